@@ -1,0 +1,184 @@
+// Package bind turns the files of a manual into its model: what was written becomes typed values, and every name leads to what it names.
+package bind
+
+import (
+	"path"
+	"slices"
+	"strings"
+
+	"baybinder/generator/decode"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/parallel"
+	"baybinder/generator/source"
+	"baybinder/generator/syntax"
+)
+
+// binder is one run over a manual's files.
+type binder struct {
+	notes
+	tree *source.Tree
+	m    *manual.Manual
+
+	tools      *index[manual.Tool]
+	hazards    *index[manual.Hazard]
+	holds      *index[manual.Hold]
+	supplies   *index[manual.Supply]
+	roles      *index[manual.Role]
+	machines   *index[manual.Machine]
+	procedures *index[manual.Procedure]
+	plans      *index[manual.Plan]
+	people     *index[manual.Person]
+	renamed    map[string]*manual.Procedure // by an earlier id
+
+	drafts []*draft // procedures whose steps are not bound yet
+}
+
+// Manual binds a manual. Everything that could be read is in the model; what
+// could not is in the findings, which are in no order.
+func Manual(tree *source.Tree) (*manual.Manual, []finding.Finding) {
+	b := newBinder(tree)
+	b.problems()
+	b.shop()
+	b.registers()
+	b.machineFiles()
+	b.procedureFiles()
+	b.leadRegisters()
+	b.leadMachines()
+	b.bindProcedures()
+	b.translations()
+	b.readings()
+	return b.m, b.list
+}
+
+func newBinder(tree *source.Tree) *binder {
+	return &binder{
+		tree:       tree,
+		m:          &manual.Manual{Pictures: map[string]bool{}, Files: tree.Paths},
+		tools:      newIndex[manual.Tool]("tool", "register/tools.yaml"),
+		hazards:    newIndex[manual.Hazard]("hazard", "register/hazards.yaml"),
+		holds:      newIndex[manual.Hold]("hold", "register/holds.yaml"),
+		supplies:   newIndex[manual.Supply]("supply", "register/supplies.yaml"),
+		roles:      newIndex[manual.Role]("role", "register/roles.yaml"),
+		machines:   newIndex[manual.Machine]("machine", "machines/"),
+		procedures: newIndex[manual.Procedure]("procedure", "procedures/"),
+		plans:      newIndex[manual.Plan]("reading plan", "readings/plans/"),
+		people:     newIndex[manual.Person]("person", "readings/people.csv"),
+		renamed:    map[string]*manual.Procedure{},
+	}
+}
+
+// problems tells of the files that could not be read at all. What would have
+// been in them is not missed.
+func (b *binder) problems() {
+	for _, p := range b.tree.Problems {
+		b.add(syntax.Syntax.At(p.File.At(0, 0), "%s", p.Why).WithMend("%s", p.Mend))
+		b.brokenFile(p.File.Path)
+	}
+}
+
+// brokenFile notes that a file could not be read: ids that it may hold are not
+// unknown.
+func (b *binder) brokenFile(name string) {
+	switch dir := path.Dir(name); {
+	case name == "register/tools.yaml":
+		b.tools.broken = true
+	case name == "register/hazards.yaml":
+		b.hazards.broken = true
+	case name == "register/holds.yaml":
+		b.holds.broken = true
+	case name == "register/supplies.yaml":
+		b.supplies.broken = true
+	case name == "register/roles.yaml":
+		b.roles.broken = true
+	case name == "readings/people.csv":
+		b.people.broken = true
+	case dir == "machines":
+		b.machines.broken = true
+	case dir == "readings/plans":
+		b.plans.broken = true
+	case strings.HasPrefix(name, "procedures"):
+		b.procedures.broken = true
+	}
+}
+
+// yaml reads a file that is one YAML document; nil where it could not be read.
+func (b *binder) yaml(f *source.File) *syntax.Node {
+	node, findings := syntax.YAML(f, 0, len(f.Text))
+	b.list = append(b.list, findings...)
+	if node == nil {
+		b.brokenFile(f.Path)
+	}
+	return node
+}
+
+// decode runs a decoder over a node and keeps its findings.
+func (b *binder) decode(run func(d *decode.Decoder)) {
+	d := &decode.Decoder{}
+	run(d)
+	b.list = append(b.list, d.Findings...)
+}
+
+// filesIn lists the text files below a folder that have the ending.
+func (b *binder) filesIn(folder, ext string) []*source.File {
+	var out []*source.File
+	for _, f := range b.tree.Files {
+		if strings.HasPrefix(f.Path, folder) && path.Ext(f.Path) == ext {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+func (b *binder) file(name string) *source.File {
+	i, found := slices.BinarySearchFunc(b.tree.Files, name, func(f *source.File, name string) int {
+		return strings.Compare(f.Path, name)
+	})
+	if !found {
+		return nil
+	}
+	return b.tree.Files[i]
+}
+
+// stem is a file's name without its ending, and the language where there is
+// one: "pump", "es" of pump.es.md.
+func stem(name string) (id, language string) {
+	id = strings.TrimSuffix(path.Base(name), path.Ext(name))
+	if i := strings.LastIndexByte(id, '.'); i > 0 {
+		return id[:i], id[i+1:]
+	}
+	return id, ""
+}
+
+// firstLine is where a file's own findings stand.
+func firstLine(f *source.File) source.Pos { return f.At(0, len(f.Line(1))) }
+
+// fileID judges the id that a file's name makes.
+func (b *binder) fileID(id string, f *source.File) bool {
+	ok := false
+	b.decode(func(d *decode.Decoder) { ok = d.ID(id, firstLine(f)) })
+	return ok
+}
+
+// bindProcedures binds the links of every procedure, some at once.
+func (b *binder) bindProcedures() {
+	found := make([]notes, len(b.drafts))
+	for _, d := range b.drafts {
+		d.outline()
+	}
+	parallel.Each(len(b.drafts), func(i int) {
+		l := &linker{binder: b, notes: &found[i], draft: b.drafts[i]}
+		l.procedure()
+	})
+	for i, d := range b.drafts {
+		b.list = append(b.list, found[i].list...)
+		for _, p := range d.pictures {
+			b.m.Pictures[p] = true
+		}
+	}
+}
+
+func sorted(list []string) []string {
+	slices.Sort(list)
+	return list
+}

@@ -1,0 +1,525 @@
+package bind
+
+import (
+	"path"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/decode"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/nearest"
+	"baybinder/generator/quantity"
+	"baybinder/generator/syntax"
+)
+
+// bind binds one link: by its kind where its address has one, else as a file
+// or a page elsewhere.
+func (l *linker) bind(raw *syntax.Link) *manual.Link {
+	link := &manual.Link{
+		Kind: manual.UnknownLink, Address: raw.Address, Text: raw.Text, HTML: raw.HTML, Title: raw.Title, At: raw.At,
+	}
+	scheme, rest, has := manual.SplitAddress(plainAddress(raw.Address))
+	kind, known := manual.KindNamed(scheme)
+	switch {
+	case raw.Image:
+		l.picture(link, scheme, has)
+	case !has:
+		l.file(link)
+	case known:
+		link.Kind = kind
+		l.typed(link, rest)
+	default:
+		l.scheme(link, scheme)
+	}
+	return link
+}
+
+// plainAddress drops white space and control signs, as browsers do before they
+// look for a scheme.
+func plainAddress(address string) string {
+	return strings.Map(func(r rune) rune {
+		if r <= ' ' || r == 0x7f {
+			return -1
+		}
+		return r
+	}, address)
+}
+
+func (l *linker) bad(link *manual.Link, f finding.Finding) {
+	link.Bad = true
+	l.add(f)
+}
+
+// scheme sorts an address whose scheme is not one of ours.
+func (l *linker) scheme(link *manual.Link, scheme string) {
+	switch scheme {
+	case "http", "https", "mailto":
+		link.Kind = manual.OutsideLink
+	case "javascript", "vbscript", "data", "file":
+		l.bad(link, UnsafeLink.At(link.At, "%s: is not followed from a page", scheme).
+			WithMend("link to a page with https:, or to a file inside the manual"))
+	default:
+		f := UnknownKind.At(link.At, "there is no link kind %s:", scheme)
+		var names []string
+		for _, k := range manual.Kinds {
+			names = append(names, k.Name)
+		}
+		if near := nearest.Of(scheme, names); near != "" {
+			f = f.WithMend("did you mean %s:?", near)
+		} else {
+			f = f.WithMend("the kinds are: %s", strings.Join(names, ", "))
+		}
+		l.bad(link, f)
+	}
+}
+
+// picture binds an image.
+func (l *linker) picture(link *manual.Link, scheme string, has bool) {
+	if has {
+		l.bad(link, UnsafeLink.At(link.At, "a picture from %s: is not shown: the pages fetch nothing from elsewhere", scheme).
+			WithMend("put the picture into pictures/ and write its path from this file"))
+		return
+	}
+	name, ok := l.inside(link.Address)
+	if !ok {
+		l.bad(link, MissingPicture.At(link.At, "there is no picture %s in the manual", orNothing(link.Address)).WithMend("%s", l.nearFile(name, "write its path from this file, as in ../../pictures/seat.svg")))
+		return
+	}
+	link.Kind, link.ID = manual.PictureLink, name
+	l.draft.pictures = append(l.draft.pictures, name)
+}
+
+// file binds a relative address: another procedure's file is that procedure.
+func (l *linker) file(link *manual.Link) {
+	name, ok := l.inside(link.Address)
+	if !ok {
+		l.bad(link, BrokenLink.At(link.At, "there is no file %s in the manual", orNothing(link.Address)).WithMend("%s", l.nearFile(name, "write its path from this file; a link to a procedure is best written see:its-id")))
+		return
+	}
+	link.Kind, link.ID = manual.FileLink, name
+	if id, language := stem(name); language == "" && strings.HasPrefix(name, "procedures/") && path.Ext(name) == ".md" {
+		if to := l.procedures.byID[id]; to != nil {
+			link.To = to
+			return
+		}
+	}
+	l.draft.pictures = append(l.draft.pictures, name)
+}
+
+func orNothing(address string) string {
+	if address == "" {
+		return "(the address is empty)"
+	}
+	return address
+}
+
+// inside is the path inside the manual that a relative address leads to.
+func (l *linker) inside(address string) (string, bool) {
+	address, _, _ = strings.Cut(address, "#")
+	address, _, _ = strings.Cut(address, "?")
+	if address == "" || strings.HasPrefix(address, "/") {
+		return address, false
+	}
+	address = strings.ReplaceAll(address, "%20", " ")
+	name := path.Join(path.Dir(l.draft.File.Path), address)
+	return name, l.tree.Has(name)
+}
+
+// nearFile offers the file of the same name elsewhere in the manual.
+func (l *linker) nearFile(name, otherwise string) string {
+	base := path.Base(name)
+	best := ""
+	for have := range l.tree.Paths {
+		if path.Base(have) == base && base != "." && (best == "" || have < best) {
+			best = have
+		}
+	}
+	if best == "" {
+		return otherwise
+	}
+	up := strings.Repeat("../", strings.Count(l.draft.File.Path, "/"))
+	return "did you mean " + up + best + "?"
+}
+
+// typed binds a link of one of our kinds.
+func (l *linker) typed(link *manual.Link, rest string) {
+	link.ID = rest
+	switch link.Kind.Target {
+	case manual.NoTarget:
+	case manual.ToTool:
+		named(l, link, l.tools)
+	case manual.ToSupply:
+		named(l, link, l.supplies)
+	case manual.ToRole:
+		named(l, link, l.roles)
+	case manual.ToHazard:
+		named(l, link, l.hazards)
+	case manual.ToHold:
+		named(l, link, l.holds)
+	case manual.ToMachine:
+		named(l, link, l.machines)
+	case manual.ToProcedure:
+		l.toProcedure(link)
+	case manual.ToPost:
+		l.toPost(link)
+	case manual.ToPhase:
+		l.toPhase(link)
+	case manual.ToOption:
+		l.toOption(link)
+	case manual.ToOutcome, manual.ToAnswer, manual.ToNote:
+		l.toHoldOf(link)
+	case manual.ToRefit:
+		l.oneOf(link, "refit")
+	case manual.ToPause:
+		l.oneOf(link, "", "never")
+	case manual.ToName:
+		if why := decode.BadIDWhy(rest); why != "" {
+			l.bad(link, decode.BadID.At(link.At, "the step's name %q %s", rest, why).WithMend("use a to z, 0 to 9 and single hyphens"))
+		}
+	case manual.ToPeople:
+		l.people(link)
+	case manual.ToTime:
+		l.time(link)
+	default:
+		l.toMachineThing(link)
+	}
+}
+
+// named binds a link to an entry of a register or a file.
+func named[T any, P interface {
+	*T
+	manual.Named
+}](l *linker, link *manual.Link, x *index[T]) {
+	to, f := x.find(link.ID, link.At)
+	if to != nil {
+		link.To = P(to)
+		return
+	}
+	link.Bad = true
+	l.addIf(f)
+}
+
+func (l *linker) addIf(f *finding.Finding) { l.notes.addIf(f) }
+
+// split parts the id of a link at the first of the signs.
+func split(link *manual.Link, signs string) {
+	if i := strings.IndexAny(link.ID, signs); i >= 0 {
+		link.ID, link.Sign, link.Frag = link.ID[:i], link.ID[i], link.ID[i+1:]
+	}
+}
+
+func (l *linker) toProcedure(link *manual.Link) {
+	split(link, link.Kind.Frag)
+	named(l, link, l.procedures)
+	to, _ := link.To.(*manual.Procedure)
+	if to == nil || link.Sign == 0 {
+		return
+	}
+	if link.Step = to.FindStep(link.Frag); link.Step == nil && !to.Broken {
+		var names []string
+		for _, s := range to.Steps {
+			if s.Name != "" {
+				names = append(names, s.Name)
+			}
+		}
+		f := UnknownReference.At(link.At, "%s has no step %s", to.Label(), link.Frag)
+		if near := nearest.Of(link.Frag, names); near != "" {
+			f = f.WithMend("did you mean %s?", near)
+		} else {
+			f = f.WithMend("name the step there with [](step:%s)", syntax.PhaseID(link.Frag))
+		}
+		l.bad(link, f)
+	}
+}
+
+func (l *linker) toPost(link *manual.Link) {
+	var names []string
+	for _, p := range l.draft.Posts {
+		if p.Key == link.ID {
+			return
+		}
+		names = append(names, p.Key)
+	}
+	if l.draft.Broken || l.draft.Unread {
+		link.Bad = true
+		return
+	}
+	f := UnknownReference.At(link.At, "the procedure has no post %s", link.ID)
+	if near := nearest.Of(link.ID, names); near != "" {
+		f = f.WithMend("did you mean %s?", near)
+	} else {
+		f = f.WithMend("write it in the front matter: posts: { %s: where the person stands }", syntax.PhaseID(link.ID))
+	}
+	l.bad(link, f)
+}
+
+// toPhase binds reverse:PHASE, reverse:PHASE#PART and reverse:PHASE!PART,PART.
+func (l *linker) toPhase(link *manual.Link) {
+	split(link, link.Kind.Frag)
+	if link.Phase = l.draft.FindPhase(link.ID); link.Phase == nil {
+		var ids []string
+		for _, p := range l.draft.Phases {
+			ids = append(ids, p.ID)
+		}
+		f := UnknownReference.At(link.At, "the procedure has no phase %s", link.ID)
+		if near := nearest.Of(link.ID, ids); near != "" {
+			f = f.WithMend("did you mean %s?", near)
+		} else {
+			f = f.WithMend("its phases are: %s", strings.Join(ids, ", "))
+		}
+		l.bad(link, f)
+		return
+	}
+	if link.Sign == 0 || !l.hasMachine(link) {
+		return
+	}
+	for _, id := range strings.Split(link.Frag, ",") {
+		part, ok := l.thing(link, id).(*manual.Part)
+		if !ok {
+			return
+		}
+		link.Parts = append(link.Parts, part)
+	}
+	if link.Sign == '#' {
+		link.Part = link.Parts[0]
+	}
+}
+
+func (l *linker) toOption(link *manual.Link) {
+	id, not := strings.CutPrefix(link.ID, "!")
+	link.ID, link.Not = id, not
+	if !l.hasMachine(link) {
+		return
+	}
+	if f := unknownOption(l.machine(), id, link.At); f != nil {
+		if l.machineUnread() {
+			link.Bad = true
+			return
+		}
+		l.bad(link, *f)
+	}
+}
+
+// toHoldOf binds a link to a hold of a kind: what failed, what was answered,
+// what was noted.
+func (l *linker) toHoldOf(link *manual.Link) {
+	split(link, link.Kind.Frag)
+	named(l, link, l.holds)
+	hold, _ := link.To.(*manual.Hold)
+	if hold == nil || hold.Unread {
+		return
+	}
+	switch target := link.Kind.Target; {
+	case target == manual.ToOutcome && hold.Kind != "measure" && hold.Kind != "look":
+		l.bad(link, UnknownReference.At(link.At, "%s is a %s: only a measure or a look can fail", hold.Label(), hold.Kind).
+			WithMend("for an ask hold write if:%s=ANSWER", hold.ID))
+	case target == manual.ToNote && hold.Kind != "note":
+		l.bad(link, UnknownReference.At(link.At, "%s is a %s: it records no note", hold.Label(), hold.Kind).
+			WithMend("name a hold of kind note"))
+	case target == manual.ToAnswer:
+		l.answer(link, hold)
+	}
+}
+
+func (l *linker) answer(link *manual.Link, hold *manual.Hold) {
+	var answers []string
+	for _, a := range hold.Answers {
+		if a.Key == link.Frag && hold.Kind == "ask" {
+			return
+		}
+		answers = append(answers, a.Key)
+	}
+	f := UnknownReference.At(link.At, "%s has no answer %q", hold.Label(), link.Frag)
+	if hold.Kind != "ask" {
+		f = UnknownReference.At(link.At, "%s is a %s: only an ask hold has answers", hold.Label(), hold.Kind)
+	} else {
+		f = f.WithMend("write if:%s=ANSWER with one of: %s", hold.ID, strings.Join(answers, ", "))
+	}
+	l.bad(link, f)
+}
+
+func (l *linker) oneOf(link *manual.Link, words ...string) {
+	if contains(words, link.ID) {
+		return
+	}
+	var ways []string
+	for _, w := range words {
+		ways = append(ways, link.Kind.Name+":"+w)
+	}
+	l.bad(link, UnknownReference.At(link.At, "%s:%s says nothing", link.Kind.Name, link.ID).WithMend("write %s", strings.Join(ways, " or ")))
+}
+
+func (l *linker) people(link *manual.Link) {
+	n, err := strconv.Atoi(link.ID)
+	if err != nil || n < 1 || n > 99 {
+		l.bad(link, decode.Quantity.At(link.At, "people:%s is not a number of people", link.ID).WithMend("write people:2"))
+		return
+	}
+	link.Amount.Value = float64(n)
+}
+
+func (l *linker) time(link *manual.Link) {
+	q, err := quantity.Parse(link.ID, quantity.Duration)
+	if err == nil && q.Base() <= 0 {
+		l.bad(link, decode.Quantity.At(link.At, "a time must be longer than nothing").WithMend("write time:8min"))
+		return
+	}
+	if err != nil {
+		l.bad(link, decode.BadAmount(err, link.At, "time").WithMend("write time:90s, time:8min or time:1h30min"))
+		return
+	}
+	link.Amount = q
+}
+
+// hasMachine says whether machine links have a machine here. That they have
+// none is told once a procedure.
+func (l *linker) hasMachine(link *manual.Link) bool {
+	if l.machine() != nil {
+		return true
+	}
+	link.Bad = true
+	if l.machineUnread() || l.noMachine || l.draft.Language != "" {
+		return false
+	}
+	l.noMachine = true
+	l.add(UnknownReference.At(link.At, "%s: names a thing of a machine, and this procedure is for none", link.Kind.Name).
+		WithMend("write for: MACHINE in the front matter; a procedure for any machine says it in words"))
+	return false
+}
+
+// thing is the machine's thing of an id; it marks the link where there is none.
+func (l *linker) thing(link *manual.Link, id string) manual.Named {
+	if to := l.machine().Find(id); to != nil {
+		return to
+	}
+	link.Bad = true
+	if l.machineUnread() {
+		return nil
+	}
+	f := UnknownReference.At(link.At, "the %s has no %s %s", l.machine().Label(), wanted(link.Kind.Target), id)
+	if near := nearest.Of(id, l.candidates(link.Kind.Target)); near != "" {
+		f = f.WithMend("did you mean %s?", near)
+	} else {
+		f = f.WithMend("write it in machines/%s.yaml, or name a thing that is there", l.machine().ID)
+	}
+	l.add(f)
+	return nil
+}
+
+// candidates are the ids that a link of the target could have meant.
+func (l *linker) candidates(t manual.Target) []string {
+	var ids []string
+	for _, n := range things(l.machine()) {
+		if fitsTarget(n, t) {
+			ids = append(ids, n.Base().ID)
+		}
+	}
+	for _, g := range l.machine().Groups {
+		if t == manual.ToGroup {
+			ids = append(ids, g.ID)
+		}
+	}
+	return ids
+}
+
+// toMachineThing binds a link to a part, an energy and so on.
+func (l *linker) toMachineThing(link *manual.Link) {
+	split(link, link.Kind.Frag)
+	if !l.hasMachine(link) {
+		return
+	}
+	to := l.thing(link, link.ID)
+	if to == nil {
+		return
+	}
+	if !fitsTarget(to, link.Kind.Target) {
+		l.bad(link, UnknownReference.At(link.At, "%s: needs %s; %s is %s", link.Kind.Name, article(wanted(link.Kind.Target)), link.ID, article(isA(to))).
+			WithMend("%s", l.otherKinds(to)))
+		return
+	}
+	link.To = to
+	if link.Sign == '#' {
+		link.Part, _ = l.thing(link, link.Frag).(*manual.Part)
+		if link.Part == nil {
+			link.Bad = true
+		}
+	}
+}
+
+// otherKinds names the acts that the thing can have.
+func (l *linker) otherKinds(to manual.Named) string {
+	var names []string
+	for _, k := range manual.Kinds {
+		if k.Act != manual.NoAct && k.Machine() && fitsTarget(to, k.Target) {
+			names = append(names, k.Name+":")
+		}
+	}
+	if len(names) == 0 {
+		return "name another thing"
+	}
+	return "what can be written of it: " + strings.Join(names, ", ")
+}
+
+func fitsTarget(n manual.Named, t manual.Target) bool {
+	switch n.(type) {
+	case *manual.Energy:
+		return t == manual.ToEnergy || t == manual.ToEnergyOrPoint
+	case *manual.Point:
+		return t == manual.ToPoint || t == manual.ToEnergyOrPoint
+	case *manual.Part:
+		return t == manual.ToPart || t == manual.ToPhase
+	case *manual.Fastener:
+		return t == manual.ToFastener
+	case *manual.Group:
+		return t == manual.ToGroup
+	case *manual.Fluid:
+		return t == manual.ToFluid
+	case *manual.Setting:
+		return t == manual.ToSetting
+	case *manual.Order:
+		return t == manual.ToOrder
+	}
+	return false
+}
+
+// wanted is the word for what a target names.
+func wanted(t manual.Target) string {
+	switch t {
+	case manual.ToEnergy:
+		return "energy"
+	case manual.ToPoint:
+		return "point"
+	case manual.ToEnergyOrPoint:
+		return "energy or point"
+	case manual.ToPart, manual.ToPhase:
+		return "part"
+	case manual.ToFastener:
+		return "fastener"
+	case manual.ToGroup:
+		return "group of look-alikes"
+	case manual.ToFluid:
+		return "fluid"
+	case manual.ToSetting:
+		return "setting"
+	case manual.ToOrder:
+		return "order"
+	}
+	return "thing"
+}
+
+func isA(n manual.Named) string {
+	for _, t := range []manual.Target{manual.ToEnergy, manual.ToPoint, manual.ToPart, manual.ToFastener, manual.ToGroup, manual.ToFluid, manual.ToSetting, manual.ToOrder} {
+		if fitsTarget(n, t) {
+			return wanted(t)
+		}
+	}
+	return "thing"
+}
+
+func article(word string) string {
+	if strings.ContainsRune("aeiou", rune(word[0])) {
+		return "an " + word
+	}
+	return "a " + word
+}

@@ -1,0 +1,270 @@
+package bind
+
+import (
+	"path"
+	"slices"
+
+	"baybinder/generator/decode"
+	"baybinder/generator/manual"
+	"baybinder/generator/nearest"
+	"baybinder/generator/quantity"
+	"baybinder/generator/source"
+	"baybinder/generator/syntax"
+)
+
+// shop reads shop.yaml over the shop's defaults.
+func (b *binder) shop() {
+	s := &manual.Shop{
+		Language:    "en",
+		ReviewEvery: must("12 months", quantity.Calendar),
+		Limits: manual.Limits{
+			SafeVoltageDC: must("60 V dc", quantity.Voltage),
+			SafeVoltageAC: must("30 V ac", quantity.Voltage),
+			Lift:          must("23 kg", quantity.Mass),
+		},
+		Writing: manual.Writing{WordsInAStep: 20, ActionsInAStep: 1},
+	}
+	s.ID = "shop"
+	b.m.Shop = s
+	f := b.file("shop.yaml")
+	if f == nil {
+		if !slices.ContainsFunc(b.tree.Problems, func(p source.Problem) bool { return p.File.Path == "shop.yaml" }) {
+			missing := source.NewFile("shop.yaml", "")
+			b.add(decode.MissingField.At(missing.At(0, 0), "there is no shop.yaml, so the manual has no title").
+				WithMend("write shop.yaml with the line title: …, or begin a manual with baybinder begin"))
+		}
+		return
+	}
+	s.At = firstLine(f)
+	if node := b.yaml(f); node != nil {
+		if node.Kind == syntax.Empty {
+			node.Kind = syntax.Map
+		}
+		b.decode(func(d *decode.Decoder) { d.Struct(node, s, "shop.yaml", s.At) })
+	}
+}
+
+// must reads one of the program's own defaults.
+func must(text string, dim quantity.Dimension) quantity.Quantity {
+	q, err := quantity.Parse(text, dim)
+	if err != nil {
+		panic(err)
+	}
+	return q
+}
+
+// registers reads the five registers and their texts in other languages.
+func (b *binder) registers() {
+	b.m.Tools = register(b, b.tools)
+	b.m.Hazards = register(b, b.hazards)
+	b.m.Holds = register(b, b.holds)
+	b.m.Supplies = register(b, b.supplies)
+	b.m.Roles = register(b, b.roles)
+	for _, s := range b.m.Supplies {
+		if s.Unit == "" {
+			s.Unit = "each"
+		}
+	}
+	for _, h := range b.m.Hazards {
+		if h.Happens == "" {
+			h.Happens = "could"
+		}
+	}
+	b.unknownRegisters()
+}
+
+// register reads one register into its index.
+func register[T any, P interface {
+	*T
+	manual.Named
+}](b *binder, x *index[T]) []*T {
+	f := b.file(x.where)
+	if f == nil {
+		return nil
+	}
+	node := b.yaml(f)
+	if node == nil || node.Kind == syntax.Empty {
+		return nil
+	}
+	if node.Kind != syntax.Map {
+		b.brokenFile(f.Path)
+		b.add(decode.WrongType.At(node.At, "%s is %s; it must be a map from id to entry", f.Path, node.Kind).WithMend("write the-id: { name: … }"))
+		return nil
+	}
+	var list []*T
+	for _, pair := range node.Pairs {
+		entry := P(new(T))
+		b.decode(func(d *decode.Decoder) { d.Entry(pair, entry) })
+		x.byID[pair.Key] = (*T)(entry)
+		list = append(list, (*T)(entry))
+	}
+	return list
+}
+
+var registerNames = []string{"tools", "hazards", "holds", "supplies", "roles"}
+
+// unknownRegisters tells of files in register/ that nobody reads, and keeps
+// the translations.
+func (b *binder) unknownRegisters() {
+	for _, f := range b.filesIn("register/", ".yaml") {
+		name, language := stem(f.Path)
+		switch {
+		case !slices.Contains(registerNames, name) || path.Dir(f.Path) != "register":
+			found := UnknownReference.At(firstLine(f), "there is no register %s, so this file is not read", name)
+			if near := nearest.Of(name, registerNames); near != "" {
+				found = found.WithMend("did you mean %s.yaml?", near)
+			}
+			b.add(found)
+		case language != "":
+			b.words(f, name, language)
+		}
+	}
+}
+
+// words reads register/<name>.<lang>.yaml: the same ids with their texts.
+func (b *binder) words(f *source.File, name, language string) {
+	b.knownLanguage(language, f)
+	node := b.yaml(f)
+	if node == nil || node.Kind != syntax.Map {
+		return
+	}
+	for _, entry := range node.Pairs {
+		w := manual.Words{Register: name, Language: language, ID: entry.Key, At: entry.KeyAt, Texts: map[string][]string{}}
+		if !b.inRegister(name, entry.Key) {
+			b.add(UnknownReference.At(entry.KeyAt, "register/%s.yaml has no entry %s", name, entry.Key))
+		}
+		for _, field := range entry.Value.Pairs {
+			if texts, ok := b.texts(name, field); ok {
+				w.Texts[field.Key] = texts
+			}
+		}
+		b.m.Words = append(b.m.Words, w)
+	}
+}
+
+func (b *binder) inRegister(name, id string) bool {
+	switch name {
+	case "tools":
+		return b.tools.byID[id] != nil || b.tools.broken
+	case "hazards":
+		return b.hazards.byID[id] != nil || b.hazards.broken
+	case "holds":
+		return b.holds.byID[id] != nil || b.holds.broken
+	case "supplies":
+		return b.supplies.byID[id] != nil || b.supplies.broken
+	}
+	return b.roles.byID[id] != nil || b.roles.broken
+}
+
+// textFields are the fields of the registers that people read.
+var textFields = map[string][]string{
+	"tools":    {"name", "note", "kept"},
+	"hazards":  {"name", "note", "nature", "consequence", "avoid", "first-aid"},
+	"holds":    {"name", "note", "why", "what", "at", "if-not", "good", "answers"},
+	"supplies": {"name", "note", "kept", "waste"},
+	"roles":    {"name", "note"},
+}
+
+// texts reads one translated field: a text, a list of texts or a map of texts.
+func (b *binder) texts(register string, p syntax.Pair) ([]string, bool) {
+	if !slices.Contains(textFields[register], p.Key) {
+		b.add(decode.UnknownField.At(p.KeyAt, "%s is not a text of the register %s", p.Key, register).
+			WithMend("only what people read is translated: %v", textFields[register]))
+		return nil, false
+	}
+	switch p.Value.Kind {
+	case syntax.Scalar:
+		return []string{p.Value.Text}, true
+	case syntax.List:
+		var texts []string
+		for _, item := range p.Value.Items {
+			texts = append(texts, item.Text)
+		}
+		return texts, true
+	case syntax.Map:
+		var texts []string
+		for _, item := range p.Value.Pairs {
+			texts = append(texts, item.Value.Text)
+		}
+		return texts, true
+	}
+	b.add(decode.WrongType.At(p.KeyAt, "%s has no text", p.Key))
+	return nil, false
+}
+
+// knownLanguage tells of a file in a language that the shop does not have.
+func (b *binder) knownLanguage(language string, f *source.File) bool {
+	if slices.Contains(b.m.Shop.Also, language) {
+		return true
+	}
+	b.add(UnknownReference.At(firstLine(f), "the shop has no language %s", language).
+		WithMend("write also: [%s] in shop.yaml, or take the dot out of the file's name", language))
+	return false
+}
+
+// leadRegisters makes the references between entries lead.
+func (b *binder) leadRegisters() {
+	if l := b.m.Shop.Locks; l != nil {
+		lead(&b.notes, b.tools, &l.Tool)
+	}
+	for _, t := range b.m.Tools {
+		leadAll(&b.notes, b.tools, t.Or)
+		leadAll(&b.notes, b.roles, t.Needs)
+		b.picture(t.Picture, t.At)
+	}
+	for _, h := range b.m.Hazards {
+		leadAll(&b.notes, b.tools, h.Wear)
+		b.of(&h.Of)
+		b.picture(h.Picture, h.At)
+	}
+	for _, h := range b.m.Holds {
+		lead(&b.notes, b.tools, &h.With)
+		lead(&b.notes, b.tools, &h.ProvedOn)
+		lead(&b.notes, b.roles, &h.Call)
+		lead(&b.notes, b.roles, &h.By)
+		b.of(&h.Of)
+		b.picture(h.Picture, h.At)
+	}
+	for _, s := range b.m.Supplies {
+		leadAll(&b.notes, b.hazards, s.Hazards)
+		b.picture(s.Picture, s.At)
+	}
+}
+
+// of judges an energy or fluid that an entry names: some machine must have it.
+// Which one is meant depends on the procedure that uses the entry.
+func (b *binder) of(ref *manual.Ref[manual.Entry]) {
+	if ref.ID == "" || b.machines.broken {
+		return
+	}
+	var have []string
+	for _, m := range b.m.Machines {
+		for _, e := range m.Energies {
+			have = append(have, e.ID)
+		}
+		for _, f := range m.Fluids {
+			have = append(have, f.ID)
+		}
+		if m.Unread || slices.Contains(have, ref.ID) {
+			return
+		}
+	}
+	f := UnknownReference.At(ref.At, "no machine has an energy or a fluid %s", ref.ID)
+	if near := nearest.Of(ref.ID, have); near != "" {
+		f = f.WithMend("did you mean %s?", near)
+	}
+	b.add(f)
+}
+
+// picture judges the picture of an entry, whose path begins at the manual.
+func (b *binder) picture(name string, at source.Pos) {
+	if name == "" {
+		return
+	}
+	name = path.Clean(name)
+	if !b.tree.Has(name) {
+		b.add(MissingPicture.At(at, "there is no picture %s", name).WithMend("write its path from the manual's folder: pictures/…"))
+		return
+	}
+	b.m.Pictures[name] = true
+}

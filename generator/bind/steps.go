@@ -1,0 +1,144 @@
+package bind
+
+import (
+	"fmt"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/syntax"
+)
+
+// linker binds the links of one procedure.
+type linker struct {
+	*binder
+	*notes
+	draft     *draft
+	noMachine bool // told already that machine links need a machine
+}
+
+func (l *linker) add(f finding.Finding) { l.notes.add(f) }
+
+// machine is the procedure's machine, or nil.
+func (l *linker) machine() *manual.Machine { return l.draft.For.To }
+
+// machineUnread says that nothing can be said of the machine's things: its
+// file, or its name here, could not be read.
+func (l *linker) machineUnread() bool {
+	m := l.machine()
+	if m == nil {
+		return l.draft.For.ID != "" || l.draft.Broken
+	}
+	return m.Unread
+}
+
+// procedure binds everything in a procedure. The steps of all procedures are
+// there already: a see: may point at any of them.
+func (l *linker) procedure() {
+	l.front()
+	d := l.draft
+	for _, b := range d.doc.Intro {
+		d.Intro = append(d.Intro, l.block(b, nil))
+	}
+	for i, p := range d.doc.Phases {
+		l.phase(p, d.Phases[i])
+	}
+}
+
+// outline makes the phases and steps of a procedure, without their links.
+func (d *draft) outline() {
+	for i, p := range d.doc.Phases {
+		phase := &manual.Phase{ID: p.ID, At: p.At}
+		n := 0
+		for _, part := range p.Body {
+			if part.Item == nil {
+				continue
+			}
+			n++
+			phase.Steps = append(phase.Steps, d.step(part.Item, phase, nil, fmt.Sprintf("%d.%d", i+1, n)))
+		}
+		d.Phases = append(d.Phases, phase)
+	}
+}
+
+func (d *draft) step(item *syntax.Item, phase *manual.Phase, parent *manual.Step, number string) *manual.Step {
+	s := &manual.Step{Number: number, At: item.At, Of: d.Procedure, Phase: phase, Parent: parent, Name: stepName(item)}
+	d.Steps = append(d.Steps, s)
+	for i, sub := range item.Subs {
+		s.Subs = append(s.Subs, d.step(sub, phase, s, fmt.Sprintf("%s.%d", number, i+1)))
+	}
+	return s
+}
+
+// stepName is what a step: link in the step calls it.
+func stepName(item *syntax.Item) string {
+	for _, b := range item.Blocks {
+		for _, link := range b.Links {
+			if scheme, rest, _ := manual.SplitAddress(link.Address); scheme == "step" {
+				return rest
+			}
+		}
+	}
+	return ""
+}
+
+func (l *linker) phase(p *syntax.Phase, phase *manual.Phase) {
+	phase.Title = l.block(p.Title, nil)
+	if p.Lead != nil {
+		lead := l.block(*p.Lead, nil)
+		phase.Lead = &lead
+	}
+	n := 0
+	for _, part := range p.Body {
+		if part.Block != nil {
+			prose := l.block(*part.Block, nil)
+			phase.Body = append(phase.Body, manual.PhasePart{Prose: &prose})
+			continue
+		}
+		step := phase.Steps[n]
+		n++
+		l.step(part.Item, step)
+		phase.Body = append(phase.Body, manual.PhasePart{Step: step})
+	}
+}
+
+func (l *linker) step(item *syntax.Item, s *manual.Step) {
+	for _, b := range item.Blocks {
+		block := l.block(b, s)
+		s.Blocks = append(s.Blocks, block)
+		if block.Role != manual.OnRefit {
+			s.Links = append(s.Links, block.Links...)
+		}
+	}
+	for _, link := range s.Links {
+		switch {
+		case link.Bad:
+		case link.Is("people"):
+			s.People = int(link.Amount.Value)
+		case link.Is("time"):
+			s.Time = link.Amount
+		case link.Kind.Act == manual.Call:
+			l.draft.Calls = append(l.draft.Calls, link)
+		}
+	}
+	for i, sub := range item.Subs {
+		l.step(sub, s.Subs[i])
+	}
+}
+
+// block binds the links of a block. The first link of a paragraph in a step
+// can make it a note for the refit, or the reason.
+func (l *linker) block(b syntax.Block, s *manual.Step) manual.Block {
+	out := manual.Block{Para: b.Para, Parts: b.Parts, Plain: b.Plain, At: b.At}
+	for _, link := range b.Links {
+		out.Links = append(out.Links, l.bind(link))
+	}
+	if s != nil && b.Para && len(out.Links) > 0 {
+		switch first := out.Links[0]; {
+		case first.Is("on"):
+			out.Role = manual.OnRefit
+		case first.Is("why"):
+			out.Role = manual.Why
+		}
+	}
+	return out
+}

@@ -1,0 +1,8 @@
+package check
+
+var (
+	formRules []*Rule
+	listRules []*Rule
+	callRules []*Rule
+	wordRules []*Rule
+)

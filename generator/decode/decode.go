@@ -1,0 +1,267 @@
+// Package decode turns what was written in YAML into the manual's typed values, by the tags of their fields.
+package decode
+
+import (
+	"fmt"
+	"reflect"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/nearest"
+	"baybinder/generator/quantity"
+	"baybinder/generator/source"
+	"baybinder/generator/syntax"
+)
+
+// Decoder reads values and keeps what is wrong with them.
+type Decoder struct {
+	Findings []finding.Finding
+}
+
+func (d *Decoder) add(f finding.Finding) bool {
+	d.Findings = append(d.Findings, f)
+	return false
+}
+
+// Struct reads a map into the struct that out points to. The name says what
+// is read, in messages; at is where a missing field is told. It is false where
+// a field could not be read, and then an Entry in the struct is marked Unread.
+func (d *Decoder) Struct(n *syntax.Node, out any, what string, at source.Pos) bool {
+	v := reflect.ValueOf(out).Elem()
+	ok := d.fill(n, v, what, at)
+	if named, is := out.(manual.Named); is && !ok {
+		named.Base().Unread = true
+	}
+	return ok
+}
+
+func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.Pos) bool {
+	if n.Kind != syntax.Map {
+		return d.add(WrongType.At(placeOf(n, at), "%s is %s; it must be a map of fields", what, n.Kind).
+			WithMend("write its fields, one a line: name: …"))
+	}
+	fields, ok := fieldsOf(v.Type()), true
+	for _, p := range n.Pairs {
+		f, known := find(fields, p.Key)
+		if !known {
+			ok = d.unknownField(p, fields, what)
+			continue
+		}
+		ok = d.value(p.Value, v.FieldByIndex(f.index), f, p.KeyAt) && ok
+	}
+	for _, f := range fields {
+		if f.need && n.Get(f.name) == nil {
+			ok = d.add(MissingField.At(at, "%s has no %s", what, f.name).WithMend("write %s: …", f.name))
+		}
+	}
+	return ok
+}
+
+func (d *Decoder) unknownField(p syntax.Pair, fields []field, what string) bool {
+	f := UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key)
+	if near := nearest.Of(p.Key, names(fields)); near != "" {
+		return d.add(f.WithMend("did you mean %s?", near))
+	}
+	if strings.ContainsRune(p.Key, ' ') || p.Value.Kind == syntax.Empty {
+		return d.add(f.WithMend("put a text that holds a comma into quotes; the fields are: %s", strings.Join(names(fields), ", ")))
+	}
+	return d.add(f.WithMend("the fields are: %s", strings.Join(names(fields), ", ")))
+}
+
+// placeOf is where a value stands; where there is none, the place of its key.
+func placeOf(n *syntax.Node, key source.Pos) source.Pos {
+	if n.Kind == syntax.Empty || n.At.File == nil {
+		return key
+	}
+	return n.At
+}
+
+// setter is a value that is made of one word, such as a reference.
+type setter interface {
+	Set(text string, at source.Pos)
+}
+
+// value reads one field's value. Every kind of field has its case here, or is
+// one of the manual's own shapes.
+func (d *Decoder) value(n *syntax.Node, v reflect.Value, f field, key source.Pos) bool {
+	if ok, done := d.shape(n, v, f, key); done {
+		return ok
+	}
+	if set, is := v.Addr().Interface().(setter); is {
+		return d.word(n, f, key, func(text string) { set.Set(text, n.At) })
+	}
+	switch v.Kind() {
+	case reflect.String:
+		return d.word(n, f, key, v.SetString)
+	case reflect.Int:
+		return d.number(n, v, f, key)
+	case reflect.Bool:
+		return d.yesNo(n, v, f, key)
+	case reflect.Slice:
+		return d.list(n, v, f, key)
+	case reflect.Pointer:
+		v.Set(reflect.New(v.Type().Elem()))
+		return d.fill(n, v.Elem(), f.name, key)
+	case reflect.Struct:
+		return d.fill(n, v, f.name, key)
+	}
+	panic("decode: no case for a field of type " + v.Type().String())
+}
+
+// word reads a text, and holds it against the words that the field may have.
+func (d *Decoder) word(n *syntax.Node, f field, key source.Pos, set func(string)) bool {
+	if n.Kind != syntax.Scalar {
+		return d.wrong(n, f, key, "a text", fmt.Sprintf("write %s: text, in quotes where it holds a colon, a comma or a bracket", f.name))
+	}
+	if len(f.one) > 0 && !contains(f.one, n.Text) {
+		finding := WrongType.At(n.At, "%s cannot be %q", f.name, n.Text)
+		if near := nearest.Of(n.Text, f.one); near != "" {
+			return d.add(finding.WithMend("did you mean %s? It is one of: %s", near, strings.Join(f.one, ", ")))
+		}
+		return d.add(finding.WithMend("write one of: %s", strings.Join(f.one, ", ")))
+	}
+	set(n.Text)
+	return true
+}
+
+func contains(list []string, s string) bool {
+	for _, x := range list {
+		if x == s {
+			return true
+		}
+	}
+	return false
+}
+
+func (d *Decoder) wrong(n *syntax.Node, f field, key source.Pos, want, mend string) bool {
+	is := n.Kind.String()
+	if n.Kind == syntax.Scalar {
+		is = strconv.Quote(n.Text)
+	}
+	return d.add(WrongType.At(placeOf(n, key), "%s is %s; it must be %s", f.name, is, want).WithMend("%s", mend))
+}
+
+func (d *Decoder) number(n *syntax.Node, v reflect.Value, f field, key source.Pos) bool {
+	i, err := strconv.Atoi(n.Text)
+	if n.Kind != syntax.Scalar || err != nil || i < 0 || i > 1_000_000 || strings.HasPrefix(n.Text, "+") || (len(n.Text) > 1 && n.Text[0] == '0') {
+		return d.wrong(n, f, key, "a whole number", fmt.Sprintf("write %s: 2", f.name))
+	}
+	v.SetInt(int64(i))
+	return true
+}
+
+func (d *Decoder) yesNo(n *syntax.Node, v reflect.Value, f field, key source.Pos) bool {
+	if n.Kind != syntax.Scalar || (n.Text != "yes" && n.Text != "no") {
+		return d.wrong(n, f, key, "yes or no", fmt.Sprintf("write %s: yes, or %s: no", f.name, f.name))
+	}
+	v.SetBool(n.Text == "yes")
+	return true
+}
+
+// list reads a list of values, or a map of entries by id.
+func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key source.Pos) bool {
+	if v.Type().Elem().Kind() == reflect.Pointer {
+		return d.entries(n, v, f, key)
+	}
+	if f.many && n.Kind == syntax.Scalar {
+		n = &syntax.Node{Kind: syntax.List, Items: []*syntax.Node{n}, At: n.At}
+	}
+	if n.Kind != syntax.List {
+		return d.wrong(n, f, key, "a list", fmt.Sprintf("write %s: [one, two]", f.name))
+	}
+	ok := true
+	out := reflect.MakeSlice(v.Type(), 0, len(n.Items))
+	for _, item := range n.Items {
+		one := reflect.New(v.Type().Elem()).Elem()
+		if !d.value(item, one, f, key) {
+			ok = false
+			continue
+		}
+		out = reflect.Append(out, one)
+	}
+	v.Set(out)
+	return ok
+}
+
+// entries reads a map from id to entry into a slice of pointers, as written.
+func (d *Decoder) entries(n *syntax.Node, v reflect.Value, f field, key source.Pos) bool {
+	if n.Kind != syntax.Map {
+		return d.wrong(n, f, key, "a map from id to entry", fmt.Sprintf("write under %s: the-id: { name: … }", f.name))
+	}
+	ok := true
+	for _, p := range n.Pairs {
+		entry := reflect.New(v.Type().Elem().Elem())
+		ok = d.Entry(p, entry.Interface().(manual.Named)) && ok
+		v.Set(reflect.Append(v, entry))
+	}
+	return ok
+}
+
+// Entry reads one entry of a map by id.
+func (d *Decoder) Entry(p syntax.Pair, out manual.Named) bool {
+	base := out.Base()
+	base.ID, base.At = p.Key, p.KeyAt
+	ok := d.ID(p.Key, p.KeyAt)
+	if !d.Struct(p.Value, out, p.Key, p.KeyAt) {
+		ok = false
+	}
+	base.Unread = !ok
+	return ok
+}
+
+// ID judges an id that is made here.
+func (d *Decoder) ID(id string, at source.Pos) bool {
+	if why := BadIDWhy(id); why != "" {
+		f := BadID.At(at, "the id %s %s", strconv.Quote(id), why)
+		if better := syntax.PhaseID(id); better != "" && BadIDWhy(better) == "" {
+			return d.add(f.WithMend("write %s", better))
+		}
+		return d.add(f.WithMend("use a to z, 0 to 9 and single hyphens"))
+	}
+	return true
+}
+
+// BadIDWhy says what is wrong with an id, or "".
+func BadIDWhy(id string) string {
+	switch {
+	case len(id) > 64:
+		return "is longer than 64 characters"
+	case syntax.PhaseID(id) != id || id == "":
+		return "is not a to z, 0 to 9 and single hyphens"
+	case windowsKeeps(id):
+		return "is a name that Windows keeps for itself"
+	}
+	return ""
+}
+
+// windowsKeeps knows the device names that no file may have on Windows,
+// whatever its ending.
+func windowsKeeps(id string) bool {
+	switch id {
+	case "con", "prn", "aux", "nul":
+		return true
+	}
+	return len(id) == 4 && (strings.HasPrefix(id, "com") || strings.HasPrefix(id, "lpt")) && id[3] >= '0' && id[3] <= '9'
+}
+
+// amount reads a quantity of the field's dimension.
+func (d *Decoder) amount(n *syntax.Node, f field, key source.Pos, read func(string, quantity.Dimension) error) bool {
+	if n.Kind != syntax.Scalar {
+		return d.wrong(n, f, key, "an amount", fmt.Sprintf("write %s: %s", f.name, f.dim.Example()))
+	}
+	if err := read(n.Text, f.dim); err != nil {
+		return d.add(BadAmount(err, n.At, f.name))
+	}
+	return true
+}
+
+// BadAmount is the finding for an amount that could not be read.
+func BadAmount(err error, at source.Pos, name string) finding.Finding {
+	f := Quantity.At(at, "%s: %v", name, err)
+	if m, ok := err.(interface{ Mend() string }); ok {
+		return f.WithMend("%s", m.Mend())
+	}
+	return f
+}

@@ -1,0 +1,267 @@
+package decode
+
+import (
+	"fmt"
+	"reflect"
+
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+	"baybinder/generator/source"
+	"baybinder/generator/syntax"
+)
+
+// shape reads the values that are neither a text, a number, a switch, a
+// reference nor a list of these: the manual's own shapes.
+func (d *Decoder) shape(n *syntax.Node, v reflect.Value, f field, key source.Pos) (ok, done bool) {
+	switch out := v.Addr().Interface().(type) {
+	case *quantity.Quantity:
+		return d.amount(n, f, key, func(text string, dim quantity.Dimension) (err error) {
+			*out, err = quantity.Parse(text, dim)
+			return err
+		}), true
+	case *quantity.Limit:
+		return d.amount(n, f, key, func(text string, dim quantity.Dimension) (err error) {
+			*out, err = quantity.ParseLimit(text, dim)
+			return err
+		}), true
+	case *[]quantity.Quantity:
+		return d.stages(n, out, f, key), true
+	case *manual.Date:
+		return d.date(n, out, f, key), true
+	case *[]manual.Pair:
+		return d.pairs(n, f, key, func(p manual.Pair) { *out = append(*out, p) }), true
+	case *[]manual.State:
+		return d.states(n, out, f, key), true
+	case *[]manual.HazardUse:
+		return d.hazards(n, out, f, key), true
+	case *[]manual.Order:
+		return d.orders(n, out, f, key), true
+	case *[]manual.Unit:
+		return d.units(n, out, f, key), true
+	case *[]manual.ShownUnits:
+		return d.shownUnits(n, out, f, key), true
+	case *[]manual.DatedUnit:
+		return d.datedUnits(n, out, f, key), true
+	case *manual.Stored:
+		return d.stored(n, out, f, key), true
+	}
+	if v.Kind() == reflect.Slice {
+		if _, is := reflect.New(v.Type().Elem()).Interface().(amountSetter); is {
+			return d.uses(n, v, f, key), true
+		}
+	}
+	return false, false
+}
+
+// amountSetter is one line of a list that may hold amounts.
+type amountSetter interface {
+	setter
+	SetAmount(text string, at source.Pos)
+}
+
+// uses reads [socket-10, wheel-chock: 4], or a map from id to amount.
+func (d *Decoder) uses(n *syntax.Node, v reflect.Value, f field, key source.Pos) bool {
+	add := func(id string, at source.Pos, amount *syntax.Node) bool {
+		one := reflect.New(v.Type().Elem())
+		use := one.Interface().(amountSetter)
+		use.Set(id, at)
+		if amount != nil && amount.Kind != syntax.Empty {
+			if amount.Kind != syntax.Scalar {
+				return d.wrong(amount, f, key, "ids with amounts", fmt.Sprintf("write %s: [one, two: 4]", f.name))
+			}
+			use.SetAmount(amount.Text, amount.At)
+		}
+		v.Set(reflect.Append(v, one.Elem()))
+		return true
+	}
+	return d.idList(n, f, key, add)
+}
+
+// idList reads a list of ids, each of which may be a map with one pair, or a
+// map; add gets a nil value where there is only an id.
+func (d *Decoder) idList(n *syntax.Node, f field, key source.Pos, add func(string, source.Pos, *syntax.Node) bool) bool {
+	mend := fmt.Sprintf("write %s: [one, two]", f.name)
+	ok := true
+	switch n.Kind {
+	case syntax.List:
+		for _, item := range n.Items {
+			switch {
+			case item.Kind == syntax.Scalar:
+				ok = add(item.Text, item.At, nil) && ok
+			case item.Kind == syntax.Map && len(item.Pairs) > 0:
+				for _, p := range item.Pairs {
+					ok = add(p.Key, p.KeyAt, p.Value) && ok
+				}
+			default:
+				ok = d.wrong(item, f, key, "a list of ids", mend)
+			}
+		}
+	case syntax.Map:
+		for _, p := range n.Pairs {
+			ok = add(p.Key, p.KeyAt, p.Value) && ok
+		}
+	default:
+		ok = d.wrong(n, f, key, "a list of ids", mend)
+	}
+	return ok
+}
+
+// hazards reads a list of ids, or a map from id to overrides.
+func (d *Decoder) hazards(n *syntax.Node, out *[]manual.HazardUse, f field, key source.Pos) bool {
+	return d.idList(n, f, key, func(id string, at source.Pos, over *syntax.Node) bool {
+		use, ok := manual.HazardUse{}, true
+		use.Set(id, at)
+		if over != nil && over.Kind != syntax.Empty {
+			use.Over = &manual.HazardOverride{At: at, WearSaid: over.Get("wear") != nil}
+			ok = d.fill(over, reflect.ValueOf(use.Over).Elem(), "an override of "+id, at)
+		}
+		*out = append(*out, use)
+		return ok
+	})
+}
+
+func (d *Decoder) date(n *syntax.Node, out *manual.Date, f field, key source.Pos) bool {
+	day, ok := manual.ParseDate(n.Text)
+	if n.Kind != syntax.Scalar || !ok {
+		return d.wrong(n, f, key, "a day of the calendar", fmt.Sprintf("write %s: 2026-03-02 (year-month-day)", f.name))
+	}
+	*out = day
+	return true
+}
+
+// stages reads torques and angles, each as written.
+func (d *Decoder) stages(n *syntax.Node, out *[]quantity.Quantity, f field, key source.Pos) bool {
+	if n.Kind != syntax.List {
+		return d.wrong(n, f, key, "a list of torques and angles", fmt.Sprintf("write %s: [30 N·m, 60 N·m, 90°]", f.name))
+	}
+	ok := true
+	for _, item := range n.Items {
+		q, err := quantity.Parse(item.Text, quantity.None)
+		if err == nil && q.Unit.Dimension() != quantity.Torque && q.Unit.Dimension() != quantity.Angle {
+			_, err = quantity.Parse(item.Text, quantity.Torque)
+		}
+		if err != nil {
+			ok = d.add(BadAmount(err, placeOf(item, key), f.name))
+			continue
+		}
+		*out = append(*out, q)
+	}
+	return ok
+}
+
+// pairs reads a map from a word to a text.
+func (d *Decoder) pairs(n *syntax.Node, f field, key source.Pos, add func(manual.Pair)) bool {
+	if n.Kind != syntax.Map {
+		return d.wrong(n, f, key, "a map", fmt.Sprintf("write %s: { one: text, two: text }", f.name))
+	}
+	ok := true
+	for _, p := range n.Pairs {
+		if p.Value.Kind != syntax.Scalar {
+			ok = d.wrong(p.Value, field{name: p.Key}, p.KeyAt, "a text", "write "+p.Key+": text, in quotes where it holds a comma or a colon")
+			continue
+		}
+		add(manual.Pair{Key: p.Key, KeyAt: p.KeyAt, Value: p.Value.Text, ValueAt: p.Value.At})
+	}
+	return ok
+}
+
+func (d *Decoder) states(n *syntax.Node, out *[]manual.State, f field, key source.Pos) bool {
+	return d.pairs(n, f, key, func(p manual.Pair) {
+		*out = append(*out, manual.State{ID: p.Key, At: p.KeyAt, Word: p.Value, WordAt: p.ValueAt})
+	})
+}
+
+func (d *Decoder) orders(n *syntax.Node, out *[]manual.Order, f field, key source.Pos) bool {
+	if n.Kind != syntax.Map {
+		return d.wrong(n, f, key, "a map from id to list", "write orders: { bleed-order: [rear, front] }")
+	}
+	ok := true
+	for _, p := range n.Pairs {
+		order := manual.Order{Entry: manual.Entry{ID: p.Key, At: p.KeyAt}}
+		good := d.ID(p.Key, p.KeyAt)
+		good = d.list(p.Value, reflect.ValueOf(&order.Labels).Elem(), field{name: p.Key}, p.KeyAt) && good
+		order.Unread = !good
+		ok = ok && good
+		*out = append(*out, order)
+	}
+	return ok
+}
+
+func (d *Decoder) units(n *syntax.Node, out *[]manual.Unit, f field, key source.Pos) bool {
+	if n.Kind != syntax.List {
+		return d.wrong(n, f, key, "a list", "write units: and under it - { serials: 101 to 130, options: [canopy] }")
+	}
+	ok := true
+	for _, item := range n.Items {
+		u := manual.Unit{At: placeOf(item, key)}
+		if !d.fill(item, reflect.ValueOf(&u).Elem(), "a row of units", u.At) {
+			ok = false
+			continue
+		}
+		from, to, err := quantity.ParseSerials(u.Serials)
+		if err != nil {
+			ok = d.add(BadAmount(err, item.Get("serials").At, "serials"))
+			continue
+		}
+		u.From, u.To = from, to
+		*out = append(*out, u)
+	}
+	return ok
+}
+
+// shownUnits reads { torque: [N·m, lbf·ft] }.
+func (d *Decoder) shownUnits(n *syntax.Node, out *[]manual.ShownUnits, f field, key source.Pos) bool {
+	if n.Kind != syntax.Map {
+		return d.wrong(n, f, key, "a map", "write show-units: { torque: [N·m, lbf·ft] }")
+	}
+	ok := true
+	for _, p := range n.Pairs {
+		shown := manual.ShownUnits{Dimension: quantity.DimensionNamed(p.Key)}
+		if shown.Dimension == quantity.None {
+			ok = d.add(WrongType.At(p.KeyAt, "%s is not a dimension that amounts have", p.Key).WithMend("write torque, pressure, length, mass, volume or temperature"))
+			continue
+		}
+		var units []string
+		if !d.list(p.Value, reflect.ValueOf(&units).Elem(), field{name: p.Key}, p.KeyAt) {
+			ok = false
+			continue
+		}
+		for i, symbol := range units {
+			unit, known := quantity.UnitNamed(symbol)
+			if !known || unit.Dimension() != shown.Dimension {
+				ok = d.add(Quantity.At(p.Value.Items[i].At, "%s is not a unit of %s", symbol, shown.Dimension))
+				continue
+			}
+			shown.Units = append(shown.Units, unit)
+		}
+		*out = append(*out, shown)
+	}
+	return ok
+}
+
+// datedUnits reads { tw-07: 2026-03-02 }.
+func (d *Decoder) datedUnits(n *syntax.Node, out *[]manual.DatedUnit, f field, key source.Pos) bool {
+	ok := true
+	good := d.pairs(n, f, key, func(p manual.Pair) {
+		day, is := manual.ParseDate(p.Value)
+		if !is {
+			ok = d.add(WrongType.At(p.ValueAt, "%s is %q; it must be a day of the calendar", p.Key, p.Value).WithMend("write 2026-03-02 (year-month-day)"))
+			return
+		}
+		*out = append(*out, manual.DatedUnit{Name: p.Key, Last: day})
+	})
+	return ok && good
+}
+
+// stored reads yes, no, or the capacitance and resistance of what is stored.
+func (d *Decoder) stored(n *syntax.Node, out *manual.Stored, f field, key source.Pos) bool {
+	if n.Kind == syntax.Map {
+		out.Yes = true
+		return d.fill(n, reflect.ValueOf(out).Elem(), f.name, key)
+	}
+	if n.Kind != syntax.Scalar || (n.Text != "yes" && n.Text != "no") {
+		return d.wrong(n, f, key, "yes, no, or what is stored", "write stored: yes, or stored: { capacitance: 1000 µF, resistance: 100 kΩ }")
+	}
+	out.Yes = n.Text == "yes"
+	return true
+}

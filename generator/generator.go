@@ -1,0 +1,49 @@
+// Package generator is the compiler: it reads a manual's folder, binds and checks it, works out what people otherwise keep in their heads, and publishes a site.
+package generator
+
+import (
+	"slices"
+
+	"baybinder/generator/bind"
+	"baybinder/generator/check"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/source"
+)
+
+// Options say what to build from, and where to.
+type Options struct {
+	Manual  string      // the manual's folder
+	To      string      // the site's folder
+	Today   manual.Date // the only clock there is
+	Preview bool        // drafts are published too
+}
+
+// Result is what a run found and wrote.
+type Result struct {
+	Tree     *source.Tree
+	Manual   *manual.Manual
+	Findings []finding.Finding // in their order
+	Pages    int               // pages published
+	Kept     []string          // files in the site's folder that the program did not write
+}
+
+// Errors is the number of findings that stop a build.
+func (r *Result) Errors() int { return finding.Errors(r.Findings) }
+
+// Check reads, binds and checks a manual. The error says that there is none to
+// read; what is wrong inside it is in the findings.
+func Check(o Options) (*Result, error) {
+	tree, err := source.Read(o.Manual)
+	if err != nil {
+		return nil, err
+	}
+	return checkTree(tree, o), nil
+}
+
+func checkTree(tree *source.Tree, o Options) *Result {
+	m, found := bind.Manual(tree)
+	context := &check.Context{Manual: m, Today: o.Today}
+	found = slices.Concat(found, check.Run(context))
+	return &Result{Tree: tree, Manual: m, Findings: finding.Sort(check.Soften(m, found))}
+}

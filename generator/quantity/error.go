@@ -1,0 +1,248 @@
+package quantity
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+)
+
+// ErrorKind says what is wrong with an amount.
+type ErrorKind uint8
+
+// The kinds of error.
+const (
+	NoNumber       ErrorKind = iota + 1 // nothing to count
+	NoUnit                              // a number alone
+	UnknownUnit                         // a unit that the manual does not have
+	WrongDimension                      // a unit of the wrong kind
+	BadNumber                           // a number that is not written as the manual writes it, or cannot be
+	TrailingText                        // an amount, and then something else
+	OutOfOrder                          // a range that runs downwards, a smaller part before a larger
+	NotRange                            // a limit where a range is wanted
+)
+
+// Error is why a text is no amount, limit, range or pair of serial numbers.
+type Error struct {
+	Kind       ErrorKind
+	Text       string    // the piece that is wrong
+	Start, End int       // where it stands, in bytes of the text that was read
+	Want       Dimension // what was asked for
+	Got        Dimension // what a WrongDimension has instead
+
+	form  form
+	cause cause
+	whole string
+}
+
+// Error says what is wrong in a fitter's words.
+func (e *Error) Error() string {
+	piece := quote(e.Text)
+	switch e.Kind {
+	case NoNumber:
+		if strings.TrimSpace(e.whole) == "" {
+			return "the " + e.form.noun(e.Want) + " is empty"
+		}
+		return "there is no number in " + piece
+	case NoUnit:
+		return piece + " has no unit"
+	case UnknownUnit:
+		return piece + " is not a unit that the manual knows"
+	case WrongDimension:
+		return e.wrongDimension()
+	case TrailingText:
+		return piece + " is left over after the " + e.form.noun(e.Want)
+	case OutOfOrder:
+		return piece + " is in the wrong order"
+	case NotRange:
+		return piece + " is not a range"
+	}
+	return piece + " " + e.cause.says()
+}
+
+func (e *Error) wrongDimension() string {
+	switch e.cause {
+	case mixedFlow:
+		return quote(e.Text) + " mixes ac and dc"
+	case mixedKinds:
+		return quote(e.Text) + " mixes units of two kinds"
+	}
+	return quote(e.Text) + " is " + e.Got.Named() + ", not " + e.Want.Named()
+}
+
+// Mend says how to write it, "write a torque, such as 110 N·m".
+func (e *Error) Mend() string {
+	if e.Kind == UnknownUnit {
+		if meant, ok := slips[e.Text]; ok {
+			return "write " + meant
+		}
+	}
+	if mend := e.cause.mend(e.Text); mend != "" {
+		return mend
+	}
+	return e.form.mend(e.Want)
+}
+
+// form is what was being read.
+type form uint8
+
+const (
+	anAmount form = iota
+	aLimit
+	aRange
+	serialNumbers
+)
+
+func (f form) noun(want Dimension) string {
+	switch f {
+	case aLimit:
+		return "limit"
+	case aRange:
+		return "range"
+	case serialNumbers:
+		return "serial number"
+	}
+	return want.String()
+}
+
+func (f form) mend(want Dimension) string {
+	switch f {
+	case aLimit:
+		return fmt.Sprintf("write a limit, such as at most %s or %s", want.Example(), want.RangeExample())
+	case aRange:
+		return fmt.Sprintf("write a range, such as %s", want.RangeExample())
+	case serialNumbers:
+		return "write a serial number or a range of them, such as 101 to 130"
+	}
+	return fmt.Sprintf("write %s, such as %s", want.Named(), want.Example())
+}
+
+// cause says more closely why a number or an order is refused.
+type cause uint8
+
+const (
+	unexplained cause = iota
+	leadingZero
+	decimalComma
+	inPieces
+	tooLong
+	serialTooLong
+	notPlain
+	plusSign
+	dashRange
+	runsDown
+	partsOutOfOrder
+	partTooLarge
+	partNotWhole
+	belowZero
+	notWhole
+	tooCold
+	tooFar
+	noTolerance
+	mixedFlow
+	mixedKinds
+	unitAtBothEnds
+)
+
+// says ends the sentence that begins with the piece.
+func (c cause) says() string {
+	switch c {
+	case leadingZero:
+		return "begins with a zero"
+	case decimalComma:
+		return "has a comma in it"
+	case inPieces:
+		return "is a number in pieces"
+	case tooLong, serialTooLong:
+		return "has too many digits"
+	case dashRange:
+		return "is a range with a dash"
+	case partTooLarge:
+		return "belongs to the part before it"
+	case partNotWhole:
+		return "is a fraction, and a smaller part follows"
+	case belowZero:
+		return "cannot be below zero"
+	case notWhole:
+		return "must be a whole number"
+	case tooCold:
+		return "is below absolute zero"
+	case tooFar:
+		return "is too far ahead for a calendar"
+	case noTolerance:
+		return "is no tolerance"
+	}
+	return "is not a number as the manual writes it"
+}
+
+// mend says how to write the piece, where the cause makes that plain.
+func (c cause) mend(piece string) string {
+	switch c {
+	case leadingZero:
+		return "write " + clip(withoutZeros(piece))
+	case decimalComma:
+		return mendComma(piece)
+	case inPieces:
+		return "write the number in one piece, such as 1000 or 1.5"
+	case tooLong:
+		return "write at most " + strconv.Itoa(maxDigits) + " digits, or a larger unit"
+	case serialTooLong:
+		return "write at most " + strconv.Itoa(maxSerial) + " digits"
+	case notPlain:
+		return "write the number out in figures, with a decimal point, such as 0.5"
+	case plusSign:
+		return "leave the plus sign out"
+	case dashRange:
+		return "write the word to between the two ends, such as 20 to 100"
+	case runsDown:
+		return "write the smaller end first"
+	case partsOutOfOrder, partTooLarge, partNotWhole:
+		return "write the larger part first and whole, such as 1 h 30 min"
+	case noTolerance:
+		return "write a tolerance above zero, such as 2.0 ± 0.1 mm"
+	case mixedFlow:
+		return "write ac or dc once, after the unit"
+	case mixedKinds:
+		return "write both numbers in one unit"
+	case unitAtBothEnds:
+		return "write the unit at both ends"
+	}
+	return ""
+}
+
+func withoutZeros(piece string) string {
+	short := strings.TrimLeft(piece, "0")
+	if short == "" || short[0] == '.' {
+		return "0" + short
+	}
+	return short
+}
+
+// mendComma offers both readings where a comma may have parted the thousands.
+func mendComma(piece string) string {
+	before, after, _ := strings.Cut(piece, ",")
+	if strings.ContainsAny(after, ",.") {
+		return "write " + clip(strings.ReplaceAll(piece, ",", "")) + " without commas"
+	}
+	point := "write " + clip(before+"."+after) + ", with a decimal point"
+	if len(after) == 3 && before != "0" {
+		return point + ", or " + clip(before+after) + " without the comma"
+	}
+	return point
+}
+
+// maxQuoted bounds what a message repeats of a hostile text, in bytes.
+const maxQuoted = 40
+
+func quote(text string) string { return strconv.Quote(clip(text)) }
+
+func clip(text string) string {
+	if len(text) <= maxQuoted {
+		return text
+	}
+	cut := maxQuoted
+	for cut > maxQuoted-utf8.UTFMax && !utf8.RuneStart(text[cut]) {
+		cut--
+	}
+	return text[:cut] + "…"
+}

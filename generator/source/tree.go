@@ -1,0 +1,216 @@
+package source
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"sort"
+	"strings"
+	"unicode/utf8"
+
+	"baybinder/generator/parallel"
+)
+
+// MaxFile is the size in bytes above which a text file is not read. A
+// procedure of this size would be a book: it is a slip, not a procedure.
+const MaxFile = 8 << 20
+
+// Tree is what a manual's folder holds.
+type Tree struct {
+	Root     string          // the folder, as it was given
+	Files    []*File         // text files, by path
+	Paths    map[string]bool // every file that is not hidden, text or not
+	Problems []Problem       // files that are there and could not be read, by path
+}
+
+// Problem is a file that is there and could not be read.
+type Problem struct {
+	File *File // empty text
+	Why  string
+	Mend string
+}
+
+// Read reads a manual's folder. The error says that there is no manual to
+// read at all; what is wrong with a single file is one of the Problems.
+func Read(root string) (*Tree, error) {
+	info, err := os.Stat(root)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, fmt.Errorf("there is no folder %s: name the manual's folder with --manual, or write a new one with begin", root)
+	case err != nil:
+		return nil, fmt.Errorf("the manual's folder cannot be read: %w", err)
+	case !info.IsDir():
+		return nil, fmt.Errorf("%s is a file, not a folder: name the folder that holds shop.yaml", root)
+	}
+	t := &Tree{Root: root, Paths: map[string]bool{}}
+	texts, err := t.list()
+	if err != nil {
+		return nil, err
+	}
+	t.readAll(texts)
+	sort.Slice(t.Problems, func(i, j int) bool { return t.Problems[i].File.Path < t.Problems[j].File.Path })
+	return t, nil
+}
+
+// FromText makes a tree of files that are in memory: path → text.
+func FromText(files map[string]string) *Tree {
+	t := &Tree{Paths: map[string]bool{}}
+	for name, text := range files {
+		t.Paths[name] = true
+		if isText(name) {
+			t.Files = append(t.Files, NewFile(name, text))
+		}
+	}
+	sort.Slice(t.Files, func(i, j int) bool { return t.Files[i].Path < t.Files[j].Path })
+	return t
+}
+
+// list walks the folder and returns the paths of the text files, sorted.
+func (t *Tree) list() ([]string, error) {
+	real, err := filepath.EvalSymlinks(t.Root)
+	if err != nil {
+		return nil, fmt.Errorf("the manual's folder cannot be read: %w", err)
+	}
+	var texts []string
+	err = filepath.WalkDir(real, func(full string, d fs.DirEntry, err error) error {
+		rel, relErr := filepath.Rel(real, full)
+		if relErr != nil {
+			return relErr
+		}
+		name := filepath.ToSlash(rel)
+		if err != nil {
+			return t.unlisted(name, d, err)
+		}
+		if name != "." && strings.HasPrefix(path.Base(name), ".") {
+			return skip(d)
+		}
+		if d.Type()&fs.ModeSymlink != 0 && !t.linkStays(real, full, name) {
+			return nil
+		}
+		if d.IsDir() {
+			return nil
+		}
+		t.Paths[name] = true
+		if isText(name) {
+			texts = append(texts, name)
+		}
+		return nil
+	})
+	sort.Strings(texts)
+	return texts, err
+}
+
+func skip(d fs.DirEntry) error {
+	if d.IsDir() {
+		return fs.SkipDir
+	}
+	return nil
+}
+
+// unlisted notes a folder that could not be listed; the manual's own folder
+// must be readable.
+func (t *Tree) unlisted(name string, d fs.DirEntry, err error) error {
+	if name == "." {
+		return fmt.Errorf("the manual's folder cannot be read: %w", err)
+	}
+	t.problem(name, "this folder cannot be read: "+reason(err), "give the program leave to read it")
+	return skip(d)
+}
+
+// linkStays says whether a symbolic link leads to a file inside the manual.
+// A link out of it would publish what the shop did not mean to publish.
+func (t *Tree) linkStays(root, full, name string) bool {
+	to, err := filepath.EvalSymlinks(full)
+	if err != nil {
+		t.problem(name, "this link leads nowhere", "remove the link, or put the file itself here")
+		return false
+	}
+	inside := strings.HasPrefix(to, root+string(filepath.Separator))
+	info, err := os.Stat(to)
+	if !inside || err != nil || info.IsDir() {
+		t.problem(name, "this link leads out of the manual, or to a folder", "put the file itself here")
+		return false
+	}
+	return true
+}
+
+// isText says which files are read as text; the rest is only known to be there.
+func isText(name string) bool {
+	top, _, deep := strings.Cut(name, "/")
+	ext := path.Ext(name)
+	switch {
+	case !deep:
+		return name == "shop.yaml" || name == "revisions.csv"
+	case top == "register", top == "machines":
+		return ext == ".yaml"
+	case top == "procedures", top == "revisions":
+		return ext == ".md"
+	case top == "readings":
+		return ext == ".yaml" || ext == ".csv"
+	case top == "records":
+		return ext == ".json"
+	}
+	return false
+}
+
+func (t *Tree) problem(name, why, mend string) {
+	t.Problems = append(t.Problems, Problem{File: NewFile(name, ""), Why: why, Mend: mend})
+}
+
+// readAll reads the text files, some at once; their order stays.
+func (t *Tree) readAll(names []string) {
+	files, problems := make([]*File, len(names)), make([]Problem, len(names))
+	parallel.Each(len(names), func(i int) { files[i], problems[i] = t.readOne(names[i]) })
+	for i, f := range files {
+		if f != nil {
+			t.Files = append(t.Files, f)
+		} else {
+			t.Problems = append(t.Problems, problems[i])
+		}
+	}
+}
+
+func (t *Tree) readOne(name string) (*File, Problem) {
+	full := filepath.Join(t.Root, filepath.FromSlash(name))
+	bad := func(why, mend string) (*File, Problem) {
+		return nil, Problem{File: NewFile(name, ""), Why: why, Mend: mend}
+	}
+	info, err := os.Stat(full)
+	if err != nil {
+		return bad("this file cannot be read: "+reason(err), "give the program leave to read it")
+	}
+	if !info.Mode().IsRegular() {
+		return bad("this is not a plain file", "put a plain file here")
+	}
+	if info.Size() > MaxFile {
+		return bad(fmt.Sprintf("this file is %d MB; a file of a manual is at most %d MB", info.Size()>>20, MaxFile>>20), "split it, or move what is not text to pictures/")
+	}
+	data, err := os.ReadFile(full)
+	if err != nil {
+		return bad("this file cannot be read: "+reason(err), "give the program leave to read it")
+	}
+	if !utf8.Valid(data) {
+		return bad("this file is not UTF-8", "save it as UTF-8 (the editor's \"encoding\")")
+	}
+	return NewFile(name, string(data)), Problem{}
+}
+
+// reason is the operating system's word for what went wrong, without the path.
+func reason(err error) string {
+	var pathErr *fs.PathError
+	if errors.As(err, &pathErr) {
+		return pathErr.Err.Error()
+	}
+	return err.Error()
+}
+
+// Has says whether the manual holds a file of this path.
+func (t *Tree) Has(name string) bool { return t.Paths[name] }
+
+// Bytes reads a file that is not text, such as a picture.
+func (t *Tree) Bytes(name string) ([]byte, error) {
+	return os.ReadFile(filepath.Join(t.Root, filepath.FromSlash(name)))
+}

@@ -1,0 +1,305 @@
+package syntax
+
+import (
+	"strings"
+	"unicode"
+
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/text"
+	"golang.org/x/text/unicode/norm"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/source"
+)
+
+// Document is a procedure's file as it was written.
+type Document struct {
+	File    *source.File
+	Front   *Node      // a map; nil where it did not parse
+	FrontAt source.Pos // its first line
+	Intro   []Block    // before the first phase
+	Phases  []*Phase
+	Broken  bool // what stands in it could not all be read
+}
+
+// Phase is what stands under one heading at level 2, in reading order.
+type Phase struct {
+	ID    string // "make-safe"
+	Title Block
+	At    source.Pos
+	Lead  *Block // the first paragraph, where it stands before the first step
+	Body  []Part
+}
+
+// Part is a step or a block of prose between steps.
+type Part struct {
+	Item  *Item
+	Block *Block
+}
+
+// Item is a step or a sub-step: its own blocks, and the numbered list in it.
+type Item struct {
+	At     source.Pos
+	Blocks []Block
+	Subs   []*Item
+}
+
+// Read reads a procedure's file.
+func Read(f *source.File) (*Document, []finding.Finding) {
+	d := &Document{File: f, FrontAt: f.At(0, len(f.Line(1)))}
+	findings := d.readFront()
+	base := bodyStart(f.Text)
+	m := &mdReader{file: f, base: base, src: []byte(f.Text[base:])}
+	b := &docReader{mdReader: m, doc: d, seen: map[string]source.Pos{}}
+	tree := markdown.Parser().Parse(text.NewReader(m.src))
+	b.body(tree)
+	b.rawHTML(tree)
+	b.brokenLinks(tree)
+	if !b.stray && len(b.findings) == 0 && !d.hasSteps() {
+		b.add(NoSteps.At(d.FrontAt, "this procedure has no step").
+			WithMend("write a phase (## Work) and a numbered list under it; while it is not finished, write status: draft"))
+	}
+	return d, append(findings, b.findings...)
+}
+
+func (d *Document) hasSteps() bool {
+	for _, p := range d.Phases {
+		for _, part := range p.Body {
+			if part.Item != nil {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+const fence = "---\n"
+
+// frontEnd finds the line that closes the front matter: the offset of its
+// first byte, or -1 where there is none.
+func frontEnd(text string) int {
+	if !strings.HasPrefix(text, fence) {
+		return -1
+	}
+	if strings.HasPrefix(text[len(fence):], fence) {
+		return len(fence)
+	}
+	for from := len(fence) - 1; ; {
+		i := strings.Index(text[from:], "\n---")
+		if i < 0 {
+			return -1
+		}
+		from += i + 1
+		if rest := text[from+3:]; rest == "" || rest[0] == '\n' || strings.TrimRight(firstLine(rest), " \t") == "" {
+			return from
+		}
+	}
+}
+
+func firstLine(s string) string {
+	line, _, _ := strings.Cut(s, "\n")
+	return line
+}
+
+func bodyStart(text string) int {
+	end := frontEnd(text)
+	switch {
+	case end >= 0:
+		return end + len(firstLine(text[end:])) + min(1, len(text)-end-len(firstLine(text[end:])))
+	case strings.HasPrefix(text, fence):
+		return len(text) // the front matter never ends: nothing else can be read
+	}
+	return 0
+}
+
+func (d *Document) readFront() []finding.Finding {
+	f := d.File
+	end := frontEnd(f.Text)
+	switch {
+	case end >= 0:
+		node, findings := YAML(f, len(fence), end)
+		d.Front, d.Broken = node, node == nil
+		if node != nil && node.Kind == Empty {
+			node.Kind = Map
+		}
+		return findings
+	case strings.HasPrefix(f.Text, fence):
+		d.Broken = true
+		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter has no end").WithMend("write a line --- after it")}
+	}
+	d.Front = &Node{Kind: Map, At: d.FrontAt}
+	return nil
+}
+
+// docReader sorts the blocks of a body into phases and steps.
+type docReader struct {
+	*mdReader
+	doc      *Document
+	phase    *Phase
+	stray    bool // a numbered list stood before the first phase
+	seen     map[string]source.Pos
+	findings []finding.Finding
+}
+
+func (d *docReader) add(f finding.Finding) { d.findings = append(d.findings, f) }
+
+func (d *docReader) body(tree ast.Node) {
+	for n := tree.FirstChild(); n != nil; n = n.NextSibling() {
+		switch n := n.(type) {
+		case *ast.Heading:
+			d.heading(n)
+		case *ast.List:
+			d.list(n)
+		case *ast.LinkReferenceDefinition:
+		default:
+			d.headingsInside(n)
+			d.prose(d.block(n))
+		}
+	}
+}
+
+func (d *docReader) heading(n *ast.Heading) {
+	title := d.block(n)
+	at := d.file.At(d.base+n.Pos(), title.At.End)
+	if n.Level != 2 {
+		d.add(Heading.At(at, "a heading at level %d", n.Level).WithMend("phases are headings at level 2: ## %s", title.Plain))
+		return
+	}
+	id := PhaseID(title.Plain)
+	if first, twice := d.seen[id]; twice {
+		d.add(Heading.At(at, "a second phase named %s", title.Plain).
+			WithMend("give it a name of its own, or put its steps under the first").See(first, "the first is here"))
+	} else if id == "" {
+		d.add(Heading.At(at, "a phase without a name").WithMend("write what the phase is for: ## Make safe"))
+	}
+	d.seen[id] = at
+	d.phase = &Phase{ID: id, Title: title, At: at}
+	d.doc.Phases = append(d.doc.Phases, d.phase)
+}
+
+func (d *docReader) list(n *ast.List) {
+	d.headingsInside(n)
+	switch {
+	case !n.IsOrdered():
+		d.prose(d.block(n))
+	case d.phase == nil:
+		d.stray = true
+		block := d.block(n)
+		d.add(Heading.At(d.file.At(d.base+n.Pos(), d.base+n.Pos()+1), "numbered steps before the first phase").
+			WithMend("write a phase above them, such as ## Work; a list that is not steps starts its lines with -"))
+		d.doc.Intro = append(d.doc.Intro, block)
+	default:
+		for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+			d.phase.Body = append(d.phase.Body, Part{Item: d.item(c)})
+		}
+	}
+}
+
+func (d *docReader) item(n ast.Node) *Item {
+	item := &Item{At: d.file.At(d.base+n.Pos(), d.base+n.Pos()+1)}
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		if list, ok := c.(*ast.List); ok && list.IsOrdered() {
+			for sub := list.FirstChild(); sub != nil; sub = sub.NextSibling() {
+				item.Subs = append(item.Subs, d.item(sub))
+			}
+			continue
+		}
+		item.Blocks = append(item.Blocks, d.block(c))
+	}
+	if len(item.Blocks) > 0 {
+		item.At = item.Blocks[0].At
+	}
+	return item
+}
+
+// prose puts a block where it was read: before the phases, as the lead of a
+// phase, or between its steps.
+func (d *docReader) prose(b Block) {
+	switch {
+	case d.phase == nil:
+		d.doc.Intro = append(d.doc.Intro, b)
+	case b.Para && d.phase.Lead == nil && len(d.phase.Body) == 0:
+		d.phase.Lead = &b
+	default:
+		d.phase.Body = append(d.phase.Body, Part{Block: &b})
+	}
+}
+
+// headingsInside looks for headings inside lists and quotes.
+func (d *docReader) headingsInside(n ast.Node) {
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if h, ok := n.(*ast.Heading); ok && entering {
+			d.add(Heading.At(d.file.At(d.base+h.Pos(), d.base+h.Pos()+1), "a heading inside a list or a quote").
+				WithMend("write it as text, or start it at the margin"))
+		}
+		return ast.WalkContinue, nil
+	})
+}
+
+func (d *docReader) rawHTML(tree ast.Node) {
+	_ = ast.Walk(tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			return ast.WalkContinue, nil
+		}
+		switch n := n.(type) {
+		case *ast.HTMLBlock:
+			d.html(n.Pos(), string(n.Lines().Value(d.src)))
+		case *ast.RawHTML:
+			if raw := string(n.Segments.Value(d.src)); !strings.HasPrefix(raw, "</") {
+				d.html(n.Pos(), raw)
+			}
+		}
+		return ast.WalkContinue, nil
+	})
+}
+
+func (d *docReader) html(pos int, raw string) {
+	at := d.file.At(d.base+pos, d.base+pos+len(firstLine(raw)))
+	f := RawHTML.At(at, "HTML is not shown")
+	if strings.HasPrefix(strings.TrimSpace(raw), "<!--") {
+		d.add(f.WithMend("a note to yourself goes into the front matter, after #"))
+		return
+	}
+	d.add(f.WithMend("write it as Markdown; a literal < is written \\<"))
+}
+
+// brokenLinks looks for what was meant as a typed link and is none, because a
+// space stands in its address: it would be printed as it is.
+func (d *docReader) brokenLinks(tree ast.Node) {
+	_ = ast.Walk(tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		t, ok := n.(*ast.Text)
+		if !ok || !entering {
+			return ast.WalkContinue, nil
+		}
+		raw := string(t.Segment.Value(d.src))
+		i := strings.Index(raw, "](")
+		if i < 0 || t.Parent().Kind() == ast.KindCodeSpan {
+			return ast.WalkContinue, nil
+		}
+		start := d.base + t.Segment.Start + i
+		d.add(Syntax.At(d.file.At(start, start+len(raw)-i), "this is not read as a link").
+			WithMend("write the address without spaces: [](time:20min); a literal bracket is written \\["))
+		return ast.WalkContinue, nil
+	})
+}
+
+// PhaseID turns a phase's name into its id: a-z and 0-9, accents dropped, the
+// rest made one hyphen. "Antes de empezar: ¡señal!" is "antes-de-empezar-senal".
+func PhaseID(title string) string {
+	var b strings.Builder
+	gap := false
+	for _, r := range norm.NFD.String(strings.ToLower(title)) {
+		switch {
+		case r >= 'a' && r <= 'z', r >= '0' && r <= '9':
+			if gap && b.Len() > 0 {
+				b.WriteByte('-')
+			}
+			gap = false
+			b.WriteRune(r)
+		case unicode.Is(unicode.Mn, r):
+		default:
+			gap = true
+		}
+	}
+	return b.String()
+}

@@ -1,0 +1,262 @@
+package syntax
+
+import (
+	"bytes"
+	"strings"
+
+	"github.com/yuin/goldmark"
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/extension"
+	"github.com/yuin/goldmark/renderer"
+	"github.com/yuin/goldmark/renderer/html"
+	"github.com/yuin/goldmark/text"
+	"github.com/yuin/goldmark/util"
+
+	"baybinder/generator/source"
+)
+
+// Block is one paragraph, list, table, quote or code block as HTML with holes:
+// Parts[0], what Links[0] becomes, Parts[1] and so on. What a link becomes is
+// known only once everything is bound, and depends on the page it stands on.
+type Block struct {
+	Para  bool // a paragraph: Parts hold what goes between <p> and </p>
+	Parts []string
+	Links []*Link
+	Plain string // the words alone
+	At    source.Pos
+}
+
+// Link is one link, image or bare address as it was written.
+type Link struct {
+	Address string // "isolate:traction", "../pictures/seat.svg"
+	Title   string
+	Text    string // the words, or a picture's alt text, without markup
+	HTML    string // the words with their markup
+	Image   bool
+	At      source.Pos
+}
+
+// hole stands in rendered HTML for a link; U+0000 cannot stand in a file.
+const hole = "\x00"
+
+// markdown reads CommonMark with tables. It keeps no state and may be used by
+// many readers at once.
+var markdown = goldmark.New(
+	goldmark.WithExtensions(extension.NewTable(extension.WithTableCellAlignMethod(extension.TableCellAlignNone))),
+	goldmark.WithRendererOptions(
+		html.WithXHTML(),
+		renderer.WithNodeRenderers(util.Prioritized(holes{}, 0)),
+	),
+)
+
+// holes renders links as holes, HTML as the text it is, and code by classes.
+type holes struct{}
+
+func (holes) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
+	for _, kind := range []ast.NodeKind{ast.KindLink, ast.KindImage, ast.KindAutoLink} {
+		reg.Register(kind, renderHole)
+	}
+	reg.Register(ast.KindRawHTML, renderRawHTML)
+	reg.Register(ast.KindHTMLBlock, renderHTMLBlock)
+	reg.Register(ast.KindFencedCodeBlock, renderFenced)
+}
+
+func renderHole(w util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {
+	if entering {
+		_, _ = w.WriteString(hole)
+	}
+	return ast.WalkSkipChildren, nil
+}
+
+func renderRawHTML(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if entering {
+		_, _ = w.Write(util.EscapeHTML(n.(*ast.RawHTML).Segments.Value(src)))
+	}
+	return ast.WalkSkipChildren, nil
+}
+
+func renderHTMLBlock(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if entering {
+		_, _ = w.Write(util.EscapeHTML(n.Lines().Value(src)))
+	}
+	return ast.WalkSkipChildren, nil
+}
+
+func renderFenced(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if entering {
+		writeCode(w, string(n.(*ast.FencedCodeBlock).Language(src)), string(n.Lines().Value(src)))
+	}
+	return ast.WalkSkipChildren, nil
+}
+
+// Blocks reads a text that is Markdown and nothing else, such as a field that
+// may hold several paragraphs.
+func Blocks(f *source.File) []Block {
+	m := &mdReader{file: f, src: []byte(f.Text)}
+	return m.blocks(markdown.Parser().Parse(text.NewReader(m.src)))
+}
+
+// mdReader reads the body of one file, which begins at offset base.
+type mdReader struct {
+	file *source.File
+	base int
+	src  []byte
+	buf  buffer
+}
+
+// buffer is a buffer in memory that the library's renderer writes to as it is.
+type buffer struct{ bytes.Buffer }
+
+func (b *buffer) Buffered() int { return 0 }
+func (b *buffer) Flush() error  { return nil }
+
+func (m *mdReader) blocks(parent ast.Node) []Block {
+	var out []Block
+	for n := parent.FirstChild(); n != nil; n = n.NextSibling() {
+		if n.Kind() != ast.KindLinkReferenceDefinition {
+			out = append(out, m.block(n))
+		}
+	}
+	return out
+}
+
+// block renders one block of the tree.
+func (m *mdReader) block(n ast.Node) Block {
+	para := n.Kind() == ast.KindParagraph || n.Kind() == ast.KindTextBlock || n.Kind() == ast.KindHeading
+	rendered := ""
+	if para {
+		rendered = m.inside(n)
+	} else {
+		rendered = m.render(n)
+	}
+	return Block{
+		Para:  para,
+		Parts: strings.Split(rendered, hole),
+		Links: m.links(n),
+		Plain: m.plain(n),
+		At:    m.span(n),
+	}
+}
+
+// render is the HTML of a node.
+func (m *mdReader) render(n ast.Node) string {
+	m.buf.Reset()
+	if err := markdown.Renderer().Render(&m.buf, m.src, n); err != nil {
+		return "" // a buffer does not fail to be written
+	}
+	return m.buf.String()
+}
+
+// inside is the HTML of what a node holds.
+func (m *mdReader) inside(n ast.Node) string {
+	if only := n.FirstChild(); only != nil && only.NextSibling() == nil {
+		return strings.TrimSuffix(m.render(only), "\n")
+	}
+	var all strings.Builder
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		all.WriteString(m.render(c))
+	}
+	return strings.TrimSuffix(all.String(), "\n")
+}
+
+// links are the links of a node in reading order, one for each hole.
+func (m *mdReader) links(n ast.Node) []*Link {
+	var out []*Link
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			return ast.WalkContinue, nil
+		}
+		switch n := n.(type) {
+		case *ast.Link:
+			out = append(out, m.link(n, string(n.Destination), string(n.Title), false))
+		case *ast.Image:
+			out = append(out, m.link(n, string(n.Destination), string(n.Title), true))
+		case *ast.AutoLink:
+			out = append(out, m.autoLink(n))
+		default:
+			return ast.WalkContinue, nil
+		}
+		return ast.WalkSkipChildren, nil
+	})
+	return out
+}
+
+func (m *mdReader) link(n ast.Node, address, title string, image bool) *Link {
+	at := m.file.At(m.base+n.Pos(), m.base+n.Pos()+1)
+	end := strings.Index(m.file.Text[at.Start:], "]("+address)
+	if end >= 0 {
+		at.End = at.Start + end + len("](") + len(address)
+		if strings.HasPrefix(m.file.Text[at.End:], ")") {
+			at.End++
+		}
+	}
+	return &Link{
+		Address: resolve(address), Title: title, Image: image,
+		Text: m.plain(n), HTML: m.inside(n), At: at,
+	}
+}
+
+// resolve takes character references out of an address: &#106;avascript: must
+// not pass for something else.
+func resolve(address string) string {
+	return string(util.ResolveEntityNames(util.ResolveNumericReferences([]byte(address))))
+}
+
+func (m *mdReader) autoLink(n *ast.AutoLink) *Link {
+	label := string(n.Label(m.src))
+	address := string(n.URL(m.src))
+	if n.AutoLinkType == ast.AutoLinkEmail && !strings.HasPrefix(address, "mailto:") {
+		address = "mailto:" + address
+	}
+	start := m.base + n.Pos()
+	return &Link{
+		Address: address, Text: label, HTML: string(util.EscapeHTML([]byte(label))),
+		At: m.file.At(start, start+len(label)+len("<>")),
+	}
+}
+
+// plain is the words of a node, white space made one.
+func (m *mdReader) plain(n ast.Node) string {
+	var b strings.Builder
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			if n.Type() == ast.TypeBlock {
+				b.WriteByte(' ')
+			}
+			return ast.WalkContinue, nil
+		}
+		switch n := n.(type) {
+		case *ast.Text:
+			b.Write(util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations(n.Segment.Value(m.src)))))
+			if n.SoftLineBreak() || n.HardLineBreak() {
+				b.WriteByte(' ')
+			}
+		case *ast.String:
+			b.Write(n.Value)
+		case *ast.AutoLink:
+			b.Write(n.Label(m.src))
+		case *ast.FencedCodeBlock, *ast.CodeBlock:
+			b.Write(n.Lines().Value(m.src))
+		}
+		return ast.WalkContinue, nil
+	})
+	return strings.Join(strings.Fields(b.String()), " ")
+}
+
+// span is the place of a block: from its first to its last line of text.
+func (m *mdReader) span(n ast.Node) source.Pos {
+	start, end := -1, -1
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			return ast.WalkContinue, nil
+		}
+		if p := n.Pos(); p >= 0 && (start < 0 || p < start) {
+			start = p
+		}
+		if n.Type() == ast.TypeBlock && n.Lines() != nil && n.Lines().Len() > 0 {
+			end = max(end, n.Lines().At(n.Lines().Len()-1).Stop)
+		}
+		return ast.WalkContinue, nil
+	})
+	return m.file.At(m.base+start, m.base+max(start, end))
+}

@@ -1,0 +1,280 @@
+// Package syntax reads YAML with positions, CSV, and a procedure's Markdown as a tree of steps: what was written, not yet what it means.
+package syntax
+
+import (
+	"errors"
+	"strings"
+
+	"github.com/goccy/go-yaml/ast"
+	"github.com/goccy/go-yaml/parser"
+	"github.com/goccy/go-yaml/token"
+
+	yaml "github.com/goccy/go-yaml"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/source"
+)
+
+// Kind says what a YAML node is.
+type Kind uint8
+
+// A scalar that was left out is Empty: "name:" or "name: ~" with nothing.
+const (
+	Empty Kind = iota
+	Scalar
+	Map
+	List
+)
+
+// Words for messages.
+func (k Kind) String() string {
+	return [...]string{"nothing", "a text", "a map", "a list"}[k]
+}
+
+// Node is one YAML value. A scalar's Text is what stands in the file: 010 is
+// "010", no is "no", null is "null".
+type Node struct {
+	Kind   Kind
+	Text   string
+	Quoted bool
+	Pairs  []Pair  // of a map, as written
+	Items  []*Node // of a list
+	At     source.Pos
+}
+
+// Pair is one key of a map with its value.
+type Pair struct {
+	Key   string
+	KeyAt source.Pos
+	Value *Node
+}
+
+// Get is the value of a key, or nil.
+func (n *Node) Get(key string) *Node {
+	if n == nil {
+		return nil
+	}
+	for i := range n.Pairs {
+		if n.Pairs[i].Key == key {
+			return n.Pairs[i].Value
+		}
+	}
+	return nil
+}
+
+// maxDepth is how deep brackets and indents may nest. A manual needs five.
+const maxDepth = 40
+
+// YAML reads the piece of a file from offset start up to end. The node is nil
+// where it could not be read; a key that is written twice is a finding, and
+// its first value stands.
+func YAML(f *source.File, start, end int) (*Node, []finding.Finding) {
+	text := f.Text[start:end]
+	y := &yamlReader{file: f}
+	y.line, _ = f.LineCol(start)
+	y.line--
+	if at, deep := tooDeep(text); deep {
+		return nil, []finding.Finding{Syntax.At(f.At(start+at, start+at+1), "this nests deeper than %d levels", maxDepth).
+			WithMend("close the brackets, or split the entry")}
+	}
+	doc, err := parser.ParseBytes([]byte(text), 0, parser.AllowDuplicateMapKey())
+	if err != nil {
+		return nil, []finding.Finding{y.failed(err)}
+	}
+	return y.document(doc, f.At(start, start))
+}
+
+// tooDeep looks for brackets or indents that nest without end: the library
+// recurses over them.
+func tooDeep(text string) (at int, deep bool) {
+	depth, indent, atStart := 0, 0, true
+	for i := 0; i < len(text); i++ {
+		switch c := text[i]; {
+		case c == '\n':
+			indent, atStart = 0, true
+			continue
+		case atStart && (c == ' ' || c == '-' || c == '?'):
+			if indent++; indent > 4*maxDepth {
+				return i, true
+			}
+			continue
+		case c == '[' || c == '{':
+			if depth++; depth > maxDepth {
+				return i, true
+			}
+		case (c == ']' || c == '}') && depth > 0:
+			depth--
+		}
+		atStart = false
+	}
+	return 0, false
+}
+
+type yamlReader struct {
+	file     *source.File
+	line     int // lines of the file before the piece that is read
+	refused  bool
+	findings []finding.Finding
+}
+
+func (y *yamlReader) document(doc *ast.File, at source.Pos) (*Node, []finding.Finding) {
+	var node *Node
+	for _, d := range doc.Docs {
+		if d.Body == nil {
+			continue
+		}
+		if node != nil {
+			y.refuse(d.GetToken(), "a second document in one file", "keep one document: remove the line ---")
+			break
+		}
+		node = y.node(d.Body)
+	}
+	if y.refused {
+		return nil, y.findings
+	}
+	if node == nil {
+		node = &Node{Kind: Empty, At: at}
+	}
+	return node, y.findings
+}
+
+// pos turns a token into a position. The library counts columns in code
+// points, and its offsets drift after block texts: line and column do not.
+func (y *yamlReader) pos(t *token.Token) source.Pos {
+	start := y.file.Offset(t.Position.Line+y.line, t.Position.Column)
+	length := len(t.Value)
+	if trimmed := strings.TrimSpace(t.Origin); t.Type == token.SingleQuoteType || t.Type == token.DoubleQuoteType {
+		length = len(trimmed)
+	}
+	if nl := strings.IndexByte(y.file.Text[start:], '\n'); nl >= 0 && length > nl {
+		length = nl
+	}
+	return y.file.At(start, start+length)
+}
+
+func (y *yamlReader) refuse(t *token.Token, what, mend string) *Node {
+	y.refused = true
+	y.findings = append(y.findings, Syntax.At(y.pos(t), "%s", what).WithMend("%s", mend))
+	return &Node{Kind: Empty, At: y.pos(t)}
+}
+
+func (y *yamlReader) node(n ast.Node) *Node {
+	t := n.GetToken()
+	switch n := n.(type) {
+	case *ast.MappingNode:
+		return y.mapping(n)
+	case *ast.MappingValueNode:
+		return y.pairs([]*ast.MappingValueNode{n})
+	case *ast.SequenceNode:
+		return y.sequence(n)
+	case *ast.LiteralNode:
+		return &Node{Kind: Scalar, Quoted: true, Text: strings.TrimRight(n.Value.Value, "\n"), At: y.pos(t)}
+	case *ast.NullNode:
+		return y.null(t)
+	case *ast.AnchorNode:
+		return y.refuse(t, "an anchor (&) is not part of the format", "write the text in quotes, or write the value out at each place")
+	case *ast.AliasNode:
+		return y.refuse(t, "an alias (*) is not part of the format", "write the text in quotes, or write the value out")
+	case *ast.TagNode:
+		return y.refuse(t, "a tag (!) is not part of the format", "write the text in quotes: \"!cab\"")
+	case *ast.MergeKeyNode:
+		return y.refuse(t, "a merge key (<<) is not part of the format", "write the fields out")
+	case ast.ScalarNode:
+		quoted := t.Type == token.SingleQuoteType || t.Type == token.DoubleQuoteType
+		return &Node{Kind: Scalar, Text: t.Value, Quoted: quoted, At: y.pos(t)}
+	}
+	return y.refuse(t, "this YAML is not part of the format", "write a text, a list or a map")
+}
+
+// null tells an empty value from the word null, which may be an id.
+func (y *yamlReader) null(t *token.Token) *Node {
+	at := y.pos(t)
+	if strings.TrimSpace(t.Origin) == "" || !strings.HasPrefix(y.file.Text[at.Start:], t.Value) || t.Value == "" {
+		at.End = at.Start
+		return &Node{Kind: Empty, At: at}
+	}
+	return &Node{Kind: Scalar, Text: t.Value, At: at}
+}
+
+func (y *yamlReader) sequence(n *ast.SequenceNode) *Node {
+	out := &Node{Kind: List, At: y.pos(n.GetToken())}
+	for _, item := range n.Values {
+		out.Items = append(out.Items, y.node(item))
+	}
+	return out
+}
+
+func (y *yamlReader) mapping(n *ast.MappingNode) *Node {
+	out := y.pairs(n.Values)
+	if n.IsFlowStyle {
+		out.At = y.pos(n.GetToken())
+	}
+	return out
+}
+
+func (y *yamlReader) pairs(values []*ast.MappingValueNode) *Node {
+	out := &Node{Kind: Map}
+	seen := make(map[string]source.Pos, len(values))
+	for _, v := range values {
+		key := v.Key.GetToken()
+		if v.Key.Type() == ast.MergeKeyType || v.Key.Type() == ast.MappingKeyType {
+			y.refuse(key, "this kind of key is not part of the format", "write a plain key: name: text")
+			continue
+		}
+		if v.Key.Type() == ast.AnchorType || v.Key.Type() == ast.AliasType || v.Key.Type() == ast.TagType {
+			y.node(v.Key)
+			continue
+		}
+		pair := Pair{Key: key.Value, KeyAt: y.pos(key), Value: y.node(v.Value)}
+		if first, twice := seen[pair.Key]; twice {
+			y.twice(pair, first)
+			continue
+		}
+		seen[pair.Key] = pair.KeyAt
+		out.Pairs = append(out.Pairs, pair)
+	}
+	if len(out.Pairs) > 0 {
+		out.At = out.Pairs[0].KeyAt
+	}
+	return out
+}
+
+// twice tells of a key that its map has already: the first stands.
+func (y *yamlReader) twice(p Pair, first source.Pos) {
+	y.findings = append(y.findings, DuplicateID.At(p.KeyAt, "%s is written twice", p.Key).
+		WithMend("keep one, or give the second an id of its own").See(first, "the first is here"))
+}
+
+// failed turns the library's error into a finding in our words.
+func (y *yamlReader) failed(err error) finding.Finding {
+	var bad *yaml.SyntaxError
+	if !errors.As(err, &bad) || bad.Token == nil {
+		return Syntax.At(y.file.At(y.file.Offset(y.line+1, 1), 0), "this YAML does not parse")
+	}
+	at := y.pos(bad.Token)
+	message, mend := inOurWords(bad.Message)
+	return Syntax.At(at, "%s", message).WithMend("%s", mend)
+}
+
+// inOurWords says the library's more frequent errors as a person at a desk
+// would; what it does not know is passed on as it is.
+func inOurWords(message string) (string, string) {
+	const quote = "put the text in quotes where it holds a colon and a space, a comma inside { } or [ ], or starts with a sign"
+	for _, w := range []struct{ has, say, mend string }{
+		{"mapping value is not allowed", "a second colon in this line", quote},
+		{"sequence end token", "a list that is not closed", "write ] at its end"},
+		{"flow map", "a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"},
+		{"flow mapping", "a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"},
+		{"end character of", "a quoted text that is not closed", "write the closing quote"},
+		{"reserved character", "a text that starts with a sign that YAML keeps for itself", "put the text in quotes"},
+		{"directive", "a text that starts with %", "put the text in quotes"},
+		{"tab character", "a tab in the indent", "indent with spaces"},
+		{"unexpected key name", "a key where the text before it has not ended", "put one key a line, with the same indent"},
+		{"value is not allowed", "something that does not belong here", "look at the indent of this line and the one above; " + quote},
+	} {
+		if strings.Contains(message, w.has) {
+			return w.say, w.mend
+		}
+	}
+	return "this YAML does not parse: " + message, quote
+}

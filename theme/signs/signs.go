@@ -1,0 +1,301 @@
+// Package signs holds our own drawings of the safety signs that ISO 7010
+// registers and of the GHS pictograms.
+//
+// The numbers, names, shapes and colours are facts of the register. The
+// artwork of the standard is not copied: every picture here was drawn for this
+// project, plain and heavy enough to be read at 48 pixels and on a black and
+// white print. The drawings are files beside this one, one to a sign, all on
+// a square of 64 by 64 units.
+package signs
+
+import (
+	"embed"
+	"html"
+	"slices"
+	"strings"
+)
+
+//go:embed *.svg
+var files embed.FS
+
+// Family says which rule a sign's shape and colour follow. It is also the
+// letters that begin the numbers of the family.
+type Family string
+
+// The families.
+const (
+	Warning     Family = "W"   // yellow triangle, black border and picture
+	Mandatory   Family = "M"   // blue disc, white picture
+	Prohibition Family = "P"   // red ring and bar on white, black picture
+	Safe        Family = "E"   // green square, white picture: escape, rescue, safe condition
+	Fire        Family = "F"   // red square, white picture: fire-fighting equipment
+	Chemical    Family = "GHS" // red diamond on white, black picture
+)
+
+// Sign is one registered sign.
+type Sign struct {
+	Number  string // as registered: "W012", "GHS05"
+	Name    string // in English, as registered
+	Spanish string // our own translation, not the name of a published edition
+	Family  Family
+}
+
+// table is in order of number. A row marked "name from memory" could not be
+// checked against a published list.
+var table = []Sign{
+	{"E001", "Emergency exit", "Salida de emergencia", Safe}, // the list gives one name to the left-hand form E001 and the right-hand form E002
+	{"E003", "First aid", "Primeros auxilios", Safe},
+	{"E004", "Emergency telephone", "Teléfono de emergencia", Safe},
+	{"E009", "Doctor", "Médico", Safe},
+	{"E011", "Eyewash station", "Lavaojos", Safe},          // name from memory
+	{"E012", "Safety shower", "Ducha de emergencia", Safe}, // name from memory
+	{"E020", "Emergency stop button", "Botón de parada de emergencia", Safe},
+
+	{"F001", "Fire extinguisher", "Extintor", Fire},
+	{"F005", "Fire alarm call point", "Pulsador de alarma de incendio", Fire}, // name from memory
+	{"F016", "Fire blanket", "Manta ignífuga", Fire},
+
+	{"GHS01", "Exploding bomb", "Bomba explotando", Chemical},
+	{"GHS02", "Flame", "Llama", Chemical},
+	{"GHS03", "Flame over circle", "Llama sobre círculo", Chemical},
+	{"GHS04", "Gas cylinder", "Bombona de gas", Chemical},
+	{"GHS05", "Corrosion", "Corrosión", Chemical},
+	{"GHS06", "Skull and crossbones", "Calavera y tibias cruzadas", Chemical}, // name from memory: the list says "skull"
+	{"GHS07", "Exclamation mark", "Signo de exclamación", Chemical},
+	{"GHS08", "Health hazard", "Peligro para la salud", Chemical},
+	{"GHS09", "Environment", "Medio ambiente", Chemical},
+
+	{"M001", "General mandatory action", "Obligación general", Mandatory},
+	{"M002", "Refer to instruction manual/booklet", "Consulte el manual de instrucciones", Mandatory},
+	{"M003", "Wear ear protection", "Use protección auditiva", Mandatory},
+	{"M004", "Wear eye protection", "Use protección ocular", Mandatory},
+	{"M005", "Connect an earth terminal to the ground", "Conecte el borne de tierra", Mandatory},
+	{"M006", "Disconnect mains plug from electrical outlet", "Desenchufe de la toma de corriente", Mandatory},
+	{"M007", "Opaque eye protection must be worn", "Use protección ocular opaca", Mandatory},
+	{"M008", "Wear safety footwear", "Use calzado de seguridad", Mandatory},
+	{"M009", "Wear protective gloves", "Use guantes de protección", Mandatory},
+	{"M010", "Wear protective clothing", "Use ropa de protección", Mandatory},
+	{"M011", "Wash your hands", "Lávese las manos", Mandatory},
+	{"M012", "Use handrail", "Use el pasamanos", Mandatory},
+	{"M013", "Wear a face shield", "Use pantalla facial", Mandatory},
+	{"M014", "Wear head protection", "Use casco", Mandatory},
+	{"M015", "Wear high-visibility clothing", "Use ropa de alta visibilidad", Mandatory},
+	{"M016", "Wear a mask", "Use mascarilla", Mandatory},
+	{"M017", "Wear respiratory protection", "Use protección respiratoria", Mandatory},
+	{"M018", "Wear a safety harness", "Use arnés de seguridad", Mandatory},
+	{"M019", "Wear a welding mask", "Use careta de soldar", Mandatory},
+	{"M021", "Disconnect before carrying out maintenance or repair", "Desconecte antes de hacer mantenimiento o reparaciones", Mandatory},
+	{"M026", "Use protective apron", "Use delantal de protección", Mandatory},
+	{"M028", "Keep locked", "Mantenga cerrado con llave", Mandatory},
+
+	{"P001", "General prohibition", "Prohibición general", Prohibition}, // name from memory
+	{"P002", "No smoking", "Prohibido fumar", Prohibition},              // name from memory
+	{"P003", "No open flame", "Prohibido encender llamas", Prohibition},
+	{"P004", "No thoroughfare", "Prohibido el paso a peatones", Prohibition},                                // name from memory
+	{"P010", "Do not touch", "No tocar", Prohibition},                                                       // name from memory
+	{"P011", "Do not extinguish with water", "No apagar con agua", Prohibition},                             // name from memory
+	{"P015", "No reaching in", "No meter las manos", Prohibition},                                           // name from memory
+	{"P019", "No stepping on surface", "No pisar la superficie", Prohibition},                               // name from memory
+	{"P028", "Do not wear gloves", "No usar guantes", Prohibition},                                          // name from memory
+	{"P031", "Do not alter the state of the switch", "No cambiar la posición del interruptor", Prohibition}, // name from memory
+
+	{"W001", "General warning sign", "Peligro general", Warning},
+	{"W002", "Explosive material", "Materia explosiva", Warning},
+	{"W003", "Radioactive material or ionizing radiation", "Materia radiactiva o radiación ionizante", Warning},
+	{"W004", "Laser beam", "Rayo láser", Warning},
+	{"W005", "Non-ionizing radiation", "Radiación no ionizante", Warning},
+	{"W006", "Magnetic field", "Campo magnético", Warning},
+	{"W007", "Floor-level obstacle", "Obstáculo a ras del suelo", Warning},
+	{"W008", "Drop (fall)", "Caída a distinto nivel", Warning},
+	{"W009", "Biological hazard", "Riesgo biológico", Warning},
+	{"W010", "Low temperature/freezing conditions", "Baja temperatura o congelación", Warning},
+	{"W011", "Slippery surface", "Superficie resbaladiza", Warning},
+	{"W012", "Electricity", "Electricidad", Warning},
+	{"W014", "Forklift trucks and other industrial vehicles", "Carretillas elevadoras y otros vehículos industriales", Warning},
+	{"W015", "Overhead load", "Carga suspendida", Warning},
+	{"W016", "Toxic material", "Materia tóxica", Warning},
+	{"W017", "Hot surface", "Superficie caliente", Warning},
+	{"W018", "Automatic start-up", "Arranque automático", Warning},
+	{"W019", "Crushing", "Aplastamiento", Warning},
+	{"W020", "Overhead obstacle", "Obstáculo a la altura de la cabeza", Warning},
+	{"W021", "Flammable material", "Materia inflamable", Warning},
+	{"W022", "Sharp element", "Elemento cortante", Warning},
+	{"W023", "Corrosive substance", "Sustancia corrosiva", Warning},
+	{"W024", "Crushing of hands", "Aplastamiento de las manos", Warning},
+	{"W025", "Counterrotating rollers", "Rodillos que giran en sentido contrario", Warning},
+	{"W026", "Battery charging", "Carga de baterías", Warning},
+	{"W027", "Optical radiation", "Radiación óptica", Warning},
+	{"W028", "Oxidizing substance", "Sustancia comburente", Warning},
+	{"W029", "Pressurized cylinder", "Cilindro a presión", Warning},
+	{"W035", "Falling objects", "Caída de objetos", Warning},
+	{"W038", "Sudden loud noise", "Ruido fuerte y repentino", Warning},
+}
+
+// Find returns the sign with exactly this number. A number written in another
+// way ("w12") is not found; Nearest says which one may have been meant.
+func Find(number string) (Sign, bool) {
+	i, ok := slices.BinarySearchFunc(table, number, func(s Sign, n string) int {
+		return strings.Compare(s.Number, n)
+	})
+	if !ok {
+		return Sign{}, false
+	}
+	return table[i], true
+}
+
+// All returns every sign, in order of number. The slice is the caller's own.
+func All() []Sign { return slices.Clone(table) }
+
+// SVG returns the whole drawing file of the sign, its name in a title element.
+// It is nil for a sign that is not in the table.
+func (s Sign) SVG() []byte {
+	if _, ok := Find(s.Number); !ok {
+		return nil
+	}
+	b, err := files.ReadFile(s.Number + ".svg")
+	if err != nil {
+		return nil
+	}
+	return b
+}
+
+// Inline returns the same drawing ready to stand in an HTML page: one svg
+// element without prolog, title or line breaks. An empty class leaves the
+// attribute out. The label is what a reader of the page without sight hears;
+// an empty one gives the registered name, so that no sign is mute. It is empty
+// for a sign that is not in the table.
+func (s Sign) Inline(class, label string) string {
+	svg := s.SVG()
+	if svg == nil {
+		return ""
+	}
+	if label == "" {
+		label = s.Name
+	}
+	return inline(string(svg), class, `role="img" aria-label="`+html.EscapeString(label)+`"`)
+}
+
+// Alert returns the safety alert symbol, a triangle with an exclamation mark
+// cut out of it, ready to stand in an HTML page. It takes the colour of the
+// text around it. It is hidden from screen readers, because the signal word it
+// stands beside says the same.
+func Alert() string {
+	b, err := files.ReadFile("alert.svg")
+	if err != nil {
+		return ""
+	}
+	return inline(string(b), "alert", `aria-hidden="true"`)
+}
+
+// inline turns a drawing file into an element for a page, with attrs in place
+// of the file's own namespace.
+func inline(svg, class, attrs string) string {
+	_, svg, _ = strings.Cut(svg, "<svg")
+	_, svg, _ = strings.Cut(svg, ">")
+	if before, rest, ok := strings.Cut(svg, "<title>"); ok {
+		_, after, _ := strings.Cut(rest, "</title>")
+		svg = before + after
+	}
+	var b strings.Builder
+	b.WriteString("<svg ")
+	if class != "" {
+		b.WriteString(`class="` + html.EscapeString(class) + `" `)
+	}
+	b.WriteString(attrs + ` viewBox="0 0 64 64">`)
+	for line := range strings.Lines(svg) {
+		b.WriteString(strings.TrimSpace(line))
+	}
+	return b.String()
+}
+
+// Nearest returns the number of the sign that a number not found may have been
+// meant for, to be offered in a message and never used unasked. A number
+// written in another way ("w12", "GHS-5", "WO12") gives the sign itself; a
+// name, English or Spanish, gives its sign; any other number of a known family
+// gives the sign of that family that differs in one digit, and of those the one
+// nearest in count. It is empty when no sign is that near.
+func Nearest(number string) string {
+	for _, s := range table {
+		if strings.EqualFold(number, s.Name) || strings.EqualFold(number, s.Spanish) {
+			return s.Number
+		}
+	}
+	letters, digits := split(number)
+	if digits == "" {
+		return ""
+	}
+	best, bestEdits, bestApart := "", 2, 0
+	for _, s := range table {
+		if string(s.Family) != letters {
+			continue
+		}
+		_, have := split(s.Number)
+		wanted := pad(digits, len(s.Number)-len(letters))
+		edits, apart := distance(wanted, pad(have, len(wanted))), apart(wanted, have)
+		if edits < bestEdits || edits == bestEdits && best != "" && apart < bestApart {
+			best, bestEdits, bestApart = s.Number, edits, apart
+		}
+	}
+	return best
+}
+
+// split parts a number into its letters, in capitals, and its digits without
+// leading noughts ("0" if nothing but noughts). A letter O after the first
+// letters of a family counts as a nought. Digits is empty if the text is not
+// letters followed by one to five digits.
+func split(number string) (letters, digits string) {
+	t := strings.ToUpper(strings.Map(func(r rune) rune {
+		if strings.ContainsRune(" -_.", r) {
+			return -1
+		}
+		return r
+	}, number))
+	i := 0
+	for i < len(t) && 'A' <= t[i] && t[i] <= 'Z' && (i == 0 || t[i] != 'O') {
+		i++
+	}
+	letters, digits = t[:i], strings.ReplaceAll(t[i:], "O", "0")
+	if digits == "" || len(digits) > 5 || strings.Trim(digits, "0123456789") != "" {
+		return letters, ""
+	}
+	digits = strings.TrimLeft(digits, "0")
+	if digits == "" {
+		digits = "0"
+	}
+	return letters, digits
+}
+
+// pad puts noughts before digits up to width.
+func pad(digits string, width int) string {
+	if n := width - len(digits); n > 0 {
+		return strings.Repeat("0", n) + digits
+	}
+	return digits
+}
+
+// distance counts the characters in which two texts of one length differ.
+func distance(a, b string) int {
+	n := 0
+	for i := range a {
+		if a[i] != b[i] {
+			n++
+		}
+	}
+	return n
+}
+
+// apart returns how far two counts of at most five digits are from each other.
+func apart(a, b string) int {
+	count := func(t string) int {
+		n := 0
+		for _, r := range t {
+			n = 10*n + int(r-'0')
+		}
+		return n
+	}
+	d := count(a) - count(b)
+	if d < 0 {
+		return -d
+	}
+	return d
+}
