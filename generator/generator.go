@@ -47,3 +47,14 @@ func checkTree(tree *source.Tree, o Options) *Result {
 	found = slices.Concat(found, check.Run(context))
 	return &Result{Tree: tree, Manual: m, Findings: finding.Sort(check.Soften(m, found))}
 }
+
+// Build checks a manual and publishes its site. Where there is an error
+// nothing is published and the last good site stays. The error says that the
+// run itself failed.
+func Build(o Options) (*Result, error) {
+	r, err := Check(o)
+	if err != nil || r.Errors() > 0 {
+		return r, err
+	}
+	return r, publishSite(r, o)
+}

@@ -1,27 +1,36 @@
+// Command baybinder turns a workshop's own procedures into a static manual that checks itself.
+//
+// Every command is one file here: its flags, one call to the generator, its
+// exit code. Nothing outside this folder prints or exits.
 package main
 
 import (
-	"fmt"
+	"io"
 	"os"
-	"time"
-
-	"baybinder/generator"
-	"baybinder/generator/manual"
 )
 
-func main() {
-	root := "content"
-	if len(os.Args) > 1 {
-		root = os.Args[1]
-	}
-	r, err := generator.Check(generator.Options{Manual: root, Today: manual.DateOf(time.Now())})
-	if err != nil {
-		fmt.Println(err)
-		os.Exit(2)
-	}
-	for _, f := range r.Findings {
-		l, c := f.At.LineCol()
-		fmt.Printf("%s:%d:%d: %s: %s [%s]\n    mend: %s\n", f.At.Path(), l, c, f.Level, f.Message, f.Code, f.Mend)
-	}
-	fmt.Println(len(r.Manual.Procedures), "procedures", r.Errors())
+// commands are what can be asked for, in the order in which --help shows them.
+type commands struct {
+	globals
+
+	Begin   beginCommand   `cmd:"" help:"Write a new manual, or a new procedure."`
+	Check   checkCommand   `cmd:"" help:"Say what is wrong in the manual, and write nothing."`
+	Build   buildCommand   `cmd:"" help:"Check the manual and write its site."`
+	Browse  browseCommand  `cmd:"" help:"Show the site to a browser on this machine."`
+	Settle  settleCommand  `cmd:"" help:"Mend what needs no judgement: lists from the steps, words into empty links."`
+	Explain explainCommand `cmd:"" help:"Say why a finding matters, with an example and its mend."`
+}
+
+func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+
+// run is the program: what it was asked for, what it said, how it ended.
+func run(args []string, stdout, stderr io.Writer) int {
+	return guarded(stderr, func() int {
+		c := &commands{}
+		asked, err := parse(c, args, stdout, stderr)
+		if err != nil {
+			return failed(stderr, err)
+		}
+		return ended(stderr, asked.Run(&c.globals, newDesk(stdout, stderr)))
+	})
 }

@@ -1,7 +1,12 @@
 // Package check holds the catalogue of everything that is looked for, and the rules that are looked for once a manual is bound.
+//
+// A rule is one file: its words, then a short run. Its cases are in cases/:
+// manuals with a fault and where it is told, and the same manuals mended. A
+// rule reads the model and nothing else, and knows no other rule.
 package check
 
 import (
+	"cmp"
 	"slices"
 
 	"baybinder/generator/bind"
@@ -12,34 +17,35 @@ import (
 	"baybinder/generator/syntax"
 )
 
-// Rule is one rule over a bound manual. It has one of the two functions.
+// Rule is one rule over a bound manual. It has one of the two functions. Two
+// rules that say the same thing of different places share their words:
+//
+//	Rule: &decode.MissingField
 type Rule struct {
-	finding.Rule
-	Manual    func(c *Context) []finding.Finding                      // over the whole manual
-	Procedure func(c *Context, p *manual.Procedure) []finding.Finding // over each procedure, some at once
+	*finding.Rule
+	Translations bool                                                    // translations are looked at too
+	Manual       func(c *Context) []finding.Finding                      // over the whole manual
+	Procedure    func(c *Context, p *manual.Procedure) []finding.Finding // over each procedure, some at once
 }
 
-// Context is what a rule may know besides the manual.
+// Context is what a rule may know besides the procedure.
 type Context struct {
 	Manual *manual.Manual
 	Today  manual.Date
 }
 
 // rules are the package's own, in families.
-var rules = slices.Concat(formRules, listRules, callRules, wordRules)
+var rules = slices.Concat(formRules, fieldRules, listRules, hazardRules, callRules)
 
 // Catalogue is everything that is looked for, by code.
 func Catalogue() []*finding.Rule {
 	all := slices.Concat(syntax.Rules(), decode.Rules(), bind.Rules())
 	for _, r := range rules {
-		all = append(all, &r.Rule)
-	}
-	slices.SortFunc(all, func(a, b *finding.Rule) int {
-		if a.Code < b.Code {
-			return -1
+		if !slices.Contains(all, r.Rule) {
+			all = append(all, r.Rule)
 		}
-		return 1
-	})
+	}
+	slices.SortStableFunc(all, func(a, b *finding.Rule) int { return cmp.Compare(a.Code, b.Code) })
 	return all
 }
 
@@ -53,14 +59,18 @@ func Run(c *Context) []finding.Finding {
 	}
 	procedures := slices.Concat(c.Manual.Procedures, c.Manual.Translated)
 	found := make([][]finding.Finding, len(procedures))
-	parallel.Each(len(procedures), func(i int) {
-		for _, r := range rules {
-			if r.Procedure != nil {
-				found[i] = append(found[i], r.Procedure(c, procedures[i])...)
-			}
-		}
-	})
+	parallel.Each(len(procedures), func(i int) { found[i] = runProcedure(c, procedures[i]) })
 	return append(list, slices.Concat(found...)...)
+}
+
+func runProcedure(c *Context, p *manual.Procedure) []finding.Finding {
+	var list []finding.Finding
+	for _, r := range rules {
+		if r.Procedure != nil && (r.Translations || p.Language == "") {
+			list = append(list, r.Procedure(c, p)...)
+		}
+	}
+	return list
 }
 
 // Soften makes advice of what is found in drafts: they stop nobody's build.

@@ -1,8 +1,51 @@
 package check
 
+import (
+	"baybinder/generator/bind"
+	"baybinder/generator/decode"
+	"baybinder/generator/syntax"
+)
+
+// The families, each in the order in which its rules are looked for. A new
+// rule is one line here, one file beside this one and its cases.
 var (
-	formRules []*Rule
-	listRules []*Rule
-	callRules []*Rule
-	wordRules []*Rule
+	// How a text reads.
+	formRules = []*Rule{
+		{Rule: &pictureWithoutWords, Procedure: runPictureWithoutWords, Translations: true},
+		{Rule: &hollowLink, Procedure: runHollowLink, Translations: true},
+	}
+
+	// What fields hold, beyond what decode can see of one alone.
+	fieldRules = []*Rule{
+		{Rule: &decode.MissingField, Manual: runHoldFields},
+		{Rule: &decode.WrongType, Manual: runProtectiveWear},
+		{Rule: &decode.Quantity, Manual: runSupplyUnit},
+		{Rule: &decode.Quantity, Procedure: runSupplyAmount},
+		{Rule: &decode.Quantity, Procedure: runToolAmount},
+		{Rule: &decode.Quantity, Manual: runWholeCounts},
+		{Rule: &bind.UnknownReference, Manual: runKnownSign},
+		{Rule: &bind.UnknownReference, Manual: runFileNotRead},
+		{Rule: &syntax.DuplicateID, Procedure: runListedTwice},
+	}
+
+	// Double entry.
+	listRules = []*Rule{
+		{Rule: &notListed, Procedure: runNotListed},
+		{Rule: &notUsed, Procedure: runNotUsed},
+	}
+
+	// What is told of danger.
+	hazardRules = []*Rule{
+		{Rule: &hazardIncomplete, Manual: runHazardIncomplete},
+		{Rule: &harmLowered, Procedure: runHarmLowered},
+		{Rule: &signalWordTyped, Procedure: runSignalWordTyped, Translations: true},
+		{Rule: &signalWordTyped, Manual: runSignalWordInRegister},
+	}
+
+	// What a procedure performs, and who may.
+	callRules = []*Rule{
+		{Rule: &callCycle, Manual: runCallCycle},
+		{Rule: &callsDraft, Procedure: runCallsDraft},
+		{Rule: &missingQualification, Procedure: runMissingQualification},
+	}
 )

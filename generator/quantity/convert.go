@@ -26,7 +26,8 @@ const maxRounding = 0.025
 // one place finer as long as fewer than two significant digits would be shown
 // or the rounding would move the amount by more than 2.5 %. So 110 N·m is
 // 81 lbf·ft, 9 N·m is 6.6 lbf·ft and 210 bar is 3050 psi. Temperatures follow
-// the nearest place alone, for their zero says nothing of their precision.
+// the nearest place alone, for their zero says nothing of their precision, and
+// are never rounded to below absolute zero.
 //
 // A unit of another dimension leaves the amount as it is, and so do months
 // where days are asked for, and days where months are.
@@ -36,7 +37,7 @@ func (q Quantity) In(u Unit) Quantity {
 	}
 	c := Quantity{Value: q.valueIn(u), Unit: u, Flow: q.Flow, span: q.span}
 	c.Decimals = q.Decimals - nearestPower(q.Unit.entry().factor/u.entry().factor)
-	for u.Dimension() != Temperature && c.tooCoarse() {
+	for c.tooCoarse() {
 		c.Decimals++
 	}
 	c.Digits = max(1, leadingPlace(c.shown())+1+c.Decimals)
@@ -57,10 +58,13 @@ func nearestPower(ratio float64) int { return int(math.Round(math.Log10(ratio)))
 
 // tooCoarse reports whether the printed number says too little of the value.
 func (q Quantity) tooCoarse() bool {
-	if q.Value == 0 || q.Decimals >= maxDigits {
-		return false
-	}
 	shown := q.shown()
+	switch {
+	case q.Value == 0 || q.Decimals >= maxDigits:
+		return false
+	case q.Unit.Dimension() == Temperature:
+		return Quantity{Value: shown, Unit: q.Unit}.Base() < 0
+	}
 	moved := math.Abs(shown-q.Value) / math.Abs(q.Value)
 	if moved < sameness {
 		return false // 1 mm is 0.001 m, with one digit

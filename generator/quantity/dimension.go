@@ -87,29 +87,3 @@ func (d Dimension) row() dimensionRow {
 	}
 	return dimensions[d]
 }
-
-// Flow says whether a voltage or a current is direct or alternating.
-type Flow uint8
-
-// The flows. Most amounts do not say.
-const (
-	Unsaid Flow = iota
-	DC
-	AC
-)
-
-// String returns "dc", "ac" or nothing.
-func (f Flow) String() string {
-	switch f {
-	case DC:
-		return "dc"
-	case AC:
-		return "ac"
-	}
-	return ""
-}
-
-// conflicts reports whether both are said and differ.
-func (f Flow) conflicts(other Flow) bool {
-	return f != Unsaid && other != Unsaid && f != other
-}

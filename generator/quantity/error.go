@@ -129,6 +129,7 @@ const (
 	serialTooLong
 	notPlain
 	plusSign
+	strayMinus
 	dashRange
 	runsDown
 	partsOutOfOrder
@@ -155,6 +156,8 @@ func (c cause) says() string {
 		return "is a number in pieces"
 	case tooLong, serialTooLong:
 		return "has too many digits"
+	case strayMinus:
+		return "has a minus sign where there can be none"
 	case dashRange:
 		return "is a range with a dash"
 	case partTooLarge:
@@ -192,6 +195,8 @@ func (c cause) mend(piece string) string {
 		return "write the number out in figures, with a decimal point, such as 0.5"
 	case plusSign:
 		return "leave the plus sign out"
+	case strayMinus:
+		return "leave the minus sign out"
 	case dashRange:
 		return "write the word to between the two ends, such as 20 to 100"
 	case runsDown:

@@ -1,6 +1,9 @@
 package quantity
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // ParseLimit reads a limit, which must be all of text: "at most Q", "at least
 // Q", "a to b UNIT", "n ± t UNIT", or a plain amount. Both numbers may carry
@@ -65,7 +68,8 @@ func (r *reader) bound() LimitKind {
 }
 
 func startsWithSpace(text string) bool {
-	return text != "" && strings.IndexFunc(text, isSpace) == 0
+	r, size := utf8.DecodeRuneInString(text)
+	return size > 0 && isSpace(r)
 }
 
 // firstEnd reads an amount, or before a joiner the number alone, whose unit is

@@ -88,8 +88,8 @@ func (r *reader) signed() (number, fault) {
 	minus := minusAt(r.rest())
 	r.at += minus
 	n, f := r.number()
-	if minus > 0 && n.value != 0 { // zero has no sign
-		n.value = -n.value
+	if minus > 0 {
+		n.value = 0 - n.value // and zero stays without a sign
 	}
 	return n, f
 }
@@ -128,6 +128,9 @@ func (r *reader) readToken(token string) (number, cause) {
 // noNumber tells a number that begins oddly from no number at all.
 func (r *reader) noNumber() fault {
 	rest := r.rest()
+	if minus := minusAt(rest); minus > 0 && len(rest) > minus && isDigit(rest[minus]) {
+		return fault{kind: BadNumber, cause: strayMinus, from: r.at, to: len(r.text)}
+	}
 	if len(rest) > 1 && isDigit(rest[1]) {
 		switch rest[0] {
 		case '+':
@@ -186,6 +189,9 @@ func (r *reader) unit(from int, want Dimension) (Unit, fault) {
 		return Bare, fault{kind: NoUnit, from: from, to: number}
 	}
 	unit, size := matchUnit(rest, want, r.wording(number))
+	if size == 0 && r.prose {
+		return Bare, fault{kind: UnknownUnit} // nobody asks for the word
+	}
 	if size == 0 {
 		return Bare, fault{kind: UnknownUnit, from: r.at, to: r.at + wordEnd(rest)}
 	}
@@ -230,7 +236,7 @@ func (r *reader) compound(sum Quantity) (Quantity, fault) {
 		if f.bad() {
 			return Quantity{}, f
 		}
-		sum = sum.plus(next)
+		sum = sum.followedBy(next)
 	}
 }
 
@@ -276,43 +282,4 @@ func (q Quantity) refused() cause {
 		return tooCold
 	}
 	return unexplained
-}
-
-// flow reads the ac or dc behind a voltage or a current.
-func (r *reader) flow(unit Unit) Flow {
-	mark := r.at
-	r.spaces()
-	flow, size := matchFlow(r.rest(), unit)
-	if size == 0 {
-		r.at = mark
-	}
-	r.at += size
-	return flow
-}
-
-// flows are the ways to write the flow.
-var flows = [...]struct {
-	text string
-	flow Flow
-}{{"dc", DC}, {"ac", AC}, {"d.c.", DC}, {"a.c.", AC}, {"DC", DC}, {"AC", AC}}
-
-// matchFlow returns the flow at the start of text and its bytes, if a unit of
-// that dimension has one.
-func matchFlow(text string, unit Unit) (Flow, int) {
-	if d := unit.Dimension(); d != Voltage && d != Current {
-		return Unsaid, 0
-	}
-	for _, f := range flows {
-		if strings.HasPrefix(text, f.text) && unitEnds(text[len(f.text):], Bare) {
-			return f.flow, len(f.text)
-		}
-	}
-	return Unsaid, 0
-}
-
-// isFlow reports whether a unit may end here because its flow is set against
-// it, "60 Vdc".
-func isFlow(text string, unit Unit) bool {
-	_, size := matchFlow(text, unit)
-	return size > 0
 }

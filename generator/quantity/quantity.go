@@ -49,7 +49,7 @@ func Elapsed(seconds int) Quantity {
 	var sum Quantity
 	for _, p := range parts {
 		if p.count > 0 {
-			sum = sum.plus(whole(p.count, p.unit))
+			sum = sum.followedBy(whole(p.count, p.unit))
 		}
 	}
 	if sum.Unit == Bare {
@@ -107,8 +107,8 @@ func (q Quantity) asDuration() (Quantity, bool) {
 	return q, true
 }
 
-// plus adds the next, smaller part of a compound to what was read so far.
-func (q Quantity) plus(part Quantity) Quantity {
+// followedBy adds the next, smaller part of a compound to what was read so far.
+func (q Quantity) followedBy(part Quantity) Quantity {
 	if q.Unit == Bare {
 		return part
 	}

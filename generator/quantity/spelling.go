@@ -147,8 +147,11 @@ func inchEnds(rest string) bool {
 	if !unicode.IsLetter(r) {
 		return !unicode.IsNumber(r)
 	}
-	word, _, _ := strings.Cut(after, " ")
-	return slices.Contains(afterInch, word)
+	return slices.ContainsFunc(afterInch, func(word string) bool {
+		rest, ok := strings.CutPrefix(after, word)
+		next, _ := utf8.DecodeRuneInString(rest)
+		return ok && !unicode.IsLetter(next)
+	})
 }
 
 func isSpace(r rune) bool { return fold(r) == ' ' }

@@ -56,10 +56,15 @@ func CSV(f *source.File) (*Table, []finding.Finding) {
 
 func cells(f *source.File, r *csv.Reader, record []string) []Cell {
 	row := make([]Cell, len(record))
-	for i, text := range record {
+	for i, raw := range record {
 		line, col := r.FieldPos(i)
 		start := lineStart(f, line) + col - 1
-		row[i] = Cell{Text: strings.TrimSpace(text), At: f.At(start, start+len(text))}
+		if strings.HasPrefix(f.Text[start:], `"`) && !strings.HasPrefix(raw, `"`) {
+			start++
+		}
+		text := strings.TrimSpace(raw)
+		start += strings.Index(raw, text)
+		row[i] = Cell{Text: text, At: f.At(start, start+len(text))}
 	}
 	return row
 }

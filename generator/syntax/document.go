@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"bytes"
 	"strings"
 	"unicode"
 
@@ -55,7 +56,8 @@ func Read(f *source.File) (*Document, []finding.Finding) {
 	b.body(tree)
 	b.rawHTML(tree)
 	b.brokenLinks(tree)
-	if !b.stray && len(b.findings) == 0 && !d.hasSteps() {
+	d.Broken = d.Broken || b.stray || b.unread
+	if !b.stray && len(b.findings) == 0 && !d.hasSteps() && !neverClosed(f.Text) {
 		b.add(NoSteps.At(d.FrontAt, "this procedure has no step").
 			WithMend("write a phase (## Work) and a numbered list under it; while it is not finished, write status: draft"))
 	}
@@ -106,11 +108,14 @@ func bodyStart(text string) int {
 	switch {
 	case end >= 0:
 		return end + len(firstLine(text[end:])) + min(1, len(text)-end-len(firstLine(text[end:])))
-	case strings.HasPrefix(text, fence):
-		return len(text) // the front matter never ends: nothing else can be read
+	case neverClosed(text):
+		return len(text) // nothing else can be read
 	}
 	return 0
 }
+
+// neverClosed says that a file begins with front matter that has no end.
+func neverClosed(text string) bool { return strings.HasPrefix(text, fence) && frontEnd(text) < 0 }
 
 func (d *Document) readFront() []finding.Finding {
 	f := d.File
@@ -123,7 +128,7 @@ func (d *Document) readFront() []finding.Finding {
 			node.Kind = Map
 		}
 		return findings
-	case strings.HasPrefix(f.Text, fence):
+	case neverClosed(f.Text):
 		d.Broken = true
 		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter has no end").WithMend("write a line --- after it")}
 	}
@@ -137,6 +142,7 @@ type docReader struct {
 	doc      *Document
 	phase    *Phase
 	stray    bool // a numbered list stood before the first phase
+	unread   bool // a link stood where it is not read as one
 	seen     map[string]source.Pos
 	findings []finding.Finding
 }
@@ -243,7 +249,9 @@ func (d *docReader) rawHTML(tree ast.Node) {
 		}
 		switch n := n.(type) {
 		case *ast.HTMLBlock:
-			d.html(n.Pos(), string(n.Lines().Value(d.src)))
+			raw := string(n.Lines().Value(d.src))
+			d.unread = d.unread || strings.Contains(raw, "](")
+			d.html(n.Pos(), raw)
 		case *ast.RawHTML:
 			if raw := string(n.Segments.Value(d.src)); !strings.HasPrefix(raw, "</") {
 				d.html(n.Pos(), raw)
@@ -268,19 +276,41 @@ func (d *docReader) html(pos int, raw string) {
 func (d *docReader) brokenLinks(tree ast.Node) {
 	_ = ast.Walk(tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		t, ok := n.(*ast.Text)
-		if !ok || !entering {
+		if !ok || !entering || t.Parent().Kind() == ast.KindCodeSpan {
 			return ast.WalkContinue, nil
 		}
-		raw := string(t.Segment.Value(d.src))
-		i := strings.Index(raw, "](")
-		if i < 0 || t.Parent().Kind() == ast.KindCodeSpan {
+		i := bytes.Index(t.Segment.Value(d.src), []byte("]("))
+		if i < 0 {
 			return ast.WalkContinue, nil
 		}
-		start := d.base + t.Segment.Start + i
-		d.add(Syntax.At(d.file.At(start, start+len(raw)-i), "this is not read as a link").
-			WithMend("write the address without spaces: [](time:20min); a literal bracket is written \\["))
+		middle := t.Segment.Start + i
+		if start := openingBracket(d.src[:middle]); start >= 0 {
+			d.unread = true
+			d.add(Syntax.At(d.file.At(d.base+start, d.base+t.Segment.Stop), "this is not read as a link").
+				WithMend("write the address without spaces and close it: [](time:20min); a literal bracket is written \\["))
+		}
 		return ast.WalkContinue, nil
 	})
+}
+
+// openingBracket finds the bracket of the same paragraph that a closing one at
+// the end of the text belongs to, or -1. One after a backslash is a letter.
+func openingBracket(text []byte) int {
+	depth := 0
+	for i := len(text) - 1; i >= 0; i-- {
+		switch {
+		case text[i] == '\n' && i > 0 && text[i-1] == '\n':
+			return -1
+		case i > 0 && text[i-1] == '\\':
+		case text[i] == ']':
+			depth++
+		case text[i] == '[' && depth == 0:
+			return i
+		case text[i] == '[':
+			depth--
+		}
+	}
+	return -1
 }
 
 // PhaseID turns a phase's name into its id: a-z and 0-9, accents dropped, the

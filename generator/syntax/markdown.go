@@ -61,11 +61,29 @@ func (holes) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
 	reg.Register(ast.KindFencedCodeBlock, renderFenced)
 }
 
-func renderHole(w util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {
+// renderHole writes the hole of a link, and behind it one for each picture
+// inside it: a picture is bound like any other, and no link holds another.
+func renderHole(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	if entering {
-		_, _ = w.WriteString(hole)
+		_, _ = w.WriteString(strings.Repeat(hole, 1+len(picturesIn(n))))
 	}
 	return ast.WalkSkipChildren, nil
+}
+
+// picturesIn are the pictures inside a link's words.
+func picturesIn(n ast.Node) []*ast.Image {
+	if n.Kind() != ast.KindLink {
+		return nil
+	}
+	var out []*ast.Image
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if image, is := n.(*ast.Image); is && entering {
+			out = append(out, image)
+			return ast.WalkSkipChildren, nil
+		}
+		return ast.WalkContinue, nil
+	})
+	return out
 }
 
 func renderRawHTML(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
@@ -169,6 +187,9 @@ func (m *mdReader) links(n ast.Node) []*Link {
 		switch n := n.(type) {
 		case *ast.Link:
 			out = append(out, m.link(n, string(n.Destination), string(n.Title), false))
+			for _, p := range picturesIn(n) {
+				out = append(out, m.link(p, string(p.Destination), string(p.Title), true))
+			}
 		case *ast.Image:
 			out = append(out, m.link(n, string(n.Destination), string(n.Title), true))
 		case *ast.AutoLink:
@@ -182,18 +203,37 @@ func (m *mdReader) links(n ast.Node) []*Link {
 }
 
 func (m *mdReader) link(n ast.Node, address, title string, image bool) *Link {
+	return &Link{
+		Address: resolve(address), Title: title, Image: image,
+		Text: m.plain(n), HTML: m.words(n), At: m.linkPlace(n, address),
+	}
+}
+
+// linkPlace is the place of a link: to its closing bracket where the address
+// stands in it, else its first sign.
+func (m *mdReader) linkPlace(n ast.Node, address string) source.Pos {
 	at := m.file.At(m.base+n.Pos(), m.base+n.Pos()+1)
-	end := strings.Index(m.file.Text[at.Start:], "]("+address)
-	if end >= 0 {
+	rest, _, _ := strings.Cut(m.file.Text[at.Start:], "\n\n")
+	if end := strings.Index(rest, "]("+address); end >= 0 {
 		at.End = at.Start + end + len("](") + len(address)
 		if strings.HasPrefix(m.file.Text[at.End:], ")") {
 			at.End++
 		}
 	}
-	return &Link{
-		Address: resolve(address), Title: title, Image: image,
-		Text: m.plain(n), HTML: m.inside(n), At: at,
+	return at
+}
+
+// words is the HTML of a link's words; a picture among them is its words, as
+// the picture itself follows the link.
+func (m *mdReader) words(n ast.Node) string {
+	if n.Kind() == ast.KindImage {
+		return string(util.EscapeHTML([]byte(m.plain(n))))
 	}
+	out := m.inside(n)
+	for _, p := range picturesIn(n) {
+		out = strings.Replace(out, hole, string(util.EscapeHTML([]byte(m.plain(p)))), 1)
+	}
+	return out
 }
 
 // resolve takes character references out of an address: &#106;avascript: must

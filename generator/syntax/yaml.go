@@ -2,10 +2,12 @@
 package syntax
 
 import (
+	"cmp"
 	"errors"
 	"strings"
 
 	"github.com/goccy/go-yaml/ast"
+	"github.com/goccy/go-yaml/lexer"
 	"github.com/goccy/go-yaml/parser"
 	"github.com/goccy/go-yaml/token"
 
@@ -77,7 +79,11 @@ func YAML(f *source.File, start, end int) (*Node, []finding.Finding) {
 		return nil, []finding.Finding{Syntax.At(f.At(start+at, start+at+1), "this nests deeper than %d levels", maxDepth).
 			WithMend("close the brackets, or split the entry")}
 	}
-	doc, err := parser.ParseBytes([]byte(text), 0, parser.AllowDuplicateMapKey())
+	tokens := lexer.Tokenize(text)
+	if y.refuseTokens(tokens); y.refused {
+		return nil, y.findings
+	}
+	doc, err := parser.Parse(tokens, 0, parser.AllowDuplicateMapKey())
 	if err != nil {
 		return nil, []finding.Finding{y.failed(err)}
 	}
@@ -110,6 +116,26 @@ func tooDeep(text string) (at int, deep bool) {
 	return 0, false
 }
 
+// refusals are the signs to which YAML gives a meaning and the format none.
+var refusals = map[token.Type]struct{ what, mend string }{
+	token.AnchorType:     {"an anchor (&) is not part of the format", "put the text in quotes, or write the value out at each place"},
+	token.AliasType:      {"an alias (*) is not part of the format", "put the text in quotes, or write the value out"},
+	token.TagType:        {"a tag (!) is not part of the format", "put the text in quotes: \"!cab\""},
+	token.MergeKeyType:   {"a merge key (<<) is not part of the format", "write the fields out"},
+	token.MappingKeyType: {"a key after a question mark is not part of the format", "write a plain key: name: text"},
+	token.DirectiveType:  {"a text that starts with %", "put the text in quotes"},
+}
+
+// refuseTokens looks for them before anything is parsed: what follows a tag is
+// read as part of it, and the fault would be told elsewhere.
+func (y *yamlReader) refuseTokens(tokens token.Tokens) {
+	for _, t := range tokens {
+		if r, is := refusals[t.Type]; is {
+			y.refuse(t, r.what, r.mend)
+		}
+	}
+}
+
 type yamlReader struct {
 	file     *source.File
 	line     int // lines of the file before the piece that is read
@@ -124,7 +150,7 @@ func (y *yamlReader) document(doc *ast.File, at source.Pos) (*Node, []finding.Fi
 			continue
 		}
 		if node != nil {
-			y.refuse(d.GetToken(), "a second document in one file", "keep one document: remove the line ---")
+			y.refuse(cmp.Or(d.Start, d.GetToken()), "a second document in one file", "keep one document: remove the line ---")
 			break
 		}
 		node = y.node(d.Body)
@@ -171,14 +197,6 @@ func (y *yamlReader) node(n ast.Node) *Node {
 		return &Node{Kind: Scalar, Quoted: true, Text: strings.TrimRight(n.Value.Value, "\n"), At: y.pos(t)}
 	case *ast.NullNode:
 		return y.null(t)
-	case *ast.AnchorNode:
-		return y.refuse(t, "an anchor (&) is not part of the format", "write the text in quotes, or write the value out at each place")
-	case *ast.AliasNode:
-		return y.refuse(t, "an alias (*) is not part of the format", "write the text in quotes, or write the value out")
-	case *ast.TagNode:
-		return y.refuse(t, "a tag (!) is not part of the format", "write the text in quotes: \"!cab\"")
-	case *ast.MergeKeyNode:
-		return y.refuse(t, "a merge key (<<) is not part of the format", "write the fields out")
 	case ast.ScalarNode:
 		quoted := t.Type == token.SingleQuoteType || t.Type == token.DoubleQuoteType
 		return &Node{Kind: Scalar, Text: t.Value, Quoted: quoted, At: y.pos(t)}
@@ -217,14 +235,6 @@ func (y *yamlReader) pairs(values []*ast.MappingValueNode) *Node {
 	seen := make(map[string]source.Pos, len(values))
 	for _, v := range values {
 		key := v.Key.GetToken()
-		if v.Key.Type() == ast.MergeKeyType || v.Key.Type() == ast.MappingKeyType {
-			y.refuse(key, "this kind of key is not part of the format", "write a plain key: name: text")
-			continue
-		}
-		if v.Key.Type() == ast.AnchorType || v.Key.Type() == ast.AliasType || v.Key.Type() == ast.TagType {
-			y.node(v.Key)
-			continue
-		}
 		pair := Pair{Key: key.Value, KeyAt: y.pos(key), Value: y.node(v.Value)}
 		if first, twice := seen[pair.Key]; twice {
 			y.twice(pair, first)
@@ -253,7 +263,23 @@ func (y *yamlReader) failed(err error) finding.Finding {
 	}
 	at := y.pos(bad.Token)
 	message, mend := inOurWords(bad.Message)
+	if message == secondColon {
+		at = colonAfter(at)
+	}
 	return Syntax.At(at, "%s", message).WithMend("%s", mend)
+}
+
+const secondColon = "a second colon in this line"
+
+// colonAfter is the colon that stands in a text, before a space or the end of
+// the line.
+func colonAfter(at source.Pos) source.Pos {
+	line := firstLine(at.File.Text[at.Start:])
+	i := strings.Index(line+" ", ": ")
+	if i < 0 {
+		return at
+	}
+	return at.File.At(at.Start+i, at.Start+i+1)
 }
 
 // inOurWords says the library's more frequent errors as a person at a desk
@@ -261,7 +287,7 @@ func (y *yamlReader) failed(err error) finding.Finding {
 func inOurWords(message string) (string, string) {
 	const quote = "put the text in quotes where it holds a colon and a space, a comma inside { } or [ ], or starts with a sign"
 	for _, w := range []struct{ has, say, mend string }{
-		{"mapping value is not allowed", "a second colon in this line", quote},
+		{"mapping value is not allowed", secondColon, quote},
 		{"sequence end token", "a list that is not closed", "write ] at its end"},
 		{"flow map", "a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"},
 		{"flow mapping", "a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"},

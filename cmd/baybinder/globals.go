@@ -1,0 +1,85 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"time"
+
+	"baybinder/generator"
+	"baybinder/generator/manual"
+)
+
+// globals are the flags of every command.
+type globals struct {
+	Manual string `default:"content" placeholder:"FOLDER" help:"The manual's folder (default: content)."`
+	Today  day    `placeholder:"YYYY-MM-DD" help:"The date that dated rules use (default: the machine's)."`
+}
+
+// siteFlag is the flag of the commands that write or show the site.
+type siteFlag struct {
+	To string `default:"public" placeholder:"FOLDER" help:"The site's folder (default: public)."`
+}
+
+// day is a date on the command line.
+type day struct{ manual.Date }
+
+// UnmarshalText reads 2026-03-02.
+func (d *day) UnmarshalText(text []byte) error {
+	date, ok := manual.ParseDate(string(text))
+	if !ok {
+		return fmt.Errorf("%q is not a day of the calendar: write it as 2026-03-02", text)
+	}
+	d.Date = date
+	return nil
+}
+
+// options are what the generator is told.
+func (g *globals) options() generator.Options {
+	today := g.Today.Date
+	if today.IsZero() {
+		today = manual.DateOf(time.Now())
+	}
+	return generator.Options{Manual: g.Manual, Today: today}
+}
+
+// desk is where a command writes.
+type desk struct {
+	out      io.Writer
+	err      io.Writer
+	terminal bool // err is a terminal: someone watches
+}
+
+func newDesk(stdout, stderr io.Writer) *desk {
+	return &desk{out: stdout, err: stderr, terminal: isTerminal(stderr)}
+}
+
+func isTerminal(w io.Writer) bool {
+	file, ok := w.(*os.File)
+	if !ok {
+		return false
+	}
+	info, err := file.Stat()
+	return err == nil && info.Mode()&os.ModeCharDevice != 0
+}
+
+// progress says how things go, to someone who watches.
+func (d *desk) progress(format string, args ...any) {
+	if d.terminal {
+		fmt.Fprintf(d.err, format+"\n", args...)
+	}
+}
+
+// note says what must be known even where nobody watches.
+func (d *desk) note(format string, args ...any) { fmt.Fprintf(d.err, format+"\n", args...) }
+
+// say writes a line of the answer.
+func (d *desk) say(format string, args ...any) { fmt.Fprintf(d.out, format+"\n", args...) }
+
+// count is "1 page", "2 pages".
+func count(n int, one string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %ss", n, one)
+}

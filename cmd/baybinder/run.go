@@ -1,0 +1,107 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path"
+	"runtime"
+	"strings"
+
+	"github.com/alecthomas/kong"
+)
+
+// How the program ends.
+const (
+	exitClean    = 0 // no error
+	exitErrors   = 1 // the manual has errors
+	exitCouldNot = 2 // it could not run
+)
+
+// errFound is the end of a command that found errors in the manual, and has
+// told of them.
+var errFound = errors.New("the manual has errors")
+
+const about = `The shop's ring binder that checks itself: a folder of your own procedures becomes a manual to read at the bay.
+
+To see one, run these three:
+
+    baybinder begin      writes a small manual into content/, to change into yours
+    baybinder build      checks it and writes its site into public/
+    baybinder browse     shows the site to a browser on this machine`
+
+// parse reads what was asked for. Help is printed, and ends the program, here.
+func parse(c *commands, args []string, stdout, stderr io.Writer) (*kong.Context, error) {
+	parser, err := kong.New(c,
+		kong.Name("baybinder"),
+		kong.Description(about),
+		kong.ConfigureHelp(kong.HelpOptions{Compact: true, FlagsLast: true, WrapUpperBound: 100, NoAppDescFormat: true}),
+		kong.Writers(stdout, stderr),
+		kong.Exit(os.Exit),
+	)
+	if err != nil {
+		return nil, err
+	}
+	if len(args) == 0 {
+		parser.Stdout = stderr // nothing was asked for, so this is no answer
+		_, _ = parser.Parse([]string{"--help"})
+	}
+	return parser.Parse(args)
+}
+
+// ended turns the end of a command into the program's.
+func ended(stderr io.Writer, err error) int {
+	switch {
+	case err == nil:
+		return exitClean
+	case errors.Is(err, errFound):
+		return exitErrors
+	}
+	return failed(stderr, err)
+}
+
+func failed(stderr io.Writer, err error) int {
+	fmt.Fprintf(stderr, "baybinder: %v\n", err)
+	var usage *kong.ParseError
+	if errors.As(err, &usage) {
+		fmt.Fprintf(stderr, "Run \"%s --help\".\n", usageOf(usage))
+	}
+	return exitCouldNot
+}
+
+// usageOf is the command whose help tells what was wrong.
+func usageOf(bad *kong.ParseError) string {
+	if bad.Context != nil && bad.Context.Selected() != nil {
+		return bad.Context.Selected().FullPath()
+	}
+	return "baybinder"
+}
+
+// guarded runs the program. A fault of the program's own ends it with a plain
+// message: a page of stack helps nobody at a shop's PC.
+func guarded(stderr io.Writer, program func() int) (code int) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			fmt.Fprintf(stderr, "baybinder: this is a fault of the program, not of your manual: %v (%s)\n", fault, faultPlace())
+			fmt.Fprintln(stderr, "The site is as it was. Please report these two lines, with the procedure that was being changed.")
+			code = exitCouldNot
+		}
+	}()
+	return program()
+}
+
+// faultPlace is the nearest of our own functions to a panic.
+func faultPlace() string {
+	callers := make([]uintptr, 64)
+	frames := runtime.CallersFrames(callers[:runtime.Callers(3, callers)])
+	for {
+		frame, more := frames.Next()
+		if strings.HasPrefix(frame.Function, "baybinder/") || strings.HasPrefix(frame.Function, "main.") {
+			return fmt.Sprintf("%s, %s:%d", frame.Function, path.Base(frame.File), frame.Line)
+		}
+		if !more {
+			return "place unknown"
+		}
+	}
+}

@@ -1,0 +1,158 @@
+package begin
+
+import (
+	_ "embed"
+	"errors"
+	"fmt"
+	"io/fs"
+	"path"
+	"strconv"
+	"strings"
+	"text/template"
+
+	"baybinder/generator/bind"
+	"baybinder/generator/decode"
+	"baybinder/generator/manual"
+	"baybinder/generator/nearest"
+	"baybinder/generator/settle"
+	"baybinder/generator/source"
+)
+
+//go:embed procedure.md
+var procedureText string
+
+var procedureTemplate = template.Must(template.New("procedure").Parse(procedureText))
+
+// New says which procedure is begun.
+type New struct {
+	Manual  string // the manual's folder
+	ID      string
+	Title   string // "" makes one of the id
+	Machine string // "" for any machine
+	Topic   string // folders below procedures/, "" for none
+}
+
+// fields are what the template is filled with.
+type fields struct {
+	Title, Machine, Tool, Hazard, HazardWords string
+}
+
+// Procedure writes a new procedure, as a draft, and returns its path inside the
+// manual. Its worked step uses a tool and a hazard that the manual has.
+func Procedure(n New) (string, error) {
+	n.Topic = strings.Trim(n.Topic, "/")
+	tree, err := source.Read(n.Manual)
+	if err != nil {
+		return "", err
+	}
+	m, _ := bind.Manual(tree)
+	if err := n.refuse(m); err != nil {
+		return "", err
+	}
+	var text strings.Builder
+	if err := procedureTemplate.Execute(&text, n.fields(m)); err != nil {
+		return "", err
+	}
+	name := path.Join("procedures", n.Topic, n.ID+".md")
+	w := &writer{root: n.Manual}
+	if err := w.write(name, text.String()); err != nil {
+		w.undo()
+		if errors.Is(err, fs.ErrExist) {
+			return "", fmt.Errorf("there is a file %s already, and nothing is written over", name)
+		}
+		return "", fmt.Errorf("the procedure could not be written: %w", err)
+	}
+	return name, nil
+}
+
+// refuse says why the procedure cannot be begun under its name, or for its
+// machine.
+func (n New) refuse(m *manual.Manual) error {
+	if why := decode.BadIDWhy(n.ID); why != "" {
+		return fmt.Errorf("the id %q %s: write it like renew-ram-seal", n.ID, why)
+	}
+	for _, part := range strings.Split(n.Topic, "/") {
+		if why := decode.BadIDWhy(part); why != "" && n.Topic != "" {
+			return fmt.Errorf("the topic %q cannot be a folder: %q %s", n.Topic, part, why)
+		}
+	}
+	for _, p := range m.Procedures {
+		if p.ID == n.ID {
+			return fmt.Errorf("there is a procedure %s already: %s", n.ID, p.File.Path)
+		}
+	}
+	return n.refuseMachine(m)
+}
+
+func (n New) refuseMachine(m *manual.Manual) error {
+	var ids []string
+	for _, machine := range m.Machines {
+		if machine.ID == n.Machine {
+			return nil
+		}
+		ids = append(ids, machine.ID)
+	}
+	near := nearest.Of(n.Machine, ids)
+	switch {
+	case n.Machine == "":
+		return nil
+	case near != "":
+		return fmt.Errorf("there is no machine %s: did you mean %s?", n.Machine, near)
+	case len(ids) == 0:
+		return fmt.Errorf("there is no machine %s: machines/ holds none", n.Machine)
+	}
+	return fmt.Errorf("there is no machine %s: the machines are %s", n.Machine, strings.Join(ids, ", "))
+}
+
+func (n New) fields(m *manual.Manual) fields {
+	f := fields{Title: yamlText(n.title()), Machine: n.Machine}
+	if tool := plainTool(m); tool != nil {
+		f.Tool = tool.ID
+	}
+	if hazard := plainHazard(m); hazard != nil {
+		f.Hazard, f.HazardWords = hazard.ID, settle.LinkText(hazard.Label())
+	}
+	return f
+}
+
+// title is the title that was given, or the id in words.
+func (n New) title() string {
+	if title := strings.Join(strings.Fields(n.Title), " "); title != "" {
+		return title
+	}
+	words := strings.ReplaceAll(n.ID, "-", " ")
+	return strings.ToUpper(words[:1]) + words[1:]
+}
+
+// yamlText is a text as YAML: in quotes unless it is letters, digits and
+// single spaces, which need none.
+func yamlText(text string) string {
+	plain := strings.IndexFunc(text, func(r rune) bool {
+		return r != ' ' && (r < '0' || r > '9') && (r < 'A' || r > 'Z') && (r < 'a' || r > 'z')
+	}) < 0
+	if plain {
+		return text
+	}
+	return strconv.QuoteToGraphic(text)
+}
+
+// plainTool is the first tool that asks nothing of whoever uses it.
+func plainTool(m *manual.Manual) *manual.Tool {
+	for _, t := range m.Tools {
+		if !t.Unread && len(t.Needs) == 0 && t.Kind != "ppe" && t.Kind != "lock" {
+			return t
+		}
+	}
+	return nil
+}
+
+// plainHazard is the first hazard that is met on any machine, or else the first
+// that could be read; of a hazard that says only half there is no good pattern.
+func plainHazard(m *manual.Manual) *manual.Hazard {
+	for _, h := range m.Hazards {
+		if !h.Unread && h.Of.ID == "" && len(h.Wear) == 0 && h.Nature != "" && h.Consequence != "" && len(h.Avoid) > 0 {
+			return h
+		}
+	}
+	return nil
+}

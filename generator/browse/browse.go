@@ -1,0 +1,74 @@
+// Package browse serves a published site to browsers on this machine.
+//
+// It reads the site's folder anew for every request, so that what a build has
+// just swapped in is what is seen. It writes nothing.
+package browse
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"net"
+	"net/http"
+	"os"
+	"path/filepath"
+	"strconv"
+	"time"
+)
+
+// Options say what is served, and where.
+type Options struct {
+	Folder  string // the published site
+	Address string // "127.0.0.1" unless told otherwise
+	Port    int    // 0: one that is free
+}
+
+// Loopback is the address that only this machine can reach.
+const Loopback = "127.0.0.1"
+
+// Site is a folder that is about to be served.
+type Site struct {
+	listener net.Listener
+	server   *http.Server
+}
+
+// Open takes the address. The error says that there is no site, or that the
+// address is taken.
+func Open(o Options) (*Site, error) {
+	if _, err := os.Stat(filepath.Join(o.Folder, index)); err != nil {
+		return nil, fmt.Errorf("there is no site in %s: run baybinder build first", o.Folder)
+	}
+	if o.Address == "" {
+		o.Address = Loopback
+	}
+	listener, err := net.Listen("tcp", net.JoinHostPort(o.Address, strconv.Itoa(o.Port)))
+	if err != nil {
+		return nil, fmt.Errorf("the site cannot be served at %s port %d: %w", o.Address, o.Port, reason(err))
+	}
+	return &Site{
+		listener: listener,
+		server:   &http.Server{Handler: Handler(o.Folder), ReadHeaderTimeout: 10 * time.Second},
+	}, nil
+}
+
+// reason is the operating system's word for what went wrong.
+func reason(err error) error {
+	var op *net.OpError
+	if errors.As(err, &op) {
+		return op.Err
+	}
+	return err
+}
+
+// URL is where the site is.
+func (s *Site) URL() string { return "http://" + s.listener.Addr().String() + "/" }
+
+// Serve answers requests until the context ends, which is a clean end.
+func (s *Site) Serve(ctx context.Context) error {
+	stop := context.AfterFunc(ctx, func() { _ = s.server.Close() })
+	defer stop()
+	if err := s.server.Serve(s.listener); !errors.Is(err, http.ErrServerClosed) {
+		return err
+	}
+	return nil
+}

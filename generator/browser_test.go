@@ -1,0 +1,219 @@
+package generator_test
+
+import (
+	"context"
+	"encoding/json"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/log"
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/chromedp"
+
+	"baybinder/generator"
+	"baybinder/generator/manual"
+)
+
+// The browser tests open the demo manual's site in headless Chromium, from
+// file: addresses, as a shop PC without a network does.
+
+// demoDay is the scenario's day: the demo is judged as of it.
+var demoDay = manual.Date{Year: 2026, Month: time.May, Day: 4}
+
+// needs skips a test where a tool is missing, and fails it in CI: a judge that
+// never ran proves nothing.
+func needs(t *testing.T, ok bool, what string) {
+	t.Helper()
+	if ok {
+		return
+	}
+	if os.Getenv("CI") != "" {
+		t.Fatalf("%s is missing: .ci/test installs it", what)
+	}
+	t.Skipf("%s is missing: bash .ci/test installs it", what)
+}
+
+// npmTool is a file of the test tools in .ci/node_modules.
+func npmTool(t *testing.T, name string) string {
+	t.Helper()
+	full, err := filepath.Abs(filepath.Join("..", ".ci", "node_modules", filepath.FromSlash(name)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = os.Stat(full)
+	needs(t, err == nil, name)
+	return full
+}
+
+// demoSite builds the demo manual once into a temporary folder.
+func demoSite(t *testing.T) string {
+	t.Helper()
+	to := filepath.Join(t.TempDir(), "site")
+	r, err := generator.Build(generator.Options{Manual: "../content", To: to, Today: demoDay})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range r.Findings {
+		line, col := f.At.LineCol()
+		t.Errorf("%s:%d:%d: %s [%s]", f.At.Path(), line, col, f.Message, f.Code)
+	}
+	return to
+}
+
+// browser starts Chromium; what it complains of is in the slice that complaints returns.
+func browser(t *testing.T) (ctx context.Context, complaints func() []string) {
+	t.Helper()
+	path, err := exec.LookPath("chromium")
+	needs(t, err == nil, "chromium")
+	options := append(chromedp.DefaultExecAllocatorOptions[:],
+		chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
+		chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
+		chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true),
+		chromedp.Flag("force-color-profile", "srgb"))
+	alloc, stop := chromedp.NewExecAllocator(context.Background(), options...)
+	ctx, cancel := chromedp.NewContext(alloc)
+	ctx, late := context.WithTimeout(ctx, 4*time.Minute)
+	t.Cleanup(func() { late(); cancel(); stop() })
+	var mu sync.Mutex
+	var said []string
+	must(t, chromedp.Listen(ctx, func(event any) {
+		mu.Lock()
+		defer mu.Unlock()
+		switch e := event.(type) {
+		case *log.EventEntryAdded:
+			said = append(said, e.Entry.Text)
+		case *runtime.EventExceptionThrown:
+			said = append(said, e.ExceptionDetails.Text)
+		case *network.EventRequestWillBeSent:
+			if !strings.HasPrefix(e.Request.URL, "file:") && !strings.HasPrefix(e.Request.URL, "about:") {
+				said = append(said, "request to "+e.Request.URL)
+			}
+		}
+	}))
+	_, err = chromedp.Call(ctx, log.Enable, cdp.Empty{})
+	must(t, err)
+	_, err = chromedp.Call(ctx, network.Enable, network.EnableParams{})
+	must(t, err)
+	return ctx, func() []string {
+		mu.Lock()
+		defer mu.Unlock()
+		return said
+	}
+}
+
+func must(t *testing.T, err error) {
+	t.Helper()
+	if err != nil {
+		t.Fatal(err)
+	}
+}
+
+// pageKinds is one page of every kind.
+var pageKinds = []string{
+	"index.html", "snags.html", "machines/index.html", "machines/delivery-tug.html", "tools/index.html", "supplies/index.html",
+	"hazards/index.html", "holds/index.html", "roles/index.html", "procedures/isolate-tug-traction.html",
+	"procedures/replace-contactor-panel.html", "tools/two-pole-tester.html", "hazards/traction-charge.html",
+	"holds/traction-dead.html", "roles/foreman.html",
+}
+
+// axeFinding is one violation that axe-core tells.
+type axeFinding struct {
+	ID    string
+	Help  string
+	Nodes []struct{ HTML string }
+}
+
+// runAxe judges the open page by WCAG 2.2 A and AA, and by the contrast of
+// level AAA (7:1), which the design asks for.
+func runAxe(t *testing.T, ctx context.Context, script string) []axeFinding {
+	t.Helper()
+	const run = `axe.run(document, {preload: false, runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+		rules: {"color-contrast-enhanced": {enabled: true}, "target-size": {enabled: true}}}).then(r => JSON.stringify(r.violations))`
+	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](script)))
+	out, err := chromedp.Run(ctx, chromedp.Evaluate[string](run, chromedp.EvalAwaitPromise))
+	must(t, err)
+	var found []axeFinding
+	if err := json.Unmarshal([]byte(out), &found); err != nil {
+		t.Fatal(err)
+	}
+	return found
+}
+
+// TestPagesAreAccessible judges one page of every kind with axe-core 4.14, on
+// a desk screen, at phone width and as it is printed.
+func TestPagesAreAccessible(t *testing.T) {
+	axe, err := os.ReadFile(npmTool(t, "axe-core/axe.min.js"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	site := demoSite(t)
+	ctx, complaints := browser(t)
+	for _, view := range []struct {
+		name  string
+		width int64
+		media string
+	}{{"1280 px", 1280, ""}, {"390 px", 390, ""}, {"print", 794, "print"}} {
+		for _, page := range pageKinds {
+			_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: view.media})
+			must(t, err)
+			open(t, ctx, filepath.Join(site, filepath.FromSlash(page)), view.width)
+			for _, f := range runAxe(t, ctx, string(axe)) {
+				t.Errorf("%s at %s: %s: %s\n%s", page, view.name, f.ID, f.Help, f.Nodes[0].HTML)
+			}
+			sideways(t, ctx, page, view.name)
+		}
+	}
+	for _, c := range complaints() {
+		t.Errorf("the browser says: %s", c)
+	}
+}
+
+// open opens a page in a window that is as high as the page: what the sticky
+// strip at the foot covers until one scrolls is not a fault of its targets.
+func open(t *testing.T, ctx context.Context, file string, width int64) {
+	t.Helper()
+	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, 900), chromedp.Navigate("file://"+file)))
+	height, err := chromedp.Run(ctx, chromedp.Evaluate[int64](`document.documentElement.scrollHeight`))
+	must(t, err)
+	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, height)))
+}
+
+// sideways tells of a page that is wider than its window.
+func sideways(t *testing.T, ctx context.Context, page, view string) {
+	t.Helper()
+	wide, err := chromedp.Run(ctx, chromedp.Evaluate[bool](`document.documentElement.scrollWidth > window.innerWidth + 1`))
+	must(t, err)
+	if wide {
+		t.Errorf("%s at %s is wider than its window", page, view)
+	}
+}
+
+// TestAxeObjects shows axe-core a page with a known fault: it must object.
+func TestAxeObjects(t *testing.T) {
+	axe, err := os.ReadFile(npmTool(t, "axe-core/axe.min.js"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	bad := filepath.Join(t.TempDir(), "bad.html")
+	text := `<!DOCTYPE html><html lang="en"><title>x</title><main><h1>x</h1><p style="color:#777;background:#fff">grey</p><p style="color:#666;background:#fff">less grey</p><img src="x.png"></main>`
+	if err := os.WriteFile(bad, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	ctx, _ := browser(t)
+	must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+bad)))
+	found := fmt.Sprint(runAxe(t, ctx, string(axe)))
+	for _, id := range []string{"color-contrast ", "color-contrast-enhanced", "image-alt"} {
+		if !strings.Contains(found, id) {
+			t.Errorf("axe-core does not see %s: %s", id, found)
+		}
+	}
+}

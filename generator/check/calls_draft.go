@@ -1,0 +1,52 @@
+package check
+
+import (
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+var callsDraft = finding.Rule{
+	Code:  "calls-draft",
+	Title: "A job that performs a draft or a retired procedure",
+	Why:   "Drafts are not published, and what is retired is no longer how the shop works. Whoever follows the job would stand before a link that leads nowhere.",
+	Mend:  "Issue the draft, perform what stands instead, or make this procedure a draft until the other is ready.",
+}
+
+func runCallsDraft(_ *Context, p *manual.Procedure) []finding.Finding {
+	if unread(p) || p.Status == "retired" {
+		return nil
+	}
+	var found []finding.Finding
+	for _, link := range callsOf(p) {
+		callee := link.To.(*manual.Procedure)
+		switch {
+		case callee.Draft() && p.Issued():
+			found = append(found, callsDraft.At(link.At, "%s is a draft, and this procedure is issued", callee.Label()).
+				WithMend("issue %s (take status: draft out), or make this procedure a draft too", callee.ID).
+				See(callee.At, "the draft is here"))
+		case callee.Status == "retired":
+			found = append(found, callsDraft.At(link.At, "%s is retired", callee.Label()).
+				WithMend("%s", standsInstead(callee)).See(callee.At, "the retired procedure is here"))
+		}
+	}
+	return found
+}
+
+func standsInstead(retired *manual.Procedure) string {
+	if retired.Instead.ID != "" {
+		return "perform what stands instead: do:" + retired.Instead.ID
+	}
+	return "perform another procedure; the retired one names none instead"
+}
+
+// callsOf are the do: links of a procedure's steps, those that act only at the
+// refit among them.
+func callsOf(p *manual.Procedure) []*manual.Link {
+	var calls []*manual.Link
+	for _, link := range uses(p) {
+		if link.Kind.Act == manual.Call && !link.Bad {
+			calls = append(calls, link)
+		}
+	}
+	return calls
+}

@@ -1,0 +1,85 @@
+package check
+
+import (
+	"fmt"
+	"io/fs"
+	"slices"
+	"strings"
+	"testing"
+
+	"baybinder/generator/bind"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/source"
+)
+
+// Every seeded fault is found at its place and nothing else is; the mended
+// manual has no finding at all. The places were worked out from the texts.
+func TestCases(t *testing.T) {
+	for _, name := range caseNames(t) {
+		t.Run(strings.TrimSuffix(name, ".txtar"), func(t *testing.T) {
+			archive, err := caseNamed(name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			want := wanted(t, part(archive, "."), archive.Files[len(archive.Files)-1].Data)
+			compare(t, "bad", findIn(part(archive, "bad")), want)
+			compare(t, "good", findIn(part(archive, "good")), nil)
+		})
+	}
+}
+
+func caseNames(t *testing.T) []string {
+	t.Helper()
+	entries, err := fs.ReadDir(caseFiles, "cases")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var names []string
+	for _, e := range entries {
+		names = append(names, e.Name())
+	}
+	return names
+}
+
+// findIn runs everything over a manual, as the program does.
+func findIn(files map[string]string) []finding.Finding {
+	if _, has := files["shop.yaml"]; !has {
+		files["shop.yaml"] = "title: Test shop\n"
+	}
+	m, found := bind.Manual(source.FromText(files))
+	found = append(found, Run(&Context{Manual: m, Today: manual.Date{Year: 2026, Month: 11, Day: 25}})...)
+	return finding.Sort(Soften(m, found))
+}
+
+// wanted reads the lines of a want file.
+func wanted(t *testing.T, _ map[string]string, data []byte) []string {
+	t.Helper()
+	lines := strings.Split(strings.TrimSpace(string(data)), "\n")
+	if len(lines) == 0 || !strings.Contains(lines[0], ": ") {
+		t.Fatalf("the case's last file is not a want: %q", data)
+	}
+	return lines
+}
+
+// compare matches findings and expectations one to one.
+func compare(t *testing.T, which string, found []finding.Finding, want []string) {
+	t.Helper()
+	left := slices.Clone(want)
+	for _, f := range found {
+		line := place(f)
+		if i := slices.Index(left, line); i >= 0 {
+			left = slices.Delete(left, i, i+1)
+			continue
+		}
+		t.Errorf("%s: surplus: %s (%s)", which, line, f.Message)
+	}
+	for _, line := range left {
+		t.Errorf("%s: missing: %s", which, line)
+	}
+}
+
+func place(f finding.Finding) string {
+	line, col := f.At.LineCol()
+	return fmt.Sprintf("%s:%d:%d: %s", f.At.Path(), line, col, f.Code)
+}

@@ -1,0 +1,67 @@
+package check
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+var harmLowered = finding.Rule{
+	Code:  "harm-lowered",
+	Title: "A procedure that makes less of a hazard, and does not say why",
+	Why:   "The register says what the hazard can do to a person. A procedure that says less, or drops a glove, needs a reason that the next reader can judge.",
+	Mend:  "Write because: with the reason beside the override, or take the override out.",
+}
+
+func runHarmLowered(_ *Context, p *manual.Procedure) []finding.Finding {
+	var found []finding.Finding
+	for _, use := range p.Hazards {
+		if use.To == nil || use.Over == nil || use.To.Unread || unread(p) || strings.TrimSpace(use.Over.Because) != "" {
+			continue
+		}
+		if less := lowered(use.To, use.Over); len(less) > 0 {
+			found = append(found, harmLowered.At(use.At, "%s is made less of: %s", use.ID, strings.Join(less, "; ")).
+				WithMend("write because: with the reason, or take the override out").
+				See(use.To.At, "the register's entry is here"))
+		}
+	}
+	return found
+}
+
+// The words of harm and happens, the worst first.
+var (
+	harms   = []string{"death", "serious-injury", "minor-injury", "damage"}
+	chances = []string{"will", "could"}
+)
+
+// lowered says what an override makes less of.
+func lowered(h *manual.Hazard, over *manual.HazardOverride) []string {
+	var less []string
+	fell := func(field, from, to string, scale []string) {
+		if to != "" && slices.Index(scale, to) > slices.Index(scale, from) {
+			less = append(less, fmt.Sprintf("%s goes from %s to %s", field, from, to))
+		}
+	}
+	fell("harm", h.Harm, over.Harm, harms)
+	fell("happens", h.Happens, over.Happens, chances)
+	for _, id := range dropped(h, over) {
+		less = append(less, id+" is not worn")
+	}
+	return less
+}
+
+// dropped are the things to wear that an override leaves out. One that could
+// not be read may be any of them.
+func dropped(h *manual.Hazard, over *manual.HazardOverride) []string {
+	var ids []string
+	for _, item := range h.Wear {
+		worn := slices.ContainsFunc(over.Wear, func(r manual.Ref[manual.Tool]) bool { return r.ID == item.ID || r.To == nil })
+		if over.WearSaid && !worn {
+			ids = append(ids, item.ID)
+		}
+	}
+	return ids
+}

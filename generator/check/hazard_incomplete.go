@@ -1,0 +1,39 @@
+package check
+
+import (
+	"strings"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+var hazardIncomplete = finding.Rule{
+	Code:  "hazard-incomplete",
+	Title: "A hazard that says only half of what it must",
+	Why:   "A caution box says what the danger is, what it does to you and how to avoid it. Without one of the three it is a scare and no help.",
+	Mend:  "Write nature:, consequence: and avoid: in the hazard's entry.",
+}
+
+func runHazardIncomplete(c *Context) []finding.Finding {
+	var found []finding.Finding
+	for _, h := range c.Manual.Hazards {
+		if missing := missingOfHazard(h); len(missing) > 0 && !h.Unread {
+			found = append(found, hazardIncomplete.At(h.At, "%s has no %s", h.ID, strings.Join(missing, " and no ")).
+				WithMend("write %s: …", strings.Join(missing, ": … and ")))
+		}
+	}
+	return found
+}
+
+func missingOfHazard(h *manual.Hazard) []string {
+	var missing []string
+	for _, part := range []struct {
+		name  string
+		texts []string
+	}{{"nature", []string{h.Nature}}, {"consequence", []string{h.Consequence}}, {"avoid", h.Avoid}} {
+		if strings.TrimSpace(strings.Join(part.texts, "")) == "" {
+			missing = append(missing, part.name)
+		}
+	}
+	return missing
+}

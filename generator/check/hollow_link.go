@@ -1,0 +1,25 @@
+package check
+
+import (
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+var hollowLink = finding.Rule{
+	Code:  "hollow-link",
+	Level: finding.Advice,
+	Title: "A hold, a hazard or a torque that a plain viewer does not show",
+	Why:   "The page prints the register's words for an empty link. A plain Markdown viewer prints nothing, and whoever reads the file there does not stop, or does not see the torque.",
+	Mend:  "Write words between the brackets: [Wait 60 min](hold:capacitor-wait). baybinder settle writes the register's words there.",
+}
+
+func runHollowLink(_ *Context, p *manual.Procedure) []finding.Finding {
+	var found []finding.Finding
+	for _, link := range allLinks(p) {
+		if link.Kind.Worded && link.Text == "" && !link.Bad {
+			found = append(found, hollowLink.At(link.At, "this %s: link has no words for a plain viewer", link.Kind.Name).
+				WithMend("write them: [%s](%s), or let baybinder settle do it", link.To.Label(), link.Address))
+		}
+	}
+	return found
+}

@@ -1,0 +1,35 @@
+package check
+
+import (
+	"baybinder/generator/bind"
+	"baybinder/generator/finding"
+	"baybinder/generator/source"
+	"baybinder/theme/signs"
+)
+
+// runKnownSign asks that a hazard's symbol is a sign that the pages can draw.
+func runKnownSign(c *Context) []finding.Finding {
+	var found []finding.Finding
+	look := func(id, symbol string, at source.Pos) {
+		if _, known := signs.Find(symbol); known || symbol == "" {
+			return
+		}
+		f := bind.UnknownReference.At(at, "%s has the symbol %s, and there is no such sign", id, symbol)
+		if near, ok := signs.Find(signs.Nearest(symbol)); ok {
+			found = append(found, f.WithMend("did you mean %s (%s)?", near.Number, near.Name))
+			return
+		}
+		found = append(found, f.WithMend("write a number of ISO 7010, such as W012 (Electricity)"))
+	}
+	for _, h := range c.Manual.Hazards {
+		look(h.ID, h.Symbol, h.At)
+	}
+	for _, p := range c.Manual.Procedures {
+		for _, use := range p.Hazards {
+			if use.Over != nil {
+				look(use.ID, use.Over.Symbol, use.At)
+			}
+		}
+	}
+	return found
+}

@@ -1,0 +1,70 @@
+package check
+
+import (
+	"cmp"
+	"slices"
+
+	"baybinder/generator/manual"
+)
+
+// blocks are all blocks of a procedure's text, in no order that matters.
+func blocks(p *manual.Procedure) []manual.Block {
+	out := slices.Clone(p.Intro)
+	for _, phase := range p.Phases {
+		out = append(out, phase.Title)
+		if phase.Lead != nil {
+			out = append(out, *phase.Lead)
+		}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				out = append(out, *part.Prose)
+			}
+		}
+	}
+	for _, s := range p.Steps {
+		out = append(out, s.Blocks...)
+	}
+	return out
+}
+
+// allLinks are the links of a procedure wherever they stand, in reading order.
+func allLinks(p *manual.Procedure) []*manual.Link {
+	var out []*manual.Link
+	for _, b := range blocks(p) {
+		out = append(out, b.Links...)
+	}
+	return inOrder(out)
+}
+
+// uses are the links by which a procedure needs or does something, in reading
+// order: those of its steps, with what acts only at the refit, and the hazards
+// of a phase's first paragraph. Anything else outside the steps is shown and
+// is no use.
+func uses(p *manual.Procedure) []*manual.Link {
+	var out []*manual.Link
+	for _, phase := range p.Phases {
+		if phase.Lead == nil {
+			continue
+		}
+		for _, link := range phase.Lead.Links {
+			if link.Kind.Target == manual.ToHazard {
+				out = append(out, link)
+			}
+		}
+	}
+	for _, s := range p.Steps {
+		for _, b := range s.Blocks {
+			out = append(out, b.Links...)
+		}
+	}
+	return inOrder(out)
+}
+
+func inOrder(links []*manual.Link) []*manual.Link {
+	slices.SortStableFunc(links, func(a, b *manual.Link) int { return cmp.Compare(a.At.Start, b.At.Start) })
+	return links
+}
+
+// unread says that a procedure could not all be read: nothing that rests on
+// the whole of it is told.
+func unread(p *manual.Procedure) bool { return p.Broken || p.Unread }

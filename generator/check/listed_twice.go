@@ -1,0 +1,26 @@
+package check
+
+import (
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/source"
+	"baybinder/generator/syntax"
+)
+
+// runListedTwice asks that a list of a front matter names a thing once: of two
+// amounts only one can be meant.
+func runListedTwice(_ *Context, p *manual.Procedure) []finding.Finding {
+	var found []finding.Finding
+	for _, list := range reconciled {
+		first := map[string]source.Pos{}
+		for _, line := range list.lines(p) {
+			if at, twice := first[line.id]; twice {
+				found = append(found, syntax.DuplicateID.At(line.at, "%s names %s twice", list.name, line.id).
+					WithMend("keep one").See(at, "the first is here"))
+				continue
+			}
+			first[line.id] = line.at
+		}
+	}
+	return found
+}

@@ -1,0 +1,76 @@
+package check
+
+import (
+	"fmt"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+var missingQualification = finding.Rule{
+	Code:  "missing-qualification",
+	Title: "A role that the job takes and the procedure does not ask for",
+	Why:   "Who may do the job is read off the first lines of the page. A role that shows up halfway stops the job, or is passed over.",
+	Mend:  "Write the role into needs: in the front matter.",
+}
+
+func runMissingQualification(c *Context, p *manual.Procedure) []finding.Finding {
+	held, sure := listedIDs(linesOf(p.Needs))
+	if unread(p) || !sure {
+		return nil
+	}
+	var found []finding.Finding
+	for _, link := range uses(p) {
+		if link.Bad {
+			continue
+		}
+		for _, d := range demandsOf(c, p, link) {
+			if held[d.role.ID] {
+				continue
+			}
+			held[d.role.ID] = true // told once
+			found = append(found, missingQualification.At(link.At, "%s, and needs in the front matter does not list that role", d.says).
+				WithMend("write %s into needs: [ ]", d.role.ID).See(d.role.At, "the role is asked for here"))
+		}
+	}
+	return found
+}
+
+// demand is a role that someone must hold, and who asks for it.
+type demand struct {
+	role manual.Ref[manual.Role]
+	says string
+}
+
+// demandsOf are the roles that a link asks for.
+func demandsOf(c *Context, p *manual.Procedure, link *manual.Link) []demand {
+	var list []demand
+	ask := func(by manual.Named, roles []manual.Ref[manual.Role]) {
+		for _, r := range roles {
+			if r.To != nil && !by.Base().Unread {
+				list = append(list, demand{r, fmt.Sprintf("%s takes someone with %s", by.Label(), r.ID)})
+			}
+		}
+	}
+	switch to := link.To.(type) {
+	case *manual.Role:
+		ref := manual.Ref[manual.Role]{ID: to.ID, At: to.At, To: to}
+		return []demand{{ref, fmt.Sprintf("%s does this", to.Label())}}
+	case *manual.Procedure:
+		if link.Kind.Act == manual.Call && !to.Broken {
+			ask(to, to.Needs)
+		}
+	}
+	for _, tool := range toolsOf(c, p, link) {
+		ask(tool, tool.Needs)
+	}
+	return list
+}
+
+func linesOf[T any](refs []manual.Ref[T]) []listLine {
+	var out []listLine
+	for _, r := range refs {
+		out = append(out, lineOf(r))
+	}
+	return out
+}

@@ -1,0 +1,47 @@
+package check
+
+import (
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+var notListed = finding.Rule{
+	Code:  "not-listed",
+	Title: "Something that a step needs and the front matter does not list",
+	Why:   "The lists are what people fetch, and warn each other of, before they start. What is missing there is missing at the bay, with the job open.",
+	Mend:  "Write its id into the list, with the amount where it needs one, or let baybinder settle do it.",
+}
+
+func runNotListed(_ *Context, p *manual.Procedure) []finding.Finding {
+	if unread(p) {
+		return nil
+	}
+	var found []finding.Finding
+	links := uses(p)
+	for _, list := range reconciled {
+		listed, sure := listedIDs(list.lines(p))
+		if !sure {
+			continue
+		}
+		for _, link := range links {
+			if link.Kind.List != list.list || link.Bad || listed[link.ID] {
+				continue
+			}
+			listed[link.ID] = true // told once
+			found = append(found, notListed.At(link.At, "%s is used here, and %s in the front matter does not list it", link.ID, list.name).
+				WithMend("write %s into %s: [ ], or let baybinder settle do it", link.ID, list.name))
+		}
+	}
+	return found
+}
+
+// listedIDs are the ids of a list. A line that leads nowhere may be meant for
+// any id, so that nothing is sure.
+func listedIDs(lines []listLine) (ids map[string]bool, sure bool) {
+	ids, sure = map[string]bool{}, true
+	for _, line := range lines {
+		ids[line.id] = true
+		sure = sure && line.known
+	}
+	return ids, sure
+}

@@ -1,0 +1,182 @@
+package check
+
+import (
+	"regexp"
+	"strings"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/source"
+)
+
+var signalWordTyped = finding.Rule{
+	Code:  "signal-word-typed",
+	Title: "A signal word that was typed",
+	Why:   "The signal word follows from the harm and from how likely it is, the same on every page. A typed one can say less than the register, and it stands in no box.",
+	Mend:  "Link the hazard: Mind [the charged capacitors](hazard:charged-capacitors). What is painted on the machine is quoted as code: `DANGER`.",
+}
+
+const signalMend = "link the hazard, [words](hazard:its-id): the box writes the signal word; what is painted on the machine goes between ` `"
+
+func runSignalWordTyped(c *Context, p *manual.Procedure) []finding.Finding {
+	words := signalsOf(c.Manual.Shop)
+	if !words.mayStandIn(p.File.Text) {
+		return nil
+	}
+	var found []finding.Finding
+	for _, b := range blocks(p) {
+		if strings.HasPrefix(b.Parts[0], "<pre") {
+			continue
+		}
+		for _, at := range words.find(b.At) {
+			found = append(found, signalWordTyped.At(at, "%s is typed here as a signal word", at.Text()).WithMend(signalMend))
+		}
+	}
+	return found
+}
+
+// runSignalWordInRegister looks at the texts that stand in boxes and holds.
+func runSignalWordInRegister(c *Context) []finding.Finding {
+	words := signalsOf(c.Manual.Shop)
+	var found []finding.Finding
+	look := func(e *manual.Entry, texts ...string) {
+		if word := words.first(texts); word != "" {
+			found = append(found, signalWordTyped.At(e.At, "a text of %s has %s typed as a signal word", e.ID, word).
+				WithMend("take the word out: the box writes it, from harm and happens"))
+		}
+	}
+	for _, h := range c.Manual.Hazards {
+		look(&h.Entry, append([]string{h.Nature, h.Consequence, h.FirstAid, h.Note}, h.Avoid...)...)
+	}
+	for _, h := range c.Manual.Holds {
+		look(&h.Entry, h.Why, h.What, h.IfNot, h.Note)
+	}
+	return found
+}
+
+// signals are the signal words of one language, ready to be looked for.
+type signals struct {
+	words    []string       // in capitals
+	capitals *regexp.Regexp // in capitals before a sign
+	strong   *regexp.Regexp // in any letters in strong text before a sign
+}
+
+// languages of a shop.
+type languages []*signals
+
+// signalWords are the words by language: those of ANSI Z535.6 and those that
+// are used for them, accents left off as well.
+var signalWords = map[string]*signals{
+	"en": newSignals("DANGER", "WARNING", "CAUTION", "NOTICE"),
+	"es": newSignals("PELIGRO", "ADVERTENCIA", "PRECAUCIÓN", "PRECAUCION", "ATENCIÓN", "ATENCION", "AVISO"),
+}
+
+// after is what makes a word a signal word: a colon, a dash or an exclamation
+// mark behind it, and only markup or the end of a link between.
+const after = `[*_\s]*(?:\]\([^)\s]*\)[*_\s]*)?(?:[:!–—]|-(?:[^\pL\pN]|$))`
+
+func newSignals(words ...string) *signals {
+	any := `(` + strings.Join(words, "|") + `)`
+	return &signals{
+		words:    words,
+		capitals: regexp.MustCompile(`(?:^|[^\pL\pN-])` + any + after),
+		strong:   regexp.MustCompile(`(?:\*\*|__)[*_\[]*(?i:` + any + `)` + after),
+	}
+}
+
+// signalsOf are the words of English and of the shop's languages.
+func signalsOf(s *manual.Shop) languages {
+	list := languages{signalWords["en"]}
+	seen := map[string]bool{"en": true}
+	for _, language := range append([]string{s.Language}, s.Also...) {
+		if words := signalWords[language]; words != nil && !seen[language] {
+			list = append(list, words)
+		}
+		seen[language] = true
+	}
+	return list
+}
+
+// mayStandIn is a quick look: most texts have neither a signal word in
+// capitals nor strong text.
+func (l languages) mayStandIn(text string) bool {
+	if strings.Contains(text, "**") || strings.Contains(text, "__") {
+		return true
+	}
+	for _, s := range l {
+		for _, word := range s.words {
+			if strings.Contains(text, word) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// find is every place of a signal word in a piece of a file.
+func (l languages) find(at source.Pos) []source.Pos {
+	text := withoutCode(at.Text())
+	var out []source.Pos
+	told := map[int]bool{}
+	for _, s := range l {
+		for _, pattern := range []*regexp.Regexp{s.capitals, s.strong} {
+			for _, m := range pattern.FindAllStringSubmatchIndex(text, -1) {
+				if !told[m[2]] {
+					told[m[2]] = true
+					out = append(out, at.Part(m[2], m[3]))
+				}
+			}
+		}
+	}
+	return out
+}
+
+// first is the first signal word in a list of texts, or "".
+func (l languages) first(texts []string) string {
+	for _, text := range texts {
+		for _, s := range l {
+			if m := s.capitals.FindStringSubmatch(text); m != nil {
+				return m[1]
+			}
+		}
+	}
+	return ""
+}
+
+// withoutCode is a text with what stands between backticks made spaces, byte
+// for byte.
+func withoutCode(text string) string {
+	if !strings.Contains(text, "`") {
+		return text
+	}
+	out := []byte(text)
+	for i := 0; i < len(text); {
+		ticks := run(text[i:])
+		if ticks == 0 {
+			i++
+			continue
+		}
+		end := closing(text, i+ticks, ticks)
+		for j := i; j < end; j++ {
+			out[j] = ' '
+		}
+		i = max(end, i+ticks)
+	}
+	return string(out)
+}
+
+// run counts the backticks at the start of a text.
+func run(text string) int { return len(text) - len(strings.TrimLeft(text, "`")) }
+
+// closing is the end of the run of as many backticks that closes what begins
+// at from, or 0 where there is none.
+func closing(text string, from, ticks int) int {
+	for i := from; i < len(text); {
+		n := run(text[i:])
+		if n == ticks {
+			return i + n
+		}
+		i += max(n, 1)
+	}
+	return 0
+}

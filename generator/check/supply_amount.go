@@ -1,0 +1,71 @@
+package check
+
+import (
+	"baybinder/generator/decode"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+)
+
+// runSupplyUnit asks that a supply is counted in a unit that amounts have, and
+// that a fluid's capacity can be counted in its supply's.
+func runSupplyUnit(c *Context) []finding.Finding {
+	var found []finding.Finding
+	for _, s := range c.Manual.Supplies {
+		if _, known := quantity.UnitNamed(s.Unit); !known && !s.Unread {
+			found = append(found, decode.Quantity.At(s.At, "%s is counted in %q, which is not a unit", s.ID, s.Unit).
+				WithMend("write a unit that amounts have, such as L, kg or m; what is counted by the piece has unit: each"))
+		}
+	}
+	for _, m := range c.Manual.Machines {
+		for _, f := range m.Fluids {
+			if want, ok := dimensionOf(f.Supply.To); ok && f.Capacity.Unit != quantity.Bare && !f.Capacity.Fits(want) {
+				found = append(found, decode.Quantity.At(f.At, "the capacity of %s is %s, and %s is counted in %s", f.ID, f.Capacity, f.Supply.ID, f.Supply.To.Unit).
+					WithMend("write %s, such as %s", want.Named(), want.Example()).See(f.Supply.To.At, "the supply is here"))
+			}
+		}
+	}
+	return found
+}
+
+// dimensionOf is what a supply is counted by; nothing can be said where its
+// unit could not be read.
+func dimensionOf(s *manual.Supply) (quantity.Dimension, bool) {
+	if s == nil || s.Unread {
+		return quantity.None, false
+	}
+	unit, known := quantity.UnitNamed(s.Unit)
+	return unit.Dimension(), known
+}
+
+// runSupplyAmount asks that the amounts of a procedure's supplies can be counted
+// in the supply's unit, and that one is there where a count of pieces says
+// nothing.
+func runSupplyAmount(_ *Context, p *manual.Procedure) []finding.Finding {
+	var found []finding.Finding
+	for _, use := range p.Supplies {
+		if want, ok := dimensionOf(use.To); ok {
+			found = append(found, judgeAmount(use, want)...)
+		}
+	}
+	return found
+}
+
+func judgeAmount(use manual.Use[manual.Supply], want quantity.Dimension) []finding.Finding {
+	if use.Amount == "" {
+		if want == quantity.Count {
+			return nil
+		}
+		return []finding.Finding{decode.Quantity.At(use.At, "supplies does not say how much %s", use.ID).
+			WithMend("write %s: %s", use.ID, want.Example()).See(use.To.At, "it is counted in "+use.To.Unit)}
+	}
+	amount, err := quantity.Parse(use.Amount, want)
+	if err != nil {
+		return []finding.Finding{decode.BadAmount(err, use.AmountAt, use.ID).See(use.To.At, "it is counted in "+use.To.Unit)}
+	}
+	if amount.Value <= 0 {
+		return []finding.Finding{decode.Quantity.At(use.AmountAt, "%s: %q is nothing to fetch", use.ID, use.Amount).
+			WithMend("write how much the job needs, or take it out of supplies")}
+	}
+	return nil
+}

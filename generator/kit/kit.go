@@ -1,0 +1,274 @@
+// Package kit rolls up what a job needs before it starts: tools, supplies, gear and roles, through every called procedure.
+package kit
+
+import (
+	"strconv"
+
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+)
+
+// Kit is what one job needs.
+type Kit struct {
+	Tools    []Tool   // in the order in which they are first needed
+	Supplies []Supply // likewise
+	Hazards  []*manual.Hazard
+	Roles    []*manual.Role
+	People   int              // at once
+	Energies []*manual.Energy // that the job isolates
+	Points   []*manual.Point  // where they are cut
+}
+
+// Tool is a tool and how many of it are in use at once.
+type Tool struct {
+	Tool  *manual.Tool
+	Count int
+}
+
+// Supply is a supply and how much of it is used up. Amounts holds more than
+// one sum where the amounts cannot be added.
+type Supply struct {
+	Supply *manual.Supply
+	Amount quantity.Quantity // zero where no amount is written
+	Said   bool
+}
+
+// Book makes and remembers the kits of a manual's procedures.
+type Book struct {
+	kits  map[*manual.Procedure]*Kit
+	locks *manual.Locks
+}
+
+// NewBook makes an empty book for a shop.
+func NewBook(shop *manual.Shop) *Book {
+	return &Book{kits: map[*manual.Procedure]*Kit{}, locks: shop.Locks}
+}
+
+// Of is the kit of a procedure with everything that it calls. A procedure in a
+// ring of calls counts once.
+func (b *Book) Of(p *manual.Procedure) *Kit {
+	if k := b.kits[p]; k != nil {
+		return k
+	}
+	k := &Kit{People: p.People}
+	b.kits[p] = k
+	k.list(p)
+	k.steps(p, b.locks)
+	for _, call := range p.Calls {
+		if to, ok := call.To.(*manual.Procedure); ok {
+			k.add(b.Of(to))
+		}
+	}
+	return k
+}
+
+// list takes what the front matter lists.
+func (k *Kit) list(p *manual.Procedure) {
+	for _, t := range p.Tools {
+		count := 1
+		if n, err := strconv.Atoi(t.Amount); err == nil && n > 0 {
+			count = n
+		}
+		k.tool(t.To, count)
+	}
+	for _, s := range p.Supplies {
+		k.supply(supplyUse(s))
+	}
+	for _, h := range p.Hazards {
+		k.hazard(h.Met)
+	}
+	for _, r := range p.Needs {
+		k.role(r.To)
+	}
+}
+
+// supplyUse reads the amount of a line of supplies. A bare number counts.
+func supplyUse(u manual.Use[manual.Supply]) Supply {
+	s := Supply{Supply: u.To}
+	if u.Amount == "" {
+		return s
+	}
+	text := u.Amount
+	if _, err := strconv.Atoi(text); err == nil {
+		text += " each"
+	}
+	if q, err := quantity.Parse(text, quantity.None); err == nil {
+		s.Amount, s.Said = q, true
+	}
+	return s
+}
+
+// steps takes what reaches the kit by itself: the gear of hazards, the testers
+// of holds, and a lock for each person at every point that takes one.
+func (k *Kit) steps(p *manual.Procedure, locks *manual.Locks) {
+	for _, s := range p.Steps {
+		for _, l := range s.Links {
+			k.link(l)
+		}
+	}
+	k.locks(p, locks)
+}
+
+func (k *Kit) link(l *manual.Link) {
+	switch to := l.To.(type) {
+	case *manual.Hold:
+		k.tool(to.With.To, 1)
+		k.tool(to.ProvedOn.To, 1)
+	case *manual.Energy:
+		if l.Kind.Act == manual.Isolate {
+			k.energy(to)
+		}
+	case *manual.Point:
+		if l.Kind.Act == manual.Isolate {
+			for _, e := range to.Cuts {
+				k.energy(e)
+			}
+		}
+	}
+}
+
+func (k *Kit) locks(p *manual.Procedure, locks *manual.Locks) {
+	if locks == nil || locks.Tool.To == nil {
+		return
+	}
+	points := map[*manual.Point]bool{}
+	for _, s := range p.Steps {
+		for _, l := range s.Links {
+			if l.Kind.Act == manual.Lock {
+				lockedPoints(l.To, points)
+			}
+		}
+	}
+	each := 1
+	if locks.Each != "job" {
+		each = p.People
+	}
+	if len(points) > 0 {
+		k.tool(locks.Tool.To, len(points)*each)
+	}
+}
+
+func lockedPoints(n manual.Named, into map[*manual.Point]bool) {
+	switch to := n.(type) {
+	case *manual.Point:
+		into[to] = to.Lock || into[to]
+	case *manual.Energy:
+		for _, r := range to.Points {
+			if r.To != nil && r.To.Lock {
+				into[r.To] = true
+			}
+		}
+	}
+}
+
+// add takes the kit of a called procedure: of a tool the most that is needed
+// at once, of a supply the sum.
+func (k *Kit) add(other *Kit) {
+	for _, t := range other.Tools {
+		k.tool(t.Tool, t.Count)
+	}
+	for _, s := range other.Supplies {
+		k.supply(s)
+	}
+	for _, h := range other.Hazards {
+		k.hazard(h)
+	}
+	for _, r := range other.Roles {
+		k.role(r)
+	}
+	for _, e := range other.Energies {
+		k.energy(e)
+	}
+	k.People = max(k.People, other.People)
+}
+
+func (k *Kit) tool(t *manual.Tool, count int) {
+	if t == nil {
+		return
+	}
+	for i := range k.Tools {
+		if k.Tools[i].Tool == t {
+			k.Tools[i].Count = max(k.Tools[i].Count, count)
+			return
+		}
+	}
+	k.Tools = append(k.Tools, Tool{t, count})
+}
+
+func (k *Kit) supply(s Supply) {
+	if s.Supply == nil {
+		return
+	}
+	for i := range k.Supplies {
+		have := &k.Supplies[i]
+		if have.Supply != s.Supply || (have.Said && s.Said && have.Amount.Unit.Dimension() != s.Amount.Unit.Dimension()) {
+			continue
+		}
+		have.plus(s)
+		return
+	}
+	k.Supplies = append(k.Supplies, s)
+}
+
+// plus adds an amount in the unit of the first.
+func (s *Supply) plus(other Supply) {
+	switch {
+	case !other.Said:
+	case !s.Said:
+		s.Amount, s.Said = other.Amount, true
+	default:
+		s.Amount = s.Amount.Plus(other.Amount)
+	}
+}
+
+// hazard takes a hazard and the gear against it.
+func (k *Kit) hazard(h *manual.Hazard) {
+	if h == nil {
+		return
+	}
+	for _, have := range k.Hazards {
+		if have == h {
+			return
+		}
+	}
+	k.Hazards = append(k.Hazards, h)
+	for _, w := range h.Wear {
+		k.tool(w.To, 1)
+	}
+}
+
+func (k *Kit) role(r *manual.Role) {
+	if r == nil {
+		return
+	}
+	for _, have := range k.Roles {
+		if have == r {
+			return
+		}
+	}
+	k.Roles = append(k.Roles, r)
+}
+
+func (k *Kit) energy(e *manual.Energy) {
+	for _, have := range k.Energies {
+		if have == e {
+			return
+		}
+	}
+	k.Energies = append(k.Energies, e)
+	for _, p := range e.Points {
+		k.point(p.To)
+	}
+}
+
+func (k *Kit) point(p *manual.Point) {
+	if p == nil {
+		return
+	}
+	for _, have := range k.Points {
+		if have == p {
+			return
+		}
+	}
+	k.Points = append(k.Points, p)
+}

@@ -1,0 +1,215 @@
+package page
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+
+	"baybinder/generator/manual"
+)
+
+// Machine is a machine's page.
+type Machine struct {
+	Frame
+	Name       string
+	Options    []Fact
+	Units      []Fact
+	Points     []Fact
+	Energies   []Fact
+	Parts      []Thing
+	Fasteners  []Thing
+	Fluids     []Thing
+	Settings   []Fact
+	Procedures []Sheet
+}
+
+// Thing is a part, fastener or fluid with its facts.
+type Thing struct {
+	ID    string
+	Name  string
+	Kind  string
+	Facts []Fact
+}
+
+// Machines makes the index of machines.
+func (s *Site) Machines() *Index {
+	v := &Index{Frame: s.Frame("machines/index.html", s.Words.Machines), Name: s.Words.Machines}
+	var g grouping
+	for _, m := range s.Manual.Machines {
+		row := Row{Link: s.link(v.Up, m)}
+		for _, p := range s.Shown {
+			if p.For.To == m {
+				row.Count++
+			}
+		}
+		g.add("", row)
+	}
+	v.Groups = g.groups()
+	return v
+}
+
+// Machine makes a machine's page.
+func (s *Site) Machine(m *manual.Machine) *Machine {
+	v := &Machine{Frame: s.Frame(PageOf(m), m.Label()), Name: m.Label()}
+	v.Cut = cutAt(m.Points)
+	w := s.Words
+	for _, o := range m.Options {
+		v.Options = append(v.Options, Fact{Name: o.Value, Text: o.Key})
+	}
+	for _, u := range m.Units {
+		v.Units = append(v.Units, Fact{Name: u.Serials, Text: s.optionNames(m, u.Options)})
+	}
+	for _, p := range m.Points {
+		lock := w.NoLock
+		if p.Lock {
+			lock = w.TakesALock
+		}
+		v.Points = append(v.Points, Fact{Name: p.Label(), Text: phrase(p.Where, lock)})
+	}
+	for _, e := range m.Energies {
+		v.Energies = append(v.Energies, Fact{Name: e.Label(), Text: s.energyFacts(m, e)})
+	}
+	s.machineThings(v, m)
+	for _, p := range s.Shown {
+		if p.For.To == m {
+			v.Procedures = append(v.Procedures, s.sheet(v.Up, p))
+		}
+	}
+	return v
+}
+
+func (s *Site) optionNames(m *manual.Machine, ids []string) string {
+	var out []string
+	for _, id := range ids {
+		if name, ok := m.Option(id); ok {
+			out = append(out, name)
+		}
+	}
+	return joined(out)
+}
+
+// phrase puts what is there of several texts behind each other.
+func phrase(texts ...string) string {
+	var out []string
+	for _, t := range texts {
+		if t != "" {
+			out = append(out, t)
+		}
+	}
+	return strings.Join(out, "; ")
+}
+
+func (s *Site) energyFacts(m *manual.Machine, e *manual.Energy) string {
+	size, stored := "", ""
+	if !e.Voltage.IsZero() {
+		size = e.Voltage.String()
+	}
+	if !e.Pressure.IsZero() {
+		size = e.Pressure.String()
+	}
+	if e.Stored.Yes {
+		stored = s.Words.Stored
+	}
+	var points []string
+	for _, p := range e.Points {
+		if p.To != nil {
+			points = append(points, p.To.Label())
+		}
+	}
+	return phrase(e.Kind, size, stored, joined(points), s.onlyWith(m, e.OnlyWith))
+}
+
+func (s *Site) onlyWith(m *manual.Machine, c manual.Condition) string {
+	name, ok := m.Option(c.Option)
+	switch {
+	case !ok:
+		return ""
+	case c.Not:
+		return fmt.Sprintf(s.Words.NotOn, name)
+	}
+	return fmt.Sprintf(s.Words.OnlyOn, name)
+}
+
+func (s *Site) machineThings(v *Machine, m *manual.Machine) {
+	for _, p := range m.Parts {
+		v.Parts = append(v.Parts, s.part(m, p))
+	}
+	for _, f := range m.Fasteners {
+		v.Fasteners = append(v.Fasteners, s.machineFastener(f))
+	}
+	for _, f := range m.Fluids {
+		t := Thing{ID: f.ID, Name: f.Label()}
+		facts := (*facts)(&t.Facts)
+		if !f.Capacity.IsZero() {
+			facts.text(s.Words.Capacity, f.Capacity.String())
+		}
+		if f.Supply.To != nil {
+			facts.links(s.Words.Supplies, []Link{s.link(v.Up, f.Supply.To)})
+		}
+		v.Fluids = append(v.Fluids, t)
+	}
+	for _, set := range m.Settings {
+		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: set.Value})
+	}
+}
+
+func (s *Site) part(m *manual.Machine, p *manual.Part) Thing {
+	t := Thing{ID: p.ID, Name: p.Label(), Kind: p.Kind}
+	f := (*facts)(&t.Facts)
+	f.text(s.Words.Under, refNames(p.Under))
+	var held []string
+	for _, h := range p.HeldBy {
+		if h.To != nil {
+			held = append(held, strings.TrimSpace(h.Amount+" "+h.To.Label()))
+		}
+	}
+	f.text(s.Words.HeldBy, joined(held))
+	f.text(s.Words.ProveDead, refNames(p.ProveDead))
+	f.text(s.Words.Guards, refNames(p.Guards))
+	if p.Carries.To != nil {
+		f.text(s.Words.Carries, p.Carries.To.Label())
+	}
+	if !p.Mass.IsZero() {
+		f.text(s.Words.Mass, p.Mass.String())
+	}
+	f.text(s.Words.Options, s.onlyWith(m, p.OnlyWith))
+	return t
+}
+
+func refNames[T any](refs []manual.Ref[T]) string {
+	var out []string
+	for _, r := range refs {
+		if n, ok := any(r.To).(manual.Named); ok && r.To != nil {
+			out = append(out, n.Label())
+		}
+	}
+	return joined(out)
+}
+
+func (s *Site) machineFastener(f *manual.Fastener) Thing {
+	t := Thing{ID: f.ID, Name: f.Label()}
+	facts := (*facts)(&t.Facts)
+	facts.text(s.Words.Thread, phrase(f.Thread, f.Class))
+	if !f.Torque.IsZero() {
+		facts.text(s.Words.Torque, s.torque(f))
+	}
+	for i, stage := range f.Stages {
+		facts.text(fmt.Sprintf("%s %d", s.Words.Torque, i+1), stage.String())
+	}
+	if !f.AcrossFlats.IsZero() {
+		facts.text(s.Words.Fits, f.AcrossFlats.String())
+	}
+	return t
+}
+
+// titled is a folder's name as a heading: "tug/battery" is "Tug: battery".
+func titled(topic string) string {
+	text := strings.ReplaceAll(strings.ReplaceAll(topic, "/", ": "), "-", " ")
+	r := []rune(text)
+	if len(r) > 0 {
+		r[0] = unicode.ToUpper(r[0])
+	}
+	return string(r)
+}
+
+func compareText(a, b string) int { return strings.Compare(a, b) }

@@ -1,0 +1,308 @@
+package page
+
+import (
+	"fmt"
+	"sort"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/kit"
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+)
+
+// Procedure is a procedure's page.
+type Procedure struct {
+	Frame
+	ID               string
+	Title            string
+	Summary          string
+	Plate            []string // machine, revision, review date
+	Retired          *Link    // what stands instead of a retired procedure
+	Draft            bool
+	Intro            []HTML
+	Before           Before
+	Phases           []Phase
+	Checked          string // what it was checked for, in numbers
+	Calls            []Link
+	CalledBy, SeenBy []Link
+	Also             []string // other names and symptoms
+	Changes          []Change
+}
+
+// Before is what must be known before the start.
+type Before struct {
+	Who      []string
+	People   int
+	Work     string
+	Bay      string
+	TimeNote string
+	Shelves  []Shelf
+	Wear     []Gear
+	Dead     []string // energies to isolate
+	Word     string   // the greatest signal word, in the page's language
+	Class    string   // its style
+}
+
+// Shelf is what to fetch from one place.
+type Shelf struct {
+	Place string
+	Items []Item
+}
+
+// Item is a thing to fetch.
+type Item struct {
+	Link
+	Amount string
+}
+
+// Phase is one phase of the steps.
+type Phase struct {
+	ID    string
+	Title HTML
+	Time  string
+	Lead  HTML
+	When  string
+	Never bool // it must not be broken off
+	Boxes []Box
+	Parts []Part
+}
+
+// Part is a step or prose between steps.
+type Part struct {
+	Step  *Step
+	Prose HTML
+}
+
+// Step is one step with everything that belongs to it.
+type Step struct {
+	Number  string
+	Anchor  string
+	When    []string // conditions, as a reader says them
+	Boxes   []Box    // stand before it, never parted from it
+	Text    []HTML
+	Refit   []HTML // notes that are shown where the step is reversed
+	Why     []HTML
+	Holds   []Hold
+	Tags    []string
+	People  int
+	Posts   []string
+	Call    *Call
+	Pause   bool
+	Reverse string
+	Subs    []Step
+}
+
+// Call is a called procedure as its step shows it.
+type Call struct {
+	Link
+	Time   string
+	People int
+	Then   string // "then come back to step 2.4"
+}
+
+// Change is one issued revision.
+type Change struct {
+	Revision string
+	Date     string
+	Reason   string
+}
+
+// Procedure makes the page of a procedure.
+func (s *Site) Procedure(p *manual.Procedure) *Procedure {
+	k := s.Kits.Of(p)
+	v := &Procedure{
+		Frame: s.Frame(PageOf(p), p.Title), ID: p.ID, Title: p.Title, Summary: p.Summary,
+		Draft: p.Draft(), Also: append(append([]string{}, p.AlsoCalled...), p.Symptoms...),
+	}
+	v.FirstAid, v.Cut = firstAid(k.Hazards), cutAt(k.Points)
+	if p.Status == "retired" {
+		v.Retired = &Link{}
+		if p.Instead.To != nil {
+			*v.Retired = s.link(v.Up, p.Instead.To)
+		}
+	}
+	v.Plate = s.plate(p)
+	for i := range p.Intro {
+		v.Intro = append(v.Intro, s.wrapped(v.Up, &p.Intro[i]))
+	}
+	v.Before = s.before(v.Up, p, k)
+	for _, phase := range p.Phases {
+		v.Phases = append(v.Phases, s.phase(v.Up, p, phase))
+	}
+	v.Checked = s.checked(p)
+	s.around(v, p)
+	v.Changes = s.changes(p)
+	return v
+}
+
+// wrapped is a block with its own tags.
+func (s *Site) wrapped(up string, b *manual.Block) HTML {
+	h := s.text(up, b)
+	if !b.Para || blank(h) {
+		return h
+	}
+	return "<p>" + h + "</p>"
+}
+
+// plate is what stands on the page's plate: machine, revision, review date.
+func (s *Site) plate(p *manual.Procedure) []string {
+	var out []string
+	if p.For.To != nil {
+		out = append(out, p.For.To.Label())
+	} else {
+		out = append(out, s.Words.AnyMachine)
+	}
+	r := s.lastRevision(p)
+	if r == nil {
+		return append(out, s.Words.NotIssued)
+	}
+	out = append(out, fmt.Sprintf(s.Words.Revision, r.Number, r.Date))
+	if span, ok := s.Manual.Shop.ReviewEvery.Span(); ok {
+		out = append(out, fmt.Sprintf(s.Words.ReviewBy, manual.DateOf(span.AddTo(r.Date.Time()))))
+	}
+	return out
+}
+
+func (s *Site) lastRevision(p *manual.Procedure) *manual.Revision {
+	for i := len(s.Manual.Revisions) - 1; i >= 0; i-- {
+		if s.Manual.Revisions[i].Procedure.To == p {
+			return &s.Manual.Revisions[i]
+		}
+	}
+	return nil
+}
+
+func (s *Site) changes(p *manual.Procedure) []Change {
+	var out []Change
+	for _, r := range s.Manual.Revisions {
+		if r.Procedure.To == p {
+			out = append(out, Change{Revision: r.Number, Date: r.Date.String(), Reason: r.Reason})
+		}
+	}
+	return out
+}
+
+func (s *Site) before(up string, p *manual.Procedure, k *kit.Kit) Before {
+	b := Before{People: k.People, Wear: s.gear(up, wears(k.Hazards)), Shelves: s.shelves(up, k)}
+	for _, r := range k.Roles {
+		b.Who = append(b.Who, r.Label())
+	}
+	for _, e := range k.Energies {
+		b.Dead = append(b.Dead, energyWords(e))
+	}
+	word := greatest(k.Hazards)
+	b.Word, b.Class = s.Words.Signal(word.String()), word.String()
+	t := s.Times.Of(p)
+	if t.Bay > 0 {
+		b.Work, b.Bay = duration(t.Work), duration(t.Bay)
+		if t.Waits > 0 {
+			b.TimeNote = fmt.Sprintf(s.Words.OfThatWaits, duration(t.Waits))
+		}
+	}
+	return b
+}
+
+// energyWords are an energy with its size: "traction, 80 V dc".
+func energyWords(e *manual.Energy) string {
+	out := e.Label()
+	if !e.Voltage.IsZero() {
+		out += ", " + e.Voltage.String()
+	}
+	if !e.Pressure.IsZero() {
+		out += ", " + e.Pressure.String()
+	}
+	return out
+}
+
+// duration writes seconds as hours and minutes.
+func duration(seconds int) string { return quantity.Elapsed(seconds).String() }
+
+// shelves sorts what to fetch by the place where it is kept. Gear is in it:
+// it is fetched like the rest.
+func (s *Site) shelves(up string, k *kit.Kit) []Shelf {
+	byPlace := map[string][]Item{}
+	for _, t := range k.Tools {
+		item := Item{Link: s.link(up, t.Tool)}
+		if t.Count > 1 {
+			item.Amount = strconv.Itoa(t.Count)
+		}
+		byPlace[t.Tool.Kept] = append(byPlace[t.Tool.Kept], item)
+	}
+	for _, u := range k.Supplies {
+		item := Item{Link: s.link(up, u.Supply)}
+		if u.Said {
+			item.Amount = amount(u.Amount)
+		}
+		byPlace[u.Supply.Kept] = append(byPlace[u.Supply.Kept], item)
+	}
+	return s.sortShelves(byPlace)
+}
+
+// amount writes an amount; of things that are counted only the number.
+func amount(q quantity.Quantity) string {
+	if q.Unit.Dimension() == quantity.Count {
+		return q.Number()
+	}
+	return q.String()
+}
+
+func (s *Site) sortShelves(byPlace map[string][]Item) []Shelf {
+	var out []Shelf
+	for place, items := range byPlace {
+		sort.SliceStable(items, func(i, j int) bool { return items[i].Name < items[j].Name })
+		out = append(out, Shelf{Place: place, Items: items})
+	}
+	sort.Slice(out, func(i, j int) bool {
+		if (out[i].Place == "") != (out[j].Place == "") {
+			return out[j].Place == "" // what has no place stands last
+		}
+		return out[i].Place < out[j].Place
+	})
+	for i := range out {
+		if out[i].Place == "" {
+			out[i].Place = s.Words.NoPlace
+		}
+	}
+	return out
+}
+
+// checked says what the page was checked for: numbers, never that it is safe.
+func (s *Site) checked(p *manual.Procedure) string {
+	acts, words := 0, 0
+	for _, st := range p.Steps {
+		n := 0
+		for _, l := range st.Links {
+			if l.Kind.Act != manual.NoAct {
+				n++
+			}
+		}
+		acts += n
+		if n == 0 {
+			words++
+		}
+	}
+	return fmt.Sprintf(s.Words.Checked, len(p.Steps), acts, words)
+}
+
+// around is what calls the procedure and what it calls.
+func (s *Site) around(v *Procedure, p *manual.Procedure) {
+	seen := map[manual.Named]bool{}
+	for _, c := range p.Calls {
+		if c.To != nil && !seen[c.To] {
+			seen[c.To] = true
+			v.Calls = append(v.Calls, s.link(v.Up, c.To))
+		}
+	}
+	for _, c := range s.Links.Callers(p) {
+		v.CalledBy = append(v.CalledBy, s.link(v.Up, c))
+	}
+	for _, c := range s.Links.Seers(p) {
+		v.SeenBy = append(v.SeenBy, s.link(v.Up, c))
+	}
+	byName(v.CalledBy)
+	byName(v.SeenBy)
+}
+
+// joined is a list in a sentence.
+func joined(list []string) string { return strings.Join(list, ", ") }

@@ -1,0 +1,223 @@
+// Package page works out what each page shows, as plain values; the theme's templates write them down.
+package page
+
+import (
+	"sort"
+	"strings"
+
+	"baybinder/generator/crosslink"
+	"baybinder/generator/finding"
+	"baybinder/generator/kit"
+	"baybinder/generator/manual"
+	"baybinder/generator/schedule"
+	"baybinder/theme/words"
+)
+
+// HTML is text that is markup already.
+type HTML string
+
+// Site is what every page is made from.
+type Site struct {
+	Manual   *manual.Manual
+	Shown    []*manual.Procedure // the procedures that are published, by path
+	Links    *crosslink.Index
+	Kits     *kit.Book
+	Times    *schedule.Book
+	Findings []finding.Finding
+	Words    *words.Words
+	Today    manual.Date
+	Preview  bool
+
+	shown map[*manual.Procedure]bool
+}
+
+// NewSite gathers what the pages of a checked manual need.
+func NewSite(m *manual.Manual, findings []finding.Finding, today manual.Date, preview bool) *Site {
+	s := &Site{
+		Manual: m, Findings: findings, Today: today, Preview: preview, Words: words.In(m.Shop.Language),
+		Kits: kit.NewBook(m.Shop), Times: schedule.NewBook(), shown: map[*manual.Procedure]bool{},
+	}
+	for _, p := range m.Procedures {
+		if !p.Draft() || preview {
+			s.Shown = append(s.Shown, p)
+			s.shown[p] = true
+		}
+	}
+	s.Links = crosslink.Of(s.Shown)
+	for _, p := range s.Shown {
+		s.Kits.Of(p) // the books are full before pages are made side by side
+		s.Times.Of(p)
+	}
+	return s
+}
+
+// Frame is what every page has around its own matter.
+type Frame struct {
+	*words.Words
+	Lang      string
+	Shop      string
+	Notice    string
+	Emergency string
+	Title     string
+	Up        string // from this page to the site's folder: "" or "../"
+	Here      string // the page's path in the site: "tools/index.html"
+	Tabs      []Tab
+	FirstAid  []Aid   // what to do after each hazard that the page names
+	Cut       []CutAt // where energy is cut
+	Preview   bool
+}
+
+// Tab is one tab of the binder.
+type Tab struct {
+	Name    string
+	Address string
+	Current bool
+}
+
+// Aid is the first aid for one hazard.
+type Aid struct {
+	Hazard string
+	Text   string
+}
+
+// CutAt is a point where energy is cut.
+type CutAt struct {
+	Point string
+	Where string
+	Cuts  string
+}
+
+// Link is a name with an address relative to the page; the address is "" where
+// there is no page to go to.
+type Link struct {
+	Name    string
+	Address string
+	Note    string
+}
+
+// Frame makes the frame of a page at a path.
+func (s *Site) Frame(here, title string) Frame {
+	shop := s.Manual.Shop
+	f := Frame{
+		Words: s.Words, Lang: shop.Language, Shop: shop.Title, Notice: strings.TrimSpace(shop.Notice),
+		Emergency: strings.TrimSpace(shop.Emergency), Title: title, Here: here,
+		Up: strings.Repeat("../", strings.Count(here, "/")), Preview: s.Preview,
+	}
+	for _, t := range s.tabs() {
+		t.Current = t.Address == here || (strings.HasSuffix(t.Address, "/index.html") && strings.HasPrefix(here, strings.TrimSuffix(t.Address, "index.html")))
+		t.Address = f.Up + t.Address
+		f.Tabs = append(f.Tabs, t)
+	}
+	return f
+}
+
+// tabs are the site's indexes; one that would be empty is left out.
+func (s *Site) tabs() []Tab {
+	w, m := s.Words, s.Manual
+	all := []Tab{{Name: w.Front, Address: "index.html"}}
+	add := func(n int, name, address string) {
+		if n > 0 {
+			all = append(all, Tab{Name: name, Address: address})
+		}
+	}
+	add(len(m.Machines), w.Machines, "machines/index.html")
+	add(len(m.Tools), w.Tools, "tools/index.html")
+	add(len(m.Supplies), w.Supplies, "supplies/index.html")
+	add(len(m.Hazards), w.Hazards, "hazards/index.html")
+	add(len(m.Holds), w.Holds, "holds/index.html")
+	add(len(m.Roles), w.Roles, "roles/index.html")
+	return append(all, Tab{Name: w.Snags, Address: "snags.html"})
+}
+
+// Folder is the site's folder for entries of a kind.
+func folder(n manual.Named) string {
+	switch n.(type) {
+	case *manual.Procedure:
+		return "procedures"
+	case *manual.Machine:
+		return "machines"
+	case *manual.Tool:
+		return "tools"
+	case *manual.Supply:
+		return "supplies"
+	case *manual.Hazard:
+		return "hazards"
+	case *manual.Hold:
+		return "holds"
+	case *manual.Role:
+		return "roles"
+	}
+	return ""
+}
+
+// Address is the page of an entry, from a page that is up away from the site's
+// folder; "" where the entry has no page, as a draft in a published site.
+func (s *Site) Address(up string, n manual.Named) string {
+	if p, ok := n.(*manual.Procedure); ok && !s.shown[p] {
+		return ""
+	}
+	if dir := folder(n); dir != "" {
+		return up + dir + "/" + n.Base().ID + ".html"
+	}
+	return ""
+}
+
+// link is a link to an entry's page.
+func (s *Site) link(up string, n manual.Named) Link {
+	return Link{Name: n.Label(), Address: s.Address(up, n)}
+}
+
+// PageOf is the path of an entry's own page in the site.
+func PageOf(n manual.Named) string { return folder(n) + "/" + n.Base().ID + ".html" }
+
+// firstAid gathers the first aid of hazards, each once.
+func firstAid(hazards []*manual.Hazard) []Aid {
+	var out []Aid
+	seen := map[string]bool{}
+	for _, h := range hazards {
+		if h.FirstAid != "" && !seen[h.ID] {
+			seen[h.ID] = true
+			out = append(out, Aid{Hazard: h.Label(), Text: h.FirstAid})
+		}
+	}
+	return out
+}
+
+func cutAt(points []*manual.Point) []CutAt {
+	var out []CutAt
+	for _, p := range points {
+		var cuts []string
+		for _, e := range p.Cuts {
+			cuts = append(cuts, e.Label())
+		}
+		out = append(out, CutAt{Point: p.Label(), Where: p.Where, Cuts: strings.Join(cuts, ", ")})
+	}
+	return out
+}
+
+// byName sorts links by name, then by address.
+func byName(links []Link) []Link {
+	sort.Slice(links, func(i, j int) bool {
+		if links[i].Name != links[j].Name {
+			return links[i].Name < links[j].Name
+		}
+		return links[i].Address < links[j].Address
+	})
+	return links
+}
+
+// windowTitle is how many letters a window's title may have: search engines
+// and validators cut or refuse longer ones.
+const windowTitle = 70
+
+// WindowTitle is the page's title with the shop's, where both fit.
+func (f *Frame) WindowTitle() string {
+	long := f.Title + " · " + f.Shop
+	switch r := []rune(f.Title); {
+	case f.Title != f.Shop && len([]rune(long)) <= windowTitle:
+		return long
+	case len(r) > windowTitle:
+		return string(r[:windowTitle-1]) + "…"
+	}
+	return f.Title
+}

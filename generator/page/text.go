@@ -1,0 +1,129 @@
+package page
+
+import (
+	"html"
+	"strings"
+
+	"github.com/yuin/goldmark/util"
+
+	"baybinder/generator/manual"
+)
+
+// text fills the holes of a block with what its links become on a page.
+func (s *Site) text(up string, b *manual.Block) HTML {
+	if len(b.Links) == 0 {
+		return HTML(strings.Join(b.Parts, ""))
+	}
+	var out strings.Builder
+	for i, part := range b.Parts {
+		out.WriteString(part)
+		if i < len(b.Links) {
+			s.fill(&out, up, b.Links[i])
+		}
+	}
+	return HTML(strings.TrimSpace(out.String()))
+}
+
+// fill writes one link. The reader sees links to tools, hazards, procedures
+// and machines, and plain words for the rest.
+func (s *Site) fill(out *strings.Builder, up string, l *manual.Link) {
+	switch l.Kind {
+	case manual.PictureLink:
+		s.picture(out, up, l)
+		return
+	case manual.OutsideLink:
+		anchor(out, "outside", escapeURL(l.Address), l.HTML, l.Title)
+		return
+	case manual.FileLink:
+		s.file(out, up, l)
+		return
+	}
+	words := l.HTML
+	if words == "" {
+		words = html.EscapeString(registerWords(l))
+	}
+	address, class := s.linked(up, l)
+	if address == "" || words == "" {
+		out.WriteString(words)
+		return
+	}
+	anchor(out, class, address, words, "")
+}
+
+// linked is where a typed link leads to.
+func (s *Site) linked(up string, l *manual.Link) (address, class string) {
+	switch to := l.To.(type) {
+	case *manual.Tool, *manual.Hazard, *manual.Machine:
+		return s.Address(up, to), l.Kind.Name
+	case *manual.Procedure:
+		address = s.Address(up, to)
+		if l.Step != nil && address != "" {
+			address += "#" + Anchor(l.Step)
+		}
+		return address, "procedure"
+	}
+	return "", ""
+}
+
+// registerWords are the words that an empty link prints: those that the shop
+// wrote in a register, a machine file or a title.
+func registerWords(l *manual.Link) string {
+	switch l.To.(type) {
+	case nil, *manual.Group, *manual.Order:
+		return ""
+	}
+	if l.Kind.Target == manual.ToOutcome || l.Kind.Target == manual.ToAnswer {
+		return ""
+	}
+	return l.To.Label()
+}
+
+func anchor(out *strings.Builder, class, address, words, title string) {
+	out.WriteString(`<a class="`)
+	out.WriteString(class)
+	out.WriteString(`" href="`)
+	out.WriteString(address)
+	if title != "" {
+		out.WriteString(`" title="`)
+		out.WriteString(html.EscapeString(title))
+	}
+	out.WriteString(`">`)
+	out.WriteString(words)
+	out.WriteString(`</a>`)
+}
+
+func (s *Site) picture(out *strings.Builder, up string, l *manual.Link) {
+	out.WriteString(`<img class="picture" src="`)
+	out.WriteString(up + escapeURL(l.ID))
+	out.WriteString(`" alt="`)
+	out.WriteString(html.EscapeString(l.Text))
+	out.WriteString(`" loading="lazy">`)
+}
+
+// file links to a file of the manual; a procedure's file is its page.
+func (s *Site) file(out *strings.Builder, up string, l *manual.Link) {
+	address := up + escapeURL(l.ID)
+	if l.To != nil {
+		address = s.Address(up, l.To)
+	}
+	if address == "" {
+		out.WriteString(l.HTML)
+		return
+	}
+	anchor(out, "file", address, l.HTML, l.Title)
+}
+
+func escapeURL(address string) string {
+	return string(util.EscapeHTML(util.URLEscape([]byte(address), false)))
+}
+
+// blank says that a block shows nothing: it held only links such as time:.
+func blank(h HTML) bool { return strings.TrimSpace(string(h)) == "" }
+
+// Anchor is a step's id on its page: its name, else its number.
+func Anchor(s *manual.Step) string {
+	if s.Name != "" {
+		return s.Name
+	}
+	return "s" + strings.ReplaceAll(s.Number, ".", "-")
+}

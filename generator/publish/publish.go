@@ -1,0 +1,290 @@
+// Package publish writes a site beside the last one and swaps it in whole.
+//
+// It is the only package that touches the site's folder. A build that fails or
+// is killed leaves the last good site as it was: the new one is a folder of
+// its own until the swap. Files that the program did not write are carried
+// over; which files it wrote stands in the site itself, in the file .written.
+package publish
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+
+	"github.com/rogpeppe/go-internal/lockedfile"
+)
+
+// list is the file of a site that names what the program wrote.
+const list = ".written"
+
+// Site is a site in the making.
+type Site struct {
+	to      string // the site's folder
+	staging string // the new site, beside it
+	unlock  func()
+
+	mu      sync.Mutex
+	written map[string]bool
+	folders map[string]bool
+}
+
+// Begin starts a new site for a folder. It waits for another build of the same
+// folder to end. The caller ends it with Commit or Abort.
+func Begin(to string) (*Site, error) {
+	to, err := resolve(to)
+	if err != nil {
+		return nil, err
+	}
+	unlock, err := lock(to)
+	if err != nil {
+		return nil, err
+	}
+	s := &Site{to: to, unlock: unlock, written: map[string]bool{}, folders: map[string]bool{}}
+	if err := s.prepare(); err != nil {
+		unlock()
+		return nil, err
+	}
+	return s, nil
+}
+
+// resolve makes the folder's path absolute, and follows a link to it.
+func resolve(to string) (string, error) {
+	abs, err := filepath.Abs(to)
+	if err != nil {
+		return "", fmt.Errorf("the site's folder: %w", err)
+	}
+	if real, err := filepath.EvalSymlinks(abs); err == nil {
+		return real, nil
+	}
+	return abs, nil
+}
+
+// lock keeps two builds of one folder apart. The lock file is among the
+// machine's temporary files, so that it litters nobody's project.
+func lock(to string) (func(), error) {
+	sum := sha256.Sum256([]byte(to))
+	name := filepath.Join(os.TempDir(), "baybinder-"+hex.EncodeToString(sum[:8])+".lock")
+	unlock, err := lockedfile.MutexAt(name).Lock()
+	if err != nil {
+		return nil, fmt.Errorf("another build may be at work: %w", err)
+	}
+	return unlock, nil
+}
+
+func (s *Site) prepare() error {
+	if err := s.recover(); err != nil {
+		return err
+	}
+	if err := s.mayReplace(); err != nil {
+		return err
+	}
+	parent := filepath.Dir(s.to)
+	if err := os.MkdirAll(parent, 0o755); err != nil {
+		return fmt.Errorf("the site's folder cannot be made: %w", err)
+	}
+	s.staging = s.beside("new")
+	if err := os.RemoveAll(s.staging); err != nil { // of a build that was killed
+		return fmt.Errorf("what a broken-off build left cannot be removed: %w", err)
+	}
+	if err := os.Mkdir(s.staging, 0o755); err != nil {
+		return fmt.Errorf("the new site cannot be made: %w", err)
+	}
+	return nil
+}
+
+// beside is a folder next to the site's, for a purpose.
+func (s *Site) beside(purpose string) string {
+	return filepath.Join(filepath.Dir(s.to), "."+filepath.Base(s.to)+"."+purpose)
+}
+
+// recover puts the old site back where a swap without an exchange was killed
+// between its two renames.
+func (s *Site) recover() error {
+	old := s.beside("old")
+	if _, err := os.Stat(s.to); !errors.Is(err, fs.ErrNotExist) {
+		return os.RemoveAll(old)
+	}
+	if _, err := os.Stat(old); err == nil {
+		return os.Rename(old, s.to)
+	}
+	return nil
+}
+
+// mayReplace refuses a folder that is not a site of ours and not empty: a slip
+// in --to must not cost anybody's files.
+func (s *Site) mayReplace() error {
+	entries, err := os.ReadDir(s.to)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil
+	case err != nil:
+		return fmt.Errorf("the site's folder cannot be read: %w", err)
+	}
+	for _, e := range entries {
+		if e.Name() == list {
+			return nil
+		}
+	}
+	for _, e := range entries {
+		if !strings.HasPrefix(e.Name(), ".") {
+			return fmt.Errorf("%s holds files that baybinder did not write, such as %s: name an empty folder, or a new one", s.to, e.Name())
+		}
+	}
+	return nil
+}
+
+// Put writes a file of the new site. It may be called from many goroutines.
+func (s *Site) Put(name string, data []byte) error {
+	full := filepath.Join(s.staging, filepath.FromSlash(name))
+	if err := s.mark(name, filepath.Dir(full)); err != nil {
+		return err
+	}
+	if err := os.WriteFile(full, data, 0o644); err != nil {
+		return fmt.Errorf("the page %s cannot be written: %w", name, err)
+	}
+	return nil
+}
+
+// mark notes a file and makes its folder.
+func (s *Site) mark(name, folder string) error {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	if s.written[name] {
+		return fmt.Errorf("two pages would be %s", name)
+	}
+	s.written[name] = true
+	if s.folders[folder] {
+		return nil
+	}
+	s.folders[folder] = true
+	return os.MkdirAll(folder, 0o755)
+}
+
+// Abort throws the new site away.
+func (s *Site) Abort() {
+	_ = os.RemoveAll(s.staging) // what is left is removed by the next build
+	s.unlock()
+}
+
+// Commit swaps the new site in. It returns the files that the program did not
+// write and carried over, by path.
+func (s *Site) Commit() (kept []string, err error) {
+	defer s.unlock()
+	if err := s.writeList(); err != nil {
+		return nil, err
+	}
+	kept, err = s.carryOver()
+	if err != nil {
+		return nil, err
+	}
+	if err := s.swap(); err != nil {
+		return nil, fmt.Errorf("the new site cannot be put in place, the last one stays: %w", err)
+	}
+	return kept, nil
+}
+
+func (s *Site) writeList() error {
+	names := make([]string, 0, len(s.written)+1)
+	for name := range s.written {
+		names = append(names, name)
+	}
+	names = append(names, list)
+	slices.Sort(names)
+	return os.WriteFile(filepath.Join(s.staging, list), []byte(strings.Join(names, "\n")+"\n"), 0o644)
+}
+
+// ours reads what the program wrote into the last site.
+func (s *Site) ours() map[string]bool {
+	data, err := os.ReadFile(filepath.Join(s.to, list))
+	if err != nil {
+		return nil
+	}
+	ours := map[string]bool{}
+	for name := range strings.SplitSeq(string(data), "\n") {
+		ours[name] = true
+	}
+	return ours
+}
+
+// carryOver brings the files that the program did not write into the new site.
+// They are linked, not moved: until the swap they are in both.
+func (s *Site) carryOver() ([]string, error) {
+	ours := s.ours()
+	var kept []string
+	err := filepath.WalkDir(s.to, func(full string, d fs.DirEntry, err error) error {
+		if errors.Is(err, fs.ErrNotExist) {
+			return nil
+		}
+		if err != nil {
+			return err
+		}
+		rel, err := filepath.Rel(s.to, full)
+		name := filepath.ToSlash(rel)
+		if err != nil || d.IsDir() || ours[name] {
+			return err
+		}
+		as := s.freeName(name)
+		kept = append(kept, as)
+		return s.carry(full, as, d)
+	})
+	return kept, err
+}
+
+// freeName is the name under which a file is kept: its own, unless the new
+// site has a page of that name.
+func (s *Site) freeName(name string) string {
+	for s.written[name] {
+		name += ".kept"
+	}
+	return name
+}
+
+func (s *Site) carry(full, name string, d fs.DirEntry) error {
+	to := filepath.Join(s.staging, filepath.FromSlash(name))
+	if err := os.MkdirAll(filepath.Dir(to), 0o755); err != nil {
+		return err
+	}
+	if d.Type()&fs.ModeSymlink != 0 {
+		target, err := os.Readlink(full)
+		if err != nil {
+			return err
+		}
+		return os.Symlink(target, to)
+	}
+	if os.Link(full, to) == nil {
+		return nil
+	}
+	data, err := os.ReadFile(full) // a file system without links
+	if err != nil {
+		return err
+	}
+	return os.WriteFile(to, data, 0o644)
+}
+
+// swap puts the new site in the place of the last one, in one move where the
+// system can do that.
+func (s *Site) swap() error {
+	if _, err := os.Stat(s.to); errors.Is(err, fs.ErrNotExist) {
+		return os.Rename(s.staging, s.to)
+	}
+	if exchange(s.staging, s.to) == nil {
+		_ = os.RemoveAll(s.staging) // the last site; the next build removes what is left
+		return nil
+	}
+	old := s.beside("old")
+	if err := os.Rename(s.to, old); err != nil {
+		return err
+	}
+	if err := os.Rename(s.staging, s.to); err != nil {
+		return errors.Join(err, os.Rename(old, s.to))
+	}
+	_ = os.RemoveAll(old)
+	return nil
+}

@@ -1,0 +1,162 @@
+package publish
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+)
+
+func begin(t *testing.T, to string) *Site {
+	t.Helper()
+	s, err := Begin(to)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+func put(t *testing.T, s *Site, name, text string) {
+	t.Helper()
+	if err := s.Put(name, []byte(text)); err != nil {
+		t.Fatal(err)
+	}
+}
+
+func commit(t *testing.T, s *Site) []string {
+	t.Helper()
+	kept, err := s.Commit()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return kept
+}
+
+func read(t *testing.T, parts ...string) string {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(parts...))
+	if err != nil {
+		return "(" + err.Error() + ")"
+	}
+	return string(data)
+}
+
+func publish(t *testing.T, to string, pages ...string) []string {
+	t.Helper()
+	s := begin(t, to)
+	for _, p := range pages {
+		put(t, s, p, p)
+	}
+	return commit(t, s)
+}
+
+func TestSecondSiteReplacesTheFirst(t *testing.T) {
+	to := filepath.Join(t.TempDir(), "public")
+	publish(t, to, "index.html", "tools/old.html")
+	publish(t, to, "index.html", "tools/new.html")
+	if got := read(t, to, "tools/new.html"); got != "tools/new.html" {
+		t.Error(got)
+	}
+	if _, err := os.Stat(filepath.Join(to, "tools/old.html")); err == nil {
+		t.Error("a page of the last site is still there")
+	}
+	left, err := os.ReadDir(filepath.Dir(to))
+	if err != nil || len(left) != 1 {
+		t.Errorf("beside the site there is more: %v %v", left, err)
+	}
+}
+
+func TestAbortLeavesTheLastSite(t *testing.T) {
+	to := filepath.Join(t.TempDir(), "public")
+	publish(t, to, "index.html")
+	s := begin(t, to)
+	put(t, s, "index.html", "half")
+	s.Abort()
+	if got := read(t, to, "index.html"); got != "index.html" {
+		t.Errorf("the last site is gone: %s", got)
+	}
+}
+
+// A killed build neither commits nor aborts: its folder stays beside the site,
+// and the next build takes no harm from it.
+func TestKilledBuildLeavesTheLastSite(t *testing.T) {
+	to := filepath.Join(t.TempDir(), "public")
+	publish(t, to, "index.html")
+	s := begin(t, to)
+	put(t, s, "index.html", "half")
+	s.unlock() // as the system does when a process ends
+	if got := read(t, to, "index.html"); got != "index.html" {
+		t.Errorf("the last site is gone: %s", got)
+	}
+	publish(t, to, "index.html", "next.html")
+	if got := read(t, to, "next.html"); got != "next.html" {
+		t.Error(got)
+	}
+}
+
+// Between the two renames of a system without an exchange the site is away.
+func TestKilledBetweenTwoRenames(t *testing.T) {
+	to := filepath.Join(t.TempDir(), "public")
+	publish(t, to, "index.html")
+	if err := os.Rename(to, filepath.Join(filepath.Dir(to), ".public.old")); err != nil {
+		t.Fatal(err)
+	}
+	begin(t, to).Abort()
+	if got := read(t, to, "index.html"); got != "index.html" {
+		t.Errorf("the last site did not come back: %s", got)
+	}
+}
+
+func TestFilesOfOthersAreCarriedOver(t *testing.T) {
+	to := filepath.Join(t.TempDir(), "public")
+	publish(t, to, "index.html")
+	for name, text := range map[string]string{"mine.txt": "mine", "tools/note.txt": "note", "tools/new.html": "not ours"} {
+		if err := os.MkdirAll(filepath.Dir(filepath.Join(to, name)), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(filepath.Join(to, name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	kept := publish(t, to, "index.html", "tools/new.html")
+	slices.Sort(kept)
+	if want := []string{"mine.txt", "tools/new.html.kept", "tools/note.txt"}; !slices.Equal(kept, want) {
+		t.Errorf("kept %v, want %v", kept, want)
+	}
+	if got := read(t, to, "tools/new.html.kept"); got != "not ours" {
+		t.Errorf("a file of others is gone: %s", got)
+	}
+	if kept := publish(t, to, "index.html"); len(kept) != 3 {
+		t.Errorf("the second time %v are kept", kept)
+	}
+}
+
+func TestFolderOfOthersIsRefused(t *testing.T) {
+	to := t.TempDir()
+	if err := os.WriteFile(filepath.Join(to, "thesis.txt"), []byte("x"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := Begin(to); err == nil || !strings.Contains(err.Error(), "thesis.txt") {
+		t.Errorf("a folder of other files is taken: %v", err)
+	}
+}
+
+func TestHiddenFilesDoNotMakeAFolderForeign(t *testing.T) {
+	to := t.TempDir()
+	if err := os.WriteFile(filepath.Join(to, ".gitkeep"), nil, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if kept := publish(t, to, "index.html"); !slices.Equal(kept, []string{".gitkeep"}) {
+		t.Errorf("kept %v", kept)
+	}
+}
+
+func TestTwoPagesOfOneNameAreRefused(t *testing.T) {
+	s := begin(t, filepath.Join(t.TempDir(), "public"))
+	defer s.Abort()
+	put(t, s, "a.html", "one")
+	if err := s.Put("a.html", []byte("two")); err == nil {
+		t.Error("the second page took the place of the first")
+	}
+}

@@ -1,0 +1,131 @@
+// Package settle mends what needs no judgement in a manual's procedures.
+//
+// It completes the four lists of the front matter from what the steps use, and
+// writes the register's words into empty links. All it does is insert: what
+// stood in a file stands in it afterwards, byte for byte. What needs judgement
+// (an entry that nothing uses, an amount) is left and told.
+//
+// What a list lacks is not worked out here: it is what the check finds, so the
+// two cannot come to differ.
+package settle
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"baybinder/generator/bind"
+	"baybinder/generator/check"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/source"
+)
+
+// Options say which manual is settled.
+type Options struct {
+	Manual string
+	Today  manual.Date
+	Show   bool // say what would be done, and write nothing
+}
+
+// Change is what was done in one file, and what was left in it.
+type Change struct {
+	Path string
+	Did  []string
+	Left []Left
+}
+
+// Left is something that needs judgement.
+type Left struct {
+	At  source.Pos
+	Why string
+}
+
+// The rules whose findings are looked at.
+const (
+	notListed = "not-listed"
+	notUsed   = "not-used"
+)
+
+// Run settles every procedure of a manual. The changes are in the order of the
+// files; a file in which nothing was done and nothing is left has none. The
+// error says that the run ended early: what the changes tell of was done.
+func Run(o Options) ([]Change, error) {
+	tree, err := source.Read(o.Manual)
+	if err != nil {
+		return nil, err
+	}
+	m, _ := bind.Manual(tree)
+	found := check.Run(&check.Context{Manual: m, Today: o.Today})
+	var changes []Change
+	for _, p := range procedures(m) {
+		t := &text{manual: m, procedure: p, found: inFile(found, p.File)}
+		t.settle()
+		if len(t.inserts) > 0 && !o.Show {
+			if err := t.write(tree); err != nil {
+				return changes, fmt.Errorf("%s could not be written: %w", p.File.Path, err)
+			}
+		}
+		if len(t.did)+len(t.left) > 0 {
+			changes = append(changes, Change{Path: p.File.Path, Did: t.did, Left: t.left})
+		}
+	}
+	return changes, nil
+}
+
+func procedures(m *manual.Manual) []*manual.Procedure {
+	all := slices.Concat(m.Procedures, m.Translated)
+	slices.SortFunc(all, func(a, b *manual.Procedure) int { return cmp.Compare(a.File.Path, b.File.Path) })
+	return all
+}
+
+// inFile are the findings in a file, in order.
+func inFile(list []finding.Finding, f *source.File) []finding.Finding {
+	var in []finding.Finding
+	for _, one := range list {
+		if one.At.File == f {
+			in = append(in, one)
+		}
+	}
+	return finding.Sort(in)
+}
+
+// text is one procedure's file on its way.
+type text struct {
+	manual    *manual.Manual
+	procedure *manual.Procedure
+	found     []finding.Finding
+	inserts   []insert
+	did       []string
+	left      []Left
+}
+
+func (t *text) settle() {
+	t.lists()
+	t.words()
+	for _, f := range t.found {
+		if f.Code == notUsed {
+			t.leave(f.At, "%s", f.Message)
+		}
+	}
+	slices.SortStableFunc(t.left, func(a, b Left) int { return cmp.Compare(a.At.Start, b.At.Start) })
+}
+
+func (t *text) done(format string, args ...any) { t.did = append(t.did, fmt.Sprintf(format, args...)) }
+
+func (t *text) leave(at source.Pos, format string, args ...any) {
+	t.left = append(t.left, Left{At: at, Why: fmt.Sprintf(format, args...)})
+}
+
+// write puts the inserts into the file's own bytes.
+func (t *text) write(tree *source.Tree) error {
+	name := t.procedure.File.Path
+	old, err := tree.Bytes(name)
+	if err != nil {
+		return err
+	}
+	if source.NewFile(name, string(old)).Text != t.procedure.File.Text {
+		return fmt.Errorf("it was changed meanwhile; run settle again")
+	}
+	return writeFile(tree.Root, name, apply(old, t.inserts))
+}

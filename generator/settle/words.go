@@ -1,0 +1,189 @@
+package settle
+
+import (
+	"fmt"
+	"strings"
+
+	"baybinder/generator/manual"
+	"baybinder/generator/source"
+	"baybinder/generator/syntax"
+)
+
+// words writes the register's words into the empty links.
+func (t *text) words() {
+	var inserts []insert
+	var did []string
+	for _, link := range links(t.procedure) {
+		words := t.wordsFor(link)
+		if at, empty := hollow(link); empty && words != "" {
+			inserts = append(inserts, insert{at: at, text: LinkText(words)})
+			did = append(did, place(link.At)+" wrote \""+words+"\" into "+link.Address)
+		}
+	}
+	if len(inserts) == 0 {
+		return
+	}
+	if !t.sameLinks(inserts) {
+		t.leave(t.procedure.At, "its empty links could not be filled without changing others")
+		return
+	}
+	t.inserts = append(t.inserts, inserts...)
+	t.did = append(t.did, did...)
+}
+
+// hollow says whether a link has no words, and where they would go.
+func hollow(link *manual.Link) (at int, empty bool) {
+	rest, opens := strings.CutPrefix(link.At.File.Text[link.At.Start:], "[")
+	inside, _, closes := strings.Cut(rest, "]")
+	return link.At.Start + 1, opens && closes && strings.TrimSpace(inside) == ""
+}
+
+// wordsFor is what an empty link prints, or "" where it is not one of those
+// that name a thing: an act, a time or a condition is a sign for the program,
+// and its words would disturb the sentence.
+func (t *text) wordsFor(link *manual.Link) string {
+	if link.Bad || link.To == nil || !mentions(link.Kind) {
+		return ""
+	}
+	if t.procedure.Language == "" {
+		return join(link.To.Label())
+	}
+	return join(t.translated(link))
+}
+
+func mentions(k *manual.Kind) bool {
+	if k.Worded {
+		return true
+	}
+	switch k.Target {
+	case manual.ToTool, manual.ToSupply, manual.ToRole, manual.ToEnergy, manual.ToPoint, manual.ToPart,
+		manual.ToFastener, manual.ToFluid, manual.ToSetting, manual.ToMachine:
+		return k.Act == manual.NoAct
+	}
+	return false
+}
+
+// translated is the name of a register's entry in the procedure's language; a
+// name in the wrong language is worse than none.
+func (t *text) translated(link *manual.Link) string {
+	register := registerOf(link.To)
+	for _, w := range t.manual.Words {
+		if w.Language == t.procedure.Language && w.Register == register && w.ID == link.ID && len(w.Texts["name"]) > 0 {
+			return w.Texts["name"][0]
+		}
+	}
+	return ""
+}
+
+func registerOf(n manual.Named) string {
+	switch n.(type) {
+	case *manual.Tool:
+		return "tools"
+	case *manual.Hazard:
+		return "hazards"
+	case *manual.Hold:
+		return "holds"
+	case *manual.Supply:
+		return "supplies"
+	case *manual.Role:
+		return "roles"
+	}
+	return ""
+}
+
+func join(words string) string { return strings.Join(strings.Fields(words), " ") }
+
+// LinkText is a text written so that between the brackets of a Markdown link
+// it means itself.
+func LinkText(words string) string {
+	var b strings.Builder
+	for i, r := range words {
+		if strings.ContainsRune("\\[]*_`<|", r) || r == '&' && strings.Contains(words[i:], ";") {
+			b.WriteByte('\\')
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
+}
+
+// links are all links of a procedure.
+func links(p *manual.Procedure) []*manual.Link {
+	var all []*manual.Link
+	add := func(blocks ...manual.Block) {
+		for _, b := range blocks {
+			all = append(all, b.Links...)
+		}
+	}
+	add(p.Intro...)
+	for _, phase := range p.Phases {
+		add(phase.Title)
+		if phase.Lead != nil {
+			add(*phase.Lead)
+		}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				add(*part.Prose)
+			}
+		}
+	}
+	for _, s := range p.Steps {
+		add(s.Blocks...)
+	}
+	return all
+}
+
+// sameLinks says whether the pieces leave every link what it is. A name can
+// hold anything, and Markdown has many signs.
+func (t *text) sameLinks(inserts []insert) bool {
+	before, _ := syntax.Read(t.procedure.File)
+	after, _ := syntax.Read(applied(t.procedure.File, inserts))
+	a, b := addresses(before), addresses(after)
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if a[i] != b[i] {
+			return false
+		}
+	}
+	return true
+}
+
+// addresses are those of a document's links, in reading order.
+func addresses(d *syntax.Document) []string {
+	var all []string
+	add := func(blocks ...syntax.Block) {
+		for _, b := range blocks {
+			for _, link := range b.Links {
+				all = append(all, link.Address)
+			}
+		}
+	}
+	var item func(i *syntax.Item)
+	item = func(i *syntax.Item) {
+		add(i.Blocks...)
+		for _, sub := range i.Subs {
+			item(sub)
+		}
+	}
+	add(d.Intro...)
+	for _, p := range d.Phases {
+		add(p.Title)
+		if p.Lead != nil {
+			add(*p.Lead)
+		}
+		for _, part := range p.Body {
+			if part.Item != nil {
+				item(part.Item)
+				continue
+			}
+			add(*part.Block)
+		}
+	}
+	return all
+}
+
+func place(at source.Pos) string {
+	line, col := at.LineCol()
+	return fmt.Sprintf("%d:%d", line, col)
+}

@@ -1,0 +1,127 @@
+package generator
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"path/filepath"
+	"strings"
+
+	"baybinder/generator/manual"
+	"baybinder/generator/page"
+	"baybinder/generator/parallel"
+	"baybinder/generator/publish"
+	"baybinder/theme"
+)
+
+// leaf is one page to write: its path in the site, and how to write it.
+type leaf struct {
+	name  string
+	write func(w io.Writer)
+}
+
+// leaves are the pages of a site. A new page is one line here.
+func leaves(s *page.Site) []leaf {
+	m := s.Manual
+	all := []leaf{
+		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.Front()) }},
+		{"snags.html", func(w io.Writer) { theme.WriteSnags(w, s.Snags()) }},
+		{"machines/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Machines()) }},
+		{"tools/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Tools()) }},
+		{"supplies/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Supplies()) }},
+		{"hazards/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Hazards()) }},
+		{"holds/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Holds()) }},
+		{"roles/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Roles()) }},
+	}
+	all = each(all, s.Shown, func(w io.Writer, p *manual.Procedure) { theme.WriteProcedure(w, s.Procedure(p)) })
+	all = each(all, m.Machines, func(w io.Writer, x *manual.Machine) { theme.WriteMachine(w, s.Machine(x)) })
+	all = each(all, m.Tools, func(w io.Writer, t *manual.Tool) { theme.WriteEntry(w, s.Tool(t)) })
+	all = each(all, m.Supplies, func(w io.Writer, u *manual.Supply) { theme.WriteEntry(w, s.Supply(u)) })
+	all = each(all, m.Hazards, func(w io.Writer, h *manual.Hazard) { theme.WriteEntry(w, s.Hazard(h)) })
+	all = each(all, m.Holds, func(w io.Writer, h *manual.Hold) { theme.WriteEntry(w, s.Hold(h)) })
+	return each(all, m.Roles, func(w io.Writer, r *manual.Role) { theme.WriteEntry(w, s.Role(r)) })
+}
+
+func each[T any, P interface {
+	*T
+	manual.Named
+}](all []leaf, list []P, write func(io.Writer, P)) []leaf {
+	for _, n := range list {
+		all = append(all, leaf{page.PageOf(n), func(w io.Writer) { write(w, n) }})
+	}
+	return all
+}
+
+// publishSite writes every page, picture and style, and swaps the site in.
+func publishSite(r *Result, o Options) error {
+	if err := apart(o.Manual, o.To); err != nil {
+		return err
+	}
+	site, err := publish.Begin(o.To)
+	if err != nil {
+		return err
+	}
+	if err := writeSite(site, r, o); err != nil {
+		site.Abort()
+		return err
+	}
+	r.Kept, err = site.Commit()
+	return err
+}
+
+// apart refuses a site's folder that holds the manual, or is it: the swap
+// would carry the manual away.
+func apart(manual, to string) error {
+	from, err := filepath.Abs(manual)
+	if err != nil {
+		return err
+	}
+	site, err := filepath.Abs(to)
+	if err != nil {
+		return err
+	}
+	if rel, err := filepath.Rel(site, from); err == nil && rel != ".." && !strings.HasPrefix(rel, ".."+string(filepath.Separator)) {
+		return fmt.Errorf("the site's folder %s holds the manual: name another with --to", to)
+	}
+	return nil
+}
+
+func writeSite(site *publish.Site, r *Result, o Options) error {
+	pages := leaves(page.NewSite(r.Manual, r.Findings, o.Today, o.Preview))
+	failed := make([]error, len(pages))
+	parallel.Each(len(pages), func(i int) {
+		var page bytes.Buffer
+		pages[i].write(&page)
+		failed[i] = site.Put(pages[i].name, page.Bytes())
+	})
+	for _, err := range failed {
+		if err != nil {
+			return err
+		}
+	}
+	r.Pages = len(pages)
+	return writeFiles(site, r)
+}
+
+// writeFiles copies the theme's files and the pictures that pages show.
+func writeFiles(site *publish.Site, r *Result) error {
+	files, err := theme.Files()
+	if err != nil {
+		return err
+	}
+	for name, data := range files {
+		if err := site.Put("theme/"+name, data); err != nil {
+			return err
+		}
+	}
+	for name := range r.Manual.Pictures {
+		data, err := r.Tree.Bytes(name)
+		if err != nil {
+			return fmt.Errorf("the picture %s cannot be read: %w", name, err)
+		}
+		if err := site.Put(name, data); err != nil {
+			return err
+		}
+	}
+	return nil
+}

@@ -1,0 +1,86 @@
+// Package words holds every word that the theme itself puts on a page, in each language that it speaks.
+package words
+
+import "fmt"
+
+// Words are the theme's words in one language. Those with a %s or %d say what
+// goes there in the comment.
+type Words struct {
+	Lang string
+
+	Danger, Warning, Caution, Notice string
+
+	Front, Machines, Procedures, Tools, Supplies, Hazards, Holds, Roles, Snags string
+	SkipTo, Index                                                              string
+	Emergency, FirstAid, EnergyIsCut, NoFirstAid                               string
+
+	AnyMachine, NotIssued, Revision, ReviewBy  string // Revision: number, date; ReviewBy: date
+	DraftNote, RetiredNote, InsteadNote        string
+	BeforeYouStart, Who, Time, Fetch, Gear     string
+	MakeDead, NothingToFetch, Anyone, NoPlace  string
+	OnePerson, PeopleAtOnce                    string // PeopleAtOnce: how many
+	HoursOfWork, TimeInTheBay, OfThatWaits     string // OfThatWaits: a duration
+	NoTimes, HighestWord, NoHazards            string
+	Wear, OtherNames, Contents                 string
+	OnlyWith, OnlyWithout                      string // an option
+	OnlyIfFailed                               string // a hold
+	OnlyIfAnswer                               string // a hold, an answer
+	MayBeLeftOut, Because, AtTheRefit          string
+	InThisOrder, Stage, Sequence               string // a list; fastener, number, amount; a list
+	PauseHere, NeverPause                      string
+	ReverseAll, ReverseAsFar, ReverseBut       string // phase; phase, part; phase, parts
+	Perform, ThenBack                          string // ThenBack: a step's number
+	WaitFor, WaitThenMeasure                   string // WaitFor: duration, name
+	LookAt, GoodIs, AskFor, WriteDown, Measure string // a name or a text
+	MeasureWith, ProvedOn, Tries, ThenCall     string // a tool; a tool; how many; a role
+	SignBy, CheckBy, WitnessBy                 string // name, role
+	StopUntilSigned, CheckApart, CheckTogether string
+	WorkMayGoOn, Someone, Limit, IfNot, Name   string
+	TimeAndDate                                string
+
+	Checked, NotSafe                                string // Checked: steps, acts, steps that are words only
+	Calls, CalledBy, SeenBy, Changes                string
+	UsedBy, NotUsed, ByKind, ByShelf, Step, Steps   string
+	Kind, Kept, Owned, Range, Fits, Rated           string
+	Number, Note, Substitutes, MayBeUsedBy          string
+	Calibration, Calibrated, CalibratedUnit         string // -; due date; individual, due date
+	Nature, Consequence, Avoid, Of                  string
+	Unit, Waste, RenewEvery, GHSNote, Gives         string
+	Options, Units, Points, Energies, Parts         string
+	Fasteners, Fluids, Settings, Serials            string
+	TakesALock, NoLock, Where, Cuts, Stored         string
+	Under, HeldBy, ProveDead, Guards, Carries       string
+	Torque, Capacity, Value, Mass, Thread           string
+	OnlyOn, NotOn                                   string // an option
+	ProceduresFor, GeneralProcedures, OtherTopics   string
+	ChangedLately, NothingIssued, RetiredOnes       string
+	SnagIntro, NoFindings, NotReached, NotReachedIn string
+	Advice, Errors, Drafts, PrintedNote, Preview    string
+	Made                                            string // a date
+}
+
+// Signal is a signal word in the language.
+func (w *Words) Signal(word string) string {
+	switch word {
+	case "danger":
+		return w.Danger
+	case "warning":
+		return w.Warning
+	case "caution":
+		return w.Caution
+	case "notice":
+		return w.Notice
+	}
+	return ""
+}
+
+// In is the words in a language; English where the theme does not speak it.
+func In(language string) *Words {
+	if language == "es" {
+		return &spanish
+	}
+	return &english
+}
+
+// Count fills a number into words that take one.
+func Count(format string, n int) string { return fmt.Sprintf(format, n) }
