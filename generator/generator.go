@@ -9,6 +9,7 @@ import (
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 	"baybinder/generator/source"
+	"baybinder/generator/walk"
 )
 
 // Options say what to build from, and where to.
@@ -23,6 +24,7 @@ type Options struct {
 type Result struct {
 	Tree     *source.Tree
 	Manual   *manual.Manual
+	Walks    *walk.Result      // what every step does, and where things stand
 	Findings []finding.Finding // in their order
 	Pages    int               // pages published
 	Kept     []string          // files in the site's folder that the program did not write
@@ -42,10 +44,11 @@ func Check(o Options) (*Result, error) {
 }
 
 func checkTree(tree *source.Tree, o Options) *Result {
-	m, found := bind.Manual(tree)
+	m, unbound := bind.Manual(tree)
+	walks := walk.All(m)
 	context := &check.Context{Manual: m, Today: o.Today}
-	found = slices.Concat(found, check.Run(context))
-	return &Result{Tree: tree, Manual: m, Findings: finding.Sort(check.Soften(m, found))}
+	found := slices.Concat(unbound, walks.Findings(m), check.Run(context))
+	return &Result{Tree: tree, Manual: m, Walks: walks, Findings: finding.Sort(check.Soften(m, found))}
 }
 
 // Build checks a manual and publishes its site. Where there is an error

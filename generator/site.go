@@ -87,7 +87,7 @@ func apart(manual, to string) error {
 }
 
 func writeSite(site *publish.Site, r *Result, o Options) error {
-	pages := leaves(page.NewSite(r.Manual, r.Findings, o.Today, o.Preview))
+	pages := leaves(page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview))
 	failed := make([]error, len(pages))
 	parallel.Each(len(pages), func(i int) {
 		var page bytes.Buffer

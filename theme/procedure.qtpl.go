@@ -84,7 +84,11 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 	for i := range p.Phases {
 		streamphase(qw422016, p.Words, &p.Phases[i])
 	}
-	qw422016.N().S(`<section class="end"><p class="checked">`)
+	qw422016.N().S(`<section class="end"><div class="final"><h2>`)
+	qw422016.E().S(p.AtTheEnd)
+	qw422016.N().S(`</h2>`)
+	streamstood(qw422016, p.Words, p.Stand)
+	qw422016.N().S(`</div><p class="checked">`)
 	qw422016.E().S(p.Checked)
 	qw422016.N().S(` `)
 	qw422016.E().S(p.NotSafe)
@@ -387,7 +391,11 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 	}
 	if s.Call != nil {
 		qw422016.N().S(`<p class="call"><b>`)
-		qw422016.E().S(w.Perform)
+		if s.Call.Still {
+			qw422016.E().S(w.ConfirmStill)
+		} else {
+			qw422016.E().S(w.Perform)
+		}
 		qw422016.N().S(`:</b>`)
 		qw422016.N().S(` `)
 		streamanchor(qw422016, s.Call.Link)
@@ -438,12 +446,25 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 		}
 		qw422016.N().S(`</ul>`)
 	}
+	if s.Changed {
+		streamstand(qw422016, w, w.WhereThingsStand, s.Stand)
+	}
 	if s.Pause {
-		qw422016.N().S(`<p class="pause">`)
-		qw422016.E().S(w.PauseHere)
-		qw422016.N().S(`</p>`)
+		streamhandOver(qw422016, w, s.Stand)
 	}
 	qw422016.N().S(`</div><span class="square" aria-hidden="true"></span></div>`)
+	if len(s.Derived) > 0 {
+		qw422016.N().S(`<ol class="subs derived">`)
+		for i := range s.Derived {
+			streamderived(qw422016, w, &s.Derived[i])
+		}
+		qw422016.N().S(`</ol>`)
+	}
+	if s.NotBack != "" {
+		qw422016.N().S(`<p class="not-back">`)
+		qw422016.E().S(s.NotBack)
+		qw422016.N().S(`</p>`)
+	}
 	if len(s.Subs) > 0 {
 		qw422016.N().S(`<ol class="subs">`)
 		for i := range s.Subs {
@@ -465,6 +486,180 @@ func writestep(qq422016 qtio422016.Writer, w *words.Words, s *page.Step) {
 func step(w *words.Words, s *page.Step) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writestep(qb422016, w, s)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streamstand(qw422016 *qt422016.Writer, w *words.Words, title string, list []page.Stood) {
+	qw422016.N().S(`<details class="stand"><summary>`)
+	qw422016.E().S(title)
+	if len(list) > 0 {
+		qw422016.N().S(`:`)
+		qw422016.N().S(` `)
+		qw422016.N().D(len(list))
+	}
+	qw422016.N().S(`</summary>`)
+	streamstood(qw422016, w, list)
+	qw422016.N().S(`</details>`)
+}
+
+func writestand(qq422016 qtio422016.Writer, w *words.Words, title string, list []page.Stood) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamstand(qw422016, w, title, list)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func stand(w *words.Words, title string, list []page.Stood) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writestand(qb422016, w, title, list)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streamstood(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood) {
+	if len(list) == 0 {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(w.AllAsItWas)
+		qw422016.N().S(`</p>`)
+	} else {
+		qw422016.N().S(`<ul>`)
+		for i := range list {
+			x := &list[i]
+
+			qw422016.N().S(`<li><b>`)
+			qw422016.E().S(x.Name)
+			qw422016.N().S(`:</b>`)
+			qw422016.N().S(` `)
+			qw422016.E().S(x.Word)
+			if x.When != "" {
+				qw422016.N().S(` `)
+				qw422016.N().S(`(`)
+				qw422016.E().S(x.When)
+				qw422016.N().S(`)`)
+			}
+			if x.Since != "" {
+				qw422016.N().S(` `)
+				qw422016.N().S(`<small>`)
+				qw422016.E().S(x.Since)
+				qw422016.N().S(`</small>`)
+			}
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul>`)
+	}
+}
+
+func writestood(qq422016 qtio422016.Writer, w *words.Words, list []page.Stood) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamstood(qw422016, w, list)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func stood(w *words.Words, list []page.Stood) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writestood(qb422016, w, list)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// A stopping place: what the next shift finds, with blanks.
+
+func streamhandOver(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood) {
+	qw422016.N().S(`<div class="pause"><p><b>`)
+	qw422016.E().S(w.PauseHere)
+	qw422016.N().S(`</b></p><div class="hand-over"><p class="title">`)
+	qw422016.E().S(w.HandOver)
+	qw422016.N().S(`</p>`)
+	streamstood(qw422016, w, list)
+	qw422016.N().S(`<p>`)
+	qw422016.E().S(w.HandOverLocks)
+	qw422016.N().S(` `)
+	qw422016.N().S(`<span class="blank wide"></span></p><p>`)
+	qw422016.E().S(w.HandOverSign)
+	qw422016.N().S(` `)
+	qw422016.N().S(`<span class="blank wide"></span>`)
+	qw422016.N().S(` `)
+	qw422016.N().S(`<span class="blank"></span></p></div></div>`)
+}
+
+func writehandOver(qq422016 qtio422016.Writer, w *words.Words, list []page.Stood) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamhandOver(qw422016, w, list)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func handOver(w *words.Words, list []page.Stood) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writehandOver(qb422016, w, list)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// A step of the refit that follows from the strip.
+
+func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
+	qw422016.N().S(`<li class="step from-strip" id="`)
+	qw422016.E().S(d.Anchor)
+	qw422016.N().S(`">`)
+	for i := range d.Boxes {
+		streambox(qw422016, w, &d.Boxes[i])
+	}
+	qw422016.N().S(`<div class="row"><span class="num">`)
+	qw422016.E().S(d.Number)
+	qw422016.N().S(`</span><div class="text">`)
+	if d.When != "" {
+		qw422016.N().S(`<p class="when">`)
+		qw422016.E().S(d.When)
+		qw422016.N().S(`</p>`)
+	}
+	qw422016.N().S(`<p><b>`)
+	qw422016.E().S(d.Text)
+	qw422016.N().S(`.</b></p>`)
+	if len(d.Lines) > 0 {
+		qw422016.N().S(`<ul class="fastened">`)
+		for _, l := range d.Lines {
+			qw422016.N().S(`<li>`)
+			qw422016.E().S(l)
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul>`)
+	}
+	for _, n := range d.Notes {
+		qw422016.N().S(string(n))
+	}
+	qw422016.N().S(`<ul class="tags"><li class="strip">`)
+	qw422016.E().S(w.FromTheStrip)
+	qw422016.N().S(`</li><li>`)
+	streamanchor(qw422016, d.Reverses)
+	qw422016.N().S(`</li>`)
+	if d.People > 1 {
+		qw422016.N().S(`<li class="people">`)
+		qw422016.E().S(words.Count(w.PeopleAtOnce, d.People))
+		qw422016.N().S(`</li>`)
+	}
+	for _, t := range d.Tools {
+		qw422016.N().S(`<li>`)
+		streamanchor(qw422016, t)
+		qw422016.N().S(`</li>`)
+	}
+	qw422016.N().S(`</ul></div><span class="square" aria-hidden="true"></span></div></li>`)
+	qw422016.N().S(`
+`)
+}
+
+func writederived(qq422016 qtio422016.Writer, w *words.Words, d *page.Derived) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamderived(qw422016, w, d)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func derived(w *words.Words, d *page.Derived) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writederived(qb422016, w, d)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

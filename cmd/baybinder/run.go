@@ -31,23 +31,37 @@ To see one, run these three:
     baybinder build      checks it and writes its site into public/
     baybinder browse     shows the site to a browser on this machine`
 
-// parse reads what was asked for. Help is printed, and ends the program, here.
+// errNothing is the end of a run that was asked for nothing: the help that it
+// prints is no answer.
+var errNothing = errors.New("name one of these commands")
+
+// parse reads what was asked for. Where that is help, it is printed and ends
+// the program here.
 func parse(c *commands, args []string, stdout, stderr io.Writer) (*kong.Context, error) {
-	parser, err := kong.New(c,
-		kong.Name("baybinder"),
-		kong.Description(about),
-		kong.ConfigureHelp(kong.HelpOptions{Compact: true, FlagsLast: true, WrapUpperBound: 100, NoAppDescFormat: true}),
-		kong.Writers(stdout, stderr),
-		kong.Exit(os.Exit),
-	)
+	if len(args) == 0 {
+		parser, err := newParser(c, stderr, stderr, func(int) {})
+		if err == nil {
+			_, _ = parser.Parse([]string{"--help"})
+		}
+		return nil, errors.Join(err, errNothing)
+	}
+	parser, err := newParser(c, stdout, stderr, os.Exit)
 	if err != nil {
 		return nil, err
 	}
-	if len(args) == 0 {
-		parser.Stdout = stderr // nothing was asked for, so this is no answer
-		_, _ = parser.Parse([]string{"--help"})
-	}
 	return parser.Parse(args)
+}
+
+func newParser(c *commands, stdout, stderr io.Writer, exit func(int)) (*kong.Kong, error) {
+	return kong.New(c,
+		kong.Name("baybinder"),
+		kong.Description(about),
+		kong.ConfigureHelp(kong.HelpOptions{
+			Compact: true, FlagsLast: true, NoExpandSubcommands: true, NoAppDescFormat: true, WrapUpperBound: 100,
+		}),
+		kong.Writers(stdout, stderr),
+		kong.Exit(exit),
+	)
 }
 
 // ended turns the end of a command into the program's.

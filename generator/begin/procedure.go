@@ -34,7 +34,7 @@ type New struct {
 
 // fields are what the template is filled with.
 type fields struct {
-	Title, Machine, Tool, Hazard, HazardWords string
+	Title, Machine, Tool, ToolWords, Hazard, HazardWords string
 }
 
 // Procedure writes a new procedure, as a draft, and returns its path inside the
@@ -107,7 +107,7 @@ func (n New) refuseMachine(m *manual.Manual) error {
 func (n New) fields(m *manual.Manual) fields {
 	f := fields{Title: yamlText(n.title()), Machine: n.Machine}
 	if tool := plainTool(m); tool != nil {
-		f.Tool = tool.ID
+		f.Tool, f.ToolWords = tool.ID, settle.LinkText(tool.Label())
 	}
 	if hazard := plainHazard(m); hazard != nil {
 		f.Hazard, f.HazardWords = hazard.ID, settle.LinkText(hazard.Label())

@@ -154,10 +154,8 @@ func stem(name string) (id, language string) {
 func firstLine(f *source.File) source.Pos { return f.At(0, len(f.Line(1))) }
 
 // fileID judges the id that a file's name makes.
-func (b *binder) fileID(id string, f *source.File) bool {
-	ok := false
-	b.decode(func(d *decode.Decoder) { ok = d.ID(id, firstLine(f)) })
-	return ok
+func (b *binder) fileID(id string, f *source.File) {
+	b.decode(func(d *decode.Decoder) { d.ID(id, firstLine(f)) })
 }
 
 // bindProcedures binds the links of every procedure, some at once.

@@ -9,6 +9,7 @@ import (
 
 // index finds the entries of one kind by id.
 type index[T any] struct {
+	of     string // whose, where it is a machine's: "the Yard tug"
 	what   string // "tool"
 	where  string // "register/tools.yaml"
 	byID   map[string]*T
@@ -26,6 +27,9 @@ func (x *index[T]) find(id string, at source.Pos) (*T, *finding.Finding) {
 		return to, nil
 	}
 	f := UnknownReference.At(at, "there is no %s %s", x.what, id)
+	if x.of != "" {
+		f = UnknownReference.At(at, "%s has no %s %s", x.of, x.what, id)
+	}
 	switch near := nearest.Of(id, x.ids()); {
 	case near != "":
 		f = f.WithMend("did you mean %s?", near)

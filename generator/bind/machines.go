@@ -1,8 +1,8 @@
 package bind
 
 import (
-	"path"
 	"slices"
+	"strings"
 
 	"baybinder/generator/decode"
 	"baybinder/generator/finding"
@@ -15,13 +15,8 @@ import (
 // machineFiles reads machines/.
 func (b *binder) machineFiles() {
 	for _, f := range b.filesIn("machines/", ".yaml") {
-		id, _ := stem(f.Path)
-		if path.Dir(f.Path) != "machines" {
-			id = path.Base(f.Path)
-		}
-		if !b.fileID(id, f) {
-			continue
-		}
+		id := strings.TrimSuffix(strings.TrimPrefix(f.Path, "machines/"), ".yaml")
+		b.fileID(id, f) // told here, and not again where the machine is named
 		m := &manual.Machine{Entry: manual.Entry{ID: id, At: firstLine(f)}}
 		node := b.yaml(f)
 		if node == nil {
@@ -105,7 +100,8 @@ func section[T any, P interface {
 	*T
 	manual.Named
 }](m *manual.Machine, what string, list []*T) *index[T] {
-	x := newIndex[T](what+" of the "+m.Label(), "")
+	x := newIndex[T](what, m.At.Path())
+	x.of = "the " + m.Label()
 	for _, t := range list {
 		if id := P(t).Base().ID; x.byID[id] == nil {
 			x.byID[id] = t
@@ -195,7 +191,7 @@ func unknownOption(m *manual.Machine, id string, at source.Pos) *finding.Finding
 	if near := nearest.Of(id, have); near != "" {
 		f = f.WithMend("did you mean %s?", near)
 	} else if len(have) > 0 {
-		f = f.WithMend("its options are: %v", have)
+		f = f.WithMend("its options are: %s", strings.Join(have, ", "))
 	}
 	return &f
 }

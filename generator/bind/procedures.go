@@ -81,11 +81,10 @@ func topic(name string) string {
 }
 
 // firstOfItsID says whether the procedure stands: of two with one id the first
-// by path does.
+// by path does. An id that cannot be used is told here, and not again where the
+// procedure is named.
 func (b *binder) firstOfItsID(d *draft) bool {
-	if !b.fileID(d.ID, d.File) {
-		return false
-	}
+	b.fileID(d.ID, d.File)
 	if first := b.procedures.byID[d.ID]; first != nil {
 		b.add(syntax.DuplicateID.At(d.At, "a second procedure %s", d.ID).
 			WithMend("give one of the two files another name").See(first.At, "the first is here"))
@@ -95,18 +94,27 @@ func (b *binder) firstOfItsID(d *draft) bool {
 	return true
 }
 
-// translated keeps procedures/**/<id>.<lang>.md.
+// translated keeps procedures/**/<id>.<lang>.md, the first by path of two.
 func (b *binder) translated(d *draft) {
-	if b.knownLanguage(d.Language, d.File) {
-		b.m.Translated = append(b.m.Translated, d.Procedure)
-		b.drafts = append(b.drafts, d)
+	if !b.knownLanguage(d.Language, d.File) {
+		return
 	}
+	for _, p := range b.m.Translated {
+		if p.ID == d.ID && p.Language == d.Language {
+			b.add(syntax.DuplicateID.At(d.At, "a second translation of %s into %s", d.ID, d.Language).
+				WithMend("take one of the two files away").See(p.At, "the first is here"))
+			return
+		}
+	}
+	b.m.Translated = append(b.m.Translated, d.Procedure)
+	b.drafts = append(b.drafts, d)
 }
 
 // translations judges that every translation has an original.
 func (b *binder) translations() {
 	for _, p := range b.m.Translated {
 		if _, f := b.procedures.find(p.ID, p.At); f != nil {
+			f.Message = "there is no procedure " + p.ID + " that this translates"
 			b.add(*f)
 		}
 	}

@@ -22,7 +22,10 @@ func (b *binder) readings() {
 func (b *binder) planFiles() {
 	for _, f := range b.filesIn("readings/plans/", ".yaml") {
 		id, _ := stem(f.Path)
-		if !b.fileID(id, f) {
+		b.fileID(id, f)
+		if first := b.plans.byID[id]; first != nil {
+			b.add(syntax.DuplicateID.At(firstLine(f), "a second reading plan %s", id).
+				WithMend("give one of the two files another name").See(first.At, "the first is here"))
 			continue
 		}
 		node := b.yaml(f)

@@ -3,6 +3,7 @@ package bind
 import (
 	"path"
 	"slices"
+	"strings"
 
 	"baybinder/generator/decode"
 	"baybinder/generator/manual"
@@ -86,9 +87,8 @@ func register[T any, P interface {
 	if node == nil || node.Kind == syntax.Empty {
 		return nil
 	}
-	if node.Kind != syntax.Map {
+	if !b.isMap(node, f.Path, "a map from id to entry") {
 		b.brokenFile(f.Path)
-		b.add(decode.WrongType.At(node.At, "%s is %s; it must be a map from id to entry", f.Path, node.Kind).WithMend("write the-id: { name: … }"))
 		return nil
 	}
 	var list []*T
@@ -113,6 +113,8 @@ func (b *binder) unknownRegisters() {
 			found := UnknownReference.At(firstLine(f), "there is no register %s, so this file is not read", name)
 			if near := nearest.Of(name, registerNames); near != "" {
 				found = found.WithMend("did you mean %s.yaml?", near)
+			} else {
+				found = found.WithMend("the registers are: %s", strings.Join(registerNames, ", "))
 			}
 			b.add(found)
 		case language != "":
@@ -125,13 +127,17 @@ func (b *binder) unknownRegisters() {
 func (b *binder) words(f *source.File, name, language string) {
 	b.knownLanguage(language, f)
 	node := b.yaml(f)
-	if node == nil || node.Kind != syntax.Map {
+	if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, "a map from id to texts") {
 		return
 	}
 	for _, entry := range node.Pairs {
+		if !b.isMap(entry.Value, entry.Key, "a map of texts") {
+			continue
+		}
 		w := manual.Words{Register: name, Language: language, ID: entry.Key, At: entry.KeyAt, Texts: map[string][]string{}}
 		if !b.inRegister(name, entry.Key) {
-			b.add(UnknownReference.At(entry.KeyAt, "register/%s.yaml has no entry %s", name, entry.Key))
+			b.add(UnknownReference.At(entry.KeyAt, "register/%s.yaml has no entry %s", name, entry.Key).
+				WithMend("write the id as the register has it, or take the entry out"))
 		}
 		for _, field := range entry.Value.Pairs {
 			if texts, ok := b.texts(name, field); ok {
@@ -140,6 +146,14 @@ func (b *binder) words(f *source.File, name, language string) {
 		}
 		b.m.Words = append(b.m.Words, w)
 	}
+}
+
+// isMap tells of a value that must be a map and is none.
+func (b *binder) isMap(n *syntax.Node, what, must string) bool {
+	if n.Kind != syntax.Map {
+		b.add(decode.WrongType.At(n.At, "%s is %s; it must be %s", what, n.Kind, must).WithMend("write { name: … }"))
+	}
+	return n.Kind == syntax.Map
 }
 
 func (b *binder) inRegister(name, id string) bool {
@@ -252,6 +266,8 @@ func (b *binder) of(ref *manual.Ref[manual.Entry]) {
 	f := UnknownReference.At(ref.At, "no machine has an energy or a fluid %s", ref.ID)
 	if near := nearest.Of(ref.ID, have); near != "" {
 		f = f.WithMend("did you mean %s?", near)
+	} else {
+		f = f.WithMend("write the id as a machine's file has it, or take of: out")
 	}
 	b.add(f)
 }

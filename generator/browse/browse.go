@@ -8,6 +8,8 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io"
+	"log"
 	"net"
 	"net/http"
 	"os"
@@ -45,10 +47,12 @@ func Open(o Options) (*Site, error) {
 	if err != nil {
 		return nil, fmt.Errorf("the site cannot be served at %s port %d: %w", o.Address, o.Port, reason(err))
 	}
-	return &Site{
-		listener: listener,
-		server:   &http.Server{Handler: Handler(o.Folder), ReadHeaderTimeout: 10 * time.Second},
-	}, nil
+	server := &http.Server{
+		Handler:           Handler(o.Folder),
+		ReadHeaderTimeout: 10 * time.Second,
+		ErrorLog:          log.New(io.Discard, "", 0), // a request that breaks off is nobody's news
+	}
+	return &Site{listener: listener, server: server}, nil
 }
 
 // reason is the operating system's word for what went wrong.

@@ -25,11 +25,11 @@ func caseNamed(name string) (*txtar.Archive, error) {
 	return txtar.Parse(data), nil
 }
 
-// part is a manual of a case: path → text.
+// part is a folder of a case, such as one of its manuals: path → text.
 func part(a *txtar.Archive, folder string) map[string]string {
 	files := map[string]string{}
 	for _, f := range a.Files {
-		if name, in := strings.CutPrefix(f.Name, folder+"/"); in {
+		if name, in := strings.CutPrefix(f.Name, folder); in {
 			files[name] = string(f.Data)
 		}
 	}

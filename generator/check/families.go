@@ -19,6 +19,7 @@ var (
 	fieldRules = []*Rule{
 		{Rule: &decode.MissingField, Manual: runHoldFields},
 		{Rule: &decode.WrongType, Manual: runProtectiveWear},
+		{Rule: &decode.Quantity, Manual: runTorqueRange},
 		{Rule: &decode.Quantity, Manual: runSupplyUnit},
 		{Rule: &decode.Quantity, Procedure: runSupplyAmount},
 		{Rule: &decode.Quantity, Procedure: runToolAmount},

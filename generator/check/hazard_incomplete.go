@@ -18,7 +18,7 @@ func runHazardIncomplete(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, h := range c.Manual.Hazards {
 		if missing := missingOfHazard(h); len(missing) > 0 && !h.Unread {
-			found = append(found, hazardIncomplete.At(h.At, "%s has no %s", h.ID, strings.Join(missing, " and no ")).
+			found = append(found, hazardIncomplete.At(h.At, "%s has no %s", h.ID, strings.Join(missing, ", no ")).
 				WithMend("write %s: …", strings.Join(missing, ": … and ")))
 		}
 	}

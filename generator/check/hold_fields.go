@@ -14,7 +14,7 @@ func runHoldFields(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, h := range c.Manual.Holds {
 		if missing := missingOfHold(h); len(missing) > 0 && !h.Unread {
-			found = append(found, decode.MissingField.At(h.At, "%s is a hold of kind %s and has no %s", h.ID, h.Kind, strings.Join(missing, " and no ")).
+			found = append(found, decode.MissingField.At(h.At, "%s is a hold of kind %s and has no %s", h.ID, h.Kind, strings.Join(missing, ", no ")).
 				WithMend("write %s: …", strings.Join(missing, ": … and ")))
 		}
 	}

@@ -14,7 +14,7 @@ func runKnownSign(c *Context) []finding.Finding {
 		if _, known := signs.Find(symbol); known || symbol == "" {
 			return
 		}
-		f := bind.UnknownReference.At(at, "%s has the symbol %s, and there is no such sign", id, symbol)
+		f := bind.UnknownReference.At(at, "%s has the symbol %s, and the pages can draw no such sign", id, symbol)
 		if near, ok := signs.Find(signs.Nearest(symbol)); ok {
 			found = append(found, f.WithMend("did you mean %s (%s)?", near.Number, near.Name))
 			return

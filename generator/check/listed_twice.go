@@ -15,7 +15,7 @@ func runListedTwice(_ *Context, p *manual.Procedure) []finding.Finding {
 		first := map[string]source.Pos{}
 		for _, line := range list.lines(p) {
 			if at, twice := first[line.id]; twice {
-				found = append(found, syntax.DuplicateID.At(line.at, "%s names %s twice", list.name, line.id).
+				found = append(found, syntax.DuplicateID.At(line.at, "%s: lists %s twice", list.name, line.id).
 					WithMend("keep one").See(at, "the first is here"))
 				continue
 			}

@@ -29,7 +29,7 @@ func runMissingQualification(c *Context, p *manual.Procedure) []finding.Finding 
 				continue
 			}
 			held[d.role.ID] = true // told once
-			found = append(found, missingQualification.At(link.At, "%s, and needs in the front matter does not list that role", d.says).
+			found = append(found, missingQualification.At(link.At, "%s, and needs: in the front matter does not list that role", d.says).
 				WithMend("write %s into needs: [ ]", d.role.ID).See(d.role.At, "the role is asked for here"))
 		}
 	}
@@ -48,7 +48,7 @@ func demandsOf(c *Context, p *manual.Procedure, link *manual.Link) []demand {
 	ask := func(by manual.Named, roles []manual.Ref[manual.Role]) {
 		for _, r := range roles {
 			if r.To != nil && !by.Base().Unread {
-				list = append(list, demand{r, fmt.Sprintf("%s takes someone with %s", by.Label(), r.ID)})
+				list = append(list, demand{r, fmt.Sprintf("%s is for people with the role %s", by.Label(), r.ID)})
 			}
 		}
 	}

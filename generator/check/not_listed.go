@@ -28,7 +28,7 @@ func runNotListed(_ *Context, p *manual.Procedure) []finding.Finding {
 				continue
 			}
 			listed[link.ID] = true // told once
-			found = append(found, notListed.At(link.At, "%s is used here, and %s in the front matter does not list it", link.ID, list.name).
+			found = append(found, notListed.At(link.At, "%s is used here, and %s: in the front matter does not list it", link.ID, list.name).
 				WithMend("write %s into %s: [ ], or let baybinder settle do it", link.ID, list.name))
 		}
 	}

@@ -23,7 +23,7 @@ func runNotUsed(c *Context, p *manual.Procedure) []finding.Finding {
 			if !line.known || tally.doubt[list.list] || tally.used[use{list.list, line.id}] {
 				continue
 			}
-			found = append(found, notUsed.At(line.at, "%s lists %s, and no step uses it", list.name, line.id).
+			found = append(found, notUsed.At(line.at, "%s: lists %s, and no step uses it", list.name, line.id).
 				WithMend("link it where it is used, [words](%s:%s), or take it out of the list", list.kind, line.id))
 		}
 	}

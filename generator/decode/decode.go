@@ -2,6 +2,7 @@
 package decode
 
 import (
+	"cmp"
 	"fmt"
 	"reflect"
 	"strconv"
@@ -53,11 +54,15 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 	}
 	for _, f := range fields {
 		if f.need && n.Get(f.name) == nil {
-			ok = d.add(MissingField.At(at, "%s has no %s", what, f.name).WithMend("write %s: …", f.name))
+			d.add(MissingField.At(at, "%s has no %s", what, f.name).WithMend("write %s: …", f.name))
+			ok = ok && isLabel(f.name)
 		}
 	}
 	return ok
 }
+
+// isLabel says that nothing is judged by a field: an id stands in for it.
+func isLabel(name string) bool { return name == "name" || name == "title" }
 
 func (d *Decoder) unknownField(p syntax.Pair, fields []field, what string) bool {
 	f := UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key)
@@ -169,7 +174,8 @@ func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key source.Pos)
 		n = &syntax.Node{Kind: syntax.List, Items: []*syntax.Node{n}, At: n.At}
 	}
 	if n.Kind != syntax.List {
-		return d.wrong(n, f, key, "a list", fmt.Sprintf("write %s: [one, two]", f.name))
+		like := cmp.Or(n.Text, "one, two")
+		return d.wrong(n, f, key, "a list", fmt.Sprintf("write %s: [%s]", f.name, like))
 	}
 	ok := true
 	out := reflect.MakeSlice(v.Type(), 0, len(n.Items))
@@ -215,8 +221,11 @@ func (d *Decoder) Entry(p syntax.Pair, out manual.Named) bool {
 func (d *Decoder) ID(id string, at source.Pos) bool {
 	if why := BadIDWhy(id); why != "" {
 		f := BadID.At(at, "the id %s %s", strconv.Quote(id), why)
-		if better := syntax.PhaseID(id); better != "" && BadIDWhy(better) == "" {
+		switch better := syntax.PhaseID(id); {
+		case better != "" && BadIDWhy(better) == "":
 			return d.add(f.WithMend("write %s", better))
+		case better == id:
+			return d.add(f.WithMend("take another name"))
 		}
 		return d.add(f.WithMend("use a to z, 0 to 9 and single hyphens"))
 	}

@@ -1,23 +1,56 @@
 // Package nearest finds the word that was probably meant.
 package nearest
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
-// Of is the word of the list that is nearest to a misspelt one, or "" where
-// none is near: more than a third of it would have to change.
+// Of is the word of the list that a word which is not in it was probably meant
+// for, or "": the nearest, if at most a third of the letters (and in a short
+// word one) would have to change; else the only one that has all of its parts,
+// as rubber-gloves has gloves. Of two that are as near the first stands.
 func Of(word string, list []string) string {
-	best, least := "", len(word)/3+2
+	letters := []rune(strings.ToLower(word))
+	best, least := "", max(1, len(letters)/3)+1
 	for _, candidate := range list {
-		if d := distance(strings.ToLower(word), strings.ToLower(candidate), least); d < least {
+		if d := distance(letters, []rune(strings.ToLower(candidate)), least); d < least && d < len(letters) {
 			best, least = candidate, d
 		}
+	}
+	if best == "" {
+		return byParts(word, list)
 	}
 	return best
 }
 
+// byParts is the only word of the list that has all parts of an id.
+func byParts(word string, list []string) string {
+	best := ""
+	for _, candidate := range list {
+		if !hasParts(strings.Split(candidate, "-"), strings.Split(word, "-")) {
+			continue
+		}
+		if best != "" {
+			return ""
+		}
+		best = candidate
+	}
+	return best
+}
+
+func hasParts(have, want []string) bool {
+	for _, part := range want {
+		if !slices.Contains(have, part) {
+			return false
+		}
+	}
+	return true
+}
+
 // distance counts the letters to put in, take out, change or swap with the
 // next (Damerau-Levenshtein, optimal string alignment), up to most.
-func distance(a, b string, most int) int {
+func distance(a, b []rune, most int) int {
 	if abs(len(a)-len(b)) >= most {
 		return most
 	}
@@ -38,7 +71,7 @@ func distance(a, b string, most int) int {
 	return last[len(b)]
 }
 
-func differ(a, b byte) int {
+func differ(a, b rune) int {
 	if a == b {
 		return 0
 	}

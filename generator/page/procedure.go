@@ -23,7 +23,8 @@ type Procedure struct {
 	Intro            []HTML
 	Before           Before
 	Phases           []Phase
-	Checked          string // what it was checked for, in numbers
+	Stand            []Stood // where things stand at the end
+	Checked          string  // what it was checked for, in numbers
 	Calls            []Link
 	CalledBy, SeenBy []Link
 	Also             []string // other names and symptoms
@@ -89,7 +90,11 @@ type Step struct {
 	Posts   []string
 	Call    *Call
 	Pause   bool
-	Reverse string
+	Reverse string // what a reverse: link says
+	Derived []Derived
+	NotBack string  // steps of the reversed phase of which nothing comes back
+	Stand   []Stood // where things stand, where this step changed it
+	Changed bool
 	Subs    []Step
 }
 
@@ -99,6 +104,7 @@ type Call struct {
 	Time   string
 	People int
 	Then   string // "then come back to step 2.4"
+	Still  bool   // it only confirms what holds already
 }
 
 // Change is one issued revision.
@@ -127,9 +133,12 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		v.Intro = append(v.Intro, s.wrapped(v.Up, &p.Intro[i]))
 	}
 	v.Before = s.before(v.Up, p, k)
+	told := s.stood(s.Walks.StandAtStart(p))
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, p, phase))
+		tellChanges(v.Phases[len(v.Phases)-1].Parts, &told)
 	}
+	v.Stand = s.stood(s.Walks.Stand(p, nil))
 	v.Checked = s.checked(p)
 	s.around(v, p)
 	v.Changes = s.changes(p)
@@ -269,20 +278,11 @@ func (s *Site) sortShelves(byPlace map[string][]Item) []Shelf {
 
 // checked says what the page was checked for: numbers, never that it is safe.
 func (s *Site) checked(p *manual.Procedure) string {
-	acts, words := 0, 0
-	for _, st := range p.Steps {
-		n := 0
-		for _, l := range st.Links {
-			if l.Kind.Act != manual.NoAct {
-				n++
-			}
-		}
-		acts += n
-		if n == 0 {
-			words++
-		}
+	w := s.Walks.Of(p)
+	if !w.Done {
+		return s.Words.NotWalked
 	}
-	return fmt.Sprintf(s.Words.Checked, len(p.Steps), acts, words)
+	return fmt.Sprintf(s.Words.Checked, w.Acts, len(w.Words), len(p.Steps))
 }
 
 // around is what calls the procedure and what it calls.

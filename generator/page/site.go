@@ -10,6 +10,7 @@ import (
 	"baybinder/generator/kit"
 	"baybinder/generator/manual"
 	"baybinder/generator/schedule"
+	"baybinder/generator/walk"
 	"baybinder/theme/words"
 )
 
@@ -23,6 +24,7 @@ type Site struct {
 	Links    *crosslink.Index
 	Kits     *kit.Book
 	Times    *schedule.Book
+	Walks    *walk.Result
 	Findings []finding.Finding
 	Words    *words.Words
 	Today    manual.Date
@@ -32,9 +34,9 @@ type Site struct {
 }
 
 // NewSite gathers what the pages of a checked manual need.
-func NewSite(m *manual.Manual, findings []finding.Finding, today manual.Date, preview bool) *Site {
+func NewSite(m *manual.Manual, walks *walk.Result, findings []finding.Finding, today manual.Date, preview bool) *Site {
 	s := &Site{
-		Manual: m, Findings: findings, Today: today, Preview: preview, Words: words.In(m.Shop.Language),
+		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: words.In(m.Shop.Language),
 		Kits: kit.NewBook(m.Shop), Times: schedule.NewBook(), shown: map[*manual.Procedure]bool{},
 	}
 	for _, p := range m.Procedures {

@@ -45,6 +45,7 @@ func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 		s.stepLink(&v, up, st, l)
 	}
 	v.Tags = append(v.Tags, s.tags(st)...)
+	v.Stand = s.stood(s.Walks.Stand(p, st))
 	for _, sub := range st.Subs {
 		v.Subs = append(v.Subs, s.step(up, p, sub))
 	}
@@ -76,6 +77,7 @@ func (s *Site) stepLink(v *Step, up string, st *manual.Step, l *manual.Link) {
 	case *manual.Procedure:
 		if l.Kind.Act == manual.Call {
 			v.Call = s.call(up, st, to)
+			v.Call.Still = s.Walks.Of(st.Of).Confirms[l]
 		}
 	case *manual.Order:
 		v.Tags = append(v.Tags, fmt.Sprintf(s.Words.InThisOrder, joined(to.Labels)))
@@ -89,6 +91,7 @@ func (s *Site) stepLink(v *Step, up string, st *manual.Step, l *manual.Link) {
 		v.Posts = append(v.Posts, s.post(st.Of, l.ID))
 	case l.Kind.Act == manual.Reverse && l.Phase != nil:
 		v.Reverse = s.reverse(l)
+		s.derived(v, up, st.Of, l)
 	}
 }
 

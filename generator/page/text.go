@@ -125,5 +125,8 @@ func Anchor(s *manual.Step) string {
 	if s.Name != "" {
 		return s.Name
 	}
-	return "s" + strings.ReplaceAll(s.Number, ".", "-")
+	return "s" + hyphens(s.Number)
 }
+
+// hyphens makes a step's number fit for an id: 4.7 is 4-7.
+func hyphens(number string) string { return strings.ReplaceAll(number, ".", "-") }

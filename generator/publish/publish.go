@@ -174,7 +174,7 @@ func (s *Site) Abort() {
 }
 
 // Commit swaps the new site in. It returns the files that the program did not
-// write and carried over, by path.
+// write and carried over, by path; hidden ones are carried over and not named.
 func (s *Site) Commit() (kept []string, err error) {
 	defer s.unlock()
 	if err := s.writeList(); err != nil {
@@ -231,7 +231,9 @@ func (s *Site) carryOver() ([]string, error) {
 			return err
 		}
 		as := s.freeName(name)
-		kept = append(kept, as)
+		if !strings.HasPrefix(filepath.Base(name), ".") { // such as .gitkeep: nobody asks after it
+			kept = append(kept, as)
+		}
 		return s.carry(full, as, d)
 	})
 	return kept, err

@@ -28,6 +28,7 @@ func TestPrintedSecondUnit(t *testing.T) {
 		{"360 V dc", "kV", "0.360 kV dc", "exact"},
 		{"0 bar", "psi", "0 psi", "zero"},
 		{"-18 °C", "°F", "0 °F", "−0.4"},
+		{"0 K", "°F", "−459.67 °F", "exact by definition: −460 would be too cold"},
 		{"36.6 °C", "°F", "97.9 °F", "97.88"},
 		{"1 h 30 min", "h", "1.50 h", "exact"},
 		{"2 weeks", "d", "14 d", "exact"},

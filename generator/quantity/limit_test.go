@@ -40,6 +40,7 @@ func TestParseLimit(t *testing.T) {
 		{"2.0±0.1mm", quantity.Length, quantity.PlusMinus, 1.9, 2.1, "2.0 ± 0.1 mm"},
 		{"2.0 +/- 0.1 mm", quantity.Length, quantity.PlusMinus, 1.9, 2.1, "2.0 ± 0.1 mm"},
 		{"2.0 mm ± 0.1 mm", quantity.Length, quantity.PlusMinus, 1.9, 2.1, "2.0 ± 0.1 mm"},
+		{"0.3 ± 0.1 mm", quantity.Length, quantity.PlusMinus, 0.2, 0.4, "0.3 ± 0.1 mm"},
 		{"180 ± 4 bar", quantity.Pressure, quantity.PlusMinus, 176, 184, "180 ± 4 bar"},
 		{"20 ± 2 °C", quantity.Temperature, quantity.PlusMinus, 18, 22, "20 ± 2 °C"},
 		{"20 °C ± 2 K", quantity.Temperature, quantity.PlusMinus, 18, 22, "20 °C ± 2 K"},

@@ -1,15 +1,21 @@
 package quantity
 
-// Plus is the sum in q's unit, with the decimals of the finer of the two. The
-// other must be of the same dimension; one that is not is left out.
+// Plus is the sum in q's unit, with the decimals of the finer of the two as
+// they show in that unit. An amount of another dimension is left out.
 func (q Quantity) Plus(other Quantity) Quantity {
 	other, ok := other.As(q.Unit.Dimension())
 	if !ok {
 		return q
 	}
+	other = other.In(q.Unit)
 	finer := max(q.Decimals, other.Decimals, 0)
-	value := roundTo(q.Value+other.valueIn(q.Unit), finer)
-	return Of(value, q.Unit, leadingPlace(value)+1+finer)
+	value := roundTo(q.Value+other.Value, finer)
+	for finer > max(q.Decimals, 0) && roundTo(value, finer-1) == value {
+		finer-- // a zero at the end that nobody typed
+	}
+	sum := Of(value, q.Unit, leadingPlace(value)+1+finer)
+	sum.Flow = q.Flow
+	return sum
 }
 
 // IsZero says that no amount was given at all.

@@ -96,16 +96,25 @@ func (f *front) end() int {
 // below adds to a list whose entries stand one a line under its name.
 func (f *front) below(name string, list *syntax.Node, ids []string) insert {
 	i := slices.IndexFunc(f.node.Pairs, func(p syntax.Pair) bool { return p.Key == name })
-	line := "\n" + f.indentAt(list.At.Start)
+	before, after := f.indentAt(list.At.Start), ":"
+	if list.Kind == syntax.List {
+		before, after = before+f.dash(list), ""
+	}
 	var text strings.Builder
 	for _, id := range ids {
-		if list.Kind == syntax.Map {
-			text.WriteString(line + id + ":")
-		} else {
-			text.WriteString(line + "- " + id)
-		}
+		text.WriteString("\n" + before + id + after)
 	}
 	return insert{at: f.endOf(i), text: text.String()}
+}
+
+// dash is what stands before the first entry of a list, as the writer has it.
+func (f *front) dash(list *syntax.Node) string {
+	line, _, _ := strings.Cut(f.file.Text[list.At.Start:], "\n")
+	entry := strings.TrimLeft(strings.TrimPrefix(line, "-"), " ")
+	if entry == "" || entry[0] == '#' {
+		return "- " // the entry stands in the next line
+	}
+	return line[:len(line)-len(entry)]
 }
 
 // inBrackets adds to a list in [ ] or { }, after its last entry.

@@ -85,11 +85,11 @@ func (t *text) complete(name string, ids []string) {
 		ok = grown(doc.Front, after.Front, name, ids)
 	}
 	if !ok {
-		t.leave(t.procedure.At, "%s lacks %s, and how the list is written leaves no safe place for it", name, strings.Join(ids, ", "))
+		t.leave(t.procedure.At, "%s lacks %s, and there is no safe place to write it: write it in by hand", name, strings.Join(ids, ", "))
 		return
 	}
 	t.inserts = append(t.inserts, piece)
-	t.done("added to %s: %s", name, strings.Join(ids, ", "))
+	t.done(t.procedure.At, "added to %s: %s", name, strings.Join(ids, ", "))
 }
 
 // grown says whether a front matter is another one with the ids added at the

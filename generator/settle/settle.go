@@ -28,17 +28,19 @@ type Options struct {
 	Show   bool // say what would be done, and write nothing
 }
 
-// Change is what was done in one file, and what was left in it.
+// Change is what was done in one file, and what in it needs judgement and was
+// left.
 type Change struct {
 	Path string
-	Did  []string
-	Left []Left
+	Did  []Note
+	Left []Note
 }
 
-// Left is something that needs judgement.
-type Left struct {
-	At  source.Pos
-	Why string
+// Note is something done or left, and where it stands in the file as it is
+// now.
+type Note struct {
+	At   source.Pos
+	Text string
 }
 
 // The rules whose findings are looked at.
@@ -65,6 +67,7 @@ func Run(o Options) ([]Change, error) {
 			if err := t.write(tree); err != nil {
 				return changes, fmt.Errorf("%s could not be written: %w", p.File.Path, err)
 			}
+			t.move()
 		}
 		if len(t.did)+len(t.left) > 0 {
 			changes = append(changes, Change{Path: p.File.Path, Did: t.did, Left: t.left})
@@ -96,8 +99,8 @@ type text struct {
 	procedure *manual.Procedure
 	found     []finding.Finding
 	inserts   []insert
-	did       []string
-	left      []Left
+	did       []Note
+	left      []Note
 }
 
 func (t *text) settle() {
@@ -105,16 +108,54 @@ func (t *text) settle() {
 	t.words()
 	for _, f := range t.found {
 		if f.Code == notUsed {
-			t.leave(f.At, "%s", f.Message)
+			t.leave(f.At, "%s is listed, and no step uses it", t.listedAt(f.At.Start))
 		}
 	}
-	slices.SortStableFunc(t.left, func(a, b Left) int { return cmp.Compare(a.At.Start, b.At.Start) })
+	slices.SortStableFunc(t.left, func(a, b Note) int { return cmp.Compare(a.At.Start, b.At.Start) })
 }
 
-func (t *text) done(format string, args ...any) { t.did = append(t.did, fmt.Sprintf(format, args...)) }
+// listedAt is the id that stands at a place in one of the lists.
+func (t *text) listedAt(start int) string {
+	ids := map[int]string{}
+	p := t.procedure
+	for _, u := range p.Tools {
+		ids[u.At.Start] = u.ID
+	}
+	for _, u := range p.Supplies {
+		ids[u.At.Start] = u.ID
+	}
+	for _, u := range p.Hazards {
+		ids[u.At.Start] = u.ID
+	}
+	for _, r := range p.Holds {
+		ids[r.At.Start] = r.ID
+	}
+	return ids[start]
+}
+
+func (t *text) done(at source.Pos, format string, args ...any) {
+	t.did = append(t.did, Note{At: at, Text: fmt.Sprintf(format, args...)})
+}
 
 func (t *text) leave(at source.Pos, format string, args ...any) {
-	t.left = append(t.left, Left{At: at, Why: fmt.Sprintf(format, args...)})
+	t.left = append(t.left, Note{At: at, Text: fmt.Sprintf(format, args...)})
+}
+
+// move makes the notes' places those in the file with the pieces in it: what
+// is left is looked up there.
+func (t *text) move() {
+	file := applied(t.procedure.File, t.inserts)
+	for _, notes := range [][]Note{t.did, t.left} {
+		for i, n := range notes {
+			by := 0
+			for _, piece := range t.inserts {
+				if piece.at <= n.At.Start {
+					by += len(piece.text)
+				}
+			}
+			notes[i].At = file.At(n.At.Start+by, n.At.End+by)
+		}
+	}
 }
 
 // write puts the inserts into the file's own bytes.

@@ -11,6 +11,7 @@ import (
 	"golang.org/x/tools/txtar"
 
 	"baybinder/generator/manual"
+	"baybinder/generator/source"
 )
 
 var today = manual.Date{Year: 2026, Month: 3, Day: 2}
@@ -75,13 +76,18 @@ func told(changes []Change) string {
 	for _, c := range changes {
 		fmt.Fprintln(&b, c.Path)
 		for _, did := range c.Did {
-			fmt.Fprintln(&b, " ", did)
+			fmt.Fprintln(&b, "  did", place(did.At), did.Text)
 		}
 		for _, left := range c.Left {
-			fmt.Fprintln(&b, "  left", place(left.At), left.Why)
+			fmt.Fprintln(&b, "  left", place(left.At), left.Text)
 		}
 	}
 	return b.String()
+}
+
+func place(at source.Pos) string {
+	line, col := at.LineCol()
+	return fmt.Sprintf("%d:%d", line, col)
 }
 
 // shared is the shop of every case.
@@ -142,7 +148,7 @@ func TestShowWritesNothing(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if told(changes) != "procedures/press.md\n  added to tools: hammer\n" {
+	if told(changes) != "procedures/press.md\n  did 1:1 added to tools: hammer\n" {
 		t.Errorf("said %s", told(changes))
 	}
 	if got := readFrom(t, dir, "procedures/press.md"); got != text {
@@ -154,7 +160,7 @@ func TestASettledFileKeepsItsModeAndItsLink(t *testing.T) {
 	dir := shop(t)
 	writeTo(t, dir, "pictures/press.md", []byte(strings.Replace(settled, "tools: [hammer]", "tools: []", 1)))
 	full := filepath.Join(dir, "pictures", "press.md")
-	if err := os.Chmod(full, 0o600); err != nil {
+	if err := os.Chmod(full, 0o666); err != nil {
 		t.Fatal(err)
 	}
 	if err := os.Mkdir(filepath.Join(dir, "procedures"), 0o755); err != nil {
@@ -171,7 +177,7 @@ func TestASettledFileKeepsItsModeAndItsLink(t *testing.T) {
 	if info, _ := os.Lstat(link); info.Mode()&os.ModeSymlink == 0 {
 		t.Error("the link was replaced")
 	}
-	if stat(t, dir, "pictures/press.md").Mode().Perm() != 0o600 {
+	if stat(t, dir, "pictures/press.md").Mode().Perm() != 0o666 {
 		t.Error("the file's mode was changed")
 	}
 }

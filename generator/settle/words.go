@@ -1,23 +1,21 @@
 package settle
 
 import (
-	"fmt"
 	"strings"
 
 	"baybinder/generator/manual"
-	"baybinder/generator/source"
 	"baybinder/generator/syntax"
 )
 
 // words writes the register's words into the empty links.
 func (t *text) words() {
 	var inserts []insert
-	var did []string
+	var did []Note
 	for _, link := range links(t.procedure) {
 		words := t.wordsFor(link)
 		if at, empty := hollow(link); empty && words != "" {
 			inserts = append(inserts, insert{at: at, text: LinkText(words)})
-			did = append(did, place(link.At)+" wrote \""+words+"\" into "+link.Address)
+			did = append(did, Note{At: link.At, Text: "wrote \"" + words + "\" into " + link.Address})
 		}
 	}
 	if len(inserts) == 0 {
@@ -106,7 +104,8 @@ func LinkText(words string) string {
 	return b.String()
 }
 
-// links are all links of a procedure.
+// links are the links of a procedure, without those of its headings: words
+// there would change the phase's id, which reverse: names.
 func links(p *manual.Procedure) []*manual.Link {
 	var all []*manual.Link
 	add := func(blocks ...manual.Block) {
@@ -116,7 +115,6 @@ func links(p *manual.Procedure) []*manual.Link {
 	}
 	add(p.Intro...)
 	for _, phase := range p.Phases {
-		add(phase.Title)
 		if phase.Lead != nil {
 			add(*phase.Lead)
 		}
@@ -181,9 +179,4 @@ func addresses(d *syntax.Document) []string {
 		}
 	}
 	return all
-}
-
-func place(at source.Pos) string {
-	line, col := at.LineCol()
-	return fmt.Sprintf("%d:%d", line, col)
 }

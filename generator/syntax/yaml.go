@@ -2,7 +2,6 @@
 package syntax
 
 import (
-	"cmp"
 	"errors"
 	"strings"
 
@@ -80,9 +79,13 @@ func YAML(f *source.File, start, end int) (*Node, []finding.Finding) {
 			WithMend("close the brackets, or split the entry")}
 	}
 	tokens := lexer.Tokenize(text)
+	for _, t := range tokens {
+		t.Position.Offset = y.start(t)
+	}
 	if y.refuseTokens(tokens); y.refused {
 		return nil, y.findings
 	}
+	y.strict(tokens) // before the parser puts words of its own between them
 	doc, err := parser.Parse(tokens, 0, parser.AllowDuplicateMapKey())
 	if err != nil {
 		return nil, []finding.Finding{y.failed(err)}
@@ -150,8 +153,7 @@ func (y *yamlReader) document(doc *ast.File, at source.Pos) (*Node, []finding.Fi
 			continue
 		}
 		if node != nil {
-			y.refuse(cmp.Or(d.Start, d.GetToken()), "a second document in one file", "keep one document: remove the line ---")
-			break
+			break // told by strict
 		}
 		node = y.node(d.Body)
 	}
@@ -164,10 +166,9 @@ func (y *yamlReader) document(doc *ast.File, at source.Pos) (*Node, []finding.Fi
 	return node, y.findings
 }
 
-// pos turns a token into a position. The library counts columns in code
-// points, and its offsets drift after block texts: line and column do not.
+// pos turns a token into a position, by the offset that start gave it.
 func (y *yamlReader) pos(t *token.Token) source.Pos {
-	start := y.file.Offset(t.Position.Line+y.line, t.Position.Column)
+	start := min(t.Position.Offset, len(y.file.Text))
 	length := len(t.Value)
 	if trimmed := strings.TrimSpace(t.Origin); t.Type == token.SingleQuoteType || t.Type == token.DoubleQuoteType {
 		length = len(trimmed)
@@ -176,6 +177,42 @@ func (y *yamlReader) pos(t *token.Token) source.Pos {
 		length = nl
 	}
 	return y.file.At(start, start+length)
+}
+
+// start is the offset of a token in the file. The library's own drifts after
+// block texts; its line and column, in code points, do not. But the column of
+// a text without quotes moves with the white space behind it, and its line is
+// the last of several: such a text starts behind the sign before it, or else
+// its line.
+func (y *yamlReader) start(t *token.Token) int {
+	start := y.file.Offset(t.Position.Line+y.line, t.Position.Column)
+	if !isPlain(t) {
+		return start
+	}
+	from := y.file.Offset(t.Position.Line+y.line, 1)
+	if t.Prev != nil && opens(t.Prev) {
+		from = y.file.Offset(t.Prev.Position.Line+y.line, t.Prev.Position.Column) + len(t.Prev.Value)
+	}
+	text := y.file.Text[from:]
+	return from + len(text) - len(strings.TrimLeft(text, " \t\n"))
+}
+
+// isPlain says that a token is a text without quotes.
+func isPlain(t *token.Token) bool {
+	switch t.Type {
+	case token.DocumentHeaderType, token.DocumentEndType, token.ImplicitNullType, token.InvalidType:
+		return false
+	}
+	return t.CharacterType == token.CharacterTypeMiscellaneous
+}
+
+// opens says that a token is a sign behind which a text begins.
+func opens(t *token.Token) bool {
+	switch t.Type {
+	case token.MappingValueType, token.SequenceEntryType, token.CollectEntryType, token.SequenceStartType, token.MappingStartType:
+		return true
+	}
+	return false
 }
 
 func (y *yamlReader) refuse(t *token.Token, what, mend string) *Node {
@@ -269,7 +306,10 @@ func (y *yamlReader) failed(err error) finding.Finding {
 	return Syntax.At(at, "%s", message).WithMend("%s", mend)
 }
 
-const secondColon = "a second colon in this line"
+const (
+	secondColon = "a second colon in this line"
+	quoteMend   = "put the text in quotes where it holds a colon and a space, a comma inside { } or [ ], or starts with a sign"
+)
 
 // colonAfter is the colon that stands in a text, before a space or the end of
 // the line.
@@ -285,22 +325,26 @@ func colonAfter(at source.Pos) source.Pos {
 // inOurWords says the library's more frequent errors as a person at a desk
 // would; what it does not know is passed on as it is.
 func inOurWords(message string) (string, string) {
-	const quote = "put the text in quotes where it holds a colon and a space, a comma inside { } or [ ], or starts with a sign"
 	for _, w := range []struct{ has, say, mend string }{
-		{"mapping value is not allowed", secondColon, quote},
+		{"mapping value is not allowed", secondColon, quoteMend},
 		{"sequence end token", "a list that is not closed", "write ] at its end"},
 		{"flow map", "a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"},
 		{"flow mapping", "a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"},
 		{"end character of", "a quoted text that is not closed", "write the closing quote"},
 		{"reserved character", "a text that starts with a sign that YAML keeps for itself", "put the text in quotes"},
 		{"directive", "a text that starts with %", "put the text in quotes"},
-		{"tab character", "a tab in the indent", "indent with spaces"},
+		{"cannot start any token", "a tab where spaces belong", "indent with spaces"},
+		{"'}' must be specified", "a map in { } that is not whole", "write a comma between the pairs, and } at the end"},
+		{"']' must be specified", "a list in [ ] that is not whole", "write a comma between the entries, and ] at the end"},
+		{"could not find '", "a bracket that nothing opens", "take it out, or write the one that opens it"},
+		{"unknown escape", "a \\ that begins no known sign", "write the text in single quotes: '…'"},
+		{"invalid key for this map", "a line that is no key of this map", "write key: value, with the indent of the lines above"},
 		{"unexpected key name", "a key where the text before it has not ended", "put one key a line, with the same indent"},
-		{"value is not allowed", "something that does not belong here", "look at the indent of this line and the one above; " + quote},
+		{"value is not allowed", "something that does not belong here", "look at the indent of this line and the one above; " + quoteMend},
 	} {
 		if strings.Contains(message, w.has) {
 			return w.say, w.mend
 		}
 	}
-	return "this YAML does not parse: " + message, quote
+	return "this YAML does not parse: " + message, quoteMend
 }

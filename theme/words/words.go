@@ -38,7 +38,15 @@ type Words struct {
 	WorkMayGoOn, Someone, Limit, IfNot, Name   string
 	TimeAndDate                                string
 
-	Checked, NotSafe                                string // Checked: steps, acts, steps that are words only
+	Checked, NotWalked, NotSafe                     string // Checked: acts, steps that are words only, steps
+	WhereThingsStand, AllAsItWas, AtTheEnd, Since   string // Since: a step's number
+	NotBack                                         string // a list of step numbers
+	FromTheStrip, Reverses                          string // Reverses: a step's number
+	RefitPart, RefitLine, RefitWire, RefitConnector string // a part
+	FitNew, TightenNow, TightenFastener, TakeAway   string // a part; a part; a fastener; a tool
+	SetBack, SetBackTo                              string // a setting; a setting, a value
+	NewFastener, Start, BeginByHand, ConfirmStill   string // a supply; how; -; -
+	HandOver, HandOverLocks, HandOverSign, MarkWith string // MarkWith: how
 	Calls, CalledBy, SeenBy, Changes                string
 	UsedBy, NotUsed, ByKind, ByShelf, Step, Steps   string
 	Kind, Kept, Owned, Range, Fits, Rated           string
@@ -84,3 +92,20 @@ func In(language string) *Words {
 
 // Count fills a number into words that take one.
 func Count(format string, n int) string { return fmt.Sprintf(format, n) }
+
+// State is the word for how a thing stands, in the language.
+func (w *Words) State(word string) string {
+	if w.Lang != "es" {
+		return word
+	}
+	if es, ok := spanishStates[word]; ok {
+		return es
+	}
+	return word
+}
+
+var spanishStates = map[string]string{
+	"live": "con energía", "isolated": "cortada", "locked": "bloqueada", "released": "descargada", "dead": "probada sin energía",
+	"on": "montada", "off": "desmontada", "capped": "tapada", "loose": "floja", "tight": "apretada",
+	"full": "lleno", "low": "bajo", "unbled": "sin purgar", "placed": "puesta", "altered": "cambiado",
+}

@@ -1,0 +1,41 @@
+package main
+
+import (
+	"path/filepath"
+
+	"baybinder/generator"
+)
+
+type buildCommand struct {
+	siteFlag
+	Preview bool `help:"Publish drafts too, marked as drafts."`
+}
+
+// Help is the longer text of build --help.
+func (*buildCommand) Help() string {
+	return "Where what is issued has an error, nothing is published and the last good site stays. Drafts never stop a build. " +
+		"It ends with 0 where there is no error, with 1 where there is one, and with 2 where it could not run."
+}
+
+// Run checks the manual and publishes its site.
+func (c *buildCommand) Run(g *globals, d *desk) error {
+	o := g.options()
+	o.To, o.Preview = c.To, c.Preview
+	d.progress("Reading %s …", g.Manual)
+	r, err := generator.Build(o)
+	if err != nil {
+		return err
+	}
+	if err := d.findings(r, false); err != nil {
+		return err
+	}
+	for _, name := range r.Kept {
+		d.note("%s was not written by baybinder and stays.", filepath.Join(c.To, filepath.FromSlash(name)))
+	}
+	if r.Errors() > 0 {
+		d.note("Nothing was published: %s. The site in %s is as it was.", count(r.Errors(), "error"), c.To)
+		return errFound
+	}
+	d.progress("%s in %s. Show them with baybinder browse, or open %s.", count(r.Pages, "page"), c.To, filepath.Join(c.To, "index.html"))
+	return nil
+}

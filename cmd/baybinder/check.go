@@ -1,0 +1,32 @@
+package main
+
+import "baybinder/generator"
+
+type checkCommand struct {
+	Report string `enum:"text,sarif" default:"text" placeholder:"text|sarif" help:"How to say it: text, or sarif (SARIF 2.1.0, for editors and reviews)."`
+	All    bool   `help:"Say every finding; without it, a text shows the first few of each kind."`
+}
+
+// Help is the longer text of check --help.
+func (*checkCommand) Help() string {
+	return "Each finding names its code in brackets; baybinder explain CODE says more. " +
+		"It ends with 0 where there is no error, with 1 where there is one, and with 2 where it could not run."
+}
+
+// Run tells of what is wrong in the manual.
+func (c *checkCommand) Run(g *globals, d *desk) error {
+	r, err := generator.Check(g.options())
+	if err != nil {
+		return err
+	}
+	if c.Report == "sarif" {
+		err = d.sarif(r)
+	} else {
+		err = d.findings(r, c.All)
+	}
+	if err != nil {
+		return err
+	}
+	d.progress("%s checked.", count(len(r.Manual.Procedures), "procedure"))
+	return verdict(r)
+}

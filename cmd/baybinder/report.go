@@ -1,0 +1,25 @@
+package main
+
+import (
+	"baybinder/generator"
+	"baybinder/generator/check"
+	"baybinder/generator/finding"
+)
+
+// findings tells of what was found, for people.
+func (d *desk) findings(r *generator.Result, all bool) error {
+	return finding.Text(d.out, r.Findings, finding.TextOptions{All: all, Rules: check.Catalogue()})
+}
+
+// sarif tells of what was found, for programs.
+func (d *desk) sarif(r *generator.Result) error {
+	return finding.SARIF(d.out, r.Findings, check.Catalogue())
+}
+
+// verdict is how a check ends.
+func verdict(r *generator.Result) error {
+	if r.Errors() > 0 {
+		return errFound
+	}
+	return nil
+}

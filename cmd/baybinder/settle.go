@@ -1,0 +1,55 @@
+package main
+
+import (
+	"fmt"
+	"path/filepath"
+
+	"baybinder/generator/settle"
+)
+
+type settleCommand struct {
+	Show bool `help:"Say what would be done, and write nothing."`
+}
+
+// Help is the longer text of settle --help.
+func (*settleCommand) Help() string {
+	return "It adds to the lists of each front matter (hazards, tools, supplies, holds) what the steps use and the list lacks, " +
+		"and writes the names of things into links without words. It only puts in: nothing else in a file is touched. " +
+		"What needs judgement is left and told: a line that no step uses, an amount."
+}
+
+// Run mends what needs no judgement.
+func (c *settleCommand) Run(g *globals, d *desk) error {
+	o := g.options()
+	changes, err := settle.Run(settle.Options{Manual: o.Manual, Today: o.Today, Show: c.Show})
+	mended := 0
+	for _, change := range changes {
+		d.change(g.Manual, change)
+		mended += min(1, len(change.Did))
+	}
+	switch {
+	case err != nil:
+		return err
+	case c.Show:
+		d.progress("%s would be mended.", count(mended, "file"))
+	default:
+		d.progress("%s mended.", count(mended, "file"))
+	}
+	return nil
+}
+
+// change tells what was done in a file, and what was left there.
+func (d *desk) change(folder string, c settle.Change) {
+	d.say("%s", filepath.Join(folder, filepath.FromSlash(c.Path)))
+	for _, did := range c.Did {
+		d.say("  %s: %s", place(did), did.Text)
+	}
+	for _, left := range c.Left {
+		d.say("  %s: left to you: %s", place(left), left.Text)
+	}
+}
+
+func place(n settle.Note) string {
+	line, col := n.At.LineCol()
+	return fmt.Sprintf("%d:%d", line, col)
+}

@@ -1,0 +1,165 @@
+package page
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/manual"
+	"baybinder/generator/walk"
+)
+
+// Derived is one step of the refit that follows from the strip.
+type Derived struct {
+	Number   string
+	Anchor   string
+	Text     string // "Refit the seat base"
+	Lines    []string
+	Notes    []HTML // what the strip says of the refit
+	When     string
+	Boxes    []Box
+	Tools    []Link
+	People   int
+	Pictures []HTML
+	Reverses Link // the step that it takes back
+}
+
+// derived shows what a reverse: link expands to.
+func (s *Site) derived(v *Step, up string, p *manual.Procedure, l *manual.Link) {
+	r := s.Walks.Of(p).Reversal(l)
+	if r == nil {
+		return
+	}
+	for i := range r.Steps {
+		step := s.derivedStep(up, p, &r.Steps[i])
+		if saidByPhase(p, r.Step.Phase, step.When) {
+			step.When = ""
+		}
+		v.Derived = append(v.Derived, step)
+	}
+	var numbers []string
+	for _, st := range r.NoReversal {
+		numbers = append(numbers, st.Number)
+	}
+	if len(numbers) > 0 {
+		v.NotBack = fmt.Sprintf(s.Words.NotBack, joined(numbers))
+	}
+}
+
+// saidByPhase says that a condition stands above the whole phase already.
+func saidByPhase(p *manual.Procedure, phase *manual.Phase, when string) bool {
+	if phase.Lead == nil {
+		return false
+	}
+	for _, l := range phase.Lead.Links {
+		if name, ok := p.For.To.Option(l.ID); ok && l.Is("when") && !l.Not && strings.HasSuffix(when, "with "+name) {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived) Derived {
+	v := Derived{
+		Number: d.Label, Anchor: "r" + hyphens(d.Label), Text: s.undoing(d), When: d.When,
+		Boxes: s.boxes(up, hazardsOf(p, d.From.Links)), People: d.From.People,
+		Reverses: Link{Name: fmt.Sprintf(s.Words.Reverses, d.From.Number), Address: "#" + Anchor(d.From)},
+	}
+	for _, f := range d.Fasteners {
+		v.Lines = append(v.Lines, s.fastened(d, f))
+	}
+	if d.New != nil {
+		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.NewFastener, d.New.Label()))
+	}
+	for _, n := range d.Notes {
+		v.Notes = append(v.Notes, s.wrapped(up, n))
+	}
+	s.fromStep(&v, up, d.From)
+	return v
+}
+
+// fromStep brings the tools and pictures of the step that is taken back.
+func (s *Site) fromStep(v *Derived, up string, from *manual.Step) {
+	for _, l := range from.Links {
+		if t, ok := l.To.(*manual.Tool); ok && l.Is("tool") {
+			v.Tools = append(v.Tools, s.link(up, t))
+		}
+	}
+}
+
+// undoing says what a derived step does, by the kind of part.
+func (s *Site) undoing(d *walk.Derived) string {
+	w := s.Words
+	switch thing := d.Thing.(type) {
+	case *manual.Part:
+		if d.Verb == manual.Tighten {
+			return fmt.Sprintf(w.TightenNow, thing.Label())
+		}
+		if d.Renew {
+			return fmt.Sprintf(w.FitNew, thing.Label())
+		}
+		return fmt.Sprintf(s.refitWords(thing.Kind), thing.Label())
+	case *manual.Fastener:
+		return fmt.Sprintf(w.TightenFastener, thing.Label())
+	case *manual.Tool:
+		return fmt.Sprintf(w.TakeAway, thing.Label())
+	case *manual.Setting:
+		if thing.Value != "" {
+			return fmt.Sprintf(w.SetBackTo, thing.Label(), thing.Value)
+		}
+		return fmt.Sprintf(w.SetBack, thing.Label())
+	}
+	return d.Thing.Label()
+}
+
+func (s *Site) refitWords(kind string) string {
+	switch kind {
+	case "line":
+		return s.Words.RefitLine
+	case "wire":
+		return s.Words.RefitWire
+	case "connector":
+		return s.Words.RefitConnector
+	}
+	return s.Words.RefitPart
+}
+
+// fastened is one line on the fasteners of a derived step: how many, how they
+// are begun, the torque or its stages, and whether they are new.
+func (s *Site) fastened(d *walk.Derived, f walk.Fastened) string {
+	line := f.Label()
+	if f.Count > 0 {
+		line = strconv.Itoa(f.Count) + " × " + line
+	}
+	parts := []string{line}
+	if f.New != nil {
+		parts = append(parts, fmt.Sprintf(s.Words.NewFastener, f.New.Label()))
+	}
+	if f.Fastener.Start != "" && d.Verb != manual.Tighten {
+		parts = append(parts, fmt.Sprintf(s.Words.Start, f.Fastener.Start))
+	}
+	if d.Begun {
+		return phrase(append(parts, s.Words.BeginByHand)...)
+	}
+	return phrase(append(parts, s.tightness(f.Fastener)...)...)
+}
+
+// tightness is a fastener's torque, or its stages one by one, and its sequence.
+func (s *Site) tightness(f *manual.Fastener) []string {
+	var out []string
+	switch {
+	case len(f.Stages) > 0:
+		for i, stage := range f.Stages {
+			out = append(out, strconv.Itoa(i+1)+": "+stage.String())
+		}
+	case !f.Torque.IsZero():
+		out = append(out, s.torque(f))
+	}
+	if len(f.Sequence) > 0 {
+		out = append(out, fmt.Sprintf(s.Words.Sequence, joined(f.Sequence)))
+	}
+	if f.MarkAfter != "" {
+		out = append(out, fmt.Sprintf(s.Words.MarkWith, f.MarkAfter))
+	}
+	return out
+}

@@ -1,0 +1,48 @@
+package page
+
+import (
+	"fmt"
+	"slices"
+
+	"baybinder/generator/walk"
+)
+
+// Stood is one thing that is not as it is on a whole, closed, full and live
+// machine.
+type Stood struct {
+	Name  string
+	Word  string // "locked", "off"
+	When  string // the units it holds for; "" for all
+	Since string // "since step 2.1"
+}
+
+func (s *Site) stood(list []walk.Standing) []Stood {
+	var out []Stood
+	for _, x := range list {
+		v := Stood{Name: x.Label(), Word: s.Words.State(x.Word), When: x.When}
+		if x.Since != nil {
+			v.Since = fmt.Sprintf(s.Words.Since, x.Since.Number)
+		}
+		out = append(out, v)
+	}
+	return out
+}
+
+// tellChanges marks the steps after which things stand otherwise than was last
+// told: only there the reader needs it again.
+func tellChanges(parts []Part, told *[]Stood) {
+	for _, p := range parts {
+		if p.Step != nil {
+			tellChange(p.Step, told)
+		}
+	}
+}
+
+func tellChange(v *Step, told *[]Stood) {
+	for i := range v.Subs {
+		tellChange(&v.Subs[i], told)
+	}
+	if v.Changed = !slices.Equal(v.Stand, *told); v.Changed {
+		*told = v.Stand
+	}
+}

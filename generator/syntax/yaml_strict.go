@@ -1,0 +1,145 @@
+package syntax
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/goccy/go-yaml/token"
+)
+
+// strict looks through the words of a text that parsed for what YAML 1.2
+// forbids and the library lets pass. It reads such a place as something, and
+// silently as something else than was meant: a comma that is missing makes two
+// fields one text, and a tab between two figures makes them one number.
+func (y *yamlReader) strict(tokens token.Tokens) {
+	depth, block := 0, false
+	for i, t := range tokens {
+		switch t.Type {
+		case token.SequenceStartType, token.MappingStartType:
+			depth++
+		case token.SequenceEndType, token.MappingEndType:
+			depth--
+		case token.SequenceEntryType:
+			if depth > 0 {
+				y.refuse(t, "a dash inside brackets", "separate the entries of [ ] with commas")
+			}
+		case token.MappingValueType:
+			y.colon(t, depth)
+		case token.DoubleQuoteType:
+			y.escapes(t)
+		case token.DocumentHeaderType:
+			y.second(t, i > 0)
+		case token.DocumentEndType:
+			y.second(t, slices.ContainsFunc(tokens[i+1:], func(t *token.Token) bool { return t.Type != token.CommentType }))
+		case token.CommentType:
+			continue
+		case token.CollectEntryType, token.SingleQuoteType:
+		case token.LiteralType, token.FoldedType:
+			block = true
+			continue
+		default:
+			if !block {
+				y.plain(t, depth > 0)
+			}
+		}
+		block = false
+	}
+}
+
+func (y *yamlReader) second(t *token.Token, is bool) {
+	if is {
+		y.refuse(t, "a second document in one file", "keep one document: remove the line "+t.Value)
+	}
+}
+
+// colon asks for a space after a colon inside brackets: without one, and
+// without quotes around the key, the colon is part of the text.
+func (y *yamlReader) colon(t *token.Token, depth int) {
+	at := y.pos(t)
+	next := y.file.Text[at.End:]
+	quoted := t.Prev != nil && (t.Prev.Type == token.DoubleQuoteType || t.Prev.Type == token.SingleQuoteType)
+	if depth > 0 && !quoted && next != "" && !strings.ContainsAny(next[:1], " \t\n,]}") {
+		y.refuseAt(at.Start, "a colon without a space after it", "write a space after the colon")
+	}
+}
+
+// plain looks at a text without quotes.
+func (y *yamlReader) plain(t *token.Token, inBrackets bool) {
+	at := y.pos(t)
+	raw := y.raw(at.Start, t.Value)
+	tab, colon := strings.IndexByte(raw, '\t'), strings.Index(raw+"\n", ": ")
+	if end := strings.Index(raw+"\n", ":\n"); colon < 0 {
+		colon = end
+	}
+	switch {
+	case tab >= 0:
+		y.refuseAt(at.Start+tab, "a tab in a text", "write a space")
+	case colon >= 0 && strings.Contains(raw[:colon], "\n"):
+		y.refuseAt(at.Start+colon, "a colon in a line that continues the text above it", "indent it like the fields around it, or put the text in quotes")
+	case colon >= 0:
+		y.refuseAt(at.Start+colon, secondColon, "write a comma between two fields; "+quoteMend)
+	case raw != "" && strings.ContainsAny(raw[:1], ",[]{}"):
+		y.refuseAt(at.Start, "a text that starts with a sign that YAML keeps for itself", "put the text in quotes")
+	case inBrackets && strings.ContainsAny(raw, "[]{}"):
+		y.refuseAt(at.Start+strings.IndexAny(raw, "[]{}"), "a bracket in a text inside brackets", "put the text in quotes, or close the bracket")
+	case y.tabBefore(at.Start):
+		y.refuseAt(at.Start, "a tab where spaces belong", "indent with spaces")
+	}
+}
+
+// raw is what stands in the file for a text without quotes that begins at
+// start: as much as holds the same signs, white space left aside.
+func (y *yamlReader) raw(start int, value string) string {
+	text := y.file.Text[start:]
+	end := 0
+	for _, r := range strings.Join(strings.Fields(value), "") {
+		i := strings.IndexRune(text[end:], r)
+		if i < 0 {
+			break
+		}
+		end += i + len(string(r))
+	}
+	return text[:end]
+}
+
+// tabBefore says that a line begins with white space that holds a tab.
+func (y *yamlReader) tabBefore(start int) bool {
+	line := y.file.Text[strings.LastIndexByte(y.file.Text[:start], '\n')+1 : start]
+	return strings.TrimLeft(line, " \t") == "" && strings.Contains(line, "\t")
+}
+
+// escapes looks at what stands after each backslash of a quoted text.
+func (y *yamlReader) escapes(t *token.Token) {
+	start := y.pos(t).Start + 1
+	text := y.file.Text[min(start, len(y.file.Text)):]
+	for i := 0; i < len(text) && text[i] != '"'; i++ {
+		if text[i] != '\\' {
+			continue
+		}
+		if !knownEscape(text[i+1:]) {
+			y.refuseAt(start+i, `a \ that begins no known sign`, "write the text in single quotes: '…'")
+		}
+		i++
+	}
+}
+
+// hexDigits is how many follow the letter of an escape.
+var hexDigits = map[byte]int{'x': 2, 'u': 4, 'U': 8}
+
+// knownEscape says whether what follows a backslash is an escape of YAML 1.2
+// (5.7, "Escaped Characters").
+func knownEscape(rest string) bool {
+	if rest == "" {
+		return false
+	}
+	n := hexDigits[rest[0]]
+	if n == 0 {
+		return strings.IndexByte("0abt\tnvfre \"/\\N_LP\n", rest[0]) >= 0
+	}
+	return len(rest) > n && strings.Trim(rest[1:n+1], "0123456789abcdefABCDEF") == ""
+}
+
+func (y *yamlReader) refuseAt(offset int, what, mend string) {
+	y.refused = true
+	y.findings = append(y.findings, Syntax.At(y.file.At(offset, offset+1), "%s", what).WithMend("%s", mend))
+}

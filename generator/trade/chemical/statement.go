@@ -1,0 +1,101 @@
+// Package chemical reads the hazard statements of a chemical and works out what its label says.
+//
+// The statements, signal words and pictograms are those of the UN GHS (Globally
+// Harmonized System, "the purple book") as the European CLP regulation prints
+// them. The set is closed: a code that is not in it is an error with the nearest
+// one, for a wrong warning is worse than none.
+//
+// The GHS word is a scale of its own: an eye irritant is "Warning" here and no
+// more than a CAUTION in a safety message. The two are never fed into each
+// other.
+package chemical
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"baybinder/generator/nearest"
+	"baybinder/generator/trade/refused"
+)
+
+// Word is a signal word of the GHS.
+type Word uint8
+
+// The words, the weaker first. Some statements have none.
+const (
+	NoWord Word = iota
+	Warning
+	Danger
+)
+
+// String is the word as a label has it.
+func (w Word) String() string { return [...]string{"", "Warning", "Danger"}[w] }
+
+// Sign is a pictogram of the GHS: GHS01 to GHS09. 0 is none.
+type Sign uint8
+
+// The pictograms by what they show.
+const (
+	NoSign Sign = iota
+	ExplodingBomb
+	Flame
+	FlameOverCircle
+	GasCylinder
+	Corrosion
+	Skull
+	ExclamationMark
+	HealthHazard
+	Environment
+)
+
+// String is the pictogram's number, "GHS02".
+func (s Sign) String() string {
+	if s == NoSign {
+		return ""
+	}
+	return "GHS0" + string('0'+rune(s))
+}
+
+// Shows is what the pictogram shows, in words.
+func (s Sign) Shows() string {
+	return [...]string{"", "exploding bomb", "flame", "flame over circle", "gas cylinder", "corrosion", "skull and crossbones", "exclamation mark", "health hazard", "environment"}[s]
+}
+
+// Statement is a hazard statement and what it brings onto the label.
+type Statement struct {
+	Code string // "H319"
+	Text string
+	Word Word
+	Sign Sign
+	part part // what is in danger and how, for the precautions and the precedence
+}
+
+// code is H, the kind of hazard (2 physical, 3 health, 4 environment) and two
+// figures. Source: UN GHS, annex 3, section 1.
+var code = regexp.MustCompile(`^H[234]\d\d$`)
+
+// Find is the statement of a code. The error is a *refused.Error.
+func Find(text string) (Statement, error) {
+	wanted := strings.ToUpper(strings.TrimSpace(text))
+	if i := slices.IndexFunc(statements, func(s Statement) bool { return s.Code == wanted }); i >= 0 {
+		return statements[i], nil
+	}
+	bad := &refused.Error{Given: text, Why: "is not a hazard statement that the manual knows", Write: "write its code as the safety data sheet has it, as in H319"}
+	if !code.MatchString(wanted) {
+		bad.Why = "is not the code of a hazard statement"
+	}
+	if near := nearest.Of(wanted, Codes()); near != "" {
+		bad.Write = "did you mean " + near + "? Look it up in section 2 of the safety data sheet"
+	}
+	return Statement{}, bad
+}
+
+// Codes are all codes of the set, in order.
+func Codes() []string {
+	codes := make([]string, len(statements))
+	for i, s := range statements {
+		codes[i] = s.Code
+	}
+	return codes
+}

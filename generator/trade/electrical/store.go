@@ -1,0 +1,93 @@
+package electrical
+
+import (
+	"fmt"
+	"math"
+
+	"baybinder/generator/quantity"
+	"baybinder/generator/trade/working"
+)
+
+// Store is what keeps a charge after it is switched off.
+type Store struct {
+	Voltage     quantity.Quantity // before it is switched off; alternating is taken at its peak
+	Capacitance quantity.Quantity
+	Resistance  quantity.Quantity // through which it discharges
+}
+
+// Known says that all three are there, so that something can be computed.
+func (s Store) Known() bool {
+	return s.Start() > 0 && s.Capacitance.Base() > 0 && s.Resistance.Base() > 0
+}
+
+// Start is the voltage at which the discharge begins, V.
+func (s Store) Start() float64 {
+	volts := math.Abs(s.Voltage.Base())
+	if s.Voltage.Flow == quantity.AC {
+		return Peak(volts)
+	}
+	return volts
+}
+
+// Energy is what is stored, J.
+func (s Store) Energy() float64 { return StoredEnergy(s.Capacitance.Base(), s.Start()) }
+
+// Wait is how long a charge takes to fall to a safe voltage.
+type Wait struct {
+	Seconds float64
+	Least   quantity.Quantity // the same in whole seconds, rounded up: "2 min 59 s"
+	Working working.Working
+}
+
+// WaitFor computes the wait until the store is at the safe voltage, which is
+// direct, as a stored charge is. It is false where something is not known.
+func (s Store) WaitFor(safe quantity.Quantity) (Wait, bool) {
+	if !s.Known() || safe.Base() <= 0 {
+		return Wait{}, false
+	}
+	seconds := DischargeTime(s.Resistance.Base(), s.Capacitance.Base(), s.Start(), safe.Base())
+	w := Wait{Seconds: seconds, Least: quantity.Elapsed(int(math.Ceil(seconds - 1e-9)))}
+	w.Working = s.explain(safe, w)
+	return w, true
+}
+
+// Enough says whether a wait, s, is long enough.
+func (w Wait) Enough(seconds float64) bool { return seconds >= w.Seconds*(1-1e-9) }
+
+// What capacitors and resistors of power circuits are commonly off by: common
+// practice, no source. They say how much longer the wait of such a pair is.
+const (
+	capacitorOff = 0.20
+	resistorOff  = 0.05
+)
+
+func (s Store) explain(safe quantity.Quantity, w Wait) working.Working {
+	start, words := s.Voltage.String(), "voltage before it is switched off"
+	if s.Voltage.Flow == quantity.AC {
+		start, words = "√2 · "+start, words+", at its peak"
+	}
+	longer := quantity.Elapsed(int(math.Ceil(WithTolerance(w.Seconds, resistorOff, capacitorOff))))
+	return working.Working{
+		Formula: "t = R·C·ln(V/safe)",
+		Put:     fmt.Sprintf("%s · %s · ln(%s/%s)", s.Resistance, s.Capacitance, start, safe),
+		Result:  fmt.Sprintf("%s, so at least %s", quantity.Of(w.Seconds, quantity.Second, 3), w.Least),
+		Terms: []working.Term{
+			{Sign: "R", Words: "resistance that discharges it", Value: s.Resistance.String()},
+			{Sign: "C", Words: "capacitance", Value: s.Capacitance.String()},
+			{Sign: "V", Words: words, Value: start},
+			{Sign: "safe", Words: "the shop's safe voltage, direct", Value: safe.String()},
+		},
+		Assumes: []string{
+			"The discharge resistor is whole. If it is not, no wait is long enough: measure before hands go in.",
+			fmt.Sprintf("Resistance and capacitance are as marked. With a capacitor 20 %% and a resistor 5 %% above, it takes %s.", longer),
+			fmt.Sprintf("Nothing feeds the circuit any more. At the start it holds %s J.", joules(s.Energy())),
+			"The maker's wait goes before this one.",
+		},
+		Source: "exponential discharge, V = V0·e^(−t/RC)",
+	}
+}
+
+// joules is an energy with three digits.
+func joules(energy float64) string {
+	return quantity.Of(energy, quantity.Bare, 3).Number()
+}

@@ -1,0 +1,78 @@
+package fastening
+
+import (
+	"fmt"
+	"strconv"
+
+	"baybinder/generator/quantity"
+	"baybinder/generator/trade/working"
+)
+
+// Load is what a torque does to a bolt.
+type Load struct {
+	Clamp     quantity.Quantity // at the condition's nut factor
+	Low, High quantity.Quantity // at the rough and the slippery end of its span
+	Proof     quantity.Quantity
+	Share     float64 // of the proof load: 0.75 is 75 %
+	Working   working.Working
+}
+
+// Over says that the bolt is pulled above its proof load: it stays longer than
+// it was, and is not to be used again.
+func (l Load) Over() bool { return l.Share > 1 }
+
+// LoadOf computes the pull that a torque makes in a bolt and holds it against
+// the bolt's proof load. It is false where the torque is none, or the class has
+// no bolts of that size.
+func LoadOf(t Thread, c Class, f Friction, torque quantity.Quantity) (Load, bool) {
+	proof, ok := ProofOf(t, c)
+	if !ok || torque.Unit.Dimension() != quantity.Torque || torque.Base() <= 0 {
+		return Load{}, false
+	}
+	at := func(k float64) float64 { return ClampLoad(torque.Base(), k, t.Diameter/1000) }
+	l := Load{
+		Clamp: kilonewtons(at(f.K)), Low: kilonewtons(at(f.High)), High: kilonewtons(at(f.Low)),
+		Proof: kilonewtons(proof.Load), Share: at(f.K) / proof.Load,
+	}
+	l.Working = l.explain(t, c, f, proof, torque)
+	return l, true
+}
+
+func kilonewtons(newtons float64) quantity.Quantity {
+	return quantity.Of(newtons/1000, quantity.Kilonewton, 3)
+}
+
+func (l Load) explain(t Thread, c Class, f Friction, p Proof, torque quantity.Quantity) working.Working {
+	k := strconv.FormatFloat(f.K, 'f', 2, 64)
+	return working.Working{
+		Formula: "F = T/(K·d)",
+		Put:     fmt.Sprintf("%s/(%s · %s mm)", torque, k, plain(t.Diameter)),
+		Result:  fmt.Sprintf("%s, %.0f %% of the proof load of %s", l.Clamp, l.Share*100, l.Proof),
+		Terms: []working.Term{
+			{Sign: "T", Words: "torque", Value: torque.String()},
+			{Sign: "K", Words: "nut factor, " + f.Condition, Value: k},
+			{Sign: "d", Words: "diameter of the thread", Value: plain(t.Diameter) + " mm"},
+			{Sign: "Fp", Words: "proof load of " + t.String() + ", class " + c.Code, Value: p.words()},
+		},
+		Assumes: []string{
+			fmt.Sprintf("The nut factor of a real joint is somewhere between %.2f and %.2f, so the pull is between %s and %s.", f.Low, f.High, l.Low, l.High),
+			"The torque is the turning of the thread alone: a lock nut, a tight thread or a dry seal takes its own.",
+		},
+		Source: "T = K·d·F, short form of the trade; proof load " + p.source(),
+	}
+}
+
+// words is the proof load with how it came about.
+func (p Proof) words() string {
+	if p.Printed {
+		return kilonewtons(p.Load).String()
+	}
+	return fmt.Sprintf("%.1f mm² · %s MPa = %s", p.Area, plain(p.Stress), kilonewtons(p.Load))
+}
+
+func (p Proof) source() string {
+	if p.Printed {
+		return "ISO 898-1, tables 4 and 5"
+	}
+	return "As·Sp by ISO 898-1"
+}

@@ -1,0 +1,46 @@
+// Package working is the working behind a computed number, so that whoever sees the number can open how it came about.
+//
+// A result that nobody can follow is not believed at the bay, or believed when
+// it should not be. The page shows the result; a press on it opens the formula,
+// the numbers put in, the result again, what was assumed and the source.
+package working
+
+import "strings"
+
+// Working is one computed result and how it came about. All fields are text as
+// it is shown; the zero Working is none.
+type Working struct {
+	Formula string   // in signs: "t = R·C·ln(V/safe)"
+	Put     string   // the numbers put in: "100 kΩ · 1000 µF · ln(360 V/60 V)"
+	Result  string   // "179 s"
+	Terms   []Term   // what the signs of the formula stand for, in its order
+	Assumes []string // what must be so for the result to hold, in whole sentences
+	Source  string   // what the formula and its constants are from, and by which mark
+}
+
+// Term is one sign of a formula: what it stands for and what was put in.
+type Term struct {
+	Sign  string // "R"
+	Words string // "resistance across the capacitor"
+	Value string // "100 kΩ"
+}
+
+// Known says that there is a working at all.
+func (w Working) Known() bool { return w.Formula != "" }
+
+// String is the working in one line, "t = R·C = 2 Ω · 3 F = 6 s; source: …".
+// Every equals sign after the formula's own leads to the next form of the same
+// number.
+func (w Working) String() string {
+	var line strings.Builder
+	line.WriteString(w.Formula)
+	for _, next := range []string{w.Put, w.Result} {
+		if next != "" {
+			line.WriteString(" = " + next)
+		}
+	}
+	if w.Source != "" {
+		line.WriteString("; source: " + w.Source)
+	}
+	return line.String()
+}

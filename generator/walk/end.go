@@ -1,0 +1,157 @@
+package walk
+
+import (
+	"fmt"
+
+	"baybinder/generator/manual"
+)
+
+// finish judges how everything is left.
+func (w *walk) finish() {
+	if w.free || !w.leavesRead() {
+		return
+	}
+	for _, s := range w.p.Leaves {
+		if !s.Unknown {
+			w.leaves(s)
+		}
+	}
+	for _, x := range w.touched {
+		w.left(x)
+	}
+}
+
+// leavesRead says that every line of leaves could be read as naming something.
+func (w *walk) leavesRead() bool {
+	for _, s := range w.p.Leaves {
+		if s.Unknown && s.Thing == nil {
+			return false
+		}
+	}
+	return true
+}
+
+// leaves compares a line of leaves with what the walk found.
+func (w *walk) leaves(s manual.State) {
+	at := event{link: &manual.Link{At: s.At}}
+	if f, is := s.Thing.(*manual.Fastener); is && len(f.Holds) > 0 {
+		w.leavesFastener(f, s, at)
+		return
+	}
+	x := w.lay.of[s.Thing]
+	bad := w.and(w.present(x), w.unlike(x, stateNamed(s.Word)))
+	w.at(at, func() { w.find(&StateMismatch, x, bad, "is not "+s.Word+" at the end") })
+}
+
+func (w *walk) leavesFastener(f *manual.Fastener, s manual.State, at event) {
+	some := no
+	for _, x := range w.named(f) {
+		some = w.or(some, w.and(w.present(x), w.looseAt(x, w.lay.of[w.lay.things[x].part])))
+	}
+	bad := some
+	if s.Word == "loose" {
+		bad = w.not(some)
+	}
+	if named := w.named(f); len(named) > 0 {
+		w.at(at, func() { w.find(&StateMismatch, named[0], bad, fmt.Sprintf("is not %s at the end", s.Word)) })
+	}
+}
+
+// left judges a thing that leaves does not name.
+func (w *walk) left(x thing) {
+	if w.speaksOf(x) {
+		return
+	}
+	wrong := w.leftOpen(x, w.state[x])
+	if wrong == no {
+		return
+	}
+	for to, r := range leftRules(w.lay.things[x].sort) {
+		here := w.and(wrong, w.is(w.state[x], states(fn(to))))
+		if r == nil || here == no {
+			continue
+		}
+		w.each(w.began[x], here, func(e event, where fn) {
+			if e.link != nil {
+				w.at(e, func() { w.find(r, x, where, "") })
+			}
+		})
+	}
+}
+
+// leftRules are the rules by the state that a thing is left in.
+func leftRules(s sort) [maxKids]*rule {
+	switch s {
+	case anEnergy, aPoint:
+		r := &LeftIsolated
+		return [maxKids]*rule{isolated: r, locked: r, released: r, dead: r, blocked: r}
+	case aPart:
+		return [maxKids]*rule{off: &LeftOff, capped: &LeftOff}
+	case aFastening, aFastener:
+		return [maxKids]*rule{loose: &LeftLoose}
+	case aFluid:
+		return [maxKids]*rule{low: &LeftLow, drained: &LeftLow, unbled: &NotBled}
+	case aTool:
+		return [maxKids]*rule{set: &LeftInPlace}
+	case aSetting:
+		return [maxKids]*rule{set: &LeftAltered}
+	}
+	return [maxKids]*rule{}
+}
+
+// speaksOf says that leaves names the thing.
+func (w *walk) speaksOf(x thing) bool {
+	for _, s := range w.p.Leaves {
+		if s.Thing == nil {
+			continue
+		}
+		for _, y := range w.named(s.Thing) {
+			if x == y {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// leftOpen says where a thing is neither whole nor as it was at the start.
+func (w *walk) leftOpen(x thing, f fn) fn {
+	info := w.lay.things[x]
+	fine := w.lay.alike(x, 0) | w.lay.alike(x, w.home[x]) | states(unknown)
+	open := w.and(w.present(x), w.is(f, ^fine))
+	switch info.sort {
+	case aFastening:
+		part := w.lay.of[info.part]
+		if w.home[x] == loose && w.home[part] != on {
+			open = w.and(w.present(x), w.is(f, states(loose)))
+		}
+		return w.and(open, w.is(w.homely(w.get(part)), states(on)))
+	case aPoint:
+		for _, e := range info.named.(*manual.Point).Cuts {
+			y := w.lay.of[e]
+			open = w.andNot(open, w.and(w.present(y), w.is(w.homely(w.get(y)), notLive|states(unknown))))
+		}
+	}
+	return open
+}
+
+// leftWrong says where a thing, walked alone, is left otherwise than the
+// procedure says, and how it should be.
+func (w *walk) leftWrong(x thing, f fn) (wrong, word fn) {
+	start := w.start[x]
+	for _, s := range w.p.Leaves {
+		if s.Thing == nil || s.Unknown {
+			continue
+		}
+		for _, y := range w.named(s.Thing) {
+			if x == y {
+				want := stateNamed(s.Word)
+				return w.and(w.present(x), w.is(f, ^w.lay.alike(x, want)&^states(unknown))), want
+			}
+		}
+	}
+	if leftRules(w.lay.things[x].sort) == [maxKids]*rule{} {
+		return no, start
+	}
+	return w.leftOpen(x, f), start
+}

@@ -1,0 +1,220 @@
+package walk
+
+import "baybinder/generator/manual"
+
+// thing is one small automaton, by its place in a layout.
+type thing int32
+
+const nothing thing = -1
+
+// sort is what a thing is.
+type sort uint8
+
+const (
+	anEnergy sort = iota
+	aPoint
+	aPart
+	aFastening // a fastener at a part
+	aFastener  // one that no part names
+	aFluid
+	aSpill // what of a fluid was spilled
+	aSetting
+	aGroup // parts that look alike
+	aGap   // the place of a part that was taken off for good
+	aTool  // that is left in place
+)
+
+// info is what a layout knows of a thing.
+type info struct {
+	sort   sort
+	named  manual.Named // of a fastening the fastener, of a spill the fluid, of a gap the part
+	part   *manual.Part // of a fastening
+	unread bool         // its entry could not be read: nothing is said of it
+}
+
+// fastening is a fastener at a part.
+type fastening struct {
+	fastener *manual.Fastener
+	part     *manual.Part
+}
+
+// layout numbers the things that procedures for one machine can act on. It is
+// made once a machine and only read afterwards.
+type layout struct {
+	machine *manual.Machine // nil for procedures that are for none
+	things  []info
+	of      map[manual.Named]thing
+	at      map[fastening]thing
+	spill   map[*manual.Fluid]thing
+	gap     map[*manual.Part]thing
+	energy  map[*manual.Energy]*energyRule
+	naming  map[*manual.Energy][]*manual.Part // parts that name the energy in prove-dead or guards
+	needing map[*manual.Energy][]*manual.Fluid
+	blocks  map[*manual.Tool][]*manual.Energy
+	held    map[*manual.Part][]thing // its fastenings
+}
+
+// energyRule is what of an energy's entry decides how it is walked.
+type energyRule struct {
+	energy   *manual.Energy
+	points   []*manual.Point
+	lockable bool // one of its points takes a lock
+	stored   bool
+	early    bool // a load: it may be released before it is isolated
+	blockers []*manual.Tool
+}
+
+func newLayout(m *manual.Machine, tools []*manual.Tool) *layout {
+	l := &layout{
+		machine: m,
+		of:      map[manual.Named]thing{}, at: map[fastening]thing{},
+		spill: map[*manual.Fluid]thing{}, gap: map[*manual.Part]thing{},
+		energy: map[*manual.Energy]*energyRule{}, naming: map[*manual.Energy][]*manual.Part{},
+		needing: map[*manual.Energy][]*manual.Fluid{}, blocks: map[*manual.Tool][]*manual.Energy{},
+		held: map[*manual.Part][]thing{},
+	}
+	if m != nil {
+		l.energies()
+		l.parts()
+		l.rest()
+	}
+	for _, t := range tools {
+		l.add(aTool, t, t.Unread)
+	}
+	return l
+}
+
+func (l *layout) add(s sort, n manual.Named, unread bool) thing {
+	x := thing(len(l.things))
+	l.things = append(l.things, info{sort: s, named: n, unread: unread})
+	switch s {
+	case aSpill:
+		l.spill[n.(*manual.Fluid)] = x
+	case aGap:
+		l.gap[n.(*manual.Part)] = x
+	default:
+		l.of[n] = x
+	}
+	return x
+}
+
+func (l *layout) energies() {
+	for _, e := range l.machine.Energies {
+		rule := newEnergyRule(e)
+		l.energy[e] = rule
+		unread := e.Unread
+		for _, p := range rule.points {
+			unread = unread || p.Unread
+		}
+		l.add(anEnergy, e, unread || len(rule.points) < len(e.Points))
+		for _, t := range rule.blockers {
+			l.blocks[t] = append(l.blocks[t], e)
+		}
+	}
+	for _, p := range l.machine.Points {
+		l.add(aPoint, p, p.Unread)
+	}
+}
+
+func newEnergyRule(e *manual.Energy) *energyRule {
+	r := &energyRule{energy: e, stored: e.Stored.Yes}
+	r.early = e.Kind == "gravity" || e.Kind == "spring" || e.Kind == "motion"
+	for _, p := range e.Points {
+		if p.To != nil {
+			r.points = append(r.points, p.To)
+			r.lockable = r.lockable || p.To.Lock
+		}
+	}
+	for _, t := range e.BlockedBy {
+		if t.To != nil {
+			r.blockers = append(r.blockers, t.To)
+		}
+	}
+	return r
+}
+
+func (l *layout) parts() {
+	for _, p := range l.machine.Parts {
+		l.add(aPart, p, p.Unread)
+		for _, e := range leads(p.ProveDead) {
+			l.naming[e] = append(l.naming[e], p)
+		}
+		for _, e := range leads(p.Guards) {
+			if named := l.naming[e]; len(named) == 0 || named[len(named)-1] != p {
+				l.naming[e] = append(l.naming[e], p)
+			}
+		}
+	}
+	for _, p := range l.machine.Parts {
+		for _, h := range p.HeldBy {
+			if f := h.To; f != nil {
+				key := fastening{f, p}
+				if _, twice := l.at[key]; !twice {
+					x := l.fasteningAt(key)
+					l.at[key] = x
+					l.held[p] = append(l.held[p], x)
+				}
+			}
+		}
+	}
+}
+
+func (l *layout) fasteningAt(f fastening) thing {
+	l.things = append(l.things, info{
+		sort: aFastening, named: f.fastener, part: f.part,
+		unread: f.fastener.Unread || f.part.Unread,
+	})
+	return thing(len(l.things) - 1)
+}
+
+func (l *layout) rest() {
+	for _, f := range l.machine.Fasteners {
+		if len(f.Holds) == 0 {
+			l.add(aFastener, f, f.Unread)
+		}
+	}
+	for _, f := range l.machine.Fluids {
+		unread := f.Unread
+		for _, p := range f.Lines {
+			unread = unread || p.Unread
+		}
+		l.add(aFluid, f, unread)
+		l.add(aSpill, f, unread)
+		for _, e := range leads(f.NeededBy) {
+			l.needing[e] = append(l.needing[e], f)
+		}
+	}
+	for _, s := range l.machine.Settings {
+		l.add(aSetting, s, s.Unread)
+	}
+	for _, g := range l.machine.Groups {
+		l.add(aGroup, g, g.Unread)
+	}
+	for _, p := range l.machine.Parts {
+		l.add(aGap, p, p.Unread)
+	}
+}
+
+// leads are the references of a list that lead somewhere.
+func leads[T any](refs []manual.Ref[T]) []*T {
+	var out []*T
+	for _, r := range refs {
+		if r.To != nil {
+			out = append(out, r.To)
+		}
+	}
+	return out
+}
+
+// condition is the option that a thing needs to be there.
+func (l *layout) condition(x thing) manual.Condition {
+	switch i := l.things[x]; i.sort {
+	case anEnergy:
+		return i.named.(*manual.Energy).OnlyWith
+	case aPart, aGap:
+		return i.named.(*manual.Part).OnlyWith
+	case aFastening:
+		return i.part.OnlyWith
+	}
+	return manual.Condition{}
+}

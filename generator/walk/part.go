@@ -1,0 +1,146 @@
+package walk
+
+import "baybinder/generator/manual"
+
+// remove takes a part off; for good where a new one is to be fitted.
+func (w *walk) remove(p *manual.Part, g fn, forGood bool) {
+	x := w.lay.of[p]
+	g = w.and(g, w.present(x))
+	f := w.get(x)
+	w.find(&RemovedTwice, x, w.and(g, w.is(f, offStates)), "is off already")
+	g = w.andNot(g, w.is(f, offStates))
+	known := w.and(g, w.is(f, states(on)))
+	w.reach(p, known)
+	w.handsIn(p, known)
+	w.guardsOff(p, known)
+	w.undone(undoing{verb: manual.Refit, thing: x, where: known, new: forGood})
+	w.put(x, g, off)
+	for _, h := range w.lay.held[p] {
+		w.put(h, g, loose)
+	}
+	gap := idle
+	if forGood {
+		gap = set
+	}
+	w.put(w.lay.gap[p], g, gap)
+	w.opened(p, g)
+}
+
+// reach looks for what is in the way.
+func (w *walk) reach(p *manual.Part, g fn) {
+	for _, u := range leads(p.Under) {
+		x := w.lay.of[u]
+		w.findOnce(&NotReachable, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), states(on))))
+	}
+}
+
+// handsIn looks for energies that are not proved dead where hands go.
+func (w *walk) handsIn(p *manual.Part, g fn) {
+	for _, e := range leads(p.ProveDead) {
+		x := w.lay.of[e]
+		w.findOnce(&LiveWork, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), notDead)))
+	}
+}
+
+// guardsOff judges a part that keeps hands from an energy: the energy is
+// isolated and locked, and until it is dead the step meets a hazard of it.
+func (w *walk) guardsOff(p *manual.Part, g fn) {
+	for _, e := range leads(p.Guards) {
+		if provesDead(p, e) {
+			continue
+		}
+		r, x := w.lay.energy[e], w.lay.of[e]
+		here := w.and(g, w.present(x))
+		f := w.get(x)
+		open := notLocked
+		switch {
+		case len(r.points) == 0:
+			open = 0
+		case !r.lockable:
+			open = liveStates
+		}
+		w.findOnce(&GuardOffLive, x, w.and(here, w.is(f, open)))
+		if !w.hazardOf(w.here.step, e.ID) {
+			bare := w.and(here, w.is(f, notDead&^open))
+			w.find(&GuardOffLive, x, bare, "is not proved dead, and the step does not meet a hazard of it")
+		}
+	}
+}
+
+func provesDead(p *manual.Part, e *manual.Energy) bool {
+	for _, d := range p.ProveDead {
+		if d.To == e {
+			return true
+		}
+	}
+	return false
+}
+
+// opened is what opening a line does to its fluid, and to parts that look like
+// others.
+func (w *walk) opened(p *manual.Part, g fn) {
+	if f := p.Carries.To; f != nil {
+		w.shift(w.lay.of[f], g, move(low, full, unbled))
+		w.put(w.lay.spill[f], g, set)
+	}
+	if p.Alike != "" {
+		if group, is := w.lay.machine.Find(p.Alike).(*manual.Group); is {
+			w.unmarked(group, p, g)
+		}
+	}
+}
+
+// refit puts a part back. In a run its neighbours need only be on.
+func (w *walk) refit(p *manual.Part, g fn, run []*manual.Part) {
+	x := w.lay.of[p]
+	g = w.and(g, w.present(x))
+	f := w.get(x)
+	w.find(&RefitNotRemoved, x, w.and(g, w.is(f, states(on))), "is on already")
+	g = w.andNot(g, w.is(f, states(on)))
+	known := w.and(g, w.is(f, offStates))
+	w.handsIn(p, known)
+	w.covered(p, known, run)
+	w.newPart(p, w.and(known, w.is(w.get(w.lay.gap[p]), states(set))))
+	w.newFasteners(p, known)
+	w.put(x, g, on)
+	w.put(w.lay.gap[p], g, idle)
+	w.tightenedEarly(p, g)
+}
+
+// covered looks for what is still open under a part that goes back on.
+func (w *walk) covered(p *manual.Part, g fn, run []*manual.Part) {
+	for _, q := range p.Over {
+		x := w.lay.of[q]
+		here := w.and(g, w.present(x))
+		w.findOnce(&RefitOverOpen, x, w.and(here, w.is(w.get(x), offStates)))
+		if contains(run, q) {
+			continue
+		}
+		for _, h := range w.lay.held[q] {
+			w.findOnce(&RefitOverOpen, h, w.and(here, w.looseAt(h, x)))
+		}
+	}
+}
+
+func contains(parts []*manual.Part, p *manual.Part) bool {
+	for _, q := range parts {
+		if q == p {
+			return true
+		}
+	}
+	return false
+}
+
+// capLine closes the open end of a line.
+func (w *walk) capLine(p *manual.Part, g fn) {
+	x := w.lay.of[p]
+	g = w.and(g, w.present(x))
+	f := w.get(x)
+	if p.Kind != "line" {
+		w.find(&ActOrder, x, g, "is not a line: it has no open end to cap")
+		return
+	}
+	w.find(&ActOrder, x, w.and(g, w.is(f, states(on))), "is on: it has no open end to cap")
+	w.find(&ActOrder, x, w.and(g, w.is(f, states(capped))), "is capped already")
+	w.shift(x, g, move(capped, off))
+}

@@ -1,0 +1,119 @@
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/manual"
+)
+
+// plan is what can be said of a procedure's steps before they are walked.
+type plan struct {
+	asks    map[*manual.Link][]taking       // of if-not: and if:, the takings before it, the latest last
+	askers  map[*manual.Link][]*manual.Step // of a taking, the steps that ask how it went
+	answers []question
+}
+
+// taking is where a hold is taken: by hold: or again:.
+type taking struct {
+	link *manual.Link
+	step *manual.Step
+}
+
+// question is an ask hold whose answer is asked for.
+type question struct {
+	hold    *manual.Hold
+	taking  *manual.Link
+	answers []string
+}
+
+// item is a link of a step or a sub-step, as they stand in the text.
+type item struct {
+	link *manual.Link
+	sub  *manual.Step
+}
+
+// items puts the links and sub-steps of a step in reading order.
+func items(s *manual.Step) []item {
+	out := make([]item, 0, len(s.Links)+len(s.Subs))
+	links := s.Links
+	for _, sub := range s.Subs {
+		for len(links) > 0 && links[0].At.Start < sub.At.Start {
+			out = append(out, item{link: links[0]})
+			links = links[1:]
+		}
+		out = append(out, item{sub: sub})
+	}
+	for _, l := range links {
+		out = append(out, item{link: l})
+	}
+	return out
+}
+
+func newPlan(p *manual.Procedure) *plan {
+	pl := &plan{asks: map[*manual.Link][]taking{}, askers: map[*manual.Link][]*manual.Step{}}
+	taken := map[*manual.Hold][]taking{}
+	for _, ph := range p.Phases {
+		for _, s := range ph.Steps {
+			pl.step(s, taken)
+		}
+	}
+	return pl
+}
+
+func (pl *plan) step(s *manual.Step, taken map[*manual.Hold][]taking) {
+	for _, l := range s.Links {
+		if hold, asked := askedOf(l); asked {
+			pl.ask(l, hold, s, taken[hold])
+		}
+	}
+	for _, it := range items(s) {
+		switch {
+		case it.sub != nil:
+			pl.step(it.sub, taken)
+		case takes(it.link):
+			if hold, _ := it.link.To.(*manual.Hold); hold != nil {
+				taken[hold] = append(taken[hold], taking{it.link, s})
+			}
+		}
+	}
+}
+
+func (pl *plan) ask(l *manual.Link, hold *manual.Hold, s *manual.Step, before []taking) {
+	pl.asks[l] = slices.Clip(before)
+	for _, t := range before {
+		pl.askers[t.link] = append(pl.askers[t.link], s)
+		pl.question(l, hold, t.link)
+	}
+	if len(before) == 0 {
+		pl.question(l, hold, nil)
+	}
+}
+
+// question notes that an answer is asked for.
+func (pl *plan) question(l *manual.Link, hold *manual.Hold, t *manual.Link) {
+	if !l.Is("if") {
+		return
+	}
+	for i := range pl.answers {
+		q := &pl.answers[i]
+		if q.hold == hold && q.taking == t {
+			if !slices.Contains(q.answers, l.Frag) {
+				q.answers = append(q.answers, l.Frag)
+			}
+			return
+		}
+	}
+	pl.answers = append(pl.answers, question{hold, t, []string{l.Frag}})
+}
+
+// askedOf is the hold whose outcome a link asks about.
+func askedOf(l *manual.Link) (*manual.Hold, bool) {
+	if l.Bad || !(l.Is("if-not") || l.Is("if")) {
+		return nil, false
+	}
+	hold, ok := l.To.(*manual.Hold)
+	return hold, ok
+}
+
+// takes says that the link takes a hold.
+func takes(l *manual.Link) bool { return l.Is("hold") || l.Is("again") }

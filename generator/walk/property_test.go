@@ -1,0 +1,115 @@
+package walk_test
+
+import (
+	"flag"
+	"fmt"
+	"os"
+	"sort"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"baybinder/generator/bind"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/source"
+	"baybinder/generator/walk"
+)
+
+// checks sets how many random manuals a property test draws; a number on the
+// command line goes before it.
+func checks(t *testing.T, n string) {
+	f := flag.Lookup("rapid.checks")
+	if f.Value.String() != f.DefValue {
+		return
+	}
+	if testing.Short() {
+		n = "100"
+	}
+	_ = f.Value.Set(n)
+	t.Cleanup(func() { _ = f.Value.Set(f.DefValue) })
+}
+
+// The walk, which goes through all worlds at once and applies a summary at
+// each call, finds what the reference finds, which inlines every call and
+// takes one world at a time.
+func TestWalkAgreesWithReference(t *testing.T) {
+	checks(t, "3000")
+	rapid.Check(t, func(t *rapid.T) {
+		files := drawManual(t)
+		m, found := bind.Manual(source.FromText(files))
+		readable(t, files, found)
+		dead := map[*manual.Link]bool{}
+		r := walk.All(m)
+		for _, p := range m.Procedures {
+			want, got := referenceWalk(m, p, dead), foundBy(r.Of(p).Findings)
+			if diff := difference(want, got); diff != "" {
+				t.Fatalf("%s\n%s", diff, show(files))
+			}
+		}
+	})
+}
+
+// readable says that the drawn text is a manual.
+func readable(t *rapid.T, files map[string]string, found []finding.Finding) {
+	for _, f := range found {
+		t.Fatalf("%s: %s\n%s", f.At.Path(), f.Message, show(files))
+	}
+}
+
+// foundBy is what the walk found, as the reference says it. What has to do
+// with words and conditions alone is not compared, nor at which of several
+// links a supply is missing.
+func foundBy(list []finding.Finding) map[refFinding]bool {
+	out := map[refFinding]bool{}
+	for _, f := range list {
+		switch f.Code {
+		case "never-applies", "act-in-words":
+			continue
+		}
+		k := at(f.At, f.Code)
+		if f.Code == "not-supplied" && strings.Contains(f.Message, "none is") {
+			k.line = 0
+		}
+		out[k] = true
+	}
+	return out
+}
+
+func difference(want, got map[refFinding]bool) string {
+	var out []string
+	for f := range want {
+		if !got[f] {
+			out = append(out, "missing: "+f.String())
+		}
+	}
+	for f := range got {
+		if !want[f] {
+			out = append(out, "surplus: "+f.String())
+		}
+	}
+	sort.Strings(out)
+	return strings.Join(out, "\n")
+}
+
+func show(files map[string]string) string {
+	var names []string
+	for n := range files {
+		if strings.HasPrefix(n, "procedures/") || n == "machines/rig.yaml" {
+			names = append(names, n)
+		}
+	}
+	sort.Strings(names)
+	out := ""
+	for _, n := range names {
+		out += "-- " + n + " --\n"
+		for i, line := range strings.Split(files[n], "\n") {
+			out += fmt.Sprintf("%3d %s\n", i+1, line)
+		}
+	}
+	if os.Getenv("KEEP") != "" {
+		_ = os.WriteFile(os.Getenv("KEEP"), []byte(out), 0o644)
+	}
+	return out
+}

@@ -1,0 +1,296 @@
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/manual"
+)
+
+// undoing is what of an own link a reverse: can take back.
+type undoing struct {
+	verb  manual.Act // Refit, Tighten, Clear, Reset
+	thing thing
+	where fn
+	new   bool // the refit is of a new one
+	at    event
+}
+
+// undone remembers that a link of the procedure did something that can be
+// taken back. What a derived step does is not taken back again.
+func (w *walk) undone(u undoing) {
+	if u.where != no && !w.deriving {
+		u.at = w.here
+		w.undoings = append(w.undoings, u)
+	}
+}
+
+// stillSo is where an undoing has something to take back.
+func (w *walk) stillSo(u undoing, g fn) fn {
+	g = w.and(g, u.where)
+	f := w.get(u.thing)
+	switch i := w.lay.things[u.thing]; i.sort {
+	case aPart:
+		return w.and(g, w.is(f, offStates))
+	case aFastening:
+		return w.and(g, w.looseAt(u.thing, w.lay.of[i.part]))
+	}
+	return w.and(g, w.is(f, states(set)))
+}
+
+// reverse expands a reverse: link and walks what it expands to.
+func (w *walk) reverse(l *manual.Link, s *manual.Step, g fn) {
+	todo := w.reversible(l, g)
+	if !w.reversalStands(l, todo, g) {
+		return
+	}
+	r := &reversal{walk: w, link: l, step: s, out: &Reversal{Link: l, Step: s}}
+	w.deriving = true
+	for _, u := range todo {
+		r.take(u)
+	}
+	r.endRun()
+	w.deriving = false
+	r.out.NoReversal = w.noReversal(l.Phase)
+	if !w.free {
+		w.out.Reversals = append(w.out.Reversals, *r.out)
+	}
+}
+
+// reversible is what the link takes back, last first. A fastener that was
+// loosened and whose part came off afterwards is tightened at the part's refit.
+func (w *walk) reversible(l *manual.Link, g fn) []undoing {
+	var todo []undoing
+	first := w.firstOf(l)
+	for i, u := range slices.Backward(w.undoings) {
+		if u.at.step.Phase != l.Phase {
+			continue
+		}
+		if i < first {
+			break
+		}
+		if w.excepted(l, u.thing) {
+			continue
+		}
+		if u.where = w.stillSo(u, g); w.possible(u.where) {
+			todo = append(todo, u)
+		}
+	}
+	return w.asFarAs(l, todo)
+}
+
+// firstOf is the place of the first link that took off the part after #.
+func (w *walk) firstOf(l *manual.Link) int {
+	if l.Part != nil {
+		for i, u := range w.undoings {
+			if u.at.step.Phase == l.Phase && u.thing == w.lay.of[l.Part] {
+				return i
+			}
+		}
+	}
+	return 0
+}
+
+// asFarAs stops, on each unit, after the part after #.
+func (w *walk) asFarAs(l *manual.Link, todo []undoing) []undoing {
+	if l.Part == nil {
+		return todo
+	}
+	var out []undoing
+	done := no
+	for _, u := range todo {
+		u.where = w.andNot(u.where, done)
+		if u.thing == w.lay.of[l.Part] {
+			done = w.or(done, u.where)
+		}
+		if w.possible(u.where) {
+			out = append(out, u)
+		}
+	}
+	return out
+}
+
+// excepted says that a reverse: with ! leaves the part off.
+func (w *walk) excepted(l *manual.Link, x thing) bool {
+	if l.Sign != '!' {
+		return false
+	}
+	p, _ := w.lay.things[x].named.(*manual.Part)
+	return p != nil && contains(l.Parts, p)
+}
+
+// reversalStands judges a reverse: there is something to take back, and the
+// parts that it names are off by its phase.
+func (w *walk) reversalStands(l *manual.Link, todo []undoing, g fn) bool {
+	if g = w.homely(g); !w.possible(g) {
+		return true
+	}
+	ok := true
+	for _, p := range l.Parts {
+		x := w.lay.of[p]
+		by := no
+		for _, u := range w.undoings {
+			if u.thing == x && u.at.step.Phase == l.Phase {
+				by = w.or(by, w.stillSo(u, g))
+			}
+		}
+		f := w.homely(w.get(x))
+		bad := w.andNot(w.and(g, w.present(x)), w.homely(by))
+		bad = w.andNot(bad, w.is(f, states(unknown)))
+		if w.possible(bad) {
+			ok = false
+			w.find(&ReverseRule, x, bad, "is not off by that phase")
+		}
+	}
+	if !ok {
+		return false
+	}
+	for _, u := range todo {
+		if w.possible(w.homely(u.where)) {
+			return true
+		}
+	}
+	if w.murkyPhase(l.Phase) {
+		return false
+	}
+	w.find(&ReverseRule, nothing, g, "")
+	return false
+}
+
+// murkyPhase says that something in a phase could not be read.
+func (w *walk) murkyPhase(ph *manual.Phase) bool {
+	for _, s := range w.p.Steps {
+		if s.Phase != ph {
+			continue
+		}
+		if w.guardOf[s].murky {
+			return true
+		}
+		for _, l := range s.Links {
+			if n := l.To; l.Kind.Act != manual.NoAct && (l.Bad || n != nil && n.Base().Unread) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// reversal is a reverse: on its way.
+type reversal struct {
+	*walk
+	link  *manual.Link
+	step  *manual.Step
+	out   *Reversal
+	run   []*manual.Part // refitted with their fasteners begun by hand
+	begun []undoing
+	noted []*manual.Step // steps whose notes for the refit are given
+}
+
+// take does one derived step.
+func (r *reversal) take(u undoing) {
+	if u.where = r.stillSo(u, u.where); !r.possible(u.where) {
+		return
+	}
+	inRun := u.verb == manual.Refit && r.begins(u)
+	if !inRun {
+		r.endRun()
+	}
+	r.notes(u, before)
+	r.emit(u, inRun)
+	switch n := r.lay.things[u.thing].named; u.verb {
+	case manual.Refit:
+		p := n.(*manual.Part)
+		r.refit(p, u.where, r.run)
+		if inRun {
+			r.run, r.begun = append(r.run, p), append(r.begun, u)
+		} else {
+			r.tightenAll(p, u.where)
+		}
+	case manual.Tighten:
+		r.put(u.thing, u.where, tight)
+	case manual.Clear:
+		r.clear(n.(*manual.Tool), u.where)
+	case manual.Reset:
+		r.reset(n.(*manual.Setting), u.where)
+	}
+	r.notes(u, after)
+}
+
+// begins says that a part's fasteners are begun by hand before any is
+// tightened.
+func (r *reversal) begins(u undoing) bool {
+	for _, h := range r.lay.things[u.thing].named.(*manual.Part).HeldBy {
+		if h.To != nil && h.To.Start != "" {
+			return true
+		}
+	}
+	return false
+}
+
+func (w *walk) tightenAll(p *manual.Part, g fn) {
+	for _, h := range w.lay.held[p] {
+		w.put(h, g, tight)
+	}
+}
+
+// endRun tightens what was begun by hand, in the order of refit.
+func (r *reversal) endRun() {
+	for _, u := range r.begun {
+		r.emitTightening(u, len(r.begun) > 1)
+		r.tightenAll(r.lay.things[u.thing].named.(*manual.Part), u.where)
+	}
+	r.run, r.begun = nil, nil
+}
+
+// when says whether the acts of a note come before or after the derived act.
+type when uint8
+
+const (
+	before when = iota
+	after
+)
+
+// notes does the acts of a step's notes for the refit, once. What needs the
+// part on comes after it, the rest before.
+func (r *reversal) notes(u undoing, at when) {
+	if slices.Contains(r.noted, u.at.step) {
+		return
+	}
+	if at == after {
+		r.noted = append(r.noted, u.at.step)
+	}
+	for _, b := range u.at.step.Blocks {
+		if b.Role != manual.OnRefit {
+			continue
+		}
+		for _, l := range b.Links {
+			if needsPart(l.Kind.Act) == (at == after) {
+				r.act(l, guard{u.where, r.guardOf[u.at.step].murky})
+			}
+		}
+	}
+}
+
+func needsPart(a manual.Act) bool {
+	return a == manual.Tighten || a == manual.Fill || a == manual.Bleed
+}
+
+// noReversal lists the steps of a phase of which nothing comes back by a
+// reverse:.
+func (w *walk) noReversal(ph *manual.Phase) []*manual.Step {
+	var out []*manual.Step
+	for _, s := range w.p.Steps {
+		if s.Phase == ph && len(s.Subs) == 0 && !w.reverses(s) {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+func (w *walk) reverses(s *manual.Step) bool {
+	for _, u := range w.undoings {
+		if u.at.step == s {
+			return true
+		}
+	}
+	return false
+}

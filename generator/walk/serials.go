@@ -1,0 +1,63 @@
+package walk
+
+import (
+	"fmt"
+	"slices"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+// serials looks for serial numbers that two rows of a machine's units name, and
+// for numbers between rows that none names.
+func serials(m *manual.Machine) []finding.Finding {
+	if m.Unread {
+		return nil
+	}
+	rows := slices.Clone(m.Units)
+	slices.SortStableFunc(rows, func(a, b manual.Unit) int { return a.From - b.From })
+	var out []finding.Finding
+	for i := 1; i < len(rows); i++ {
+		before, row := highest(rows[:i]), rows[i]
+		switch {
+		case row.From <= before.To:
+			later, earlier := row, before
+			if before.At.Start > row.At.Start {
+				later, earlier = before, row
+			}
+			out = append(out, UnitOverlap.At(later.At, "%s are in two rows of the %s", numbers(row.From, min(row.To, before.To)), m.Label()).
+				WithMend("%s", UnitOverlap.Mend).See(earlier.At, "the other row is here"))
+		case row.From > before.To+1 && !newSeries(before, row):
+			out = append(out, UnitGap.At(row.At, "no row of the %s names %s", m.Label(), numbers(before.To+1, row.From-1)).
+				WithMend("%s", UnitGap.Mend))
+		}
+	}
+	return out
+}
+
+// newSeries says that the numbers between two rows were never given out: where
+// there are more of them than in either row, the second begins a series of its
+// own. The format calls every gap a finding; a works that begins its next model
+// at a round number would be told of a fault that is none.
+func newSeries(before, row manual.Unit) bool {
+	missing := row.From - before.To - 1
+	return missing > before.To-before.From+1 && missing > row.To-row.From+1
+}
+
+// highest is the row that reaches furthest.
+func highest(rows []manual.Unit) manual.Unit {
+	best := rows[0]
+	for _, r := range rows {
+		if r.To > best.To {
+			best = r
+		}
+	}
+	return best
+}
+
+func numbers(from, to int) string {
+	if from == to {
+		return fmt.Sprintf("serial %d", from)
+	}
+	return fmt.Sprintf("serials %d to %d", from, to)
+}

@@ -1,0 +1,168 @@
+package walk
+
+import "baybinder/generator/manual"
+
+// summary is what a caller needs of a procedure: how things stand afterwards,
+// and what goes wrong, by how they stood before.
+type summary struct {
+	vars     []variable
+	values   []uint8
+	nodes    []node
+	ends     []end
+	needs    []need
+	openings []opening
+	together fn
+	acted    fn // where anything was changed
+	acts     int
+}
+
+// end is how a thing stands afterwards.
+type end struct {
+	thing     thing
+	to, moved fn
+}
+
+// need is something that goes wrong where a caller's things stand badly, and
+// not where the procedure is walked alone.
+type need struct {
+	rule  *rule
+	thing thing
+	where fn
+	moved fn // where the procedure itself moved the thing before
+	once  bool
+	why   string
+	at    event
+
+	before bool // of a line: it was opened before the procedure began
+}
+
+// summarize walks a procedure from every start at once.
+func summarize(s *shared, p *manual.Procedure, lay *layout) *summary {
+	w := newWalk(s, p, lay, true)
+	w.run()
+	sum := &summary{needs: w.needs, openings: w.openings, together: w.together, acted: w.acted, acts: len(w.actsOf(p))}
+	for _, s := range p.Leaves {
+		if s.Thing != nil {
+			for _, x := range w.named(s.Thing) {
+				w.look(x)
+			}
+		}
+	}
+	for _, x := range w.touched {
+		if to := w.declared(x); to != w.start[x] || w.moved[x] != no {
+			sum.ends = append(sum.ends, end{x, to, w.moved[x]})
+		}
+	}
+	w.pack(sum)
+	return sum
+}
+
+// declared is how a thing is left; where the procedure, walked alone, leaves
+// it otherwise than it says, that is told there, and callers go by its word.
+func (w *walk) declared(x thing) fn {
+	wrong, word := w.leftWrong(x, w.homely(w.state[x]))
+	if wrong == no {
+		return w.state[x]
+	}
+	return w.ite(wrong, word, w.state[x])
+}
+
+// pack keeps the nodes that the summary needs and gives up the tables.
+func (w *walk) pack(sum *summary) {
+	t := newTable()
+	t.values = w.values
+	done := map[fn]fn{}
+	var keep func(f fn) fn
+	keep = func(f fn) fn {
+		if f.constant() {
+			return f
+		}
+		if g, known := done[f]; known {
+			return g
+		}
+		n := *w.node(f)
+		for i := range n.kids {
+			n.kids[i] = keep(n.kids[i])
+		}
+		g := t.make(n.v, n.kids)
+		done[f] = g
+		return g
+	}
+	sum.together, sum.acted = keep(sum.together), keep(sum.acted)
+	for i := range sum.ends {
+		e := &sum.ends[i]
+		e.to, e.moved = keep(e.to), keep(e.moved)
+	}
+	for i := range sum.needs {
+		n := &sum.needs[i]
+		n.where, n.moved = keep(n.where), keep(n.moved)
+	}
+	for i := range sum.openings {
+		o := &sum.openings[i]
+		o.where, o.unmarked = keep(o.where), keep(o.unmarked)
+	}
+	sum.vars, sum.values, sum.nodes = w.vars, t.values, t.nodes
+}
+
+// importer turns a summary's functions into functions of the caller's
+// conditions: what depended on how a thing stood before depends now on how it
+// stands at the call.
+type importer struct {
+	*walk
+	sum  *summary
+	done map[fn]fn
+	vars map[int32]fn // where a condition of the callee's own holds
+}
+
+func (w *walk) importer(sum *summary) *importer {
+	return &importer{walk: w, sum: sum, done: map[fn]fn{}, vars: map[int32]fn{}}
+}
+
+func (in *importer) take(f fn) fn {
+	if f.constant() {
+		return f
+	}
+	if g, known := in.done[f]; known {
+		return g
+	}
+	n := &in.sum.nodes[f-firstNode]
+	var g fn
+	if v := in.sum.vars[n.v]; v.kind == aStart {
+		g = in.byStart(v.thing, n)
+	} else {
+		g = in.ite(in.where(n.v, v), in.take(n.kids[1]), in.take(n.kids[0]))
+	}
+	in.done[f] = g
+	return g
+}
+
+// byStart chooses by how a thing stands at the call.
+func (in *importer) byStart(x thing, n *node) fn {
+	f := in.get(x)
+	if f.constant() {
+		return in.take(n.kids[f])
+	}
+	g := no
+	for i := range n.kids {
+		if here := in.equals(f, fn(i)); here != no {
+			g = in.ite(here, in.take(n.kids[i]), g)
+		}
+	}
+	return g
+}
+
+// where is a condition of the callee here: an option is the caller's, what
+// happens inside the call is the call's own.
+func (in *importer) where(id int32, v variable) fn {
+	if v.kind == anOption {
+		return in.holds(v)
+	}
+	f, known := in.vars[id]
+	if !known {
+		in.inner++
+		v.call = in.inner
+		f = in.holds(v)
+		in.vars[id] = f
+	}
+	return f
+}

@@ -1,0 +1,226 @@
+// Package walk follows the effects of every step: what is live, off, loose, low or left in place, on every unit, and the refit that follows from the strip.
+//
+// Every thing of a machine is a small automaton. A walk goes through a
+// procedure once and keeps, for each thing, its state as a function of the
+// conditions: options, outcomes and optional steps (diagram.go, ledger.go). So
+// all worlds are walked at once and exactly. A procedure that is called is
+// walked a second time from every start at once; what comes of it is its
+// summary (summary.go), which a caller applies without walking it again
+// (call.go). The cost grows with the acts and the calls, not with the worlds
+// or the depth of calls.
+//
+// Nothing here reads a file, and nothing imports the checks or the pages.
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/parallel"
+	"baybinder/generator/source"
+)
+
+// Result is what the walks of a manual's procedures found.
+type Result struct {
+	Machines []finding.Finding // of the machine files: serial numbers
+
+	walks map[*manual.Procedure]*Walk
+}
+
+// Walk is what the walk of one procedure found.
+type Walk struct {
+	Done      bool              // false where the procedure, or one that it calls, could not be walked
+	Findings  []finding.Finding // in no order
+	Acts      int               // typed acts whose order was checked, derived ones included
+	Words     []*manual.Step    // steps that are words only
+	Reversals []Reversal        // of its reverse: links, in reading order
+	Confirms  map[*manual.Link]bool
+
+	changes []change
+}
+
+// Of is what the walk of a procedure found; never nil.
+func (r *Result) Of(p *manual.Procedure) *Walk {
+	if w := r.walks[p]; w != nil {
+		return w
+	}
+	return &Walk{}
+}
+
+// Reversal is what a reverse: link expands to.
+func (w *Walk) Reversal(l *manual.Link) *Reversal {
+	for i := range w.Reversals {
+		if w.Reversals[i].Link == l {
+			return &w.Reversals[i]
+		}
+	}
+	return nil
+}
+
+// Findings is everything that was found, in no order.
+func (r *Result) Findings(m *manual.Manual) []finding.Finding {
+	list := slices.Clone(r.Machines)
+	for _, p := range m.Procedures {
+		list = append(list, r.Of(p).Findings...)
+	}
+	return list
+}
+
+// All walks every procedure of a manual.
+func All(m *manual.Manual) *Result {
+	s := newShared(m)
+	s.summarizeAll()
+	walks := make([]*Walk, len(m.Procedures))
+	parallel.Each(len(walks), func(i int) { walks[i] = s.walk(m.Procedures[i]) })
+	r := &Result{walks: make(map[*manual.Procedure]*Walk, len(walks))}
+	for i, p := range m.Procedures {
+		r.walks[p] = walks[i]
+	}
+	for _, machine := range m.Machines {
+		r.Machines = append(r.Machines, serials(machine)...)
+	}
+	return r
+}
+
+// shared is what the walks of a manual have in common.
+type shared struct {
+	manual    *manual.Manual
+	layouts   map[*manual.Machine]*layout
+	summaries map[called]*summary
+	ringed    map[*manual.Procedure]bool // in a ring of calls, or calling into one
+}
+
+// called is a procedure as it is called by one for a machine: a procedure for
+// no machine can be called by those for any.
+type called struct {
+	procedure *manual.Procedure
+	layout    *layout
+}
+
+func newShared(m *manual.Manual) *shared {
+	s := &shared{manual: m, layouts: map[*manual.Machine]*layout{}, summaries: map[called]*summary{}}
+	s.layouts[nil] = newLayout(nil, m.Tools)
+	for _, machine := range m.Machines {
+		s.layouts[machine] = newLayout(machine, m.Tools)
+	}
+	s.ringed = ringed(m.Procedures)
+	return s
+}
+
+// walkable says whether a procedure can be walked: it and its machine could be
+// read, and it is in no ring of calls.
+func (s *shared) walkable(p *manual.Procedure) bool {
+	if p.Broken || p.Unread || s.ringed[p] {
+		return false
+	}
+	if p.For.ID == "" {
+		return true
+	}
+	return p.For.To != nil && !p.For.To.Unread
+}
+
+// summary is what a caller needs of a procedure; nil where it was not walked.
+func (s *shared) summary(p *manual.Procedure, lay *layout) *summary {
+	return s.summaries[called{p, lay}]
+}
+
+// walk walks one procedure from what it expects.
+func (s *shared) walk(p *manual.Procedure) *Walk {
+	out := &Walk{Words: wordsOnly(p)}
+	if !s.walkable(p) {
+		return out
+	}
+	w := newWalk(s, p, s.layouts[p.For.To], false)
+	w.out = out
+	w.run()
+	w.supplied()
+	out.Done = true
+	out.Acts = len(w.actsOf(p)) + derivedActs(out.Reversals)
+	out.Findings = append(w.findings(), actsInWords(s.manual, p)...)
+	return out
+}
+
+// walk is one walk of one procedure.
+type walk struct {
+	ledger
+	*shared
+	p       *manual.Procedure
+	plan    *plan
+	guardOf map[*manual.Step]guard
+	leadOf  map[*manual.Phase]guard
+	home    []fn // how things stand at the start where the procedure is walked alone
+	out     *Walk
+
+	issues   []issue
+	never    []source.Pos // links that apply to no unit
+	missing  []missing
+	wanted   []want
+	needs    []need
+	openings []opening
+	firsts   []fn // by group, the first opening in each world, counted from 1
+	waiting  []tooEarly
+	lost     map[*manual.Hold][]lostProof
+	undoings []undoing
+	deriving bool
+
+	openedBefore bool   // the line under judgement was opened before the procedure began
+	from         *event // the callee's link, while its needs are judged
+	movedIn      fn     // where the callee moved the thing of that need
+	inner        int    // counts the conditions that come from calls
+	shown        []fn
+	completed    int
+}
+
+func newWalk(s *shared, p *manual.Procedure, lay *layout, free bool) *walk {
+	n := len(lay.things)
+	w := &walk{
+		ledger: newLedger(lay), shared: s, p: p, plan: newPlan(p),
+		leadOf: map[*manual.Phase]guard{}, home: make([]fn, n),
+		firsts: make([]fn, n), lost: map[*manual.Hold][]lostProof{},
+	}
+	w.free = free
+	return w
+}
+
+// run walks the procedure from its start to its end.
+func (w *walk) run() {
+	w.begin()
+	if !w.free {
+		copy(w.start, w.home)
+		w.shown = make([]fn, len(w.home))
+		w.standsAtStart()
+	}
+	w.guards()
+	if !w.free {
+		w.applies()
+		w.out.Confirms = map[*manual.Link]bool{}
+	}
+	w.steps()
+	w.finish()
+}
+
+// actsOf are the typed acts of a procedure's own steps.
+func (s *shared) actsOf(p *manual.Procedure) []*manual.Link {
+	var out []*manual.Link
+	for _, step := range p.Steps {
+		for _, l := range step.Links {
+			if l.Kind.Act != manual.NoAct && !l.Bad {
+				out = append(out, l)
+			}
+		}
+	}
+	return out
+}
+
+// wordsOnly are the steps without an act or a hold that have no sub-steps.
+func wordsOnly(p *manual.Procedure) []*manual.Step {
+	var out []*manual.Step
+	for _, s := range p.Steps {
+		typed := func(l *manual.Link) bool { return l.Kind.Act != manual.NoAct || takes(l) }
+		if len(s.Subs) == 0 && !slices.ContainsFunc(s.Links, typed) {
+			out = append(out, s)
+		}
+	}
+	return out
+}
