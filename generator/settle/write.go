@@ -20,5 +20,5 @@ func writeFile(root, name string, data []byte) error {
 	if err != nil {
 		return err
 	}
-	return renameio.WriteFile(full, data, info.Mode().Perm(), renameio.WithExistingPermissions())
+	return renameio.WriteFile(full, data, info.Mode().Perm())
 }

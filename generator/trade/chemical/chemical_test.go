@@ -98,9 +98,9 @@ func TestPartsFollowTheCodes(t *testing.T) {
 
 func TestFindRefuses(t *testing.T) {
 	for code, want := range map[string]string{
-		"H3I9":   `"H3I9" is not the code of a hazard statement: did you mean H319? Look it up in section 2 of the safety data sheet`,
+		"H3I9":   `"H3I9" is not a hazard statement that the manual knows: did you mean H319? Look it up in section 2 of the safety data sheet`,
 		"H299":   `"H299" is not a hazard statement that the manual knows: did you mean H229? Look it up in section 2 of the safety data sheet`,
-		"P210":   `"P210" is not the code of a hazard statement: did you mean H220? Look it up in section 2 of the safety data sheet`,
+		"P210":   `"P210" is a precaution, and no hazard: write its code as the safety data sheet has it, as in H319`,
 		"":       `"" is not the code of a hazard statement: write its code as the safety data sheet has it, as in H319`,
 		"EUH066": `"EUH066" is not the code of a hazard statement: write its code as the safety data sheet has it, as in H319`,
 	} {

@@ -82,11 +82,13 @@ func Find(text string) (Statement, error) {
 		return statements[i], nil
 	}
 	bad := &refused.Error{Given: text, Why: "is not a hazard statement that the manual knows", Write: "write its code as the safety data sheet has it, as in H319"}
-	if !code.MatchString(wanted) {
-		bad.Why = "is not the code of a hazard statement"
-	}
-	if near := nearest.Of(wanted, Codes()); near != "" {
+	switch near := nearest.Of(wanted, Codes()); {
+	case strings.HasPrefix(wanted, "P"):
+		bad.Why = "is a precaution, and no hazard"
+	case near != "":
 		bad.Write = "did you mean " + near + "? Look it up in section 2 of the safety data sheet"
+	case !code.MatchString(wanted):
+		bad.Why = "is not the code of a hazard statement"
 	}
 	return Statement{}, bad
 }
