@@ -120,7 +120,7 @@ func tooDeep(text string) (at int, deep bool) {
 }
 
 // refusals are the signs to which YAML gives a meaning and the format none.
-var refusals = map[token.Type]struct{ what, mend string }{
+var refusals = map[token.Type]words{
 	token.AnchorType:     {"an anchor (&) is not part of the format", "put the text in quotes, or write the value out at each place"},
 	token.AliasType:      {"an alias (*) is not part of the format", "put the text in quotes, or write the value out"},
 	token.TagType:        {"a tag (!) is not part of the format", "put the text in quotes: \"!cab\""},
@@ -133,8 +133,8 @@ var refusals = map[token.Type]struct{ what, mend string }{
 // read as part of it, and the fault would be told elsewhere.
 func (y *yamlReader) refuseTokens(tokens token.Tokens) {
 	for _, t := range tokens {
-		if r, is := refusals[t.Type]; is {
-			y.refuse(t, r.what, r.mend)
+		if w, is := refusals[t.Type]; is {
+			y.refuse(y.pos(t), w)
 		}
 	}
 }
@@ -215,10 +215,19 @@ func opens(t *token.Token) bool {
 	return false
 }
 
-func (y *yamlReader) refuse(t *token.Token, what, mend string) *Node {
+// refuse notes a fault for which the whole text is not read, the first of each
+// line: where one place is read wrongly, so is what follows it.
+func (y *yamlReader) refuse(at source.Pos, w words) { y.refuseAs(w.at(at)) }
+
+func (y *yamlReader) refuseAs(f finding.Finding) {
 	y.refused = true
-	y.findings = append(y.findings, Syntax.At(y.pos(t), "%s", what).WithMend("%s", mend))
-	return &Node{Kind: Empty, At: y.pos(t)}
+	if n := len(y.findings); n > 0 {
+		last, _ := y.findings[n-1].At.LineCol()
+		if line, _ := f.At.LineCol(); line == last {
+			return
+		}
+	}
+	y.findings = append(y.findings, f)
 }
 
 func (y *yamlReader) node(n ast.Node) *Node {
@@ -238,7 +247,8 @@ func (y *yamlReader) node(n ast.Node) *Node {
 		quoted := t.Type == token.SingleQuoteType || t.Type == token.DoubleQuoteType
 		return &Node{Kind: Scalar, Text: t.Value, Quoted: quoted, At: y.pos(t)}
 	}
-	return y.refuse(t, "this YAML is not part of the format", "write a text, a list or a map")
+	y.refuse(y.pos(t), words{"this YAML is not part of the format", "write a text, a list or a map"})
+	return &Node{Kind: Empty, At: y.pos(t)}
 }
 
 // null tells an empty value from the word null, which may be an id.
@@ -299,52 +309,75 @@ func (y *yamlReader) failed(err error) finding.Finding {
 		return Syntax.At(y.file.At(y.file.Offset(y.line+1, 1), 0), "this YAML does not parse")
 	}
 	at := y.pos(bad.Token)
-	message, mend := inOurWords(bad.Message)
-	if message == secondColon {
-		at = colonAfter(at)
+	w := inOurWords(bad.Message)
+	switch {
+	case y.tabBefore(at.Start):
+		w = tabIndent
+	case w == secondColon:
+		return y.colonAfter(at)
+	case w == noEscape:
+		at = y.file.At(strings.LastIndexByte(y.file.Text[:at.Start], '\\'), at.Start)
 	}
-	return Syntax.At(at, "%s", message).WithMend("%s", mend)
+	return w.at(at)
 }
 
-const (
-	secondColon = "a second colon in this line"
-	quoteMend   = "put the text in quotes where it holds a colon and a space, a comma inside { } or [ ], or starts with a sign"
+// colonAfter is the finding for a colon that stands in the text at a place.
+func (y *yamlReader) colonAfter(at source.Pos) finding.Finding {
+	text := y.file.Text[at.Start:]
+	i := strings.Index(strings.ReplaceAll(text, "\n", " ")+" ", ": ")
+	if i < 0 {
+		return secondColon.at(at)
+	}
+	colon := y.file.At(at.Start+i, at.Start+i+1)
+	if strings.Contains(text[:i], "\n") {
+		return goesOn.at(colon)
+	}
+	return secondColon.at(colon)
+}
+
+// words are a fault and its mend as a person at a desk would say them.
+type words struct{ say, mend string }
+
+func (w words) at(at source.Pos) finding.Finding {
+	return Syntax.At(at, "%s", w.say).WithMend("%s", w.mend)
+}
+
+const quoteMend = "put the text in quotes where it holds a colon and a space, a comma inside { } or [ ], or starts with a sign"
+
+var (
+	secondColon = words{"a second colon in this line", "write a comma between two fields; " + quoteMend}
+	goesOn      = words{"a colon in a line that continues the text above it", "indent it like the fields around it, or put the text in quotes"}
+	tabIndent   = words{"a tab where spaces belong", "indent with spaces"}
+	noEscape    = words{`a \ that begins no known sign`, "write the text in single quotes: '…'"}
+	keptSign    = words{"a text that starts with a sign that YAML keeps for itself", "put the text in quotes"}
+	openMap     = words{"a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"}
+	openList    = words{"a list in [ ] that is not whole", "write commas between the entries, and ] at the end"}
 )
 
-// colonAfter is the colon that stands in a text, before a space or the end of
-// the line.
-func colonAfter(at source.Pos) source.Pos {
-	line := firstLine(at.File.Text[at.Start:])
-	i := strings.Index(line+" ", ": ")
-	if i < 0 {
-		return at
-	}
-	return at.File.At(at.Start+i, at.Start+i+1)
-}
-
-// inOurWords says the library's more frequent errors as a person at a desk
-// would; what it does not know is passed on as it is.
-func inOurWords(message string) (string, string) {
-	for _, w := range []struct{ has, say, mend string }{
-		{"mapping value is not allowed", secondColon, quoteMend},
-		{"sequence end token", "a list that is not closed", "write ] at its end"},
-		{"flow map", "a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"},
-		{"flow mapping", "a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"},
-		{"end character of", "a quoted text that is not closed", "write the closing quote"},
-		{"reserved character", "a text that starts with a sign that YAML keeps for itself", "put the text in quotes"},
-		{"directive", "a text that starts with %", "put the text in quotes"},
-		{"cannot start any token", "a tab where spaces belong", "indent with spaces"},
-		{"'}' must be specified", "a map in { } that is not whole", "write a comma between the pairs, and } at the end"},
-		{"']' must be specified", "a list in [ ] that is not whole", "write a comma between the entries, and ] at the end"},
-		{"could not find '", "a bracket that nothing opens", "take it out, or write the one that opens it"},
-		{"unknown escape", "a \\ that begins no known sign", "write the text in single quotes: '…'"},
-		{"invalid key for this map", "a line that is no key of this map", "write key: value, with the indent of the lines above"},
-		{"unexpected key name", "a key where the text before it has not ended", "put one key a line, with the same indent"},
-		{"value is not allowed", "something that does not belong here", "look at the indent of this line and the one above; " + quoteMend},
+// inOurWords says the library's more frequent errors; what it does not know is
+// passed on as it is.
+func inOurWords(message string) words {
+	for _, known := range []struct {
+		has string
+		words
+	}{
+		{"mapping value is not allowed", secondColon},
+		{"sequence end token", openList},
+		{"']' must be specified", openList},
+		{"flow map", openMap},
+		{"'}' must be specified", openMap},
+		{"could not find '", words{"a bracket that nothing opens", "take it out, or write the one that opens it"}},
+		{"end character of", words{"a quoted text that is not closed", "write the closing quote"}},
+		{"reserved character", keptSign},
+		{"cannot start any token", tabIndent},
+		{"unknown escape", noEscape},
+		{"invalid key for this map", words{"a line that is no key of this map", "write key: value, with the indent of the lines above"}},
+		{"unexpected key name", words{"a key where the text before it has not ended", "put one key a line, with the same indent"}},
+		{"value is not allowed", words{"something that does not belong here", "look at the indent of this line and the one above; " + quoteMend}},
 	} {
-		if strings.Contains(message, w.has) {
-			return w.say, w.mend
+		if strings.Contains(message, known.has) {
+			return known.words
 		}
 	}
-	return "this YAML does not parse: " + message, quoteMend
+	return words{"this YAML does not parse: " + message, quoteMend}
 }

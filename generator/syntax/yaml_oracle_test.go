@@ -4,10 +4,12 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
+	"math/rand/v2"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -180,4 +182,104 @@ func manualTexts(t *testing.T) []*source.File {
 		}
 	}
 	return out
+}
+
+// Texts of the demo manual, cut, joined and bent at random: where both read
+// one, both read the same. What only one of them reads is no matter here: to
+// refuse is safe, to read something else is not.
+func TestBentYAMLIsNeverReadOtherwise(t *testing.T) {
+	texts := bentTexts(t, 1500)
+	both := 0
+	for i, judged := range judge(t, texts) {
+		f := source.NewFile("a.yaml", texts[i])
+		node, findings := YAML(f, 0, len(f.Text))
+		if len(findings) > 0 || len(judged.Errors) > 0 {
+			continue
+		}
+		both++
+		if !reflect.DeepEqual(plainValue(node), judged.Value) {
+			t.Errorf("%q\nwe read   %v\nthe judge %v", texts[i], plainValue(node), judged.Value)
+		}
+		placesAreRight(t, node)
+	}
+	if both < len(texts)/3 {
+		t.Errorf("only %d of %d texts were read by both: too few to say anything", both, len(texts))
+	}
+}
+
+// bentTexts makes texts from the lines of the demo manual and of the tricky
+// ones, the same every time.
+func bentTexts(t *testing.T, n int) []string {
+	t.Helper()
+	r := rand.New(rand.NewPCG(1, 2))
+	var lines []string
+	for _, f := range manualTexts(t) {
+		lines = append(lines, strings.Split(f.Text, "\n")...)
+	}
+	for _, text := range tricky {
+		lines = append(lines, strings.Split(text, "\n")...)
+	}
+	bits := []string{":", ": ", " ", "  ", "\t", "- ", "#", " #", "'", "\"", "[", "]", "{", "}", ",", "|", ">", "\n", "x", "é", "\\", "~", "---", "...", "\u00a0"}
+	texts := make([]string, n)
+	for i := range texts {
+		from := r.IntN(len(lines))
+		var some []string
+		for j := range 1 + r.IntN(5) {
+			some = append(some, lines[(from+j)%len(lines)])
+		}
+		text := []rune(strings.Join(some, "\n") + "\n")
+		for range r.IntN(4) {
+			at := r.IntN(len(text) + 1)
+			if r.IntN(2) == 0 {
+				text = slices.Insert(text, at, []rune(bits[r.IntN(len(bits))])...)
+			} else if at < len(text) {
+				text = slices.Delete(text, at, at+1)
+			}
+		}
+		texts[i] = string(text) + "\n"
+	}
+	return texts
+}
+
+// Every text stands where its place says, white space behind it or not.
+func TestPlacesOfYAML(t *testing.T) {
+	texts := append([]string{}, tricky...)
+	texts = append(texts, "a: x   \nb:   y z \t\n  # c\nd: [ p , q  ]\ne:\n  -   r  \nf: { g : h  , i: j }\n\"k\":  'l'  \n")
+	for _, f := range manualTexts(t) {
+		texts = append(texts, f.Text)
+	}
+	seen := 0
+	for _, text := range texts {
+		f := source.NewFile("a.yaml", text)
+		if node, findings := YAML(f, 0, len(f.Text)); len(findings) == 0 {
+			seen += placesAreRight(t, node)
+		}
+	}
+	if seen < 1000 {
+		t.Errorf("only %d places were looked at", seen)
+	}
+}
+
+func placesAreRight(t *testing.T, n *Node) int {
+	t.Helper()
+	seen := 0
+	right := func(at source.Pos, text string) {
+		seen++
+		there, quoted := at.Text(), at.Start < len(at.File.Text) && strings.ContainsAny(at.File.Text[at.Start:at.Start+1], "\"'|>")
+		first, _, _ := strings.Cut(text, "\n")
+		if !quoted && there != first && !strings.HasPrefix(first, strings.TrimSpace(there)+" ") {
+			t.Errorf("%q is said to stand at %q in %q", text, there, at.File.Text)
+		}
+	}
+	if n.Kind == Scalar {
+		right(n.At, n.Text)
+	}
+	for _, item := range n.Items {
+		seen += placesAreRight(t, item)
+	}
+	for _, p := range n.Pairs {
+		right(p.KeyAt, p.Key)
+		seen += placesAreRight(t, p.Value)
+	}
+	return seen
 }

@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"github.com/goccy/go-yaml/token"
+
+	"baybinder/generator/source"
 )
 
 // strict looks through the words of a text that parsed for what YAML 1.2
@@ -21,7 +23,7 @@ func (y *yamlReader) strict(tokens token.Tokens) {
 			depth--
 		case token.SequenceEntryType:
 			if depth > 0 {
-				y.refuse(t, "a dash inside brackets", "separate the entries of [ ] with commas")
+				y.refuse(y.pos(t), words{"a dash inside brackets", "separate the entries of [ ] with commas"})
 			}
 		case token.MappingValueType:
 			y.colon(t, depth)
@@ -48,7 +50,7 @@ func (y *yamlReader) strict(tokens token.Tokens) {
 
 func (y *yamlReader) second(t *token.Token, is bool) {
 	if is {
-		y.refuse(t, "a second document in one file", "keep one document: remove the line "+t.Value)
+		y.refuse(y.pos(t), words{"a second document in one file", "keep one document: remove the line " + t.Value})
 	}
 }
 
@@ -59,7 +61,7 @@ func (y *yamlReader) colon(t *token.Token, depth int) {
 	next := y.file.Text[at.End:]
 	quoted := t.Prev != nil && (t.Prev.Type == token.DoubleQuoteType || t.Prev.Type == token.SingleQuoteType)
 	if depth > 0 && !quoted && next != "" && !strings.ContainsAny(next[:1], " \t\n,]}") {
-		y.refuseAt(at.Start, "a colon without a space after it", "write a space after the colon")
+		y.refuse(at, words{"a colon without a space after it", "write a space after the colon"})
 	}
 }
 
@@ -67,23 +69,19 @@ func (y *yamlReader) colon(t *token.Token, depth int) {
 func (y *yamlReader) plain(t *token.Token, inBrackets bool) {
 	at := y.pos(t)
 	raw := y.raw(at.Start, t.Value)
-	tab, colon := strings.IndexByte(raw, '\t'), strings.Index(raw+"\n", ": ")
-	if end := strings.Index(raw+"\n", ":\n"); colon < 0 {
-		colon = end
-	}
+	sign := func(i int) source.Pos { return y.file.At(at.Start+i, at.Start+i+1) }
+	tab, bracket := strings.IndexByte(raw, '\t'), strings.IndexAny(raw, "[]{}")
 	switch {
 	case tab >= 0:
-		y.refuseAt(at.Start+tab, "a tab in a text", "write a space")
-	case colon >= 0 && strings.Contains(raw[:colon], "\n"):
-		y.refuseAt(at.Start+colon, "a colon in a line that continues the text above it", "indent it like the fields around it, or put the text in quotes")
-	case colon >= 0:
-		y.refuseAt(at.Start+colon, secondColon, "write a comma between two fields; "+quoteMend)
+		y.refuse(sign(tab), words{"a tab in a text", "write a space"})
+	case strings.Contains(strings.ReplaceAll(raw, "\n", " ")+" ", ": "):
+		y.refuseAs(y.colonAfter(at))
 	case raw != "" && strings.ContainsAny(raw[:1], ",[]{}"):
-		y.refuseAt(at.Start, "a text that starts with a sign that YAML keeps for itself", "put the text in quotes")
-	case inBrackets && strings.ContainsAny(raw, "[]{}"):
-		y.refuseAt(at.Start+strings.IndexAny(raw, "[]{}"), "a bracket in a text inside brackets", "put the text in quotes, or close the bracket")
+		y.refuse(sign(0), keptSign)
+	case inBrackets && bracket >= 0:
+		y.refuse(sign(bracket), words{"a bracket in a text inside brackets", "put the text in quotes, or close the bracket"})
 	case y.tabBefore(at.Start):
-		y.refuseAt(at.Start, "a tab where spaces belong", "indent with spaces")
+		y.refuse(sign(0), tabIndent)
 	}
 }
 
@@ -117,7 +115,7 @@ func (y *yamlReader) escapes(t *token.Token) {
 			continue
 		}
 		if !knownEscape(text[i+1:]) {
-			y.refuseAt(start+i, `a \ that begins no known sign`, "write the text in single quotes: '…'")
+			y.refuse(y.file.At(start+i, start+i+2), noEscape)
 		}
 		i++
 	}
@@ -137,9 +135,4 @@ func knownEscape(rest string) bool {
 		return strings.IndexByte("0abt\tnvfre \"/\\N_LP\n", rest[0]) >= 0
 	}
 	return len(rest) > n && strings.Trim(rest[1:n+1], "0123456789abcdefABCDEF") == ""
-}
-
-func (y *yamlReader) refuseAt(offset int, what, mend string) {
-	y.refused = true
-	y.findings = append(y.findings, Syntax.At(y.file.At(offset, offset+1), "%s", what).WithMend("%s", mend))
 }

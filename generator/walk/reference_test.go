@@ -1680,7 +1680,9 @@ func (x *run) reverse(l *manual.Link, s *manual.Step) {
 			mine = append(mine, u)
 		}
 	}
-	if len(x.frames) == 1 && x.frames[0].path == "" {
+	// A reverse: is judged where its procedure is walked alone.
+	own := len(x.frames) == 1 && x.frames[0].path == ""
+	if own {
 		x.reversed[l] = true
 	}
 	for _, p := range l.Parts {
@@ -1688,7 +1690,7 @@ func (x *run) reverse(l *manual.Link, s *manual.Step) {
 		for _, u := range mine {
 			off = off || u.kind == "part" && u.part == p
 		}
-		if !off && x.has(p.OnlyWith) {
+		if own && !off && x.has(p.OnlyWith) {
 			x.fault("reverse", key("part", p.ID))
 			return
 		}
@@ -1707,7 +1709,7 @@ func (x *run) reverse(l *manual.Link, s *manual.Step) {
 	if len(todo) == 0 {
 		return // nothing in this world; whether in none is judged later
 	}
-	if len(x.frames) == 1 && x.frames[0].path == "" {
+	if own {
 		x.something[l] = true
 	}
 	x.derived = true

@@ -7,7 +7,6 @@
 package faultcode
 
 import (
-	"regexp"
 	"strings"
 
 	"baybinder/generator/trade/refused"
@@ -101,54 +100,3 @@ func classOf(c string) Class {
 	}
 	return Generic
 }
-
-// token is a code, or what may be meant for one, standing on its own.
-var token = regexp.MustCompile(`[A-Za-z0-9]+`)
-
-// codeShape is a code as machines show it: in capitals.
-var codeShape = regexp.MustCompile(`^[PCBU][0-3][0-9A-F]{3}$`)
-
-// misread is what may be meant for a code behind a word that announces one.
-var misread = regexp.MustCompile(`^[A-Z][0-9A-Z]{3,5}$`)
-
-// announces is a word that a code follows, English or Spanish.
-var announces = regexp.MustCompile(`(?i)(?:^|[^\pL])(?:(?:fault|trouble)\s+codes?|faults?|codes?|dtcs?|códigos?(?:\s+de\s+(?:avería|error|fallo))?|averías?)[:\s]+["“'(]?$`)
-
-// Found is a code in a text.
-type Found struct {
-	Code       Code
-	Start, End int   // bytes of the text
-	Err        error // why it is no code, where a word such as "code" announces one
-}
-
-// Find returns the codes of a sentence, in order. A code stands on its own, in
-// capitals: P50, C1, M8x1.25 and LW-P0101 hold none. What is no code is
-// returned, with its Err, only behind a word that announces a code: a part
-// number that looks like one is not the business of this package.
-func Find(text string) []Found {
-	var all []Found
-	for _, at := range token.FindAllStringIndex(text, -1) {
-		word := text[at[0]:at[1]]
-		if !standsAlone(text, at[0], at[1]) || !misread.MatchString(word) {
-			continue
-		}
-		f := Found{Start: at[0], End: at[1]}
-		f.Code, f.Err = Parse(word)
-		if codeShape.MatchString(word) || strings.ContainsAny(word, "0123456789") && announces.MatchString(text[:at[0]]) {
-			all = append(all, f)
-		}
-	}
-	return all
-}
-
-// standsAlone reports whether what is around a word leaves it a word of its
-// own: no letter with an accent, and no sign that joins it to another word, as
-// in a part number. A slash, and a dash to the next code, do not join.
-func standsAlone(text string, start, end int) bool {
-	return !joined.MatchString(text[:start]) && !joins.MatchString(text[end:])
-}
-
-var (
-	joined = regexp.MustCompile(`(?:[\pL\pM_.#]|[\pL\d]-)$`)
-	joins  = regexp.MustCompile(`^(?:[\pL\pM_]|[.\-][\pL\d])`)
-)

@@ -1,0 +1,97 @@
+// Package judge holds the rules about numbers: fits, torques, waits and lifts.
+//
+// Each rule is one file: its words, then a short run over the bound manual. The
+// formulas are in the packages beside this one; here is only what they are
+// applied to, and where a finding stands. A rule would rather miss than invent:
+// what could not be bound or read (a bad link, an unread entry), and what a
+// register does not say, is not judged.
+package judge
+
+import (
+	"slices"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/parallel"
+)
+
+// Rules are the package's own rules. Some findings are of rules that other
+// packages have: quantity, missing-field and unknown-reference.
+func Rules() []*finding.Rule {
+	return []*finding.Rule{
+		&WaitTooShort, &ToolDoesNotFit, &NoTorqueTool, &ToolOutOfRange, &NoAngleTool, &TorqueOverProof,
+		&LiftOverLimit, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &CalibrationDue,
+	}
+}
+
+// Manual looks for everything but what depends on the day, in a bound manual.
+// The findings are in no order.
+func Manual(m *manual.Manual) []finding.Finding {
+	list := slices.Concat(judgeMachines(m), judgeRegisters(m))
+	procedures := slices.Concat(m.Procedures, m.Translated)
+	found := make([][]finding.Finding, len(procedures))
+	parallel.Each(len(procedures), func(i int) { found[i] = Procedure(m, procedures[i]) })
+	return append(list, slices.Concat(found...)...)
+}
+
+// Procedure looks for everything in one procedure. Of a translation only the
+// words are judged: what is done is the original's.
+func Procedure(m *manual.Manual, p *manual.Procedure) []finding.Finding {
+	words := slices.Concat(valuesDisagree(p), countsDisagree(p, languageOf(m, p)))
+	if p.Language != "" {
+		return words
+	}
+	j := followWork(p)
+	return slices.Concat(words, faultCodes(p), waitsTooShort(m, p), tooFewPeople(p),
+		toolsDoNotFit(j), torqueTools(j), angleTools(j), liftsOverLimit(m, j))
+}
+
+// judgeMachines looks through the machine files.
+func judgeMachines(m *manual.Manual) []finding.Finding {
+	var found []finding.Finding
+	for _, x := range m.Machines {
+		for _, f := range x.Fasteners {
+			if !f.Unread {
+				found = slices.Concat(found, torqueOverProof(f), plausibleFastener(f))
+			}
+		}
+		for _, e := range x.Energies {
+			if !e.Unread {
+				found = append(found, plausibleEnergy(e)...)
+			}
+		}
+		for _, p := range x.Parts {
+			if !p.Unread {
+				found = append(found, plausiblePart(p)...)
+			}
+		}
+	}
+	return found
+}
+
+// judgeRegisters looks through the shop's limits and the registers.
+func judgeRegisters(m *manual.Manual) []finding.Finding {
+	var found []finding.Finding
+	if !m.Shop.Unread {
+		found = plausibleShop(m.Shop)
+	}
+	for _, t := range m.Tools {
+		if !t.Unread {
+			found = append(found, plausibleTool(t)...)
+		}
+	}
+	for _, s := range m.Supplies {
+		if !s.Unread {
+			found = append(found, knownStatements(s)...)
+		}
+	}
+	return found
+}
+
+// languageOf is the language in which a procedure is written.
+func languageOf(m *manual.Manual, p *manual.Procedure) string {
+	if p.Language != "" {
+		return p.Language
+	}
+	return m.Shop.Language
+}

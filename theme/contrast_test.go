@@ -1,0 +1,112 @@
+package theme
+
+import (
+	"math"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// luminance is the relative luminance of a colour like #1a2b3c (WCAG 2.2,
+// "relative luminance").
+func luminance(hex string) float64 {
+	n, _ := strconv.ParseUint(strings.TrimPrefix(hex, "#"), 16, 32)
+	linear := func(c uint64) float64 {
+		s := float64(c&0xff) / 255
+		if s <= 0.04045 {
+			return s / 12.92
+		}
+		return math.Pow((s+0.055)/1.055, 2.4)
+	}
+	return 0.2126*linear(n>>16) + 0.7152*linear(n>>8) + 0.0722*linear(n)
+}
+
+// contrast is the contrast ratio of two colours, 1 to 21 (WCAG 2.2).
+func contrast(a, b string) float64 {
+	la, lb := luminance(a), luminance(b)
+	return (max(la, lb) + 0.05) / (min(la, lb) + 0.05)
+}
+
+// The formula against figures worked out from WCAG's text, to 0.005; the ends
+// of the range are W3C's.
+func TestContrastFormula(t *testing.T) {
+	for _, c := range []struct {
+		a, b string
+		want float64
+	}{
+		{"#ffffff", "#000000", 21}, {"#ffffff", "#ffffff", 1},
+		{"#767676", "#ffffff", 4.542}, {"#777777", "#ffffff", 4.478}, {"#949494", "#ffffff", 3.033},
+		{"#595959", "#ffffff", 7.005}, {"#ff0000", "#ffffff", 3.998}, {"#0000ff", "#ffffff", 8.592}, {"#008000", "#ffffff", 5.137},
+	} {
+		if got := contrast(c.a, c.b); math.Abs(got-c.want) > 0.005 {
+			t.Errorf("%s on %s: %.3f, want %.3f", c.a, c.b, got, c.want)
+		}
+	}
+}
+
+// colours are the theme's own, by name.
+func colours(t *testing.T) map[string]string {
+	t.Helper()
+	css, err := os.ReadFile("styles/baybinder.css")
+	if err != nil {
+		t.Fatal(err)
+	}
+	out := map[string]string{}
+	for _, m := range regexp.MustCompile(`--([a-z-]+): (#[0-9a-f]{6})`).FindAllStringSubmatch(string(css), -1) {
+		out[m[1]] = m[2]
+	}
+	return out
+}
+
+// pairs are the colours of text with the grounds that it stands on, and the
+// least ratio: 7 for text (level AAA, which the design asks for), 4.5 for the
+// signal words, which are large and bold (level AAA for large text).
+var pairs = []struct {
+	text, ground string
+	least        float64
+}{
+	{"ink", "paper", 7}, {"ink", "fill", 7}, {"ink", "white", 7}, {"soft", "paper", 7}, {"soft", "fill", 7}, {"soft", "white", 7},
+	{"accent", "paper", 7}, {"accent", "fill", 7}, {"accent", "white", 7}, {"white", "accent", 7}, {"white", "ink", 7},
+	{"on-danger", "danger", 4.5}, {"on-warning", "warning", 4.5}, {"on-caution", "caution", 4.5}, {"on-notice", "notice", 4.5},
+}
+
+func TestContrastOfTheTheme(t *testing.T) {
+	have := colours(t)
+	for _, p := range pairs {
+		if have[p.text] == "" || have[p.ground] == "" {
+			t.Fatalf("no colour %s or %s", p.text, p.ground)
+		}
+		if got := contrast(have[p.text], have[p.ground]); got < p.least {
+			t.Errorf("%s on %s: %.2f, want %.1f at least", p.text, p.ground, got, p.least)
+		}
+	}
+}
+
+// The npm package wcag-contrast 3.0 must agree with the formula.
+func TestContrastSecondOpinion(t *testing.T) {
+	tool, err := filepath.Abs(filepath.Join("..", ".ci", "node_modules", "wcag-contrast"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := os.Stat(tool); err != nil {
+		if os.Getenv("CI") != "" {
+			t.Fatal("wcag-contrast is missing: .ci/test installs it")
+		}
+		t.Skip("wcag-contrast is missing: bash .ci/test installs it")
+	}
+	have := colours(t)
+	for _, p := range pairs {
+		out, err := exec.Command("node", "-e", "console.log(require(process.argv[1]).hex(process.argv[2],process.argv[3]))", tool, have[p.text], have[p.ground]).Output()
+		if err != nil {
+			t.Fatal(err)
+		}
+		want, err := strconv.ParseFloat(strings.TrimSpace(string(out)), 64)
+		if got := contrast(have[p.text], have[p.ground]); err != nil || math.Abs(got-want) > 0.005 {
+			t.Errorf("%s on %s: %.3f, the other opinion %.3f %v", p.text, p.ground, got, want, err)
+		}
+	}
+}
