@@ -353,6 +353,17 @@ func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
 	streammachineFacts(qw422016, p.Serials, p.Units)
 	streammachineFacts(qw422016, p.Words.Points, p.Points)
 	streammachineFacts(qw422016, p.Words.Energies, p.Energies)
+	if string(p.Under) != "" {
+		qw422016.N().S(`<section class="around"><h2>`)
+		qw422016.E().S(p.UnderDrawing)
+		qw422016.N().S(`</h2><p>`)
+		qw422016.E().S(p.ComesOffFirst)
+		qw422016.N().S(`</p>`)
+		qw422016.N().S(string(p.Under))
+		qw422016.N().S(`</section>`)
+		qw422016.N().S(`
+`)
+	}
 	streammachineThings(qw422016, p.Words.Parts, p.Parts)
 	streammachineThings(qw422016, p.Words.Fasteners, p.Fasteners)
 	streammachineThings(qw422016, p.Words.Fluids, p.Fluids)

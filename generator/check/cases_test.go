@@ -11,6 +11,7 @@ import (
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 	"baybinder/generator/source"
+	"baybinder/generator/walk"
 )
 
 // Every seeded fault is found at its place and nothing else is; the mended
@@ -46,8 +47,9 @@ func findIn(files map[string]string) []finding.Finding {
 	if _, has := files["shop.yaml"]; !has {
 		files["shop.yaml"] = "title: Test shop\n"
 	}
-	m, found := bind.Manual(source.FromText(files))
-	found = append(found, Run(&Context{Manual: m, Today: manual.Date{Year: 2026, Month: 11, Day: 25}})...)
+	m, unbound := bind.Manual(source.FromText(files))
+	context := &Context{Manual: m, Today: manual.Date{Year: 2026, Month: 11, Day: 25}}
+	found := slices.Concat(unbound, walk.All(m).Findings(m), Run(context))
 	return finding.Sort(Soften(m, found))
 }
 

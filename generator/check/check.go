@@ -15,6 +15,7 @@ import (
 	"baybinder/generator/manual"
 	"baybinder/generator/parallel"
 	"baybinder/generator/syntax"
+	"baybinder/generator/walk"
 )
 
 // Rule is one rule over a bound manual. It has one of the two functions. Two
@@ -39,7 +40,7 @@ var rules = slices.Concat(formRules, fieldRules, listRules, hazardRules, callRul
 
 // Catalogue is everything that is looked for, by code.
 func Catalogue() []*finding.Rule {
-	all := slices.Concat(syntax.Rules(), decode.Rules(), bind.Rules())
+	all := slices.Concat(syntax.Rules(), decode.Rules(), bind.Rules(), walk.Rules())
 	for _, r := range rules {
 		if !slices.Contains(all, r.Rule) {
 			all = append(all, r.Rule)

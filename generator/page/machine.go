@@ -16,6 +16,7 @@ type Machine struct {
 	Units      []Fact
 	Points     []Fact
 	Energies   []Fact
+	Under      HTML // a drawing of the parts and what they are under
 	Parts      []Thing
 	Fasteners  []Thing
 	Fluids     []Thing
@@ -69,6 +70,7 @@ func (s *Site) Machine(m *manual.Machine) *Machine {
 	for _, e := range m.Energies {
 		v.Energies = append(v.Energies, Fact{Name: e.Label(), Text: s.energyFacts(m, e)})
 	}
+	v.Under = underDrawing(m, w.UnderDrawing)
 	s.machineThings(v, m)
 	for _, p := range s.Shown {
 		if p.For.To == m {

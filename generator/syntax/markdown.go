@@ -204,7 +204,7 @@ func (m *mdReader) links(n ast.Node) []*Link {
 
 func (m *mdReader) link(n ast.Node, address, title string, image bool) *Link {
 	return &Link{
-		Address: resolve(address), Title: title, Image: image,
+		Address: resolve(address), Title: resolve(title), Image: image,
 		Text: m.plain(n), HTML: m.words(n), At: m.linkPlace(n, address),
 	}
 }
@@ -236,10 +236,10 @@ func (m *mdReader) words(n ast.Node) string {
 	return out
 }
 
-// resolve takes character references out of an address: &#106;avascript: must
-// not pass for something else.
-func resolve(address string) string {
-	return string(util.ResolveEntityNames(util.ResolveNumericReferences([]byte(address))))
+// resolve takes backslashes and character references out of an address or a
+// title: &#106;avascript: must not pass for something else.
+func resolve(text string) string {
+	return string(util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations([]byte(text)))))
 }
 
 func (m *mdReader) autoLink(n *ast.AutoLink) *Link {

@@ -89,7 +89,7 @@ func (w *walk) meet(callee *manual.Procedure, g fn) {
 		if s.Unknown {
 			continue
 		}
-		want := stateNamed(s.Word)
+		want := w.lay.meant(s)
 		if f, is := s.Thing.(*manual.Fastener); is && len(f.Holds) > 0 {
 			w.meetFastener(f, want, g, s.Word)
 			continue
@@ -174,7 +174,7 @@ func (w *walk) meetPoints(e *manual.Energy, callee *manual.Procedure, named map[
 	want := map[manual.Named]fn{}
 	for _, s := range callee.Expects {
 		if s.Thing != nil {
-			want[s.Thing] = stateNamed(s.Word)
+			want[s.Thing] = w.lay.meant(s)
 			if s.Unknown {
 				want[s.Thing] = unknown
 			}

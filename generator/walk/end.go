@@ -39,7 +39,7 @@ func (w *walk) leaves(s manual.State) {
 		return
 	}
 	x := w.lay.of[s.Thing]
-	bad := w.and(w.present(x), w.unlike(x, stateNamed(s.Word)))
+	bad := w.and(w.present(x), w.unlike(x, w.lay.meant(s)))
 	w.at(at, func() { w.find(&StateMismatch, x, bad, "is not "+s.Word+" at the end") })
 }
 
@@ -145,7 +145,7 @@ func (w *walk) leftWrong(x thing, f fn) (wrong, word fn) {
 		}
 		for _, y := range w.named(s.Thing) {
 			if x == y {
-				want := stateNamed(s.Word)
+				want := w.lay.meant(s)
 				return w.and(w.present(x), w.is(f, ^w.lay.alike(x, want)&^states(unknown))), want
 			}
 		}
@@ -153,5 +153,11 @@ func (w *walk) leftWrong(x thing, f fn) (wrong, word fn) {
 	if leftRules(w.lay.things[x].sort) == [maxKids]*rule{} {
 		return no, start
 	}
-	return w.leftOpen(x, f), start
+	wrong = w.leftOpen(x, f)
+	if info := w.lay.things[x]; info.sort == aFastening {
+		part := w.lay.of[info.part]
+		off, _ := w.leftWrong(part, w.homely(w.get(part)))
+		wrong = w.or(wrong, off) // a part that counts as put back counts as tight
+	}
+	return wrong, start
 }

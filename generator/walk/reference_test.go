@@ -334,6 +334,24 @@ func (x *run) has(c manual.Condition) bool {
 	return c.Option == "" || x.w.options[c.Option] != c.Not
 }
 
+// wordOf is the word of a line of expects or leaves: what takes no lock cannot
+// be more than isolated.
+func wordOf(s manual.State) string {
+	if s.Word == "locked" {
+		switch n := s.Thing.(type) {
+		case *manual.Energy:
+			if !lockable(n) {
+				return "isolated"
+			}
+		case *manual.Point:
+			if !n.Lock {
+				return "isolated"
+			}
+		}
+	}
+	return s.Word
+}
+
 // ---- the start
 
 func (x *run) expected(p *manual.Procedure) map[string]string {
@@ -372,13 +390,13 @@ func (x *run) expected(p *manual.Procedure) map[string]string {
 func (x *run) setNamed(e manual.State) {
 	switch n := e.Thing.(type) {
 	case *manual.Energy:
-		x.state[key("energy", n.ID)] = e.Word
+		x.state[key("energy", n.ID)] = wordOf(e)
 	case *manual.Point:
-		x.state[key("point", n.ID)] = e.Word
+		x.state[key("point", n.ID)] = wordOf(e)
 	case *manual.Part:
-		x.state[key("part", n.ID)] = e.Word
+		x.state[key("part", n.ID)] = wordOf(e)
 		for _, h := range n.HeldBy {
-			if e.Word == "off" {
+			if wordOf(e) == "off" {
 				x.state[fasteningKey(h.To.ID, n.ID)] = "loose"
 			} else {
 				x.state[fasteningKey(h.To.ID, n.ID)] = "tight"
@@ -386,17 +404,17 @@ func (x *run) setNamed(e manual.State) {
 		}
 	case *manual.Fastener:
 		if len(n.Holds) == 0 {
-			x.state[key("fastener", n.ID)] = e.Word
+			x.state[key("fastener", n.ID)] = wordOf(e)
 		}
 		for _, p := range n.Holds {
-			x.state[fasteningKey(n.ID, p.ID)] = e.Word
+			x.state[fasteningKey(n.ID, p.ID)] = wordOf(e)
 		}
 	case *manual.Fluid:
-		x.state[key("fluid", n.ID)] = e.Word
+		x.state[key("fluid", n.ID)] = wordOf(e)
 	case *manual.Tool:
-		x.state[key("tool", n.ID)] = e.Word
+		x.state[key("tool", n.ID)] = wordOf(e)
 	case *manual.Setting:
-		x.state[key("setting", n.ID)] = e.Word
+		x.state[key("setting", n.ID)] = wordOf(e)
 	}
 }
 
@@ -407,7 +425,7 @@ func (x *run) pointNeed(pt *manual.Point, p *manual.Procedure) string {
 		if !is || !cuts(pt, en) {
 			continue
 		}
-		switch e.Word {
+		switch wordOf(e) {
 		case "locked", "released", "dead":
 			if pt.Lock {
 				need = "locked"
@@ -1856,9 +1874,22 @@ func (x *run) takeTheWord(callee *manual.Procedure, k string, inside *run, befor
 		}
 		return
 	}
-	if inside.wrongAtEnd(k) {
+	wrong := inside.wrongAtEnd(k)
+	if kind, id, _ := strings.Cut(k, ":"); kind == "fastening" {
+		_, part, _ := strings.Cut(id, "@")
+		wrong = wrong || inside.partLeftWrong(callee, key("part", part))
+	}
+	if wrong {
 		x.set(k, orNormal(before[k], k))
 	}
+}
+
+// partLeftWrong says that a part is left otherwise than the procedure says.
+func (x *run) partLeftWrong(p *manual.Procedure, k string) bool {
+	if word, named := leavesWord(p, k); named {
+		return x.there(k) && !sameWord(k, word, x.get(k))
+	}
+	return x.wrongAtEnd(k)
 }
 
 // openedNow notes that a line is off because a procedure says so.
@@ -1926,7 +1957,7 @@ func leavesWord(p *manual.Procedure, k string) (string, bool) {
 	for _, s := range p.Leaves {
 		kind, _, _ := strings.Cut(k, ":")
 		if s.ID == id && kind != "spill" && kind != "gap" || isFastening && s.ID == fast {
-			return s.Word, true
+			return wordOf(s), true
 		}
 	}
 	return "", false
@@ -1953,11 +1984,11 @@ func (x *run) compare(callee *manual.Procedure) {
 		switch n := e.Thing.(type) {
 		case *manual.Energy:
 			k := key("energy", n.ID)
-			if !x.has(n.OnlyWith) || sameWord(k, e.Word, x.get(k)) {
+			if !x.has(n.OnlyWith) || sameWord(k, wordOf(e), x.get(k)) {
 				continue
 			}
 			x.fault("state-mismatch", k)
-			x.set(k, e.Word)
+			x.set(k, wordOf(e))
 			for _, p := range n.Points {
 				if !namesThing(callee.Expects, p.To.ID) {
 					x.set(key("point", p.To.ID), x.pointNeed(p.To, callee))
@@ -1966,35 +1997,35 @@ func (x *run) compare(callee *manual.Procedure) {
 			}
 		case *manual.Point:
 			k := key("point", n.ID)
-			if x.get(k) == e.Word {
+			if x.get(k) == wordOf(e) {
 				continue
 			}
 			x.fault("state-mismatch", k)
-			x.set(k, e.Word)
+			x.set(k, wordOf(e))
 			x.restand(n, callee)
 		case *manual.Part:
 			k := key("part", n.ID)
-			if !x.has(n.OnlyWith) || sameWord(k, e.Word, x.get(k)) {
+			if !x.has(n.OnlyWith) || sameWord(k, wordOf(e), x.get(k)) {
 				continue
 			}
 			x.fault("state-mismatch", k)
-			x.set(k, e.Word)
-			x.openedNow(k, e.Word)
+			x.set(k, wordOf(e))
+			x.openedNow(k, wordOf(e))
 			for _, h := range n.HeldBy {
-				if e.Word == "off" {
+				if wordOf(e) == "off" {
 					x.set(fasteningKey(h.To.ID, n.ID), "loose")
 				} else {
 					x.set(fasteningKey(h.To.ID, n.ID), "tight")
 				}
 			}
 		case *manual.Fastener:
-			x.compareFastener(n, e.Word)
+			x.compareFastener(n, wordOf(e))
 		case *manual.Fluid:
-			x.compareOne(key("fluid", n.ID), e.Word)
+			x.compareOne(key("fluid", n.ID), wordOf(e))
 		case *manual.Tool:
-			x.compareOne(key("tool", n.ID), e.Word)
+			x.compareOne(key("tool", n.ID), wordOf(e))
 		case *manual.Setting:
-			x.compareOne(key("setting", n.ID), e.Word)
+			x.compareOne(key("setting", n.ID), wordOf(e))
 		}
 	}
 }
@@ -2151,7 +2182,7 @@ func (x *run) judgeLeaves(s manual.State) {
 		return
 	}
 	for _, k := range keysOf(s) {
-		if x.there(k) && !sameWord(k, s.Word, x.get(k)) {
+		if x.there(k) && !sameWord(k, wordOf(s), x.get(k)) {
 			x.out[at(s.At, "state-mismatch")] = true
 		}
 	}

@@ -14,7 +14,7 @@ func (w *walk) begin() {
 		case s.Unknown:
 			w.homeAll(s.Thing, unknown)
 		default:
-			w.homeAll(s.Thing, stateNamed(s.Word))
+			w.homeAll(s.Thing, w.lay.meant(s))
 		}
 	}
 	if w.lay.machine != nil {
@@ -49,9 +49,20 @@ func (w *walk) named(n manual.Named) []thing {
 	return out
 }
 
-// stateNamed is the state that a word of expects or leaves says.
-func stateNamed(word string) fn {
-	switch word {
+// meant is the state that a line of expects or leaves says. What takes no lock
+// is as good as locked once it is isolated.
+func (l *layout) meant(s manual.State) fn {
+	switch n := s.Thing.(type) {
+	case *manual.Energy:
+		if s.Word == "locked" && !l.energy[n].lockable {
+			return isolated
+		}
+	case *manual.Point:
+		if s.Word == "locked" && !n.Lock {
+			return isolated
+		}
+	}
+	switch s.Word {
 	case "isolated", "off", "loose", "low", "placed", "altered":
 		return 1
 	case "locked", "unbled":

@@ -44,6 +44,7 @@ var english = Words{
 	FitNew: "Fit a new %s", TightenNow: "Tighten what holds the %s", TightenFastener: "Tighten the %s", TakeAway: "Take away the %s",
 	SetBack: "Set the %s back", SetBackTo: "Set the %s back to %s",
 	NewFastener: "new: %s", Start: "begin: %s", BeginByHand: "begin them by hand; they are tightened later", ConfirmStill: "Confirm that it is still so",
+	UnderDrawing: "Parts and what they are under", ComesOffFirst: "What stands higher comes off first. The list below says the same in words.",
 	MarkWith: "mark: %s", HandOver: "Hand-over at this stopping place", HandOverLocks: "Lock numbers", HandOverSign: "Handed over by, taken over by, time",
 	NotSafe: "That is what was looked at. It does not say that the job is safe: you, the machine's own documents and local rules come first.",
 	Calls:   "It performs", CalledBy: "It is performed by", SeenBy: "It is pointed at by", Changes: "Revisions",

@@ -47,6 +47,7 @@ var spanish = Words{
 	FitNew: "Montar nuevo: %s", TightenNow: "Apretar lo que sujeta: %s", TightenFastener: "Apretar: %s", TakeAway: "Retirar: %s",
 	SetBack: "Devolver a su ajuste: %s", SetBackTo: "Devolver a su ajuste: %s, %s",
 	NewFastener: "nuevo: %s", Start: "empezar: %s", BeginByHand: "empezar a mano; se aprietan después", ConfirmStill: "Confirmar que sigue así",
+	UnderDrawing: "Piezas y debajo de qué están", ComesOffFirst: "Lo que está más arriba se desmonta primero. La lista de abajo dice lo mismo con palabras.",
 	MarkWith: "marcar: %s", HandOver: "Relevo en esta parada", HandOverLocks: "Números de candado", HandOverSign: "Entrega, recibe, hora",
 	NotSafe: "Eso es lo que se miró. No dice que el trabajo sea seguro: usted, los documentos de la máquina y las normas locales van primero.",
 	Calls:   "Realiza", CalledBy: "La realizan", SeenBy: "La mencionan", Changes: "Revisiones",

@@ -47,6 +47,7 @@ type Words struct {
 	SetBack, SetBackTo                              string // a setting; a setting, a value
 	NewFastener, Start, BeginByHand, ConfirmStill   string // a supply; how; -; -
 	HandOver, HandOverLocks, HandOverSign, MarkWith string // MarkWith: how
+	UnderDrawing, ComesOffFirst                     string
 	Calls, CalledBy, SeenBy, Changes                string
 	UsedBy, NotUsed, ByKind, ByShelf, Step, Steps   string
 	Kind, Kept, Owned, Range, Fits, Rated           string

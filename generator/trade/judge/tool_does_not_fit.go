@@ -2,6 +2,7 @@ package judge
 
 import (
 	"slices"
+	"strings"
 
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
@@ -20,15 +21,40 @@ var ToolDoesNotFit = finding.Rule{
 var driving = []string{"socket", "spanner", "screwdriver"}
 
 // toolsDoNotFit looks whether each fastener can be turned with what is there.
+// What was told where it came off is not told again where it is reversed.
 func toolsDoNotFit(j *job) []finding.Finding {
 	var bad []turn
-	for _, t := range oncePerStep(j.turns) {
-		heads := fastening.Heads(t.fastener.AcrossFlats, t.fastener.Drive)
-		if drivers, known := j.drivers(t.tools); known && len(heads) > 0 && !fitsOne(drivers, heads) {
+	for _, t := range j.turns {
+		told := func(o turn) bool {
+			return o.fastener == t.fastener && (o.step == t.step || t.link.Kind.Act == manual.Reverse)
+		}
+		if !j.fits(t) && !slices.ContainsFunc(bad, told) {
 			bad = append(bad, t)
 		}
 	}
 	return byLink(bad, j.misfit)
+}
+
+// fits says whether a fastener can be turned, or nothing can be said.
+func (j *job) fits(t turn) bool {
+	drivers, known := j.drivers(t.tools)
+	return !known || len(t.heads()) == 0 || len(fitting(drivers, t)) > 0
+}
+
+// heads are the sizes by which the fastener is turned.
+func (t turn) heads() []fastening.Size {
+	return fastening.Heads(t.fastener.AcrossFlats, t.fastener.Drive)
+}
+
+// fitting are the tools that fit the fastener.
+func fitting(tools []*manual.Tool, t turn) []*manual.Tool {
+	var out []*manual.Tool
+	for _, tool := range tools {
+		if fastening.FitsAny(tool.Fits, t.heads()) {
+			out = append(out, tool)
+		}
+	}
+	return out
 }
 
 // drivers are the tools that the fastener may be turned with. Tools of another
@@ -49,40 +75,61 @@ func (j *job) drivers(box toolbox) (tools []*manual.Tool, known bool) {
 	return tools, known
 }
 
-func fitsOne(tools []*manual.Tool, heads []fastening.Size) bool {
-	return slices.ContainsFunc(tools, func(t *manual.Tool) bool { return fastening.FitsAny(t.Fits, heads) })
+// misfit says what fits nothing of what is there.
+func (j *job) misfit(at *manual.Link, bad []turn) finding.Finding {
+	drivers, _ := j.drivers(bad[0].tools)
+	f := ToolDoesNotFit.At(at.At, "%s: %s", sizes(bad), theyFit(drivers)).
+		WithMend("name a tool that fits, or mend the size in the machine's file")
+	for _, t := range bad {
+		f = f.See(t.fastener.At, "the size of the "+t.fastener.Label()+" is here")
+	}
+	return f
 }
 
-// oncePerStep leaves out what another act of the same step says of the same
-// fastener. Both acts of a step have one toolbox, or one link.
-func oncePerStep(turns []turn) []turn {
-	var out []turn
-	for _, t := range turns {
-		same := func(o turn) bool {
-			return o.fastener == t.fastener && (o.link == t.link || o.step() == t.step())
+// sizes says by what the fasteners are turned, "the seat bolt is 13 mm".
+func sizes(bad []turn) string {
+	var each []string
+	for _, t := range bad {
+		var by []string
+		if !t.fastener.AcrossFlats.IsZero() {
+			by = append(by, t.fastener.AcrossFlats.String())
 		}
-		if !slices.ContainsFunc(out, same) {
-			out = append(out, t)
+		if t.fastener.Drive != "" {
+			by = append(by, t.fastener.Drive)
+		}
+		each = append(each, "the "+t.fastener.Label()+" is "+strings.Join(by, ", "))
+	}
+	return listOf(each)
+}
+
+// theyFit says what the tools fit, "the socket fits 10 mm".
+func theyFit(tools []*manual.Tool) string {
+	if len(tools) == 0 {
+		return "no socket, spanner or screwdriver is named here or listed"
+	}
+	var each []string
+	for _, t := range tools {
+		each = append(each, "the "+t.Label()+" fits "+strings.Join(t.Fits, ", "))
+	}
+	return listOf(each)
+}
+
+// byLink makes one finding for all that is wrong at one link, each fastener
+// once.
+func byLink(bad []turn, say func(at *manual.Link, bad []turn) finding.Finding) []finding.Finding {
+	var links []*manual.Link
+	at := map[*manual.Link][]turn{}
+	for _, t := range bad {
+		if at[t.link] == nil {
+			links = append(links, t.link)
+		}
+		if !slices.ContainsFunc(at[t.link], func(o turn) bool { return o.fastener == t.fastener }) {
+			at[t.link] = append(at[t.link], t)
 		}
 	}
-	return out
-}
-
-// byLink makes one finding for all that is wrong at one link.
-func byLink(bad []turn, say func(at *manual.Link, bad []turn) finding.Finding) []finding.Finding {
 	var found []finding.Finding
-	for len(bad) > 0 {
-		link := bad[0].link
-		var here, rest []turn
-		for _, t := range bad {
-			if t.link == link {
-				here = append(here, t)
-			} else {
-				rest = append(rest, t)
-			}
-		}
-		found = append(found, say(link, here))
-		bad = rest
+	for _, link := range links {
+		found = append(found, say(link, at[link]))
 	}
 	return found
 }

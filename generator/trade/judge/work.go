@@ -13,20 +13,25 @@ type job struct {
 	lifts []lift
 }
 
-// turn is a fastener that is undone or tightened, and what with.
-type turn struct {
-	fastener *manual.Fastener
-	tightens bool         // to its torque
-	link     *manual.Link // of the act: remove, refit, loosen, tighten or reverse
-	tools    toolbox
-}
-
-// lift is a part that is taken off or put back.
-type lift struct {
-	part  *manual.Part
+// scene is where an act happens: its step, its link (remove, refit, loosen,
+// tighten or reverse), and what there is to work with.
+type scene struct {
 	step  *manual.Step
 	link  *manual.Link
 	tools toolbox
+}
+
+// turn is a fastener that is undone or tightened.
+type turn struct {
+	scene
+	fastener *manual.Fastener
+	tightens bool // to its torque
+}
+
+// lift is a part that is taken off or put back by a step of its own.
+type lift struct {
+	part *manual.Part
+	scene
 }
 
 // undoing is an act that a reverse: can take back: a part that came off, or a
@@ -73,56 +78,59 @@ func (w *worker) step(s *manual.Step) {
 	tools.placed = slices.Clone(w.placed)
 	for _, link := range s.Links {
 		if !link.Bad {
-			w.act(s, link, tools)
+			w.act(scene{s, link, tools})
 		}
 	}
 }
 
-func (w *worker) act(s *manual.Step, link *manual.Link, tools toolbox) {
-	switch to := link.To.(type) {
+func (w *worker) act(at scene) {
+	switch to := at.link.To.(type) {
 	case *manual.Fastener:
-		w.fastener(s, link, to, tools)
+		w.fastener(at, to)
 	case *manual.Part:
-		w.part(s, link, to, tools)
+		w.part(at, to)
 	case *manual.Tool:
-		w.place(link.Kind.Act, to)
+		w.place(at.link.Kind.Act, to)
 	case *manual.Procedure:
-		w.call(link, to)
+		if at.link.Kind.Act == manual.Call {
+			w.call(to)
+		}
 	case nil:
-		if link.Kind.Act == manual.Reverse {
-			w.reverse(link, tools)
+		if at.link.Kind.Act == manual.Reverse && at.link.Phase != nil {
+			w.reverse(at)
 		}
 	}
 }
 
-func (w *worker) fastener(s *manual.Step, link *manual.Link, f *manual.Fastener, tools toolbox) {
-	switch link.Kind.Act {
+func (w *worker) fastener(at scene, f *manual.Fastener) {
+	switch at.link.Kind.Act {
 	case manual.Loosen:
-		w.turn(f, false, link, tools)
-		w.undo(s, undoing{phase: s.Phase, fastener: f, tools: tools})
+		w.turn(at, f, false)
+		w.undo(at, undoing{fastener: f})
 	case manual.Tighten:
-		w.turn(f, true, link, tools)
+		w.turn(at, f, true)
 		w.open[f] = false
 	}
 }
 
-func (w *worker) part(s *manual.Step, link *manual.Link, p *manual.Part, tools toolbox) {
-	switch link.Kind.Act {
+func (w *worker) part(at scene, p *manual.Part) {
+	switch at.link.Kind.Act {
 	case manual.Remove, manual.Renew:
-		w.undo(s, undoing{phase: s.Phase, part: p, tools: tools})
+		w.undo(at, undoing{part: p})
 	case manual.Refit:
 		w.open[p] = false
 	default:
 		return
 	}
-	w.held(p, false, link, tools)
-	w.lifts = append(w.lifts, lift{p, s, link, tools})
+	w.held(at, p, false)
+	w.lifts = append(w.lifts, lift{p, at})
 }
 
 // undo notes what a later reverse: of the phase takes back, with the tools that
 // the step's notes for the refit add.
-func (w *worker) undo(s *manual.Step, u undoing) {
-	for _, b := range s.Blocks {
+func (w *worker) undo(at scene, u undoing) {
+	u.phase, u.tools = at.step.Phase, at.tools
+	for _, b := range at.step.Blocks {
 		if b.Role == manual.OnRefit {
 			u.tools = u.tools.with(toolboxOf(b.Links))
 		}
@@ -139,20 +147,20 @@ func (u undoing) thing() manual.Named {
 }
 
 // held turns the fasteners of a part.
-func (w *worker) held(p *manual.Part, tightens bool, link *manual.Link, tools toolbox) {
+func (w *worker) held(at scene, p *manual.Part, tightens bool) {
 	if p.Unread {
 		return
 	}
 	for _, use := range p.HeldBy {
 		if use.To != nil {
-			w.turn(use.To, tightens, link, tools)
+			w.turn(at, use.To, tightens)
 		}
 	}
 }
 
-func (w *worker) turn(f *manual.Fastener, tightens bool, link *manual.Link, tools toolbox) {
+func (w *worker) turn(at scene, f *manual.Fastener, tightens bool) {
 	if !f.Unread {
-		w.turns = append(w.turns, turn{f, tightens, link, tools})
+		w.turns = append(w.turns, turn{at, f, tightens})
 	}
 }
 
@@ -167,10 +175,7 @@ func (w *worker) place(act manual.Act, tool *manual.Tool) {
 
 // call takes over what a called procedure leaves in place, takes away and
 // refits. What it does itself is judged where it stands.
-func (w *worker) call(link *manual.Link, callee *manual.Procedure) {
-	if link.Kind.Act != manual.Call {
-		return
-	}
+func (w *worker) call(callee *manual.Procedure) {
 	for _, s := range callee.Steps {
 		for _, l := range s.Links {
 			switch to := l.To.(type) {
@@ -193,27 +198,33 @@ func (w *worker) call(link *manual.Link, callee *manual.Procedure) {
 // reverse takes back what a phase undid and is still so, the last first: as
 // far as a part, or all but some. Each is put back with the tools of its own
 // step and those of the reversing one.
-func (w *worker) reverse(link *manual.Link, tools toolbox) {
-	if link.Phase == nil || link.Part != nil && !w.open[link.Part] {
+func (w *worker) reverse(at scene) {
+	upTo := at.link.Part
+	if upTo != nil && !w.open[upTo] {
 		return
 	}
-	for i := len(w.undone) - 1; i >= 0; i-- {
-		u := w.undone[i]
-		if u.phase != link.Phase || !w.open[u.thing()] || link.Sign == '!' && slices.Contains(link.Parts, u.part) {
+	for _, u := range slices.Backward(w.undone) {
+		if !w.open[u.thing()] || !u.meant(at.link) {
 			continue
 		}
 		w.open[u.thing()] = false
-		w.putBack(u, link, u.tools.with(tools))
-		if link.Part != nil && u.part == link.Part {
+		w.putBack(scene{at.step, at.link, u.tools.with(at.tools)}, u)
+		if upTo != nil && u.part == upTo {
 			return
 		}
 	}
 }
 
-func (w *worker) putBack(u undoing, link *manual.Link, tools toolbox) {
+// meant says whether a reverse: link means what was undone.
+func (u undoing) meant(reverse *manual.Link) bool {
+	left := reverse.Sign == '!' && u.part != nil && slices.Contains(reverse.Parts, u.part)
+	return u.phase == reverse.Phase && !left
+}
+
+func (w *worker) putBack(at scene, u undoing) {
 	if u.fastener != nil {
-		w.turn(u.fastener, true, link, tools)
+		w.turn(at, u.fastener, true)
 		return
 	}
-	w.held(u.part, true, link, tools)
+	w.held(at, u.part, true)
 }

@@ -1,0 +1,50 @@
+package judge
+
+import (
+	"slices"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+)
+
+// NoAngleTool is told at the act that tightens.
+var NoAngleTool = finding.Rule{
+	Code:  "no-angle-tool",
+	Title: "A stage by angle, and no angle gauge",
+	Why:   "An angle by eye is off by more than the stage allows, and the bolt is stretched for good or hardly at all.",
+	Mend:  "Name the angle gauge in the step, or list it under tools. Its kind in the register is angle-gauge.",
+}
+
+// angleTools looks whether each angle can be measured with what is there.
+func angleTools(j *job) []finding.Finding {
+	var bad []turn
+	for _, t := range j.turns {
+		if !t.tightens || len(ofDimension(t.fastener.Stages, quantity.Angle)) == 0 {
+			continue
+		}
+		if gauges, known := j.gauges(t.tools); known && len(gauges) == 0 {
+			bad = append(bad, t)
+		}
+	}
+	return byLink(bad, noAngleTool)
+}
+
+// gauges are the angle gauges that are at hand or listed, and tools that may
+// stand in for what is.
+func (j *job) gauges(box toolbox) ([]*manual.Tool, bool) {
+	listed, known := j.listed()
+	all := withSubstitutes(slices.Concat(box.all(), listed))
+	return ofKind(all, []string{"angle-gauge"}), known && !box.murky
+}
+
+func noAngleTool(at *manual.Link, bad []turn) finding.Finding {
+	var each []string
+	for _, t := range bad {
+		for _, q := range ofDimension(t.fastener.Stages, quantity.Angle) {
+			each = append(each, "the "+t.fastener.Label()+" is turned by "+q.String())
+		}
+	}
+	return NoAngleTool.At(at.At, "%s, and no angle gauge is named here or listed", listOf(each)).
+		WithMend("name the angle gauge in this step: [](tool:…)")
+}

@@ -1,0 +1,168 @@
+package judge
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+	"baybinder/generator/trade/fastening"
+)
+
+// NoTorqueTool and ToolOutOfRange are told at the act that tightens.
+var (
+	NoTorqueTool = finding.Rule{
+		Code:  "no-torque-tool",
+		Title: "A torque, and no torque wrench",
+		Why:   "A torque that is written and cannot be set is felt by the arm instead.",
+		Mend:  "Name the torque wrench in the step, or list it under tools.",
+	}
+	ToolOutOfRange = finding.Rule{
+		Code:  "tool-out-of-range",
+		Title: "A torque that no wrench here is made for",
+		Why:   "A torque wrench is used from 20 % of its maximum up to it; below that it clicks when it likes, and beyond its ends it cannot be set.",
+		Mend:  "Name a wrench whose range holds the torque at or above 20 % of its maximum. Behind an adapter it is the setting that must be in the range.",
+	}
+)
+
+// torqueTools looks whether each torque can be set with what is there.
+func torqueTools(j *job) []finding.Finding {
+	var none, beyond []turn
+	for _, t := range j.turns {
+		wrenches, known := j.wrenches(t.tools)
+		torques := torquesOf(t)
+		switch {
+		case len(torques) == 0 || !known:
+		case len(wrenches) == 0:
+			none = append(none, t)
+		case slices.ContainsFunc(torques, func(q quantity.Quantity) bool { return !j.covered(t, q, wrenches) }):
+			beyond = append(beyond, t)
+		}
+	}
+	return slices.Concat(byLink(none, noTorqueTool), byLink(beyond, j.outOfRange))
+}
+
+// wrenches are the torque wrenches for a turn: those that the step names or
+// that were left in place, else those that are listed, and their substitutes.
+func (j *job) wrenches(box toolbox) (tools []*manual.Tool, known bool) {
+	at := toolbox{named: box.all(), murky: box.murky}
+	tools, known = j.choice(at, "torque-wrench")
+	return withSubstitutes(tools), known
+}
+
+// torquesOf are the torques that a turn asks for: every amount that the
+// fastener's torque states, or each of its stages that is a torque.
+func torquesOf(t turn) []quantity.Quantity {
+	if !t.tightens {
+		return nil
+	}
+	if len(t.fastener.Stages) == 0 && !t.fastener.Torque.IsZero() {
+		return t.fastener.Torque.Numbers()
+	}
+	return ofDimension(t.fastener.Stages, quantity.Torque)
+}
+
+func ofDimension(list []quantity.Quantity, d quantity.Dimension) []quantity.Quantity {
+	var out []quantity.Quantity
+	for _, q := range list {
+		if q.Unit.Dimension() == d {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+// covered says whether one of the wrenches is made for a torque, with one of
+// the tools that fit the fastener on it. A wrench that says no range may be.
+func (j *job) covered(t turn, torque quantity.Quantity, wrenches []*manual.Tool) bool {
+	for _, tool := range wrenches {
+		w, ok := fastening.WrenchOf(tool.Range)
+		if !ok || tool.Unread {
+			return true
+		}
+		for _, set := range j.settings(t, torque, tool) {
+			if w.Covers(set) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// settings are what a wrench may be set to for a torque, N·m: one for each tool
+// that fits the fastener, lower behind an adapter.
+func (j *job) settings(t turn, torque quantity.Quantity, wrench *manual.Tool) []float64 {
+	var out []float64
+	drivers, _ := j.drivers(t.tools)
+	for _, d := range fitting(drivers, t) {
+		set := torque.Base()
+		if !d.Adds.IsZero() && wrench.Length.Base() > 0 {
+			set = fastening.SettingFor(set, wrench.Length.Base(), d.Adds.Base(), 0)
+		}
+		out = append(out, set)
+	}
+	if len(out) == 0 {
+		return []float64{torque.Base()}
+	}
+	return out
+}
+
+func noTorqueTool(at *manual.Link, bad []turn) finding.Finding {
+	return NoTorqueTool.At(at.At, "%s, and no torque wrench is named here or listed", torquesIn(bad)).
+		WithMend("name the torque wrench in this step: [](tool:…)")
+}
+
+func (j *job) outOfRange(at *manual.Link, bad []turn) finding.Finding {
+	wrenches, _ := j.wrenches(bad[0].tools)
+	f := ToolOutOfRange.At(at.At, "%s; %s", torquesIn(bad), j.reaches(bad[0], wrenches)).
+		WithMend("name a wrench whose range holds the torque, at or above 20 %% of its maximum")
+	for _, w := range wrenches {
+		f = f.See(w.At, "the range of the "+w.Label()+" is here")
+	}
+	return f
+}
+
+// torquesIn says what the fasteners are tightened to.
+func torquesIn(bad []turn) string {
+	var each []string
+	for _, t := range bad {
+		var to []string
+		for _, q := range torquesOf(t) {
+			to = append(to, q.String())
+		}
+		each = append(each, "the "+t.fastener.Label()+" is tightened to "+listOf(to))
+	}
+	return listOf(each)
+}
+
+// reaches says for what the wrenches are used, in their own unit.
+func (j *job) reaches(t turn, wrenches []*manual.Tool) string {
+	var each []string
+	for _, tool := range wrenches {
+		w, _ := fastening.WrenchOf(tool.Range)
+		floor := quantity.Of(w.Floor(), quantity.NewtonMetre, 3).In(tool.Range.Unit)
+		each = append(each, fmt.Sprintf("the %s is used from %s to %s", tool.Label(), short(floor), tool.Range.Numbers()[1]))
+	}
+	said := listOf(each)
+	if j.adapted(t) {
+		said += ", and an adapter lowers its setting"
+	}
+	return said
+}
+
+// short is an amount without zeros behind the decimal point.
+func short(q quantity.Quantity) string {
+	number := q.Number()
+	if strings.Contains(number, ".") {
+		number = strings.TrimRight(strings.TrimRight(number, "0"), ".")
+	}
+	return number + " " + q.Unit.Symbol()
+}
+
+// adapted says whether a tool that fits adds to the wrench's length.
+func (j *job) adapted(t turn) bool {
+	drivers, _ := j.drivers(t.tools)
+	return slices.ContainsFunc(fitting(drivers, t), func(d *manual.Tool) bool { return !d.Adds.IsZero() })
+}
