@@ -7,6 +7,7 @@ package main
 import (
 	"io"
 	"os"
+	"runtime/debug"
 )
 
 // commands are what can be asked for, in the order in which --help shows them.
@@ -25,6 +26,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 
 // run is the program: what it was asked for, what it said, how it ended.
 func run(args []string, stdout, stderr io.Writer) int {
+	debug.SetMemoryLimit(softLimit)
 	return guarded(stderr, func() int {
 		c := &commands{}
 		asked, err := parse(c, args, stdout, stderr)

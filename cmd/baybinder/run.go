@@ -19,6 +19,11 @@ const (
 	exitCouldNot = 2 // it could not run
 )
 
+// softLimit is how much memory the program takes before it collects garbage
+// harder. A manual of 10,000 procedures is alive in about half of it; without
+// the limit the collector would let as much garbage stand beside it.
+const softLimit = 800 << 20
+
 // errFound is the end of a command that found errors in the manual, and has
 // told of them.
 var errFound = errors.New("the manual has errors")

@@ -167,6 +167,7 @@ func (b *binder) bindProcedures() {
 	parallel.Each(len(b.drafts), func(i int) {
 		l := &linker{binder: b, notes: &found[i], draft: b.drafts[i]}
 		l.procedure()
+		b.drafts[i].doc = nil // ten thousand of them would double the memory
 	})
 	for i, d := range b.drafts {
 		b.list = append(b.list, found[i].list...)

@@ -90,7 +90,7 @@ func (s *Site) Tool(t *manual.Tool) *Entry {
 	w := s.Words
 	v := s.entry(t, &t.Common, w.Tools)
 	f := (*facts)(&v.Facts)
-	f.text(w.Kind, t.Kind)
+	f.text(w.KindOf, w.Kind(t.Kind))
 	f.text(w.Kept, t.Kept)
 	if t.Owned > 0 {
 		f.text(w.Owned, strconv.Itoa(t.Owned))
@@ -252,7 +252,7 @@ func (s *Site) Tools() *Index {
 	for _, t := range sortedBy(s.Manual.Tools, func(t *manual.Tool) string { return t.Kind }) {
 		r := s.row(v.Up, t)
 		r.Note = joined(append([]string{t.Kept}, s.dues(t)...))
-		kinds.add(t.Kind, r)
+		kinds.add(s.Words.Kind(t.Kind), r)
 	}
 	for _, t := range sortedBy(s.Manual.Tools, func(t *manual.Tool) string { return t.Kept }) {
 		r := s.row(v.Up, t)
@@ -305,7 +305,7 @@ func (s *Site) Holds() *Index {
 	for _, h := range sortedBy(s.Manual.Holds, func(h *manual.Hold) string { return h.Kind }) {
 		r := s.row(v.Up, h)
 		r.Note = s.holdNote(h)
-		g.add(h.Kind, r)
+		g.add(s.Words.Kind(h.Kind), r)
 	}
 	v.Groups = g.groups()
 	return v

@@ -118,7 +118,7 @@ func (s *Site) energyFacts(m *manual.Machine, e *manual.Energy) string {
 			points = append(points, p.To.Label())
 		}
 	}
-	return phrase(e.Kind, size, stored, joined(points), s.onlyWith(m, e.OnlyWith))
+	return phrase(s.Words.Kind(e.Kind), size, stored, joined(points), s.onlyWith(m, e.OnlyWith))
 }
 
 func (s *Site) onlyWith(m *manual.Machine, c manual.Condition) string {
@@ -156,7 +156,7 @@ func (s *Site) machineThings(v *Machine, m *manual.Machine) {
 }
 
 func (s *Site) part(m *manual.Machine, p *manual.Part) Thing {
-	t := Thing{ID: p.ID, Name: p.Label(), Kind: p.Kind}
+	t := Thing{ID: p.ID, Name: p.Label(), Kind: s.Words.Kind(p.Kind)}
 	f := (*facts)(&t.Facts)
 	f.text(s.Words.Under, refNames(p.Under))
 	var held []string

@@ -133,6 +133,10 @@ func (d *Document) readFront() []finding.Finding {
 		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter has no end").WithMend("write a line --- after it")}
 	}
 	d.Front = &Node{Kind: Map, At: d.FrontAt}
+	if first := f.Line(1); first != "---" && strings.TrimSpace(first) == "---" {
+		d.Front, d.Broken = nil, true
+		return []finding.Finding{Syntax.At(d.FrontAt, "the line --- that opens the front matter has spaces in it").WithMend("take the spaces away")}
+	}
 	return nil
 }
 

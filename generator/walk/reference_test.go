@@ -103,16 +103,22 @@ type refFinding struct {
 
 func (f refFinding) String() string { return fmt.Sprintf("%s:%d: %s", f.path, f.line, f.code) }
 
+// mostWorlds is how many worlds the reference has the patience for.
+const mostWorlds = 400
+
 type reference struct {
 	m     *manual.Manual
 	dead  map[*manual.Link]bool // reverse: links with a finding
 	found map[refFinding]bool
 
+	walked int // worlds; more than mostWorlds are given up
+
 	reversed, something map[*manual.Link]bool // reverse: links that were done; that had something to take back
 }
 
-// referenceWalk is everything that the walk of one procedure finds.
-func referenceWalk(m *manual.Manual, p *manual.Procedure, dead map[*manual.Link]bool) map[refFinding]bool {
+// referenceWalk is everything that the walk of one procedure finds. It is false
+// where there are too many worlds.
+func referenceWalk(m *manual.Manual, p *manual.Procedure, dead map[*manual.Link]bool) (map[refFinding]bool, bool) {
 	r := &reference{m: m, dead: dead}
 	idle := map[*manual.Link]bool{}
 	for _, l := range reverseLinks(p) {
@@ -128,7 +134,7 @@ func referenceWalk(m *manual.Manual, p *manual.Procedure, dead map[*manual.Link]
 	for l := range idle {
 		r.found[at(l.At, "reverse")] = true
 	}
-	return r.found
+	return r.found, r.walked <= mostWorlds
 }
 
 func reverseLinks(p *manual.Procedure) []*manual.Link {
@@ -144,6 +150,7 @@ func reverseLinks(p *manual.Procedure) []*manual.Link {
 }
 
 func (r *reference) worlds(p *manual.Procedure) {
+	r.walked = 0
 	if r.found == nil {
 		r.found = map[refFinding]bool{}
 	}
@@ -160,7 +167,7 @@ func (r *reference) worlds(p *manual.Procedure) {
 			for k := range f.out {
 				r.found[k] = true
 			}
-			if !w.advance() {
+			if r.walked++; !w.advance() || r.walked > mostWorlds {
 				break
 			}
 		}

@@ -49,7 +49,7 @@ var english = Words{
 	NotSafe: "That is what was looked at. It does not say that the job is safe: you, the machine's own documents and local rules come first.",
 	Calls:   "It performs", CalledBy: "It is performed by", SeenBy: "It is pointed at by", Changes: "Revisions",
 	UsedBy: "Used by", NotUsed: "No procedure uses it.", ByKind: "By kind", ByShelf: "By shelf", Step: "step", Steps: "steps",
-	Kind: "Kind", Kept: "Kept", Owned: "Owned", Range: "Range", Fits: "Fits", Rated: "Rated",
+	KindOf: "Kind", Kept: "Kept", Owned: "Owned", Range: "Range", Fits: "Fits", Rated: "Rated",
 	Number: "Stock number", Note: "Note", Substitutes: "Or instead", MayBeUsedBy: "May be used by",
 	Calibration: "Calibration", Calibrated: "calibration due %s", CalibratedUnit: "%s: calibration due %s",
 	Nature: "What it is", Consequence: "What can follow", Avoid: "How to avoid it", Of: "It comes from",

@@ -52,7 +52,7 @@ var spanish = Words{
 	NotSafe: "Eso es lo que se miró. No dice que el trabajo sea seguro: usted, los documentos de la máquina y las normas locales van primero.",
 	Calls:   "Realiza", CalledBy: "La realizan", SeenBy: "La mencionan", Changes: "Revisiones",
 	UsedBy: "Se usa en", NotUsed: "Ningún procedimiento lo usa.", ByKind: "Por tipo", ByShelf: "Por estante", Step: "paso", Steps: "pasos",
-	Kind: "Tipo", Kept: "Guardado en", Owned: "Hay", Range: "Alcance", Fits: "Sirve para", Rated: "Categoría",
+	KindOf: "Tipo", Kept: "Guardado en", Owned: "Hay", Range: "Alcance", Fits: "Sirve para", Rated: "Categoría",
 	Number: "Número de almacén", Note: "Nota", Substitutes: "O en su lugar", MayBeUsedBy: "Puede usarlo",
 	Calibration: "Calibración", Calibrated: "calibración antes de %s", CalibratedUnit: "%s: calibración antes de %s",
 	Nature: "Qué es", Consequence: "Qué puede pasar", Avoid: "Cómo evitarlo", Of: "Viene de",

@@ -50,7 +50,7 @@ type Words struct {
 	UnderDrawing, ComesOffFirst                     string
 	Calls, CalledBy, SeenBy, Changes                string
 	UsedBy, NotUsed, ByKind, ByShelf, Step, Steps   string
-	Kind, Kept, Owned, Range, Fits, Rated           string
+	KindOf, Kept, Owned, Range, Fits, Rated         string
 	Number, Note, Substitutes, MayBeUsedBy          string
 	Calibration, Calibrated, CalibratedUnit         string // -; due date; individual, due date
 	Nature, Consequence, Avoid, Of                  string

@@ -90,17 +90,6 @@ func withSubstitutes(tools []*manual.Tool) []*manual.Tool {
 	return out
 }
 
-// labels are the names of things, "socket set, crow-foot and spanner".
-func labels[T manual.Named](things []T) string {
-	var names []string
-	for _, t := range things {
-		if name := t.Label(); !slices.Contains(names, name) {
-			names = append(names, name)
-		}
-	}
-	return listOf(names)
-}
-
 // listOf joins words, "one, two and three".
 func listOf(words []string) string {
 	last := len(words) - 1

@@ -38,7 +38,7 @@ func torqueOverProof(f *manual.Fastener) []finding.Finding {
 	}
 	return []finding.Finding{TorqueOverProof.At(f.At, "%s pull %s into the %s, %s, class %s, and its proof load is %s",
 		highest(f), load.Clamp, f.Label(), thread, class.Code, load.Proof).
-		WithMend("%s", load.Working.String())}
+		WithMend("look up torque, thread, class and condition again; %s", load.Working)}
 }
 
 // highest is the highest torque of a fastener: the upper end of its torque, or

@@ -41,7 +41,7 @@ func waitTooShort(shop *manual.Shop, machine *manual.Machine, link *manual.Link,
 	if !known || wait.Enough(hold.For.Base()) {
 		return nil
 	}
-	f := WaitTooShort.At(link.At, "%s are too short: the charge of the %s takes %s to fall to %s", hold.For, energy.Label(), wait.Least, safe).
+	f := WaitTooShort.At(link.At, "a wait of %s is too short: the charge of the %s takes %s to fall to %s", hold.For, energy.Label(), wait.Least, safe).
 		WithMend("wait at least %s; %s", wait.Least, wait.Working)
 	return []finding.Finding{f.See(hold.At, "the wait is here").See(energy.At, "what is stored is here")}
 }

@@ -1,0 +1,140 @@
+package judge
+
+import (
+	"errors"
+
+	"baybinder/generator/decode"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+	"baybinder/generator/source"
+	"baybinder/generator/trade/fastening"
+	"baybinder/generator/trade/refused"
+)
+
+// These findings are of the rules quantity and missing-field: numbers that
+// parse, and that nothing can be. They stand at the entry, whose fields have no
+// place of their own.
+
+// amount is a field that holds an amount.
+type amount struct {
+	name string
+	q    quantity.Quantity
+}
+
+// aboveZero asks that amounts which are given are more than nothing.
+func aboveZero(at source.Pos, amounts ...amount) []finding.Finding {
+	var found []finding.Finding
+	for _, a := range amounts {
+		if !a.q.IsZero() && a.q.Base() <= 0 {
+			found = append(found, decode.Quantity.At(at, "%s is %s, which is nothing", a.name, a.q).
+				WithMend("write what it is, or leave the field out"))
+		}
+	}
+	return found
+}
+
+func plausibleFastener(f *manual.Fastener) []finding.Finding {
+	amounts := []amount{{"across-flats", f.AcrossFlats}}
+	for _, q := range numbersOf(f.Torque) {
+		amounts = append(amounts, amount{"torque", q})
+	}
+	for _, q := range f.Stages {
+		amounts = append(amounts, amount{"a stage", q})
+	}
+	found := append(aboveZero(f.At, amounts...), plausibleThread(f)...)
+	if fastening.MeansClass(f.Class) {
+		_, err := fastening.ParseClass(f.Class)
+		found = append(found, refusal(err, f.At, "class")...)
+	}
+	if f.Drive != "" {
+		_, err := fastening.ParseSize(f.Drive)
+		found = append(found, refusal(err, f.At, "drive")...)
+	}
+	return found
+}
+
+// plausibleThread looks at a metric thread, and at the head on it: no hexagon
+// is narrower than its own thread. Threads of other kinds are not known here.
+func plausibleThread(f *manual.Fastener) []finding.Finding {
+	if !fastening.MeansMetric(f.Thread) {
+		return nil
+	}
+	thread, err := fastening.ParseThread(f.Thread)
+	if err != nil {
+		return refusal(err, f.At, "thread")
+	}
+	width := f.AcrossFlats.Base() * 1000
+	if width <= 0 || width > thread.Diameter {
+		return nil
+	}
+	return []finding.Finding{decode.Quantity.At(f.At, "across-flats: a head of %s is no wider than its thread, %s", f.AcrossFlats, f.Thread).
+		WithMend("write the width of the head; for a key inside the head write drive: hex %s", f.AcrossFlats)}
+}
+
+// refusal is the finding for what a formula refuses.
+func refusal(err error, at source.Pos, field string) []finding.Finding {
+	var bad *refused.Error
+	if !errors.As(err, &bad) {
+		return nil
+	}
+	return []finding.Finding{decode.BadAmount(bad, at, field)}
+}
+
+func plausibleEnergy(e *manual.Energy) []finding.Finding {
+	found := aboveZero(e.At, amount{"voltage", e.Voltage}, amount{"capacitance", e.Stored.Capacitance}, amount{"resistance", e.Stored.Resistance})
+	missing := func(what, because string) {
+		found = append(found, decode.MissingField.At(e.At, "%s has %s and no %s, so its wait cannot be computed", e.ID, because, what).
+			WithMend("write %s: …, or stored: yes", what))
+	}
+	c, r := !e.Stored.Capacitance.IsZero(), !e.Stored.Resistance.IsZero()
+	switch {
+	case c && !r:
+		missing("resistance", "a stored capacitance")
+	case r && !c:
+		missing("capacitance", "a stored resistance")
+	case c && r && e.Voltage.IsZero():
+		missing("voltage", "a stored charge")
+	}
+	return found
+}
+
+func plausiblePart(p *manual.Part) []finding.Finding {
+	return aboveZero(p.At, amount{"mass", p.Mass})
+}
+
+func plausibleShop(s *manual.Shop) []finding.Finding {
+	dc, ac := s.Limits.SafeVoltageDC, s.Limits.SafeVoltageAC
+	found := aboveZero(s.At, amount{"safe-voltage-dc", dc}, amount{"safe-voltage-ac", ac}, amount{"lift", s.Limits.Lift})
+	for _, v := range []struct {
+		name  string
+		q     quantity.Quantity
+		wrong quantity.Flow
+	}{{"safe-voltage-dc", dc, quantity.AC}, {"safe-voltage-ac", ac, quantity.DC}} {
+		if v.q.Flow == v.wrong {
+			found = append(found, decode.Quantity.At(s.At, "%s is %s", v.name, v.q).WithMend("write the voltage without ac or dc"))
+		}
+	}
+	return found
+}
+
+func plausibleTool(t *manual.Tool) []finding.Finding {
+	found := aboveZero(t.At, amount{"length", t.Length})
+	if _, ok := fastening.WrenchOf(t.Range); t.Kind == "torque-wrench" && !t.Range.IsZero() && !ok {
+		found = append(found, decode.Quantity.At(t.At, "range: %s is not a range of torques", t.Range).
+			WithMend("write a range, such as 20 to 100 N·m"))
+	}
+	for _, size := range t.Fits {
+		_, err := fastening.ParseSize(size)
+		found = append(found, refusal(err, t.At, "fits")...)
+	}
+	c := t.Calibration
+	if c != nil && c.Last.IsZero() && len(c.Units) == 0 {
+		found = append(found, decode.MissingField.At(t.At, "the calibration of %s has no day", t.ID).
+			WithMend("write last: 2026-03-02, or units: with a day for each"))
+	}
+	if c != nil {
+		found = append(found, aboveZero(t.At, amount{"every", c.Every})...)
+	}
+	return found
+}

@@ -1,0 +1,125 @@
+package judge
+
+import (
+	"slices"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+)
+
+// ValueDisagrees is told at the link in whose words the number stands.
+var ValueDisagrees = finding.Rule{
+	Code:  "value-disagrees",
+	Title: "A number that is not the register's",
+	Why:   "Two numbers for one thing: the hands follow one and the inspection the other.",
+	Mend:  "Write the register's number, or leave the link's words empty and the page prints them. A number of another thing goes outside the link.",
+}
+
+// valuesDisagree holds the amounts in the words of every link against what its
+// register or machine file says.
+func valuesDisagree(p *manual.Procedure) []finding.Finding {
+	var found []finding.Finding
+	for _, block := range blocksOf(p) {
+		for _, link := range block.Links {
+			if !link.Bad && (link.To == nil || !link.To.Base().Unread) {
+				found = append(found, valueDisagrees(link, besides(link, block.Links))...)
+			}
+		}
+	}
+	return found
+}
+
+// valueDisagrees compares the amounts of one link's words. Amounts of a kind
+// that the register does not state are nobody's business.
+func valueDisagrees(link *manual.Link, besides []quantity.Quantity) []finding.Finding {
+	states := statedBy(link)
+	if len(states.values) == 0 {
+		return nil
+	}
+	var typed, right []string
+	for _, q := range quantity.Find(link.Text) {
+		rivals := sameKind(states.values, q.Quantity)
+		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) ||
+			agreesWithOne(q.Quantity, slices.Concat(rivals, states.words, besides)) {
+			continue
+		}
+		typed = append(typed, q.String())
+		for _, r := range rivals {
+			if text := r.String(); !slices.Contains(right, text) {
+				right = append(right, text)
+			}
+		}
+	}
+	if len(typed) == 0 {
+		return nil
+	}
+	return []finding.Finding{states.disagree(link, typed, right)}
+}
+
+func (s stated) disagree(link *manual.Link, typed, right []string) finding.Finding {
+	f := ValueDisagrees.At(link.At, "the words say %s, and %s says %s", listOf(typed), s.who, listOf(right)).
+		WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", listOf(right))
+	if link.To != nil {
+		f = f.See(link.To.Base().At, "it is stated here")
+	}
+	return f
+}
+
+func sameKind(values []quantity.Quantity, q quantity.Quantity) []quantity.Quantity {
+	var out []quantity.Quantity
+	for _, v := range values {
+		if q.Fits(v.Unit.Dimension()) {
+			out = append(out, v)
+		}
+	}
+	return out
+}
+
+func agreesWithOne(typed quantity.Quantity, values []quantity.Quantity) bool {
+	return slices.ContainsFunc(values, func(v quantity.Quantity) bool { return quantity.Agrees(typed, v) })
+}
+
+// zeroed says whether a zero is what an act leaves: "let it down to 0 bar".
+func zeroed(link *manual.Link, q quantity.Quantity) bool {
+	switch link.Kind.Act {
+	case manual.Isolate, manual.Release, manual.Prove, manual.Drain:
+		return q.Value == 0
+	}
+	return false
+}
+
+// besides are amounts that a link may say of another thing: a proof, the limits
+// of the measurements beside it.
+func besides(link *manual.Link, beside []*manual.Link) []quantity.Quantity {
+	if link.Kind.Act != manual.Prove {
+		return nil
+	}
+	var out []quantity.Quantity
+	for _, l := range beside {
+		if hold, is := l.To.(*manual.Hold); is && hold.Kind == "measure" {
+			out = append(out, numbersOf(hold.Limit)...)
+		}
+	}
+	return out
+}
+
+// blocksOf are the blocks of a procedure's text, wherever they stand.
+func blocksOf(p *manual.Procedure) []manual.Block {
+	out := slices.Clone(p.Intro)
+	for _, phase := range p.Phases {
+		out = append(out, phase.Title)
+		if phase.Lead != nil {
+			out = append(out, *phase.Lead)
+		}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				out = append(out, *part.Prose)
+			}
+		}
+	}
+	for _, s := range p.Steps {
+		out = append(out, s.Blocks...)
+	}
+	return out
+}
