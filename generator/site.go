@@ -35,6 +35,11 @@ func leaves(s *page.Site) []leaf {
 	}
 	all = each(all, s.Shown, func(w io.Writer, p *manual.Procedure) { theme.WriteProcedure(w, s.Procedure(p)) })
 	all = each(all, m.Machines, func(w io.Writer, x *manual.Machine) { theme.WriteMachine(w, s.Machine(x)) })
+	for _, x := range m.Machines {
+		all = append(all,
+			leaf{page.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.TorqueCard(x)) }},
+			leaf{page.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.FluidCard(x)) }})
+	}
 	all = each(all, m.Tools, func(w io.Writer, t *manual.Tool) { theme.WriteEntry(w, s.Tool(t)) })
 	all = each(all, m.Supplies, func(w io.Writer, u *manual.Supply) { theme.WriteEntry(w, s.Supply(u)) })
 	all = each(all, m.Hazards, func(w io.Writer, h *manual.Hazard) { theme.WriteEntry(w, s.Hazard(h)) })

@@ -282,6 +282,9 @@ func StreamEntry(qw422016 *qt422016.Writer, p *page.Entry) {
 		qw422016.E().S(p.Note)
 		qw422016.N().S(`</p>`)
 	}
+	if p.Label != nil {
+		streamchemical(qw422016, p.Words, p.Label)
+	}
 	qw422016.N().S(`<section class="around"><h2>`)
 	qw422016.E().S(p.UsedBy)
 	qw422016.N().S(`</h2>`)
@@ -349,6 +352,7 @@ func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
 	qw422016.N().S(`</ul></section>`)
 	qw422016.N().S(`
 `)
+	streamlist(qw422016, p.CardsToPrint, p.Cards)
 	streammachineFacts(qw422016, p.Words.Options, p.Options)
 	streammachineFacts(qw422016, p.Serials, p.Units)
 	streammachineFacts(qw422016, p.Words.Points, p.Points)

@@ -413,6 +413,9 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 	for i := range s.Holds {
 		streamhold(qw422016, w, &s.Holds[i], s.Anchor)
 	}
+	for i := range s.Settings {
+		streamworkings(qw422016, w, words.Fill(w.SetWrench, s.Settings[i].Text), &s.Settings[i].Working)
+	}
 	for _, t := range s.Why {
 		qw422016.N().S(`<div class="because"><span>`)
 		qw422016.E().S(w.Because)

@@ -18,6 +18,7 @@ type Entry struct {
 	Facts   []Fact
 	Box     *Box // of a hazard: as the steps show it
 	Hold    *Hold
+	Label   *Chemical // of a supply
 	Picture string
 	Note    string
 	Uses    []Used
@@ -170,11 +171,11 @@ func (s *Site) Hold(h *manual.Hold) *Entry {
 func (s *Site) Supply(u *manual.Supply) *Entry {
 	w := s.Words
 	v := s.entry(u, &u.Common, w.Supplies)
+	v.Label = s.chemical(u)
 	f := (*facts)(&v.Facts)
 	f.text(w.Unit, u.Unit)
 	f.text(w.Kept, u.Kept)
 	f.links(w.Hazards, links(s, v.Up, u.Hazards))
-	f.text(w.GHSNote, joined(u.GHS))
 	f.text(w.Waste, u.Waste)
 	f.text(w.Number, u.Number)
 	return v

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"baybinder/generator/manual"
+	"baybinder/generator/trade/working"
 )
 
 // Hold is a hold as a step shows it: a block of its own.
@@ -21,6 +22,8 @@ type Hold struct {
 	Seconds int // of a wait
 	Answers []manual.Pair
 	Signed  []string // the lines to sign on
+	Least   string   // the computed minimum of a wait; "" where nothing can be computed
+	Working working.Working
 }
 
 // hold makes the block of a hold.
@@ -62,7 +65,7 @@ func (s *Site) measure(v *Hold, h *manual.Hold) {
 	if h.What != "" {
 		v.Lines = append(v.Lines, sentence(h.What))
 	}
-	v.Limit = h.Limit.String()
+	v.Limit = s.bothLimit(h.Limit)
 	v.Unit = h.Limit.Unit.Symbol()
 	if flow := h.Limit.Flow.String(); flow != "" {
 		v.Unit += " " + flow

@@ -21,6 +21,7 @@ type Machine struct {
 	Fasteners  []Thing
 	Fluids     []Thing
 	Settings   []Fact
+	Cards      []Link
 	Procedures []Sheet
 }
 
@@ -70,6 +71,7 @@ func (s *Site) Machine(m *manual.Machine) *Machine {
 	for _, e := range m.Energies {
 		v.Energies = append(v.Energies, Fact{Name: e.Label(), Text: s.energyFacts(m, e)})
 	}
+	v.Cards = s.cards(v.Up, m)
 	v.Under = underDrawing(m, w.UnderDrawing)
 	s.machineThings(v, m)
 	for _, p := range s.Shown {
@@ -199,9 +201,21 @@ func (s *Site) machineFastener(f *manual.Fastener) Thing {
 		facts.text(fmt.Sprintf("%s %d", s.Words.Torque, i+1), stage.String())
 	}
 	if !f.AcrossFlats.IsZero() {
-		facts.text(s.Words.Fits, f.AcrossFlats.String())
+		facts.text(s.Words.Head, f.AcrossFlats.String())
 	}
 	return t
+}
+
+// cards are the cards of a machine that have something on them.
+func (s *Site) cards(up string, m *manual.Machine) []Link {
+	var out []Link
+	if len(m.Fasteners) > 0 {
+		out = append(out, Link{Name: fmt.Sprintf(s.Words.TorqueCard, m.Label()), Address: up + CardOf(m, "torque")})
+	}
+	if len(m.Fluids) > 0 {
+		out = append(out, Link{Name: fmt.Sprintf(s.Words.FluidCard, m.Label()), Address: up + CardOf(m, "fluids")})
+	}
+	return out
 }
 
 // titled is a folder's name as a heading: "tug/battery" is "Tug: battery".

@@ -77,25 +77,26 @@ type Part struct {
 
 // Step is one step with everything that belongs to it.
 type Step struct {
-	Number  string
-	Anchor  string
-	When    []string // conditions, as a reader says them
-	Boxes   []Box    // stand before it, never parted from it
-	Text    []HTML
-	Refit   []HTML // notes that are shown where the step is reversed
-	Why     []HTML
-	Holds   []Hold
-	Tags    []string
-	People  int
-	Posts   []string
-	Call    *Call
-	Pause   bool
-	Reverse string // what a reverse: link says
-	Derived []Derived
-	NotBack string  // steps of the reversed phase of which nothing comes back
-	Stand   []Stood // where things stand, where this step changed it
-	Changed bool
-	Subs    []Step
+	Number   string
+	Anchor   string
+	When     []string // conditions, as a reader says them
+	Boxes    []Box    // stand before it, never parted from it
+	Text     []HTML
+	Refit    []HTML // notes that are shown where the step is reversed
+	Why      []HTML
+	Holds    []Hold
+	Tags     []string
+	Settings []Setting // of a wrench with an adapter
+	People   int
+	Posts    []string
+	Call     *Call
+	Pause    bool
+	Reverse  string // what a reverse: link says
+	Derived  []Derived
+	NotBack  string  // steps of the reversed phase of which nothing comes back
+	Stand    []Stood // where things stand, where this step changed it
+	Changed  bool
+	Subs     []Step
 }
 
 // Call is a called procedure as its step shows it.

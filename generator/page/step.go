@@ -45,6 +45,7 @@ func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 		s.stepLink(&v, up, st, l)
 	}
 	v.Tags = append(v.Tags, s.tags(st)...)
+	v.Settings = settings(st)
 	v.Stand = s.stood(s.Walks.Stand(p, st))
 	for _, sub := range st.Subs {
 		v.Subs = append(v.Subs, s.step(up, p, sub))
@@ -72,7 +73,9 @@ func (s *Site) stepLink(v *Step, up string, st *manual.Step, l *manual.Link) {
 	switch to := l.To.(type) {
 	case *manual.Hold:
 		if l.Is("hold") || l.Is("again") {
-			v.Holds = append(v.Holds, s.hold(to))
+			hold := s.hold(to)
+			hold.Least, hold.Working = s.leastWait(st.Of.For.To, to)
+			v.Holds = append(v.Holds, hold)
 		}
 	case *manual.Procedure:
 		if l.Kind.Act == manual.Call {

@@ -4,6 +4,7 @@ package syntax
 import (
 	"errors"
 	"strings"
+	"unicode/utf8"
 
 	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/lexer"
@@ -143,8 +144,14 @@ type yamlReader struct {
 	file     *source.File
 	line     int // lines of the file before the piece that is read
 	refused  bool
+	lineEnd  int // of the line of the last refusal
 	findings []finding.Finding
+
+	last place // where offset was last asked for
 }
+
+// place is a line and a column, both from 1, and the byte that stands there.
+type place struct{ line, col, offset int }
 
 func (y *yamlReader) document(doc *ast.File, at source.Pos) (*Node, []finding.Finding) {
 	var node *Node
@@ -185,16 +192,31 @@ func (y *yamlReader) pos(t *token.Token) source.Pos {
 // the last of several: such a text starts behind the sign before it, or else
 // its line.
 func (y *yamlReader) start(t *token.Token) int {
-	start := y.file.Offset(t.Position.Line+y.line, t.Position.Column)
+	start := y.offset(t.Position.Line, t.Position.Column)
 	if !isPlain(t) {
 		return start
 	}
 	from := y.file.Offset(t.Position.Line+y.line, 1)
 	if t.Prev != nil && opens(t.Prev) {
-		from = y.file.Offset(t.Prev.Position.Line+y.line, t.Prev.Position.Column) + len(t.Prev.Value)
+		from = t.Prev.Position.Offset + len(t.Prev.Value)
 	}
-	text := y.file.Text[from:]
+	text := y.file.Text[min(from, len(y.file.Text)):]
 	return from + len(text) - len(strings.TrimLeft(text, " \t\n"))
+}
+
+// offset is the byte of a token's line and column. It goes on from where it was
+// last asked for: in a line of a megabyte it would take for ever to count from
+// the start each time.
+func (y *yamlReader) offset(line, col int) int {
+	if line != y.last.line || col < y.last.col {
+		y.last = place{line, 1, y.file.Offset(line+y.line, 1)}
+	}
+	text := y.file.Text
+	for ; y.last.col < col && y.last.offset < len(text) && text[y.last.offset] != '\n'; y.last.col++ {
+		_, size := utf8.DecodeRuneInString(text[y.last.offset:])
+		y.last.offset += size
+	}
+	return y.last.offset
 }
 
 // isPlain says that a token is a text without quotes.
@@ -220,13 +242,11 @@ func opens(t *token.Token) bool {
 func (y *yamlReader) refuse(at source.Pos, w words) { y.refuseAs(w.at(at)) }
 
 func (y *yamlReader) refuseAs(f finding.Finding) {
-	y.refused = true
-	if n := len(y.findings); n > 0 {
-		last, _ := y.findings[n-1].At.LineCol()
-		if line, _ := f.At.LineCol(); line == last {
-			return
-		}
+	if y.refused && f.At.Start < y.lineEnd {
+		return
 	}
+	y.refused = true
+	y.lineEnd = f.At.Start + len(firstLine(y.file.Text[f.At.Start:]))
 	y.findings = append(y.findings, f)
 }
 

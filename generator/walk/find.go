@@ -60,7 +60,10 @@ func (w *walk) findTold(key toldKey, bad fn) {
 
 // keep keeps for the callers what goes wrong by how their things stand.
 func (w *walk) keep(r *rule, x thing, bad fn, why string, once bool) {
-	if bad = w.andNot(bad, w.homely(bad)); bad == no || !w.possible(bad) {
+	if !w.openedBefore { // what the caller opened is not told where the procedure is walked alone
+		bad = w.andNot(bad, w.homely(bad))
+	}
+	if bad == no || !w.possible(bad) {
 		return
 	}
 	moved := w.movedIn

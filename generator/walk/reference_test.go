@@ -229,6 +229,7 @@ type run struct {
 	machine *manual.Machine
 	top     *manual.Procedure
 	state   map[string]string
+	before  map[string]string // the link under way
 	start   map[string]string
 	began   map[string]*manual.Link
 	moved   map[string]bool // in the call under way, at the top
@@ -733,23 +734,33 @@ func (x *run) step(s *manual.Step) {
 
 func (x *run) do(l *manual.Link, s *manual.Step) {
 	x.frame().link, x.frame().step = l, s
-	before := map[string]string{}
 	top := len(x.frames) == 1
 	if top {
-		for k, v := range x.state {
-			before[k] = v
-		}
+		x.before = copyOf(x.state)
 	}
 	x.act(l, s)
-	if !top {
-		return
+	if top {
+		x.noteBegan()
 	}
+}
+
+// noteBegan notes what the link under way took out of its normal state.
+func (x *run) noteBegan() {
 	for k, v := range x.state {
-		was := orNormal(before[k], k)
+		was := orNormal(x.before[k], k)
 		if orNormal(v, k) != was && (was == normalOf(k) || was == x.startOf(k)) {
-			x.began[k] = l
+			x.began[k] = x.frames[0].link
 		}
 	}
+	x.before = copyOf(x.state)
+}
+
+func copyOf(m map[string]string) map[string]string {
+	out := map[string]string{}
+	for k, v := range m {
+		out[k] = v
+	}
+	return out
 }
 
 // ---- acts
@@ -1823,6 +1834,7 @@ func (x *run) call(l *manual.Link, callee *manual.Procedure) {
 	x.compare(callee)
 	if len(x.frames) == 1 {
 		x.moved = map[string]bool{}
+		x.noteBegan()
 	}
 	path := fmt.Sprintf("%s>%d", x.frame().path, l.At.Start)
 	before := map[string]string{}

@@ -48,6 +48,10 @@ type Words struct {
 	NewFastener, Start, BeginByHand, ConfirmStill   string // a supply; how; -; -
 	HandOver, HandOverLocks, HandOverSign, MarkWith string // MarkWith: how
 	UnderDrawing, ComesOffFirst                     string
+	TorqueCard, FluidCard, Retorque                 string // a machine; a machine; when
+	CardsToPrint, Head                              string
+	NoTorque, BleedAfter, Precautions, SheetFirst   string
+	ClampLoad, Computed, SetWrench, Source          string // a force; a time; an amount; -
 	Calls, CalledBy, SeenBy, Changes                string
 	UsedBy, NotUsed, ByKind, ByShelf, Step, Steps   string
 	KindOf, Kept, Owned, Range, Fits, Rated         string
@@ -110,3 +114,6 @@ var spanishStates = map[string]string{
 	"on": "montada", "off": "desmontada", "capped": "tapada", "loose": "floja", "tight": "apretada",
 	"full": "lleno", "low": "bajo", "unbled": "sin purgar", "placed": "puesta", "altered": "cambiado",
 }
+
+// Fill fills a text into words that take one.
+func Fill(format, text string) string { return fmt.Sprintf(format, text) }

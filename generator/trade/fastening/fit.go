@@ -80,7 +80,7 @@ const sameWidth = 0.02
 
 // Fits says whether a tool of size s turns a head of size head.
 func (s Size) Fits(head Size) bool {
-	return s.Form == head.Form && math.Abs(s.Width-head.Width) <= sameWidth
+	return math.Abs(s.Width-head.Width) <= sameWidth
 }
 
 // Heads are the sizes by which a fastener can be turned: its width across

@@ -41,9 +41,7 @@ func (j *job) gauges(box toolbox) ([]*manual.Tool, bool) {
 func noAngleTool(at *manual.Link, bad []turn) finding.Finding {
 	var each []string
 	for _, t := range bad {
-		for _, q := range ofDimension(t.fastener.Stages, quantity.Angle) {
-			each = append(each, "the "+t.fastener.Label()+" is turned by "+q.String())
-		}
+		each = append(each, "the "+t.fastener.Label()+" is turned by "+inWords(ofDimension(t.fastener.Stages, quantity.Angle)))
 	}
 	return NoAngleTool.At(at.At, "%s, and no angle gauge is named here or listed", listOf(each)).
 		WithMend("name the angle gauge in this step: [](tool:…)")

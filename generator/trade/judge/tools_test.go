@@ -169,3 +169,12 @@ func TestWordsOfTheToolFindings(t *testing.T) {
 	says(t, jobOf("tools: [socket-13, wrench-20-100]", "[Tighten it](tighten:head-bolt)."),
 		"the head bolt is turned by 90°, and no angle gauge is named here or listed", "name the angle gauge in this step: [](tool:…)")
 }
+
+func TestOutOfRangeNamesWhatIsNotReached(t *testing.T) {
+	says(t, jobOf("tools: [socket-13, wrench-5-25, angle-gauge]", "[In three stages](tighten:head-bolt)."),
+		"the head bolt is tightened to 60 N·m; the small torque wrench is used from 5 N·m to 25 N·m", "name a wrench whose range holds the torque, at or above 20 % of its maximum")
+	says(t, jobOf("tools: [socket-13, socket-10, hoist, spanner-set, wrench-20-100]\npeople: 2",
+		"[Lid](remove:lid) with the [](tool:socket-10) and [](tool:hoist).", "[Line](disconnect:line) with the [](tool:spanner-set).", "[Block](remove:block) with the [](tool:socket-10) and [](tool:hoist).",
+		"## Refit", "[In reverse](reverse:strip)."),
+		"the lid bolt is tightened to 9 N·m; the torque wrench, 20 to 100 N·m is used from 20 N·m to 100 N·m", "name a wrench whose range holds the torque, at or above 20 % of its maximum")
+}

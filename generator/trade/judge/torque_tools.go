@@ -37,7 +37,7 @@ func torqueTools(j *job) []finding.Finding {
 		case len(torques) == 0 || !known:
 		case len(wrenches) == 0:
 			none = append(none, t)
-		case slices.ContainsFunc(torques, func(q quantity.Quantity) bool { return !j.covered(t, q, wrenches) }):
+		case len(j.uncovered(t, wrenches)) > 0:
 			beyond = append(beyond, t)
 		}
 	}
@@ -72,6 +72,11 @@ func ofDimension(list []quantity.Quantity, d quantity.Dimension) []quantity.Quan
 		}
 	}
 	return out
+}
+
+// uncovered are the torques of a turn that none of the wrenches is made for.
+func (j *job) uncovered(t turn, wrenches []*manual.Tool) []quantity.Quantity {
+	return slices.DeleteFunc(slices.Clone(torquesOf(t)), func(q quantity.Quantity) bool { return j.covered(t, q, wrenches) })
 }
 
 // covered says whether one of the wrenches is made for a torque, with one of
@@ -110,13 +115,21 @@ func (j *job) settings(t turn, torque quantity.Quantity, wrench *manual.Tool) []
 }
 
 func noTorqueTool(at *manual.Link, bad []turn) finding.Finding {
-	return NoTorqueTool.At(at.At, "%s, and no torque wrench is named here or listed", torquesIn(bad)).
+	var each []string
+	for _, t := range bad {
+		each = append(each, tightenedTo(t, torquesOf(t)))
+	}
+	return NoTorqueTool.At(at.At, "%s, and no torque wrench is named here or listed", listOf(each)).
 		WithMend("name the torque wrench in this step: [](tool:…)")
 }
 
 func (j *job) outOfRange(at *manual.Link, bad []turn) finding.Finding {
 	wrenches, _ := j.wrenches(bad[0].tools)
-	f := ToolOutOfRange.At(at.At, "%s; %s", torquesIn(bad), j.reaches(bad[0], wrenches)).
+	var each []string
+	for _, t := range bad {
+		each = append(each, tightenedTo(t, j.uncovered(t, wrenches)))
+	}
+	f := ToolOutOfRange.At(at.At, "%s; %s", listOf(each), j.reaches(bad[0], wrenches)).
 		WithMend("name a wrench whose range holds the torque, at or above 20 %% of its maximum")
 	for _, w := range wrenches {
 		f = f.See(w.At, "the range of the "+w.Label()+" is here")
@@ -124,15 +137,16 @@ func (j *job) outOfRange(at *manual.Link, bad []turn) finding.Finding {
 	return f
 }
 
-// torquesIn says what the fasteners are tightened to.
-func torquesIn(bad []turn) string {
+// tightenedTo says what a fastener is tightened to.
+func tightenedTo(t turn, torques []quantity.Quantity) string {
+	return "the " + t.fastener.Label() + " is tightened to " + inWords(torques)
+}
+
+// inWords joins amounts, "25 N·m, 40 N·m and 48 N·m".
+func inWords(list []quantity.Quantity) string {
 	var each []string
-	for _, t := range bad {
-		var to []string
-		for _, q := range torquesOf(t) {
-			to = append(to, q.String())
-		}
-		each = append(each, "the "+t.fastener.Label()+" is tightened to "+listOf(to))
+	for _, q := range list {
+		each = append(each, q.String())
 	}
 	return listOf(each)
 }
