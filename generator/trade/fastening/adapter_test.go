@@ -91,6 +91,7 @@ func TestSettingAsShown(t *testing.T) {
 		{"20 lbf·ft", "14 in", "3 in", "16.5 lbf·ft"}, // 16 would be 2.9 % low
 		{"80 N·m", "40 cm", "5 cm", "71 N·m"},
 		{"9 N·m", "280 mm", "30 mm", "8.1 N·m"},
+		{"9 N·m", "280 mm", "35 mm", "8.0 N·m"}, // 8 exactly, and two digits at least
 		{"110 N·m", "640 mm", "0 mm", "110 N·m"},
 	} {
 		got, w, err := Setting(amount(t, c.torque), amount(t, c.length), amount(t, c.adds))

@@ -26,20 +26,20 @@ var (
 // inches, the other has no width of its own. The error is a *refused.Error.
 func ParseSize(text string) (Size, error) {
 	text = strings.TrimSpace(text)
+	switch {
+	case text == "":
+		return Size{}, &refused.Error{Given: text, Why: "is no size", Write: "write 13 mm, hex 6 mm or T30"}
+	case '0' <= text[0] && text[0] <= '9':
+		width, err := parseWidth(text, text)
+		return Size{Width: width}, err
+	case MeansMetric(text):
+		return Size{}, &refused.Error{Given: text, Why: "is a thread, and heads of one thread differ", Write: "write the width across flats, as in 13 mm"}
+	}
 	if parts := formed.FindStringSubmatch(strings.ToLower(text)); parts != nil {
 		width, err := parseWidth(parts[2], text)
 		return Size{Form: parts[1], Width: width}, err
 	}
-	switch {
-	case text == "":
-		return Size{}, &refused.Error{Given: text, Why: "is no size", Write: "write 13 mm, hex 6 mm or T30"}
-	case MeansMetric(text):
-		return Size{}, &refused.Error{Given: text, Why: "is a thread, and heads of one thread differ", Write: "write the width across flats, as in 13 mm"}
-	case text[0] < '0' || text[0] > '9':
-		return Size{Form: driveName(text)}, nil
-	}
-	width, err := parseWidth(text, text)
-	return Size{Width: width}, err
+	return Size{Form: driveName(text)}, nil
 }
 
 // driveName folds the ways to write a drive: "T 30", "TX30" and "t30" are one.
@@ -80,7 +80,7 @@ const sameWidth = 0.02
 
 // Fits says whether a tool of size s turns a head of size head.
 func (s Size) Fits(head Size) bool {
-	return math.Abs(s.Width-head.Width) <= sameWidth
+	return s.Form == head.Form && math.Abs(s.Width-head.Width) <= sameWidth
 }
 
 // Heads are the sizes by which a fastener can be turned: its width across
@@ -96,13 +96,23 @@ func Heads(acrossFlats quantity.Quantity, drive string) []Size {
 	return heads
 }
 
-// FitsAny says whether one of a tool's sizes, as its register entry lists
-// them, turns one of the heads. Sizes that cannot be read fit nothing.
-func FitsAny(entries []string, heads []Size) bool {
+// Sizes reads a tool's sizes as its register entry lists them. Those that
+// cannot be read are left out: they fit nothing.
+func Sizes(entries []string) []Size {
+	var sizes []Size
 	for _, entry := range entries {
-		size, err := ParseSize(entry)
+		if size, err := ParseSize(entry); err == nil {
+			sizes = append(sizes, size)
+		}
+	}
+	return sizes
+}
+
+// FitsAny says whether one of a tool's sizes turns one of the heads.
+func FitsAny(sizes, heads []Size) bool {
+	for _, size := range sizes {
 		for _, head := range heads {
-			if err == nil && size.Fits(head) {
+			if size.Fits(head) {
 				return true
 			}
 		}

@@ -74,7 +74,7 @@ func TestParseSizeRefuses(t *testing.T) {
 }
 
 func TestFits(t *testing.T) {
-	set := []string{"10 mm", "13 mm", "hex 6 mm", "T30", "nonsense 3"}
+	set := Sizes([]string{"10 mm", "13 mm", "hex 6 mm", "T30", "nonsense 3", "17"})
 	for _, c := range []struct {
 		flats, drive string
 		want         bool
@@ -88,7 +88,7 @@ func TestFits(t *testing.T) {
 			t.Errorf("%s %s: fits %t, want %t", c.flats, c.drive, got, c.want)
 		}
 	}
-	if FitsAny([]string{"19 mm"}, Heads(length(t, "0.75 in"), "")) {
+	if FitsAny(Sizes([]string{"19 mm"}), Heads(length(t, "0.75 in"), "")) {
 		t.Error("19 mm is taken for 3/4 in")
 	}
 	if got := Heads(quantity.Quantity{}, ""); len(got) != 0 {

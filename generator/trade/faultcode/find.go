@@ -16,15 +16,14 @@ type Found struct {
 // the business of this package.
 func Find(text string) []Found {
 	var all []Found
-	for at := 0; at < len(text); {
-		start, end := word(text, at)
-		at = end
-		if end-start != length || !looksRight(text[start:end]) || !standsAlone(text, start, end) {
+	for at := 0; at+length <= len(text); at++ {
+		end := at + length
+		if !begins(text, at) || !capitals(text[at:end]) || !standsAlone(text, at, end) {
 			continue
 		}
-		f := Found{Start: start, End: end}
-		f.Code, f.Err = Parse(text[start:end])
-		if f.Err == nil || announces.MatchString(text[:start]) {
+		f := Found{Start: at, End: end}
+		f.Code, f.Err = Parse(text[at:end])
+		if f.Err == nil || announces.MatchString(text[:at]) {
 			all = append(all, f)
 		}
 	}
@@ -34,37 +33,29 @@ func Find(text string) []Found {
 // length is how many characters a code has.
 const length = 5
 
-// word is the next run of letters and figures from a place on; at the end of
-// the text it is empty.
-func word(text string, from int) (start, end int) {
-	start = from
-	for start < len(text) && !plain(text[start]) {
-		start++
+// begins says whether a word that may be meant for a code begins at a place:
+// one of the four letters and a figure.
+func begins(text string, at int) bool {
+	switch text[at] {
+	case 'P', 'C', 'B', 'U':
+		return isFigure(text[at+1]) && (at == 0 || !plain(text[at-1]))
 	}
-	end = start
-	for end < len(text) && plain(text[end]) {
-		end++
-	}
-	return start, end
+	return false
 }
 
-func plain(b byte) bool { return isFigure(b) || 'A' <= b && b <= 'Z' || 'a' <= b && b <= 'z' }
-
-func isFigure(b byte) bool { return '0' <= b && b <= '9' }
-
-// looksRight says whether a word may be meant for a code: one of the four
-// letters, a figure, and no small letter.
-func looksRight(word string) bool {
-	if word[0] != 'P' && word[0] != 'C' && word[0] != 'B' && word[0] != 'U' || !isFigure(word[1]) {
-		return false
-	}
+// capitals says whether a word is of figures and capital letters alone.
+func capitals(word string) bool {
 	for i := range len(word) {
-		if 'a' <= word[i] && word[i] <= 'z' {
+		if !isFigure(word[i]) && (word[i] < 'A' || word[i] > 'Z') {
 			return false
 		}
 	}
 	return true
 }
+
+func plain(b byte) bool { return isFigure(b) || 'A' <= b && b <= 'Z' || 'a' <= b && b <= 'z' }
+
+func isFigure(b byte) bool { return '0' <= b && b <= '9' }
 
 // standsAlone reports whether what is around a word leaves it a word of its
 // own: no letter with an accent, and no sign that joins it to another word, as
@@ -75,7 +66,7 @@ func standsAlone(text string, start, end int) bool {
 
 var (
 	joinedBefore = regexp.MustCompile(`(?:[\pL\pM_.#]|[\pL\d]-)$`)
-	joinedBehind = regexp.MustCompile(`^(?:[\pL\pM_]|[.\-][\pL\d])`)
+	joinedBehind = regexp.MustCompile(`^(?:[\pL\pM\d_]|[.\-][\pL\d])`)
 
 	// announces is words that a code follows, English or Spanish.
 	announces = regexp.MustCompile(`(?i)(?:^|[^\pL])(?:(?:fault|trouble) codes?|faults?|dtcs?|códigos? de (?:avería|error|fallo)|averías?):? ["“'(]?$`)

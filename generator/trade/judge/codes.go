@@ -2,7 +2,6 @@ package judge
 
 import (
 	"errors"
-	"slices"
 	"strings"
 
 	"baybinder/generator/bind"
@@ -27,20 +26,40 @@ func knownStatements(s *manual.Supply) []finding.Finding {
 }
 
 // faultCodes looks for what is announced as a fault code and is none, in the
-// words of a procedure; each is told once, where it first stands.
+// words of a procedure; each is told once, where it first stands. Symptoms and
+// other names have no place of their own: they stand in the front matter.
 func faultCodes(p *manual.Procedure) []finding.Finding {
-	var found []finding.Finding
-	told := map[string]bool{}
-	for _, t := range textsOf(p) {
-		for _, f := range faultcode.Find(t.text) {
-			word := t.text[f.Start:f.End]
-			if f.Err != nil && !told[word] {
-				told[word] = true
-				found = append(found, unknownCode(f.Err, placeIn(t.at, word), "fault code")...)
-			}
+	c := codeReader{}
+	front := p.File.At(0, len(p.File.Text))
+	for _, list := range [][]string{{p.Title, p.Summary}, p.AlsoCalled, p.Symptoms} {
+		for _, text := range list {
+			c.read(text, front)
 		}
 	}
-	return found
+	for b := range blocksOf(p) {
+		c.read(b.Plain, b.At)
+	}
+	return c.found
+}
+
+// codeReader gathers what is no fault code.
+type codeReader struct {
+	found []finding.Finding
+	told  map[string]bool
+}
+
+func (c *codeReader) read(text string, at source.Pos) {
+	for _, f := range faultcode.Find(text) {
+		word := text[f.Start:f.End]
+		if f.Err == nil || c.told[word] {
+			continue
+		}
+		if c.told == nil {
+			c.told = map[string]bool{}
+		}
+		c.told[word] = true
+		c.found = append(c.found, unknownCode(f.Err, placeIn(at, word), "fault code")...)
+	}
 }
 
 func unknownCode(err error, at source.Pos, what string) []finding.Finding {
@@ -49,26 +68,6 @@ func unknownCode(err error, at source.Pos, what string) []finding.Finding {
 		return nil
 	}
 	return []finding.Finding{bind.UnknownReference.At(at, "%s: %v", what, bad).WithMend("%s", bad.Mend())}
-}
-
-// passage is a text of a procedure, and where it stands.
-type passage struct {
-	text string
-	at   source.Pos
-}
-
-// textsOf are the texts of a procedure in which codes are looked for. Symptoms
-// and other names have no place of their own: they stand in the front matter.
-func textsOf(p *manual.Procedure) []passage {
-	front := p.File.At(0, len(p.File.Text))
-	var out []passage
-	for _, text := range slices.Concat([]string{p.Title, p.Summary}, p.AlsoCalled, p.Symptoms) {
-		out = append(out, passage{text, front})
-	}
-	for _, b := range blocksOf(p) {
-		out = append(out, passage{b.Plain, b.At})
-	}
-	return out
 }
 
 // placeIn is where a word stands within a place, or the place.

@@ -26,7 +26,8 @@ func countsDisagree(p *manual.Procedure, language string) []finding.Finding {
 	words := countWordsOf(language)
 	var found []finding.Finding
 	for _, s := range p.Steps {
-		for _, block := range s.Blocks {
+		for b := range s.Blocks {
+			block := &s.Blocks[b]
 			for i, link := range block.Links {
 				f, is := link.To.(*manual.Fastener)
 				if !is || link.Bad || f.Unread {

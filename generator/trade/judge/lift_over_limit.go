@@ -46,21 +46,30 @@ func overLimit(l lift, limit quantity.Quantity, people int) finding.Finding {
 }
 
 // peopleOf is how many people a step has: its own number, else that of its
-// phase's first paragraph, else one. It is false where a number could not be
-// read.
+// phase's first paragraph, else as many as a procedure that it performs takes,
+// and one at least. It is false where a number could not be read.
 func peopleOf(s *manual.Step) (people int, known bool) {
-	links := s.Links
-	if s.Phase.Lead != nil && s.People == 0 {
-		links = append(links[:len(links):len(links)], s.Phase.Lead.Links...)
+	if s.People > 0 {
+		return s.People, true
 	}
-	people = max(s.People, 1)
+	people, known = peopleIn(s.Links)
+	if s.Phase.Lead == nil {
+		return people, known
+	}
+	lead, read := peopleIn(s.Phase.Lead.Links)
+	return max(people, lead), known && read
+}
+
+// peopleIn is the most that links ask for, and one at least.
+func peopleIn(links []*manual.Link) (people int, known bool) {
+	people, known = 1, true
 	for _, link := range links {
-		if link.Is("people") && link.Bad {
-			return 0, false
+		if link.Is("people") {
+			people, known = max(people, int(link.Amount.Value)), known && !link.Bad
 		}
-		if link.Is("people") && s.People == 0 {
-			people = int(link.Amount.Value)
+		if callee, is := link.To.(*manual.Procedure); is && link.Kind.Act == manual.Call {
+			people = max(people, callee.People)
 		}
 	}
-	return people, true
+	return people, known
 }

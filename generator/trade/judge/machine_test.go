@@ -88,6 +88,7 @@ func TestLiftOverLimit(t *testing.T) {
 		"the shop lifts more":                  jobOf(lid, "[Lift the lid](remove:lid).").with(files{"shop.yaml": "title: Test shop\nlimits: { lift: 66 lb }\nalso: [es]\n"}).with(replaced("machines/tug.yaml", "mass: 30 kg", "mass: 29.9 kg")),
 		"the shop lifts less":                  jobOf("tools: [socket-13]", "⟦lift-over-limit⟧[Lift the seat](remove:seat).").with(files{"shop.yaml": "title: Test shop\nlimits: { lift: 25 lb }\nalso: [es]\n"}),
 		"gear that a called procedure leaves":  jobOf(lid, "[Hang it](do:hang).", "[Lift the lid](remove:lid).").with(files{"procedures/hang.md": procedure("tools: [hoist]\nleaves: { hoist: placed }", "[Hang](place:hoist).")}),
+		"as many as a called procedure takes":  jobOf(lid, "[Steady it](do:steady) and [lift the lid](remove:lid).").with(files{"procedures/steady.md": procedure("people: 2", "Hold it.")}),
 		"gear that is expected":                jobOf(lid+"\nexpects: { hoist: placed }", "[Lift the lid](remove:lid)."),
 		"gear that a called procedure takes away": jobOf(lid, "[Hang the hoist](place:hoist).", "[Away](do:away).", "⟦lift-over-limit⟧[Lift the lid](remove:lid).").with(
 			files{"procedures/away.md": procedure("tools: [hoist]\nexpects: { hoist: placed }", "[Away](clear:hoist).")}),

@@ -37,8 +37,11 @@ func toolsDoNotFit(j *job) []finding.Finding {
 
 // fits says whether a fastener can be turned, or nothing can be said.
 func (j *job) fits(t turn) bool {
+	if t.fastener.AcrossFlats.IsZero() && t.fastener.Drive == "" {
+		return true
+	}
 	drivers, known := j.drivers(t.tools)
-	return !known || len(t.heads()) == 0 || len(fitting(drivers, t)) > 0
+	return !known || len(t.heads()) == 0 || len(j.fitting(drivers, t)) > 0
 }
 
 // heads are the sizes by which the fastener is turned.
@@ -47,14 +50,25 @@ func (t turn) heads() []fastening.Size {
 }
 
 // fitting are the tools that fit the fastener.
-func fitting(tools []*manual.Tool, t turn) []*manual.Tool {
+func (j *job) fitting(tools []*manual.Tool, t turn) []*manual.Tool {
+	heads := t.heads()
 	var out []*manual.Tool
 	for _, tool := range tools {
-		if fastening.FitsAny(tool.Fits, t.heads()) {
+		if fastening.FitsAny(j.sizesOf(tool), heads) {
 			out = append(out, tool)
 		}
 	}
 	return out
+}
+
+// sizesOf is what a tool fits.
+func (j *job) sizesOf(tool *manual.Tool) []fastening.Size {
+	sizes, read := j.sizes[tool]
+	if !read {
+		sizes = fastening.Sizes(tool.Fits)
+		j.sizes[tool] = sizes
+	}
+	return sizes
 }
 
 // drivers are the tools that the fastener may be turned with. Tools of another

@@ -53,6 +53,12 @@ func TestToolDoesNotFitWhereItIsReversed(t *testing.T) {
 		"another tool for the refit alone": jobOf("tools: [socket-10, socket-13, wrench-20-100]",
 			"[Lift the seat out](remove:seat).", "## Refit",
 			"⟦tool-does-not-fit⟧[In reverse](reverse:strip) with the [](tool:wrench-20-100) and the [](tool:socket-10)."),
+		"the strip's tool beside another": jobOf("tools: [socket-10, socket-13, wrench-20-100]",
+			"[Lift the seat out](remove:seat) with the [](tool:socket-13).", "## Refit",
+			"[In reverse](reverse:strip) with the [](tool:wrench-20-100) and the [](tool:socket-10)."),
+		"a wrench of the note for the refit": jobOf("tools: [spanner-set, wrench-20-100, wrench-5-25]",
+			"[Take the line off](disconnect:line).\n\n   [When you refit it](on:refit), use the [](tool:wrench-20-100).\n", "## Refit",
+			"[In reverse](reverse:strip) with the [](tool:wrench-5-25)."),
 		"a tool of the note for the refit": jobOf("tools: [socket-13, wrench-20-100, wrench-5-25]",
 			"[Lift the seat out](remove:seat) with the [](tool:socket-13).\n\n   [When you refit it](on:refit), use the [](tool:wrench-20-100).\n", "## Refit",
 			"[In reverse](reverse:strip)."),
@@ -78,7 +84,9 @@ func TestTorqueTools(t *testing.T) {
 			"⟦tool-out-of-range⟧[In three stages](tighten:head-bolt) with the [](tool:wrench-5-25)."),
 		"a wrench that says no range": jobOf("tools: [spanner-set, wrench-no-range]", "[Tighten it](tighten:line-nut) with the [](tool:wrench-no-range)."),
 		"both ends of a torque":       jobOf("tools: [socket-13, wrench-20-100]", "⟦tool-out-of-range⟧[Tighten it](tighten:seat-bolt).").with(replaced("machines/tug.yaml", "torque: 22 N·m, condition", "torque: 18 to 22 N·m, condition")),
-		"a clip has no torque":        jobOf("tools: []", "[Press the clips in](tighten:clip)."),
+		"a wrench that is left in place is named": jobOf("tools: [spanner-set, wrench-5-25, wrench-20-100]",
+			"[Hang it on](place:wrench-5-25).", "⟦tool-out-of-range⟧[Tighten it](tighten:line-nut).", "[Off](clear:wrench-5-25).", "[Tighten it](tighten:line-nut)."),
+		"a clip has no torque": jobOf("tools: []", "[Press the clips in](tighten:clip)."),
 		"no wrench for the reversed": jobOf("tools: [socket-13, wrench-5-25]",
 			"[Take the line off](disconnect:line), [socket](tool:socket-13).",
 			"[Lift the seat out](remove:seat) with the [](tool:socket-13).", "## Refit",
@@ -121,7 +129,7 @@ func TestReverseBringsBackWhatIsStillOff(t *testing.T) {
 		"[Take the line off](disconnect:line) with the [](tool:spanner-set).",
 		"[Undo the lid bolts](loosen:lid-bolt) with the [](tool:socket-10).",
 	}
-	tools := "tools: [socket-13, socket-10, spanner-set, wrench-5-25, wrench-20-100]"
+	tools := "tools: [socket-13, socket-10, spanner-set, wrench-5-25, wrench-20-100, hoist]"
 	small, large := "with the [](tool:wrench-5-25).", "with the [](tool:wrench-20-100)."
 	steps := func(refit ...string) files { return jobOf(tools, append(append(strip, "## Refit"), refit...)...) }
 	expect(t, map[string]files{
@@ -138,8 +146,11 @@ func TestReverseBringsBackWhatIsStillOff(t *testing.T) {
 			"[The seat](reverse:strip) "+large),
 		"a part that is on expands to nothing": steps("[All but the line](reverse:strip!line) "+small,
 			"[As far as the seat](reverse:strip#seat) "+small, "[The line](reverse:strip) "+large),
+		"as far as the lid, and no farther": steps("[Lid](reverse:strip!line,seat) "+small, "[To the line](reverse:strip#line) "+large, "[Seat](reverse:strip) "+small),
+		"it stops at the part": jobOf(tools, append(append([]string{"[Block](remove:block) with [](tool:socket-10), [](tool:hoist).", "[Line](disconnect:line).", "[Seat](remove:seat)."}, "## Refit"),
+			"[Seat](reverse:strip#seat) "+small, "[Line](reverse:strip#line) "+large, "[Block](reverse:strip) "+small)...),
 		"another phase is its own": jobOf(tools, "[Seat](remove:seat).", "## More", "[Line](disconnect:line).", "## Refit",
-			"[Line](reverse:more) "+large, "[Seat](reverse:strip) "+small),
+			"[Seat](reverse:strip) "+small, "[Line](reverse:more) "+large),
 		"a called procedure refits it": steps("[Line](do:refit-line).", "[Seat and lid](reverse:strip) "+small).with(files{
 			"procedures/refit-line.md": procedure(tools, "[Line](refit:line).", "[Nut](tighten:line-nut) "+large)}),
 	})

@@ -31,10 +31,12 @@ var (
 func torqueTools(j *job) []finding.Finding {
 	var none, beyond []turn
 	for _, t := range j.turns {
+		if len(torquesOf(t)) == 0 {
+			continue
+		}
 		wrenches, known := j.wrenches(t.tools)
-		torques := torquesOf(t)
 		switch {
-		case len(torques) == 0 || !known:
+		case !known:
 		case len(wrenches) == 0:
 			none = append(none, t)
 		case len(j.uncovered(t, wrenches)) > 0:
@@ -76,42 +78,30 @@ func ofDimension(list []quantity.Quantity, d quantity.Dimension) []quantity.Quan
 
 // uncovered are the torques of a turn that none of the wrenches is made for.
 func (j *job) uncovered(t turn, wrenches []*manual.Tool) []quantity.Quantity {
-	return slices.DeleteFunc(slices.Clone(torquesOf(t)), func(q quantity.Quantity) bool { return j.covered(t, q, wrenches) })
-}
-
-// covered says whether one of the wrenches is made for a torque, with one of
-// the tools that fit the fastener on it. A wrench that says no range may be.
-func (j *job) covered(t turn, torque quantity.Quantity, wrenches []*manual.Tool) bool {
-	for _, tool := range wrenches {
-		w, ok := fastening.WrenchOf(tool.Range)
-		if !ok || tool.Unread {
-			return true
-		}
-		for _, set := range j.settings(t, torque, tool) {
-			if w.Covers(set) {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-// settings are what a wrench may be set to for a torque, N·m: one for each tool
-// that fits the fastener, lower behind an adapter.
-func (j *job) settings(t turn, torque quantity.Quantity, wrench *manual.Tool) []float64 {
-	var out []float64
 	drivers, _ := j.drivers(t.tools)
-	for _, d := range fitting(drivers, t) {
-		set := torque.Base()
-		if !d.Adds.IsZero() && wrench.Length.Base() > 0 {
-			set = fastening.SettingFor(set, wrench.Length.Base(), d.Adds.Base(), 0)
+	fitting := j.fitting(drivers, t)
+	return slices.DeleteFunc(slices.Clone(torquesOf(t)), func(torque quantity.Quantity) bool {
+		return slices.ContainsFunc(wrenches, func(w *manual.Tool) bool { return covers(w, torque, fitting) })
+	})
+}
+
+// covers says whether a wrench is made for a torque, with one of the tools that
+// fit the fastener on it: behind an adapter the setting is lower. A wrench that
+// says no range may be.
+func covers(wrench *manual.Tool, torque quantity.Quantity, fitting []*manual.Tool) bool {
+	w, ok := fastening.WrenchOf(wrench.Range)
+	switch {
+	case !ok || wrench.Unread:
+		return true
+	case len(fitting) == 0:
+		return w.Covers(torque.Base())
+	}
+	return slices.ContainsFunc(fitting, func(d *manual.Tool) bool {
+		if d.Adds.IsZero() || wrench.Length.Base() <= 0 {
+			return w.Covers(torque.Base())
 		}
-		out = append(out, set)
-	}
-	if len(out) == 0 {
-		return []float64{torque.Base()}
-	}
-	return out
+		return w.Covers(fastening.SettingFor(torque.Base(), wrench.Length.Base(), d.Adds.Base(), 0))
+	})
 }
 
 func noTorqueTool(at *manual.Link, bad []turn) finding.Finding {
@@ -178,5 +168,5 @@ func short(q quantity.Quantity) string {
 // adapted says whether a tool that fits adds to the wrench's length.
 func (j *job) adapted(t turn) bool {
 	drivers, _ := j.drivers(t.tools)
-	return slices.ContainsFunc(fitting(drivers, t), func(d *manual.Tool) bool { return !d.Adds.IsZero() })
+	return slices.ContainsFunc(j.fitting(drivers, t), func(d *manual.Tool) bool { return !d.Adds.IsZero() })
 }

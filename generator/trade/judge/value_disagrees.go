@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"iter"
 	"slices"
 
 	"baybinder/generator/finding"
@@ -20,10 +21,10 @@ var ValueDisagrees = finding.Rule{
 // register or machine file says.
 func valuesDisagree(p *manual.Procedure) []finding.Finding {
 	var found []finding.Finding
-	for _, block := range blocksOf(p) {
+	for block := range blocksOf(p) {
 		for _, link := range block.Links {
 			if !link.Bad && (link.To == nil || !link.To.Base().Unread) {
-				found = append(found, valueDisagrees(link, besides(link, block.Links))...)
+				found = append(found, valueDisagrees(link, block.Links)...)
 			}
 		}
 	}
@@ -32,16 +33,18 @@ func valuesDisagree(p *manual.Procedure) []finding.Finding {
 
 // valueDisagrees compares the amounts of one link's words. Amounts of a kind
 // that the register does not state are nobody's business.
-func valueDisagrees(link *manual.Link, besides []quantity.Quantity) []finding.Finding {
-	states := statedBy(link)
-	if len(states.values) == 0 {
+func valueDisagrees(link *manual.Link, beside []*manual.Link) []finding.Finding {
+	amounts := quantity.Find(link.Text)
+	if len(amounts) == 0 {
 		return nil
 	}
+	states := statedBy(link)
+	states.words = append(states.words, besides(link, beside)...)
 	var typed, right []string
-	for _, q := range quantity.Find(link.Text) {
+	for _, q := range amounts {
 		rivals := sameKind(states.values, q.Quantity)
 		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) ||
-			agreesWithOne(q.Quantity, slices.Concat(rivals, states.words, besides)) {
+			agreesWithOne(q.Quantity, rivals) || agreesWithOne(q.Quantity, states.words) {
 			continue
 		}
 		typed = append(typed, q.String())
@@ -104,22 +107,44 @@ func besides(link *manual.Link, beside []*manual.Link) []quantity.Quantity {
 	return out
 }
 
-// blocksOf are the blocks of a procedure's text, wherever they stand.
-func blocksOf(p *manual.Procedure) []manual.Block {
-	out := slices.Clone(p.Intro)
-	for _, phase := range p.Phases {
-		out = append(out, phase.Title)
-		if phase.Lead != nil {
-			out = append(out, *phase.Lead)
+// blocksOf are the blocks of a procedure's text, wherever they stand, in no
+// order that matters.
+func blocksOf(p *manual.Procedure) iter.Seq[*manual.Block] {
+	return func(yield func(*manual.Block) bool) {
+		if !each(p.Intro, yield) {
+			return
 		}
-		for _, part := range phase.Body {
-			if part.Prose != nil {
-				out = append(out, *part.Prose)
+		for _, phase := range p.Phases {
+			if !phaseBlocks(phase, yield) {
+				return
+			}
+		}
+		for _, s := range p.Steps {
+			if !each(s.Blocks, yield) {
+				return
 			}
 		}
 	}
-	for _, s := range p.Steps {
-		out = append(out, s.Blocks...)
+}
+
+// phaseBlocks are the blocks of a phase that are not its steps'.
+func phaseBlocks(phase *manual.Phase, yield func(*manual.Block) bool) bool {
+	if !yield(&phase.Title) || phase.Lead != nil && !yield(phase.Lead) {
+		return false
 	}
-	return out
+	for _, part := range phase.Body {
+		if part.Prose != nil && !yield(part.Prose) {
+			return false
+		}
+	}
+	return true
+}
+
+func each(blocks []manual.Block, yield func(*manual.Block) bool) bool {
+	for i := range blocks {
+		if !yield(&blocks[i]) {
+			return false
+		}
+	}
+	return true
 }

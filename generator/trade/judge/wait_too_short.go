@@ -22,9 +22,11 @@ func waitsTooShort(m *manual.Manual, p *manual.Procedure) []finding.Finding {
 	}
 	var found []finding.Finding
 	for _, s := range p.Steps {
-		for _, link := range linksOf(s) {
-			if hold, is := link.To.(*manual.Hold); is && link.Is("hold") && !link.Bad {
-				found = append(found, waitTooShort(m.Shop, p.For.To, link, hold)...)
+		for _, b := range s.Blocks {
+			for _, link := range b.Links {
+				if hold, is := link.To.(*manual.Hold); is && link.Is("hold") && !link.Bad {
+					found = append(found, waitTooShort(m.Shop, p.For.To, link, hold)...)
+				}
 			}
 		}
 	}
@@ -48,14 +50,4 @@ func waitTooShort(shop *manual.Shop, machine *manual.Machine, link *manual.Link,
 
 func storeOf(e *manual.Energy) electrical.Store {
 	return electrical.Store{Voltage: e.Voltage, Capacitance: e.Stored.Capacitance, Resistance: e.Stored.Resistance}
-}
-
-// linksOf are the links of a step's own paragraphs, with those that act only at
-// the refit.
-func linksOf(s *manual.Step) []*manual.Link {
-	var out []*manual.Link
-	for _, b := range s.Blocks {
-		out = append(out, b.Links...)
-	}
-	return out
 }

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"baybinder/generator/manual"
+	"baybinder/generator/trade/fastening"
 )
 
 // job is what one procedure's own steps do that numbers are asked of.
@@ -11,6 +12,7 @@ type job struct {
 	of    *manual.Procedure
 	turns []turn
 	lifts []lift
+	sizes map[*manual.Tool][]fastening.Size // what tools fit, once it was read
 }
 
 // scene is where an act happens: its step, its link (remove, refit, loosen,
@@ -56,7 +58,7 @@ type worker struct {
 
 // followWork goes through a procedure.
 func followWork(p *manual.Procedure) *job {
-	w := worker{job: job{of: p}, open: map[manual.Named]bool{}}
+	w := worker{job: job{of: p, sizes: map[*manual.Tool][]fastening.Size{}}, open: map[manual.Named]bool{}}
 	for _, s := range p.Expects {
 		w.state(s)
 	}

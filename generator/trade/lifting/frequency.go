@@ -59,13 +59,13 @@ func Frequency(lifts float64, d Duration, waistHigh bool) float64 {
 // at a rate: the special procedure for work that stops and starts (p. 16).
 func MeanFrequency(rate, minutes float64) float64 { return rate * minutes / 15 }
 
-// Session is a stretch of lifting and the light work behind it, min.
-type Session struct{ Lifting, Recovery float64 }
+// Stretch is a stretch of lifting and the light work behind it, min.
+type Stretch struct{ Lifting, Recovery float64 }
 
-// DurationOf sorts a shift's lifting (p. 14). Sessions add up until the light
+// DurationOf sorts a shift's lifting (p. 14). Stretches add up until the light
 // work behind them is long enough for what was lifted: as long as the lifting
 // for short work, 0.3 of it for moderate.
-func DurationOf(shift []Session) Duration {
+func DurationOf(shift []Stretch) Duration {
 	longest, sum := Short, 0.0
 	for _, s := range shift {
 		sum += s.Lifting

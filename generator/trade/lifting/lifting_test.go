@@ -206,14 +206,14 @@ func TestMeanFrequency(t *testing.T) {
 // The illustrations of p. 14.
 func TestDurationOf(t *testing.T) {
 	for name, c := range map[string]struct {
-		shift []Session
+		shift []Stretch
 		want  Duration
 	}{
-		"30 min, 10 min light, 45 min":    {[]Session{{30, 10}, {45, 0}}, Moderate},
-		"30 min, 30 min light, 45 min":    {[]Session{{30, 30}, {45, 0}}, Short},
-		"2 h, 36 min light, 2 h":          {[]Session{{120, 36}, {120, 0}}, Moderate},
-		"2 h, 35 min light, 2 h":          {[]Session{{120, 35}, {120, 0}}, Long},
-		"3 h, a whole afternoon of light": {[]Session{{180, 300}}, Long},
+		"30 min, 10 min light, 45 min":    {[]Stretch{{30, 10}, {45, 0}}, Moderate},
+		"30 min, 30 min light, 45 min":    {[]Stretch{{30, 30}, {45, 0}}, Short},
+		"2 h, 36 min light, 2 h":          {[]Stretch{{120, 36}, {120, 0}}, Moderate},
+		"2 h, 35 min light, 2 h":          {[]Stretch{{120, 35}, {120, 0}}, Long},
+		"3 h, a whole afternoon of light": {[]Stretch{{180, 300}}, Long},
 		"nothing":                         {nil, Short},
 	} {
 		if got := DurationOf(c.shift); got != c.want {
