@@ -11,6 +11,7 @@ import (
 	"baybinder/generator/page"
 	"baybinder/generator/parallel"
 	"baybinder/generator/publish"
+	"baybinder/generator/record"
 	"baybinder/theme"
 )
 
@@ -25,6 +26,7 @@ func leaves(s *page.Site) []leaf {
 	m := s.Manual
 	all := []leaf{
 		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.Front()) }},
+		{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.Search()) }},
 		{"snags.html", func(w io.Writer) { theme.WriteSnags(w, s.Snags()) }},
 		{"machines/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Machines()) }},
 		{"tools/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Tools()) }},
@@ -32,6 +34,9 @@ func leaves(s *page.Site) []leaf {
 		{"hazards/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Hazards()) }},
 		{"holds/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Holds()) }},
 		{"roles/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Roles()) }},
+	}
+	if codes := s.FaultCodes(); codes != nil {
+		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
 	}
 	all = each(all, s.Shown, func(w io.Writer, p *manual.Procedure) { theme.WriteProcedure(w, s.Procedure(p)) })
 	all = each(all, m.Machines, func(w io.Writer, x *manual.Machine) { theme.WriteMachine(w, s.Machine(x)) })
@@ -92,7 +97,8 @@ func apart(manual, to string) error {
 }
 
 func writeSite(site *publish.Site, r *Result, o Options) error {
-	pages := leaves(page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview))
+	s := page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview)
+	pages := leaves(s)
 	failed := make([]error, len(pages))
 	parallel.Each(len(pages), func(i int) {
 		var page bytes.Buffer
@@ -105,6 +111,11 @@ func writeSite(site *publish.Site, r *Result, o Options) error {
 		}
 	}
 	r.Pages = len(pages)
+	for name, data := range s.Index() {
+		if err := site.Put("search/"+name, data); err != nil {
+			return err
+		}
+	}
 	return writeFiles(site, r)
 }
 
@@ -114,6 +125,7 @@ func writeFiles(site *publish.Site, r *Result) error {
 	if err != nil {
 		return err
 	}
+	files["record.schema.json"] = record.Schema
 	for name, data := range files {
 		if err := site.Put("theme/"+name, data); err != nil {
 			return err

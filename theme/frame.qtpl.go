@@ -29,7 +29,15 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 	qw422016.E().S(f.WindowTitle())
 	qw422016.N().S(`</title><link rel="stylesheet" href="`)
 	qw422016.E().S(f.Up)
-	qw422016.N().S(`theme/baybinder.css"></head>`)
+	qw422016.N().S(`theme/baybinder.css">`)
+	for _, s := range f.Scripts() {
+		qw422016.N().S(`<script src="`)
+		qw422016.E().S(f.Up)
+		qw422016.N().S(`theme/`)
+		qw422016.E().S(s)
+		qw422016.N().S(`" defer></script>`)
+	}
+	qw422016.N().S(`</head>`)
 	qw422016.N().S(`
 `)
 	qw422016.N().S(`<body><a class="skip" href="#main">`)
@@ -38,7 +46,13 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 	qw422016.E().S(f.Up)
 	qw422016.N().S(`index.html">`)
 	qw422016.E().S(f.Shop)
-	qw422016.N().S(`</a><nav aria-label="`)
+	qw422016.N().S(`</a><p class="find" data-up="`)
+	qw422016.E().S(f.Up)
+	qw422016.N().S(`"><a href="`)
+	qw422016.E().S(f.Up)
+	qw422016.N().S(`search.html">`)
+	qw422016.E().S(f.Search)
+	qw422016.N().S(`</a></p><nav aria-label="`)
 	qw422016.E().S(f.Index)
 	qw422016.N().S(`"><ul class="tabs">`)
 	for _, t := range f.Tabs {

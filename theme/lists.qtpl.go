@@ -100,6 +100,35 @@ func Front(p *page.Front) string {
 	return qs422016
 }
 
+func StreamSearch(qw422016 *qt422016.Writer, p *page.Search) {
+	streamhead(qw422016, &p.Frame)
+	qw422016.N().S(`<header class="title"><h1>`)
+	qw422016.E().S(p.Words.Search)
+	qw422016.N().S(`</h1></header>`)
+	qw422016.N().S(`
+`)
+	qw422016.N().S(`<div id="search"><p>`)
+	qw422016.E().S(p.SearchNoScript)
+	qw422016.N().S(`</p></div>`)
+	qw422016.N().S(`
+`)
+	streamfoot(qw422016, &p.Frame)
+}
+
+func WriteSearch(qq422016 qtio422016.Writer, p *page.Search) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	StreamSearch(qw422016, p)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func Search(p *page.Search) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	WriteSearch(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
 func streamsheet(qw422016 *qt422016.Writer, s *page.Sheet) {
 	qw422016.N().S(`<li class="card"><a href="`)
 	qw422016.E().S(s.Address)

@@ -32,6 +32,7 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 		qw422016.N().S(`</li>`)
 	}
 	qw422016.N().S(`</ul>`)
+	streamcode(qw422016, p)
 	if p.Summary != "" {
 		qw422016.N().S(`<p class="why">`)
 		qw422016.E().S(p.Summary)
@@ -56,9 +57,15 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 		}
 		qw422016.N().S(`</p>`)
 	}
+	streambay(qw422016, &p.Bay)
 	streambefore(qw422016, p.Words, &p.Before)
 	if len(p.Intro) > 0 {
-		qw422016.N().S(`<div class="intro">`)
+		qw422016.N().S(`<div class="intro`)
+		if p.IntroKeeps {
+			qw422016.N().S(` `)
+			qw422016.N().S(`keeps`)
+		}
+		qw422016.N().S(`">`)
 		for _, b := range p.Intro {
 			qw422016.N().S(string(b))
 		}
@@ -126,7 +133,9 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 		}
 		qw422016.N().S(`</ul></section>`)
 	}
-	qw422016.N().S(`</section>`)
+	qw422016.N().S(`<div class="wrong-lines"><p>`)
+	qw422016.E().S(p.WrongLine)
+	qw422016.N().S(`</p><p><span class="blank wide"></span></p><p><span class="blank wide"></span></p></div></section>`)
 	qw422016.N().S(`
 `)
 	streamfoot(qw422016, &p.Frame)
@@ -141,6 +150,108 @@ func WriteProcedure(qq422016 qtio422016.Writer, p *page.Procedure) {
 func Procedure(p *page.Procedure) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteProcedure(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// What the bay's script must know; without it nothing of this shows.
+
+func streambay(qw422016 *qt422016.Writer, b *page.Bay) {
+	qw422016.N().S(`<div class="bay" id="bay" data-shop="`)
+	qw422016.E().S(b.Shop)
+	qw422016.N().S(`" data-procedure="`)
+	qw422016.E().S(b.Procedure)
+	qw422016.N().S(`" data-revision="`)
+	qw422016.E().S(b.Revision)
+	qw422016.N().S(`"`)
+	if b.Machine != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-machine="`)
+		qw422016.E().S(b.Machine)
+		qw422016.N().S(`" data-options="`)
+		qw422016.E().S(b.Options)
+		qw422016.N().S(`" data-units="`)
+		qw422016.E().S(b.Units)
+		qw422016.N().S(`" data-only-one="`)
+		qw422016.E().S(b.OnlyOne)
+		qw422016.N().S(`"`)
+	}
+	qw422016.N().S(`></div>`)
+	qw422016.N().S(`
+`)
+}
+
+func writebay(qq422016 qtio422016.Writer, b *page.Bay) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streambay(qw422016, b)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func bay(b *page.Bay) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writebay(qb422016, b)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streamterms(qw422016 *qt422016.Writer, t page.Terms) {
+	if t.Options != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-when="`)
+		qw422016.E().S(t.Options)
+		qw422016.N().S(`"`)
+	}
+	if t.Outcomes != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-if="`)
+		qw422016.E().S(t.Outcomes)
+		qw422016.N().S(`"`)
+	}
+}
+
+func writeterms(qq422016 qtio422016.Writer, t page.Terms) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamterms(qw422016, t)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func terms(t page.Terms) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writeterms(qb422016, t)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// On paper: the way back to the page that stands.
+
+func streamcode(qw422016 *qt422016.Writer, p *page.Procedure) {
+	qw422016.N().S(`<div class="code">`)
+	if p.Code.QR != "" {
+		qw422016.N().S(string(p.Code.QR))
+	}
+	qw422016.N().S(`<p>`)
+	qw422016.E().S(words.Fill(p.Words.ShortCode, p.Code.Short))
+	if p.Code.Address != "" {
+		qw422016.N().S(`<br>`)
+		qw422016.E().S(p.Code.Address)
+	}
+	qw422016.N().S(`</p><p>`)
+	qw422016.E().S(p.PrintedNote)
+	qw422016.N().S(`</p></div>`)
+}
+
+func writecode(qq422016 qtio422016.Writer, p *page.Procedure) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamcode(qw422016, p)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func code(p *page.Procedure) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writecode(qb422016, p)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
@@ -292,7 +403,9 @@ func before(w *words.Words, b *page.Before) string {
 func streamphase(qw422016 *qt422016.Writer, w *words.Words, p *page.Phase) {
 	qw422016.N().S(`<section class="phase" aria-labelledby="`)
 	qw422016.E().S(p.ID)
-	qw422016.N().S(`"><h2 id="`)
+	qw422016.N().S(`"`)
+	streamterms(qw422016, p.Terms)
+	qw422016.N().S(`><h2 id="`)
 	qw422016.E().S(p.ID)
 	qw422016.N().S(`">`)
 	qw422016.N().S(string(p.Title))
@@ -369,7 +482,25 @@ func phase(w *words.Words, p *page.Phase) string {
 func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 	qw422016.N().S(`<li class="step" id="`)
 	qw422016.E().S(s.Anchor)
-	qw422016.N().S(`">`)
+	qw422016.N().S(`" data-step="`)
+	qw422016.E().S(s.Number)
+	qw422016.N().S(`"`)
+	streamterms(qw422016, s.Terms)
+	if s.Guarded {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-guarded`)
+	}
+	if s.Changes != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-changes="`)
+		qw422016.E().S(s.Changes)
+		qw422016.N().S(`"`)
+	}
+	if s.Optional {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-optional`)
+	}
+	qw422016.N().S(`>`)
 	for i := range s.Boxes {
 		streambox(qw422016, w, &s.Boxes[i])
 	}
@@ -417,10 +548,15 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 		streamworkings(qw422016, w, words.Fill(w.SetWrench, s.Settings[i].Text), &s.Settings[i].Working)
 	}
 	for _, t := range s.Why {
-		qw422016.N().S(`<div class="because"><span>`)
+		qw422016.N().S(`<div class="because`)
+		if t.Keeps {
+			qw422016.N().S(` `)
+			qw422016.N().S(`keeps`)
+		}
+		qw422016.N().S(`"><span>`)
 		qw422016.E().S(w.Because)
 		qw422016.N().S(`</span>`)
-		qw422016.N().S(string(t))
+		qw422016.N().S(string(t.Text))
 		qw422016.N().S(`</div>`)
 	}
 	for _, t := range s.Refit {
@@ -607,7 +743,15 @@ func handOver(w *words.Words, list []page.Stood) string {
 func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 	qw422016.N().S(`<li class="step from-strip" id="`)
 	qw422016.E().S(d.Anchor)
-	qw422016.N().S(`">`)
+	qw422016.N().S(`" data-step="`)
+	qw422016.E().S(d.Number)
+	qw422016.N().S(`"`)
+	streamterms(qw422016, d.Terms)
+	if len(d.Boxes) > 0 {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-guarded`)
+	}
+	qw422016.N().S(`>`)
 	for i := range d.Boxes {
 		streambox(qw422016, w, &d.Boxes[i])
 	}

@@ -102,12 +102,42 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 	qw422016.N().S(`<div class="hold`)
 	qw422016.N().S(` `)
 	qw422016.E().S(h.Kind)
+	qw422016.N().S(`" data-hold="`)
+	qw422016.E().S(h.ID)
+	qw422016.N().S(`" data-kind="`)
+	qw422016.E().S(h.Kind)
 	qw422016.N().S(`"`)
 	if h.Seconds > 0 {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-wait="`)
 		qw422016.N().D(h.Seconds)
 		qw422016.N().S(`"`)
+	}
+	if h.Kind == "measure" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-low="`)
+		qw422016.E().S(h.Low)
+		qw422016.N().S(`" data-high="`)
+		qw422016.E().S(h.High)
+		qw422016.N().S(`" data-unit="`)
+		qw422016.E().S(h.Unit)
+		qw422016.N().S(`"`)
+		if h.Proved {
+			qw422016.N().S(` `)
+			qw422016.N().S(`data-proved`)
+		}
+		if h.Tries > 0 {
+			qw422016.N().S(` `)
+			qw422016.N().S(`data-tries="`)
+			qw422016.N().D(h.Tries)
+			qw422016.N().S(`"`)
+		}
+		if h.Calls != "" {
+			qw422016.N().S(` `)
+			qw422016.N().S(`data-calls="`)
+			qw422016.E().S(h.Calls)
+			qw422016.N().S(`"`)
+		}
 	}
 	qw422016.N().S(`><p class="title">`)
 	qw422016.E().S(h.Title)
@@ -148,7 +178,9 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 	if len(h.Answers) > 0 {
 		qw422016.N().S(`<ul class="answers">`)
 		for _, a := range h.Answers {
-			qw422016.N().S(`<li><span class="square"></span>`)
+			qw422016.N().S(`<li data-answer="`)
+			qw422016.E().S(a.Key)
+			qw422016.N().S(`"><span class="square"></span>`)
 			qw422016.N().S(` `)
 			qw422016.N().S(`<b>`)
 			qw422016.E().S(a.Key)

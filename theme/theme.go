@@ -6,27 +6,42 @@ package theme
 
 import (
 	"embed"
+	"encoding/json"
 	"io/fs"
+
+	"baybinder/theme/words"
 )
 
 //go:generate go tool qtc -dir=. -skipLineComments
 
-//go:embed styles
+//go:embed styles scripts
 var files embed.FS
 
 // Files are the files that every site gets, by path in its theme folder.
 func Files() (map[string][]byte, error) {
 	out := map[string][]byte{}
-	styles, err := fs.Sub(files, "styles")
-	if err != nil {
-		return nil, err
-	}
-	err = fs.WalkDir(styles, ".", func(name string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() {
-			return err
+	for _, folder := range []string{"styles", "scripts"} {
+		part, err := fs.Sub(files, folder)
+		if err != nil {
+			return nil, err
 		}
-		out[name], err = fs.ReadFile(styles, name)
-		return err
-	})
-	return out, err
+		err = fs.WalkDir(part, ".", func(name string, d fs.DirEntry, err error) error {
+			if err != nil || d.IsDir() {
+				return err
+			}
+			out[name], err = fs.ReadFile(part, name)
+			return err
+		})
+		if err != nil {
+			return nil, err
+		}
+	}
+	for _, language := range []string{"en", "es"} {
+		table, err := json.Marshal(words.BayIn(language))
+		if err != nil {
+			return nil, err
+		}
+		out["words-"+language+".js"] = []byte("'use strict';\nwindow.baybinder = { words: " + string(table) + " };\n")
+	}
+	return out, nil
 }

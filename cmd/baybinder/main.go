@@ -19,6 +19,7 @@ type commands struct {
 	Build   buildCommand   `cmd:"" help:"Check the manual and write its site."`
 	Browse  browseCommand  `cmd:"" help:"Show the site to a browser on this machine."`
 	Settle  settleCommand  `cmd:"" help:"Mend what needs no judgement: lists from the steps, words into empty links."`
+	Issue   issueCommand   `cmd:"" help:"Issue a revision: why, by whom, and who must read it again."`
 	Explain explainCommand `cmd:"" help:"Say why a finding matters, with an example and its mend."`
 }
 

@@ -59,6 +59,7 @@ func readProcedure(f *source.File) *draft {
 	}
 	if d.People == 0 {
 		d.People = 1
+		d.nobody()
 	}
 	if d.Status == "" {
 		d.Status = "issued"
@@ -67,6 +68,13 @@ func readProcedure(f *source.File) *draft {
 		}
 	}
 	return d
+}
+
+// nobody tells of a job for no people at all.
+func (d *draft) nobody() {
+	if n := d.doc.Front.Get("people"); n != nil && n.Text == "0" {
+		d.decoder.Findings = append(d.decoder.Findings, decode.WrongType.At(n.At, "a job takes at least one person").WithMend("write people: 1, or take the line out"))
+	}
 }
 
 var saysDraft = regexp.MustCompile(`(?m)\A---\n(?:.*\n)*?status:[ \t]*draft[ \t]*(?:#.*)?$`)

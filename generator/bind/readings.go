@@ -181,6 +181,7 @@ func (b *binder) revisionsFile() {
 			Date: b.day(row["date"]), Fingerprint: row["fingerprint"].Text, Reason: row["reason"].Text,
 			Written: row["written"].Text, Checked: row["checked"].Text, Approved: row["approved"].Text, Walked: row["walked"].Text,
 			Readers: row["readers"].Text,
+			Kept:    b.file("revisions/" + row["procedure"].Text + "/" + row["revision"].Text + ".md"),
 		}
 		b.byAnyName(&r.Procedure)
 		b.choice(row["readers"], "reread", "tell", "none")

@@ -29,7 +29,7 @@ func TestCases(t *testing.T) {
 	}
 }
 
-func caseNames(t *testing.T) []string {
+func caseNames(t testing.TB) []string {
 	t.Helper()
 	entries, err := fs.ReadDir(caseFiles, "cases")
 	if err != nil {

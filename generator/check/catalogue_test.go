@@ -40,6 +40,9 @@ var walkCodes = strings.Fields(`
 	too-long two-actions vague no-time not-translated translation-differs
 	changed-since-issue review-due reading-stale reading-overdue role-expired same-person`)
 
+// ourCodes go beyond the format's table; DEVELOPERS.md says why.
+var ourCodes = []string{"fault-code", "acceptance"}
+
 func TestCatalogueHasEveryCodeOfTheForm(t *testing.T) {
 	for _, code := range formCodes {
 		r := ruleOf(code)
@@ -52,7 +55,7 @@ func TestCatalogueHasEveryCodeOfTheForm(t *testing.T) {
 		}
 	}
 	for _, r := range Catalogue() {
-		if !slices.Contains(formCodes, r.Code) && !slices.Contains(walkCodes, r.Code) {
+		if !slices.Contains(formCodes, r.Code) && !slices.Contains(walkCodes, r.Code) && !slices.Contains(ourCodes, r.Code) {
 			t.Errorf("%s is in the catalogue and not in the format's table", r.Code)
 		}
 	}

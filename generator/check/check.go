@@ -36,7 +36,7 @@ type Context struct {
 }
 
 // rules are the package's own, in families.
-var rules = slices.Concat(formRules, fieldRules, listRules, hazardRules, callRules)
+var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazardRules, callRules)
 
 // Catalogue is everything that is looked for, by code.
 func Catalogue() []*finding.Rule {

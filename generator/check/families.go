@@ -13,6 +13,15 @@ var (
 	formRules = []*Rule{
 		{Rule: &pictureWithoutWords, Procedure: runPictureWithoutWords, Translations: true},
 		{Rule: &hollowLink, Procedure: runHollowLink, Translations: true},
+		{Rule: &faultCode, Procedure: runFaultCode, Translations: true},
+	}
+
+	// How a text is written.
+	writingRules = []*Rule{
+		{Rule: &tooLong, Procedure: runTooLong, Translations: true},
+		{Rule: &twoActions, Procedure: runTwoActions, Translations: true},
+		{Rule: &vague, Procedure: runVague, Translations: true},
+		{Rule: &noTime, Procedure: runNoTime},
 	}
 
 	// What fields hold, beyond what decode can see of one alone.

@@ -49,13 +49,13 @@ func TestTextShowsThePlaceTheMendAndTheOtherPlaces(t *testing.T) {
 func TestMarkStandsUnderThePlace(t *testing.T) {
 	for _, c := range []struct{ line, place, mark string }{
 		{"Use it", "it", "    ^^"},
-		{"sen\u0303al x", "x", "      ^"},   // s e n+tilde a l space: six columns
-		{"señal x", "x", "      ^"},         // the same, composed
-		{"液圧 x", "x", "     ^"},             // two signs of two columns and a space
-		{"a\tb\tc", "c", " \t \t^"},         // a tab stays a tab
-		{"a 液圧", "液圧", "  ^^^^"},            // the place itself is four columns wide
-		{"end", "", "^"},                    // a place of no length is still marked
-		{"a" + "\u200e" + "b c", "c", ""},   // signs that turn the direction are made visible
+		{"sen\u0303al x", "x", "      ^"},    // s e n+tilde a l space: six columns
+		{"señal x", "x", "      ^"},          // the same, composed
+		{"液圧 x", "x", "     ^"},              // two signs of two columns and a space
+		{"a\tb\tc", "c", " \t \t^"},          // a tab stays a tab
+		{"a 液圧", "液圧", "  ^^^^"},             // the place itself is four columns wide
+		{"end", "", "^"},                     // a place of no length is still marked
+		{"a" + "\u200e" + "b c", "c", ""},    // signs that turn the direction are made visible
 		{"a\x1b[31mred", "red", "      ^^^"}, // so is what would colour the screen
 	} {
 		f := source.NewFile("a.md", c.line+"\n")

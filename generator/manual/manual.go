@@ -78,5 +78,6 @@ type Revision struct {
 	Checked     string
 	Approved    string
 	Walked      string
-	Readers     string // reread, tell, none
+	Readers     string       // reread, tell, none
+	Kept        *source.File // its words as they were; nil where they were not kept
 }

@@ -17,6 +17,7 @@ type Derived struct {
 	Lines    []string
 	Notes    []HTML // what the strip says of the refit
 	When     string
+	Terms    Terms
 	Boxes    []Box
 	Tools    []Link
 	People   int
@@ -61,7 +62,7 @@ func saidByPhase(p *manual.Procedure, phase *manual.Phase, when string) bool {
 
 func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived) Derived {
 	v := Derived{
-		Number: d.Label, Anchor: "r" + hyphens(d.Label), Text: s.undoing(d), When: d.When,
+		Number: d.Label, Anchor: "r" + hyphens(d.Label), Text: s.undoing(d), When: d.When, Terms: reversedTerms(d),
 		Boxes: s.boxes(up, hazardsOf(p, d.From.Links)), People: d.From.People,
 		Reverses: Link{Name: fmt.Sprintf(s.Words.Reverses, d.From.Number), Address: "#" + Anchor(d.From)},
 	}

@@ -16,6 +16,11 @@ type Hold struct {
 	Name    string
 	Lines   []string // what to do, in sentences
 	Limit   string   // of a measurement
+	Low     string   // the limit's ends in the unit of the blanks; "" where open
+	High    string
+	Proved  bool     // the tester is proved before and after
+	Tries   int      // of a measurement; 0 for any number
+	Calls   string   // who is called then
 	Blanks  []string // a blank for each; "" where one is enough
 	Unit    string   // printed behind a blank
 	IfNot   string
@@ -66,6 +71,8 @@ func (s *Site) measure(v *Hold, h *manual.Hold) {
 		v.Lines = append(v.Lines, sentence(h.What))
 	}
 	v.Limit = s.bothLimit(h.Limit)
+	v.Low, v.High = ends(h.Limit)
+	v.Proved = h.ProvedOn.To != nil
 	v.Unit = h.Limit.Unit.Symbol()
 	if flow := h.Limit.Flow.String(); flow != "" {
 		v.Unit += " " + flow
@@ -109,6 +116,10 @@ func (s *Site) signature(v *Hold, h *manual.Hold) {
 }
 
 func (s *Site) triesAndCall(v *Hold, h *manual.Hold) {
+	v.Tries = h.Tries
+	if h.Call.To != nil {
+		v.Calls = h.Call.To.Label()
+	}
 	if h.Tries > 0 {
 		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.Tries, h.Tries))
 	}

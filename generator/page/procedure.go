@@ -21,6 +21,9 @@ type Procedure struct {
 	Retired          *Link    // what stands instead of a retired procedure
 	Draft            bool
 	Intro            []HTML
+	IntroKeeps       bool // it holds an amount: the short view shows it
+	Bay              Bay
+	Code             Code // what leads back from a printed card
 	Before           Before
 	Phases           []Phase
 	Stand            []Stood // where things stand at the end
@@ -64,6 +67,7 @@ type Phase struct {
 	Time  string
 	Lead  HTML
 	When  string
+	Terms Terms
 	Never bool // it must not be broken off
 	Boxes []Box
 	Parts []Part
@@ -83,7 +87,11 @@ type Step struct {
 	Boxes    []Box    // stand before it, never parted from it
 	Text     []HTML
 	Refit    []HTML // notes that are shown where the step is reversed
-	Why      []HTML
+	Why      []Reason
+	Terms    Terms
+	Guarded  bool   // it cannot be skipped
+	Changes  string // what it changes: "remove:seat-base"
+	Optional bool
 	Holds    []Hold
 	Tags     []string
 	Settings []Setting // of a wrench with an adapter
@@ -97,6 +105,12 @@ type Step struct {
 	Stand    []Stood // where things stand, where this step changed it
 	Changed  bool
 	Subs     []Step
+}
+
+// Reason is a paragraph that says why.
+type Reason struct {
+	Text  HTML
+	Keeps bool // it holds an amount: the short view shows it
 }
 
 // Call is a called procedure as its step shows it.
@@ -122,6 +136,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		Frame: s.Frame(PageOf(p), p.Title), ID: p.ID, Title: p.Title, Summary: p.Summary,
 		Draft: p.Draft(), Also: append(append([]string{}, p.AlsoCalled...), p.Symptoms...),
 	}
+	v.AtBay = true
 	v.FirstAid, v.Cut = firstAid(k.Hazards), cutAt(k.Points)
 	if p.Status == "retired" {
 		v.Retired = &Link{}
@@ -130,8 +145,11 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		}
 	}
 	v.Plate = s.plate(p)
+	v.Bay = s.bay(p)
+	v.Code = s.code(p)
 	for i := range p.Intro {
 		v.Intro = append(v.Intro, s.wrapped(v.Up, &p.Intro[i]))
+		v.IntroKeeps = v.IntroKeeps || valued(&p.Intro[i])
 	}
 	v.Before = s.before(v.Up, p, k)
 	told := s.stood(s.Walks.StandAtStart(p))

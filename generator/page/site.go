@@ -30,7 +30,8 @@ type Site struct {
 	Today    manual.Date
 	Preview  bool
 
-	shown map[*manual.Procedure]bool
+	shown  map[*manual.Procedure]bool
+	faults int // fault codes that steps name
 }
 
 // NewSite gathers what the pages of a checked manual need.
@@ -46,6 +47,7 @@ func NewSite(m *manual.Manual, walks *walk.Result, findings []finding.Finding, t
 		}
 	}
 	s.Links = crosslink.Of(s.Shown)
+	s.faults = len(s.faultRows())
 	for _, p := range s.Shown {
 		s.Kits.Of(p) // the books are full before pages are made side by side
 		s.Times.Of(p)
@@ -67,6 +69,7 @@ type Frame struct {
 	FirstAid  []Aid   // what to do after each hazard that the page names
 	Cut       []CutAt // where energy is cut
 	Preview   bool
+	AtBay     bool // it is a procedure's: the bay's scripts run on it
 }
 
 // Tab is one tab of the binder.
@@ -128,6 +131,7 @@ func (s *Site) tabs() []Tab {
 	add(len(m.Hazards), w.Hazards, "hazards/index.html")
 	add(len(m.Holds), w.Holds, "holds/index.html")
 	add(len(m.Roles), w.Roles, "roles/index.html")
+	add(s.faults, w.FaultCodes, "codes.html")
 	return append(all, Tab{Name: w.Snags, Address: "snags.html"})
 }
 
@@ -195,6 +199,19 @@ func cutAt(points []*manual.Point) []CutAt {
 		out = append(out, CutAt{Point: p.Label(), Where: p.Where, Cuts: strings.Join(cuts, ", ")})
 	}
 	return out
+}
+
+// bayScripts are the scripts of a procedure's page, in the order in which they
+// rest on each other.
+var bayScripts = []string{"store.js", "unit.js", "holds.js", "steps.js", "record.js", "bay.js"}
+
+// Scripts are the scripts of the page; it reads without them.
+func (f *Frame) Scripts() []string {
+	all := []string{"words-" + f.Words.Lang + ".js", "pieces.js", "search.js"}
+	if f.AtBay {
+		all = append(all, bayScripts...)
+	}
+	return all
 }
 
 // byName sorts links by name, then by address.

@@ -17,6 +17,7 @@ func (s *Site) phase(up string, p *manual.Procedure, phase *manual.Phase) Phase 
 	if phase.Lead != nil {
 		v.Lead = s.text(up, phase.Lead)
 		v.When = joined(s.conditions(p, phase.Lead.Links))
+		v.Terms = terms(phase.Lead.Links)
 		v.Never = slices.ContainsFunc(phase.Lead.Links, func(l *manual.Link) bool { return l.Is("pause") && l.ID == "never" })
 		v.Boxes = s.boxes(up, hazardsOf(p, phase.Lead.Links))
 	}
@@ -38,6 +39,8 @@ func (s *Site) phase(up string, p *manual.Procedure, phase *manual.Phase) Phase 
 func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 	v := Step{Number: st.Number, Anchor: Anchor(st), When: s.conditions(p, st.Links), People: st.People}
 	v.Boxes = s.boxes(up, hazardsOf(p, st.Links))
+	v.Terms, v.Guarded, v.Changes = terms(st.Links), guarded(v.Boxes, st.Links), changes(st.Links)
+	v.Optional = slices.ContainsFunc(st.Links, func(l *manual.Link) bool { return l.Is("optional") })
 	for i := range st.Blocks {
 		s.stepBlock(&v, up, &st.Blocks[i])
 	}
@@ -62,7 +65,7 @@ func (s *Site) stepBlock(v *Step, up string, b *manual.Block) {
 	case manual.OnRefit:
 		v.Refit = append(v.Refit, text)
 	case manual.Why:
-		v.Why = append(v.Why, text)
+		v.Why = append(v.Why, Reason{text, valued(b)})
 	default:
 		v.Text = append(v.Text, text)
 	}

@@ -11,11 +11,11 @@ func TestLineColAndOffset(t *testing.T) {
 	f := NewFile("a.md", "aé🔧x\n\nsen\u0303al\nend")
 	for _, c := range []struct{ offset, line, col int }{
 		{0, 1, 1}, {1, 1, 2}, {3, 1, 3}, {7, 1, 4},
-		{8, 1, 5},  // the line's end belongs to the line
-		{9, 2, 1},  // an empty line
-		{10, 3, 1}, // s
-		{13, 3, 4}, // the tilde is a code point of its own
-		{15, 3, 5}, // a
+		{8, 1, 5},              // the line's end belongs to the line
+		{9, 2, 1},              // an empty line
+		{10, 3, 1},             // s
+		{13, 3, 4},             // the tilde is a code point of its own
+		{15, 3, 5},             // a
 		{18, 4, 1}, {21, 4, 4}, // the end of the file
 	} {
 		if line, col := f.LineCol(c.offset); line != c.line || col != c.col {

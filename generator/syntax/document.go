@@ -52,6 +52,11 @@ func Read(f *source.File) (*Document, []finding.Finding) {
 	base := bodyStart(f.Text)
 	m := &mdReader{file: f, base: base, src: []byte(f.Text[base:])}
 	b := &docReader{mdReader: m, doc: d, seen: map[string]source.Pos{}}
+	if at, deep := deepLine(m.src); deep {
+		d.Broken = true
+		return d, append(findings, Syntax.At(f.At(base+at, base+at+1), "this nests deeper than %d levels", maxLevels).
+			WithMend("start lists and quotes nearer to the margin"))
+	}
 	tree := markdown.Parser().Parse(text.NewReader(m.src))
 	b.body(tree)
 	b.rawHTML(tree)

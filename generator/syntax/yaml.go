@@ -79,6 +79,9 @@ func YAML(f *source.File, start, end int) (*Node, []finding.Finding) {
 		return nil, []finding.Finding{Syntax.At(f.At(start+at, start+at+1), "this nests deeper than %d levels", maxDepth).
 			WithMend("close the brackets, or split the entry")}
 	}
+	if i := strings.IndexFunc(text, unprintable); i >= 0 {
+		return nil, []finding.Finding{words{"a sign that no printer knows", "take it out; it may have come along with a copied text"}.at(f.At(start+i, start+i+1))}
+	}
 	tokens := lexer.Tokenize(text)
 	for _, t := range tokens {
 		t.Position.Offset = y.start(t)
@@ -140,6 +143,11 @@ func (y *yamlReader) refuseTokens(tokens token.Tokens) {
 	}
 }
 
+// unprintable signs are not part of YAML 1.2 (5.1, "Character Set").
+func unprintable(r rune) bool {
+	return r < ' ' && r != '\t' && r != '\n' || r == 0x7f || r > 0x7f && r < 0xa0 && r != 0x85
+}
+
 type yamlReader struct {
 	file     *source.File
 	line     int // lines of the file before the piece that is read
@@ -180,10 +188,9 @@ func (y *yamlReader) pos(t *token.Token) source.Pos {
 	if trimmed := strings.TrimSpace(t.Origin); t.Type == token.SingleQuoteType || t.Type == token.DoubleQuoteType {
 		length = len(trimmed)
 	}
-	if nl := strings.IndexByte(y.file.Text[start:], '\n'); nl >= 0 && length > nl {
-		length = nl
-	}
-	return y.file.At(start, start+length)
+	at := y.file.At(start, start+length)
+	at.End = at.Start + len(strings.TrimRight(firstLine(at.Text()), " \t"))
+	return at
 }
 
 // start is the offset of a token in the file. The library's own drifts after
@@ -194,15 +201,17 @@ func (y *yamlReader) pos(t *token.Token) source.Pos {
 func (y *yamlReader) start(t *token.Token) int {
 	start := y.offset(t.Position.Line, t.Position.Column)
 	if !isPlain(t) {
-		return start
+		return start + leading(y.file.Text[start:])
 	}
 	from := y.file.Offset(t.Position.Line+y.line, 1)
 	if t.Prev != nil && opens(t.Prev) {
 		from = t.Prev.Position.Offset + len(t.Prev.Value)
 	}
-	text := y.file.Text[min(from, len(y.file.Text)):]
-	return from + len(text) - len(strings.TrimLeft(text, " \t\n"))
+	return from + leading(y.file.Text[min(from, len(y.file.Text)):])
 }
+
+// leading is how much white space a text begins with.
+func leading(text string) int { return len(text) - len(strings.TrimLeft(text, " \t\n")) }
 
 // offset is the byte of a token's line and column. It goes on from where it was
 // last asked for: in a line of a megabyte it would take for ever to count from
@@ -231,7 +240,7 @@ func isPlain(t *token.Token) bool {
 // opens says that a token is a sign behind which a text begins.
 func opens(t *token.Token) bool {
 	switch t.Type {
-	case token.MappingValueType, token.SequenceEntryType, token.CollectEntryType, token.SequenceStartType, token.MappingStartType:
+	case token.DocumentHeaderType, token.MappingValueType, token.SequenceEntryType, token.CollectEntryType, token.SequenceStartType, token.MappingStartType:
 		return true
 	}
 	return false
@@ -302,6 +311,10 @@ func (y *yamlReader) pairs(values []*ast.MappingValueNode) *Node {
 	seen := make(map[string]source.Pos, len(values))
 	for _, v := range values {
 		key := v.Key.GetToken()
+		if strings.Contains(key.Value, "\n") {
+			y.refuse(y.pos(key), words{"a key over several lines", "put one key a line, with the same indent"})
+			continue
+		}
 		pair := Pair{Key: key.Value, KeyAt: y.pos(key), Value: y.node(v.Value)}
 		if first, twice := seen[pair.Key]; twice {
 			y.twice(pair, first)
@@ -330,9 +343,10 @@ func (y *yamlReader) failed(err error) finding.Finding {
 	}
 	at := y.pos(bad.Token)
 	w := inOurWords(bad.Message)
+	if tab := y.tabBefore(at.Start); tab >= 0 {
+		return tabIndent.at(y.file.At(tab, tab+1))
+	}
 	switch {
-	case y.tabBefore(at.Start):
-		w = tabIndent
 	case w == secondColon:
 		return y.colonAfter(at)
 	case w == noEscape:

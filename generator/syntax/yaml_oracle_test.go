@@ -267,7 +267,7 @@ func placesAreRight(t *testing.T, n *Node) int {
 		seen++
 		there, quoted := at.Text(), at.Start < len(at.File.Text) && strings.ContainsAny(at.File.Text[at.Start:at.Start+1], "\"'|>")
 		first, _, _ := strings.Cut(text, "\n")
-		if !quoted && there != first && !strings.HasPrefix(first, strings.TrimSpace(there)+" ") {
+		if !quoted && there != first && !strings.HasPrefix(first, strings.Trim(there, " \t")+" ") {
 			t.Errorf("%q is said to stand at %q in %q", text, there, at.File.Text)
 		}
 	}

@@ -28,6 +28,7 @@ func (y *yamlReader) strict(tokens token.Tokens) {
 		case token.MappingValueType:
 			y.colon(t, depth)
 		case token.DoubleQuoteType:
+			y.indent(t)
 			y.escapes(t)
 		case token.DocumentHeaderType:
 			y.second(t, i > 0)
@@ -35,7 +36,9 @@ func (y *yamlReader) strict(tokens token.Tokens) {
 			y.second(t, slices.ContainsFunc(tokens[i+1:], func(t *token.Token) bool { return t.Type != token.CommentType }))
 		case token.CommentType:
 			continue
-		case token.CollectEntryType, token.SingleQuoteType:
+		case token.SingleQuoteType:
+			y.indent(t)
+		case token.CollectEntryType:
 		case token.LiteralType, token.FoldedType:
 			block = true
 			continue
@@ -80,8 +83,15 @@ func (y *yamlReader) plain(t *token.Token, inBrackets bool) {
 		y.refuse(sign(0), keptSign)
 	case inBrackets && bracket >= 0:
 		y.refuse(sign(bracket), words{"a bracket in a text inside brackets", "put the text in quotes, or close the bracket"})
-	case y.tabBefore(at.Start):
-		y.refuse(sign(0), tabIndent)
+	default:
+		y.indent(t)
+	}
+}
+
+// indent asks that no tab stands before the first word of a line.
+func (y *yamlReader) indent(t *token.Token) {
+	if tab := y.tabBefore(y.pos(t).Start); tab >= 0 {
+		y.refuse(y.file.At(tab, tab+1), tabIndent)
 	}
 }
 
@@ -97,13 +107,19 @@ func (y *yamlReader) raw(start int, value string) string {
 		}
 		end += i + len(string(r))
 	}
-	return text[:end]
+	return text[:min(end, len(text))]
 }
 
-// tabBefore says that a line begins with white space that holds a tab.
-func (y *yamlReader) tabBefore(start int) bool {
-	line := y.file.Text[strings.LastIndexByte(y.file.Text[:start], '\n')+1 : start]
-	return strings.TrimLeft(line, " \t") == "" && strings.Contains(line, "\t")
+// tabBefore is the first tab in the white space that a line begins with, where
+// nothing else stands before start; else -1.
+func (y *yamlReader) tabBefore(start int) int {
+	before := y.file.Text[:start]
+	words := strings.TrimRight(before, " \t")
+	tab := strings.IndexByte(before[len(words):], '\t')
+	if tab < 0 || words != "" && !strings.HasSuffix(words, "\n") {
+		return -1
+	}
+	return len(words) + tab
 }
 
 // escapes looks at what stands after each backslash of a quoted text.

@@ -69,7 +69,7 @@ func (w *walk) need(n need, in *importer, g fn) {
 	if where == no {
 		return
 	}
-	w.from, w.movedIn = &n.at, in.take(n.moved)
+	w.from, w.movedIn = &n, in.take(n.moved)
 	defer func() { w.from, w.movedIn = nil, no }()
 	switch {
 	case !n.once:
@@ -85,7 +85,7 @@ func (w *walk) need(n need, in *importer, g fn) {
 // counts as met.
 func (w *walk) meet(callee *manual.Procedure, g fn) {
 	named := namedIn(callee.Expects)
-	for _, s := range callee.Expects {
+	for _, s := range partsFirst(callee.Expects) {
 		if s.Unknown {
 			continue
 		}

@@ -203,7 +203,7 @@ func (w *walk) prove(r *energyRule, g fn, s *manual.Step) {
 	x := w.lay.of[r.energy]
 	g = w.and(g, w.present(x))
 	w.proofOrder(r, x, g)
-	w.put(x, w.andNot(g, w.notProved(r, s)), dead)
+	w.put(x, w.andNot(g, w.notProved(r, s, g)), dead)
 }
 
 // proofOrder gives the first fault of a proof.
@@ -278,11 +278,17 @@ func (w *walk) measures(h *manual.Hold, e *manual.Energy) bool {
 }
 
 // notProved says where a proof did not prove: a measurement beside it failed.
-func (w *walk) notProved(r *energyRule, s *manual.Step) fn {
+// The proof is remembered, for again: takes it anew.
+func (w *walk) notProved(r *energyRule, s *manual.Step, g fn) fn {
 	f := no
 	for _, l := range s.Links {
-		if takes(l) && w.beside(l, r.energy) {
-			f = w.or(f, w.failed(l))
+		if !takes(l) || !w.beside(l, r.energy) {
+			continue
+		}
+		if failed := w.and(g, w.failed(l)); failed != no {
+			h := l.To.(*manual.Hold)
+			w.lost[h] = append(w.lost[h], lostProof{r, failed})
+			f = w.or(f, failed)
 		}
 	}
 	return f

@@ -20,6 +20,15 @@ func (w *walk) scope(l *manual.Link, f *manual.Fastener) (parts []*manual.Part, 
 	return f.Holds, true
 }
 
+func contains(parts []*manual.Part, p *manual.Part) bool {
+	for _, q := range parts {
+		if q == p {
+			return true
+		}
+	}
+	return false
+}
+
 func moves0(a manual.Act) bool {
 	return a == manual.Remove || a == manual.Refit || a == manual.Renew
 }

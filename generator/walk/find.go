@@ -1,6 +1,11 @@
 package walk
 
-import "baybinder/generator/finding"
+import (
+	"slices"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
 
 type rule = finding.Rule
 
@@ -14,7 +19,7 @@ type issue struct {
 	state fn // how the thing stood
 	last  fn // what put it there
 	why   string
-	from  *event // the callee's link that found it; nil in the procedure itself
+	from  *need // the callee's need; nil in the procedure itself
 }
 
 // find notes what is wrong with a thing where bad holds.
@@ -60,27 +65,58 @@ func (w *walk) findTold(key toldKey, bad fn) {
 
 // keep keeps for the callers what goes wrong by how their things stand.
 func (w *walk) keep(r *rule, x thing, bad fn, why string, once bool) {
-	if !w.openedBefore { // what the caller opened is not told where the procedure is walked alone
-		bad = w.andNot(bad, w.homely(bad))
+	n := need{rule: r, thing: x, where: bad, moved: w.movedIn, once: once, why: why, at: w.here, before: w.openedBefore}
+	key := fault{link: w.here.link, rule: r, thing: x}
+	if w.from != nil {
+		n.at, key.inner = w.from.at, w.from.fault+1
 	}
-	if bad == no || !w.possible(bad) {
-		return
-	}
-	moved := w.movedIn
 	if x != nothing {
 		w.look(x)
-		moved = w.or(moved, w.moved[x])
+		n.moved = w.or(n.moved, w.moved[x])
 	}
+	n.fault = w.faultOf(key)
+	if !n.before { // what the caller opened is not told where the procedure is walked alone
+		w.athome[n.fault] = w.or(w.athome[n.fault], w.homely(bad))
+	}
+	w.needs = append(w.needs, n)
+}
+
+// fault is one thing that goes wrong at one link by one rule; in a call it is
+// one of the callee's.
+type fault struct {
+	link  *manual.Link
+	rule  *rule
+	thing thing
+	inner int // the callee's own number of it, from 1
+}
+
+func (w *walk) faultOf(key fault) int {
+	n, known := w.faults[key]
+	if !known {
+		n = len(w.athome)
+		w.faults[key] = n
+		w.athome = append(w.athome, no)
+	}
+	return n
+}
+
+// ownNeeds are the needs without what goes wrong where the procedure is walked
+// alone: that is told there.
+func (w *walk) ownNeeds() []need {
+	var out []need
 	for _, n := range w.needs {
-		if n.rule == r && n.thing == x && n.where == bad && n.moved == moved && n.before == w.openedBefore {
-			return
+		if !n.before {
+			n.where = w.andNot(n.where, w.athome[n.fault])
+		}
+		if w.possible(n.where) && !slices.ContainsFunc(out, n.same) {
+			out = append(out, n)
 		}
 	}
-	at := w.here
-	if w.from != nil {
-		at = *w.from
-	}
-	w.needs = append(w.needs, need{rule: r, thing: x, where: bad, moved: moved, once: once, why: why, at: at, before: w.openedBefore})
+	return out
+}
+
+func (n need) same(o need) bool {
+	return n.fault == o.fault && n.where == o.where && n.moved == o.moved && n.before == o.before
 }
 
 // homely is a function where everything began as the procedure expects it.

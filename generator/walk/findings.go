@@ -200,8 +200,9 @@ func (w *walk) sinceWords(i *issue) string {
 
 // inCall names the step of a callee that something goes wrong in.
 func (w *walk) inCall(i *issue) string {
-	if i.from == nil || i.from.step == nil {
+	if i.from == nil || i.from.at.step == nil {
 		return ""
 	}
-	return ", in step " + i.from.step.Number + " of " + i.from.step.Of.Label()
+	s := i.from.at.step
+	return ", in step " + s.Number + " of " + s.Of.Label()
 }

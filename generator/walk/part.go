@@ -90,8 +90,9 @@ func (w *walk) opened(p *manual.Part, g fn) {
 	}
 }
 
-// refit puts a part back. In a run its neighbours need only be on.
-func (w *walk) refit(p *manual.Part, g fn, run []*manual.Part) {
+// refit puts a part back. What was begun by hand in the same run need only be
+// on.
+func (w *walk) refit(p *manual.Part, g fn, begun []undoing) {
 	x := w.lay.of[p]
 	g = w.and(g, w.present(x))
 	f := w.get(x)
@@ -99,7 +100,7 @@ func (w *walk) refit(p *manual.Part, g fn, run []*manual.Part) {
 	g = w.andNot(g, w.is(f, states(on)))
 	known := w.and(g, w.is(f, offStates))
 	w.handsIn(p, known)
-	w.covered(p, known, run)
+	w.covered(p, known, begun)
 	w.newPart(p, w.and(known, w.is(w.get(w.lay.gap[p]), states(set))))
 	w.newFasteners(p, known)
 	w.put(x, g, on)
@@ -108,27 +109,20 @@ func (w *walk) refit(p *manual.Part, g fn, run []*manual.Part) {
 }
 
 // covered looks for what is still open under a part that goes back on.
-func (w *walk) covered(p *manual.Part, g fn, run []*manual.Part) {
+func (w *walk) covered(p *manual.Part, g fn, begun []undoing) {
 	for _, q := range p.Over {
 		x := w.lay.of[q]
 		here := w.and(g, w.present(x))
 		w.findOnce(&RefitOverOpen, x, w.and(here, w.is(w.get(x), offStates)))
-		if contains(run, q) {
-			continue
+		for _, u := range begun {
+			if u.thing == x {
+				here = w.andNot(here, u.where)
+			}
 		}
 		for _, h := range w.lay.held[q] {
 			w.findOnce(&RefitOverOpen, h, w.and(here, w.looseAt(h, x)))
 		}
 	}
-}
-
-func contains(parts []*manual.Part, p *manual.Part) bool {
-	for _, q := range parts {
-		if q == p {
-			return true
-		}
-	}
-	return false
 }
 
 // capLine closes the open end of a line.

@@ -104,7 +104,7 @@ type refFinding struct {
 func (f refFinding) String() string { return fmt.Sprintf("%s:%d: %s", f.path, f.line, f.code) }
 
 // mostWorlds is how many worlds the reference has the patience for.
-const mostWorlds = 400
+const mostWorlds = 120
 
 type reference struct {
 	m     *manual.Manual
@@ -244,6 +244,7 @@ type run struct {
 	waiting []refWaiting
 	undos   []refUndo
 	derived bool
+	by      string // who opened the line under judgement
 	needs   map[*manual.Supply]float64
 	lost    map[string][]string // hold|path → energies
 }
@@ -366,7 +367,7 @@ func (x *run) expected(p *manual.Procedure) map[string]string {
 	s := map[string]string{}
 	x.state = s
 	named := map[string]bool{}
-	for _, e := range p.Expects {
+	for _, e := range fastenersLast(p.Expects) {
 		x.setNamed(e)
 		named[e.Thing.Base().ID] = true
 	}
@@ -392,6 +393,18 @@ func (x *run) expected(p *manual.Procedure) map[string]string {
 		}
 	}
 	return s
+}
+
+func fastenersLast(list []manual.State) []manual.State {
+	var first, last []manual.State
+	for _, s := range list {
+		if _, is := s.Thing.(*manual.Fastener); is {
+			last = append(last, s)
+		} else {
+			first = append(first, s)
+		}
+	}
+	return append(first, last...)
 }
 
 // setNamed puts what a line of expects names into its state.
@@ -517,7 +530,7 @@ func (x *run) faultOnce(code, what string) {
 // faultAt reports at the link of a frame, or at the do: of the top where the
 // frame is inlined.
 func (x *run) faultAt(l *manual.Link, path, code, what string, once bool, topLink *manual.Link) {
-	f := raw{path, l, code, what}
+	f := raw{path, l, code, what + x.by}
 	x.raws[f] = true
 	if path != x.frames[0].path {
 		for i, ex := range x.exclude {
@@ -1629,11 +1642,13 @@ func (x *run) openLines(s *manual.Step) {
 			continue
 		}
 		top := opener[0].link
+		x.by = fmt.Sprintf(" by %p", opener[len(opener)-1].link)
 		if inFrame {
 			x.faultAt(opener[d].link, x.frame().path, "not-capped", k, true, top)
 		} else {
 			x.faultAt(x.frame().link, x.frame().path, "not-capped", k, true, top)
 		}
+		x.by = ""
 	}
 }
 
@@ -1837,9 +1852,10 @@ func (x *run) call(l *manual.Link, callee *manual.Procedure) {
 		x.noteBegan()
 	}
 	path := fmt.Sprintf("%s>%d", x.frame().path, l.At.Start)
-	before := map[string]string{}
-	for k, v := range x.state {
-		before[k] = v
+	before := copyOf(x.state)
+	openers := map[string][]openedAt{}
+	for id, way := range x.opened {
+		openers[id] = way
 	}
 	inside := x.reference.alone(callee, x.machine, x.w, path)
 	x.exclude, x.from = append(x.exclude, inside.raws), append(x.from, path)
@@ -1855,6 +1871,11 @@ func (x *run) call(l *manual.Link, callee *manual.Procedure) {
 	for _, s := range callee.Leaves {
 		for _, k := range keysOf(s) {
 			x.takeTheWord(callee, k, inside, before)
+		}
+	}
+	for id, way := range openers {
+		if k := key("part", id); before[k] != "" && before[k] != "on" && x.get(k) == "off" {
+			x.opened[id] = way // off before and after: still by the same link
 		}
 	}
 	if len(x.frames) == 1 {
@@ -1887,7 +1908,7 @@ func (x *run) dropWaiting(path string) {
 // told there; the caller goes by its word.
 func (x *run) takeTheWord(callee *manual.Procedure, k string, inside *run, before map[string]string) {
 	if word, named := leavesWord(callee, k); named {
-		if !sameWord(k, word, inside.get(k)) && x.there(k) {
+		if !sameWord(k, word, inside.get(k)) && !sameWord(k, word, x.get(k)) && x.there(k) {
 			x.set(k, word)
 			x.openedNow(k, word)
 		}
@@ -1999,7 +2020,10 @@ func sameWord(k, word, state string) bool {
 
 // compare compares how things stand with what a callee expects.
 func (x *run) compare(callee *manual.Procedure) {
-	for _, e := range callee.Expects {
+	for _, e := range fastenersLast(callee.Expects) {
+		if len(x.frames) == 1 {
+			x.noteBegan()
+		}
 		switch n := e.Thing.(type) {
 		case *manual.Energy:
 			k := key("energy", n.ID)

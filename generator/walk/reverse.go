@@ -180,8 +180,7 @@ type reversal struct {
 	link  *manual.Link
 	step  *manual.Step
 	out   *Reversal
-	run   []*manual.Part // refitted with their fasteners begun by hand
-	begun []undoing
+	begun []undoing // the refits of the run whose fasteners are begun by hand
 	noted []*manual.Step // steps whose notes for the refit are given
 }
 
@@ -199,9 +198,9 @@ func (r *reversal) take(u undoing) {
 	switch n := r.lay.things[u.thing].named; u.verb {
 	case manual.Refit:
 		p := n.(*manual.Part)
-		r.refit(p, u.where, r.run)
+		r.refit(p, u.where, r.begun)
 		if inRun {
-			r.run, r.begun = append(r.run, p), append(r.begun, u)
+			r.begun = append(r.begun, u)
 		} else {
 			r.tightenAll(p, u.where)
 		}
@@ -238,7 +237,7 @@ func (r *reversal) endRun() {
 		r.emitTightening(u, len(r.begun) > 1)
 		r.tightenAll(r.lay.things[u.thing].named.(*manual.Part), u.where)
 	}
-	r.run, r.begun = nil, nil
+	r.begun = nil
 }
 
 // when says whether the acts of a note come before or after the derived act.

@@ -1,10 +1,14 @@
 package walk
 
-import "baybinder/generator/manual"
+import (
+	"slices"
+
+	"baybinder/generator/manual"
+)
 
 // begin puts every thing where the procedure expects it.
 func (w *walk) begin() {
-	for _, s := range w.p.Expects {
+	for _, s := range partsFirst(w.p.Expects) {
 		switch {
 		case s.Unknown && s.Thing == nil:
 			for x := range w.home {
@@ -20,6 +24,21 @@ func (w *walk) begin() {
 	if w.lay.machine != nil {
 		w.standPoints()
 	}
+}
+
+// partsFirst puts the lines that name a fastener last: what is said of it goes
+// before what follows from its part.
+func partsFirst(list []manual.State) []manual.State {
+	out := slices.Clone(list)
+	slices.SortStableFunc(out, func(a, b manual.State) int { return rank(a) - rank(b) })
+	return out
+}
+
+func rank(s manual.State) int {
+	if _, is := s.Thing.(*manual.Fastener); is {
+		return 1
+	}
+	return 0
 }
 
 func (w *walk) homeAll(n manual.Named, to fn) {

@@ -33,6 +33,7 @@ type need struct {
 	why   string
 	at    event
 
+	fault  int  // needs with one number are one fault
 	before bool // of a line: it was opened before the procedure began
 }
 
@@ -40,7 +41,7 @@ type need struct {
 func summarize(s *shared, p *manual.Procedure, lay *layout) *summary {
 	w := newWalk(s, p, lay, true)
 	w.run()
-	sum := &summary{needs: w.needs, openings: w.openings, together: w.together, acted: w.acted, acts: len(w.actsOf(p))}
+	sum := &summary{needs: w.ownNeeds(), openings: w.openings, together: w.together, acted: w.acted, acts: len(w.actsOf(p))}
 	for _, s := range p.Leaves {
 		if s.Thing != nil {
 			for _, x := range w.named(s.Thing) {
@@ -63,6 +64,9 @@ func (w *walk) declared(x thing) fn {
 	wrong, word := w.leftWrong(x, w.homely(w.state[x]))
 	if wrong == no {
 		return w.state[x]
+	}
+	if word.constant() {
+		wrong = w.andNot(wrong, w.is(w.state[x], w.lay.alike(x, word)))
 	}
 	return w.ite(wrong, word, w.state[x])
 }

@@ -157,6 +157,8 @@ type walk struct {
 	missing  []missing
 	wanted   []want
 	needs    []need
+	faults   map[fault]int
+	athome   []fn // by fault, where it is there when the procedure is walked alone
 	openings []opening
 	firsts   []fn // by group, the first opening in each world, counted from 1
 	waiting  []tooEarly
@@ -164,10 +166,10 @@ type walk struct {
 	undoings []undoing
 	deriving bool
 
-	openedBefore bool   // the line under judgement was opened before the procedure began
-	from         *event // the callee's link, while its needs are judged
-	movedIn      fn     // where the callee moved the thing of that need
-	inner        int    // counts the conditions that come from calls
+	openedBefore bool  // the line under judgement was opened before the procedure began
+	from         *need // the callee's need that is judged
+	movedIn      fn    // where the callee moved the thing of that need
+	inner        int   // counts the conditions that come from calls
 	shown        []fn
 	completed    int
 }
@@ -177,7 +179,7 @@ func newWalk(s *shared, p *manual.Procedure, lay *layout, free bool) *walk {
 	w := &walk{
 		ledger: newLedger(lay), shared: s, p: p, plan: newPlan(p),
 		leadOf: map[*manual.Phase]guard{}, home: make([]fn, n),
-		firsts: make([]fn, n), lost: map[*manual.Hold][]lostProof{},
+		firsts: make([]fn, n), faults: map[fault]int{}, lost: map[*manual.Hold][]lostProof{},
 	}
 	w.free = free
 	return w

@@ -49,7 +49,7 @@ type Words struct {
 	HandOver, HandOverLocks, HandOverSign, MarkWith string // MarkWith: how
 	UnderDrawing, ComesOffFirst                     string
 	TorqueCard, FluidCard, Retorque                 string // a machine; a machine; when
-	CardsToPrint, Head                              string
+	CardsToPrint, Head, FaultCodes                  string
 	NoTorque, BleedAfter, Precautions, SheetFirst   string
 	ClampLoad, Computed, SetWrench, Source          string // a force; a time; an amount; -
 	Calls, CalledBy, SeenBy, Changes                string
@@ -70,6 +70,8 @@ type Words struct {
 	SnagIntro, NoFindings, NotReached, NotReachedIn string
 	Advice, Errors, Drafts, PrintedNote, Preview    string
 	Made                                            string // a date
+	CodeOfPage, ShortCode, WrongLine                string // -; a code; -
+	Search, SearchNoScript                          string
 }
 
 // Signal is a signal word in the language.

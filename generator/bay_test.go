@@ -1,0 +1,245 @@
+package generator_test
+
+import (
+	"context"
+	"encoding/json"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	cdpbrowser "github.com/chromedp/cdproto/browser"
+	"github.com/chromedp/chromedp"
+
+	"baybinder/generator/record"
+)
+
+// js runs an expression in the page and returns its value.
+func js[T any](t *testing.T, ctx context.Context, expression string) T {
+	t.Helper()
+	v, err := chromedp.Run(ctx, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
+	if err != nil {
+		t.Fatalf("%s: %v", expression, err)
+	}
+	return v
+}
+
+// bayHelpers are short words for what a technician does.
+const bayHelpers = `
+var step = (n) => document.querySelector('li.step[data-step="' + n + '"]');
+var tick = (n) => step(n).querySelector(':scope > .row > .tick').click();
+var state = (n) => step(n).querySelector(':scope > .row .state').textContent;
+var press = (within, words) => [...within.querySelectorAll('button')].find((b) => b.textContent === words).click();
+var type = (field, words) => { field.value = words; field.dispatchEvent(new Event('input')); };
+var strip = () => document.querySelector('.strip summary').textContent;
+`
+
+func work(t *testing.T, ctx context.Context, address string) {
+	t.Helper()
+	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(1280, 900), chromedp.Navigate(address)))
+	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](bayHelpers)))
+}
+
+func says(t *testing.T, ctx context.Context, expression, want string) {
+	t.Helper()
+	if got := js[string](t, ctx, expression); !strings.Contains(got, want) {
+		t.Errorf("%s says %q, want %q in it", expression, got, want)
+	}
+}
+
+// TestAJobAtTheBay works through a whole job on the demo, from file: the unit,
+// ticks, a gap, a wait with the clock moved, a reading out of limit, a reload
+// in the middle, and the record.
+func TestAJobAtTheBay(t *testing.T) {
+	site := demoSite(t)
+	ctx, complaints := browser(t)
+	page := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
+	work(t, ctx, page)
+	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](`type(document.getElementById('unit-serial'), '999'); press(document.querySelector('.choose'), 'Take this number')`)))
+	says(t, ctx, `document.querySelector('.bay').textContent`, "no unit 999")
+	js[any](t, ctx, `type(document.getElementById('unit-serial'), '112'); press(document.querySelector('.choose'), 'Take this number'); 0`)
+	says(t, ctx, `location.search`, "?unit=112")
+	says(t, ctx, `state('4.5')`, "Not on this unit")
+	says(t, ctx, `state('3.1')`, "")
+
+	for _, n := range []string{"1.1", "1.2", "1.3", "1.4", "2.1", "2.2", "2.3", "2.4"} {
+		js[any](t, ctx, `tick('`+n+`'); 0`)
+	}
+	says(t, ctx, `strip()`, "Done 8 of")
+	says(t, ctx, `document.querySelector('.strip .now').textContent`, "service plug")
+	js[any](t, ctx, `tick('3.1'); 0`) // 2.5 is unticked, the wait has not begun
+	says(t, ctx, `state('3.1')`, "before 2.5")
+	says(t, ctx, `state('3.1')`, "hold still open")
+	says(t, ctx, `strip()`, "gaps: 1")
+	js[any](t, ctx, `tick('3.1'); tick('2.5'); 0`)
+	says(t, ctx, `step('3.1').querySelector('.clock').textContent`, "Not before")
+
+	work(t, ctx, page) // the power was out
+	says(t, ctx, `strip()`, "Done 9 of")
+	says(t, ctx, `strip()`, "gaps: 1")
+	says(t, ctx, `location.search`, "?unit=112")
+	says(t, ctx, `step('3.1').querySelector('.clock').textContent`, "Not before")
+	js[any](t, ctx, `{ const real = Date.now; Date.now = () => real() + 11 * 60000; bay = window.baybinder.page; bay.beat(); 0 }`)
+	says(t, ctx, `step('3.1').querySelector('.clock').textContent`, "was over at")
+	js[any](t, ctx, `tick('3.1'); tick('4.1'); tick('4.2'); 0`)
+	if got := js[string](t, ctx, `strip()`); strings.Contains(got, "gaps: 2") {
+		t.Errorf("a wait that is over counts as a gap: %s", got)
+	}
+
+	js[any](t, ctx, `var f = step('4.3').querySelectorAll('.reading'); type(f[0], '3,9'); type(f[1], '6.1'); type(f[2], '0.2'); 0`)
+	says(t, ctx, `step('4.3').querySelector('.verdict').textContent`, "Out of the limit")
+	if !js[bool](t, ctx, `step('4.3').querySelector('.hold').classList.contains('out') && getComputedStyle(step('4.3').querySelector('.hold .if-not')).borderTopWidth === '3px'`) {
+		t.Error("what to do if it is not met is not opened")
+	}
+	if js[bool](t, ctx, `step('4.4').classList.contains('not-here')`) {
+		t.Error("the branch of the failed hold is shut")
+	}
+	js[any](t, ctx, `press(step('4.3'), 'Measure again'); f.forEach((x) => type(x, '0.4')); press(step('4.3'), 'Tester proved before and after'); 0`)
+	says(t, ctx, `step('4.3').querySelector('.verdict').textContent`, "Within the limit")
+	says(t, ctx, `[...step('4.3').querySelectorAll('button')].map((b) => b.textContent).join()`, "This step is wrong")
+	if js[bool](t, ctx, `[...step('4.3').querySelectorAll('button')].some((b) => b.textContent === 'Does not apply')`) {
+		t.Error("a safety step can be skipped")
+	}
+	js[any](t, ctx, `press(step('1.2'), 'This step is wrong'); 0`)
+	js[any](t, ctx, `document.querySelector('dialog textarea').value = 'The floor slopes there.'; press(document.querySelector('dialog'), 'Keep it'); 0`)
+	time.Sleep(50 * time.Millisecond)
+	says(t, ctx, `state('1.2')`, "The floor slopes there.")
+	js[any](t, ctx, `type(document.getElementById('worker'), 'A.V.'); 0`)
+
+	text := savedRecord(t, ctx)
+	for _, want := range []string{`"serial": "112"`, `"value": 6.1`, `"unticked": [`, "The floor slopes there.", `"does not apply"`} {
+		if (want != `"does not apply"`) != strings.Contains(text, want) {
+			t.Errorf("the record: %s is wrong in\n%s", want, text)
+		}
+	}
+	schemaTakes(t, text)
+
+	js[any](t, ctx, `press(document.getElementById('bay'), 'Start again'); 0`)
+	if got := js[int](t, ctx, `document.querySelectorAll('.step.done').length`); got == 0 {
+		t.Error("start again does not ask")
+	}
+	js[any](t, ctx, `press(document.querySelector('dialog'), 'Start again'); 0`)
+	time.Sleep(50 * time.Millisecond)
+	says(t, ctx, `strip()`, "Done 0 of")
+	for _, c := range complaints() {
+		t.Errorf("the browser says: %s", c)
+	}
+}
+
+// savedRecord presses the button that saves, and reads what was saved.
+func savedRecord(t *testing.T, ctx context.Context) string {
+	t.Helper()
+	to := t.TempDir()
+	_, err := chromedp.Call(ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{Behavior: cdpbrowser.SetDownloadBehaviorBehaviorAllow, DownloadPath: to})
+	must(t, err)
+	js[any](t, ctx, `press(document.getElementById('bay'), 'Save the record'); 0`)
+	for range 100 {
+		files, _ := filepath.Glob(filepath.Join(to, "*.json"))
+		if len(files) == 1 {
+			data, err := os.ReadFile(files[0])
+			must(t, err)
+			return string(data)
+		}
+		time.Sleep(50 * time.Millisecond)
+	}
+	t.Fatal("no record was saved")
+	return ""
+}
+
+// schemaTakes judges a record by the published schema with ajv 8, and shows it
+// a record that it must refuse.
+func schemaTakes(t *testing.T, text string) {
+	t.Helper()
+	npmTool(t, "ajv/package.json")
+	const judge = `const Ajv=require('ajv/dist/2020').default,a=new Ajv({strict:true});require('ajv-formats').default(a);
+const v=a.compile(JSON.parse(process.argv[1]));console.log(v(JSON.parse(process.argv[2]))?'good':JSON.stringify(v.errors))`
+	ask := func(text string) string {
+		command := exec.Command("node", "-e", judge, string(record.Schema), text)
+		command.Dir = filepath.Join("..", ".ci")
+		out, err := command.CombinedOutput()
+		if err != nil {
+			t.Fatalf("%v: %s", err, out)
+		}
+		return strings.TrimSpace(string(out))
+	}
+	if got := ask(text); got != "good" {
+		t.Errorf("the schema refuses the saved record: %s", got)
+	}
+	var bad map[string]any
+	must(t, json.Unmarshal([]byte(text), &bad))
+	delete(bad, "gaps")
+	without, err := json.Marshal(bad)
+	must(t, err)
+	if ask(string(without)) == "good" {
+		t.Error("the schema takes a record without its gaps")
+	}
+}
+
+// TestBadInputAtTheBay: a damaged store, a full store, a clock set back and
+// another revision are each said in words, and no tick is lost.
+func TestBadInputAtTheBay(t *testing.T) {
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	page := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
+	work(t, ctx, page)
+	js[any](t, ctx, `tick('1.1'); var key = window.baybinder.page.store.key; 0`)
+
+	js[any](t, ctx, `var put = Storage.prototype.setItem; Storage.prototype.setItem = () => { throw new DOMException('x', 'QuotaExceededError') }; tick('1.2'); 0`)
+	says(t, ctx, `document.querySelector('.trouble').textContent`, "store is full")
+	says(t, ctx, `strip()`, "Done 2 of")
+	js[any](t, ctx, `Storage.prototype.setItem = put; tick('1.3'); 0`)
+	says(t, ctx, `JSON.parse(localStorage.getItem(key)).steps['`+js[string](t, ctx, `step('1.2').id`)+`'].state`, "done")
+
+	js[any](t, ctx, `{ const job = JSON.parse(localStorage.getItem(key)); job.revision = 'zz'; job.seen = Date.now() + 30 * 60000; localStorage.setItem(key, JSON.stringify(job)); 0 }`)
+	work(t, ctx, page)
+	says(t, ctx, `strip()`, "Done 3 of")
+	says(t, ctx, `JSON.stringify(window.baybinder.page.job.clock)`, `"back":30`)
+	says(t, ctx, `document.querySelector('.bay').textContent`, "set back by 30 min")
+	says(t, ctx, `document.querySelector('.bay').textContent`, "revision zz")
+
+	js[any](t, ctx, `var other = JSON.parse(localStorage.getItem(window.baybinder.page.store.key)); other.saved += 1000; delete other.steps[step('1.3').id];
+		dispatchEvent(new StorageEvent('storage', { key: window.baybinder.page.store.key, newValue: JSON.stringify(other) })); 0`)
+	says(t, ctx, `document.querySelector('.bay').textContent`, "another tab")
+	says(t, ctx, `strip()`, "Done 2 of")
+
+	js[any](t, ctx, `localStorage.setItem(window.baybinder.page.store.key, '{"version":1,"steps":'); 0`)
+	work(t, ctx, page)
+	says(t, ctx, `document.querySelector('.trouble').textContent`, "damaged")
+	says(t, ctx, `strip()`, "Done 0 of")
+	says(t, ctx, `localStorage.getItem(window.baybinder.page.store.key + ':damaged')`, `"version":1`)
+}
+
+// queries are those of the trade's list that the demo has, with the page that
+// must be among the first three.
+var queries = []struct{ query, page string }{
+	{"battery out", "lead-acid-battery-out-and-in"}, {"battery out", "lithium-pack-out-and-in"}, {"wheel loose", "change-drive-wheel"},
+	{"hub play", "grease-steer-hubs"}, {"hitch knock", "renew-hitch-pin-and-bush"}, {"oil under tug", "change-drive-unit-oil"},
+	{"press drops", "replace-ram-seal"}, {"gas bottle press", "charge-accumulator"}, {"relief", "set-relief-valve"}, {"seal leaking ram", "replace-ram-seal"},
+	{"compressor will not build pressure", "replace-valve-plate"}, {"oil in air", "replace-separator"}, {"safety valve", "test-receiver"},
+	{"rope stretched", "replace-carriage-ropes"}, {"catch sticks", "set-safety-catches"}, {"end of shift", "hand-over-open-job"},
+	{"torque", "tighten-a-joint"}, {"count tools", "return-to-service"}, {"acid in eye", "water-lead-acid-battery"},
+	{"contcator", "replace-contactor-panel"}, {"seperator", "replace-separator"}, {"replacing ropes", "replace-carriage-ropes"}, {"T-06", "replace-contactor-panel"}, {"112", "delivery-tug"},
+}
+
+func TestSearchFinds(t *testing.T) {
+	site := demoSite(t)
+	ctx, complaints := browser(t)
+	must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "search.html"))))
+	for _, q := range queries {
+		quoted, _ := json.Marshal(q.query)
+		got := js[string](t, ctx, `window.baybinder.find('', `+string(quoted)+`, 3).then((r) => r.hits.map((h) => h.address).join(' '))`)
+		if !strings.Contains(got, "/"+q.page+".html") {
+			t.Errorf("%q finds %s, not %s", q.query, got, q.page)
+		}
+	}
+	if got := js[string](t, ctx, `window.baybinder.find('', 'xqzvw', 3).then((r) => JSON.stringify(r.hits))`); got != "[]" {
+		t.Errorf("a word that is nowhere finds %s", got)
+	}
+	js[any](t, ctx, `var f = document.querySelector('#search input'); f.value = 'contactor'; f.dispatchEvent(new Event('input')); new Promise((d) => setTimeout(d, 300))`)
+	says(t, ctx, `document.querySelector('#search .hits').textContent`, "contactor panel")
+	for _, c := range complaints() {
+		t.Errorf("the browser says: %s", c)
+	}
+}

@@ -1,0 +1,36 @@
+package check
+
+import (
+	"cmp"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+var tooLong = finding.Rule{
+	Code:  "too-long",
+	Level: finding.Advice,
+	Title: "A sentence of a step that has too many words",
+	Why:   "Who reads at arm's length, with a tool in hand, keeps a short sentence in mind and looks a long one up again.",
+	Mend:  "Make two sentences of it, or put the reason into a paragraph of its own that begins with [Because](why:). The limit is words-in-a-step in shop.yaml.",
+}
+
+// wordsInAStep is the limit where the shop has none: ASD-STE100, rule 5.1, at
+// most 20 words in a sentence of a procedure.
+const wordsInAStep = 20
+
+func runTooLong(c *Context, p *manual.Procedure) []finding.Finding {
+	limit := cmp.Or(c.Manual.Shop.Writing.WordsInAStep, wordsInAStep)
+	var found []finding.Finding
+	for _, s := range p.Steps {
+		for _, text := range instructions(s) {
+			for _, one := range text {
+				if n := one.count(); n > limit {
+					found = append(found, tooLong.At(one.at(), "this sentence has %d words; the shop's limit is %d", n, limit).
+						WithMend("make two sentences of it, or take out what nobody acts on"))
+				}
+			}
+		}
+	}
+	return found
+}

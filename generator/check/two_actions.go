@@ -1,0 +1,166 @@
+package check
+
+import (
+	"cmp"
+	"slices"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/source"
+)
+
+var twoActions = finding.Rule{
+	Code:  "two-actions",
+	Level: finding.Advice,
+	Title: "A step that asks for more than one action",
+	Why:   "A step is ticked off once. Of two actions in one step, the second is the one that is forgotten after an interruption.",
+	Mend:  "Make a step of each. Isolate and lock, open and cap, refit and tighten of one thing are one action, and so is what is done at the same time. The limit is actions-in-a-step in shop.yaml.",
+}
+
+// actionsInAStep is the limit where the shop has none: ASD-STE100, rule 5.2,
+// one instruction, unless actions are simultaneous.
+const actionsInAStep = 1
+
+func runTwoActions(c *Context, p *manual.Procedure) []finding.Finding {
+	limit := cmp.Or(c.Manual.Shop.Writing.ActionsInAStep, actionsInAStep)
+	grammar := grammars[languageOf(c.Manual, p)]
+	var found []finding.Finding
+	for _, s := range p.Steps {
+		for _, text := range instructions(s) {
+			if done := actionsIn(text, grammar); len(done) > limit {
+				found = append(found, twoActions.At(done[limit].at, "this step asks for %d actions; the shop's limit is %d", len(done), limit).
+					WithMend("make a step of each"))
+			}
+		}
+	}
+	return found
+}
+
+// action is something to do: what a typed act says, or an imperative verb.
+type action struct {
+	at    source.Pos
+	act   *manual.Link // nil where it is words only
+	names []manual.Named
+}
+
+// actionsIn are the actions of a text, those that are one action told once.
+func actionsIn(text []sentence, g *grammar) []action {
+	var done []action
+	for _, s := range text {
+		together := g != nil && g.atOnce(s)
+		first := len(done)
+		for _, clause := range clauses(s, g) {
+			for _, a := range clause.actions(g) {
+				if together && len(done) > first || slices.ContainsFunc(done, a.isOneWith) {
+					continue
+				}
+				done = append(done, a)
+			}
+		}
+	}
+	return done
+}
+
+// clause is a part of a sentence that begins where a verb can stand.
+type clause []word
+
+// clauses parts a sentence behind its condition, and at and, then. What is not
+// followed by a verb or a typed act is no new clause: "lid and gasket".
+func clauses(s sentence, g *grammar) []clause {
+	out := []clause{nil}
+	conditional := startsConditional(s, g)
+	for i, w := range s {
+		behind := i > 0 && (g.joins(s[i-1].said) || conditional && s[i-1].comma)
+		if i > 0 && s[i-1].comma {
+			conditional = false
+		}
+		if behind && (opensAct(s, i) || g.verb(s, i, g.joins(s[i-1].said))) {
+			out = append(out, nil)
+		}
+		out[len(out)-1] = append(out[len(out)-1], w)
+	}
+	return out
+}
+
+// startsConditional says that a sentence begins with its condition.
+func startsConditional(s sentence, g *grammar) bool {
+	if link := s[0].link; link != nil {
+		switch link.Kind.Name {
+		case "when", "if", "if-not", "optional", "on":
+			return true
+		}
+	}
+	return g.conditional(s[0].said)
+}
+
+// opensAct says that the words of a typed act begin here.
+func opensAct(s sentence, i int) bool {
+	link := s[i].link
+	return link != nil && link.Kind.Act != manual.NoAct && link.Text != "" && (i == 0 || s[i-1].link != link)
+}
+
+// actions of a clause are its typed acts; where it has none, its verb.
+func (c clause) actions(g *grammar) []action {
+	var out []action
+	verbal := action{}
+	for i, w := range c {
+		if w.link == nil || i > 0 && c[i-1].link == w.link {
+			continue
+		}
+		if w.link.Kind.Act != manual.NoAct {
+			out = append(out, action{at: w.link.At, act: w.link})
+		} else if w.link.To != nil {
+			verbal.names = append(verbal.names, w.link.To)
+		}
+	}
+	if len(out) > 0 || len(c) == 0 || !g.verb(sentence(c), 0, false) {
+		return out
+	}
+	verbal.at = c[0].at
+	return []action{verbal}
+}
+
+// isOneWith says that two actions are one: the same act on several things, the
+// pairs that the format names, and the undoing of what holds a part that is
+// taken off.
+func (a action) isOneWith(b action) bool {
+	if a.act == nil || b.act == nil {
+		return a.act == nil && b.act != nil && holdsOneOf(a.names, b.act.To)
+	}
+	one := func(x, y manual.Act) bool {
+		return a.act.Kind.Act == x && b.act.Kind.Act == y || a.act.Kind.Act == y && b.act.Kind.Act == x
+	}
+	switch {
+	case a.act.Kind.Act == b.act.Kind.Act:
+		return true
+	case one(manual.Isolate, manual.Lock):
+		return sameCut(a.act.To, b.act.To)
+	case one(manual.Remove, manual.Cap), one(manual.Renew, manual.Cap):
+		return a.act.To == b.act.To
+	case one(manual.Refit, manual.Tighten):
+		return holds(a.act.To, b.act.To) || holds(b.act.To, a.act.To)
+	}
+	return false
+}
+
+func holdsOneOf(fasteners []manual.Named, part manual.Named) bool {
+	return slices.ContainsFunc(fasteners, func(f manual.Named) bool { return holds(f, part) })
+}
+
+// holds says whether one is a fastener of the other.
+func holds(fastener, part manual.Named) bool {
+	f, isFastener := fastener.(*manual.Fastener)
+	p, isPart := part.(*manual.Part)
+	return isFastener && isPart && slices.Contains(f.Holds, p)
+}
+
+// sameCut says whether two links name the same point, or a point and what it
+// cuts.
+func sameCut(a, b manual.Named) bool {
+	cuts := func(x, y manual.Named) bool {
+		p, isPoint := x.(*manual.Point)
+		e, isEnergy := y.(*manual.Energy)
+		return isPoint && isEnergy && slices.Contains(p.Cuts, e)
+	}
+	return a == b || cuts(a, b) || cuts(b, a)
+}

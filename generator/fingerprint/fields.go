@@ -1,0 +1,267 @@
+package fingerprint
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"baybinder/generator/manual"
+)
+
+// link writes a link's kind and id, and what its reader acts on of the entry
+// that it names. Signs for the program alone are left out.
+func (w *writer) link(link *manual.Link) {
+	switch {
+	case link.Is("step"), link.Is("why"), link.Is("on"):
+		return
+	case link.Is("time"):
+		w.line(1, "time", fmt.Sprint(link.Amount.Base()), "s")
+		return
+	}
+	id := link.ID
+	if link.Not {
+		id = "!" + id
+	}
+	if link.Sign != 0 {
+		id += string(link.Sign) + link.Frag
+	}
+	if id == "" {
+		id = link.Address
+	}
+	w.line(1, "link", link.Kind.Name, id)
+	if link.Is("when") {
+		words, _ := w.procedure.For.To.Option(link.ID)
+		w.field("option", words)
+		return
+	}
+	if link.Part != nil {
+		w.thing(link.Part)
+	}
+	w.thing(link.To)
+}
+
+// thing writes the acted-on fields of an entry. Where it is kept, how many
+// there are, its stock number and its calibration are the stores' matter.
+func (w *writer) thing(n manual.Named) {
+	switch t := n.(type) {
+	case *manual.Tool:
+		w.tool(t)
+	case *manual.Supply:
+		w.supply(t)
+	case *manual.Hazard:
+		w.hazard(t)
+	case *manual.Hold:
+		w.hold(t)
+	case *manual.Role:
+		w.common(&t.Common)
+	case *manual.Point:
+		w.field("name", t.Label())
+		w.point("", t)
+	case *manual.Energy:
+		w.energy(t)
+	case *manual.Part:
+		w.part(t)
+	case *manual.Fastener:
+		w.fastener("", t)
+	case *manual.Fluid:
+		w.fluid(t)
+	case *manual.Setting:
+		w.field("name", t.Label())
+		w.field("value", t.Value)
+	case *manual.Order:
+		w.field("places", strings.Join(t.Labels, ", "))
+	case *manual.Group:
+		for _, p := range t.Parts {
+			w.field("part", p.Label())
+		}
+	}
+}
+
+func (w *writer) common(c *manual.Common) {
+	w.field("name", c.Name)
+	w.field("note", c.Note)
+}
+
+func (w *writer) tool(t *manual.Tool) {
+	w.common(&t.Common)
+	w.field("amount", amountOf(w.procedure.Tools, t.ID))
+	w.field("kind", t.Kind)
+	if !t.Range.IsZero() {
+		w.field("range", t.Range)
+	}
+	w.field("length", t.Length)
+	w.field("adds", t.Adds)
+	w.field("fits", strings.Join(t.Fits, ", "))
+	w.field("rated", t.Rated)
+	w.field("or", sortedIDs(t.Or))
+	w.field("needs", sortedIDs(t.Needs))
+}
+
+func (w *writer) supply(s *manual.Supply) {
+	w.common(&s.Common)
+	w.field("amount", amountOf(w.procedure.Supplies, s.ID))
+	w.field("unit", s.Unit)
+	w.field("hazards", sortedIDs(s.Hazards))
+	ghs := slices.Sorted(slices.Values(s.GHS))
+	w.field("ghs", strings.Join(ghs, ", "))
+	w.field("waste", s.Waste)
+}
+
+// amountOf is what the procedure's list says is needed.
+func amountOf[T any](list []manual.Use[T], id string) string {
+	for _, u := range list {
+		if u.ID == id {
+			return u.Amount
+		}
+	}
+	return ""
+}
+
+// hazard writes a hazard as this procedure meets it.
+func (w *writer) hazard(h *manual.Hazard) {
+	for _, use := range w.procedure.Hazards {
+		if use.ID == h.ID && use.Met != nil {
+			h = use.Met
+		}
+	}
+	w.common(&h.Common)
+	w.field("nature", h.Nature)
+	w.field("harm", h.Harm)
+	w.field("happens", h.Happens)
+	w.field("consequence", h.Consequence)
+	for _, a := range h.Avoid {
+		w.field("avoid", a)
+	}
+	w.field("wear", sortedIDs(h.Wear))
+	w.field("symbol", h.Symbol)
+	w.field("first-aid", h.FirstAid)
+	w.field("of", h.Of.ID)
+}
+
+func (w *writer) hold(h *manual.Hold) {
+	w.common(&h.Common)
+	w.field("kind", h.Kind)
+	w.field("for", h.For)
+	w.field("of", h.Of.ID)
+	w.field("why", h.Why)
+	w.field("what", h.What)
+	for _, place := range h.Places {
+		w.field("at", place)
+	}
+	if !h.Limit.IsZero() {
+		w.field("limit", h.Limit)
+	}
+	w.field("with", h.With.ID)
+	w.field("proved-on", h.ProvedOn.ID)
+	w.field("if-not", h.IfNot)
+	w.field("tries", h.Tries)
+	w.field("call", h.Call.ID)
+	w.field("good", h.Good)
+	w.field("looks-for", h.LooksFor)
+	for _, a := range h.Answers {
+		w.field("answer", a.Key+" "+a.Value)
+	}
+	w.field("by", h.By.ID)
+	w.field("how", h.How)
+}
+
+func (w *writer) point(before string, p *manual.Point) {
+	w.field(before+"where", p.Where)
+	if p.Lock {
+		w.field(before+"lock", "yes")
+	}
+}
+
+func (w *writer) energy(e *manual.Energy) {
+	w.field("name", e.Label())
+	w.field("kind", e.Kind)
+	w.field("voltage", e.Voltage)
+	w.field("pressure", e.Pressure)
+	for _, p := range e.Points {
+		w.field("point", p.ID)
+		if p.To != nil {
+			w.point("point "+p.ID+" ", p.To)
+		}
+	}
+	if e.Stored.Yes {
+		w.field("stored", fmt.Sprint("yes ", e.Stored.Capacitance, " ", e.Stored.Resistance))
+	}
+	w.field("blocked-by", sortedIDs(e.BlockedBy))
+	w.condition(e.OnlyWith)
+}
+
+func (w *writer) condition(c manual.Condition) {
+	if c.Option == "" {
+		return
+	}
+	not := ""
+	if c.Not {
+		not = "!"
+	}
+	w.field("only-with", not+c.Option)
+}
+
+func (w *writer) part(p *manual.Part) {
+	w.field("name", p.Label())
+	w.field("under", sortedIDs(p.Under))
+	w.field("prove-dead", sortedIDs(p.ProveDead))
+	w.field("guards", sortedIDs(p.Guards))
+	w.field("alike", p.Alike)
+	for _, held := range p.HeldBy {
+		w.field("held-by", held.ID+" "+held.Amount)
+		if held.To != nil {
+			w.fastener("held-by "+held.ID+" ", held.To)
+		}
+	}
+	w.field("carries", p.Carries.ID)
+	w.condition(p.OnlyWith)
+	w.field("mass", p.Mass)
+	w.field("renew-with", p.RenewWith.ID)
+	if p.Serial {
+		w.field("serial", "yes")
+	}
+	w.field("old", p.Old)
+}
+
+func (w *writer) fastener(before string, f *manual.Fastener) {
+	w.field(before+"name", f.Label())
+	w.field(before+"thread", f.Thread)
+	w.field(before+"class", f.Class)
+	w.field(before+"across-flats", f.AcrossFlats)
+	w.field(before+"drive", f.Drive)
+	if !f.Torque.IsZero() {
+		w.field(before+"torque", f.Torque)
+	}
+	for _, s := range f.Stages {
+		w.field(before+"stage", s)
+	}
+	w.field(before+"condition", f.Condition)
+	w.field(before+"lubricant", f.Lubricant)
+	w.field(before+"sequence", strings.Join(f.Sequence, ", "))
+	w.field(before+"start", f.Start)
+	w.field(before+"mark-after", f.MarkAfter)
+	w.field(before+"retorque", f.Retorque)
+	w.field(before+"renew-with", f.RenewWith.ID)
+}
+
+func (w *writer) fluid(f *manual.Fluid) {
+	w.field("name", f.Label())
+	w.field("supply", f.Supply.ID)
+	w.field("capacity", f.Capacity)
+	if f.Bleed {
+		w.field("bleed", "yes")
+	}
+	w.field("needed-by", sortedIDs(f.NeededBy))
+}
+
+// ids are the ids of a list whose order says nothing.
+func ids[T any](refs []manual.Ref[T]) []string {
+	var out []string
+	for _, r := range refs {
+		out = append(out, r.ID)
+	}
+	slices.Sort(out)
+	return out
+}
+
+func sortedIDs[T any](refs []manual.Ref[T]) string { return strings.Join(ids(refs), ", ") }

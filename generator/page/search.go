@@ -1,0 +1,104 @@
+package page
+
+import (
+	"strings"
+
+	"baybinder/generator/manual"
+	"baybinder/generator/search"
+)
+
+// Search is the page of the search.
+type Search struct{ Frame }
+
+// Search makes the page of the search.
+func (s *Site) Search() *Search { return &Search{s.Frame("search.html", s.Words.Search)} }
+
+// What a page is found by, from the name down to the words of its steps.
+const (
+	byTitle, byAlias, bySymptom, byMachine = 12, 11, 10, 5
+	bySummary, byThing, byPhase, byStep    = 5, 4, 3, 1
+)
+
+// Index makes the files of the search index, by path in its folder.
+func (s *Site) Index() map[string][]byte {
+	var docs []search.Document
+	for _, p := range s.Shown {
+		if p.Status != "retired" {
+			docs = append(docs, s.found(p))
+		}
+	}
+	docs = append(docs, entries(s, s.Words.Machines, s.Manual.Machines)...)
+	docs = append(docs, entries(s, s.Words.Tools, s.Manual.Tools)...)
+	docs = append(docs, entries(s, s.Words.Supplies, s.Manual.Supplies)...)
+	docs = append(docs, entries(s, s.Words.Hazards, s.Manual.Hazards)...)
+	docs = append(docs, entries(s, s.Words.Holds, s.Manual.Holds)...)
+	var serials []search.Serials
+	for _, m := range s.Manual.Machines {
+		for _, u := range m.Units {
+			serials = append(serials, search.Serials{From: u.From, To: u.To, Name: m.Label(), Address: PageOf(m)})
+		}
+	}
+	return search.Files(s.Words.Lang, docs, serials)
+}
+
+func entries[T any, P interface {
+	*T
+	manual.Named
+}](s *Site, sort string, list []P) []search.Document {
+	var out []search.Document
+	for _, n := range list {
+		id := strings.ReplaceAll(n.Base().ID, "-", " ")
+		out = append(out, search.Document{Name: n.Label(), Address: PageOf(n), Note: sort, Texts: []search.Text{{Weight: 9, Text: n.Label()}, {Weight: 6, Text: id}, {Weight: 6, Text: number(n)}}})
+	}
+	return out
+}
+
+// number is the stock number of an entry that has one.
+func number(n manual.Named) string {
+	switch e := n.(type) {
+	case *manual.Tool:
+		return e.Number
+	case *manual.Supply:
+		return e.Number
+	case *manual.Hazard:
+		return e.Number
+	case *manual.Hold:
+		return e.Number
+	}
+	return ""
+}
+
+// found is a procedure as the search finds it.
+func (s *Site) found(p *manual.Procedure) search.Document {
+	d := search.Document{Name: p.Label(), Address: PageOf(p), Note: p.Summary}
+	add := func(weight int, texts ...string) {
+		for _, t := range texts {
+			d.Texts = append(d.Texts, search.Text{Weight: weight, Text: t})
+		}
+	}
+	add(byTitle, p.Title)
+	add(byAlias, p.AlsoCalled...)
+	add(bySymptom, p.Symptoms...)
+	add(bySummary, p.Summary, strings.ReplaceAll(p.ID, "-", " "))
+	add(bySummary, p.Was...)
+	if p.For.To != nil {
+		add(byMachine, p.For.To.Label())
+	}
+	for _, phase := range p.Phases {
+		add(byPhase, phase.Title.Plain)
+	}
+	for _, st := range p.Steps {
+		for i := range st.Blocks {
+			add(byStep, st.Blocks[i].Plain)
+		}
+		for _, l := range st.Links {
+			if l.To != nil && l.Kind.List != manual.NoList {
+				add(byThing, l.To.Label())
+			}
+		}
+	}
+	for _, b := range p.Intro {
+		add(byStep+1, b.Plain)
+	}
+	return d
+}

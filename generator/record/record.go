@@ -1,0 +1,9 @@
+// Package record knows the file that a job at the bay is saved as.
+package record
+
+import _ "embed"
+
+// Schema is the JSON Schema of the file, as it is published with every site.
+//
+//go:embed record.schema.json
+var Schema []byte

@@ -1,0 +1,247 @@
+// Package search makes the site's search index: files that a browser loads one by one, with script tags, as a query needs them.
+//
+// A query reads the list of shards (main), one shard of words for each word
+// (w-PREFIX: every form with its stem, every stem with its documents), and the
+// chunks of document names (d-N) that the hits stand in; the list of words
+// (words) only where a word found nothing. The stems are Snowball's; the
+// browser has no stemmer: a form that no page holds loses letters at its end
+// until a stem is met.
+package search
+
+import (
+	"bytes"
+	"encoding/json"
+	"slices"
+	"sort"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"github.com/kljensen/snowball"
+	"golang.org/x/text/unicode/norm"
+)
+
+// Document is a page that the search can find.
+type Document struct {
+	Name, Address, Note string
+	Texts               []Text
+}
+
+// Text is what a page is found by, and how much that weighs.
+type Text struct {
+	Weight int
+	Text   string
+}
+
+// Serials are the serial numbers of a machine's units.
+type Serials struct {
+	From, To      int
+	Name, Address string
+}
+
+const (
+	chunk     = 64       // documents whose names stand in one file
+	mostPosts = 2000     // documents kept for one stem, the heaviest
+	fullShard = 40 << 10 // bytes from which a shard is divided
+	mostWords = 12000    // words in the list that slips are looked up in
+	longest   = 4        // letters in a shard's name
+)
+
+// Files makes the index's files, by path in the site's folder of it.
+func Files(language string, documents []Document, serials []Serials) map[string][]byte {
+	b := newBuilder(language)
+	for i := range documents {
+		b.add(i, &documents[i])
+	}
+	out := map[string][]byte{}
+	for from := 0; from < len(documents); from += chunk {
+		names := [][3]string{}
+		for _, d := range documents[from:min(from+chunk, len(documents))] {
+			names = append(names, [3]string{d.Name, d.Address, d.Note})
+		}
+		put(out, "d-"+strconv.Itoa(from/chunk), names)
+	}
+	shards := b.shards(out)
+	rows := [][4]any{}
+	for _, s := range serials {
+		rows = append(rows, [4]any{s.From, s.To, s.Name, s.Address})
+	}
+	put(out, "main", map[string]any{"docs": len(documents), "chunk": chunk, "shards": shards, "serials": rows})
+	put(out, "words", strings.Join(b.commonest(), " "))
+	return out
+}
+
+// put writes one file: a call that hands its data over.
+func put(out map[string][]byte, name string, data any) {
+	var text bytes.Buffer
+	text.WriteString("'use strict';\nwindow.baybinder.shard(" + strconv.Quote(name) + ", ")
+	encoder := json.NewEncoder(&text)
+	if err := encoder.Encode(data); err != nil {
+		panic(err) // plain values: a mistake of this package
+	}
+	text.WriteString(");\n")
+	out[name+".js"] = text.Bytes()
+}
+
+type builder struct {
+	language string
+	forms    map[string]string      // form → stem
+	used     map[string]int         // form → how often
+	posts    map[string]map[int]int // stem → document → weight
+}
+
+func newBuilder(language string) *builder {
+	b := &builder{language: "english", forms: map[string]string{}, used: map[string]int{}, posts: map[string]map[int]int{}}
+	if language == "es" {
+		b.language = "spanish"
+	}
+	return b
+}
+
+func (b *builder) add(doc int, d *Document) {
+	for _, t := range d.Texts {
+		for _, form := range Words(t.Text) {
+			stem := b.stem(form)
+			b.used[form]++
+			if b.posts[stem] == nil {
+				b.posts[stem] = map[int]int{}
+			}
+			b.posts[stem][doc] = max(b.posts[stem][doc], t.Weight)
+		}
+	}
+}
+
+// stem is a form's stem. A word that is mostly figures is its own. Accents are
+// gone by then: what Spanish endings lose by that, the browser's cutting finds.
+func (b *builder) stem(form string) string {
+	if stem, known := b.forms[form]; known {
+		return stem
+	}
+	stem, err := snowball.Stem(form, b.language, true)
+	if err != nil || stem == "" || strings.ContainsFunc(form, unicode.IsDigit) {
+		stem = form
+	}
+	b.forms[form] = stem
+	return stem
+}
+
+// Words splits a text as the browser splits a query: small letters and
+// figures, without accents.
+func Words(text string) []string {
+	var bare strings.Builder
+	for _, r := range norm.NFD.String(text) {
+		if !unicode.Is(unicode.Mn, r) {
+			bare.WriteRune(unicode.ToLower(r))
+		}
+	}
+	return strings.FieldsFunc(bare.String(), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsNumber(r) })
+}
+
+// shard is one file of words.
+type shard struct {
+	Forms map[string]string `json:"forms"`
+	Posts map[string][]int  `json:"posts"`
+}
+
+// shards writes the shards and returns their names.
+func (b *builder) shards(out map[string][]byte) []string {
+	lists := map[string][]int{}
+	for stem, docs := range b.posts {
+		lists[stem] = posting(docs)
+	}
+	names := []string{}
+	var divide func(prefix string, forms []string)
+	divide = func(prefix string, forms []string) {
+		s := shard{map[string]string{}, map[string][]int{}}
+		size := 0
+		for _, f := range forms {
+			stem := b.forms[f]
+			s.Forms[f] = stem
+			if _, known := s.Posts[stem]; !known {
+				s.Posts[stem] = lists[stem]
+				size += 4 * len(lists[stem])
+			}
+			size += 2*len(f) + 8
+		}
+		if runes := len([]rune(prefix)); prefix == "" || (size > fullShard && runes < longest) {
+			groups, order := grouped(forms, runes+1)
+			for _, next := range order {
+				if next != prefix || prefix == "" {
+					divide(next, groups[next])
+				}
+			}
+			if prefix == "" || len(groups[prefix]) == 0 {
+				return
+			}
+			short := shard{map[string]string{}, map[string][]int{}} // words no longer than the prefix
+			for _, f := range groups[prefix] {
+				short.Forms[f], short.Posts[b.forms[f]] = b.forms[f], lists[b.forms[f]]
+			}
+			s = short
+		}
+		names = append(names, prefix)
+		put(out, "w-"+prefix, s)
+	}
+	divide("", sortedKeys(b.forms))
+	slices.Sort(names)
+	return names
+}
+
+// grouped puts forms under their first n letters, or all that they have.
+func grouped(forms []string, n int) (map[string][]string, []string) {
+	groups, order := map[string][]string{}, []string{}
+	for _, f := range forms {
+		r := []rune(f)
+		key := string(r[:min(n, len(r))])
+		if groups[key] == nil {
+			order = append(order, key)
+		}
+		groups[key] = append(groups[key], f)
+	}
+	return groups, order
+}
+
+// posting writes documents as steps from one to the next, each with its
+// weight; of very many the heaviest.
+func posting(docs map[int]int) []int {
+	list := make([]int, 0, len(docs))
+	for d := range docs {
+		list = append(list, d)
+	}
+	sort.Slice(list, func(i, j int) bool {
+		if docs[list[i]] != docs[list[j]] {
+			return docs[list[i]] > docs[list[j]]
+		}
+		return list[i] < list[j]
+	})
+	list = list[:min(len(list), mostPosts)]
+	slices.Sort(list)
+	out, last := make([]int, 0, 2*len(list)), 0
+	for _, d := range list {
+		out = append(out, d-last, docs[d])
+		last = d
+	}
+	return out
+}
+
+// commonest are the words in which a slip is looked up: without figures, a
+// slip in which is another number.
+func (b *builder) commonest() []string {
+	var list []string
+	for _, f := range sortedKeys(b.forms) {
+		if len(f) > 3 && !strings.ContainsFunc(f, unicode.IsDigit) {
+			list = append(list, f)
+		}
+	}
+	slices.SortStableFunc(list, func(x, y string) int { return b.used[y] - b.used[x] })
+	return list[:min(len(list), mostWords)]
+}
+
+func sortedKeys(m map[string]string) []string {
+	out := make([]string, 0, len(m))
+	for k := range m {
+		out = append(out, k)
+	}
+	slices.Sort(out)
+	return out
+}

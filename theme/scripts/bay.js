@@ -1,0 +1,278 @@
+'use strict';
+
+// The page of a procedure at the bay: the job, the strip, and all that follows
+// from a tick. Without this script the page reads the same, with squares.
+(function (bay) {
+  const { make, button, fill } = bay;
+
+  class Page {
+    constructor(root) {
+      const w = bay.words;
+      this.root = root;
+      this.shop = root.dataset.shop;
+      this.procedure = root.dataset.procedure;
+      this.revision = root.dataset.revision;
+      this.unit = new bay.Unit(root);
+      this.live = make('p', { class: 'live', role: 'status' });
+      this.trouble = make('p', { class: 'trouble', role: 'alert', hidden: true });
+      this.notice = make('p', { class: 'trouble', role: 'status', hidden: true });
+      this.choice = make('div', { class: 'unit' });
+      this.worker = make('input', { type: 'text', id: 'worker', autocomplete: 'off', maxlength: 80 });
+      this.worker.addEventListener('input', () => this.change((job) => { job.worker = this.worker.value; }));
+      this.short = button(w.ShortView, () => this.toggleShort(), { 'aria-pressed': 'false' });
+      this.strip = make('details', { class: 'strip' }, make('summary', {}, this.count = make('span', { class: 'count' }), ' ', this.clock = make('span', { class: 'next' })), this.stand = make('div', { class: 'now' }));
+      this.store = new bay.Store('baybinder:' + this.shop + ':' + this.procedure, (word) => this.say(word), (job) => this.taken(job));
+      this.job = this.store.read() || bay.newJob(this);
+      root.append(this.trouble, this.notice, this.choice,
+        make('p', {}, make('label', { for: 'worker' }, w.WhoWorks), ' ', this.worker),
+        make('p', { class: 'presses' }, this.short, button(w.SaveRecord, () => bay.saveRecord(this)), button(w.PrintSummary, () => bay.printSummary(this)), button(w.StartAgain, () => this.startAgain())),
+        this.live);
+      root.after(this.strip);
+      this.steps = order(document.querySelectorAll('.phase > .steps > li.step')).map((e) => new bay.Step(e, this));
+      this.meetRevision();
+      this.meetAddress();
+      this.watchClock();
+      this.show();
+      setInterval(() => this.beat(), 1000);
+      addEventListener('visibilitychange', () => this.beat());
+    }
+
+    say(word) {
+      this.trouble.hidden = !word;
+      this.trouble.textContent = word ? bay.words[word === 'noStore' ? 'NoStore' : word === 'fullStore' ? 'FullStore' : 'DamagedStore'] : '';
+    }
+
+    announce(words) {
+      this.live.textContent = words;
+    }
+
+    // warn adds to what was said before: one trouble must not hide another.
+    warn(words) {
+      this.notice.hidden = false;
+      if (![...this.notice.children].some((p) => p.textContent === words)) this.notice.append(make('span', {}, words));
+      if (this.notice.children.length > 4) this.notice.firstChild.remove();
+    }
+
+    change(how) {
+      how(this.job);
+      this.store.write(this.job);
+      this.show();
+    }
+
+    // taken: another tab of this page wrote. The newer one stands, and this
+    // one says so.
+    taken(job) {
+      if (job && job.saved <= this.job.saved) return;
+      this.job = job || bay.newJob(this);
+      this.warn(job ? bay.words.OtherTab : bay.words.OtherTabAgain);
+      this.unit.toAddress(this.job.unit);
+      this.show();
+    }
+
+    // meetRevision: a job that was begun with another revision keeps its
+    // ticks, and says so; ticks of steps that are gone are counted.
+    meetRevision() {
+      const ids = new Set(this.steps.map((s) => s.id)), gone = Object.keys(this.job.steps).filter((id) => !ids.has(id));
+      if (this.job.revision !== this.revision) this.warn(fill(bay.words.OtherRevision, this.job.revision || '–', this.revision || '–', gone.length));
+      else if (gone.length) this.warn(fill(bay.words.StepsGone, gone.length));
+    }
+
+    async meetAddress() {
+      const asked = this.unit.fromAddress(), now = this.job.unit;
+      if (asked === undefined) return this.unit.toAddress(now);
+      if (now && this.unit.query(now) === this.unit.query(asked)) return this.unit.toAddress(now);
+      await this.chooseUnit(asked);
+      this.unit.toAddress(this.job.unit);
+    }
+
+    get begun() {
+      return Object.keys(this.job.steps).length + Object.keys(this.job.holds).length + this.job.notes.length > 0;
+    }
+
+    // chooseUnit: another unit is another job; its ticks are cleared, after
+    // asking.
+    async chooseUnit(unit) {
+      const w = bay.words;
+      if (this.begun && !await bay.ask({ title: w.OtherUnitTitle, text: w.OtherUnitText, yes: w.OtherUnitYes })) return;
+      const worker = this.job.worker;
+      this.job = bay.newJob(this);
+      this.change((job) => { job.unit = unit; job.worker = worker; });
+      this.choosing = false;
+      this.unit.toAddress(unit);
+      this.show();
+    }
+
+    async startAgain() {
+      const w = bay.words;
+      if (!await bay.ask({ title: w.AgainTitle, text: w.AgainText, yes: w.StartAgain })) return;
+      const unit = this.job.unit;
+      this.store.forget();
+      this.job = bay.newJob(this);
+      this.job.unit = unit;
+      this.notice.replaceChildren();
+      this.notice.hidden = true;
+      this.show();
+    }
+
+    // before is the step that is done before another, as far as it applies.
+    before(step) {
+      for (let i = this.steps.indexOf(step) - 1; i >= 0; i--) {
+        const s = this.steps[i];
+        if (s.applies && s.state !== 'skipped' && !(s.waiting && !s.at) && !step.element.contains(s.element)) return s;
+      }
+      return null;
+    }
+
+    // outcome: of "if-not:HOLD" or "if:HOLD=ANSWER" for a step: true, false,
+    // or null while it is not known. It is asked of the last such hold before
+    // the step.
+    outcome(condition, step) {
+      const [, kind, id, answer] = /^(if-not|if):([^=]+)=?(.*)$/.exec(condition) || [];
+      const end = this.branch(step, condition);
+      let hold = null;
+      for (const s of this.steps) {
+        for (const h of s.holds) {
+          if (h.id === id && !end.contains(h.element) && (h.element.compareDocumentPosition(end) & Node.DOCUMENT_POSITION_FOLLOWING)) hold = h;
+        }
+      }
+      if (!hold) return null;
+      if (kind === 'if') return hold.now.answer ? hold.now.answer === answer : null;
+      return hold.failed ? true : hold.met ? false : null;
+    }
+
+    // branch is the element that a condition stands on: the step, or what
+    // holds it.
+    branch(step, condition) {
+      let e = step.element;
+      while (e.parentElement && !(e.dataset.if || '').split(' ').includes(condition)) e = e.parentElement;
+      return e;
+    }
+
+    setStep(step, state, more) {
+      this.change((job) => {
+        if (state) job.steps[step.id] = { state: state, at: Date.now(), ...more };
+        else delete job.steps[step.id];
+      });
+    }
+
+    // take puts a step in hand: one at a time.
+    take(step) {
+      this.change((job) => {
+        for (const [id, s] of Object.entries(job.steps)) if (s.state === 'hand') delete job.steps[id];
+        job.steps[step.id] = { state: 'hand', at: Date.now() };
+      });
+      step.more.open = false;
+    }
+
+    // done ticks a step. What is still open before it is a gap: recorded and
+    // shown, never passed in silence.
+    done(step) {
+      const place = this.steps.indexOf(step);
+      const known = this.job.gaps.flatMap((g) => g.unticked);
+      const unticked = this.steps.slice(0, place).filter((s) => !s.settled && !s.waiting && !known.includes(s.number)).map((s) => s.number);
+      const open = [];
+      for (const s of this.steps.slice(0, place + 1)) {
+        if (s === step || s.state === 'done') for (const h of s.holds) if (h.open && !this.job.gaps.some((g) => g.keys.includes(h.key))) open.push(h);
+      }
+      this.change((job) => {
+        job.steps[step.id] = { state: 'done', at: Date.now() };
+        if (unticked.length || open.length) {
+          job.gaps.push({ step: step.number, id: step.id, at: Date.now(), unticked: unticked, holds: open.map((h) => h.title), keys: open.map((h) => h.key) });
+        }
+      });
+      const gap = this.job.gaps.find((g) => g.id === step.id);
+      this.announce(fill(bay.words.Ticked, step.number) + (gap ? ' ' + bay.gapWords(gap) : ''));
+    }
+
+    // watchClock: a clock that was set back makes every time doubtful; it is
+    // said and recorded. Waits count on from the later time, so they only get
+    // longer.
+    watchClock() {
+      const now = Date.now(), seen = Math.max(this.job.seen || 0, ...Object.values(this.job.steps).map((s) => s.at));
+      if (now < seen - 2000) this.clockBack(seen - now);
+      this.offset = now - performance.now();
+    }
+
+    clockBack(ms) {
+      const by = Math.max(1, Math.round(ms / 60000));
+      this.warn(fill(bay.words.ClockBack, by));
+      this.job.clock.push({ at: Date.now(), back: by });
+      this.store.write(this.job);
+    }
+
+    beat() {
+      const offset = Date.now() - performance.now();
+      if (offset < this.offset - 2000) this.clockBack(this.offset - offset);
+      this.offset = offset;
+      for (const s of this.steps) for (const h of s.holds) if (h.kind === 'wait') h.show();
+      this.showStrip();
+    }
+
+    toggleShort() {
+      const on = document.body.classList.toggle('short');
+      this.short.setAttribute('aria-pressed', String(on));
+    }
+
+    show() {
+      this.showUnit();
+      for (const s of this.steps) s.show();
+      this.showStrip();
+      if (document.activeElement !== this.worker) this.worker.value = this.job.worker;
+    }
+
+    showUnit() {
+      const w = bay.words, unit = this.job.unit;
+      if (!this.unit.rows.length && !this.unit.asked.length) return;
+      if (unit && !this.choosing) {
+        this.choice.replaceChildren(make('p', {}, make('b', {}, this.unit.label(unit)), ' ', button(w.OtherUnit, () => { this.choosing = true; this.panel = null; this.showUnit(); })));
+        this.panel = null;
+        return;
+      }
+      if (this.panel) return;
+      this.panel = this.unit.panel((u) => this.chooseUnit(u), (words) => this.warn(words));
+      this.choice.replaceChildren(this.panel);
+    }
+
+    showStrip() {
+      const w = bay.words, due = this.steps.filter((s) => s.applies && !s.waiting || s.at);
+      const done = due.filter((s) => s.state === 'done').length, skipped = due.filter((s) => s.state === 'skipped').length;
+      const words = [fill(w.DoneOf, done, due.length)];
+      if (skipped) words.push(fill(w.Skipped, skipped));
+      if (this.job.gaps.length) words.push(fill(w.Gaps, this.job.gaps.length));
+      const hand = this.steps.find((s) => s.state === 'hand');
+      if (hand) words.push(fill(w.HandNow, hand.number));
+      put(this.count, words.join(' · '));
+      const waits = this.steps.flatMap((s) => s.holds).filter((h) => h.kind === 'wait' && h.step.state !== 'done' && h.step.applies && !h.step.waiting && h.until !== null);
+      put(this.clock, waits.map((h) => (h.met ? fill(w.WaitOverShort, h.step.number) : fill(w.WaitShort, h.step.number, bay.clock(h.until)))).join(' · '));
+      this.showStand();
+    }
+
+    // showStand copies where things stand after the last tick.
+    showStand() {
+      const w = bay.words, last = this.steps.findLast((s) => s.state === 'done');
+      const at = last ? this.steps.indexOf(last) : -1;
+      const told = this.steps.slice(0, at + 1).findLast((s) => s.text.querySelector(':scope > .stand'));
+      const key = at + '/' + this.job.gaps.length;
+      if (this.stoodAt === key) return;
+      this.stoodAt = key;
+      const list = told ? [...told.text.querySelector(':scope > .stand').children].filter((c) => c.tagName !== 'SUMMARY').map((c) => c.cloneNode(true)) : [make('p', {}, w.NothingChanged)];
+      this.stand.replaceChildren(make('p', {}, make('b', {}, last ? fill(w.StandAfter, last.number) : w.StandStart)), ...list);
+      if (this.job.gaps.length || this.steps.slice(0, at).some((s) => !s.settled && !s.waiting)) this.stand.append(make('p', { class: 'doubt' }, w.StandDoubt));
+    }
+  }
+
+  const put = (e, words) => { if (e.textContent !== words) e.textContent = words; };
+
+  // order lists steps as they are done: the sub-steps of a step before the
+  // step itself is done.
+  function order(list) {
+    const out = [];
+    for (const e of list) {
+      out.push(...order(e.querySelectorAll(':scope > .subs > li.step')), e);
+    }
+    return out;
+  }
+
+  const root = document.getElementById('bay');
+  if (root) bay.page = new Page(root);
+})(window.baybinder);

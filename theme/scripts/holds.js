@@ -1,0 +1,225 @@
+'use strict';
+
+// Holds: where work stops. Each kind says when it is met, and builds what is
+// typed or touched. What a hold holds is job.holds[key], key the step's id and
+// the hold's.
+(function (bay) {
+  const { make, button, fill } = bay;
+
+  // number reads what a technician types: 4.2, 4,2 and −3 are numbers; what
+  // is not plainly one is null, never a guess.
+  bay.number = function (text) {
+    const plain = text.trim().replace('−', '-').replace(',', '.');
+    return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
+  };
+
+  // within compares a number with a hold's limit; both ends belong to it.
+  bay.within = (n, data) => (data.low === '' || data.low === undefined || n >= Number(data.low)) && (data.high === '' || data.high === undefined || n <= Number(data.high));
+
+  bay.Hold = class {
+    constructor(element, step, page) {
+      this.element = element;
+      this.step = step;
+      this.page = page;
+      this.data = element.dataset;
+      this.id = this.data.hold;
+      this.kind = this.data.kind;
+      this.key = step.id + '/' + this.id;
+      this.title = element.querySelector('.title').textContent;
+      this.controls = make('div', { class: 'controls' });
+      const build = { wait: this.wait, measure: this.measure, look: this.look, ask: this.answers, note: this.note }[this.kind] || this.sign;
+      build.call(this);
+      element.append(this.controls);
+    }
+
+    get now() { return this.page.job.holds[this.key] || {}; }
+
+    // set changes what the hold holds, and says when.
+    set(change) {
+      this.page.change((job) => {
+        job.holds[this.key] = { ...this.now, ...change, id: this.id, kind: this.kind, step: this.step.number, at: Date.now() };
+      });
+    }
+
+    get met() {
+      switch (this.kind) {
+        case 'wait': return this.until !== null && Date.now() >= this.until;
+        case 'measure': return this.judged === 'in' && (!('proved' in this.data) || this.now.proved === true);
+        case 'look': return this.now.good === true;
+        case 'ask': return Boolean(this.now.answer);
+        case 'note': return Boolean(this.now.words);
+        default: return Boolean(this.now.name);
+      }
+    }
+
+    // failed says that it was not met at least once: a branch may hang on it.
+    get failed() {
+      return (this.now.failed || []).length > 0 || this.judged === 'out' || this.now.good === false;
+    }
+
+    // A witness may stay away; a hold of every other kind is open until met.
+    get open() { return this.kind !== 'witness' && !this.met; }
+
+    // A wait runs from the tick of the step before.
+    get from() {
+      const before = this.page.before(this.step);
+      if (!before) return this.now.from || null;
+      return before.state === 'done' ? before.at : null;
+    }
+
+    get until() { return this.from === null ? null : this.from + Number(this.data.wait) * 1000; }
+
+    wait() {
+      this.says = make('p', { class: 'clock' });
+      this.start = button(bay.words.StartWait, () => this.set({ from: Date.now() }));
+      this.controls.append(this.says, this.start);
+    }
+
+    showWait() {
+      const w = bay.words, before = this.page.before(this.step), until = this.until;
+      this.start.hidden = Boolean(before) || until !== null;
+      let words = before ? fill(w.WaitFromTick, before.number) : '';
+      if (until !== null) words = this.met ? fill(w.WaitOver, bay.clock(until)) : fill(w.NotBefore, bay.clock(until), bay.left(until - Date.now()));
+      if (this.says.textContent !== words) this.says.textContent = words;
+      this.element.classList.toggle('running', until !== null && !this.met);
+      if (this.running && this.met) {
+        bay.beep();
+        this.page.announce(fill(w.WaitOverAt, this.step.number, this.title));
+      }
+      this.running = until !== null && !this.met;
+    }
+
+    measure() {
+      const w = bay.words, unit = this.data.unit || '';
+      this.fields = [...this.element.querySelectorAll('.blanks li')].map((li, i) => {
+        const where = li.querySelector('span:not(.blank)');
+        const field = make('input', {
+          type: 'text', inputmode: 'decimal', autocomplete: 'off', class: 'reading', maxlength: 12,
+          'aria-label': this.title + (where ? ', ' + where.textContent : '') + (unit ? ', ' + unit : '')
+        });
+        field.addEventListener('input', () => this.typed());
+        li.querySelector('.blank').replaceWith(field);
+        return { field: field, where: where ? where.textContent : '', at: i };
+      });
+      this.verdict = make('p', { class: 'verdict', role: 'status' });
+      this.again = button(w.MeasureAgain, () => this.retake());
+      this.proved = button(w.TesterProved, () => this.set({ proved: this.now.proved !== true }), { 'aria-pressed': 'false' });
+      this.controls.append(this.verdict, make('p', { class: 'presses' }, 'proved' in this.data ? this.proved : null, this.again));
+    }
+
+    typed() {
+      this.set({ values: this.fields.map((f) => f.field.value.trim()) });
+    }
+
+    // retake puts what was out of limit into the record and asks anew.
+    retake() {
+      this.set({ failed: [...(this.now.failed || []), { at: Date.now(), values: this.now.values }], values: this.fields.map(() => ''), proved: false });
+      this.fields[0].field.focus();
+    }
+
+    // judged: '' while something is missing, 'odd' where it is no number,
+    // 'out' as soon as one is out of limit, 'in' when all are within.
+    get judged() {
+      if (this.kind !== 'measure') return '';
+      const values = this.now.values || [];
+      const typed = values.filter((v) => v !== '');
+      const numbers = typed.map(bay.number);
+      if (numbers.some((n) => n !== null && !bay.within(n, this.data))) return 'out';
+      if (numbers.includes(null)) return 'odd';
+      return typed.length === this.fields.length ? 'in' : '';
+    }
+
+    showMeasure() {
+      const w = bay.words, judged = this.judged, tries = (this.now.failed || []).length + (judged === 'out' ? 1 : 0);
+      this.fields.forEach((f, i) => {
+        const value = (this.now.values || [])[i] || '', n = bay.number(value);
+        if (document.activeElement !== f.field || value === '') f.field.value = value;
+        f.field.setAttribute('aria-invalid', String(value !== '' && (n === null || !bay.within(n, this.data))));
+      });
+      const used = this.data.tries && tries >= Number(this.data.tries) && judged === 'out';
+      let words = { in: w.WithinLimit, out: w.OutOfLimit, odd: fill(w.NoNumber, this.data.unit || ''), '': '' }[judged];
+      if (tries && judged !== 'in') words += ' ' + fill(w.TriesSoFar, tries);
+      if (used && this.data.calls) words += ' ' + fill(w.CallNow, this.data.calls);
+      if (this.verdict.textContent !== words) this.verdict.textContent = words;
+      this.again.hidden = judged !== 'out';
+      this.proved.setAttribute('aria-pressed', String(this.now.proved === true));
+      this.element.classList.toggle('out', judged === 'out');
+    }
+
+    look() {
+      const w = bay.words, press = (good) => () => {
+        const failed = good === false ? [...(this.now.failed || []), { at: Date.now() }] : this.now.failed || [];
+        this.set({ good: good, failed: failed });
+      };
+      this.yes = button(w.LookGood, press(true), { 'aria-pressed': 'false' });
+      this.no = button(w.LookBad, press(false), { 'aria-pressed': 'false' });
+      this.controls.append(make('p', { class: 'presses' }, this.yes, this.no));
+    }
+
+    showLook() {
+      this.yes.setAttribute('aria-pressed', String(this.now.good === true));
+      this.no.setAttribute('aria-pressed', String(this.now.good === false));
+      this.element.classList.toggle('out', this.now.good === false);
+    }
+
+    answers() {
+      this.choices = [...this.element.querySelectorAll('.answers li')].map((li) => {
+        const key = li.dataset.answer;
+        const b = button(li.textContent.trim(), () => this.set({ answer: key }), { 'aria-pressed': 'false' });
+        li.replaceChildren(b);
+        return { key: key, press: b };
+      });
+    }
+
+    showAnswers() {
+      for (const c of this.choices) c.press.setAttribute('aria-pressed', String(this.now.answer === c.key));
+    }
+
+    note() {
+      const blank = this.element.querySelector('.blank');
+      this.field = make('input', { type: 'text', class: 'words', autocomplete: 'off', maxlength: 500, 'aria-label': this.title });
+      this.field.addEventListener('input', () => this.set({ words: this.field.value }));
+      blank.replaceWith(this.field);
+    }
+
+    showNote() {
+      if (document.activeElement !== this.field) this.field.value = this.now.words || '';
+    }
+
+    sign() {
+      const w = bay.words;
+      this.field = make('input', { type: 'text', class: 'words', autocomplete: 'off', maxlength: 80, 'aria-label': this.title + ', ' + w.Name });
+      this.says = make('p', { class: 'verdict', role: 'status' });
+      this.put = button(w.SignNow, () => this.signed());
+      this.back = button(w.TakeBack, () => this.set({ name: '', signed: 0 }));
+      const line = this.element.querySelector('.signed');
+      line.classList.add('on-paper');
+      this.controls.append(make('p', { class: 'presses' }, this.field, this.put, this.back), this.says);
+    }
+
+    signed() {
+      const w = bay.words, name = this.field.value.trim(), doer = this.page.job.worker.trim();
+      if (!name) return this.field.focus();
+      if (this.kind === 'check' && doer && doer.toLowerCase() === name.toLowerCase()) {
+        this.says.textContent = w.SamePerson;
+        return;
+      }
+      this.set({ name: name, signed: Date.now() });
+    }
+
+    showSign() {
+      const name = this.now.name || '';
+      this.field.hidden = this.put.hidden = Boolean(name);
+      this.back.hidden = !name;
+      if (name) this.says.textContent = fill(bay.words.SignedBy, name, bay.clock(this.now.signed));
+      else if (this.shown) this.says.textContent = '';
+      this.shown = name;
+    }
+
+    show() {
+      const show = { wait: this.showWait, measure: this.showMeasure, look: this.showLook, ask: this.showAnswers, note: this.showNote }[this.kind] || this.showSign;
+      show.call(this);
+      this.element.classList.toggle('met', this.met);
+    }
+  };
+})(window.baybinder);

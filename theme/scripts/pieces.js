@@ -1,0 +1,81 @@
+'use strict';
+
+// Small pieces that the bay's scripts build the page from.
+(function (bay) {
+  // make makes an element: make('p', {class: 'x'}, 'words', child).
+  bay.make = function (tag, attributes, ...children) {
+    const e = document.createElement(tag);
+    for (const [name, value] of Object.entries(attributes || {})) {
+      if (name === 'click') e.addEventListener('click', value);
+      else if (value === true) e.setAttribute(name, '');
+      else if (value !== false && value !== null && value !== undefined) e.setAttribute(name, value);
+    }
+    e.append(...children.filter((c) => c !== null && c !== undefined));
+    return e;
+  };
+
+  bay.button = (words, click, attributes) => bay.make('button', { type: 'button', class: 'press', ...attributes, click: click }, words);
+
+  // fill puts values into words: fill('not before {0}', '10:42').
+  bay.fill = (words, ...values) => words.replace(/\{(\d)\}/g, (_, i) => values[i]);
+
+  const two = (n) => String(n).padStart(2, '0');
+
+  // clock writes a time of day; with the date where it is not today's.
+  bay.clock = function (ms) {
+    const d = new Date(ms), now = new Date(Date.now());
+    const time = two(d.getHours()) + ':' + two(d.getMinutes());
+    if (d.toDateString() === now.toDateString()) return time;
+    return d.getFullYear() + '-' + two(d.getMonth() + 1) + '-' + two(d.getDate()) + ' ' + time;
+  };
+
+  // left writes how long is left: 1:02:03, 9:59.
+  bay.left = function (ms) {
+    const s = Math.max(0, Math.ceil(ms / 1000)), h = Math.floor(s / 3600);
+    return (h ? h + ':' + two(Math.floor(s / 60) % 60) : String(Math.floor(s / 60))) + ':' + two(s % 60);
+  };
+
+  // ask opens a dialog and resolves to what was chosen: false, or true, or the
+  // words that were typed where input names what to type.
+  bay.ask = function (o) {
+    return new Promise((done) => {
+      const field = o.input ? bay.make('textarea', { rows: 3 }) : null;
+      const close = (value) => { box.close(); box.remove(); done(value); };
+      const yes = () => {
+        if (field && !field.value.trim()) return field.focus();
+        close(field ? field.value.trim() : true);
+      };
+      const box = bay.make('dialog', { class: 'ask', 'aria-label': o.title },
+        bay.make('p', { class: 'title' }, o.title),
+        o.text ? bay.make('p', {}, o.text) : null,
+        field ? bay.make('label', {}, o.input, field) : null,
+        bay.make('p', { class: 'presses' }, bay.button(o.yes, yes), bay.button(bay.words.Cancel, () => close(false))));
+      box.addEventListener('cancel', (e) => { e.preventDefault(); close(false); });
+      document.body.append(box);
+      box.showModal();
+    });
+  };
+
+  // The beep needs a touch or a key first: browsers keep pages quiet until then.
+  let audio = null;
+  const wake = () => {
+    try {
+      audio = audio || new AudioContext();
+      if (audio.state === 'suspended') audio.resume();
+    } catch { /* no sound here: the page shows it all the same */ }
+  };
+  addEventListener('pointerdown', wake, { once: true });
+  addEventListener('keydown', wake, { once: true });
+
+  bay.beep = function () {
+    if (!audio) return;
+    for (const at of [0, 0.4, 0.8]) {
+      const tone = audio.createOscillator(), loud = audio.createGain();
+      tone.frequency.value = 880;
+      loud.gain.value = 0.2;
+      tone.connect(loud).connect(audio.destination);
+      tone.start(audio.currentTime + at);
+      tone.stop(audio.currentTime + at + 0.2);
+    }
+  };
+})(window.baybinder);

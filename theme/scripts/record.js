@@ -1,0 +1,93 @@
+'use strict';
+
+// The record of a job: as a file that a program reads, and as a page to print.
+// A tick says who marked a step, and when; it proves nothing.
+(function (bay) {
+  const { make, fill } = bay;
+  const iso = (ms) => new Date(ms).toISOString();
+  const states = { '': 'not yet', hand: 'in hand', done: 'done', skipped: 'does not apply', elsewhere: 'not on this unit', needless: 'not needed' };
+
+  function stepOf(s) {
+    const e = s.entry, out = { step: s.number, id: s.id, words: s.title, state: states[s.state] };
+    if (e) out.at = iso(e.at);
+    if (e && e.reason) out.reason = e.reason;
+    return out;
+  }
+
+  const readings = (h, values) => (values || []).map((v, i) => ({ where: h.fields[i] ? h.fields[i].where : '', typed: v, value: bay.number(v) })).filter((v) => v.typed !== '');
+
+  function holdOf(h) {
+    const now = h.now, out = { step: h.step.number, hold: h.id, kind: h.kind, met: h.met };
+    if (now.at) out.at = iso(now.at);
+    if (h.kind === 'wait' && h.until !== null) Object.assign(out, { from: iso(h.from), until: iso(h.until) });
+    if (h.kind === 'measure') {
+      out.unit = h.data.unit || '';
+      out.values = readings(h, now.values);
+      out.failed = (now.failed || []).map((f) => ({ at: iso(f.at), values: readings(h, f.values) }));
+      if ('proved' in h.data) out.proved = now.proved === true;
+    }
+    if (h.kind === 'look' && now.good !== undefined) out.good = now.good;
+    if (now.answer) out.answer = now.answer;
+    if (now.words) out.words = now.words;
+    if (now.name) out.signed = { name: now.name, at: iso(now.signed) };
+    return out;
+  }
+
+  bay.record = function (page) {
+    const job = page.job;
+    return {
+      record: 1, shop: page.shop, procedure: page.procedure, title: document.querySelector('h1').textContent,
+      revision: job.revision, unit: job.unit || { serial: '', options: [] }, worker: job.worker,
+      started: iso(job.started), saved: iso(Date.now()),
+      steps: page.steps.map(stepOf),
+      holds: page.steps.filter((s) => s.applies).flatMap((s) => s.holds).map(holdOf),
+      gaps: job.gaps.map((g) => ({ step: g.step, at: iso(g.at), unticked: g.unticked, holds: g.holds })),
+      notes: job.notes.map((n) => ({ step: n.step, at: iso(n.at), words: n.words })),
+      clock: job.clock.map((c) => ({ at: iso(c.at), back: c.back }))
+    };
+  };
+
+  bay.saveRecord = function (page) {
+    const text = JSON.stringify(bay.record(page), null, 2) + '\n';
+    const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+    const day = iso(Date.now()).slice(0, 16).replace(/[:T]/g, '-');
+    const a = make('a', { href: url, download: page.procedure + '-' + day + '.json' });
+    document.body.append(a);
+    a.click();
+    a.remove();
+    setTimeout(() => URL.revokeObjectURL(url), 60000);
+    page.announce(bay.words.RecordSaved);
+  };
+
+  // summary is the record as a sheet.
+  function summary(page) {
+    const w = bay.words, job = page.job;
+    const row = (s) => make('tr', {}, make('th', { scope: 'row' }, s.number), make('td', {}, s.title), make('td', {}, s.says.textContent),
+      make('td', {}, s.holds.map(holdWords).filter(Boolean).join(' ')));
+    const heads = [w.StepHead, w.WordsHead, w.StateHead, w.HoldsHead].map((x) => make('th', { scope: 'col' }, x));
+    return make('section', { class: 'summary', 'aria-label': w.PrintSummary }, make('h2', {}, fill(w.SummaryOf, document.querySelector('h1').textContent)),
+      make('p', {}, [fill(w.SummaryRevision, job.revision || '–'), job.unit ? page.unit.label(job.unit) : '', job.worker, fill(w.SummaryTimes, bay.clock(job.started), bay.clock(Date.now()))].filter(Boolean).join(' · ')),
+      make('p', {}, page.count.textContent), make('p', {}, w.TickNoProof),
+      make('table', {}, make('thead', {}, make('tr', {}, ...heads)), make('tbody', {}, ...page.steps.filter((s) => s.state !== 'elsewhere').map(row))));
+  }
+
+  function holdWords(h) {
+    const w = bay.words, now = h.now;
+    if (h.kind === 'wait') return h.until === null ? '' : h.says.textContent;
+    if (h.kind === 'measure') {
+      const list = (values) => readings(h, values).map((v) => (v.where ? v.where + ' ' : '') + v.typed + ' ' + (h.data.unit || '')).join(', ');
+      return [...(now.failed || []).map((f) => list(f.values) + ' (' + w.OutOfLimit + ')'), list(now.values)].filter(Boolean).join('; ');
+    }
+    if (now.name) return h.says.textContent;
+    return now.words || now.answer || (now.good === true ? w.LookGood : now.good === false ? w.LookBad : '');
+  }
+
+  bay.printSummary = function (page) {
+    const old = document.querySelector('.summary');
+    if (old) old.remove();
+    document.getElementById('main').append(summary(page));
+    document.body.classList.add('summing');
+    addEventListener('afterprint', () => document.body.classList.remove('summing'), { once: true });
+    window.print();
+  };
+})(window.baybinder);

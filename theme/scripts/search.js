@@ -1,0 +1,125 @@
+'use strict';
+
+// The search: by word, other name, symptom, tool, hazard, machine, serial
+// number. The index lies in shards (search/…), which are loaded with script
+// tags, so that it works from a folder too. Stems are made when the site is
+// built; here a word's end is taken off, letter by letter, until it is one.
+(function (bay) {
+  const { words } = bay;
+  const loaded = new Map();
+
+  // shard loads search/NAME.js once; it calls bay.shard(NAME, data).
+  bay.shard = (name, data) => loaded.get(name).done(data);
+  function shard(up, name) {
+    if (!loaded.has(name)) {
+      const entry = {};
+      entry.data = new Promise((done, failed) => { entry.done = done; entry.failed = failed; });
+      loaded.set(name, entry);
+      const script = document.createElement('script');
+      script.src = up + 'search/' + name + '.js';
+      script.onerror = () => { loaded.delete(name); entry.failed(new Error(name)); };
+      document.head.append(script);
+    }
+    return loaded.get(name).data;
+  }
+
+  // plain is how the index writes letters: small, without accents.
+  bay.plain = (text) => text.normalize('NFD').replace(/[\u0300-\u036f]/g, '').toLowerCase();
+  const split = (text) => bay.plain(text).split(/[^\p{L}\p{N}]+/u).filter(Boolean).slice(0, 8);
+
+  // shardOf is the longest name in the list of shards that a word begins with.
+  function shardOf(main, word) {
+    for (let n = Math.min(word.length, 4); n > 0; n--) if (main.shards.includes(word.slice(0, n))) return word.slice(0, n);
+    return null;
+  }
+
+  // slip says that two words differ by one letter: one other, more, less, or two turned round.
+  bay.slip = function (a, b) {
+    if (Math.abs(a.length - b.length) > 1) return false;
+    let i = 0;
+    while (i < a.length && a[i] === b[i]) i++;
+    if (a.slice(i + 1) === b.slice(i + 1) || a.slice(i) === b.slice(i + 1) || a.slice(i + 1) === b.slice(i)) return true;
+    return a[i] === b[i + 1] && a[i + 1] === b[i] && a.slice(i + 2) === b.slice(i + 2);
+  };
+
+  // entries are what a word finds: [postings, weight] of the stem it is, of
+  // the stems it begins, or of a word that is one slip away.
+  async function entries(up, main, word, last) {
+    const name = shardOf(main, word), out = [];
+    if (name !== null) {
+      const { forms, posts } = await shard(up, 'w-' + name);
+      const stems = new Set(word in forms ? [forms[word]] : []);
+      for (let n = word.length; !stems.size && n >= Math.max(3, word.length - 4); n--) if (word.slice(0, n) in posts) stems.add(word.slice(0, n));
+      for (const s of stems) if (posts[s]) out.push([posts[s], 1, s]);
+      if (last && word.length > 2) for (const f in forms) if (f.startsWith(word) && !stems.has(forms[f])) { stems.add(forms[f]); if (posts[forms[f]]) out.push([posts[forms[f]], 0.6, forms[f]]); }
+    }
+    if (out.length || word.length < 4) return { list: out, meant: '' };
+    const all = (await shard(up, 'words')).split(' ');
+    const near = all.filter((w) => bay.slip(w, word)).slice(0, 3);
+    for (const w of near) {
+      const { forms, posts } = await shard(up, 'w-' + shardOf(main, w));
+      if (posts[forms[w]]) out.push([posts[forms[w]], 0.5, forms[w]]);
+    }
+    return { list: out, meant: out.length ? near.join(', ') : '' };
+  }
+
+  // find resolves to the best hits for a text.
+  bay.find = async function (up, text, most) {
+    const main = await shard(up, 'main'), asked = split(text), scores = new Map(), meant = [];
+    for (const [i, word] of asked.entries()) {
+      const found = await entries(up, main, word, i === asked.length - 1);
+      if (found.meant) meant.push(found.meant);
+      const best = new Map();
+      for (const [posts, share] of found.list) {
+        const rare = Math.log(1 + main.docs / (posts.length / 2));
+        let doc = 0;
+        for (let k = 0; k < posts.length; k += 2) {
+          doc += posts[k];
+          best.set(doc, Math.max(best.get(doc) || 0, posts[k + 1] * share * rare));
+        }
+      }
+      for (const [doc, score] of best) scores.set(doc, (scores.get(doc) || 0) + score + 2);
+    }
+    const top = [...scores].sort((a, b) => b[1] - a[1] || a[0] - b[0]).slice(0, most);
+    const hits = [];
+    for (const n of asked) for (const [from, to, name, address] of main.serials) if (/^\d+$/.test(n) && Number(n) >= from && Number(n) <= to) hits.push({ name: name, address: address, note: n });
+    for (const [doc] of top) {
+      const [name, address, note] = (await shard(up, 'd-' + Math.floor(doc / main.chunk)))[doc % main.chunk];
+      hits.push({ name: name, address: address, note: note });
+    }
+    return { hits: hits.slice(0, most), meant: meant };
+  };
+
+  // field builds a search box in a place; its results stand below it.
+  function field(place, up, most, start) {
+    const input = bay.make('input', { type: 'search', autocomplete: 'off', maxlength: 100, 'aria-label': words.SearchFor, placeholder: words.SearchFor });
+    const list = bay.make('ul', { class: 'hits', hidden: true }), says = bay.make('p', { class: 'live', role: 'status' });
+    let turn = 0;
+    const run = async () => {
+      const mine = ++turn, text = input.value.trim();
+      if (!text) { list.hidden = true; says.textContent = ''; return; }
+      try {
+        const { hits, meant } = await bay.find(up, text, most);
+        if (mine !== turn) return;
+        list.replaceChildren(...hits.map((h) => bay.make('li', {}, bay.make('a', { href: up + h.address }, h.name, h.note ? bay.make('small', {}, h.note) : null))));
+        list.hidden = !hits.length;
+        says.textContent = hits.length ? bay.fill(words.HitsFor, hits.length) + (meant.length ? '. ' + bay.fill(words.MeantWord, meant.join(', ')) : '') : bay.fill(words.NoHits, text);
+      } catch {
+        says.textContent = words.ShardMissing;
+      }
+    };
+    input.addEventListener('input', run);
+    place.addEventListener('keydown', (e) => {
+      if (e.key === 'Escape') { list.hidden = true; input.focus(); }
+      if (e.key === 'Enter' && e.target === input) location.href = up + 'search.html?q=' + encodeURIComponent(input.value.trim());
+    });
+    place.replaceChildren(bay.make('div', { class: 'finding' }, input, says, list));
+    if (start) { input.value = start; run(); }
+  }
+
+  addEventListener('DOMContentLoaded', () => {
+    for (const e of document.querySelectorAll('.find[data-up]')) field(e, e.dataset.up, 6, '');
+    const page = document.getElementById('search');
+    if (page) field(page, '', 30, new URLSearchParams(location.search).get('q') || '');
+  });
+})(window.baybinder);

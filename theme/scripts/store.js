@@ -1,0 +1,93 @@
+'use strict';
+
+// The job of a page, kept in the browser's own store, so that it is there
+// again after a reload or a power cut. A store that is missing, full or
+// damaged is said in words; the job then lives as long as the page.
+(function (bay) {
+  const version = 1;
+
+  bay.newJob = function (page) {
+    const now = Date.now();
+    return {
+      version: version, shop: page.shop, procedure: page.procedure, revision: page.revision, unit: null, worker: '',
+      started: now, saved: now, steps: {}, holds: {}, gaps: [], notes: [], clock: []
+    };
+  };
+
+  // whole says that what was read back is a job: a damaged one is never
+  // half used.
+  function whole(job) {
+    const map = (x) => x !== null && typeof x === 'object' && !Array.isArray(x);
+    return map(job) && job.version === version && Number.isFinite(job.saved) && Number.isFinite(job.started) &&
+      typeof job.procedure === 'string' && typeof job.worker === 'string' && (job.unit === null || (map(job.unit) && Array.isArray(job.unit.options))) &&
+      map(job.steps) && Object.values(job.steps).every((s) => map(s) && Number.isFinite(s.at)) &&
+      map(job.holds) && Object.values(job.holds).every(map) &&
+      [job.gaps, job.notes, job.clock].every((list) => Array.isArray(list) && list.every(map));
+  }
+
+  function parse(text) {
+    try {
+      const job = JSON.parse(text);
+      return whole(job) ? job : null;
+    } catch {
+      return null;
+    }
+  }
+
+  // Store reads and writes one job. say(word) tells the page what is wrong
+  // with the store, '' that nothing is; taken(job) hands over what another
+  // tab wrote, null where that tab started again.
+  bay.Store = class {
+    constructor(key, say, taken) {
+      this.key = key;
+      this.say = say;
+      addEventListener('storage', (e) => {
+        if (e.key !== key) return;
+        if (e.newValue === null) return taken(null);
+        const job = parse(e.newValue);
+        if (job) taken(job);
+      });
+    }
+
+    read() {
+      let text = null;
+      try {
+        text = localStorage.getItem(this.key);
+      } catch {
+        this.say('noStore');
+        return null;
+      }
+      if (text === null) return null;
+      const job = parse(text);
+      if (job) return job;
+      this.keepDamaged(text);
+      this.say('damagedStore');
+      return null;
+    }
+
+    // keepDamaged puts what could not be read aside: somebody may still read
+    // the ticks out of it.
+    keepDamaged(text) {
+      try {
+        localStorage.setItem(this.key + ':damaged', text);
+      } catch { /* it is full too: the next save says so */ }
+    }
+
+    write(job) {
+      job.saved = Math.max(Date.now(), job.saved + 1); // later than what it follows, whatever the clock says
+      job.seen = Date.now();
+      try {
+        localStorage.setItem(this.key, JSON.stringify(job));
+        this.say('');
+      } catch (e) {
+        this.say(e && e.name === 'QuotaExceededError' ? 'fullStore' : 'noStore');
+      }
+    }
+
+    forget() {
+      try {
+        localStorage.removeItem(this.key);
+      } catch { /* there is nothing kept */ }
+    }
+  };
+})(window.baybinder);

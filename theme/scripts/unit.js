@@ -1,0 +1,111 @@
+'use strict';
+
+// Which unit is worked on: by serial number, or by its options. The choice
+// stands in the address, so that a link or a printed code can carry it.
+(function (bay) {
+  const read = (text, other) => {
+    try {
+      return JSON.parse(text);
+    } catch {
+      return other;
+    }
+  };
+
+  bay.Unit = class {
+    constructor(root) {
+      this.names = read(root.dataset.options, {});
+      this.rows = read(root.dataset.units, []);
+      this.onlyOne = read(root.dataset.onlyOne, null) || [];
+      this.asked = Object.keys(this.names).filter((id) => askedFor().has(id));
+      this.machine = root.dataset.machine || '';
+    }
+
+    // bySerial is the choice that a serial number makes; null where the
+    // machine's list has no such number.
+    bySerial(text) {
+      const n = Number(text);
+      const row = this.rows.find((r) => Number.isInteger(n) && n >= r.from && n <= r.to);
+      return row ? { serial: String(n), options: row.options.slice() } : null;
+    }
+
+    // fromAddress is the choice in the address; undefined where there is none.
+    fromAddress() {
+      if (!this.machine) return undefined;
+      const query = new URLSearchParams(location.search);
+      if (query.has('unit')) return this.bySerial(query.get('unit')) || undefined;
+      if (!query.has('with')) return undefined;
+      const options = query.get('with').split(',').filter((id) => id in this.names);
+      return this.clash(options) ? undefined : { serial: '', options: options };
+    }
+
+    query(unit) {
+      if (!unit) return '';
+      return unit.serial ? '?unit=' + encodeURIComponent(unit.serial) : '?with=' + unit.options.map(encodeURIComponent).join(',');
+    }
+
+    toAddress(unit) {
+      try {
+        history.replaceState(null, '', location.pathname + this.query(unit) + location.hash);
+      } catch { /* the address stays; the choice is kept with the job */ }
+      for (const a of document.querySelectorAll('.call a')) {
+        if (!a.dataset.bare) a.dataset.bare = a.getAttribute('href');
+        a.setAttribute('href', a.dataset.bare + this.query(unit));
+      }
+    }
+
+    // clash names two options of which a unit has at most one.
+    clash(options) {
+      for (const group of this.onlyOne) {
+        const both = options.filter((id) => group.includes(id));
+        if (both.length > 1) return both;
+      }
+      return null;
+    }
+
+    label(unit) {
+      const w = bay.words;
+      const options = unit.options.filter((id) => this.asked.includes(id)).map((id) => this.names[id]);
+      const words = options.length ? options.join('; ') : w.NoOptions;
+      return unit.serial ? bay.fill(w.UnitSerial, unit.serial, words) : bay.fill(w.UnitOptions, words);
+    }
+
+    // has says whether a unit meets conditions such as "lithium !cab".
+    has(unit, conditions) {
+      if (!unit) return true;
+      return conditions.every((c) => (c[0] === '!' ? !unit.options.includes(c.slice(1)) : unit.options.includes(c)));
+    }
+
+    // panel is the question; chosen is called with the answer.
+    panel(chosen, say) {
+      const w = bay.words;
+      const serial = bay.make('input', { type: 'text', inputmode: 'numeric', autocomplete: 'off', id: 'unit-serial', maxlength: 12 });
+      const boxes = this.asked.map((id) => bay.make('input', { type: 'checkbox', value: id, id: 'option-' + id }));
+      const bySerial = () => {
+        const unit = this.bySerial(serial.value.trim());
+        if (unit && serial.value.trim()) return chosen(unit);
+        say(bay.fill(w.NoSuchSerial, serial.value.trim() || '–'));
+      };
+      const byOptions = () => {
+        const options = boxes.filter((b) => b.checked).map((b) => b.value);
+        const both = this.clash(options);
+        if (both) return say(bay.fill(w.NotBoth, this.names[both[0]], this.names[both[1]]));
+        chosen({ serial: '', options: options });
+      };
+      serial.addEventListener('keydown', (e) => { if (e.key === 'Enter') bySerial(); });
+      return bay.make('div', { class: 'choose' }, bay.make('h2', {}, w.WhichUnit),
+        this.rows.length ? bay.make('p', {}, bay.make('label', { for: 'unit-serial' }, w.SerialNumber), ' ', serial, ' ', bay.button(w.UseSerial, bySerial)) : null,
+        boxes.length ? bay.make('fieldset', {}, bay.make('legend', {}, this.rows.length ? w.OrOptions : w.ItsOptions),
+          ...boxes.map((b) => bay.make('label', { class: 'option', for: b.id }, b, ' ', this.names[b.value])),
+          bay.make('p', {}, bay.button(w.UseOptions, byOptions))) : null);
+    }
+  };
+
+  // askedFor are the options that some step of the page rests on.
+  function askedFor() {
+    const ids = new Set();
+    for (const e of document.querySelectorAll('[data-when]')) {
+      for (const c of e.dataset.when.split(' ')) ids.add(c.replace('!', ''));
+    }
+    return ids;
+  }
+})(window.baybinder);
