@@ -46,7 +46,7 @@ func Check(o Options) (*Result, error) {
 func checkTree(tree *source.Tree, o Options) *Result {
 	m, unbound := bind.Manual(tree)
 	walks := walk.All(m)
-	context := &check.Context{Manual: m, Today: o.Today}
+	context := &check.Context{Manual: m, Today: o.Today, Preview: o.Preview}
 	found := slices.Concat(unbound, walks.Findings(m), check.Run(context))
 	return &Result{Tree: tree, Manual: m, Walks: walks, Findings: finding.Sort(check.Soften(m, found))}
 }

@@ -31,12 +31,13 @@ type Rule struct {
 
 // Context is what a rule may know besides the procedure.
 type Context struct {
-	Manual *manual.Manual
-	Today  manual.Date
+	Manual  *manual.Manual
+	Today   manual.Date
+	Preview bool // the site is marked as a preview: what is not issued may stand in it
 }
 
 // rules are the package's own, in families.
-var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazardRules, callRules)
+var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazardRules, callRules, datedRules)
 
 // Catalogue is everything that is looked for, by code.
 func Catalogue() []*finding.Rule {

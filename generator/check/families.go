@@ -58,4 +58,11 @@ var (
 		{Rule: &callsDraft, Procedure: runCallsDraft},
 		{Rule: &missingQualification, Procedure: runMissingQualification},
 	}
+
+	// What dates and fingerprints tell.
+	datedRules = []*Rule{
+		{Rule: &changedSinceIssue, Manual: runChangedSinceIssue},
+		{Rule: &reviewDue, Manual: runReviewDue},
+		{Rule: &samePerson, Manual: runSamePerson},
+	}
 )

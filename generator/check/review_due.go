@@ -1,0 +1,31 @@
+package check
+
+import (
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+var reviewDue = finding.Rule{
+	Code:  "review-due",
+	Level: finding.Advice,
+	Title: "A procedure that nobody has looked over for too long",
+	Why:   "Machines, supplies and ways of working change while the page stays. A date that somebody must answer for is how that comes out.",
+	Mend:  "Walk it through at the machine, then issue it again, changed or not. How often is review-every: in shop.yaml.",
+}
+
+func runReviewDue(c *Context) []finding.Finding {
+	span, ok := c.Manual.Shop.ReviewEvery.Span()
+	if !ok {
+		return nil
+	}
+	var found []finding.Finding
+	for p, r := range lastRevisions(c.Manual) {
+		due := manual.DateOf(span.AddTo(r.Date.Time()))
+		if !p.Issued() || r.Date.IsZero() || !due.Before(c.Today) {
+			continue
+		}
+		found = append(found, reviewDue.At(r.At, "%s was to be reviewed by %s", p.Label(), due).
+			WithMend("walk it through, then baybinder issue %s --reason \"yearly review\" --walked WHO", p.ID))
+	}
+	return found
+}

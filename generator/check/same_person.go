@@ -1,0 +1,27 @@
+package check
+
+import "baybinder/generator/finding"
+
+var samePerson = finding.Rule{
+	Code:  "same-person",
+	Level: finding.Advice,
+	Title: "A revision that only its writer has checked",
+	Why:   "Whoever wrote a text reads what was meant, not what stands there. A second person finds the step that is missing.",
+	Mend:  "Have someone else check it or walk it through, and issue it again with their name.",
+}
+
+// runSamePerson looks at the last revisions alone: what was issued before
+// cannot be checked any more.
+func runSamePerson(c *Context) []finding.Finding {
+	var found []finding.Finding
+	for p, r := range lastRevisions(c.Manual) {
+		alone := r.Written != "" && r.Checked == r.Written &&
+			(r.Approved == "" || r.Approved == r.Written) && (r.Walked == "" || r.Walked == r.Written)
+		if !p.Issued() || !alone {
+			continue
+		}
+		found = append(found, samePerson.At(r.At, "%s wrote revision %s of %s and is the only one who checked it", r.Written, r.Number, p.Label()).
+			WithMend("have someone else check it, then issue it again"))
+	}
+	return found
+}
