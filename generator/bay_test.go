@@ -33,7 +33,7 @@ var tick = (n) => step(n).querySelector(':scope > .row > .tick').click();
 var state = (n) => step(n).querySelector(':scope > .row .state').textContent;
 var press = (within, words) => [...within.querySelectorAll('button')].find((b) => b.textContent === words).click();
 var type = (field, words) => { field.value = words; field.dispatchEvent(new Event('input')); };
-var strip = () => document.querySelector('.strip summary').textContent;
+var strip = () => document.querySelector('.job-strip summary').textContent;
 `
 
 func work(t *testing.T, ctx context.Context, address string) {
@@ -68,7 +68,7 @@ func TestAJobAtTheBay(t *testing.T) {
 		js[any](t, ctx, `tick('`+n+`'); 0`)
 	}
 	says(t, ctx, `strip()`, "Done 8 of")
-	says(t, ctx, `document.querySelector('.strip .now').textContent`, "service plug")
+	says(t, ctx, `document.querySelector('.job-strip .now').textContent`, "service plug")
 	js[any](t, ctx, `tick('3.1'); 0`) // 2.5 is unticked, the wait has not begun
 	says(t, ctx, `state('3.1')`, "before 2.5")
 	says(t, ctx, `state('3.1')`, "hold still open")

@@ -119,7 +119,7 @@ func must(t *testing.T, err error) {
 
 // pageKinds is one page of every kind.
 var pageKinds = []string{
-	"index.html", "search.html", "snags.html", "machines/index.html", "machines/delivery-tug.html", "tools/index.html", "supplies/index.html",
+	"index.html", "search.html", "labels.html", "snags.html", "machines/index.html", "machines/delivery-tug.html", "tools/index.html", "supplies/index.html",
 	"hazards/index.html", "holds/index.html", "roles/index.html", "procedures/isolate-tug-traction.html",
 	"procedures/replace-contactor-panel.html", "tools/two-pole-tester.html", "hazards/traction-charge.html",
 	"holds/traction-dead.html", "roles/foreman.html",

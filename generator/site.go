@@ -26,6 +26,7 @@ func leaves(s *page.Site) []leaf {
 	m := s.Manual
 	all := []leaf{
 		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.Front()) }},
+		{"labels.html", func(w io.Writer) { theme.WriteLabels(w, s.Labels()) }},
 		{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.Search()) }},
 		{"snags.html", func(w io.Writer) { theme.WriteSnags(w, s.Snags()) }},
 		{"machines/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Machines()) }},
@@ -99,6 +100,8 @@ func apart(manual, to string) error {
 func writeSite(site *publish.Site, r *Result, o Options) error {
 	s := page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview)
 	pages := leaves(s)
+	index := make(chan map[string][]byte, 1)
+	go func() { index <- s.Index() }() // beside the pages: it takes one core a while
 	failed := make([]error, len(pages))
 	parallel.Each(len(pages), func(i int) {
 		var page bytes.Buffer
@@ -111,7 +114,7 @@ func writeSite(site *publish.Site, r *Result, o Options) error {
 		}
 	}
 	r.Pages = len(pages)
-	for name, data := range s.Index() {
+	for name, data := range <-index {
 		if err := site.Put("search/"+name, data); err != nil {
 			return err
 		}

@@ -83,6 +83,11 @@ func StreamFront(qw422016 *qt422016.Writer, p *page.Front) {
 	qw422016.N().S(`
 `)
 	streamlist(qw422016, p.RetiredOnes, p.Retired)
+	qw422016.N().S(`<p class="jump"><a href="labels.html">`)
+	qw422016.E().S(p.Words.Labels)
+	qw422016.N().S(`</a></p>`)
+	qw422016.N().S(`
+`)
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -124,6 +129,53 @@ func WriteSearch(qq422016 qtio422016.Writer, p *page.Search) {
 func Search(p *page.Search) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteSearch(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func StreamLabels(qw422016 *qt422016.Writer, p *page.Labels) {
+	streamhead(qw422016, &p.Frame)
+	qw422016.N().S(`<header class="title"><h1>`)
+	qw422016.E().S(p.Words.Labels)
+	qw422016.N().S(`</h1></header>`)
+	qw422016.N().S(`
+`)
+	qw422016.N().S(`<ul class="labels">`)
+	for i := range p.Labels {
+		l := &p.Labels[i]
+
+		qw422016.N().S(`<li>`)
+		if l.QR != "" {
+			qw422016.N().S(string(l.QR))
+		}
+		qw422016.N().S(`<div><p>`)
+		streamanchor(qw422016, l.Link)
+		qw422016.N().S(`</p>`)
+		if l.Note != "" {
+			qw422016.N().S(`<p>`)
+			qw422016.E().S(l.Note)
+			qw422016.N().S(`</p>`)
+		}
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(l.Short)
+		qw422016.N().S(`</p></div></li>`)
+		qw422016.N().S(`
+`)
+	}
+	qw422016.N().S(`</ul>`)
+	streamfoot(qw422016, &p.Frame)
+}
+
+func WriteLabels(qq422016 qtio422016.Writer, p *page.Labels) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	StreamLabels(qw422016, p)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func Labels(p *page.Labels) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	WriteLabels(qb422016, p)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

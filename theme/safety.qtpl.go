@@ -205,6 +205,19 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		qw422016.E().S(h.IfNot)
 		qw422016.N().S(`</p>`)
 	}
+	if h.Seconds > 0 {
+		qw422016.N().S(`<p class="on-paper"><span>`)
+		qw422016.E().S(w.BegunAt)
+		qw422016.N().S(`</span>`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`<span class="blank"></span>`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`<span>`)
+		qw422016.E().S(w.OverAt)
+		qw422016.N().S(`</span>`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`<span class="blank"></span></p>`)
+	}
 	for _, s := range h.Signed {
 		qw422016.N().S(`<p class="signed"><span>`)
 		qw422016.E().S(s)

@@ -2,13 +2,14 @@ package main
 
 import (
 	"path/filepath"
+	"strings"
 
 	"baybinder/generator/begin"
 )
 
 type beginCommand struct {
 	New       beginManual    `cmd:"" name:"manual" default:"withargs" help:"Write a small manual of invented entries, to change into yours."`
-	Procedure beginProcedure `cmd:"" help:"Write a new procedure, as a draft, with every section and a worked step."`
+	Procedure beginProcedure `cmd:"" help:"Write a new procedure, as a draft: with every section and a worked step, or what comes off to reach a part."`
 }
 
 type beginManual struct{}
@@ -30,16 +31,47 @@ type beginProcedure struct {
 	ID    string `arg:"" help:"Its id, which is the name of its file: renew-ram-seal."`
 	Title string `placeholder:"TEXT" help:"Its title (default: the id in words)."`
 	For   string `placeholder:"MACHINE" help:"The machine it is for, a file of machines/ (default: any machine)."`
+	Part  string `name:"to" placeholder:"PART" help:"The part of the machine to reach: what comes off for it is worked out."`
 	Topic string `placeholder:"FOLDER" help:"The folder below procedures/ (default: none)."`
+}
+
+// Help is the longer text of begin procedure --help.
+func (*beginProcedure) Help() string {
+	return "With --to it works out what must come off to reach the part and which energies must be dead, " +
+		"and writes make-safe, strip, a place for the work, refit and return. What the registers lack for it stands in the file and is told."
 }
 
 // Run writes a new procedure.
 func (c *beginProcedure) Run(g *globals, d *desk) error {
-	name, err := begin.Procedure(begin.New{Manual: g.Manual, ID: c.ID, Title: c.Title, Machine: c.For, Topic: c.Topic})
+	o := g.options()
+	n := begin.New{Manual: o.Manual, ID: c.ID, Title: c.Title, Machine: c.For, Topic: c.Topic, Part: c.Part, Today: o.Today}
+	if c.Part != "" {
+		return d.reach(n)
+	}
+	name, err := begin.Procedure(n)
 	if err != nil {
 		return err
 	}
 	d.say("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
 	d.say("It is a draft: baybinder build --preview shows it. Delete its line status: when it is right.")
+	return nil
+}
+
+// reach writes a procedure that reaches a part, and tells what comes off.
+func (d *desk) reach(n begin.New) error {
+	r, err := begin.Reach(n)
+	if err != nil {
+		return err
+	}
+	d.say("wrote %s", filepath.Join(n.Manual, filepath.FromSlash(r.Path)))
+	if off := labels(r.Off); len(off) > 0 {
+		d.say("off, in this order: %s", strings.Join(off, "; "))
+	} else {
+		d.say("Nothing has to come off.")
+	}
+	for _, what := range r.Missing {
+		d.say("missing: %s", what)
+	}
+	d.say("It is a draft: write the work, walk it through at the machine, then delete its line status:.")
 	return nil
 }

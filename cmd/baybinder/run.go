@@ -10,6 +10,8 @@ import (
 	"strings"
 
 	"github.com/alecthomas/kong"
+
+	"baybinder/generator/parallel"
 )
 
 // How the program ends.
@@ -102,7 +104,7 @@ func usageOf(bad *kong.ParseError) string {
 func guarded(stderr io.Writer, program func() int) (code int) {
 	defer func() {
 		if fault := recover(); fault != nil {
-			fmt.Fprintf(stderr, "baybinder: this is a fault of the program, not of your manual: %v (%s)\n", fault, faultPlace())
+			fmt.Fprintf(stderr, "baybinder: this is a fault of the program, not of your manual: %v (%s)\n", fault, faultPlace(fault))
 			fmt.Fprintln(stderr, "The site is as it was. Please report these two lines, with the procedure that was being changed.")
 			code = exitCouldNot
 		}
@@ -110,10 +112,15 @@ func guarded(stderr io.Writer, program func() int) (code int) {
 	return program()
 }
 
-// faultPlace is the nearest of our own functions to a panic.
-func faultPlace() string {
+// faultPlace is the nearest of our own functions to a panic; of one in work that
+// was done in parallel, where it was there.
+func faultPlace(fault any) string {
 	callers := make([]uintptr, 64)
-	frames := runtime.CallersFrames(callers[:runtime.Callers(3, callers)])
+	callers = callers[:runtime.Callers(3, callers)]
+	if elsewhere, is := fault.(*parallel.Fault); is {
+		callers = elsewhere.Callers
+	}
+	frames := runtime.CallersFrames(callers)
 	for {
 		frame, more := frames.Next()
 		if strings.HasPrefix(frame.Function, "baybinder/") || strings.HasPrefix(frame.Function, "main.") {

@@ -35,6 +35,7 @@ func TestScripts(t *testing.T) {
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
 			"ends":  ends,
 			"fetch": fetch,
+			"await": await,
 		},
 	})
 }
@@ -98,4 +99,29 @@ func fetch(ts *testscript.TestScript, neg bool, args []string) {
 		}
 		return
 	}
+}
+
+// await asks for a page until it has the words: "await URL WORDS".
+func await(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: await URL WORDS")
+	}
+	body := ""
+	for range 200 {
+		body = page(ts, args[0])
+		if strings.Contains(body, args[1]) {
+			return
+		}
+		time.Sleep(50 * time.Millisecond)
+	}
+	ts.Fatalf("it never came; the page is %s", body)
+}
+
+func page(ts *testscript.TestScript, url string) string {
+	answer, err := http.Get(url)
+	ts.Check(err)
+	defer answer.Body.Close()
+	body, err := io.ReadAll(answer.Body)
+	ts.Check(err)
+	return string(body)
 }

@@ -30,6 +30,8 @@ type New struct {
 	Title   string // "" makes one of the id
 	Machine string // "" for any machine
 	Topic   string // folders below procedures/, "" for none
+	Part    string // of the machine, for Reach
+	Today   manual.Date
 }
 
 // fields are what the template is filled with.
@@ -40,29 +42,44 @@ type fields struct {
 // Procedure writes a new procedure, as a draft, and returns its path inside the
 // manual. Its worked step uses a tool and a hazard that the manual has.
 func Procedure(n New) (string, error) {
-	n.Topic = strings.Trim(n.Topic, "/")
-	tree, err := source.Read(n.Manual)
+	_, m, err := n.read()
 	if err != nil {
-		return "", err
-	}
-	m, _ := bind.Manual(tree)
-	if err := n.refuse(m); err != nil {
 		return "", err
 	}
 	var text strings.Builder
 	if err := procedureTemplate.Execute(&text, n.fields(m)); err != nil {
 		return "", err
 	}
-	name := path.Join("procedures", n.Topic, n.ID+".md")
-	w := &writer{root: n.Manual}
-	if err := w.write(name, text.String()); err != nil {
-		w.undo()
-		if errors.Is(err, fs.ErrExist) {
-			return "", fmt.Errorf("there is a file %s already, and nothing is written over", name)
-		}
-		return "", fmt.Errorf("the procedure could not be written: %w", err)
+	return n.path(), n.write(text.String())
+}
+
+// read reads the manual, and refuses what cannot be begun in it.
+func (n New) read() (*source.Tree, *manual.Manual, error) {
+	tree, err := source.Read(n.Manual)
+	if err != nil {
+		return nil, nil, err
 	}
-	return name, nil
+	m, _ := bind.Manual(tree)
+	return tree, m, n.refuse(m)
+}
+
+// path is the procedure's file inside the manual.
+func (n New) path() string { return path.Join("procedures", n.topic(), n.ID+".md") }
+
+func (n New) topic() string { return strings.Trim(n.Topic, "/") }
+
+// write writes the file, which must not be there.
+func (n New) write(text string) error {
+	w := &writer{root: n.Manual}
+	err := w.write(n.path(), text)
+	if err == nil {
+		return nil
+	}
+	w.undo()
+	if errors.Is(err, fs.ErrExist) {
+		return fmt.Errorf("there is a file %s already, and nothing is written over", n.path())
+	}
+	return fmt.Errorf("the procedure could not be written: %w", err)
 }
 
 // refuse says why the procedure cannot be begun under its name, or for its
@@ -71,8 +88,8 @@ func (n New) refuse(m *manual.Manual) error {
 	if why := decode.BadIDWhy(n.ID); why != "" {
 		return fmt.Errorf("the id %q %s: write it like renew-ram-seal", n.ID, why)
 	}
-	for _, part := range strings.Split(n.Topic, "/") {
-		if why := decode.BadIDWhy(part); why != "" && n.Topic != "" {
+	for _, part := range strings.Split(n.topic(), "/") {
+		if why := decode.BadIDWhy(part); why != "" && n.topic() != "" {
 			return fmt.Errorf("the topic %q cannot be a folder: %q %s", n.Topic, part, why)
 		}
 	}

@@ -23,6 +23,9 @@ type Options struct {
 	Folder  string // the published site
 	Address string // "127.0.0.1" unless told otherwise
 	Port    int    // 0: one that is free
+
+	// Wrap puts a handler before the site's own. The site need not be there yet.
+	Wrap func(site http.Handler) http.Handler
 }
 
 // Loopback is the address that only this machine can reach.
@@ -37,7 +40,7 @@ type Site struct {
 // Open takes the address. The error says that there is no site, or that the
 // address is taken.
 func Open(o Options) (*Site, error) {
-	if _, err := os.Stat(filepath.Join(o.Folder, index)); err != nil {
+	if _, err := os.Stat(filepath.Join(o.Folder, index)); err != nil && o.Wrap == nil {
 		return nil, fmt.Errorf("there is no site in %s: run baybinder build first", o.Folder)
 	}
 	if o.Address == "" {
@@ -47,8 +50,12 @@ func Open(o Options) (*Site, error) {
 	if err != nil {
 		return nil, fmt.Errorf("the site cannot be served at %s port %d: %w", o.Address, o.Port, reason(err))
 	}
+	handler := Handler(o.Folder)
+	if o.Wrap != nil {
+		handler = o.Wrap(handler)
+	}
 	server := &http.Server{
-		Handler:           Handler(o.Folder),
+		Handler:           handler,
 		ReadHeaderTimeout: 10 * time.Second,
 		ErrorLog:          log.New(io.Discard, "", 0), // a request that breaks off is nobody's news
 	}

@@ -15,10 +15,11 @@ import (
 	"baybinder/generator/manual"
 	"baybinder/generator/parallel"
 	"baybinder/generator/syntax"
+	"baybinder/generator/trade/judge"
 	"baybinder/generator/walk"
 )
 
-// Rule is one rule over a bound manual. It has one of the two functions. Two
+// Rule is one rule over a bound manual. It has one of the three functions. Two
 // rules that say the same thing of different places share their words:
 //
 //	Rule: &decode.MissingField
@@ -27,6 +28,7 @@ type Rule struct {
 	Translations bool                                                    // translations are looked at too
 	Manual       func(c *Context) []finding.Finding                      // over the whole manual
 	Procedure    func(c *Context, p *manual.Procedure) []finding.Finding // over each procedure, some at once
+	Text         func(w *writing, text []sentence) []finding.Finding     // over each text of a step that tells what to do
 }
 
 // Context is what a rule may know besides the procedure.
@@ -41,7 +43,7 @@ var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazard
 
 // Catalogue is everything that is looked for, by code.
 func Catalogue() []*finding.Rule {
-	all := slices.Concat(syntax.Rules(), decode.Rules(), bind.Rules(), walk.Rules())
+	all := slices.Concat(syntax.Rules(), decode.Rules(), bind.Rules(), walk.Rules(), judge.Rules())
 	for _, r := range rules {
 		if !slices.Contains(all, r.Rule) {
 			all = append(all, r.Rule)
@@ -53,7 +55,7 @@ func Catalogue() []*finding.Rule {
 
 // Run looks for everything in a bound manual. The findings are in no order.
 func Run(c *Context) []finding.Finding {
-	var list []finding.Finding
+	list := slices.Concat(judge.Manual(c.Manual), judge.Calibration(c.Manual, c.Today))
 	for _, r := range rules {
 		if r.Manual != nil {
 			list = append(list, r.Manual(c)...)
@@ -72,16 +74,18 @@ func runProcedure(c *Context, p *manual.Procedure) []finding.Finding {
 			list = append(list, r.Procedure(c, p)...)
 		}
 	}
-	return list
+	return append(list, runTexts(c, p)...)
 }
 
-// Soften makes advice of what is found in drafts: they stop nobody's build.
+// Soften takes out the advice that a writer accepted, and makes advice of what
+// is found in drafts: they stop nobody's build.
 func Soften(m *manual.Manual, list []finding.Finding) []finding.Finding {
 	drafts := map[string]bool{}
 	for _, p := range slices.Concat(m.Procedures, m.Translated) {
 		if p.Draft() {
 			drafts[p.File.Path] = true
 		}
+		list = accept(p, list)
 	}
 	for i := range list {
 		if drafts[list[i].At.Path()] {

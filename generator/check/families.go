@@ -18,9 +18,9 @@ var (
 
 	// How a text is written.
 	writingRules = []*Rule{
-		{Rule: &tooLong, Procedure: runTooLong, Translations: true},
-		{Rule: &twoActions, Procedure: runTwoActions, Translations: true},
-		{Rule: &vague, Procedure: runVague, Translations: true},
+		{Rule: &tooLong, Text: runTooLong},
+		{Rule: &twoActions, Text: runTwoActions},
+		{Rule: &vague, Text: runVague},
 		{Rule: &noTime, Procedure: runNoTime},
 	}
 
@@ -28,7 +28,6 @@ var (
 	fieldRules = []*Rule{
 		{Rule: &decode.MissingField, Manual: runHoldFields},
 		{Rule: &decode.WrongType, Manual: runProtectiveWear},
-		{Rule: &decode.Quantity, Manual: runTorqueRange},
 		{Rule: &decode.Quantity, Manual: runSupplyUnit},
 		{Rule: &decode.Quantity, Procedure: runSupplyAmount},
 		{Rule: &decode.Quantity, Procedure: runToolAmount},
@@ -64,5 +63,9 @@ var (
 		{Rule: &changedSinceIssue, Manual: runChangedSinceIssue},
 		{Rule: &reviewDue, Manual: runReviewDue},
 		{Rule: &samePerson, Manual: runSamePerson},
+		{Rule: &readingStale, Manual: runReadingStale},
+		{Rule: &readingOverdue, Manual: runReadingOverdue},
+		{Rule: &roleExpired, Manual: runRoleExpired},
+		{Rule: &decode.Quantity, Manual: runPlanWithin},
 	}
 )

@@ -1,8 +1,11 @@
 package check
 
 import (
+	"strings"
+
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
+	"baybinder/generator/source"
 	"baybinder/generator/trade/faultcode"
 )
 
@@ -13,15 +16,20 @@ var faultCode = finding.Rule{
 	Mend:  "Write the code as the reader shows it: P, C, B or U, then 0 to 3, then three figures or A to F (SAE J2012, ISO 15031-6).",
 }
 
+// runFaultCode looks through the words, and through the front matter: what a
+// reader shows is written among the symptoms too.
 func runFaultCode(_ *Context, p *manual.Procedure) []finding.Finding {
-	var list []finding.Finding
+	places := []source.Pos{frontMatter(p)}
 	for _, b := range blocks(p) {
-		text := b.At.Text()
-		for _, f := range faultcode.Find(text) {
+		places = append(places, b.At)
+	}
+	var list []finding.Finding
+	for _, at := range places {
+		for _, f := range faultcode.Find(at.Text()) {
 			if f.Err == nil {
 				continue
 			}
-			found := faultCode.At(b.At.Part(f.Start, f.End), "%v", f.Err)
+			found := faultCode.At(at.Part(f.Start, f.End), "%v", f.Err)
 			if mend, ok := f.Err.(interface{ Mend() string }); ok {
 				found = found.WithMend("%s", mend.Mend())
 			}
@@ -29,4 +37,9 @@ func runFaultCode(_ *Context, p *manual.Procedure) []finding.Finding {
 		}
 	}
 	return list
+}
+
+// frontMatter is where a procedure's front matter stands.
+func frontMatter(p *manual.Procedure) source.Pos {
+	return p.File.At(0, max(0, strings.Index(p.File.Text, "\n---")))
 }

@@ -9,6 +9,7 @@ type grammar struct {
 	either     map[string]bool // imperatives that are nouns as well
 	objects    map[string]bool // what follows a verb and no noun
 	ways       map[string]bool // what follows a verb that is no noun
+	toward     map[string]bool // those of ways that follow no noun
 	joiners    map[string]bool
 	conditions map[string]bool // first words of a condition
 	same       [][]string      // what says that two things are done at once
@@ -16,15 +17,16 @@ type grammar struct {
 
 var grammars = map[string]*grammar{
 	"en": {
-		verbs: wordSet(`open close remove lower raise lift turn push pull press switch disconnect connect install insert
-			tighten loosen undo unscrew unplug unlock isolate refit replace fit put place move attach detach hang lay slide
-			wash rinse wipe scrape sweep apply pour fill carry bring take send write read record tell call measure prove check
-			clean dry release restore bleed renew unclip clip swing rotate lower adjust inspect examine weigh`),
-		either: wordSet(`drain seal clamp cap plug bolt screw pin lock paint oil grease tape cover stop start mark tag tap
+		verbs: wordSet(`open close remove lower raise disconnect connect install tighten loosen undo unscrew unplug unlock
+			isolate refit replace put attach detach lay rinse wipe scrape sweep apply pour carry bring take send
+			write read tell prove restore renew unclip rotate adjust inspect examine weigh`),
+		either: wordSet(`release check measure press switch lift turn pull push place fit wash fill record slide
+			swing dry clean bleed call insert hang move clip drain seal clamp cap plug bolt screw pin lock paint oil grease tape cover stop start mark tag tap
 			brush file hammer chock block jack hook label spray level test look torque drill cut shim support strap tie vent set
 			hold pump charge drive`),
 		objects:    wordSet(`the a an it them its your his her each both all this that these those every`),
 		ways:       wordSet(`out off on up down in into at for from with over under by back away again through round around`),
+		toward:     wordSet(`out off on up down into over back away through round around again`),
 		joiners:    wordSet(`and then`),
 		conditions: wordSet(`if when once after before with without on for until while unless`),
 		same:       [][]string{{"at", "the", "same", "time"}, {"at", "once"}, {"while"}, {"together"}},
@@ -70,10 +72,12 @@ func (g *grammar) verb(s sentence, i int, joined bool) bool {
 		return true
 	case next.link != nil && next.link != s[i].link: // the thing's own name
 		return !noun
+	case noun:
+		return !joined && g.toward[next.said] // "lift out", and not "release of the press"
 	case next.said == "" || g.ways[next.said]: // an amount, or whereto
-		return !noun
+		return true
 	}
-	return !joined && !noun
+	return !joined
 }
 
 func (g *grammar) joins(said string) bool { return g != nil && g.joiners[said] }

@@ -1,10 +1,13 @@
 package check
 
 import (
+	"bytes"
 	"cmp"
 	"regexp"
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
@@ -18,6 +21,7 @@ type word struct {
 	at    source.Pos
 	link  *manual.Link // the link that it stands in, or nil
 	comma bool         // a comma stands behind it
+	how   bool         // it begins what a colon explains
 	count int
 }
 
@@ -65,8 +69,15 @@ func sentences(b *manual.Block) []sentence {
 	for _, link := range b.Links {
 		r.takeLink(link)
 	}
-	r.one(oneWord)
-	r.drop(inBrackets)
+	if bytes.ContainsAny(r.text, "\"“«<") {
+		r.one(oneWord.FindAllIndex(r.text, -1))
+	}
+	if source := b.At.Text(); strings.Contains(source, "`") {
+		r.one(codeSpans(source))
+	}
+	if bytes.IndexByte(r.text, '(') >= 0 {
+		r.drop(inBrackets)
+	}
 	r.amounts()
 	r.words()
 	return r.split()
@@ -88,10 +99,9 @@ type linkSpan struct {
 }
 
 var (
-	oneWord     = regexp.MustCompile(`"[^"\n]*"|“[^”\n]*”|«[^»\n]*»|<[^>\s]+>`)
-	inBrackets  = regexp.MustCompile(`\([^()]*\)`)
-	wordPattern = regexp.MustCompile(`[\pL\pN]+(?:[-'’·./_×][\pL\pN]+)*`)
-	stopPattern = regexp.MustCompile(`[.!?;:…](?:[\s"”»*_)]|$)|[—–]|\n\s*[-*+]\s`)
+	oneWord    = regexp.MustCompile(`"[^"\n]*"|“[^”\n]*”|«[^»\n]*»|<[^>\s]+>`)
+	inBrackets = regexp.MustCompile(`\([^()]*\)`)
+	listItem   = regexp.MustCompile(`\n\s*[-*+]\s`)
 )
 
 // takeLink leaves of a link its words alone.
@@ -100,14 +110,14 @@ func (r *proseReader) takeLink(link *manual.Link) {
 	if start < 0 || end > len(r.text) || end <= start {
 		return
 	}
-	middle := strings.LastIndex(string(r.text[start:end]), "](")
+	middle := bytes.LastIndex(r.text[start:end], []byte("]("))
 	switch {
 	case link.Kind == manual.PictureLink:
 		r.blank(start, end)
 	case middle < 0: // a bare address, or one that is written elsewhere
 	case link.Text == "":
 		r.blank(start, end)
-		r.found = append(r.found, word{at: r.at.Part(start, end), link: link, count: len(wordPattern.FindAllString(printed(link), -1))})
+		r.found = append(r.found, word{at: r.at.Part(start, end), link: link, count: countWords(printed(link))})
 	default:
 		r.blank(start, start+1)
 		r.blank(start+middle, end)
@@ -133,12 +143,9 @@ func (r *proseReader) blank(start, end int) {
 	}
 }
 
-// one makes one word of each match.
-func (r *proseReader) one(pattern *regexp.Regexp) {
-	for _, m := range pattern.FindAllIndex(r.text, -1) {
-		r.add(m[0], m[1], "")
-	}
-	for _, m := range codeSpans(r.at.Text()) {
+// one makes one word of each of these places.
+func (r *proseReader) one(places [][]int) {
+	for _, m := range places {
 		r.add(m[0], m[1], "")
 	}
 }
@@ -173,9 +180,65 @@ func (r *proseReader) amount(from, to int) {
 }
 
 func (r *proseReader) words() {
-	for _, m := range wordPattern.FindAllIndex(r.text, -1) {
-		r.add(m[0], m[1], strings.ToLower(string(r.text[m[0]:m[1]])))
+	for start, end := nextWord(r.text, 0); start < end; start, end = nextWord(r.text, end) {
+		r.add(start, end, strings.ToLower(string(r.text[start:end])))
 	}
+}
+
+// nextWord finds the next word of a text: letters and figures, and between two
+// of them one of the signs that join. The two offsets are the same where there
+// is none.
+func nextWord[T string | []byte](text T, from int) (start, end int) {
+	start, end = -1, from
+	for i := from; i < len(text); {
+		c, size := utf8.DecodeRuneInString(string(text[i:min(i+utf8.UTFMax, len(text))]))
+		switch {
+		case unicode.IsLetter(c) || unicode.IsNumber(c):
+			if start < 0 {
+				start = i
+			}
+			end = i + size
+		case start >= 0 && (end < i || !strings.ContainsRune("-'’·./_×", c)):
+			return start, end
+		}
+		i += size
+	}
+	return max(start, from), max(end, from)
+}
+
+func countWords(text string) (n int) {
+	for start, end := nextWord(text, 0); start < end; start, end = nextWord(text, end) {
+		n++
+	}
+	return n
+}
+
+// stops are the places of the signs that end a sentence, and of list items.
+func (r *proseReader) stops() []int {
+	var out []int
+	for i, c := range string(r.text) {
+		switch c {
+		case '—', '–':
+			out = append(out, i)
+		case '.', '!', '?', ';', ':', '…':
+			if rest := r.text[i+utf8.RuneLen(c):]; len(rest) == 0 || strings.ContainsRune(" \t\n\"*_)”»", firstRune(rest)) {
+				out = append(out, i)
+			}
+		}
+	}
+	if bytes.IndexByte(r.text, '\n') < 0 {
+		return out
+	}
+	for _, m := range listItem.FindAllIndex(r.text, -1) {
+		out = append(out, m[0])
+	}
+	slices.Sort(out)
+	return out
+}
+
+func firstRune(text []byte) rune {
+	c, _ := utf8.DecodeRune(text)
+	return c
 }
 
 // add notes a word, and whether a comma stands behind it and its link.
@@ -186,8 +249,8 @@ func (r *proseReader) add(start, end int, said string) {
 			w.link = l.link
 		}
 	}
-	rest := strings.TrimLeft(string(r.text[end:]), " *_")
-	w.comma = strings.HasPrefix(rest, ",")
+	rest := bytes.TrimLeft(r.text[end:], " *_")
+	w.comma = len(rest) > 0 && rest[0] == ','
 	r.found = append(r.found, w)
 	r.blank(start, end)
 }
@@ -196,11 +259,12 @@ func (r *proseReader) add(start, end int, said string) {
 // sentence belongs to the one before: it stands behind its full stop.
 func (r *proseReader) split() []sentence {
 	slices.SortStableFunc(r.found, func(a, b word) int { return cmp.Compare(a.at.Start, b.at.Start) })
-	stops := stopPattern.FindAllIndex(r.text, -1)
+	stops := r.stops()
 	var out []sentence
 	fresh := true
 	for _, w := range r.found {
-		for len(stops) > 0 && r.at.Start+stops[0][0] < w.at.Start {
+		for len(stops) > 0 && r.at.Start+stops[0] < w.at.Start {
+			w.how = r.text[stops[0]] == ':'
 			stops, fresh = stops[1:], true
 		}
 		if hollow := w.link != nil && w.link.Text == ""; hollow && fresh && len(out) > 0 {
@@ -217,8 +281,8 @@ func (r *proseReader) split() []sentence {
 }
 
 // codeSpans are the places of what stands between backticks.
-func codeSpans(text string) [][2]int {
-	var out [][2]int
+func codeSpans(text string) [][]int {
+	var out [][]int
 	for i := 0; i < len(text); {
 		ticks := run(text[i:])
 		if ticks == 0 {
@@ -227,7 +291,7 @@ func codeSpans(text string) [][2]int {
 		}
 		end := closing(text, i+ticks, ticks)
 		if end > 0 {
-			out = append(out, [2]int{i, end})
+			out = append(out, []int{i, end})
 		}
 		i = max(end, i+ticks)
 	}

@@ -20,7 +20,7 @@ func runSamePerson(c *Context) []finding.Finding {
 		if !p.Issued() || !alone {
 			continue
 		}
-		found = append(found, samePerson.At(r.At, "%s wrote revision %s of %s and is the only one who checked it", r.Written, r.Number, p.Label()).
+		found = append(found, samePerson.At(r.At, "revision %s of %s was checked by nobody but its writer", r.Number, p.Label()).
 			WithMend("have someone else check it, then issue it again"))
 	}
 	return found

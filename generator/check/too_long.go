@@ -1,11 +1,6 @@
 package check
 
-import (
-	"cmp"
-
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-)
+import "baybinder/generator/finding"
 
 var tooLong = finding.Rule{
 	Code:  "too-long",
@@ -19,17 +14,12 @@ var tooLong = finding.Rule{
 // most 20 words in a sentence of a procedure.
 const wordsInAStep = 20
 
-func runTooLong(c *Context, p *manual.Procedure) []finding.Finding {
-	limit := cmp.Or(c.Manual.Shop.Writing.WordsInAStep, wordsInAStep)
+func runTooLong(w *writing, text []sentence) []finding.Finding {
 	var found []finding.Finding
-	for _, s := range p.Steps {
-		for _, text := range instructions(s) {
-			for _, one := range text {
-				if n := one.count(); n > limit {
-					found = append(found, tooLong.At(one.at(), "this sentence has %d words; the shop's limit is %d", n, limit).
-						WithMend("make two sentences of it, or take out what nobody acts on"))
-				}
-			}
+	for _, one := range text {
+		if n := one.count(); n > w.words {
+			found = append(found, tooLong.At(one.at(), "this sentence has %d words; the shop's limit is %d", n, w.words).
+				WithMend("make two sentences of it, or take out what nobody acts on"))
 		}
 	}
 	return found

@@ -1,7 +1,6 @@
 package check
 
 import (
-	"cmp"
 	"slices"
 
 	"baybinder/generator/finding"
@@ -21,19 +20,13 @@ var twoActions = finding.Rule{
 // one instruction, unless actions are simultaneous.
 const actionsInAStep = 1
 
-func runTwoActions(c *Context, p *manual.Procedure) []finding.Finding {
-	limit := cmp.Or(c.Manual.Shop.Writing.ActionsInAStep, actionsInAStep)
-	grammar := grammars[languageOf(c.Manual, p)]
-	var found []finding.Finding
-	for _, s := range p.Steps {
-		for _, text := range instructions(s) {
-			if done := actionsIn(text, grammar); len(done) > limit {
-				found = append(found, twoActions.At(done[limit].at, "this step asks for %d actions; the shop's limit is %d", len(done), limit).
-					WithMend("make a step of each"))
-			}
-		}
+func runTwoActions(w *writing, text []sentence) []finding.Finding {
+	done := actionsIn(text, w.grammar)
+	if len(done) <= w.actions {
+		return nil
 	}
-	return found
+	return []finding.Finding{twoActions.At(done[w.actions].at, "this step asks for %d actions; the shop's limit is %d", len(done), w.actions).
+		WithMend("make a step of each")}
 }
 
 // action is something to do: what a typed act says, or an imperative verb.
@@ -49,7 +42,10 @@ func actionsIn(text []sentence, g *grammar) []action {
 	for _, s := range text {
 		together := g != nil && g.atOnce(s)
 		first := len(done)
-		for _, clause := range clauses(s, g) {
+		for i, clause := range clauses(s, g) {
+			if i == 0 && s[0].how && first > 0 {
+				continue // it says how the action before the colon is done
+			}
 			for _, a := range clause.actions(g) {
 				if together && len(done) > first || slices.ContainsFunc(done, a.isOneWith) {
 					continue
@@ -74,7 +70,7 @@ func clauses(s sentence, g *grammar) []clause {
 		if i > 0 && s[i-1].comma {
 			conditional = false
 		}
-		if behind && (opensAct(s, i) || g.verb(s, i, g.joins(s[i-1].said))) {
+		if behind && !inTitle(s, i) && (opensAct(s, i) || g.verb(s, i, g.joins(s[i-1].said))) {
 			out = append(out, nil)
 		}
 		out[len(out)-1] = append(out[len(out)-1], w)
@@ -92,6 +88,9 @@ func startsConditional(s sentence, g *grammar) bool {
 	}
 	return g.conditional(s[0].said)
 }
+
+// inTitle says that a word stands in the name of something else to read.
+func inTitle(s sentence, i int) bool { return s[i].link != nil && s[i].link.Is("see") }
 
 // opensAct says that the words of a typed act begin here.
 func opensAct(s sentence, i int) bool {
@@ -121,11 +120,11 @@ func (c clause) actions(g *grammar) []action {
 }
 
 // isOneWith says that two actions are one: the same act on several things, the
-// pairs that the format names, and the undoing of what holds a part that is
-// taken off.
+// pairs that the format names, the undoing of what holds a part that is taken
+// off, and the measurement that a proof is.
 func (a action) isOneWith(b action) bool {
 	if a.act == nil || b.act == nil {
-		return a.act == nil && b.act != nil && holdsOneOf(a.names, b.act.To)
+		return a.act == nil && b.act != nil && (holdsOneOf(a.names, b.act.To) || proves(a.names, b.act))
 	}
 	one := func(x, y manual.Act) bool {
 		return a.act.Kind.Act == x && b.act.Kind.Act == y || a.act.Kind.Act == y && b.act.Kind.Act == x
@@ -141,6 +140,14 @@ func (a action) isOneWith(b action) bool {
 		return holds(a.act.To, b.act.To) || holds(b.act.To, a.act.To)
 	}
 	return false
+}
+
+// proves says that one of the holds is how an energy is proved dead.
+func proves(holds []manual.Named, act *manual.Link) bool {
+	return act.Kind.Act == manual.Prove && slices.ContainsFunc(holds, func(n manual.Named) bool {
+		hold, is := n.(*manual.Hold)
+		return is && hold.Of.ID == act.ID
+	})
 }
 
 func holdsOneOf(fasteners []manual.Named, part manual.Named) bool {

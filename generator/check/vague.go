@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"baybinder/generator/finding"
-	"baybinder/generator/manual"
 )
 
 var vague = finding.Rule{
@@ -36,15 +35,10 @@ var vaguePhrases = map[string][]string{
 	},
 }
 
-func runVague(c *Context, p *manual.Procedure) []finding.Finding {
-	phrases := vagueByFirst[languageOf(c.Manual, p)]
+func runVague(w *writing, text []sentence) []finding.Finding {
 	var found []finding.Finding
-	for _, s := range p.Steps {
-		for _, text := range instructions(s) {
-			for _, one := range text {
-				found = append(found, vagueIn(one, phrases)...)
-			}
-		}
+	for _, one := range text {
+		found = append(found, vagueIn(one, w.phrases)...)
 	}
 	return found
 }

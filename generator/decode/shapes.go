@@ -38,6 +38,8 @@ func (d *Decoder) shape(n *syntax.Node, v reflect.Value, f field, key source.Pos
 		return d.orders(n, out, f, key), true
 	case *[]manual.Unit:
 		return d.units(n, out, f, key), true
+	case *[]manual.Acceptance:
+		return d.acceptances(n, out, f, key), true
 	case *[]manual.ShownUnits:
 		return d.shownUnits(n, out, f, key), true
 	case *[]manual.DatedUnit:
@@ -205,6 +207,23 @@ func (d *Decoder) units(n *syntax.Node, out *[]manual.Unit, f field, key source.
 		}
 		u.From, u.To = from, to
 		*out = append(*out, u)
+	}
+	return ok
+}
+
+// acceptances reads a list of what the writer accepts.
+func (d *Decoder) acceptances(n *syntax.Node, out *[]manual.Acceptance, f field, key source.Pos) bool {
+	if n.Kind != syntax.List {
+		return d.wrong(n, f, key, "a list", "write accepts: and under it - { code: vague, at: 2.3, because: … }")
+	}
+	ok := true
+	for _, item := range n.Items {
+		a := manual.Acceptance{At: placeOf(item, key)}
+		if !d.fill(item, reflect.ValueOf(&a).Elem(), "an acceptance", a.At) {
+			ok = false
+			continue
+		}
+		*out = append(*out, a)
 	}
 	return ok
 }

@@ -25,6 +25,7 @@ type Procedure struct {
 	Expects    []State        `yaml:"expects"`
 	Leaves     []State        `yaml:"leaves"`
 	Was        []string       `yaml:"was"`
+	Accepts    []Acceptance   `yaml:"accepts"`
 
 	File     *source.File `yaml:"-"`
 	Topic    string       `yaml:"-"` // folders below procedures/: "tug/battery", "" at the top
@@ -44,6 +45,15 @@ func (p *Procedure) Issued() bool { return p.Status == "issued" }
 
 // Draft says that the procedure is a draft.
 func (p *Procedure) Draft() bool { return p.Status == "draft" }
+
+// Acceptance is advice on the writing that the writer has weighed and does not
+// follow.
+type Acceptance struct {
+	At      source.Pos `yaml:"-"`
+	Code    string     `yaml:"code,need" one:"too-long two-actions vague no-time act-in-words hollow-link"`
+	Place   string     `yaml:"at,need"` // a step's number or name
+	Because string     `yaml:"because"`
+}
 
 // HazardUse is a line of the front matter's hazards, with its overrides.
 type HazardUse struct {

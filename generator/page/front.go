@@ -3,6 +3,7 @@ package page
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
@@ -129,6 +130,9 @@ type Snag struct {
 func (s *Site) Snags() *Snags {
 	v := &Snags{Frame: s.Frame("snags.html", s.Words.Snags)}
 	for _, f := range s.Findings {
+		if strings.HasPrefix(f.At.Path(), "readings/") {
+			continue // it names people, and this page is published
+		}
 		line, col := f.At.LineCol()
 		level := s.Words.Errors
 		if f.Level == finding.Advice {

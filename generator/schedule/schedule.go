@@ -36,6 +36,13 @@ func (b *Book) Of(p *manual.Procedure) Times {
 	return *t
 }
 
+// Phase is the time of one phase with everything that it calls.
+func (b *Book) Phase(phase *manual.Phase) Times {
+	t := &Times{}
+	b.phase(t, phase)
+	return *t
+}
+
 // phase adds a phase: its own time is shared out among the steps without one.
 func (b *Book) phase(t *Times, phase *manual.Phase) {
 	shared, people := Lead(phase)

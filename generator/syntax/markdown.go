@@ -209,18 +209,67 @@ func (m *mdReader) link(n ast.Node, address, title string, image bool) *Link {
 	}
 }
 
-// linkPlace is the place of a link: to its closing bracket where the address
-// stands in it, else its first sign.
+// linkPlace is the place of a link: to its closing bracket where that is found,
+// else its first sign.
 func (m *mdReader) linkPlace(n ast.Node, address string) source.Pos {
 	at := m.file.At(m.base+n.Pos(), m.base+n.Pos()+1)
 	rest, _, _ := strings.Cut(m.file.Text[at.Start:], "\n\n")
-	if end := strings.Index(rest, "]("+address); end >= 0 {
-		at.End = at.Start + end + len("](") + len(address)
-		if strings.HasPrefix(m.file.Text[at.End:], ")") {
-			at.End++
-		}
+	if ref := referenceOf(n); ref != nil {
+		at.End = at.Start + max(1, referenceEnd(rest, ref))
+		return at
 	}
+	at.End = at.Start + max(1, inlineEnd(rest, address))
 	return at
+}
+
+// referenceOf is how a link names its address, where that is written elsewhere.
+func referenceOf(n ast.Node) *ast.ReferenceLink {
+	switch n := n.(type) {
+	case *ast.Link:
+		return n.Reference
+	case *ast.Image:
+		return n.Reference
+	}
+	return nil
+}
+
+// referenceEnd is how long a link by reference is: [words][name], [name][] or
+// [name]; 0 where that is not seen.
+func referenceEnd(text string, ref *ast.ReferenceLink) int {
+	closing := string(ref.Value) + "]"
+	switch ref.Type {
+	case ast.ReferenceLinkFull:
+		closing = "][" + closing
+	case ast.ReferenceLinkCollapsed:
+		closing += "[]"
+	}
+	if i := strings.Index(text, closing); i >= 0 {
+		return i + len(closing)
+	}
+	return 0
+}
+
+// inlineEnd is how long a link is whose address stands in it: [words](address),
+// without what may follow the address; 0 where that is not seen.
+func inlineEnd(text, address string) int {
+	for from := 0; ; {
+		i := strings.Index(text[from:], "](")
+		if i < 0 {
+			return 0
+		}
+		from += i + len("](")
+		inside := strings.TrimLeft(text[from:], " \t\n")
+		inside, pointed := strings.CutPrefix(inside, "<")
+		if !strings.HasPrefix(inside, address) {
+			continue
+		}
+		inside = inside[len(address):]
+		if pointed {
+			inside = strings.TrimPrefix(inside, ">")
+		}
+		inside = strings.TrimPrefix(inside, ")")
+		return len(text) - len(inside)
+	}
 }
 
 // words is the HTML of a link's words; a picture among them is its words, as

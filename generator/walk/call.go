@@ -38,11 +38,7 @@ func (w *walk) take(sum *summary, g fn) {
 	for _, n := range sum.needs {
 		w.need(n, in, g)
 	}
-	for _, o := range sum.openings {
-		o.where, o.unmarked = w.and(g, in.take(o.where)), w.and(g, in.take(o.unmarked))
-		o.at, o.call = w.here, w.fresh
-		w.openAlike(o)
-	}
+	w.openAlike(in.openings(g))
 	for i, e := range sum.ends {
 		w.put(e.thing, g, to[i])
 		w.stir(e.thing, moved[i])
@@ -99,7 +95,7 @@ func (w *walk) meet(callee *manual.Procedure, g fn) {
 		if bad == no {
 			continue
 		}
-		w.find(&StateMismatch, x, bad, "should be "+s.Word)
+		w.find(&StateMismatch, x, bad, "should be "+s.Word+" here")
 		w.put(x, bad, want)
 		switch n := s.Thing.(type) {
 		case *manual.Part:
@@ -162,7 +158,7 @@ func (w *walk) meetFastener(f *manual.Fastener, want, g fn, word string) {
 	}
 	for i, x := range w.named(f) {
 		if i == 0 {
-			w.find(&StateMismatch, x, bad, "should be "+word)
+			w.find(&StateMismatch, x, bad, "should be "+word+" here")
 		}
 		w.put(x, bad, want)
 	}

@@ -27,9 +27,8 @@ type variable struct {
 	hold   *manual.Hold
 	taking *manual.Link // the link that took the hold; nil where none did
 	answer string
-	step   *manual.Step // of an optional step
+	step   *manual.Step // the optional step, or that of the taking
 	thing  thing        // of a start
-	call   int          // the call that it comes from, counted in this walk; 0 is the procedure itself
 }
 
 // conditions are the variables of one walk and the worlds that there are.
@@ -37,7 +36,7 @@ type conditions struct {
 	*table
 	machine  *manual.Machine
 	vars     []variable
-	byVar    map[variable]int32
+	own      []int32 // the procedure's own options, outcomes and optional steps
 	options  []int32
 	together fn // what must hold between outcomes
 	worlds   fn
@@ -45,25 +44,28 @@ type conditions struct {
 }
 
 func newConditions(t *table, m *manual.Machine) conditions {
-	return conditions{table: t, machine: m, byVar: map[variable]int32{}, together: yes, worlds: yes}
+	return conditions{table: t, machine: m, together: yes, worlds: yes}
 }
 
-// id is the number of a condition.
+// id is the number of a condition of the procedure itself.
 func (c *conditions) id(v variable) int32 {
-	id, known := c.byVar[v]
-	if !known {
-		values := 2
-		if v.kind == aStart {
-			values = maxKids
-		}
-		id = c.variable(values)
-		c.vars = append(c.vars, v)
-		c.byVar[v] = id
-		if v.kind == anOption {
-			c.options = append(c.options, id)
+	for _, id := range c.own {
+		if c.vars[id] == v {
+			return id
 		}
 	}
+	id := c.add(v, 2)
+	c.own = append(c.own, id)
+	if v.kind == anOption {
+		c.options = append(c.options, id)
+	}
 	return id
+}
+
+// add makes a condition that there was not before.
+func (c *conditions) add(v variable, values int) int32 {
+	c.vars = append(c.vars, v)
+	return c.variable(values)
 }
 
 // holds says yes where the condition holds.
@@ -166,4 +168,62 @@ func (c *conditions) meeting(f fn) int {
 		}
 	})
 	return n
+}
+
+// somehow says where a function holds in some outcome: what happens inside a
+// procedure is no concern of its callers.
+func (c *conditions) somehow(f fn) fn {
+	if c.plain(f) {
+		return f
+	}
+	f = c.and(f, c.together)
+	done := map[fn]fn{}
+	var rec func(f fn) fn
+	rec = func(f fn) fn {
+		if f.constant() {
+			return f
+		}
+		if g, known := done[f]; known {
+			return g
+		}
+		n := *c.node(f)
+		for i := range int(c.values[n.v]) {
+			n.kids[i] = rec(n.kids[i])
+		}
+		g := no
+		if c.outer(n.v) {
+			g = c.make(n.v, n.kids)
+		} else {
+			g = c.or(n.kids[0], n.kids[1])
+		}
+		done[f] = g
+		return g
+	}
+	return rec(f)
+}
+
+// inner counts the conditions that a function depends on and that are no
+// concern of a caller.
+func (c *conditions) inner(f fn) int {
+	n := 0
+	seen := make([]bool, len(c.vars))
+	c.depends(f, func(v int32) {
+		if !c.outer(v) && !seen[v] {
+			seen[v] = true
+			n++
+		}
+	})
+	return n
+}
+
+// outer says that a condition is one of the unit, or of how things stood.
+func (c *conditions) outer(v int32) bool {
+	k := c.vars[v].kind
+	return k == anOption || k == aStart
+}
+
+// plain says that a function depends on one condition at most, and that an
+// outer one.
+func (c *conditions) plain(f fn) bool {
+	return f.constant() || c.outer(c.node(f).v) && c.flat(c.node(f))
 }

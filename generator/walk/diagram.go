@@ -1,5 +1,7 @@
 package walk
 
+import "sync"
+
 // fn is a function of the conditions of a walk, as a reference into a table.
 // Below firstNode it is a constant: a state, or 0 and 1 for no and yes. Equal
 // functions have equal references.
@@ -26,10 +28,24 @@ type table struct {
 	index  map[node]fn
 	memo   map[[3]fn]fn
 	values []uint8 // of each variable: how many values it has
+	seen   []int32 // by node, the round of depends that saw it last
+	round  int32
 }
 
 func newTable() *table {
 	return &table{index: map[node]fn{}, memo: map[[3]fn]fn{}}
+}
+
+// tables are used again: growing the maps anew for each walk costs more than
+// the walk.
+var tables = sync.Pool{New: func() any { return newTable() }}
+
+// giveBack gives a table back. No function of it may be used any more.
+func (t *table) giveBack() {
+	t.nodes, t.values, t.seen, t.round = t.nodes[:0], t.values[:0], t.seen[:0], 0
+	clear(t.index)
+	clear(t.memo)
+	tables.Put(t)
 }
 
 func (f fn) constant() bool { return f < firstNode }
@@ -120,6 +136,31 @@ func (t *table) ite(cond, a, b fn) fn {
 	return f
 }
 
+// choose is the kid that a state function names.
+func (t *table) choose(state fn, kids [maxKids]fn) fn {
+	if state.constant() {
+		return kids[state]
+	}
+	v := t.top(state)
+	fixed := true
+	for _, k := range kids {
+		fixed = fixed && k.constant()
+		v = min(v, t.top(k))
+	}
+	if fixed {
+		return t.apply(state, func(s fn) fn { return kids[s] })
+	}
+	var out [maxKids]fn
+	for i := range int(t.values[v]) {
+		at := kids
+		for j := range at {
+			at[j] = t.at(at[j], v, i)
+		}
+		out[i] = t.choose(t.at(state, v, i), at)
+	}
+	return t.make(v, out)
+}
+
 func (t *table) and(a, b fn) fn    { return t.ite(a, b, no) }
 func (t *table) or(a, b fn) fn     { return t.ite(a, yes, b) }
 func (t *table) not(a fn) fn       { return t.ite(a, no, yes) }
@@ -129,6 +170,12 @@ func (t *table) andNot(a, b fn) fn { return t.ite(b, no, a) }
 func (t *table) apply(f fn, change func(fn) fn) fn {
 	if f.constant() {
 		return change(f)
+	}
+	if n := *t.node(f); t.flat(&n) {
+		for i := range int(t.values[n.v]) {
+			n.kids[i] = change(n.kids[i])
+		}
+		return t.make(n.v, n.kids)
 	}
 	done := map[fn]fn{}
 	var rec func(f fn) fn
@@ -148,6 +195,16 @@ func (t *table) apply(f fn, change func(fn) fn) fn {
 		return g
 	}
 	return rec(f)
+}
+
+// flat says that a node depends on its own variable alone.
+func (t *table) flat(n *node) bool {
+	for _, k := range n.kids {
+		if !k.constant() {
+			return false
+		}
+	}
+	return true
 }
 
 // differs says yes where two functions are not the same.
@@ -203,25 +260,29 @@ func (t *table) with(f fn, fixed func(v int32) int) fn {
 	return rec(f)
 }
 
-// depends marks the variables that a function depends on.
-func (t *table) depends(f fn, mark func(v int32)) {
+// depends visits the variables that a function depends on, some of them more
+// than once.
+func (t *table) depends(f fn, visit func(v int32)) {
 	if f.constant() {
 		return
 	}
-	seen := map[fn]bool{}
-	var rec func(f fn)
-	rec = func(f fn) {
-		if f.constant() || seen[f] {
-			return
-		}
-		seen[f] = true
-		n := t.node(f)
-		mark(n.v)
-		for i := range int(t.values[n.v]) {
-			rec(n.kids[i])
-		}
+	for len(t.seen) < len(t.nodes) {
+		t.seen = append(t.seen, 0)
 	}
-	rec(f)
+	t.round++
+	t.visit(f, visit)
+}
+
+func (t *table) visit(f fn, visit func(v int32)) {
+	if f.constant() || t.seen[f-firstNode] == t.round {
+		return
+	}
+	t.seen[f-firstNode] = t.round
+	n := t.node(f)
+	visit(n.v)
+	for i := range int(t.values[n.v]) {
+		t.visit(n.kids[i], visit)
+	}
 }
 
 // path is one way to yes, as values of variables; nil where there is none.

@@ -1,7 +1,7 @@
 package walk
 
 import (
-	"fmt"
+	"slices"
 
 	"baybinder/generator/manual"
 )
@@ -16,9 +16,13 @@ func (w *walk) finish() {
 			w.leaves(s)
 		}
 	}
+	told := len(w.issues)
 	for _, x := range w.touched {
-		w.left(x)
+		w.leaveUndone(x)
 	}
+	w.left = slices.Clone(w.issues[told:])
+	slices.SortStableFunc(w.left, func(a, b issue) int { return a.at.link.At.Start - b.at.link.At.Start })
+	w.issues = w.issues[:told]
 }
 
 // leavesRead says that every line of leaves could be read as naming something.
@@ -40,7 +44,7 @@ func (w *walk) leaves(s manual.State) {
 	}
 	x := w.lay.of[s.Thing]
 	bad := w.and(w.present(x), w.unlike(x, w.lay.meant(s)))
-	w.at(at, func() { w.find(&StateMismatch, x, bad, "is not "+s.Word+" at the end") })
+	w.at(at, func() { w.find(&StateMismatch, x, bad, "not "+s.Word+" at the end, as leaves says") })
 }
 
 func (w *walk) leavesFastener(f *manual.Fastener, s manual.State, at event) {
@@ -53,12 +57,12 @@ func (w *walk) leavesFastener(f *manual.Fastener, s manual.State, at event) {
 		bad = w.not(some)
 	}
 	if named := w.named(f); len(named) > 0 {
-		w.at(at, func() { w.find(&StateMismatch, named[0], bad, fmt.Sprintf("is not %s at the end", s.Word)) })
+		w.at(at, func() { w.find(&StateMismatch, named[0], bad, "not "+s.Word+" at the end, as leaves says") })
 	}
 }
 
-// left judges a thing that leaves does not name.
-func (w *walk) left(x thing) {
+// leaveUndone judges a thing that leaves does not name.
+func (w *walk) leaveUndone(x thing) {
 	if w.speaksOf(x) {
 		return
 	}

@@ -47,8 +47,8 @@ func (w *walk) cut(a aim) []*energyRule {
 	return out
 }
 
-// with is where an aim moves an energy that it cuts.
-func (w *walk) moves(a aim, r *energyRule) fn {
+// affected is where an aim moves an energy that it cuts.
+func (w *walk) affected(a aim, r *energyRule) fn {
 	return w.and(a.where, w.present(w.lay.of[r.energy]))
 }
 
@@ -64,7 +64,7 @@ func (w *walk) isolate(a aim) {
 		w.shift(a.thing, a.where, move(isolated, live).and(released, early))
 	}
 	for _, r := range w.cut(a) {
-		w.settle(r, w.moves(a, r))
+		w.settle(r, w.affected(a, r))
 	}
 }
 
@@ -100,7 +100,7 @@ func (w *walk) lock(a aim) {
 	for _, p := range a.points {
 		open = w.or(open, w.is(w.point(p), states(live)))
 	}
-	w.find(&EnergyOrder, a.thing, w.and(a.where, open), "is locked before it is isolated")
+	w.find(&EnergyOrder, a.thing, w.and(a.where, open), "locked before it is isolated")
 	for _, p := range a.points {
 		if p.Lock {
 			w.shift(w.lay.of[p], a.where, move(locked, live, isolated))
@@ -109,7 +109,7 @@ func (w *walk) lock(a aim) {
 		}
 	}
 	for _, r := range w.cut(a) {
-		w.settle(r, w.moves(a, r))
+		w.settle(r, w.affected(a, r))
 	}
 }
 
@@ -130,19 +130,19 @@ func (w *walk) release(r *energyRule, g fn) {
 	m := move(released, r.ready()...)
 	switch {
 	case len(r.points) == 0:
-	case r.early:
-		m = w.early(r)
+	case r.load:
+		m = w.releasedEarly(r)
 	default:
 		open := states(live, isolated) &^ states(r.ready()...)
-		w.find(&EnergyOrder, x, w.and(g, w.is(w.get(x), open)), "is released before it is "+r.secured())
+		w.find(&EnergyOrder, x, w.and(g, w.is(w.get(x), open)), "released before it is "+r.secured())
 		m = move(released, live, isolated, locked)
 	}
 	w.shift(x, g, m)
 }
 
-// early is what releasing does to a load: what is not yet isolated and locked
+// releasedEarly is what releasing does to a load: what is not yet isolated and locked
 // remembers it.
-func (w *walk) early(r *energyRule) moves {
+func (w *walk) releasedEarly(r *energyRule) moves {
 	if r.lockable {
 		return move(early, live).and(blocked, isolated).and(released, locked)
 	}
@@ -165,9 +165,9 @@ func (w *walk) wait(r *energyRule, g fn) {
 
 // block is what a tool does that holds a load.
 func (w *walk) block(r *energyRule, g fn) {
-	if r.early && len(r.points) > 0 {
+	if r.load && len(r.points) > 0 {
 		x := w.lay.of[r.energy]
-		w.shift(x, w.and(g, w.present(x)), w.early(r))
+		w.shift(x, w.and(g, w.present(x)), w.releasedEarly(r))
 		return
 	}
 	w.wait(r, g)
@@ -212,11 +212,11 @@ func (w *walk) proofOrder(r *energyRule, x thing, g fn) {
 	sound := g
 	if len(r.points) > 0 {
 		early := w.and(g, w.is(f, states(live, isolated, early, blocked)&^states(r.ready()...)))
-		w.find(&EnergyOrder, x, early, "is proved before it is "+r.secured())
+		w.find(&EnergyOrder, x, early, "proved before it is "+r.secured())
 		sound = w.andNot(sound, early)
 		if r.stored {
 			charged := w.and(sound, w.is(f, states(r.ready()...)))
-			w.find(&NotReleased, x, charged, "is proved dead before what is stored is out")
+			w.find(&NotReleased, x, charged, "proved dead before what is stored is out")
 			sound = w.andNot(sound, charged)
 		}
 	}
@@ -258,10 +258,10 @@ func (w *walk) measure(e *manual.Energy, x thing, g fn) {
 		}
 	}
 	if found {
-		w.find(&TesterNotProved, x, g, "is measured with a tester that is not proved before and after")
+		w.find(&TesterNotProved, x, g, "measured with a tester that is not proved before and after")
 		return
 	}
-	w.find(&ProofWithoutMeasure, x, g, "is proved dead without a measurement that shows it")
+	w.find(&ProofWithoutMeasure, x, g, "proved dead without a measurement beside it that shows it")
 }
 
 // measures says that a hold measures whether an energy is safe to touch.
@@ -285,7 +285,7 @@ func (w *walk) notProved(r *energyRule, s *manual.Step, g fn) fn {
 		if !takes(l) || !w.beside(l, r.energy) {
 			continue
 		}
-		if failed := w.and(g, w.failed(l)); failed != no {
+		if failed := w.and(g, w.failed(l, s)); failed != no {
 			h := l.To.(*manual.Hold)
 			w.lost[h] = append(w.lost[h], lostProof{r, failed})
 			f = w.or(f, failed)
@@ -309,7 +309,7 @@ func (w *walk) unlock(a aim) {
 		w.shift(x, a.where, move(isolated, locked))
 	}
 	for _, r := range w.cut(a) {
-		g := w.moves(a, r)
+		g := w.affected(a, r)
 		if r != a.energy {
 			g = w.and(g, was)
 		} else if len(r.points) == 0 {
@@ -317,7 +317,7 @@ func (w *walk) unlock(a aim) {
 		}
 		x := w.lay.of[r.energy]
 		held := no
-		if r.early {
+		if r.load {
 			held = w.blockedNow(r)
 		}
 		w.shift(x, w.andNot(g, held), move(isolated, locked, released, dead))

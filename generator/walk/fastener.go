@@ -10,7 +10,7 @@ func (w *walk) scope(l *manual.Link, f *manual.Fastener) (parts []*manual.Part, 
 	}
 	for _, other := range w.here.step.Links {
 		p, is := other.To.(*manual.Part)
-		if is && !other.Bad && moves0(other.Kind.Act) && w.holds0(f, p) && !contains(parts, p) {
+		if is && !other.Bad && takesOffOrOn(other.Kind.Act) && w.fastens(f, p) && !contains(parts, p) {
 			parts = append(parts, p)
 		}
 	}
@@ -29,11 +29,11 @@ func contains(parts []*manual.Part, p *manual.Part) bool {
 	return false
 }
 
-func moves0(a manual.Act) bool {
+func takesOffOrOn(a manual.Act) bool {
 	return a == manual.Remove || a == manual.Refit || a == manual.Renew
 }
 
-func (w *walk) holds0(f *manual.Fastener, p *manual.Part) bool {
+func (w *walk) fastens(f *manual.Fastener, p *manual.Part) bool {
 	_, there := w.lay.at[fastening{f, p}]
 	return there
 }
@@ -106,7 +106,7 @@ func (w *walk) tighten(l *manual.Link, f *manual.Fastener, g fn) {
 	for _, p := range parts {
 		x, there := w.lay.at[fastening{f, p}]
 		if !there {
-			w.find(&ActOrder, w.lay.of[p], g, "is not held by the "+f.Label())
+			w.find(&ActOrder, w.lay.of[p], g, "tightened at a part that the "+f.Label()+" does not hold")
 			continue
 		}
 		part := w.lay.of[p]
@@ -114,7 +114,7 @@ func (w *walk) tighten(l *manual.Link, f *manual.Fastener, g fn) {
 		if all {
 			early = w.andNot(early, some)
 		}
-		w.early0(x, p, early)
+		w.tightenedOff(x, p, early)
 	}
 }
 
@@ -140,7 +140,7 @@ type tooEarly struct {
 	link      *manual.Link
 }
 
-func (w *walk) early0(x thing, p *manual.Part, where fn) {
+func (w *walk) tightenedOff(x thing, p *manual.Part, where fn) {
 	if where != no {
 		w.waiting = append(w.waiting, tooEarly{x, p, where, w.here, w.here.link})
 	}
@@ -161,7 +161,7 @@ func (w *walk) tightenedEarly(p *manual.Part, g fn) {
 		t.where = w.andNot(t.where, g)
 		here := w.here
 		w.here = t.at
-		w.find(&ActOrder, t.fastening, now, "is tightened while its part is off")
+		w.find(&ActOrder, t.fastening, now, "tightened while its part is off")
 		w.here = here
 		w.put(t.fastening, now, tight)
 	}

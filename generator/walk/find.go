@@ -18,6 +18,7 @@ type issue struct {
 	where fn
 	state fn // how the thing stood
 	last  fn // what put it there
+	began fn // what took it out of its normal state
 	why   string
 	from  *need // the callee's need; nil in the procedure itself
 }
@@ -33,7 +34,7 @@ func (w *walk) find(r *rule, x thing, bad fn, why string) {
 	}
 	i := issue{rule: r, at: w.here, thing: x, where: bad, why: why, from: w.from}
 	if x != nothing {
-		i.state, i.last = w.get(x), w.last[x]
+		i.state, i.last, i.began = w.get(x), w.last[x], w.began[x]
 	}
 	w.issues = append(w.issues, i)
 }
@@ -52,7 +53,9 @@ func (w *walk) findOnce(r *rule, x thing, bad fn) {
 
 func (w *walk) findTold(key toldKey, bad fn) {
 	told, before := w.told[key]
-	told = w.andNot(told, w.movedIn)
+	if told = w.andNot(told, w.movedIn); w.tellAll {
+		told = no
+	}
 	if bad = w.andNot(bad, told); bad == no {
 		return
 	}
@@ -101,22 +104,46 @@ func (w *walk) faultOf(key fault) int {
 }
 
 // ownNeeds are the needs without what goes wrong where the procedure is walked
-// alone: that is told there.
+// alone: that is told there. What happens inside the procedure does not matter
+// to a caller, only that it can; faults that need the same are one.
 func (w *walk) ownNeeds() []need {
-	var out []need
+	faults := make([][]need, len(w.athome))
+	for i, f := range w.athome {
+		w.athome[i] = w.somehow(f)
+	}
 	for _, n := range w.needs {
 		if !n.before {
 			n.where = w.andNot(n.where, w.athome[n.fault])
 		}
-		if w.possible(n.where) && !slices.ContainsFunc(out, n.same) {
+		n.where = w.somehow(n.where)
+		n.moved = w.not(w.somehow(w.not(n.moved)))
+		if w.possible(n.where) && !slices.ContainsFunc(faults[n.fault], n.same) {
+			faults[n.fault] = append(faults[n.fault], n)
+		}
+	}
+	var kept [][]need
+	for _, f := range faults {
+		if len(f) > 0 && !slices.ContainsFunc(kept, func(k []need) bool { return sameNeeds(k, f) }) {
+			kept = append(kept, f)
+		}
+	}
+	var out []need
+	for i, f := range kept {
+		for _, n := range f {
+			n.fault = i
 			out = append(out, n)
 		}
 	}
 	return out
 }
 
+// same says that two needs ask the same of a caller.
 func (n need) same(o need) bool {
-	return n.fault == o.fault && n.where == o.where && n.moved == o.moved && n.before == o.before
+	return n.rule == o.rule && n.thing == o.thing && n.where == o.where && n.before == o.before && n.once == o.once
+}
+
+func sameNeeds(a, b []need) bool {
+	return len(a) == len(b) && slices.EqualFunc(a, b, need.same)
 }
 
 // homely is a function where everything began as the procedure expects it.
@@ -125,7 +152,7 @@ func (w *walk) homely(f fn) fn {
 		return f
 	}
 	return w.with(f, func(v int32) int {
-		if x := w.vars[v]; x.kind == aStart && x.call == 0 {
+		if x := w.vars[v]; x.kind == aStart {
 			return int(w.home[x.thing])
 		}
 		return -1

@@ -5,23 +5,14 @@ import (
 	"strings"
 
 	"baybinder/generator/finding"
+	"baybinder/generator/manual"
 	"baybinder/generator/source"
 )
 
 // findings makes one finding of what was found at one link by one rule.
 func (w *walk) findings() []finding.Finding {
 	var out []finding.Finding
-	for i := range w.issues {
-		first := &w.issues[i]
-		if slices.ContainsFunc(w.issues[:i], first.together) {
-			continue
-		}
-		var group []*issue
-		for j := range w.issues[i:] {
-			if other := &w.issues[i+j]; first.together(*other) {
-				group = append(group, other)
-			}
-		}
+	for _, group := range grouped(w.inShort(slices.Concat(w.issues, w.left))) {
 		out = append(out, w.finding(group))
 	}
 	for _, e := range w.over {
@@ -37,6 +28,69 @@ func (w *walk) findings() []finding.Finding {
 			WithMend("write %s: %s in supplies", m.supply.ID, m.amount(m.most)))
 	}
 	return out
+}
+
+// grouped puts together what was found at one link by one rule, in the order
+// in which it was found.
+func grouped(issues []issue) [][]*issue {
+	var groups [][]*issue
+	for i := range issues {
+		n := slices.IndexFunc(groups, func(g []*issue) bool { return g[0].together(issues[i]) })
+		if n < 0 {
+			n, groups = len(groups), append(groups, nil)
+		}
+		groups[n] = append(groups[n], &issues[i])
+	}
+	return groups
+}
+
+// manyFindings is how many findings a procedure has before they are told in
+// short: one missing refit should not fill the page.
+const manyFindings = 3
+
+// inShort tells what one phase left open once for all its links, where there
+// is much to tell: the refit of that phase is missing. What is left undone at
+// the end stands at the first link that began it; what is found open on the
+// way back, where it is found first.
+func (w *walk) inShort(issues []issue) []issue {
+	if w.tellAll || len(grouped(issues)) <= manyFindings {
+		return issues
+	}
+	type cause struct {
+		phase *manual.Phase
+		rule  *rule
+	}
+	first := map[cause]*issue{}
+	out := slices.Clone(issues)
+	for n := range out {
+		i := &out[n]
+		c := cause{phase: w.openedIn(i), rule: i.rule}
+		if n >= len(w.issues) {
+			c.rule = &LeftOff // all that is left undone
+		}
+		switch {
+		case c.phase == nil || n < len(w.issues) && i.rule != &RestoredWhileOpen && i.rule != &RefitOverOpen:
+		case first[c] == nil:
+			first[c] = &issues[n]
+		case first[c].rule != i.rule:
+			i.why, i.rule, i.at = heads[i.rule], first[c].rule, first[c].at
+		default:
+			i.at = first[c].at
+		}
+	}
+	return out
+}
+
+// openedIn is the phase in which the thing of an issue was opened.
+func (w *walk) openedIn(i *issue) *manual.Phase {
+	if i.thing == nothing {
+		return nil
+	}
+	e := w.events[w.value(i.began, w.path(w.and(i.where, w.all())))]
+	if e.step == nil {
+		return nil
+	}
+	return e.step.Phase
 }
 
 func (m missing) isListed() string {
@@ -57,30 +111,97 @@ func (i *issue) together(other issue) bool {
 	return i.rule == other.rule && i.at.link.At == other.at.link.At
 }
 
-// finding words a group of issues.
+// finding words a group of issues: what is wrong, and after a colon each thing
+// that it is so of.
 func (w *walk) finding(group []*issue) finding.Finding {
-	rule := group[0].rule
-	var said []string
-	where := no
+	r, where := group[0].rule, no
 	for _, i := range group {
 		where = w.or(where, i.where)
 	}
 	whole := w.only(where)
+	var heads []string
+	things := map[string][]string{}
 	for _, i := range group {
-		words := w.says(i)
-		if mine := w.only(i.where); mine != whole && mine != "" {
-			words += " (" + mine + ")"
+		head, words := w.head(i), w.thingWords(i, whole)
+		if !slices.Contains(heads, head) {
+			heads = append(heads, head)
 		}
-		if !slices.Contains(said, words) {
-			said = append(said, words)
+		if words != "" && !slices.Contains(things[head], words) {
+			things[head] = append(things[head], words)
 		}
 	}
-	text := leadIn(rule) + strings.Join(said, "; ")
+	for n, head := range heads {
+		if list := things[head]; len(list) > 0 {
+			heads[n] = head + ": " + strings.Join(list, ", ")
+		}
+	}
+	text := strings.Join(heads, "; ")
 	if whole != "" {
-		text += ": " + whole
+		text += "; " + whole
 	}
-	f := rule.At(group[0].at.link.At, "%s", text).WithMend("%s", rule.Mend)
+	f := r.At(group[0].at.link.At, "%s", text).WithMend("%s", r.Mend)
 	return w.related(f, group)
+}
+
+// head is what is wrong.
+func (w *walk) head(i *issue) string {
+	head := i.why
+	if head == "" {
+		head = heads[i.rule]
+	}
+	if i.from == nil || i.from.at.step == nil {
+		return head
+	}
+	s := i.from.at.step
+	return "in step " + s.Number + " of \"" + s.Of.Label() + "\": " + head
+}
+
+// heads are what is wrong where a rule says one thing only.
+var heads = map[*rule]string{
+	&LiveWork:          "hands go in before it is proved dead",
+	&GuardOffLive:      "its guard comes off before it is isolated, and locked where it can be",
+	&RestoredWhileOpen: "it comes back on while this is open",
+	&NotReachable:      "still in the way",
+	&RefitOverOpen:     "still open under it",
+	&LeftIsolated:      "not switched back on at the end",
+	&LeftOff:           "left off at the end",
+	&LeftLoose:         "left loose at the end",
+	&LeftInPlace:       "left in place at the end",
+	&LeftAltered:       "left altered at the end",
+	&LeftLow:           "left low at the end",
+	&NotBled:           "not bled after it was opened",
+	&NotMarked:         "opened before they are marked, and more than one is",
+	&NotCapped:         "open across a hold without a cap",
+	&LeakLookWhileWet:  "looked at for a leak before the spill is dried",
+	&BadPause:          "the work stops here with this unsafe",
+}
+
+// thingWords is the thing of an issue, how it stands, and where that is so if
+// it is not so wherever the finding is.
+func (w *walk) thingWords(i *issue, whole string) string {
+	if i.thing == nothing {
+		return ""
+	}
+	words := w.label(i.thing)
+	if more := w.howItStands(i); more != "" {
+		words += " (" + more + ")"
+	}
+	if mine := w.only(i.where); mine != whole && mine != "" {
+		words += " " + mine
+	}
+	return words
+}
+
+// howItStands is the state of a thing and the step that put it there.
+func (w *walk) howItStands(i *issue) string {
+	if i.rule == &NotMarked {
+		return ""
+	}
+	words := w.stateWord(i)
+	if s := w.cause(i).step; s != nil {
+		words += " since step " + s.Number
+	}
+	return words
 }
 
 // related adds the links that put things where they are.
@@ -90,18 +211,18 @@ func (w *walk) related(f finding.Finding, group []*issue) finding.Finding {
 		if i.thing == nothing {
 			continue
 		}
-		e := w.put2(i)
+		e := w.cause(i)
 		if e.link == nil || e.link.At == f.At || slices.Contains(seen, e.link.At) || len(seen) == 3 {
 			continue
 		}
 		seen = append(seen, e.link.At)
-		f = f.See(e.link.At, "the "+w.label(i.thing)+" is "+w.stateWord(i)+" from here")
+		f = f.See(e.link.At, w.label(i.thing)+": "+w.stateWord(i)+" from here on")
 	}
 	return f
 }
 
-// put2 is the event that put the thing of an issue where it was.
-func (w *walk) put2(i *issue) event {
+// cause is the event that put the thing of an issue where it was.
+func (w *walk) cause(i *issue) event {
 	return w.events[w.value(i.last, w.path(w.and(i.where, w.all())))]
 }
 
@@ -126,83 +247,4 @@ func spoken(s sort, f fn) string {
 func (w *walk) label(x thing) string {
 	i := w.lay.things[x]
 	return labelAt(i.named, i.part)
-}
-
-// leadIn is what stands before the things of a finding.
-func leadIn(r *rule) string {
-	switch r {
-	case &RestoredWhileOpen:
-		return "it comes back on while "
-	case &RefitOverOpen:
-		return "it goes back on while "
-	case &NotReachable:
-		return "it cannot come off while "
-	case &BadPause:
-		return "the work stops here while "
-	}
-	return ""
-}
-
-// says words one issue.
-func (w *walk) says(i *issue) string {
-	if i.thing == nothing {
-		if i.rule == &ReverseRule {
-			return "nothing that this phase took off is still off here"
-		}
-		return i.why
-	}
-	the := "the " + w.label(i.thing)
-	is := the + " is " + w.stateWord(i) + w.sinceWords(i)
-	return w.saysOf(i, the, is) + w.inCall(i)
-}
-
-func (w *walk) saysOf(i *issue, the, is string) string {
-	switch i.rule {
-	case &LiveWork:
-		return is + ", not proved dead"
-	case &GuardOffLive:
-		if i.why == "" {
-			return is + ", and this is what keeps hands from it"
-		}
-	case &LeftIsolated, &LeftOff, &LeftLoose, &LeftAltered, &LeftLow, &LeftInPlace:
-		return the + " is left " + w.stateWord(i) + " at the end"
-	case &NotBled:
-		return the + " is not bled after it was opened"
-	case &NotMarked:
-		return the + " look alike, and more than one is opened before they are marked"
-	case &NotCapped:
-		return the + " stays open across a hold"
-	case &LeakLookWhileWet:
-		return the + " was spilled" + w.sinceWords(i) + " and is not dried"
-	case &StateMismatch:
-		return is + ": it " + i.why
-	case &ReverseRule:
-		return the + " " + i.why
-	}
-	if i.why != "" {
-		return the + " " + i.why + w.nowWords(i)
-	}
-	return is
-}
-
-// nowWords says how a thing stands, where an act does not fit.
-func (w *walk) nowWords(i *issue) string {
-	return " (" + w.stateWord(i) + w.sinceWords(i) + ")"
-}
-
-// sinceWords names the step that put a thing where it is.
-func (w *walk) sinceWords(i *issue) string {
-	if s := w.put2(i).step; s != nil {
-		return " since step " + s.Number
-	}
-	return ""
-}
-
-// inCall names the step of a callee that something goes wrong in.
-func (w *walk) inCall(i *issue) string {
-	if i.from == nil || i.from.at.step == nil {
-		return ""
-	}
-	s := i.from.at.step
-	return ", in step " + s.Number + " of " + s.Of.Label()
 }

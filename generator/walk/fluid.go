@@ -14,7 +14,7 @@ func (w *walk) fill(f *manual.Fluid, g fn) {
 	for _, p := range f.Lines {
 		line := w.lay.of[p]
 		open := w.and(w.present(line), w.is(w.get(line), offStates))
-		w.find(&ActOrder, line, w.and(w.and(g, w.is(was, lowStates)), open), "is off: the "+f.Label()+" runs out as it is filled")
+		w.find(&ActOrder, line, w.and(w.and(g, w.is(was, lowStates)), open), "the "+f.Label()+" is filled while this line is off")
 	}
 	w.refill(f, x, w.and(g, w.is(was, states(drained))))
 	to := full
@@ -26,7 +26,7 @@ func (w *walk) fill(f *manual.Fluid, g fn) {
 
 func (w *walk) bleed(f *manual.Fluid, g fn) {
 	x := w.lay.of[f]
-	w.find(&ActOrder, x, w.and(g, w.is(w.get(x), lowStates)), "is bled while it is low")
+	w.find(&ActOrder, x, w.and(g, w.is(w.get(x), lowStates)), "bled while it is low")
 	w.put(x, g, full)
 	w.acted = w.or(w.acted, g)
 }
@@ -37,7 +37,7 @@ func (w *walk) dry(f *manual.Fluid, g fn) { w.put(w.lay.spill[f], g, idle) }
 func (w *walk) place(t *manual.Tool, g fn) {
 	x := w.lay.of[t]
 	was := w.get(x)
-	w.find(&ActOrder, x, w.and(g, w.is(was, states(set))), "is in place already")
+	w.find(&ActOrder, x, w.and(g, w.is(was, states(set))), "put in place twice")
 	g = w.andNot(g, w.is(was, states(set)))
 	w.undone(undoing{verb: manual.Clear, thing: x, where: g})
 	w.put(x, g, set)
@@ -50,7 +50,7 @@ func (w *walk) place(t *manual.Tool, g fn) {
 func (w *walk) clear(t *manual.Tool, g fn) {
 	x := w.lay.of[t]
 	was := w.get(x)
-	w.find(&ActOrder, x, w.and(g, w.is(was, states(idle))), "is not in place")
+	w.find(&ActOrder, x, w.and(g, w.is(was, states(idle))), "taken away, and not in place")
 	g = w.andNot(g, w.is(was, states(idle)))
 	w.put(x, g, idle)
 	for _, e := range w.lay.blocks[t] {
@@ -61,7 +61,7 @@ func (w *walk) clear(t *manual.Tool, g fn) {
 func (w *walk) alter(s *manual.Setting, g fn) {
 	x := w.lay.of[s]
 	was := w.get(x)
-	w.find(&ActOrder, x, w.and(g, w.is(was, states(set))), "is changed already")
+	w.find(&ActOrder, x, w.and(g, w.is(was, states(set))), "changed twice")
 	g = w.andNot(g, w.is(was, states(set)))
 	w.undone(undoing{verb: manual.Reset, thing: x, where: g})
 	w.put(x, g, set)

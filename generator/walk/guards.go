@@ -28,7 +28,7 @@ func (w *walk) guards() {
 	for _, q := range w.plan.answers {
 		var of []fn
 		for _, a := range q.answers {
-			of = append(of, w.holds(variable{kind: anAnswer, hold: q.hold, taking: q.taking, answer: a}))
+			of = append(of, w.holds(variable{kind: anAnswer, hold: q.hold, taking: q.taking.link, step: q.taking.step, answer: a}))
 		}
 		w.conditions.answers(of, len(of) == len(q.hold.Answers))
 	}
@@ -80,14 +80,15 @@ func (w *walk) went(l *manual.Link) fn {
 	}
 	f := no
 	for _, t := range takings {
-		this := w.holds(variable{kind: kind, hold: hold, taking: t.link, answer: l.Frag})
+		this := w.holds(variable{kind: kind, hold: hold, taking: t.link, step: t.step, answer: l.Frag})
 		f = w.ite(w.guardOf[t.step].fn, this, f)
 	}
 	return f
 }
 
-// failed says where a taking failed and the branch for that was gone into.
-func (w *walk) failed(l *manual.Link) fn {
+// failed says where a taking in a step failed and the branch for that was gone
+// into.
+func (w *walk) failed(l *manual.Link, s *manual.Step) fn {
 	hold, _ := l.To.(*manual.Hold)
 	if hold == nil || len(w.plan.askers[l]) == 0 || hold.Kind == "ask" {
 		return no
@@ -96,7 +97,7 @@ func (w *walk) failed(l *manual.Link) fn {
 	for _, s := range w.plan.askers[l] {
 		branch = w.or(branch, w.guardOf[s].fn)
 	}
-	return w.and(branch, w.holds(variable{kind: anOutcome, hold: hold, taking: l}))
+	return w.and(branch, w.holds(variable{kind: anOutcome, hold: hold, taking: l, step: s}))
 }
 
 // present says where a thing is there at all.

@@ -49,7 +49,7 @@ func (w *walk) provedAnew(h *manual.Hold, l *manual.Link, g fn) {
 		x := w.lay.of[lost.rule.energy]
 		g := w.and(w.and(g, lost.where), w.present(x))
 		w.proofOrder(lost.rule, x, g)
-		w.put(x, w.andNot(g, w.failed(l)), dead)
+		w.put(x, w.andNot(g, w.failed(l, w.here.step)), dead)
 	}
 }
 

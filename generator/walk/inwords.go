@@ -1,8 +1,235 @@
 package walk
 
 import (
+	"strings"
+	"unicode"
+
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
+	"baybinder/generator/source"
 )
 
-func actsInWords(m *manual.Manual, p *manual.Procedure) []finding.Finding { return nil }
+// name is what a machine's file calls a thing, word by word.
+type name struct {
+	words []string
+	of    sort
+	named manual.Named
+}
+
+// spokenNames are the names that a step's words can name, by their first word.
+func spokenNames(l *layout) map[string][]name {
+	out := map[string][]name{}
+	for _, i := range l.things {
+		of := i.sort
+		switch of {
+		case aPoint:
+			of = anEnergy
+		case aFastening:
+			of = aFastener
+		case anEnergy, aPart, aFastener, aFluid:
+		default:
+			continue
+		}
+		words := bare(strings.Fields(i.named.Label()))
+		if len(words) > 0 && !named(out[words[0]], i.named) {
+			out[words[0]] = append(out[words[0]], name{words, of, i.named})
+		}
+	}
+	return out
+}
+
+func named(list []name, n manual.Named) bool {
+	for _, x := range list {
+		if x.named == n {
+			return true
+		}
+	}
+	return false
+}
+
+// bare makes words comparable: small, without the signs around them.
+func bare(words []string) []string {
+	out := words[:0:0]
+	for _, w := range words {
+		w = strings.TrimFunc(strings.ToLower(w), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+		if w != "" {
+			out = append(out, w)
+		}
+	}
+	return out
+}
+
+// actsInWords finds the steps that say an act of a thing of the machine and
+// have no link for any act.
+func actsInWords(p *manual.Procedure, l *layout) []finding.Finding {
+	if l.machine == nil {
+		return nil
+	}
+	var out []finding.Finding
+	for _, s := range p.Steps {
+		if hasAct(s) {
+			continue
+		}
+		for _, b := range s.Blocks {
+			if b.Role != manual.Said {
+				continue
+			}
+			act := saidAct(b.Plain, l.spoken)
+			if act == nil || typedNearby(s, act.named) {
+				continue
+			}
+			out = append(out, ActInWords.At(verbAt(b, act.raw), "%q is said of the %s in words only", act.raw, act.named.Label()).
+				WithMend("make a link of it: [%s …](%s:%s)", act.raw, act.kind, act.named.Base().ID))
+			break
+		}
+	}
+	return out
+}
+
+func hasAct(s *manual.Step) bool {
+	for _, l := range s.Links {
+		if l.Kind.Act != manual.NoAct {
+			return true
+		}
+	}
+	return false
+}
+
+// typedNearby says that a step above or below has an act of the thing or of a
+// part that it holds, or performs something whole.
+func typedNearby(s *manual.Step, n manual.Named) bool {
+	for up := s.Parent; up != nil; up = up.Parent {
+		if actsOn(up, n) {
+			return true
+		}
+	}
+	return actsBelow(s, n)
+}
+
+func actsBelow(s *manual.Step, n manual.Named) bool {
+	for _, sub := range s.Subs {
+		if actsOn(sub, n) || actsBelow(sub, n) {
+			return true
+		}
+	}
+	return false
+}
+
+func actsOn(s *manual.Step, n manual.Named) bool {
+	for _, l := range s.Links {
+		if l.Kind.Act == manual.NoAct {
+			continue
+		}
+		if l.To == n || l.Kind.Act == manual.Reverse || l.Kind.Act == manual.Call {
+			return true
+		}
+		f, is := n.(*manual.Fastener)
+		p, part := l.To.(*manual.Part)
+		if is && part && contains(f.Holds, p) {
+			return true
+		}
+	}
+	return false
+}
+
+// said is an act that a text orders.
+type said struct {
+	verb
+	raw   string // the verb as it stands in the text
+	named manual.Named
+}
+
+// saidAct looks for an order in a text: a verb at the beginning of a clause
+// and, beside it, the name of something that the verb is said of.
+func saidAct(text string, names map[string][]name) *said {
+	words := strings.Fields(text)
+	begins := true
+	for i, raw := range words {
+		plain := bare([]string{raw})
+		if len(plain) == 0 {
+			continue
+		}
+		if begins && !endsClause(raw) {
+			for _, v := range verbsByHead[plain[0]] {
+				if n := beside(words[i+1:], v, names); n != nil {
+					return &said{v, raw, n}
+				}
+			}
+		}
+		begins = endsClause(raw) || joiners[plain[0]]
+	}
+	return nil
+}
+
+func endsClause(word string) bool { return strings.ContainsAny(word[len(word)-1:], ".,;:!?)") }
+
+// beside is the thing that is named after a verb, with nothing but its article
+// between.
+func beside(words []string, v verb, names map[string][]name) manual.Named {
+	rest := clause(words)
+	early := v.tail != "" && len(rest) > 0 && rest[0] == v.tail
+	if early {
+		rest = rest[1:]
+	}
+	for len(rest) > 0 && (articles[rest[0]] || isNumber(rest[0])) {
+		rest = rest[1:]
+	}
+	if len(rest) == 0 {
+		return nil
+	}
+	for _, n := range namesFrom(names, rest[0]) {
+		if n.of == v.of && startsWith(rest, n.words) && (v.tail == "" || early || follows(rest, len(n.words), v.tail)) {
+			return n.named
+		}
+	}
+	return nil
+}
+
+// namesFrom are the names that begin with a word, or whose only word it is in
+// the plural.
+func namesFrom(names map[string][]name, word string) []name {
+	out := names[word]
+	for _, ending := range []string{"s", "es"} {
+		if one, is := strings.CutSuffix(word, ending); is {
+			out = append(out[:len(out):len(out)], names[one]...)
+		}
+	}
+	return out
+}
+
+// clause is the words up to the end of the clause.
+func clause(words []string) []string {
+	for i, w := range words {
+		if endsClause(w) {
+			return bare(words[:i+1])
+		}
+	}
+	return bare(words)
+}
+
+func isNumber(w string) bool { return w[0] >= '0' && w[0] <= '9' }
+
+// startsWith compares a name with the words of a text; the last may stand in
+// the plural.
+func startsWith(words, name []string) bool {
+	if len(words) < len(name) {
+		return false
+	}
+	for i, w := range name {
+		if words[i] != w && !(i == len(name)-1 && (words[i] == w+"s" || words[i] == w+"es")) {
+			return false
+		}
+	}
+	return true
+}
+
+func follows(words []string, i int, tail string) bool { return i < len(words) && words[i] == tail }
+
+// verbAt is the place of the verb in the source.
+func verbAt(b manual.Block, verb string) source.Pos {
+	verb = strings.TrimRight(verb, ".,;:!?)")
+	if i := strings.Index(b.At.Text(), verb); i >= 0 {
+		return b.At.Part(i, i+len(verb))
+	}
+	return b.At
+}

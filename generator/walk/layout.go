@@ -1,6 +1,10 @@
 package walk
 
-import "baybinder/generator/manual"
+import (
+	"slices"
+
+	"baybinder/generator/manual"
+)
 
 // thing is one small automaton, by its place in a layout.
 type thing int32
@@ -52,6 +56,7 @@ type layout struct {
 	needing map[*manual.Energy][]*manual.Fluid
 	blocks  map[*manual.Tool][]*manual.Energy
 	held    map[*manual.Part][]thing // its fastenings
+	spoken  map[string][]name        // names of things, by their first word
 }
 
 // energyRule is what of an energy's entry decides how it is walked.
@@ -60,7 +65,7 @@ type energyRule struct {
 	points   []*manual.Point
 	lockable bool // one of its points takes a lock
 	stored   bool
-	early    bool // a load: it may be released before it is isolated
+	load     bool // a load: it may be released before it is isolated
 	blockers []*manual.Tool
 }
 
@@ -77,6 +82,7 @@ func newLayout(m *manual.Machine, tools []*manual.Tool) *layout {
 		l.energies()
 		l.parts()
 		l.rest()
+		l.spoken = spokenNames(l)
 	}
 	for _, t := range tools {
 		l.add(aTool, t, t.Unread)
@@ -118,7 +124,7 @@ func (l *layout) energies() {
 
 func newEnergyRule(e *manual.Energy) *energyRule {
 	r := &energyRule{energy: e, stored: e.Stored.Yes}
-	r.early = e.Kind == "gravity" || e.Kind == "spring" || e.Kind == "motion"
+	r.load = e.Kind == "gravity" || e.Kind == "spring" || e.Kind == "motion"
 	for _, p := range e.Points {
 		if p.To != nil {
 			r.points = append(r.points, p.To)
@@ -217,4 +223,37 @@ func (l *layout) condition(x thing) manual.Condition {
 		return i.part.OnlyWith
 	}
 	return manual.Condition{}
+}
+
+// placed are the tools that some procedure leaves in place or takes away, and
+// those that hold loads.
+func placed(m *manual.Manual) []*manual.Tool {
+	used := map[*manual.Tool]bool{}
+	note := func(n manual.Named) {
+		if t, is := n.(*manual.Tool); is {
+			used[t] = true
+		}
+	}
+	for _, p := range m.Procedures {
+		for _, s := range slices.Concat(p.Expects, p.Leaves) {
+			note(s.Thing)
+		}
+		for _, s := range p.Steps {
+			for _, b := range s.Blocks {
+				for _, l := range b.Links {
+					if l.Kind.Act == manual.Place || l.Kind.Act == manual.Clear {
+						note(l.To)
+					}
+				}
+			}
+		}
+	}
+	for _, machine := range m.Machines {
+		for _, e := range machine.Energies {
+			for _, t := range leads(e.BlockedBy) {
+				used[t] = true
+			}
+		}
+	}
+	return slices.DeleteFunc(slices.Clone(m.Tools), func(t *manual.Tool) bool { return !used[t] })
 }

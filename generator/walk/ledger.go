@@ -40,7 +40,7 @@ func newLedger(lay *layout) ledger {
 	n := len(lay.things)
 	all := make([]fn, 5*n)
 	return ledger{
-		conditions: newConditions(newTable(), lay.machine), lay: lay,
+		conditions: newConditions(tables.Get().(*table), lay.machine), lay: lay,
 		state: all[:n:n], began: all[n : 2*n : 2*n], last: all[2*n : 3*n : 3*n],
 		start: all[3*n : 4*n : 4*n], moved: all[4*n:],
 		seen: make([]bool, n), events: make([]event, 1, 16),
@@ -59,7 +59,7 @@ func (l *ledger) look(x thing) {
 	case l.lay.things[x].unread:
 		l.start[x] = unknown
 	case l.free:
-		l.start[x] = l.itself(l.id(variable{kind: aStart, thing: x}))
+		l.start[x] = l.itself(l.add(variable{kind: aStart, thing: x}, maxKids))
 	}
 	l.state[x] = l.start[x]
 }
@@ -95,16 +95,25 @@ func (l *ledger) put(x thing, g, to fn) {
 	}
 }
 
-// note remembers which link brought a thing to where it is.
+// note remembers which link brought a thing to where it is. Of a summary only
+// who opened a line is asked for.
 func (l *ledger) note(x thing, changed, was fn) {
+	if l.free && l.lay.things[x].sort != aPart {
+		return
+	}
 	n := fn(len(l.events) - 1)
 	if n == 0 || l.events[n] != l.here {
 		l.events = append(l.events, l.here)
 		n++
 	}
-	l.last[x] = l.ite(changed, n, l.last[x])
-	left := l.and(changed, l.or(l.is(was, states(0)), l.not(l.differs(was, l.start[x]))))
+	left := l.and(changed, l.is(was, states(0)))
+	if l.lay.things[x].sort != aPart { // a part that was off is not taken off by a cap
+		left = l.or(left, l.andNot(changed, l.differs(was, l.start[x])))
+	}
 	l.began[x] = l.ite(left, n, l.began[x])
+	if !l.free {
+		l.last[x] = l.ite(changed, n, l.last[x])
+	}
 }
 
 // tooMany says that a function depends on more conditions than are walked

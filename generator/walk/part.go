@@ -7,7 +7,7 @@ func (w *walk) remove(p *manual.Part, g fn, forGood bool) {
 	x := w.lay.of[p]
 	g = w.and(g, w.present(x))
 	f := w.get(x)
-	w.find(&RemovedTwice, x, w.and(g, w.is(f, offStates)), "is off already")
+	w.find(&RemovedTwice, x, w.and(g, w.is(f, offStates)), "taken off, and off already")
 	g = w.andNot(g, w.is(f, offStates))
 	known := w.and(g, w.is(f, states(on)))
 	w.reach(p, known)
@@ -62,7 +62,7 @@ func (w *walk) guardsOff(p *manual.Part, g fn) {
 		w.findOnce(&GuardOffLive, x, w.and(here, w.is(f, open)))
 		if !w.hazardOf(w.here.step, e.ID) {
 			bare := w.and(here, w.is(f, notDead&^open))
-			w.find(&GuardOffLive, x, bare, "is not proved dead, and the step does not meet a hazard of it")
+			w.find(&GuardOffLive, x, bare, "its guard comes off before it is proved dead, and the step meets no hazard of it")
 		}
 	}
 }
@@ -96,7 +96,7 @@ func (w *walk) refit(p *manual.Part, g fn, begun []undoing) {
 	x := w.lay.of[p]
 	g = w.and(g, w.present(x))
 	f := w.get(x)
-	w.find(&RefitNotRemoved, x, w.and(g, w.is(f, states(on))), "is on already")
+	w.find(&RefitNotRemoved, x, w.and(g, w.is(f, states(on))), "put back, and on already")
 	g = w.andNot(g, w.is(f, states(on)))
 	known := w.and(g, w.is(f, offStates))
 	w.handsIn(p, known)
@@ -131,10 +131,10 @@ func (w *walk) capLine(p *manual.Part, g fn) {
 	g = w.and(g, w.present(x))
 	f := w.get(x)
 	if p.Kind != "line" {
-		w.find(&ActOrder, x, g, "is not a line: it has no open end to cap")
+		w.find(&ActOrder, x, g, "capped, and no line")
 		return
 	}
-	w.find(&ActOrder, x, w.and(g, w.is(f, states(on))), "is on: it has no open end to cap")
-	w.find(&ActOrder, x, w.and(g, w.is(f, states(capped))), "is capped already")
+	w.find(&ActOrder, x, w.and(g, w.is(f, states(on))), "capped while it is on")
+	w.find(&ActOrder, x, w.and(g, w.is(f, states(capped))), "capped twice")
 	w.shift(x, g, move(capped, off))
 }

@@ -22,7 +22,7 @@ type taking struct {
 // question is an ask hold whose answer is asked for.
 type question struct {
 	hold    *manual.Hold
-	taking  *manual.Link
+	taking  taking
 	answers []string
 }
 
@@ -82,15 +82,15 @@ func (pl *plan) ask(l *manual.Link, hold *manual.Hold, s *manual.Step, before []
 	pl.asks[l] = slices.Clip(before)
 	for _, t := range before {
 		pl.askers[t.link] = append(pl.askers[t.link], s)
-		pl.question(l, hold, t.link)
+		pl.question(l, hold, t)
 	}
 	if len(before) == 0 {
-		pl.question(l, hold, nil)
+		pl.question(l, hold, taking{})
 	}
 }
 
 // question notes that an answer is asked for.
-func (pl *plan) question(l *manual.Link, hold *manual.Hold, t *manual.Link) {
+func (pl *plan) question(l *manual.Link, hold *manual.Hold, t taking) {
 	if !l.Is("if") {
 		return
 	}

@@ -41,7 +41,7 @@ func TestWalkAgreesWithReference(t *testing.T) {
 		m, found := bind.Manual(source.FromText(files))
 		readable(t, files, found)
 		dead := map[*manual.Link]bool{}
-		r := walk.All(m)
+		r := walk.Everything(m)
 		for _, p := range m.Procedures {
 			want, all := referenceWalk(m, p, dead)
 			if !all {
@@ -50,6 +50,29 @@ func TestWalkAgreesWithReference(t *testing.T) {
 			got := foundBy(r.Of(p).Findings)
 			if diff := difference(want, got); diff != "" {
 				t.Fatalf("%s\n%s", diff, show(files))
+			}
+		}
+	})
+}
+
+// Telling a fault once, and in short where there is much to tell, hides no
+// procedure that has one, and adds no place.
+func TestToldOnceHidesNothing(t *testing.T) {
+	checks(t, "500")
+	rapid.Check(t, func(t *rapid.T) {
+		files := drawManual(t)
+		m, found := bind.Manual(source.FromText(files))
+		readable(t, files, found)
+		short, long := walk.All(m), walk.Everything(m)
+		for _, p := range m.Procedures {
+			all, told := foundBy(long.Of(p).Findings), foundBy(short.Of(p).Findings)
+			if len(all) > 0 && len(told) == 0 {
+				t.Fatalf("nothing is told of %s\n%s", p.ID, show(files))
+			}
+			for f := range told {
+				if !all[f] {
+					t.Fatalf("%s is told and not found\n%s", f, show(files))
+				}
 			}
 		}
 	})

@@ -10,18 +10,18 @@ import (
 // randomManual draws a small machine and a few procedures that call each
 // other, as text.
 type randomManual struct {
-	t         *rapid.T
-	files     map[string]string
-	options   []string
-	points    []string
-	energies  []string
-	stored    map[string]bool
-	parts     []string
-	lines     []string
-	fasteners []string
-	fluid     bool
-	alike     bool
-	holds     []string
+	t        *rapid.T
+	files    map[string]string
+	options  []string
+	points   []string
+	energies []string
+	stored   map[string]bool
+	parts    []string
+	lines    []string
+	alike    bool
+	blocked  bool
+	under    map[string]string
+	holds    []string
 }
 
 func (r *randomManual) yes(what string) bool { return rapid.Bool().Draw(r.t, what) }
@@ -47,7 +47,7 @@ func drawManual(t *rapid.T) map[string]string {
 	r := &randomManual{t: t, files: map[string]string{}, stored: map[string]bool{}}
 	r.files["shop.yaml"] = "title: Shop\n"
 	r.machine()
-	r.files["machines/spare.yaml"] = "name: Spare\nenergies:\n  power: { kind: electric, points: [] }\n  air: { kind: pressure, points: [] }\n  load: { kind: gravity, points: [] }\nfluids:\n  oil: { name: oil }\n"
+	r.spare()
 	r.registers()
 	calls := []string{}
 	for i := range 3 {
@@ -56,6 +56,11 @@ func drawManual(t *rapid.T) map[string]string {
 		calls = append(calls, id)
 	}
 	return r.files
+}
+
+// spare is a machine that has whatever the registers speak of.
+func (r *randomManual) spare() {
+	r.files["machines/spare.yaml"] = "name: Spare\nenergies:\n  power: { kind: electric, points: [] }\n  air: { kind: pressure, points: [] }\n  load: { kind: gravity, points: [] }\nfluids:\n  oil: { name: oil }\n"
 }
 
 func list(of []string) string { return "[" + strings.Join(of, ", ") + "]" }
@@ -117,7 +122,7 @@ func (r *randomManual) drawEnergies(b *strings.Builder) {
 		stored := []string{"no", "yes"}[r.n(1, "stored")]
 		blocked := ""
 		if e == "load" && r.yes("blocked") {
-			blocked = ", blocked-by: [stand, prop]"
+			blocked, r.blocked = ", blocked-by: [stand, prop]", true
 		}
 		fmt.Fprintf(b, "  %s: { name: %s, kind: %s, points: %s, stored: %s%s%s }\n", e, e, kind, list(points), stored, blocked, r.only())
 	}
@@ -139,7 +144,12 @@ func (r *randomManual) drawParts(b *strings.Builder) {
 		}
 		under := ""
 		if i > 0 && r.yes("under") {
-			under = fmt.Sprintf(", under: [%s]", r.one(r.parts, "over"))
+			over := r.one(r.parts, "over")
+			under = fmt.Sprintf(", under: [%s]", over)
+			if r.under == nil {
+				r.under = map[string]string{}
+			}
+			r.under[p] = over
 		}
 		guards := ""
 		if r.odds(3, "guards") {

@@ -4,14 +4,14 @@ import "baybinder/generator/manual"
 
 // restore puts an energy, or a point, back on.
 func (w *walk) restore(a aim) {
-	w.find(&EnergyOrder, a.thing, w.and(a.where, w.stillLocked(a)), "is switched on while it is locked")
+	w.find(&EnergyOrder, a.thing, w.and(a.where, w.stillLocked(a)), "switched on while it is locked")
 	cut := w.cut(a)
 	woken := make([]fn, len(cut))
 	for i, r := range cut {
-		woken[i] = w.and(w.moves(a, r), w.is(w.energy(r), notLive))
+		woken[i] = w.and(w.affected(a, r), w.is(w.energy(r), notLive))
 	}
 	for i, r := range cut {
-		w.openAt(r, woken[i])
+		w.stillOpen(r, woken[i])
 	}
 	w.wake(a)
 	for i, r := range cut {
@@ -47,9 +47,9 @@ func (w *walk) wake(a aim) {
 	}
 	for _, r := range w.cut(a) {
 		x := w.lay.of[r.energy]
-		g := w.moves(a, r)
+		g := w.affected(a, r)
 		held := no
-		if r.early && len(r.points) > 0 {
+		if r.load && len(r.points) > 0 {
 			held = w.blockedNow(r)
 		}
 		w.shift(x, w.andNot(g, held), move(live, isolated, locked, released, dead, blocked, unknown))
@@ -57,8 +57,8 @@ func (w *walk) wake(a aim) {
 	}
 }
 
-// openAt looks for what is open when an energy comes back.
-func (w *walk) openAt(r *energyRule, g fn) {
+// stillOpen looks for what is open when an energy comes back.
+func (w *walk) stillOpen(r *energyRule, g fn) {
 	if g == no {
 		return
 	}
@@ -92,7 +92,7 @@ func (w *walk) backInOrder(r *energyRule, g fn) {
 		}
 		x := w.lay.of[first.To]
 		late := w.and(w.and(g, w.inOrder(r)), w.and(w.present(x), w.is(w.get(x), notLive)))
-		w.find(&EnergyOrder, x, late, "should come back before "+r.energy.Label())
+		w.find(&EnergyOrder, x, late, "should come back before the "+r.energy.Label())
 	}
 }
 
@@ -112,11 +112,11 @@ func (w *walk) testLive(a aim) {
 	for _, p := range a.points {
 		shut = w.or(shut, w.is(w.point(p), lockedStates))
 	}
-	w.find(&EnergyOrder, a.thing, w.and(a.where, shut), "is put on for a test while it is locked")
+	w.find(&EnergyOrder, a.thing, w.and(a.where, shut), "put on for a test while it is locked")
 	if e := a.energy.energy; !w.hazardOf(w.here.step, e.ID) {
-		w.find(&LiveTest, a.thing, a.where, "is put on for a test, and the step does not meet a hazard of it")
+		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step meets no hazard of it")
 	} else if !w.supervised(w.here.step) {
-		w.find(&LiveTest, a.thing, a.where, "is put on for a test without a sign or check hold in the step")
+		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step has no sign or check hold")
 	}
 	w.wake(a)
 	w.acted = w.or(w.acted, a.where)

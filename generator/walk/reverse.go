@@ -60,15 +60,9 @@ func (w *walk) reverse(l *manual.Link, s *manual.Step, g fn) {
 // loosened and whose part came off afterwards is tightened at the part's refit.
 func (w *walk) reversible(l *manual.Link, g fn) []undoing {
 	var todo []undoing
-	first := w.firstOf(l)
-	for i, u := range slices.Backward(w.undoings) {
-		if u.at.step.Phase != l.Phase {
-			continue
-		}
-		if i < first {
-			break
-		}
-		if w.excepted(l, u.thing) {
+	first := w.firstOff(l)
+	for _, u := range slices.Backward(w.undoings) {
+		if u.at.step.Phase != l.Phase || u.at.link.At.Start < first || w.excepted(l, u.thing) {
 			continue
 		}
 		if u.where = w.stillSo(u, g); w.possible(u.where) {
@@ -78,12 +72,19 @@ func (w *walk) reversible(l *manual.Link, g fn) []undoing {
 	return w.asFarAs(l, todo)
 }
 
-// firstOf is the place of the first link that took off the part after #.
-func (w *walk) firstOf(l *manual.Link) int {
-	if l.Part != nil {
-		for i, u := range w.undoings {
-			if u.at.step.Phase == l.Phase && u.thing == w.lay.of[l.Part] {
-				return i
+// firstOff is where the part after # first comes off in the phase; 0 where
+// there is none.
+func (w *walk) firstOff(l *manual.Link) int {
+	if l.Part == nil {
+		return 0
+	}
+	for _, s := range w.p.Steps {
+		if s.Phase != l.Phase {
+			continue
+		}
+		for _, other := range s.Links {
+			if a := other.Kind.Act; (a == manual.Remove || a == manual.Renew) && other.To == manual.Named(l.Part) {
+				return other.At.Start
 			}
 		}
 	}
@@ -138,7 +139,7 @@ func (w *walk) reversalStands(l *manual.Link, todo []undoing, g fn) bool {
 		bad = w.andNot(bad, w.is(f, states(unknown)))
 		if w.possible(bad) {
 			ok = false
-			w.find(&ReverseRule, x, bad, "is not off by that phase")
+			w.find(&ReverseRule, x, bad, "not off by that phase")
 		}
 	}
 	if !ok {
@@ -152,7 +153,7 @@ func (w *walk) reversalStands(l *manual.Link, todo []undoing, g fn) bool {
 	if w.murkyPhase(l.Phase) {
 		return false
 	}
-	w.find(&ReverseRule, nothing, g, "")
+	w.find(&ReverseRule, nothing, g, "nothing that this phase took off is still off here")
 	return false
 }
 
@@ -180,7 +181,7 @@ type reversal struct {
 	link  *manual.Link
 	step  *manual.Step
 	out   *Reversal
-	begun []undoing // the refits of the run whose fasteners are begun by hand
+	begun []undoing      // the refits of the run whose fasteners are begun by hand
 	noted []*manual.Step // steps whose notes for the refit are given
 }
 

@@ -25,7 +25,7 @@ func serials(m *manual.Machine) []finding.Finding {
 			if before.At.Start > row.At.Start {
 				later, earlier = before, row
 			}
-			out = append(out, UnitOverlap.At(later.At, "%s are in two rows of the %s", numbers(row.From, min(row.To, before.To)), m.Label()).
+			out = append(out, UnitOverlap.At(later.At, "two rows of the %s name %s", m.Label(), numbers(row.From, min(row.To, before.To))).
 				WithMend("%s", UnitOverlap.Mend).See(earlier.At, "the other row is here"))
 		case row.From > before.To+1 && !newSeries(before, row):
 			out = append(out, UnitGap.At(row.At, "no row of the %s names %s", m.Label(), numbers(before.To+1, row.From-1)).

@@ -164,7 +164,7 @@ func (w *walk) homeEnergy(r *energyRule) fn {
 // heldAtHome is a live load, which a tool may hold already.
 func (w *walk) heldAtHome(r *energyRule) fn {
 	for _, t := range r.blockers {
-		if r.early && w.home[w.lay.of[t]] == set {
+		if r.load && w.home[w.lay.of[t]] == set {
 			return early
 		}
 	}

@@ -1,12 +1,15 @@
 package walk
 
-import "baybinder/generator/manual"
+import (
+	"slices"
+
+	"baybinder/generator/manual"
+)
 
 // summary is what a caller needs of a procedure: how things stand afterwards,
 // and what goes wrong, by how they stood before.
 type summary struct {
 	vars     []variable
-	values   []uint8
 	nodes    []node
 	ends     []end
 	needs    []need
@@ -41,7 +44,7 @@ type need struct {
 func summarize(s *shared, p *manual.Procedure, lay *layout) *summary {
 	w := newWalk(s, p, lay, true)
 	w.run()
-	sum := &summary{needs: w.ownNeeds(), openings: w.openings, together: w.together, acted: w.acted, acts: len(w.actsOf(p))}
+	sum := &summary{needs: w.ownNeeds(), together: w.together, acted: w.somehow(w.acted), acts: len(w.actsOf(p))}
 	for _, s := range p.Leaves {
 		if s.Thing != nil {
 			for _, x := range w.named(s.Thing) {
@@ -50,12 +53,37 @@ func summarize(s *shared, p *manual.Procedure, lay *layout) *summary {
 		}
 	}
 	for _, x := range w.touched {
-		if to := w.declared(x); to != w.start[x] || w.moved[x] != no {
-			sum.ends = append(sum.ends, end{x, to, w.moved[x]})
+		if to := w.settled(x, w.declared(x)); to != w.start[x] || w.moved[x] != no {
+			sum.ends = append(sum.ends, end{x, to, w.somehow(w.moved[x])})
 		}
 	}
+	sum.openings = w.openedInAll()
 	w.pack(sum)
+	w.giveBack()
 	return sum
+}
+
+// fewInside is on how many conditions of its own the end of a procedure may
+// depend. A procedure that leaves things as it says depends on none, but for
+// caps, marks and spills.
+const fewInside = 3
+
+// settled is an end without the procedure's own conditions, where there are
+// too many of them: then each state counts that the thing may be left in, the
+// most open last.
+func (w *walk) settled(x thing, to fn) fn {
+	if w.plain(to) || w.inner(to) <= fewInside {
+		return to
+	}
+	order := []fn{0, 2, 4, 3, 1, 5, 6, 7}
+	if w.lay.things[x].sort == aGroup {
+		order = []fn{1, 0, 7}
+	}
+	f := no
+	for _, s := range order {
+		f = w.ite(w.somehow(w.equals(to, s)), s, f)
+	}
+	return f
 }
 
 // declared is how a thing is left; where the procedure, walked alone, leaves
@@ -73,8 +101,8 @@ func (w *walk) declared(x thing) fn {
 
 // pack keeps the nodes that the summary needs and gives up the tables.
 func (w *walk) pack(sum *summary) {
-	t := newTable()
-	t.values = w.values
+	t := tables.Get().(*table)
+	t.values = append(t.values, w.values...)
 	done := map[fn]fn{}
 	var keep func(f fn) fn
 	keep = func(f fn) fn {
@@ -103,9 +131,10 @@ func (w *walk) pack(sum *summary) {
 	}
 	for i := range sum.openings {
 		o := &sum.openings[i]
-		o.where, o.unmarked = keep(o.where), keep(o.unmarked)
+		o.where, o.first, o.unmarked = keep(o.where), keep(o.first), keep(o.unmarked)
 	}
-	sum.vars, sum.values, sum.nodes = w.vars, t.values, t.nodes
+	sum.vars, sum.nodes = w.vars, slices.Clone(t.nodes)
+	t.giveBack()
 }
 
 // importer turns a summary's functions into functions of the caller's
@@ -114,20 +143,20 @@ func (w *walk) pack(sum *summary) {
 type importer struct {
 	*walk
 	sum  *summary
-	done map[fn]fn
+	done []fn         // by node: its function here, one up; 0 where it is not known yet
 	vars map[int32]fn // where a condition of the callee's own holds
 }
 
 func (w *walk) importer(sum *summary) *importer {
-	return &importer{walk: w, sum: sum, done: map[fn]fn{}, vars: map[int32]fn{}}
+	return &importer{walk: w, sum: sum, done: make([]fn, len(sum.nodes))}
 }
 
 func (in *importer) take(f fn) fn {
 	if f.constant() {
 		return f
 	}
-	if g, known := in.done[f]; known {
-		return g
+	if g := in.done[f-firstNode]; g != 0 {
+		return g - 1
 	}
 	n := &in.sum.nodes[f-firstNode]
 	var g fn
@@ -136,7 +165,7 @@ func (in *importer) take(f fn) fn {
 	} else {
 		g = in.ite(in.where(n.v, v), in.take(n.kids[1]), in.take(n.kids[0]))
 	}
-	in.done[f] = g
+	in.done[f-firstNode] = g + 1
 	return g
 }
 
@@ -146,13 +175,11 @@ func (in *importer) byStart(x thing, n *node) fn {
 	if f.constant() {
 		return in.take(n.kids[f])
 	}
-	g := no
-	for i := range n.kids {
-		if here := in.equals(f, fn(i)); here != no {
-			g = in.ite(here, in.take(n.kids[i]), g)
-		}
+	kids := n.kids
+	for i, k := range kids {
+		kids[i] = in.take(k)
 	}
-	return g
+	return in.choose(f, kids)
 }
 
 // where is a condition of the callee here: an option is the caller's, what
@@ -163,10 +190,22 @@ func (in *importer) where(id int32, v variable) fn {
 	}
 	f, known := in.vars[id]
 	if !known {
-		in.inner++
-		v.call = in.inner
-		f = in.holds(v)
+		f = in.literal(in.add(v, 2), 1)
+		if in.vars == nil {
+			in.vars = map[int32]fn{}
+		}
 		in.vars[id] = f
 	}
 	return f
+}
+
+// openings are the look-alike parts that a call opens.
+func (in *importer) openings(g fn) []opening {
+	out := make([]opening, 0, len(in.sum.openings))
+	for _, o := range in.sum.openings {
+		o.where, o.first, o.unmarked = in.and(g, in.take(o.where)), in.and(g, in.take(o.first)), in.take(o.unmarked)
+		o.at, o.call = in.here, in.fresh
+		out = append(out, o)
+	}
+	return out
 }

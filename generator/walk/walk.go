@@ -68,8 +68,10 @@ func (r *Result) Findings(m *manual.Manual) []finding.Finding {
 }
 
 // All walks every procedure of a manual.
-func All(m *manual.Manual) *Result {
-	s := newShared(m)
+func All(m *manual.Manual) *Result { return all(newShared(m)) }
+
+func all(s *shared) *Result {
+	m := s.manual
 	s.summarizeAll()
 	walks := make([]*Walk, len(m.Procedures))
 	parallel.Each(len(walks), func(i int) { walks[i] = s.walk(m.Procedures[i]) })
@@ -89,6 +91,7 @@ type shared struct {
 	layouts   map[*manual.Machine]*layout
 	summaries map[called]*summary
 	ringed    map[*manual.Procedure]bool // in a ring of calls, or calling into one
+	tellAll   bool                       // tests: what stands as it stood is told again
 }
 
 // called is a procedure as it is called by one for a machine: a procedure for
@@ -100,9 +103,10 @@ type called struct {
 
 func newShared(m *manual.Manual) *shared {
 	s := &shared{manual: m, layouts: map[*manual.Machine]*layout{}, summaries: map[called]*summary{}}
-	s.layouts[nil] = newLayout(nil, m.Tools)
+	tools := placed(m)
+	s.layouts[nil] = newLayout(nil, tools)
 	for _, machine := range m.Machines {
-		s.layouts[machine] = newLayout(machine, m.Tools)
+		s.layouts[machine] = newLayout(machine, tools)
 	}
 	s.ringed = ringed(m.Procedures)
 	return s
@@ -137,7 +141,8 @@ func (s *shared) walk(p *manual.Procedure) *Walk {
 	w.supplied()
 	out.Done = true
 	out.Acts = len(w.actsOf(p)) + derivedActs(out.Reversals)
-	out.Findings = append(w.findings(), actsInWords(s.manual, p)...)
+	out.Findings = append(w.findings(), actsInWords(p, w.lay)...)
+	w.giveBack()
 	return out
 }
 
@@ -153,6 +158,7 @@ type walk struct {
 	out     *Walk
 
 	issues   []issue
+	left     []issue      // what is left undone at the end
 	never    []source.Pos // links that apply to no unit
 	missing  []missing
 	wanted   []want
@@ -169,7 +175,6 @@ type walk struct {
 	openedBefore bool  // the line under judgement was opened before the procedure began
 	from         *need // the callee's need that is judged
 	movedIn      fn    // where the callee moved the thing of that need
-	inner        int   // counts the conditions that come from calls
 	shown        []fn
 	completed    int
 }

@@ -7,8 +7,8 @@ import (
 	"baybinder/generator/manual"
 )
 
-// literal1 is one condition of a case.
-type literal1 struct {
+// term is one condition of a case.
+type term struct {
 	v     int32
 	value int
 }
@@ -25,9 +25,6 @@ func (w *walk) only(f fn) string {
 			return ""
 		}
 		cases = append(cases, w.caseWords(some))
-		for _, l := range some {
-			_ = l
-		}
 		rest = w.andNot(rest, w.cube(some))
 	}
 	if len(cases) == 4 {
@@ -38,13 +35,13 @@ func (w *walk) only(f fn) string {
 
 // simplest is a case in which f holds, with the conditions that are not needed
 // left out.
-func (w *walk) simplest(f, rest fn) []literal1 {
-	var some []literal1
+func (w *walk) simplest(f, rest fn) []term {
+	var some []term
 	for v, value := range w.path(rest) {
-		some = append(some, literal1{v, value})
+		some = append(some, term{v, value})
 	}
 	// An absent option is the first to be left out: what a unit has says more.
-	slices.SortFunc(some, func(a, b literal1) int {
+	slices.SortFunc(some, func(a, b term) int {
 		if a.value != b.value {
 			return a.value - b.value
 		}
@@ -59,11 +56,11 @@ func (w *walk) simplest(f, rest fn) []literal1 {
 		}
 		i++
 	}
-	slices.SortFunc(some, func(a, b literal1) int { return int(a.v - b.v) })
+	slices.SortFunc(some, func(a, b term) int { return int(a.v - b.v) })
 	return some
 }
 
-func (w *walk) cube(some []literal1) fn {
+func (w *walk) cube(some []term) fn {
 	f := yes
 	for _, l := range some {
 		f = w.and(f, w.literal(l.v, l.value))
@@ -72,16 +69,12 @@ func (w *walk) cube(some []literal1) fn {
 }
 
 // caseWords puts a case into words: the unit first, then what happened.
-func (w *walk) caseWords(some []literal1) string {
+func (w *walk) caseWords(some []term) string {
 	var unit, happened []string
 	for _, l := range some {
 		v := w.vars[l.v]
 		if v.kind == anOption {
-			with := "without "
-			if l.value == 1 {
-				with = "with "
-			}
-			unit = append(unit, with+w.optionWords(v.option))
+			unit = append(unit, choose(l.value == 1, "with ", "without ")+w.optionWords(v.option))
 			continue
 		}
 		happened = append(happened, outcomeWords(v, l.value == 1))
@@ -104,22 +97,24 @@ func (w *walk) optionWords(id string) string {
 }
 
 func outcomeWords(v variable, is bool) string {
+	at := ""
+	if v.step != nil {
+		at = " in step " + v.step.Number
+	}
 	switch v.kind {
 	case anOutcome:
-		if is {
-			return "the " + v.hold.Label() + " failed"
-		}
-		return "the " + v.hold.Label() + " passed"
+		return "the " + v.hold.Label() + at + choose(is, " failed", " passed")
 	case anAnswer:
-		if is {
-			return "the " + v.hold.Label() + " is " + answerWords(v.hold, v.answer)
-		}
-		return "the " + v.hold.Label() + " is not " + answerWords(v.hold, v.answer)
+		return "the " + v.hold.Label() + at + choose(is, " is ", " is not ") + answerWords(v.hold, v.answer)
 	}
+	return "step " + v.step.Number + choose(is, " is done", " is left out")
+}
+
+func choose(is bool, then, otherwise string) string {
 	if is {
-		return "step " + v.step.Number + " is done"
+		return then
 	}
-	return "step " + v.step.Number + " is left out"
+	return otherwise
 }
 
 func answerWords(h *manual.Hold, key string) string {

@@ -20,7 +20,7 @@
       this.worker = make('input', { type: 'text', id: 'worker', autocomplete: 'off', maxlength: 80 });
       this.worker.addEventListener('input', () => this.change((job) => { job.worker = this.worker.value; }));
       this.short = button(w.ShortView, () => this.toggleShort(), { 'aria-pressed': 'false' });
-      this.strip = make('details', { class: 'strip' }, make('summary', {}, this.count = make('span', { class: 'count' }), ' ', this.clock = make('span', { class: 'next' })), this.stand = make('div', { class: 'now' }));
+      this.strip = make('details', { class: 'job-strip' }, make('summary', {}, this.count = make('span', { class: 'count' }), ' ', this.clock = make('span', { class: 'next' })), this.stand = make('div', { class: 'now' }));
       this.store = new bay.Store('baybinder:' + this.shop + ':' + this.procedure, (word) => this.say(word), (job) => this.taken(job));
       this.job = this.store.read() || bay.newJob(this);
       root.append(this.trouble, this.notice, this.choice,
@@ -167,6 +167,7 @@
     // done ticks a step. What is still open before it is a gap: recorded and
     // shown, never passed in silence.
     done(step) {
+      if (!this.job.unit && this.unit.asked.length) this.warn(bay.words.ChooseFirst);
       const place = this.steps.indexOf(step);
       const known = this.job.gaps.flatMap((g) => g.unticked);
       const unticked = this.steps.slice(0, place).filter((s) => !s.settled && !s.waiting && !known.includes(s.number)).map((s) => s.number);

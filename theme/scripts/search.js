@@ -109,6 +109,7 @@
       }
     };
     input.addEventListener('input', run);
+    input.addEventListener('focus', () => shard(up, 'main').catch(() => {}), { once: true }); // before the first key
     place.addEventListener('keydown', (e) => {
       if (e.key === 'Escape') { list.hidden = true; input.focus(); }
       if (e.key === 'Enter' && e.target === input) location.href = up + 'search.html?q=' + encodeURIComponent(input.value.trim());

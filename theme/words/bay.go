@@ -3,22 +3,22 @@ package words
 // Bay are the words that the scripts say at the bay and in the search. {0} and
 // {1} stand for what the script puts there.
 type Bay struct {
-	Cancel, ShortView, SaveRecord, PrintSummary, StartAgain, WhoWorks               string
-	NoStore, FullStore, DamagedStore, OtherTab, OtherTabAgain, OtherRevision        string
-	StepsGone, ClockBack, WhichUnit, SerialNumber, UseSerial, OrOptions             string
-	ItsOptions, UseOptions, NoSuchSerial, NotBoth, NoOptions, UnitSerial            string
-	UnitOptions, OtherUnit, OtherUnitTitle, OtherUnitText, OtherUnitYes, AgainTitle string
-	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt             string
-	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit   string
-	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                          string
-	SignNow, SignedBy, TakeBack, SamePerson, TickStep, More                         string
-	MoreOnStep, InHand, DoesNotApply, CannotSkip, StepIsWrong, Reason               string
-	SkipTitle, WrongTitle, WrongText, WrongInput, Keep, NoteKept                    string
-	StateHand, StateDone, StateSkipped, NotOnUnit, NotNeeded, GapUnticked           string
-	GapHolds, Ticked, DoneOf, Skipped, Gaps, HandNow                                string
-	StandAfter, StandStart, StandDoubt, NothingChanged, RecordSaved, TickNoProof    string
-	SummaryOf, SummaryRevision, SummaryTimes, StepHead, WordsHead, StateHead        string
-	HoldsHead, SearchFor, NoHits, HitsFor, ShardMissing, MeantWord                  string
+	Cancel, ShortView, SaveRecord, PrintSummary, StartAgain, WhoWorks                string
+	NoStore, FullStore, DamagedStore, OtherTab, OtherTabAgain, OtherRevision         string
+	StepsGone, ClockBack, WhichUnit, ChooseFirst, SerialNumber, UseSerial, OrOptions string
+	ItsOptions, UseOptions, NoSuchSerial, NotBoth, NoOptions, UnitSerial             string
+	UnitOptions, OtherUnit, OtherUnitTitle, OtherUnitText, OtherUnitYes, AgainTitle  string
+	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt              string
+	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit    string
+	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                           string
+	SignNow, SignedBy, TakeBack, SamePerson, TickStep, More                          string
+	MoreOnStep, InHand, DoesNotApply, CannotSkip, StepIsWrong, Reason                string
+	SkipTitle, WrongTitle, WrongText, WrongInput, Keep, NoteKept                     string
+	StateHand, StateDone, StateSkipped, NotOnUnit, NotNeeded, GapUnticked            string
+	GapHolds, Ticked, DoneOf, Skipped, Gaps, HandNow                                 string
+	StandAfter, StandStart, StandDoubt, NothingChanged, RecordSaved, TickNoProof     string
+	SummaryOf, SummaryRevision, SummaryTimes, StepHead, WordsHead, StateHead         string
+	HoldsHead, SearchFor, NoHits, HitsFor, ShardMissing, MeantWord                   string
 }
 
 // BayIn are the bay's words in a language; English where the theme does not
@@ -46,6 +46,7 @@ var bayInEnglish = Bay{
 	StepsGone:       "{0} ticks are of steps that this page no longer has. They are kept with the job.",
 	ClockBack:       "The clock of this computer was set back by {0} min. Times before it cannot be trusted; running waits got longer. Check them by your own watch.",
 	WhichUnit:       "Which unit is it?",
+	ChooseFirst:     "Choose the unit first: until then the page shows the steps of every unit.",
 	SerialNumber:    "Serial number",
 	UseSerial:       "Take this number",
 	OrOptions:       "or what it has",
@@ -145,6 +146,7 @@ var bayInSpanish = Bay{
 	StepsGone:       "{0} marcas son de pasos que esta página ya no tiene. Se conservan con el trabajo.",
 	ClockBack:       "El reloj de este ordenador se atrasó {0} min. Las horas anteriores no son fiables; las esperas en curso se alargan. Compruébelas con su reloj.",
 	WhichUnit:       "¿Qué unidad es?",
+	ChooseFirst:     "Elija primero la unidad: hasta entonces la página muestra los pasos de todas.",
 	SerialNumber:    "Número de serie",
 	UseSerial:       "Tomar este número",
 	OrOptions:       "o lo que tiene",

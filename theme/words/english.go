@@ -72,5 +72,5 @@ var english = Words{
 	Preview:    "Preview: drafts are shown. Not for work.",
 	Made:       "Made on %s.",
 	CodeOfPage: "Code that leads to this page", ShortCode: "Card %s", WrongLine: "This step is wrong (step, and what):",
-	Search: "Search", SearchNoScript: "The search needs a browser that runs scripts. The tabs above lead to every page without one.",
+	Labels: "Labels to print", BegunAt: "Begun at", OverAt: "over at", Search: "Search", SearchNoScript: "The search needs a browser that runs scripts. The tabs above lead to every page without one.",
 }

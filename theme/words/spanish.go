@@ -75,5 +75,5 @@ var spanish = Words{
 	Preview:    "Vista previa: se muestran borradores. No es para trabajar.",
 	Made:       "Hecho el %s.",
 	CodeOfPage: "Código que lleva a esta página", ShortCode: "Tarjeta %s", WrongLine: "Este paso está mal (paso, y qué):",
-	Search: "Buscar", SearchNoScript: "La búsqueda necesita un navegador con scripts. Las pestañas de arriba llevan a todas las páginas sin ellos.",
+	Labels: "Etiquetas para imprimir", BegunAt: "Empezada a las", OverAt: "terminada a las", Search: "Buscar", SearchNoScript: "La búsqueda necesita un navegador con scripts. Las pestañas de arriba llevan a todas las páginas sin ellos.",
 }

@@ -71,7 +71,7 @@ type Words struct {
 	Advice, Errors, Drafts, PrintedNote, Preview    string
 	Made                                            string // a date
 	CodeOfPage, ShortCode, WrongLine                string // -; a code; -
-	Search, SearchNoScript                          string
+	Search, SearchNoScript, BegunAt, OverAt, Labels string
 }
 
 // Signal is a signal word in the language.

@@ -42,7 +42,7 @@ func Procedure(m *manual.Manual, p *manual.Procedure) []finding.Finding {
 		return words
 	}
 	j := followWork(p)
-	return slices.Concat(words, faultCodes(p), waitsTooShort(m, p), tooFewPeople(p),
+	return slices.Concat(words, waitsTooShort(m, p), tooFewPeople(p),
 		toolsDoNotFit(j), torqueTools(j), angleTools(j), liftsOverLimit(m, j))
 }
 

@@ -188,18 +188,6 @@ func TestPlausible(t *testing.T) {
 	says(t, files{"register/supplies.yaml": "oil: { name: hydraulic oil, unit: L, ghs: [H3O4] }\n"}, `ghs: "H3O4" is not a hazard statement that the manual knows`, "did you mean H304? Look it up in section 2 of the safety data sheet")
 }
 
-func TestFaultCodes(t *testing.T) {
-	expect(t, map[string]files{
-		"in a step":              jobOf("summary: x", "If the display has the fault code ⟦unknown-reference⟧P5123, stop."),
-		"told once":              jobOf("summary: x", "On fault code ⟦unknown-reference⟧P5123, stop.", "On fault code P5123, go on."),
-		"in the symptoms":        jobOf("symptoms: [hums, fault code ⟦unknown-reference⟧P0G01]", "Look."),
-		"a code":                 jobOf("symptoms: [fault code P0301]", "On fault code P0301 or P0302, stop."),
-		"part numbers":           jobOf("symptoms: [P100 sticks]", "Take box B4711, bolt M8x1.25, press P50 and lamp C1."),
-		"behind a word in bold":  jobOf("summary: x", "On **fault code ⟦unknown-reference⟧U4000**, stop."),
-		"between phases, at all": jobOf("summary: x", "lead: Fault codes: ⟦unknown-reference⟧C9999.", "Look."),
-	})
-}
-
 func TestMachineFindingsAreSilent(t *testing.T) {
 	mustFindNothing(t, "a fastener that could not be read", base.with(replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 90 N·m, condition: damp")))
 	mustFindNothing(t, "an energy that could not be read", base.with(jobOf("holds: [short-wait]", "[Wait](hold:short-wait).")).with(replaced("machines/tug.yaml", "voltage: 360 V dc", "voltage: 360 A")))

@@ -1,0 +1,77 @@
+package main
+
+import (
+	"encoding/csv"
+	"fmt"
+
+	"baybinder/generator"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/nearest"
+)
+
+// asked is what the commands share that answer about one procedure.
+type asked struct {
+	Procedure string `arg:"" help:"The procedure's id, which is the name of its file."`
+	CSV       bool   `name:"csv" help:"As CSV, with a header line."`
+}
+
+// read reads the manual and finds the procedure. What it is told rests on a
+// text that has errors is said beside the answer.
+func (a *asked) read(g *globals, d *desk) (*generator.Result, *manual.Procedure, error) {
+	r, err := generator.Check(g.options())
+	if err != nil {
+		return nil, nil, err
+	}
+	p, err := procedureNamed(r.Manual, a.Procedure)
+	if err != nil {
+		return nil, nil, err
+	}
+	if n := finding.Errors(inFile(r.Findings, p)); n > 0 {
+		d.note("%s has %s, and what is said here rests on it: baybinder check tells them.", p.File.Path, count(n, "error"))
+	}
+	return r, p, nil
+}
+
+func inFile(list []finding.Finding, p *manual.Procedure) []finding.Finding {
+	var in []finding.Finding
+	for _, f := range list {
+		if f.At.File == p.File {
+			in = append(in, f)
+		}
+	}
+	return in
+}
+
+// procedureNamed finds a procedure by its id, or by one that it had before.
+func procedureNamed(m *manual.Manual, id string) (*manual.Procedure, error) {
+	var ids []string
+	var renamed *manual.Procedure
+	for _, p := range m.Procedures {
+		if p.ID == id {
+			return p, nil
+		}
+		ids = append(ids, p.ID)
+		for _, was := range p.Was {
+			if was == id {
+				renamed = p
+			}
+		}
+	}
+	if renamed != nil {
+		return renamed, nil
+	}
+	return nil, notThere("procedure "+id, nearest.Of(id, ids), "an id is the name of a file in procedures/, without .md")
+}
+
+// notThere says that something is not, and what was probably meant; else where
+// to look.
+func notThere(what, near, where string) error {
+	if near != "" {
+		return fmt.Errorf("there is no %s: did you mean %s?", what, near)
+	}
+	return fmt.Errorf("there is no %s: %s", what, where)
+}
+
+// table writes rows as CSV, the first of which is the header.
+func (d *desk) table(rows [][]string) error { return csv.NewWriter(d.out).WriteAll(rows) }

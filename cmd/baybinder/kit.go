@@ -1,0 +1,136 @@
+package main
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/kit"
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+)
+
+type kitCommand struct{ asked }
+
+// Help is the longer text of kit --help.
+func (*kitCommand) Help() string {
+	return "With what the procedures need that it performs: of a tool the most at once, of a supply the sum."
+}
+
+// Run tells what to fetch for a job, and who may do it.
+func (c *kitCommand) Run(g *globals, d *desk) error {
+	r, p, err := c.read(g, d)
+	if err != nil {
+		return err
+	}
+	k := kit.NewBook(r.Manual.Shop).Of(p)
+	items := itemsOf(k)
+	if c.CSV {
+		return d.table(kitRows(k, items))
+	}
+	d.kit(k, items)
+	return nil
+}
+
+// item is a thing to fetch.
+type item struct {
+	kind         string // tool, gear or supply
+	thing        manual.Named
+	amount, unit string // "" where none is written; a unit only where it is not pieces
+	kept         string
+}
+
+// itemsOf are the things of a kit by shelf, and there by name. What has no
+// shelf stands last.
+func itemsOf(k *kit.Kit) []item {
+	var items []item
+	for _, t := range k.Tools {
+		kind := "tool"
+		if t.Tool.Kind == "ppe" {
+			kind = "gear"
+		}
+		items = append(items, item{kind, t.Tool, strconv.Itoa(t.Count), "", t.Tool.Kept})
+	}
+	for _, u := range k.Supplies {
+		one := item{kind: "supply", thing: u.Supply, kept: u.Supply.Kept}
+		if u.Said {
+			one.amount = u.Amount.Number()
+		}
+		if u.Said && u.Amount.Unit.Dimension() != quantity.Count {
+			one.unit = u.Amount.Unit.String()
+		}
+		items = append(items, one)
+	}
+	slices.SortStableFunc(items, func(a, b item) int {
+		if (a.kept == "") != (b.kept == "") {
+			return cmp.Compare(b.kept, a.kept)
+		}
+		return cmp.Or(cmp.Compare(a.kept, b.kept), cmp.Compare(a.thing.Label(), b.thing.Label()))
+	})
+	return items
+}
+
+// line is "4 × wheel chock", "4 L of hydraulic oil", "torque wrench".
+func (i item) line() string {
+	switch {
+	case i.unit != "":
+		return i.amount + " " + i.unit + " of " + i.thing.Label()
+	case i.amount == "" || i.amount == "1":
+		return i.thing.Label()
+	}
+	return i.amount + " × " + i.thing.Label()
+}
+
+func (d *desk) kit(k *kit.Kit, items []item) {
+	shelf := "none yet"
+	for _, i := range items {
+		if i.kept != shelf {
+			shelf = i.kept
+			d.say("%s", cmp.Or(shelf, "no place given"))
+		}
+		d.say("  %s", i.line())
+	}
+	d.listed("wear", gearOf(items))
+	d.listed("roles", labels(k.Roles))
+	d.listed("energies that are cut", labels(k.Energies))
+	d.say("people: %d", k.People)
+}
+
+func (d *desk) listed(what string, names []string) {
+	if len(names) > 0 {
+		d.say("%s: %s", what, strings.Join(names, "; "))
+	}
+}
+
+func gearOf(items []item) []string {
+	var out []string
+	for _, i := range items {
+		if i.kind == "gear" {
+			out = append(out, i.thing.Label())
+		}
+	}
+	return out
+}
+
+func labels[T manual.Named](list []T) []string {
+	var out []string
+	for _, n := range list {
+		out = append(out, n.Label())
+	}
+	return out
+}
+
+func kitRows(k *kit.Kit, items []item) [][]string {
+	rows := [][]string{{"kind", "id", "name", "amount", "unit", "kept"}}
+	for _, i := range items {
+		rows = append(rows, []string{i.kind, i.thing.Base().ID, i.thing.Label(), i.amount, i.unit, i.kept})
+	}
+	for _, r := range k.Roles {
+		rows = append(rows, []string{"role", r.ID, r.Label(), "", "", ""})
+	}
+	for _, e := range k.Energies {
+		rows = append(rows, []string{"energy", e.ID, e.Label(), "", "", ""})
+	}
+	return append(rows, []string{"people", "", "", strconv.Itoa(k.People), "", ""})
+}

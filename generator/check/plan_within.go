@@ -1,0 +1,20 @@
+package check
+
+import (
+	"baybinder/generator/decode"
+	"baybinder/generator/finding"
+	"baybinder/generator/training"
+)
+
+// runPlanWithin judges what a plan says of its time: a date that cannot be
+// worked out would never be overdue.
+func runPlanWithin(c *Context) []finding.Finding {
+	var found []finding.Finding
+	for _, plan := range c.Manual.Plans {
+		if _, ok := training.Within(plan); !ok && plan.Within != "" {
+			found = append(found, decode.Quantity.At(plan.At, "within: %s is not an amount of calendar time", plan.Within).
+				WithMend("write 14 days, 6 weeks or 12 months"))
+		}
+	}
+	return found
+}

@@ -1,0 +1,39 @@
+package check
+
+import (
+	"cmp"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+// writing is what the rules of writing go by in one procedure or translation.
+type writing struct {
+	words   int // at most, in a sentence
+	actions int // at most, in a step
+	grammar *grammar
+	phrases map[string][][]string // vague ones, by their first words
+}
+
+// runTexts reads every text once for all the rules of writing.
+func runTexts(c *Context, p *manual.Procedure) []finding.Finding {
+	language := languageOf(c.Manual, p)
+	limits := c.Manual.Shop.Writing
+	w := &writing{
+		words:   cmp.Or(limits.WordsInAStep, wordsInAStep),
+		actions: cmp.Or(limits.ActionsInAStep, actionsInAStep),
+		grammar: grammars[language],
+		phrases: vagueByFirst[language],
+	}
+	var found []finding.Finding
+	for _, s := range p.Steps {
+		for _, text := range instructions(s) {
+			for _, r := range writingRules {
+				if r.Text != nil {
+					found = append(found, r.Text(w, text)...)
+				}
+			}
+		}
+	}
+	return found
+}

@@ -1,0 +1,150 @@
+// Package training says who must read what, in which order, and whether it is still true.
+package training
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"baybinder/generator/manual"
+)
+
+// Reading is one procedure of a plan, in the order in which it is read.
+type Reading struct {
+	Procedure *manual.Procedure
+	BuildsOn  []*manual.Procedure // what it performs: read before it
+	Added     bool                // not in the plan's own list: something in it performs it
+	Seconds   int
+}
+
+// Order is a plan's reading list, closed over do:, in an order in which nothing
+// comes before what it builds on. Among those that are free the plan's own
+// order holds; one that the plan does not list has the place of the first that
+// performs it. A ring of calls, which is a finding of its own, is broken at the
+// first of it.
+func Order(plan *manual.Plan) []Reading {
+	waiting, listed := closure(plan)
+	read := map[*manual.Procedure]bool{}
+	var out []Reading
+	for len(waiting) > 0 {
+		i := max(0, slices.IndexFunc(waiting, func(p *manual.Procedure) bool { return free(p, read) }))
+		p := waiting[i]
+		waiting = slices.Delete(waiting, i, i+1)
+		read[p] = true
+		out = append(out, Reading{Procedure: p, BuildsOn: performs(p), Added: !listed[p], Seconds: Seconds(p)})
+	}
+	return out
+}
+
+// free says that all that a procedure performs has been read.
+func free(p *manual.Procedure, read map[*manual.Procedure]bool) bool {
+	return !slices.ContainsFunc(performs(p), func(callee *manual.Procedure) bool { return !read[callee] })
+}
+
+// closure is what a plan lists and what that performs, each once, in the plan's
+// order, what is not listed before the first that performs it.
+func closure(plan *manual.Plan) (all []*manual.Procedure, listed map[*manual.Procedure]bool) {
+	listed = map[*manual.Procedure]bool{}
+	for _, ref := range plan.Read {
+		listed[ref.To] = true
+	}
+	seen := map[*manual.Procedure]bool{}
+	var add func(p *manual.Procedure)
+	add = func(p *manual.Procedure) {
+		if p == nil || seen[p] {
+			return
+		}
+		seen[p] = true
+		for _, callee := range performs(p) {
+			if !listed[callee] {
+				add(callee)
+			}
+		}
+		all = append(all, p)
+	}
+	for _, ref := range plan.Read {
+		add(ref.To)
+	}
+	return all, listed
+}
+
+// performs are the procedures that one performs, each once, in reading order.
+func performs(p *manual.Procedure) []*manual.Procedure {
+	var out []*manual.Procedure
+	for _, link := range p.Calls {
+		if to, is := link.To.(*manual.Procedure); is && to != p && !slices.Contains(out, to) {
+			out = append(out, to)
+		}
+	}
+	return out
+}
+
+// WordsPerMinute is the silent reading of non-fiction by adults: Brysbaert
+// (2019), Journal of Memory and Language 109, 104047.
+const WordsPerMinute = 238
+
+// What a picture and a table take to look at: our own rule, as no study of
+// shop drawings was found.
+const (
+	pictureSeconds = 12
+	tableSeconds   = 20
+)
+
+// Seconds is how long a procedure takes to read.
+func Seconds(p *manual.Procedure) int {
+	var m matter
+	m.blocks(p.Intro)
+	for _, phase := range p.Phases {
+		m.blocks([]manual.Block{phase.Title})
+		if phase.Lead != nil {
+			m.blocks([]manual.Block{*phase.Lead})
+		}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				m.blocks([]manual.Block{*part.Prose})
+			}
+		}
+	}
+	for _, s := range p.Steps {
+		m.blocks(s.Blocks)
+	}
+	return m.seconds()
+}
+
+// matter is what there is to read.
+type matter struct{ words, pictures, tables int }
+
+func (m *matter) blocks(blocks []manual.Block) {
+	for _, b := range blocks {
+		m.words += len(strings.Fields(b.Plain))
+		m.tables += strings.Count(strings.Join(b.Parts, ""), "<table")
+		for _, link := range b.Links {
+			switch {
+			case link.Kind == manual.PictureLink:
+				m.pictures++
+			case strings.TrimSpace(link.Text) == "" && link.To != nil:
+				m.words += len(strings.Fields(link.To.Label()))
+			}
+		}
+	}
+}
+
+func (m *matter) seconds() int {
+	return int(math.Round(float64(m.words)*60/WordsPerMinute)) + m.pictures*pictureSeconds + m.tables*tableSeconds
+}
+
+// Minutes is a reading time in whole minutes, at least one.
+func Minutes(seconds int) string {
+	return fmt.Sprintf("%d min", max(1, int(math.Round(float64(seconds)/60))))
+}
+
+// Named finds a plan by its id.
+func Named(m *manual.Manual, id string) (*manual.Plan, error) {
+	for _, plan := range m.Plans {
+		if plan.ID == id {
+			return plan, nil
+		}
+	}
+	return nil, fmt.Errorf("there is no reading plan %s", id)
+}

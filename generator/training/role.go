@@ -1,0 +1,46 @@
+package training
+
+import (
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+)
+
+// Within is how long a plan gives.
+func Within(plan *manual.Plan) (quantity.Span, bool) {
+	if plan.Within == "" {
+		return quantity.Span{}, false
+	}
+	q, err := quantity.Parse(plan.Within, quantity.Calendar)
+	if err != nil {
+		return quantity.Span{}, false
+	}
+	return q.Span()
+}
+
+// Until is the last day on which a role that was gained is held. One without a
+// day, or that needs no renewal, does not run out.
+func Until(g *manual.Gained) (manual.Date, bool) {
+	if g.On.IsZero() || g.To == nil {
+		return manual.Date{}, false
+	}
+	span, ok := g.To.RenewEvery.Span()
+	if !ok {
+		return manual.Date{}, false
+	}
+	return manual.DateOf(span.AddTo(g.On.Time())), true
+}
+
+// Holds says whether a person holds a role on a day. A role that stands twice,
+// as after a renewal, is held by either.
+func Holds(p *manual.Person, role string, on manual.Date) bool {
+	for i := range p.Roles {
+		g := &p.Roles[i]
+		if g.ID != role || on.Before(g.On) {
+			continue
+		}
+		if until, runs := Until(g); !runs || !until.Before(on) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,212 @@
+package training
+
+import (
+	"strconv"
+	"strings"
+
+	"baybinder/generator/fingerprint"
+	"baybinder/generator/manual"
+)
+
+// State is how a person stands to a procedure.
+type State string
+
+// The states. Due may still be read in time, overdue no more; stale was read,
+// and changed since in a way that must be read again.
+const (
+	Good    State = "good"
+	Stale   State = "stale"
+	Due     State = "due"
+	Overdue State = "overdue"
+)
+
+// Standing is how a person stands to a procedure of a plan of theirs.
+type Standing struct {
+	Person    *manual.Person
+	Plan      *manual.Ref[manual.Plan] // as the list of people names it
+	Reading   Reading
+	State     State
+	By        manual.Date     // until when it is to be read; zero where the plan does not say
+	Last      *manual.Reading // the last record of having read it; nil where there is none
+	Watched   bool
+	MustWatch bool
+	Performed int // times, under the eye of someone who may witness it
+	Perform   int // times that the plan asks for
+}
+
+// Done says that nothing of it is left to do.
+func (s *Standing) Done() bool {
+	return s.State == Good && s.Performed >= s.Perform && (s.Watched || !s.MustWatch)
+}
+
+// Hall works out how people stand, on one day.
+type Hall struct {
+	m     *manual.Manual
+	today manual.Date
+	book  *fingerprint.Book
+	read  map[key][]*manual.Reading
+	since map[*manual.Procedure][]*manual.Revision
+}
+
+type key struct {
+	person    *manual.Person
+	procedure *manual.Procedure
+}
+
+// NewHall gathers a manual's records up to a day: what is recorded later is not
+// true yet.
+func NewHall(m *manual.Manual, today manual.Date) *Hall {
+	h := &Hall{m: m, today: today, book: fingerprint.NewBook(), read: map[key][]*manual.Reading{}, since: map[*manual.Procedure][]*manual.Revision{}}
+	for i := range m.Record {
+		r := &m.Record[i]
+		if r.Person.To != nil && r.Procedure.To != nil && !today.Before(r.Date) {
+			k := key{r.Person.To, r.Procedure.To}
+			h.read[k] = append(h.read[k], r)
+		}
+	}
+	for i := range m.Revisions {
+		r := &m.Revisions[i]
+		if r.Procedure.To != nil && !today.Before(r.Date) {
+			h.since[r.Procedure.To] = append(h.since[r.Procedure.To], r)
+		}
+	}
+	return h
+}
+
+// Standings are how everybody stands to what their plans have them read, by
+// person, plan and order. A draft or retired procedure is asked of nobody.
+func (h *Hall) Standings() []Standing {
+	orders := map[*manual.Plan][]Reading{}
+	var out []Standing
+	for _, person := range h.m.People {
+		for i := range person.Plans {
+			plan := &person.Plans[i]
+			if plan.To == nil {
+				continue
+			}
+			if _, known := orders[plan.To]; !known {
+				orders[plan.To] = Order(plan.To)
+			}
+			for _, reading := range orders[plan.To] {
+				if reading.Procedure.Issued() {
+					out = append(out, h.standing(person, plan, reading))
+				}
+			}
+		}
+	}
+	return out
+}
+
+func (h *Hall) standing(person *manual.Person, plan *manual.Ref[manual.Plan], reading Reading) Standing {
+	p := reading.Procedure
+	s := Standing{Person: person, Plan: plan, Reading: reading, By: h.by(person, plan.To), State: Due}
+	for _, r := range h.read[key{person, p}] {
+		switch {
+		case r.Act == "read" && (s.Last == nil || !r.Date.Before(s.Last.Date)):
+			s.Last = r
+		case r.Act == "watched":
+			s.Watched = true
+		case r.Act == "performed" && h.mayWitness(plan.To, r):
+			s.Performed++
+		}
+	}
+	for _, ref := range plan.To.Watch {
+		s.MustWatch = s.MustWatch || ref.To == p
+	}
+	for _, use := range plan.To.Perform {
+		if use.To == p {
+			s.Perform, _ = strconv.Atoi(use.Amount)
+			s.Perform = max(s.Perform, 1)
+		}
+	}
+	switch {
+	case s.Last != nil && h.Holds(s.Last):
+		s.State = Good
+	case s.Last != nil:
+		s.State = Stale
+	case !s.By.IsZero() && s.By.Before(h.today):
+		s.State = Overdue
+	}
+	return s
+}
+
+// by is the last day on which a plan's reading is in time.
+func (h *Hall) by(person *manual.Person, plan *manual.Plan) manual.Date {
+	within, ok := Within(plan)
+	if !ok || person.Started.IsZero() {
+		return manual.Date{}
+	}
+	return manual.DateOf(within.AddTo(person.Started.Time()))
+}
+
+// Holds says whether a reading is still true: what was read is what stands now,
+// or no revision since asks for it to be read again.
+func (h *Hall) Holds(r *manual.Reading) bool {
+	p := r.Procedure.To
+	revisions := h.since[p]
+	if r.Fingerprint == h.book.Of(p) {
+		return true
+	}
+	if len(revisions) == 0 {
+		return false
+	}
+	at, known := readRevision(revisions, r)
+	if !known {
+		return false
+	}
+	for _, later := range revisions[at+1:] {
+		if later.Readers == "reread" {
+			return false
+		}
+	}
+	return true
+}
+
+// readRevision is the place of the revision that was read: the one of its
+// fingerprint; where that is of another form than ours, the one that stood on
+// the day. A fingerprint that was never issued is of no revision.
+func readRevision(revisions []*manual.Revision, r *manual.Reading) (at int, known bool) {
+	at = -1
+	older := !strings.HasPrefix(r.Fingerprint, fingerprint.Version)
+	for i, rev := range revisions {
+		if rev.Fingerprint == r.Fingerprint || older && !r.Date.Before(rev.Date) {
+			at = i
+		}
+	}
+	return at, at >= 0
+}
+
+// Fingerprint is what a reading of a procedure is recorded as: the last
+// revision's while that is what stands, so that a callee's change, which is
+// read there, does not make the caller's reading one of nothing.
+func (h *Hall) Fingerprint(p *manual.Procedure) string {
+	if n := len(h.since[p]); n > 0 && !h.book.Unissued(p, h.since[p][n-1]) {
+		return h.since[p][n-1].Fingerprint
+	}
+	return h.book.Of(p)
+}
+
+// mayWitness says whether someone may witness a performance under a plan: they
+// hold, on that day, the assessor's role; where the plan names none, what it
+// gives. Nobody witnesses their own.
+func (h *Hall) mayWitness(plan *manual.Plan, r *manual.Reading) bool {
+	if r.By == "" || r.By == r.Person.ID {
+		return false
+	}
+	wanted := plan.Gives
+	if plan.Assessor.ID != "" {
+		wanted = []manual.Ref[manual.Role]{plan.Assessor}
+	}
+	for _, by := range h.m.People {
+		if by.ID != r.By {
+			continue
+		}
+		for _, role := range wanted {
+			if !Holds(by, role.ID, r.Date) {
+				return false
+			}
+		}
+		return len(wanted) > 0
+	}
+	return false
+}

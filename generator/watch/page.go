@@ -1,0 +1,162 @@
+package watch
+
+import (
+	"bytes"
+	_ "embed"
+	"encoding/json"
+	"fmt"
+	"html"
+	"net/http"
+	"strconv"
+	"strings"
+	"sync"
+)
+
+// The two addresses that are not the site's. A site has no hidden files.
+const (
+	eventsAt = "/.watch"
+	scriptAt = "/.watch.js"
+)
+
+//go:embed watch.js
+var script []byte
+
+// News is how the last build ended.
+type News struct {
+	Site     int    `json:"site"`     // counts the sites that were published
+	Stopped  bool   `json:"stopped"`  // the page that is shown is the last good one
+	Findings string `json:"findings"` // in words, "" where there are none
+}
+
+// Browsers are the open pages that wait for news.
+type Browsers struct {
+	mu      sync.Mutex
+	last    News
+	waiting map[chan struct{}]bool
+}
+
+// Tell tells every open page how a build ended.
+func (b *Browsers) Tell(published bool, findings string) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.last.Stopped, b.last.Findings = !published, findings
+	if published {
+		b.last.Site++
+	}
+	for c := range b.waiting {
+		select {
+		case c <- struct{}{}:
+		default: // it has not read the news before; it will read these
+		}
+	}
+}
+
+func (b *Browsers) news() News {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return b.last
+}
+
+func (b *Browsers) join() chan struct{} {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	if b.waiting == nil {
+		b.waiting = map[chan struct{}]bool{}
+	}
+	c := make(chan struct{}, 1)
+	b.waiting[c] = true
+	return c
+}
+
+func (b *Browsers) leave(c chan struct{}) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	delete(b.waiting, c)
+}
+
+// Wrap serves a site with the script that waits for news in every page.
+func (b *Browsers) Wrap(site http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		switch r.URL.Path {
+		case eventsAt:
+			b.events(w, r)
+		case scriptAt:
+			w.Header().Set("Content-Type", "text/javascript; charset=utf-8")
+			w.Header().Set("Cache-Control", "no-cache")
+			_, _ = w.Write(script)
+		default:
+			withScript(w, r, site)
+		}
+	})
+}
+
+// events sends the news, at once and whenever there are any (HTML, section
+// 9.2, Server-sent events).
+func (b *Browsers) events(w http.ResponseWriter, r *http.Request) {
+	w.Header().Set("Content-Type", "text/event-stream")
+	w.Header().Set("Cache-Control", "no-store")
+	c := b.join()
+	defer b.leave(c)
+	flush := http.NewResponseController(w)
+	for {
+		data, err := json.Marshal(b.news())
+		if err != nil {
+			return
+		}
+		if _, err := fmt.Fprintf(w, "data: %s\n\n", data); err != nil || flush.Flush() != nil {
+			return
+		}
+		select {
+		case <-c:
+		case <-r.Context().Done():
+			return
+		}
+	}
+}
+
+// held is an answer that is not sent yet.
+type held struct {
+	header http.Header
+	status int
+	body   bytes.Buffer
+}
+
+func (h *held) Header() http.Header         { return h.header }
+func (h *held) WriteHeader(status int)      { h.status = status }
+func (h *held) Write(p []byte) (int, error) { return h.body.Write(p) }
+
+// withScript answers as the site does, and adds the script to a page. Where
+// there is no page, one that waits for it is the answer.
+func withScript(w http.ResponseWriter, r *http.Request, site http.Handler) {
+	ask := r.Clone(r.Context())
+	ask.Header.Del("Range") // of a page that is longer than its file
+	h := &held{header: http.Header{}, status: http.StatusOK}
+	site.ServeHTTP(h, ask)
+	body := h.body.Bytes()
+	if h.status == http.StatusNotFound {
+		body = fmt.Appendf(nil, "<!DOCTYPE html><meta charset=\"utf-8\"><title>No page</title><p>%s</p>", html.EscapeString(strings.TrimSpace(h.body.String())))
+		h.header.Set("Content-Type", "text/html; charset=utf-8")
+	}
+	if strings.HasPrefix(h.header.Get("Content-Type"), "text/html") {
+		body = addScript(body)
+		h.header.Set("Content-Length", strconv.Itoa(len(body)))
+	}
+	for name, values := range h.header {
+		w.Header()[name] = values
+	}
+	w.WriteHeader(h.status)
+	if r.Method != http.MethodHead {
+		_, _ = w.Write(body)
+	}
+}
+
+// addScript adds the script to a page, and lets it ask for news: the pages
+// themselves make no request.
+func addScript(page []byte) []byte {
+	page = bytes.Replace(page, []byte(`content="default-src 'none';`), []byte(`content="default-src 'none'; connect-src 'self';`), 1)
+	tag := []byte(`<script src="` + scriptAt + `" defer></script>`)
+	if i := bytes.LastIndex(page, []byte("</body>")); i >= 0 {
+		return bytes.Join([][]byte{page[:i], page[i:]}, tag)
+	}
+	return append(bytes.Clone(page), tag...)
+}

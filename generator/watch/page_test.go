@@ -1,0 +1,111 @@
+package watch
+
+import (
+	"bufio"
+	"encoding/json"
+	"io"
+	"net/http"
+	"net/http/httptest"
+	"strings"
+	"testing"
+	"time"
+)
+
+const served = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'"></head><body><p>Step</p></body></html>`
+
+func serve(t *testing.T, b *Browsers) string {
+	t.Helper()
+	site := http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		switch r.URL.Path {
+		case "/a.html":
+			w.Header().Set("Content-Type", "text/html; charset=utf-8")
+			http.ServeContent(w, r, "", time.Time{}, strings.NewReader(served))
+		case "/a.css":
+			w.Header().Set("Content-Type", "text/css")
+			_, _ = io.WriteString(w, "p{}</body>")
+		default:
+			http.Error(w, "no <such> page", http.StatusNotFound)
+		}
+	})
+	server := httptest.NewServer(b.Wrap(site))
+	t.Cleanup(server.Close)
+	return server.URL
+}
+
+func get(t *testing.T, url string) (status int, body string) {
+	t.Helper()
+	request, err := http.NewRequest(http.MethodGet, url, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	request.Header.Set("Range", "bytes=0-3")
+	answer, err := http.DefaultClient.Do(request)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer answer.Body.Close()
+	data, err := io.ReadAll(answer.Body)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return answer.StatusCode, string(data)
+}
+
+func TestPagesGetTheScriptAndOtherFilesDoNot(t *testing.T) {
+	url := serve(t, &Browsers{})
+	status, page := get(t, url+"/a.html")
+	without := strings.Replace(page, `<script src="/.watch.js" defer></script>`, "", 1)
+	without = strings.Replace(without, " connect-src 'self';", "", 1)
+	if status != http.StatusOK || page == without || without != served {
+		t.Errorf("got %d %q", status, page)
+	}
+	if _, css := get(t, url+"/a.css"); css != "p{}</body>" {
+		t.Errorf("a style sheet became %q", css)
+	}
+	status, none := get(t, url+"/b.html")
+	if status != http.StatusNotFound || !strings.Contains(none, "/.watch.js") || !strings.Contains(none, "no &lt;such&gt; page") {
+		t.Errorf("a page that is not there: %d %q", status, none)
+	}
+	if _, js := get(t, url+"/.watch.js"); !strings.Contains(js, "EventSource") {
+		t.Errorf("the script is %q", js)
+	}
+}
+
+// A page that opens is told how things stand; then it is told of every build.
+func TestNewsReachAnOpenPage(t *testing.T) {
+	b := &Browsers{}
+	url := serve(t, b)
+	b.Tell(true, "")
+	answer, err := http.Get(url + "/.watch")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer answer.Body.Close()
+	if kind := answer.Header.Get("Content-Type"); kind != "text/event-stream" {
+		t.Errorf("the news are %s", kind)
+	}
+	lines := bufio.NewScanner(answer.Body)
+	next := func() (n News) {
+		for lines.Scan() {
+			if data, is := strings.CutPrefix(lines.Text(), "data: "); is {
+				if err := json.Unmarshal([]byte(data), &n); err != nil {
+					t.Fatal(err)
+				}
+				return n
+			}
+		}
+		t.Fatal("the news ended")
+		return n
+	}
+	if got := next(); got != (News{Site: 1}) {
+		t.Errorf("at the start: %+v", got)
+	}
+	b.Tell(false, "two\nlines")
+	if got := next(); got != (News{Site: 1, Stopped: true, Findings: "two\nlines"}) {
+		t.Errorf("after an error: %+v", got)
+	}
+	b.Tell(true, "")
+	if got := next(); got != (News{Site: 2}) {
+		t.Errorf("after the mend: %+v", got)
+	}
+}

@@ -1,0 +1,133 @@
+// Package watch builds at every change of a manual's folder, and keeps the page that is open in a browser up to date.
+//
+// What a build is, it is told; it knows folders, time and browsers. The site
+// that is published is a build's, byte for byte: the script that refreshes a
+// page is added to what is served, and stands in no file.
+package watch
+
+import (
+	"context"
+	"fmt"
+	"io/fs"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"github.com/fsnotify/fsnotify"
+)
+
+// An editor that saves writes two to five times within a few milliseconds; a
+// version-control switch writes for longer. A build begins once it has been
+// quiet so long, or after so much at the latest.
+const (
+	quiet  = 20 * time.Millisecond
+	latest = 500 * time.Millisecond
+)
+
+// Folder watches a folder with all that is below it.
+type Folder struct {
+	root    string
+	apart   string // a folder below root that is not looked at: the site
+	watcher *fsnotify.Watcher
+}
+
+// Open begins to watch a folder; what stands in the folder apart is no change.
+func Open(root, apart string) (*Folder, error) {
+	watcher, err := fsnotify.NewWatcher()
+	if err != nil {
+		return nil, fmt.Errorf("the manual's folder cannot be watched: %w", err)
+	}
+	if real, err := filepath.EvalSymlinks(root); err == nil {
+		root = real // a link is not walked into
+	}
+	f := &Folder{root: root, watcher: watcher}
+	if abs, err := filepath.Abs(apart); err == nil {
+		f.apart = abs
+	}
+	if err := f.add(root); err != nil {
+		_ = watcher.Close()
+		return nil, fmt.Errorf("the manual's folder cannot be watched: %w", err)
+	}
+	return f, nil
+}
+
+// Close ends the watching.
+func (f *Folder) Close() error { return f.watcher.Close() }
+
+// Each calls changed after every change, never twice at once, until the
+// context ends. Changes during a call lead to another one.
+func (f *Folder) Each(ctx context.Context, changed func()) {
+	soon := time.NewTimer(time.Hour)
+	soon.Stop()
+	var first time.Time // of the changes that wait for a call
+	note := func() {
+		now := time.Now()
+		if first.IsZero() {
+			first = now
+		}
+		soon.Reset(min(quiet, max(0, latest-now.Sub(first))))
+	}
+	for {
+		select {
+		case <-ctx.Done():
+			return
+		case event, open := <-f.watcher.Events:
+			if !open {
+				return
+			}
+			if f.counts(event) {
+				note()
+			}
+		case <-f.watcher.Errors: // changes were lost: look at everything anew
+			_ = f.add(f.root)
+			note()
+		case <-soon.C:
+			first = time.Time{}
+			changed()
+		}
+	}
+}
+
+// counts says whether an event is a change of the manual. A new folder is
+// watched from now on.
+func (f *Folder) counts(event fsnotify.Event) bool {
+	if event.Op == fsnotify.Chmod || f.skips(event.Name) {
+		return false
+	}
+	if event.Has(fsnotify.Create) {
+		_ = f.add(event.Name) // gone again: its removal is an event too
+	}
+	return true
+}
+
+// add watches a folder and those below it. A folder is watched before it is
+// listed: what comes into it meanwhile is listed, or is an event.
+func (f *Folder) add(folder string) error {
+	return filepath.WalkDir(folder, func(name string, d fs.DirEntry, err error) error {
+		switch {
+		case err != nil && name == f.root:
+			return err
+		case err != nil || !d.IsDir():
+			return nil
+		case f.skips(name):
+			return fs.SkipDir
+		}
+		if err := f.watcher.Add(name); err != nil && name == f.root {
+			return err
+		}
+		return nil
+	})
+}
+
+// skips says that nobody reads a file: hidden ones, and the site's.
+func (f *Folder) skips(name string) bool {
+	if rel, err := filepath.Rel(f.root, name); err == nil && rel != "." {
+		for part := range strings.SplitSeq(filepath.ToSlash(rel), "/") {
+			if strings.HasPrefix(part, ".") && part != ".." {
+				return true
+			}
+		}
+	}
+	abs, err := filepath.Abs(name)
+	return err == nil && f.apart != "" && (abs == f.apart || strings.HasPrefix(abs, f.apart+string(filepath.Separator)))
+}
