@@ -1,6 +1,7 @@
 package page
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 
@@ -70,7 +71,7 @@ func TestSequenceDrawing(t *testing.T) {
 	}
 	x, y := onCircle(2, 5)
 	second := circleOf(2, drawing)
-	if !strings.Contains(second, "cx=\""+itoa(x)+"\" cy=\""+itoa(y)+"\"") {
+	if !strings.Contains(second, "cx=\""+strconv.Itoa(x)+"\" cy=\""+strconv.Itoa(y)+"\"") {
 		t.Errorf("the second nut is not the third round the circle: %s", second)
 	}
 	if sequenceDrawing([]string{"left", "right"}, 2, "") != "" {
@@ -84,7 +85,6 @@ func circleOf(n int, drawing string) string {
 	return parts[n]
 }
 
-func itoa(n int) string { return strings.TrimSpace(quantity.Of(float64(n), quantity.Bare, 4).Number()) }
 
 // 5 bar is 72.5 psi (NIST SP 811: 1 psi is 6.894 757 kPa).
 func TestLimitInBothUnits(t *testing.T) {

@@ -1,6 +1,10 @@
 package walk
 
-import "baybinder/generator/manual"
+import (
+	"slices"
+
+	"baybinder/generator/manual"
+)
 
 // scope is where a fastener act works: the fastening named, those of the parts
 // that the step takes off or puts back, else all.
@@ -74,12 +78,21 @@ func (w *walk) bleeding(p *manual.Part) bool {
 				continue
 			}
 			f, _ := l.To.(*manual.Fluid)
-			if l.Bad || p == nil || p.Carries.To == f && w.warned(p, s) {
+			if l.Bad || p == nil || carries(p, f) && w.warned(p, s) {
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// carries says that a line carries a fluid, or that it is not known what it
+// carries.
+func carries(p *manual.Part, f *manual.Fluid) bool {
+	if p.Carries.To == nil {
+		return p.Carries.ID != ""
+	}
+	return p.Carries.To == f
 }
 
 // warned says that a hazard of every energy at the part is met in the step
@@ -106,6 +119,9 @@ func (w *walk) tighten(l *manual.Link, f *manual.Fastener, g fn) {
 	for _, p := range parts {
 		x, there := w.lay.at[fastening{f, p}]
 		if !there {
+			if slices.ContainsFunc(p.HeldBy, func(h manual.Use[manual.Fastener]) bool { return h.To == nil }) {
+				continue
+			}
 			w.find(&ActOrder, w.lay.of[p], g, "tightened at a part that the "+f.Label()+" does not hold")
 			continue
 		}

@@ -15,7 +15,7 @@ func (w *walk) hold(l *manual.Link, g fn) {
 		w.mayHaveWaited(g)
 		return
 	}
-	switch of := w.lay.machine.Find(h.Of.ID).(type) {
+	switch of := w.p.For.To.Find(h.Of.ID).(type) { // a procedure for no machine has none of these
 	case *manual.Energy:
 		if h.Kind == "wait" {
 			w.wait(w.lay.energy[of], g)

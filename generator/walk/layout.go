@@ -112,7 +112,8 @@ func (l *layout) energies() {
 		for _, p := range rule.points {
 			unread = unread || p.Unread
 		}
-		l.add(anEnergy, e, unread || len(rule.points) < len(e.Points))
+		unread = unread || len(rule.points) < len(e.Points) || len(rule.blockers) < len(e.BlockedBy)
+		l.add(anEnergy, e, unread || !l.known(e.OnlyWith))
 		for _, t := range rule.blockers {
 			l.blocks[t] = append(l.blocks[t], e)
 		}
@@ -141,7 +142,7 @@ func newEnergyRule(e *manual.Energy) *energyRule {
 
 func (l *layout) parts() {
 	for _, p := range l.machine.Parts {
-		l.add(aPart, p, p.Unread)
+		l.add(aPart, p, p.Unread || !l.known(p.OnlyWith))
 		for _, e := range leads(p.ProveDead) {
 			l.naming[e] = append(l.naming[e], p)
 		}
@@ -168,7 +169,7 @@ func (l *layout) parts() {
 func (l *layout) fasteningAt(f fastening) thing {
 	l.things = append(l.things, info{
 		sort: aFastening, named: f.fastener, part: f.part,
-		unread: f.fastener.Unread || f.part.Unread,
+		unread: f.fastener.Unread || f.part.Unread || !l.known(f.part.OnlyWith),
 	})
 	return thing(len(l.things) - 1)
 }
@@ -197,8 +198,14 @@ func (l *layout) rest() {
 		l.add(aGroup, g, g.Unread)
 	}
 	for _, p := range l.machine.Parts {
-		l.add(aGap, p, p.Unread)
+		l.add(aGap, p, p.Unread || !l.known(p.OnlyWith))
 	}
+}
+
+// known says that the machine has the option that a condition names.
+func (l *layout) known(c manual.Condition) bool {
+	_, known := l.machine.Option(c.Option)
+	return known || c.Option == ""
 }
 
 // leads are the references of a list that lead somewhere.

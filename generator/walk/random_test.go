@@ -50,6 +50,10 @@ func drawManual(t *rapid.T) map[string]string {
 	r.spare()
 	r.registers()
 	calls := []string{}
+	if r.odds(3, "general") {
+		r.general()
+		calls = append(calls, "general")
+	}
 	for i := range 3 {
 		id := fmt.Sprintf("p%d", i)
 		r.procedure(id, calls)
@@ -194,6 +198,20 @@ var stateWords = map[string][]string{
 	"power": {"live", "isolated", "locked", "released", "dead"}, "air": {"live", "isolated", "locked", "released", "dead"},
 	"load": {"live", "isolated", "locked", "released", "dead"}, "plug": {"live", "isolated", "locked"},
 	"oil": {"full", "low", "unbled"}, "stand": {"placed"}, "relief": {"altered"}, "bolt": {"loose", "tight"}, "screw": {"loose"},
+}
+
+// general draws a procedure for no machine: it may leave a tool in place and
+// takes holds that mean nothing to it.
+func (r *randomManual) general() {
+	var b strings.Builder
+	b.WriteString("---\ntitle: General\nleaves: { stand: placed }\n---\n\n## Work\n\n")
+	for range 1 + r.n(4, "steps") {
+		b.WriteString("1. " + r.one([]string{
+			"[p](place:stand)", "[p](place:prop)", "[c](clear:stand)", "[](optional:) [p](place:stand)", "[](hold:wait-power)",
+			"[](hold:leak)", "Look. [](pause:)", "[i](if-not:zero) [c](clear:prop)", "[](hold:zero)",
+		}, "general step") + "\n")
+	}
+	r.files["procedures/general.md"] = b.String()
 }
 
 // states draws a line of expects or leaves.
