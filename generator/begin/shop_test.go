@@ -49,7 +49,6 @@ fluids: { oil: { name: oil, supply: oil-46, capacity: 4 L, bleed: yes, needed-by
 type rig struct {
 	*rapid.T
 	options  []string
-	points   int
 	energies []string
 	shared   bool // two energies have a point in common
 	text     map[string]*strings.Builder
