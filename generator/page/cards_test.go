@@ -85,7 +85,6 @@ func circleOf(n int, drawing string) string {
 	return parts[n]
 }
 
-
 // 5 bar is 72.5 psi (NIST SP 811: 1 psi is 6.894 757 kPa).
 func TestLimitInBothUnits(t *testing.T) {
 	s := siteOf(t, map[string]string{"machines/rig.yaml": cardMachine})
