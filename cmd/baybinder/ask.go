@@ -16,21 +16,21 @@ type asked struct {
 	CSV       bool   `name:"csv" help:"As CSV, with a header line."`
 }
 
-// read reads the manual and finds the procedure. What it is told rests on a
-// text that has errors is said beside the answer.
-func (a *asked) read(g *globals, d *desk) (*generator.Result, *manual.Procedure, error) {
+// read reads the manual and finds the procedure.
+func (a *asked) read(g *globals) (*generator.Result, *manual.Procedure, error) {
 	r, err := generator.Check(g.options())
 	if err != nil {
 		return nil, nil, err
 	}
 	p, err := procedureNamed(r.Manual, a.Procedure)
-	if err != nil {
-		return nil, nil, err
-	}
+	return r, p, err
+}
+
+// rests says beside an answer that it rests on a text that has errors.
+func (d *desk) rests(r *generator.Result, p *manual.Procedure) {
 	if n := finding.Errors(inFile(r.Findings, p)); n > 0 {
 		d.note("%s has %s, and what is said here rests on it: baybinder check tells them.", p.File.Path, count(n, "error"))
 	}
-	return r, p, nil
 }
 
 func inFile(list []finding.Finding, p *manual.Procedure) []finding.Finding {

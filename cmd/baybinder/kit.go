@@ -20,10 +20,11 @@ func (*kitCommand) Help() string {
 
 // Run tells what to fetch for a job, and who may do it.
 func (c *kitCommand) Run(g *globals, d *desk) error {
-	r, p, err := c.read(g, d)
+	r, p, err := c.read(g)
 	if err != nil {
 		return err
 	}
+	d.rests(r, p)
 	k := kit.NewBook(r.Manual.Shop).Of(p)
 	items := itemsOf(k)
 	if c.CSV {

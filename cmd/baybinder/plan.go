@@ -21,10 +21,11 @@ func (*timesCommand) Help() string {
 
 // Run tells how long a job takes.
 func (c *timesCommand) Run(g *globals, d *desk) error {
-	_, p, err := c.read(g, d)
+	r, p, err := c.read(g)
 	if err != nil {
 		return err
 	}
+	d.rests(r, p)
 	rows, all := timesOf(p)
 	if c.CSV {
 		return d.table(secondRows(rows))

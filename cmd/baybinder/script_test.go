@@ -12,14 +12,23 @@ import (
 	"time"
 
 	"github.com/rogpeppe/go-internal/testscript"
+
+	"baybinder/generator/parallel"
 )
 
 // TestMain lets the scripts run the program as a command of its own. faulty is
-// the program with a fault in it.
+// the program with a fault in it, faulty-within with one in what is done at
+// once.
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
 		"baybinder": main,
 		"faulty":    func() { os.Exit(guarded(os.Stderr, func() int { panic("a fault for the test") })) },
+		"faulty-within": func() {
+			os.Exit(guarded(os.Stderr, func() int {
+				parallel.Each(100, func(int) { panic("a fault for the test") })
+				return exitClean
+			}))
+		},
 	})
 }
 

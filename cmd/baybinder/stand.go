@@ -25,7 +25,7 @@ func (*standCommand) Help() string {
 
 // Run tells where things stand after a step.
 func (c *standCommand) Run(g *globals, d *desk) error {
-	r, p, err := c.read(g, d)
+	r, p, err := c.read(g)
 	if err != nil {
 		return err
 	}
@@ -36,6 +36,7 @@ func (c *standCommand) Run(g *globals, d *desk) error {
 	if !r.Walks.Of(p).Done {
 		return fmt.Errorf("%s could not be walked, so where things stand is not known: baybinder check says what in it, in its machine or in what it performs must be mended first", p.ID)
 	}
+	d.rests(r, p)
 	list := r.Walks.Stand(p, step)
 	if c.CSV {
 		return d.table(standRows(list))

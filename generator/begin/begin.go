@@ -1,6 +1,8 @@
-// Package begin writes what a writer starts from: a small manual of invented entries, or a procedure with every section in it.
+// Package begin writes what a writer starts from: a small manual of invented entries, a procedure with every section in it, or one that reaches a part.
 //
-// The texts are the files in manual/ and procedure.md. It never writes over a
+// The texts are the files in manual/ and procedure.md. What reaches a part is
+// worked out from the machine's file: what comes off (way.go), what is made
+// dead (cut.go) and with which tools (toolroom.go); phases.go writes it. It never writes over a
 // file, and what it wrote before it failed it takes away again.
 package begin
 

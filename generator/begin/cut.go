@@ -132,9 +132,19 @@ func (r *reach) proofOf(e *manual.Energy) *manual.Hold {
 		}
 		return proof
 	}
-	return first(r.manual.Holds, func(h *manual.Hold) bool {
-		return h.Of.ID == e.ID && !h.Unread && h.What != "" && (h.Kind == "measure" && !h.Limit.IsZero() || h.Kind == "look")
-	})
+	return first(r.manual.Holds, func(h *manual.Hold) bool { return h.Of.ID == e.ID && !h.Unread && shows(h) })
+}
+
+// shows says that a hold can show that something is dead: it is measured,
+// looked at, or checked by a second person.
+func shows(h *manual.Hold) bool {
+	switch h.Kind {
+	case "measure":
+		return h.What != "" && !h.Limit.IsZero()
+	case "look":
+		return h.What != ""
+	}
+	return h.Kind == "check" && h.By.To != nil
 }
 
 // safe is the limit that a measurement of an electric energy is held against.

@@ -275,6 +275,65 @@ func TestReachTellsWhatIsMissing(t *testing.T) {
 	}
 }
 
+// What a random machine seldom has is right too.
+func TestReachOnSeldomMachines(t *testing.T) {
+	chain := "parts:\n  core: { under: [pod-11] }\n  pod-0: { held-by: { bolt: 1 } }\n"
+	for i := 1; i < 12; i++ {
+		chain += fmt.Sprintf("  pod-%d: { under: [pod-%d], held-by: { bolt: 1 } }\n", i, i-1)
+	}
+	bolt := "fasteners: { bolt: { across-flats: 13 mm, torque: 22 N·m } }\n"
+	for name, c := range map[string]struct{ rig, tools, want string }{
+		"more than nine steps": {chain + bolt, "", "\n12. [Take the pod 11 off](remove:pod-11). It is held by 1 × [bolt](fastener:bolt). Use the [13 mm socket](tool:socket).\n\n    [When"},
+		"a point on units that have none of its energies": {
+			"options: { a: a, b: b }\npoints: { tap: { lock: yes } }\nenergies:\n  x: { kind: pressure, points: [tap], only-with: a }\n" +
+				"  y: { kind: pressure, points: [tap], only-with: b }\nparts: { core: { prove-dead: [x, y] } }\n", "", "(restore:tap)",
+		},
+		"a fluid of lines on different units": {
+			"options: { a: a }\nparts:\n  core: { under: [pipe-a, pipe-b] }\n  pipe-a: { kind: line, carries: oil, only-with: a }\n" +
+				"  pipe-b: { kind: line, carries: oil }\nfluids: { oil: { bleed: yes } }\n", "", "[Fill up the oil](fill:oil)",
+		},
+		"an adapter before a socket": {
+			"parts:\n  core: { under: [lid] }\n  lid: { held-by: { bolt: 1 } }\n" + bolt,
+			"crow: { name: crow-foot, kind: socket, fits: [13 mm], adds: 400 mm }\nplain: { name: plain, kind: spanner, fits: [13 mm] }\n" +
+				"set: { name: set, kind: torque-wrench, range: 20 to 100 N·m, length: 400 mm }\n", "Use the [plain](tool:plain)",
+		},
+		"an adapter alone, behind which the wrench is set lower": {
+			"parts:\n  core: { under: [lid] }\n  lid: { held-by: { bolt: 1 } }\n" + bolt,
+			"crow: { name: crow-foot, kind: socket, fits: [13 mm], adds: 400 mm }\nlow: { name: low wrench, kind: torque-wrench, range: 2 to 12 N·m, length: 400 mm }\n",
+			"(tool:low)",
+		},
+		"a load that its prop holds, and no point": {
+			"energies: { boom: { kind: gravity, points: [], stored: yes, blocked-by: [socket] } }\nparts: { core: { prove-dead: [boom] } }\n", "",
+			"[Prove the boom dead](prove:boom): [push](hold:push).\n\n## Work\n\n1. Say here what is done at the [core](part:core).\n\n## Return\n\n1. [Take the 13 mm socket away](clear:socket).\n",
+		},
+		"nothing in the way and nothing to cut": {"parts: { core: {} }\n", "", "## Work"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			files := fullShop()
+			files["machines/rig.yaml"] = "name: Rig\n" + c.rig
+			if c.tools != "" {
+				files["register/tools.yaml"] = c.tools + "padlock: { name: padlock, kind: lock }\ntester: { name: tester, kind: tester }\n"
+			}
+			files["register/hazards.yaml"], files["register/holds.yaml"] = "", ""
+			if strings.Contains(c.rig, "boom:") {
+				files["register/holds.yaml"] = "push: { name: push, kind: check, of: boom, by: foreman }\n"
+			}
+			files["register/supplies.yaml"] = ""
+			folder := write(t, files)
+			r, err := Reach(New{Manual: folder, ID: "to-it", Machine: "rig", Part: "core"})
+			if err != nil {
+				t.Fatal(err)
+			}
+			text := read(t, folder, r.Path)
+			files[r.Path] = issued(text)
+			_, found := everything(files)
+			if len(r.Missing) > 0 || len(found) > 0 || !strings.Contains(text, c.want) {
+				t.Errorf("it misses %q, %d are found, and it should hold %s:\n%s", r.Missing, len(found), c.want, text)
+			}
+		})
+	}
+}
+
 // A guard comes off while its energy is locked and not yet proved, with its
 // hazard; the proof follows behind it.
 func TestAGuardComesOffBeforeTheProof(t *testing.T) {
