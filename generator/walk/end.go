@@ -140,28 +140,62 @@ func (w *walk) leftOpen(x thing, f fn) fn {
 }
 
 // leftWrong says where a thing, walked alone, is left otherwise than the
-// procedure says, and how it should be.
+// procedure says, and how it should be: as leaves says, else whole.
 func (w *walk) leftWrong(x thing, f fn) (wrong, word fn) {
-	start := w.start[x]
+	if want, named := w.leavesSays(x); named {
+		return w.and(w.present(x), w.is(f, ^w.lay.alike(x, want)&^states(unknown))), want
+	}
+	switch info := w.lay.things[x]; info.sort {
+	case aSpill, aGroup, aGap:
+		return no, 0
+	case aPoint:
+		return w.pointWrong(info.named.(*manual.Point), x, f)
+	case aFastening:
+		part := w.lay.of[info.part]
+		off, _ := w.leftWrong(part, w.homely(w.get(part)))
+		return w.or(w.leftOpen(x, f), off), tight // a part that counts as put back counts as tight
+	}
+	return w.leftOpen(x, f), 0
+}
+
+// leavesSays is the state in which leaves says that a thing is left.
+func (w *walk) leavesSays(x thing) (fn, bool) {
 	for _, s := range w.p.Leaves {
 		if s.Thing == nil || s.Unknown {
 			continue
 		}
 		for _, y := range w.named(s.Thing) {
 			if x == y {
-				want := w.lay.meant(s)
-				return w.and(w.present(x), w.is(f, ^w.lay.alike(x, want)&^states(unknown))), want
+				return w.lay.meant(s), true
 			}
 		}
 	}
-	if leftRules(w.lay.things[x].sort) == [maxKids]*rule{} {
-		return no, start
+	return 0, false
+}
+
+// pointWrong is leftWrong of a point that leaves does not name: it stands as
+// the energies that leaves names need it, and is live where one that it does
+// not name is to be live.
+func (w *walk) pointWrong(p *manual.Point, x thing, f fn) (wrong, word fn) {
+	wrong, word = w.leftOpen(x, f), live
+	for _, e := range p.Cuts {
+		y := w.lay.of[e]
+		off, want := w.leftWrong(y, w.homely(w.get(y)))
+		if want == live {
+			wrong = w.or(wrong, w.and(off, w.is(f, states(isolated, locked))))
+		}
 	}
-	wrong = w.leftOpen(x, f)
-	if info := w.lay.things[x]; info.sort == aFastening {
-		part := w.lay.of[info.part]
-		off, _ := w.leftWrong(part, w.homely(w.get(part)))
-		wrong = w.or(wrong, off) // a part that counts as put back counts as tight
+	for _, e := range p.Cuts {
+		want, named := w.leavesSays(w.lay.of[e])
+		if !named || want == live {
+			continue
+		}
+		need := isolated
+		if want >= locked && p.Lock {
+			need = locked
+		}
+		short := w.and(w.present(w.lay.of[e]), w.is(f, states(live, isolated)&^states(need)))
+		wrong, word = w.or(wrong, short), w.ite(short, need, word)
 	}
-	return wrong, start
+	return wrong, word
 }

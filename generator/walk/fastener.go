@@ -153,12 +153,12 @@ type tooEarly struct {
 	part      *manual.Part
 	where     fn
 	at        event
-	link      *manual.Link
 }
 
+// tightenedOff remembers it.
 func (w *walk) tightenedOff(x thing, p *manual.Part, where fn) {
 	if where != no {
-		w.waiting = append(w.waiting, tooEarly{x, p, where, w.here, w.here.link})
+		w.waiting = append(w.waiting, tooEarly{x, p, where, w.here})
 	}
 }
 
@@ -175,10 +175,7 @@ func (w *walk) tightenedEarly(p *manual.Part, g fn) {
 			continue
 		}
 		t.where = w.andNot(t.where, g)
-		here := w.here
-		w.here = t.at
-		w.find(&ActOrder, t.fastening, now, "tightened while its part is off")
-		w.here = here
+		w.at(t.at, func() { w.find(&ActOrder, t.fastening, now, "tightened while its part is off") })
 		w.put(t.fastening, now, tight)
 	}
 }

@@ -48,37 +48,55 @@ func grouped(issues []issue) [][]*issue {
 // short: one missing refit should not fill the page.
 const manyFindings = 3
 
-// inShort tells what one phase left open once for all its links, where there
-// is much to tell: the refit of that phase is missing. What is left undone at
-// the end stands at the first link that began it; what is found open on the
-// way back, where it is found first.
+// inShort tells what comes of one fault once, where there is much to tell: at
+// the first link that it shows at. What is left undone at the end, and what is
+// found open on the way back, comes of the phase that opened it, whose refit is
+// missing; a fault of energies comes of what put them where they are.
 func (w *walk) inShort(issues []issue) []issue {
 	if w.tellAll || len(grouped(issues)) <= manyFindings {
 		return issues
-	}
-	type cause struct {
-		phase *manual.Phase
-		rule  *rule
 	}
 	first := map[cause]*issue{}
 	out := slices.Clone(issues)
 	for n := range out {
 		i := &out[n]
-		c := cause{phase: w.openedIn(i), rule: i.rule}
-		if n >= len(w.issues) {
-			c.rule = &LeftOff // all that is left undone
-		}
-		switch {
-		case c.phase == nil || n < len(w.issues) && i.rule != &RestoredWhileOpen && i.rule != &RefitOverOpen:
-		case first[c] == nil:
+		c, known := w.causeOf(i, n >= len(w.issues))
+		switch f := first[c]; {
+		case !known:
+		case f == nil:
 			first[c] = &issues[n]
-		case first[c].rule != i.rule:
-			i.why, i.rule, i.at = heads[i.rule], first[c].rule, first[c].at
+		case f.rule != i.rule:
+			i.why, i.rule, i.at = heads[i.rule], f.rule, f.at
 		default:
-			i.at = first[c].at
+			i.at = f.at
 		}
 	}
 	return out
+}
+
+// cause is what several findings come of.
+type cause struct {
+	rule  *rule
+	phase *manual.Phase
+	event event
+}
+
+func (w *walk) causeOf(i *issue, left bool) (c cause, known bool) {
+	switch {
+	case i.thing == nothing:
+		return c, false
+	case left:
+		c = cause{rule: &LeftOff, phase: w.openedIn(i)}
+		return c, c.phase != nil
+	}
+	switch i.rule {
+	case &RestoredWhileOpen, &RefitOverOpen:
+		c = cause{rule: i.rule, phase: w.openedIn(i)}
+		return c, c.phase != nil
+	case &LiveWork, &GuardOffLive, &EnergyOrder, &NotReleased:
+		return cause{rule: i.rule, event: w.cause(i)}, true
+	}
+	return c, false
 }
 
 // openedIn is the phase in which the thing of an issue was opened.

@@ -25,7 +25,7 @@ func checks(t *testing.T, n string) {
 		return
 	}
 	if testing.Short() {
-		n = "100"
+		n = "50"
 	}
 	_ = f.Value.Set(n)
 	t.Cleanup(func() { _ = f.Value.Set(f.DefValue) })
@@ -35,7 +35,7 @@ func checks(t *testing.T, n string) {
 // each call, finds what the reference finds, which inlines every call and
 // takes one world at a time.
 func TestWalkAgreesWithReference(t *testing.T) {
-	checks(t, "3000")
+	checks(t, "700")
 	rapid.Check(t, func(t *rapid.T) {
 		files := drawManual(t)
 		m, found := bind.Manual(source.FromText(files))
@@ -139,4 +139,27 @@ func show(files map[string]string) string {
 		_ = os.WriteFile(os.Getenv("KEEP"), []byte(out), 0o644)
 	}
 	return out
+}
+
+// What cannot be read is walked around: no slip of the pen stops the walk.
+func TestSlipsAreWalkedAround(t *testing.T) {
+	checks(t, "1000")
+	rapid.Check(t, func(t *rapid.T) {
+		files := drawManual(t)
+		names := []string{"machines/rig.yaml", "procedures/p0.md", "procedures/p1.md", "procedures/p2.md", "register/holds.yaml", "register/tools.yaml"}
+		for range 1 + rapid.IntRange(0, 3).Draw(t, "slips") {
+			name := rapid.SampledFrom(names).Draw(t, "file")
+			text := files[name]
+			from := rapid.IntRange(0, len(text)).Draw(t, "from")
+			to := min(len(text), from+rapid.IntRange(0, 8).Draw(t, "length"))
+			files[name] = text[:from] + rapid.SampledFrom([]string{"", "x", "\n", ": ", "power", "lid"}).Draw(t, "slip") + text[to:]
+		}
+		m, _ := bind.Manual(source.FromText(files))
+		r := walk.All(m)
+		for _, p := range m.Procedures {
+			for _, s := range p.Steps {
+				r.Stand(p, s)
+			}
+		}
+	})
 }

@@ -73,7 +73,7 @@ func (r *reversal) emit(u undoing, begun bool) {
 }
 
 // emitTightening writes down that what was begun by hand is tightened.
-func (r *reversal) emitTightening(u undoing, _ bool) {
+func (r *reversal) emitTightening(u undoing) {
 	if r.free {
 		return
 	}

@@ -43,7 +43,7 @@ func (w *walk) reverse(l *manual.Link, s *manual.Step, g fn) {
 	if !w.reversalStands(l, todo, g) {
 		return
 	}
-	r := &reversal{walk: w, link: l, step: s, out: &Reversal{Link: l, Step: s}}
+	r := &reversal{walk: w, step: s, out: &Reversal{Link: l, Step: s}}
 	w.deriving = true
 	for _, u := range todo {
 		r.take(u)
@@ -178,7 +178,6 @@ func (w *walk) murkyPhase(ph *manual.Phase) bool {
 // reversal is a reverse: on its way.
 type reversal struct {
 	*walk
-	link  *manual.Link
 	step  *manual.Step
 	out   *Reversal
 	begun []undoing      // the refits of the run whose fasteners are begun by hand
@@ -235,7 +234,7 @@ func (w *walk) tightenAll(p *manual.Part, g fn) {
 // endRun tightens what was begun by hand, in the order of refit.
 func (r *reversal) endRun() {
 	for _, u := range r.begun {
-		r.emitTightening(u, len(r.begun) > 1)
+		r.emitTightening(u)
 		r.tightenAll(r.lay.things[u.thing].named.(*manual.Part), u.where)
 	}
 	r.begun = nil
@@ -258,6 +257,8 @@ func (r *reversal) notes(u undoing, at when) {
 	if at == after {
 		r.noted = append(r.noted, u.at.step)
 	}
+	here := r.here
+	r.here.step = u.at.step // its parts are meant where the note tightens
 	for _, b := range u.at.step.Blocks {
 		if b.Role != manual.OnRefit {
 			continue
@@ -268,6 +269,7 @@ func (r *reversal) notes(u undoing, at when) {
 			}
 		}
 	}
+	r.here = here
 }
 
 func needsPart(a manual.Act) bool {

@@ -45,13 +45,7 @@ func summarize(s *shared, p *manual.Procedure, lay *layout) *summary {
 	w := newWalk(s, p, lay, true)
 	w.run()
 	sum := &summary{needs: w.ownNeeds(), together: w.together, acted: w.somehow(w.acted), acts: len(w.actsOf(p))}
-	for _, s := range p.Leaves {
-		if s.Thing != nil {
-			for _, x := range w.named(s.Thing) {
-				w.look(x)
-			}
-		}
-	}
+	w.lookAtEnds()
 	for _, x := range w.touched {
 		if to := w.settled(x, w.declared(x)); to != w.start[x] || w.moved[x] != no {
 			sum.ends = append(sum.ends, end{x, to, w.somehow(w.moved[x])})
@@ -61,6 +55,31 @@ func summarize(s *shared, p *manual.Procedure, lay *layout) *summary {
 	w.pack(sum)
 	w.giveBack()
 	return sum
+}
+
+// lookAtEnds takes in what the procedure's word is about: what leaves names, its
+// points, and the fasteners of the parts that were touched.
+func (w *walk) lookAtEnds() {
+	for _, s := range w.p.Leaves {
+		if s.Thing == nil {
+			continue
+		}
+		for _, x := range w.named(s.Thing) {
+			w.look(x)
+		}
+		if e, is := s.Thing.(*manual.Energy); is {
+			for _, p := range w.lay.energy[e].points {
+				w.look(w.lay.of[p])
+			}
+		}
+	}
+	for _, x := range w.touched {
+		if p, is := w.lay.things[x].named.(*manual.Part); is && w.lay.things[x].sort == aPart {
+			for _, h := range w.lay.held[p] {
+				w.look(h)
+			}
+		}
+	}
 }
 
 // fewInside is on how many conditions of its own the end of a procedure may
