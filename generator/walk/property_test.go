@@ -18,16 +18,25 @@ import (
 )
 
 // checks sets how many random manuals a property test draws; a number on the
-// command line goes before it.
+// command line goes before it. In CI the draws are the same each time, so that
+// a run says something of the change that it judges; elsewhere they are new.
 func checks(t *testing.T, n string) {
-	f := flag.Lookup("rapid.checks")
-	if f.Value.String() != f.DefValue {
-		return
-	}
 	if testing.Short() {
 		n = "50"
 	}
-	_ = f.Value.Set(n)
+	setFlag(t, "rapid.checks", n)
+	if os.Getenv("CI") != "" {
+		setFlag(t, "rapid.seed", "1910147")
+	}
+}
+
+// setFlag sets a flag for one test, unless the command line has set it.
+func setFlag(t *testing.T, name, value string) {
+	f := flag.Lookup(name)
+	if f.Value.String() != f.DefValue {
+		return
+	}
+	_ = f.Value.Set(value)
 	t.Cleanup(func() { _ = f.Value.Set(f.DefValue) })
 }
 
