@@ -507,6 +507,11 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 	qw422016.N().S(`<div class="row"><span class="num">`)
 	qw422016.E().S(s.Number)
 	qw422016.N().S(`</span><div class="text">`)
+	if s.Round != "" {
+		qw422016.N().S(`<p class="round">`)
+		qw422016.E().S(s.Round)
+		qw422016.N().S(`</p>`)
+	}
 	for _, c := range s.When {
 		qw422016.N().S(`<p class="when">`)
 		qw422016.E().S(c)
@@ -543,6 +548,16 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 	}
 	for i := range s.Holds {
 		streamhold(qw422016, w, &s.Holds[i], s.Anchor)
+	}
+	if len(s.Entries) > 0 {
+		qw422016.N().S(`<ul class="answers">`)
+		for _, e := range s.Entries {
+			qw422016.N().S(`<li><span class="square"></span>`)
+			qw422016.N().S(` `)
+			qw422016.E().S(e)
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul>`)
 	}
 	for i := range s.Settings {
 		streamworkings(qw422016, w, words.Fill(w.SetWrench, s.Settings[i].Text), &s.Settings[i].Working)

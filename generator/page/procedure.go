@@ -104,6 +104,8 @@ type Step struct {
 	NotBack  string  // steps of the reversed phase of which nothing comes back
 	Stand    []Stood // where things stand, where this step changed it
 	Changed  bool
+	Entries  []string // of each: in a step without sub-steps: a tick for each
+	Round    string   // the entry of an order that this sub-step is done for
 	Subs     []Step
 }
 

@@ -50,8 +50,15 @@ func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 	v.Tags = append(v.Tags, s.tags(st)...)
 	v.Settings = settings(st)
 	v.Stand = s.stood(s.Walks.Stand(p, st))
+	order := orderOf(st)
+	v.Entries = entriesOf(order, st)
 	for _, sub := range st.Subs {
-		v.Subs = append(v.Subs, s.step(up, p, sub))
+		if order == nil {
+			v.Subs = append(v.Subs, s.step(up, p, sub))
+		}
+	}
+	if order != nil {
+		v.Subs = s.rounds(up, p, st, order)
 	}
 	return v
 }

@@ -1,0 +1,63 @@
+package page
+
+import (
+	"slices"
+	"strconv"
+
+	"baybinder/generator/manual"
+)
+
+// orderOf is the order that a step is repeated in, or nil.
+func orderOf(st *manual.Step) *manual.Order {
+	for _, l := range st.Links {
+		if o, ok := l.To.(*manual.Order); ok && l.Is("each") {
+			return o
+		}
+	}
+	return nil
+}
+
+// entriesOf are the entries of an order where the step itself is what is
+// repeated.
+func entriesOf(o *manual.Order, st *manual.Step) []string {
+	if o == nil || len(st.Subs) > 0 {
+		return nil
+	}
+	return o.Labels
+}
+
+// rounds shows the sub-steps once for each entry of an order, in its order. A
+// sub-step with between: is left out after the last. The first round has the
+// sub-steps' own anchors, so that see: and the indexes lead to it.
+func (s *Site) rounds(up string, p *manual.Procedure, st *manual.Step, o *manual.Order) []Step {
+	var out []Step
+	for i, label := range o.Labels {
+		for _, sub := range st.Subs {
+			if i == len(o.Labels)-1 && isBetween(sub) {
+				continue
+			}
+			v := s.step(up, p, sub)
+			v.Round = label
+			if i > 0 {
+				v.inRound(i + 1)
+			}
+			out = append(out, v)
+		}
+	}
+	return out
+}
+
+func isBetween(st *manual.Step) bool {
+	return slices.ContainsFunc(st.Links, func(l *manual.Link) bool { return l.Is("between") })
+}
+
+// inRound gives a step of a later round anchors of its own.
+func (v *Step) inRound(n int) {
+	v.Anchor += "-round-" + strconv.Itoa(n)
+	for i := range v.Derived {
+		v.Derived[i].Anchor += "-round-" + strconv.Itoa(n)
+	}
+	for i := range v.Subs {
+		v.Subs[i].inRound(n)
+	}
+}
