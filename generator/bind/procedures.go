@@ -180,7 +180,7 @@ func override(h *manual.Hazard, over *manual.HazardOverride) *manual.Hazard {
 
 // stateWords are the words of expects and leaves by what they are said of.
 func stateWords(n manual.Named) []string {
-	switch n := n.(type) {
+	switch n.(type) {
 	case *manual.Point:
 		return []string{"live", "isolated", "locked"}
 	case *manual.Energy:
@@ -194,7 +194,6 @@ func stateWords(n manual.Named) []string {
 	case *manual.Tool:
 		return []string{"placed", "cleared"}
 	case *manual.Setting:
-		_ = n
 		return []string{"altered", "reset"}
 	}
 	return nil

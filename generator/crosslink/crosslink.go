@@ -95,9 +95,8 @@ func (x *Index) phases(p *manual.Procedure) {
 			continue
 		}
 		for _, l := range phase.Lead.Links {
-			if h, ok := l.To.(*manual.Hazard); ok {
+			if _, is := l.To.(*manual.Hazard); is {
 				x.link(p, phase.Steps[0], l)
-				_ = h
 			}
 		}
 	}
