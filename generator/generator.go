@@ -2,6 +2,7 @@
 package generator
 
 import (
+	"context"
 	"slices"
 
 	"baybinder/generator/bind"
@@ -28,6 +29,10 @@ type Result struct {
 	Findings []finding.Finding // in their order
 	Pages    int               // pages published
 	Kept     []string          // files in the site's folder that the program did not write
+
+	bound *bind.Bound
+	whole []finding.Finding // found in the manual as a whole, before any is softened
+	own   []finding.Finding // found in single files, likewise
 }
 
 // Errors is the number of findings that stop a build.
@@ -44,11 +49,21 @@ func Check(o Options) (*Result, error) {
 }
 
 func checkTree(tree *source.Tree, o Options) *Result {
-	m, unbound := bind.Manual(tree)
-	walks := walk.All(m)
-	context := &check.Context{Manual: m, Today: o.Today, Preview: o.Preview}
-	found := slices.Concat(unbound, walks.Findings(m), check.Run(context))
-	return &Result{Tree: tree, Manual: m, Walks: walks, Findings: finding.Sort(check.Soften(m, found))}
+	bound := bind.All(tree)
+	r := &Result{Tree: tree, Manual: bound.Manual, Walks: walk.All(bound.Manual), bound: bound}
+	r.whole = check.Whole(r.context(o))
+	r.own = slices.Concat(bound.Findings, r.Walks.Findings(r.Manual), check.Procedures(r.context(o)))
+	r.settle()
+	return r
+}
+
+func (r *Result) context(o Options) *check.Context {
+	return &check.Context{Manual: r.Manual, Today: o.Today, Preview: o.Preview}
+}
+
+// settle puts together what was found.
+func (r *Result) settle() {
+	r.Findings = finding.Sort(check.Soften(r.Manual, slices.Concat(r.whole, r.own)))
 }
 
 // Build checks a manual and publishes its site. Where there is an error
@@ -59,5 +74,10 @@ func Build(o Options) (*Result, error) {
 	if err != nil || r.Errors() > 0 {
 		return r, err
 	}
-	return r, publishSite(r, o)
+	site, err := stage(context.Background(), r, o, pagesOf(r, o))
+	if err != nil {
+		return r, err
+	}
+	r.Kept, err = site.Commit()
+	return r, err
 }

@@ -2,6 +2,7 @@ package generator
 
 import (
 	"bytes"
+	"context"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -63,21 +64,26 @@ func each[T any, P interface {
 	return all
 }
 
-// publishSite writes every page, picture and style, and swaps the site in.
-func publishSite(r *Result, o Options) error {
+// pagesOf works out what the pages of a checked manual need.
+func pagesOf(r *Result, o Options) *page.Site {
+	return page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview)
+}
+
+// stage writes every page, picture and style of a site beside the last one;
+// the caller puts it in place with Commit.
+func stage(ctx context.Context, r *Result, o Options, s *page.Site) (*publish.Site, error) {
 	if err := apart(o.Manual, o.To); err != nil {
-		return err
+		return nil, err
 	}
 	site, err := publish.Begin(o.To)
 	if err != nil {
-		return err
+		return nil, err
 	}
-	if err := writeSite(site, r, o); err != nil {
+	if err := writeSite(ctx, site, r, s); err != nil {
 		site.Abort()
-		return err
+		return nil, err
 	}
-	r.Kept, err = site.Commit()
-	return err
+	return site, nil
 }
 
 // apart refuses a site's folder that holds the manual, or is it: the swap
@@ -97,16 +103,17 @@ func apart(manual, to string) error {
 	return nil
 }
 
-func writeSite(site *publish.Site, r *Result, o Options) error {
-	s := page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview)
+func writeSite(ctx context.Context, site *publish.Site, r *Result, s *page.Site) error {
 	pages := leaves(s)
 	index := make(chan map[string][]byte, 1)
 	go func() { index <- s.Index() }() // beside the pages: it takes one core a while
 	failed := make([]error, len(pages))
 	parallel.Each(len(pages), func(i int) {
-		var page bytes.Buffer
-		pages[i].write(&page)
-		failed[i] = site.Put(pages[i].name, page.Bytes())
+		if failed[i] = ctx.Err(); failed[i] == nil {
+			var page bytes.Buffer
+			pages[i].write(&page)
+			failed[i] = site.Put(pages[i].name, page.Bytes())
+		}
 	})
 	for _, err := range failed {
 		if err != nil {

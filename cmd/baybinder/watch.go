@@ -2,9 +2,11 @@ package main
 
 import (
 	"context"
+	"errors"
 	"os"
 	"os/signal"
 	"strings"
+	"sync"
 	"syscall"
 
 	"baybinder/generator"
@@ -21,7 +23,7 @@ type watchCommand struct {
 
 // Help is the longer text of watch --help.
 func (*watchCommand) Help() string {
-	return "Drafts are shown too, marked as drafts. Where there is an error, the last good page stays, with the finding over it. " +
+	return "A procedure that is saved is shown at once; the rest of what it changes follows. Drafts are shown too, marked as drafts. Where there is an error, the last good page stays, with the finding over it. " +
 		"Only this machine can see the pages. Ctrl-C ends it."
 }
 
@@ -43,46 +45,121 @@ func (c *watchCommand) Run(g *globals, d *desk) error {
 		return err
 	}
 	d.say("%s shows %s as it becomes", site.URL(), g.Manual)
-	if err := c.build(g, d, browsers); err != nil {
+	o := g.options()
+	o.To, o.Preview = c.To, true
+	w := &writing{session: generator.NewSession(o), to: c.To, desk: d, browsers: browsers}
+	if err := w.all(ctx); err != nil {
 		return err // nothing was ever shown
 	}
-	built := make(chan struct{})
+	ended := make(chan struct{})
 	go func() {
-		defer close(built)
-		folder.Each(ctx, func() {
-			if err := c.build(g, d, browsers); err != nil {
-				d.note("baybinder: %v", err)
-			}
-		})
+		defer close(ended)
+		folder.Each(ctx, func(names []string) { w.changed(ctx, names) })
+		w.stop()
 	}()
 	err = site.Serve(ctx)
 	stop() // where serving failed, the watching ends too
-	<-built
+	<-ended
 	return err
 }
 
-// build builds once, and tells of it here and in the open pages. The error says
-// that the run itself failed.
-func (c *watchCommand) build(g *globals, d *desk, browsers *watch.Browsers) error {
-	o := g.options()
-	o.To, o.Preview = c.To, true
-	r, err := generator.Build(o)
+// writing is what happens while a writer writes.
+type writing struct {
+	session  *generator.Session
+	to       string
+	desk     *desk
+	browsers *watch.Browsers
+
+	mu   sync.Mutex // held while one tells
+	told string     // the findings that stand on the terminal last
+
+	cancel context.CancelFunc // of the build that is at work, or nil
+	built  chan struct{}      // closed when it has ended
+}
+
+// changed shows the pages of what was saved, and builds everything behind it.
+// A build that is at work is broken off: it has read what no longer stands.
+func (w *writing) changed(ctx context.Context, names []string) {
+	if w.cancel != nil {
+		w.cancel()
+	}
+	r, saved, err := w.session.Saved(names)
 	if err != nil {
-		browsers.Tell(false, err.Error())
+		w.desk.note("baybinder: %v", err)
+	}
+	if r != nil {
+		w.show(r, saved)
+	}
+	ctx, w.cancel = context.WithCancel(ctx)
+	before, built := w.built, make(chan struct{})
+	w.built = built
+	go func() {
+		defer close(built)
+		if before != nil {
+			<-before
+		}
+		if err := w.all(ctx); err != nil && !errors.Is(err, context.Canceled) {
+			w.desk.note("baybinder: %v", err)
+		}
+	}()
+}
+
+// stop waits for the build that is at work to end.
+func (w *writing) stop() {
+	if w.cancel != nil {
+		w.cancel()
+		<-w.built
+	}
+}
+
+// show tells of pages that were put in place by themselves.
+func (w *writing) show(r *generator.Result, saved []generator.Saved) {
+	w.mu.Lock()
+	defer w.mu.Unlock()
+	text := w.tell(r)
+	if r.Errors() > 0 {
+		w.browsers.Tell(false, text)
+	}
+	for _, s := range saved {
+		w.desk.say("%s is shown", s.Page)
+		w.browsers.TellOf(s.Page, s.Step, text)
+	}
+}
+
+// all builds everything, and tells of it here and in the open pages. The error
+// says that the run itself failed.
+func (w *writing) all(ctx context.Context) error {
+	r, err := w.session.Build(ctx)
+	w.mu.Lock()
+	defer w.mu.Unlock()
+	switch {
+	case ctx.Err() != nil:
+		return ctx.Err() // what came after is told instead
+	case err != nil:
+		w.browsers.Tell(false, err.Error())
 		return err
 	}
+	text := w.tell(r)
+	if r.Errors() == 0 {
+		w.desk.say("%s in %s", count(r.Pages, "page"), w.to)
+	} else {
+		w.desk.say("nothing was published: %s", count(r.Errors(), "error"))
+	}
+	w.browsers.Tell(r.Errors() == 0, text)
+	return nil
+}
+
+// tell writes the findings on the terminal, unless they stand there already.
+func (w *writing) tell(r *generator.Result) string {
 	var text strings.Builder
 	if len(r.Findings) > 0 {
 		_ = finding.Text(&text, r.Findings, finding.TextOptions{Rules: check.Catalogue()})
 	}
-	if text.Len() > 0 {
-		d.say("%s", strings.TrimRight(text.String(), "\n"))
+	if now := strings.TrimRight(text.String(), "\n"); now != w.told {
+		w.told = now
+		if now != "" {
+			w.desk.say("%s", now)
+		}
 	}
-	if r.Errors() == 0 {
-		d.say("%s in %s", count(r.Pages, "page"), c.To)
-	} else {
-		d.say("nothing was published: %s", count(r.Errors(), "error"))
-	}
-	browsers.Tell(r.Errors() == 0, text.String())
-	return nil
+	return text.String()
 }

@@ -37,6 +37,19 @@ type binder struct {
 // Manual binds a manual. Everything that could be read is in the model; what
 // could not is in the findings, which are in no order.
 func Manual(tree *source.Tree) (*manual.Manual, []finding.Finding) {
+	b := All(tree)
+	return b.Manual, b.Findings
+}
+
+// Bound is a bound manual, and what it takes to bind one of its files again.
+type Bound struct {
+	Manual   *manual.Manual
+	Findings []finding.Finding // in no order
+	binder   *binder
+}
+
+// All binds a manual as Manual does, and can bind single files again.
+func All(tree *source.Tree) *Bound {
 	b := newBinder(tree)
 	b.problems()
 	b.shop()
@@ -48,7 +61,25 @@ func Manual(tree *source.Tree) (*manual.Manual, []finding.Finding) {
 	b.bindProcedures()
 	b.translations()
 	b.readings()
-	return b.m, b.list
+	b.drafts = nil
+	return &Bound{Manual: b.m, Findings: b.list, binder: b}
+}
+
+// Again reads and binds one procedure anew, from what its file holds now. Its
+// place in the model stays, so that all that leads to it leads to what it is
+// now. The findings are its own alone.
+func (b *Bound) Again(p *manual.Procedure, f *source.File) []finding.Finding {
+	d := readProcedure(f)
+	*p = *d.Procedure
+	d.Procedure = p
+	d.outline()
+	own := notes{list: slices.Concat(d.reading, d.decoder.Findings)}
+	l := &linker{binder: b.binder, notes: &own, draft: d}
+	l.procedure()
+	for _, name := range d.pictures {
+		b.Manual.Pictures[name] = true
+	}
+	return own.list
 }
 
 func newBinder(tree *source.Tree) *binder {

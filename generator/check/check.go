@@ -55,20 +55,32 @@ func Catalogue() []*finding.Rule {
 
 // Run looks for everything in a bound manual. The findings are in no order.
 func Run(c *Context) []finding.Finding {
-	list := slices.Concat(judge.Manual(c.Manual), judge.Calibration(c.Manual, c.Today))
+	return slices.Concat(Whole(c), Procedures(c))
+}
+
+// Whole looks for what takes the whole manual to see, or stands in no
+// procedure.
+func Whole(c *Context) []finding.Finding {
+	list := slices.Concat(judge.Registers(c.Manual), judge.Calibration(c.Manual, c.Today))
 	for _, r := range rules {
 		if r.Manual != nil {
 			list = append(list, r.Manual(c)...)
 		}
 	}
-	procedures := slices.Concat(c.Manual.Procedures, c.Manual.Translated)
-	found := make([][]finding.Finding, len(procedures))
-	parallel.Each(len(procedures), func(i int) { found[i] = runProcedure(c, procedures[i]) })
-	return append(list, slices.Concat(found...)...)
+	return list
 }
 
-func runProcedure(c *Context, p *manual.Procedure) []finding.Finding {
-	var list []finding.Finding
+// Procedures looks through every procedure and translation.
+func Procedures(c *Context) []finding.Finding {
+	procedures := slices.Concat(c.Manual.Procedures, c.Manual.Translated)
+	found := make([][]finding.Finding, len(procedures))
+	parallel.Each(len(procedures), func(i int) { found[i] = Procedure(c, procedures[i]) })
+	return slices.Concat(found...)
+}
+
+// Procedure looks through one procedure or translation.
+func Procedure(c *Context, p *manual.Procedure) []finding.Finding {
+	list := judge.Procedure(c.Manual, p)
 	for _, r := range rules {
 		if r.Procedure != nil && (r.Translations || p.Language == "") {
 			list = append(list, r.Procedure(c, p)...)

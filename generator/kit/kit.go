@@ -44,6 +44,9 @@ func NewBook(shop *manual.Shop) *Book {
 	return &Book{kits: map[*manual.Procedure]*Kit{}, locks: shop.Locks}
 }
 
+// Forget makes the kit of a procedure anew when it is asked for next.
+func (b *Book) Forget(p *manual.Procedure) { delete(b.kits, p) }
+
 // Of is the kit of a procedure with everything that it calls. A procedure in a
 // ring of calls counts once.
 func (b *Book) Of(p *manual.Procedure) *Kit {

@@ -55,6 +55,13 @@ func NewSite(m *manual.Manual, walks *walk.Result, findings []finding.Finding, t
 	return s
 }
 
+// Changed forgets what was worked out of a procedure before it was bound anew.
+// What other procedures get through their calls of it stays as it was.
+func (s *Site) Changed(p *manual.Procedure) {
+	s.Kits.Forget(p)
+	s.Times.Forget(p)
+}
+
 // Frame is what every page has around its own matter.
 type Frame struct {
 	*words.Words

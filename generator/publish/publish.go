@@ -7,6 +7,7 @@
 package publish
 
 import (
+	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
 	"errors"
@@ -141,12 +142,50 @@ func (s *Site) mayReplace() error {
 }
 
 // Put writes a file of the new site. It may be called from many goroutines.
+// What is as it was in the last site is the same file in both, with its old
+// date: a browser need not fetch it again.
 func (s *Site) Put(name string, data []byte) error {
 	full := filepath.Join(s.staging, filepath.FromSlash(name))
 	if err := s.mark(name, filepath.Dir(full)); err != nil {
 		return err
 	}
+	if last := filepath.Join(s.to, filepath.FromSlash(name)); holds(last, data) && os.Link(last, full) == nil {
+		return nil
+	}
 	if err := os.WriteFile(full, data, 0o644); err != nil {
+		return fmt.Errorf("the page %s cannot be written: %w", name, err)
+	}
+	return nil
+}
+
+// holds says whether a plain file holds these bytes and no others.
+func holds(name string, data []byte) bool {
+	info, err := os.Lstat(name)
+	if err != nil || !info.Mode().IsRegular() || info.Size() != int64(len(data)) {
+		return false
+	}
+	old, err := os.ReadFile(name)
+	return err == nil && bytes.Equal(old, data)
+}
+
+// Replace puts one file of a site that stands into its place, in one move.
+func Replace(to, name string, data []byte) error {
+	to, err := resolve(to)
+	if err != nil {
+		return err
+	}
+	full := filepath.Join(to, filepath.FromSlash(name))
+	if holds(full, data) {
+		return nil
+	}
+	s := Site{to: to}
+	fresh := s.beside("page") // not in the site: a killed run leaves no litter there
+	err = os.WriteFile(fresh, data, 0o644)
+	if err == nil {
+		err = os.Rename(fresh, full)
+	}
+	if err != nil {
+		_ = os.Remove(fresh)
 		return fmt.Errorf("the page %s cannot be written: %w", name, err)
 	}
 	return nil

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 )
 
 func begin(t *testing.T, to string) *Site {
@@ -161,5 +162,62 @@ func TestTwoPagesOfOneNameAreRefused(t *testing.T) {
 	put(t, s, "a.html", "one")
 	if err := s.Put("a.html", []byte("two")); err == nil {
 		t.Error("the second page took the place of the first")
+	}
+}
+
+// A page that is as it was keeps its date; one that changed does not, even
+// where its length is the same.
+func TestWhatIsAsItWasStaysTheSameFile(t *testing.T) {
+	to := filepath.Join(t.TempDir(), "public")
+	s := begin(t, to)
+	put(t, s, "same.html", "one")
+	put(t, s, "other.html", "one")
+	commit(t, s)
+	long := time.Now().Add(-time.Hour).Truncate(time.Second)
+	for _, name := range []string{"same.html", "other.html"} {
+		if err := os.Chtimes(filepath.Join(to, name), long, long); err != nil {
+			t.Fatal(err)
+		}
+	}
+	s = begin(t, to)
+	put(t, s, "same.html", "one")
+	put(t, s, "other.html", "two")
+	commit(t, s)
+	for name, kept := range map[string]bool{"same.html": true, "other.html": false} {
+		info, err := os.Stat(filepath.Join(to, name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if info.ModTime().Equal(long) != kept {
+			t.Errorf("%s is of %v, and was of %v", name, info.ModTime(), long)
+		}
+	}
+	if got := read(t, to, "other.html"); got != "two" {
+		t.Error(got)
+	}
+}
+
+// Replacing a page writes a new file: what is linked to the old one, as the
+// site in the making is, keeps what it had.
+func TestReplaceLeavesWhatIsLinked(t *testing.T) {
+	to := filepath.Join(t.TempDir(), "public")
+	publish(t, to, "a.html")
+	s := begin(t, to)
+	put(t, s, "a.html", "a.html")
+	if err := Replace(to, "a.html", []byte("new")); err != nil {
+		t.Fatal(err)
+	}
+	if got := read(t, s.staging, "a.html"); got != "a.html" {
+		t.Errorf("the site in the making has %q", got)
+	}
+	s.Abort()
+	if got := read(t, to, "a.html"); got != "new" {
+		t.Error(got)
+	}
+	if err := Replace(to, "no/b.html", []byte("b")); err == nil {
+		t.Error("a page is put into a folder that is not there")
+	}
+	if entries, _ := os.ReadDir(filepath.Dir(to)); len(entries) != 1 {
+		t.Errorf("beside the site stand %v", entries)
 	}
 }

@@ -22,6 +22,9 @@ type Book struct {
 // NewBook makes an empty book.
 func NewBook() *Book { return &Book{times: map[*manual.Procedure]*Times{}} }
 
+// Forget adds up the times of a procedure anew when they are asked for next.
+func (b *Book) Forget(p *manual.Procedure) { delete(b.times, p) }
+
 // Of is the time of a procedure with everything that it calls. Only steps at
 // the top that have no sub-steps with times, and the sub-steps, count.
 func (b *Book) Of(p *manual.Procedure) Times {

@@ -7,6 +7,7 @@ import (
 	"os"
 	"path"
 	"path/filepath"
+	"slices"
 	"sort"
 	"strings"
 	"unicode/utf8"
@@ -60,7 +61,7 @@ func FromText(files map[string]string) *Tree {
 	t := &Tree{Paths: map[string]bool{}}
 	for name, text := range files {
 		t.Paths[name] = true
-		if isText(name) {
+		if IsText(name) {
 			t.Files = append(t.Files, NewFile(name, text))
 		}
 	}
@@ -94,7 +95,7 @@ func (t *Tree) list() ([]string, error) {
 			return nil
 		}
 		t.Paths[name] = true
-		if isText(name) {
+		if IsText(name) {
 			texts = append(texts, name)
 		}
 		return nil
@@ -137,8 +138,8 @@ func (t *Tree) linkStays(root, full, name string) bool {
 	return true
 }
 
-// isText says which files are read as text; the rest is only known to be there.
-func isText(name string) bool {
+// IsText says which files are read as text; the rest is only known to be there.
+func IsText(name string) bool {
 	top, _, deep := strings.Cut(name, "/")
 	ext := path.Ext(name)
 	switch {
@@ -205,6 +206,21 @@ func reason(err error) string {
 		return pathErr.Err.Error()
 	}
 	return err.Error()
+}
+
+// Reread reads one text file of the tree anew and puts it in the place of what
+// was read before. It is nil where the file is not one of the tree's, or can
+// no longer be read: then the whole folder has to be looked at.
+func (t *Tree) Reread(name string) *File {
+	i, known := slices.BinarySearchFunc(t.Files, name, func(f *File, name string) int { return strings.Compare(f.Path, name) })
+	if !known {
+		return nil
+	}
+	f, _ := t.readOne(name)
+	if f != nil {
+		t.Files[i] = f
+	}
+	return f
 }
 
 // Has says whether the manual holds a file of this path.

@@ -25,7 +25,8 @@ import (
 type Result struct {
 	Machines []finding.Finding // of the machine files: serial numbers
 
-	walks map[*manual.Procedure]*Walk
+	walks  map[*manual.Procedure]*Walk
+	shared *shared
 }
 
 // Walk is what the walk of one procedure found.
@@ -75,7 +76,7 @@ func all(s *shared) *Result {
 	s.summarizeAll()
 	walks := make([]*Walk, len(m.Procedures))
 	parallel.Each(len(walks), func(i int) { walks[i] = s.walk(m.Procedures[i]) })
-	r := &Result{walks: make(map[*manual.Procedure]*Walk, len(walks))}
+	r := &Result{walks: make(map[*manual.Procedure]*Walk, len(walks)), shared: s}
 	for i, p := range m.Procedures {
 		r.walks[p] = walks[i]
 	}
@@ -83,6 +84,34 @@ func all(s *shared) *Result {
 		r.Machines = append(r.Machines, serials(machine)...)
 	}
 	return r
+}
+
+// Again walks one procedure anew, after it was bound anew. What calls it is not
+// walked again.
+func (r *Result) Again(p *manual.Procedure) *Walk {
+	s := r.shared
+	s.ringed[p] = ringed([]*manual.Procedure{p})[p]
+	for c := range s.summaries {
+		if c.procedure == p {
+			delete(s.summaries, c)
+		}
+	}
+	if s.walkable(p) {
+		s.summarizeBelow(called{p, s.layouts[p.For.To]})
+	}
+	r.walks[p] = s.walk(p)
+	return r.walks[p]
+}
+
+// summarizeBelow makes the summaries that are missing of what a procedure
+// calls.
+func (s *shared) summarizeBelow(c called) {
+	for _, q := range s.calls(c) {
+		if s.summaries[q] == nil {
+			s.summarizeBelow(q)
+			s.summaries[q] = summarize(s, q.procedure, q.layout)
+		}
+	}
 }
 
 // shared is what the walks of a manual have in common.

@@ -21,11 +21,13 @@ const (
 //go:embed watch.js
 var script []byte
 
-// News is how the last build ended.
+// News is how things stand in the site's folder.
 type News struct {
-	Site     int    `json:"site"`     // counts the sites that were published
-	Stopped  bool   `json:"stopped"`  // the page that is shown is the last good one
-	Findings string `json:"findings"` // in words, "" where there are none
+	Site     int    `json:"site"`           // counts how often pages were put in place
+	Page     string `json:"page,omitempty"` // the one page that was put in place last, "" for all of them
+	Step     string `json:"step,omitempty"` // where in that page a reader looks, an id
+	Stopped  bool   `json:"stopped"`        // the page that is shown is the last good one
+	Findings string `json:"findings"`       // in words, "" where there are none
 }
 
 // Browsers are the open pages that wait for news.
@@ -37,12 +39,23 @@ type Browsers struct {
 
 // Tell tells every open page how a build ended.
 func (b *Browsers) Tell(published bool, findings string) {
+	b.tell(News{Stopped: !published, Findings: findings})
+}
+
+// TellOf tells of one page that was put in place, and of where in it a reader
+// looks.
+func (b *Browsers) TellOf(page, step, findings string) {
+	b.tell(News{Page: page, Step: step, Findings: findings})
+}
+
+func (b *Browsers) tell(n News) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	b.last.Stopped, b.last.Findings = !published, findings
-	if published {
-		b.last.Site++
+	n.Site = b.last.Site
+	if !n.Stopped {
+		n.Site++
 	}
+	b.last = n
 	for c := range b.waiting {
 		select {
 		case c <- struct{}{}:

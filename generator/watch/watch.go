@@ -9,7 +9,9 @@ import (
 	"context"
 	"fmt"
 	"io/fs"
+	"maps"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
@@ -55,11 +57,13 @@ func Open(root, apart string) (*Folder, error) {
 func (f *Folder) Close() error { return f.watcher.Close() }
 
 // Each calls changed after every change, never twice at once, until the
-// context ends. Changes during a call lead to another one.
-func (f *Folder) Each(ctx context.Context, changed func()) {
+// context ends. Changes during a call lead to another one. The names are paths
+// inside the folder; there is none where it is not known what changed.
+func (f *Folder) Each(ctx context.Context, changed func(names []string)) {
 	soon := time.NewTimer(time.Hour)
 	soon.Stop()
 	var first time.Time // of the changes that wait for a call
+	names, lost := map[string]bool{}, false
 	note := func() {
 		now := time.Now()
 		if first.IsZero() {
@@ -76,14 +80,20 @@ func (f *Folder) Each(ctx context.Context, changed func()) {
 				return
 			}
 			if f.counts(event) {
+				names[f.inside(event.Name)] = true
 				note()
 			}
 		case <-f.watcher.Errors: // changes were lost: look at everything anew
 			_ = f.add(f.root)
+			lost = true
 			note()
 		case <-soon.C:
-			first = time.Time{}
-			changed()
+			known := slices.Sorted(maps.Keys(names))
+			if lost {
+				known = nil
+			}
+			first, names, lost = time.Time{}, map[string]bool{}, false
+			changed(known)
 		}
 	}
 }
@@ -98,6 +108,15 @@ func (f *Folder) counts(event fsnotify.Event) bool {
 		_ = f.add(event.Name) // gone again: its removal is an event too
 	}
 	return true
+}
+
+// inside is a file's path inside the folder.
+func (f *Folder) inside(name string) string {
+	rel, err := filepath.Rel(f.root, name)
+	if err != nil {
+		return name
+	}
+	return filepath.ToSlash(rel)
 }
 
 // add watches a folder and those below it. A folder is watched before it is

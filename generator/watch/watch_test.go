@@ -5,22 +5,23 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 	"time"
 )
 
-// started watches a folder; the channel has one value for each call.
-func started(t *testing.T, root, apart string) <-chan struct{} {
+// started watches a folder; the channel has the names of each call.
+func started(t *testing.T, root, apart string) <-chan []string {
 	t.Helper()
 	f, err := Open(root, apart)
 	if err != nil {
 		t.Fatal(err)
 	}
 	ctx, stop := context.WithCancel(context.Background())
-	calls, ended := make(chan struct{}, 10_000), make(chan struct{})
+	calls, ended := make(chan []string, 10_000), make(chan struct{})
 	go func() {
 		defer close(ended)
-		f.Each(ctx, func() { calls <- struct{}{} })
+		f.Each(ctx, func(names []string) { calls <- names })
 	}()
 	t.Cleanup(func() {
 		stop()
@@ -30,10 +31,13 @@ func started(t *testing.T, root, apart string) <-chan struct{} {
 	return calls
 }
 
-func called(t *testing.T, calls <-chan struct{}, after string) {
+func called(t *testing.T, calls <-chan []string, after, name string) {
 	t.Helper()
 	select {
-	case <-calls:
+	case names := <-calls:
+		if !slices.Contains(names, name) {
+			t.Errorf("after %s the names are %q, without %s", after, names, name)
+		}
 	case <-time.After(5 * time.Second):
 		t.Fatalf("no call after %s", after)
 	}
@@ -41,7 +45,7 @@ func called(t *testing.T, calls <-chan struct{}, after string) {
 }
 
 // settle takes the calls that still come.
-func settle(calls <-chan struct{}) (n int) {
+func settle(calls <-chan []string) (n int) {
 	for {
 		select {
 		case <-calls:
@@ -74,20 +78,20 @@ func TestEveryWayOfSavingIsSeen(t *testing.T) {
 	write(t, page, "one")
 	calls := started(t, root, "")
 	write(t, page, "two")
-	called(t, calls, "a save in place")
+	called(t, calls, "a save in place", "a.md")
 	for range 2 { // the second time the watched file is another one
 		write(t, filepath.Join(root, ".a.md.swp"), "three")
 		do(t, os.Rename(filepath.Join(root, ".a.md.swp"), page))
-		called(t, calls, "a save by rename")
+		called(t, calls, "a save by rename", "a.md")
 	}
 	for range 2 {
 		deep := filepath.Join(root, "new", "deeper")
 		do(t, os.MkdirAll(deep, 0o755))
-		called(t, calls, "a new folder")
+		called(t, calls, "a new folder", "new")
 		write(t, filepath.Join(deep, "b.md"), "one")
-		called(t, calls, "a file in a new folder's folder")
+		called(t, calls, "a file in a new folder's folder", "new/deeper/b.md")
 		do(t, os.RemoveAll(filepath.Join(root, "new")))
-		called(t, calls, "a folder that went")
+		called(t, calls, "a folder that went", "new")
 	}
 }
 
@@ -104,7 +108,7 @@ func TestWhatNobodyReadsIsNoChange(t *testing.T) {
 		t.Errorf("%d calls for the site, hidden folders and hidden files", n)
 	}
 	write(t, filepath.Join(root, "shop.yaml"), "title: Test")
-	called(t, calls, "a file of the manual")
+	called(t, calls, "a file of the manual", "shop.yaml")
 }
 
 // A thousand files at once, in new folders, are a few calls, and the last call

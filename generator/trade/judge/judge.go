@@ -27,11 +27,16 @@ func Rules() []*finding.Rule {
 // Manual looks for everything but what depends on the day, in a bound manual.
 // The findings are in no order.
 func Manual(m *manual.Manual) []finding.Finding {
-	list := slices.Concat(judgeMachines(m), judgeRegisters(m))
+	list := Registers(m)
 	procedures := slices.Concat(m.Procedures, m.Translated)
 	found := make([][]finding.Finding, len(procedures))
 	parallel.Each(len(procedures), func(i int) { found[i] = Procedure(m, procedures[i]) })
 	return append(list, slices.Concat(found...)...)
+}
+
+// Registers looks through the machine files, the registers and the shop's limits.
+func Registers(m *manual.Manual) []finding.Finding {
+	return slices.Concat(judgeMachines(m), judgeRegisters(m))
 }
 
 // Procedure looks for everything in one procedure. Of a translation only the

@@ -1,0 +1,221 @@
+package generator
+
+import (
+	"bytes"
+	"context"
+	"maps"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+
+	"baybinder/generator/check"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/page"
+	"baybinder/generator/publish"
+	"baybinder/generator/source"
+	"baybinder/theme"
+)
+
+// Session builds one manual again and again. A writer waits for the page that
+// was saved, so that comes first and alone (Saved); then everything is built
+// as Build does it (Build), and what the save reaches elsewhere follows. The
+// second is a full build: whatever the first knows or not, the site and the
+// findings end as those of a build from nothing.
+type Session struct {
+	o Options
+
+	mu      sync.Mutex
+	last    *Result         // the last that was published whole, with what was saved since
+	pages   *page.Site      // made from it
+	changed map[string]bool // files that it does not hold as they are now
+}
+
+// NewSession begins with nothing built.
+func NewSession(o Options) *Session { return &Session{o: o, changed: map[string]bool{}} }
+
+// Build builds everything. Once ctx is done nothing is put in place any more,
+// and ctx's error is returned.
+func (s *Session) Build(ctx context.Context) (*Result, error) {
+	s.mu.Lock()
+	before := s.changed
+	s.changed = map[string]bool{}
+	s.mu.Unlock()
+	r, done, err := s.build(ctx)
+	if !done {
+		s.mu.Lock()
+		for name := range before {
+			s.changed[name] = true // the last good manual still lacks them
+		}
+		s.mu.Unlock()
+	}
+	return r, err
+}
+
+// build says also whether the manual is now the last good one.
+func (s *Session) build(ctx context.Context) (*Result, bool, error) {
+	r, err := Check(s.o)
+	if err == nil {
+		err = ctx.Err()
+	}
+	if err != nil || r.Errors() > 0 {
+		return r, false, err
+	}
+	pages := pagesOf(r, s.o)
+	site, err := stage(ctx, r, s.o, pages)
+	if err != nil {
+		return r, false, err
+	}
+	s.mu.Lock() // a page that was saved meanwhile is not put back
+	defer s.mu.Unlock()
+	if err := ctx.Err(); err != nil {
+		site.Abort()
+		return r, false, err
+	}
+	if r.Kept, err = site.Commit(); err != nil {
+		return r, false, err
+	}
+	s.last, s.pages = r, pages
+	return r, true, nil
+}
+
+// Saved is a procedure whose page was put in place by itself.
+type Saved struct {
+	Page string // its path in the site: "procedures/swap-pump.html"
+	Step string // the anchor of the first step that reads otherwise than before; "" for none
+}
+
+// few is how many files may have changed for their pages to come first.
+const few = 8
+
+// Saved takes in files that changed. Where all of them are procedures that the
+// last good manual has, it looks at these again, and puts their pages in place
+// unless there is an error; the findings are those of the last build, with what
+// is found in these procedures now. Else it leaves all to Build and returns nil.
+// names are paths inside the manual.
+func (s *Session) Saved(names []string) (*Result, []Saved, error) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	for _, name := range names {
+		s.changed[name] = true
+	}
+	edits := s.edits()
+	r := s.again(edits)
+	if r == nil {
+		return nil, nil, nil
+	}
+	if r.Errors() > 0 {
+		s.undo(edits)
+		return r, nil, nil
+	}
+	s.last = r
+	var saved []Saved
+	for _, e := range edits {
+		s.pages.Changed(e.now)
+		if err := s.put(e.now); err != nil {
+			return r, saved, err
+		}
+		if slices.Contains(names, e.now.File.Path) {
+			saved = append(saved, Saved{page.PageOf(e.now), e.place()})
+		}
+	}
+	return r, saved, nil
+}
+
+// edit is a procedure that was saved, as it is now and as it was.
+type edit struct {
+	now *manual.Procedure
+	was manual.Procedure
+}
+
+// edits are the procedures that changed since the last good manual; none where
+// something else changed too.
+func (s *Session) edits() []edit {
+	if s.last == nil || len(s.changed) > few {
+		return nil
+	}
+	procedures := map[string]*manual.Procedure{}
+	for _, p := range s.last.Manual.Procedures {
+		procedures[p.File.Path] = p
+	}
+	var edits []edit
+	for _, name := range slices.Sorted(maps.Keys(s.changed)) {
+		if p := procedures[name]; p != nil {
+			edits = append(edits, edit{p, *p})
+		} else if s.matters(name) {
+			return nil
+		}
+	}
+	return edits
+}
+
+// matters says whether a build may end otherwise because this file changed;
+// an editor's copy of a file matters to nobody.
+func (s *Session) matters(name string) bool {
+	_, err := os.Stat(filepath.Join(s.o.Manual, filepath.FromSlash(name)))
+	return s.last.Tree.Has(name) != (err == nil) || source.IsText(name) || s.last.Manual.Pictures[name]
+}
+
+// again binds, walks and checks procedures anew; nil where there is nothing to
+// do, or a file is not to be read. What calls them is looked at by Build.
+func (s *Session) again(edits []edit) *Result {
+	if len(edits) == 0 {
+		return nil
+	}
+	r := *s.last
+	r.own = slices.DeleteFunc(slices.Clone(r.own), func(f finding.Finding) bool {
+		return slices.ContainsFunc(edits, func(e edit) bool { return f.At.Path() == e.was.File.Path })
+	})
+	for i, e := range edits {
+		f := r.Tree.Reread(e.was.File.Path)
+		if f == nil {
+			s.undo(edits[:i])
+			return nil
+		}
+		r.own = append(r.own, r.bound.Again(e.now, f)...)
+	}
+	for _, e := range edits {
+		r.own = append(r.own, r.Walks.Again(e.now).Findings...)
+		r.own = append(r.own, check.Procedure(r.context(s.o), e.now)...)
+	}
+	r.settle()
+	return &r
+}
+
+// undo goes back to what the last good manual held.
+func (s *Session) undo(edits []edit) {
+	for _, e := range edits {
+		*e.now = e.was
+	}
+	for _, e := range edits {
+		s.last.Walks.Again(e.now)
+	}
+}
+
+// put puts a procedure's page into the site that stands.
+func (s *Session) put(p *manual.Procedure) error {
+	var out bytes.Buffer
+	theme.WriteProcedure(&out, s.pages.Procedure(p))
+	return publish.Replace(s.o.To, page.PageOf(p), out.Bytes())
+}
+
+// place is the anchor of the first step that reads otherwise than before.
+func (e edit) place() string {
+	for i, step := range e.now.Steps {
+		if i >= len(e.was.Steps) || words(step) != words(e.was.Steps[i]) {
+			return page.Anchor(step)
+		}
+	}
+	return ""
+}
+
+// words is a step as it was written.
+func words(s *manual.Step) string {
+	var out strings.Builder
+	for _, b := range s.Blocks {
+		out.WriteString(b.At.Text())
+	}
+	return out.String()
+}
