@@ -272,14 +272,14 @@ func (d *Decoder) datedUnits(n *syntax.Node, out *[]manual.DatedUnit, f field, k
 	return ok && good
 }
 
-// stored reads yes, no, or the capacitance and resistance of what is stored.
+// stored reads yes, no, or what is stored: a charge or a gas.
 func (d *Decoder) stored(n *syntax.Node, out *manual.Stored, f field, key source.Pos) bool {
 	if n.Kind == syntax.Map {
 		out.Yes = true
 		return d.fill(n, reflect.ValueOf(out).Elem(), f.name, key)
 	}
 	if n.Kind != syntax.Scalar || (n.Text != "yes" && n.Text != "no") {
-		return d.wrong(n, f, key, "yes, no, or what is stored", "write stored: yes, or stored: { capacitance: 1000 µF, resistance: 100 kΩ }")
+		return d.wrong(n, f, key, "yes, no, or what is stored", "write stored: yes, or stored: { capacitance: 1000 µF, resistance: 100 kΩ }, or for a gas stored: { gas-volume: 10 L }")
 	}
 	out.Yes = n.Text == "yes"
 	return true

@@ -83,6 +83,11 @@ func refusal(err error, at source.Pos, field string) []finding.Finding {
 
 func plausibleEnergy(e *manual.Energy) []finding.Finding {
 	found := aboveZero(e.At, amount{"voltage", e.Voltage}, amount{"capacitance", e.Stored.Capacitance}, amount{"resistance", e.Stored.Resistance})
+	found = append(found, plausibleGas(e)...)
+	if c, r := e.Stored.Capacitance, e.Stored.Resistance; e.Kind != "electric" && !(c.IsZero() && r.IsZero()) {
+		return append(found, decode.Quantity.At(e.At, "%s is of kind %s, and only an electric energy stores a charge", e.ID, e.Kind).
+			WithMend("mend its kind, or write stored: yes"))
+	}
 	missing := func(what, because string) {
 		found = append(found, decode.MissingField.At(e.At, "%s has %s and no %s, so its wait cannot be computed", e.ID, because, what).
 			WithMend("write %s: …, or stored: yes", what))
@@ -99,8 +104,39 @@ func plausibleEnergy(e *manual.Energy) []finding.Finding {
 	return found
 }
 
+// plausibleGas looks at the gas that stores a pressure.
+func plausibleGas(e *manual.Energy) []finding.Finding {
+	volume, precharge := e.Stored.GasVolume, e.Stored.Precharge
+	if volume.IsZero() && precharge.IsZero() {
+		return nil
+	}
+	if e.Kind != "pressure" {
+		return []finding.Finding{decode.Quantity.At(e.At, "%s is of kind %s, and only a pressure is stored in a gas", e.ID, e.Kind).
+			WithMend("mend its kind, or write stored: yes")}
+	}
+	found := aboveZero(e.At, amount{"gas-volume", volume}, amount{"precharge", precharge}, amount{"pressure", e.Pressure})
+	missing := func(what, because string) {
+		found = append(found, decode.MissingField.At(e.At, "%s has %s and no %s, so what comes out of it cannot be computed", e.ID, because, what).
+			WithMend("write %s: …, or stored: yes", what))
+	}
+	switch {
+	case volume.IsZero():
+		missing("gas-volume", "a precharge")
+	case e.Pressure.IsZero():
+		missing("pressure", "a gas-volume")
+	case !precharge.IsZero() && precharge.Base() >= e.Pressure.Base() && e.Pressure.Base() > 0:
+		found = append(found, decode.Quantity.At(e.At, "the precharge of %s is %s, and its pressure only %s: no fluid would go in", e.ID, precharge, e.Pressure).
+			WithMend("look both up again; the precharge is the pressure of the gas with the fluid out"))
+	}
+	return found
+}
+
 func plausiblePart(p *manual.Part) []finding.Finding {
-	return aboveZero(p.At, amount{"mass", p.Mass})
+	found := aboveZero(p.At, amount{"mass", p.Mass})
+	if p.Lift != nil {
+		found = append(found, plausibleLift(p)...)
+	}
+	return found
 }
 
 func plausibleShop(s *manual.Shop) []finding.Finding {
