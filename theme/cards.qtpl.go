@@ -227,6 +227,26 @@ func chemical(w *words.Words, c *page.Chemical) string {
 	return qs422016
 }
 
+func streamcomputed(qw422016 *qt422016.Writer, w *words.Words, list []page.Computed) {
+	for i := range list {
+		streamworkings(qw422016, w, list[i].Title, &list[i].Working)
+	}
+}
+
+func writecomputed(qq422016 qtio422016.Writer, w *words.Words, list []page.Computed) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamcomputed(qw422016, w, list)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func computed(w *words.Words, list []page.Computed) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writecomputed(qb422016, w, list)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
 func streamworkings(qw422016 *qt422016.Writer, w *words.Words, title string, x *working.Working) {
 	qw422016.N().S(`<details class="working"><summary>`)
 	qw422016.E().S(title)

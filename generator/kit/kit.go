@@ -25,7 +25,8 @@ type Tool struct {
 	Count int
 }
 
-// Supply is a supply and how much of it is used up. Amounts holds more than
+// Supply is a supply and how much of it is used up, in the unit in which it is
+// stocked where the amount can be counted in that. Amounts holds more than
 // one sum where the amounts cannot be added.
 type Supply struct {
 	Supply *manual.Supply
@@ -94,6 +95,9 @@ func supplyUse(u manual.Use[manual.Supply]) Supply {
 	}
 	if q, err := quantity.Parse(text, quantity.None); err == nil {
 		s.Amount, s.Said = q, true
+	}
+	if u.To != nil {
+		s.Amount = s.Amount.In(u.To.Stock())
 	}
 	return s
 }

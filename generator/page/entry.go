@@ -26,9 +26,10 @@ type Entry struct {
 
 // Fact is one line about a thing.
 type Fact struct {
-	Name  string
-	Text  string
-	Links []Link
+	Name     string
+	Text     string
+	Links    []Link
+	Computed []Computed
 }
 
 // Used is a procedure that uses an entry, with the steps where it does.
@@ -97,7 +98,7 @@ func (s *Site) Tool(t *manual.Tool) *Entry {
 		f.text(w.Owned, strconv.Itoa(t.Owned))
 	}
 	if !t.Range.IsZero() {
-		f.text(w.Range, t.Range.String())
+		f.text(w.Range, s.bothLimit(t.Range))
 	}
 	f.text(w.Fits, joined(t.Fits))
 	f.text(w.Rated, t.Rated)
@@ -317,7 +318,7 @@ func (s *Site) holdNote(h *manual.Hold) string {
 	case h.Kind == "wait":
 		return h.For.String()
 	case !h.Limit.IsZero():
-		return h.Limit.String()
+		return s.bothLimit(h.Limit)
 	}
 	return h.What
 }

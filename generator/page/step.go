@@ -48,7 +48,7 @@ func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 		s.stepLink(&v, up, st, l)
 	}
 	v.Tags = append(v.Tags, s.tags(st)...)
-	v.Settings = settings(st)
+	v.Computed = s.computed(st)
 	v.Stand = s.stood(s.Walks.Stand(p, st))
 	order := orderOf(st)
 	v.Entries = entriesOf(order, st)
@@ -148,34 +148,16 @@ func (s *Site) fastener(l *manual.Link, f *manual.Fastener) []string {
 		switch {
 		case len(f.Stages) > 0:
 			for i, stage := range f.Stages {
-				out = append(out, fmt.Sprintf(s.Words.Stage, f.Label(), i+1, stage))
+				out = append(out, fmt.Sprintf(s.Words.Stage, f.Label(), i+1, s.both(stage)))
 			}
 		case !f.Torque.IsZero():
-			out = append(out, f.Label()+": "+s.torque(f))
+			out = append(out, f.Label()+": "+s.bothLimit(f.Torque))
 		}
 		if len(f.Sequence) > 0 {
 			out = append(out, fmt.Sprintf(s.Words.Sequence, joined(f.Sequence)))
 		}
 	}
 	return out
-}
-
-// torque writes a torque with the shop's other units behind it.
-func (s *Site) torque(f *manual.Fastener) string {
-	text := f.Torque.String()
-	for _, shown := range s.Manual.Shop.ShowUnits {
-		if shown.Dimension != f.Torque.Unit.Dimension() {
-			continue
-		}
-		for _, n := range f.Torque.Numbers()[:1] {
-			for _, u := range shown.Units {
-				if u != n.Unit {
-					text += " (" + n.In(u).String() + ")"
-				}
-			}
-		}
-	}
-	return text
 }
 
 // tags are the small facts under a step: tools with their times.
