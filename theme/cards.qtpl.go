@@ -206,6 +206,7 @@ func streamchemical(qw422016 *qt422016.Writer, w *words.Words, c *page.Chemical)
 		}
 		qw422016.N().S(`</ul>`)
 	}
+	streamcomputed(qw422016, w, c.Computed)
 	qw422016.N().S(`<p>`)
 	qw422016.E().S(w.SheetFirst)
 	qw422016.N().S(`</p></section>`)

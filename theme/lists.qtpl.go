@@ -360,6 +360,7 @@ func StreamEntry(qw422016 *qt422016.Writer, p *page.Entry) {
 		qw422016.N().S(`"></p>`)
 	}
 	streamfactList(qw422016, p.Words, p.Facts)
+	streamcomputed(qw422016, p.Words, p.Computed)
 	if p.Note != "" {
 		qw422016.N().S(`<p>`)
 		qw422016.E().S(p.Note)
@@ -382,6 +383,12 @@ func StreamEntry(qw422016 *qt422016.Writer, p *page.Entry) {
 
 			qw422016.N().S(`<li>`)
 			streamanchor(qw422016, u.Link)
+			if u.Amount != "" {
+				qw422016.N().S(` `)
+				qw422016.N().S(`<b>`)
+				qw422016.E().S(u.Amount)
+				qw422016.N().S(`</b>`)
+			}
 			if len(u.Steps) > 0 {
 				qw422016.N().S(`<span class="steps-used">`)
 				qw422016.E().S(p.Words.Steps)

@@ -559,6 +559,9 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 		}
 		qw422016.N().S(`</ul>`)
 	}
+	for _, o := range s.Orders {
+		qw422016.N().S(string(o))
+	}
 	streamcomputed(qw422016, w, s.Computed)
 	for _, t := range s.Why {
 		qw422016.N().S(`<div class="because`)
@@ -790,6 +793,9 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 	}
 	for _, n := range d.Notes {
 		qw422016.N().S(string(n))
+	}
+	for _, o := range d.Orders {
+		qw422016.N().S(string(o))
 	}
 	streamcomputed(qw422016, w, d.Computed)
 	qw422016.N().S(`<ul class="tags"><li class="strip">`)

@@ -73,7 +73,7 @@ func (k *Kit) list(p *manual.Procedure) {
 		k.tool(t.To, count)
 	}
 	for _, s := range p.Supplies {
-		k.supply(supplyUse(s))
+		k.supply(UseOf(s))
 	}
 	for _, h := range p.Hazards {
 		k.hazard(h.Met)
@@ -83,8 +83,9 @@ func (k *Kit) list(p *manual.Procedure) {
 	}
 }
 
-// supplyUse reads the amount of a line of supplies. A bare number counts.
-func supplyUse(u manual.Use[manual.Supply]) Supply {
+// UseOf reads a line of supplies. A bare number counts pieces; an amount is in
+// the unit in which the supply is stocked.
+func UseOf(u manual.Use[manual.Supply]) Supply {
 	s := Supply{Supply: u.To}
 	if u.Amount == "" {
 		return s

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"slices"
 	"strings"
 
 	"baybinder/generator/manual"
@@ -61,12 +62,15 @@ func (s *Site) capacity(f *manual.Fluid) string {
 	if f.Capacity.IsZero() {
 		return ""
 	}
-	text := s.both(f.Capacity)
-	if f.Supply.To == nil {
-		return text
+	text, others := f.Capacity.String(), s.others(f.Capacity.Unit)
+	if f.Supply.To != nil {
+		stock := f.Supply.To.Stock()
+		others = append([]quantity.Unit{stock}, slices.DeleteFunc(others, func(u quantity.Unit) bool { return u == stock })...)
 	}
-	if stocked := f.Capacity.In(f.Supply.To.Stock()).String(); !strings.Contains(text, stocked) {
-		text += " (" + stocked + ")"
+	for _, u := range others {
+		if other := f.Capacity.In(u); other.Unit != f.Capacity.Unit {
+			text += " (" + other.String() + ")"
+		}
 	}
 	return text
 }

@@ -75,12 +75,12 @@ func (s *Site) computedLift(p *manual.Part, people int) []Computed {
 	if !ok {
 		return nil
 	}
-	w := words.WorkedIn(s.Words.Lang)
-	who := w.LiftAlone
+	w, mass, limit := words.WorkedIn(s.Words.Lang), s.both(p.Mass), s.both(a.Limit)
+	title := fmt.Sprintf(w.LiftAlone, a.IndexText(), p.Label(), mass, limit)
 	if people > 1 {
-		who = fmt.Sprintf(w.LiftTogether, people)
+		title = fmt.Sprintf(w.LiftTogether, a.IndexText(), p.Label(), mass, people, limit)
 	}
-	return []Computed{{fmt.Sprintf(w.Lift, p.Label(), s.both(p.Mass), who, a.IndexText(), s.both(a.Limit)), a.Working}}
+	return []Computed{{title, a.Working}}
 }
 
 // computed is what can be worked out of a step: the settings of a wrench with

@@ -23,6 +23,7 @@ type Derived struct {
 	People   int
 	Pictures []HTML
 	Computed []Computed // settings and lifts
+	Orders   []HTML     // sequences drawn
 	Reverses Link       // the step that it takes back
 }
 
@@ -69,6 +70,9 @@ func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived, by *
 	}
 	for _, f := range d.Fasteners {
 		v.Lines = append(v.Lines, s.fastened(d, f))
+		if !d.Begun && !pictured(p, f.Fastener) {
+			v.Orders = append(v.Orders, s.order(f.Fastener, f.Count)...)
+		}
 	}
 	if d.New != nil {
 		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.NewFastener, d.New.Label()))

@@ -95,6 +95,7 @@ type Step struct {
 	Holds    []Hold
 	Tags     []string
 	Computed []Computed // wrench settings, lifts, releases
+	Orders   []HTML     // sequences drawn
 	People   int
 	Posts    []string
 	Call     *Call

@@ -2,10 +2,11 @@ package words
 
 // Worked are the words over a computed result, which opens to its working.
 type Worked struct {
-	Lift                    string // part, mass, who, index, limit
-	LiftAlone, LiftTogether string // LiftTogether: people
+	LiftAlone, LiftTogether string // index, part, mass, limit; LiftTogether: people before limit
 	GasOut, FluidOut        string // energy, amount
 	Setting                 string // fastener, torque, setting
+	Label, Signal           string
+	Calibration             string // tool or individual, day
 }
 
 // WorkedIn are these words in a language; English where the theme does not
@@ -18,17 +19,21 @@ func WorkedIn(language string) *Worked {
 }
 
 var workedInEnglish = Worked{
-	Lift:      "%s, %s, lifted by hand by %s: lifting index %s, recommended limit %s each. How this was worked out",
-	LiftAlone: "one person", LiftTogether: "%d people",
-	GasOut:   "Letting down the %s lets out about %s of gas. How this was worked out",
-	FluidOut: "Letting down the %s lets out about %s of fluid from its accumulator. How this was worked out",
-	Setting:  "%s, %s: with the adapter set the wrench to %s. How this was worked out",
+	LiftAlone:    "Lifting index %s: %s, %s, by hand by one person; recommended limit %s. How this was worked out",
+	LiftTogether: "Lifting index %s: %s, %s, by hand by %d people; recommended limit %s each. How this was worked out",
+	GasOut:       "Letting down the %s lets out about %s of gas. How this was worked out",
+	FluidOut:     "Letting down the %s lets out about %s of fluid from its accumulator. How this was worked out",
+	Setting:      "%s, %s: with the adapter set the wrench to %s. How this was worked out",
+	Label:        "Signal word and pictograms. How this was worked out", Signal: "The signal word. How this was worked out",
+	Calibration: "%s: good to %s. How this was worked out",
 }
 
 var workedInSpanish = Worked{
-	Lift:      "%s, %s, levantado a mano por %s: índice de levantamiento %s, límite recomendado %s por persona. Cómo se calculó",
-	LiftAlone: "una persona", LiftTogether: "%d personas",
-	GasOut:   "Al descargar: %s; salen unos %s de gas. Cómo se calculó",
-	FluidOut: "Al descargar: %s; salen unos %s de fluido del acumulador. Cómo se calculó",
-	Setting:  "%s, %s: con el adaptador ajuste la llave a %s. Cómo se calculó",
+	LiftAlone:    "Índice de levantamiento %s: %s, %s, a mano por una persona; límite recomendado %s. Cómo se calculó",
+	LiftTogether: "Índice de levantamiento %s: %s, %s, a mano por %d personas; límite recomendado %s cada una. Cómo se calculó",
+	GasOut:       "Al descargar: %s; salen unos %s de gas. Cómo se calculó",
+	FluidOut:     "Al descargar: %s; salen unos %s de fluido del acumulador. Cómo se calculó",
+	Setting:      "%s, %s: con el adaptador ajuste la llave a %s. Cómo se calculó",
+	Label:        "Palabra de advertencia y pictogramas. Cómo se calculó", Signal: "La palabra de advertencia. Cómo se calculó",
+	Calibration: "%s: vale hasta %s. Cómo se calculó",
 }

@@ -107,5 +107,5 @@ func holds(energy float64) string {
 	if energy >= 1000 {
 		text = quantity.Of(energy/1000, quantity.Bare, 2).Number() + " kJ"
 	}
-	return fmt.Sprintf("Let go at once, it gives up about %s.", text)
+	return fmt.Sprintf("Let go at once, the gas gives up about %s: E = p·V/(k − 1)·(1 − (p2/p)^((k − 1)/k)), k = 1.4, from its absolute pressure p to p2.", text)
 }
