@@ -2,6 +2,7 @@ package judge
 
 import (
 	"errors"
+	"math"
 
 	"baybinder/generator/decode"
 	"baybinder/generator/finding"
@@ -50,6 +51,10 @@ func plausibleFastener(f *manual.Fastener) []finding.Finding {
 	if f.Drive != "" {
 		_, err := fastening.ParseSize(f.Drive)
 		found = append(found, refusal(err, f.At, "drive")...)
+	}
+	if order := f.Sequence; len(order) == 1 && order[0] != "star" && order[0] != "spiral" {
+		found = append(found, decode.WrongType.At(f.At, "sequence cannot be %q", order[0]).
+			WithMend("write star, spiral, or the whole order as a list, such as sequence: [2, 3, 1, 4]"))
 	}
 	return found
 }
@@ -100,8 +105,18 @@ func plausibleEnergy(e *manual.Energy) []finding.Finding {
 		missing("capacitance", "a stored resistance")
 	case c && r && e.Voltage.IsZero():
 		missing("voltage", "a stored charge")
+	case longAWait(e):
+		found = append(found, decode.Quantity.At(e.At, "the charge of %s would take more than a day to fall to 1 V: %s and %s are hardly both right", e.ID, e.Stored.Capacitance, e.Stored.Resistance).
+			WithMend("look them up again: µF and mF, kΩ and MΩ; a store that nothing discharges has stored: yes"))
 	}
 	return found
+}
+
+// longAWait says that a charge takes more than a day to fall to a volt. Common
+// practice, no source: what discharges on purpose does so within the job.
+func longAWait(e *manual.Energy) bool {
+	wait, known := storeOf(e).WaitFor(quantity.Of(1, quantity.Volt, 1))
+	return known && !math.IsInf(wait.Seconds, 0) && wait.Seconds > 24*60*60
 }
 
 // plausibleGas looks at the gas that stores a pressure.

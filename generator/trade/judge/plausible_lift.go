@@ -40,13 +40,13 @@ func plausibleLift(p *manual.Part) []finding.Finding {
 func outOfBound(p *manual.Part, b lifting.Bound) []finding.Finding {
 	switch {
 	case b.Below() && b.Given.Base() <= 0 || b.Given.Base() < 0:
-		return []finding.Finding{decode.Quantity.At(p.At, "lift: %s is %s, which cannot be", b.Field, b.Given).
+		return []finding.Finding{decode.Quantity.At(p.At, "lift: %s is %s, which cannot be", b.Field, b.Say(b.Given)).
 			WithMend("write what it is, from %s to %s", b.Least, b.Most)}
 	case b.Below():
-		return []finding.Finding{decode.Quantity.At(p.At, "lift: %s is %s: the hands are never nearer to the ankles than %s", b.Field, b.Given, b.Least).
+		return []finding.Finding{decode.Quantity.At(p.At, "lift: %s is %s: the hands are never nearer to the ankles than %s", b.Field, b.Say(b.Given), b.Least).
 			WithMend("measure from the middle of the ankles to the middle of the hands; write %s where it is less", b.Least)}
 	case b.Above():
-		return []finding.Finding{decode.Quantity.At(p.At, "lift: %s is %s: beyond %s nothing is lifted by hand", b.Field, b.Given, b.Most).
+		return []finding.Finding{decode.Quantity.At(p.At, "lift: %s is %s: beyond %s nothing is lifted by hand", b.Field, b.Say(b.Given), b.Say(b.Most)).
 			WithMend("look it up again; if it is so, lift it with gear and take lift out")}
 	}
 	return nil

@@ -111,6 +111,14 @@ func (b Bound) Below() bool { return b.Given.Base() < b.Least.Base()*(1-1e-9) }
 // Above says that a measure is where the equation has nothing lifted.
 func (b Bound) Above() bool { return b.Given.Base() > b.Most.Base()*(1+1e-9) }
 
+// Say writes a measure with its unit; how often is in lifts a minute.
+func (b Bound) Say(q quantity.Quantity) string {
+	if b.Field == "frequency" {
+		return q.Number() + " lifts a minute"
+	}
+	return q.String()
+}
+
 // Bounds are the measures of a part's lift, each with the limits of NIOSH
 // 94-110, pp. 8 to 15, in the units of the part's mass.
 func Bounds(p *manual.Part) []Bound {
