@@ -13,7 +13,7 @@ func (l Label) Explain() working.Working {
 	w := working.Working{
 		Formula: "signal word = the strongest of the statements",
 		Result:  l.wordOrNone(),
-		Source:  "UN GHS 1.4.10.5.3, CLP articles 20 and 26 (from memory); statements of CLP annex III",
+		Source:  "UN GHS 1.4.10.5.3, CLP articles 20 and 26 (from memory); statements as the CLP regulation prints them",
 	}
 	var put []string
 	for _, s := range all {
