@@ -206,6 +206,7 @@ func streamchemical(qw422016 *qt422016.Writer, w *words.Words, c *page.Chemical)
 		}
 		qw422016.N().S(`</ul>`)
 	}
+	streamcomputed(qw422016, w, c.Computed)
 	qw422016.N().S(`<p>`)
 	qw422016.E().S(w.SheetFirst)
 	qw422016.N().S(`</p></section>`)
@@ -222,6 +223,26 @@ func writechemical(qq422016 qtio422016.Writer, w *words.Words, c *page.Chemical)
 func chemical(w *words.Words, c *page.Chemical) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writechemical(qb422016, w, c)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streamcomputed(qw422016 *qt422016.Writer, w *words.Words, list []page.Computed) {
+	for i := range list {
+		streamworkings(qw422016, w, list[i].Title, &list[i].Working)
+	}
+}
+
+func writecomputed(qq422016 qtio422016.Writer, w *words.Words, list []page.Computed) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamcomputed(qw422016, w, list)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func computed(w *words.Words, list []page.Computed) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writecomputed(qb422016, w, list)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

@@ -8,6 +8,8 @@ package theme
 
 import "baybinder/generator/page"
 
+import "baybinder/theme/words"
+
 import (
 	qtio422016 "io"
 
@@ -256,7 +258,7 @@ func list(title string, links []page.Link) string {
 	return qs422016
 }
 
-func streamfactList(qw422016 *qt422016.Writer, facts []page.Fact) {
+func streamfactList(qw422016 *qt422016.Writer, w *words.Words, facts []page.Fact) {
 	if len(facts) > 0 {
 		qw422016.N().S(`<dl class="facts">`)
 		for _, f := range facts {
@@ -271,21 +273,22 @@ func streamfactList(qw422016 *qt422016.Writer, facts []page.Fact) {
 				}
 				streamanchor(qw422016, l)
 			}
+			streamcomputed(qw422016, w, f.Computed)
 			qw422016.N().S(`</dd></div>`)
 		}
 		qw422016.N().S(`</dl>`)
 	}
 }
 
-func writefactList(qq422016 qtio422016.Writer, facts []page.Fact) {
+func writefactList(qq422016 qtio422016.Writer, w *words.Words, facts []page.Fact) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamfactList(qw422016, facts)
+	streamfactList(qw422016, w, facts)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func factList(facts []page.Fact) string {
+func factList(w *words.Words, facts []page.Fact) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writefactList(qb422016, facts)
+	writefactList(qb422016, w, facts)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

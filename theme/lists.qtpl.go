@@ -8,6 +8,8 @@ package theme
 
 import "baybinder/generator/page"
 
+import "baybinder/theme/words"
+
 import (
 	qtio422016 "io"
 
@@ -357,7 +359,8 @@ func StreamEntry(qw422016 *qt422016.Writer, p *page.Entry) {
 		qw422016.E().S(p.Name)
 		qw422016.N().S(`"></p>`)
 	}
-	streamfactList(qw422016, p.Facts)
+	streamfactList(qw422016, p.Words, p.Facts)
+	streamcomputed(qw422016, p.Words, p.Computed)
 	if p.Note != "" {
 		qw422016.N().S(`<p>`)
 		qw422016.E().S(p.Note)
@@ -380,6 +383,12 @@ func StreamEntry(qw422016 *qt422016.Writer, p *page.Entry) {
 
 			qw422016.N().S(`<li>`)
 			streamanchor(qw422016, u.Link)
+			if u.Amount != "" {
+				qw422016.N().S(` `)
+				qw422016.N().S(`<b>`)
+				qw422016.E().S(u.Amount)
+				qw422016.N().S(`</b>`)
+			}
 			if len(u.Steps) > 0 {
 				qw422016.N().S(`<span class="steps-used">`)
 				qw422016.E().S(p.Words.Steps)
@@ -434,10 +443,10 @@ func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
 	qw422016.N().S(`
 `)
 	streamlist(qw422016, p.CardsToPrint, p.Cards)
-	streammachineFacts(qw422016, p.Words.Options, p.Options)
-	streammachineFacts(qw422016, p.Serials, p.Units)
-	streammachineFacts(qw422016, p.Words.Points, p.Points)
-	streammachineFacts(qw422016, p.Words.Energies, p.Energies)
+	streammachineFacts(qw422016, p.Words, p.Words.Options, p.Options)
+	streammachineFacts(qw422016, p.Words, p.Serials, p.Units)
+	streammachineFacts(qw422016, p.Words, p.Words.Points, p.Points)
+	streammachineFacts(qw422016, p.Words, p.Words.Energies, p.Energies)
 	if string(p.Under) != "" {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(p.UnderDrawing)
@@ -449,10 +458,10 @@ func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
 		qw422016.N().S(`
 `)
 	}
-	streammachineThings(qw422016, p.Words.Parts, p.Parts)
-	streammachineThings(qw422016, p.Words.Fasteners, p.Fasteners)
-	streammachineThings(qw422016, p.Words.Fluids, p.Fluids)
-	streammachineFacts(qw422016, p.Words.Settings, p.Settings)
+	streammachineThings(qw422016, p.Words, p.Words.Parts, p.Parts)
+	streammachineThings(qw422016, p.Words, p.Words.Fasteners, p.Fasteners)
+	streammachineThings(qw422016, p.Words, p.Words.Fluids, p.Fluids)
+	streammachineFacts(qw422016, p.Words, p.Words.Settings, p.Settings)
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -470,33 +479,33 @@ func Machine(p *page.Machine) string {
 	return qs422016
 }
 
-func streammachineFacts(qw422016 *qt422016.Writer, name string, facts []page.Fact) {
+func streammachineFacts(qw422016 *qt422016.Writer, w *words.Words, name string, facts []page.Fact) {
 	if len(facts) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(name)
 		qw422016.N().S(`</h2>`)
-		streamfactList(qw422016, facts)
+		streamfactList(qw422016, w, facts)
 		qw422016.N().S(`</section>`)
 		qw422016.N().S(`
 `)
 	}
 }
 
-func writemachineFacts(qq422016 qtio422016.Writer, name string, facts []page.Fact) {
+func writemachineFacts(qq422016 qtio422016.Writer, w *words.Words, name string, facts []page.Fact) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streammachineFacts(qw422016, name, facts)
+	streammachineFacts(qw422016, w, name, facts)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func machineFacts(name string, facts []page.Fact) string {
+func machineFacts(w *words.Words, name string, facts []page.Fact) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writemachineFacts(qb422016, name, facts)
+	writemachineFacts(qb422016, w, name, facts)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
 }
 
-func streammachineThings(qw422016 *qt422016.Writer, name string, things []page.Thing) {
+func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string, things []page.Thing) {
 	if len(things) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(name)
@@ -515,7 +524,8 @@ func streammachineThings(qw422016 *qt422016.Writer, name string, things []page.T
 				qw422016.N().S(`</small>`)
 			}
 			qw422016.N().S(`</h3>`)
-			streamfactList(qw422016, t.Facts)
+			streamfactList(qw422016, w, t.Facts)
+			streamcomputed(qw422016, w, t.Computed)
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul></section>`)
@@ -524,15 +534,15 @@ func streammachineThings(qw422016 *qt422016.Writer, name string, things []page.T
 	}
 }
 
-func writemachineThings(qq422016 qtio422016.Writer, name string, things []page.Thing) {
+func writemachineThings(qq422016 qtio422016.Writer, w *words.Words, name string, things []page.Thing) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streammachineThings(qw422016, name, things)
+	streammachineThings(qw422016, w, name, things)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func machineThings(name string, things []page.Thing) string {
+func machineThings(w *words.Words, name string, things []page.Thing) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writemachineThings(qb422016, name, things)
+	writemachineThings(qb422016, w, name, things)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

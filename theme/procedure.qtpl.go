@@ -559,9 +559,10 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 		}
 		qw422016.N().S(`</ul>`)
 	}
-	for i := range s.Settings {
-		streamworkings(qw422016, w, words.Fill(w.SetWrench, s.Settings[i].Text), &s.Settings[i].Working)
+	for _, o := range s.Orders {
+		qw422016.N().S(string(o))
 	}
+	streamcomputed(qw422016, w, s.Computed)
 	for _, t := range s.Why {
 		qw422016.N().S(`<div class="because`)
 		if t.Keeps {
@@ -793,6 +794,10 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 	for _, n := range d.Notes {
 		qw422016.N().S(string(n))
 	}
+	for _, o := range d.Orders {
+		qw422016.N().S(string(o))
+	}
+	streamcomputed(qw422016, w, d.Computed)
 	qw422016.N().S(`<ul class="tags"><li class="strip">`)
 	qw422016.E().S(w.FromTheStrip)
 	qw422016.N().S(`</li><li>`)

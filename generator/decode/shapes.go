@@ -3,6 +3,7 @@ package decode
 import (
 	"fmt"
 	"reflect"
+	"strings"
 
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
@@ -248,7 +249,8 @@ func (d *Decoder) shownUnits(n *syntax.Node, out *[]manual.ShownUnits, f field, 
 		for i, symbol := range units {
 			unit, known := quantity.UnitNamed(symbol)
 			if !known || unit.Dimension() != shown.Dimension {
-				ok = d.add(Quantity.At(p.Value.Items[i].At, "%s is not a unit of %s", symbol, shown.Dimension))
+				ok = d.add(Quantity.At(p.Value.Items[i].At, "%s is not a unit of %s", symbol, shown.Dimension).
+					WithMend("write units of one kind, such as %s: [%s]", shown.Dimension, unitsOf(shown.Dimension)))
 				continue
 			}
 			shown.Units = append(shown.Units, unit)
@@ -256,6 +258,15 @@ func (d *Decoder) shownUnits(n *syntax.Node, out *[]manual.ShownUnits, f field, 
 		*out = append(*out, shown)
 	}
 	return ok
+}
+
+// unitsOf are the symbols of a dimension's units.
+func unitsOf(d quantity.Dimension) string {
+	var out []string
+	for _, u := range quantity.Units(d) {
+		out = append(out, u.Symbol())
+	}
+	return strings.Join(out, ", ")
 }
 
 // datedUnits reads { tw-07: 2026-03-02 }.
@@ -272,14 +283,14 @@ func (d *Decoder) datedUnits(n *syntax.Node, out *[]manual.DatedUnit, f field, k
 	return ok && good
 }
 
-// stored reads yes, no, or the capacitance and resistance of what is stored.
+// stored reads yes, no, or what is stored: a charge or a gas.
 func (d *Decoder) stored(n *syntax.Node, out *manual.Stored, f field, key source.Pos) bool {
 	if n.Kind == syntax.Map {
 		out.Yes = true
 		return d.fill(n, reflect.ValueOf(out).Elem(), f.name, key)
 	}
 	if n.Kind != syntax.Scalar || (n.Text != "yes" && n.Text != "no") {
-		return d.wrong(n, f, key, "yes, no, or what is stored", "write stored: yes, or stored: { capacitance: 1000 µF, resistance: 100 kΩ }")
+		return d.wrong(n, f, key, "yes, no, or what is stored", "write stored: yes, or stored: { capacitance: 1000 µF, resistance: 100 kΩ }, or for a gas stored: { gas-volume: 10 L }")
 	}
 	out.Yes = n.Text == "yes"
 	return true

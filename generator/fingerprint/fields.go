@@ -185,6 +185,8 @@ func (w *writer) energy(e *manual.Energy) {
 	}
 	if e.Stored.Yes {
 		w.field("stored", fmt.Sprint("yes ", e.Stored.Capacitance, " ", e.Stored.Resistance))
+		w.field("gas-volume", e.Stored.GasVolume)
+		w.field("precharge", e.Stored.Precharge)
 	}
 	w.field("blocked-by", sortedIDs(e.BlockedBy))
 	w.condition(e.OnlyWith)
@@ -216,11 +218,32 @@ func (w *writer) part(p *manual.Part) {
 	w.field("carries", p.Carries.ID)
 	w.condition(p.OnlyWith)
 	w.field("mass", p.Mass)
+	w.lift(p.Lift)
 	w.field("renew-with", p.RenewWith.ID)
 	if p.Serial {
 		w.field("serial", "yes")
 	}
 	w.field("old", p.Old)
+}
+
+func (w *writer) lift(l *manual.Lift) {
+	if l == nil {
+		return
+	}
+	w.liftEnd("lift ", &l.LiftEnd)
+	w.field("lift travel", l.Travel)
+	w.field("lift frequency", l.Frequency)
+	w.field("lift duration", l.Duration)
+	w.field("lift coupling", l.Coupling)
+	if l.To != nil {
+		w.liftEnd("lift to ", l.To)
+	}
+}
+
+func (w *writer) liftEnd(before string, e *manual.LiftEnd) {
+	w.field(before+"horizontal", e.Horizontal)
+	w.field(before+"vertical", e.Vertical)
+	w.field(before+"asymmetry", e.Asymmetry)
 }
 
 func (w *writer) fastener(before string, f *manual.Fastener) {

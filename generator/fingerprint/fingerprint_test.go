@@ -67,6 +67,8 @@ var moving = []edit{
 	{"machines/press.yaml", "lid-bolt: 4", "lid-bolt: 6"},
 	{"machines/press.yaml", "where: left side", "where: right side"},
 	{"machines/press.yaml", "pressure: 200 bar", "pressure: 210 bar"},
+	{"machines/press.yaml", "stored: yes", "stored: { gas-volume: 4 L }"},
+	{"machines/press.yaml", "held-by: { lid-bolt: 4 }", "held-by: { lid-bolt: 4 }, mass: 4 kg, lift: { horizontal: 30 cm, vertical: 40 cm, travel: 30 cm, coupling: good }"},
 	{"procedures/lid.md", "4min", "5min"},
 	{"procedures/lid.md", "(people:2)", "(people:1)"},
 	{"procedures/lid.md", "people: 2\n", "people: 3\n"},

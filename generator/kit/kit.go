@@ -25,7 +25,8 @@ type Tool struct {
 	Count int
 }
 
-// Supply is a supply and how much of it is used up. Amounts holds more than
+// Supply is a supply and how much of it is used up, in the unit in which it is
+// stocked where the amount can be counted in that. Amounts holds more than
 // one sum where the amounts cannot be added.
 type Supply struct {
 	Supply *manual.Supply
@@ -75,7 +76,7 @@ func (k *Kit) list(p *manual.Procedure) {
 		k.tool(t.To, count)
 	}
 	for _, s := range p.Supplies {
-		k.supply(supplyUse(s))
+		k.supply(UseOf(s))
 	}
 	for _, h := range p.Hazards {
 		k.hazard(h.Met)
@@ -85,8 +86,9 @@ func (k *Kit) list(p *manual.Procedure) {
 	}
 }
 
-// supplyUse reads the amount of a line of supplies. A bare number counts.
-func supplyUse(u manual.Use[manual.Supply]) Supply {
+// UseOf reads a line of supplies. A bare number counts pieces; an amount is in
+// the unit in which the supply is stocked.
+func UseOf(u manual.Use[manual.Supply]) Supply {
 	s := Supply{Supply: u.To}
 	if u.Amount == "" {
 		return s
@@ -97,6 +99,9 @@ func supplyUse(u manual.Use[manual.Supply]) Supply {
 	}
 	if q, err := quantity.Parse(text, quantity.None); err == nil {
 		s.Amount, s.Said = q, true
+	}
+	if u.To != nil {
+		s.Amount = s.Amount.In(u.To.Stock())
 	}
 	return s
 }

@@ -82,11 +82,15 @@ type Energy struct {
 	OnlyWith  Condition         `yaml:"only-with"`
 }
 
-// Stored says whether energy stays behind, and how fast it goes.
+// Stored says whether energy stays behind, how fast it goes, and how much of a
+// pressure comes out. Of an accumulator the gas fills its volume when the fluid
+// is out, and has the precharge then.
 type Stored struct {
 	Yes         bool              `yaml:"-"`
 	Capacitance quantity.Quantity `yaml:"capacitance" dim:"capacitance"`
 	Resistance  quantity.Quantity `yaml:"resistance" dim:"resistance"`
+	GasVolume   quantity.Quantity `yaml:"gas-volume" dim:"volume"`
+	Precharge   quantity.Quantity `yaml:"precharge" dim:"pressure"`
 }
 
 // Part is a part, line, wire or connector.
@@ -101,11 +105,30 @@ type Part struct {
 	Carries   Ref[Fluid]        `yaml:"carries"`
 	OnlyWith  Condition         `yaml:"only-with"`
 	Mass      quantity.Quantity `yaml:"mass" dim:"mass"`
+	Lift      *Lift             `yaml:"lift"`
 	RenewWith Ref[Supply]       `yaml:"renew-with"`
 	Serial    bool              `yaml:"serial"` // its serial number is written down
 	Old       string            `yaml:"old"`    // what becomes of the old one
 
 	Over []*Part `yaml:"-"` // what is under it: Under turned round
+}
+
+// Lift is how a part is lifted by hand: what the revised NIOSH equation asks,
+// at the machine, and where it is set down with care at the other end too.
+type Lift struct {
+	LiftEnd   `yaml:",inline"`
+	Travel    quantity.Quantity `yaml:"travel" dim:"length"`     // up or down; not beside to
+	Frequency quantity.Quantity `yaml:"frequency" dim:"count"`   // lifts per minute; none is a single lift
+	Duration  quantity.Quantity `yaml:"duration" dim:"duration"` // of lifting in a shift; none is up to 1 h
+	Coupling  string            `yaml:"coupling,need" one:"good fair poor"`
+	To        *LiftEnd          `yaml:"to"`
+}
+
+// LiftEnd is where the hands are at one end of a lift.
+type LiftEnd struct {
+	Horizontal quantity.Quantity `yaml:"horizontal,need" dim:"length"` // in front of the middle of the ankles
+	Vertical   quantity.Quantity `yaml:"vertical,need" dim:"length"`   // above the floor
+	Asymmetry  quantity.Quantity `yaml:"asymmetry" dim:"angle"`        // turn out of straight ahead
 }
 
 // Fastener is a kind of bolt, nut, clip or pin.

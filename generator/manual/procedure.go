@@ -119,6 +119,35 @@ type Step struct {
 	Time   quantity.Quantity // of time:, else zero
 }
 
+// Crew is how many people a step has: its own number, else that of its phase's
+// first paragraph, else as many as a procedure that it performs takes, and one
+// at least. It is false where a number could not be read.
+func (s *Step) Crew() (people int, known bool) {
+	if s.People > 0 {
+		return s.People, true
+	}
+	people, known = crewOf(s.Links)
+	if s.Phase.Lead == nil {
+		return people, known
+	}
+	lead, read := crewOf(s.Phase.Lead.Links)
+	return max(people, lead), known && read
+}
+
+// crewOf is the most that links ask for, and one at least.
+func crewOf(links []*Link) (people int, known bool) {
+	people, known = 1, true
+	for _, link := range links {
+		if link.Is("people") {
+			people, known = max(people, int(link.Amount.Value)), known && !link.Bad
+		}
+		if callee, is := link.To.(*Procedure); is && link.Kind.Act == Call {
+			people = max(people, callee.People)
+		}
+	}
+	return people, known
+}
+
 // Block is a paragraph or another block as HTML with holes: Parts[0], what
 // Links[0] becomes, Parts[1] and so on.
 type Block struct {

@@ -125,6 +125,12 @@ type Supply struct {
 	Waste   string        `yaml:"waste"`
 }
 
+// Stock is the unit in which the shop counts the supply; Bare where it is none.
+func (s *Supply) Stock() quantity.Unit {
+	unit, _ := quantity.UnitNamed(s.Unit)
+	return unit
+}
+
 // Role is one entry of register/roles.yaml.
 type Role struct {
 	Common     `yaml:",inline"`

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
 	"baybinder/generator/trade/fastening"
 	"baybinder/generator/trade/working"
 )
@@ -50,7 +49,7 @@ func (s *Site) TorqueCard(m *manual.Machine) *TorqueCard {
 func (s *Site) torqueRow(f *manual.Fastener) TorqueRow {
 	r := TorqueRow{Name: f.Label(), Thread: phrase(f.Thread, f.Class), Head: f.Drive}
 	if !f.AcrossFlats.IsZero() {
-		r.Head = f.AcrossFlats.String()
+		r.Head = s.both(f.AcrossFlats)
 	}
 	most := 0
 	for _, p := range f.Holds {
@@ -62,7 +61,7 @@ func (s *Site) torqueRow(f *manual.Fastener) TorqueRow {
 		r.Torques = append(r.Torques, fmt.Sprintf("%d: %s", i+1, s.both(stage)))
 	}
 	if len(f.Stages) == 0 && !f.Torque.IsZero() {
-		r.Torques = []string{s.torque(f)}
+		r.Torques = []string{s.bothLimit(f.Torque)}
 	}
 	r.Notes = s.fastenerNotes(f)
 	r.Order = sequenceDrawing(f.Sequence, most, fmt.Sprintf(s.Words.Sequence, joined(f.Sequence)))
@@ -123,42 +122,6 @@ func (s *Site) clamp(r *TorqueRow, f *manual.Fastener) {
 	}
 }
 
-// both writes an amount with the shop's other units behind it.
-func (s *Site) both(q quantity.Quantity) string {
-	text := q.String()
-	for _, shown := range s.Manual.Shop.ShowUnits {
-		for _, u := range shown.Units {
-			if shown.Dimension == q.Unit.Dimension() && u != q.Unit {
-				text += " (" + q.In(u).String() + ")"
-			}
-		}
-	}
-	return text
-}
-
-// bothLimit writes a limit with the shop's other units behind it: the numbers
-// of it, in the same words.
-func (s *Site) bothLimit(l quantity.Limit) string {
-	text := l.String()
-	numbers := l.Numbers()
-	if len(numbers) == 0 || l.Kind == quantity.PlusMinus {
-		return text
-	}
-	for _, shown := range s.Manual.Shop.ShowUnits {
-		for _, u := range shown.Units {
-			if shown.Dimension != l.Unit.Dimension() || u == l.Unit {
-				continue
-			}
-			var parts []string
-			for _, n := range numbers {
-				parts = append(parts, n.In(u).Number())
-			}
-			text += " (" + strings.Join(parts, "–") + " " + u.Symbol() + ")"
-		}
-	}
-	return text
-}
-
 // FluidCard is a machine's fluids on one printed side.
 type FluidCard struct {
 	Frame
@@ -183,9 +146,7 @@ func (s *Site) FluidCard(m *manual.Machine) *FluidCard {
 	v.Machine = s.link(v.Up, m)
 	for _, f := range m.Fluids {
 		r := FluidRow{Name: f.Label(), Bleed: f.Bleed}
-		if !f.Capacity.IsZero() {
-			r.Capacity = s.both(f.Capacity)
-		}
+		r.Capacity = s.capacity(f)
 		if f.Supply.To != nil {
 			r.Supply, r.Waste, r.Label = s.link(v.Up, f.Supply.To), f.Supply.To.Waste, s.chemical(f.Supply.To)
 		}

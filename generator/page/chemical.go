@@ -6,6 +6,7 @@ import (
 	"baybinder/generator/manual"
 	"baybinder/generator/trade/chemical"
 	"baybinder/theme/signs"
+	"baybinder/theme/words"
 )
 
 // Chemical is what a supply's label says: a scale of its own, which is not that
@@ -15,6 +16,7 @@ type Chemical struct {
 	Signs       []HTML
 	Statements  []string // "H304: may be fatal if swallowed and enters airways"
 	Precautions []string
+	Computed    []Computed // how word and pictograms came about
 }
 
 // chemical works out a supply's label from its hazard statements; nil where it
@@ -39,5 +41,6 @@ func (s *Site) chemical(u *manual.Supply) *Chemical {
 	for _, p := range label.Precautions() {
 		v.Precautions = append(v.Precautions, p.Text)
 	}
+	v.Computed = []Computed{{words.WorkedIn(s.Words.Lang).Label, label.Explain()}}
 	return v
 }

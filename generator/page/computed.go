@@ -1,17 +1,39 @@
 package page
 
 import (
+	"fmt"
+	"slices"
+
 	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
 	"baybinder/generator/trade/electrical"
 	"baybinder/generator/trade/fastening"
+	"baybinder/generator/trade/lifting"
+	"baybinder/generator/trade/pressure"
 	"baybinder/generator/trade/working"
+	"baybinder/generator/walk"
+	"baybinder/theme/words"
 )
+
+// Computed is a computed result in words, which opens to its working.
+type Computed struct {
+	Title   string
+	Working working.Working
+}
 
 // leastWait is the computed minimum of a wait for an electric energy that
 // stores a charge, on the procedure's machine.
 func (s *Site) leastWait(m *manual.Machine, h *manual.Hold) (least string, w working.Working) {
 	e, ok := m.Find(h.Of.ID).(*manual.Energy)
-	if h.Kind != "wait" || !ok || e.Kind != "electric" {
+	if h.Kind != "wait" || !ok {
+		return "", working.Working{}
+	}
+	return s.discharge(e)
+}
+
+// discharge is the computed minimum of the wait for an energy's charge.
+func (s *Site) discharge(e *manual.Energy) (least string, w working.Working) {
+	if e.Kind != "electric" {
 		return "", working.Working{}
 	}
 	store := electrical.Store{Voltage: e.Voltage, Capacitance: e.Stored.Capacitance, Resistance: e.Stored.Resistance}
@@ -22,45 +44,141 @@ func (s *Site) leastWait(m *manual.Machine, h *manual.Hold) (least string, w wor
 	return wait.Least.String(), wait.Working
 }
 
-// Setting is what a wrench is set to when an adapter makes it longer.
-type Setting struct {
-	Text    string // "17.5 N·m for 22 N·m"
-	Working working.Working
+// computedEnergy is what can be worked out of an energy: the wait for its
+// charge, what its gas lets out.
+func (s *Site) computedEnergy(e *manual.Energy) []Computed {
+	if least, w := s.discharge(e); least != "" {
+		return []Computed{{words.Fill(s.Words.Computed, least), w}}
+	}
+	return s.release(e)
 }
 
-// settings are the wrench settings of a step that tightens through an adapter:
-// one for each torque, where the step names one wrench with a length and one
-// tool that adds to it.
-func settings(st *manual.Step) []Setting {
-	wrench, adapter := leverOf(st)
-	if wrench == nil || adapter == nil {
+// release is what comes out when the gas of an energy is let down.
+func (s *Site) release(e *manual.Energy) []Computed {
+	if e.Kind != "pressure" {
 		return nil
 	}
-	var out []Setting
+	r, ok := pressure.Store{Volume: e.Stored.GasVolume, Pressure: e.Pressure, Precharge: e.Stored.Precharge}.Release()
+	if !ok {
+		return nil
+	}
+	text := words.WorkedIn(s.Words.Lang).GasOut
+	if r.Fluid {
+		text = words.WorkedIn(s.Words.Lang).FluidOut
+	}
+	return []Computed{{fmt.Sprintf(text, e.Label(), s.both(r.Out)), r.Working}}
+}
+
+// computedLift is the lifting index of a part for so many people.
+func (s *Site) computedLift(p *manual.Part, people int) []Computed {
+	a, ok := lifting.OfPart(p, people)
+	if !ok {
+		return nil
+	}
+	w, mass, limit := words.WorkedIn(s.Words.Lang), s.both(p.Mass), s.both(a.Limit)
+	title := fmt.Sprintf(w.LiftAlone, a.IndexText(), p.Label(), mass, limit)
+	if people > 1 {
+		title = fmt.Sprintf(w.LiftTogether, a.IndexText(), p.Label(), mass, people, limit)
+	}
+	return []Computed{{title, a.Working}}
+}
+
+// computed is what can be worked out of a step: the settings of a wrench with
+// an adapter, lifts by hand, and what is let out.
+func (s *Site) computed(st *manual.Step) []Computed {
+	var out []Computed
 	for _, l := range st.Links {
-		f, ok := l.To.(*manual.Fastener)
-		if !ok || l.Kind.Act != manual.Tighten || f.Torque.IsZero() {
-			continue
-		}
-		torque := f.Torque.Numbers()[0]
-		if set, w, err := fastening.Setting(torque, wrench.Length, adapter.Adds); err == nil {
-			out = append(out, Setting{Text: set.String() + " (" + torque.String() + ")", Working: w})
+		switch to := l.To.(type) {
+		case *manual.Fastener:
+			if l.Kind.Act == manual.Tighten {
+				out = append(out, s.settings(to, st.Links)...)
+			}
+		case *manual.Part:
+			if l.Kind.Act == manual.Remove || l.Kind.Act == manual.Renew || l.Kind.Act == manual.Refit {
+				out = append(out, s.lift(to, st, st.Links)...)
+			}
+		case *manual.Energy:
+			if l.Kind.Act == manual.Release {
+				out = append(out, s.release(to)...)
+			}
 		}
 	}
 	return out
 }
 
-// leverOf is the wrench and the adapter that a step names.
-func leverOf(st *manual.Step) (wrench, adapter *manual.Tool) {
-	for _, l := range st.Links {
+// computedBack is what can be worked out of a derived step, with the tools of
+// the step that it takes back and of the one that says so.
+func (s *Site) computedBack(d *walk.Derived, by *manual.Step) []Computed {
+	links := slices.Concat(d.From.Links, by.Links)
+	var out []Computed
+	if part, is := d.Thing.(*manual.Part); is && d.Verb == manual.Refit {
+		out = s.lift(part, d.From, links)
+	}
+	for _, f := range d.Fasteners {
+		if !d.Begun {
+			out = append(out, s.settings(f.Fastener, links)...)
+		}
+	}
+	return out
+}
+
+// lift is the lifting index of a part for the people of a step, where no
+// lifting gear is among the tools.
+func (s *Site) lift(p *manual.Part, st *manual.Step, tools []*manual.Link) []Computed {
+	people, known := st.Crew()
+	geared := slices.ContainsFunc(tools, func(l *manual.Link) bool {
+		t, is := l.To.(*manual.Tool)
+		return is && t.Kind == "lifting"
+	})
+	if !known || geared {
+		return nil
+	}
+	return s.computedLift(p, people)
+}
+
+// settings are what a wrench is set to for a fastener, where the tools are one
+// wrench with a length and one adapter that adds to it: one for each torque, or
+// each torque stage.
+func (s *Site) settings(f *manual.Fastener, tools []*manual.Link) []Computed {
+	wrench, adapter := leverOf(f, tools)
+	if wrench == nil || adapter == nil {
+		return nil
+	}
+	torques := f.Stages
+	if len(torques) == 0 && !f.Torque.IsZero() {
+		torques = f.Torque.Numbers()
+	}
+	var out []Computed
+	for _, torque := range torques {
+		if torque.Unit.Dimension() != quantity.Torque {
+			continue
+		}
+		if set, w, err := fastening.Setting(torque, wrench.Length, adapter.Adds); err == nil {
+			out = append(out, Computed{fmt.Sprintf(words.WorkedIn(s.Words.Lang).Setting, f.Label(), s.both(torque), s.both(set)), w})
+		}
+	}
+	return out
+}
+
+// leverOf is the wrench and the adapter among tools; one that is known not to
+// fit the fastener is none.
+func leverOf(f *manual.Fastener, tools []*manual.Link) (wrench, adapter *manual.Tool) {
+	for _, l := range tools {
 		t, ok := l.To.(*manual.Tool)
 		switch {
 		case !ok:
 		case t.Kind == "torque-wrench" && !t.Length.IsZero():
 			wrench = t
-		case !t.Adds.IsZero():
+		case !t.Adds.IsZero() && mayFit(t, f):
 			adapter = t
 		}
 	}
 	return wrench, adapter
+}
+
+// mayFit says that a tool fits a fastener, or that nobody wrote of what size
+// one of them is.
+func mayFit(t *manual.Tool, f *manual.Fastener) bool {
+	sizes, heads := fastening.Sizes(t.Fits), fastening.Heads(f.AcrossFlats, f.Drive)
+	return len(sizes) == 0 || len(heads) == 0 || fastening.FitsAny(sizes, heads)
 }

@@ -22,7 +22,9 @@ type Derived struct {
 	Tools    []Link
 	People   int
 	Pictures []HTML
-	Reverses Link // the step that it takes back
+	Computed []Computed // settings and lifts
+	Orders   []HTML     // sequences drawn
+	Reverses Link       // the step that it takes back
 }
 
 // derived shows what a reverse: link expands to.
@@ -32,7 +34,7 @@ func (s *Site) derived(v *Step, up string, p *manual.Procedure, l *manual.Link) 
 		return
 	}
 	for i := range r.Steps {
-		step := s.derivedStep(up, p, &r.Steps[i])
+		step := s.derivedStep(up, p, &r.Steps[i], r.Step)
 		if saidByPhase(p, r.Step.Phase, step.When) {
 			step.When = ""
 		}
@@ -60,7 +62,7 @@ func saidByPhase(p *manual.Procedure, phase *manual.Phase, when string) bool {
 	return false
 }
 
-func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived) Derived {
+func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived, by *manual.Step) Derived {
 	v := Derived{
 		Number: d.Label, Anchor: "r" + hyphens(d.Label), Text: s.undoing(d), When: d.When, Terms: reversedTerms(d),
 		Boxes: s.boxes(up, hazardsOf(p, d.From.Links)), People: d.From.People,
@@ -68,6 +70,9 @@ func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived) Deri
 	}
 	for _, f := range d.Fasteners {
 		v.Lines = append(v.Lines, s.fastened(d, f))
+		if !d.Begun && !pictured(p, f.Fastener) {
+			v.Orders = append(v.Orders, s.order(f.Fastener, f.Count)...)
+		}
 	}
 	if d.New != nil {
 		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.NewFastener, d.New.Label()))
@@ -76,6 +81,7 @@ func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived) Deri
 		v.Notes = append(v.Notes, s.wrapped(up, n))
 	}
 	s.fromStep(&v, up, d.From)
+	v.Computed = s.computedBack(d, by)
 	return v
 }
 
@@ -151,10 +157,10 @@ func (s *Site) tightness(f *manual.Fastener) []string {
 	switch {
 	case len(f.Stages) > 0:
 		for i, stage := range f.Stages {
-			out = append(out, strconv.Itoa(i+1)+": "+stage.String())
+			out = append(out, strconv.Itoa(i+1)+": "+s.both(stage))
 		}
 	case !f.Torque.IsZero():
-		out = append(out, s.torque(f))
+		out = append(out, s.bothLimit(f.Torque))
 	}
 	if len(f.Sequence) > 0 {
 		out = append(out, fmt.Sprintf(s.Words.Sequence, joined(f.Sequence)))

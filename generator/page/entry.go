@@ -7,34 +7,41 @@ import (
 	"strings"
 
 	"baybinder/generator/crosslink"
+	"baybinder/generator/kit"
 	"baybinder/generator/manual"
+	"baybinder/generator/trade/signal"
+	"baybinder/generator/trade/working"
+	"baybinder/theme/words"
 )
 
 // Entry is the page of one entry of a register.
 type Entry struct {
 	Frame
-	Name    string
-	Sort    string // what it is: "Tools"
-	Facts   []Fact
-	Box     *Box // of a hazard: as the steps show it
-	Hold    *Hold
-	Label   *Chemical // of a supply
-	Picture string
-	Note    string
-	Uses    []Used
+	Name     string
+	Sort     string // what it is: "Tools"
+	Facts    []Fact
+	Box      *Box // of a hazard: as the steps show it
+	Hold     *Hold
+	Label    *Chemical // of a supply
+	Picture  string
+	Note     string
+	Computed []Computed
+	Uses     []Used
 }
 
 // Fact is one line about a thing.
 type Fact struct {
-	Name  string
-	Text  string
-	Links []Link
+	Name     string
+	Text     string
+	Links    []Link
+	Computed []Computed
 }
 
 // Used is a procedure that uses an entry, with the steps where it does.
 type Used struct {
 	Link
-	Steps []Link
+	Amount string // of a supply: what the procedure's own steps use up
+	Steps  []Link
 }
 
 // facts gathers lines, leaving empty ones out.
@@ -97,7 +104,7 @@ func (s *Site) Tool(t *manual.Tool) *Entry {
 		f.text(w.Owned, strconv.Itoa(t.Owned))
 	}
 	if !t.Range.IsZero() {
-		f.text(w.Range, t.Range.String())
+		f.text(w.Range, s.bothLimit(t.Range))
 	}
 	f.text(w.Fits, joined(t.Fits))
 	f.text(w.Rated, t.Rated)
@@ -105,7 +112,35 @@ func (s *Site) Tool(t *manual.Tool) *Entry {
 	f.links(w.Substitutes, links(s, v.Up, t.Or))
 	f.links(w.MayBeUsedBy, links(s, v.Up, t.Needs))
 	f.text(w.Number, t.Number)
+	v.Computed = s.calibrations(t)
 	return v
+}
+
+// calibrations are the last days of a tool's calibrations, with their workings.
+func (s *Site) calibrations(t *manual.Tool) []Computed {
+	c := t.Calibration
+	if c == nil {
+		return nil
+	}
+	span, ok := c.Every.Span()
+	if !ok {
+		return nil
+	}
+	dated := append([]manual.DatedUnit{{Name: t.Label(), Last: c.Last}}, c.Units...)
+	var out []Computed
+	for _, u := range dated {
+		if u.Last.IsZero() {
+			continue
+		}
+		due := manual.DateOf(span.AddTo(u.Last.Time()))
+		out = append(out, Computed{fmt.Sprintf(words.WorkedIn(s.Words.Lang).Calibration, u.Name, due), working.Working{
+			Formula: "good to = last calibration + interval",
+			Put:     u.Last.String() + " + " + c.Every.String(), Result: due.String(),
+			Assumes: []string{"On that day itself it is still good."},
+			Source:  "the shop's register of tools",
+		}})
+	}
+	return out
 }
 
 // dues says when a tool's calibration runs out, as one or by individual.
@@ -140,6 +175,9 @@ func (s *Site) Hazard(h *manual.Hazard) *Entry {
 	f.text(w.FirstAid, h.FirstAid)
 	f.text(w.Of, s.of(h.Of.ID))
 	f.text(w.Number, h.Number)
+	if v.Box != nil {
+		v.Computed = []Computed{{words.WorkedIn(w.Lang).Signal, signal.Explain(h.Harm, h.Happens, v.Box.Word)}}
+	}
 	return v
 }
 
@@ -164,6 +202,11 @@ func (s *Site) Hold(h *manual.Hold) *Entry {
 	f := (*facts)(&v.Facts)
 	f.text(w.Of, s.of(h.Of.ID))
 	f.text(w.Number, h.Number)
+	for _, m := range s.Manual.Machines {
+		if least, working := s.leastWait(m, h); least != "" {
+			v.Computed = append(v.Computed, Computed{m.Label() + ": " + words.Fill(w.Computed, least), working})
+		}
+	}
 	return v
 }
 
@@ -172,6 +215,9 @@ func (s *Site) Supply(u *manual.Supply) *Entry {
 	w := s.Words
 	v := s.entry(u, &u.Common, w.Supplies)
 	v.Label = s.chemical(u)
+	for i, use := range s.Links.Uses(u) {
+		v.Uses[i].Amount = s.usedUp(u, use.Procedure)
+	}
 	f := (*facts)(&v.Facts)
 	f.text(w.Unit, u.Unit)
 	f.text(w.Kept, u.Kept)
@@ -179,6 +225,17 @@ func (s *Site) Supply(u *manual.Supply) *Entry {
 	f.text(w.Waste, u.Waste)
 	f.text(w.Number, u.Number)
 	return v
+}
+
+// usedUp is how much of a supply a procedure's own steps use up, in the unit in
+// which it is stocked.
+func (s *Site) usedUp(u *manual.Supply, p *manual.Procedure) string {
+	for _, use := range p.Supplies {
+		if line := kit.UseOf(use); use.To == u && line.Said {
+			return s.amount(line.Amount)
+		}
+	}
+	return ""
 }
 
 // Role makes the page of a role.
@@ -317,7 +374,7 @@ func (s *Site) holdNote(h *manual.Hold) string {
 	case h.Kind == "wait":
 		return h.For.String()
 	case !h.Limit.IsZero():
-		return h.Limit.String()
+		return s.bothLimit(h.Limit)
 	}
 	return h.What
 }

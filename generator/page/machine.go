@@ -27,10 +27,11 @@ type Machine struct {
 
 // Thing is a part, fastener or fluid with its facts.
 type Thing struct {
-	ID    string
-	Name  string
-	Kind  string
-	Facts []Fact
+	ID       string
+	Name     string
+	Kind     string
+	Facts    []Fact
+	Computed []Computed
 }
 
 // Machines makes the index of machines.
@@ -69,7 +70,7 @@ func (s *Site) Machine(m *manual.Machine) *Machine {
 		v.Points = append(v.Points, Fact{Name: p.Label(), Text: phrase(p.Where, lock)})
 	}
 	for _, e := range m.Energies {
-		v.Energies = append(v.Energies, Fact{Name: e.Label(), Text: s.energyFacts(m, e)})
+		v.Energies = append(v.Energies, Fact{Name: e.Label(), Text: s.energyFacts(m, e), Computed: s.computedEnergy(e)})
 	}
 	v.Cards = s.cards(v.Up, m)
 	v.Under = underDrawing(m, w.UnderDrawing)
@@ -106,10 +107,10 @@ func phrase(texts ...string) string {
 func (s *Site) energyFacts(m *manual.Machine, e *manual.Energy) string {
 	size, stored := "", ""
 	if !e.Voltage.IsZero() {
-		size = e.Voltage.String()
+		size = s.both(e.Voltage)
 	}
 	if !e.Pressure.IsZero() {
-		size = e.Pressure.String()
+		size = s.both(e.Pressure)
 	}
 	if e.Stored.Yes {
 		stored = s.Words.Stored
@@ -144,9 +145,7 @@ func (s *Site) machineThings(v *Machine, m *manual.Machine) {
 	for _, f := range m.Fluids {
 		t := Thing{ID: f.ID, Name: f.Label()}
 		facts := (*facts)(&t.Facts)
-		if !f.Capacity.IsZero() {
-			facts.text(s.Words.Capacity, f.Capacity.String())
-		}
+		facts.text(s.Words.Capacity, s.capacity(f))
 		if f.Supply.To != nil {
 			facts.links(s.Words.Supplies, []Link{s.link(v.Up, f.Supply.To)})
 		}
@@ -174,9 +173,10 @@ func (s *Site) part(m *manual.Machine, p *manual.Part) Thing {
 		f.text(s.Words.Carries, p.Carries.To.Label())
 	}
 	if !p.Mass.IsZero() {
-		f.text(s.Words.Mass, p.Mass.String())
+		f.text(s.Words.Mass, s.both(p.Mass))
 	}
 	f.text(s.Words.Options, s.onlyWith(m, p.OnlyWith))
+	t.Computed = s.computedLift(p, 1)
 	return t
 }
 
@@ -195,13 +195,13 @@ func (s *Site) machineFastener(f *manual.Fastener) Thing {
 	facts := (*facts)(&t.Facts)
 	facts.text(s.Words.Thread, phrase(f.Thread, f.Class))
 	if !f.Torque.IsZero() {
-		facts.text(s.Words.Torque, s.torque(f))
+		facts.text(s.Words.Torque, s.bothLimit(f.Torque))
 	}
 	for i, stage := range f.Stages {
-		facts.text(fmt.Sprintf("%s %d", s.Words.Torque, i+1), stage.String())
+		facts.text(fmt.Sprintf("%s %d", s.Words.Torque, i+1), s.both(stage))
 	}
 	if !f.AcrossFlats.IsZero() {
-		facts.text(s.Words.Head, f.AcrossFlats.String())
+		facts.text(s.Words.Head, s.both(f.AcrossFlats))
 	}
 	return t
 }

@@ -94,7 +94,8 @@ type Step struct {
 	Optional bool
 	Holds    []Hold
 	Tags     []string
-	Settings []Setting // of a wrench with an adapter
+	Computed []Computed // wrench settings, lifts, releases
+	Orders   []HTML     // sequences drawn
 	People   int
 	Posts    []string
 	Call     *Call
@@ -219,7 +220,7 @@ func (s *Site) before(up string, p *manual.Procedure, k *kit.Kit) Before {
 		b.Who = append(b.Who, r.Label())
 	}
 	for _, e := range k.Energies {
-		b.Dead = append(b.Dead, energyWords(e))
+		b.Dead = append(b.Dead, s.energyWords(e))
 	}
 	word := greatest(k.Hazards)
 	b.Word, b.Class = s.Words.Signal(word.String()), word.String()
@@ -234,13 +235,13 @@ func (s *Site) before(up string, p *manual.Procedure, k *kit.Kit) Before {
 }
 
 // energyWords are an energy with its size: "traction, 80 V dc".
-func energyWords(e *manual.Energy) string {
+func (s *Site) energyWords(e *manual.Energy) string {
 	out := e.Label()
 	if !e.Voltage.IsZero() {
 		out += ", " + e.Voltage.String()
 	}
 	if !e.Pressure.IsZero() {
-		out += ", " + e.Pressure.String()
+		out += ", " + s.both(e.Pressure)
 	}
 	return out
 }
@@ -262,19 +263,11 @@ func (s *Site) shelves(up string, k *kit.Kit) []Shelf {
 	for _, u := range k.Supplies {
 		item := Item{Link: s.link(up, u.Supply)}
 		if u.Said {
-			item.Amount = amount(u.Amount)
+			item.Amount = s.amount(u.Amount)
 		}
 		byPlace[u.Supply.Kept] = append(byPlace[u.Supply.Kept], item)
 	}
 	return s.sortShelves(byPlace)
-}
-
-// amount writes an amount; of things that are counted only the number.
-func amount(q quantity.Quantity) string {
-	if q.Unit.Dimension() == quantity.Count {
-		return q.Number()
-	}
-	return q.String()
 }
 
 func (s *Site) sortShelves(byPlace map[string][]Item) []Shelf {

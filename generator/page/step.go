@@ -48,7 +48,7 @@ func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 		s.stepLink(&v, up, st, l)
 	}
 	v.Tags = append(v.Tags, s.tags(st)...)
-	v.Settings = settings(st)
+	v.Computed = s.computed(st)
 	v.Stand = s.stood(s.Walks.Stand(p, st))
 	order := orderOf(st)
 	v.Entries = entriesOf(order, st)
@@ -96,6 +96,9 @@ func (s *Site) stepLink(v *Step, up string, st *manual.Step, l *manual.Link) {
 		v.Tags = append(v.Tags, fmt.Sprintf(s.Words.InThisOrder, joined(to.Labels)))
 	case *manual.Fastener:
 		v.Tags = append(v.Tags, s.fastener(l, to)...)
+		if l.Kind.Act == manual.Tighten && !pictured(st.Of, to) {
+			v.Orders = append(v.Orders, s.order(to, heldAt(l, to))...)
+		}
 	}
 	switch {
 	case l.Is("pause") && l.ID == "":
@@ -148,10 +151,10 @@ func (s *Site) fastener(l *manual.Link, f *manual.Fastener) []string {
 		switch {
 		case len(f.Stages) > 0:
 			for i, stage := range f.Stages {
-				out = append(out, fmt.Sprintf(s.Words.Stage, f.Label(), i+1, stage))
+				out = append(out, fmt.Sprintf(s.Words.Stage, f.Label(), i+1, s.both(stage)))
 			}
 		case !f.Torque.IsZero():
-			out = append(out, f.Label()+": "+s.torque(f))
+			out = append(out, f.Label()+": "+s.bothLimit(f.Torque))
 		}
 		if len(f.Sequence) > 0 {
 			out = append(out, fmt.Sprintf(s.Words.Sequence, joined(f.Sequence)))
@@ -160,22 +163,40 @@ func (s *Site) fastener(l *manual.Link, f *manual.Fastener) []string {
 	return out
 }
 
-// torque writes a torque with the shop's other units behind it.
-func (s *Site) torque(f *manual.Fastener) string {
-	text := f.Torque.String()
-	for _, shown := range s.Manual.Shop.ShowUnits {
-		if shown.Dimension != f.Torque.Unit.Dimension() {
-			continue
-		}
-		for _, n := range f.Torque.Numbers()[:1] {
-			for _, u := range shown.Units {
-				if u != n.Unit {
-					text += " (" + n.In(u).String() + ")"
-				}
+// heldAt is how many of a fastener a tighten: link is about: those of the part
+// that it names, else of the only part that they hold; 0 where that is not one.
+func heldAt(l *manual.Link, f *manual.Fastener) int {
+	switch {
+	case l.Part != nil:
+		return fastenersAt(l.Part, f)
+	case len(f.Holds) == 1:
+		return fastenersAt(f.Holds[0], f)
+	}
+	return 0
+}
+
+// pictured says that a procedure shows a picture in a step about a fastener: the
+// shop's own goes before a drawing that knows only a count, and of two orders on
+// one page one too many is followed.
+func pictured(p *manual.Procedure, f *manual.Fastener) bool {
+	return slices.ContainsFunc(p.Steps, func(st *manual.Step) bool {
+		shows, names := false, false
+		for _, b := range st.Blocks {
+			for _, l := range b.Links {
+				shows, names = shows || l.Kind == manual.PictureLink, names || l.To == f
 			}
 		}
+		return shows && names
+	})
+}
+
+// order is the sequence of so many fasteners, drawn.
+func (s *Site) order(f *manual.Fastener, n int) []HTML {
+	drawn := sequenceDrawing(f.Sequence, n, f.Label()+", "+fmt.Sprintf(s.Words.Sequence, joined(f.Sequence)))
+	if drawn == "" {
+		return nil
 	}
-	return text
+	return []HTML{drawn}
 }
 
 // tags are the small facts under a step: tools with their times.

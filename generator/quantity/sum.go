@@ -8,9 +8,10 @@ func (q Quantity) Plus(other Quantity) Quantity {
 		return q
 	}
 	other = other.In(q.Unit)
+	typed := max(min(q.Decimals, other.Decimals), 0)
 	finer := max(q.Decimals, other.Decimals, 0)
 	value := roundTo(q.Value+other.Value, finer)
-	for finer > max(q.Decimals, 0) && roundTo(value, finer-1) == value {
+	for finer > typed && roundTo(value, finer-1) == value {
 		finer-- // a zero at the end that nobody typed
 	}
 	sum := Of(value, q.Unit, leadingPlace(value)+1+finer)

@@ -8,6 +8,10 @@ func TestPlus(t *testing.T) {
 		{"4 L", "500 mL", "4.5 L"},
 		{"4.5 L", "0.25 L", "4.75 L"},
 		{"500 mL", "4 L", "4500 mL"},
+		{"0.5 L", "250 mL", "0.75 L"},
+		{"0.250 L", "0.5 L", "0.75 L"}, // either way round
+		{"0.5 L", "0.250 L", "0.75 L"},
+		{"1.50 L", "0.50 L", "2.00 L"},
 		{"1 h", "30 min", "1.5 h"},
 		{"2 each", "3 each", "5 each"},
 		{"4 L", "2 kg", "4 L"}, // another dimension is left out

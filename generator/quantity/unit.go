@@ -1,5 +1,7 @@
 package quantity
 
+import "strings"
+
 // Unit is a unit of measure that the manual knows. The zero Unit is Bare.
 type Unit uint8
 
@@ -107,6 +109,24 @@ func Units(d Dimension) []Unit {
 func UnitNamed(symbol string) (u Unit, ok bool) {
 	u, size := matchUnit(symbol, None, field)
 	return u, size > 0 && size == len(symbol)
+}
+
+// Like reports whether two units are one but for the prefix, such as mL and L:
+// whoever reads one reads the other. A unit is like itself.
+func (u Unit) Like(other Unit) bool {
+	return u.Dimension() == other.Dimension() && u.root() == other.root()
+}
+
+// root returns the symbol of the unit without its prefix.
+func (u Unit) root() string {
+	symbol := u.Symbol()
+	for _, prefix := range [...]string{"m", "c", "k", "M", "µ"} {
+		rest, has := strings.CutPrefix(symbol, prefix)
+		if root, known := UnitNamed(rest); has && known && root.Dimension() == u.Dimension() {
+			return rest
+		}
+	}
+	return symbol
 }
 
 // entry returns the unit's line of the table; a value that is no unit gets

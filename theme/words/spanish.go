@@ -50,7 +50,7 @@ var spanish = Words{
 	FaultCodes: "Códigos de avería", Head: "Cabeza", CardsToPrint: "Tarjetas para imprimir, una cara cada una",
 	TorqueCard: "Tarjeta de pares: %s", FluidCard: "Tarjeta de fluidos: %s", Retorque: "volver a apretar: %s",
 	NoTorque: "No hay par escrito.", BleedAfter: "Purgar el circuito si estuvo abierto.", Precautions: "Precauciones, con nuestras palabras", SheetFirst: "La ficha de datos de seguridad va antes que esta página.",
-	ClampLoad: "Tira con unos %s. Cómo se calculó", Computed: "Mínimo calculado %s. Cómo se calculó", SetWrench: "Ajustar la llave a %s. Cómo se calculó", Source: "Fuente",
+	ClampLoad: "Tira con unos %s. Cómo se calculó", Computed: "Mínimo calculado %s. Cómo se calculó", Source: "Fuente",
 	UnderDrawing: "Piezas y debajo de qué están", ComesOffFirst: "Lo que está más arriba se desmonta primero. La lista de abajo dice lo mismo con palabras.",
 	MarkWith: "marcar: %s", HandOver: "Relevo en esta parada", HandOverLocks: "Números de candado", HandOverSign: "Entrega, recibe, hora",
 	NotSafe: "Eso es lo que se miró. No dice que el trabajo sea seguro: usted, los documentos de la máquina y las normas locales van primero.",

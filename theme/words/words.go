@@ -51,7 +51,7 @@ type Words struct {
 	TorqueCard, FluidCard, Retorque                 string // a machine; a machine; when
 	CardsToPrint, Head, FaultCodes                  string
 	NoTorque, BleedAfter, Precautions, SheetFirst   string
-	ClampLoad, Computed, SetWrench, Source          string // a force; a time; an amount; -
+	ClampLoad, Computed, Source                     string // a force; a time; -
 	Calls, CalledBy, SeenBy, Changes                string
 	UsedBy, NotUsed, ByKind, ByShelf, Step, Steps   string
 	KindOf, Kept, Owned, Range, Fits, Rated         string

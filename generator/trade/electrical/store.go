@@ -80,7 +80,7 @@ func (s Store) explain(safe quantity.Quantity, w Wait) working.Working {
 		Assumes: []string{
 			"The discharge resistor is whole. If it is not, no wait is long enough: measure before hands go in.",
 			fmt.Sprintf("Resistance and capacitance are as marked. With a capacitor 20 %% and a resistor 5 %% above, it takes %s.", longer),
-			fmt.Sprintf("Nothing feeds the circuit any more. At the start it holds %s J.", joules(s.Energy())),
+			fmt.Sprintf("Nothing feeds the circuit any more. At the start it holds %s J: E = ½·C·V².", joules(s.Energy())),
 			"The maker's wait goes before this one.",
 		},
 		Source: "exponential discharge, V = V0·e^(−t/RC)",

@@ -59,8 +59,10 @@ func ParseClass(text string) (Class, error) {
 	return Class{}, err
 }
 
-var twoNumbers = regexp.MustCompile(`^\d+ ?[.,] ?\d+$`)
+// classForm is two numbers with a point or a comma, or the two without it: 88 and
+// 109. A number alone such as 8, 10, 12 or 14 is a class of nuts (ISO 898-2).
+var classForm = regexp.MustCompile(`^(\d+ ?[.,] ?\d+|[2-9]\d|1[0-4]\d)$`)
 
 // MeansClass reports whether a text sets out to name a class of ISO 898-1, so
 // that one that is unknown is a slip and not a class of another standard.
-func MeansClass(text string) bool { return twoNumbers.MatchString(strings.TrimSpace(text)) }
+func MeansClass(text string) bool { return classForm.MatchString(strings.TrimSpace(text)) }

@@ -43,7 +43,7 @@ func TestParseClassRefuses(t *testing.T) {
 }
 
 func TestMeansClass(t *testing.T) {
-	for text, want := range map[string]bool{"8.8": true, "8,8": true, "8.9": true, "A2-70": false, "grade 5": false, "8": false, "": false} {
+	for text, want := range map[string]bool{"8.8": true, "8,8": true, "8.9": true, "A2-70": false, "grade 5": false, "8": false, "": false, "88": true, "109": true, "10": false, "12": false, "14": false} {
 		if MeansClass(text) != want {
 			t.Errorf("%q sets out to be a class: %t, want %t", text, !want, want)
 		}

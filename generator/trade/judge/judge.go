@@ -20,7 +20,7 @@ import (
 func Rules() []*finding.Rule {
 	return []*finding.Rule{
 		&WaitTooShort, &ToolDoesNotFit, &NoTorqueTool, &ToolOutOfRange, &NoAngleTool, &TorqueOverProof,
-		&LiftOverLimit, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &CalibrationDue,
+		&LiftOverLimit, &LiftingIndex, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &CalibrationDue,
 	}
 }
 
@@ -48,7 +48,7 @@ func Procedure(m *manual.Manual, p *manual.Procedure) []finding.Finding {
 	}
 	j := followWork(p)
 	return slices.Concat(words, waitsTooShort(m, p), tooFewPeople(p),
-		toolsDoNotFit(j), torqueTools(j), angleTools(j), liftsOverLimit(m, j))
+		toolsDoNotFit(j), torqueTools(j), angleTools(j), liftsOverLimit(m, j), liftingIndices(m, j))
 }
 
 // judgeMachines looks through the machine files.

@@ -24,14 +24,18 @@ func liftsOverLimit(m *manual.Manual, j *job) []finding.Finding {
 	}
 	var found []finding.Finding
 	for _, l := range j.lifts {
-		people, known := peopleOf(l.step)
-		geared := l.tools.murky || len(ofKind(l.tools.all(), []string{"lifting"})) > 0
-		if !known || geared || l.part.Unread || lifting.Within(l.part.Mass.Base(), limit.Base(), people) {
+		people, known := l.step.Crew()
+		if !known || l.geared() || l.part.Unread || lifting.Within(l.part.Mass.Base(), limit.Base(), people) {
 			continue
 		}
 		found = append(found, overLimit(l, limit, people))
 	}
 	return found
+}
+
+// geared says that lifting gear is named or in place, or may be.
+func (l lift) geared() bool {
+	return l.tools.murky || len(ofKind(l.tools.all(), []string{"lifting"})) > 0
 }
 
 func overLimit(l lift, limit quantity.Quantity, people int) finding.Finding {
@@ -43,33 +47,4 @@ func overLimit(l lift, limit quantity.Quantity, people int) finding.Finding {
 		f = f.WithMend("ask for %s, [](people:%d), or name lifting gear", persons(need), need)
 	}
 	return f.See(l.part.At, "its mass is here")
-}
-
-// peopleOf is how many people a step has: its own number, else that of its
-// phase's first paragraph, else as many as a procedure that it performs takes,
-// and one at least. It is false where a number could not be read.
-func peopleOf(s *manual.Step) (people int, known bool) {
-	if s.People > 0 {
-		return s.People, true
-	}
-	people, known = peopleIn(s.Links)
-	if s.Phase.Lead == nil {
-		return people, known
-	}
-	lead, read := peopleIn(s.Phase.Lead.Links)
-	return max(people, lead), known && read
-}
-
-// peopleIn is the most that links ask for, and one at least.
-func peopleIn(links []*manual.Link) (people int, known bool) {
-	people, known = 1, true
-	for _, link := range links {
-		if link.Is("people") {
-			people, known = max(people, int(link.Amount.Value)), known && !link.Bad
-		}
-		if callee, is := link.To.(*manual.Procedure); is && link.Kind.Act == manual.Call {
-			people = max(people, callee.People)
-		}
-	}
-	return people, known
 }

@@ -2,6 +2,7 @@ package judge
 
 import (
 	"errors"
+	"math"
 
 	"baybinder/generator/decode"
 	"baybinder/generator/finding"
@@ -51,6 +52,10 @@ func plausibleFastener(f *manual.Fastener) []finding.Finding {
 		_, err := fastening.ParseSize(f.Drive)
 		found = append(found, refusal(err, f.At, "drive")...)
 	}
+	if order := f.Sequence; len(order) == 1 && order[0] != "star" && order[0] != "spiral" {
+		found = append(found, decode.WrongType.At(f.At, "sequence cannot be %q", order[0]).
+			WithMend("write star, spiral, or the whole order as a list, such as sequence: [2, 3, 1, 4]"))
+	}
 	return found
 }
 
@@ -83,6 +88,11 @@ func refusal(err error, at source.Pos, field string) []finding.Finding {
 
 func plausibleEnergy(e *manual.Energy) []finding.Finding {
 	found := aboveZero(e.At, amount{"voltage", e.Voltage}, amount{"capacitance", e.Stored.Capacitance}, amount{"resistance", e.Stored.Resistance})
+	found = append(found, plausibleGas(e)...)
+	if c, r := e.Stored.Capacitance, e.Stored.Resistance; e.Kind != "electric" && !(c.IsZero() && r.IsZero()) {
+		return append(found, decode.Quantity.At(e.At, "%s is of kind %s, and only an electric energy stores a charge", e.ID, e.Kind).
+			WithMend("mend its kind, or write stored: yes"))
+	}
 	missing := func(what, because string) {
 		found = append(found, decode.MissingField.At(e.At, "%s has %s and no %s, so its wait cannot be computed", e.ID, because, what).
 			WithMend("write %s: …, or stored: yes", what))
@@ -95,12 +105,53 @@ func plausibleEnergy(e *manual.Energy) []finding.Finding {
 		missing("capacitance", "a stored resistance")
 	case c && r && e.Voltage.IsZero():
 		missing("voltage", "a stored charge")
+	case longAWait(e):
+		found = append(found, decode.Quantity.At(e.At, "the charge of %s would take more than a day to fall to 1 V: %s and %s are hardly both right", e.ID, e.Stored.Capacitance, e.Stored.Resistance).
+			WithMend("look them up again: µF and mF, kΩ and MΩ; a store that nothing discharges has stored: yes"))
+	}
+	return found
+}
+
+// longAWait says that a charge takes more than a day to fall to a volt. Common
+// practice, no source: what discharges on purpose does so within the job.
+func longAWait(e *manual.Energy) bool {
+	wait, known := storeOf(e).WaitFor(quantity.Of(1, quantity.Volt, 1))
+	return known && !math.IsInf(wait.Seconds, 0) && wait.Seconds > 24*60*60
+}
+
+// plausibleGas looks at the gas that stores a pressure.
+func plausibleGas(e *manual.Energy) []finding.Finding {
+	volume, precharge := e.Stored.GasVolume, e.Stored.Precharge
+	if volume.IsZero() && precharge.IsZero() {
+		return nil
+	}
+	if e.Kind != "pressure" {
+		return []finding.Finding{decode.Quantity.At(e.At, "%s is of kind %s, and only a pressure is stored in a gas", e.ID, e.Kind).
+			WithMend("mend its kind, or write stored: yes")}
+	}
+	found := aboveZero(e.At, amount{"gas-volume", volume}, amount{"precharge", precharge}, amount{"pressure", e.Pressure})
+	missing := func(what, because string) {
+		found = append(found, decode.MissingField.At(e.At, "%s has %s and no %s, so what comes out of it cannot be computed", e.ID, because, what).
+			WithMend("write %s: …, or stored: yes", what))
+	}
+	switch {
+	case volume.IsZero():
+		missing("gas-volume", "a precharge")
+	case e.Pressure.IsZero():
+		missing("pressure", "a gas-volume")
+	case !precharge.IsZero() && precharge.Base() >= e.Pressure.Base() && e.Pressure.Base() > 0:
+		found = append(found, decode.Quantity.At(e.At, "the precharge of %s is %s, and its pressure only %s: no fluid would go in", e.ID, precharge, e.Pressure).
+			WithMend("look both up again; the precharge is the pressure of the gas with the fluid out"))
 	}
 	return found
 }
 
 func plausiblePart(p *manual.Part) []finding.Finding {
-	return aboveZero(p.At, amount{"mass", p.Mass})
+	found := aboveZero(p.At, amount{"mass", p.Mass})
+	if p.Lift != nil {
+		found = append(found, plausibleLift(p)...)
+	}
+	return found
 }
 
 func plausibleShop(s *manual.Shop) []finding.Finding {

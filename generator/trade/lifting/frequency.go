@@ -12,6 +12,10 @@ const (
 	Long
 )
 
+func (d Duration) words() string {
+	return [...]string{"up to 1 h", "1 to 2 h", "2 to 8 h"}[min(d, Long)]
+}
+
 // frequencies is table 5, p. 15: lifts per minute, then FM for short, moderate
 // and long work, each with the hands below and from waist height at the origin
 // (75 cm, 30 in).

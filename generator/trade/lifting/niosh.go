@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"baybinder/generator/quantity"
 	"baybinder/generator/trade/refused"
 )
 
@@ -25,11 +26,13 @@ type constants struct {
 	base, least, farthest float64 // DM: base/D is added; D below which it counts as this, above which DM is 0
 	waist                 float64 // V from which a fair hold counts in full, and FM has its own column
 	mass, length, lift    string
+	unit, unitOfLength    quantity.Unit
+	metre                 float64 // m in one of its lengths
 }
 
 var systems = [...]constants{
-	Metric: {23, 25, 63, 0.003, 75, 175, 4.5, 25, 175, 75, "kg", "cm", "lifts/min"},
-	US:     {51, 10, 25, 0.0075, 30, 70, 1.8, 10, 70, 30, "lb", "in", "lifts/min"},
+	Metric: {23, 25, 63, 0.003, 75, 175, 4.5, 25, 175, 75, "kg", "cm", "lifts/min", quantity.Kilogram, quantity.Centimetre, 0.01},
+	US:     {51, 10, 25, 0.0075, 30, 70, 1.8, 10, 70, 30, "lb", "in", "lifts/min", quantity.Pound, quantity.Inch, 0.0254},
 }
 
 // Coupling is how well the hands hold.
@@ -42,6 +45,8 @@ const (
 	Fair
 	Poor
 )
+
+func (c Coupling) words() string { return [...]string{"good", "fair", "poor"}[min(c, Poor)] }
 
 // Lift is one lifting task, at one end of the lift: the origin, or the
 // destination where the load must be put down with control.

@@ -1,6 +1,8 @@
 // Package signal computes the signal word of a safety message.
 package signal
 
+import "baybinder/generator/trade/working"
+
 // Word is a signal word of ANSI Z535, the most serious first.
 type Word uint8
 
@@ -34,6 +36,29 @@ func Of(harm, happens string) Word {
 		return Notice
 	}
 	return None
+}
+
+// Explain is the signal word of a hazard with its working. The result is the
+// word as the page writes it.
+func Explain(harm, happens, result string) working.Working {
+	if happens == "" {
+		happens = "could" // as Of has it
+	}
+	put := harm
+	switch harm {
+	case "death", "serious-injury":
+		put += " that " + happens + " follow"
+	}
+	return working.Working{
+		Formula: "signal word = the harm, and how surely it follows where the hazard is not avoided",
+		Put:     put,
+		Result:  result,
+		Assumes: []string{
+			"Death or serious injury that will follow is DANGER, that could follow is WARNING; a minor injury is CAUTION; damage alone is NOTICE.",
+			"A box for several hazards takes the word of the greatest.",
+		},
+		Source: "ANSI Z535.4-2007, 4.14, as quoted",
+	}
 }
 
 // Injures says whether the word is for harm to people. The safety alert symbol
