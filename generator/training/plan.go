@@ -19,7 +19,8 @@ type Reading struct {
 }
 
 // Order is a plan's reading list, closed over do:, in an order in which nothing
-// comes before what it builds on. Among those that are free the plan's own
+// comes before what it builds on. What is to be watched or performed is read
+// too, after what the plan lists. Among those that are free the plan's own
 // order holds; one that the plan does not list has the place of the first that
 // performs it. A ring of calls, which is a finding of its own, is broken at the
 // first of it.
@@ -46,8 +47,16 @@ func free(p *manual.Procedure, read map[*manual.Procedure]bool) bool {
 // order, what is not listed before the first that performs it.
 func closure(plan *manual.Plan) (all []*manual.Procedure, listed map[*manual.Procedure]bool) {
 	listed = map[*manual.Procedure]bool{}
+	var roots []*manual.Procedure
 	for _, ref := range plan.Read {
 		listed[ref.To] = true
+		roots = append(roots, ref.To)
+	}
+	for _, ref := range plan.Watch {
+		roots = append(roots, ref.To)
+	}
+	for _, use := range plan.Perform {
+		roots = append(roots, use.To)
 	}
 	seen := map[*manual.Procedure]bool{}
 	var add func(p *manual.Procedure)
@@ -63,8 +72,8 @@ func closure(plan *manual.Plan) (all []*manual.Procedure, listed map[*manual.Pro
 		}
 		all = append(all, p)
 	}
-	for _, ref := range plan.Read {
-		add(ref.To)
+	for _, p := range roots {
+		add(p)
 	}
 	return all, listed
 }
