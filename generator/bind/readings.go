@@ -164,7 +164,8 @@ func (b *binder) recordFile() {
 		r := manual.Reading{
 			At: row["date"].At, Date: b.day(row["date"]),
 			Person: refTo[manual.Person](row["person"]), Procedure: refTo[manual.Procedure](row["procedure"]),
-			Act: row["act"].Text, Fingerprint: row["fingerprint"].Text, By: row["by"].Text, ByAt: row["by"].At,
+			Act: row["act"].Text, Fingerprint: row["fingerprint"].Text, FingerprintAt: row["fingerprint"].At,
+			By: row["by"].Text, ByAt: row["by"].At,
 		}
 		b.dated(row["date"])
 		b.person(&r.Person)

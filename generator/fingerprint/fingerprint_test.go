@@ -252,7 +252,16 @@ func TestKeptWordsAreProvedByTheirFingerprint(t *testing.T) {
 	if got, ok := Kept(r); !ok || got.Text() != f.Text() {
 		t.Errorf("what was kept is not read back: %v", ok)
 	}
-	for _, bad := range []string{strings.Replace(text, "for: 10 min", "for: 1 min", 1), press["procedures/lid.md"], strings.TrimSuffix(text, fenceEnd)} {
+	if !Intact(r) {
+		t.Error("what was kept is taken for altered")
+	}
+	for _, bad := range []string{strings.Replace(text, "Some words before", "Other words before", 1), strings.TrimSuffix(text, "\n"), text[:len(text)/2]} {
+		if r.Kept = source.NewFile("revisions/lid/1.md", bad); Intact(r) {
+			t.Errorf("taken for the words as they were issued: %q", bad)
+		}
+	}
+	cut := text[:strings.Index(text, fenceStart)+40]
+	for _, bad := range []string{strings.Replace(text, "for: 10 min", "for: 1 min", 1), press["procedures/lid.md"], cut} {
 		r.Kept = source.NewFile("revisions/lid/1.md", bad)
 		if _, ok := Kept(r); ok {
 			t.Errorf("taken for the words of the fingerprint: %q", bad)

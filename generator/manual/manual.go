@@ -61,14 +61,15 @@ type Gained struct {
 
 // Reading is a row of readings/record.csv.
 type Reading struct {
-	At          source.Pos
-	Date        Date
-	Person      Ref[Person]
-	Procedure   Ref[Procedure]
-	Act         string // read, watched, performed, taught
-	Fingerprint string
-	By          string // the id of who saw it; "" where nobody did
-	ByAt        source.Pos
+	At            source.Pos
+	Date          Date
+	Person        Ref[Person]
+	Procedure     Ref[Procedure]
+	Act           string // read, watched, performed, taught
+	Fingerprint   string
+	FingerprintAt source.Pos
+	By            string // the id of who saw it; "" where nobody did
+	ByAt          source.Pos
 }
 
 // Revision is a row of revisions.csv.
