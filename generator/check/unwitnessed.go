@@ -2,6 +2,7 @@ package check
 
 import (
 	"baybinder/generator/finding"
+	"baybinder/generator/manual"
 	"baybinder/generator/training"
 )
 
@@ -13,12 +14,23 @@ var unwitnessed = finding.Rule{
 	Mend:  "Have it performed again before someone who holds the plan's assessor: role on the day. Rows stay as they are: they are what happened.",
 }
 
+// runUnwitnessed is silent once the procedure was performed often enough:
+// rows are never taken out, and nothing is left to mend.
 func runUnwitnessed(c *Context) []finding.Finding {
+	if len(c.Manual.Record) == 0 {
+		return nil
+	}
 	hall := training.NewHall(c.Manual, c.Today)
+	lacking := map[deed]bool{}
+	for _, s := range hall.Standings() {
+		if s.Performed < s.Perform {
+			lacking[deed{s.Person, s.Reading.Procedure}] = true
+		}
+	}
 	var found []finding.Finding
 	for i := range c.Manual.Record {
 		r := &c.Manual.Record[i]
-		if r.Act != "performed" || r.Person.To == nil || r.Procedure.To == nil || c.Today.Before(r.Date) {
+		if r.Act != "performed" || c.Today.Before(r.Date) || !lacking[deed{r.Person.To, r.Procedure.To}] {
 			continue
 		}
 		if why := hall.UncountedByAll(r); why != "" {
@@ -27,4 +39,10 @@ func runUnwitnessed(c *Context) []finding.Finding {
 		}
 	}
 	return found
+}
+
+// deed is who did what.
+type deed struct {
+	person    *manual.Person
+	procedure *manual.Procedure
 }

@@ -4,38 +4,14 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strconv"
 
 	"baybinder/generator/manual"
 )
 
-// ask is what a plan asks for of one procedure, besides that it is read.
-type ask struct {
-	reading Reading
-	watch   bool
-	perform int // times
-}
-
 // asks are what a plan asks for, in reading order. A draft or retired
 // procedure is asked of nobody.
-func asks(plan *manual.Plan) []ask {
-	var out []ask
-	for _, reading := range Order(plan) {
-		p := reading.Procedure
-		if !p.Issued() {
-			continue
-		}
-		a := ask{reading: reading}
-		a.watch = slices.ContainsFunc(plan.Watch, func(ref manual.Ref[manual.Procedure]) bool { return ref.To == p })
-		for _, use := range plan.Perform {
-			if use.To == p {
-				times, _ := strconv.Atoi(use.Amount)
-				a.perform = max(times, 1)
-			}
-		}
-		out = append(out, a)
-	}
-	return out
+func asks(plan *manual.Plan) []Reading {
+	return slices.DeleteFunc(Order(plan), func(r Reading) bool { return !r.Procedure.Issued() })
 }
 
 // course is how far a person is with a plan. A plan that gives a role which
@@ -44,7 +20,7 @@ func asks(plan *manual.Plan) []ask {
 type course struct {
 	person    *manual.Person
 	plan      *manual.Ref[manual.Plan]
-	asks      []ask
+	asks      []Reading
 	read      map[*manual.Procedure]*manual.Reading
 	watched   map[*manual.Procedure]bool
 	performed map[*manual.Procedure]int
@@ -79,7 +55,7 @@ func (h *Hall) gains() {
 }
 
 // asksOf is what a plan asks for, worked out once.
-func (h *Hall) asksOf(plan *manual.Plan) []ask {
+func (h *Hall) asksOf(plan *manual.Plan) []Reading {
 	if _, known := h.plans[plan]; !known {
 		h.plans[plan] = asks(plan)
 	}
@@ -151,8 +127,8 @@ func (h *Hall) take(c *course, r *manual.Reading) bool {
 // finish looks whether a plan is done on a day, and gives its roles.
 func (h *Hall) finish(c *course, day manual.Date) bool {
 	for _, a := range c.asks {
-		p := a.reading.Procedure
-		if r := c.read[p]; r == nil || !h.heldOn(r, day) || c.performed[p] < a.perform || a.watch && !c.watched[p] {
+		p := a.Procedure
+		if r := c.read[p]; r == nil || !h.heldOn(r, day) || c.performed[p] < a.Perform || a.Watch && !c.watched[p] {
 			return false
 		}
 	}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"baybinder/generator/manual"
@@ -16,6 +17,8 @@ type Reading struct {
 	BuildsOn  []*manual.Procedure // what it performs: read before it
 	Added     bool                // not in the plan's own list: something in it performs it
 	Seconds   int
+	Watch     bool // it is to be watched
+	Perform   int  // times that it is to be performed under an eye
 }
 
 // Order is a plan's reading list, closed over do:, in an order in which nothing
@@ -33,9 +36,23 @@ func Order(plan *manual.Plan) []Reading {
 		p := waiting[i]
 		waiting = slices.Delete(waiting, i, i+1)
 		read[p] = true
-		out = append(out, Reading{Procedure: p, BuildsOn: performs(p), Added: !listed[p], Seconds: Seconds(p)})
+		reading := Reading{Procedure: p, BuildsOn: performs(p), Added: !listed[p], Seconds: Seconds(p)}
+		reading.Watch, reading.Perform = acts(plan, p)
+		out = append(out, reading)
 	}
 	return out
+}
+
+// acts say whether a plan has a procedure watched, and how often performed.
+func acts(plan *manual.Plan, p *manual.Procedure) (watch bool, perform int) {
+	watch = slices.ContainsFunc(plan.Watch, func(ref manual.Ref[manual.Procedure]) bool { return ref.To == p })
+	for _, use := range plan.Perform {
+		if use.To == p {
+			times, _ := strconv.Atoi(use.Amount)
+			perform = max(times, 1)
+		}
+	}
+	return watch, perform
 }
 
 // free says that all that a procedure performs has been read.

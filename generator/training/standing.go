@@ -46,7 +46,7 @@ type Hall struct {
 	book    *fingerprint.Book
 	read    map[key][]*manual.Reading
 	since   map[*manual.Procedure][]*manual.Revision
-	plans   map[*manual.Plan][]ask
+	plans   map[*manual.Plan][]Reading
 	held    map[*manual.Person][]manual.Gained // nil until it is asked for
 	courses map[*manual.Person][]*course
 }
@@ -61,7 +61,7 @@ type key struct {
 func NewHall(m *manual.Manual, today manual.Date) *Hall {
 	h := &Hall{
 		m: m, today: today, book: fingerprint.NewBook(),
-		read: map[key][]*manual.Reading{}, since: map[*manual.Procedure][]*manual.Revision{}, plans: map[*manual.Plan][]ask{},
+		read: map[key][]*manual.Reading{}, since: map[*manual.Procedure][]*manual.Revision{}, plans: map[*manual.Plan][]Reading{},
 	}
 	for i := range m.Record {
 		if r := &m.Record[i]; h.counts(r) {
@@ -94,17 +94,17 @@ func (h *Hall) Standings() []Standing {
 			if plan.To == nil {
 				continue
 			}
-			for _, a := range h.asksOf(plan.To) {
-				out = append(out, h.standing(person, plan, a))
+			for _, reading := range h.asksOf(plan.To) {
+				out = append(out, h.standing(person, plan, reading))
 			}
 		}
 	}
 	return out
 }
 
-func (h *Hall) standing(person *manual.Person, plan *manual.Ref[manual.Plan], a ask) Standing {
-	p := a.reading.Procedure
-	s := Standing{Person: person, Plan: plan, Reading: a.reading, By: h.by(person, plan.To), State: Due, MustWatch: a.watch, Perform: a.perform}
+func (h *Hall) standing(person *manual.Person, plan *manual.Ref[manual.Plan], reading Reading) Standing {
+	p := reading.Procedure
+	s := Standing{Person: person, Plan: plan, Reading: reading, By: h.by(person, plan.To), State: Due, MustWatch: reading.Watch, Perform: reading.Perform}
 	for _, r := range h.read[key{person, p}] {
 		switch {
 		case r.Act == "read" && (s.Last == nil || !r.Date.Before(s.Last.Date)):
@@ -178,10 +178,11 @@ func readRevision(revisions []*manual.Revision, r *manual.Reading) (at int, know
 }
 
 // Fingerprint is what a reading of a procedure is recorded as: the last
-// revision's while that is what stands, so that a callee's change, which is
-// read there, does not make the caller's reading one of nothing.
+// revision's, for that is what is published. What was changed since and not
+// issued, and what a callee changed, is none of it. Where there is no revision
+// it is that of what stands.
 func (h *Hall) Fingerprint(p *manual.Procedure) string {
-	if n := len(h.since[p]); n > 0 && !h.book.Unissued(p, h.since[p][n-1]) {
+	if n := len(h.since[p]); n > 0 {
 		return h.since[p][n-1].Fingerprint
 	}
 	return h.book.Of(p)

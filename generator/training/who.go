@@ -47,7 +47,7 @@ func (h *Hall) Crew(p *manual.Procedure) Crew {
 		}
 	}
 	for _, plan := range h.m.Plans {
-		if !slices.ContainsFunc(h.asksOf(plan), func(a ask) bool { return a.reading.Procedure == p }) {
+		if !slices.ContainsFunc(h.asksOf(plan), func(r Reading) bool { return r.Procedure == p }) {
 			continue
 		}
 		for _, person := range h.Witnesses(plan) {
