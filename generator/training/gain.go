@@ -81,29 +81,34 @@ func (h *Hall) days() [][]*manual.Reading {
 	return out
 }
 
-// day takes in the rows of one day.
+// part is a row of the record as part of a course.
+type part struct {
+	row    *manual.Reading
+	course *course
+}
+
+// day takes in the rows of one day, and then looks which plans are done: the
+// order in which a day's rows stand says nothing.
 func (h *Hall) day(rows []*manual.Reading) {
-	type part struct {
-		row    *manual.Reading
-		course *course
-	}
 	var waiting []part
 	for _, r := range rows {
 		for _, c := range h.courses[r.Person.To] {
 			waiting = append(waiting, part{r, c})
 		}
 	}
-	for again := true; again; {
-		again = false
-		left := waiting[:0:0]
-		for _, w := range waiting {
-			if !h.take(w.course, w.row) {
-				left = append(left, w)
-				continue
+	for gained := true; gained; {
+		gained = false
+		var looked []*course
+		waiting = slices.DeleteFunc(waiting, func(w part) bool {
+			taken := h.take(w.course, w.row)
+			if taken && !slices.Contains(looked, w.course) {
+				looked = append(looked, w.course)
 			}
-			again = h.finish(w.course, w.row.Date) || again
+			return taken
+		})
+		for _, c := range looked {
+			gained = h.finish(c, rows[0].Date) || gained
 		}
-		waiting = left
 	}
 }
 
@@ -112,7 +117,9 @@ func (h *Hall) take(c *course, r *manual.Reading) bool {
 	p := r.Procedure.To
 	switch r.Act {
 	case "read":
-		c.read[p] = r
+		if was := c.read[p]; was == nil || was.Date.Before(r.Date) || !h.heldOn(was, r.Date) {
+			c.read[p] = r
+		}
 	case "watched":
 		c.watched[p] = true
 	case "performed":

@@ -230,9 +230,16 @@ func (c *calendar) event(i *Item, today manual.Date) {
 
 func basic(d manual.Date) string { return strings.ReplaceAll(d.String(), "-", "") }
 
-// escaped is a TEXT value (RFC 5545, 3.3.11).
+// escaped is a TEXT value (RFC 5545, 3.3.11), which holds no control signs
+// besides the tab.
 func escaped(text string) string {
-	return strings.NewReplacer(`\`, `\\`, ";", `\;`, ",", `\,`, "\n", `\n`, "\r", "").Replace(text)
+	text = strings.NewReplacer(`\`, `\\`, ";", `\;`, ",", `\,`, "\n", `\n`).Replace(text)
+	return strings.Map(func(r rune) rune {
+		if r < ' ' && r != '\t' || r == 0x7f {
+			return -1
+		}
+		return r
+	}, text)
 }
 
 // lineOctets is how long a content line may be without its end (RFC 5545, 3.1).

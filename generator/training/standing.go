@@ -105,10 +105,9 @@ func (h *Hall) Standings() []Standing {
 func (h *Hall) standing(person *manual.Person, plan *manual.Ref[manual.Plan], reading Reading) Standing {
 	p := reading.Procedure
 	s := Standing{Person: person, Plan: plan, Reading: reading, By: h.by(person, plan.To), State: Due, MustWatch: reading.Watch, Perform: reading.Perform}
+	s.Last = h.lastRead(person, p)
 	for _, r := range h.read[key{person, p}] {
 		switch {
-		case r.Act == "read" && (s.Last == nil || !r.Date.Before(s.Last.Date)):
-			s.Last = r
 		case r.Act == "watched":
 			s.Watched = true
 		case r.Act == "performed" && h.Uncounted(plan.To, r) == "":

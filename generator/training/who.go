@@ -59,11 +59,12 @@ func (h *Hall) Crew(p *manual.Procedure) Crew {
 	return c
 }
 
-// lastRead is the last record of a person having read a procedure, or nil.
+// lastRead is the last record of a person having read a procedure, or nil; of
+// two of one day the one that holds.
 func (h *Hall) lastRead(person *manual.Person, p *manual.Procedure) *manual.Reading {
 	var last *manual.Reading
 	for _, r := range h.read[key{person, p}] {
-		if r.Act == "read" && (last == nil || !r.Date.Before(last.Date)) {
+		if r.Act == "read" && (last == nil || last.Date.Before(r.Date) || last.Date == r.Date && !h.Holds(last)) {
 			last = r
 		}
 	}
