@@ -10,8 +10,9 @@ import (
 // conditions on which they are met.
 var guarded = strings.Fields("hazard hold isolate lock release prove unlock restore test-live when if if-not again optional")
 
-// limits are the fields that bound or measure something.
-var limits = strings.Fields("amount range length adds torque stage voltage pressure capacity mass value across-flats thread class condition rated stored held-by retorque")
+// limits are the fields that bound or measure something, or name the hazards
+// of a supply and the energies of a part.
+var limits = strings.Fields("amount range length adds torque stage voltage pressure capacity mass value across-flats thread class condition rated stored held-by retorque hazards ghs prove-dead guards needed-by")
 
 var number = regexp.MustCompile(`\d+(?:[.,]\d+)*`)
 
