@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -103,7 +104,7 @@ func byDay(i training.Item) string {
 
 // changed tells what changed since some people read a procedure.
 func (d *desk) changed(c training.Change) {
-	who := strings.Join(labels(c.People), ", ")
+	who := someOf(labels(c.People))
 	switch {
 	case c.Read == nil:
 		d.say("%s, read by %s: what they read has the fingerprint %s, which was never issued here, so what changed cannot be said.", c.Procedure.Label(), who, c.Print)
@@ -119,6 +120,16 @@ func (d *desk) changed(c training.Change) {
 	if len(c.Steps) == 0 {
 		d.say("  Nothing that a reader acts on.")
 	}
+}
+
+// shownPeople is how many people one line names.
+const shownPeople = 8
+
+func someOf(names []string) string {
+	if n := len(names) - shownPeople; n > 0 {
+		names = append(names[:shownPeople:shownPeople], fmt.Sprintf("and %d more", n))
+	}
+	return strings.Join(names, ", ")
 }
 
 // tablesRead ends a command that rests on the lists of people, records and

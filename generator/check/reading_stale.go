@@ -20,22 +20,33 @@ func runReadingStale(c *Context) []finding.Finding {
 	if len(c.Manual.Record) == 0 {
 		return nil
 	}
+	hall := c.hall()
+	items := hall.Items()
+	changed := map[stale]string{}
+	for _, change := range hall.Changes(items) {
+		changed[stale{change.Procedure, change.Print}] = inShort(change.Steps)
+	}
 	var found []finding.Finding
-	hall := training.NewHall(c.Manual, c.Today)
-	for _, i := range hall.Items() {
+	for _, i := range items {
 		p, is := i.What.(*manual.Procedure)
 		if !is || i.State != training.Stale || unread(p) {
 			continue
 		}
-		found = append(found, readingStale.At(i.Last.At, "what %s read of %s on %s is not what stands now%s", i.Person.Label(), p.Label(), i.Last.Date, changedFor(hall, i)).
+		found = append(found, readingStale.At(i.Last.At, "what %s read of %s on %s is not what stands now%s",
+			i.Person.Label(), p.Label(), i.Last.Date, changed[stale{p, i.Last.Fingerprint}]).
 			WithMend("have it read again, then: baybinder readings record %s %s read", i.Person.ID, p.ID))
 	}
 	return found
 }
 
-// changedFor is ": what changed" for whoever read it, where that is known.
-func changedFor(hall *training.Hall, i training.Item) string {
-	steps := hall.Changes([]training.Item{i})[0].Steps
+// stale is a procedure and the fingerprint of it that was read.
+type stale struct {
+	procedure *manual.Procedure
+	print     string
+}
+
+// inShort is ": what changed", where that is known.
+func inShort(steps []string) string {
 	if len(steps) == 0 {
 		return ""
 	}

@@ -15,7 +15,7 @@ var roleExpired = finding.Rule{
 
 func runRoleExpired(c *Context) []finding.Finding {
 	var found []finding.Finding
-	hall := training.NewHall(c.Manual, c.Today)
+	hall := c.hall()
 	for _, p := range c.Manual.People {
 		told := map[string]bool{}
 		roles := hall.Roles(p)

@@ -3,7 +3,6 @@ package check
 import (
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
-	"baybinder/generator/training"
 )
 
 var unwitnessed = finding.Rule{
@@ -20,7 +19,7 @@ func runUnwitnessed(c *Context) []finding.Finding {
 	if len(c.Manual.Record) == 0 {
 		return nil
 	}
-	hall := training.NewHall(c.Manual, c.Today)
+	hall := c.hall()
 	lacking := map[deed]bool{}
 	for _, s := range hall.Standings() {
 		if s.Performed < s.Perform {

@@ -136,19 +136,25 @@ type Change struct {
 
 // Changes are what changed for those whose readings are stale, each once.
 func (h *Hall) Changes(items []Item) []Change {
+	type words struct {
+		procedure *manual.Procedure
+		print     string
+	}
 	var out []Change
+	known := map[words]int{}
 	for _, i := range items {
 		p, is := i.What.(*manual.Procedure)
 		if !is || i.Last == nil {
 			continue
 		}
-		at := slices.IndexFunc(out, func(c Change) bool { return c.Procedure == p && c.Print == i.Last.Fingerprint })
-		if at < 0 {
+		at, has := known[words{p, i.Last.Fingerprint}]
+		if !has {
 			at = len(out)
+			known[words{p, i.Last.Fingerprint}] = at
 			out = append(out, h.change(p, &i))
 		}
-		if !slices.Contains(out[at].People, i.Person) {
-			out[at].People = append(out[at].People, i.Person)
+		if c := &out[at]; !slices.Contains(c.People, i.Person) { // one who reads it in two plans
+			c.People = append(c.People, i.Person)
 		}
 	}
 	return out
