@@ -45,6 +45,17 @@ func (f Form) Own() Form {
 	return slices.DeleteFunc(slices.Clone(f), func(line string) bool { return strings.HasPrefix(line, calleeLine) })
 }
 
+// Callee is the fingerprint that a callee had; "" where there is none of that
+// id.
+func (f Form) Callee(id string) string {
+	for _, line := range f {
+		if print, is := strings.CutPrefix(line, calleeLine+id+" "); is {
+			return print
+		}
+	}
+	return ""
+}
+
 // Book holds the forms of a manual's procedures. It is not made for use by
 // several goroutines at once.
 type Book struct {
