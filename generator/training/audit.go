@@ -12,7 +12,8 @@ import (
 //
 // Which jobs were done by it belongs here too: once the manual holds what
 // records/ says, those of the procedure whose day is not after the hall's are
-// one more list, each with the revision that it was begun with.
+// one more list beside the deeds, each with the revision that it was begun
+// with.
 type Account struct {
 	Procedure *manual.Procedure
 	Stood     *manual.Revision // nil where none had been issued
