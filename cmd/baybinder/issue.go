@@ -1,8 +1,11 @@
 package main
 
 import (
+	"slices"
+
 	"baybinder/generator"
 	"baybinder/generator/issue"
+	"baybinder/generator/training"
 )
 
 type issueCommand struct {
@@ -48,5 +51,19 @@ func (c *issueCommand) Run(g *globals, d *desk) error {
 	case len(done.Changes) == 0:
 		d.say("  Nothing changed for the reader.")
 	}
+	d.toKnow(c.Readers, training.NewHall(r.Manual, o.Today).Crew(done.Procedure))
 	return nil
+}
+
+// toKnow says who must read a new revision, or be told of it: those who read
+// an earlier one.
+func (d *desk) toKnow(readers string, crew training.Crew) {
+	names := someOf(labels(slices.Concat(crew.Readers, crew.Stale)))
+	switch {
+	case names == "" || readers == "none":
+	case readers == "tell":
+		d.say("  To be told: %s.", names)
+	default:
+		d.say("  To read it again: %s.", names)
+	}
 }

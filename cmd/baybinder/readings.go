@@ -1,19 +1,29 @@
 package main
 
 import (
+	"fmt"
+	"slices"
+	"strings"
+
 	"baybinder/generator"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/nearest"
 	"baybinder/generator/training"
 )
 
 type readingsCommand struct {
 	Due    dueCommand    `cmd:"" default:"withargs" help:"What is due, overdue and stale, and which roles run out (without a word after readings, this)."`
-	Plan   planCommand   `cmd:"" help:"A plan's readings in their order, with times and what each builds on."`
+	Plan   planCommand   `cmd:"" help:"A plan's readings in their order, with times, what each builds on, and who may witness."`
+	Who    whoCommand    `cmd:"" help:"Who, by the record, may do a job on the day: who holds its roles, who has read it."`
+	Audit  auditCommand  `cmd:"" help:"Which revision stood on the day, and who had read it by then."`
 	Record recordCommand `cmd:"" help:"Record that someone read, watched, performed or taught a procedure."`
 }
 
 type dueCommand struct {
-	CSV  bool `name:"csv" xor:"form" help:"As CSV."`
-	ICal bool `name:"ical" xor:"form" help:"As a calendar (iCalendar, RFC 5545)."`
+	CSV    bool   `name:"csv" xor:"form" help:"As CSV."`
+	ICal   bool   `name:"ical" xor:"form" help:"As a calendar (iCalendar, RFC 5545)."`
+	Person string `placeholder:"WHO" help:"Of one person alone: an id of readings/people.csv."`
 }
 
 // Run tells what there is to read and to renew.
@@ -23,71 +33,134 @@ func (c *dueCommand) Run(g *globals, d *desk) error {
 	if err != nil {
 		return err
 	}
-	items := training.NewHall(r.Manual, o.Today).Items()
+	hall := training.NewHall(r.Manual, o.Today)
+	items := hall.Items()
+	if c.Person != "" {
+		person, err := personNamed(r.Manual, c.Person)
+		if err != nil {
+			return err
+		}
+		items = slices.DeleteFunc(items, func(i training.Item) bool { return i.Person != person })
+	}
 	switch {
 	case c.CSV:
-		return training.CSV(d.out, items)
+		err = training.CSV(d.out, items)
 	case c.ICal:
-		return training.ICal(d.out, items, o.Today)
-	case len(items) == 0:
+		if n := dateless(items); n > 0 {
+			d.note("%s no day, and so no place in the calendar; baybinder readings lists all.", have(n, "item"))
+		}
+		err = training.ICal(d.out, items, o.Today)
+	default:
+		d.items(hall, items)
+	}
+	if err != nil {
+		return err
+	}
+	return d.tablesRead(r)
+}
+
+func dateless(items []training.Item) int {
+	n := 0
+	for _, i := range items {
+		if i.By.IsZero() {
+			n++
+		}
+	}
+	return n
+}
+
+// have is "1 item has", "2 items have".
+func have(n int, one string) string {
+	if n == 1 {
+		return "1 " + one + " has"
+	}
+	return count(n, one) + " have"
+}
+
+// items tells what there is to do, and below it what changed for those who
+// must read again.
+func (d *desk) items(hall *training.Hall, items []training.Item) {
+	if len(items) == 0 {
 		d.say("nothing is due")
 	}
 	for _, i := range items {
-		by := ""
-		if !i.By.IsZero() {
-			by = " by " + i.By.String()
+		d.say("%s: %s: %s%s", i.Person.Label(), i.State, i.ToDo(), byDay(i))
+	}
+	for _, c := range hall.Changes(items) {
+		d.say("")
+		d.changed(c)
+	}
+}
+
+func byDay(i training.Item) string {
+	switch {
+	case i.By.IsZero():
+		return ""
+	case i.State == training.RunOut:
+		return ", held until " + i.By.String()
+	}
+	return " by " + i.By.String()
+}
+
+// changed tells what changed since some people read a procedure.
+func (d *desk) changed(c training.Change) {
+	who := someOf(labels(c.People))
+	switch {
+	case c.Read == nil:
+		d.say("%s, read by %s: what they read has the fingerprint %s, which was never issued here, so what changed cannot be said.", c.Procedure.Label(), who, c.Print)
+		return
+	case c.Unkept:
+		d.say("%s, read by %s as revision %s: its words are not in revisions/ as they were issued, so what changed cannot be said.", c.Procedure.Label(), who, c.Read.Number)
+		return
+	}
+	d.say("%s: what changed since revision %s of %s, which was read by %s:", c.Procedure.Label(), c.Read.Number, c.Read.Date, who)
+	for _, step := range c.Steps {
+		d.say("  %s", step)
+	}
+	if len(c.Steps) == 0 {
+		d.say("  Nothing that a reader acts on.")
+	}
+}
+
+// shownPeople is how many people one line names.
+const shownPeople = 8
+
+func someOf(names []string) string {
+	if n := len(names) - shownPeople; n > 0 {
+		names = append(names[:shownPeople:shownPeople], fmt.Sprintf("and %d more", n))
+	}
+	return strings.Join(names, ", ")
+}
+
+// tablesRead ends a command that rests on the lists of people, records and
+// revisions. Where one has errors, rows of it may be missing from the answer.
+func (d *desk) tablesRead(r *generator.Result) error {
+	bad := map[string]bool{}
+	for _, f := range r.Findings {
+		path := f.At.Path()
+		if f.Level == finding.Error && (strings.HasPrefix(path, "readings/") || path == "revisions.csv") {
+			bad[path] = true
 		}
-		d.say("%s: %s: %s%s", i.Person.Label(), i.State, i.What.Label(), by)
 	}
-	return nil
+	if len(bad) == 0 {
+		return nil
+	}
+	var names []string
+	for name := range bad {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	d.note("Something in %s could not be read, so this answer may leave something out: baybinder check says what.", strings.Join(names, " and "))
+	return errFound
 }
 
-type planCommand struct {
-	Plan string `arg:"" help:"The plan's id."`
-}
-
-// Run tells a plan's order.
-func (c *planCommand) Run(g *globals, d *desk) error {
-	r, err := generator.Check(g.options())
-	if err != nil {
-		return err
-	}
-	plan, err := training.Named(r.Manual, c.Plan)
-	if err != nil {
-		return err
-	}
-	sum := 0
-	for n, reading := range training.Order(plan) {
-		sum += reading.Seconds
-		d.say("%d. %s, %s", n+1, reading.Procedure.Label(), training.Minutes(reading.Seconds))
-		for _, p := range reading.BuildsOn {
-			d.say("   builds on %s", p.Label())
+func personNamed(m *manual.Manual, id string) (*manual.Person, error) {
+	var ids []string
+	for _, p := range m.People {
+		if p.ID == id {
+			return p, nil
 		}
+		ids = append(ids, p.ID)
 	}
-	d.say("In all %s of reading.", training.Minutes(sum))
-	return nil
-}
-
-type recordCommand struct {
-	Person    string `arg:"" help:"Who: an id of readings/people.csv."`
-	Procedure string `arg:"" help:"The procedure's id."`
-	Act       string `arg:"" enum:"read,watched,performed,taught" help:"What: read, watched, performed or taught."`
-	By        string `placeholder:"WHO" help:"Under whose eye."`
-}
-
-// Run adds a row to the record.
-func (c *recordCommand) Run(g *globals, d *desk) error {
-	o := g.options()
-	r, err := generator.Check(o)
-	if err != nil {
-		return err
-	}
-	print, err := training.Record(r.Manual, training.Entry{
-		Folder: g.Manual, Person: c.Person, Procedure: c.Procedure, Act: c.Act, By: c.By, Date: o.Today,
-	})
-	if err != nil {
-		return err
-	}
-	d.say("%s, %s %s %s, fingerprint %s", o.Today, c.Person, c.Act, c.Procedure, print)
-	return nil
+	return nil, notThere("person "+id, nearest.Of(id, ids), "they are in readings/people.csv")
 }

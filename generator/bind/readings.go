@@ -164,17 +164,25 @@ func (b *binder) recordFile() {
 		r := manual.Reading{
 			At: row["date"].At, Date: b.day(row["date"]),
 			Person: refTo[manual.Person](row["person"]), Procedure: refTo[manual.Procedure](row["procedure"]),
-			Act: row["act"].Text, Fingerprint: row["fingerprint"].Text, By: row["by"].Text,
+			Act: row["act"].Text, Fingerprint: row["fingerprint"].Text, FingerprintAt: row["fingerprint"].At,
+			By: row["by"].Text, ByAt: row["by"].At,
 		}
+		b.dated(row["date"])
 		b.person(&r.Person)
 		b.byAnyName(&r.Procedure)
 		b.choice(row["act"], "read", "watched", "performed", "taught")
+		b.print(row["fingerprint"], r.Act == "read")
+		if r.By != "" {
+			by := refTo[manual.Person](row["by"])
+			b.person(&by)
+		}
 		b.m.Record = append(b.m.Record, r)
 	})
 }
 
 func (b *binder) revisionsFile() {
 	columns := []string{"procedure", "revision", "date", "fingerprint", "reason", "written", "checked", "approved", "walked", "readers"}
+	numbers := map[[2]string]source.Pos{}
 	b.table("revisions.csv", columns, func(row map[string]syntax.Cell) {
 		r := manual.Revision{
 			At: row["procedure"].At, Procedure: refTo[manual.Procedure](row["procedure"]), Number: row["revision"].Text,
@@ -183,10 +191,48 @@ func (b *binder) revisionsFile() {
 			Readers: row["readers"].Text,
 			Kept:    b.file("revisions/" + row["procedure"].Text + "/" + row["revision"].Text + ".md"),
 		}
+		b.dated(row["date"])
 		b.byAnyName(&r.Procedure)
 		b.choice(row["readers"], "reread", "tell", "none")
+		b.print(row["fingerprint"], true)
+		b.once(numbers, &r, row["revision"])
 		b.m.Revisions = append(b.m.Revisions, r)
 	})
+	// Rows of two branches that were merged stand as they came.
+	slices.SortStableFunc(b.m.Revisions, func(x, y manual.Revision) int { return x.Date.Time().Compare(y.Date.Time()) })
+}
+
+// once tells of a revision that stands twice, as where two branches issued it
+// at the same time: one number has one text.
+func (b *binder) once(numbers map[[2]string]source.Pos, r *manual.Revision, number syntax.Cell) {
+	k := [2]string{r.Procedure.ID, r.Number}
+	first, twice := numbers[k]
+	if !twice {
+		numbers[k] = r.At
+		return
+	}
+	b.add(syntax.DuplicateID.At(number.At, "a second revision %s of %s", r.Number, r.Procedure.ID).
+		WithMend("give the later of the two the next number, and its words in revisions/%s/ too", r.Procedure.ID).See(first, "the first is here"))
+}
+
+// dated tells of a row without a day: it would count for no time.
+func (b *binder) dated(c syntax.Cell) {
+	if c.Text == "" {
+		b.add(decode.MissingField.At(c.At, "this row has no date").WithMend("write year-month-day: 2026-03-02"))
+	}
+}
+
+// print tells of what is no fingerprint. Who watched or performed may have
+// none; of what was read it is what says which words.
+func (b *binder) print(c syntax.Cell, need bool) {
+	switch {
+	case c.Text == "" && need:
+		b.add(decode.MissingField.At(c.At, "this row has no fingerprint, which says what the words were").
+			WithMend("add rows with baybinder readings record, or baybinder issue"))
+	case c.Text != "" && !manual.IsFingerprint(c.Text):
+		b.add(decode.WrongType.At(c.At, "%q is no fingerprint", c.Text).
+			WithMend("it is a number, a hyphen and 16 signs of 0-9 and a-f, as in 1-8c1f0a93b2d4e5f6: take the row as it was written from version control"))
+	}
 }
 
 func (b *binder) choice(c syntax.Cell, words ...string) {

@@ -18,8 +18,14 @@ var changedSinceIssue = finding.Rule{
 func runChangedSinceIssue(c *Context) []finding.Finding {
 	var found []finding.Finding
 	book := fingerprint.NewBook()
-	for p, r := range lastRevisions(c.Manual) {
-		if unread(p) || !p.Issued() || !book.Unissued(p, r) {
+	all := revisionsOf(c.Manual)
+	for p, list := range all {
+		r := list[len(list)-1]
+		if unread(p) || !p.Issued() {
+			continue
+		}
+		if !book.Unissued(p, r) {
+			found = append(found, changedBelow(all, book, p, r)...)
 			continue
 		}
 		f := changedSinceIssue.At(p.At, "this is not revision %s as it was issued: %s", r.Number, whatChanged(book, p, r)).
@@ -30,6 +36,51 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 		found = append(found, f)
 	}
 	return found
+}
+
+// changedBelow advises where what a procedure performs was issued anew since the
+// procedure was, and its readers were to know: whoever walked the whole job
+// through walked another.
+func changedBelow(all map[*manual.Procedure][]*manual.Revision, book *fingerprint.Book, p *manual.Procedure, r *manual.Revision) []finding.Finding {
+	was, kept := fingerprint.Kept(r)
+	if !kept {
+		return nil
+	}
+	var found []finding.Finding
+	told := map[*manual.Procedure]bool{}
+	for _, link := range p.Calls {
+		callee, is := link.To.(*manual.Procedure)
+		if !is || told[callee] {
+			continue
+		}
+		told[callee] = true
+		list := all[callee]
+		news := newsOf(list, was.Callee(callee.ID))
+		if news == nil || unread(callee) || book.Unissued(callee, list[len(list)-1]) {
+			continue
+		}
+		f := changedSinceIssue.At(link.At, "%s was issued anew (revision %s: %s) since this was, in revision %s", callee.Label(), news.Number, news.Reason, r.Number).
+			WithMend("walk this through as it is now, then baybinder issue %s --reason \"why\" --walked WHO", p.ID).See(news.At, "the revision was issued here")
+		f.Level = finding.Advice
+		found = append(found, f)
+	}
+	return found
+}
+
+// newsOf is the last revision after the one of a fingerprint of which readers
+// were to know; nil where there is none, or no revision has the fingerprint.
+func newsOf(list []*manual.Revision, print string) *manual.Revision {
+	var news *manual.Revision
+	known := false
+	for _, r := range list {
+		switch {
+		case r.Fingerprint == print:
+			known, news = true, nil
+		case known && r.Readers != "none":
+			news = r
+		}
+	}
+	return news
 }
 
 // shownChanges is how many changes a finding tells of.
@@ -45,6 +96,17 @@ func whatChanged(book *fingerprint.Book, p *manual.Procedure, r *manual.Revision
 		changes = append(changes[:shownChanges], "and more")
 	}
 	return strings.TrimRight(strings.Join(changes, "; "), ".")
+}
+
+// revisionsOf are the revisions of each procedure that has one, by date.
+func revisionsOf(m *manual.Manual) map[*manual.Procedure][]*manual.Revision {
+	all := map[*manual.Procedure][]*manual.Revision{}
+	for i := range m.Revisions {
+		if to := m.Revisions[i].Procedure.To; to != nil {
+			all[to] = append(all[to], &m.Revisions[i])
+		}
+	}
+	return all
 }
 
 // lastRevisions is the last issued revision of each procedure that has one.

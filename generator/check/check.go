@@ -16,6 +16,7 @@ import (
 	"baybinder/generator/parallel"
 	"baybinder/generator/syntax"
 	"baybinder/generator/trade/judge"
+	"baybinder/generator/training"
 	"baybinder/generator/walk"
 )
 
@@ -36,6 +37,17 @@ type Context struct {
 	Manual  *manual.Manual
 	Today   manual.Date
 	Preview bool // the site is marked as a preview: what is not issued may stand in it
+
+	trained *training.Hall
+}
+
+// hall is how people stand today, worked out once for the rules over the whole
+// manual, which are looked for one after another.
+func (c *Context) hall() *training.Hall {
+	if c.trained == nil {
+		c.trained = training.NewHall(c.Manual, c.Today)
+	}
+	return c.trained
 }
 
 // rules are the package's own, in families.

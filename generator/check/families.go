@@ -66,6 +66,10 @@ var (
 		{Rule: &readingStale, Manual: runReadingStale},
 		{Rule: &readingOverdue, Manual: runReadingOverdue},
 		{Rule: &roleExpired, Manual: runRoleExpired},
+		{Rule: &unwitnessed, Manual: runUnwitnessed},
+		{Rule: &notYet, Manual: runNotYet},
+		{Rule: &unknownFingerprint, Manual: runUnknownFingerprint},
+		{Rule: &wordsAltered, Manual: runWordsAltered},
 		{Rule: &decode.Quantity, Manual: runPlanWithin},
 	}
 )

@@ -19,7 +19,7 @@ var readingOverdue = finding.Rule{
 // runReadingOverdue tells once of each plan of a person, at the plan.
 func runReadingOverdue(c *Context) []finding.Finding {
 	late := map[source.Pos][]training.Standing{}
-	for _, s := range training.NewHall(c.Manual, c.Today).Standings() {
+	for _, s := range c.hall().Standings() {
 		if s.State == training.Overdue {
 			late[s.Plan.At] = append(late[s.Plan.At], s)
 		}

@@ -1,7 +1,10 @@
 package check
 
 import (
+	"strings"
+
 	"baybinder/generator/finding"
+	"baybinder/generator/manual"
 	"baybinder/generator/training"
 )
 
@@ -9,7 +12,7 @@ var readingStale = finding.Rule{
 	Code:  "reading-stale",
 	Level: finding.Advice,
 	Title: "Someone read this before it changed",
-	Why:   "Whoever read the old wait or the old torque works by it, and has a record that says they are up to date.",
+	Why:   "Whoever read the old wait or the old torque works by it, and has a record that says they are up to date. Of energy control, 29 CFR 1910.147(c)(7) asks for training anew where the procedure changes. Local codes come first.",
 	Mend:  "Have them read it again, then record it: baybinder readings record PERSON PROCEDURE read.",
 }
 
@@ -17,12 +20,38 @@ func runReadingStale(c *Context) []finding.Finding {
 	if len(c.Manual.Record) == 0 {
 		return nil
 	}
+	hall := c.hall()
+	items := hall.Items()
+	changed := map[stale]string{}
+	for _, change := range hall.Changes(items) {
+		changed[stale{change.Procedure, change.Print}] = inShort(change.Steps)
+	}
 	var found []finding.Finding
-	for _, s := range training.NewHall(c.Manual, c.Today).Standings() {
-		if p := s.Reading.Procedure; s.State == training.Stale && !unread(p) {
-			found = append(found, readingStale.At(s.Last.At, "what %s read of %s on %s is not what stands now", s.Person.Label(), p.Label(), s.Last.Date).
-				WithMend("have it read again, then: baybinder readings record %s %s read", s.Person.ID, p.ID))
+	for _, i := range items {
+		p, is := i.What.(*manual.Procedure)
+		if !is || i.State != training.Stale || unread(p) {
+			continue
 		}
+		found = append(found, readingStale.At(i.Last.At, "what %s read of %s on %s is not what stands now%s",
+			i.Person.Label(), p.Label(), i.Last.Date, changed[stale{p, i.Last.Fingerprint}]).
+			WithMend("have it read again, then: baybinder readings record %s %s read", i.Person.ID, p.ID))
 	}
 	return found
+}
+
+// stale is a procedure and the fingerprint of it that was read.
+type stale struct {
+	procedure *manual.Procedure
+	print     string
+}
+
+// inShort is ": what changed", where that is known.
+func inShort(steps []string) string {
+	if len(steps) == 0 {
+		return ""
+	}
+	if len(steps) > shownChanges {
+		steps = append(steps[:shownChanges:shownChanges], "and more")
+	}
+	return ": " + strings.TrimRight(strings.Join(steps, "; "), ".")
 }

@@ -9,7 +9,7 @@ var reviewDue = finding.Rule{
 	Code:  "review-due",
 	Level: finding.Advice,
 	Title: "A procedure that nobody has looked over for too long",
-	Why:   "Machines, supplies and ways of working change while the page stays. A date that somebody must answer for is how that comes out.",
+	Why:   "Machines, supplies and ways of working change while the page stays. A date that somebody must answer for is how that comes out. Of energy control, 29 CFR 1910.147(c)(6) asks for an inspection at least yearly, by someone other than those who use the procedure. Local codes come first.",
 	Mend:  "Walk it through at the machine, then issue it again, changed or not. How often is review-every: in shop.yaml.",
 }
 

@@ -10,20 +10,24 @@ var roleExpired = finding.Rule{
 	Level: finding.Advice,
 	Title: "A role that ran out",
 	Why:   "The shop still lists the person as someone who may do the work, and the licence or the yearly check behind it is over.",
-	Mend:  "Renew it and write the new day, role@date, or take the role out. How long it lasts is renew-every: of the role.",
+	Mend:  "Renew it and write the new day, role@date, or take the role out; one that a plan gave is renewed too by going through the plan again. How long it lasts is renew-every: of the role.",
 }
 
 func runRoleExpired(c *Context) []finding.Finding {
 	var found []finding.Finding
+	hall := c.hall()
 	for _, p := range c.Manual.People {
-		for i := range p.Roles {
-			g := &p.Roles[i]
+		told := map[string]bool{}
+		roles := hall.Roles(p)
+		for i := range roles {
+			g := &roles[len(roles)-1-i] // the last time first
 			until, runs := training.Until(g)
-			if !runs || training.Holds(p, g.ID, c.Today) || c.Today.Before(g.On) {
+			if !runs || told[g.ID] || hall.HoldsRole(p, g.ID, c.Today) || c.Today.Before(g.On) {
 				continue
 			}
+			told[g.ID] = true
 			found = append(found, roleExpired.At(g.At, "%s held %s until %s", p.Label(), g.To.Label(), until).
-				WithMend("renew it and write the new day: %s@%s", g.ID, c.Today).See(g.To.At, "how long it lasts is said here"))
+				WithMend("renew it and write the new day among the roles: %s@%s", g.ID, c.Today).See(g.To.At, "how long it lasts is said here"))
 		}
 	}
 	return found

@@ -1,6 +1,7 @@
 package fingerprint
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -121,59 +122,122 @@ func (b block) says() string {
 	if len(b.lines) == 0 {
 		return "it says nothing"
 	}
-	return strings.TrimPrefix(b.lines[0], "words ")
+	return statements(b.lines)[0].String()
 }
 
-// within tells of the lines of a block that changed.
+// within tells of the lines of a block that changed: what is another now, what
+// came and what went.
 func within(old, new block) []string {
-	var out []string
-	gone, come := without(old.lines, new.lines), without(new.lines, old.lines)
+	was, is := statements(old.lines), statements(new.lines)
+	gone, come := without(was, is), without(is, was)
 	if len(gone)+len(come) == 0 {
 		return []string{new.name + " has the same in another order"}
 	}
-	for k := range max(len(gone), len(come)) {
-		switch {
-		case k >= len(gone):
-			out = append(out, fmt.Sprintf("%s has now: %s", new.name, come[k]))
-		case k >= len(come):
-			out = append(out, fmt.Sprintf("%s has no longer: %s", new.name, gone[k]))
-		default:
-			out = append(out, fmt.Sprintf("%s: was: %s; is: %s", new.name, gone[k], come[k]))
+	var out []string
+	for _, c := range come {
+		if i := slices.IndexFunc(gone, c.isAbout); i >= 0 {
+			out = append(out, fmt.Sprintf("%s: %s, was %s", new.name, c, gone[i].value))
+			gone = slices.Delete(gone, i, i+1)
+			continue
+		}
+		if !c.toldBy(come) {
+			out = append(out, fmt.Sprintf("%s: now also: %s", new.name, c))
+		}
+	}
+	for _, g := range gone {
+		if !g.toldBy(gone) {
+			out = append(out, fmt.Sprintf("%s: no longer: %s", new.name, g))
 		}
 	}
 	return out
 }
 
-// without is the lines of a that b has not; a field stands with its link.
-func without(a, b []string) []string {
-	var out []string
-	rest := named(b)
-	for _, line := range named(a) {
-		if i := slices.Index(rest, line); i >= 0 {
+// statement is one line of a block, for a reader.
+type statement struct {
+	link  string // of a link and of its fields: kind and id
+	field string // "" of the link itself
+	about string // "hold capacitor wait, for:"
+	value string // "60 min"
+}
+
+func (s statement) String() string { return s.about + " " + s.value }
+
+func (s statement) isAbout(o statement) bool { return s.link == o.link && s.field == o.field }
+
+func (s statement) same(o statement) bool { return s.isAbout(o) && s.value == o.value }
+
+// toldBy says that a field's link is in the list too, and tells of it.
+func (s statement) toldBy(list []statement) bool {
+	return s.link != "" && s.field != "" && slices.ContainsFunc(list, statement{link: s.link}.isAbout)
+}
+
+// without is the statements of a that b has not.
+func without(a, b []statement) []statement {
+	var out []statement
+	rest := slices.Clone(b)
+	for _, s := range a {
+		if i := slices.IndexFunc(rest, s.same); i >= 0 {
 			rest = slices.Delete(rest, i, i+1)
 			continue
 		}
-		out = append(out, line)
+		out = append(out, s)
 	}
 	return out
 }
 
-// named are a block's lines, each field with the id of the link before it.
-func named(lines []string) []string {
-	var out []string
-	of := ""
-	for _, line := range lines {
+// statements are a block's lines. What a link names is called by its name.
+func statements(lines []string) []statement {
+	var out []statement
+	var link, kind, name string
+	for i, line := range lines {
+		word, rest, _ := strings.Cut(strings.TrimSpace(line), " ")
 		switch {
-		case strings.HasPrefix(line, "link "):
-			of = strings.TrimPrefix(line, "link ")
-			out = append(out, of)
+		case word == "link" && !strings.HasPrefix(line, " "):
+			link = rest
+			kind, name, _ = strings.Cut(rest, " ")
+			name = cmp.Or(nameIn(lines[i+1:]), name)
+			out = append(out, statement{link: link, about: kind, value: name})
 		case strings.HasPrefix(line, " "):
-			out = append(out, of+","+line)
+			field, value, _ := strings.Cut(strings.TrimSpace(line), ": ")
+			if field != "name" { // it is what the link is called
+				out = append(out, statement{link, field, kind + " " + name + ", " + field + ":", value})
+			}
 		default:
-			out = append(out, line)
+			out = append(out, said(word, rest))
 		}
 	}
 	return out
+}
+
+// said is a line that is no link's.
+func said(word, rest string) statement {
+	switch word {
+	case "words":
+		return statement{field: word, about: "it says", value: quoted(rest)}
+	case "because":
+		return statement{field: word, about: "the reason is", value: quoted(rest)}
+	case "at":
+		return statement{field: word, about: "at the refit it says", value: quoted(strings.TrimPrefix(rest, "the refit "))}
+	case "post", "expects", "leaves":
+		of, value, _ := strings.Cut(rest, " ")
+		return statement{field: word + " " + of, about: word + " " + of + ":", value: value}
+	}
+	return statement{field: word, about: word + ":", value: rest}
+}
+
+func quoted(text string) string { return "“" + text + "”" }
+
+// nameIn is the name among the fields of a link, which follow it.
+func nameIn(after []string) string {
+	for _, line := range after {
+		if called, is := strings.CutPrefix(line, " name: "); is {
+			return called
+		}
+		if !strings.HasPrefix(line, " ") {
+			break
+		}
+	}
+	return ""
 }
 
 func calleeChanges(before, now Form) []string {

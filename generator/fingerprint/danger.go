@@ -10,22 +10,68 @@ import (
 // conditions on which they are met.
 var guarded = strings.Fields("hazard hold isolate lock release prove unlock restore test-live when if if-not again optional")
 
-// limits are the fields that bound or measure something.
-var limits = strings.Fields("amount range length adds torque stage voltage pressure capacity mass value across-flats thread class condition rated stored held-by retorque")
+// limits are the fields that bound or measure something, or name the hazards
+// of a supply and the energies of a part.
+var limits = strings.Fields("amount range length adds torque stage voltage pressure capacity mass value across-flats thread class condition rated stored held-by retorque hazards ghs prove-dead guards needed-by")
 
 var number = regexp.MustCompile(`\d+(?:[.,]\d+)*`)
 
-// danger is what of a form nobody may change unnoticed: hazards, holds, energy
-// acts and limits, and the numbers that stand in words, in their order.
-func (f Form) danger() []string {
+// danger is a line that nobody may change unnoticed, and which of the steps
+// without danger that both forms have stand before it.
+type danger struct {
+	line   string
+	before string
+}
+
+// dangers are what of a form nobody may change unnoticed, in its order:
+// hazards, holds, energy acts and limits, the numbers that stand in words, and
+// the states that the job begins and ends in. A hold that goes past a step
+// moved, though its own words did not.
+func dangers(blocks []block, anchors map[string]bool) []danger {
+	var out []danger
+	var before []string
+	for _, b := range blocks {
+		lines := b.dangers()
+		for _, line := range lines {
+			out = append(out, danger{line, strings.Join(slices.Sorted(slices.Values(before)), "\n")})
+		}
+		if text := b.text(); len(lines) == 0 && anchors[text] {
+			before = append(before, text)
+		}
+	}
+	return out
+}
+
+func (b block) text() string { return strings.Join(b.lines, "\n") }
+
+// anchors are the blocks without danger that stand once in each of two forms.
+func anchors(old, new []block) map[string]bool {
+	count := func(blocks []block) map[string]int {
+		n := map[string]int{}
+		for _, b := range blocks {
+			if len(b.lines) > 0 && len(b.dangers()) == 0 {
+				n[b.text()]++
+			}
+		}
+		return n
+	}
+	had, both := count(old), map[string]bool{}
+	for text, n := range count(new) {
+		both[text] = n == 1 && had[text] == 1
+	}
+	return both
+}
+
+// dangers are the lines of a block that nobody may change unnoticed.
+func (b block) dangers() []string {
 	var out []string
 	inside := false
-	for _, line := range f.Own() {
+	for _, line := range b.lines {
 		words := strings.Fields(line)
 		switch {
 		case len(words) == 0:
 			continue
-		case strings.HasPrefix(line, "  "):
+		case strings.HasPrefix(line, " "):
 			if inside || limiting(line) {
 				out = append(out, line)
 			}
@@ -36,7 +82,9 @@ func (f Form) danger() []string {
 				out = append(out, line)
 			}
 			continue
-		case words[0] == "words" || words[0] == "at":
+		case words[0] == "expects" || words[0] == "leaves":
+			out = append(out, line)
+		case words[0] == "words" || words[0] == "at" || words[0] == "because":
 			out = append(out, number.FindAllString(line, -1)...)
 		}
 		inside = false
@@ -50,5 +98,9 @@ func limiting(field string) bool {
 }
 
 // DangerMoved says whether a hazard, a hold, a limit or an energy act is
-// another in one form than in the other.
-func DangerMoved(before, now Form) bool { return !slices.Equal(before.danger(), now.danger()) }
+// another in one form than in the other, or stands elsewhere.
+func DangerMoved(before, now Form) bool {
+	old, new := blocks(before.Own()), blocks(now.Own())
+	both := anchors(old, new)
+	return !slices.Equal(dangers(old, both), dangers(new, both))
+}

@@ -180,6 +180,7 @@ func (w *writer) energy(e *manual.Energy) {
 	for _, p := range e.Points {
 		w.field("point", p.ID)
 		if p.To != nil {
+			w.field("point "+p.ID+" name", p.To.Label())
 			w.point("point "+p.ID+" ", p.To)
 		}
 	}
@@ -205,6 +206,9 @@ func (w *writer) condition(c manual.Condition) {
 
 func (w *writer) part(p *manual.Part) {
 	w.field("name", p.Label())
+	if p.Kind != "part" { // the page speaks by kind: lift out, disconnect, unplug
+		w.field("kind", p.Kind)
+	}
 	w.field("under", sortedIDs(p.Under))
 	w.field("prove-dead", sortedIDs(p.ProveDead))
 	w.field("guards", sortedIDs(p.Guards))

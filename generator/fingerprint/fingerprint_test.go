@@ -1,6 +1,7 @@
 package fingerprint
 
 import (
+	"fmt"
 	"maps"
 	"slices"
 	"strings"
@@ -150,17 +151,18 @@ func TestAFormIsReadBackAsItWas(t *testing.T) {
 // A comma spares the readers; a hazard, a hold, a limit and an energy act do not.
 func TestDangerMoved(t *testing.T) {
 	cases := map[edit]bool{
-		{"procedures/lid.md", "Tell the foreman", "Tell it the foreman"}: false,
-		{"register/supplies.yaml", "name: grease", "name: green grease"}: false,
-		{"procedures/sweep.md", "the bay", "the whole bay"}:              false,
-		{"register/holds.yaml", "for: 10 min", "for: 12 min"}:            true,
-		{"register/hazards.yaml", "It cuts.", "It cuts deep."}:           true,
-		{"machines/press.yaml", "22 N·m", "24 N·m"}:                      true,
-		{"machines/press.yaml", "200 bar", "210 bar"}:                    true,
-		{"procedures/lid.md", " and [lock it](lock:oil)", ""}:            true,
-		{"procedures/lid.md", "when:guard", "when:!guard"}:               true,
-		{"procedures/lid.md", "grease: 20 g", "grease: 30 g"}:            true,
-		{"procedures/lid.md", "Tell the foreman", "Wait 5 min"}:          true,
+		{"procedures/lid.md", "Tell the foreman", "Tell it the foreman"}:           false,
+		{"register/supplies.yaml", "name: grease", "name: green grease"}:           false,
+		{"procedures/sweep.md", "the bay", "the whole bay"}:                        false,
+		{"register/holds.yaml", "for: 10 min", "for: 12 min"}:                      true,
+		{"register/hazards.yaml", "It cuts.", "It cuts deep."}:                     true,
+		{"machines/press.yaml", "22 N·m", "24 N·m"}:                                true,
+		{"machines/press.yaml", "200 bar", "210 bar"}:                              true,
+		{"procedures/lid.md", " and [lock it](lock:oil)", ""}:                      true,
+		{"procedures/lid.md", "when:guard", "when:!guard"}:                         true,
+		{"procedures/lid.md", "grease: 20 g", "grease: 30 g"}:                      true,
+		{"procedures/lid.md", "Tell the foreman", "Wait 5 min"}:                    true,
+		{"procedures/lid.md", "people: 2\n", "people: 2\nleaves: { oil: dead }\n"}: true,
 	}
 	before := formOf(t, press, "lid")
 	for e, want := range cases {
@@ -172,6 +174,61 @@ func TestDangerMoved(t *testing.T) {
 	}
 }
 
+// A hold that goes past a step moved, though neither's words did; two steps
+// without danger may change places, and one may come or go.
+func TestDangerThatGoesPastAStep(t *testing.T) {
+	const front = "---\ntitle: Lid\nholds: [seat-look]\n---\n## Work\n\n"
+	form := func(steps ...string) Form {
+		files := maps.Clone(press)
+		text := front
+		for i, s := range steps {
+			text += fmt.Sprintf("%d. %s\n", i+1, s)
+		}
+		files["procedures/lid.md"] = text
+		return formOf(t, files, "lid")
+	}
+	const hold, open, reach, tell = "[Look](hold:seat-look).", "Open the lid.", "Reach in.", "Tell the foreman."
+	before := form(open, hold, reach, tell)
+	cases := map[string]struct {
+		now  Form
+		want bool
+	}{
+		"the same":                      {form(open, hold, reach, tell), false},
+		"hands in before the hold":      {form(open, reach, hold, tell), true},
+		"the hold first":                {form(hold, open, reach, tell), true},
+		"the hold last":                 {form(open, reach, tell, hold), true},
+		"two behind the hold exchanged": {form(open, hold, tell, reach), false},
+		"one more at the end":           {form(open, hold, reach, tell, "Go home."), false},
+		"one more at the start":         {form("Come in.", open, hold, reach, tell), false},
+		"one less":                      {form(open, hold, reach), false},
+		"a comma before the hold":       {form("Open, then, the lid.", hold, reach, tell), false},
+	}
+	for name, c := range cases {
+		if got := DangerMoved(before, c.now); got != c.want {
+			t.Errorf("%s: %v, want %v", name, got, c.want)
+		}
+	}
+}
+
+func TestChangesAreSaidForAReader(t *testing.T) {
+	cases := map[edit]string{
+		{"register/holds.yaml", "for: 10 min", "for: 12 min"}:                          "step 1.2: hold wait, for: 12 min, was 10 min",
+		{"register/holds.yaml", "name: wait", "name: settling"}:                        "step 1.2: it says “settling”, was “wait”\nstep 1.2: hold settling, was wait",
+		{"procedures/lid.md", " [](hazard:oil-jet)", ""}:                               "step 1.1: it says “Shut the valve and lock it.”, was “Shut the valve and lock it. oil jet”\nstep 1.1: no longer: hazard oil jet",
+		{"procedures/lid.md", "4min", "5min"}:                                          "step 1.1: time: 300 s, was 240 s",
+		{"procedures/lid.md", "people: 2\n", "people: 2\nleaves: { oil: dead }\n"}:     "the whole job: now also: leaves oil: dead",
+		{"procedures/lid.md", "5. Put on [](supply:grease).\n", "5. Put on grease.\n"}: "step 1.5: no longer: supply grease",
+	}
+	before := formOf(t, press, "lid")
+	for e, want := range cases {
+		files := maps.Clone(press)
+		e.in(t, files)
+		if got := strings.Join(Changes(before, formOf(t, files, "lid")), "\n"); got != want {
+			t.Errorf("%v: got\n%s\nwant\n%s", e, got, want)
+		}
+	}
+}
+
 func TestChangesAreSaidStepByStep(t *testing.T) {
 	files := maps.Clone(press)
 	edit{"machines/press.yaml", "22 N·m", "24 N·m"}.in(t, files)
@@ -179,9 +236,9 @@ func TestChangesAreSaidStepByStep(t *testing.T) {
 	edit{"procedures/sweep.md", "the bay", "the whole bay"}.in(t, files)
 	got := Changes(formOf(t, press, "lid"), formOf(t, files, "lid"))
 	want := []string{
-		"step 1.3: was: remove lid, held-by lid-bolt torque: 22 N·m; is: remove lid, held-by lid-bolt torque: 24 N·m",
-		"step 1.7: was: words Tell the foreman.; is: words Tell the driver.",
-		"step 1.8 is new: Go home.",
+		"step 1.3: remove lid, held-by lid-bolt torque: 24 N·m, was 22 N·m",
+		"step 1.7: it says “Tell the driver.”, was “Tell the foreman.”",
+		"step 1.8 is new: it says “Go home.”",
 		"what it performs changed: sweep",
 	}
 	if !slices.Equal(got, want) {
@@ -197,7 +254,16 @@ func TestKeptWordsAreProvedByTheirFingerprint(t *testing.T) {
 	if got, ok := Kept(r); !ok || got.Text() != f.Text() {
 		t.Errorf("what was kept is not read back: %v", ok)
 	}
-	for _, bad := range []string{strings.Replace(text, "for: 10 min", "for: 1 min", 1), press["procedures/lid.md"], strings.TrimSuffix(text, fenceEnd)} {
+	if !Intact(r) {
+		t.Error("what was kept is taken for altered")
+	}
+	for _, bad := range []string{strings.Replace(text, "Some words before", "Other words before", 1), strings.TrimSuffix(text, "\n"), text[:len(text)/2]} {
+		if r.Kept = source.NewFile("revisions/lid/1.md", bad); Intact(r) {
+			t.Errorf("taken for the words as they were issued: %q", bad)
+		}
+	}
+	cut := text[:strings.Index(text, fenceStart)+40]
+	for _, bad := range []string{strings.Replace(text, "for: 10 min", "for: 1 min", 1), press["procedures/lid.md"], cut} {
 		r.Kept = source.NewFile("revisions/lid/1.md", bad)
 		if _, ok := Kept(r); ok {
 			t.Errorf("taken for the words of the fingerprint: %q", bad)

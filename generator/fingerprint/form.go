@@ -45,20 +45,38 @@ func (f Form) Own() Form {
 	return slices.DeleteFunc(slices.Clone(f), func(line string) bool { return strings.HasPrefix(line, calleeLine) })
 }
 
+// Callee is the fingerprint that a callee had; "" where there is none of that
+// id.
+func (f Form) Callee(id string) string {
+	for _, line := range f {
+		if print, is := strings.CutPrefix(line, calleeLine+id+" "); is {
+			return print
+		}
+	}
+	return ""
+}
+
 // Book holds the forms of a manual's procedures. It is not made for use by
 // several goroutines at once.
 type Book struct {
-	forms map[*manual.Procedure]Form
-	open  map[*manual.Procedure]bool
+	forms  map[*manual.Procedure]Form
+	prints map[*manual.Procedure]string // of those forms
+	open   map[*manual.Procedure]bool
 }
 
 // NewBook is an empty book; forms are made when they are asked for.
 func NewBook() *Book {
-	return &Book{forms: map[*manual.Procedure]Form{}, open: map[*manual.Procedure]bool{}}
+	return &Book{forms: map[*manual.Procedure]Form{}, prints: map[*manual.Procedure]string{}, open: map[*manual.Procedure]bool{}}
 }
 
 // Of is the fingerprint of a procedure.
-func (b *Book) Of(p *manual.Procedure) string { return b.Form(p).Print() }
+func (b *Book) Of(p *manual.Procedure) string {
+	form := b.Form(p)
+	if b.prints[p] == "" {
+		b.prints[p] = form.Print()
+	}
+	return b.prints[p]
+}
 
 // Form is the form of a procedure. Of a ring of calls, which is a finding of
 // its own, the one that closes it has no fingerprint here.

@@ -1,6 +1,8 @@
 package fingerprint
 
 import (
+	"crypto/sha256"
+	"encoding/hex"
 	"strings"
 
 	"baybinder/generator/manual"
@@ -9,15 +11,42 @@ import (
 const (
 	fenceStart = "\n```fingerprint\n"
 	fenceEnd   = "```\n"
+	wordsStart = "\n```words\n"
 )
 
-// Keep is what is kept of an issued revision: the words as they were, and below
-// them the form, so that the next revision can be laid beside it.
+// Keep is what is kept of an issued revision: the words as they were, below
+// them the form, so that the next revision can be laid beside it, and the first
+// half of the SHA-256 of the words, so that an edit comes out.
 func Keep(words string, f Form) string {
 	if !strings.HasSuffix(words, "\n") {
 		words += "\n"
 	}
-	return words + fenceStart + f.Text() + fenceEnd
+	return words + fenceStart + f.Text() + fenceEnd + wordsStart + wordsPrint(words) + "\n" + fenceEnd
+}
+
+func wordsPrint(words string) string {
+	sum := sha256.Sum256([]byte(words))
+	return hex.EncodeToString(sum[:16])
+}
+
+// Intact says whether what was kept of a revision is as it was issued: the form
+// and the words.
+func Intact(r *manual.Revision) bool {
+	if _, ok := Kept(r); !ok {
+		return false
+	}
+	words, after, _ := cutLast(r.Kept.Text, fenceStart)
+	_, print, noted := cutLast(after, wordsStart)
+	print, _, closed := strings.Cut(print, "\n"+fenceEnd)
+	return noted && closed && print == wordsPrint(words)
+}
+
+func cutLast(text, mark string) (before, after string, found bool) {
+	i := strings.LastIndex(text, mark)
+	if i < 0 {
+		return text, "", false
+	}
+	return text[:i], text[i+len(mark):], true
 }
 
 // Kept is the form of an issued revision; not ok where its words were not kept,
@@ -26,11 +55,11 @@ func Kept(r *manual.Revision) (f Form, ok bool) {
 	if r.Kept == nil {
 		return nil, false
 	}
-	i := strings.LastIndex(r.Kept.Text, fenceStart)
-	if i < 0 {
+	_, after, found := cutLast(r.Kept.Text, fenceStart)
+	if !found {
 		return nil, false
 	}
-	text, _, closed := strings.Cut(r.Kept.Text[i+len(fenceStart):], fenceEnd)
+	text, _, closed := strings.Cut(after, fenceEnd)
 	f = Parse(text)
 	return f, closed && f.Print() == r.Fingerprint
 }

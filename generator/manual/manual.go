@@ -1,6 +1,10 @@
 package manual
 
-import "baybinder/generator/source"
+import (
+	"regexp"
+
+	"baybinder/generator/source"
+)
 
 // Manual is a whole manual, bound. The lists are in the order of the files.
 type Manual struct {
@@ -17,7 +21,7 @@ type Manual struct {
 	Plans      []*Plan
 	People     []*Person
 	Record     []Reading
-	Revisions  []Revision
+	Revisions  []Revision      // by date, and of one day in the order of the file
 	Pictures   map[string]bool // files that pages show, by path inside the manual
 	Files      map[string]bool // every file of the manual
 }
@@ -57,13 +61,15 @@ type Gained struct {
 
 // Reading is a row of readings/record.csv.
 type Reading struct {
-	At          source.Pos
-	Date        Date
-	Person      Ref[Person]
-	Procedure   Ref[Procedure]
-	Act         string // read, watched, performed, taught
-	Fingerprint string
-	By          string
+	At            source.Pos
+	Date          Date
+	Person        Ref[Person]
+	Procedure     Ref[Procedure]
+	Act           string // read, watched, performed, taught
+	Fingerprint   string
+	FingerprintAt source.Pos
+	By            string // the id of who saw it; "" where nobody did
+	ByAt          source.Pos
 }
 
 // Revision is a row of revisions.csv.
@@ -81,3 +87,9 @@ type Revision struct {
 	Readers     string       // reread, tell, none
 	Kept        *source.File // its words as they were; nil where they were not kept
 }
+
+var fingerprintForm = regexp.MustCompile(`^[0-9]+-[0-9a-f]{16}$`)
+
+// IsFingerprint says whether a text has the form of a fingerprint: the number
+// of the form, a hyphen, 16 hexadecimal digits.
+func IsFingerprint(text string) bool { return fingerprintForm.MatchString(text) }

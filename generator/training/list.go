@@ -7,18 +7,25 @@ import (
 	"fmt"
 	"io"
 	"slices"
+	"strconv"
 	"strings"
 
+	"baybinder/generator/fingerprint"
 	"baybinder/generator/manual"
 )
 
-// Item is one line of what is to be done: a reading, or a role to renew.
+// Item is one line of what is to be done: to read, watch or perform a
+// procedure, or to renew a role.
 type Item struct {
 	Person *manual.Person
 	What   manual.Named
-	Plan   string // "" of a role
+	Plan   string // "" of a role that the list of people names
 	State  State  // also "runs out" and "run out", of a role
 	By     manual.Date
+	Act    string           // read, watch, perform, renew
+	Left   int              // how many times
+	Last   *manual.Reading  // of what is stale, what was read
+	Met    *manual.Revision // and the revision that it was; nil where none has its fingerprint
 }
 
 // The states of a role that has a last day.
@@ -35,36 +42,156 @@ const soon = 60
 func (h *Hall) Items() []Item {
 	var out []Item
 	for _, s := range h.Standings() {
-		if s.State != Good {
-			out = append(out, Item{Person: s.Person, What: s.Reading.Procedure, Plan: s.Plan.ID, State: s.State, By: s.By})
-		}
+		out = append(out, h.toDo(&s)...)
 	}
 	for _, p := range h.m.People {
-		for i := range p.Roles {
-			g := &p.Roles[i]
-			until, runs := Until(g)
-			if !runs || slices.ContainsFunc(p.Roles, func(o manual.Gained) bool { return o.ID == g.ID && g.On.Before(o.On) }) {
-				continue
-			}
-			switch tell := manual.DateOf(until.Time().AddDate(0, 0, -soon)); {
-			case until.Before(h.today):
-				out = append(out, Item{Person: p, What: g.To, State: RunOut, By: until})
-			case !h.today.Before(tell):
-				out = append(out, Item{Person: p, What: g.To, State: RunsOut, By: until})
-			}
+		out = append(out, h.toRenew(p)...)
+	}
+	return out
+}
+
+// toDo is what is left of a procedure in a plan.
+func (h *Hall) toDo(s *Standing) []Item {
+	var out []Item
+	add := func(state State, act string, left int) *Item {
+		out = append(out, Item{Person: s.Person, What: s.Reading.Procedure, Plan: s.Plan.ID, State: state, By: s.By, Act: act, Left: left})
+		return &out[len(out)-1]
+	}
+	if s.State != Good {
+		i := add(s.State, "read", 1)
+		if s.State == Stale {
+			i.Last, i.Met = s.Last, h.revisionRead(s.Last)
+		}
+	}
+	s.By = h.by(s.Person, s.Plan.To)
+	state := Due
+	if h.late(s.By) {
+		state = Overdue
+	}
+	if s.MustWatch && !s.Watched {
+		add(state, "watch", 1)
+	}
+	if left := s.Perform - s.Performed; left > 0 {
+		add(state, "perform", left)
+	}
+	return out
+}
+
+// revisionRead is the revision that was read, or nil.
+func (h *Hall) revisionRead(r *manual.Reading) *manual.Revision {
+	revisions := h.since[r.Procedure.To]
+	if at, known := readRevision(revisions, r); known {
+		return revisions[at]
+	}
+	return nil
+}
+
+// toRenew are the roles of a person that ran out, or soon do. Of a role that
+// was gained more than once the last time counts.
+func (h *Hall) toRenew(p *manual.Person) []Item {
+	var out []Item
+	roles := h.Roles(p)
+	for i := range roles {
+		g := &roles[i]
+		until, runs := Until(g)
+		later := func(o manual.Gained) bool { return o.ID == g.ID && (o.On.IsZero() || g.On.Before(o.On)) }
+		same := func(o manual.Gained) bool { return o.ID == g.ID && o.On == g.On }
+		if !runs || slices.ContainsFunc(roles, later) || slices.ContainsFunc(roles[:i], same) {
+			continue
+		}
+		item := Item{Person: p, What: g.To, Plan: h.planOf(p, g), By: until, Act: "renew", Left: 1}
+		switch tell := manual.DateOf(until.Time().AddDate(0, 0, -soon)); {
+		case until.Before(h.today):
+			item.State = RunOut
+		case !h.today.Before(tell):
+			item.State = RunsOut
+		default:
+			continue
+		}
+		out = append(out, item)
+	}
+	return out
+}
+
+// planOf is the id of the plan by which a role was gained; "" where the list
+// of people names it.
+func (h *Hall) planOf(p *manual.Person, g *manual.Gained) string {
+	for _, c := range h.courses[p] {
+		if c.plan.At == g.At {
+			return c.plan.ID
+		}
+	}
+	return ""
+}
+
+// Change is what changed for the readers of one revision, and for whom.
+type Change struct {
+	Procedure *manual.Procedure
+	Read      *manual.Revision // what they read; nil: it was never issued
+	Print     string           // the fingerprint that they read
+	Steps     []string         // step by step; nil where Unkept
+	Unkept    bool             // the words that were read are not there to compare with
+	People    []*manual.Person
+}
+
+// Changes are what changed for those whose readings are stale, each once.
+func (h *Hall) Changes(items []Item) []Change {
+	type words struct {
+		procedure *manual.Procedure
+		print     string
+	}
+	var out []Change
+	known := map[words]int{}
+	for _, i := range items {
+		p, is := i.What.(*manual.Procedure)
+		if !is || i.Last == nil {
+			continue
+		}
+		at, has := known[words{p, i.Last.Fingerprint}]
+		if !has {
+			at = len(out)
+			known[words{p, i.Last.Fingerprint}] = at
+			out = append(out, h.change(p, &i))
+		}
+		if c := &out[at]; !slices.Contains(c.People, i.Person) { // one who reads it in two plans
+			c.People = append(c.People, i.Person)
 		}
 	}
 	return out
 }
 
+func (h *Hall) change(p *manual.Procedure, i *Item) Change {
+	c := Change{Procedure: p, Read: i.Met, Print: i.Last.Fingerprint, Unkept: true}
+	if i.Met == nil {
+		return c
+	}
+	if was, kept := fingerprint.Kept(i.Met); kept {
+		c.Unkept = false
+		c.Steps = fingerprint.Changes(was, h.book.Form(p))
+	}
+	return c
+}
+
 // CSV writes items as a table.
 func CSV(w io.Writer, items []Item) error {
 	t := csv.NewWriter(w)
-	rows := [][]string{{"person", "what", "plan", "state", "by"}}
+	rows := [][]string{{"person", "what", "plan", "state", "by", "act", "times"}}
 	for _, i := range items {
-		rows = append(rows, []string{i.Person.ID, i.What.Base().ID, i.Plan, string(i.State), i.day()})
+		rows = append(rows, []string{i.Person.ID, i.What.Base().ID, i.Plan, string(i.State), i.day(), i.Act, strconv.Itoa(i.Left)})
 	}
 	return t.WriteAll(rows)
+}
+
+// ToDo is "read Lid off", "perform Lid off 2 times", "renew Cleaner".
+func (i *Item) ToDo() string {
+	text := i.Act + " " + i.What.Label()
+	switch {
+	case i.Act == "perform" && i.Left > 1:
+		return fmt.Sprintf("%s %d times", text, i.Left)
+	case i.State == Stale:
+		return text + " again"
+	}
+	return text
 }
 
 func (i *Item) day() string {
@@ -76,7 +203,7 @@ func (i *Item) day() string {
 
 // ICal writes the items that have a day as a calendar of whole-day events (RFC
 // 5545). The same item has the same UID, so that a calendar that reads it again
-// moves it and does not show it twice.
+// moves it and does not show it twice. What has no day has no place in it.
 func ICal(w io.Writer, items []Item, today manual.Date) error {
 	c := &calendar{w: w}
 	c.line("BEGIN:VCALENDAR")
@@ -97,21 +224,28 @@ type calendar struct {
 }
 
 func (c *calendar) event(i *Item, today manual.Date) {
-	sum := sha256.Sum256([]byte(i.Person.ID + "\n" + i.Plan + "\n" + i.What.Base().ID))
+	sum := sha256.Sum256([]byte(i.Person.ID + "\n" + i.Plan + "\n" + i.Act + "\n" + i.What.Base().ID))
 	c.line("BEGIN:VEVENT")
 	c.line("UID:" + hex.EncodeToString(sum[:8]) + "@baybinder.invalid")
 	c.line("DTSTAMP:" + basic(today) + "T000000Z")
 	c.line("DTSTART;VALUE=DATE:" + basic(i.By))
-	c.line("SUMMARY:" + escaped(fmt.Sprintf("%s: %s (%s)", i.Person.Label(), i.What.Label(), i.State)))
+	c.line("SUMMARY:" + escaped(fmt.Sprintf("%s: %s (%s)", i.Person.Label(), i.ToDo(), i.State)))
 	c.line("TRANSP:TRANSPARENT")
 	c.line("END:VEVENT")
 }
 
 func basic(d manual.Date) string { return strings.ReplaceAll(d.String(), "-", "") }
 
-// escaped is a TEXT value (RFC 5545, 3.3.11).
+// escaped is a TEXT value (RFC 5545, 3.3.11), which holds no control signs
+// besides the tab.
 func escaped(text string) string {
-	return strings.NewReplacer(`\`, `\\`, ";", `\;`, ",", `\,`, "\n", `\n`, "\r", "").Replace(text)
+	text = strings.NewReplacer(`\`, `\\`, ";", `\;`, ",", `\,`, "\n", `\n`).Replace(text)
+	return strings.Map(func(r rune) rune {
+		if r < ' ' && r != '\t' || r == 0x7f {
+			return -1
+		}
+		return r
+	}, text)
 }
 
 // lineOctets is how long a content line may be without its end (RFC 5545, 3.1).

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"baybinder/generator/manual"
@@ -16,10 +17,13 @@ type Reading struct {
 	BuildsOn  []*manual.Procedure // what it performs: read before it
 	Added     bool                // not in the plan's own list: something in it performs it
 	Seconds   int
+	Watch     bool // it is to be watched
+	Perform   int  // times that it is to be performed under an eye
 }
 
 // Order is a plan's reading list, closed over do:, in an order in which nothing
-// comes before what it builds on. Among those that are free the plan's own
+// comes before what it builds on. What is to be watched or performed is read
+// too, after what the plan lists. Among those that are free the plan's own
 // order holds; one that the plan does not list has the place of the first that
 // performs it. A ring of calls, which is a finding of its own, is broken at the
 // first of it.
@@ -32,9 +36,23 @@ func Order(plan *manual.Plan) []Reading {
 		p := waiting[i]
 		waiting = slices.Delete(waiting, i, i+1)
 		read[p] = true
-		out = append(out, Reading{Procedure: p, BuildsOn: performs(p), Added: !listed[p], Seconds: Seconds(p)})
+		reading := Reading{Procedure: p, BuildsOn: performs(p), Added: !listed[p], Seconds: Seconds(p)}
+		reading.Watch, reading.Perform = acts(plan, p)
+		out = append(out, reading)
 	}
 	return out
+}
+
+// acts say whether a plan has a procedure watched, and how often performed.
+func acts(plan *manual.Plan, p *manual.Procedure) (watch bool, perform int) {
+	watch = slices.ContainsFunc(plan.Watch, func(ref manual.Ref[manual.Procedure]) bool { return ref.To == p })
+	for _, use := range plan.Perform {
+		if use.To == p {
+			times, _ := strconv.Atoi(use.Amount)
+			perform = max(times, 1)
+		}
+	}
+	return watch, perform
 }
 
 // free says that all that a procedure performs has been read.
@@ -46,8 +64,16 @@ func free(p *manual.Procedure, read map[*manual.Procedure]bool) bool {
 // order, what is not listed before the first that performs it.
 func closure(plan *manual.Plan) (all []*manual.Procedure, listed map[*manual.Procedure]bool) {
 	listed = map[*manual.Procedure]bool{}
+	var roots []*manual.Procedure
 	for _, ref := range plan.Read {
 		listed[ref.To] = true
+		roots = append(roots, ref.To)
+	}
+	for _, ref := range plan.Watch {
+		roots = append(roots, ref.To)
+	}
+	for _, use := range plan.Perform {
+		roots = append(roots, use.To)
 	}
 	seen := map[*manual.Procedure]bool{}
 	var add func(p *manual.Procedure)
@@ -63,8 +89,8 @@ func closure(plan *manual.Plan) (all []*manual.Procedure, listed map[*manual.Pro
 		}
 		all = append(all, p)
 	}
-	for _, ref := range plan.Read {
-		add(ref.To)
+	for _, p := range roots {
+		add(p)
 	}
 	return all, listed
 }

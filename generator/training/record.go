@@ -8,6 +8,7 @@ import (
 
 	"baybinder/generator/ledger"
 	"baybinder/generator/manual"
+	"baybinder/generator/nearest"
 )
 
 // Columns are those of readings/record.csv.
@@ -23,24 +24,81 @@ type Entry struct {
 	Date      manual.Date
 }
 
-// Record adds a row to the record and returns the fingerprint that it holds.
-func Record(m *manual.Manual, e Entry) (string, error) {
-	at := slices.IndexFunc(m.Procedures, func(p *manual.Procedure) bool { return p.ID == e.Procedure })
-	switch {
-	case !known(m, e.Person):
-		return "", fmt.Errorf("%s is not in readings/people.csv", e.Person)
-	case at < 0:
-		return "", fmt.Errorf("there is no procedure %s", e.Procedure)
-	case e.By != "" && !known(m, e.By):
-		return "", fmt.Errorf("%s, who is to have witnessed it, is not in readings/people.csv", e.By)
-	case e.By == e.Person:
-		return "", fmt.Errorf("%s cannot witness what they did themselves", e.By)
+// Recorded is what was recorded, and what comes of it.
+type Recorded struct {
+	Fingerprint string
+	Revision    *manual.Revision // that has it; nil where none was issued
+	Why         string           // it counts for no plan because of this; "" where it does
+	Finished    []*manual.Plan   // that it finished
+}
+
+// Record adds a row to the record.
+func Record(m *manual.Manual, e Entry) (*Recorded, error) {
+	p, err := recordable(m, e)
+	if err != nil {
+		return nil, err
 	}
-	print := NewHall(m, e.Date).Fingerprint(m.Procedures[at])
+	hall := NewHall(m, e.Date)
+	print := hall.Fingerprint(p)
 	row := ledger.Row{
 		"date": e.Date.String(), "person": e.Person, "procedure": e.Procedure, "act": e.Act, "fingerprint": print, "by": e.By,
 	}
-	return print, ledger.Append(filepath.Join(e.Folder, "readings", "record.csv"), Columns, row, nil)
+	if err := ledger.Append(filepath.Join(e.Folder, "readings", "record.csv"), Columns, row, nil); err != nil {
+		return nil, err
+	}
+	return hall.cameOf(p, e, print), nil
+}
+
+// cameOf is what comes of a row that was added.
+func (h *Hall) cameOf(p *manual.Procedure, e Entry, print string) *Recorded {
+	r := manual.Reading{
+		Date: e.Date, Act: e.Act, Fingerprint: print, By: e.By,
+		Person:    manual.Ref[manual.Person]{ID: e.Person, To: h.person(e.Person)},
+		Procedure: manual.Ref[manual.Procedure]{ID: e.Procedure, To: p},
+	}
+	after := *h.m
+	after.Record = append(slices.Clone(h.m.Record), r)
+	now := NewHall(&after, e.Date)
+	done := &Recorded{Fingerprint: print, Revision: now.revisionRead(&r)}
+	if e.Act == "performed" {
+		done.Why = now.UncountedByAll(&r)
+	}
+	for i := range r.Person.To.Plans {
+		plan := r.Person.To.Plans[i].To
+		if plan != nil && len(now.Finished(r.Person.To, plan)) > len(h.Finished(r.Person.To, plan)) {
+			done.Finished = append(done.Finished, plan)
+		}
+	}
+	return done
+}
+
+// recordable finds the procedure and refuses what cannot have been.
+func recordable(m *manual.Manual, e Entry) (*manual.Procedure, error) {
+	at := slices.IndexFunc(m.Procedures, func(p *manual.Procedure) bool { return p.ID == e.Procedure })
+	switch {
+	case !known(m, e.Person):
+		return nil, notInPeople(m, e.Person)
+	case at < 0:
+		return nil, fmt.Errorf("there is no procedure %s", e.Procedure)
+	case !m.Procedures[at].Issued():
+		return nil, fmt.Errorf("%s is %s: only what is issued is read for work", e.Procedure, m.Procedures[at].Status)
+	case e.By != "" && !known(m, e.By):
+		return nil, fmt.Errorf("who is to have seen it is not known: %w", notInPeople(m, e.By))
+	case e.By == e.Person:
+		return nil, fmt.Errorf("%s cannot witness what they did themselves", e.By)
+	}
+	return m.Procedures[at], nil
+}
+
+func notInPeople(m *manual.Manual, id string) error {
+	var ids []string
+	for _, p := range m.People {
+		ids = append(ids, p.ID)
+	}
+	if near := nearest.Of(id, ids); near != "" {
+		return fmt.Errorf("%s is not in readings/people.csv: did you mean %s?", id, near)
+	}
+	return fmt.Errorf("%s is not in readings/people.csv: add a row with that id first", id)
 }
 
 func known(m *manual.Manual, person string) bool {

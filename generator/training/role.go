@@ -30,11 +30,13 @@ func Until(g *manual.Gained) (manual.Date, bool) {
 	return manual.DateOf(span.AddTo(g.On.Time())), true
 }
 
-// Holds says whether a person holds a role on a day. A role that stands twice,
-// as after a renewal, is held by either.
-func Holds(p *manual.Person, role string, on manual.Date) bool {
-	for i := range p.Roles {
-		g := &p.Roles[i]
+// Holds says whether the list of people has a person hold a role on a day. A
+// role that stands twice, as after a renewal, is held by either.
+func Holds(p *manual.Person, role string, on manual.Date) bool { return holds(p.Roles, role, on) }
+
+func holds(roles []manual.Gained, role string, on manual.Date) bool {
+	for i := range roles {
+		g := &roles[i]
 		if g.ID != role || on.Before(g.On) {
 			continue
 		}

@@ -1,7 +1,6 @@
 package training
 
 import (
-	"strconv"
 	"strings"
 
 	"baybinder/generator/fingerprint"
@@ -39,13 +38,17 @@ func (s *Standing) Done() bool {
 	return s.State == Good && s.Performed >= s.Perform && (s.Watched || !s.MustWatch)
 }
 
-// Hall works out how people stand, on one day.
+// Hall works out how people stand, on one day. It is not made for use by
+// several goroutines at once.
 type Hall struct {
-	m     *manual.Manual
-	today manual.Date
-	book  *fingerprint.Book
-	read  map[key][]*manual.Reading
-	since map[*manual.Procedure][]*manual.Revision
+	m       *manual.Manual
+	today   manual.Date
+	book    *fingerprint.Book
+	read    map[key][]*manual.Reading
+	since   map[*manual.Procedure][]*manual.Revision
+	plans   map[*manual.Plan][]Reading
+	held    map[*manual.Person][]manual.Gained // nil until it is asked for
+	courses map[*manual.Person][]*course
 }
 
 type key struct {
@@ -56,10 +59,12 @@ type key struct {
 // NewHall gathers a manual's records up to a day: what is recorded later is not
 // true yet.
 func NewHall(m *manual.Manual, today manual.Date) *Hall {
-	h := &Hall{m: m, today: today, book: fingerprint.NewBook(), read: map[key][]*manual.Reading{}, since: map[*manual.Procedure][]*manual.Revision{}}
+	h := &Hall{
+		m: m, today: today, book: fingerprint.NewBook(),
+		read: map[key][]*manual.Reading{}, since: map[*manual.Procedure][]*manual.Revision{}, plans: map[*manual.Plan][]Reading{},
+	}
 	for i := range m.Record {
-		r := &m.Record[i]
-		if r.Person.To != nil && r.Procedure.To != nil && !today.Before(r.Date) {
+		if r := &m.Record[i]; h.counts(r) {
 			k := key{r.Person.To, r.Procedure.To}
 			h.read[k] = append(h.read[k], r)
 		}
@@ -73,10 +78,15 @@ func NewHall(m *manual.Manual, today manual.Date) *Hall {
 	return h
 }
 
+// counts says that a row of the record is of someone and something known, and
+// not of a day to come.
+func (h *Hall) counts(r *manual.Reading) bool {
+	return r.Person.To != nil && r.Procedure.To != nil && !h.today.Before(r.Date)
+}
+
 // Standings are how everybody stands to what their plans have them read, by
 // person, plan and order. A draft or retired procedure is asked of nobody.
 func (h *Hall) Standings() []Standing {
-	orders := map[*manual.Plan][]Reading{}
 	var out []Standing
 	for _, person := range h.m.People {
 		for i := range person.Plans {
@@ -84,13 +94,8 @@ func (h *Hall) Standings() []Standing {
 			if plan.To == nil {
 				continue
 			}
-			if _, known := orders[plan.To]; !known {
-				orders[plan.To] = Order(plan.To)
-			}
-			for _, reading := range orders[plan.To] {
-				if reading.Procedure.Issued() {
-					out = append(out, h.standing(person, plan, reading))
-				}
+			for _, reading := range h.asksOf(plan.To) {
+				out = append(out, h.standing(person, plan, reading))
 			}
 		}
 	}
@@ -99,24 +104,14 @@ func (h *Hall) Standings() []Standing {
 
 func (h *Hall) standing(person *manual.Person, plan *manual.Ref[manual.Plan], reading Reading) Standing {
 	p := reading.Procedure
-	s := Standing{Person: person, Plan: plan, Reading: reading, By: h.by(person, plan.To), State: Due}
+	s := Standing{Person: person, Plan: plan, Reading: reading, By: h.by(person, plan.To), State: Due, MustWatch: reading.Watch, Perform: reading.Perform}
+	s.Last = h.lastRead(person, p)
 	for _, r := range h.read[key{person, p}] {
 		switch {
-		case r.Act == "read" && (s.Last == nil || !r.Date.Before(s.Last.Date)):
-			s.Last = r
 		case r.Act == "watched":
 			s.Watched = true
-		case r.Act == "performed" && h.mayWitness(plan.To, r):
+		case r.Act == "performed" && h.Uncounted(plan.To, r) == "":
 			s.Performed++
-		}
-	}
-	for _, ref := range plan.To.Watch {
-		s.MustWatch = s.MustWatch || ref.To == p
-	}
-	for _, use := range plan.To.Perform {
-		if use.To == p {
-			s.Perform, _ = strconv.Atoi(use.Amount)
-			s.Perform = max(s.Perform, 1)
 		}
 	}
 	switch {
@@ -124,10 +119,30 @@ func (h *Hall) standing(person *manual.Person, plan *manual.Ref[manual.Plan], re
 		s.State = Good
 	case s.Last != nil:
 		s.State = Stale
-	case !s.By.IsZero() && s.By.Before(h.today):
+		s.By = h.again(s.Last, plan.To)
+	case h.late(s.By):
 		s.State = Overdue
 	}
 	return s
+}
+
+func (h *Hall) late(by manual.Date) bool { return !by.IsZero() && by.Before(h.today) }
+
+// again is the last day on which what is stale is to be read again: as long
+// after the revision that asks for it as the plan gives. Zero where none asks.
+func (h *Hall) again(r *manual.Reading, plan *manual.Plan) manual.Date {
+	revisions := h.since[r.Procedure.To]
+	within, ok := Within(plan)
+	at, known := readRevision(revisions, r)
+	if !ok || !known {
+		return manual.Date{}
+	}
+	for _, later := range revisions[at+1:] {
+		if later.Readers == "reread" {
+			return manual.DateOf(within.AddTo(later.Date.Time()))
+		}
+	}
+	return manual.Date{}
 }
 
 // by is the last day on which a plan's reading is in time.
@@ -144,22 +159,7 @@ func (h *Hall) by(person *manual.Person, plan *manual.Plan) manual.Date {
 func (h *Hall) Holds(r *manual.Reading) bool {
 	p := r.Procedure.To
 	revisions := h.since[p]
-	if r.Fingerprint == h.book.Of(p) {
-		return true
-	}
-	if len(revisions) == 0 {
-		return false
-	}
-	at, known := readRevision(revisions, r)
-	if !known {
-		return false
-	}
-	for _, later := range revisions[at+1:] {
-		if later.Readers == "reread" {
-			return false
-		}
-	}
-	return true
+	return r.Fingerprint == h.book.Of(p) || len(revisions) > 0 && !askedAgain(revisions, r)
 }
 
 // readRevision is the place of the revision that was read: the one of its
@@ -177,36 +177,12 @@ func readRevision(revisions []*manual.Revision, r *manual.Reading) (at int, know
 }
 
 // Fingerprint is what a reading of a procedure is recorded as: the last
-// revision's while that is what stands, so that a callee's change, which is
-// read there, does not make the caller's reading one of nothing.
+// revision's, for that is what is published. What was changed since and not
+// issued, and what a callee changed, is none of it. Where there is no revision
+// it is that of what stands.
 func (h *Hall) Fingerprint(p *manual.Procedure) string {
-	if n := len(h.since[p]); n > 0 && !h.book.Unissued(p, h.since[p][n-1]) {
+	if n := len(h.since[p]); n > 0 {
 		return h.since[p][n-1].Fingerprint
 	}
 	return h.book.Of(p)
-}
-
-// mayWitness says whether someone may witness a performance under a plan: they
-// hold, on that day, the assessor's role; where the plan names none, what it
-// gives. Nobody witnesses their own.
-func (h *Hall) mayWitness(plan *manual.Plan, r *manual.Reading) bool {
-	if r.By == "" || r.By == r.Person.ID {
-		return false
-	}
-	wanted := plan.Gives
-	if plan.Assessor.ID != "" {
-		wanted = []manual.Ref[manual.Role]{plan.Assessor}
-	}
-	for _, by := range h.m.People {
-		if by.ID != r.By {
-			continue
-		}
-		for _, role := range wanted {
-			if !Holds(by, role.ID, r.Date) {
-				return false
-			}
-		}
-		return len(wanted) > 0
-	}
-	return false
 }

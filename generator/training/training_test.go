@@ -297,7 +297,7 @@ func TestRecordRefusesWhatIsNotKnown(t *testing.T) {
 // and a DTSTAMP (3.6.1).
 func TestICalendar(t *testing.T) {
 	long := &manual.Procedure{Title: "Über, lang; \\ " + strings.Repeat("ü", 90), Entry: manual.Entry{ID: "long"}}
-	item := Item{Person: &manual.Person{Entry: manual.Entry{ID: "t-01"}, Name: "First"}, What: long, State: Due, By: on("2026-02-28")}
+	item := Item{Person: &manual.Person{Entry: manual.Entry{ID: "t-01"}, Name: "First"}, What: long, State: Due, By: on("2026-02-28"), Act: "read"}
 	var out bytes.Buffer
 	if err := ICal(&out, []Item{item, {Person: item.Person, What: long, State: Due}}, on("2026-02-01")); err != nil {
 		t.Fatal(err)
@@ -309,7 +309,7 @@ func TestICalendar(t *testing.T) {
 		}
 	}
 	unfolded := strings.ReplaceAll(text, "\r\n ", "")
-	for _, want := range []string{"DTSTART;VALUE=DATE:20260228\r\n", `SUMMARY:First: Über\, lang\; \\ ` + strings.Repeat("ü", 90), "UID:", "DTSTAMP:20260201T000000Z"} {
+	for _, want := range []string{"DTSTART;VALUE=DATE:20260228\r\n", `SUMMARY:First: read Über\, lang\; \\ ` + strings.Repeat("ü", 90), "UID:", "DTSTAMP:20260201T000000Z"} {
 		if strings.Count(unfolded, want) != 1 {
 			t.Errorf("%q is not there once:\n%s", want, unfolded)
 		}

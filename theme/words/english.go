@@ -69,7 +69,7 @@ var english = Words{
 	SnagIntro:  "For whoever writes this manual: what the last build found, and what nothing leads to.",
 	NoFindings: "No findings.", NotReached: "Procedures that no other procedure leads to", NotReachedIn: "That is right for a job that is started by itself.",
 	Advice: "Advice", Errors: "Errors", Drafts: "Drafts", PrintedNote: "A printed copy may be out of date. The page in the shop's binder stands.",
-	Preview:    "Preview: drafts are shown. Not for work.",
+	Preview:    "Preview: drafts and changes that were not issued are shown. Not for work.",
 	Made:       "Made on %s.",
 	CodeOfPage: "Code that leads to this page", ShortCode: "Card %s", WrongLine: "This step is wrong (step, and what):",
 	Labels: "Labels to print", BegunAt: "Begun at", OverAt: "over at", Search: "Search", SearchNoScript: "The search needs a browser that runs scripts. The tabs above lead to every page without one.",

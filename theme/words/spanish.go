@@ -72,7 +72,7 @@ var spanish = Words{
 	SnagIntro:  "Para quien escribe este manual: lo que encontró la última comprobación, y a lo que nada lleva.",
 	NoFindings: "Sin hallazgos.", NotReached: "Procedimientos a los que ningún otro lleva", NotReachedIn: "Es correcto para un trabajo que se empieza solo.",
 	Advice: "Consejos", Errors: "Errores", Drafts: "Borradores", PrintedNote: "Una copia impresa puede estar anticuada. Vale la página de la carpeta del taller.",
-	Preview:    "Vista previa: se muestran borradores. No es para trabajar.",
+	Preview:    "Vista previa: se muestran borradores y cambios sin emitir. No es para trabajar.",
 	Made:       "Hecho el %s.",
 	CodeOfPage: "Código que lleva a esta página", ShortCode: "Tarjeta %s", WrongLine: "Este paso está mal (paso, y qué):",
 	Labels: "Etiquetas para imprimir", BegunAt: "Empezada a las", OverAt: "terminada a las", Search: "Buscar", SearchNoScript: "La búsqueda necesita un navegador con scripts. Las pestañas de arriba llevan a todas las páginas sin ellos.",

@@ -1,0 +1,147 @@
+package main
+
+import (
+	"baybinder/generator"
+	"baybinder/generator/manual"
+	"baybinder/generator/training"
+)
+
+type auditCommand struct {
+	Procedure string `arg:"" optional:"" help:"The procedure's id, or one that it had before (default: all, one line each)."`
+	CSV       bool   `name:"csv" help:"As CSV, with a header line and a row for each act."`
+}
+
+// Help is the longer text of readings audit --help.
+func (*auditCommand) Help() string {
+	return "With --today it answers for a day in the past, from the rows of that day and before: which revision stood, whether its words are still as they were issued, who had read, watched or performed it. " +
+		"A procedure's words are those of revisions/; what was never issued is not known for a day in the past. Jobs that were done by it are in records/, and not told here."
+}
+
+// Run tells what the files show of a day.
+func (c *auditCommand) Run(g *globals, d *desk) error {
+	o := g.options()
+	r, err := generator.Check(o)
+	if err != nil {
+		return err
+	}
+	list := r.Manual.Procedures
+	if c.Procedure != "" {
+		p, err := procedureNamed(r.Manual, c.Procedure)
+		if err != nil {
+			return err
+		}
+		list = []*manual.Procedure{p}
+	}
+	hall := training.NewHall(r.Manual, o.Today)
+	var accounts []training.Account
+	for _, p := range list {
+		accounts = append(accounts, hall.Account(p))
+	}
+	switch {
+	case c.CSV:
+		err = d.table(auditRows(accounts))
+	case c.Procedure != "":
+		d.account(accounts[0], o.Today)
+	default:
+		d.accounts(accounts, o.Today)
+	}
+	if err != nil {
+		return err
+	}
+	return d.tablesRead(r)
+}
+
+// accounts tells one line a procedure; a draft that nothing was recorded of is
+// left out.
+func (d *desk) accounts(list []training.Account, today manual.Date) {
+	d.say("On %s:", today)
+	for _, a := range list {
+		if a.Stood == nil && len(a.Deeds) == 0 && !a.Procedure.Issued() {
+			continue
+		}
+		d.say("%s: %s, read by %d", a.Procedure.Label(), stood(a), good(a))
+	}
+}
+
+// good is how many people had read what stood.
+func good(a training.Account) int {
+	people := map[string]bool{}
+	for _, deed := range a.Deeds {
+		if deed.State == training.Good {
+			people[deed.Person.ID] = true
+		}
+	}
+	return len(people)
+}
+
+func stood(a training.Account) string {
+	if a.Stood == nil {
+		return "no revision was issued"
+	}
+	return "revision " + a.Stood.Number + " of " + a.Stood.Date.String() + ", its words " + string(a.Words)
+}
+
+// account tells all of one procedure.
+func (d *desk) account(a training.Account, today manual.Date) {
+	d.say("%s (%s) on %s: %s", a.Procedure.Label(), a.Procedure.ID, today, stood(a))
+	if r := a.Stood; r != nil {
+		d.say("  reason: %s", r.Reason)
+		d.say("  written: %s; checked: %s; approved: %s; walked through: %s; readers: %s",
+			orNobody(r.Written), orNobody(r.Checked), orNobody(r.Approved), orNobody(r.Walked), r.Readers)
+		d.say("  fingerprint: %s", r.Fingerprint)
+		if r.Kept != nil {
+			d.say("  words: %s", r.Kept.Path)
+		}
+	}
+	if a.Since != nil {
+		d.say("  it stood until revision %s of %s: %s", a.Since.Number, a.Since.Date, a.Since.Reason)
+	}
+	for _, deed := range a.Deeds {
+		d.say("%s", deedLine(deed))
+	}
+	if len(a.Deeds) == 0 {
+		d.say("Nobody had read, watched or performed it.")
+	}
+}
+
+// deedLine is "2026-04-21 First Trainee read revision 1".
+func deedLine(deed training.Deed) string {
+	line := deed.Date.String() + " " + deed.Person.To.Label() + " " + deed.Act
+	switch {
+	case deed.Revision != nil:
+		line += " revision " + deed.Revision.Number
+	case deed.Fingerprint != "":
+		line += " " + deed.Fingerprint + ", which was never issued"
+	}
+	if deed.By != "" {
+		line += ", seen by " + deed.By
+	}
+	switch {
+	case deed.State == training.Stale:
+		line += ": stale on the day"
+	case deed.Why != "":
+		line += ": counts for no plan, as " + deed.Why
+	}
+	return line
+}
+
+func auditRows(list []training.Account) [][]string {
+	rows := [][]string{{"procedure", "revision", "issued", "fingerprint", "words", "date", "person", "act", "read", "by", "state"}}
+	for _, a := range list {
+		head := []string{a.Procedure.ID, "", "", "", ""}
+		if r := a.Stood; r != nil {
+			head = []string{a.Procedure.ID, r.Number, r.Date.String(), r.Fingerprint, string(a.Words)}
+		}
+		if len(a.Deeds) == 0 {
+			rows = append(rows, append(head, "", "", "", "", "", ""))
+		}
+		for _, deed := range a.Deeds {
+			number := ""
+			if deed.Revision != nil {
+				number = deed.Revision.Number
+			}
+			rows = append(rows, append(head[:5:5], deed.Date.String(), deed.Person.ID, deed.Act, number, deed.By, string(deed.State)))
+		}
+	}
+	return rows
+}

@@ -1,0 +1,79 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"baybinder/generator"
+	"baybinder/generator/training"
+)
+
+type whoCommand struct {
+	Procedure string `arg:"" help:"The procedure's id."`
+}
+
+// Help is the longer text of readings who --help.
+func (*whoCommand) Help() string {
+	return "It says what readings/ shows on the day of --today, and does not say that anybody is fit for the job. Local codes and licensed practice come first."
+}
+
+// Run tells who may do a job.
+func (c *whoCommand) Run(g *globals, d *desk) error {
+	o := g.options()
+	r, err := generator.Check(o)
+	if err != nil {
+		return err
+	}
+	p, err := procedureNamed(r.Manual, c.Procedure)
+	if err != nil {
+		return err
+	}
+	crew := training.NewHall(r.Manual, o.Today).Crew(p)
+	d.say("%s, %s: %s at once. They hold between them:", p.Label(), o.Today, people(crew.People))
+	for _, post := range crew.Roles {
+		d.say("  %s: %s%s", post.Role.Label(), orNobody(holders(post.Holds)), ranOut(post.RanOut))
+	}
+	if len(crew.Roles) == 0 {
+		d.say("  no role")
+	}
+	d.say("have read what stands now: %s", orNobody(strings.Join(labels(crew.Readers), ", ")))
+	if len(crew.Stale) > 0 {
+		d.say("read it before it changed: %s", strings.Join(labels(crew.Stale), ", "))
+	}
+	d.say("may witness and teach it: %s", orNobody(strings.Join(labels(crew.Teach), ", ")))
+	d.say("This is what the record shows. Local codes and licensed practice come first.")
+	return d.tablesRead(r)
+}
+
+func people(n int) string {
+	if n == 1 {
+		return "1 person"
+	}
+	return fmt.Sprintf("%d people", n)
+}
+
+func orNobody(names string) string {
+	if names == "" {
+		return "nobody"
+	}
+	return names
+}
+
+func holders(list []training.Holder) string {
+	var out []string
+	for _, h := range list {
+		name := h.Person.Label()
+		if !h.Until.IsZero() {
+			name += " (until " + h.Until.String() + ")"
+		}
+		out = append(out, name)
+	}
+	return strings.Join(out, ", ")
+}
+
+func ranOut(list []training.Holder) string {
+	if len(list) == 0 {
+		return ""
+	}
+	return "; ran out: " + holders(list)
+}

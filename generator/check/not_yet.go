@@ -1,0 +1,32 @@
+package check
+
+import (
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/source"
+)
+
+var notYet = finding.Rule{
+	Code:  "not-yet",
+	Level: finding.Advice,
+	Title: "A record of a day that is yet to come",
+	Why:   "Nobody can have read or issued anything on it, so it counts for nothing until then. It is a slip of the pen, or of a machine's clock.",
+	Mend:  "Look up the day and correct it; or ask for the day that you mean with --today.",
+}
+
+func runNotYet(c *Context) []finding.Finding {
+	var found []finding.Finding
+	look := func(at source.Pos, day manual.Date, what string) {
+		if c.Today.Before(day) {
+			found = append(found, notYet.At(at, "this %s is dated %s, and today is %s: it does not count yet", what, day, c.Today).
+				WithMend("correct the date"))
+		}
+	}
+	for i := range c.Manual.Record {
+		look(c.Manual.Record[i].At, c.Manual.Record[i].Date, "record")
+	}
+	for i := range c.Manual.Revisions {
+		look(c.Manual.Revisions[i].At, c.Manual.Revisions[i].Date, "revision")
+	}
+	return found
+}
