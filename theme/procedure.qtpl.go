@@ -165,6 +165,12 @@ func streambay(qw422016 *qt422016.Writer, b *page.Bay) {
 	qw422016.N().S(`" data-revision="`)
 	qw422016.E().S(b.Revision)
 	qw422016.N().S(`"`)
+	if b.Fingerprint != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-fingerprint="`)
+		qw422016.E().S(b.Fingerprint)
+		qw422016.N().S(`"`)
+	}
 	if b.Machine != "" {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-machine="`)

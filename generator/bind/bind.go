@@ -31,6 +31,8 @@ type binder struct {
 	people     *index[manual.Person]
 	renamed    map[string]*manual.Procedure // by an earlier id
 
+	lost bool // a record could not be read: an answer to it is not unknown
+
 	drafts []*draft // procedures whose steps are not bound yet
 }
 
@@ -48,6 +50,7 @@ func Manual(tree *source.Tree) (*manual.Manual, []finding.Finding) {
 	b.bindProcedures()
 	b.translations()
 	b.readings()
+	b.records()
 	return b.m, b.list
 }
 

@@ -18,6 +18,8 @@ type Manual struct {
 	People     []*Person
 	Record     []Reading
 	Revisions  []Revision
+	Jobs       []*Job // by path
+	Answers    []Answer
 	Pictures   map[string]bool // files that pages show, by path inside the manual
 	Files      map[string]bool // every file of the manual
 }

@@ -151,7 +151,7 @@ func isText(name string) bool {
 	case top == "readings":
 		return ext == ".yaml" || ext == ".csv"
 	case top == "records":
-		return ext == ".json"
+		return ext == ".json" || name == "records/answers.csv"
 	}
 	return false
 }
