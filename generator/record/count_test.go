@@ -60,7 +60,9 @@ func TestCounted(t *testing.T) {
 // The auditor's question: on a day, which jobs used which revision.
 func TestUsed(t *testing.T) {
 	p, q := &manual.Procedure{Entry: manual.Entry{ID: "swap"}}, &manual.Procedure{Entry: manual.Entry{ID: "sweep"}}
-	ref := func(p *manual.Procedure) manual.Ref[manual.Procedure] { return manual.Ref[manual.Procedure]{ID: p.ID, To: p} }
+	ref := func(p *manual.Procedure) manual.Ref[manual.Procedure] {
+		return manual.Ref[manual.Procedure]{ID: p.ID, To: p}
+	}
 	m := &manual.Manual{Revisions: []manual.Revision{
 		{Procedure: ref(p), Number: "1", Date: day("2026-03-01"), Fingerprint: "1-a"},
 		{Procedure: ref(q), Number: "9", Date: day("2026-03-01"), Fingerprint: "1-q"},
