@@ -17,6 +17,7 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"baybinder/generator"
+	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 )
 
@@ -211,5 +212,67 @@ func TestDemoRecords(t *testing.T) {
 		if got != want {
 			t.Errorf("%s: %d records have a page, want %d", day, got, want)
 		}
+	}
+}
+
+// TestHostileRecord: whatever stands in a record, it is words on the page: no
+// element, no address and no attribute comes of it, and every page still leads.
+func TestHostileRecord(t *testing.T) {
+	const hostile = `</blockquote><script src=x>alert(1)</script><img src=x onerror=alert(1)> "' onclick="x" {{7*7}} ${x} <!-- javascript:alert(1) & ‮`
+	quoted, err := json.Marshal(hostile)
+	must(t, err)
+	word := string(quoted)
+	record := `{ "record": 1, "shop": WORD, "procedure": "sweep", "title": WORD, "revision": WORD, "fingerprint": WORD,
+  "unit": { "serial": WORD, "options": [WORD] }, "worker": WORD, "started": "2026-04-29T08:00:00Z", "saved": "2026-04-29T09:00:00Z",
+  "steps": [{ "step": "1.1", "id": WORD, "words": WORD, "state": "does not apply", "at": "2026-04-29T08:00:00Z", "reason": WORD }],
+  "holds": [
+    { "step": "1.1", "hold": WORD, "kind": "measure", "met": false, "unit": WORD, "values": [{ "where": WORD, "typed": WORD, "value": 1 }, { "where": "x", "typed": "2", "value": 2 }],
+      "failed": [{ "at": "2026-04-29T08:00:00Z", "values": [{ "where": WORD, "typed": WORD, "value": null }] }] },
+    { "step": "1.1", "hold": WORD, "kind": "note", "met": true, "words": WORD, "answer": WORD, "signed": { "name": WORD, "at": "2026-04-29T08:00:00Z" } }],
+  "gaps": [{ "step": "1.1", "at": "2026-04-29T08:00:00Z", "unticked": ["1.1"], "holds": [WORD] }],
+  "notes": [{ "step": "1.1", "at": "2026-04-29T08:00:00Z", "words": WORD }], "clock": [{ "at": "2026-04-29T08:00:00Z", "back": 3 }] }`
+	from, to := t.TempDir(), filepath.Join(t.TempDir(), "site")
+	for name, text := range map[string]string{
+		"shop.yaml": "title: Shop\n", "procedures/sweep.md": "---\ntitle: Sweep\n---\n## Work\n\n1. Sweep.\n",
+		"records/a.json": strings.ReplaceAll(record, "WORD", word),
+	} {
+		must(t, os.MkdirAll(filepath.Dir(filepath.Join(from, name)), 0o755))
+		must(t, os.WriteFile(filepath.Join(from, name), []byte(text), 0o644))
+	}
+	r, err := generator.Build(generator.Options{Manual: from, To: to, Today: demoDay})
+	must(t, err)
+	for _, f := range r.Findings {
+		if f.Level == finding.Error && f.Code != "record-disagrees" {
+			t.Errorf("%s [%s]", f.Message, f.Code)
+		}
+	}
+	if r.Errors() > 0 { // what was typed is not the value: told, and then shown without it
+		must(t, os.WriteFile(filepath.Join(from, "records", "a.json"), []byte(strings.ReplaceAll(strings.ReplaceAll(record, `"typed": WORD, "value": 1`, `"typed": "1", "value": 1`), "WORD", word)), 0o644))
+		r, err = generator.Build(generator.Options{Manual: from, To: to, Today: demoDay})
+		must(t, err)
+	}
+	site := pages(t, to)
+	if r.Errors() > 0 || site["records/a.html"] == nil {
+		t.Fatal("the record stops the build", r.Findings)
+	}
+	seen := 0
+	var files []string
+	for name, data := range site {
+		if path.Ext(name) != ".html" {
+			continue
+		}
+		files = append(files, filepath.Join(to, filepath.FromSlash(name)))
+		seen += strings.Count(string(data), "alert(1)")
+		for _, e := range elements(t, data) {
+			if e.tag == "img" || e.attr["onerror"] != "" || e.attr["onclick"] != "" || strings.HasPrefix(e.attr["href"], "javascript:") || e.tag == "script" && !strings.Contains(e.attr["src"], "theme/") {
+				t.Errorf("%s: %v", name, e)
+			}
+		}
+	}
+	if seen < 20 {
+		t.Errorf("the words stand on the pages %d times: the test looks at nothing", seen)
+	}
+	for _, f := range htmlValidate(t, files) {
+		t.Error(f)
 	}
 }

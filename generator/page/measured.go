@@ -67,7 +67,7 @@ func (s *Site) measured(jobs []*manual.Job) []Measured {
 	var out []Measured
 	add := func(id string, hold *manual.Hold) {
 		if list := byHold[id]; len(list) > 0 {
-			out = append(out, s.measuredAt(id, hold, list))
+			out = append(out, s.measuredAt(len(out)+1, cmp.Or(label(hold), id), hold, list))
 		}
 		delete(byHold, id)
 	}
@@ -103,18 +103,23 @@ func takenAt(j *manual.Job, h *manual.JobHold) []taken {
 	return out
 }
 
-func (s *Site) measuredAt(id string, hold *manual.Hold, list []taken) Measured {
+func label(h *manual.Hold) string {
+	if h == nil {
+		return ""
+	}
+	return h.Label()
+}
+
+// measuredAt is what was measured at the nth hold of a page.
+func (s *Site) measuredAt(n int, title string, hold *manual.Hold, list []taken) Measured {
 	w := s.jobWords()
 	slices.SortStableFunc(list, func(a, b taken) int { return a.at.Compare(b.at) })
-	v := Measured{Title: id}
+	v := Measured{Title: title}
 	unit := list[len(list)-1].hold.Unit
-	if hold != nil {
-		v.Title = hold.Label()
-		if hold.Limit.Unit.Dimension() != quantity.None {
-			unit = blankUnit(hold)
-		}
+	if hold != nil && hold.Limit.Unit.Dimension() != quantity.None {
+		unit = blankUnit(hold)
 	}
-	c := &plot.Chart{ID: "plot-" + id, Title: v.Title, Unit: unit, Limit: w.Limit, Out: w.Out}
+	c := &plot.Chart{ID: "plot-" + strconv.Itoa(n), Title: v.Title, Unit: unit, Limit: w.Limit, Out: w.Out}
 	for _, t := range list {
 		s.chart(c, t, unit)
 	}

@@ -37,7 +37,7 @@ type RecordStep struct {
 // are asked for; what people typed as words is shown as they typed it.
 func (s *Site) Record(frame Frame, j *manual.Job, named bool) *Record {
 	w := s.jobWords()
-	v := &Record{Frame: frame, W: w, Heading: fmt.Sprintf(w.RecordOf, j.Title), Name: "records/" + j.Name + ".json", Procedure: Link{Name: j.Title}}
+	v := &Record{Frame: frame, W: w, Heading: fmt.Sprintf(w.RecordOf, titleOf(j)), Name: "records/" + j.Name + ".json", Procedure: Link{Name: j.Title}}
 	if j.To != nil {
 		v.Procedure = s.link(frame.Up, j.To)
 		if j.To.For.To != nil {
@@ -210,7 +210,15 @@ func valuesOf(list []manual.JobReading, unit string) string {
 	return joined(out)
 }
 
+// titleOf is the procedure's title as it is now; of one that is gone, as it was.
+func titleOf(j *manual.Job) string {
+	if j.To != nil {
+		return j.To.Label()
+	}
+	return j.Title
+}
+
 // RecordFrame is the frame of a job's page in the site.
 func (s *Site) RecordFrame(here string, j *manual.Job) Frame {
-	return s.Frame(here, fmt.Sprintf(s.jobWords().RecordOf, j.Title)+", "+minute(j.Saved))
+	return s.Frame(here, fmt.Sprintf(s.jobWords().RecordOf, titleOf(j))+", "+minute(j.Saved))
 }

@@ -77,10 +77,11 @@ func (c *Chart) SVG() string {
 	}
 	f := c.frame()
 	legend := c.legend()
+	id := html.EscapeString(c.ID)
 	tall := top + height + bottom + len(legend)*legendLine
 	var b strings.Builder
 	fmt.Fprintf(&b, `<svg class="plot" role="img" aria-labelledby="%s-title %s-text" viewBox="0 0 %d %d"><title id="%s-title">%s</title><desc id="%s-text">%s</desc>`,
-		c.ID, c.ID, width, tall, c.ID, html.EscapeString(c.Title), c.ID, html.EscapeString(c.Text))
+		id, id, width, tall, id, html.EscapeString(c.Title), id, html.EscapeString(c.Text))
 	c.axes(&b, f)
 	c.limits(&b, f)
 	size := markSize(len(c.Points))
@@ -192,7 +193,9 @@ func (c *Chart) limits(b *strings.Builder, f *frame) {
 			if below := f.y(*last) + 17; i == 1 && below < top+height {
 				y = below // a lower end has its word below it, where there is room
 			}
-			text(b, width-right-2, y, "end", c.Limit)
+			for _, class := range []string{"halo", "word"} { // the word can be read over marks
+				fmt.Fprintf(b, `<text class="%s" x="%d" y="%s" text-anchor="end">%s</text>`, class, width-right-2, at(y), html.EscapeString(c.Limit))
+			}
 		}
 	}
 }
@@ -238,9 +241,14 @@ func markSize(points int) float64 {
 }
 
 // shapes tell the series apart without a colour: circle, square, triangle,
-// diamond, triangle on its point, cross. The numbers are in half widths.
-var shapes = []string{
-	"", "M-1 -1H1V1H-1z", "M0 -1.2L1.2 1H-1.2z", "M0 -1.4L1.4 0L0 1.4L-1.4 0z", "M0 1.2L1.2 -1H-1.2z", "M-1 -.4H-.4V-1H.4V-.4H1V.4H.4V1H-.4V.4H-1z",
+// diamond, triangle on its point, cross. They are corners, in half widths.
+var shapes = [][][2]float64{
+	nil,
+	{{-1, -1}, {1, -1}, {1, 1}, {-1, 1}},
+	{{0, -1.2}, {1.2, 1}, {-1.2, 1}},
+	{{0, -1.4}, {1.4, 0}, {0, 1.4}, {-1.4, 0}},
+	{{0, 1.2}, {1.2, -1}, {-1.2, -1}},
+	{{-1.2, -.4}, {-.4, -.4}, {-.4, -1.2}, {.4, -1.2}, {.4, -.4}, {1.2, -.4}, {1.2, .4}, {.4, .4}, {.4, 1.2}, {-.4, 1.2}, {-.4, .4}, {-1.2, .4}},
 }
 
 // mark draws one point: hollow within the limit; out of it full, and half as
@@ -252,9 +260,13 @@ func mark(b *strings.Builder, x, y, size float64, of int, out bool) {
 	}
 	if of %= len(shapes); of == 0 {
 		fmt.Fprintf(b, `<circle class="%s" cx="%s" cy="%s" r="%s"/>`, class, at(x), at(y), at(size))
-	} else {
-		fmt.Fprintf(b, `<path class="%s" transform="translate(%s %s) scale(%s)" d="%s"/>`, class, at(x), at(y), at(size), shapes[of])
+		return
 	}
+	fmt.Fprintf(b, `<path class="%s" d="`, class)
+	for i, corner := range shapes[of] {
+		fmt.Fprintf(b, "%c%s %s", "ML"[min(i, 1)], at(x+corner[0]*size), at(y+corner[1]*size))
+	}
+	b.WriteString(`z"/>`)
 }
 
 func text(b *strings.Builder, x, y float64, anchor, words string) {

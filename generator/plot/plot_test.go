@@ -50,7 +50,7 @@ func TestOnePoint(t *testing.T) {
 	if !strings.Contains(svg, `class="limit" d="M42.5 30H346"`) {
 		t.Errorf("the limit is elsewhere: %s", svg)
 	}
-	for _, want := range []string{`<title id="plot-gap-title">gap</title>`, `<desc id="plot-gap-text">One value.</desc>`, `aria-labelledby="plot-gap-title plot-gap-text"`, `>mm</text>`, `>05-04</text>`, `>2026</text>`, `>limit</text>`} {
+	for _, want := range []string{`<title id="plot-gap-title">gap</title>`, `<desc id="plot-gap-text">One value.</desc>`, `aria-labelledby="plot-gap-title plot-gap-text"`, `>mm</text>`, `>05-04</text>`, `>2026</text>`, `<text class="word" x="344" y="25"`} {
 		if !strings.Contains(svg, want) {
 			t.Errorf("%s is not in %s", want, svg)
 		}
@@ -78,7 +78,7 @@ func TestLimitsStep(t *testing.T) {
 			t.Errorf("%s is not in %s", want, svg)
 		}
 	}
-	for _, want := range []string{">left</text>", ">right</text>", ">out of the limit</text>", `<path class="out" transform=`} {
+	for _, want := range []string{">left</text>", ">right</text>", ">out of the limit</text>", `<path class="out" d="M`} {
 		if !strings.Contains(svg, want) {
 			t.Errorf("%s is not in %s", want, svg)
 		}
@@ -88,7 +88,7 @@ func TestLimitsStep(t *testing.T) {
 // Hostile words stay words.
 func TestWordsAreEscaped(t *testing.T) {
 	hostile := `</svg><script>alert(1)</script>&"'`
-	c := &Chart{ID: "x", Title: hostile, Text: hostile, Unit: hostile, Limit: hostile, Out: hostile, Series: []string{hostile, hostile + "2"},
+	c := &Chart{ID: hostile, Title: hostile, Text: hostile, Unit: hostile, Limit: hostile, Out: hostile, Series: []string{hostile, hostile + "2"},
 		Points: []Point{{At: day, Value: 1, Out: true}, {At: day, Value: 2, Of: 1}}, Limits: []Limit{{High: n(1)}}}
 	svg := c.SVG()
 	wellFormed(t, svg)
@@ -110,7 +110,7 @@ func wellFormed(t interface{ Fatalf(string, ...any) }, svg string) {
 	}
 }
 
-var place = regexp.MustCompile(`(?:cx="|translate\()([-\d.]+)(?:" cy="| )([-\d.]+)`)
+var place = regexp.MustCompile(`(?:cx="|class="(?:in|out)" d="M)([-\d.]+)(?:" cy="| )([-\d.]+)`)
 
 // Whatever the values, from one point to 500: every mark and every limit is
 // inside the picture.
@@ -134,7 +134,7 @@ func TestEveryMarkIsInside(t *testing.T) {
 		for _, m := range marks[:len(c.Points)] {
 			x, _ := strconv.ParseFloat(m[1], 64)
 			y, _ := strconv.ParseFloat(m[2], 64)
-			if x < 14 || x > width-right || y < top-0.1 || y > top+height+0.1 {
+			if x < 14-8 || x > width-right+8 || y < top-8 || y > top+height+8 { // a square's corner is beside its middle
 				t.Fatalf("a mark at %s", fmt.Sprint(m[1:]))
 			}
 		}
