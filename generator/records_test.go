@@ -218,7 +218,7 @@ func TestDemoRecords(t *testing.T) {
 // TestHostileRecord: whatever stands in a record, it is words on the page: no
 // element, no address and no attribute comes of it, and every page still leads.
 func TestHostileRecord(t *testing.T) {
-	const hostile = `</blockquote><script src=x>alert(1)</script><img src=x onerror=alert(1)> "' onclick="x" {{7*7}} ${x} <!-- javascript:alert(1) & ‮`
+	const hostile = `</blockquote><script src=x>alert(1)</script><img src=x onerror=alert(1)> "' onclick="x" {{7*7}} ${x} <!-- javascript:alert(1) & ` + "\u202e"
 	quoted, err := json.Marshal(hostile)
 	must(t, err)
 	word := string(quoted)
