@@ -278,11 +278,8 @@ func streamsaid(qw422016 *qt422016.Writer, f *page.Feedback, n *page.Said) {
 	qw422016.N().S(` `)
 	qw422016.N().S(`·`)
 	qw422016.N().S(` `)
-	qw422016.N().S(`<a href="`)
-	qw422016.E().S(n.Record.Address)
-	qw422016.N().S(`">`)
-	qw422016.E().S(f.Record)
-	qw422016.N().S(`</a></p><blockquote><p>`)
+	streamanchor(qw422016, n.Record)
+	qw422016.N().S(`</p><blockquote><p>`)
 	qw422016.E().S(n.Words)
 	qw422016.N().S(`</p></blockquote>`)
 	for _, a := range n.Answers {

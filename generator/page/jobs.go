@@ -58,6 +58,9 @@ func (s *Site) bookJobs() {
 	}
 	taken := map[string]int{}
 	for _, j := range s.Manual.Jobs {
+		if j.To != nil && !s.shown[j.To] {
+			continue // a draft's words are not published
+		}
 		name := syntax.PhaseID(j.Name)
 		if name == "" {
 			name = "record"
@@ -89,7 +92,18 @@ func (s *Site) bookJobs() {
 }
 
 // Counted are the jobs that have a page, the oldest first.
-func (s *Site) Counted() []*manual.Job { return s.jobs.all }
+func (s *Site) Counted() []*manual.Job {
+	return slices.DeleteFunc(slices.Clone(s.jobs.all), func(j *manual.Job) bool { return s.jobs.pages[j] == "" })
+}
+
+// recordLink is a link to a job's page.
+func (s *Site) recordLink(up, name string, j *manual.Job) Link {
+	l := Link{Name: name}
+	if page := s.jobs.pages[j]; page != "" {
+		l.Address = up + page
+	}
+	return l
+}
 
 // RecordPageOf is the path of a job's page in the site.
 func (s *Site) RecordPageOf(j *manual.Job) string { return s.jobs.pages[j] }
@@ -130,7 +144,7 @@ func (s *Site) jobWords() *words.Jobs { return words.JobsIn(s.Words.Lang) }
 func (s *Site) jobRow(up string, j *manual.Job, named bool) JobRow {
 	w := s.jobWords()
 	row := JobRow{
-		When: Link{Name: minute(j.Saved), Address: up + s.jobs.pages[j]}, Procedure: Link{Name: j.Title},
+		When: s.recordLink(up, minute(j.Saved), j), Procedure: Link{Name: j.Title},
 		Unit: s.shortUnit(j), Revision: s.jobRevision(j), Gaps: w.NoGaps,
 	}
 	if j.To != nil {

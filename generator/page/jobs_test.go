@@ -200,6 +200,19 @@ func TestRecordPage(t *testing.T) {
 	}
 }
 
+// What was done by a draft is no page of the published site; the writer is told
+// what was said of it all the same.
+func TestJobsOfADraft(t *testing.T) {
+	s := siteOf(t, map[string]string{
+		"procedures/set-gap.md": "---\ntitle: Set the gap\nstatus: draft\n---\n## Work\n\n1. Look.\n",
+		"records/a.json":        aJob(append(note("1.1", "Look where?"), `{ "serial": "4", "options": ["cab"] }`, `{ "serial": "", "options": [] }`)...),
+	})
+	said := s.allSaid("").Notes
+	if len(s.Counted()) != 0 || len(said) != 1 || said[0].Record.Address != "" || said[0].Step.Address != "" || said[0].Procedure.Address != "" {
+		t.Errorf("%v %+v", s.Counted(), said)
+	}
+}
+
 // Five hundred jobs stay usable: ten rows stand open, the rest is folded.
 func TestManyJobs(t *testing.T) {
 	records := map[string]string{}

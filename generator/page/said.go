@@ -83,7 +83,7 @@ func (s *Site) note(up string, j *manual.Job, n manual.JobNote) Said {
 	w := s.jobWords()
 	v := Said{
 		Procedure: Link{Name: j.Title}, Step: Link{Name: n.Step}, Words: n.Words, Date: manual.DateOf(n.At).String(),
-		Record: Link{Name: j.Name, Address: up + s.jobs.pages[j]},
+		Record: s.recordLink(up, w.Record, j),
 	}
 	if j.To != nil {
 		v.Procedure = s.link(up, j.To)
