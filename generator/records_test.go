@@ -1,6 +1,7 @@
 package generator_test
 
 import (
+	"context"
 	"encoding/json"
 	"fmt"
 	"maps"
@@ -69,9 +70,17 @@ var demoJobs = []played{
 }
 
 // clockAt makes the page's clock begin at a time and go on; later(n) moves it n
-// minutes on, also over a reload.
-const clockAt = `{ let jump = Number(sessionStorage.getItem('jump') || 0); Date.now = () => Math.round(%d + jump + performance.now());
-	window.later = (n) => { jump += n * 60000; sessionStorage.setItem('jump', jump); window.baybinder.page.beat(); }; }`
+// minutes on.
+const clockAt = `{ let jump = 0; Date.now = () => Math.round(%d + jump + performance.now());
+	window.later = (n) => { jump += n * 60000; window.baybinder.page.beat(); }; }`
+
+// setClock gives every page that is opened from now on a clock that begins at a
+// time, in milliseconds since 1970.
+func setClock(t *testing.T, ctx context.Context, ms int64) {
+	t.Helper()
+	_, err := chromedp.Call(ctx, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: fmt.Sprintf(clockAt, ms)})
+	must(t, err)
+}
 
 // play clicks through a whole job and returns the record that the page saves.
 func play(t *testing.T, site string, j played) string {
@@ -81,8 +90,7 @@ func play(t *testing.T, site string, j played) string {
 	must(t, err)
 	_, err = chromedp.Call(ctx, emulation.SetTimezoneOverride, emulation.SetTimezoneOverrideParams{TimezoneID: "Europe/Madrid"})
 	must(t, err)
-	_, err = chromedp.Call(ctx, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: fmt.Sprintf(clockAt, start.UnixMilli())})
-	must(t, err)
+	setClock(t, ctx, start.UnixMilli())
 	file := "file://" + filepath.Join(site, "procedures", j.procedure+".html")
 	work(t, ctx, file)
 	js[any](t, ctx, fmt.Sprintf(`type(document.getElementById('unit-serial'), '%s'); press(document.querySelector('.choose'), 'Take this number'); type(document.getElementById('worker'), '%s'); 0`, j.unit, j.worker))
@@ -90,7 +98,8 @@ func play(t *testing.T, site string, j played) string {
 	must(t, json.Unmarshal([]byte(js[string](t, ctx, `JSON.stringify(baybinder.page.steps.map((s) => s.number))`)), &numbers))
 	for _, n := range append(numbers, j.skip...) {
 		if n == j.reload && n != "" {
-			work(t, ctx, file) // the power was out
+			setClock(t, ctx, js[int64](t, ctx, `Date.now()`)+60_000)
+			work(t, ctx, file) // the power was out for a minute
 		}
 		if !js[bool](t, ctx, `!step('`+n+`').querySelector(':scope > .row > .tick').disabled`) {
 			continue // not on this unit, or not needed
