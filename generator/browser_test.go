@@ -122,7 +122,7 @@ var pageKinds = []string{
 	"index.html", "search.html", "labels.html", "snags.html", "machines/index.html", "machines/delivery-tug.html", "tools/index.html", "supplies/index.html",
 	"hazards/index.html", "holds/index.html", "roles/index.html", "procedures/isolate-tug-traction.html",
 	"procedures/replace-contactor-panel.html", "tools/two-pole-tester.html", "hazards/traction-charge.html",
-	"holds/traction-dead.html", "roles/foreman.html",
+	"holds/traction-dead.html", "roles/foreman.html", "procedures/drive-off-and-stop-test.html", "records/tug-112-isolate-2026-04-29.html",
 }
 
 // axeFinding is one violation that axe-core tells.

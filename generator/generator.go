@@ -74,6 +74,7 @@ func Build(o Options) (*Result, error) {
 	if err != nil || r.Errors() > 0 {
 		return r, err
 	}
+	r.Walks.Forget()
 	site, err := stage(context.Background(), r, o, pagesOf(r, o))
 	if err != nil {
 		return r, err

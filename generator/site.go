@@ -42,6 +42,10 @@ func leaves(s *page.Site) []leaf {
 	}
 	all = each(all, s.Shown, func(w io.Writer, p *manual.Procedure) { theme.WriteProcedure(w, s.Procedure(p)) })
 	all = each(all, m.Machines, func(w io.Writer, x *manual.Machine) { theme.WriteMachine(w, s.Machine(x)) })
+	for _, j := range s.Counted() {
+		name := s.RecordPageOf(j)
+		all = append(all, leaf{name, func(w io.Writer) { theme.WriteRecord(w, s.Record(s.RecordFrame(name, j), j, false)) }})
+	}
 	for _, x := range m.Machines {
 		all = append(all,
 			leaf{page.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.TorqueCard(x)) }},

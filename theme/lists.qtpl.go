@@ -433,6 +433,11 @@ func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
 	qw422016.N().S(`</h1></header>`)
 	qw422016.N().S(`
 `)
+	if p.Jobs != nil {
+		qw422016.N().S(`<p class="jump"><a href="#jobs">`)
+		qw422016.E().S(p.Jobs.Done)
+		qw422016.N().S(`</a></p>`)
+	}
 	qw422016.N().S(`<section class="topic"><h2>`)
 	qw422016.E().S(p.ProceduresFor)
 	qw422016.N().S(`</h2><ul class="cards">`)
@@ -462,6 +467,9 @@ func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
 	streammachineThings(qw422016, p.Words, p.Words.Fasteners, p.Fasteners)
 	streammachineThings(qw422016, p.Words, p.Words.Fluids, p.Fluids)
 	streammachineFacts(qw422016, p.Words, p.Words.Settings, p.Settings)
+	if p.Jobs != nil {
+		streamjobs(qw422016, p.Jobs)
+	}
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -596,6 +604,7 @@ func StreamSnags(qw422016 *qt422016.Writer, p *page.Snags) {
 	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)
+	streamfeedback(qw422016, p.Said)
 	if len(p.NotReached) > 0 {
 		streamlist(qw422016, p.Words.NotReached, p.NotReached)
 		qw422016.N().S(`<p>`)

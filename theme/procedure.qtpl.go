@@ -133,6 +133,12 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 		}
 		qw422016.N().S(`</ul></section>`)
 	}
+	if p.Said != nil {
+		streamfeedback(qw422016, p.Said)
+	}
+	if p.Jobs != nil {
+		streamjobs(qw422016, p.Jobs)
+	}
 	qw422016.N().S(`<div class="wrong-lines"><p>`)
 	qw422016.E().S(p.WrongLine)
 	qw422016.N().S(`</p><p><span class="blank wide"></span></p><p><span class="blank wide"></span></p></div></section>`)
@@ -165,6 +171,12 @@ func streambay(qw422016 *qt422016.Writer, b *page.Bay) {
 	qw422016.N().S(`" data-revision="`)
 	qw422016.E().S(b.Revision)
 	qw422016.N().S(`"`)
+	if b.Fingerprint != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-fingerprint="`)
+		qw422016.E().S(b.Fingerprint)
+		qw422016.N().S(`"`)
+	}
 	if b.Machine != "" {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-machine="`)
@@ -600,6 +612,11 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul>`)
+	}
+	if s.Said != "" {
+		qw422016.N().S(`<p class="said-here"><a href="#said">`)
+		qw422016.E().S(s.Said)
+		qw422016.N().S(`</a></p>`)
 	}
 	if s.Changed {
 		streamstand(qw422016, w, w.WhereThingsStand, s.Stand)

@@ -31,6 +31,8 @@ type binder struct {
 	people     *index[manual.Person]
 	renamed    map[string]*manual.Procedure // by an earlier id
 
+	lost bool // a record could not be read: an answer to it is not unknown
+
 	drafts []*draft // procedures whose steps are not bound yet
 }
 
@@ -61,6 +63,7 @@ func All(tree *source.Tree) *Bound {
 	b.bindProcedures()
 	b.translations()
 	b.readings()
+	b.records()
 	b.drafts = nil
 	return &Bound{Manual: b.m, Findings: b.list, binder: b}
 }

@@ -58,6 +58,13 @@ var (
 		{Rule: &missingQualification, Procedure: runMissingQualification},
 	}
 
+	// What jobs that were done tell.
+	recordRules = []*Rule{
+		{Rule: &recordDiffers, Manual: runRecordDiffers},
+		{Rule: &recordDisagrees, Manual: runRecordDisagrees},
+		{Rule: &bind.UnknownPerson, Manual: runRecordPerson},
+	}
+
 	// What dates and fingerprints tell.
 	datedRules = []*Rule{
 		{Rule: &changedSinceIssue, Manual: runChangedSinceIssue},

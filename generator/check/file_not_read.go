@@ -39,6 +39,10 @@ func betterName(name string) string {
 		if slices.Contains([]string{".markdown", ".mdown", ".mkd", ".MD"}, ext) {
 			return stem + ".md"
 		}
+	case top == "records":
+		if name = strings.TrimSuffix(name, ".txt"); path.Ext(name) == ".JSON" || path.Ext(name) == ".json" && ext == ".txt" {
+			return strings.TrimSuffix(name, path.Ext(name)) + ".json"
+		}
 	}
 	return ""
 }

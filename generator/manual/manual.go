@@ -21,7 +21,9 @@ type Manual struct {
 	Plans      []*Plan
 	People     []*Person
 	Record     []Reading
-	Revisions  []Revision      // by date, and of one day in the order of the file
+	Revisions  []Revision // by date, and of one day in the order of the file
+	Jobs       []*Job     // by path
+	Answers    []Answer
 	Pictures   map[string]bool // files that pages show, by path inside the manual
 	Files      map[string]bool // every file of the manual
 }

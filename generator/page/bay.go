@@ -15,13 +15,14 @@ import (
 // Bay is what the bay's script must know of a procedure to keep its job: the
 // page holds it as attributes, so that no script stands in the page itself.
 type Bay struct {
-	Shop      string
-	Procedure string
-	Revision  string
-	Machine   string // "" for a general procedure
-	Options   string // JSON: option id to words, those that the page asks about
-	Units     string // JSON: rows of serial numbers with the options that they have
-	OnlyOne   string // JSON: options of which a unit has at most one
+	Shop        string
+	Procedure   string
+	Revision    string
+	Fingerprint string // of that revision
+	Machine     string // "" for a general procedure
+	Options     string // JSON: option id to words, those that the page asks about
+	Units       string // JSON: rows of serial numbers with the options that they have
+	OnlyOne     string // JSON: options of which a unit has at most one
 }
 
 // unitRow is a row of a machine's serial numbers, for the script.
@@ -42,7 +43,7 @@ type Terms struct {
 func (s *Site) bay(p *manual.Procedure) Bay {
 	v := Bay{Shop: s.Manual.Shop.Title, Procedure: p.ID}
 	if r := s.lastRevision(p); r != nil {
-		v.Revision = r.Number
+		v.Revision, v.Fingerprint = r.Number, r.Fingerprint
 	}
 	m := p.For.To
 	if m == nil {

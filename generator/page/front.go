@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/bind"
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 )
@@ -115,6 +116,7 @@ type Snags struct {
 	Findings   []Snag
 	NotReached []Link
 	Drafts     []string
+	Said       *Feedback
 }
 
 // Snag is one finding on the list.
@@ -128,9 +130,9 @@ type Snag struct {
 
 // Snags makes the writer's list.
 func (s *Site) Snags() *Snags {
-	v := &Snags{Frame: s.Frame("snags.html", s.Words.Snags)}
+	v := &Snags{Frame: s.Frame("snags.html", s.Words.Snags), Said: s.allSaid("")}
 	for _, f := range s.Findings {
-		if strings.HasPrefix(f.At.Path(), "readings/") {
+		if strings.HasPrefix(f.At.Path(), "readings/") || f.Code == bind.UnknownPerson.Code {
 			continue // it names people, and this page is published
 		}
 		line, col := f.At.LineCol()

@@ -23,6 +23,7 @@ type Machine struct {
 	Settings   []Fact
 	Cards      []Link
 	Procedures []Sheet
+	Jobs       *Jobs // jobs that were done at it; nil where none was
 }
 
 // Thing is a part, fastener or fluid with its facts.
@@ -75,6 +76,7 @@ func (s *Site) Machine(m *manual.Machine) *Machine {
 	v.Cards = s.cards(v.Up, m)
 	v.Under = underDrawing(m, w.UnderDrawing)
 	s.machineThings(v, m)
+	v.Jobs = s.JobsAt(v.Up, m, false)
 	for _, p := range s.Shown {
 		if p.For.To == m {
 			v.Procedures = append(v.Procedures, s.sheet(v.Up, p))

@@ -32,6 +32,8 @@ type Procedure struct {
 	CalledBy, SeenBy []Link
 	Also             []string // other names and symptoms
 	Changes          []Change
+	Jobs             *Jobs     // jobs that were done; nil where none was
+	Said             *Feedback // what was said of its steps; nil where nothing was
 }
 
 // Before is what must be known before the start.
@@ -89,6 +91,7 @@ type Step struct {
 	Refit    []HTML // notes that are shown where the step is reversed
 	Why      []Reason
 	Terms    Terms
+	Said     string // how many said that it is wrong, and have no answer
 	Guarded  bool   // it cannot be skipped
 	Changes  string // what it changes: "remove:seat-base"
 	Optional bool
@@ -164,6 +167,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 	v.Checked = s.checked(p)
 	s.around(v, p)
 	v.Changes = s.changes(p)
+	v.Jobs, v.Said = s.JobsOf(v.Up, p, false), s.saidOf(v.Up, p)
 	return v
 }
 

@@ -32,6 +32,7 @@ type Site struct {
 
 	shown  map[*manual.Procedure]bool
 	faults int // fault codes that steps name
+	jobs   jobBook
 }
 
 // NewSite gathers what the pages of a checked manual need.
@@ -48,6 +49,7 @@ func NewSite(m *manual.Manual, walks *walk.Result, findings []finding.Finding, t
 	}
 	s.Links = crosslink.Of(s.Shown)
 	s.faults = len(s.faultRows())
+	s.bookJobs()
 	for _, p := range s.Shown {
 		s.Kits.Of(p) // the books are full before pages are made side by side
 		s.Times.Of(p)

@@ -39,6 +39,9 @@ func (s *Site) phase(up string, p *manual.Procedure, phase *manual.Phase) Phase 
 func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 	v := Step{Number: st.Number, Anchor: Anchor(st), When: s.conditions(p, st.Links), People: st.People}
 	v.Boxes = s.boxes(up, hazardsOf(p, st.Links))
+	if n := s.jobs.open[st]; n > 0 {
+		v.Said = fmt.Sprintf(s.jobWords().SaidHere, n)
+	}
 	v.Terms, v.Guarded, v.Changes = terms(st.Links), guarded(v.Boxes, st.Links), changes(st.Links)
 	v.Optional = slices.ContainsFunc(st.Links, func(l *manual.Link) bool { return l.Is("optional") })
 	for i := range st.Blocks {

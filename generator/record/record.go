@@ -1,4 +1,4 @@
-// Package record knows the file that a job at the bay is saved as.
+// Package record reads the file that a job at the bay is saved as, and says which records count on a day.
 package record
 
 import _ "embed"

@@ -152,7 +152,7 @@ func IsText(name string) bool {
 	case top == "readings":
 		return ext == ".yaml" || ext == ".csv"
 	case top == "records":
-		return ext == ".json"
+		return ext == ".json" || name == "records/answers.csv"
 	}
 	return false
 }

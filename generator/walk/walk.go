@@ -103,6 +103,9 @@ func (r *Result) Again(p *manual.Procedure) *Walk {
 	return r.walks[p]
 }
 
+// Forget gives up what Again needs; at ten thousand procedures that is much.
+func (r *Result) Forget() { r.shared = nil }
+
 // summarizeBelow makes the summaries that are missing of what a procedure
 // calls.
 func (s *shared) summarizeBelow(c called) {

@@ -12,6 +12,7 @@
       this.shop = root.dataset.shop;
       this.procedure = root.dataset.procedure;
       this.revision = root.dataset.revision;
+      this.fingerprint = root.dataset.fingerprint || '';
       this.unit = new bay.Unit(root);
       this.live = make('p', { class: 'live', role: 'status' });
       this.trouble = make('p', { class: 'trouble', role: 'alert', hidden: true });

@@ -4,7 +4,14 @@
 // A tick says who marked a step, and when; it proves nothing.
 (function (bay) {
   const { make, fill } = bay;
-  const iso = (ms) => new Date(ms).toISOString();
+
+  // iso writes a time as the clock at the bay shows it, with how far that is
+  // from UTC: 2026-05-04T10:42:00.000+02:00.
+  function iso(ms) {
+    const ahead = -new Date(ms).getTimezoneOffset(), two = (n) => String(Math.floor(Math.abs(n))).padStart(2, '0');
+    return new Date(ms + ahead * 60000).toISOString().slice(0, -1) + (ahead < 0 ? '-' : '+') + two(ahead / 60) + ':' + two(ahead % 60);
+  }
+
   const states = { '': 'not yet', hand: 'in hand', done: 'done', skipped: 'does not apply', elsewhere: 'not on this unit', needless: 'not needed' };
 
   function stepOf(s) {
@@ -22,6 +29,7 @@
     if (h.kind === 'wait' && h.until !== null) Object.assign(out, { from: iso(h.from), until: iso(h.until) });
     if (h.kind === 'measure') {
       out.unit = h.data.unit || '';
+      for (const end of ['low', 'high']) if (h.data[end]) out[end] = Number(h.data[end]);
       out.values = readings(h, now.values);
       out.failed = (now.failed || []).map((f) => ({ at: iso(f.at), values: readings(h, f.values) }));
       if ('proved' in h.data) out.proved = now.proved === true;
@@ -37,7 +45,7 @@
     const job = page.job;
     return {
       record: 1, shop: page.shop, procedure: page.procedure, title: document.querySelector('h1').textContent,
-      revision: job.revision, unit: job.unit || { serial: '', options: [] }, worker: job.worker,
+      revision: job.revision, fingerprint: job.fingerprint || '', unit: job.unit || { serial: '', options: [] }, worker: job.worker,
       started: iso(job.started), saved: iso(Date.now()),
       steps: page.steps.map(stepOf),
       holds: page.steps.filter((s) => s.applies).flatMap((s) => s.holds).map(holdOf),

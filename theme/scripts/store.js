@@ -9,7 +9,7 @@
   bay.newJob = function (page) {
     const now = Date.now();
     return {
-      version: version, shop: page.shop, procedure: page.procedure, revision: page.revision, unit: null, worker: '',
+      version: version, shop: page.shop, procedure: page.procedure, revision: page.revision, fingerprint: page.fingerprint, unit: null, worker: '',
       started: now, saved: now, steps: {}, holds: {}, gaps: [], notes: [], clock: []
     };
   };

@@ -8,8 +8,12 @@ import (
 
 // Every word is there in every language, and takes the same values.
 func TestEveryWordInEveryLanguage(t *testing.T) {
-	en := reflect.ValueOf(english)
-	es := reflect.ValueOf(spanish)
+	everyWord(t, reflect.ValueOf(english), reflect.ValueOf(spanish))
+	everyWord(t, reflect.ValueOf(jobsInEnglish), reflect.ValueOf(jobsInSpanish))
+}
+
+func everyWord(t *testing.T, en, es reflect.Value) {
+	t.Helper()
 	for i := range en.NumField() {
 		name := en.Type().Field(i).Name
 		a, b := en.Field(i).String(), es.Field(i).String()
