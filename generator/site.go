@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
-	"strings"
 
 	"baybinder/generator/manual"
 	"baybinder/generator/page"
@@ -46,6 +45,7 @@ func leaves(s *page.Site) []leaf {
 			leaf{page.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.TorqueCard(x)) }},
 			leaf{page.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.FluidCard(x)) }})
 	}
+	all = each(all, m.Plans, func(w io.Writer, p *manual.Plan) { theme.WriteAssignment(w, s.Assignment(p)) })
 	all = each(all, m.Tools, func(w io.Writer, t *manual.Tool) { theme.WriteEntry(w, s.Tool(t)) })
 	all = each(all, m.Supplies, func(w io.Writer, u *manual.Supply) { theme.WriteEntry(w, s.Supply(u)) })
 	all = each(all, m.Hazards, func(w io.Writer, h *manual.Hazard) { theme.WriteEntry(w, s.Hazard(h)) })
@@ -63,20 +63,54 @@ func each[T any, P interface {
 	return all
 }
 
-// publishSite writes every page, picture and style, and swaps the site in.
-func publishSite(r *Result, o Options) error {
+// publishAll makes the site, and the readings where they are asked for. Both are
+// whole before the first is swapped in.
+func publishAll(r *Result, o Options) (err error) {
 	if err := apart(o.Manual, o.To); err != nil {
 		return err
 	}
-	site, err := publish.Begin(o.To)
+	var begun []*publish.Site
+	defer func() {
+		for _, site := range begun { // those that were not swapped in
+			site.Abort()
+		}
+	}()
+	begin := func(site *publish.Site, err error) (*publish.Site, error) {
+		if err == nil {
+			begun = append(begun, site)
+		}
+		return site, err
+	}
+	commit := func(site *publish.Site) ([]string, error) {
+		begun = begun[1:]
+		return site.Commit()
+	}
+	var readings *publish.Site
+	if o.Readings != "" {
+		if err := separate(o); err != nil {
+			return err
+		}
+		if readings, err = begin(beginReadings(o.Readings)); err != nil {
+			return err
+		}
+	}
+	site, err := begin(publish.Begin(o.To))
 	if err != nil {
 		return err
 	}
-	if err := writeSite(site, r, o); err != nil {
-		site.Abort()
+	s := page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview)
+	if err := writeSite(site, r, s); err != nil {
 		return err
 	}
-	r.Kept, err = site.Commit()
+	if readings != nil {
+		if err := writeReadings(readings, r, s); err != nil {
+			return err
+		}
+		if r.KeptReadings, err = commit(readings); err != nil {
+			return err
+		}
+	}
+	r.Kept, err = commit(site)
 	return err
 }
 
@@ -91,17 +125,30 @@ func apart(manual, to string) error {
 	if err != nil {
 		return err
 	}
-	if rel, err := filepath.Rel(site, from); err == nil && rel != ".." && !strings.HasPrefix(rel, ".."+string(filepath.Separator)) {
+	if holds(site, from) {
 		return fmt.Errorf("the site's folder %s holds the manual: name another with --to", to)
 	}
 	return nil
 }
 
-func writeSite(site *publish.Site, r *Result, o Options) error {
-	s := page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview)
+func writeSite(site *publish.Site, r *Result, s *page.Site) error {
 	pages := leaves(s)
 	index := make(chan map[string][]byte, 1)
 	go func() { index <- s.Index() }() // beside the pages: it takes one core a while
+	if err := putPages(site, pages); err != nil {
+		return err
+	}
+	r.Pages = len(pages)
+	for name, data := range <-index {
+		if err := site.Put("search/"+name, data); err != nil {
+			return err
+		}
+	}
+	return writeFiles(site, r)
+}
+
+// putPages writes pages side by side.
+func putPages(site *publish.Site, pages []leaf) error {
 	failed := make([]error, len(pages))
 	parallel.Each(len(pages), func(i int) {
 		var page bytes.Buffer
@@ -113,13 +160,7 @@ func writeSite(site *publish.Site, r *Result, o Options) error {
 			return err
 		}
 	}
-	r.Pages = len(pages)
-	for name, data := range <-index {
-		if err := site.Put("search/"+name, data); err != nil {
-			return err
-		}
-	}
-	return writeFiles(site, r)
+	return nil
 }
 
 // writeFiles copies the theme's files and the pictures that pages show.

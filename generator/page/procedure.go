@@ -9,6 +9,7 @@ import (
 	"baybinder/generator/kit"
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
+	"baybinder/theme/words"
 )
 
 // Procedure is a procedure's page.
@@ -32,6 +33,8 @@ type Procedure struct {
 	CalledBy, SeenBy []Link
 	Also             []string // other names and symptoms
 	Changes          []Change
+	Plans            []Link // reading plans that have it read
+	Training         *words.Readings
 }
 
 // Before is what must be known before the start.
@@ -163,6 +166,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 	v.Checked = s.checked(p)
 	s.around(v, p)
 	v.Changes = s.changes(p)
+	v.Plans, v.Training = s.plansWith(v.Up, p), s.training()
 	return v
 }
 

@@ -32,6 +32,7 @@ type Site struct {
 
 	shown  map[*manual.Procedure]bool
 	faults int // fault codes that steps name
+	plans  planBook
 }
 
 // NewSite gathers what the pages of a checked manual need.
@@ -48,6 +49,7 @@ func NewSite(m *manual.Manual, walks *walk.Result, findings []finding.Finding, t
 	}
 	s.Links = crosslink.Of(s.Shown)
 	s.faults = len(s.faultRows())
+	s.plans = s.planBook()
 	for _, p := range s.Shown {
 		s.Kits.Of(p) // the books are full before pages are made side by side
 		s.Times.Of(p)
@@ -69,7 +71,9 @@ type Frame struct {
 	FirstAid  []Aid   // what to do after each hazard that the page names
 	Cut       []CutAt // where energy is cut
 	Preview   bool
-	AtBay     bool // it is a procedure's: the bay's scripts run on it
+	AtBay     bool   // it is a procedure's: the bay's scripts run on it
+	Named     bool   // it names people: no page of the site, and without its search
+	Style     string // a style of its own, besides the one of every page
 }
 
 // Tab is one tab of the binder.
@@ -152,6 +156,8 @@ func folder(n manual.Named) string {
 		return "holds"
 	case *manual.Role:
 		return "roles"
+	case *manual.Plan:
+		return "plans"
 	}
 	return ""
 }
@@ -207,6 +213,9 @@ var bayScripts = []string{"store.js", "unit.js", "holds.js", "steps.js", "record
 
 // Scripts are the scripts of the page; it reads without them.
 func (f *Frame) Scripts() []string {
+	if f.Named {
+		return nil
+	}
 	all := []string{"words-" + f.Words.Lang + ".js", "pieces.js", "search.js"}
 	if f.AtBay {
 		all = append(all, bayScripts...)
