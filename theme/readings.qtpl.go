@@ -361,9 +361,7 @@ func Matrix(p *page.Matrix) string {
 
 func streamgrids(qw422016 *qt422016.Writer, w *words.Readings, list []page.Grid) {
 	if len(list) > 0 {
-		qw422016.N().S(`<dl class="legend" aria-label="`)
-		qw422016.E().S(w.Letters)
-		qw422016.N().S(`">`)
+		qw422016.N().S(`<dl class="legend">`)
 		for _, m := range list[0].Marks {
 			qw422016.N().S(`<div><dt>`)
 			streammark(qw422016, m)
@@ -397,7 +395,7 @@ func grids(w *words.Readings, list []page.Grid) string {
 // A field is a letter; the title says its word. The pages of 200 people and 500 procedures are mostly this.
 
 func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *page.Grid) {
-	qw422016.N().S(`<div class="grid" role="region" tabindex="0" aria-label="`)
+	qw422016.N().S(`<section class="grid" tabindex="0" aria-label="`)
 	qw422016.E().S(g.Caption)
 	qw422016.N().S(`"><table><caption>`)
 	qw422016.E().S(g.Caption)
@@ -458,7 +456,7 @@ func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *page.Grid) {
 		}
 		qw422016.N().S(`</tbody>`)
 	}
-	qw422016.N().S(`</table></div>`)
+	qw422016.N().S(`</table></section>`)
 	qw422016.N().S(`
 `)
 }
@@ -585,7 +583,7 @@ func StreamPerson(qw422016 *qt422016.Writer, p *page.PersonSheet) {
 		qw422016.E().S(p.Training.NoRecord)
 		qw422016.N().S(`</p>`)
 	} else {
-		qw422016.N().S(`<div class="grid record" role="region" tabindex="0" aria-label="`)
+		qw422016.N().S(`<section class="grid record" tabindex="0" aria-label="`)
 		qw422016.E().S(p.Training.Record)
 		qw422016.N().S(`"><table><thead><tr><th scope="col">`)
 		qw422016.E().S(p.Training.Date)
@@ -618,7 +616,7 @@ func StreamPerson(qw422016 *qt422016.Writer, p *page.PersonSheet) {
 			qw422016.N().S(`
 `)
 		}
-		qw422016.N().S(`</tbody></table></div>`)
+		qw422016.N().S(`</tbody></table></section>`)
 	}
 	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
@@ -731,7 +729,7 @@ func StreamProcedureReaders(qw422016 *qt422016.Writer, p *page.ProcedureReaders)
 		qw422016.E().S(p.Training.NobodyAsked)
 		qw422016.N().S(`</p>`)
 	} else {
-		qw422016.N().S(`<div class="grid record" role="region" tabindex="0" aria-label="`)
+		qw422016.N().S(`<section class="grid record" tabindex="0" aria-label="`)
 		qw422016.E().S(p.Training.HowAllStand)
 		qw422016.N().S(`"><table><thead><tr><th scope="col">`)
 		qw422016.E().S(p.Training.Person)
@@ -766,7 +764,7 @@ func StreamProcedureReaders(qw422016 *qt422016.Writer, p *page.ProcedureReaders)
 			qw422016.N().S(`
 `)
 		}
-		qw422016.N().S(`</tbody></table></div>`)
+		qw422016.N().S(`</tbody></table></section>`)
 	}
 	qw422016.N().S(`</section>`)
 	qw422016.N().S(`

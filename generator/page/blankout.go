@@ -120,9 +120,14 @@ func (x *exercise) step(st *manual.Step) ExerciseStep {
 	left := leftOut(st)
 	for i := range st.Blocks {
 		b := &st.Blocks[i]
-		if text := x.text(b, left); b.Role == manual.Said && !blank(text) {
-			v.Text = append(v.Text, "<p>"+text+"</p>")
+		text := x.text(b, left)
+		if b.Role != manual.Said || blank(text) {
+			continue
 		}
+		if b.Para {
+			text = "<p>" + text + "</p>"
+		}
+		v.Text = append(v.Text, text)
 	}
 	for _, l := range st.Links {
 		x.link(&v, st, l)

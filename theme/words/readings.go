@@ -19,7 +19,7 @@ type Readings struct {
 	Overdue, Stale, Due, Good, ActsLeft       string // with the letters below
 	OverdueMark, StaleMark, DueMark, GoodMark string
 	ActsMark, NobodyIs, AndMore, By, ByDay    string // AndMore: how many; ByDay: a day
-	Letters, MatrixNote, PeopleFrom, NotAsked string // PeopleFrom: from, to
+	MatrixNote, PeopleFrom, NotAsked          string // PeopleFrom: from, to
 	NobodyInTraining, Person, State, LastRead string
 	OpenInManual, NoPlan                      string
 
@@ -69,7 +69,7 @@ var readingsInEnglish = Readings{
 	Overdue: "overdue", Stale: "stale: changed since it was read", Due: "due", Good: "read: still true", ActsLeft: "acts left: read, still to be watched or performed",
 	OverdueMark: "O", StaleMark: "S", DueMark: "D", GoodMark: "R", ActsMark: "A",
 	NobodyIs: "Nobody.", AndMore: "and %d more", By: "By", ByDay: "by %s",
-	Letters: "What the letters mean", MatrixNote: "An empty field: no plan of that person asks for it, and there is no record of it.", PeopleFrom: "People %d to %d",
+	MatrixNote: "An empty field: no plan of that person asks for it, and there is no record of it.", PeopleFrom: "People %d to %d",
 	NotAsked: "asked by no plan", NobodyInTraining: "Nobody follows a plan, and nothing is recorded.", Person: "Person", State: "State", LastRead: "Last read",
 	OpenInManual: "Open it in the manual", NoPlan: "It is in no plan.",
 
@@ -108,7 +108,7 @@ var readingsInSpanish = Readings{
 	Overdue: "vencido", Stale: "caducado: cambió desde que se leyó", Due: "pendiente", Good: "leído: vigente", ActsLeft: "falta algo: leído, falta verlo o hacerlo",
 	OverdueMark: "V", StaleMark: "C", DueMark: "P", GoodMark: "L", ActsMark: "F",
 	NobodyIs: "Nadie.", AndMore: "y %d más", By: "Hasta", ByDay: "hasta el %s",
-	Letters: "Qué significan las letras", MatrixNote: "Un campo vacío: ningún plan de esa persona lo pide y no hay registro.", PeopleFrom: "Personas %d a %d",
+	MatrixNote: "Un campo vacío: ningún plan de esa persona lo pide y no hay registro.", PeopleFrom: "Personas %d a %d",
 	NotAsked: "ningún plan lo pide", NobodyInTraining: "Nadie sigue un plan y nada está registrado.", Person: "Persona", State: "Estado", LastRead: "Última lectura",
 	OpenInManual: "Abrirlo en el manual", NoPlan: "No está en ningún plan.",
 
