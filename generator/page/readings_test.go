@@ -76,10 +76,14 @@ watch: [press-job]
 perform: [lid: 2]
 assessor: trainer
 within: 14 days
+-- readings/plans/later.yaml --
+title: Later
+read: [lid]
+within: 12 months
 -- readings/people.csv --
 person,name,roles,started,plans
 aa,Ann,presser@2025-06-01 fitter,2026-04-30,start
-bb,Ben,presser@2024-05-01 fitter,2026-04-01,start
+bb,Ben,presser@2024-05-01 fitter,2026-04-01,start later
 cc,Cem,fitter trainer,,
 dd,Dee,,,
 ee,Eli,presser@2025-05-03 presser@2024-05-03,,
@@ -257,7 +261,7 @@ func TestMatrix(t *testing.T) {
 // square for each act that the plan asks for.
 func TestAssignment(t *testing.T) {
 	r := rigReadings(t)
-	v := r.Site.Assignment(r.Manual.Plans[0])
+	v := r.Site.Assignment(r.Manual.Plans[1])
 	var got []string
 	for _, row := range v.Rows {
 		line := strconv.Itoa(row.Number) + " " + row.Name
