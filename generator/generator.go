@@ -15,20 +15,23 @@ import (
 
 // Options say what to build from, and where to.
 type Options struct {
-	Manual  string      // the manual's folder
-	To      string      // the site's folder
-	Today   manual.Date // the only clock there is
-	Preview bool        // drafts are published too
+	Manual   string      // the manual's folder
+	To       string      // the site's folder
+	Today    manual.Date // the only clock there is
+	Preview  bool        // drafts are published too
+	Readings string      // the folder of the pages that name people; "" for none
 }
 
 // Result is what a run found and wrote.
 type Result struct {
-	Tree     *source.Tree
-	Manual   *manual.Manual
-	Walks    *walk.Result      // what every step does, and where things stand
-	Findings []finding.Finding // in their order
-	Pages    int               // pages published
-	Kept     []string          // files in the site's folder that the program did not write
+	Tree          *source.Tree
+	Manual        *manual.Manual
+	Walks         *walk.Result      // what every step does, and where things stand
+	Findings      []finding.Finding // in their order
+	Pages         int               // pages published
+	Kept          []string          // files in the site's folder that the program did not write
+	ReadingsPages int               // pages of the readings
+	KeptReadings  []string          // files in the readings' folder that the program did not write
 
 	bound *bind.Bound
 	whole []finding.Finding // found in the manual as a whole, before any is softened
@@ -75,10 +78,9 @@ func Build(o Options) (*Result, error) {
 		return r, err
 	}
 	r.Walks.Forget()
-	site, err := stage(context.Background(), r, o, pagesOf(r, o))
+	staged, err := stage(context.Background(), r, o, pagesOf(r, o))
 	if err != nil {
 		return r, err
 	}
-	r.Kept, err = site.Commit()
-	return r, err
+	return r, staged.commit(r)
 }

@@ -71,10 +71,10 @@ func (s *Session) build(ctx context.Context) (*Result, bool, error) {
 	s.mu.Lock() // a page that was saved meanwhile is not put back
 	defer s.mu.Unlock()
 	if err := ctx.Err(); err != nil {
-		site.Abort()
+		site.abort()
 		return r, false, err
 	}
-	if r.Kept, err = site.Commit(); err != nil {
+	if err := site.commit(r); err != nil {
 		return r, false, err
 	}
 	s.last, s.pages = r, pages

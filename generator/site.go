@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
-	"strings"
 
 	"baybinder/generator/manual"
 	"baybinder/generator/page"
@@ -51,6 +50,7 @@ func leaves(s *page.Site) []leaf {
 			leaf{page.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.TorqueCard(x)) }},
 			leaf{page.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.FluidCard(x)) }})
 	}
+	all = each(all, m.Plans, func(w io.Writer, p *manual.Plan) { theme.WriteAssignment(w, s.Assignment(p)) })
 	all = each(all, m.Tools, func(w io.Writer, t *manual.Tool) { theme.WriteEntry(w, s.Tool(t)) })
 	all = each(all, m.Supplies, func(w io.Writer, u *manual.Supply) { theme.WriteEntry(w, s.Supply(u)) })
 	all = each(all, m.Hazards, func(w io.Writer, h *manual.Hazard) { theme.WriteEntry(w, s.Hazard(h)) })
@@ -73,21 +73,62 @@ func pagesOf(r *Result, o Options) *page.Site {
 	return page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview)
 }
 
-// stage writes every page, picture and style of a site beside the last one;
-// the caller puts it in place with Commit.
-func stage(ctx context.Context, r *Result, o Options, s *page.Site) (*publish.Site, error) {
+// staged is a whole site beside the last one, with the readings where they are
+// asked for. It ends with commit or abort.
+type staged struct {
+	site, readings *publish.Site // nil where not begun, or ended
+}
+
+// stage writes every page, picture and style beside what stands.
+func stage(ctx context.Context, r *Result, o Options, s *page.Site) (*staged, error) {
 	if err := apart(o.Manual, o.To); err != nil {
 		return nil, err
 	}
-	site, err := publish.Begin(o.To)
-	if err != nil {
+	t := &staged{}
+	if err := t.write(ctx, r, o, s); err != nil {
+		t.abort()
 		return nil, err
 	}
-	if err := writeSite(ctx, site, r, s); err != nil {
-		site.Abort()
-		return nil, err
+	return t, nil
+}
+
+func (t *staged) write(ctx context.Context, r *Result, o Options, s *page.Site) (err error) {
+	if o.Readings != "" {
+		if err := separate(o); err != nil {
+			return err
+		}
+		if t.readings, err = beginReadings(o.Readings); err != nil {
+			return err
+		}
 	}
-	return site, nil
+	if t.site, err = publish.Begin(o.To); err != nil {
+		return err
+	}
+	if err := writeSite(ctx, t.site, r, s); err != nil || t.readings == nil {
+		return err
+	}
+	return writeReadings(ctx, t.readings, r, s)
+}
+
+func (t *staged) abort() {
+	for _, site := range []*publish.Site{t.readings, t.site} {
+		if site != nil {
+			site.Abort()
+		}
+	}
+}
+
+// commit puts all in place, and notes what was carried over.
+func (t *staged) commit(r *Result) (err error) {
+	if t.readings != nil {
+		r.KeptReadings, err = t.readings.Commit()
+		if t.readings = nil; err != nil {
+			t.abort()
+			return err
+		}
+	}
+	r.Kept, err = t.site.Commit()
+	return err
 }
 
 // apart refuses a site's folder that holds the manual, or is it: the swap
@@ -101,7 +142,7 @@ func apart(manual, to string) error {
 	if err != nil {
 		return err
 	}
-	if rel, err := filepath.Rel(site, from); err == nil && rel != ".." && !strings.HasPrefix(rel, ".."+string(filepath.Separator)) {
+	if holds(site, from) {
 		return fmt.Errorf("the site's folder %s holds the manual: name another with --to", to)
 	}
 	return nil
@@ -111,6 +152,20 @@ func writeSite(ctx context.Context, site *publish.Site, r *Result, s *page.Site)
 	pages := leaves(s)
 	index := make(chan map[string][]byte, 1)
 	go func() { index <- s.Index() }() // beside the pages: it takes one core a while
+	if err := putPages(ctx, site, pages); err != nil {
+		return err
+	}
+	r.Pages = len(pages)
+	for name, data := range <-index {
+		if err := site.Put("search/"+name, data); err != nil {
+			return err
+		}
+	}
+	return writeFiles(site, r)
+}
+
+// putPages writes pages side by side.
+func putPages(ctx context.Context, site *publish.Site, pages []leaf) error {
 	failed := make([]error, len(pages))
 	parallel.Each(len(pages), func(i int) {
 		if failed[i] = ctx.Err(); failed[i] == nil {
@@ -124,13 +179,7 @@ func writeSite(ctx context.Context, site *publish.Site, r *Result, s *page.Site)
 			return err
 		}
 	}
-	r.Pages = len(pages)
-	for name, data := range <-index {
-		if err := site.Put("search/"+name, data); err != nil {
-			return err
-		}
-	}
-	return writeFiles(site, r)
+	return nil
 }
 
 // writeFiles copies the theme's files and the pictures that pages show.

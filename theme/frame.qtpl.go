@@ -32,6 +32,13 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 	qw422016.N().S(`</title><link rel="stylesheet" href="`)
 	qw422016.E().S(f.Up)
 	qw422016.N().S(`theme/baybinder.css">`)
+	if f.Style != "" {
+		qw422016.N().S(`<link rel="stylesheet" href="`)
+		qw422016.E().S(f.Up)
+		qw422016.N().S(`theme/`)
+		qw422016.E().S(f.Style)
+		qw422016.N().S(`">`)
+	}
 	for _, s := range f.Scripts() {
 		qw422016.N().S(`<script src="`)
 		qw422016.E().S(f.Up)
@@ -48,13 +55,17 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 	qw422016.E().S(f.Up)
 	qw422016.N().S(`index.html">`)
 	qw422016.E().S(f.Shop)
-	qw422016.N().S(`</a><p class="find" data-up="`)
-	qw422016.E().S(f.Up)
-	qw422016.N().S(`"><a href="`)
-	qw422016.E().S(f.Up)
-	qw422016.N().S(`search.html">`)
-	qw422016.E().S(f.Search)
-	qw422016.N().S(`</a></p><nav aria-label="`)
+	qw422016.N().S(`</a>`)
+	if !f.Named {
+		qw422016.N().S(`<p class="find" data-up="`)
+		qw422016.E().S(f.Up)
+		qw422016.N().S(`"><a href="`)
+		qw422016.E().S(f.Up)
+		qw422016.N().S(`search.html">`)
+		qw422016.E().S(f.Search)
+		qw422016.N().S(`</a></p>`)
+	}
+	qw422016.N().S(`<nav aria-label="`)
 	qw422016.E().S(f.Index)
 	qw422016.N().S(`"><ul class="tabs">`)
 	for _, t := range f.Tabs {

@@ -56,6 +56,7 @@ func StreamFront(qw422016 *qt422016.Writer, p *page.Front) {
 		qw422016.N().S(`
 `)
 	}
+	streamlist(qw422016, p.Training.Plans, p.Plans)
 	qw422016.N().S(`<section class="lately"><h2>`)
 	qw422016.E().S(p.ChangedLately)
 	qw422016.N().S(`</h2>`)

@@ -103,6 +103,12 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 	streamlist(qw422016, p.Words.Calls, p.Calls)
 	streamlist(qw422016, p.Words.CalledBy, p.CalledBy)
 	streamlist(qw422016, p.Words.SeenBy, p.SeenBy)
+	if len(p.Plans) > 0 {
+		streamlist(qw422016, p.Training.InPlans, p.Plans)
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(p.Training.InPlansNote)
+		qw422016.N().S(`</p>`)
+	}
 	if len(p.Also) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(p.OtherNames)

@@ -8,7 +8,8 @@ import (
 
 type buildCommand struct {
 	siteFlag
-	Preview bool `help:"Publish drafts too, marked as drafts."`
+	Preview  bool   `help:"Publish drafts too, marked as drafts."`
+	Readings string `placeholder:"FOLDER" help:"Write the pages that name people too, into a folder of their own: who must read what, who may do which job, exercises."`
 }
 
 // Help is the longer text of build --help.
@@ -20,7 +21,7 @@ func (*buildCommand) Help() string {
 // Run checks the manual and publishes its site.
 func (c *buildCommand) Run(g *globals, d *desk) error {
 	o := g.options()
-	o.To, o.Preview = c.To, c.Preview
+	o.To, o.Preview, o.Readings = c.To, c.Preview, c.Readings
 	d.progress("Reading %s …", g.Manual)
 	r, err := generator.Build(o)
 	if err != nil {
@@ -32,10 +33,16 @@ func (c *buildCommand) Run(g *globals, d *desk) error {
 	for _, name := range r.Kept {
 		d.note("%s was not written by baybinder and stays.", filepath.Join(c.To, filepath.FromSlash(name)))
 	}
+	for _, name := range r.KeptReadings {
+		d.note("%s was not written by baybinder and stays.", filepath.Join(c.Readings, filepath.FromSlash(name)))
+	}
 	if r.Errors() > 0 {
 		d.note("Nothing was published: %s. The site in %s is as it was.", count(r.Errors(), "error"), c.To)
 		return errFound
 	}
 	d.progress("%s in %s. Show them with baybinder browse, or open %s.", count(r.Pages, "page"), c.To, filepath.Join(c.To, "index.html"))
+	if c.Readings != "" {
+		d.progress("%s in %s. They name people: open %s, and do not publish them.", count(r.ReadingsPages, "page"), c.Readings, filepath.Join(c.Readings, "index.html"))
+	}
 	return nil
 }

@@ -8,6 +8,7 @@ import (
 	"baybinder/generator/bind"
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
+	"baybinder/theme/words"
 )
 
 // Front is the site's first page.
@@ -17,6 +18,8 @@ type Front struct {
 	Topics   []Topic
 	Retired  []Link
 	Changes  []Changed
+	Plans    []Link // reading plans
+	Training *words.Readings
 }
 
 // Topic is a folder of procedures.
@@ -48,7 +51,7 @@ const lately = 8
 
 // Front makes the site's first page.
 func (s *Site) Front() *Front {
-	v := &Front{Frame: s.Frame("index.html", s.Manual.Shop.Title)}
+	v := &Front{Frame: s.Frame("index.html", s.Manual.Shop.Title), Plans: s.planLinks(""), Training: s.training()}
 	for _, m := range s.Manual.Machines {
 		v.Machines = append(v.Machines, s.link(v.Up, m))
 	}

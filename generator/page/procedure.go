@@ -9,6 +9,7 @@ import (
 	"baybinder/generator/kit"
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
+	"baybinder/theme/words"
 )
 
 // Procedure is a procedure's page.
@@ -34,6 +35,8 @@ type Procedure struct {
 	Changes          []Change
 	Jobs             *Jobs     // jobs that were done; nil where none was
 	Said             *Feedback // what was said of its steps; nil where nothing was
+	Plans            []Link    // reading plans that have it read
+	Training         *words.Readings
 }
 
 // Before is what must be known before the start.
@@ -168,6 +171,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 	s.around(v, p)
 	v.Changes = s.changes(p)
 	v.Jobs, v.Said = s.JobsOf(v.Up, p, false), s.saidOf(v.Up, p)
+	v.Plans, v.Training = s.plansWith(v.Up, p), s.training()
 	return v
 }
 

@@ -33,6 +33,7 @@ type Site struct {
 	shown  map[*manual.Procedure]bool
 	faults int // fault codes that steps name
 	jobs   jobBook
+	plans  planBook
 }
 
 // NewSite gathers what the pages of a checked manual need.
@@ -50,6 +51,7 @@ func NewSite(m *manual.Manual, walks *walk.Result, findings []finding.Finding, t
 	s.Links = crosslink.Of(s.Shown)
 	s.faults = len(s.faultRows())
 	s.bookJobs()
+	s.plans = s.planBook()
 	for _, p := range s.Shown {
 		s.Kits.Of(p) // the books are full before pages are made side by side
 		s.Times.Of(p)
@@ -78,7 +80,9 @@ type Frame struct {
 	FirstAid  []Aid   // what to do after each hazard that the page names
 	Cut       []CutAt // where energy is cut
 	Preview   bool
-	AtBay     bool // it is a procedure's: the bay's scripts run on it
+	AtBay     bool   // it is a procedure's: the bay's scripts run on it
+	Named     bool   // it names people: no page of the site, and without its search
+	Style     string // a style of its own, besides the one of every page
 }
 
 // Tab is one tab of the binder.
@@ -161,6 +165,8 @@ func folder(n manual.Named) string {
 		return "holds"
 	case *manual.Role:
 		return "roles"
+	case *manual.Plan:
+		return "plans"
 	}
 	return ""
 }
@@ -216,6 +222,9 @@ var bayScripts = []string{"store.js", "unit.js", "holds.js", "steps.js", "record
 
 // Scripts are the scripts of the page; it reads without them.
 func (f *Frame) Scripts() []string {
+	if f.Named {
+		return nil
+	}
 	all := []string{"words-" + f.Words.Lang + ".js", "pieces.js", "search.js"}
 	if f.AtBay {
 		all = append(all, bayScripts...)
