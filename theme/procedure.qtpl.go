@@ -91,6 +91,7 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 	for i := range p.Phases {
 		streamphase(qw422016, p.Words, &p.Phases[i])
 	}
+	streamcloseOut(qw422016, &p.CloseOut)
 	qw422016.N().S(`<section class="end"><div class="final"><h2>`)
 	qw422016.E().S(p.AtTheEnd)
 	qw422016.N().S(`</h2>`)
@@ -520,6 +521,7 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 	for _, t := range s.Text {
 		qw422016.N().S(string(t))
 	}
+	streammissed(qw422016, words.CloseOutIn(w.Lang), s.Missed)
 	if s.Reverse != "" {
 		qw422016.N().S(`<p class="reverse">`)
 		qw422016.E().S(s.Reverse)
@@ -781,6 +783,7 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 	qw422016.N().S(`<p><b>`)
 	qw422016.E().S(d.Text)
 	qw422016.N().S(`.</b></p>`)
+	streammissed(qw422016, words.CloseOutIn(w.Lang), d.Missed)
 	if len(d.Lines) > 0 {
 		qw422016.N().S(`<ul class="fastened">`)
 		for _, l := range d.Lines {

@@ -8,6 +8,7 @@ import (
 
 	"baybinder/generator/kit"
 	"baybinder/generator/manual"
+	"baybinder/generator/omission"
 	"baybinder/generator/quantity"
 )
 
@@ -26,6 +27,7 @@ type Procedure struct {
 	Code             Code // what leads back from a printed card
 	Before           Before
 	Phases           []Phase
+	CloseOut         CloseOut
 	Stand            []Stood // where things stand at the end
 	Checked          string  // what it was checked for, in numbers
 	Calls            []Link
@@ -105,6 +107,7 @@ type Step struct {
 	Stand    []Stood // where things stand, where this step changed it
 	Changed  bool
 	Entries  []string // of each: in a step without sub-steps: a tick for each
+	Missed   *Missed  // nil where it is not easily missed
 	Round    string   // the entry of an order that this sub-step is done for
 	Subs     []Step
 }
@@ -154,11 +157,17 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		v.IntroKeeps = v.IntroKeeps || valued(&p.Intro[i])
 	}
 	v.Before = s.before(v.Up, p, k)
+	items := omission.Of(p, s.Walks.Of(p))
+	missed := s.missed(items)
 	told := s.stood(s.Walks.StandAtStart(p))
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, p, phase))
 		tellChanges(v.Phases[len(v.Phases)-1].Parts, &told)
 	}
+	for i := range v.Phases {
+		mark(v.Phases[i].Parts, missed)
+	}
+	v.CloseOut = s.closeOut(p, items, missed)
 	v.Stand = s.stood(s.Walks.Stand(p, nil))
 	v.Checked = s.checked(p)
 	s.around(v, p)

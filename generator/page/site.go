@@ -203,7 +203,7 @@ func cutAt(points []*manual.Point) []CutAt {
 
 // bayScripts are the scripts of a procedure's page, in the order in which they
 // rest on each other.
-var bayScripts = []string{"store.js", "unit.js", "holds.js", "steps.js", "record.js", "bay.js"}
+var bayScripts = []string{"store.js", "unit.js", "holds.js", "steps.js", "closeout.js", "record.js", "bay.js"}
 
 // Scripts are the scripts of the page; it reads without them.
 func (f *Frame) Scripts() []string {

@@ -29,6 +29,7 @@
         this.live);
       root.after(this.strip);
       this.steps = order(document.querySelectorAll('.phase > .steps > li.step')).map((e) => new bay.Step(e, this));
+      this.closeOut = new bay.CloseOut(this);
       this.meetRevision();
       this.meetAddress();
       this.watchClock();
@@ -86,7 +87,7 @@
     }
 
     get begun() {
-      return Object.keys(this.job.steps).length + Object.keys(this.job.holds).length + this.job.notes.length > 0;
+      return Object.keys(this.job.steps).length + Object.keys(this.job.holds).length + this.job.notes.length + Object.keys(this.job.closed || {}).length > 0;
     }
 
     // chooseUnit: another unit is another job; its ticks are cleared, after
@@ -217,6 +218,7 @@
     show() {
       this.showUnit();
       for (const s of this.steps) s.show();
+      this.closeOut.show();
       this.showStrip();
       if (document.activeElement !== this.worker) this.worker.value = this.job.worker;
     }
@@ -240,6 +242,7 @@
       const words = [fill(w.DoneOf, done, due.length)];
       if (skipped) words.push(fill(w.Skipped, skipped));
       if (this.job.gaps.length) words.push(fill(w.Gaps, this.job.gaps.length));
+      words.push(...this.closeOut.counts());
       const hand = this.steps.find((s) => s.state === 'hand');
       if (hand) words.push(fill(w.HandNow, hand.number));
       put(this.count, words.join(' · '));

@@ -21,6 +21,7 @@
     return map(job) && job.version === version && Number.isFinite(job.saved) && Number.isFinite(job.started) &&
       typeof job.procedure === 'string' && typeof job.worker === 'string' && (job.unit === null || (map(job.unit) && Array.isArray(job.unit.options))) &&
       map(job.steps) && Object.values(job.steps).every((s) => map(s) && Number.isFinite(s.at)) &&
+      (job.closed === undefined || (map(job.closed) && Object.values(job.closed).every(Number.isFinite))) && // jobs from before the close-out list have none
       map(job.holds) && Object.values(job.holds).every(map) &&
       [job.gaps, job.notes, job.clock].every((list) => Array.isArray(list) && list.every(map));
   }
