@@ -69,7 +69,8 @@ type Frame struct {
 	FirstAid  []Aid   // what to do after each hazard that the page names
 	Cut       []CutAt // where energy is cut
 	Preview   bool
-	AtBay     bool // it is a procedure's: the bay's scripts run on it
+	Running   string // stands at the foot of every printed page; "" for none
+	AtBay     bool   // it is a procedure's: the bay's scripts run on it
 }
 
 // Tab is one tab of the binder.
