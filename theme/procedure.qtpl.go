@@ -588,7 +588,10 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 		if s.People > 1 {
 			qw422016.N().S(`<li class="people">`)
 			qw422016.E().S(words.Count(w.PeopleAtOnce, s.People))
-			qw422016.N().S(`</li>`)
+			qw422016.N().S(`</li><li class="people">`)
+			qw422016.E().S(w.WhoCalls)
+			qw422016.N().S(` `)
+			qw422016.N().S(`<span class="blank"></span></li>`)
 		}
 		for _, t := range s.Posts {
 			qw422016.N().S(`<li class="people">`)
@@ -804,7 +807,10 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 	if d.People > 1 {
 		qw422016.N().S(`<li class="people">`)
 		qw422016.E().S(words.Count(w.PeopleAtOnce, d.People))
-		qw422016.N().S(`</li>`)
+		qw422016.N().S(`</li><li class="people">`)
+		qw422016.E().S(w.WhoCalls)
+		qw422016.N().S(` `)
+		qw422016.N().S(`<span class="blank"></span></li>`)
 	}
 	for _, t := range d.Tools {
 		qw422016.N().S(`<li>`)

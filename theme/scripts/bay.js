@@ -55,6 +55,8 @@
     }
 
     change(how) {
+      const newer = this.store.newer(this.job);
+      if (newer) this.taken(newer === 'again' ? null : newer);
       how(this.job);
       this.store.write(this.job);
       this.show();
@@ -65,6 +67,7 @@
     taken(job) {
       if (job && job.saved <= this.job.saved) return;
       this.job = job || bay.newJob(this);
+      this.store.held = Boolean(job);
       this.warn(job ? bay.words.OtherTab : bay.words.OtherTabAgain);
       this.unit.toAddress(this.job.unit);
       this.show();

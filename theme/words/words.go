@@ -18,7 +18,7 @@ type Words struct {
 	DraftNote, RetiredNote, InsteadNote        string
 	BeforeYouStart, Who, Time, Fetch, Gear     string
 	MakeDead, NothingToFetch, Anyone, NoPlace  string
-	OnePerson, PeopleAtOnce                    string // PeopleAtOnce: how many
+	OnePerson, PeopleAtOnce, WhoCalls          string // PeopleAtOnce: how many
 	HoursOfWork, TimeInTheBay, OfThatWaits     string // OfThatWaits: a duration
 	NoTimes, HighestWord, NoHazards            string
 	Wear, OtherNames, Contents                 string
