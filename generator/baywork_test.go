@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"net/http/httptest"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -13,6 +14,7 @@ import (
 	"github.com/chromedp/chromedp/kb"
 
 	"baybinder/generator/browse"
+	"baybinder/generator/page"
 )
 
 // TestTwoTabsDoNotFight works on one job in two tabs, from file: and over
@@ -208,6 +210,44 @@ func TestFirstAidIsOneTouchAway(t *testing.T) {
 			must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, 900), chromedp.Navigate("file://"+filepath.Join(site, filepath.FromSlash(name)))))
 			if got := js[string](t, ctx, look); got != "" {
 				t.Errorf("%s at %d px: %s", name, width, got)
+			}
+		}
+	}
+}
+
+// TestBeforeYouStart reads the first box of two pages by hand from the demo's
+// files: every role, with the step that brings it where the front matter has
+// it not; one place for each thing to fetch; first aid for every hazard.
+func TestBeforeYouStart(t *testing.T) {
+	r := demo(t)
+	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	for _, p := range s.Shown {
+		v := s.Procedure(p)
+		items := map[string]string{}
+		for _, shelf := range v.Before.Shelves {
+			for _, it := range shelf.Items {
+				if was, twice := items[it.Address]; twice {
+					t.Errorf("%s: %s is fetched from %s and from %s", p.ID, it.Name, was, shelf.Place)
+				}
+				items[it.Address] = shelf.Place
+			}
+		}
+		listed := map[string]bool{}
+		for _, role := range p.Needs {
+			listed[role.To.Label()] = true
+		}
+		for _, who := range v.Before.Who {
+			if listed[who.Name] != (who.Note == "") {
+				t.Errorf("%s: %s is listed: %v, the page says it comes from step %q", p.ID, who.Name, listed[who.Name], who.Note)
+			}
+			delete(listed, who.Name)
+		}
+		for name := range listed {
+			t.Errorf("%s: the page does not name %s", p.ID, name)
+		}
+		for _, h := range p.Hazards {
+			if h.To.Harm != "damage" && !slices.ContainsFunc(v.FirstAid, func(a page.Aid) bool { return a.Hazard == h.To.Label() && a.Text != "" }) {
+				t.Errorf("%s: no first aid for %s", p.ID, h.To.Label())
 			}
 		}
 	}

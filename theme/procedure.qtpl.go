@@ -259,9 +259,9 @@ func code(p *page.Procedure) string {
 }
 
 func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
-	qw422016.N().S(`<section class="before" aria-label="`)
+	qw422016.N().S(`<section class="before" aria-labelledby="before-you-start"><h2 id="before-you-start">`)
 	qw422016.E().S(w.BeforeYouStart)
-	qw422016.N().S(`"><div><h2>`)
+	qw422016.N().S(`</h2><div><h2>`)
 	qw422016.E().S(w.Who)
 	qw422016.N().S(`</h2>`)
 	if b.People > 1 {
@@ -279,7 +279,15 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
 		qw422016.N().S(`<ul>`)
 		for _, r := range b.Who {
 			qw422016.N().S(`<li>`)
-			qw422016.E().S(r)
+			streamanchor(qw422016, r)
+			if r.Note != "" {
+				qw422016.N().S(` `)
+				qw422016.N().S(`<small>(`)
+				qw422016.E().S(w.Step)
+				qw422016.N().S(` `)
+				qw422016.E().S(r.Note)
+				qw422016.N().S(`)</small>`)
+			}
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul>`)

@@ -2,6 +2,7 @@ package page
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
@@ -38,7 +39,7 @@ type Procedure struct {
 
 // Before is what must be known before the start.
 type Before struct {
-	Who      []string
+	Who      []Link // roles; the note says which step brings one that the front matter does not list
 	People   int
 	Work     string
 	Bay      string
@@ -142,7 +143,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		Draft: p.Draft(), Also: append(append([]string{}, p.AlsoCalled...), p.Symptoms...),
 	}
 	v.AtBay = true
-	v.FirstAid, v.Cut = firstAid(k.Hazards), cutAt(k.Points)
+	v.FirstAid, v.Cut = s.firstAid(k.Hazards), cutAt(k.Points)
 	if p.Status == "retired" {
 		v.Retired = &Link{}
 		if p.Instead.To != nil {
@@ -226,7 +227,9 @@ func (s *Site) changes(p *manual.Procedure) []Change {
 func (s *Site) before(up string, p *manual.Procedure, k *kit.Kit) Before {
 	b := Before{People: k.People, Wear: s.gear(up, wears(k.Hazards)), Shelves: s.shelves(up, k)}
 	for _, r := range k.Roles {
-		b.Who = append(b.Who, r.Label())
+		who := s.link(up, r)
+		who.Note = s.brings(p, r)
+		b.Who = append(b.Who, who)
 	}
 	for _, e := range k.Energies {
 		b.Dead = append(b.Dead, energyWords(e))
@@ -241,6 +244,28 @@ func (s *Site) before(up string, p *manual.Procedure, k *kit.Kit) Before {
 		}
 	}
 	return b
+}
+
+// brings is the first step whose call or tool asks for a role that the
+// procedure itself does not list; "" where it lists it.
+func (s *Site) brings(p *manual.Procedure, role *manual.Role) string {
+	if slices.ContainsFunc(p.Needs, func(r manual.Ref[manual.Role]) bool { return r.To == role }) {
+		return ""
+	}
+	for _, st := range p.Steps {
+		for _, l := range st.Links {
+			if to, ok := l.To.(*manual.Procedure); ok && l.Kind.Act == manual.Call && slices.Contains(s.Kits.Of(to).Roles, role) {
+				return st.Number
+			}
+			if l.To == manual.Named(role) {
+				return st.Number
+			}
+			if tool, ok := l.To.(*manual.Tool); ok && slices.ContainsFunc(tool.Needs, func(r manual.Ref[manual.Role]) bool { return r.To == role }) {
+				return st.Number
+			}
+		}
+	}
+	return ""
 }
 
 // energyWords are an energy with its size: "traction, 80 V dc".

@@ -177,15 +177,21 @@ func (s *Site) link(up string, n manual.Named) Link {
 // PageOf is the path of an entry's own page in the site.
 func PageOf(n manual.Named) string { return folder(n) + "/" + n.Base().ID + ".html" }
 
-// firstAid gathers the first aid of hazards, each once.
-func firstAid(hazards []*manual.Hazard) []Aid {
+// firstAid gathers the first aid of hazards, each once. Where a person can be
+// hurt and nothing is written, that is said.
+func (s *Site) firstAid(hazards []*manual.Hazard) []Aid {
 	var out []Aid
 	seen := map[string]bool{}
 	for _, h := range hazards {
-		if h.FirstAid != "" && !seen[h.ID] {
-			seen[h.ID] = true
-			out = append(out, Aid{Hazard: h.Label(), Text: h.FirstAid})
+		if seen[h.ID] || h.FirstAid == "" && h.Harm == "damage" {
+			continue
 		}
+		seen[h.ID] = true
+		aid := Aid{Hazard: h.Label(), Text: h.FirstAid}
+		if aid.Text == "" {
+			aid.Text = s.Words.NoAidWritten
+		}
+		out = append(out, aid)
 	}
 	return out
 }

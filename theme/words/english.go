@@ -8,7 +8,7 @@ var english = Words{
 	Hazards: "Hazards", Holds: "Holds", Roles: "Roles", Snags: "Snag list",
 	SkipTo: "Go to the steps", Index: "Tabs of the binder",
 	Emergency: "Emergency", FirstAid: "First aid for this job", EnergyIsCut: "Where the energy is cut",
-	NoFirstAid: "This page names no hazard of its own.",
+	NoFirstAid: "This page names no hazard of its own.", NoAidWritten: "No first aid is written for it. Call for help.",
 
 	AnyMachine: "Any machine", NotIssued: "not issued yet", Revision: "rev %s · %s", ReviewBy: "review by %s",
 	DraftNote:   "This is a draft. Do not work from it.",

@@ -11,7 +11,7 @@ var spanish = Words{
 	Hazards: "Peligros", Holds: "Paradas", Roles: "Funciones", Snags: "Pendientes",
 	SkipTo: "Ir a los pasos", Index: "Pestañas de la carpeta",
 	Emergency: "Emergencia", FirstAid: "Primeros auxilios para este trabajo", EnergyIsCut: "Dónde se corta la energía",
-	NoFirstAid: "Esta página no nombra peligros propios.",
+	NoFirstAid: "Esta página no nombra peligros propios.", NoAidWritten: "No hay primeros auxilios escritos para esto. Pida ayuda.",
 
 	AnyMachine: "Cualquier máquina", NotIssued: "sin publicar", Revision: "rev %s · %s", ReviewBy: "revisar antes de %s",
 	DraftNote:   "Es un borrador. No trabaje con él.",

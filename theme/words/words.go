@@ -12,7 +12,7 @@ type Words struct {
 
 	Front, Machines, Procedures, Tools, Supplies, Hazards, Holds, Roles, Snags string
 	SkipTo, Index                                                              string
-	Emergency, FirstAid, EnergyIsCut, NoFirstAid                               string
+	Emergency, FirstAid, EnergyIsCut, NoFirstAid, NoAidWritten                 string
 
 	AnyMachine, NotIssued, Revision, ReviewBy  string // Revision: number, date; ReviewBy: date
 	DraftNote, RetiredNote, InsteadNote        string
