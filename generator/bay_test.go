@@ -17,7 +17,7 @@ import (
 )
 
 // js runs an expression in the page and returns its value.
-func js[T any](t *testing.T, ctx context.Context, expression string) T {
+func js[T any](t testing.TB, ctx context.Context, expression string) T {
 	t.Helper()
 	v, err := chromedp.Run(ctx, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
 	if err != nil {

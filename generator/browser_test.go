@@ -31,7 +31,7 @@ var demoDay = manual.Date{Year: 2026, Month: time.May, Day: 4}
 
 // needs skips a test where a tool is missing, and fails it in CI: a judge that
 // never ran proves nothing.
-func needs(t *testing.T, ok bool, what string) {
+func needs(t testing.TB, ok bool, what string) {
 	t.Helper()
 	if ok {
 		return
@@ -55,7 +55,7 @@ func npmTool(t *testing.T, name string) string {
 }
 
 // demoSite builds the demo manual once into a temporary folder.
-func demoSite(t *testing.T) string {
+func demoSite(t testing.TB) string {
 	t.Helper()
 	to := filepath.Join(t.TempDir(), "site")
 	r, err := generator.Build(generator.Options{Manual: "../content", To: to, Today: demoDay})
@@ -70,7 +70,7 @@ func demoSite(t *testing.T) string {
 }
 
 // browser starts Chromium; what it complains of is in the slice that complaints returns.
-func browser(t *testing.T) (ctx context.Context, complaints func() []string) {
+func browser(t testing.TB) (ctx context.Context, complaints func() []string) {
 	t.Helper()
 	path, err := exec.LookPath("chromium")
 	needs(t, err == nil, "chromium")
@@ -110,7 +110,7 @@ func browser(t *testing.T) (ctx context.Context, complaints func() []string) {
 	}
 }
 
-func must(t *testing.T, err error) {
+func must(t testing.TB, err error) {
 	t.Helper()
 	if err != nil {
 		t.Fatal(err)

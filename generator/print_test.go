@@ -51,8 +51,8 @@ func onOnePage(pages, texts []string) bool {
 }
 
 // TestPrintedCard prints job cards on A4 and Letter and reads them back: every
-// caution whole on one page, every hold whole on one page, the revision, the
-// page numbers, the words on printed copies.
+// caution whole on one page, every hold whole on one page; on every page its
+// number, the machine and revision, the words on printed copies.
 func TestPrintedCard(t *testing.T) {
 	site := demoSite(t)
 	ctx, _ := browser(t)
@@ -76,14 +76,14 @@ func TestPrintedCard(t *testing.T) {
 					t.Errorf("%s on %s: not whole on one page: %q", name, paper.name, b)
 				}
 			}
-			for _, want := range append(strings.Split(plate, "|"), "A printed copy may be out of date") {
-				if !strings.Contains(pages[0], squeezed(want)) {
-					t.Errorf("%s on %s: the first page does not say %q", name, paper.name, want)
-				}
-			}
 			for i, p := range pages {
 				if want := strconv.Itoa(i+1) + "/" + strconv.Itoa(len(pages)); !strings.Contains(p, want) {
 					t.Errorf("%s on %s: page %d is not numbered %s", name, paper.name, i+1, want)
+				}
+				for _, want := range append(strings.Split(plate, "|"), "A printed copy may be out of date") {
+					if !strings.Contains(p, squeezed(want)) {
+						t.Errorf("%s on %s: page %d does not say %q", name, paper.name, i+1, want)
+					}
 				}
 			}
 			t.Logf("%s on %s: %d pages, %d boxes and holds", name, paper.name, len(pages), len(boxes))

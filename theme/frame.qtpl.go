@@ -123,6 +123,11 @@ func streamfoot(qw422016 *qt422016.Writer, f *page.Frame) {
 	qw422016.N().S(`
 `)
 	streamemergency(qw422016, f)
+	if f.Running != "" {
+		qw422016.N().S(`<div class="running" aria-hidden="true"><p>`)
+		qw422016.E().S(f.Running)
+		qw422016.N().S(`</p></div>`)
+	}
 	qw422016.N().S(`</body></html>`)
 	qw422016.N().S(`
 `)

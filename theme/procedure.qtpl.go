@@ -91,6 +91,7 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 	for i := range p.Phases {
 		streamphase(qw422016, p.Words, &p.Phases[i])
 	}
+	streamcloseOut(qw422016, &p.CloseOut)
 	qw422016.N().S(`<section class="end"><div class="final"><h2>`)
 	qw422016.E().S(p.AtTheEnd)
 	qw422016.N().S(`</h2>`)
@@ -276,9 +277,9 @@ func code(p *page.Procedure) string {
 }
 
 func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
-	qw422016.N().S(`<section class="before" aria-label="`)
+	qw422016.N().S(`<section class="before" aria-labelledby="before-you-start"><h2 id="before-you-start">`)
 	qw422016.E().S(w.BeforeYouStart)
-	qw422016.N().S(`"><div><h2>`)
+	qw422016.N().S(`</h2><div><h2>`)
 	qw422016.E().S(w.Who)
 	qw422016.N().S(`</h2>`)
 	if b.People > 1 {
@@ -296,7 +297,15 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
 		qw422016.N().S(`<ul>`)
 		for _, r := range b.Who {
 			qw422016.N().S(`<li>`)
-			qw422016.E().S(r)
+			streamanchor(qw422016, r)
+			if r.Note != "" {
+				qw422016.N().S(` `)
+				qw422016.N().S(`<small>(`)
+				qw422016.E().S(w.Step)
+				qw422016.N().S(` `)
+				qw422016.E().S(r.Note)
+				qw422016.N().S(`)</small>`)
+			}
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul>`)
@@ -538,6 +547,7 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 	for _, t := range s.Text {
 		qw422016.N().S(string(t))
 	}
+	streammissed(qw422016, words.CloseOutIn(w.Lang), s.Missed)
 	if s.Reverse != "" {
 		qw422016.N().S(`<p class="reverse">`)
 		qw422016.E().S(s.Reverse)
@@ -605,7 +615,10 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 		if s.People > 1 {
 			qw422016.N().S(`<li class="people">`)
 			qw422016.E().S(words.Count(w.PeopleAtOnce, s.People))
-			qw422016.N().S(`</li>`)
+			qw422016.N().S(`</li><li class="people">`)
+			qw422016.E().S(w.WhoCalls)
+			qw422016.N().S(` `)
+			qw422016.N().S(`<span class="blank"></span></li>`)
 		}
 		for _, t := range s.Posts {
 			qw422016.N().S(`<li class="people">`)
@@ -805,6 +818,7 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 	qw422016.N().S(`<p><b>`)
 	qw422016.E().S(d.Text)
 	qw422016.N().S(`.</b></p>`)
+	streammissed(qw422016, words.CloseOutIn(w.Lang), d.Missed)
 	if len(d.Lines) > 0 {
 		qw422016.N().S(`<ul class="fastened">`)
 		for _, l := range d.Lines {
@@ -829,7 +843,10 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 	if d.People > 1 {
 		qw422016.N().S(`<li class="people">`)
 		qw422016.E().S(words.Count(w.PeopleAtOnce, d.People))
-		qw422016.N().S(`</li>`)
+		qw422016.N().S(`</li><li class="people">`)
+		qw422016.E().S(w.WhoCalls)
+		qw422016.N().S(` `)
+		qw422016.N().S(`<span class="blank"></span></li>`)
 	}
 	for _, t := range d.Tools {
 		qw422016.N().S(`<li>`)

@@ -28,6 +28,7 @@ func runRecordPerson(c *Context) []finding.Finding {
 				continue
 			}
 			f := bind.UnknownPerson.At(j.WorkerAt, "%s, who did this job, is not in readings/people.csv", who)
+			f.Level = finding.Advice // the list is of people in training, and a name typed at the bay is no id
 			if near := nearest.Of(who, names); near != "" {
 				found = append(found, f.WithMend("did you mean %s?", near))
 				continue

@@ -25,7 +25,10 @@ type Derived struct {
 	Computed []Computed // settings and lifts
 	Orders   []HTML     // sequences drawn
 	Reverses Link       // the step that it takes back
+	Missed   *Missed
 }
+
+func derivedAnchor(d *walk.Derived) string { return "r" + hyphens(d.Label) }
 
 // derived shows what a reverse: link expands to.
 func (s *Site) derived(v *Step, up string, p *manual.Procedure, l *manual.Link) {
@@ -64,7 +67,7 @@ func saidByPhase(p *manual.Procedure, phase *manual.Phase, when string) bool {
 
 func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived, by *manual.Step) Derived {
 	v := Derived{
-		Number: d.Label, Anchor: "r" + hyphens(d.Label), Text: s.undoing(d), When: d.When, Terms: reversedTerms(d),
+		Number: d.Label, Anchor: derivedAnchor(d), Text: s.undoing(d), When: d.When, Terms: reversedTerms(d),
 		Boxes: s.boxes(up, hazardsOf(p, d.From.Links)), People: d.From.People,
 		Reverses: Link{Name: fmt.Sprintf(s.Words.Reverses, d.From.Number), Address: "#" + Anchor(d.From)},
 	}

@@ -167,7 +167,7 @@ func (s *Site) dues(t *manual.Tool) []string {
 func (s *Site) Hazard(h *manual.Hazard) *Entry {
 	w := s.Words
 	v := s.entry(h, &h.Common, w.Hazards)
-	v.FirstAid = firstAid([]*manual.Hazard{h})
+	v.FirstAid = s.firstAid([]*manual.Hazard{h})
 	if boxes := s.boxes(v.Up, []*manual.Hazard{h}); len(boxes) > 0 {
 		v.Box = &boxes[0]
 	}

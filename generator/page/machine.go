@@ -55,7 +55,7 @@ func (s *Site) Machines() *Index {
 // Machine makes a machine's page.
 func (s *Site) Machine(m *manual.Machine) *Machine {
 	v := &Machine{Frame: s.Frame(PageOf(m), m.Label()), Name: m.Label()}
-	v.Cut = cutAt(m.Points)
+	v.FirstAid, v.Cut = s.firstAid(s.metOn(m)), cutAt(m.Points)
 	w := s.Words
 	for _, o := range m.Options {
 		v.Options = append(v.Options, Fact{Name: o.Value, Text: o.Key})
@@ -83,6 +83,17 @@ func (s *Site) Machine(m *manual.Machine) *Machine {
 		}
 	}
 	return v
+}
+
+// metOn are the hazards that the procedures of a machine meet.
+func (s *Site) metOn(m *manual.Machine) []*manual.Hazard {
+	var out []*manual.Hazard
+	for _, p := range s.Shown {
+		if p.For.To == m {
+			out = append(out, s.Kits.Of(p).Hazards...)
+		}
+	}
+	return out
 }
 
 func (s *Site) optionNames(m *manual.Machine, ids []string) string {

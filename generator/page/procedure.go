@@ -2,12 +2,14 @@ package page
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
 
 	"baybinder/generator/kit"
 	"baybinder/generator/manual"
+	"baybinder/generator/omission"
 	"baybinder/generator/quantity"
 	"baybinder/theme/words"
 )
@@ -27,6 +29,7 @@ type Procedure struct {
 	Code             Code // what leads back from a printed card
 	Before           Before
 	Phases           []Phase
+	CloseOut         CloseOut
 	Stand            []Stood // where things stand at the end
 	Checked          string  // what it was checked for, in numbers
 	Calls            []Link
@@ -41,7 +44,7 @@ type Procedure struct {
 
 // Before is what must be known before the start.
 type Before struct {
-	Who      []string
+	Who      []Link // roles; the note says which step brings one that the front matter does not list
 	People   int
 	Work     string
 	Bay      string
@@ -112,6 +115,7 @@ type Step struct {
 	Stand    []Stood // where things stand, where this step changed it
 	Changed  bool
 	Entries  []string // of each: in a step without sub-steps: a tick for each
+	Missed   *Missed  // nil where it is not easily missed
 	Round    string   // the entry of an order that this sub-step is done for
 	Subs     []Step
 }
@@ -146,7 +150,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		Draft: p.Draft(), Also: append(append([]string{}, p.AlsoCalled...), p.Symptoms...),
 	}
 	v.AtBay = true
-	v.FirstAid, v.Cut = firstAid(k.Hazards), cutAt(k.Points)
+	v.FirstAid, v.Cut = s.firstAid(k.Hazards), cutAt(k.Points)
 	if p.Status == "retired" {
 		v.Retired = &Link{}
 		if p.Instead.To != nil {
@@ -154,6 +158,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		}
 	}
 	v.Plate = s.plate(p)
+	v.Running = strings.Join(append([]string{p.Title}, v.Plate...), " · ") + ". " + s.Words.PrintedNote
 	v.Bay = s.bay(p)
 	v.Code = s.code(p)
 	for i := range p.Intro {
@@ -161,11 +166,17 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		v.IntroKeeps = v.IntroKeeps || valued(&p.Intro[i])
 	}
 	v.Before = s.before(v.Up, p, k)
+	items := omission.Of(p, s.Walks.Of(p))
+	missed := s.missed(items)
 	told := s.stood(s.Walks.StandAtStart(p))
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, p, phase))
 		tellChanges(v.Phases[len(v.Phases)-1].Parts, &told)
 	}
+	for i := range v.Phases {
+		mark(v.Phases[i].Parts, missed)
+	}
+	v.CloseOut = s.closeOut(p, items, missed)
 	v.Stand = s.stood(s.Walks.Stand(p, nil))
 	v.Checked = s.checked(p)
 	s.around(v, p)
@@ -225,7 +236,9 @@ func (s *Site) changes(p *manual.Procedure) []Change {
 func (s *Site) before(up string, p *manual.Procedure, k *kit.Kit) Before {
 	b := Before{People: k.People, Wear: s.gear(up, wears(k.Hazards)), Shelves: s.shelves(up, k)}
 	for _, r := range k.Roles {
-		b.Who = append(b.Who, r.Label())
+		who := s.link(up, r)
+		who.Note = s.brings(p, r)
+		b.Who = append(b.Who, who)
 	}
 	for _, e := range k.Energies {
 		b.Dead = append(b.Dead, s.energyWords(e))
@@ -240,6 +253,28 @@ func (s *Site) before(up string, p *manual.Procedure, k *kit.Kit) Before {
 		}
 	}
 	return b
+}
+
+// brings is the first step whose call or tool asks for a role that the
+// procedure itself does not list; "" where it lists it.
+func (s *Site) brings(p *manual.Procedure, role *manual.Role) string {
+	if slices.ContainsFunc(p.Needs, func(r manual.Ref[manual.Role]) bool { return r.To == role }) {
+		return ""
+	}
+	for _, st := range p.Steps {
+		for _, l := range st.Links {
+			if to, ok := l.To.(*manual.Procedure); ok && l.Kind.Act == manual.Call && slices.Contains(s.Kits.Of(to).Roles, role) {
+				return st.Number
+			}
+			if l.To == manual.Named(role) {
+				return st.Number
+			}
+			if tool, ok := l.To.(*manual.Tool); ok && slices.ContainsFunc(tool.Needs, func(r manual.Ref[manual.Role]) bool { return r.To == role }) {
+				return st.Number
+			}
+		}
+	}
+	return ""
 }
 
 // energyWords are an energy with its size: "traction, 80 V dc".

@@ -39,7 +39,7 @@ type cell struct {
 func (s *Site) Readings() *Readings {
 	r := &Readings{
 		Site: s, Procedures: s.Shown, words: s.training(), hall: training.NewHall(s.Manual, s.Today),
-		roles: map[*manual.Person][]manual.Gained{},
+		roles:     map[*manual.Person][]manual.Gained{},
 		standings: map[*manual.Person][]training.Standing{}, records: map[*manual.Person][]*manual.Reading{},
 		last: map[cell]*manual.Reading{}, holds: map[*manual.Reading]bool{}, marks: map[cell]*Mark{},
 	}

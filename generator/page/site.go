@@ -80,6 +80,7 @@ type Frame struct {
 	FirstAid  []Aid   // what to do after each hazard that the page names
 	Cut       []CutAt // where energy is cut
 	Preview   bool
+	Running   string // stands at the foot of every printed page; "" for none
 	AtBay     bool   // it is a procedure's: the bay's scripts run on it
 	Named     bool   // it names people: no page of the site, and without its search
 	Style     string // a style of its own, besides the one of every page
@@ -191,15 +192,21 @@ func (s *Site) link(up string, n manual.Named) Link {
 // PageOf is the path of an entry's own page in the site.
 func PageOf(n manual.Named) string { return folder(n) + "/" + n.Base().ID + ".html" }
 
-// firstAid gathers the first aid of hazards, each once.
-func firstAid(hazards []*manual.Hazard) []Aid {
+// firstAid gathers the first aid of hazards, each once. Where a person can be
+// hurt and nothing is written, that is said.
+func (s *Site) firstAid(hazards []*manual.Hazard) []Aid {
 	var out []Aid
 	seen := map[string]bool{}
 	for _, h := range hazards {
-		if h.FirstAid != "" && !seen[h.ID] {
-			seen[h.ID] = true
-			out = append(out, Aid{Hazard: h.Label(), Text: h.FirstAid})
+		if seen[h.ID] || h.FirstAid == "" && h.Harm == "damage" {
+			continue
 		}
+		seen[h.ID] = true
+		aid := Aid{Hazard: h.Label(), Text: h.FirstAid}
+		if aid.Text == "" {
+			aid.Text = s.Words.NoAidWritten
+		}
+		out = append(out, aid)
 	}
 	return out
 }
@@ -218,7 +225,7 @@ func cutAt(points []*manual.Point) []CutAt {
 
 // bayScripts are the scripts of a procedure's page, in the order in which they
 // rest on each other.
-var bayScripts = []string{"store.js", "unit.js", "holds.js", "steps.js", "record.js", "bay.js"}
+var bayScripts = []string{"store.js", "unit.js", "holds.js", "steps.js", "closeout.js", "record.js", "bay.js"}
 
 // Scripts are the scripts of the page; it reads without them.
 func (f *Frame) Scripts() []string {

@@ -52,6 +52,7 @@ func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 	}
 	v.Tags = append(v.Tags, s.tags(st)...)
 	v.Computed = s.computed(st)
+	v.Posts = s.posts(st, v.Posts)
 	v.Stand = s.stood(s.Walks.Stand(p, st))
 	order := orderOf(st)
 	v.Entries = entriesOf(order, st)
@@ -112,6 +113,20 @@ func (s *Site) stepLink(v *Step, up string, st *manual.Step, l *manual.Link) {
 		v.Reverse = s.reverse(l)
 		s.derived(v, up, st.Of, l)
 	}
+}
+
+// posts are the words of a step's posts; in a step for several people those of
+// the others too, who stand there all the while.
+func (s *Site) posts(st *manual.Step, named []string) []string {
+	if st.People < 2 || len(named) == 0 {
+		return named
+	}
+	for _, post := range st.Of.Posts {
+		if words := s.post(st.Of, post.Key); !slices.Contains(named, words) {
+			named = append(named, words)
+		}
+	}
+	return named
 }
 
 func (s *Site) post(p *manual.Procedure, id string) string {

@@ -1,16 +1,20 @@
 // Package search makes the site's search index: files that a browser loads one by one, with script tags, as a query needs them.
 //
 // A query reads the list of shards (main), one shard of words for each word
-// (w-PREFIX: every form with its stem, every stem with its documents), and the
-// chunks of document names (d-N) that the hits stand in; the list of words
-// (words) only where a word found nothing. The stems are Snowball's; the
+// (w-PREFIX: every form with its stem, every stem with its documents; where a
+// prefix has too many words for one file, only those no longer than it, and
+// the best documents of all), and the chunks of document names (d-N) that the
+// hits stand in; the list of words (words) only where a word found nothing. The stems are Snowball's; the
 // browser has no stemmer: a form that no page holds loses letters at its end
 // until a stem is met.
 package search
 
 import (
 	"bytes"
+	"cmp"
 	"encoding/json"
+	"maps"
+	"math"
 	"slices"
 	"sort"
 	"strconv"
@@ -40,24 +44,27 @@ type Serials struct {
 }
 
 const (
-	chunk     = 64       // documents whose names stand in one file
+	chunk     = 8        // documents whose names stand in one file: hits lie far apart
 	mostPosts = 2000     // documents kept for one stem, the heaviest
 	fullShard = 40 << 10 // bytes from which a shard is divided
 	mostWords = 12000    // words in the list that slips are looked up in
 	longest   = 4        // letters in a shard's name
+	shown     = 6        // hits that are shown while somebody types
+	mostBegin = 300      // documents kept for a prefix that is divided, the heaviest
 )
 
 // Files makes the index's files, by path in the site's folder of it.
 func Files(language string, documents []Document, serials []Serials) map[string][]byte {
 	b := newBuilder(language)
+	b.docs = documents
 	for i := range documents {
 		b.add(i, &documents[i])
 	}
 	out := map[string][]byte{}
 	for from := 0; from < len(documents); from += chunk {
-		names := [][3]string{}
-		for _, d := range documents[from:min(from+chunk, len(documents))] {
-			names = append(names, [3]string{d.Name, d.Address, d.Note})
+		names := []name{}
+		for i := from; i < min(from+chunk, len(documents)); i++ {
+			names = append(names, nameOf(&documents[i]))
 		}
 		put(out, "d-"+strconv.Itoa(from/chunk), names)
 	}
@@ -88,6 +95,7 @@ type builder struct {
 	forms    map[string]string      // form → stem
 	used     map[string]int         // form → how often
 	posts    map[string]map[int]int // stem → document → weight
+	docs     []Document
 }
 
 func newBuilder(language string) *builder {
@@ -139,20 +147,27 @@ func Words(text string) []string {
 
 // shard is one file of words.
 type shard struct {
-	Forms map[string]string `json:"forms"`
-	Posts map[string][]int  `json:"posts"`
+	Forms  map[string]string `json:"forms"`
+	Posts  map[string][]int  `json:"posts"`
+	Begins []int             `json:"begins,omitempty"` // the best documents of all words that begin so, where others hold these
+	Names  map[int]name      `json:"names"`            // of the documents that are shown while no more than the shard's name is typed
 }
+
+// name is what is shown of a document: its name, address and note.
+type name [3]string
+
+func nameOf(d *Document) name { return name{d.Name, d.Address, d.Note} }
 
 // shards writes the shards and returns their names.
 func (b *builder) shards(out map[string][]byte) []string {
 	lists := map[string][]int{}
 	for stem, docs := range b.posts {
-		lists[stem] = posting(docs)
+		lists[stem] = posting(docs, mostPosts)
 	}
 	names := []string{}
 	var divide func(prefix string, forms []string)
 	divide = func(prefix string, forms []string) {
-		s := shard{map[string]string{}, map[string][]int{}}
+		s := shard{Forms: map[string]string{}, Posts: map[string][]int{}, Names: map[int]name{}}
 		size := 0
 		for _, f := range forms {
 			stem := b.forms[f]
@@ -170,21 +185,59 @@ func (b *builder) shards(out map[string][]byte) []string {
 					divide(next, groups[next])
 				}
 			}
-			if prefix == "" || len(groups[prefix]) == 0 {
+			if prefix == "" {
 				return
 			}
-			short := shard{map[string]string{}, map[string][]int{}} // words no longer than the prefix
+			short := shard{Forms: map[string]string{}, Posts: map[string][]int{}, Names: map[int]name{}, Begins: b.begins(forms)}
 			for _, f := range groups[prefix] {
 				short.Forms[f], short.Posts[b.forms[f]] = b.forms[f], lists[b.forms[f]]
 			}
 			s = short
 		}
+		b.named(&s)
 		names = append(names, prefix)
 		put(out, "w-"+prefix, s)
 	}
 	divide("", sortedKeys(b.forms))
 	slices.Sort(names)
 	return names
+}
+
+// begins are the best documents of all forms of a prefix.
+func (b *builder) begins(forms []string) []int {
+	docs := map[int]int{}
+	for _, f := range forms {
+		for d, weight := range b.posts[b.forms[f]] {
+			docs[d] = max(docs[d], weight)
+		}
+	}
+	return posting(docs, mostBegin)
+}
+
+// named puts the names of the documents into a shard that the browser finds
+// first when the shard's own name is typed: it scores them as the script does.
+func (b *builder) named(s *shard) {
+	scores := map[int]float64{}
+	weigh := func(posts []int) {
+		rare, doc := math.Log(1+float64(len(b.docs))/(float64(len(posts))/2)), 0
+		for k := 0; k < len(posts); k += 2 {
+			doc += posts[k]
+			scores[doc] = max(scores[doc], float64(posts[k+1])*rare)
+		}
+	}
+	if s.Begins != nil {
+		weigh(s.Begins)
+	} else {
+		for _, posts := range s.Posts {
+			weigh(posts)
+		}
+	}
+	list := slices.SortedFunc(maps.Keys(scores), func(x, y int) int {
+		return cmp.Or(cmp.Compare(scores[y], scores[x]), x-y)
+	})
+	for _, doc := range list[:min(len(list), shown)] {
+		s.Names[doc] = nameOf(&b.docs[doc])
+	}
 }
 
 // grouped puts forms under their first n letters, or all that they have.
@@ -203,7 +256,7 @@ func grouped(forms []string, n int) (map[string][]string, []string) {
 
 // posting writes documents as steps from one to the next, each with its
 // weight; of very many the heaviest.
-func posting(docs map[int]int) []int {
+func posting(docs map[int]int, most int) []int {
 	list := make([]int, 0, len(docs))
 	for d := range docs {
 		list = append(list, d)
@@ -214,7 +267,7 @@ func posting(docs map[int]int) []int {
 		}
 		return list[i] < list[j]
 	})
-	list = list[:min(len(list), mostPosts)]
+	list = list[:min(len(list), most)]
 	slices.Sort(list)
 	out, last := make([]int, 0, 2*len(list)), 0
 	for _, d := range list {

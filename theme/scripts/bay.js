@@ -30,6 +30,7 @@
         this.live);
       root.after(this.strip);
       this.steps = order(document.querySelectorAll('.phase > .steps > li.step')).map((e) => new bay.Step(e, this));
+      this.closeOut = new bay.CloseOut(this);
       this.meetRevision();
       this.meetAddress();
       this.watchClock();
@@ -55,6 +56,8 @@
     }
 
     change(how) {
+      const newer = this.store.newer(this.job);
+      if (newer) this.taken(newer === 'again' ? null : newer);
       how(this.job);
       this.store.write(this.job);
       this.show();
@@ -65,6 +68,7 @@
     taken(job) {
       if (job && job.saved <= this.job.saved) return;
       this.job = job || bay.newJob(this);
+      this.store.held = Boolean(job);
       this.warn(job ? bay.words.OtherTab : bay.words.OtherTabAgain);
       this.unit.toAddress(this.job.unit);
       this.show();
@@ -87,7 +91,7 @@
     }
 
     get begun() {
-      return Object.keys(this.job.steps).length + Object.keys(this.job.holds).length + this.job.notes.length > 0;
+      return Object.keys(this.job.steps).length + Object.keys(this.job.holds).length + this.job.notes.length + Object.keys(this.job.closed || {}).length > 0;
     }
 
     // chooseUnit: another unit is another job; its ticks are cleared, after
@@ -218,6 +222,7 @@
     show() {
       this.showUnit();
       for (const s of this.steps) s.show();
+      this.closeOut.show();
       this.showStrip();
       if (document.activeElement !== this.worker) this.worker.value = this.job.worker;
     }
@@ -241,6 +246,7 @@
       const words = [fill(w.DoneOf, done, due.length)];
       if (skipped) words.push(fill(w.Skipped, skipped));
       if (this.job.gaps.length) words.push(fill(w.Gaps, this.job.gaps.length));
+      words.push(...this.closeOut.counts());
       const hand = this.steps.find((s) => s.state === 'hand');
       if (hand) words.push(fill(w.HandNow, hand.number));
       put(this.count, words.join(' · '));

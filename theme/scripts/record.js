@@ -50,6 +50,7 @@
       steps: page.steps.map(stepOf),
       holds: page.steps.filter((s) => s.applies).flatMap((s) => s.holds).map(holdOf),
       gaps: job.gaps.map((g) => ({ step: g.step, at: iso(g.at), unticked: g.unticked, holds: g.holds })),
+      closed: page.closeOut.record(iso),
       notes: job.notes.map((n) => ({ step: n.step, at: iso(n.at), words: n.words })),
       clock: job.clock.map((c) => ({ at: iso(c.at), back: c.back }))
     };

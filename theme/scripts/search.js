@@ -6,10 +6,13 @@
 // built; here a word's end is taken off, letter by letter, until it is one.
 (function (bay) {
   const { words } = bay;
-  const loaded = new Map();
+  const loaded = new Map(), known = new Map(); // files by name; documents by number: name, address, note
 
   // shard loads search/NAME.js once; it calls bay.shard(NAME, data).
-  bay.shard = (name, data) => loaded.get(name).done(data);
+  bay.shard = (name, data) => {
+    if (data.names) for (const [doc, named] of Object.entries(data.names)) known.set(Number(doc), named);
+    loaded.get(name).done(data);
+  };
   function shard(up, name) {
     if (!loaded.has(name)) {
       const entry = {};
@@ -42,35 +45,31 @@
     return a[i] === b[i + 1] && a[i + 1] === b[i] && a.slice(i + 2) === b.slice(i + 2);
   };
 
-  // entries are what a word finds: [postings, weight] of the stem it is, of
-  // the stems it begins, or of a word that is one slip away.
+  // entries are what a word finds: [postings, share] of the stem it is, of the
+  // stems it begins, or of a word that is one slip away.
   async function entries(up, main, word, last) {
     const name = shardOf(main, word), out = [];
     if (name !== null) {
-      const { forms, posts } = await shard(up, 'w-' + name);
+      const { forms, posts, begins } = await shard(up, 'w-' + name);
       const stems = new Set(word in forms ? [forms[word]] : []);
       for (let n = word.length; !stems.size && n >= Math.max(3, word.length - 4); n--) if (word.slice(0, n) in posts) stems.add(word.slice(0, n));
-      for (const s of stems) if (posts[s]) out.push([posts[s], 1, s]);
-      if (last && word.length > 2) for (const f in forms) if (f.startsWith(word) && !stems.has(forms[f])) { stems.add(forms[f]); if (posts[forms[f]]) out.push([posts[forms[f]], 0.6, forms[f]]); }
+      for (const s of stems) if (posts[s]) out.push([posts[s], 1]);
+      if (last && begins && name === word) out.push([begins, 0.6]);
+      if (last && !begins) for (const f in forms) if (f.startsWith(word) && !stems.has(forms[f])) { stems.add(forms[f]); if (posts[forms[f]]) out.push([posts[forms[f]], 0.6]); }
     }
     if (out.length || word.length < 4) return { list: out, meant: '' };
-    const all = (await shard(up, 'words')).split(' ');
-    const near = all.filter((w) => bay.slip(w, word)).slice(0, 3);
-    for (const w of near) {
-      const { forms, posts } = await shard(up, 'w-' + shardOf(main, w));
-      if (posts[forms[w]]) out.push([posts[forms[w]], 0.5, forms[w]]);
-    }
+    const near = (await shard(up, 'words')).split(' ').filter((w) => bay.slip(w, word)).slice(0, 3);
+    const shards = await Promise.all(near.map((w) => shard(up, 'w-' + shardOf(main, w))));
+    shards.forEach(({ forms, posts }, i) => { if (posts[forms[near[i]]]) out.push([posts[forms[near[i]]], 0.5]); });
     return { list: out, meant: out.length ? near.join(', ') : '' };
   }
 
-  // find resolves to the best hits for a text.
-  bay.find = async function (up, text, most) {
-    const main = await shard(up, 'main'), asked = split(text), scores = new Map(), meant = [];
-    for (const [i, word] of asked.entries()) {
-      const found = await entries(up, main, word, i === asked.length - 1);
-      if (found.meant) meant.push(found.meant);
+  // scored adds up what each document is worth to all the words.
+  function scored(main, found) {
+    const scores = new Map();
+    for (const { list } of found) {
       const best = new Map();
-      for (const [posts, share] of found.list) {
+      for (const [posts, share] of list) {
         const rare = Math.log(1 + main.docs / (posts.length / 2));
         let doc = 0;
         for (let k = 0; k < posts.length; k += 2) {
@@ -80,26 +79,51 @@
       }
       for (const [doc, score] of best) scores.set(doc, (scores.get(doc) || 0) + score + 2);
     }
-    const top = [...scores].sort((a, b) => b[1] - a[1] || a[0] - b[0]).slice(0, most);
+    return scores;
+  }
+
+  // best picks the n best of very many without sorting them all; of equals
+  // the first in the manual.
+  function best(scores, n) {
+    const before = (a, b) => a[1] > b[1] || (a[1] === b[1] && a[0] < b[0]), top = [];
+    for (const entry of scores) {
+      if (top.length === n && before(top[n - 1], entry)) continue;
+      let at = top.length;
+      while (at > 0 && before(entry, top[at - 1])) at--;
+      top.splice(at, 0, entry);
+      if (top.length > n) top.pop();
+    }
+    return top.map(([doc]) => doc);
+  }
+
+  // find resolves to the best hits for a text. All that it reads it reads side
+  // by side: first the words, then the names.
+  bay.find = async function (up, text, most) {
+    const main = await shard(up, 'main'), asked = split(text);
+    const found = await Promise.all(asked.map((word, i) => entries(up, main, word, i === asked.length - 1)));
     const hits = [];
     for (const n of asked) for (const [from, to, name, address] of main.serials) if (/^\d+$/.test(n) && Number(n) >= from && Number(n) <= to) hits.push({ name: name, address: address, note: n });
-    for (const [doc] of top) {
-      const [name, address, note] = (await shard(up, 'd-' + Math.floor(doc / main.chunk)))[doc % main.chunk];
-      hits.push({ name: name, address: address, note: note });
-    }
-    return { hits: hits.slice(0, most), meant: meant };
+    const named = await Promise.all(best(scored(main, found), most).map(async (doc) => {
+      const [name, address, note] = known.get(doc) || (await shard(up, 'd-' + Math.floor(doc / main.chunk)))[doc % main.chunk];
+      return { name: name, address: address, note: note };
+    }));
+    return { hits: [...hits, ...named].slice(0, most), meant: found.map((f) => f.meant).filter(Boolean) };
   };
+
+  const first = 6, pause = 300; // hits shown while somebody types; ms without a key until the rest
 
   // field builds a search box in a place; its results stand below it.
   function field(place, up, most, start) {
     const input = bay.make('input', { type: 'search', autocomplete: 'off', maxlength: 100, 'aria-label': words.SearchFor, placeholder: words.SearchFor });
     const list = bay.make('ul', { class: 'hits', hidden: true }), says = bay.make('p', { class: 'live', role: 'status' });
-    let turn = 0;
-    const run = async () => {
+    let turn = 0, rest = 0;
+    const run = async (n) => {
       const mine = ++turn, text = input.value.trim();
+      clearTimeout(rest);
+      if (n < most) rest = setTimeout(run, pause, most);
       if (!text) { list.hidden = true; says.textContent = ''; return; }
       try {
-        const { hits, meant } = await bay.find(up, text, most);
+        const { hits, meant } = await bay.find(up, text, n);
         if (mine !== turn) return;
         list.replaceChildren(...hits.map((h) => bay.make('li', {}, bay.make('a', { href: up + h.address }, h.name, h.note ? bay.make('small', {}, h.note) : null))));
         list.hidden = !hits.length;
@@ -108,18 +132,19 @@
         says.textContent = words.ShardMissing;
       }
     };
-    input.addEventListener('input', run);
-    input.addEventListener('focus', () => shard(up, 'main').catch(() => {}), { once: true }); // before the first key
+    input.addEventListener('input', () => run(first));
+    const ready = () => shard(up, 'main').catch(() => {}); // before the first key
+    for (const event of ['pointerenter', 'focus']) input.addEventListener(event, ready, { once: true });
     place.addEventListener('keydown', (e) => {
       if (e.key === 'Escape') { list.hidden = true; input.focus(); }
       if (e.key === 'Enter' && e.target === input) location.href = up + 'search.html?q=' + encodeURIComponent(input.value.trim());
     });
     place.replaceChildren(bay.make('div', { class: 'finding' }, input, says, list));
-    if (start) { input.value = start; run(); }
+    if (start) { input.value = start; run(first); }
   }
 
   addEventListener('DOMContentLoaded', () => {
-    for (const e of document.querySelectorAll('.find[data-up]')) field(e, e.dataset.up, 6, '');
+    for (const e of document.querySelectorAll('.find[data-up]')) field(e, e.dataset.up, first, '');
     const page = document.getElementById('search');
     if (page) field(page, '', 30, new URLSearchParams(location.search).get('q') || '');
   });

@@ -21,6 +21,7 @@
     return map(job) && job.version === version && Number.isFinite(job.saved) && Number.isFinite(job.started) &&
       typeof job.procedure === 'string' && typeof job.worker === 'string' && (job.unit === null || (map(job.unit) && Array.isArray(job.unit.options))) &&
       map(job.steps) && Object.values(job.steps).every((s) => map(s) && Number.isFinite(s.at)) &&
+      (job.closed === undefined || (map(job.closed) && Object.values(job.closed).every(Number.isFinite))) && // jobs from before the close-out list have none
       map(job.holds) && Object.values(job.holds).every(map) &&
       [job.gaps, job.notes, job.clock].every((list) => Array.isArray(list) && list.every(map));
   }
@@ -59,10 +60,25 @@
       }
       if (text === null) return null;
       const job = parse(text);
+      this.held = Boolean(job);
       if (job) return job;
       this.keepDamaged(text);
       this.say('damagedStore');
       return null;
+    }
+
+    // newer is what another tab has put there since: its job, 'again' where it
+    // started again, null where nothing is newer. It is asked before each
+    // change: a tab in the background hears of others late.
+    newer(job) {
+      try {
+        const text = localStorage.getItem(this.key);
+        if (text === null) return this.held ? 'again' : null;
+        const kept = parse(text);
+        return kept && kept.saved > job.saved ? kept : null;
+      } catch {
+        return null;
+      }
     }
 
     // keepDamaged puts what could not be read aside: somebody may still read
@@ -78,6 +94,7 @@
       job.seen = Date.now();
       try {
         localStorage.setItem(this.key, JSON.stringify(job));
+        this.held = true; // what stands there is this job
         this.say('');
       } catch (e) {
         this.say(e && e.name === 'QuotaExceededError' ? 'fullStore' : 'noStore');
@@ -85,6 +102,7 @@
     }
 
     forget() {
+      this.held = false;
       try {
         localStorage.removeItem(this.key);
       } catch { /* there is nothing kept */ }

@@ -12,13 +12,13 @@ type Words struct {
 
 	Front, Machines, Procedures, Tools, Supplies, Hazards, Holds, Roles, Snags string
 	SkipTo, Index                                                              string
-	Emergency, FirstAid, EnergyIsCut, NoFirstAid                               string
+	Emergency, FirstAid, EnergyIsCut, NoFirstAid, NoAidWritten                 string
 
 	AnyMachine, NotIssued, Revision, ReviewBy  string // Revision: number, date; ReviewBy: date
 	DraftNote, RetiredNote, InsteadNote        string
 	BeforeYouStart, Who, Time, Fetch, Gear     string
 	MakeDead, NothingToFetch, Anyone, NoPlace  string
-	OnePerson, PeopleAtOnce                    string // PeopleAtOnce: how many
+	OnePerson, PeopleAtOnce, WhoCalls          string // PeopleAtOnce: how many
 	HoursOfWork, TimeInTheBay, OfThatWaits     string // OfThatWaits: a duration
 	NoTimes, HighestWord, NoHazards            string
 	Wear, OtherNames, Contents                 string

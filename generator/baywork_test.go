@@ -1,0 +1,254 @@
+package generator_test
+
+import (
+	"encoding/json"
+	"fmt"
+	"net/http/httptest"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+
+	"baybinder/generator/browse"
+	"baybinder/generator/page"
+)
+
+// TestTwoTabsDoNotFight works on one job in two tabs, from file: and over
+// browse: each sees what the other ticked, none loses a tick, and a tab that
+// has not heard of the other's tick yet does not write over it.
+func TestTwoTabsDoNotFight(t *testing.T) {
+	site := demoSite(t)
+	server := httptest.NewServer(browse.Handler(site))
+	defer server.Close()
+	ctx, _ := browser(t)
+	for _, at := range []string{"file://" + filepath.ToSlash(site), server.URL} {
+		address := at + "/procedures/isolate-tug-traction.html"
+		other, done := chromedp.NewContext(ctx)
+		defer done()
+		work(t, ctx, address)
+		work(t, other, address)
+		js[any](t, ctx, `tick('1.1'); 0`)
+		heard := func(n int) string {
+			return fmt.Sprintf(`new Promise((d) => { let n = 0; const look = () => strip().includes('Done %d of') || n++ > 60 ? d(strip()) : setTimeout(look, 50); look(); })`, n)
+		}
+		says(t, other, heard(1), "Done 1 of")
+		says(t, other, `document.querySelector('.bay').textContent`, "another tab")
+		js[any](t, other, `tick('1.2'); 0`)
+		says(t, ctx, heard(2), "Done 2 of")
+		// a tab that is deaf: it hears of the other's tick only when it writes
+		js[any](t, other, `addEventListener('storage', (e) => e.stopImmediatePropagation(), true); window.baybinder.page.taken = ((real) => function (job) { if (window.deaf) return; real.call(this, job); })(window.baybinder.page.taken); window.deaf = true; 0`)
+		js[any](t, ctx, `tick('1.3'); 0`)
+		time.Sleep(200 * time.Millisecond)
+		if got := js[string](t, other, `strip()`); !strings.Contains(got, "Done 2 of") {
+			t.Errorf("%s: the deaf tab has heard: %s", at, got)
+		}
+		js[any](t, other, `window.deaf = false; tick('1.4'); 0`)
+		says(t, other, `strip()`, "Done 4 of")
+		says(t, ctx, heard(4), "Done 4 of")
+		work(t, ctx, address)
+		says(t, ctx, `strip()`, "Done 4 of")
+		says(t, ctx, `strip()`, "gaps: ")
+	}
+}
+
+// TestAFullStoreAtTheBay fills the browser's store for real.
+func TestAFullStoreAtTheBay(t *testing.T) {
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	work(t, ctx, "file://"+filepath.Join(site, "procedures", "isolate-tug-traction.html"))
+	js[any](t, ctx, `tick('1.1'); { let size = 1 << 20, n = 0; while (size >= 1) { try { localStorage.setItem('other-' + n++, 'x'.repeat(size)); } catch { size = Math.floor(size / 2); } } } 0`)
+	js[any](t, ctx, `tick('1.2'); tick('1.3'); 0`)
+	says(t, ctx, `document.querySelector('.trouble').textContent`, "store is full")
+	says(t, ctx, `strip()`, "Done 3 of")
+	text := savedRecord(t, ctx)
+	if n := strings.Count(text, `"state": "done"`); n != 3 {
+		t.Errorf("the record has %d of 3 ticks", n)
+	}
+	js[any](t, ctx, `Object.keys(localStorage).filter((k) => k.startsWith('other-')).forEach((k) => localStorage.removeItem(k)); tick('1.4'); 0`)
+	if got := js[string](t, ctx, `document.querySelector('.trouble').textContent`); got != "" {
+		t.Errorf("the store has room again, the page says %q", got)
+	}
+	work(t, ctx, "file://"+filepath.Join(site, "procedures", "isolate-tug-traction.html"))
+	says(t, ctx, `strip()`, "Done 4 of")
+}
+
+// TestOverBrowse works a piece of a job over the program's own server: ticks
+// stay over a reload, the search finds.
+func TestOverBrowse(t *testing.T) {
+	site := demoSite(t)
+	server := httptest.NewServer(browse.Handler(site))
+	defer server.Close()
+	ctx, _ := browser(t)
+	address := server.URL + "/procedures/isolate-tug-traction.html"
+	work(t, ctx, address+"?unit=112")
+	says(t, ctx, `document.querySelector('.unit').textContent`, "112")
+	js[any](t, ctx, `tick('1.1'); tick('1.2'); 0`)
+	work(t, ctx, address)
+	says(t, ctx, `strip()`, "Done 2 of")
+	says(t, ctx, `location.search`, "?unit=112")
+	got := js[string](t, ctx, `window.baybinder.find('../', 'contactor panel', 3).then((r) => r.hits.map((h) => h.address).join(' '))`)
+	if !strings.Contains(got, "replace-contactor-panel") {
+		t.Errorf("over browse the search finds %q", got)
+	}
+}
+
+// controls are what is touched at the bay: buttons, fields, folds, tabs. Links
+// within a sentence are read, and may be as high as their line (WCAG 2.2,
+// 2.5.8, exception "inline").
+const controls = `JSON.stringify([...document.querySelectorAll('button, summary, input, textarea, select, .tabs a, .phases a, .shop, .hits a, .skip:focus')]
+	.filter((e) => e.checkVisibility() && !e.hidden && !e.closest('[hidden]'))
+	.map((e) => { const target = e.type === 'checkbox' ? e.closest('label') || e : e, r = target.getBoundingClientRect(); return { what: e.tagName + ' ' + e.className + ' ' + (e.textContent || e.ariaLabel || '').slice(0, 40), w: r.width, h: r.height }; })
+	.filter((x) => x.w < 44 || x.h < 43.9))`
+
+// TestTargetsAtTheBay measures every control of bay pages, at a desk and on a
+// telephone, also of the dialog.
+func TestTargetsAtTheBay(t *testing.T) {
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	for _, width := range []int64{1280, 390} {
+		for _, name := range []string{"isolate-tug-traction", "replace-contactor-panel", "check-press-guard", "set-safety-catches"} {
+			work(t, ctx, "file://"+filepath.Join(site, "procedures", name+".html"))
+			must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, 900)))
+			js[any](t, ctx, `document.querySelectorAll('details').forEach((d) => { d.open = true; }); press(document.querySelector('.more'), 'This step is wrong'); 0`)
+			if n := js[int](t, ctx, `document.querySelectorAll('button').length`); n < 20 {
+				t.Errorf("%s at %d px: only %d buttons", name, width, n)
+			}
+			var small []struct {
+				What string
+				W, H float64
+			}
+			must(t, json.Unmarshal([]byte(js[string](t, ctx, controls)), &small))
+			for _, s := range small {
+				t.Errorf("%s at %d px: %s is %.0f × %.0f px", name, width, strings.Join(strings.Fields(s.What), " "), s.W, s.H)
+			}
+		}
+	}
+}
+
+// TestAJobByKeyboard works a whole job with Tab, Space and figures: the focus
+// goes through the page in its order, and is seen where it is.
+func TestAJobByKeyboard(t *testing.T) {
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	work(t, ctx, "file://"+filepath.Join(site, "procedures", "isolate-press.html"))
+	type focus struct {
+		What, Step        string
+		Pressed, Outlined bool
+	}
+	const at = `(() => { const e = document.activeElement, s = getComputedStyle(e);
+		return JSON.stringify({ What: e.classList.contains('tick') ? 'tick' : e.classList.contains('reading') ? 'reading' : e.tagName === 'BODY' ? 'body' : e.textContent,
+			Step: (e.closest('li.step') || { dataset: {} }).dataset.step || '', Pressed: e.getAttribute('aria-pressed') === 'true', Outlined: s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2 }); })()`
+	key := func(k string) {
+		t.Helper()
+		must(t, chromedp.Do(ctx, chromedp.KeyEvent(k)))
+	}
+	ticked, typed, last := 0, 0, ""
+	for range 400 {
+		key(kb.Tab)
+		var f focus
+		must(t, json.Unmarshal([]byte(js[string](t, ctx, at)), &f))
+		if f.What == "body" {
+			break
+		}
+		if !f.Outlined {
+			t.Errorf("the focus on %q of step %s is not seen", f.What, f.Step)
+		}
+		switch {
+		case f.What == "tick" && f.Step != "" && !f.Pressed:
+			key(" ")
+			ticked++
+			last = f.Step
+		case f.What == "reading":
+			key("0")
+			typed++
+		}
+	}
+	steps := js[int](t, ctx, `window.baybinder.page.steps.filter((s) => s.applies).length`)
+	done := js[int](t, ctx, `window.baybinder.page.steps.filter((s) => s.state === 'done').length`)
+	if done < steps-1 || ticked == 0 || typed == 0 {
+		t.Errorf("by keyboard %d of %d steps are ticked (%d presses, %d readings, the last at %s)", done, steps, ticked, typed, last)
+	}
+}
+
+// TestTwoPersonSteps: a step for two people shows the words of each post, and
+// asks who calls.
+func TestTwoPersonSteps(t *testing.T) {
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	work(t, ctx, "file://"+filepath.Join(site, "procedures", "set-safety-catches.html"))
+	for _, want := range []string{"2 people at once", "at the control column, hand on the buttons", "in front of the hoist, in sight of both sides", "Agree who calls"} {
+		says(t, ctx, `step('5.3').querySelector('.tags').textContent`, want)
+	}
+}
+
+// TestFirstAidIsOneTouchAway: on every kind of page the strip is in the window
+// wherever it is scrolled to, and one touch opens what to do.
+func TestFirstAidIsOneTouchAway(t *testing.T) {
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	const look = `(async () => {
+		const strip = document.querySelector('.emergency summary'), aid = document.querySelector('.emergency .aid'), out = [];
+		for (const y of [0, document.documentElement.scrollHeight / 2, document.documentElement.scrollHeight]) {
+			scrollTo(0, y);
+			await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+			const r = strip.getBoundingClientRect();
+			if (r.top < 0 || r.bottom > innerHeight + 1 || r.height < 44) out.push('at ' + y + ' the strip is at ' + r.top + ' to ' + r.bottom);
+			const hit = document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2);
+			if (!hit || !strip.contains(hit)) out.push('at ' + y + ' something lies over the strip');
+		}
+		if (aid.checkVisibility()) out.push('it is open already');
+		strip.click();
+		if (!aid.checkVisibility() || aid.textContent.trim().length < 20) out.push('a touch shows nothing');
+		return out.join('; ');
+	})()`
+	for _, width := range []int64{1280, 390} {
+		for _, name := range append([]string{"machines/air-compressor.torque.html", "machines/air-compressor.fluids.html", "supplies/separator-element.html"}, pageKinds...) {
+			must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, 900), chromedp.Navigate("file://"+filepath.Join(site, filepath.FromSlash(name)))))
+			if got := js[string](t, ctx, look); got != "" {
+				t.Errorf("%s at %d px: %s", name, width, got)
+			}
+		}
+	}
+}
+
+// TestBeforeYouStart reads the first box of two pages by hand from the demo's
+// files: every role, with the step that brings it where the front matter has
+// it not; one place for each thing to fetch; first aid for every hazard.
+func TestBeforeYouStart(t *testing.T) {
+	r := demo(t)
+	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	for _, p := range s.Shown {
+		v := s.Procedure(p)
+		items := map[string]string{}
+		for _, shelf := range v.Before.Shelves {
+			for _, it := range shelf.Items {
+				if was, twice := items[it.Address]; twice {
+					t.Errorf("%s: %s is fetched from %s and from %s", p.ID, it.Name, was, shelf.Place)
+				}
+				items[it.Address] = shelf.Place
+			}
+		}
+		listed := map[string]bool{}
+		for _, role := range p.Needs {
+			listed[role.To.Label()] = true
+		}
+		for _, who := range v.Before.Who {
+			if listed[who.Name] != (who.Note == "") {
+				t.Errorf("%s: %s is listed: %v, the page says it comes from step %q", p.ID, who.Name, listed[who.Name], who.Note)
+			}
+			delete(listed, who.Name)
+		}
+		for name := range listed {
+			t.Errorf("%s: the page does not name %s", p.ID, name)
+		}
+		for _, h := range p.Hazards {
+			if h.To.Harm != "damage" && !slices.ContainsFunc(v.FirstAid, func(a page.Aid) bool { return a.Hazard == h.To.Label() && a.Text != "" }) {
+				t.Errorf("%s: no first aid for %s", p.ID, h.To.Label())
+			}
+		}
+	}
+}

@@ -1,0 +1,42 @@
+package theme
+
+import (
+	"bytes"
+	"compress/gzip"
+	"strings"
+	"testing"
+)
+
+// most is what the design allows all scripts together, compressed.
+const most = 40 << 10
+
+// The scripts, with the words of every language, stay small.
+func TestScriptsAreSmall(t *testing.T) {
+	files, err := Files()
+	if err != nil {
+		t.Fatal(err)
+	}
+	total, scripts := 0, 0
+	for name, data := range files {
+		if !strings.HasSuffix(name, ".js") {
+			continue
+		}
+		var out bytes.Buffer
+		w := gzip.NewWriter(&out)
+		if _, err := w.Write(data); err != nil {
+			t.Fatal(err)
+		}
+		if err := w.Close(); err != nil {
+			t.Fatal(err)
+		}
+		scripts++
+		total += out.Len()
+	}
+	if scripts < 5 {
+		t.Fatalf("only %d scripts: the test looks in the wrong place", scripts)
+	}
+	t.Logf("%d scripts, %.1f KB compressed", scripts, float64(total)/1024)
+	if total >= most {
+		t.Errorf("the scripts are %d bytes compressed, %d are allowed", total, most)
+	}
+}
