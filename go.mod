@@ -12,6 +12,7 @@ require (
 	github.com/google/renameio/v2 v2.0.2
 	github.com/kljensen/snowball v0.10.0
 	github.com/rogpeppe/go-internal v1.16.0
+	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	github.com/valyala/quicktemplate v1.8.0
 	github.com/yuin/goldmark v1.8.7
 	golang.org/x/net v0.62.0

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"baybinder/generator/begin"
+	"baybinder/generator/schema"
 )
 
 type beginCommand struct {
@@ -21,8 +22,11 @@ func (*beginManual) Run(g *globals, d *desk) error {
 		return err
 	}
 	for _, name := range files {
-		d.say("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
+		if !strings.HasPrefix(name, schema.Folder+"/") {
+			d.say("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
+		}
 	}
+	d.say("wrote %s, by which an editor can help (baybinder schema --help)", filepath.Join(g.Manual, schema.Folder))
 	d.say("Everything in it is invented. Change it into your own, then: baybinder build")
 	return nil
 }

@@ -25,6 +25,7 @@ type commands struct {
 	Kit      kitCommand      `cmd:"" help:"Say what a job needs before it starts: what to fetch where, who may do it, how many people."`
 	Stand    standCommand    `cmd:"" help:"Say where things stand after a step: what is live, off, loose, low or left in place."`
 	Plan     timesCommand    `cmd:"" help:"Say how long a job takes, phase by phase."`
+	Schema   schemaCommand   `cmd:"" help:"Describe the manual's files for editors, as JSON Schema."`
 	Explain  explainCommand  `cmd:"" help:"Say why a finding matters, with an example and its mend."`
 }
 

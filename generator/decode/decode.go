@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"fmt"
 	"reflect"
+	"regexp"
 	"strconv"
 	"strings"
 
@@ -95,6 +96,9 @@ func (d *Decoder) value(n *syntax.Node, v reflect.Value, f field, key source.Pos
 		return ok
 	}
 	if set, is := v.Addr().Interface().(setter); is {
+		if namesNothing(n) {
+			return d.wrong(n, f, key, "the id of a thing", "write the id, or take it out")
+		}
 		return d.word(n, f, key, func(text string) { set.Set(text, n.At) })
 	}
 	switch v.Kind() {
@@ -114,6 +118,9 @@ func (d *Decoder) value(n *syntax.Node, v reflect.Value, f field, key source.Pos
 	}
 	panic("decode: no case for a field of type " + v.Type().String())
 }
+
+// namesNothing says that quotes with nothing in them stand where an id belongs.
+func namesNothing(n *syntax.Node) bool { return n.Kind == syntax.Scalar && n.Text == "" }
 
 // word reads a text, and holds it against the words that the field may have.
 func (d *Decoder) word(n *syntax.Node, f field, key source.Pos, set func(string)) bool {
@@ -232,28 +239,27 @@ func (d *Decoder) ID(id string, at source.Pos) bool {
 	return true
 }
 
+// LongestID is how many characters an id has at most.
+const LongestID = 64
+
 // BadIDWhy says what is wrong with an id, or "".
 func BadIDWhy(id string) string {
 	switch {
-	case len(id) > 64:
+	case len(id) > LongestID:
 		return "is longer than 64 characters"
 	case syntax.PhaseID(id) != id || id == "":
 		return "is not a to z, 0 to 9 and single hyphens"
-	case windowsKeeps(id):
+	case len(id) <= 4 && windowsName.MatchString(id):
 		return "is a name that Windows keeps for itself"
 	}
 	return ""
 }
 
-// windowsKeeps knows the device names that no file may have on Windows,
-// whatever its ending.
-func windowsKeeps(id string) bool {
-	switch id {
-	case "con", "prn", "aux", "nul":
-		return true
-	}
-	return len(id) == 4 && (strings.HasPrefix(id, "com") || strings.HasPrefix(id, "lpt")) && id[3] >= '0' && id[3] <= '9'
-}
+// WindowsKeeps is a pattern of the device names that no file may have on
+// Windows, whatever its ending.
+const WindowsKeeps = "con|prn|aux|nul|com[0-9]|lpt[0-9]"
+
+var windowsName = regexp.MustCompile("^(?:" + WindowsKeeps + ")$")
 
 // amount reads a quantity of the field's dimension.
 func (d *Decoder) amount(n *syntax.Node, f field, key source.Pos, read func(string, quantity.Dimension) error) bool {
