@@ -20,6 +20,7 @@ type commands struct {
 	Watch    watchCommand    `cmd:"" help:"Build at every change, and show the pages to a browser as they become."`
 	Browse   browseCommand   `cmd:"" help:"Show the site to a browser on this machine."`
 	Settle   settleCommand   `cmd:"" help:"Mend what needs no judgement: lists from the steps, words into empty links."`
+	Rename   renameCommand   `cmd:"" help:"Give a thing another id, everywhere it is named."`
 	Issue    issueCommand    `cmd:"" help:"Issue a revision: why, by whom, and who must read it again."`
 	Readings readingsCommand `cmd:"" help:"Say what is due to be read and renewed; record what was read or done."`
 	Kit      kitCommand      `cmd:"" help:"Say what a job needs before it starts: what to fetch where, who may do it, how many people."`

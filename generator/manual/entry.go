@@ -58,6 +58,12 @@ type Ref[T any] struct {
 // Set notes what was written.
 func (r *Ref[T]) Set(id string, at source.Pos) { r.ID, r.At = id, at }
 
+// Written is what was written, and where.
+func (r *Ref[T]) Written() (id string, at source.Pos) { return r.ID, r.At }
+
+// Kind is a thing of the kind that is named: a nil pointer to its type.
+func (r *Ref[T]) Kind() any { return (*T)(nil) }
+
 // Use is one line of a list that may hold amounts.
 type Use[T any] struct {
 	Ref[T]
