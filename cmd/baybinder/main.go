@@ -14,7 +14,7 @@ import (
 type commands struct {
 	globals
 
-	Begin    beginCommand    `cmd:"" help:"Write a new manual, or a new procedure."`
+	Begin    beginCommand    `cmd:"" help:"Write a new manual, a new machine or a new procedure."`
 	Check    checkCommand    `cmd:"" help:"Say what is wrong in the manual, and write nothing."`
 	Build    buildCommand    `cmd:"" help:"Check the manual and write its site."`
 	Watch    watchCommand    `cmd:"" help:"Build at every change, and show the pages to a browser as they become."`

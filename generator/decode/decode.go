@@ -45,8 +45,13 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 			WithMend("write its fields, one a line: name: …"))
 	}
 	fields, ok := fieldsOf(v.Type()), true
-	for _, p := range n.Pairs {
+	for i, p := range n.Pairs {
 		f, known := find(fields, p.Key)
+		if !known && i > 0 && notIndented(n.Pairs[i-1], p) {
+			ok = d.add(UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key).
+				WithMend("write two spaces before it, so that it stands under %s:", n.Pairs[i-1].Key))
+			continue
+		}
 		if !known {
 			ok = d.unknownField(p, fields, what)
 			continue
@@ -60,6 +65,12 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 		}
 	}
 	return ok
+}
+
+// notIndented says that a line was meant to stand under the one before it, which
+// holds nothing.
+func notIndented(before, p syntax.Pair) bool {
+	return before.Value.Kind == syntax.Empty && p.Value.Kind == syntax.Map
 }
 
 // isLabel says that nothing is judged by a field: an id stands in for it.
@@ -201,7 +212,7 @@ func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key source.Pos)
 // entries reads a map from id to entry into a slice of pointers, as written.
 func (d *Decoder) entries(n *syntax.Node, v reflect.Value, f field, key source.Pos) bool {
 	if n.Kind != syntax.Map {
-		return d.wrong(n, f, key, "a map from id to entry", fmt.Sprintf("write under %s: the-id: { name: … }", f.name))
+		return d.wrong(n, f, key, "a map from id to entry", fmt.Sprintf("write under %s:, two spaces in: the-id: { name: … }", f.name))
 	}
 	ok := true
 	for _, p := range n.Pairs {
