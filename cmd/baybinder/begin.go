@@ -5,10 +5,12 @@ import (
 	"strings"
 
 	"baybinder/generator/begin"
+	"baybinder/generator/schema"
 )
 
 type beginCommand struct {
 	New       beginManual    `cmd:"" name:"manual" default:"withargs" help:"Write a small manual of invented entries, to change into yours."`
+	Machine   beginMachine   `cmd:"" help:"Write a new machine's file, with a pattern of every section, one entry a line."`
 	Procedure beginProcedure `cmd:"" help:"Write a new procedure, as a draft: with every section and a worked step, or what comes off to reach a part."`
 }
 
@@ -21,9 +23,28 @@ func (*beginManual) Run(g *globals, d *desk) error {
 		return err
 	}
 	for _, name := range files {
-		d.say("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
+		if !strings.HasPrefix(name, schema.Folder+"/") {
+			d.say("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
+		}
 	}
+	d.say("wrote %s, by which an editor can help (baybinder schema --help)", filepath.Join(g.Manual, schema.Folder))
 	d.say("Everything in it is invented. Change it into your own, then: baybinder build")
+	return nil
+}
+
+type beginMachine struct {
+	ID   string `arg:"" help:"Its id, which is the name of its file: air-press."`
+	Name string `placeholder:"TEXT" help:"What people call it (default: the id in words)."`
+}
+
+// Run writes a new machine.
+func (c *beginMachine) Run(g *globals, d *desk) error {
+	name, err := begin.Machine(g.Manual, c.ID, c.Name)
+	if err != nil {
+		return err
+	}
+	d.say("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
+	d.say("Write your machine over its patterns, then: baybinder begin procedure ID --for %s", c.ID)
 	return nil
 }
 

@@ -11,10 +11,13 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
 	"os"
-	"path"
 	"path/filepath"
+	"slices"
 	"strings"
+
+	"baybinder/generator/schema"
 )
 
 //go:embed all:manual
@@ -28,22 +31,39 @@ func Manual(folder string) ([]string, error) {
 	if err := mustBeEmpty(folder); err != nil {
 		return nil, err
 	}
+	texts, err := manualTexts()
 	w := &writer{root: folder}
-	err := fs.WalkDir(templates, templateRoot, func(name string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() {
-			return err
+	for _, name := range slices.Sorted(maps.Keys(texts)) {
+		if err == nil {
+			err = w.write(name, texts[name])
 		}
-		text, err := templates.ReadFile(name)
-		if err != nil {
-			return err
-		}
-		return w.write(strings.TrimPrefix(name, templateRoot+"/"), string(text))
-	})
+	}
 	if err != nil {
 		w.undo()
 		return nil, fmt.Errorf("the manual could not be written: %w", err)
 	}
 	return w.files, nil
+}
+
+// manualTexts are the files of a new manual: the templates, the schemas, and in
+// each YAML file the line by which an editor finds its schema.
+func manualTexts() (map[string]string, error) {
+	texts := map[string]string{}
+	for _, f := range schema.Files {
+		texts[f.Path()] = string(f.Schema().JSON())
+	}
+	return texts, fs.WalkDir(templates, templateRoot, func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		text, err := templates.ReadFile(name)
+		name = strings.TrimPrefix(name, templateRoot+"/")
+		if described, is := schema.Of(name); is {
+			text = append([]byte(described.Setting(name)+"\n"), text...)
+		}
+		texts[name] = string(text)
+		return err
+	})
 }
 
 // mustBeEmpty refuses a folder that holds anything. Hidden files do not count:
@@ -78,7 +98,7 @@ type writer struct {
 // before stays as it is.
 func (w *writer) write(name, text string) error {
 	full := filepath.Join(w.root, filepath.FromSlash(name))
-	if strings.HasPrefix(path.Base(name), ".") {
+	if strings.HasPrefix(name, ".") {
 		if _, err := os.Lstat(full); err == nil {
 			return nil
 		}

@@ -3,6 +3,7 @@ package begin
 import (
 	"io/fs"
 	"os"
+	"path"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -14,6 +15,7 @@ import (
 	"baybinder/generator/check"
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
+	"baybinder/generator/schema"
 	"baybinder/generator/source"
 )
 
@@ -55,7 +57,13 @@ func TestANewManualIsClean(t *testing.T) {
 		if err != nil {
 			t.Errorf("it says that it wrote %s: %v", name, err)
 		}
-		if name != ".gitattributes" && !strings.Contains(strings.ToLower(string(text)), "invented") {
+		if described, is := schema.Of(name); is {
+			_, leads, _ := strings.Cut(strings.SplitN(string(text), "\n", 2)[0], "# yaml-language-server: $schema=")
+			if to := path.Join(path.Dir(name), leads); to != described.Path() || !slices.Contains(files, to) {
+				t.Errorf("the first line of %s leads an editor to %q", name, to)
+			}
+		}
+		if !strings.HasPrefix(name, ".") && !strings.Contains(strings.ToLower(string(text)), "invented") {
 			t.Errorf("%s does not say that its values are invented", name)
 		}
 	}

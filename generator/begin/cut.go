@@ -129,6 +129,9 @@ func (r *reach) proofOf(e *manual.Energy) *manual.Hold {
 		proof := first(r.manual.Holds, func(h *manual.Hold) bool { return r.measuresSafe(h, e) })
 		if proof == nil {
 			r.lack("a hold of kind measure with of: %s, a limit at or below the safe voltage, %s, and proved-on: in register/holds.yaml", e.ID, r.safe(e))
+			if e.Voltage.Flow == quantity.Unsaid {
+				r.lack("ac or dc behind the voltage of %s, in %s", e.ID, e.At.Path())
+			}
 		}
 		return proof
 	}

@@ -36,7 +36,7 @@ type New struct {
 
 // fields are what the template is filled with.
 type fields struct {
-	Title, Machine, Tool, ToolWords, Hazard, HazardWords string
+	Name, Title, Machine, Tool, ToolWords, Hazard, HazardWords string
 }
 
 // Procedure writes a new procedure, as a draft, and returns its path inside the
@@ -69,17 +69,20 @@ func (n New) path() string { return path.Join("procedures", n.topic(), n.ID+".md
 func (n New) topic() string { return strings.Trim(n.Topic, "/") }
 
 // write writes the file, which must not be there.
-func (n New) write(text string) error {
-	w := &writer{root: n.Manual}
-	err := w.write(n.path(), text)
+func (n New) write(text string) error { return writeNew(n.Manual, n.path(), text) }
+
+// writeNew writes a file that is not there yet.
+func writeNew(manual, name, text string) error {
+	w := &writer{root: manual}
+	err := w.write(name, text)
 	if err == nil {
 		return nil
 	}
 	w.undo()
 	if errors.Is(err, fs.ErrExist) {
-		return fmt.Errorf("there is a file %s already, and nothing is written over", n.path())
+		return fmt.Errorf("there is a file %s already, and nothing is written over", name)
 	}
-	return fmt.Errorf("the procedure could not be written: %w", err)
+	return fmt.Errorf("%s could not be written: %w", name, err)
 }
 
 // refuse says why the procedure cannot be begun under its name, or for its
@@ -116,9 +119,9 @@ func (n New) refuseMachine(m *manual.Manual) error {
 	case near != "":
 		return fmt.Errorf("there is no machine %s: did you mean %s?", n.Machine, near)
 	case len(ids) == 0:
-		return fmt.Errorf("there is no machine %s: machines/ holds none", n.Machine)
+		return fmt.Errorf("there is no machine %s: begin it with baybinder begin machine %s", n.Machine, n.Machine)
 	}
-	return fmt.Errorf("there is no machine %s: the machines are %s", n.Machine, strings.Join(ids, ", "))
+	return fmt.Errorf("there is no machine %s: begin it with baybinder begin machine %s, or name one of %s", n.Machine, n.Machine, strings.Join(ids, ", "))
 }
 
 func (n New) fields(m *manual.Manual) fields {
@@ -133,11 +136,13 @@ func (n New) fields(m *manual.Manual) fields {
 }
 
 // title is the title that was given, or the id in words.
-func (n New) title() string {
-	if title := strings.Join(strings.Fields(n.Title), " "); title != "" {
+func (n New) title() string { return titleOf(n.Title, n.ID) }
+
+func titleOf(title, id string) string {
+	if title := strings.Join(strings.Fields(title), " "); title != "" {
 		return title
 	}
-	words := strings.ReplaceAll(n.ID, "-", " ")
+	words := strings.ReplaceAll(id, "-", " ")
 	return strings.ToUpper(words[:1]) + words[1:]
 }
 

@@ -1,6 +1,9 @@
 package bind
 
 import (
+	"strings"
+
+	"baybinder/generator/decode"
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 	"baybinder/generator/nearest"
@@ -33,10 +36,21 @@ func (x *index[T]) find(id string, at source.Pos) (*T, *finding.Finding) {
 	switch near := nearest.Of(id, x.ids()); {
 	case near != "":
 		f = f.WithMend("did you mean %s?", near)
+	case x.inRegister() && decode.BadIDWhy(id) == "":
+		f = f.WithMend("add to %s, or name one that is there: %s: { name: %s%s }", x.where, id, strings.ReplaceAll(id, "-", " "), leastEntry[x.what])
 	case x.where != "":
 		f = f.WithMend("write it in %s, or name one that is there", x.where)
 	}
 	return nil, &f
+}
+
+// inRegister says whether an entry is a line of a register.
+func (x *index[T]) inRegister() bool { return strings.HasPrefix(x.where, "register/") }
+
+// leastEntry is what the shortest entry of a register needs behind its name.
+var leastEntry = map[string]string{
+	"tool": ", kind: other", "hazard": ", harm: …, nature: …, consequence: …, avoid: [ … ]",
+	"hold": ", kind: look, what: …", "supply": ", unit: each", "role": "",
 }
 
 func (x *index[T]) ids() []string {

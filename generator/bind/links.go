@@ -265,8 +265,10 @@ func (l *linker) toPhase(link *manual.Link) {
 		f := UnknownReference.At(link.At, "the procedure has no phase %s", link.ID)
 		if near := nearest.Of(link.ID, ids); near != "" {
 			f = f.WithMend("did you mean %s?", near)
-		} else {
+		} else if len(ids) > 0 {
 			f = f.WithMend("its phases are: %s", strings.Join(ids, ", "))
+		} else {
+			f = f.WithMend("it has no phases yet: write one above its steps, such as ## Strip")
 		}
 		l.bad(link, f)
 		return

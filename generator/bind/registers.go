@@ -190,20 +190,30 @@ func (b *binder) texts(register string, p syntax.Pair) ([]string, bool) {
 	case syntax.Scalar:
 		return []string{p.Value.Text}, true
 	case syntax.List:
-		var texts []string
-		for _, item := range p.Value.Items {
-			texts = append(texts, item.Text)
-		}
-		return texts, true
+		return b.textsOf(p, p.Value.Items)
 	case syntax.Map:
-		var texts []string
+		var items []*syntax.Node
 		for _, item := range p.Value.Pairs {
-			texts = append(texts, item.Value.Text)
+			items = append(items, item.Value)
 		}
-		return texts, true
+		return b.textsOf(p, items)
 	}
 	b.add(decode.WrongType.At(p.KeyAt, "%s has no text", p.Key))
 	return nil, false
+}
+
+// textsOf are the texts of a list or a map, which hold nothing else.
+func (b *binder) textsOf(p syntax.Pair, items []*syntax.Node) ([]string, bool) {
+	var texts []string
+	for _, item := range items {
+		if item.Kind != syntax.Scalar {
+			b.add(decode.WrongType.At(p.KeyAt, "%s holds %s where a text belongs", p.Key, item.Kind).
+				WithMend("put a text that holds a comma, a colon or a bracket into quotes"))
+			return nil, false
+		}
+		texts = append(texts, item.Text)
+	}
+	return texts, true
 }
 
 // knownLanguage tells of a file in a language that the shop does not have.

@@ -1,12 +1,13 @@
 package check
 
 import (
+	"reflect"
+	"slices"
 	"strings"
 
 	"baybinder/generator/decode"
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
 )
 
 // runHoldFields asks for what a hold of its kind cannot do without.
@@ -21,25 +22,22 @@ func runHoldFields(c *Context) []finding.Finding {
 	return found
 }
 
+// missingOfHold is by the tags of the fields, as the schema is.
 func missingOfHold(h *manual.Hold) []string {
 	var missing []string
-	need := func(name string, there bool) {
-		if !there {
-			missing = append(missing, name)
+	v := reflect.ValueOf(h).Elem()
+	for _, f := range decode.Fields(v.Type()) {
+		if slices.Contains(f.Asked, h.Kind) && saysNothing(v.FieldByIndex(f.Index)) {
+			missing = append(missing, f.Name)
 		}
 	}
-	switch h.Kind {
-	case "wait":
-		need("for", h.For != quantity.Quantity{})
-	case "measure":
-		need("what", h.What != "")
-		need("limit", h.Limit != quantity.Limit{})
-	case "look", "note":
-		need("what", h.What != "")
-	case "sign", "check", "witness":
-		need("by", h.By.ID != "")
-	case "ask":
-		need("answers", len(h.Answers) > 0)
-	}
 	return missing
+}
+
+// saysNothing says of a field that it was left out, or written without a word.
+func saysNothing(v reflect.Value) bool {
+	if ref, is := v.Interface().(manual.Ref[manual.Role]); is {
+		return ref.ID == ""
+	}
+	return v.IsZero() || v.Kind() == reflect.Slice && v.Len() == 0
 }

@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"fmt"
 	"reflect"
+	"regexp"
 	"strconv"
 	"strings"
 
@@ -44,8 +45,13 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 			WithMend("write its fields, one a line: name: …"))
 	}
 	fields, ok := fieldsOf(v.Type()), true
-	for _, p := range n.Pairs {
+	for i, p := range n.Pairs {
 		f, known := find(fields, p.Key)
+		if !known && i > 0 && notIndented(n.Pairs[i-1], p) {
+			ok = d.add(UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key).
+				WithMend("write two spaces before it, so that it stands under %s:", n.Pairs[i-1].Key))
+			continue
+		}
 		if !known {
 			ok = d.unknownField(p, fields, what)
 			continue
@@ -59,6 +65,12 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 		}
 	}
 	return ok
+}
+
+// notIndented says that a line was meant to stand under the one before it, which
+// holds nothing.
+func notIndented(before, p syntax.Pair) bool {
+	return before.Value.Kind == syntax.Empty && p.Value.Kind == syntax.Map
 }
 
 // isLabel says that nothing is judged by a field: an id stands in for it.
@@ -95,6 +107,9 @@ func (d *Decoder) value(n *syntax.Node, v reflect.Value, f field, key source.Pos
 		return ok
 	}
 	if set, is := v.Addr().Interface().(setter); is {
+		if namesNothing(n) {
+			return d.wrong(n, f, key, "the id of a thing", "write the id, or take it out")
+		}
 		return d.word(n, f, key, func(text string) { set.Set(text, n.At) })
 	}
 	switch v.Kind() {
@@ -114,6 +129,9 @@ func (d *Decoder) value(n *syntax.Node, v reflect.Value, f field, key source.Pos
 	}
 	panic("decode: no case for a field of type " + v.Type().String())
 }
+
+// namesNothing says that quotes with nothing in them stand where an id belongs.
+func namesNothing(n *syntax.Node) bool { return n.Kind == syntax.Scalar && n.Text == "" }
 
 // word reads a text, and holds it against the words that the field may have.
 func (d *Decoder) word(n *syntax.Node, f field, key source.Pos, set func(string)) bool {
@@ -194,7 +212,7 @@ func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key source.Pos)
 // entries reads a map from id to entry into a slice of pointers, as written.
 func (d *Decoder) entries(n *syntax.Node, v reflect.Value, f field, key source.Pos) bool {
 	if n.Kind != syntax.Map {
-		return d.wrong(n, f, key, "a map from id to entry", fmt.Sprintf("write under %s: the-id: { name: … }", f.name))
+		return d.wrong(n, f, key, "a map from id to entry", fmt.Sprintf("write under %s:, two spaces in: the-id: { name: … }", f.name))
 	}
 	ok := true
 	for _, p := range n.Pairs {
@@ -232,28 +250,27 @@ func (d *Decoder) ID(id string, at source.Pos) bool {
 	return true
 }
 
+// LongestID is how many characters an id has at most.
+const LongestID = 64
+
 // BadIDWhy says what is wrong with an id, or "".
 func BadIDWhy(id string) string {
 	switch {
-	case len(id) > 64:
+	case len(id) > LongestID:
 		return "is longer than 64 characters"
 	case syntax.PhaseID(id) != id || id == "":
 		return "is not a to z, 0 to 9 and single hyphens"
-	case windowsKeeps(id):
+	case len(id) <= 4 && windowsName.MatchString(id):
 		return "is a name that Windows keeps for itself"
 	}
 	return ""
 }
 
-// windowsKeeps knows the device names that no file may have on Windows,
-// whatever its ending.
-func windowsKeeps(id string) bool {
-	switch id {
-	case "con", "prn", "aux", "nul":
-		return true
-	}
-	return len(id) == 4 && (strings.HasPrefix(id, "com") || strings.HasPrefix(id, "lpt")) && id[3] >= '0' && id[3] <= '9'
-}
+// WindowsKeeps is a pattern of the device names that no file may have on
+// Windows, whatever its ending.
+const WindowsKeeps = "con|prn|aux|nul|com[0-9]|lpt[0-9]"
+
+var windowsName = regexp.MustCompile("^(?:" + WindowsKeeps + ")$")
 
 // amount reads a quantity of the field's dimension.
 func (d *Decoder) amount(n *syntax.Node, f field, key source.Pos, read func(string, quantity.Dimension) error) bool {

@@ -69,6 +69,7 @@ func TestFieldsThatCannotBeRead(t *testing.T) {
 		"name: x\nkind: socket\ncalibration: yearly":                               "wrong-type: calibration is a text; it must be a map of fields",
 		"name: x\nkind: socket\ncalibration: { last: 2026-03-02 }":                 "missing-field: calibration has no every",
 		"name: x\nkind: socket\ncalibration: { every: 12 months, last: 2.3.2026 }": `wrong-type: last is "2.3.2026"; it must be a day of the calendar`,
+		"name: x\nkind: socket\nor: [\"\"]":                                        `wrong-type: or is ""; it must be the id of a thing`,
 		"name: x\nkind: socket\nor: { a: b }":                                      "wrong-type: or is a map; it must be a list",
 	} {
 		var tool manual.Tool

@@ -16,6 +16,31 @@ type field struct {
 	many  bool     // a list that may be written as a single text
 	one   []string // the words it may hold
 	dim   quantity.Dimension
+	asked []string // the kinds of entry that cannot do without it
+	doc   string
+}
+
+// Field is what is known of a field of the format, for those who describe it
+// or look for what stands in it.
+type Field struct {
+	Name  string
+	Type  reflect.Type
+	Index []int // of the field in its struct
+	Need  bool  // it must be there
+	Many  bool  // a list that may be written as a single text
+	One   []string
+	Dim   quantity.Dimension
+	Asked []string // the kinds of entry that cannot do without it; "*" for all
+	Doc   string
+}
+
+// Fields lists the fields of a struct, those of embedded structs in their place.
+func Fields(t reflect.Type) []Field {
+	var list []Field
+	for _, f := range fieldsOf(t) {
+		list = append(list, Field{f.name, t.FieldByIndex(f.index).Type, f.index, f.need, f.many, f.one, f.dim, f.asked, f.doc})
+	}
+	return list
 }
 
 var fieldCache sync.Map // reflect.Type → []field
@@ -45,8 +70,10 @@ func readFields(t reflect.Type, at []int) []field {
 			list = append(list, field{
 				name: name, index: index,
 				need: options == "need", many: options == "many",
-				one: strings.Fields(f.Tag.Get("one")),
-				dim: quantity.DimensionNamed(f.Tag.Get("dim")),
+				one:   strings.Fields(f.Tag.Get("one")),
+				dim:   quantity.DimensionNamed(f.Tag.Get("dim")),
+				asked: strings.Fields(f.Tag.Get("asked")),
+				doc:   f.Tag.Get("doc"),
 			})
 		}
 	}

@@ -89,7 +89,7 @@ func (d *Decoder) idList(n *syntax.Node, f field, key source.Pos, add func(strin
 	case syntax.List:
 		for _, item := range n.Items {
 			switch {
-			case item.Kind == syntax.Scalar:
+			case item.Kind == syntax.Scalar && !namesNothing(item):
 				ok = add(item.Text, item.At, nil) && ok
 			case item.Kind == syntax.Map && len(item.Pairs) > 0:
 				for _, p := range item.Pairs {

@@ -3,7 +3,8 @@
 // The yaml tags are the source format's field names; decode reads them and the
 // schema is made from them. Tags: `yaml:"name,need"` a field that must be
 // there; `one:"a b"` the words it may hold; `dim:"torque"` the dimension of an
-// amount. Nothing here reads a file, a clock or a flag.
+// amount; `asked:"wait"` the kinds of entry that cannot do without it, * for
+// all; `doc:"…"` what it says, for editors. Nothing here reads a file, a clock or a flag.
 package manual
 
 import (
@@ -31,10 +32,10 @@ func (e *Entry) Base() *Entry { return e }
 // Common is what every entry of a register may carry.
 type Common struct {
 	Entry   `yaml:",inline"`
-	Name    string `yaml:"name,need"`
-	Number  string `yaml:"number"`  // stock number
-	Picture string `yaml:"picture"` // a file inside the manual
-	Note    string `yaml:"note"`
+	Name    string `yaml:"name,need" doc:"what people call it: an empty link prints it"`
+	Number  string `yaml:"number" doc:"stock number"`
+	Picture string `yaml:"picture" doc:"a picture, by its path from the manual’s folder"`
+	Note    string `yaml:"note" doc:"anything else worth knowing"`
 }
 
 // Label is the entry's name.
@@ -56,6 +57,12 @@ type Ref[T any] struct {
 
 // Set notes what was written.
 func (r *Ref[T]) Set(id string, at source.Pos) { r.ID, r.At = id, at }
+
+// Written is what was written, and where.
+func (r *Ref[T]) Written() (id string, at source.Pos) { return r.ID, r.At }
+
+// Kind is a thing of the kind that is named: a nil pointer to its type.
+func (r *Ref[T]) Kind() any { return (*T)(nil) }
 
 // Use is one line of a list that may hold amounts.
 type Use[T any] struct {

@@ -31,13 +31,13 @@ type Manual struct {
 // Plan is one file of readings/plans/.
 type Plan struct {
 	Entry    `yaml:",inline"`
-	Title    string           `yaml:"title,need"`
-	Gives    []Ref[Role]      `yaml:"gives"`
-	Read     []Ref[Procedure] `yaml:"read"`
-	Watch    []Ref[Procedure] `yaml:"watch"`
-	Perform  []Use[Procedure] `yaml:"perform"`
-	Assessor Ref[Role]        `yaml:"assessor"`
-	Within   string           `yaml:"within"`
+	Title    string           `yaml:"title,need" doc:"what people call it"`
+	Gives    []Ref[Role]      `yaml:"gives" doc:"the roles that it leads to"`
+	Read     []Ref[Procedure] `yaml:"read" doc:"procedures to read"`
+	Watch    []Ref[Procedure] `yaml:"watch" doc:"procedures to watch"`
+	Perform  []Use[Procedure] `yaml:"perform" doc:"procedures to perform under the eye of an assessor, and how often"`
+	Assessor Ref[Role]        `yaml:"assessor" doc:"the role that assesses"`
+	Within   string           `yaml:"within" dim:"calendar time" doc:"how long it may take"`
 }
 
 // Label is the plan's title.

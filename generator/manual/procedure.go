@@ -8,24 +8,24 @@ import (
 // Procedure is one file of procedures/.
 type Procedure struct {
 	Entry      `yaml:",inline"`
-	Title      string         `yaml:"title,need"`
-	Summary    string         `yaml:"summary"`
-	For        Ref[Machine]   `yaml:"for"`
-	Status     string         `yaml:"status" one:"draft issued retired"` // default issued
-	Instead    Ref[Procedure] `yaml:"instead"`
-	Needs      []Ref[Role]    `yaml:"needs"`
-	People     int            `yaml:"people"` // default 1
-	Posts      []Pair         `yaml:"posts"`
-	Hazards    []HazardUse    `yaml:"hazards"`
-	Tools      []Use[Tool]    `yaml:"tools"`
-	Supplies   []Use[Supply]  `yaml:"supplies"`
-	Holds      []Ref[Hold]    `yaml:"holds"`
-	AlsoCalled []string       `yaml:"also-called"`
-	Symptoms   []string       `yaml:"symptoms"`
-	Expects    []State        `yaml:"expects"`
-	Leaves     []State        `yaml:"leaves"`
-	Was        []string       `yaml:"was"`
-	Accepts    []Acceptance   `yaml:"accepts"`
+	Title      string         `yaml:"title,need" doc:"what the job is called"`
+	Summary    string         `yaml:"summary" doc:"the job in a sentence"`
+	For        Ref[Machine]   `yaml:"for" doc:"the machine; none where it is for any"`
+	Status     string         `yaml:"status" one:"draft issued retired" doc:"drafts are not published; issued where none is written"`
+	Instead    Ref[Procedure] `yaml:"instead" doc:"what stands in place of a retired one"`
+	Needs      []Ref[Role]    `yaml:"needs" doc:"roles that the people must hold between them"`
+	People     int            `yaml:"people" doc:"how many people; 1 where none is written"`
+	Posts      []Pair         `yaml:"posts" doc:"who stands where, for steps of two"`
+	Hazards    []HazardUse    `yaml:"hazards" doc:"what can hurt: held against the steps, both ways"`
+	Tools      []Use[Tool]    `yaml:"tools" doc:"what is used, with how many where it is more than one"`
+	Supplies   []Use[Supply]  `yaml:"supplies" doc:"parts and consumables, with how much"`
+	Holds      []Ref[Hold]    `yaml:"holds" doc:"where work stops: held against the steps, both ways"`
+	AlsoCalled []string       `yaml:"also-called" doc:"what people search for"`
+	Symptoms   []string       `yaml:"symptoms" doc:"what is seen when this job is due"`
+	Expects    []State        `yaml:"expects" doc:"how things stand before, if not whole, closed, full and live"`
+	Leaves     []State        `yaml:"leaves" doc:"how things are left on purpose"`
+	Was        []string       `yaml:"was" doc:"earlier ids: history follows"`
+	Accepts    []Acceptance   `yaml:"accepts" doc:"advice that was weighed and is not followed"`
 
 	File     *source.File `yaml:"-"`
 	Topic    string       `yaml:"-"` // folders below procedures/: "tug/battery", "" at the top
@@ -50,9 +50,9 @@ func (p *Procedure) Draft() bool { return p.Status == "draft" }
 // follow.
 type Acceptance struct {
 	At      source.Pos `yaml:"-"`
-	Code    string     `yaml:"code,need" one:"too-long two-actions vague no-time act-in-words hollow-link"`
-	Place   string     `yaml:"at,need"` // a step's number or name
-	Because string     `yaml:"because"`
+	Code    string     `yaml:"code,need" one:"too-long two-actions vague no-time act-in-words hollow-link" doc:"which advice"`
+	Place   string     `yaml:"at,need" doc:"the step, by its number or its name"`
+	Because string     `yaml:"because" asked:"*" doc:"the reason"`
 }
 
 // HazardUse is a line of the front matter's hazards, with its overrides.
@@ -65,15 +65,15 @@ type HazardUse struct {
 // HazardOverride is what a procedure says of a hazard otherwise.
 type HazardOverride struct {
 	At          source.Pos  `yaml:"-"`
-	Nature      string      `yaml:"nature"`
-	Harm        string      `yaml:"harm" one:"death serious-injury minor-injury damage"`
-	Happens     string      `yaml:"happens" one:"will could"`
-	Consequence string      `yaml:"consequence"`
-	Avoid       []string    `yaml:"avoid"`
-	Wear        []Ref[Tool] `yaml:"wear"`
-	Symbol      string      `yaml:"symbol"`
-	FirstAid    string      `yaml:"first-aid"`
-	Because     string      `yaml:"because"`
+	Nature      string      `yaml:"nature" doc:"what is dangerous here"`
+	Harm        string      `yaml:"harm" one:"death serious-injury minor-injury damage" doc:"the worst that can follow here"`
+	Happens     string      `yaml:"happens" one:"will could" doc:"whether it will or could follow here"`
+	Consequence string      `yaml:"consequence" doc:"what it does here"`
+	Avoid       []string    `yaml:"avoid" doc:"what to do about it here"`
+	Wear        []Ref[Tool] `yaml:"wear" doc:"protective gear here; [] for none"`
+	Symbol      string      `yaml:"symbol" doc:"the sign of ISO 7010"`
+	FirstAid    string      `yaml:"first-aid" doc:"what to do if it has happened"`
+	Because     string      `yaml:"because" doc:"why it is less here than in the register"`
 	WearSaid    bool        `yaml:"-"` // wear was written, if only as an empty list
 }
 

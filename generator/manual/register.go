@@ -8,17 +8,17 @@ import (
 // Shop is shop.yaml.
 type Shop struct {
 	Entry       `yaml:",inline"`
-	Title       string            `yaml:"title,need"`
-	Language    string            `yaml:"language"` // default en
-	Also        []string          `yaml:"also"`
-	Address     string            `yaml:"address"` // where it is served
-	Notice      string            `yaml:"notice"`
-	Emergency   string            `yaml:"emergency"`
-	Locks       *Locks            `yaml:"locks"`
-	ShowUnits   []ShownUnits      `yaml:"show-units"`
-	ReviewEvery quantity.Quantity `yaml:"review-every" dim:"calendar time"`
-	Limits      Limits            `yaml:"limits"`
-	Writing     Writing           `yaml:"writing"`
+	Title       string            `yaml:"title,need" doc:"the shop, as every page names it"`
+	Language    string            `yaml:"language" doc:"the language the manual is written in; en where none is named"`
+	Also        []string          `yaml:"also" doc:"other languages that pages are translated into"`
+	Address     string            `yaml:"address" doc:"where the site is served; printed codes need it"`
+	Notice      string            `yaml:"notice" doc:"stands on every page"`
+	Emergency   string            `yaml:"emergency" doc:"what to do in an emergency: stands on every page"`
+	Locks       *Locks            `yaml:"locks" doc:"the lock that is fitted at points that take one"`
+	ShowUnits   []ShownUnits      `yaml:"show-units" doc:"the units in which amounts are shown, the first leading"`
+	ReviewEvery quantity.Quantity `yaml:"review-every" dim:"calendar time" doc:"how often a procedure is read again by its writers"`
+	Limits      Limits            `yaml:"limits" doc:"the shop’s standing limits"`
+	Writing     Writing           `yaml:"writing" doc:"the numbers of the writing rules"`
 }
 
 // Label is the shop's title.
@@ -26,8 +26,8 @@ func (s *Shop) Label() string { return s.Title }
 
 // Locks says which tool the shop locks with and who fits one.
 type Locks struct {
-	Tool Ref[Tool] `yaml:"tool,need"`
-	Each string    `yaml:"each" one:"person job"` // each person, or one for the job
+	Tool Ref[Tool] `yaml:"tool,need" doc:"the tool that is the lock"`
+	Each string    `yaml:"each" one:"person job" doc:"whether each person on the job fits one, or one is fitted for the job"`
 }
 
 // ShownUnits are the units in which a dimension is shown, the first leading.
@@ -38,38 +38,38 @@ type ShownUnits struct {
 
 // Limits are the shop's standing limits.
 type Limits struct {
-	SafeVoltageDC quantity.Quantity `yaml:"safe-voltage-dc" dim:"voltage"`
-	SafeVoltageAC quantity.Quantity `yaml:"safe-voltage-ac" dim:"voltage"`
-	Lift          quantity.Quantity `yaml:"lift" dim:"mass"`
+	SafeVoltageDC quantity.Quantity `yaml:"safe-voltage-dc" dim:"voltage" doc:"a direct voltage up to this is safe to touch"`
+	SafeVoltageAC quantity.Quantity `yaml:"safe-voltage-ac" dim:"voltage" doc:"an alternating voltage up to this is safe to touch"`
+	Lift          quantity.Quantity `yaml:"lift" dim:"mass" doc:"what one person may lift"`
 }
 
 // Writing holds the writing rules' numbers.
 type Writing struct {
-	WordsInAStep   int `yaml:"words-in-a-step"`
-	ActionsInAStep int `yaml:"actions-in-a-step"`
+	WordsInAStep   int `yaml:"words-in-a-step" doc:"the most words in a sentence of a step"`
+	ActionsInAStep int `yaml:"actions-in-a-step" doc:"the most actions in a step"`
 }
 
 // Tool is one entry of register/tools.yaml.
 type Tool struct {
 	Common      `yaml:",inline"`
-	Kind        string            `yaml:"kind,need" one:"socket spanner screwdriver torque-wrench angle-gauge tester lifting ppe lock aid other"`
-	Range       quantity.Limit    `yaml:"range"`
-	Length      quantity.Quantity `yaml:"length" dim:"length"` // hand to square
-	Adds        quantity.Quantity `yaml:"adds" dim:"length"`   // what an adapter adds to the wrench's length
-	Fits        []string          `yaml:"fits"`                // "13 mm", "hex 6 mm", "T30"
-	Rated       string            `yaml:"rated"`
-	Kept        string            `yaml:"kept"`
-	Owned       int               `yaml:"owned"`
-	Or          []Ref[Tool]       `yaml:"or"` // substitutes
-	Calibration *Calibration      `yaml:"calibration"`
-	Needs       []Ref[Role]       `yaml:"needs"` // roles that may use it
+	Kind        string            `yaml:"kind,need" one:"socket spanner screwdriver torque-wrench angle-gauge tester lifting ppe lock aid other" doc:"what it is for"`
+	Range       quantity.Limit    `yaml:"range" doc:"what it can set or measure: checked against what it is used for"`
+	Length      quantity.Quantity `yaml:"length" dim:"length" doc:"from hand to square, to work out settings behind an adapter"`
+	Adds        quantity.Quantity `yaml:"adds" dim:"length" doc:"what an adapter adds to the wrench’s length"`
+	Fits        []string          `yaml:"fits" doc:"sizes across flats and drives: 13 mm, hex 6 mm, T30"`
+	Rated       string            `yaml:"rated" doc:"what it is rated for, as written on it"`
+	Kept        string            `yaml:"kept" doc:"where it is kept: the kit is sorted by it"`
+	Owned       int               `yaml:"owned" doc:"how many the shop has"`
+	Or          []Ref[Tool]       `yaml:"or" doc:"tools that will do in its place"`
+	Calibration *Calibration      `yaml:"calibration" doc:"how often and when it was calibrated"`
+	Needs       []Ref[Role]       `yaml:"needs" doc:"roles that may use it"`
 }
 
 // Calibration says when a tool was last calibrated, as one or by individual.
 type Calibration struct {
-	Every quantity.Quantity `yaml:"every,need" dim:"calendar time"`
-	Last  Date              `yaml:"last"`
-	Units []DatedUnit       `yaml:"units"`
+	Every quantity.Quantity `yaml:"every,need" dim:"calendar time" doc:"how often"`
+	Last  Date              `yaml:"last" doc:"the day of the last one"`
+	Units []DatedUnit       `yaml:"units" doc:"the day of each, by the number on the tool"`
 }
 
 // DatedUnit is an individual of a tool and the day it was calibrated.
@@ -82,47 +82,47 @@ type DatedUnit struct {
 // procedure's overrides.
 type Hazard struct {
 	Common      `yaml:",inline"`
-	Nature      string      `yaml:"nature"`
-	Harm        string      `yaml:"harm,need" one:"death serious-injury minor-injury damage"`
-	Happens     string      `yaml:"happens" one:"will could"`
-	Consequence string      `yaml:"consequence"`
-	Avoid       []string    `yaml:"avoid"`
-	Wear        []Ref[Tool] `yaml:"wear"`
-	Symbol      string      `yaml:"symbol"` // ISO 7010, "W012"
-	FirstAid    string      `yaml:"first-aid"`
-	Of          Ref[Entry]  `yaml:"of"` // an energy or a fluid of the machine that uses it
+	Nature      string      `yaml:"nature" doc:"what is dangerous, in a sentence"`
+	Harm        string      `yaml:"harm,need" one:"death serious-injury minor-injury damage" doc:"the worst that can follow"`
+	Happens     string      `yaml:"happens" one:"will could" doc:"whether the harm will or could follow if it is not avoided"`
+	Consequence string      `yaml:"consequence" doc:"what it does to a person or a thing, in a sentence"`
+	Avoid       []string    `yaml:"avoid" doc:"what to do about it, one sentence each"`
+	Wear        []Ref[Tool] `yaml:"wear" doc:"protective gear: tools of kind ppe"`
+	Symbol      string      `yaml:"symbol" doc:"the sign of ISO 7010, such as W012"`
+	FirstAid    string      `yaml:"first-aid" doc:"what to do if it has happened"`
+	Of          Ref[Entry]  `yaml:"of" doc:"the energy or fluid of the machine that it comes from"`
 }
 
 // Hold is one entry of register/holds.yaml.
 type Hold struct {
 	Common   `yaml:",inline"`
-	Kind     string            `yaml:"kind,need" one:"wait measure look ask note sign check witness"`
-	For      quantity.Quantity `yaml:"for" dim:"duration"`
-	Of       Ref[Entry]        `yaml:"of"`
-	Why      string            `yaml:"why"`
-	What     string            `yaml:"what"`
-	Places   []string          `yaml:"at"` // one blank each
-	Limit    quantity.Limit    `yaml:"limit"`
-	With     Ref[Tool]         `yaml:"with"`
-	ProvedOn Ref[Tool]         `yaml:"proved-on"`
-	IfNot    string            `yaml:"if-not"`
-	Tries    int               `yaml:"tries"`
-	Call     Ref[Role]         `yaml:"call"`
-	Good     string            `yaml:"good"`
-	LooksFor string            `yaml:"looks-for" one:"leak"`
-	Answers  []Pair            `yaml:"answers"`
-	By       Ref[Role]         `yaml:"by"`
-	How      string            `yaml:"how" one:"together apart"`
+	Kind     string            `yaml:"kind,need" one:"wait measure look ask note sign check witness" doc:"why work stops here"`
+	For      quantity.Quantity `yaml:"for" dim:"duration" asked:"wait" doc:"how long to wait"`
+	Of       Ref[Entry]        `yaml:"of" doc:"the energy or fluid that it is about"`
+	Why      string            `yaml:"why" doc:"the reason"`
+	What     string            `yaml:"what" asked:"measure look note" doc:"what is measured, looked at or noted"`
+	Places   []string          `yaml:"at" doc:"the places, one blank each"`
+	Limit    quantity.Limit    `yaml:"limit" asked:"measure" doc:"what it must be"`
+	With     Ref[Tool]         `yaml:"with" doc:"the tool"`
+	ProvedOn Ref[Tool]         `yaml:"proved-on" doc:"what the tester is proved on before and after"`
+	IfNot    string            `yaml:"if-not" doc:"what to do where it is not so"`
+	Tries    int               `yaml:"tries" doc:"how often it may be tried"`
+	Call     Ref[Role]         `yaml:"call" doc:"who is called when the tries are used up"`
+	Good     string            `yaml:"good" doc:"what it looks like when it is right"`
+	LooksFor string            `yaml:"looks-for" one:"leak" doc:"what is looked for"`
+	Answers  []Pair            `yaml:"answers" asked:"ask" doc:"the answers and what they mean"`
+	By       Ref[Role]         `yaml:"by" asked:"sign check witness" doc:"the role that signs, checks or witnesses"`
+	How      string            `yaml:"how" one:"together apart" doc:"whether the second person sees it done, or looks later and alone"`
 }
 
 // Supply is one entry of register/supplies.yaml.
 type Supply struct {
 	Common  `yaml:",inline"`
-	Unit    string        `yaml:"unit"` // default each
-	Kept    string        `yaml:"kept"`
-	Hazards []Ref[Hazard] `yaml:"hazards"`
-	GHS     []string      `yaml:"ghs"`
-	Waste   string        `yaml:"waste"`
+	Unit    string        `yaml:"unit" doc:"the unit it is counted in; each where none is named"`
+	Kept    string        `yaml:"kept" doc:"where it is kept"`
+	Hazards []Ref[Hazard] `yaml:"hazards" doc:"hazards that come with it"`
+	GHS     []string      `yaml:"ghs" doc:"hazard statements on its label, such as H304"`
+	Waste   string        `yaml:"waste" doc:"where the used one goes"`
 }
 
 // Stock is the unit in which the shop counts the supply; Bare where it is none.
@@ -134,7 +134,7 @@ func (s *Supply) Stock() quantity.Unit {
 // Role is one entry of register/roles.yaml.
 type Role struct {
 	Common     `yaml:",inline"`
-	RenewEvery quantity.Quantity `yaml:"renew-every" dim:"calendar time"`
+	RenewEvery quantity.Quantity `yaml:"renew-every" dim:"calendar time" doc:"how often it must be renewed"`
 }
 
 // Words are an entry's texts in another language.

@@ -201,6 +201,7 @@ func TestParseSerials(t *testing.T) {
 		{"101 to", `"to" is left over after the serial number`, mend, 0, quantity.TrailingText},
 		{"101 to 010", `"010" begins with a zero`, "write 10", 0, quantity.BadNumber},
 		{"101 up", `"up" is left over after the serial number`, mend, 0, quantity.TrailingText},
+		{"101 ±", `"±" is left over after the serial number`, mend, 0, quantity.TrailingText},
 	} {
 		_, _, err := quantity.ParseSerials(b.text)
 		b.check(t, err)

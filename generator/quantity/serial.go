@@ -24,7 +24,9 @@ func (r *reader) serials() (from, to int, f fault) {
 	if from, f = r.serial(); f.bad() {
 		return 0, 0, f
 	}
+	mark := r.at
 	if r.joiner() != Between {
+		r.at = mark
 		return from, from, fault{}
 	}
 	if to, f = r.serial(); f.bad() {

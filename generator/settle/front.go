@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/patch"
 	"baybinder/generator/source"
 	"baybinder/generator/syntax"
 )
@@ -17,11 +18,11 @@ type front struct {
 
 // adding is the piece that adds ids to a list. It is false where there is no
 // front matter to write into.
-func (f *front) adding(name string, ids []string) (insert, bool) {
+func (f *front) adding(name string, ids []string) (patch.Piece, bool) {
 	list := f.node.Get(name)
 	switch {
 	case !strings.HasPrefix(f.file.Text, "---\n"):
-		return insert{}, false
+		return patch.Piece{}, false
 	case list == nil:
 		return f.newLine(name, ids), true
 	case f.startsWith(list, "["), f.startsWith(list, "{"):
@@ -29,7 +30,7 @@ func (f *front) adding(name string, ids []string) (insert, bool) {
 	case list.Kind == syntax.List, list.Kind == syntax.Map:
 		return f.below(name, list, ids), true
 	}
-	return insert{}, false
+	return patch.Piece{}, false
 }
 
 func (f *front) startsWith(n *syntax.Node, sign string) bool {
@@ -38,7 +39,7 @@ func (f *front) startsWith(n *syntax.Node, sign string) bool {
 
 // newLine writes a list that was not there after the last of the fields that
 // come before it in the format's order.
-func (f *front) newLine(name string, ids []string) insert {
+func (f *front) newLine(name string, ids []string) patch.Piece {
 	at, indent := len("---"), ""
 	if len(f.node.Pairs) > 0 {
 		indent = f.indentAt(f.node.Pairs[0].KeyAt.Start)
@@ -48,7 +49,7 @@ func (f *front) newLine(name string, ids []string) insert {
 			at = f.endOf(i)
 		}
 	}
-	return insert{at: at, text: "\n" + indent + name + ": [" + strings.Join(ids, ", ") + "]"}
+	return patch.Piece{At: at, Text: "\n" + indent + name + ": [" + strings.Join(ids, ", ") + "]"}
 }
 
 func rank(field string) int { return slices.Index(fieldOrder, field) }
@@ -94,7 +95,7 @@ func (f *front) end() int {
 }
 
 // below adds to a list whose entries stand one a line under its name.
-func (f *front) below(name string, list *syntax.Node, ids []string) insert {
+func (f *front) below(name string, list *syntax.Node, ids []string) patch.Piece {
 	i := slices.IndexFunc(f.node.Pairs, func(p syntax.Pair) bool { return p.Key == name })
 	before, after := f.indentAt(list.At.Start), ":"
 	if list.Kind == syntax.List {
@@ -104,7 +105,7 @@ func (f *front) below(name string, list *syntax.Node, ids []string) insert {
 	for _, id := range ids {
 		text.WriteString("\n" + before + id + after)
 	}
-	return insert{at: f.endOf(i), text: text.String()}
+	return patch.Piece{At: f.endOf(i), Text: text.String()}
 }
 
 // dash is what stands before the first entry of a list, as the writer has it.
@@ -118,10 +119,10 @@ func (f *front) dash(list *syntax.Node) string {
 }
 
 // inBrackets adds to a list in [ ] or { }, after its last entry.
-func (f *front) inBrackets(list *syntax.Node, ids []string) (insert, bool) {
+func (f *front) inBrackets(list *syntax.Node, ids []string) (patch.Piece, bool) {
 	last, comma, closed := lastInside(f.file.Text[list.At.Start:])
 	if !closed {
-		return insert{}, false
+		return patch.Piece{}, false
 	}
 	if list.Kind == syntax.Map {
 		ids = mapped(ids)
@@ -133,7 +134,7 @@ func (f *front) inBrackets(list *syntax.Node, ids []string) (insert, bool) {
 	case len(list.Items)+len(list.Pairs) > 0:
 		text = ", " + text
 	}
-	return insert{at: list.At.Start + last, text: text}, true
+	return patch.Piece{At: list.At.Start + last, Text: text}, true
 }
 
 // mapped writes ids as the keys of a map without amounts.

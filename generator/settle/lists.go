@@ -6,7 +6,9 @@ import (
 	"strings"
 
 	"baybinder/generator/manual"
+	"baybinder/generator/patch"
 	"baybinder/generator/quantity"
+	"baybinder/generator/source"
 	"baybinder/generator/syntax"
 )
 
@@ -77,19 +79,29 @@ func byThePiece(s *manual.Supply) bool {
 // complete adds ids to a list, if the front matter means afterwards what it
 // meant before, and them.
 func (t *text) complete(name string, ids []string) {
-	doc, _ := syntax.Read(t.procedure.File)
-	f := &front{file: doc.File, node: doc.Front}
-	piece, ok := f.adding(name, ids)
-	if ok {
-		after, _ := syntax.Read(applied(doc.File, []insert{piece}))
-		ok = grown(doc.Front, after.Front, name, ids)
-	}
+	piece, ok := Grow(t.procedure.File, name, ids)
 	if !ok {
 		t.leave(t.procedure.At, "%s lacks %s, and there is no safe place to write it: write it in by hand", name, strings.Join(ids, ", "))
 		return
 	}
 	t.inserts = append(t.inserts, piece)
 	t.done(t.procedure.At, "added to %s: %s", name, strings.Join(ids, ", "))
+}
+
+// Grow is the piece that adds ids to a list of a procedure's front matter, at
+// its end. It is false where no place is safe.
+func Grow(file *source.File, name string, ids []string) (patch.Piece, bool) {
+	doc, _ := syntax.Read(file)
+	if doc.Front == nil {
+		return patch.Piece{}, false
+	}
+	f := &front{file: doc.File, node: doc.Front}
+	piece, ok := f.adding(name, ids)
+	if !ok {
+		return piece, false
+	}
+	after, _ := syntax.Read(patch.Applied(doc.File, []patch.Piece{piece}))
+	return piece, grown(doc.Front, after.Front, name, ids)
 }
 
 // grown says whether a front matter is another one with the ids added at the

@@ -11,6 +11,7 @@ import (
 	"baybinder/generator/bind"
 	"baybinder/generator/check"
 	"baybinder/generator/manual"
+	"baybinder/generator/patch"
 	"baybinder/generator/source"
 )
 
@@ -51,7 +52,7 @@ func TestWordsInAnyMarkdown(t *testing.T) {
 		body := strings.Join(rapid.SliceOfN(pieces, 1, 14).Draw(t, "body"), "")
 		before := textOf(shop, "## Work\n\n1. "+body+"\n\n[m]: tool:hammer\n")
 		before.words()
-		after := textOf(shop, applied(before.procedure.File, before.inserts).Text)
+		after := textOf(shop, patch.Applied(before.procedure.File, before.inserts).Text)
 		after.words()
 		if len(after.inserts) > 0 || len(before.left) > 0 && len(before.inserts) > 0 {
 			t.Fatalf("%q became %q; left %v", body, after.procedure.File.Text, before.left)

@@ -18,6 +18,7 @@ import (
 	"baybinder/generator/check"
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
+	"baybinder/generator/patch"
 	"baybinder/generator/source"
 )
 
@@ -98,7 +99,7 @@ type text struct {
 	manual    *manual.Manual
 	procedure *manual.Procedure
 	found     []finding.Finding
-	inserts   []insert
+	inserts   []patch.Piece
 	did       []Note
 	left      []Note
 }
@@ -144,13 +145,13 @@ func (t *text) leave(at source.Pos, format string, args ...any) {
 // move makes the notes' places those in the file with the pieces in it: what
 // is left is looked up there.
 func (t *text) move() {
-	file := applied(t.procedure.File, t.inserts)
+	file := patch.Applied(t.procedure.File, t.inserts)
 	for _, notes := range [][]Note{t.did, t.left} {
 		for i, n := range notes {
 			by := 0
 			for _, piece := range t.inserts {
-				if piece.at <= n.At.Start {
-					by += len(piece.text)
+				if piece.At <= n.At.Start {
+					by += len(piece.Text)
 				}
 			}
 			notes[i].At = file.At(n.At.Start+by, n.At.End+by)
@@ -168,5 +169,5 @@ func (t *text) write(tree *source.Tree) error {
 	if source.NewFile(name, string(old)).Text != t.procedure.File.Text {
 		return fmt.Errorf("it was changed meanwhile; run settle again")
 	}
-	return writeFile(tree.Root, name, apply(old, t.inserts))
+	return patch.Write(tree.Root, name, patch.Apply(old, t.inserts))
 }

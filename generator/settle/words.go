@@ -4,17 +4,18 @@ import (
 	"strings"
 
 	"baybinder/generator/manual"
+	"baybinder/generator/patch"
 	"baybinder/generator/syntax"
 )
 
 // words writes the register's words into the empty links.
 func (t *text) words() {
-	var inserts []insert
+	var inserts []patch.Piece
 	var did []Note
 	for _, link := range links(t.procedure) {
 		words := t.wordsFor(link)
 		if at, empty := hollow(link); empty && words != "" {
-			inserts = append(inserts, insert{at: at, text: LinkText(words)})
+			inserts = append(inserts, patch.Piece{At: at, Text: LinkText(words)})
 			did = append(did, Note{At: link.At, Text: "wrote \"" + words + "\" into " + link.Address})
 		}
 	}
@@ -132,9 +133,9 @@ func links(p *manual.Procedure) []*manual.Link {
 
 // sameLinks says whether the pieces leave every link what it is. A name can
 // hold anything, and Markdown has many signs.
-func (t *text) sameLinks(inserts []insert) bool {
+func (t *text) sameLinks(inserts []patch.Piece) bool {
 	before, _ := syntax.Read(t.procedure.File)
-	after, _ := syntax.Read(applied(t.procedure.File, inserts))
+	after, _ := syntax.Read(patch.Applied(t.procedure.File, inserts))
 	a, b := addresses(before), addresses(after)
 	if len(a) != len(b) {
 		return false

@@ -261,7 +261,11 @@ func (w *walk) measure(e *manual.Energy, x thing, g fn) {
 		w.find(&TesterNotProved, x, g, "measured with a tester that is not proved before and after")
 		return
 	}
-	w.find(&ProofWithoutMeasure, x, g, "proved dead without a measurement beside it that shows it")
+	why := "proved dead without a measurement beside it that shows it"
+	if e.Voltage.Flow == quantity.Unsaid {
+		why += "; its voltage in the machine's file says neither ac nor dc"
+	}
+	w.find(&ProofWithoutMeasure, x, g, why)
 }
 
 // measures says that a hold measures whether an energy is safe to touch.

@@ -177,7 +177,7 @@ var (
 		Code:  "state-mismatch",
 		Title: "Things are not as expects or leaves says",
 		Why:   "Two procedures that meet must agree on how the machine stands where they meet.",
-		Mend:  "Bring it there before the call, or correct expects: or leaves:.",
+		Mend:  "At a call, bring it there in a step before. At leaves:, bring it there with links in the steps (isolate:, remove: …). Or correct what expects: or leaves: says.",
 	}
 	WrongMachine = finding.Rule{
 		Code:  "wrong-machine",

@@ -1,4 +1,5 @@
-package settle
+// Package patch changes pieces of a manual's files, and leaves every other byte as it is: the byte-order mark, line ends, spaces.
+package patch
 
 import (
 	"cmp"
@@ -8,25 +9,29 @@ import (
 	"baybinder/generator/source"
 )
 
-// insert is a piece that is put into a file. A piece that begins with a line
-// feed stands at the end of a line and makes new lines after it.
-type insert struct {
-	at   int // byte offset in the text as the stages see it
-	text string
+// Piece is a text that is put into a file in place of what stands there. One
+// that takes nothing out and begins with a line feed stands at the end of a line
+// and makes new lines after it.
+type Piece struct {
+	At   int // byte offset in the text as the stages see it
+	Cut  int // bytes taken out from there; mostly none
+	Text string
 }
 
-// apply puts pieces into a file's bytes. The offsets count in the text that
-// source makes of the bytes: without a byte-order mark, every line end one LF,
-// U+0000 as U+FFFD.
-func apply(old []byte, inserts []insert) []byte {
-	list := slices.Clone(inserts)
-	slices.SortStableFunc(list, func(a, b insert) int { return cmp.Compare(a.at, b.at) })
+// Apply puts pieces, which do not overlap, into a file's bytes. The offsets
+// count in the text that source makes of the bytes: without a byte-order mark,
+// every line end one LF, U+0000 as U+FFFD.
+func Apply(old []byte, pieces []Piece) []byte {
+	list := slices.Clone(pieces)
+	slices.SortStableFunc(list, func(a, b Piece) int { return cmp.Compare(a.At, b.At) })
 	var out []byte
 	r := reader{bytes: old}
 	out = append(out, r.mark()...)
 	for {
-		for len(list) > 0 && list[0].at <= r.seen {
-			out = append(out, strings.ReplaceAll(list[0].text, "\n", r.lineEnd())...)
+		for len(list) > 0 && list[0].At <= r.seen {
+			out = append(out, strings.ReplaceAll(list[0].Text, "\n", r.lineEnd())...)
+			for to := list[0].At + list[0].Cut; r.seen < to && r.next() != nil; {
+			}
 			list = list[1:]
 		}
 		piece := r.next()
@@ -35,6 +40,11 @@ func apply(old []byte, inserts []insert) []byte {
 		}
 		out = append(out, piece...)
 	}
+}
+
+// Applied is a file's text with pieces put in, as a file that can be read.
+func Applied(f *source.File, pieces []Piece) *source.File {
+	return source.NewFile(f.Path, string(Apply([]byte(f.Text), pieces)))
 }
 
 // reader goes through a file's bytes and knows where it is in the text that
@@ -98,9 +108,4 @@ func lineEndAt(b []byte, i int) string {
 		return "\r"
 	}
 	return ""
-}
-
-// applied is the text with pieces put in, as a file that can be read.
-func applied(f *source.File, inserts []insert) *source.File {
-	return source.NewFile(f.Path, string(apply([]byte(f.Text), inserts)))
 }

@@ -1,0 +1,76 @@
+package main
+
+import (
+	"path/filepath"
+	"strings"
+
+	"baybinder/generator/rename"
+)
+
+type renameCommand struct {
+	Kind    string `arg:"" help:"What it is: procedure, machine, tool, hazard, hold, supply, role; of a machine: part, fastener, energy, point, fluid, setting, option, order, group."`
+	Old     string `arg:"" help:"The id that it has."`
+	New     string `arg:"" help:"The id that it gets."`
+	Machine string `placeholder:"MACHINE" help:"The machine whose part, energy … it is (default: the one that has it)."`
+	Show    bool   `help:"Say what would be done, and write nothing."`
+}
+
+// Help is the longer text of rename --help.
+func (*renameCommand) Help() string {
+	return "It changes the id wherever it is named: in front matter, registers, machine files, plans, translations, links and people.csv; " +
+		"of a procedure or a machine also the names of its files and the links to them. Nothing else in a file is touched. " +
+		"A procedure keeps its old id in was:, so that records and revisions, whose rows are never changed, still lead to it. " +
+		"Before anything is written the changed manual is checked: check must find what it found before. " +
+		"All files are written beside their places first and then put there, each whole; where that fails, all are put back. " +
+		"If it is killed just then, some files have the new id and some the old: check says which, and your version control has them as they were."
+}
+
+// Run renames.
+func (c *renameCommand) Run(g *globals, d *desk) error {
+	o := g.options()
+	r, err := rename.Run(rename.Options{
+		Manual: o.Manual, Today: o.Today, Kind: c.Kind, Old: c.Old, New: c.New, Machine: c.Machine, Show: c.Show,
+	})
+	if err != nil {
+		return err
+	}
+	for _, f := range r.Files {
+		d.renamed(g.Manual, f)
+	}
+	is := "is now"
+	if c.Show {
+		is = "would be"
+	}
+	of := ""
+	if r.Machine != nil {
+		of = " of the " + r.Machine.Label()
+	}
+	d.say("The %s %s%s %s %s: %s in %s.", c.Kind, c.Old, of, is, c.New, count(r.Places, "place"), count(len(r.Files), "file"))
+	if len(r.Reissue) > 0 {
+		var ids []string
+		for _, p := range r.Reissue {
+			ids = append(ids, p.ID)
+		}
+		d.say("A fingerprint holds ids, so these differ from their last revision now; issue them anew: %s", strings.Join(ids, ", "))
+	}
+	return nil
+}
+
+// renamed tells what was done in a file.
+func (d *desk) renamed(folder string, f rename.File) {
+	name := filepath.Join(folder, filepath.FromSlash(f.Path))
+	if f.To != "" {
+		d.say("%s: now %s", name, filepath.Base(filepath.FromSlash(f.To)))
+	}
+	last := 0
+	for _, at := range f.Places {
+		line, _ := at.LineCol()
+		if line != last {
+			d.say("%s:%d: %s", name, line, strings.TrimSpace(at.File.Line(line)))
+		}
+		last = line
+	}
+	if f.Was.File != nil {
+		d.say("%s: its old id is kept in was:", name)
+	}
+}
