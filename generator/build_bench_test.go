@@ -28,11 +28,14 @@ func BenchmarkBuild(b *testing.B) {
 }
 
 func benchmarkBuild(b *testing.B, n int) {
-	from, to := b.TempDir(), filepath.Join(b.TempDir(), "site")
+	from, to := b.TempDir(), ""
 	if err := bigmanual.Write(from, n, 1); err != nil {
 		b.Fatal(err)
 	}
-	build := func() {
+	sites := 0
+	build := func() { // into a folder of its own: what stands already would not be written again
+		sites++
+		to = filepath.Join(b.TempDir(), fmt.Sprint("site-", sites))
 		r, err := generator.Build(generator.Options{Manual: from, To: to, Today: demoDay})
 		if err != nil {
 			b.Fatal(err)

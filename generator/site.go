@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
+	"sync"
 
 	"baybinder/generator/manual"
 	"baybinder/generator/page"
@@ -164,14 +165,19 @@ func writeSite(ctx context.Context, site *publish.Site, r *Result, s *page.Site)
 	return writeFiles(site, r)
 }
 
+// paper is what pages are written on, before they go to the disk.
+var paper = sync.Pool{New: func() any { return new(bytes.Buffer) }}
+
 // putPages writes pages side by side.
 func putPages(ctx context.Context, site *publish.Site, pages []leaf) error {
 	failed := make([]error, len(pages))
 	parallel.Each(len(pages), func(i int) {
 		if failed[i] = ctx.Err(); failed[i] == nil {
-			var page bytes.Buffer
-			pages[i].write(&page)
+			page := paper.Get().(*bytes.Buffer)
+			page.Reset()
+			pages[i].write(page)
 			failed[i] = site.Put(pages[i].name, page.Bytes())
+			paper.Put(page)
 		}
 	})
 	for _, err := range failed {

@@ -35,6 +35,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run is the program: what it was asked for, what it said, how it ended.
 func run(args []string, stdout, stderr io.Writer) int {
 	debug.SetMemoryLimit(softLimit)
+	debug.SetGCPercent(garbage)
 	return guarded(stderr, func() int {
 		c := &commands{}
 		asked, err := parse(c, args, stdout, stderr)

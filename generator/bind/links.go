@@ -358,7 +358,7 @@ func (l *linker) people(link *manual.Link) {
 		l.bad(link, decode.Quantity.At(link.At, "people:%s is not a number of people", link.ID).WithMend("write people:2"))
 		return
 	}
-	link.Amount.Value = float64(n)
+	link.Number = &quantity.Quantity{Value: float64(n)}
 }
 
 func (l *linker) time(link *manual.Link) {
@@ -371,5 +371,5 @@ func (l *linker) time(link *manual.Link) {
 		l.bad(link, decode.BadAmount(err, link.At, "time").WithMend("write time:90s, time:8min or time:1h30min"))
 		return
 	}
-	link.Amount = q
+	link.Number = &q
 }

@@ -113,9 +113,7 @@ func (l *linker) step(item *syntax.Item, s *manual.Step) {
 		switch {
 		case link.Bad:
 		case link.Is("people"):
-			s.People = int(link.Amount.Value)
-		case link.Is("time"):
-			s.Time = link.Amount
+			s.People = int(link.Amount().Value)
 		case link.Kind.Act == manual.Call:
 			l.draft.Calls = append(l.draft.Calls, link)
 		}

@@ -20,7 +20,7 @@ var faultCode = finding.Rule{
 // reader shows is written among the symptoms too.
 func runFaultCode(_ *Context, p *manual.Procedure) []finding.Finding {
 	places := []source.Pos{frontMatter(p)}
-	for _, b := range blocks(p) {
+	for b := range blocks(p) {
 		places = append(places, b.At)
 	}
 	var list []finding.Finding

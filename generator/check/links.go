@@ -2,35 +2,49 @@ package check
 
 import (
 	"cmp"
+	"iter"
 	"slices"
 
 	"baybinder/generator/manual"
 )
 
 // blocks are all blocks of a procedure's text, in no order that matters.
-func blocks(p *manual.Procedure) []manual.Block {
-	out := slices.Clone(p.Intro)
-	for _, phase := range p.Phases {
-		out = append(out, phase.Title)
-		if phase.Lead != nil {
-			out = append(out, *phase.Lead)
+func blocks(p *manual.Procedure) iter.Seq[*manual.Block] {
+	return func(yield func(*manual.Block) bool) {
+		each := func(list []manual.Block) bool {
+			for i := range list {
+				if !yield(&list[i]) {
+					return false
+				}
+			}
+			return true
 		}
-		for _, part := range phase.Body {
-			if part.Prose != nil {
-				out = append(out, *part.Prose)
+		one := func(b *manual.Block) bool { return b == nil || yield(b) }
+		if !each(p.Intro) {
+			return
+		}
+		for _, phase := range p.Phases {
+			if !one(&phase.Title) || !one(phase.Lead) {
+				return
+			}
+			for _, part := range phase.Body {
+				if !one(part.Prose) {
+					return
+				}
+			}
+		}
+		for _, s := range p.Steps {
+			if !each(s.Blocks) {
+				return
 			}
 		}
 	}
-	for _, s := range p.Steps {
-		out = append(out, s.Blocks...)
-	}
-	return out
 }
 
 // allLinks are the links of a procedure wherever they stand, in reading order.
 func allLinks(p *manual.Procedure) []*manual.Link {
 	var out []*manual.Link
-	for _, b := range blocks(p) {
+	for b := range blocks(p) {
 		out = append(out, b.Links...)
 	}
 	return inOrder(out)

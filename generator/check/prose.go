@@ -66,6 +66,7 @@ func instructions(s *manual.Step) [][]sentence {
 // may be wrong is not given.
 func sentences(b *manual.Block) []sentence {
 	r := &proseReader{at: b.At, text: []byte(withoutCode(b.At.Text()))}
+	r.found = make([]word, 0, len(r.text)/6+len(b.Links)) // English words have about five letters
 	for _, link := range b.Links {
 		r.takeLink(link)
 	}
@@ -180,8 +181,9 @@ func (r *proseReader) amount(from, to int) {
 }
 
 func (r *proseReader) words() {
-	for start, end := nextWord(r.text, 0); start < end; start, end = nextWord(r.text, end) {
-		r.add(start, end, strings.ToLower(string(r.text[start:end])))
+	text := string(r.text)
+	for start, end := nextWord(text, 0); start < end; start, end = nextWord(text, end) {
+		r.add(start, end, strings.ToLower(text[start:end]))
 	}
 }
 
@@ -261,21 +263,26 @@ func (r *proseReader) split() []sentence {
 	slices.SortStableFunc(r.found, func(a, b word) int { return cmp.Compare(a.at.Start, b.at.Start) })
 	stops := r.stops()
 	var out []sentence
-	fresh := true
-	for _, w := range r.found {
+	begin := 0
+	fresh := false
+	for i := range r.found {
+		w := &r.found[i]
 		for len(stops) > 0 && r.at.Start+stops[0] < w.at.Start {
 			w.how = r.text[stops[0]] == ':'
 			stops, fresh = stops[1:], true
 		}
-		if hollow := w.link != nil && w.link.Text == ""; hollow && fresh && len(out) > 0 {
+		switch hollow := w.link != nil && w.link.Text == ""; {
+		case i == begin || !fresh:
+			fresh = false
+		case hollow:
 			w.count = 0 // printed behind the full stop
-			out[len(out)-1] = append(out[len(out)-1], w)
-			continue
+		default:
+			out = append(out, sentence(r.found[begin:i:i]))
+			begin, fresh = i, false
 		}
-		if fresh {
-			out, fresh = append(out, nil), false
-		}
-		out[len(out)-1] = append(out[len(out)-1], w)
+	}
+	if begin < len(r.found) {
+		out = append(out, sentence(r.found[begin:]))
 	}
 	return out
 }

@@ -2,6 +2,7 @@ package check
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"baybinder/generator/finding"
@@ -24,7 +25,7 @@ func runSignalWordTyped(c *Context, p *manual.Procedure) []finding.Finding {
 		return nil
 	}
 	var found []finding.Finding
-	for _, b := range blocks(p) {
+	for b := range blocks(p) {
 		if strings.HasPrefix(b.Parts[0], "<pre") {
 			continue
 		}
@@ -57,6 +58,7 @@ func runSignalWordInRegister(c *Context) []finding.Finding {
 // signals are the signal words of one language, ready to be looked for.
 type signals struct {
 	words    []string       // in capitals
+	small    []string       // in small letters
 	capitals *regexp.Regexp // in capitals before a sign
 	strong   *regexp.Regexp // in any letters in strong text before a sign
 }
@@ -77,8 +79,13 @@ const after = `[*_\s]*(?:\]\([^)\s]*\)[*_\s]*)?(?:[:!–—]|-(?:[^\pL\pN]|$))`
 
 func newSignals(words ...string) *signals {
 	any := `(` + strings.Join(words, "|") + `)`
+	small := make([]string, len(words))
+	for i, w := range words {
+		small[i] = strings.ToLower(w)
+	}
 	return &signals{
 		words:    words,
+		small:    small,
 		capitals: regexp.MustCompile(`(?:^|[^\pL\pN-])` + any + after),
 		strong:   regexp.MustCompile(`(?:\*\*|__)[*_\[]*(?i:` + any + `)` + after),
 	}
@@ -115,17 +122,40 @@ func (l languages) mayStandIn(text string) bool {
 
 // find is every place of a signal word in a piece of a file.
 func (l languages) find(at source.Pos) []source.Pos {
+	if !l.mayStandIn(at.Text()) {
+		return nil
+	}
 	text := withoutCode(at.Text())
 	var out []source.Pos
 	told := map[int]bool{}
-	for _, s := range l {
-		for _, pattern := range []*regexp.Regexp{s.capitals, s.strong} {
-			for _, m := range pattern.FindAllStringSubmatchIndex(text, -1) {
-				if !told[m[2]] {
-					told[m[2]] = true
-					out = append(out, at.Part(m[2], m[3]))
-				}
+	for _, pattern := range l.patterns(text) {
+		for _, m := range pattern.FindAllStringSubmatchIndex(text, -1) {
+			if !told[m[2]] {
+				told[m[2]] = true
+				out = append(out, at.Part(m[2], m[3]))
 			}
+		}
+	}
+	return out
+}
+
+// patterns are those of which a text holds a word at all: a pattern takes long
+// to go through a text in vain.
+func (l languages) patterns(text string) []*regexp.Regexp {
+	var out []*regexp.Regexp
+	small := ""
+	if strings.Contains(text, "**") || strings.Contains(text, "__") {
+		small = strings.ToLower(text)
+	}
+	holds := func(text string) func(string) bool {
+		return func(word string) bool { return strings.Contains(text, word) }
+	}
+	for _, s := range l {
+		if slices.ContainsFunc(s.words, holds(text)) {
+			out = append(out, s.capitals)
+		}
+		if slices.ContainsFunc(s.small, holds(small)) {
+			out = append(out, s.strong)
 		}
 	}
 	return out

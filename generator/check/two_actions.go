@@ -63,19 +63,20 @@ type clause []word
 // clauses parts a sentence behind its condition, and at and, then. What is not
 // followed by a verb or a typed act is no new clause: "lid and gasket".
 func clauses(s sentence, g *grammar) []clause {
-	out := []clause{nil}
+	var out []clause
+	begin := 0
 	conditional := startsConditional(s, g)
-	for i, w := range s {
+	for i := range s {
 		behind := i > 0 && (g.joins(s[i-1].said) || conditional && s[i-1].comma)
 		if i > 0 && s[i-1].comma {
 			conditional = false
 		}
 		if behind && !inTitle(s, i) && (opensAct(s, i) || g.verb(s, i, g.joins(s[i-1].said))) {
-			out = append(out, nil)
+			out = append(out, clause(s[begin:i]))
+			begin = i
 		}
-		out[len(out)-1] = append(out[len(out)-1], w)
 	}
-	return out
+	return append(out, clause(s[begin:]))
 }
 
 // startsConditional says that a sentence begins with its condition.

@@ -93,6 +93,8 @@ func another(t *testing.T, v reflect.Value) {
 		met := *(*x)[0].To
 		met.Harm = "death"
 		(*x)[0].Met = &met
+	case **manual.Lift:
+		*x = &manual.Lift{Coupling: "poor"}
 	case *[]manual.Acceptance:
 		*x = append(*x, manual.Acceptance{Code: "vague"})
 	default:

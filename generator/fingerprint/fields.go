@@ -15,7 +15,7 @@ func (w *writer) link(link *manual.Link) {
 	case link.Is("step"), link.Is("why"), link.Is("on"):
 		return
 	case link.Is("time"):
-		w.line(1, "time", fmt.Sprint(link.Amount.Base()), "s")
+		w.line(1, "time", fmt.Sprint(link.Amount().Base()), "s")
 		return
 	}
 	id := link.ID

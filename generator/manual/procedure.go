@@ -115,8 +115,17 @@ type Step struct {
 	Blocks []Block
 	Links  []*Link
 	Subs   []*Step
-	People int               // of people:, else 0
-	Time   quantity.Quantity // of time:, else zero
+	People int // of people:, else 0
+}
+
+// Time is the time that the step says it takes, or zero.
+func (s *Step) Time() (q quantity.Quantity) {
+	for _, l := range s.Links {
+		if l.Is("time") && !l.Bad {
+			q = l.Amount()
+		}
+	}
+	return q
 }
 
 // Crew is how many people a step has: its own number, else that of its phase's
@@ -139,7 +148,7 @@ func crewOf(links []*Link) (people int, known bool) {
 	people, known = 1, true
 	for _, link := range links {
 		if link.Is("people") {
-			people, known = max(people, int(link.Amount.Value)), known && !link.Bad
+			people, known = max(people, int(link.Amount().Value)), known && !link.Bad
 		}
 		if callee, is := link.To.(*Procedure); is && link.Kind.Act == Call {
 			people = max(people, callee.People)
@@ -174,21 +183,30 @@ type Link struct {
 	Kind    *Kind  // a row of the link table; never nil
 	Address string // as written
 	ID      string // what it names: "traction", "cab", "20min"
-	Not     bool   // when:!OPTION
 	Frag    string // after # or = or !
-	Sign    byte   // '#', '=', '!' or 0: what stands before Frag
 	Text    string
 	HTML    string
 	Title   string
 	At      source.Pos
 
-	To     Named   // nil where it names nothing, or what it names is unknown
-	Part   *Part   // of loosen:F#PART and reverse:PHASE#PART
-	Parts  []*Part // of reverse:PHASE!PART,PART
-	Phase  *Phase  // of reverse:
-	Step   *Step   // of see:PROC#STEP
-	Amount quantity.Quantity
-	Bad    bool // it could not be bound: what rests on it is not judged
+	To     Named              // nil where it names nothing, or what it names is unknown
+	Part   *Part              // of loosen:F#PART and reverse:PHASE#PART
+	Parts  []*Part            // of reverse:PHASE!PART,PART
+	Phase  *Phase             // of reverse:
+	Step   *Step              // of see:PROC#STEP
+	Number *quantity.Quantity // of people: and time:, else nil: there are half a million links
+
+	Sign byte // '#', '=', '!' or 0: what stands before Frag
+	Not  bool // when:!OPTION
+	Bad  bool // it could not be bound: what rests on it is not judged
+}
+
+// Amount is the number of a people: or time: link, zero of any other.
+func (l *Link) Amount() quantity.Quantity {
+	if l.Number == nil {
+		return quantity.Quantity{}
+	}
+	return *l.Number
 }
 
 // HasPhase finds a phase by id.

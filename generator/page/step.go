@@ -228,8 +228,8 @@ func (s *Site) tags(st *manual.Step) []string {
 			out = append(out, s.Words.MayBeLeftOut)
 		}
 	}
-	if !st.Time.IsZero() {
-		out = append(out, st.Time.String())
+	if time := st.Time(); !time.IsZero() {
+		out = append(out, time.String())
 	}
 	return out
 }

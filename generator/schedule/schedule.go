@@ -72,9 +72,9 @@ func Lead(phase *manual.Phase) (seconds, people int) {
 		switch {
 		case l.Bad:
 		case l.Is("time"):
-			seconds = int(l.Amount.Base())
+			seconds = int(l.Amount().Base())
 		case l.Is("people"):
-			people = int(l.Amount.Value)
+			people = int(l.Amount().Value)
 		}
 	}
 	return seconds, people
@@ -85,7 +85,7 @@ func Lead(phase *manual.Phase) (seconds, people int) {
 func (b *Book) step(t *Times, s *manual.Step, people int) (untimed int) {
 	people = max(s.People, people)
 	b.stops(t, s)
-	seconds := int(s.Time.Base())
+	seconds := int(s.Time().Base())
 	t.Work += seconds * people
 	t.Bay += seconds
 	for _, sub := range s.Subs {

@@ -43,7 +43,7 @@ func statedBy(link *manual.Link) stated {
 		}
 	case nil:
 		if link.Is("time") {
-			return stated{who: "the link", values: given(link.Amount)}
+			return stated{who: "the link", values: given(link.Amount())}
 		}
 	}
 	return stated{}

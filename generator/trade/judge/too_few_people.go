@@ -39,7 +39,7 @@ func asksForMore(p *manual.Procedure, links []*manual.Link) []finding.Finding {
 		if link.Bad {
 			continue
 		}
-		if n := int(link.Amount.Value); link.Is("people") && n > p.People {
+		if n := int(link.Amount().Value); link.Is("people") && n > p.People {
 			found = append(found, fewer(p, link, "this needs "+persons(n), n))
 		}
 		callee, is := link.To.(*manual.Procedure)
