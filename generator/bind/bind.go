@@ -42,6 +42,9 @@ func Manual(tree *source.Tree) (*manual.Manual, []finding.Finding) {
 	b.shop()
 	b.registers()
 	b.machineFiles()
+	b.shopWords()
+	b.machineWords()
+	b.m.IndexWords()
 	b.procedureFiles()
 	b.leadRegisters()
 	b.leadMachines()
@@ -161,9 +164,7 @@ func (b *binder) fileID(id string, f *source.File) {
 // bindProcedures binds the links of every procedure, some at once.
 func (b *binder) bindProcedures() {
 	found := make([]notes, len(b.drafts))
-	for _, d := range b.drafts {
-		d.outline()
-	}
+	b.outlines()
 	parallel.Each(len(b.drafts), func(i int) {
 		l := &linker{binder: b, notes: &found[i], draft: b.drafts[i]}
 		l.procedure()

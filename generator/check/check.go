@@ -39,7 +39,7 @@ type Context struct {
 }
 
 // rules are the package's own, in families.
-var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazardRules, callRules, datedRules)
+var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazardRules, callRules, languageRules, datedRules)
 
 // Catalogue is everything that is looked for, by code.
 func Catalogue() []*finding.Rule {

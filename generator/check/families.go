@@ -58,6 +58,13 @@ var (
 		{Rule: &missingQualification, Procedure: runMissingQualification},
 	}
 
+	// What is said in other languages.
+	languageRules = []*Rule{
+		{Rule: &notTranslated, Procedure: runNotTranslated, Translations: true},
+		{Rule: &translationDiffers, Procedure: runTranslationDiffers, Translations: true},
+		{Rule: &translationDiffers, Manual: runWordsDiffer},
+	}
+
 	// What dates and fingerprints tell.
 	datedRules = []*Rule{
 		{Rule: &changedSinceIssue, Manual: runChangedSinceIssue},
