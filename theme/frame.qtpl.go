@@ -8,6 +8,8 @@ package theme
 
 import "baybinder/generator/page"
 
+import "baybinder/theme/words"
+
 import (
 	qtio422016 "io"
 
@@ -30,6 +32,13 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 	qw422016.N().S(`</title><link rel="stylesheet" href="`)
 	qw422016.E().S(f.Up)
 	qw422016.N().S(`theme/baybinder.css">`)
+	for _, t := range f.Tongues {
+		qw422016.N().S(`<link rel="alternate" hreflang="`)
+		qw422016.E().S(t.Language)
+		qw422016.N().S(`" href="`)
+		qw422016.E().S(t.Address)
+		qw422016.N().S(`">`)
+	}
 	for _, s := range f.Scripts() {
 		qw422016.N().S(`<script src="`)
 		qw422016.E().S(f.Up)
@@ -52,7 +61,33 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 	qw422016.E().S(f.Up)
 	qw422016.N().S(`search.html">`)
 	qw422016.E().S(f.Search)
-	qw422016.N().S(`</a></p><nav aria-label="`)
+	qw422016.N().S(`</a></p>`)
+	if len(f.Tongues) > 0 {
+		qw422016.N().S(`<nav class="languages" aria-label="`)
+		qw422016.E().S(words.LanguageIn(f.Words.Lang).Languages)
+		qw422016.N().S(`"><ul>`)
+		for _, t := range f.Tongues {
+			qw422016.N().S(`<li>`)
+			if t.Current {
+				qw422016.N().S(`<span aria-current="true">`)
+				qw422016.E().S(t.Name)
+				qw422016.N().S(`</span>`)
+			} else {
+				qw422016.N().S(`<a href="`)
+				qw422016.E().S(t.Address)
+				qw422016.N().S(`" lang="`)
+				qw422016.E().S(t.Language)
+				qw422016.N().S(`" hreflang="`)
+				qw422016.E().S(t.Language)
+				qw422016.N().S(`">`)
+				qw422016.E().S(t.Name)
+				qw422016.N().S(`</a>`)
+			}
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul></nav>`)
+	}
+	qw422016.N().S(`<nav aria-label="`)
 	qw422016.E().S(f.Index)
 	qw422016.N().S(`"><ul class="tabs">`)
 	for _, t := range f.Tabs {

@@ -10,6 +10,7 @@ import (
 	"baybinder/generator/quantity"
 	"baybinder/generator/trade/fastening"
 	"baybinder/generator/trade/working"
+	"baybinder/theme/words"
 )
 
 // TorqueCard is a machine's torques on one printed side.
@@ -136,10 +137,16 @@ func (s *Site) both(q quantity.Quantity) string {
 	return text
 }
 
+// limit writes a limit in the words of the page.
+func (s *Site) limit(l quantity.Limit) string {
+	w := words.LanguageIn(s.Words.Lang)
+	return l.Worded(w.AtMost, w.AtLeast, w.To)
+}
+
 // bothLimit writes a limit with the shop's other units behind it: the numbers
 // of it, in the same words.
 func (s *Site) bothLimit(l quantity.Limit) string {
-	text := l.String()
+	text := s.limit(l)
 	numbers := l.Numbers()
 	if len(numbers) == 0 || l.Kind == quantity.PlusMinus {
 		return text

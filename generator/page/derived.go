@@ -36,6 +36,7 @@ func (s *Site) derived(v *Step, up string, p *manual.Procedure, l *manual.Link) 
 		if saidByPhase(p, r.Step.Phase, step.When) {
 			step.When = ""
 		}
+		step.When = s.foreign(step.When)
 		v.Derived = append(v.Derived, step)
 	}
 	var numbers []string
@@ -70,10 +71,10 @@ func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived) Deri
 		v.Lines = append(v.Lines, s.fastened(d, f))
 	}
 	if d.New != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.NewFastener, d.New.Label()))
+		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.NewFastener, s.name(d.New)))
 	}
 	for _, n := range d.Notes {
-		v.Notes = append(v.Notes, s.wrapped(up, n))
+		v.Notes = append(v.Notes, s.wrapped(up, s.noteOf(d.From, n)))
 	}
 	s.fromStep(&v, up, d.From)
 	return v
@@ -94,23 +95,23 @@ func (s *Site) undoing(d *walk.Derived) string {
 	switch thing := d.Thing.(type) {
 	case *manual.Part:
 		if d.Verb == manual.Tighten {
-			return fmt.Sprintf(w.TightenNow, thing.Label())
+			return fmt.Sprintf(w.TightenNow, s.name(thing))
 		}
 		if d.Renew {
-			return fmt.Sprintf(w.FitNew, thing.Label())
+			return fmt.Sprintf(w.FitNew, s.name(thing))
 		}
-		return fmt.Sprintf(s.refitWords(thing.Kind), thing.Label())
+		return fmt.Sprintf(s.refitWords(thing.Kind), s.name(thing))
 	case *manual.Fastener:
-		return fmt.Sprintf(w.TightenFastener, thing.Label())
+		return fmt.Sprintf(w.TightenFastener, s.name(thing))
 	case *manual.Tool:
-		return fmt.Sprintf(w.TakeAway, thing.Label())
+		return fmt.Sprintf(w.TakeAway, s.name(thing))
 	case *manual.Setting:
 		if thing.Value != "" {
-			return fmt.Sprintf(w.SetBackTo, thing.Label(), thing.Value)
+			return fmt.Sprintf(w.SetBackTo, s.name(thing), s.say(thing, "value", thing.Value))
 		}
-		return fmt.Sprintf(w.SetBack, thing.Label())
+		return fmt.Sprintf(w.SetBack, s.name(thing))
 	}
-	return d.Thing.Label()
+	return s.name(d.Thing)
 }
 
 func (s *Site) refitWords(kind string) string {
@@ -128,16 +129,16 @@ func (s *Site) refitWords(kind string) string {
 // fastened is one line on the fasteners of a derived step: how many, how they
 // are begun, the torque or its stages, and whether they are new.
 func (s *Site) fastened(d *walk.Derived, f walk.Fastened) string {
-	line := f.Label()
+	line := s.name(f.Fastener)
 	if f.Count > 0 {
 		line = strconv.Itoa(f.Count) + " × " + line
 	}
 	parts := []string{line}
 	if f.New != nil {
-		parts = append(parts, fmt.Sprintf(s.Words.NewFastener, f.New.Label()))
+		parts = append(parts, fmt.Sprintf(s.Words.NewFastener, s.name(f.New)))
 	}
 	if f.Fastener.Start != "" && d.Verb != manual.Tighten {
-		parts = append(parts, fmt.Sprintf(s.Words.Start, f.Fastener.Start))
+		parts = append(parts, fmt.Sprintf(s.Words.Start, s.say(f.Fastener, "start", f.Fastener.Start)))
 	}
 	if d.Begun {
 		return phrase(append(parts, s.Words.BeginByHand)...)
@@ -157,10 +158,10 @@ func (s *Site) tightness(f *manual.Fastener) []string {
 		out = append(out, s.torque(f))
 	}
 	if len(f.Sequence) > 0 {
-		out = append(out, fmt.Sprintf(s.Words.Sequence, joined(f.Sequence)))
+		out = append(out, fmt.Sprintf(s.Words.Sequence, joined(s.sayAll(f, "sequence", f.Sequence))))
 	}
 	if f.MarkAfter != "" {
-		out = append(out, fmt.Sprintf(s.Words.MarkWith, f.MarkAfter))
+		out = append(out, fmt.Sprintf(s.Words.MarkWith, s.say(f, "mark-after", f.MarkAfter)))
 	}
 	return out
 }

@@ -132,7 +132,7 @@ func (s *Site) dues(t *manual.Tool) []string {
 func (s *Site) Hazard(h *manual.Hazard) *Entry {
 	w := s.Words
 	v := s.entry(h, &h.Common, w.Hazards)
-	v.FirstAid = firstAid([]*manual.Hazard{h})
+	v.FirstAid = s.firstAid([]*manual.Hazard{h})
 	if boxes := s.boxes(v.Up, []*manual.Hazard{h}); len(boxes) > 0 {
 		v.Box = &boxes[0]
 	}
@@ -317,7 +317,7 @@ func (s *Site) holdNote(h *manual.Hold) string {
 	case h.Kind == "wait":
 		return h.For.String()
 	case !h.Limit.IsZero():
-		return h.Limit.String()
+		return s.limit(h.Limit)
 	}
 	return h.What
 }

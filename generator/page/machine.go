@@ -53,7 +53,7 @@ func (s *Site) Machines() *Index {
 // Machine makes a machine's page.
 func (s *Site) Machine(m *manual.Machine) *Machine {
 	v := &Machine{Frame: s.Frame(PageOf(m), m.Label()), Name: m.Label()}
-	v.Cut = cutAt(m.Points)
+	v.Cut = s.cutAt(m.Points)
 	w := s.Words
 	for _, o := range m.Options {
 		v.Options = append(v.Options, Fact{Name: o.Value, Text: o.Key})

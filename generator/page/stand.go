@@ -19,7 +19,7 @@ type Stood struct {
 func (s *Site) stood(list []walk.Standing) []Stood {
 	var out []Stood
 	for _, x := range list {
-		v := Stood{Name: x.Label(), Word: s.Words.State(x.Word), When: x.When}
+		v := Stood{Name: s.labelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.foreign(x.When)}
 		if x.Since != nil {
 			v.Since = fmt.Sprintf(s.Words.Since, x.Since.Number)
 		}

@@ -48,17 +48,17 @@
     const name = shardOf(main, word), out = [];
     if (name !== null) {
       const { forms, posts } = await shard(up, 'w-' + name);
-      const stems = new Set(word in forms ? [forms[word]] : []);
+      const stems = new Set(word in forms ? forms[word].split(' ') : []);
       for (let n = word.length; !stems.size && n >= Math.max(3, word.length - 4); n--) if (word.slice(0, n) in posts) stems.add(word.slice(0, n));
       for (const s of stems) if (posts[s]) out.push([posts[s], 1, s]);
-      if (last && word.length > 2) for (const f in forms) if (f.startsWith(word) && !stems.has(forms[f])) { stems.add(forms[f]); if (posts[forms[f]]) out.push([posts[forms[f]], 0.6, forms[f]]); }
+      if (last && word.length > 2) for (const f in forms) if (f.startsWith(word)) for (const s of forms[f].split(' ')) if (!stems.has(s)) { stems.add(s); if (posts[s]) out.push([posts[s], 0.6, s]); }
     }
     if (out.length || word.length < 4) return { list: out, meant: '' };
     const all = (await shard(up, 'words')).split(' ');
     const near = all.filter((w) => bay.slip(w, word)).slice(0, 3);
     for (const w of near) {
       const { forms, posts } = await shard(up, 'w-' + shardOf(main, w));
-      if (posts[forms[w]]) out.push([posts[forms[w]], 0.5, forms[w]]);
+      for (const s of forms[w].split(' ')) if (posts[s]) out.push([posts[s], 0.5, s]);
     }
     return { list: out, meant: out.length ? near.join(', ') : '' };
   }
@@ -80,12 +80,15 @@
       }
       for (const [doc, score] of best) scores.set(doc, (scores.get(doc) || 0) + score + 2);
     }
+    // a page in the reader's own language stands before the same page in another
+    const spoken = (doc) => main.languages.findLast(([from]) => doc >= from)[1], mine = document.documentElement.lang;
+    for (const [doc, score] of scores) if (spoken(doc) === mine) scores.set(doc, score + 1);
     const top = [...scores].sort((a, b) => b[1] - a[1] || a[0] - b[0]).slice(0, most);
     const hits = [];
     for (const n of asked) for (const [from, to, name, address] of main.serials) if (/^\d+$/.test(n) && Number(n) >= from && Number(n) <= to) hits.push({ name: name, address: address, note: n });
     for (const [doc] of top) {
       const [name, address, note] = (await shard(up, 'd-' + Math.floor(doc / main.chunk)))[doc % main.chunk];
-      hits.push({ name: name, address: address, note: note });
+      hits.push({ name: name, address: address, note: note, lang: spoken(doc) === mine ? null : spoken(doc) });
     }
     return { hits: hits.slice(0, most), meant: meant };
   };
@@ -101,7 +104,7 @@
       try {
         const { hits, meant } = await bay.find(up, text, most);
         if (mine !== turn) return;
-        list.replaceChildren(...hits.map((h) => bay.make('li', {}, bay.make('a', { href: up + h.address }, h.name, h.note ? bay.make('small', {}, h.note) : null))));
+        list.replaceChildren(...hits.map((h) => bay.make('li', {}, bay.make('a', { href: up + h.address, lang: h.lang, hreflang: h.lang }, h.name, h.note ? bay.make('small', {}, h.note) : null))));
         list.hidden = !hits.length;
         says.textContent = hits.length ? bay.fill(words.HitsFor, hits.length) + (meant.length ? '. ' + bay.fill(words.MeantWord, meant.join(', ')) : '') : bay.fill(words.NoHits, text);
       } catch {
