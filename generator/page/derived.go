@@ -2,8 +2,8 @@ package page
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
-	"strings"
 
 	"baybinder/generator/manual"
 	"baybinder/generator/walk"
@@ -33,10 +33,9 @@ func (s *Site) derived(v *Step, up string, p *manual.Procedure, l *manual.Link) 
 	}
 	for i := range r.Steps {
 		step := s.derivedStep(up, p, &r.Steps[i])
-		if saidByPhase(p, r.Step.Phase, step.When) {
+		if saidByPhase(r.Step.Phase, r.Steps[i].Where) {
 			step.When = ""
 		}
-		step.When = s.foreign(step.When)
 		v.Derived = append(v.Derived, step)
 	}
 	var numbers []string
@@ -49,21 +48,18 @@ func (s *Site) derived(v *Step, up string, p *manual.Procedure, l *manual.Link) 
 }
 
 // saidByPhase says that a condition stands above the whole phase already.
-func saidByPhase(p *manual.Procedure, phase *manual.Phase, when string) bool {
-	if phase.Lead == nil {
+func saidByPhase(phase *manual.Phase, where walk.Cases) bool {
+	if phase.Lead == nil || len(where) != 1 || len(where[0]) != 1 || !where[0][0].Is {
 		return false
 	}
-	for _, l := range phase.Lead.Links {
-		if name, ok := p.For.To.Option(l.ID); ok && l.Is("when") && !l.Not && strings.HasSuffix(when, "with "+name) {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(phase.Lead.Links, func(l *manual.Link) bool {
+		return l.Is("when") && !l.Not && l.ID == where[0][0].Option
+	})
 }
 
 func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived) Derived {
 	v := Derived{
-		Number: d.Label, Anchor: "r" + hyphens(d.Label), Text: s.undoing(d), When: d.When, Terms: reversedTerms(d),
+		Number: d.Label, Anchor: "r" + hyphens(d.Label), Text: s.undoing(d), When: s.where(p.For.To, d.Where), Terms: reversedTerms(d),
 		Boxes: s.boxes(up, hazardsOf(p, d.From.Links)), People: d.From.People,
 		Reverses: Link{Name: fmt.Sprintf(s.Words.Reverses, d.From.Number), Address: "#" + Anchor(d.From)},
 	}

@@ -154,12 +154,12 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		v.IntroKeeps = v.IntroKeeps || valued(&own.Intro[i])
 	}
 	v.Before = s.before(v.Up, p, k)
-	told := s.stood(s.Walks.StandAtStart(p))
+	told := s.stood(p.For.To, s.Walks.StandAtStart(p))
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, p, phase))
 		tellChanges(v.Phases[len(v.Phases)-1].Parts, &told)
 	}
-	v.Stand = s.stood(s.Walks.Stand(p, nil))
+	v.Stand = s.stood(p.For.To, s.Walks.Stand(p, nil))
 	v.Checked = s.checked(p)
 	s.around(v, p)
 	v.Changes = s.changes(p)

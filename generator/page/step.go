@@ -59,7 +59,7 @@ func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 	}
 	v.Tags = append(v.Tags, s.tags(st)...)
 	v.Settings = settings(st)
-	v.Stand = s.stood(s.Walks.Stand(p, st))
+	v.Stand = s.stood(p.For.To, s.Walks.Stand(p, st))
 	order := orderOf(st)
 	v.Entries = s.entriesOf(order, st)
 	for _, sub := range st.Subs {
