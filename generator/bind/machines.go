@@ -16,8 +16,8 @@ import (
 func (b *binder) machineFiles() {
 	for _, f := range b.filesIn("machines/", ".yaml") {
 		id := strings.TrimSuffix(strings.TrimPrefix(f.Path, "machines/"), ".yaml")
-		if _, language := stem(f.Path); slices.Contains(b.m.Shop.Also, language) {
-			continue // the texts of a machine: machineWords reads them
+		if b.isMachineWords(f) {
+			continue // machineWords reads them
 		}
 		b.fileID(id, f) // told here, and not again where the machine is named
 		m := &manual.Machine{Entry: manual.Entry{ID: id, At: firstLine(f)}}

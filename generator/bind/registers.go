@@ -190,14 +190,23 @@ func (b *binder) shopWords() {
 	}
 }
 
+// isMachineWords says that a file holds a machine's texts in another language:
+// the shop has that language, or the machine is there.
+func (b *binder) isMachineWords(f *source.File) bool {
+	id, language := stem(f.Path)
+	return language != "" && path.Dir(f.Path) == "machines" &&
+		(slices.Contains(b.m.Shop.Also, language) || b.tree.Has("machines/"+id+".yaml"))
+}
+
 // machineWords reads machines/<id>.<lang>.yaml: the texts of a machine's
 // things by id, and the machine's own under its id.
 func (b *binder) machineWords() {
 	for _, f := range b.filesIn("machines/", ".yaml") {
-		id, language := stem(f.Path)
-		if !slices.Contains(b.m.Shop.Also, language) || path.Dir(f.Path) != "machines" {
-			continue // of another language it is a machine with a bad name
+		if !b.isMachineWords(f) {
+			continue
 		}
+		id, language := stem(f.Path)
+		b.knownLanguage(language, f)
 		m := b.machines.byID[id]
 		if m == nil && !b.machines.broken {
 			b.add(UnknownReference.At(firstLine(f), "there is no machine %s that this translates", id).

@@ -27,16 +27,18 @@ func runNotTranslated(c *Context, p *manual.Procedure) []finding.Finding {
 		found = append(found, notTranslated.At(p.At, "the phase %q of the original is not here", phase.Title.Plain).
 			WithMend("write it as ## and its steps").See(phase.At, "the phase is here"))
 	}
-	for _, s := range lacking(original, p) {
+	steps := paired(original, p)
+	for _, s := range steps.lost {
 		found = append(found, notTranslated.At(p.At, "step %s of the original is not here", s.Number).
 			WithMend("write it where the original has it").See(s.At, "the step is here"))
 	}
-	inSteps(original, p, func(o, t *manual.Step) {
+	for _, pair := range steps.both {
+		o, t := pair[0], pair[1]
 		if text := words(o); len(text) >= leastWords && slices.Equal(text, words(t)) {
 			found = append(found, notTranslated.At(t.At, "step %s has the words of the original", t.Number).
 				WithMend("write it in the page's language"))
 		}
-	})
+	}
 	return append(found, untoldDangers(c, original, p)...)
 }
 

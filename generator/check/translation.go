@@ -10,38 +10,81 @@ import (
 	"baybinder/generator/manual"
 )
 
-// inSteps calls look for every step that stands in both, by its number.
-func inSteps(original, translated *manual.Procedure, look func(o, t *manual.Step)) {
-	for _, t := range translated.Steps {
-		if o := stepNumbered(original, t.Number); o != nil {
-			look(o, t)
-		}
-	}
+// pairing says which step of a translation is which of its original. Steps of
+// phases that only one of them has are left out.
+type pairing struct {
+	both        [][2]*manual.Step // original, translation
+	lost, added []*manual.Step    // the outermost of those that stand on one side only
 }
 
-func stepNumbered(p *manual.Procedure, number string) *manual.Step {
-	for _, s := range p.Steps {
-		if s.Number == number {
-			return s
-		}
+func paired(original, translated *manual.Procedure) *pairing {
+	p := &pairing{}
+	for i := range min(len(original.Phases), len(translated.Phases)) {
+		p.steps(original.Phases[i].Steps, translated.Phases[i].Steps)
 	}
-	return nil
+	return p
 }
 
-// lacking are the steps of one that the other lacks, the outermost only;
-// phases that it lacks as a whole are left out.
-func lacking(p, other *manual.Procedure) []*manual.Step {
-	var out []*manual.Step
-	for _, s := range p.Steps {
-		if slices.Index(p.Phases, s.Phase) >= len(other.Phases) || stepNumbered(other, s.Number) != nil {
-			continue
-		}
-		if s.Parent == nil || !slices.Contains(out, s.Parent) && stepNumbered(other, s.Parent.Number) != nil {
-			out = append(out, s)
+// steps pairs two lists of steps: one by one where they are as long, else by
+// their links, so that one step too few is told once and not of every step
+// after it.
+func (p *pairing) steps(original, here []*manual.Step) {
+	if len(original) == len(here) {
+		p.between(original, here)
+		return
+	}
+	alike := commonLinks(original, here)
+	i, j, fromI, fromJ := 0, 0, 0, 0
+	for i < len(original) && j < len(here) {
+		switch {
+		case linksOf(original[i]) == linksOf(here[j]):
+			p.between(original[fromI:i], here[fromJ:j])
+			p.pair(original[i], here[j])
+			i, j = i+1, j+1
+			fromI, fromJ = i, j
+		case alike[i+1][j] >= alike[i][j+1]:
+			i++
+		default:
+			j++
 		}
 	}
-	return out
+	p.between(original[fromI:], here[fromJ:])
 }
+
+// between pairs, one by one, what stands between two pairs.
+func (p *pairing) between(original, here []*manual.Step) {
+	n := min(len(original), len(here))
+	for i := range n {
+		p.pair(original[i], here[i])
+	}
+	p.lost = append(p.lost, original[n:]...)
+	p.added = append(p.added, here[n:]...)
+}
+
+func (p *pairing) pair(original, here *manual.Step) {
+	p.both = append(p.both, [2]*manual.Step{original, here})
+	p.steps(original.Subs, here.Subs)
+}
+
+// commonLinks is how many steps from i and j on can be paired by their links:
+// the length of the longest common subsequence.
+func commonLinks(a, b []*manual.Step) [][]int {
+	n := make([][]int, len(a)+1)
+	for i := range n {
+		n[i] = make([]int, len(b)+1)
+	}
+	for i := len(a) - 1; i >= 0; i-- {
+		for j := len(b) - 1; j >= 0; j-- {
+			n[i][j] = max(n[i+1][j], n[i][j+1])
+			if linksOf(a[i]) == linksOf(b[j]) {
+				n[i][j] = n[i+1][j+1] + 1
+			}
+		}
+	}
+	return n
+}
+
+func linksOf(s *manual.Step) string { return strings.Join(addresses(s.Blocks), "\n") }
 
 // typed says that a link is one of ours, and not a picture or a page elsewhere.
 func typed(l *manual.Link) bool {

@@ -25,13 +25,16 @@ func runTranslationDiffers(c *Context, p *manual.Procedure) []finding.Finding {
 	for _, phase := range p.Phases[min(len(p.Phases), len(original.Phases)):] {
 		t.add(phase.At, original.At, "the original has no phase here", "take the phase out, or write it in the original too")
 	}
-	for _, s := range lacking(p, original) {
+	steps := paired(original, p)
+	for _, s := range steps.added {
 		t.add(s.At, original.At, "the original has no step "+s.Number, "take the step out, or write it in the original too")
 	}
 	for i, phase := range p.Phases[:min(len(p.Phases), len(original.Phases))] {
 		t.texts(phase.At, original.Phases[i].At, "this phase's first paragraph", leadOf(original.Phases[i]), leadOf(phase))
 	}
-	inSteps(original, p, func(o, s *manual.Step) { t.texts(s.At, o.At, "step "+s.Number, o.Blocks, s.Blocks) })
+	for _, pair := range steps.both {
+		t.texts(pair[1].At, pair[0].At, "step "+pair[1].Number, pair[0].Blocks, pair[1].Blocks)
+	}
 	t.frontMatter()
 	return t.found
 }
