@@ -122,7 +122,7 @@ var pageKinds = []string{
 	"index.html", "search.html", "labels.html", "snags.html", "machines/index.html", "machines/delivery-tug.html", "tools/index.html", "supplies/index.html",
 	"hazards/index.html", "holds/index.html", "roles/index.html", "procedures/isolate-tug-traction.html",
 	"procedures/replace-contactor-panel.html", "tools/two-pole-tester.html", "hazards/traction-charge.html",
-	"holds/traction-dead.html", "roles/foreman.html", "procedures/drive-off-and-stop-test.html", "records/tug-112-isolate-2026-04-29.html", "plans/press-work.html",
+	"holds/traction-dead.html", "roles/foreman.html", "procedures/drive-off-and-stop-test.html", "records/tug-112-isolate-2026-04-29.html", "plans/press-work.html", "procedures/isolate-compressor.es.html",
 }
 
 // axeFinding is one violation that axe-core tells.
@@ -149,7 +149,7 @@ func runAxe(t *testing.T, ctx context.Context, script string) []axeFinding {
 }
 
 // TestPagesAreAccessible judges one page of every kind with axe-core 4.14, on
-// a desk screen, at phone width and as it is printed.
+// a desk screen, at phone width, as it is printed, and on a dark desk screen.
 func TestPagesAreAccessible(t *testing.T) {
 	axe, err := os.ReadFile(npmTool(t, "axe-core/axe.min.js"))
 	if err != nil {
@@ -170,10 +170,10 @@ func judgeAll(t *testing.T, ctx context.Context, axe, site string, kinds []strin
 		name  string
 		width int64
 		media string
-	}{{"1280 px", 1280, ""}, {"390 px", 390, ""}, {"print", 794, "print"}} {
+		dark  string
+	}{{"1280 px", 1280, "", "light"}, {"390 px", 390, "", "light"}, {"print", 794, "print", "dark"}, {"1280 px in the dark", 1280, "", "dark"}} {
 		for _, page := range kinds {
-			_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: view.media})
-			must(t, err)
+			emulate(t, ctx, view.media, "prefers-color-scheme", view.dark)
 			open(t, ctx, filepath.Join(site, filepath.FromSlash(page)), view.width)
 			for _, f := range runAxe(t, ctx, axe) {
 				if f.ID == "target-size" && view.media == "print" {
@@ -184,6 +184,16 @@ func judgeAll(t *testing.T, ctx context.Context, axe, site string, kinds []strin
 			sideways(t, ctx, page, view.name)
 		}
 	}
+}
+
+// emulate makes the browser be of a medium, "" for the screen, with a media
+// feature.
+func emulate(t *testing.T, ctx context.Context, media, feature, value string) {
+	t.Helper()
+	_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{
+		Media: media, Features: []*emulation.MediaFeature{{Name: feature, Value: value}},
+	})
+	must(t, err)
 }
 
 // open opens a page in a window that is as high as the page: what the sticky

@@ -60,7 +60,7 @@ func TestPrintedCard(t *testing.T) {
 		name          string
 		width, height float64
 	}{{"A4", 8.27, 11.69}, {"Letter", 8.5, 11}} {
-		for _, name := range []string{"isolate-tug-traction", "replace-contactor-panel", "charge-accumulator", "hand-over-open-job"} {
+		for _, name := range []string{"isolate-tug-traction", "replace-contactor-panel", "charge-accumulator", "hand-over-open-job", "isolate-compressor.es"} {
 			must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "procedures", name+".html"))))
 			const texts = `JSON.stringify([...document.querySelectorAll(%)].map((b) => [...b.querySelectorAll('.band, .say > p, .avoid li, .title, .limit, .if-not')].map((e) => e.textContent)))`
 			var boxes [][]string
@@ -129,7 +129,7 @@ func TestShortViewKeeps(t *testing.T) {
 		must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+file)))
 		var full, short []string
 		must(t, json.Unmarshal([]byte(js[string](t, ctx, shown)), &full))
-		js[any](t, ctx, `[...document.querySelectorAll('button')].find((b) => b.textContent === 'Short view').click(); 0`)
+		js[any](t, ctx, `[...document.querySelectorAll('button')].find((b) => b.textContent === window.baybinder.words.ShortView).click(); 0`)
 		must(t, json.Unmarshal([]byte(js[string](t, ctx, shown)), &short))
 		if !js[bool](t, ctx, kept) {
 			t.Errorf("%s: the short view hides a caution or a hold", filepath.Base(file))

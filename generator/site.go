@@ -41,6 +41,7 @@ func leaves(s *page.Site) []leaf {
 		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
 	}
 	all = each(all, s.Shown, func(w io.Writer, p *manual.Procedure) { theme.WriteProcedure(w, s.Procedure(p)) })
+	all = translated(all, s)
 	all = each(all, m.Machines, func(w io.Writer, x *manual.Machine) { theme.WriteMachine(w, s.Machine(x)) })
 	for _, j := range s.Counted() {
 		name := s.RecordPageOf(j)
@@ -57,6 +58,21 @@ func leaves(s *page.Site) []leaf {
 	all = each(all, m.Hazards, func(w io.Writer, h *manual.Hazard) { theme.WriteEntry(w, s.Hazard(h)) })
 	all = each(all, m.Holds, func(w io.Writer, h *manual.Hold) { theme.WriteEntry(w, s.Hold(h)) })
 	return each(all, m.Roles, func(w io.Writer, r *manual.Role) { theme.WriteEntry(w, s.Role(r)) })
+}
+
+// translated are the procedures' pages in the shop's other languages.
+func translated(all []leaf, s *page.Site) []leaf {
+	for _, language := range s.Manual.Shop.Also {
+		in := s.In(language)
+		for _, p := range in.Translated() {
+			all = append(all, leaf{page.PageIn(p, s.Manual.Shop.Language, language), func(w io.Writer) {
+				var text bytes.Buffer
+				theme.WriteProcedure(&text, in.Procedure(p))
+				_, _ = w.Write(in.Foreign(text.Bytes())) // into memory: it cannot fail
+			}})
+		}
+	}
+	return all
 }
 
 func each[T any, P interface {

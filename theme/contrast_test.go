@@ -6,6 +6,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -48,18 +49,43 @@ func TestContrastFormula(t *testing.T) {
 	}
 }
 
-// colours are the theme's own, by name.
-func colours(t *testing.T) map[string]string {
+// palettes are the theme's own colours by name, by day and in the dark; in the
+// dark those that are not set anew are the day's.
+func palettes(t *testing.T) (day, dark map[string]string) {
 	t.Helper()
 	css, err := os.ReadFile("styles/baybinder.css")
 	if err != nil {
 		t.Fatal(err)
 	}
-	out := map[string]string{}
-	for _, m := range regexp.MustCompile(`--([a-z-]+): (#[0-9a-f]{6})`).FindAllStringSubmatch(string(css), -1) {
-		out[m[1]] = m[2]
+	light, rest, found := strings.Cut(string(css), "@media screen and (prefers-color-scheme: dark) {")
+	if !found {
+		t.Fatal("the styles have no dark palette for the screen")
 	}
-	return out
+	day, dark = map[string]string{}, map[string]string{}
+	set := func(into map[string]string, text string) {
+		for _, m := range regexp.MustCompile(`--([a-z-]+): (#[0-9a-f]{6})`).FindAllStringSubmatch(text, -1) {
+			into[m[1]] = m[2]
+		}
+	}
+	light, _, _ = strings.Cut(light, "@media print")
+	set(day, light)
+	set(dark, light)
+	set(dark, rest)
+	return day, dark
+}
+
+// The colours of ANSI Z535.1 and ISO 3864 are the same in the dark, and paper
+// is never dark: the dark palette is for the screen only.
+func TestSafetyColoursStay(t *testing.T) {
+	day, dark := palettes(t)
+	for _, name := range []string{"danger", "warning", "caution", "notice", "on-danger", "on-warning", "on-caution", "on-notice"} {
+		if day[name] == "" || day[name] != dark[name] {
+			t.Errorf("%s is %q by day and %q in the dark", name, day[name], dark[name])
+		}
+	}
+	if day["paper"] == dark["paper"] {
+		t.Error("the dark palette is not read")
+	}
 }
 
 // pairs are the colours of text with the grounds that it stands on, and the
@@ -70,18 +96,21 @@ var pairs = []struct {
 	least        float64
 }{
 	{"ink", "paper", 7}, {"ink", "fill", 7}, {"ink", "white", 7}, {"soft", "paper", 7}, {"soft", "fill", 7}, {"soft", "white", 7},
-	{"accent", "paper", 7}, {"accent", "fill", 7}, {"accent", "white", 7}, {"white", "accent", 7}, {"white", "ink", 7},
+	{"accent", "paper", 7}, {"accent", "fill", 7}, {"accent", "white", 7}, {"on-accent", "accent", 7}, {"white", "ink", 7},
+	{"on-strip", "strip", 7}, {"code-number", "white", 7}, {"code-bad", "white", 7}, {"code-good", "white", 7},
 	{"on-danger", "danger", 4.5}, {"on-warning", "warning", 4.5}, {"on-caution", "caution", 4.5}, {"on-notice", "notice", 4.5},
 }
 
 func TestContrastOfTheTheme(t *testing.T) {
-	have := colours(t)
-	for _, p := range pairs {
-		if have[p.text] == "" || have[p.ground] == "" {
-			t.Fatalf("no colour %s or %s", p.text, p.ground)
-		}
-		if got := contrast(have[p.text], have[p.ground]); got < p.least {
-			t.Errorf("%s on %s: %.2f, want %.1f at least", p.text, p.ground, got, p.least)
+	day, dark := palettes(t)
+	for name, have := range map[string]map[string]string{"by day": day, "in the dark": dark} {
+		for _, p := range pairs {
+			if have[p.text] == "" || have[p.ground] == "" {
+				t.Fatalf("no colour %s or %s", p.text, p.ground)
+			}
+			if got := contrast(have[p.text], have[p.ground]); got < p.least {
+				t.Errorf("%s: %s on %s: %.2f, want %.1f at least", name, p.text, p.ground, got, p.least)
+			}
 		}
 	}
 }
@@ -98,8 +127,12 @@ func TestContrastSecondOpinion(t *testing.T) {
 		}
 		t.Skip("wcag-contrast is missing: bash .ci/test installs it")
 	}
-	have := colours(t)
-	for _, p := range pairs {
+	day, dark := palettes(t)
+	for i, p := range append(slices.Clone(pairs), pairs...) {
+		have := day
+		if i >= len(pairs) {
+			have = dark
+		}
 		out, err := exec.Command("node", "-e", "console.log(require(process.argv[1]).hex(process.argv[2],process.argv[3]))", tool, have[p.text], have[p.ground]).Output()
 		if err != nil {
 			t.Fatal(err)

@@ -39,6 +39,13 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 		qw422016.E().S(f.Style)
 		qw422016.N().S(`">`)
 	}
+	for _, t := range f.Tongues {
+		qw422016.N().S(`<link rel="alternate" hreflang="`)
+		qw422016.E().S(t.Language)
+		qw422016.N().S(`" href="`)
+		qw422016.E().S(t.Address)
+		qw422016.N().S(`">`)
+	}
 	for _, s := range f.Scripts() {
 		qw422016.N().S(`<script src="`)
 		qw422016.E().S(f.Up)
@@ -64,6 +71,31 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 		qw422016.N().S(`search.html">`)
 		qw422016.E().S(f.Search)
 		qw422016.N().S(`</a></p>`)
+	}
+	if len(f.Tongues) > 0 {
+		qw422016.N().S(`<nav class="languages" aria-label="`)
+		qw422016.E().S(words.LanguageIn(f.Words.Lang).Languages)
+		qw422016.N().S(`"><ul>`)
+		for _, t := range f.Tongues {
+			qw422016.N().S(`<li>`)
+			if t.Current {
+				qw422016.N().S(`<span aria-current="true">`)
+				qw422016.E().S(t.Name)
+				qw422016.N().S(`</span>`)
+			} else {
+				qw422016.N().S(`<a href="`)
+				qw422016.E().S(t.Address)
+				qw422016.N().S(`" lang="`)
+				qw422016.E().S(t.Language)
+				qw422016.N().S(`" hreflang="`)
+				qw422016.E().S(t.Language)
+				qw422016.N().S(`">`)
+				qw422016.E().S(t.Name)
+				qw422016.N().S(`</a>`)
+			}
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul></nav>`)
 	}
 	qw422016.N().S(`<nav aria-label="`)
 	qw422016.E().S(f.Index)

@@ -216,7 +216,19 @@ func streamsheet(qw422016 *qt422016.Writer, s *page.Sheet) {
 		qw422016.E().S(s.Time)
 		qw422016.N().S(`</span>`)
 	}
-	qw422016.N().S(`</p></li>`)
+	qw422016.N().S(`</p>`)
+	for _, t := range s.Tongues {
+		qw422016.N().S(`<a class="tongue" href="`)
+		qw422016.E().S(t.Address)
+		qw422016.N().S(`" lang="`)
+		qw422016.E().S(t.Note)
+		qw422016.N().S(`" hreflang="`)
+		qw422016.E().S(t.Note)
+		qw422016.N().S(`">`)
+		qw422016.E().S(t.Name)
+		qw422016.N().S(`</a>`)
+	}
+	qw422016.N().S(`</li>`)
 }
 
 func writesheet(qq422016 qtio422016.Writer, s *page.Sheet) {

@@ -57,6 +57,9 @@ func All(tree *source.Tree) *Bound {
 	b.shop()
 	b.registers()
 	b.machineFiles()
+	b.shopWords()
+	b.machineWords()
+	b.m.IndexWords()
 	b.procedureFiles()
 	b.leadRegisters()
 	b.leadMachines()
@@ -195,9 +198,7 @@ func (b *binder) fileID(id string, f *source.File) {
 // bindProcedures binds the links of every procedure, some at once.
 func (b *binder) bindProcedures() {
 	found := make([]notes, len(b.drafts))
-	for _, d := range b.drafts {
-		d.outline()
-	}
+	b.outlines()
 	parallel.Each(len(b.drafts), func(i int) {
 		l := &linker{binder: b, notes: &found[i], draft: b.drafts[i]}
 		l.procedure()

@@ -235,7 +235,11 @@ func (l *linker) toProcedure(link *manual.Link) {
 
 func (l *linker) toPost(link *manual.Link) {
 	var names []string
-	for _, p := range l.draft.Posts {
+	posts := l.draft.Posts
+	if l.draft.Original != nil {
+		posts = l.draft.Original.Posts
+	}
+	for _, p := range posts {
 		if p.Key == link.ID {
 			return
 		}

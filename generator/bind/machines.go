@@ -16,6 +16,9 @@ import (
 func (b *binder) machineFiles() {
 	for _, f := range b.filesIn("machines/", ".yaml") {
 		id := strings.TrimSuffix(strings.TrimPrefix(f.Path, "machines/"), ".yaml")
+		if b.isMachineWords(f) {
+			continue // machineWords reads them
+		}
 		b.fileID(id, f) // told here, and not again where the machine is named
 		m := &manual.Machine{Entry: manual.Entry{ID: id, At: firstLine(f)}}
 		node := b.yaml(f)

@@ -118,6 +118,40 @@ func (b *binder) translated(d *draft) {
 	b.drafts = append(b.drafts, d)
 }
 
+// outlines makes the phases and steps of every procedure, those of originals
+// first: a translation takes from its original what is not for reading.
+func (b *binder) outlines() {
+	for _, d := range b.drafts {
+		if d.Language == "" {
+			d.outline()
+		}
+	}
+	for _, d := range b.drafts {
+		if d.Language != "" {
+			d.Original = b.procedures.byID[d.ID]
+			d.outline()
+			d.follow()
+		}
+	}
+}
+
+// follow gives a translation the machine and the phase ids of its original: an
+// address such as reverse:strip is the same in every language.
+func (d *draft) follow() {
+	from := d.Original
+	if from == nil {
+		return
+	}
+	if d.For.ID == "" {
+		d.For = from.For
+	}
+	for i, phase := range d.Phases {
+		if i < len(from.Phases) {
+			phase.ID = from.Phases[i].ID
+		}
+	}
+}
+
 // translations judges that every translation has an original.
 func (b *binder) translations() {
 	for _, p := range b.m.Translated {
@@ -131,7 +165,11 @@ func (b *binder) translations() {
 // front makes the references of a front matter lead.
 func (l *linker) front() {
 	d, n := l.draft, l.notes
-	lead(n, l.machines, &d.For)
+	if d.Original == nil || d.For.At != d.Original.For.At {
+		lead(n, l.machines, &d.For)
+	} else {
+		d.For.To = l.machines.byID[d.For.ID] // told at the original where there is none
+	}
 	lead(n, l.procedures, &d.Instead)
 	leadAll(n, l.roles, d.Needs)
 	leadUses(n, l.tools, d.Tools)

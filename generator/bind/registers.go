@@ -126,6 +126,11 @@ func (b *binder) unknownRegisters() {
 // words reads register/<name>.<lang>.yaml: the same ids with their texts.
 func (b *binder) words(f *source.File, name, language string) {
 	b.knownLanguage(language, f)
+	b.eachWords(f, manual.Words{Register: name, Language: language}, textFields[name], func(id string) bool { return b.inRegister(name, id) })
+}
+
+// eachWords reads a file of texts by id; has says which ids there are.
+func (b *binder) eachWords(f *source.File, like manual.Words, fields []string, has func(id string) bool) {
 	node := b.yaml(f)
 	if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, "a map from id to texts") {
 		return
@@ -134,17 +139,81 @@ func (b *binder) words(f *source.File, name, language string) {
 		if !b.isMap(entry.Value, entry.Key, "a map of texts") {
 			continue
 		}
-		w := manual.Words{Register: name, Language: language, ID: entry.Key, At: entry.KeyAt, Texts: map[string][]string{}}
-		if !b.inRegister(name, entry.Key) {
-			b.add(UnknownReference.At(entry.KeyAt, "register/%s.yaml has no entry %s", name, entry.Key).
-				WithMend("write the id as the register has it, or take the entry out"))
+		if !has(entry.Key) {
+			b.add(UnknownReference.At(entry.KeyAt, "%s has no entry %s", originalOf(f.Path), entry.Key).
+				WithMend("write the id as it stands there, or take the entry out"))
 		}
-		for _, field := range entry.Value.Pairs {
-			if texts, ok := b.texts(name, field); ok {
-				w.Texts[field.Key] = texts
-			}
-		}
+		w := like
+		w.ID, w.At = entry.Key, entry.KeyAt
+		b.fields(&w, fields, entry.Value)
 		b.m.Words = append(b.m.Words, w)
+	}
+}
+
+// fields reads the texts of one entry.
+func (b *binder) fields(w *manual.Words, fields []string, node *syntax.Node) {
+	w.Texts, w.Keys = map[string][]string{}, map[string][]string{}
+	for _, field := range node.Pairs {
+		texts, keys, ok := b.texts(fields, field)
+		if !ok {
+			continue
+		}
+		w.Texts[field.Key] = texts
+		if keys != nil {
+			w.Keys[field.Key] = keys
+		}
+	}
+}
+
+// originalOf is the file that a translated one goes with: tools.yaml of
+// tools.es.yaml.
+func originalOf(name string) string {
+	_, language := stem(name)
+	return strings.TrimSuffix(name, "."+language+path.Ext(name)) + path.Ext(name)
+}
+
+// shopWords reads shop.<lang>.yaml: what stands on every page.
+func (b *binder) shopWords() {
+	for _, f := range b.filesIn("shop.", ".yaml") {
+		name, language := stem(f.Path)
+		if name != "shop" || language == "" {
+			continue
+		}
+		b.knownLanguage(language, f)
+		node := b.yaml(f)
+		if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, "a map of texts") {
+			continue
+		}
+		w := manual.Words{Register: "shop", Language: language, At: firstLine(f)}
+		b.fields(&w, textFields["shop"], node)
+		b.m.Words = append(b.m.Words, w)
+	}
+}
+
+// isMachineWords says that a file holds a machine's texts in another language:
+// the shop has that language, or the machine is there.
+func (b *binder) isMachineWords(f *source.File) bool {
+	id, language := stem(f.Path)
+	return language != "" && path.Dir(f.Path) == "machines" &&
+		(slices.Contains(b.m.Shop.Also, language) || b.tree.Has("machines/"+id+".yaml"))
+}
+
+// machineWords reads machines/<id>.<lang>.yaml: the texts of a machine's
+// things by id, and the machine's own under its id.
+func (b *binder) machineWords() {
+	for _, f := range b.filesIn("machines/", ".yaml") {
+		if !b.isMachineWords(f) {
+			continue
+		}
+		id, language := stem(f.Path)
+		b.knownLanguage(language, f)
+		m := b.machines.byID[id]
+		if m == nil && !b.machines.broken {
+			b.add(UnknownReference.At(firstLine(f), "there is no machine %s that this translates", id).
+				WithMend("name the file as the machine's: machines/ID.%s.yaml", language))
+		}
+		like := manual.Words{Register: "machines/" + id, Language: language}
+		b.eachWords(f, like, textFields["machines"], func(thing string) bool { return m == nil || m.Unread || thing == id || m.Find(thing) != nil })
 	}
 }
 
@@ -170,8 +239,10 @@ func (b *binder) inRegister(name, id string) bool {
 	return b.roles.byID[id] != nil || b.roles.broken
 }
 
-// textFields are the fields of the registers that people read.
+// textFields are the fields that people read, by where they stand.
 var textFields = map[string][]string{
+	"shop":     {"title", "notice", "emergency"},
+	"machines": {"name", "options", "where", "value", "start", "mark-after", "sequence", "labels", "old"},
 	"tools":    {"name", "note", "kept"},
 	"hazards":  {"name", "note", "nature", "consequence", "avoid", "first-aid"},
 	"holds":    {"name", "note", "why", "what", "at", "if-not", "good", "answers"},
@@ -180,26 +251,29 @@ var textFields = map[string][]string{
 }
 
 // texts reads one translated field: a text, a list of texts or a map of texts.
-func (b *binder) texts(register string, p syntax.Pair) ([]string, bool) {
-	if !slices.Contains(textFields[register], p.Key) {
-		b.add(decode.UnknownField.At(p.KeyAt, "%s is not a text of the register %s", p.Key, register).
-			WithMend("only what people read is translated: %v", textFields[register]))
-		return nil, false
+// A map's keys are returned beside its texts.
+func (b *binder) texts(fields []string, p syntax.Pair) (texts, keys []string, ok bool) {
+	if !slices.Contains(fields, p.Key) {
+		b.add(decode.UnknownField.At(p.KeyAt, "%s is not a text that is translated", p.Key).
+			WithMend("only what people read is translated: %s", strings.Join(fields, ", ")))
+		return nil, nil, false
 	}
 	switch p.Value.Kind {
 	case syntax.Scalar:
-		return []string{p.Value.Text}, true
+		return []string{p.Value.Text}, nil, true
 	case syntax.List:
-		return b.textsOf(p, p.Value.Items)
+		texts, ok = b.textsOf(p, p.Value.Items)
+		return texts, nil, ok
 	case syntax.Map:
 		var items []*syntax.Node
 		for _, item := range p.Value.Pairs {
-			items = append(items, item.Value)
+			items, keys = append(items, item.Value), append(keys, item.Key)
 		}
-		return b.textsOf(p, items)
+		texts, ok = b.textsOf(p, items)
+		return texts, keys, ok
 	}
 	b.add(decode.WrongType.At(p.KeyAt, "%s has no text", p.Key))
-	return nil, false
+	return nil, nil, false
 }
 
 // textsOf are the texts of a list or a map, which hold nothing else.

@@ -51,7 +51,7 @@ func (c *Context) hall() *training.Hall {
 }
 
 // rules are the package's own, in families.
-var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazardRules, callRules, recordRules, datedRules)
+var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazardRules, callRules, recordRules, languageRules, datedRules)
 
 // Catalogue is everything that is looked for, by code.
 func Catalogue() []*finding.Rule {

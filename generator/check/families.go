@@ -65,6 +65,13 @@ var (
 		{Rule: &bind.UnknownPerson, Manual: runRecordPerson},
 	}
 
+	// What is said in other languages.
+	languageRules = []*Rule{
+		{Rule: &notTranslated, Procedure: runNotTranslated, Translations: true},
+		{Rule: &translationDiffers, Procedure: runTranslationDiffers, Translations: true},
+		{Rule: &translationDiffers, Manual: runWordsDiffer},
+	}
+
 	// What dates and fingerprints tell.
 	datedRules = []*Rule{
 		{Rule: &changedSinceIssue, Manual: runChangedSinceIssue},

@@ -26,6 +26,8 @@ type Manual struct {
 	Answers    []Answer
 	Pictures   map[string]bool // files that pages show, by path inside the manual
 	Files      map[string]bool // every file of the manual
+
+	words map[[3]string]*Words // by register, id and language
 }
 
 // Plan is one file of readings/plans/.

@@ -30,6 +30,7 @@ type Procedure struct {
 	File     *source.File `yaml:"-"`
 	Topic    string       `yaml:"-"` // folders below procedures/: "tug/battery", "" at the top
 	Language string       `yaml:"-"` // of a translation; "" for the original
+	Original *Procedure   `yaml:"-"` // of a translation; nil for an original, and where there is none
 	Broken   bool         `yaml:"-"` // its front matter did not parse
 	Intro    []Block      `yaml:"-"`
 	Phases   []*Phase     `yaml:"-"`

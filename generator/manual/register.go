@@ -139,9 +139,10 @@ type Role struct {
 
 // Words are an entry's texts in another language.
 type Words struct {
-	Register string // "tools"
+	Register string // "tools"; "machines/ID" for a machine's things, "shop" for the shop
 	Language string
 	ID       string
 	At       source.Pos
 	Texts    map[string][]string // field → texts
+	Keys     map[string][]string // field → the keys of those texts, where it is a map
 }

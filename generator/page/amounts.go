@@ -6,6 +6,7 @@ import (
 
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
+	"baybinder/theme/words"
 )
 
 // others are the shop's other units of an amount in a unit, in its order. A
@@ -34,7 +35,7 @@ func (s *Site) both(q quantity.Quantity) string {
 // bothLimit writes a limit with the shop's other units behind it: its numbers,
 // or what a tolerance is around.
 func (s *Site) bothLimit(l quantity.Limit) string {
-	text := l.String()
+	text := s.limit(l)
 	for _, u := range s.others(l.Unit) {
 		var numbers []string
 		for _, n := range l.Numbers() {
@@ -45,6 +46,12 @@ func (s *Site) bothLimit(l quantity.Limit) string {
 		}
 	}
 	return text
+}
+
+// limit writes a limit in the words of the page.
+func (s *Site) limit(l quantity.Limit) string {
+	w := words.LanguageIn(s.Words.Lang)
+	return l.Worded(w.AtMost, w.AtLeast, w.To)
 }
 
 // amount writes an amount of a supply; of things that are counted only the

@@ -51,8 +51,8 @@ func (s *Site) bay(p *manual.Procedure) Bay {
 	}
 	v.Machine = m.ID
 	names := map[string]string{}
-	for _, o := range m.Options {
-		names[o.Key] = o.Value
+	for i, text := range s.options(m) {
+		names[m.Options[i].Key] = text
 	}
 	rows := []unitRow{}
 	for _, u := range m.Units {

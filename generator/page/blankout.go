@@ -246,7 +246,7 @@ func (x *exercise) text(b *manual.Block, left []quantity.Dimension) HTML {
 		l := b.Links[i]
 		said := l.HTML
 		if said == "" {
-			said = html.EscapeString(registerWords(l))
+			said = html.EscapeString(x.registerWords(l))
 		}
 		switch {
 		case l.Kind == manual.PictureLink:

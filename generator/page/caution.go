@@ -88,8 +88,8 @@ func (s *Site) box(up string, hazards []*manual.Hazard) Box {
 
 func (s *Site) message(up string, h *manual.Hazard) Message {
 	return Message{
-		Name: h.Label(), Address: s.Address(up, h), Sign: s.sign(h.Symbol),
-		Nature: h.Nature, Consequence: h.Consequence, Avoid: h.Avoid,
+		Name: s.name(h), Address: s.Address(up, h), Sign: s.sign(h.Symbol),
+		Nature: s.say(h, "nature", h.Nature), Consequence: s.say(h, "consequence", h.Consequence), Avoid: s.sayAll(h, "avoid", h.Avoid),
 	}
 }
 
@@ -124,7 +124,7 @@ func wears(hazards []*manual.Hazard) []*manual.Tool {
 func (s *Site) gear(up string, tools []*manual.Tool) []Gear {
 	var out []Gear
 	for _, t := range tools {
-		out = append(out, Gear{Name: t.Label(), Address: s.Address(up, t), Sign: s.sign(ppe.Sign(t.Name))})
+		out = append(out, Gear{Name: s.name(t), Address: s.Address(up, t), Sign: s.sign(ppe.Sign(t.Name))})
 	}
 	return out
 }

@@ -122,8 +122,8 @@ func (s *Site) closeOut(p *manual.Procedure, items []omission.Item, missed map[s
 // An energy that is cut at points, or held by placed tools, is told by them.
 func (s *Site) closeRows(p *manual.Procedure, t walk.Turned, items []omission.Item) []CloseRow {
 	w := words.CloseOutIn(s.Words.Lang)
-	row := CloseRow{What: labelOf(t), When: t.When, Closed: s.closedAt(p, t)}
-	if saidByPhase(p, t.Closed.Phase, t.When) || t.Opened != nil && saidByPhase(p, t.Opened.Phase, t.When) {
+	row := CloseRow{What: s.labelAt(t.Thing, t.Part), When: s.where(p.For.To, t.Where), Closed: s.closedAt(p, t)}
+	if saidByPhase(t.Closed.Phase, t.Where) || t.Opened != nil && saidByPhase(t.Opened.Phase, t.Where) {
 		row.When = ""
 	}
 	if t.Opened != nil {
@@ -175,7 +175,7 @@ func (s *Site) fastenerRows(part CloseRow, of *manual.Part, items []omission.Ite
 		}
 		row := part
 		row.Key, row.State = "fastener:"+h.To.ID+"#"+of.ID, w.Tight
-		row.What, row.Count = walk.Standing{Thing: h.To, Part: of}.Label(), omission.Held(of, h.To)
+		row.What, row.Count = s.labelAt(h.To, of), omission.Held(of, h.To)
 		for i := range items {
 			if items[i].Tightens(h.To, of) {
 				row.Closed = toItem(&items[i])
@@ -185,8 +185,6 @@ func (s *Site) fastenerRows(part CloseRow, of *manual.Part, items []omission.Ite
 	}
 	return out
 }
-
-func labelOf(t walk.Turned) string { return walk.Standing{Thing: t.Thing, Part: t.Part}.Label() }
 
 // closedAt is the step that closed a thing: the derived one, where it is one.
 func (s *Site) closedAt(p *manual.Procedure, t walk.Turned) Link {

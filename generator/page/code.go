@@ -27,7 +27,7 @@ func (s *Site) code(p *manual.Procedure) Code {
 	if s.Manual.Shop.Address == "" {
 		return v
 	}
-	address, err := url.JoinPath(s.Manual.Shop.Address, PageOf(p))
+	address, err := url.JoinPath(s.Manual.Shop.Address, s.pageOf(p))
 	if err != nil {
 		return v
 	}

@@ -2,8 +2,8 @@ package page
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
-	"strings"
 
 	"baybinder/generator/manual"
 	"baybinder/generator/walk"
@@ -38,7 +38,7 @@ func (s *Site) derived(v *Step, up string, p *manual.Procedure, l *manual.Link) 
 	}
 	for i := range r.Steps {
 		step := s.derivedStep(up, p, &r.Steps[i], r.Step)
-		if saidByPhase(p, r.Step.Phase, step.When) {
+		if saidByPhase(r.Step.Phase, r.Steps[i].Where) {
 			step.When = ""
 		}
 		v.Derived = append(v.Derived, step)
@@ -53,21 +53,18 @@ func (s *Site) derived(v *Step, up string, p *manual.Procedure, l *manual.Link) 
 }
 
 // saidByPhase says that a condition stands above the whole phase already.
-func saidByPhase(p *manual.Procedure, phase *manual.Phase, when string) bool {
-	if phase.Lead == nil {
+func saidByPhase(phase *manual.Phase, where walk.Cases) bool {
+	if phase.Lead == nil || len(where) != 1 || len(where[0]) != 1 || !where[0][0].Is {
 		return false
 	}
-	for _, l := range phase.Lead.Links {
-		if name, ok := p.For.To.Option(l.ID); ok && l.Is("when") && !l.Not && strings.HasSuffix(when, "with "+name) {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(phase.Lead.Links, func(l *manual.Link) bool {
+		return l.Is("when") && !l.Not && l.ID == where[0][0].Option
+	})
 }
 
 func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived, by *manual.Step) Derived {
 	v := Derived{
-		Number: d.Label, Anchor: derivedAnchor(d), Text: s.undoing(d), When: d.When, Terms: reversedTerms(d),
+		Number: d.Label, Anchor: derivedAnchor(d), Text: s.undoing(d), When: s.where(p.For.To, d.Where), Terms: reversedTerms(d),
 		Boxes: s.boxes(up, hazardsOf(p, d.From.Links)), People: d.From.People,
 		Reverses: Link{Name: fmt.Sprintf(s.Words.Reverses, d.From.Number), Address: "#" + Anchor(d.From)},
 	}
@@ -78,10 +75,10 @@ func (s *Site) derivedStep(up string, p *manual.Procedure, d *walk.Derived, by *
 		}
 	}
 	if d.New != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.NewFastener, d.New.Label()))
+		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.NewFastener, s.name(d.New)))
 	}
 	for _, n := range d.Notes {
-		v.Notes = append(v.Notes, s.wrapped(up, n))
+		v.Notes = append(v.Notes, s.wrapped(up, s.noteOf(d.From, n)))
 	}
 	s.fromStep(&v, up, d.From)
 	v.Computed = s.computedBack(d, by)
@@ -103,23 +100,23 @@ func (s *Site) undoing(d *walk.Derived) string {
 	switch thing := d.Thing.(type) {
 	case *manual.Part:
 		if d.Verb == manual.Tighten {
-			return fmt.Sprintf(w.TightenNow, thing.Label())
+			return fmt.Sprintf(w.TightenNow, s.name(thing))
 		}
 		if d.Renew {
-			return fmt.Sprintf(w.FitNew, thing.Label())
+			return fmt.Sprintf(w.FitNew, s.name(thing))
 		}
-		return fmt.Sprintf(s.refitWords(thing.Kind), thing.Label())
+		return fmt.Sprintf(s.refitWords(thing.Kind), s.name(thing))
 	case *manual.Fastener:
-		return fmt.Sprintf(w.TightenFastener, thing.Label())
+		return fmt.Sprintf(w.TightenFastener, s.name(thing))
 	case *manual.Tool:
-		return fmt.Sprintf(w.TakeAway, thing.Label())
+		return fmt.Sprintf(w.TakeAway, s.name(thing))
 	case *manual.Setting:
 		if thing.Value != "" {
-			return fmt.Sprintf(w.SetBackTo, thing.Label(), thing.Value)
+			return fmt.Sprintf(w.SetBackTo, s.name(thing), s.say(thing, "value", thing.Value))
 		}
-		return fmt.Sprintf(w.SetBack, thing.Label())
+		return fmt.Sprintf(w.SetBack, s.name(thing))
 	}
-	return d.Thing.Label()
+	return s.name(d.Thing)
 }
 
 func (s *Site) refitWords(kind string) string {
@@ -137,16 +134,16 @@ func (s *Site) refitWords(kind string) string {
 // fastened is one line on the fasteners of a derived step: how many, how they
 // are begun, the torque or its stages, and whether they are new.
 func (s *Site) fastened(d *walk.Derived, f walk.Fastened) string {
-	line := f.Label()
+	line := s.name(f.Fastener)
 	if f.Count > 0 {
 		line = strconv.Itoa(f.Count) + " × " + line
 	}
 	parts := []string{line}
 	if f.New != nil {
-		parts = append(parts, fmt.Sprintf(s.Words.NewFastener, f.New.Label()))
+		parts = append(parts, fmt.Sprintf(s.Words.NewFastener, s.name(f.New)))
 	}
 	if f.Fastener.Start != "" && d.Verb != manual.Tighten {
-		parts = append(parts, fmt.Sprintf(s.Words.Start, f.Fastener.Start))
+		parts = append(parts, fmt.Sprintf(s.Words.Start, s.say(f.Fastener, "start", f.Fastener.Start)))
 	}
 	if d.Begun {
 		return phrase(append(parts, s.Words.BeginByHand)...)
@@ -166,10 +163,10 @@ func (s *Site) tightness(f *manual.Fastener) []string {
 		out = append(out, s.bothLimit(f.Torque))
 	}
 	if len(f.Sequence) > 0 {
-		out = append(out, fmt.Sprintf(s.Words.Sequence, joined(f.Sequence)))
+		out = append(out, fmt.Sprintf(s.Words.Sequence, joined(s.sayAll(f, "sequence", f.Sequence))))
 	}
 	if f.MarkAfter != "" {
-		out = append(out, fmt.Sprintf(s.Words.MarkWith, f.MarkAfter))
+		out = append(out, fmt.Sprintf(s.Words.MarkWith, s.say(f, "mark-after", f.MarkAfter)))
 	}
 	return out
 }

@@ -36,6 +36,7 @@ type Sheet struct {
 	Class   string
 	Time    string
 	Draft   bool
+	Tongues []Link // the page in other languages, Note the language's code
 }
 
 // Changed is one issued revision in the list of what changed lately.
@@ -88,6 +89,11 @@ func (s *Site) sheet(up string, p *manual.Procedure) Sheet {
 	word := greatest(k.Hazards).String()
 	sheet := Sheet{Link: s.link(up, p), Word: s.Words.Signal(word), Class: word, Draft: p.Draft()}
 	sheet.Note = p.Summary
+	for _, t := range s.tongues(up, p) {
+		if !t.Current {
+			sheet.Tongues = append(sheet.Tongues, Link{Name: t.Name, Address: t.Address, Note: t.Language})
+		}
+	}
 	if p.For.To != nil {
 		sheet.Machine = p.For.To.Label()
 	}

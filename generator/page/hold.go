@@ -3,6 +3,8 @@ package page
 import (
 	"fmt"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"baybinder/generator/manual"
 	"baybinder/generator/trade/working"
@@ -34,28 +36,28 @@ type Hold struct {
 // hold makes the block of a hold.
 func (s *Site) hold(h *manual.Hold) Hold {
 	w := s.Words
-	v := Hold{ID: h.ID, Kind: h.Kind, Name: h.Label(), IfNot: h.IfNot}
+	v := Hold{ID: h.ID, Kind: h.Kind, Name: s.name(h), IfNot: s.say(h, "if-not", h.IfNot)}
 	if h.Why != "" {
-		v.Lines = append(v.Lines, h.Why)
+		v.Lines = append(v.Lines, s.say(h, "why", h.Why))
 	}
 	switch h.Kind {
 	case "wait":
-		v.Title = fmt.Sprintf(w.WaitFor, h.For, h.Label())
+		v.Title = fmt.Sprintf(w.WaitFor, h.For, v.Name)
 		v.Seconds = int(h.For.Base())
 		v.Lines = append(v.Lines, w.WaitThenMeasure)
 	case "measure":
 		s.measure(&v, h)
 	case "look":
-		v.Title = fmt.Sprintf(w.LookAt, h.Label())
-		v.Lines = append(v.Lines, sentence(h.What))
+		v.Title = fmt.Sprintf(w.LookAt, v.Name)
+		v.Lines = append(v.Lines, sentence(s.say(h, "what", h.What)))
 		if h.Good != "" {
-			v.Lines = append(v.Lines, fmt.Sprintf(w.GoodIs, h.Good))
+			v.Lines = append(v.Lines, fmt.Sprintf(w.GoodIs, s.say(h, "good", h.Good)))
 		}
 	case "ask":
-		v.Title = fmt.Sprintf(w.AskFor, h.Label())
-		v.Answers = h.Answers
+		v.Title = fmt.Sprintf(w.AskFor, v.Name)
+		v.Answers = s.answers(h)
 	case "note":
-		v.Title = fmt.Sprintf(w.WriteDown, h.What)
+		v.Title = fmt.Sprintf(w.WriteDown, s.say(h, "what", h.What))
 		v.Blanks = []string{""}
 	default:
 		s.signature(&v, h)
@@ -66,9 +68,9 @@ func (s *Site) hold(h *manual.Hold) Hold {
 
 func (s *Site) measure(v *Hold, h *manual.Hold) {
 	w := s.Words
-	v.Title = fmt.Sprintf(w.Measure, h.Label())
+	v.Title = fmt.Sprintf(w.Measure, v.Name)
 	if h.What != "" {
-		v.Lines = append(v.Lines, sentence(h.What))
+		v.Lines = append(v.Lines, sentence(s.say(h, "what", h.What)))
 	}
 	v.Limit = s.bothLimit(h.Limit)
 	v.Low, v.High = ends(h.Limit)
@@ -77,15 +79,15 @@ func (s *Site) measure(v *Hold, h *manual.Hold) {
 	if flow := h.Limit.Flow.String(); flow != "" {
 		v.Unit += " " + flow
 	}
-	v.Blanks = h.Places
+	v.Blanks = s.sayAll(h, "at", h.Places)
 	if len(v.Blanks) == 0 {
 		v.Blanks = []string{""}
 	}
 	if h.With.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, h.With.To.Label()))
+		v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, s.name(h.With.To)))
 	}
 	if h.ProvedOn.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(w.ProvedOn, h.ProvedOn.To.Label()))
+		v.Lines = append(v.Lines, fmt.Sprintf(w.ProvedOn, s.name(h.ProvedOn.To)))
 	}
 }
 
@@ -95,21 +97,21 @@ func (s *Site) signature(v *Hold, h *manual.Hold) {
 	w := s.Words
 	by := w.Someone
 	if h.By.To != nil {
-		by = h.By.To.Label()
+		by = s.name(h.By.To)
 	}
 	switch h.Kind {
 	case "sign":
-		v.Title = fmt.Sprintf(w.SignBy, h.Label(), by)
+		v.Title = fmt.Sprintf(w.SignBy, v.Name, by)
 		v.Lines = append(v.Lines, w.StopUntilSigned)
 	case "check":
-		v.Title = fmt.Sprintf(w.CheckBy, h.Label(), by)
+		v.Title = fmt.Sprintf(w.CheckBy, v.Name, by)
 		if h.How == "apart" {
 			v.Lines = append(v.Lines, w.CheckApart)
 		} else {
 			v.Lines = append(v.Lines, w.CheckTogether)
 		}
 	case "witness":
-		v.Title = fmt.Sprintf(w.WitnessBy, h.Label(), by)
+		v.Title = fmt.Sprintf(w.WitnessBy, v.Name, by)
 		v.Lines = append(v.Lines, w.WorkMayGoOn)
 	}
 	v.Signed = []string{by}
@@ -118,26 +120,32 @@ func (s *Site) signature(v *Hold, h *manual.Hold) {
 func (s *Site) triesAndCall(v *Hold, h *manual.Hold) {
 	v.Tries = h.Tries
 	if h.Call.To != nil {
-		v.Calls = h.Call.To.Label()
+		v.Calls = s.name(h.Call.To)
 	}
 	if h.Tries > 0 {
 		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.Tries, h.Tries))
 	}
 	if h.Call.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.ThenCall, h.Call.To.Label()))
+		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.ThenCall, s.name(h.Call.To)))
 	}
 }
 
-// sentence makes a phrase of the register a sentence.
+// sentence makes a phrase of the register a sentence. The signs of another
+// language are no letters of it.
 func sentence(text string) string {
 	text = strings.TrimSpace(text)
-	if text == "" {
+	bare := strings.TrimPrefix(text, opens)
+	if bare == "" {
 		return ""
 	}
-	first := []rune(text)
-	text = strings.ToUpper(string(first[0])) + string(first[1:])
-	if strings.ContainsAny(text[len(text)-1:], ".!?:") {
-		return text
+	first, size := utf8.DecodeRuneInString(bare)
+	before := text[:len(text)-len(bare)]
+	bare, foreign := strings.CutSuffix(bare[size:], closes)
+	if bare == "" || !strings.ContainsAny(bare[len(bare)-1:], ".!?:") {
+		bare += "."
 	}
-	return text + "."
+	if foreign {
+		bare += closes
+	}
+	return before + string(unicode.ToUpper(first)) + bare
 }

@@ -55,7 +55,7 @@ func (s *Site) Machines() *Index {
 // Machine makes a machine's page.
 func (s *Site) Machine(m *manual.Machine) *Machine {
 	v := &Machine{Frame: s.Frame(PageOf(m), m.Label()), Name: m.Label()}
-	v.FirstAid, v.Cut = s.firstAid(s.metOn(m)), cutAt(m.Points)
+	v.FirstAid, v.Cut = s.firstAid(s.metOn(m)), s.cutAt(m.Points)
 	w := s.Words
 	for _, o := range m.Options {
 		v.Options = append(v.Options, Fact{Name: o.Value, Text: o.Key})

@@ -144,13 +144,13 @@ type Change struct {
 
 // Procedure makes the page of a procedure.
 func (s *Site) Procedure(p *manual.Procedure) *Procedure {
-	k := s.Kits.Of(p)
+	k, own := s.Kits.Of(p), s.own(p)
 	v := &Procedure{
-		Frame: s.Frame(PageOf(p), p.Title), ID: p.ID, Title: p.Title, Summary: p.Summary,
-		Draft: p.Draft(), Also: append(append([]string{}, p.AlsoCalled...), p.Symptoms...),
+		Frame: s.Frame(s.pageOf(p), own.Title), ID: p.ID, Title: own.Title, Summary: own.Summary,
+		Draft: p.Draft() || own.Draft(), Also: append(append([]string{}, own.AlsoCalled...), own.Symptoms...),
 	}
-	v.AtBay = true
-	v.FirstAid, v.Cut = s.firstAid(k.Hazards), cutAt(k.Points)
+	v.AtBay, v.Tongues = true, s.tongues(v.Up, p)
+	v.FirstAid, v.Cut = s.firstAid(k.Hazards), s.cutAt(k.Points)
 	if p.Status == "retired" {
 		v.Retired = &Link{}
 		if p.Instead.To != nil {
@@ -161,14 +161,14 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 	v.Running = strings.Join(append([]string{p.Title}, v.Plate...), " · ") + ". " + s.Words.PrintedNote
 	v.Bay = s.bay(p)
 	v.Code = s.code(p)
-	for i := range p.Intro {
-		v.Intro = append(v.Intro, s.wrapped(v.Up, &p.Intro[i]))
-		v.IntroKeeps = v.IntroKeeps || valued(&p.Intro[i])
+	for i := range own.Intro {
+		v.Intro = append(v.Intro, s.wrapped(v.Up, &own.Intro[i]))
+		v.IntroKeeps = v.IntroKeeps || valued(&own.Intro[i])
 	}
 	v.Before = s.before(v.Up, p, k)
 	items := omission.Of(p, s.Walks.Of(p))
 	missed := s.missed(items)
-	told := s.stood(s.Walks.StandAtStart(p))
+	told := s.stood(p.For.To, s.Walks.StandAtStart(p))
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, p, phase))
 		tellChanges(v.Phases[len(v.Phases)-1].Parts, &told)
@@ -177,7 +177,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		mark(v.Phases[i].Parts, missed)
 	}
 	v.CloseOut = s.closeOut(p, items, missed)
-	v.Stand = s.stood(s.Walks.Stand(p, nil))
+	v.Stand = s.stood(p.For.To, s.Walks.Stand(p, nil))
 	v.Checked = s.checked(p)
 	s.around(v, p)
 	v.Changes = s.changes(p)
@@ -199,7 +199,7 @@ func (s *Site) wrapped(up string, b *manual.Block) HTML {
 func (s *Site) plate(p *manual.Procedure) []string {
 	var out []string
 	if p.For.To != nil {
-		out = append(out, p.For.To.Label())
+		out = append(out, s.name(p.For.To))
 	} else {
 		out = append(out, s.Words.AnyMachine)
 	}
@@ -227,7 +227,7 @@ func (s *Site) changes(p *manual.Procedure) []Change {
 	var out []Change
 	for _, r := range s.Manual.Revisions {
 		if r.Procedure.To == p {
-			out = append(out, Change{Revision: r.Number, Date: r.Date.String(), Reason: r.Reason})
+			out = append(out, Change{Revision: r.Number, Date: r.Date.String(), Reason: s.foreign(r.Reason)})
 		}
 	}
 	return out
@@ -279,7 +279,7 @@ func (s *Site) brings(p *manual.Procedure, role *manual.Role) string {
 
 // energyWords are an energy with its size: "traction, 80 V dc".
 func (s *Site) energyWords(e *manual.Energy) string {
-	out := e.Label()
+	out := s.name(e)
 	if !e.Voltage.IsZero() {
 		out += ", " + e.Voltage.String()
 	}
@@ -301,14 +301,16 @@ func (s *Site) shelves(up string, k *kit.Kit) []Shelf {
 		if t.Count > 1 {
 			item.Amount = strconv.Itoa(t.Count)
 		}
-		byPlace[t.Tool.Kept] = append(byPlace[t.Tool.Kept], item)
+		kept := s.say(t.Tool, "kept", t.Tool.Kept)
+		byPlace[kept] = append(byPlace[kept], item)
 	}
 	for _, u := range k.Supplies {
 		item := Item{Link: s.link(up, u.Supply)}
 		if u.Said {
 			item.Amount = s.amount(u.Amount)
 		}
-		byPlace[u.Supply.Kept] = append(byPlace[u.Supply.Kept], item)
+		kept := s.say(u.Supply, "kept", u.Supply.Kept)
+		byPlace[kept] = append(byPlace[kept], item)
 	}
 	return s.sortShelves(byPlace)
 }

@@ -19,19 +19,22 @@ func orderOf(st *manual.Step) *manual.Order {
 
 // entriesOf are the entries of an order where the step itself is what is
 // repeated.
-func entriesOf(o *manual.Order, st *manual.Step) []string {
+func (s *Site) entriesOf(o *manual.Order, st *manual.Step) []string {
 	if o == nil || len(st.Subs) > 0 {
 		return nil
 	}
-	return o.Labels
+	return s.entries(o)
 }
+
+// entries are the places of an order in the site's language.
+func (s *Site) entries(o *manual.Order) []string { return s.sayAll(o, "labels", o.Labels) }
 
 // rounds shows the sub-steps once for each entry of an order, in its order. A
 // sub-step with between: is left out after the last. The first round has the
 // sub-steps' own anchors, so that see: and the indexes lead to it.
 func (s *Site) rounds(up string, p *manual.Procedure, st *manual.Step, o *manual.Order) []Step {
 	var out []Step
-	for i, label := range o.Labels {
+	for i, label := range s.entries(o) {
 		for _, sub := range st.Subs {
 			if i == len(o.Labels)-1 && isBetween(sub) {
 				continue

@@ -32,6 +32,16 @@ func (s *Site) Index() map[string][]byte {
 	docs = append(docs, entries(s, s.Words.Supplies, s.Manual.Supplies)...)
 	docs = append(docs, entries(s, s.Words.Hazards, s.Manual.Hazards)...)
 	docs = append(docs, entries(s, s.Words.Holds, s.Manual.Holds)...)
+	for _, language := range s.Manual.Shop.Also {
+		in := s.In(language)
+		for _, p := range in.Translated() {
+			if p.Status != "retired" {
+				d := in.found(p)
+				d.Language = language
+				docs = append(docs, d)
+			}
+		}
+	}
 	var serials []search.Serials
 	for _, m := range s.Manual.Machines {
 		for _, u := range m.Units {
@@ -70,34 +80,35 @@ func number(n manual.Named) string {
 
 // found is a procedure as the search finds it.
 func (s *Site) found(p *manual.Procedure) search.Document {
-	d := search.Document{Name: p.Label(), Address: PageOf(p), Note: p.Summary}
+	own := s.own(p)
+	d := search.Document{Name: own.Label(), Address: s.pageOf(p), Note: own.Summary}
 	add := func(weight int, texts ...string) {
 		for _, t := range texts {
 			d.Texts = append(d.Texts, search.Text{Weight: weight, Text: t})
 		}
 	}
-	add(byTitle, p.Title)
-	add(byAlias, p.AlsoCalled...)
-	add(bySymptom, p.Symptoms...)
-	add(bySummary, p.Summary, strings.ReplaceAll(p.ID, "-", " "))
+	add(byTitle, own.Title)
+	add(byAlias, own.AlsoCalled...)
+	add(bySymptom, own.Symptoms...)
+	add(bySummary, own.Summary, strings.ReplaceAll(p.ID, "-", " "))
 	add(bySummary, p.Was...)
 	if p.For.To != nil {
-		add(byMachine, p.For.To.Label())
+		add(byMachine, s.name(p.For.To))
 	}
-	for _, phase := range p.Phases {
+	for _, phase := range own.Phases {
 		add(byPhase, phase.Title.Plain)
 	}
-	for _, st := range p.Steps {
+	for _, st := range own.Steps {
 		for i := range st.Blocks {
 			add(byStep, st.Blocks[i].Plain)
 		}
 		for _, l := range st.Links {
 			if l.To != nil && l.Kind.List != manual.NoList {
-				add(byThing, l.To.Label())
+				add(byThing, s.name(l.To))
 			}
 		}
 	}
-	for _, b := range p.Intro {
+	for _, b := range own.Intro {
 		add(byStep+1, b.Plain)
 	}
 	return d

@@ -34,18 +34,25 @@ type Site struct {
 	faults int // fault codes that steps name
 	jobs   jobBook
 	plans  planBook
+	spoken map[*manual.Procedure][]string // the languages that a procedure is translated into
+	read   *reading                       // nil in the shop's own language
 }
 
 // NewSite gathers what the pages of a checked manual need.
 func NewSite(m *manual.Manual, walks *walk.Result, findings []finding.Finding, today manual.Date, preview bool) *Site {
 	s := &Site{
 		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: words.In(m.Shop.Language),
-		Kits: kit.NewBook(m.Shop), Times: schedule.NewBook(), shown: map[*manual.Procedure]bool{},
+		Kits: kit.NewBook(m.Shop), Times: schedule.NewBook(), shown: map[*manual.Procedure]bool{}, spoken: map[*manual.Procedure][]string{},
 	}
 	for _, p := range m.Procedures {
 		if !p.Draft() || preview {
 			s.Shown = append(s.Shown, p)
 			s.shown[p] = true
+		}
+	}
+	for _, t := range m.Translated {
+		if p := t.Original; p != nil && s.shown[p] && (!t.Draft() || preview) {
+			s.spoken[p] = append(s.spoken[p], t.Language)
 		}
 	}
 	s.Links = crosslink.Of(s.Shown)
@@ -80,10 +87,11 @@ type Frame struct {
 	FirstAid  []Aid   // what to do after each hazard that the page names
 	Cut       []CutAt // where energy is cut
 	Preview   bool
-	Running   string // stands at the foot of every printed page; "" for none
-	AtBay     bool   // it is a procedure's: the bay's scripts run on it
-	Named     bool   // it names people: no page of the site, and without its search
-	Style     string // a style of its own, besides the one of every page
+	Running   string   // stands at the foot of every printed page; "" for none
+	AtBay     bool     // it is a procedure's: the bay's scripts run on it
+	Named     bool     // it names people: no page of the site, and without its search
+	Style     string   // a style of its own, besides the one of every page
+	Tongues   []Tongue // the page's languages; none where it has one
 }
 
 // Tab is one tab of the binder.
@@ -118,8 +126,8 @@ type Link struct {
 func (s *Site) Frame(here, title string) Frame {
 	shop := s.Manual.Shop
 	f := Frame{
-		Words: s.Words, Lang: shop.Language, Shop: shop.Title, Notice: strings.TrimSpace(shop.Notice),
-		Emergency: strings.TrimSpace(shop.Emergency), Title: title, Here: here,
+		Words: s.Words, Lang: s.Language(), Shop: s.say(shop, "title", shop.Title), Notice: s.say(shop, "notice", strings.TrimSpace(shop.Notice)),
+		Emergency: s.say(shop, "emergency", strings.TrimSpace(shop.Emergency)), Title: title, Here: here,
 		Up: strings.Repeat("../", strings.Count(here, "/")), Preview: s.Preview,
 	}
 	for _, t := range s.tabs() {
@@ -175,8 +183,11 @@ func folder(n manual.Named) string {
 // Address is the page of an entry, from a page that is up away from the site's
 // folder; "" where the entry has no page, as a draft in a published site.
 func (s *Site) Address(up string, n manual.Named) string {
-	if p, ok := n.(*manual.Procedure); ok && !s.shown[p] {
-		return ""
+	if p, ok := n.(*manual.Procedure); ok {
+		if !s.shown[p] {
+			return ""
+		}
+		return up + s.pageOf(p)
 	}
 	if dir := folder(n); dir != "" {
 		return up + dir + "/" + n.Base().ID + ".html"
@@ -186,7 +197,7 @@ func (s *Site) Address(up string, n manual.Named) string {
 
 // link is a link to an entry's page.
 func (s *Site) link(up string, n manual.Named) Link {
-	return Link{Name: n.Label(), Address: s.Address(up, n)}
+	return Link{Name: s.name(n), Address: s.Address(up, n)}
 }
 
 // PageOf is the path of an entry's own page in the site.
@@ -202,7 +213,7 @@ func (s *Site) firstAid(hazards []*manual.Hazard) []Aid {
 			continue
 		}
 		seen[h.ID] = true
-		aid := Aid{Hazard: h.Label(), Text: h.FirstAid}
+		aid := Aid{Hazard: s.name(h), Text: s.say(h, "first-aid", h.FirstAid)}
 		if aid.Text == "" {
 			aid.Text = s.Words.NoAidWritten
 		}
@@ -211,14 +222,14 @@ func (s *Site) firstAid(hazards []*manual.Hazard) []Aid {
 	return out
 }
 
-func cutAt(points []*manual.Point) []CutAt {
+func (s *Site) cutAt(points []*manual.Point) []CutAt {
 	var out []CutAt
 	for _, p := range points {
 		var cuts []string
 		for _, e := range p.Cuts {
-			cuts = append(cuts, e.Label())
+			cuts = append(cuts, s.name(e))
 		}
-		out = append(out, CutAt{Point: p.Label(), Where: p.Where, Cuts: strings.Join(cuts, ", ")})
+		out = append(out, CutAt{Point: s.name(p), Where: s.say(p, "where", p.Where), Cuts: strings.Join(cuts, ", ")})
 	}
 	return out
 }
@@ -233,6 +244,9 @@ func (f *Frame) Scripts() []string {
 		return nil
 	}
 	all := []string{"words-" + f.Words.Lang + ".js", "pieces.js", "search.js"}
+	if len(f.Tongues) > 0 {
+		all = append(all, "language.js")
+	}
 	if f.AtBay {
 		all = append(all, bayScripts...)
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"baybinder/generator/manual"
 	"baybinder/generator/walk"
 )
 
@@ -16,10 +17,10 @@ type Stood struct {
 	Since string // "since step 2.1"
 }
 
-func (s *Site) stood(list []walk.Standing) []Stood {
+func (s *Site) stood(m *manual.Machine, list []walk.Standing) []Stood {
 	var out []Stood
 	for _, x := range list {
-		v := Stood{Name: x.Label(), Word: s.Words.State(x.Word), When: x.When}
+		v := Stood{Name: s.labelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.where(m, x.Where)}
 		if x.Since != nil {
 			v.Since = fmt.Sprintf(s.Words.Since, x.Since.Number)
 		}

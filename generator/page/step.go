@@ -13,9 +13,12 @@ import (
 
 // phase makes a phase of a page.
 func (s *Site) phase(up string, p *manual.Procedure, phase *manual.Phase) Phase {
-	v := Phase{ID: "phase-" + phase.ID, Title: s.text(up, &phase.Title)}
+	own := s.phaseOf(phase)
+	v := Phase{ID: "phase-" + phase.ID, Title: s.text(up, &own.Title)}
+	if own.Lead != nil {
+		v.Lead = s.text(up, own.Lead)
+	}
 	if phase.Lead != nil {
-		v.Lead = s.text(up, phase.Lead)
 		v.When = joined(s.conditions(p, phase.Lead.Links))
 		v.Terms = terms(phase.Lead.Links)
 		v.Never = slices.ContainsFunc(phase.Lead.Links, func(l *manual.Link) bool { return l.Is("pause") && l.ID == "never" })
@@ -24,12 +27,18 @@ func (s *Site) phase(up string, p *manual.Procedure, phase *manual.Phase) Phase 
 	if seconds, _ := schedule.Lead(phase); seconds > 0 {
 		v.Time = duration(seconds)
 	}
-	for _, part := range phase.Body {
+	n := 0
+	for _, part := range own.Body {
 		if part.Prose != nil {
 			v.Parts = append(v.Parts, Part{Prose: s.wrapped(up, part.Prose)})
-			continue
+		} else if n < len(phase.Steps) {
+			step := s.step(up, p, phase.Steps[n])
+			v.Parts = append(v.Parts, Part{Step: &step})
+			n++
 		}
-		step := s.step(up, p, part.Step)
+	}
+	for _, st := range phase.Steps[n:] { // a draft's translation may lack some
+		step := s.step(up, p, st)
 		v.Parts = append(v.Parts, Part{Step: &step})
 	}
 	return v
@@ -44,8 +53,9 @@ func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 	}
 	v.Terms, v.Guarded, v.Changes = terms(st.Links), guarded(v.Boxes, st.Links), changes(st.Links)
 	v.Optional = slices.ContainsFunc(st.Links, func(l *manual.Link) bool { return l.Is("optional") })
-	for i := range st.Blocks {
-		s.stepBlock(&v, up, &st.Blocks[i])
+	blocks := s.blocksOf(st)
+	for i := range blocks {
+		s.stepBlock(&v, up, &blocks[i])
 	}
 	for _, l := range st.Links {
 		s.stepLink(&v, up, st, l)
@@ -53,9 +63,9 @@ func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 	v.Tags = append(v.Tags, s.tags(st)...)
 	v.Computed = s.computed(st)
 	v.Posts = s.posts(st, v.Posts)
-	v.Stand = s.stood(s.Walks.Stand(p, st))
+	v.Stand = s.stood(p.For.To, s.Walks.Stand(p, st))
 	order := orderOf(st)
-	v.Entries = entriesOf(order, st)
+	v.Entries = s.entriesOf(order, st)
 	for _, sub := range st.Subs {
 		if order == nil {
 			v.Subs = append(v.Subs, s.step(up, p, sub))
@@ -97,7 +107,7 @@ func (s *Site) stepLink(v *Step, up string, st *manual.Step, l *manual.Link) {
 			v.Call.Still = s.Walks.Of(st.Of).Confirms[l]
 		}
 	case *manual.Order:
-		v.Tags = append(v.Tags, fmt.Sprintf(s.Words.InThisOrder, joined(to.Labels)))
+		v.Tags = append(v.Tags, fmt.Sprintf(s.Words.InThisOrder, joined(s.entries(to))))
 	case *manual.Fastener:
 		v.Tags = append(v.Tags, s.fastener(l, to)...)
 		if l.Kind.Act == manual.Tighten && !pictured(st.Of, to) {
@@ -132,7 +142,7 @@ func (s *Site) posts(st *manual.Step, named []string) []string {
 func (s *Site) post(p *manual.Procedure, id string) string {
 	for _, post := range p.Posts {
 		if post.Key == id {
-			return post.Key + ": " + post.Value
+			return post.Key + ": " + s.say(p, "posts "+post.Key, post.Value)
 		}
 	}
 	return id
@@ -148,14 +158,14 @@ func (s *Site) call(up string, st *manual.Step, to *manual.Procedure) *Call {
 
 // reverse says in words what a reverse: expands into.
 func (s *Site) reverse(l *manual.Link) string {
-	phase := l.Phase.Title.Plain
+	phase := s.phaseOf(l.Phase).Title.Plain
 	switch l.Sign {
 	case '#':
-		return fmt.Sprintf(s.Words.ReverseAsFar, phase, l.Part.Label())
+		return fmt.Sprintf(s.Words.ReverseAsFar, phase, s.name(l.Part))
 	case '!':
 		var names []string
 		for _, p := range l.Parts {
-			names = append(names, p.Label())
+			names = append(names, s.name(p))
 		}
 		return fmt.Sprintf(s.Words.ReverseBut, phase, joined(names))
 	}
@@ -169,13 +179,13 @@ func (s *Site) fastener(l *manual.Link, f *manual.Fastener) []string {
 		switch {
 		case len(f.Stages) > 0:
 			for i, stage := range f.Stages {
-				out = append(out, fmt.Sprintf(s.Words.Stage, f.Label(), i+1, s.both(stage)))
+				out = append(out, fmt.Sprintf(s.Words.Stage, s.name(f), i+1, s.both(stage)))
 			}
 		case !f.Torque.IsZero():
-			out = append(out, f.Label()+": "+s.bothLimit(f.Torque))
+			out = append(out, s.name(f)+": "+s.bothLimit(f.Torque))
 		}
 		if len(f.Sequence) > 0 {
-			out = append(out, fmt.Sprintf(s.Words.Sequence, joined(f.Sequence)))
+			out = append(out, fmt.Sprintf(s.Words.Sequence, joined(s.sayAll(f, "sequence", f.Sequence))))
 		}
 	}
 	return out
@@ -222,7 +232,7 @@ func (s *Site) tags(st *manual.Step) []string {
 	var out []string
 	for _, l := range st.Links {
 		if l.Is("role") && l.To != nil {
-			out = append(out, l.To.Label())
+			out = append(out, s.name(l.To))
 		}
 		if l.Is("optional") {
 			out = append(out, s.Words.MayBeLeftOut)
@@ -266,24 +276,24 @@ func (s *Site) conditions(p *manual.Procedure, links []*manual.Link) []string {
 		switch {
 		case l.Bad:
 		case l.Is("when"):
-			name, _ := p.For.To.Option(l.ID)
+			name := s.option(p.For.To, l.ID)
 			if l.Not {
 				out = append(out, fmt.Sprintf(s.Words.OnlyWithout, name))
 			} else {
 				out = append(out, fmt.Sprintf(s.Words.OnlyWith, name))
 			}
 		case l.Is("if-not"):
-			out = append(out, fmt.Sprintf(s.Words.OnlyIfFailed, l.To.Label()))
+			out = append(out, fmt.Sprintf(s.Words.OnlyIfFailed, s.name(l.To)))
 		case l.Is("if"):
-			out = append(out, fmt.Sprintf(s.Words.OnlyIfAnswer, l.To.Label(), answerText(l)))
+			out = append(out, fmt.Sprintf(s.Words.OnlyIfAnswer, s.name(l.To), s.answerText(l)))
 		}
 	}
 	return out
 }
 
-func answerText(l *manual.Link) string {
+func (s *Site) answerText(l *manual.Link) string {
 	if hold, ok := l.To.(*manual.Hold); ok {
-		for _, a := range hold.Answers {
+		for _, a := range s.answers(hold) {
 			if a.Key == l.Frag {
 				return a.Value
 			}

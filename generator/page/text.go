@@ -40,7 +40,7 @@ func (s *Site) fill(out *strings.Builder, up string, l *manual.Link) {
 	}
 	words := l.HTML
 	if words == "" {
-		words = html.EscapeString(registerWords(l))
+		words = html.EscapeString(s.registerWords(l))
 	}
 	address, class := s.linked(up, l)
 	if address == "" || words == "" {
@@ -67,7 +67,7 @@ func (s *Site) linked(up string, l *manual.Link) (address, class string) {
 
 // registerWords are the words that an empty link prints: those that the shop
 // wrote in a register, a machine file or a title.
-func registerWords(l *manual.Link) string {
+func (s *Site) registerWords(l *manual.Link) string {
 	switch l.To.(type) {
 	case nil, *manual.Group, *manual.Order:
 		return ""
@@ -75,7 +75,7 @@ func registerWords(l *manual.Link) string {
 	if l.Kind.Target == manual.ToOutcome || l.Kind.Target == manual.ToAnswer {
 		return ""
 	}
-	return l.To.Label()
+	return s.name(l.To)
 }
 
 func anchor(out *strings.Builder, class, address, words, title string) {

@@ -62,14 +62,18 @@ func (l Limit) Numbers() []Quantity {
 }
 
 // String returns the limit as it is printed, "20 to 100 N·m".
-func (l Limit) String() string {
+func (l Limit) String() string { return l.Worded("at most", "at least", "to") }
+
+// Worded returns the limit with the words of another language for "at most",
+// "at least" and "to".
+func (l Limit) Worded(atMost, atLeast, to string) string {
 	switch l.Kind {
 	case AtMost:
-		return "at most " + l.first.String()
+		return atMost + " " + l.first.String()
 	case AtLeast:
-		return "at least " + l.first.String()
+		return atLeast + " " + l.first.String()
 	case Between:
-		return l.first.until(l.second) + " to " + l.second.String()
+		return l.first.until(l.second) + " " + to + " " + l.second.String()
 	case PlusMinus:
 		return l.first.until(l.second) + " ± " + l.second.String()
 	}

@@ -28,6 +28,7 @@ import (
 // Document is a page that the search can find.
 type Document struct {
 	Name, Address, Note string
+	Language            string // "" for the manual's own
 	Texts               []Text
 }
 
@@ -53,7 +54,8 @@ const (
 	mostBegin = 300      // documents kept for a prefix that is divided, the heaviest
 )
 
-// Files makes the index's files, by path in the site's folder of it.
+// Files makes the index's files, by path in the site's folder of it. Documents
+// of one language stand together, those of the manual's own first.
 func Files(language string, documents []Document, serials []Serials) map[string][]byte {
 	b := newBuilder(language)
 	b.docs = documents
@@ -73,8 +75,19 @@ func Files(language string, documents []Document, serials []Serials) map[string]
 	for _, s := range serials {
 		rows = append(rows, [4]any{s.From, s.To, s.Name, s.Address})
 	}
-	put(out, "main", map[string]any{"docs": len(documents), "chunk": chunk, "shards": shards, "serials": rows})
+	put(out, "main", map[string]any{"docs": len(documents), "chunk": chunk, "shards": shards, "serials": rows, "languages": spans(language, documents)})
 	put(out, "words", strings.Join(b.commonest(), " "))
+	return out
+}
+
+// spans say from which document on which language is spoken.
+func spans(language string, documents []Document) [][2]any {
+	out := [][2]any{{0, language}}
+	for i := 1; i < len(documents); i++ {
+		if l := documents[i].Language; l != documents[i-1].Language {
+			out = append(out, [2]any{i, l})
+		}
+	}
 	return out
 }
 
@@ -91,25 +104,30 @@ func put(out map[string][]byte, name string, data any) {
 }
 
 type builder struct {
-	language string
-	forms    map[string]string      // form → stem
+	language string                 // of the manual
+	forms    map[string]string      // form → its stem, or its stems in several languages with a space between
+	stems    map[[2]string]string   // language and form → stem
 	used     map[string]int         // form → how often
 	posts    map[string]map[int]int // stem → document → weight
 	docs     []Document
 }
 
 func newBuilder(language string) *builder {
-	b := &builder{language: "english", forms: map[string]string{}, used: map[string]int{}, posts: map[string]map[int]int{}}
-	if language == "es" {
-		b.language = "spanish"
-	}
-	return b
+	return &builder{language: language, forms: map[string]string{}, stems: map[[2]string]string{}, used: map[string]int{}, posts: map[string]map[int]int{}}
 }
 
+// stemmers are the names of the stemmers by the code of the language; another
+// language is stemmed as English.
+var stemmers = map[string]string{"en": "english", "es": "spanish"}
+
 func (b *builder) add(doc int, d *Document) {
+	language := d.Language
+	if language == "" {
+		language = b.language
+	}
 	for _, t := range d.Texts {
 		for _, form := range Words(t.Text) {
-			stem := b.stem(form)
+			stem := b.stem(language, form)
 			b.used[form]++
 			if b.posts[stem] == nil {
 				b.posts[stem] = map[int]int{}
@@ -121,15 +139,22 @@ func (b *builder) add(doc int, d *Document) {
 
 // stem is a form's stem. A word that is mostly figures is its own. Accents are
 // gone by then: what Spanish endings lose by that, the browser's cutting finds.
-func (b *builder) stem(form string) string {
-	if stem, known := b.forms[form]; known {
+func (b *builder) stem(language, form string) string {
+	if stem, known := b.stems[[2]string{language, form}]; known {
 		return stem
 	}
-	stem, err := snowball.Stem(form, b.language, true)
+	stemmer, known := stemmers[language]
+	if !known {
+		stemmer = "english"
+	}
+	stem, err := snowball.Stem(form, stemmer, true)
 	if err != nil || stem == "" || strings.ContainsFunc(form, unicode.IsDigit) {
 		stem = form
 	}
-	b.forms[form] = stem
+	b.stems[[2]string{language, form}] = stem
+	if all := strings.Fields(b.forms[form]); !slices.Contains(all, stem) {
+		b.forms[form] = strings.Join(append(all, stem), " ")
+	}
 	return stem
 }
 
@@ -170,11 +195,12 @@ func (b *builder) shards(out map[string][]byte) []string {
 		s := shard{Forms: map[string]string{}, Posts: map[string][]int{}, Names: map[int]name{}}
 		size := 0
 		for _, f := range forms {
-			stem := b.forms[f]
-			s.Forms[f] = stem
-			if _, known := s.Posts[stem]; !known {
-				s.Posts[stem] = lists[stem]
-				size += 4 * len(lists[stem])
+			s.Forms[f] = b.forms[f]
+			for _, stem := range strings.Fields(b.forms[f]) {
+				if _, known := s.Posts[stem]; !known {
+					s.Posts[stem] = lists[stem]
+					size += 4 * len(lists[stem])
+				}
 			}
 			size += 2*len(f) + 8
 		}
@@ -190,7 +216,10 @@ func (b *builder) shards(out map[string][]byte) []string {
 			}
 			short := shard{Forms: map[string]string{}, Posts: map[string][]int{}, Names: map[int]name{}, Begins: b.begins(forms)}
 			for _, f := range groups[prefix] {
-				short.Forms[f], short.Posts[b.forms[f]] = b.forms[f], lists[b.forms[f]]
+				short.Forms[f] = b.forms[f]
+				for _, stem := range strings.Fields(b.forms[f]) {
+					short.Posts[stem] = lists[stem]
+				}
 			}
 			s = short
 		}

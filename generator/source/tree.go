@@ -144,7 +144,7 @@ func IsText(name string) bool {
 	ext := path.Ext(name)
 	switch {
 	case !deep:
-		return name == "shop.yaml" || name == "revisions.csv"
+		return strings.HasPrefix(name, "shop.") && ext == ".yaml" || name == "revisions.csv" // shop.es.yaml has its texts in Spanish
 	case top == "register", top == "machines":
 		return ext == ".yaml"
 	case top == "procedures", top == "revisions":

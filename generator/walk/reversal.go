@@ -24,6 +24,7 @@ type Derived struct {
 	Verb  manual.Act   // Refit, Tighten, Clear or Reset
 	Thing manual.Named // the part, fastener, tool or setting
 	When  string       // the units it is done for, in words; "" for all
+	Where Cases        // the same as data
 	New   *manual.Supply
 	Renew bool // a new part goes in: New, where the machine file names it
 	// Fasteners are those to be tightened; in a run those to be begun by hand,
@@ -85,7 +86,8 @@ func (r *reversal) emitTightening(u undoing) {
 
 func (r *reversal) add(d Derived, u undoing) {
 	d.Label = fmt.Sprintf("%s.%d", r.step.Number, len(r.step.Subs)+len(r.out.Steps)+1)
-	d.When = r.only(u.where)
+	d.Where = r.cases(u.where)
+	d.When = r.casesWords(d.Where)
 	r.out.Steps = append(r.out.Steps, d)
 }
 

@@ -13,6 +13,7 @@ type Standing struct {
 	Part  *manual.Part // where the thing is a fastener at a part
 	Word  string       // live, isolated, locked, released, dead; off, capped; loose; low, unbled; placed; altered
 	When  string       // the units and outcomes it holds for, in words; "" for all
+	Where Cases        // the same as data
 	Since *manual.Step // the step that put it there; nil where it stood so at the start
 }
 
@@ -143,9 +144,10 @@ func (w *walk) describe(x thing, f fn) []Standing {
 		if where == no || !w.possible(where) {
 			continue
 		}
+		cases := w.cases(where)
 		out = append(out, Standing{
 			Thing: info.named, Part: info.part, Word: word(info.sort, s),
-			When: w.only(where), Since: w.since(x, where),
+			When: w.casesWords(cases), Where: cases, Since: w.since(x, where),
 		})
 	}
 	return out

@@ -8,7 +8,7 @@ type Turned struct {
 	Thing  manual.Named
 	Part   *manual.Part // where the thing is a fastener at a part
 	Words  []string     // how it stood while it was open, in order: isolated, locked …
-	When   string       // the units and outcomes it was open for; "" for all
+	Where  Cases        // the units and outcomes it was open for; nil for all
 	Opened *manual.Step // the first step that opened it; nil where it stood so at the start
 	Closed *manual.Step // the last step that closed it
 }
@@ -26,7 +26,7 @@ func (r *Result) Turned(p *manual.Procedure) []Turned {
 		t := open[c.thing]
 		switch {
 		case len(c.now) > 0 && t == nil:
-			t = &Turned{Thing: c.now[0].Thing, Part: c.now[0].Part, Opened: steps[c.after], When: c.now[0].When}
+			t = &Turned{Thing: c.now[0].Thing, Part: c.now[0].Part, Opened: steps[c.after], Where: c.now[0].Where}
 			open[c.thing] = t
 			fallthrough
 		case len(c.now) > 0:

@@ -13,22 +13,66 @@ type term struct {
 	value int
 }
 
-// only says in words where a function holds; "" where it holds everywhere.
-func (w *walk) only(f fn) string {
+// Cases are the units and outcomes that something holds for; nil is all.
+type Cases [][]Condition
+
+// Condition is one condition of a case.
+type Condition struct {
+	Option string       // an option's id; "" for an outcome
+	Hold   *manual.Hold // nil for an optional step
+	Answer string       // of an ask hold
+	Step   *manual.Step // where the hold stands, or the optional step
+	Is     bool         // it is so, and not the opposite
+}
+
+// mostCases is how many cases are told; the rest is "in other cases", a case
+// without conditions.
+const mostCases = 3
+
+// cases says where a function holds; nil where it holds everywhere.
+func (w *walk) cases(f fn) Cases {
 	if f.constant() {
-		return ""
+		return nil
 	}
-	var cases []string
-	for rest := w.and(f, w.all()); rest != no && len(cases) < 4; {
+	var out Cases
+	for rest := w.and(f, w.all()); rest != no; {
 		some := w.simplest(f, rest)
 		if len(some) == 0 {
-			return ""
+			return nil
 		}
-		cases = append(cases, w.caseWords(some))
+		if len(out) == mostCases {
+			return append(out, nil)
+		}
+		out = append(out, w.conditionsOf(some))
 		rest = w.andNot(rest, w.cube(some))
 	}
-	if len(cases) == 4 {
-		cases[3] = "in other cases"
+	return out
+}
+
+func (w *walk) conditionsOf(some []term) []Condition {
+	var out []Condition
+	for _, l := range some {
+		v := w.vars[l.v]
+		c := Condition{Hold: v.hold, Answer: v.answer, Step: v.step, Is: l.value == 1}
+		if v.kind == anOption {
+			c = Condition{Option: v.option, Is: l.value == 1}
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+// only says in words where a function holds; "" where it holds everywhere.
+func (w *walk) only(f fn) string { return w.casesWords(w.cases(f)) }
+
+func (w *walk) casesWords(all Cases) string {
+	var cases []string
+	for _, c := range all {
+		if c == nil {
+			cases = append(cases, "in other cases")
+			continue
+		}
+		cases = append(cases, w.caseWords(c))
 	}
 	return strings.Join(cases, ", or ")
 }
@@ -69,15 +113,14 @@ func (w *walk) cube(some []term) fn {
 }
 
 // caseWords puts a case into words: the unit first, then what happened.
-func (w *walk) caseWords(some []term) string {
+func (w *walk) caseWords(some []Condition) string {
 	var unit, happened []string
-	for _, l := range some {
-		v := w.vars[l.v]
-		if v.kind == anOption {
-			unit = append(unit, choose(l.value == 1, "with ", "without ")+w.optionWords(v.option))
+	for _, c := range some {
+		if c.Option != "" {
+			unit = append(unit, choose(c.Is, "with ", "without ")+w.optionWords(c.Option))
 			continue
 		}
-		happened = append(happened, outcomeWords(v, l.value == 1))
+		happened = append(happened, outcomeWords(c))
 	}
 	var parts []string
 	if len(unit) > 0 {
@@ -96,18 +139,18 @@ func (w *walk) optionWords(id string) string {
 	return id
 }
 
-func outcomeWords(v variable, is bool) string {
+func outcomeWords(c Condition) string {
 	at := ""
-	if v.step != nil {
-		at = " in step " + v.step.Number
+	if c.Step != nil {
+		at = " in step " + c.Step.Number
 	}
-	switch v.kind {
-	case anOutcome:
-		return "the " + v.hold.Label() + at + choose(is, " failed", " passed")
-	case anAnswer:
-		return "the " + v.hold.Label() + at + choose(is, " is ", " is not ") + answerWords(v.hold, v.answer)
+	switch {
+	case c.Hold == nil:
+		return "step " + c.Step.Number + choose(c.Is, " is done", " is left out")
+	case c.Answer == "":
+		return "the " + c.Hold.Label() + at + choose(c.Is, " failed", " passed")
 	}
-	return "step " + v.step.Number + choose(is, " is done", " is left out")
+	return "the " + c.Hold.Label() + at + choose(c.Is, " is ", " is not ") + answerWords(c.Hold, c.Answer)
 }
 
 func choose(is bool, then, otherwise string) string {

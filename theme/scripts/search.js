@@ -51,16 +51,16 @@
     const name = shardOf(main, word), out = [];
     if (name !== null) {
       const { forms, posts, begins } = await shard(up, 'w-' + name);
-      const stems = new Set(word in forms ? [forms[word]] : []);
+      const stems = new Set(word in forms ? forms[word].split(' ') : []);
       for (let n = word.length; !stems.size && n >= Math.max(3, word.length - 4); n--) if (word.slice(0, n) in posts) stems.add(word.slice(0, n));
       for (const s of stems) if (posts[s]) out.push([posts[s], 1]);
       if (last && begins && name === word) out.push([begins, 0.6]);
-      if (last && !begins) for (const f in forms) if (f.startsWith(word) && !stems.has(forms[f])) { stems.add(forms[f]); if (posts[forms[f]]) out.push([posts[forms[f]], 0.6]); }
+      if (last && !begins) for (const f in forms) if (f.startsWith(word)) for (const s of forms[f].split(' ')) if (!stems.has(s)) { stems.add(s); if (posts[s]) out.push([posts[s], 0.6]); }
     }
     if (out.length || word.length < 4) return { list: out, meant: '' };
     const near = (await shard(up, 'words')).split(' ').filter((w) => bay.slip(w, word)).slice(0, 3);
     const shards = await Promise.all(near.map((w) => shard(up, 'w-' + shardOf(main, w))));
-    shards.forEach(({ forms, posts }, i) => { if (posts[forms[near[i]]]) out.push([posts[forms[near[i]]], 0.5]); });
+    shards.forEach(({ forms, posts }, i) => { for (const s of forms[near[i]].split(' ')) if (posts[s]) out.push([posts[s], 0.5]); });
     return { list: out, meant: out.length ? near.join(', ') : '' };
   }
 
@@ -101,11 +101,14 @@
   bay.find = async function (up, text, most) {
     const main = await shard(up, 'main'), asked = split(text);
     const found = await Promise.all(asked.map((word, i) => entries(up, main, word, i === asked.length - 1)));
-    const hits = [];
+    const hits = [], scores = scored(main, found);
+    // a page in the reader's own language stands before the same page in another
+    const spoken = (doc) => main.languages.findLast(([from]) => doc >= from)[1], mine = document.documentElement.lang;
+    for (const [doc, score] of scores) if (spoken(doc) === mine) scores.set(doc, score + 1);
     for (const n of asked) for (const [from, to, name, address] of main.serials) if (/^\d+$/.test(n) && Number(n) >= from && Number(n) <= to) hits.push({ name: name, address: address, note: n });
-    const named = await Promise.all(best(scored(main, found), most).map(async (doc) => {
+    const named = await Promise.all(best(scores, most).map(async (doc) => {
       const [name, address, note] = known.get(doc) || (await shard(up, 'd-' + Math.floor(doc / main.chunk)))[doc % main.chunk];
-      return { name: name, address: address, note: note };
+      return { name: name, address: address, note: note, lang: spoken(doc) === mine ? null : spoken(doc) };
     }));
     return { hits: [...hits, ...named].slice(0, most), meant: found.map((f) => f.meant).filter(Boolean) };
   };
@@ -125,7 +128,7 @@
       try {
         const { hits, meant } = await bay.find(up, text, n);
         if (mine !== turn) return;
-        list.replaceChildren(...hits.map((h) => bay.make('li', {}, bay.make('a', { href: up + h.address }, h.name, h.note ? bay.make('small', {}, h.note) : null))));
+        list.replaceChildren(...hits.map((h) => bay.make('li', {}, bay.make('a', { href: up + h.address, lang: h.lang, hreflang: h.lang }, h.name, h.note ? bay.make('small', {}, h.note) : null))));
         list.hidden = !hits.length;
         says.textContent = hits.length ? bay.fill(words.HitsFor, hits.length) + (meant.length ? '. ' + bay.fill(words.MeantWord, meant.join(', ')) : '') : bay.fill(words.NoHits, text);
       } catch {

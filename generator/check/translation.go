@@ -1,0 +1,200 @@
+package check
+
+import (
+	"html"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/manual"
+)
+
+// pairing says which step of a translation is which of its original. Steps of
+// phases that only one of them has are left out.
+type pairing struct {
+	both        [][2]*manual.Step // original, translation
+	lost, added []*manual.Step    // the outermost of those that stand on one side only
+}
+
+func paired(original, translated *manual.Procedure) *pairing {
+	p := &pairing{}
+	for i := range min(len(original.Phases), len(translated.Phases)) {
+		p.steps(original.Phases[i].Steps, translated.Phases[i].Steps)
+	}
+	return p
+}
+
+// steps pairs two lists of steps: one by one where they are as long, else by
+// their links, so that one step too few is told once and not of every step
+// after it.
+func (p *pairing) steps(original, here []*manual.Step) {
+	if len(original) == len(here) {
+		p.between(original, here)
+		return
+	}
+	alike := commonLinks(original, here)
+	i, j, fromI, fromJ := 0, 0, 0, 0
+	for i < len(original) && j < len(here) {
+		switch {
+		case linksOf(original[i]) == linksOf(here[j]):
+			p.between(original[fromI:i], here[fromJ:j])
+			p.pair(original[i], here[j])
+			i, j = i+1, j+1
+			fromI, fromJ = i, j
+		case alike[i+1][j] >= alike[i][j+1]:
+			i++
+		default:
+			j++
+		}
+	}
+	p.between(original[fromI:], here[fromJ:])
+}
+
+// between pairs, one by one, what stands between two pairs.
+func (p *pairing) between(original, here []*manual.Step) {
+	n := min(len(original), len(here))
+	for i := range n {
+		p.pair(original[i], here[i])
+	}
+	p.lost = append(p.lost, original[n:]...)
+	p.added = append(p.added, here[n:]...)
+}
+
+func (p *pairing) pair(original, here *manual.Step) {
+	p.both = append(p.both, [2]*manual.Step{original, here})
+	p.steps(original.Subs, here.Subs)
+}
+
+// commonLinks is how many steps from i and j on can be paired by their links:
+// the length of the longest common subsequence.
+func commonLinks(a, b []*manual.Step) [][]int {
+	n := make([][]int, len(a)+1)
+	for i := range n {
+		n[i] = make([]int, len(b)+1)
+	}
+	for i := len(a) - 1; i >= 0; i-- {
+		for j := len(b) - 1; j >= 0; j-- {
+			n[i][j] = max(n[i+1][j], n[i][j+1])
+			if linksOf(a[i]) == linksOf(b[j]) {
+				n[i][j] = n[i+1][j+1] + 1
+			}
+		}
+	}
+	return n
+}
+
+func linksOf(s *manual.Step) string { return strings.Join(addresses(s.Blocks), "\n") }
+
+// typed says that a link is one of ours, and not a picture or a page elsewhere.
+func typed(l *manual.Link) bool {
+	return l.Kind.Target != manual.ToAddress
+}
+
+// address is a typed link as two languages must have it alike: an amount by
+// its value.
+func address(l *manual.Link) string {
+	if l.Is("time") && !l.Bad {
+		return "time:" + strconv.FormatFloat(l.Amount().Base(), 'g', -1, 64)
+	}
+	_, rest, _ := manual.SplitAddress(l.Address)
+	return l.Kind.Name + ":" + rest
+}
+
+// addresses are the typed links of blocks, sorted.
+func addresses(blocks []manual.Block) []string {
+	var out []string
+	for i := range blocks {
+		for _, l := range blocks[i].Links {
+			if typed(l) {
+				out = append(out, address(l))
+			}
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+// less are the strings of a that b has not as often; both are sorted.
+func less(a, b []string) []string {
+	var out []string
+	for _, x := range a {
+		if i, found := slices.BinarySearch(b, x); found {
+			b = slices.Delete(slices.Clone(b), i, i+1)
+			continue
+		}
+		out = append(out, x)
+	}
+	return out
+}
+
+var (
+	tag    = regexp.MustCompile(`<[^>]*>`)
+	figure = regexp.MustCompile(`\d+(?:[.,\x{00a0}\x{202f}\x{2009}]\d+)*`)
+)
+
+// figures are the numbers of texts in a language, each once, sorted. Figures
+// count, words such as "two" do not.
+func figures(language string, texts []string) []string {
+	var out []string
+	for _, text := range texts {
+		for _, token := range figure.FindAllString(text, -1) {
+			out = append(out, value(language, token))
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+var (
+	thin      = strings.NewReplacer("\u00a0", "", "\u202f", "", "\u2009", "")
+	thousands = regexp.MustCompile(`^[1-9]\d{0,2}(,\d{3})+$`)
+)
+
+// value writes a number the same way in every language: a comma is a decimal
+// point, but in English before three figures, where it parts the thousands.
+// Thin spaces part the thousands everywhere (ISO 80000-1, 7.3.1, from memory).
+func value(language, token string) string {
+	token = thin.Replace(token)
+	if language == "en" && thousands.MatchString(token) {
+		token = strings.ReplaceAll(token, ",", "")
+	}
+	token = strings.ReplaceAll(token, ",", ".")
+	if v, err := strconv.ParseFloat(token, 64); err == nil {
+		return strconv.FormatFloat(v, 'f', -1, 64)
+	}
+	return token // a date or a version: figure by figure
+}
+
+// said are the texts of a step without the words of those typed links that are
+// in without: where one language leaves them to the register, the other may
+// write them out.
+func said(blocks []manual.Block, without map[string]bool) []string {
+	var out []string
+	for i := range blocks {
+		for _, part := range blocks[i].Parts {
+			out = append(out, html.UnescapeString(tag.ReplaceAllString(part, " ")))
+		}
+		for _, l := range blocks[i].Links {
+			if typed(l) && !without[address(l)] {
+				out = append(out, l.Text)
+			}
+		}
+	}
+	return out
+}
+
+// wordless are the typed links that have no words of their own.
+func wordless(blocks ...[]manual.Block) map[string]bool {
+	out := map[string]bool{}
+	for _, list := range blocks {
+		for i := range list {
+			for _, l := range list[i].Links {
+				if l.Text == "" {
+					out[address(l)] = true
+				}
+			}
+		}
+	}
+	return out
+}
