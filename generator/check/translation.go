@@ -176,7 +176,7 @@ func said(blocks []manual.Block, without map[string]bool) []string {
 			out = append(out, html.UnescapeString(tag.ReplaceAllString(part, " ")))
 		}
 		for _, l := range blocks[i].Links {
-			if typed(l) && !without[address(l)] {
+			if typed(l) && !without[address(l)] && l.Text != l.Address { // <tool:broom-7> is no words
 				out = append(out, l.Text)
 			}
 		}

@@ -88,11 +88,13 @@ var Files = []File{
 	{"roles", "register/roles.yaml", "register/roles.yaml", register[manual.Role]("roles")},
 	{"machine", "machines/*.yaml", "machines/*.yaml", root[manual.Machine]("a kind of machine")},
 	{"plan", "readings/plans/*.yaml", "readings/plans/*.yaml", root[manual.Plan]("a reading plan")},
-	{"tools-words", "register/tools.LANGUAGE.yaml", "register/tools.*.yaml", words("tools")},
-	{"hazards-words", "register/hazards.LANGUAGE.yaml", "register/hazards.*.yaml", words("hazards")},
-	{"holds-words", "register/holds.LANGUAGE.yaml", "register/holds.*.yaml", words("holds")},
-	{"supplies-words", "register/supplies.LANGUAGE.yaml", "register/supplies.*.yaml", words("supplies")},
-	{"roles-words", "register/roles.LANGUAGE.yaml", "register/roles.*.yaml", words("roles")},
+	{"tools-words", "register/tools.LANGUAGE.yaml", "register/tools.*.yaml", words("tools", "register/tools.LANGUAGE.yaml")},
+	{"hazards-words", "register/hazards.LANGUAGE.yaml", "register/hazards.*.yaml", words("hazards", "register/hazards.LANGUAGE.yaml")},
+	{"holds-words", "register/holds.LANGUAGE.yaml", "register/holds.*.yaml", words("holds", "register/holds.LANGUAGE.yaml")},
+	{"supplies-words", "register/supplies.LANGUAGE.yaml", "register/supplies.*.yaml", words("supplies", "register/supplies.LANGUAGE.yaml")},
+	{"roles-words", "register/roles.LANGUAGE.yaml", "register/roles.*.yaml", words("roles", "register/roles.LANGUAGE.yaml")},
+	{"machine-words", "machines/ID.LANGUAGE.yaml", "machines/*.*.yaml", words("machines", "machines/ID.LANGUAGE.yaml")},
+	{"shop-words", "shop.LANGUAGE.yaml", "shop.*.yaml", shopWords},
 }
 
 // root describes a file that is one struct.
@@ -116,21 +118,34 @@ func register[T any](name string) func() *Schema {
 	}
 }
 
-// words describes a register's texts in another language: a text, a list or a
-// map of texts for each field that people read.
-func words(name string) func() *Schema {
+// words describes the texts of a register or a machine in another language: a
+// text, a list or a map of texts for each field that people read, by id.
+func words(name, file string) func() *Schema {
 	return func() *Schema {
-		some := &Schema{AnyOf: []*Schema{text(), listOf(text()), mapOf(text())}}
-		entry := &Schema{Type: []string{"object"}, Properties: map[string]*Schema{}, AdditionalProperties: false}
-		for _, field := range bind.TextFields(name) {
-			entry.Properties[field] = some
-		}
-		s := mapOf(entry)
+		s := mapOf(texts(name))
 		s.PropertyNames = id()
-		s.Schema, s.Title = Dialect, "register/"+name+".LANGUAGE.yaml: the texts of "+name+" in another language"
+		s.Schema, s.Title = Dialect, file+": the texts of "+name+" in another language"
 		s.Type = append(s.Type, "null")
 		return s
 	}
+}
+
+// shopWords describes what stands on every page, in another language.
+func shopWords() *Schema {
+	s := texts("shop")
+	s.Schema, s.Title = Dialect, "shop.LANGUAGE.yaml: the shop's texts in another language"
+	s.Type = append(s.Type, "null")
+	return s
+}
+
+// texts are the fields that people read, each a text, a list or a map of them.
+func texts(name string) *Schema {
+	some := &Schema{AnyOf: []*Schema{text(), listOf(text()), mapOf(text())}}
+	s := &Schema{Type: []string{"object"}, Properties: map[string]*Schema{}, AdditionalProperties: false}
+	for _, field := range bind.TextFields(name) {
+		s.Properties[field] = some
+	}
+	return s
 }
 
 // Named finds a file by name.
