@@ -16,7 +16,7 @@ type readingsCommand struct {
 	Due    dueCommand    `cmd:"" default:"withargs" help:"What is due, overdue and stale, and which roles run out (without a word after readings, this)."`
 	Plan   planCommand   `cmd:"" help:"A plan's readings in their order, with times, what each builds on, and who may witness."`
 	Who    whoCommand    `cmd:"" help:"Who, by the record, may do a job on the day: who holds its roles, who has read it."`
-	Audit  auditCommand  `cmd:"" help:"Which revision stood on the day, and who had read it by then."`
+	Audit  auditCommand  `cmd:"" help:"Which revision stood on the day, who had read it by then, and which jobs had been done by it."`
 	Record recordCommand `cmd:"" help:"Record that someone read, watched, performed or taught a procedure."`
 }
 
@@ -133,12 +133,15 @@ func someOf(names []string) string {
 }
 
 // tablesRead ends a command that rests on the lists of people, records and
-// revisions. Where one has errors, rows of it may be missing from the answer.
-func (d *desk) tablesRead(r *generator.Result) error {
+// revisions, and on files of other folders. Where one has errors, rows of it may
+// be missing from the answer.
+func (d *desk) tablesRead(r *generator.Result, others ...string) error {
+	folders := append([]string{"readings/"}, others...)
 	bad := map[string]bool{}
 	for _, f := range r.Findings {
 		path := f.At.Path()
-		if f.Level == finding.Error && (strings.HasPrefix(path, "readings/") || path == "revisions.csv") {
+		in := func(folder string) bool { return strings.HasPrefix(path, folder) }
+		if f.Level == finding.Error && (slices.ContainsFunc(folders, in) || path == "revisions.csv") {
 			bad[path] = true
 		}
 	}
