@@ -55,6 +55,89 @@ func TestTwoTabsDoNotFight(t *testing.T) {
 	}
 }
 
+// TestAFailedHoldAndItsBranch: to tick a step whose hold failed and to do what
+// the manual says for then is no gap. It is one where the branch is left out,
+// where the hold is not met when it is taken anew, and where there is no branch.
+func TestAFailedHoldAndItsBranch(t *testing.T) {
+	site := demoSite(t)
+	ctx, complaints := browser(t)
+	bay := func(name string) {
+		t.Helper()
+		work(t, ctx, "file://"+filepath.Join(site, "procedures", name+".html"))
+		js[any](t, ctx, `localStorage.clear(); 0`)
+		work(t, ctx, "file://"+filepath.Join(site, "procedures", name+".html")+"?unit=112")
+		js[any](t, ctx, `const real = Date.now; let jump = 0; Date.now = () => real() + jump; var later = (n) => { jump += n * 60000; window.baybinder.page.beat(); };
+			var upTo = (n) => { for (const s of window.baybinder.page.steps) { if (s.number === n) return; if (s.applies && !s.waiting) { tick(s.number); later(11); } } };
+			var read = (n, ...v) => { step(n).querySelectorAll('.reading').forEach((f, i) => type(f, v[i])); };
+			var proved = (n) => press(step(n), 'Tester proved before and after');
+			var gaps = () => window.baybinder.page.job.gaps.map((g) => g.step + ' past ' + g.unticked.join(' ') + '/' + g.keys.map((k) => k.split('/')[1]).join(' ')).join('; ');
+			var doubt = () => String(Boolean(document.querySelector('.job-strip .doubt'))); 0`)
+	}
+	is := func(expression, want string) {
+		t.Helper()
+		if got := js[string](t, ctx, expression); got != want {
+			t.Errorf("%s is %q, want %q", expression, got, want)
+		}
+	}
+	failed := func() {
+		t.Helper()
+		bay("isolate-tug-traction")
+		js[any](t, ctx, `upTo('4.3'); 0`)
+		is(`gaps() + doubt()`, "false")
+		js[any](t, ctx, `read('4.3', '6.1', '3.9', '0.2'); tick('4.3'); 0`)
+		is(`gaps()`, "")
+		is(`doubt()`, "true") // it is not dead yet
+		says(t, ctx, `state('4.3')`, "Its hold is not met: step 4.4 is next.")
+	}
+
+	failed()
+	js[any](t, ctx, `later(11); tick('4.4.1'); read('4.4.2', '0.4', '0.3', '0.2'); proved('4.4.2'); tick('4.4.2'); tick('4.4'); tick('4.6'); 0`)
+	is(`gaps()`, "")
+	is(`doubt()`, "false")
+	if got := js[string](t, ctx, `state('4.3')`); strings.Contains(got, "not met") {
+		t.Errorf("what is done is still asked for: %s", got)
+	}
+
+	failed() // the branch is left out
+	js[any](t, ctx, `tick('4.6'); 0`)
+	is(`gaps()`, "4.6 past 4.4.1 4.4.2 4.4/traction-dead")
+	is(`doubt()`, "true")
+
+	failed() // taken anew, still too high
+	js[any](t, ctx, `later(11); tick('4.4.1'); read('4.4.2', '5.4', '0.3', '0.2'); proved('4.4.2'); tick('4.4.2'); 0`)
+	is(`gaps()`, "4.4.2 past /traction-dead")
+	js[any](t, ctx, `tick('4.4'); tick('4.6'); 0`)
+	is(`gaps()`, "4.4.2 past /traction-dead; 4.6 past /traction-dead")
+
+	failed() // taken anew, the tester not proved
+	js[any](t, ctx, `later(11); tick('4.4.1'); read('4.4.2', '0.4', '0.3', '0.2'); tick('4.4.2'); 0`)
+	is(`gaps()`, "4.4.2 past /traction-dead")
+
+	bay("isolate-tug-traction") // nothing was read: there is nothing to branch on
+	js[any](t, ctx, `upTo('4.3'); tick('4.3'); 0`)
+	is(`gaps()`, "4.3 past /traction-dead")
+
+	bay("drive-off-and-stop-test") // a hold without a branch
+	js[any](t, ctx, `upTo('3.4'); read('3.4', '2.3'); tick('3.4'); 0`)
+	is(`gaps()`, "3.4 past /stop-distance")
+
+	bay("renew-hitch-pin-and-bush") // two branches, and none of them takes the hold anew
+	js[any](t, ctx, `var at = (id) => window.baybinder.page.steps.filter((s) => s.holds.some((h) => h.id === id))[0].number, hitch = at('hitch-bore');
+		upTo(hitch); read(hitch, '31', '31', '31', '31'); var before = gaps(); tick(hitch); 0`)
+	is(`before === gaps() ? '' : gaps()`, "")
+	js[any](t, ctx, `var branch = window.baybinder.page.steps.filter((s) => s.outcomes.includes('if-not:hitch-bore')).map((s) => s.number);
+		for (const s of window.baybinder.page.steps) if (!s.settled) { for (const h of s.holds) if (h.kind === 'look') h.set({ good: true }); tick(s.number); } 0`)
+	if n := js[int](t, ctx, `branch.length`); n < 2 {
+		t.Errorf("the demo has %d branches of the hold: the test looks at nothing", n)
+	}
+	if got := js[string](t, ctx, `gaps()`); strings.Contains(got, "hitch-bore") {
+		t.Errorf("both branches are done: %s", got)
+	}
+	for _, c := range complaints() {
+		t.Errorf("the browser says: %s", c)
+	}
+}
+
 // TestAFullStoreAtTheBay fills the browser's store for real.
 func TestAFullStoreAtTheBay(t *testing.T) {
 	site := demoSite(t)

@@ -35,6 +35,9 @@ func readingsLeaves(r *page.Readings) []leaf {
 	for _, p := range m.People {
 		all = append(all, leaf{page.PersonPage(p), func(w io.Writer) { theme.WritePerson(w, r.Person(p)) }})
 	}
+	for _, j := range r.Counted() {
+		all = append(all, leaf{r.RecordPageOf(j), func(w io.Writer) { theme.WriteRecord(w, r.RecordWithNames(j)) }})
+	}
 	for _, p := range r.Procedures {
 		all = append(all,
 			leaf{page.PageOf(p), func(w io.Writer) { theme.WriteProcedureReaders(w, r.Procedure(p)) }},

@@ -156,6 +156,46 @@ func TestReadingsLead(t *testing.T) {
 	}
 }
 
+// The jobs stand in the readings with names: on the first page, at their
+// procedure, on the sheet of each who did them, and each by itself. One of a
+// later day is not known yet.
+func TestReadingsShowWhoDidWhat(t *testing.T) {
+	folder := trained(t)
+	both := filepath.Join(folder, "records", "tug-112-stop-test-2026-04-30.json")
+	text, err := os.ReadFile(both)
+	must(t, err)
+	must(t, os.WriteFile(both, []byte(strings.Replace(string(text), `"D.S."`, `"D.S. and h-p"`, 1)), 0o644))
+	_, readings, _ := withReadings(t, folder)
+	folderPages := pages(t, readings)
+	const isolated, stopped, later = "records/tug-112-isolate-2026-04-29.html", "records/tug-112-stop-test-2026-04-30.html", "records/tug-112-stop-test-2026-11-12.html"
+	if folderPages[later] != nil {
+		t.Error("a job of a later day has a page")
+	}
+	for _, c := range []struct {
+		page, leads string // the page, and where it leads
+		says        string
+		want        bool
+	}{
+		{"index.html", isolated, ">G.M.<", true}, {"index.html", stopped, ">D.S. and h-p<", true}, {"index.html", later, "", false},
+		{"procedures/isolate-tug-traction.html", isolated, ">G.M.<", true}, {"procedures/isolate-tug-traction.html", stopped, "", false},
+		{"people/g-m.html", isolated, ">G.M.<", true}, {"people/g-m.html", stopped, "", false},
+		{"people/h-p.html", stopped, ">D.S. and h-p<", true}, {"people/h-p.html", isolated, "", false}, {"people/a-v.html", isolated, "", false},
+		{isolated, "people/g-m.html", "Done by: G.M.", true}, {isolated, "procedures/isolate-tug-traction.html", "The floor behind bay 3 slopes.", true},
+		{stopped, "people/h-p.html", "Done by: D.S. and h-p", true},
+	} {
+		found := false
+		for _, e := range elements(t, folderPages[c.page]) {
+			found = found || e.tag == "a" && path.Join(path.Dir(c.page), e.attr["href"]) == c.leads
+		}
+		if found != c.want {
+			t.Errorf("%s leads to %s: %v", c.page, c.leads, found)
+		}
+		if !strings.Contains(string(folderPages[c.page]), c.says) {
+			t.Errorf("%s does not say %q", c.page, c.says)
+		}
+	}
+}
+
 // A folder of readings lies apart from the manual and the site, takes no site's
 // place, and a refusal publishes nothing.
 func TestReadingsLieApart(t *testing.T) {
@@ -188,6 +228,7 @@ func TestReadingsLieApart(t *testing.T) {
 var readingsKinds = []string{
 	"index.html", "matrix.html", "procedures/index.html", "plans/press-work.html", "plans/press-work.matrix.html", "people/g-m.html", "people/f-t.html",
 	"procedures/isolate-press.html", "exercises/replace-ram-seal.html", "exercises/replace-ram-seal.answers.html",
+	"procedures/isolate-tug-traction.html", "records/tug-112-isolate-2026-04-29.html",
 }
 
 // TestReadingsAreAccessible judges one page of every kind as the site's are.

@@ -351,6 +351,16 @@ func StreamRecord(qw422016 *qt422016.Writer, p *page.Record) {
 		qw422016.N().S(`</li>`)
 	}
 	qw422016.N().S(`</ul>`)
+	if len(p.Doers) > 0 {
+		qw422016.N().S(`<p class="jump">`)
+		for i, l := range p.Doers {
+			if i > 0 {
+				qw422016.N().S(` `)
+			}
+			streamanchor(qw422016, l)
+		}
+		qw422016.N().S(`</p>`)
+	}
 	if p.Partly {
 		qw422016.N().S(`<p class="stop">`)
 		qw422016.E().S(p.W.PartlyDone)

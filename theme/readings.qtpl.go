@@ -277,6 +277,9 @@ func StreamReadingsFront(qw422016 *qt422016.Writer, p *page.ReadingsFront) {
 	streamlist(qw422016, p.Training.People, p.People)
 	qw422016.N().S(`
 `)
+	if p.Jobs != nil {
+		streamjobs(qw422016, p.Jobs)
+	}
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -621,6 +624,9 @@ func StreamPerson(qw422016 *qt422016.Writer, p *page.PersonSheet) {
 	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)
+	if p.Jobs != nil {
+		streamjobs(qw422016, p.Jobs)
+	}
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -769,6 +775,9 @@ func StreamProcedureReaders(qw422016 *qt422016.Writer, p *page.ProcedureReaders)
 	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)
+	if p.Jobs != nil {
+		streamjobs(qw422016, p.Jobs)
+	}
 	if len(p.Changed) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(p.Training.WhatChanged)

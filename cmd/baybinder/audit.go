@@ -1,20 +1,24 @@
 package main
 
 import (
+	"strconv"
+	"strings"
+
 	"baybinder/generator"
 	"baybinder/generator/manual"
+	"baybinder/generator/record"
 	"baybinder/generator/training"
 )
 
 type auditCommand struct {
 	Procedure string `arg:"" optional:"" help:"The procedure's id, or one that it had before (default: all, one line each)."`
-	CSV       bool   `name:"csv" help:"As CSV, with a header line and a row for each act."`
+	CSV       bool   `name:"csv" help:"As CSV, with a header line and a row for each act and each job."`
 }
 
 // Help is the longer text of readings audit --help.
 func (*auditCommand) Help() string {
-	return "With --today it answers for a day in the past, from the rows of that day and before: which revision stood, whether its words are still as they were issued, who had read, watched or performed it. " +
-		"A procedure's words are those of revisions/; what was never issued is not known for a day in the past. Jobs that were done by it are in records/, and not told here."
+	return "With --today it answers for a day in the past, from the rows of that day and before: which revision stood, whether its words are still as they were issued, who had read, watched or performed it, and which jobs of records/ had been done by it. " +
+		"A procedure's words are those of revisions/; what was never issued is not known for a day in the past. Who did a job is told as it was typed at the bay."
 }
 
 // Run tells what the files show of a day.
@@ -48,18 +52,18 @@ func (c *auditCommand) Run(g *globals, d *desk) error {
 	if err != nil {
 		return err
 	}
-	return d.tablesRead(r)
+	return d.tablesRead(r, "records/")
 }
 
-// accounts tells one line a procedure; a draft that nothing was recorded of is
-// left out.
+// accounts tells one line a procedure; a draft that nothing was recorded of, and
+// that no job was done by, is left out.
 func (d *desk) accounts(list []training.Account, today manual.Date) {
 	d.say("On %s:", today)
 	for _, a := range list {
-		if a.Stood == nil && len(a.Deeds) == 0 && !a.Procedure.Issued() {
+		if a.Stood == nil && len(a.Deeds) == 0 && len(a.Jobs) == 0 && !a.Procedure.Issued() {
 			continue
 		}
-		d.say("%s: %s, read by %d", a.Procedure.Label(), stood(a), good(a))
+		d.say("%s: %s, read by %d, used in %s", a.Procedure.Label(), stood(a), good(a), count(len(a.Jobs), "job"))
 	}
 }
 
@@ -102,6 +106,62 @@ func (d *desk) account(a training.Account, today manual.Date) {
 	if len(a.Deeds) == 0 {
 		d.say("Nobody had read, watched or performed it.")
 	}
+	for _, use := range a.Jobs {
+		d.say("%s", useLine(use))
+	}
+	if len(a.Jobs) == 0 {
+		d.say("No job in records/ had been done by it.")
+	}
+}
+
+// useLine is "2026-04-29 job by A.V. with revision 1, unit 112: records/job.json".
+func useLine(use record.Use) string {
+	j := use.Job
+	who := "somebody who is not named"
+	if name := typedName(j); name != "" {
+		who = name
+	}
+	line := j.Day().String() + " job by " + who + " " + doneWith(use)
+	if unit := unitOf(j); unit != "" {
+		line += ", unit " + unit
+	}
+	line += ": records/" + j.Name + ".json"
+	if len(j.Gaps) > 0 {
+		line += ", " + count(len(j.Gaps), "gap")
+	}
+	return line
+}
+
+// typedName is who did a job, on one line.
+func typedName(j *manual.Job) string { return strings.Join(strings.Fields(j.Worker), " ") }
+
+func doneWith(use record.Use) string {
+	line := "before any revision was issued"
+	if use.Revision != "" {
+		line = "with revision " + use.Revision
+	}
+	switch {
+	case use.Revision != "" && use.Issued == nil:
+		line += ", which had not been issued"
+	case !use.Old():
+	case use.Revision == "":
+		line = "with no revision, though revision " + use.Stood.Number + " stood"
+	case use.Stood == nil:
+		line += ", though none stood when it was begun"
+	case use.Revision == use.Stood.Number:
+		line += ", in other words than were issued"
+	default:
+		line += ", though revision " + use.Stood.Number + " stood when it was begun"
+	}
+	return line
+}
+
+// unitOf is the serial number of a job's unit, else the options that it has.
+func unitOf(j *manual.Job) string {
+	if j.Unit.Serial == "" && len(j.Unit.Options) > 0 {
+		return "with " + strings.Join(j.Unit.Options, " and ")
+	}
+	return j.Unit.Serial
 }
 
 // deedLine is "2026-04-21 First Trainee read revision 1".
@@ -126,21 +186,30 @@ func deedLine(deed training.Deed) string {
 }
 
 func auditRows(list []training.Account) [][]string {
-	rows := [][]string{{"procedure", "revision", "issued", "fingerprint", "words", "date", "person", "act", "read", "by", "state"}}
+	rows := [][]string{{"procedure", "revision", "issued", "fingerprint", "words", "date", "person", "act", "read", "by", "state", "record", "unit", "gaps"}}
 	for _, a := range list {
 		head := []string{a.Procedure.ID, "", "", "", ""}
 		if r := a.Stood; r != nil {
 			head = []string{a.Procedure.ID, r.Number, r.Date.String(), r.Fingerprint, string(a.Words)}
 		}
-		if len(a.Deeds) == 0 {
-			rows = append(rows, append(head, "", "", "", "", "", ""))
+		row := func(cells ...string) { rows = append(rows, append(head[:5:5], cells...)) }
+		if len(a.Deeds)+len(a.Jobs) == 0 {
+			row("", "", "", "", "", "", "", "", "")
 		}
 		for _, deed := range a.Deeds {
 			number := ""
 			if deed.Revision != nil {
 				number = deed.Revision.Number
 			}
-			rows = append(rows, append(head[:5:5], deed.Date.String(), deed.Person.ID, deed.Act, number, deed.By, string(deed.State)))
+			row(deed.Date.String(), deed.Person.ID, deed.Act, number, deed.By, string(deed.State), "", "", "")
+		}
+		for _, use := range a.Jobs {
+			state := ""
+			if use.Old() {
+				state = "other revision"
+			}
+			j := use.Job
+			row(j.Day().String(), typedName(j), "job", use.Revision, "", state, "records/"+j.Name+".json", unitOf(j), strconv.Itoa(len(j.Gaps)))
 		}
 	}
 	return rows

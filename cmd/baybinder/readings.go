@@ -13,10 +13,10 @@ import (
 )
 
 type readingsCommand struct {
-	Due    dueCommand    `cmd:"" default:"withargs" help:"What is due, overdue and stale, and which roles run out (without a word after readings, this)."`
+	Due    dueCommand    `cmd:"" default:"withargs" help:"What is due, overdue and stale, which roles run out, and what is to be reviewed (without a word after readings, this)."`
 	Plan   planCommand   `cmd:"" help:"A plan's readings in their order, with times, what each builds on, and who may witness."`
 	Who    whoCommand    `cmd:"" help:"Who, by the record, may do a job on the day: who holds its roles, who has read it."`
-	Audit  auditCommand  `cmd:"" help:"Which revision stood on the day, and who had read it by then."`
+	Audit  auditCommand  `cmd:"" help:"Which revision stood on the day, who had read it by then, and which jobs had been done by it."`
 	Record recordCommand `cmd:"" help:"Record that someone read, watched, performed or taught a procedure."`
 }
 
@@ -35,7 +35,12 @@ func (c *dueCommand) Run(g *globals, d *desk) error {
 	}
 	hall := training.NewHall(r.Manual, o.Today)
 	items := hall.Items()
-	if c.Person != "" {
+	switch {
+	case c.Person == "" && c.ICal:
+		items = append(items, hall.Reviews()...)
+	case c.Person == "":
+		items = append(items, hall.ReviewsSoon()...)
+	default:
 		person, err := personNamed(r.Manual, c.Person)
 		if err != nil {
 			return err
@@ -84,6 +89,10 @@ func (d *desk) items(hall *training.Hall, items []training.Item) {
 		d.say("nothing is due")
 	}
 	for _, i := range items {
+		if i.Person == nil {
+			d.say("%s: %s%s", i.State, i.ToDo(), byDay(i))
+			continue
+		}
 		d.say("%s: %s: %s%s", i.Person.Label(), i.State, i.ToDo(), byDay(i))
 	}
 	for _, c := range hall.Changes(items) {
@@ -133,12 +142,15 @@ func someOf(names []string) string {
 }
 
 // tablesRead ends a command that rests on the lists of people, records and
-// revisions. Where one has errors, rows of it may be missing from the answer.
-func (d *desk) tablesRead(r *generator.Result) error {
+// revisions, and on files of other folders. Where one has errors, rows of it may
+// be missing from the answer.
+func (d *desk) tablesRead(r *generator.Result, others ...string) error {
+	folders := append([]string{"readings/"}, others...)
 	bad := map[string]bool{}
 	for _, f := range r.Findings {
 		path := f.At.Path()
-		if f.Level == finding.Error && (strings.HasPrefix(path, "readings/") || path == "revisions.csv") {
+		in := func(folder string) bool { return strings.HasPrefix(path, folder) }
+		if f.Level == finding.Error && (slices.ContainsFunc(folders, in) || path == "revisions.csv") {
 			bad[path] = true
 		}
 	}

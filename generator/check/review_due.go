@@ -2,7 +2,6 @@ package check
 
 import (
 	"baybinder/generator/finding"
-	"baybinder/generator/manual"
 )
 
 var reviewDue = finding.Rule{
@@ -14,14 +13,10 @@ var reviewDue = finding.Rule{
 }
 
 func runReviewDue(c *Context) []finding.Finding {
-	span, ok := c.Manual.Shop.ReviewEvery.Span()
-	if !ok {
-		return nil
-	}
 	var found []finding.Finding
 	for p, r := range lastRevisions(c.Manual) {
-		due := manual.DateOf(span.AddTo(r.Date.Time()))
-		if !p.Issued() || r.Date.IsZero() || !due.Before(c.Today) {
+		due, ok := c.Manual.Shop.ReviewBy(r)
+		if !ok || !p.Issued() || !due.Before(c.Today) {
 			continue
 		}
 		found = append(found, reviewDue.At(r.At, "%s was to be reviewed by %s", p.Label(), due).

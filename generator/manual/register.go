@@ -24,6 +24,16 @@ type Shop struct {
 // Label is the shop's title.
 func (s *Shop) Label() string { return s.Title }
 
+// ReviewBy is the day by which a procedure is to be looked over after a
+// revision was issued; false where the shop or the revision has no day for it.
+func (s *Shop) ReviewBy(r *Revision) (Date, bool) {
+	span, ok := s.ReviewEvery.Span()
+	if !ok || r.Date.IsZero() {
+		return Date{}, false
+	}
+	return DateOf(span.AddTo(r.Date.Time())), true
+}
+
 // Locks says which tool the shop locks with and who fits one.
 type Locks struct {
 	Tool Ref[Tool] `yaml:"tool,need" doc:"the tool that is the lock"`

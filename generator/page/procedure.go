@@ -208,8 +208,8 @@ func (s *Site) plate(p *manual.Procedure) []string {
 		return append(out, s.Words.NotIssued)
 	}
 	out = append(out, fmt.Sprintf(s.Words.Revision, r.Number, r.Date))
-	if span, ok := s.Manual.Shop.ReviewEvery.Span(); ok {
-		out = append(out, fmt.Sprintf(s.Words.ReviewBy, manual.DateOf(span.AddTo(r.Date.Time()))))
+	if by, ok := s.Manual.Shop.ReviewBy(r); ok {
+		out = append(out, fmt.Sprintf(s.Words.ReviewBy, by))
 	}
 	return out
 }

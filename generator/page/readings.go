@@ -26,6 +26,7 @@ type Readings struct {
 	holds      map[*manual.Reading]bool             // of readings: what was read is still true
 	marks      map[cell]*Mark
 	changed    map[*manual.Procedure][]Moved
+	doneBy     map[*manual.Person][]*manual.Job
 }
 
 // cell is a field of the matrix.
@@ -67,6 +68,7 @@ func (s *Site) Readings() *Readings {
 		}
 	}
 	r.mark()
+	r.bookDoers()
 	r.changed = r.moved(fingerprint.NewBook())
 	return r
 }
@@ -117,6 +119,7 @@ type ReadingsFront struct {
 	Roles    []Renewal
 	Plans    []Link
 	People   []Link
+	Jobs     *Jobs // all that were done; nil where none was
 }
 
 // Pile is what is overdue, stale or due, by person and plan.
@@ -155,6 +158,7 @@ func (r *Readings) Front() *ReadingsFront {
 		v.Late = append(v.Late, r.pile(state))
 	}
 	v.Roles = r.renewals("", nil)
+	v.Jobs = r.jobsTable("", r.Counted(), true)
 	for _, p := range r.Manual.People {
 		l := personLink("", p)
 		var plans []string

@@ -18,6 +18,7 @@ type PersonSheet struct {
 	Roles    []RoleHeld
 	Plans    []PlanOf
 	Rows     []Recorded
+	Jobs     *Jobs // that the person is named in; nil where there are none
 }
 
 // RoleHeld is a role of a person, and until when.
@@ -63,6 +64,7 @@ func (r *Readings) Person(p *manual.Person) *PersonSheet {
 		v.Roles = append(v.Roles, r.roleHeld(p, &r.roles[p][i]))
 	}
 	v.Plans = r.plansOf(v.Up, p)
+	v.Jobs = r.jobsBy(v.Up, p)
 	for _, row := range r.records[p] {
 		v.Rows = append(v.Rows, r.recorded(v.Up, row))
 	}

@@ -26,6 +26,7 @@ type ProcedureReaders struct {
 	Stale    []Link // readings that a new revision makes stale
 	Callers  []Link // what performs it, at any depth
 	Changed  []Moved
+	Jobs     *Jobs // that were done by it; nil where none was
 }
 
 // Crew is who may do a job on the site's day, by the roles in the files.
@@ -71,6 +72,7 @@ func (r *Readings) Procedure(p *manual.Procedure) *ProcedureReaders {
 	v.Plans = r.plansWith(v.Up, p)
 	v.May = r.crew(v.Up, p)
 	v.Readers = r.readers(v.Up, p)
+	v.Jobs = r.jobsTable(v.Up, r.jobs.of[p], false)
 	for _, person := range r.Manual.People {
 		if last := r.last[cell{person, p}]; last != nil && r.holds[last] {
 			v.Stale = append(v.Stale, personLink(v.Up, person))

@@ -16,6 +16,7 @@ type Record struct {
 	Heading   string
 	Name      string // the file below records/
 	Procedure Link
+	Doers     []Link // the sheets of who did it, where names are shown and listed
 	Plate     []string
 	Lines     []string // who, when, how many steps
 	Partly    bool     // saved before every step was done

@@ -5,21 +5,19 @@ import (
 
 	"baybinder/generator/fingerprint"
 	"baybinder/generator/manual"
+	"baybinder/generator/record"
 )
 
 // Account is what the files show of a procedure on a day: which revision
-// stood, and who had read, watched, performed or taught it by then.
-//
-// Which jobs were done by it belongs here too: once the manual holds what
-// records/ says, those of the procedure whose day is not after the hall's are
-// one more list beside the deeds, each with the revision that it was begun
-// with.
+// stood, who had read, watched, performed or taught it by then, and which jobs
+// had been done by it.
 type Account struct {
 	Procedure *manual.Procedure
 	Stood     *manual.Revision // nil where none had been issued
 	Words     Words            // of the revision that stood
 	Since     *manual.Revision // the next, issued after the day; nil where there is none
 	Deeds     []Deed           // by day
+	Jobs      []record.Use     // the oldest first
 }
 
 // Words says what is left of the words of a revision.
@@ -58,6 +56,7 @@ func (h *Hall) Account(p *manual.Procedure) Account {
 		}
 	}
 	slices.SortStableFunc(a.Deeds, func(x, y Deed) int { return x.Date.Time().Compare(y.Date.Time()) })
+	a.Jobs = record.Used(h.m, p, h.today)
 	return a
 }
 

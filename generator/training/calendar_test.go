@@ -94,6 +94,17 @@ func TestCalendarAgainstICalJS(t *testing.T) {
 	}
 }
 
+// A review is a day of nobody's: the reader finds it beside what people do, with
+// a UID of its own.
+func TestReviewInTheCalendar(t *testing.T) {
+	review := itemCalled("Lid off")
+	review.Person, review.Act = nil, "review"
+	read := icalJS(t, calendarOf(t, []Item{itemCalled("Lid off"), review}))
+	if len(read.Faults) > 0 || len(read.Events) != 2 || read.Events[1].Summary != "review Lid off (due)" || read.Events[1].Day != "2028-02-29" || read.Events[0].UID == read.Events[1].UID {
+		t.Errorf("%+v", read)
+	}
+}
+
 // The reader is one that objects: to a calendar cut short, to a line that was
 // broken without a fold, and to an event without what it must have.
 func TestICalJSObjects(t *testing.T) {

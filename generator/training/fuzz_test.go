@@ -37,7 +37,7 @@ func FuzzTables(f *testing.F) {
 			}
 		}
 		h := NewHall(m, on("2026-05-04"))
-		items := h.Items()
+		items := append(h.Items(), h.Reviews()...)
 		h.Changes(items)
 		for _, p := range m.Procedures {
 			h.Account(p)

@@ -15,14 +15,14 @@ import (
 )
 
 // Item is one line of what is to be done: to read, watch or perform a
-// procedure, or to renew a role.
+// procedure, to renew a role, or to review a procedure.
 type Item struct {
-	Person *manual.Person
+	Person *manual.Person // nil of a review: the files do not say whose it is
 	What   manual.Named
 	Plan   string // "" of a role that the list of people names
 	State  State  // also "runs out" and "run out", of a role
 	By     manual.Date
-	Act    string           // read, watch, perform, renew
+	Act    string           // read, watch, perform, renew, review
 	Left   int              // how many times
 	Last   *manual.Reading  // of what is stale, what was read
 	Met    *manual.Revision // and the revision that it was; nil where none has its fingerprint
@@ -34,7 +34,7 @@ const (
 	RunOut  State = "run out"
 )
 
-// soon is how many days before its last one a role is told of.
+// soon is how many days before its last one a role or a review is told of.
 const soon = 60
 
 // Items are what there is to do: what is due, overdue and stale, and the roles
@@ -100,10 +100,10 @@ func (h *Hall) toRenew(p *manual.Person) []Item {
 			continue
 		}
 		item := Item{Person: p, What: g.To, Plan: h.planOf(p, g), By: until, Act: "renew", Left: 1}
-		switch tell := manual.DateOf(until.Time().AddDate(0, 0, -soon)); {
+		switch {
 		case until.Before(h.today):
 			item.State = RunOut
-		case !h.today.Before(tell):
+		case h.near(until):
 			item.State = RunsOut
 		default:
 			continue
@@ -111,6 +111,38 @@ func (h *Hall) toRenew(p *manual.Person) []Item {
 		out = append(out, item)
 	}
 	return out
+}
+
+// near says that a day is past, or no more than soon days away.
+func (h *Hall) near(day manual.Date) bool {
+	return !h.today.Before(manual.DateOf(day.Time().AddDate(0, 0, -soon)))
+}
+
+// Reviews are the days by which what is issued is to be looked over, each
+// procedure once.
+func (h *Hall) Reviews() []Item {
+	var out []Item
+	for _, p := range h.m.Procedures {
+		n := len(h.since[p])
+		if n == 0 || !p.Issued() {
+			continue
+		}
+		by, ok := h.m.Shop.ReviewBy(h.since[p][n-1])
+		if !ok {
+			continue
+		}
+		item := Item{What: p, State: Due, By: by, Act: "review", Left: 1}
+		if h.late(by) {
+			item.State = Overdue
+		}
+		out = append(out, item)
+	}
+	return out
+}
+
+// ReviewsSoon are the reviews that are overdue or soon are due.
+func (h *Hall) ReviewsSoon() []Item {
+	return slices.DeleteFunc(h.Reviews(), func(i Item) bool { return !h.near(i.By) })
 }
 
 // planOf is the id of the plan by which a role was gained; "" where the list
@@ -177,7 +209,7 @@ func CSV(w io.Writer, items []Item) error {
 	t := csv.NewWriter(w)
 	rows := [][]string{{"person", "what", "plan", "state", "by", "act", "times"}}
 	for _, i := range items {
-		rows = append(rows, []string{i.Person.ID, i.What.Base().ID, i.Plan, string(i.State), i.day(), i.Act, strconv.Itoa(i.Left)})
+		rows = append(rows, []string{i.personID(), i.What.Base().ID, i.Plan, string(i.State), i.day(), i.Act, strconv.Itoa(i.Left)})
 	}
 	return t.WriteAll(rows)
 }
@@ -192,6 +224,22 @@ func (i *Item) ToDo() string {
 		return text + " again"
 	}
 	return text
+}
+
+// personID is "" of what nobody in the list is asked for.
+func (i *Item) personID() string {
+	if i.Person == nil {
+		return ""
+	}
+	return i.Person.ID
+}
+
+// line is "First Trainee: read Lid off", and of a review "review Lid off".
+func (i *Item) line() string {
+	if i.Person == nil {
+		return i.ToDo()
+	}
+	return i.Person.Label() + ": " + i.ToDo()
 }
 
 func (i *Item) day() string {
@@ -224,12 +272,12 @@ type calendar struct {
 }
 
 func (c *calendar) event(i *Item, today manual.Date) {
-	sum := sha256.Sum256([]byte(i.Person.ID + "\n" + i.Plan + "\n" + i.Act + "\n" + i.What.Base().ID))
+	sum := sha256.Sum256([]byte(i.personID() + "\n" + i.Plan + "\n" + i.Act + "\n" + i.What.Base().ID))
 	c.line("BEGIN:VEVENT")
 	c.line("UID:" + hex.EncodeToString(sum[:8]) + "@baybinder.invalid")
 	c.line("DTSTAMP:" + basic(today) + "T000000Z")
 	c.line("DTSTART;VALUE=DATE:" + basic(i.By))
-	c.line("SUMMARY:" + escaped(fmt.Sprintf("%s: %s (%s)", i.Person.Label(), i.ToDo(), i.State)))
+	c.line("SUMMARY:" + escaped(fmt.Sprintf("%s (%s)", i.line(), i.State)))
 	c.line("TRANSP:TRANSPARENT")
 	c.line("END:VEVENT")
 }

@@ -128,21 +128,54 @@
       return null;
     }
 
-    // outcome: of "if-not:HOLD" or "if:HOLD=ANSWER" for a step: true, false,
-    // or null while it is not known. It is asked of the last such hold before
-    // the step.
-    outcome(condition, step) {
-      const [, kind, id, answer] = /^(if-not|if):([^=]+)=?(.*)$/.exec(condition) || [];
-      const end = this.branch(step, condition);
+    // asked is the hold that a condition of a step asks about: the last such
+    // hold before what the condition stands on; null where there is none.
+    asked(condition, step) {
+      const id = /^if(?:-not)?:([^=]+)/.exec(condition)[1], end = this.branch(step, condition);
       let hold = null;
       for (const s of this.steps) {
         for (const h of s.holds) {
           if (h.id === id && !end.contains(h.element) && (h.element.compareDocumentPosition(end) & Node.DOCUMENT_POSITION_FOLLOWING)) hold = h;
         }
       }
+      return hold;
+    }
+
+    // outcome: of "if-not:HOLD" or "if:HOLD=ANSWER" for a step: true, false,
+    // or null while it is not known.
+    outcome(condition, step) {
+      const hold = this.asked(condition, step), answer = /^if:[^=]+=(.*)$/.exec(condition);
       if (!hold) return null;
-      if (kind === 'if') return hold.now.answer ? hold.now.answer === answer : null;
+      if (answer) return hold.now.answer ? hold.now.answer === answer[1] : null;
       return hold.failed ? true : hold.met ? false : null;
+    }
+
+    // branchOf are the steps that are taken because a hold failed.
+    branchOf(hold) {
+      const condition = 'if-not:' + hold.id;
+      return this.steps.filter((s) => s.outcomes.includes(condition) && s.applies && !s.waiting && this.asked(condition, s) === hold);
+    }
+
+    // answered says of a hold that failed that all was done that the manual
+    // says for then, and the hold met where it is taken anew.
+    answered(hold) {
+      const branch = hold.out ? this.branchOf(hold) : [];
+      return branch.length > 0 && branch.every((s) => s.state === 'done' && s.holds.every((h) => h.id !== hold.id || h.met || this.answered(h)));
+    }
+
+    // passed says that work went on past an open hold, with the tick of the
+    // step at a place. Of a hold that failed, the steps up to the end of its
+    // branch do not go past it.
+    passed(hold, place) {
+      const last = hold.out ? this.branchOf(hold).at(-1) : null;
+      return hold.open && !(last && place <= this.steps.indexOf(last)) && !this.answered(hold);
+    }
+
+    // wayOn is the number of the step where a branch that is still to be done
+    // begins; null where there is none.
+    wayOn(hold) {
+      const first = hold.open && hold.out && !this.answered(hold) ? this.branchOf(hold)[0] : null;
+      return first ? this.branch(first, 'if-not:' + hold.id).dataset.step || first.number : null;
     }
 
     // branch is the element that a condition stands on: the step, or what
@@ -178,7 +211,7 @@
       const unticked = this.steps.slice(0, place).filter((s) => !s.settled && !s.waiting && !known.includes(s.number)).map((s) => s.number);
       const open = [];
       for (const s of this.steps.slice(0, place + 1)) {
-        if (s === step || s.state === 'done') for (const h of s.holds) if (h.open && !this.job.gaps.some((g) => g.keys.includes(h.key))) open.push(h);
+        if (s === step || s.state === 'done') for (const h of s.holds) if (this.passed(h, place) && !this.job.gaps.some((g) => g.keys.includes(h.key))) open.push(h);
       }
       this.change((job) => {
         job.steps[step.id] = { state: 'done', at: Date.now() };
@@ -260,12 +293,14 @@
       const w = bay.words, last = this.steps.findLast((s) => s.state === 'done');
       const at = last ? this.steps.indexOf(last) : -1;
       const told = this.steps.slice(0, at + 1).findLast((s) => s.text.querySelector(':scope > .stand'));
-      const key = at + '/' + this.job.gaps.length;
+      const before = this.steps.slice(0, at + 1);
+      const doubt = this.job.gaps.length > 0 || before.some((s) => s !== last && !s.settled && !s.waiting) || before.some((s) => s.state === 'done' && s.holds.some((h) => h.open && !this.answered(h)));
+      const key = at + '/' + doubt;
       if (this.stoodAt === key) return;
       this.stoodAt = key;
       const list = told ? [...told.text.querySelector(':scope > .stand').children].filter((c) => c.tagName !== 'SUMMARY').map((c) => c.cloneNode(true)) : [make('p', {}, w.NothingChanged)];
       this.stand.replaceChildren(make('p', {}, make('b', {}, last ? fill(w.StandAfter, last.number) : w.StandStart)), ...list);
-      if (this.job.gaps.length || this.steps.slice(0, at).some((s) => !s.settled && !s.waiting)) this.stand.append(make('p', { class: 'doubt' }, w.StandDoubt));
+      if (doubt) this.stand.append(make('p', { class: 'doubt' }, w.StandDoubt));
     }
   }
 

@@ -57,6 +57,9 @@
       return (this.now.failed || []).length > 0 || this.judged === 'out' || this.now.good === false;
     }
 
+    // out says that what came of it last is that it was not met.
+    get out() { return this.failed && !this.met && this.judged !== 'in' && this.judged !== 'odd'; }
+
     // A witness may stay away; a hold of every other kind is open until met.
     get open() { return this.kind !== 'witness' && !this.met; }
 

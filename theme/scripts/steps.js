@@ -87,6 +87,7 @@
         skipped: fill(w.StateSkipped, entry.reason, bay.clock(entry.at)), elsewhere: w.NotOnUnit, needless: w.NotNeeded
       }[state]];
       for (const g of this.page.job.gaps.filter((x) => x.id === this.id)) lines.push(gapWords(g));
+      if (state === 'done') lines.push(...this.holds.map((h) => this.page.wayOn(h)).filter(Boolean).map((n) => fill(w.FailedGoOn, n)));
       for (const n of this.page.job.notes.filter((x) => x.id === this.id)) lines.push(fill(w.NoteKept, n.words));
       const words = lines.filter(Boolean).join(' ');
       if (this.says.textContent !== words) this.says.textContent = words;

@@ -15,7 +15,7 @@ type Bay struct {
 	MoreOnStep, InHand, DoesNotApply, CannotSkip, StepIsWrong, Reason                string
 	SkipTitle, WrongTitle, WrongText, WrongInput, Keep, NoteKept                     string
 	StateHand, StateDone, StateSkipped, NotOnUnit, NotNeeded, GapUnticked            string
-	GapHolds, Ticked, DoneOf, Skipped, Gaps, HandNow                                 string
+	GapHolds, Ticked, DoneOf, Skipped, Gaps, HandNow, FailedGoOn                     string
 	StandAfter, StandStart, StandDoubt, NothingChanged, RecordSaved, TickNoProof     string
 	SummaryOf, SummaryRevision, SummaryTimes, StepHead, WordsHead, StateHead         string
 	HoldsHead, SearchFor, NoHits, HitsFor, ShardMissing, MeantWord                   string
@@ -105,6 +105,7 @@ var bayInEnglish = Bay{
 	NotNeeded:       "Not needed: the condition was not met.",
 	GapUnticked:     "Gap: ticked {0} before {1}.",
 	GapHolds:        "Gap: ticked {0} with a hold still open: {1}.",
+	FailedGoOn:      "Its hold is not met: step {0} is next.",
 	Ticked:          "Step {0} is ticked.",
 	DoneOf:          "Done {0} of {1}",
 	Skipped:         "does not apply: {0}",
@@ -112,7 +113,7 @@ var bayInEnglish = Bay{
 	HandNow:         "in hand: step {0}",
 	StandAfter:      "Where things stand after step {0}",
 	StandStart:      "Where things stand at the start",
-	StandDoubt:      "Steps before it are not ticked: look at the machine, this may not be so.",
+	StandDoubt:      "Steps before it are not ticked, or a hold is not met: look at the machine, this may not be so.",
 	NothingChanged:  "Nothing was changed yet.",
 	RecordSaved:     "The record was handed to the browser to save.",
 	TickNoProof:     "A tick says who marked a step and when. It proves nothing by itself.",
@@ -205,6 +206,7 @@ var bayInSpanish = Bay{
 	NotNeeded:       "No hace falta: no se dio la condición.",
 	GapUnticked:     "Hueco: marcado {0} antes que {1}.",
 	GapHolds:        "Hueco: marcado {0} con una parada abierta: {1}.",
+	FailedGoOn:      "La parada no se cumple: sigue el paso {0}.",
 	Ticked:          "El paso {0} está marcado.",
 	DoneOf:          "Hechos {0} de {1}",
 	Skipped:         "no corresponde: {0}",
@@ -212,7 +214,7 @@ var bayInSpanish = Bay{
 	HandNow:         "en curso: paso {0}",
 	StandAfter:      "Cómo está todo tras el paso {0}",
 	StandStart:      "Cómo está todo al empezar",
-	StandDoubt:      "Hay pasos anteriores sin marcar: mire la máquina, puede no ser así.",
+	StandDoubt:      "Hay pasos anteriores sin marcar o una parada sin cumplir: mire la máquina, puede no ser así.",
 	NothingChanged:  "Todavía no se ha cambiado nada.",
 	RecordSaved:     "El registro se entregó al navegador para guardarlo.",
 	TickNoProof:     "Una marca dice quién marcó un paso y cuándo. Por sí sola no prueba nada.",
