@@ -3,15 +3,18 @@ package main
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"io/fs"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"runtime"
 	"strings"
 	"sync"
 	"syscall"
 	"testing"
+	"testing/fstest"
 	"time"
 )
 
@@ -163,4 +166,163 @@ func (w *watching) interrupt() {
 			}
 		}
 	}
+}
+
+// sweep is a procedure of one step.
+func sweep(n int, step string) string {
+	return fmt.Sprintf("---\ntitle: Sweep bay %d\n---\n## Work\n\n1. %s\n", n, step)
+}
+
+func bay(n int) string { return fmt.Sprintf("procedures/area-%d/sweep-%d.md", n%20, n) }
+
+// bays is a manual of so many procedures.
+func bays(n int) fstest.MapFS {
+	files := fstest.MapFS{"shop.yaml": {Data: []byte("title: Test shop\n")}}
+	for i := range n {
+		files[bay(i)] = &fstest.MapFile{Data: []byte(sweep(i, "Sweep the floor."))}
+	}
+	return files
+}
+
+// isABuild holds the site against one that is built from nothing, file by file.
+func (w *watching) isABuild() {
+	w.t.Helper()
+	built := filepath.Join(w.t.TempDir(), "built")
+	if said, err := program(w.t, w.dir, "build", "--preview", "--today", "2026-05-04", "--to", built).CombinedOutput(); err != nil {
+		w.t.Fatalf("%v: %s", err, said)
+	}
+	want, got := filesOf(w.t, built), filesOf(w.t, filepath.Join(w.dir, "public"))
+	for name, text := range want {
+		if got[name] != text {
+			w.t.Errorf("%s is not a build's", name)
+		}
+	}
+	if len(got) != len(want) {
+		w.t.Errorf("%d files; a build has %d", len(got), len(want))
+	}
+}
+
+func filesOf(t *testing.T, folder string) map[string]string {
+	t.Helper()
+	files := map[string]string{}
+	do(t, filepath.WalkDir(folder, func(full string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		data, err := os.ReadFile(full)
+		files[strings.TrimPrefix(full, folder)] = string(data)
+		return err
+	}))
+	return files
+}
+
+// A version-control switch changes a thousand files at once: some change, some
+// go, some come, in folders that come and go. What stands at the end is a
+// build's, and few builds were made on the way.
+func TestAStormOfChanges(t *testing.T) {
+	w := startWatch(t, bays(600))
+	for i := range 400 {
+		w.write(bay(i), sweep(i, "Rinse the floor."))
+	}
+	for i := 400; i < 600; i++ {
+		do(t, os.Remove(w.path(bay(i))))
+	}
+	do(t, os.RemoveAll(w.path("procedures/area-19")))
+	for i := range 400 {
+		w.write(fmt.Sprintf("procedures/yard/part-%d/yard-%d.md", i%10, i), sweep(i, "Sweep the yard."))
+	}
+	w.until("the last file is shown", func() bool {
+		return w.page("procedures/yard-399.html") != "" && w.page("procedures/sweep-599.html") == "" && strings.Contains(w.page("procedures/sweep-398.html"), "Rinse")
+	})
+	builds := 0
+	w.until("it is quiet", func() bool { // the last build may repeat what a page that came first showed
+		before := builds
+		time.Sleep(time.Second)
+		builds = len(wholeSite.FindAllString(w.out.String(), -1))
+		return builds == before
+	})
+	if builds > 10 {
+		t.Errorf("%d builds for 1,000 changes", builds)
+	}
+	w.isABuild()
+	w.interrupt()
+}
+
+// The ways of saving, and what a writer does wrong meanwhile.
+func TestHardCasesOfSaving(t *testing.T) {
+	w := startWatch(t, bays(3))
+	w.replace(bay(0), "Sweep the floor.", "Rinse the floor.") // by rename
+	w.until("a save by rename is shown", func() bool { return strings.Contains(w.page("procedures/sweep-0.html"), "Rinse") })
+	w.replace(bay(0), "Rinse the floor.", "Dry the floor.") // the watched file is another one now
+	w.until("another one", func() bool { return strings.Contains(w.page("procedures/sweep-0.html"), "Dry") })
+	for range 2 {
+		w.write("procedures/new/deeper/sweep-yard.md", "---\ntitle: Sweep the yard\nstatus: draft\n---\n## Work\n\n1. Sweep.\n")
+		w.until("a new folder is shown", func() bool { return strings.Contains(w.page("index.html"), "sweep-yard.html") })
+		if page := w.page("procedures/sweep-yard.html"); !strings.Contains(page, `<p class="preview">`) || !strings.Contains(page, "draft") {
+			t.Errorf("a draft is not marked:\n%s", page)
+		}
+		do(t, os.RemoveAll(w.path("procedures/new")))
+		w.until("a folder that went is gone", func() bool {
+			return w.page("procedures/sweep-yard.html") == "" && !strings.Contains(w.page("index.html"), "sweep-yard.html")
+		})
+	}
+	good := w.page("procedures/sweep-1.html")
+	w.replace(bay(1), "Sweep the floor.", "Sweep with the [broom](tool:no-such-broom).")
+	w.until("the error is told", func() bool {
+		return strings.Contains(w.out.String(), "no tool no-such-broom") && strings.Contains(w.out.String(), "nothing was published: 1 error")
+	})
+	w.replace(bay(2), "Sweep the floor.", "Mop the floor.") // elsewhere; the error stays
+	time.Sleep(500 * time.Millisecond)
+	if w.page("procedures/sweep-1.html") != good || strings.Contains(w.page("procedures/sweep-2.html"), "Mop") {
+		t.Error("with an error in the manual something was published")
+	}
+	if n := strings.Count(w.out.String(), "no tool no-such-broom"); n != 1 {
+		t.Errorf("one error is told %d times", n)
+	}
+	w.replace(bay(1), "Sweep with the [broom](tool:no-such-broom).", "Sweep the gangway.")
+	w.until("the mend is shown", func() bool {
+		return strings.Contains(w.page("procedures/sweep-1.html"), "gangway") && strings.Contains(w.page("procedures/sweep-2.html"), "Mop")
+	})
+	w.replace("shop.yaml", "Test shop", "Another shop")
+	w.until("every page is built anew", func() bool { return strings.Contains(w.page("procedures/sweep-0.html"), "Another shop") })
+	w.isABuild()
+	w.interrupt()
+}
+
+// Ctrl-C during a build, the first one and a later one: the last good site
+// stays whole, and nothing lies beside it.
+func TestCtrlCDuringABuild(t *testing.T) {
+	if runtime.GOOS == "windows" {
+		t.Skip("a test cannot press Ctrl-C there")
+	}
+	w := startWatch(t, bays(1500))
+	atWork := func() bool {
+		entries, err := os.ReadDir(filepath.Join(w.dir, ".public.new", "procedures"))
+		return err == nil && len(entries) > 10
+	}
+	good := filesOf(t, filepath.Join(w.dir, "public"))
+	w.replace("shop.yaml", "Test shop", "Another shop")
+	for deadline := time.Now().Add(20 * time.Second); !atWork(); time.Sleep(time.Millisecond) {
+		if time.Now().After(deadline) {
+			t.Fatal("the build never began")
+		}
+	}
+	w.interrupt()
+	now := filesOf(t, filepath.Join(w.dir, "public"))
+	for name, text := range good {
+		if now[name] != text {
+			t.Fatalf("%s is not what it was", name)
+		}
+	}
+	if len(now) != len(good) {
+		t.Errorf("%d files, there were %d", len(now), len(good))
+	}
+	w.out, w.wrong = said{}, said{}
+	w.start() // the first build of a run
+	for deadline := time.Now().Add(20 * time.Second); !atWork(); time.Sleep(time.Millisecond) {
+		if time.Now().After(deadline) {
+			t.Fatal("the first build never began")
+		}
+	}
+	w.interrupt()
 }
