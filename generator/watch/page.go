@@ -155,7 +155,7 @@ func (h *held) Write(p []byte) (int, error) { return h.body.Write(p) }
 func withScript(w http.ResponseWriter, r *http.Request, site http.Handler) {
 	ask := r.Clone(r.Context())
 	ask.Method = http.MethodGet // the state of a page is asked for by HEAD
-	ask.Header.Del("Range") // of a page that is longer than its file
+	ask.Header.Del("Range")     // of a page that is longer than its file
 	h := &held{header: http.Header{}, status: http.StatusOK}
 	site.ServeHTTP(h, ask)
 	body := h.body.Bytes()
