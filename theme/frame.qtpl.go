@@ -115,14 +115,14 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 	qw422016.N().S(`</ul></nav></header>`)
 	qw422016.N().S(`
 `)
+	qw422016.N().S(`<main id="main">`)
+	qw422016.N().S(`
+`)
 	if f.Preview {
 		qw422016.N().S(`<p class="preview">`)
 		qw422016.E().S(f.Words.Preview)
 		qw422016.N().S(`</p>`)
 	}
-	qw422016.N().S(`<main id="main">`)
-	qw422016.N().S(`
-`)
 }
 
 func writehead(qq422016 qtio422016.Writer, f *page.Frame) {

@@ -48,7 +48,10 @@ func (c *watchCommand) Run(g *globals, d *desk) error {
 	o := g.options()
 	o.To, o.Preview = c.To, true
 	w := &writing{session: generator.NewSession(o), to: c.To, desk: d, browsers: browsers}
-	if err := w.all(ctx); err != nil {
+	switch err := w.all(ctx); {
+	case ctx.Err() != nil:
+		return nil // Ctrl-C during the first build
+	case err != nil:
 		return err // nothing was ever shown
 	}
 	ended := make(chan struct{})

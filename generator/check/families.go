@@ -22,6 +22,8 @@ var (
 		{Rule: &twoActions, Text: runTwoActions},
 		{Rule: &vague, Text: runVague},
 		{Rule: &noTime, Procedure: runNoTime},
+		{Rule: &passive, Text: runPassive},
+		{Rule: &unwritten, Procedure: runUnwritten},
 	}
 
 	// What fields hold, beyond what decode can see of one alone.

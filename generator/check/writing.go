@@ -13,6 +13,7 @@ type writing struct {
 	actions int // at most, in a step
 	grammar *grammar
 	phrases map[string][][]string // vague ones, by their first words
+	passive *passiveWords
 }
 
 // runTexts reads every text once for all the rules of writing.
@@ -24,6 +25,7 @@ func runTexts(c *Context, p *manual.Procedure) []finding.Finding {
 		actions: cmp.Or(limits.ActionsInAStep, actionsInAStep),
 		grammar: grammars[language],
 		phrases: vagueByFirst[language],
+		passive: passives[language],
 	}
 	var found []finding.Finding
 	for _, s := range p.Steps {

@@ -2,7 +2,9 @@ package watch
 
 import (
 	"bytes"
+	"crypto/sha256"
 	_ "embed"
+	"encoding/hex"
 	"encoding/json"
 	"fmt"
 	"html"
@@ -12,29 +14,37 @@ import (
 	"sync"
 )
 
-// The two addresses that are not the site's. A site has no hidden files.
+// The addresses that are not the site's. A site has no hidden files.
 const (
 	eventsAt = "/.watch"
 	scriptAt = "/.watch.js"
+	styleAt  = "/.watch.css"
 )
 
-//go:embed watch.js
-var script []byte
+var (
+	//go:embed watch.js
+	script []byte
+	//go:embed watch.css
+	style []byte
+)
 
 // News is how things stand in the site's folder.
 type News struct {
-	Site     int    `json:"site"`           // counts how often pages were put in place
 	Page     string `json:"page,omitempty"` // the one page that was put in place last, "" for all of them
 	Step     string `json:"step,omitempty"` // where in that page a reader looks, an id
 	Stopped  bool   `json:"stopped"`        // the page that is shown is the last good one
 	Findings string `json:"findings"`       // in words, "" where there are none
 }
 
+// waitFor is how many news wait for a page that is slow to take them; of more
+// than that the oldest are left out.
+const waitFor = 16
+
 // Browsers are the open pages that wait for news.
 type Browsers struct {
 	mu      sync.Mutex
 	last    News
-	waiting map[chan struct{}]bool
+	waiting map[chan News]bool
 }
 
 // Tell tells every open page how a build ended.
@@ -51,37 +61,32 @@ func (b *Browsers) TellOf(page, step, findings string) {
 func (b *Browsers) tell(n News) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	n.Site = b.last.Site
-	if !n.Stopped {
-		n.Site++
-	}
 	b.last = n
 	for c := range b.waiting {
-		select {
-		case c <- struct{}{}:
-		default: // it has not read the news before; it will read these
+		if len(c) == cap(c) {
+			select {
+			case <-c:
+			default: // it was taken just now
+			}
 		}
+		c <- n // nobody else sends, so there is room
 	}
 }
 
-func (b *Browsers) news() News {
-	b.mu.Lock()
-	defer b.mu.Unlock()
-	return b.last
-}
-
-func (b *Browsers) join() chan struct{} {
+// join waits for news; how things stand is the first.
+func (b *Browsers) join() chan News {
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	if b.waiting == nil {
-		b.waiting = map[chan struct{}]bool{}
+		b.waiting = map[chan News]bool{}
 	}
-	c := make(chan struct{}, 1)
+	c := make(chan News, waitFor)
+	c <- b.last
 	b.waiting[c] = true
 	return c
 }
 
-func (b *Browsers) leave(c chan struct{}) {
+func (b *Browsers) leave(c chan News) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	delete(b.waiting, c)
@@ -94,13 +99,20 @@ func (b *Browsers) Wrap(site http.Handler) http.Handler {
 		case eventsAt:
 			b.events(w, r)
 		case scriptAt:
-			w.Header().Set("Content-Type", "text/javascript; charset=utf-8")
-			w.Header().Set("Cache-Control", "no-cache")
-			_, _ = w.Write(script)
+			own(w, "text/javascript", script)
+		case styleAt:
+			own(w, "text/css", style)
 		default:
 			withScript(w, r, site)
 		}
 	})
+}
+
+// own sends a file of this package.
+func own(w http.ResponseWriter, kind string, data []byte) {
+	w.Header().Set("Content-Type", kind+"; charset=utf-8")
+	w.Header().Set("Cache-Control", "no-cache")
+	_, _ = w.Write(data)
 }
 
 // events sends the news, at once and whenever there are any (HTML, section
@@ -112,15 +124,15 @@ func (b *Browsers) events(w http.ResponseWriter, r *http.Request) {
 	defer b.leave(c)
 	flush := http.NewResponseController(w)
 	for {
-		data, err := json.Marshal(b.news())
-		if err != nil {
-			return
-		}
-		if _, err := fmt.Fprintf(w, "data: %s\n\n", data); err != nil || flush.Flush() != nil {
-			return
-		}
 		select {
-		case <-c:
+		case n := <-c:
+			data, err := json.Marshal(n)
+			if err != nil {
+				return
+			}
+			if _, err := fmt.Fprintf(w, "data: %s\n\n", data); err != nil || flush.Flush() != nil {
+				return
+			}
 		case <-r.Context().Done():
 			return
 		}
@@ -142,7 +154,8 @@ func (h *held) Write(p []byte) (int, error) { return h.body.Write(p) }
 // there is no page, one that waits for it is the answer.
 func withScript(w http.ResponseWriter, r *http.Request, site http.Handler) {
 	ask := r.Clone(r.Context())
-	ask.Header.Del("Range") // of a page that is longer than its file
+	ask.Method = http.MethodGet // the state of a page is asked for by HEAD
+	ask.Header.Del("Range")     // of a page that is longer than its file
 	h := &held{header: http.Header{}, status: http.StatusOK}
 	site.ServeHTTP(h, ask)
 	body := h.body.Bytes()
@@ -151,7 +164,9 @@ func withScript(w http.ResponseWriter, r *http.Request, site http.Handler) {
 		h.header.Set("Content-Type", "text/html; charset=utf-8")
 	}
 	if strings.HasPrefix(h.header.Get("Content-Type"), "text/html") {
-		body = addScript(body)
+		state := stateOf(body)
+		body = addScript(body, state)
+		h.header.Set("ETag", state)
 		h.header.Set("Content-Length", strconv.Itoa(len(body)))
 	}
 	for name, values := range h.header {
@@ -163,13 +178,20 @@ func withScript(w http.ResponseWriter, r *http.Request, site http.Handler) {
 	}
 }
 
+// stateOf tells one state of a page from another, as HTTP's entity tag does.
+func stateOf(page []byte) string {
+	sum := sha256.Sum256(page)
+	return `"` + hex.EncodeToString(sum[:12]) + `"`
+}
+
 // addScript adds the script to a page, and lets it ask for news: the pages
-// themselves make no request.
-func addScript(page []byte) []byte {
+// themselves make no request. The script is told which state it stands in: one
+// that asked later might be told of the next.
+func addScript(page []byte, state string) []byte {
 	page = bytes.Replace(page, []byte(`content="default-src 'none';`), []byte(`content="default-src 'none'; connect-src 'self';`), 1)
-	tag := []byte(`<script src="` + scriptAt + `" defer></script>`)
+	tags := fmt.Appendf(nil, `<link rel="stylesheet" href="%s"><script src="%s" data-page="%s" defer></script>`, styleAt, scriptAt, html.EscapeString(state))
 	if i := bytes.LastIndex(page, []byte("</body>")); i >= 0 {
-		return bytes.Join([][]byte{page[:i], page[i:]}, tag)
+		return bytes.Join([][]byte{page[:i], page[i:]}, tags)
 	}
-	return append(bytes.Clone(page), tag...)
+	return append(bytes.Clone(page), tags...)
 }

@@ -6,12 +6,15 @@ import (
 	"io"
 	"net/http"
 	"net/http/httptest"
+	"regexp"
 	"strings"
 	"testing"
 	"time"
 )
 
 const served = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'"></head><body><p>Step</p></body></html>`
+
+var added = regexp.MustCompile(`<link [^>]*><script src="/.watch.js" data-page="[^"]*" defer></script>`)
 
 func serve(t *testing.T, b *Browsers) string {
 	t.Helper()
@@ -54,7 +57,7 @@ func get(t *testing.T, url string) (status int, body string) {
 func TestPagesGetTheScriptAndOtherFilesDoNot(t *testing.T) {
 	url := serve(t, &Browsers{})
 	status, page := get(t, url+"/a.html")
-	without := strings.Replace(page, `<script src="/.watch.js" defer></script>`, "", 1)
+	without := added.ReplaceAllString(page, "")
 	without = strings.Replace(without, " connect-src 'self';", "", 1)
 	if status != http.StatusOK || page == without || without != served {
 		t.Errorf("got %d %q", status, page)
@@ -97,15 +100,54 @@ func TestNewsReachAnOpenPage(t *testing.T) {
 		t.Fatal("the news ended")
 		return n
 	}
-	if got := next(); got != (News{Site: 1}) {
+	if got := next(); got != (News{}) {
 		t.Errorf("at the start: %+v", got)
 	}
 	b.Tell(false, "two\nlines")
-	if got := next(); got != (News{Site: 1, Stopped: true, Findings: "two\nlines"}) {
+	if got := next(); got != (News{Stopped: true, Findings: "two\nlines"}) {
 		t.Errorf("after an error: %+v", got)
 	}
 	b.Tell(true, "")
-	if got := next(); got != (News{Site: 2}) {
+	if got := next(); got != (News{}) {
 		t.Errorf("after the mend: %+v", got)
+	}
+	b.TellOf("a.html", "s1", "") // of several pages saved at once each is told
+	b.TellOf("b.html", "s2", "")
+	if got := []News{next(), next()}; got[0].Page != "a.html" || got[1].Page != "b.html" {
+		t.Errorf("two pages at once: %+v", got)
+	}
+}
+
+// A page that takes no news holds nobody up, and learns how it ended.
+func TestADeafPageHoldsNobodyUp(t *testing.T) {
+	b := &Browsers{}
+	c := b.join()
+	for range 10 * waitFor {
+		b.Tell(false, "on the way")
+	}
+	b.Tell(true, "the end")
+	var last News
+	for len(c) > 0 {
+		last = <-c
+	}
+	if last != (News{Findings: "the end"}) {
+		t.Errorf("the last news are %+v", last)
+	}
+}
+
+// The state that a page is told of is its own, and the answer's tag.
+func TestAPageKnowsItsState(t *testing.T) {
+	url := serve(t, &Browsers{})
+	answer, err := http.Head(url + "/a.html")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer answer.Body.Close()
+	_, page := get(t, url+"/a.html")
+	if tag := answer.Header.Get("ETag"); tag == "" || !strings.Contains(page, `data-page="`+strings.ReplaceAll(tag, `"`, "&#34;")+`"`) {
+		t.Errorf("the tag is %s, the page %s", tag, page)
+	}
+	if stateOf([]byte("one")) == stateOf([]byte("two")) {
+		t.Error("two pages have one state")
 	}
 }

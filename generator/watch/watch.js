@@ -1,29 +1,72 @@
 // Shows a page anew when it was put in place anew, at the step that was written,
 // and over it what the last build found.
 (() => {
-  const box = document.createElement("pre");
-  box.setAttribute("role", "status");
-  box.style.cssText = "position:fixed;inset:auto 0 0 0;max-height:40vh;overflow:auto;margin:0;padding:1rem;z-index:99;background:#fff;color:#111;border-top:4px solid #111;white-space:pre-wrap;font:16px/1.4 monospace";
-  const read = () => fetch(location.pathname, { cache: "no-store" }).then((answer) => answer.text());
-  let shown = read(); // what the page that is shown holds
-  let site;
-  // anew loads the page where it is another one now. A browser that stays on
-  // the page keeps the place by itself.
-  const anew = async (step) => {
-    const before = await shown;
-    shown = read();
-    if (await shown === before) return;
-    if (step) history.replaceState(null, "", "#" + step);
+  const tag = document.currentScript;
+  const shown = tag.dataset.page; // which state of the page this is
+  const here = location.pathname.replace(/\/$/, "/index.html").slice(1);
+  // A browser that keeps nothing shows the page all the same.
+  const keep = (name, value) => { try { sessionStorage.setItem(name, value); } catch { /* as said */ } };
+  const kept = (name) => { try { return sessionStorage.getItem(name); } catch { return null; } };
+
+  // The findings. What was closed stays closed until something else is found.
+  const news = document.createElement("div");
+  news.className = "watch-news";
+  news.setAttribute("role", "status");
+  document.body.append(news);
+  const element = (name, words) => {
+    const e = document.createElement(name);
+    e.textContent = words;
+    return e;
+  };
+  let text = "";
+  const tell = (stopped, findings) => {
+    const head = stopped ? "This is the last good page" : "Found by the last build";
+    const now = stopped || findings ? head + "\n" + findings : "";
+    if (now === text) return;
+    text = now;
+    if (!text) keep("watch-closed", "");
+    if (!text || text === kept("watch-closed")) return news.replaceChildren();
+    const box = document.createElement("section");
+    box.setAttribute("aria-label", head);
+    const header = document.createElement("header");
+    const close = element("button", "Close");
+    close.type = "button";
+    close.addEventListener("click", () => {
+      keep("watch-closed", text);
+      news.replaceChildren();
+    });
+    header.append(element("p", head), close);
+    const words = element("pre", findings.trimEnd());
+    words.tabIndex = 0; // scrolled with the keys too
+    box.append(header, words);
+    const strip = document.querySelector(".emergency summary");
+    news.style.setProperty("--watch-foot", (strip ? strip.offsetHeight : 0) + "px");
+    news.replaceChildren(box);
+  };
+
+  // The step that was written last comes into view once the page stands. Else
+  // the browser keeps the place by itself.
+  const goTo = kept("watch-step");
+  if (goTo) {
+    keep("watch-step", "");
+    history.scrollRestoration = "auto";
+    const look = () => document.getElementById(goTo)?.scrollIntoView({ block: "center", behavior: "instant" });
+    addEventListener("load", () => requestAnimationFrame(look));
+  }
+  const anew = (step) => {
+    if (step) {
+      keep("watch-step", step);
+      history.scrollRestoration = "manual";
+      history.replaceState(history.state, "", "#" + step);
+    }
     location.reload();
   };
+
   new EventSource("/.watch").onmessage = async (event) => {
-    const news = JSON.parse(event.data);
-    const here = location.pathname.slice(1) || "index.html";
-    box.textContent = (news.stopped ? "This is the last good page.\n\n" : "") + news.findings;
-    if (news.stopped || news.findings) document.body.append(box);
-    else box.remove();
-    const fresh = site !== undefined && news.site !== site;
-    site = news.site;
-    if (fresh && (!news.page || news.page === here)) await anew(news.page && news.step);
+    const { stopped, findings, page, step } = JSON.parse(event.data);
+    tell(stopped, findings);
+    if (stopped) return;
+    const answer = await fetch(location.pathname, { method: "HEAD", cache: "no-store" }).catch(() => null);
+    if (answer && answer.headers.get("ETag") !== shown) anew(page === here ? step : "");
   };
 })();

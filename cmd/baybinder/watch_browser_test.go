@@ -1,0 +1,161 @@
+package main
+
+import (
+	"context"
+	"encoding/json"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"testing"
+	"time"
+
+	"github.com/chromedp/chromedp"
+)
+
+// tab is a page in headless Chromium.
+type tab struct {
+	t   *testing.T
+	ctx context.Context
+}
+
+func openBrowser(t *testing.T) tab {
+	t.Helper()
+	path, err := exec.LookPath("chromium")
+	needs(t, err == nil, "chromium")
+	options := append(chromedp.DefaultExecAllocatorOptions[:],
+		chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
+		chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
+		chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true))
+	alloc, stop := chromedp.NewExecAllocator(t.Context(), options...)
+	ctx, cancel := chromedp.NewContext(alloc)
+	ctx, late := context.WithTimeout(ctx, 3*time.Minute)
+	t.Cleanup(func() { late(); cancel(); stop() })
+	return tab{t, ctx}
+}
+
+// needs skips a test where a tool is missing, and fails it in CI: a judge that
+// never ran proves nothing.
+func needs(t *testing.T, ok bool, what string) {
+	t.Helper()
+	switch {
+	case ok:
+	case os.Getenv("CI") != "":
+		t.Fatalf("%s is missing: .ci/test installs it", what)
+	default:
+		t.Skipf("%s is missing: bash .ci/test installs it", what)
+	}
+}
+
+func (b tab) open(address string, width int64) {
+	b.t.Helper()
+	do(b.t, chromedp.Do(b.ctx, chromedp.EmulateViewport(width, 800), chromedp.Navigate(address)))
+}
+
+// is asks until an expression is true.
+func (b tab) is(expression string) {
+	b.t.Helper()
+	for range 200 {
+		// while a page goes and the next comes there is nobody to ask
+		if yes, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool](expression)); err == nil && yes {
+			return
+		}
+		time.Sleep(50 * time.Millisecond)
+	}
+	b.t.Fatalf("it never was: %s\n%s", expression, b.get(`location.href + " at " + scrollY + " " + (document.querySelector(".watch-news")?.textContent ?? "no news")`))
+}
+
+func (b tab) get(expression string) string {
+	b.t.Helper()
+	text, err := chromedp.Run(b.ctx, chromedp.Evaluate[string](expression, chromedp.EvalAwaitPromise))
+	do(b.t, err)
+	return text
+}
+
+func (b tab) run(script string) {
+	b.t.Helper()
+	do(b.t, chromedp.Do(b.ctx, chromedp.Evaluate[chromedp.Void](script)))
+}
+
+// accessible judges the open page by axe-core, with the contrast of WCAG 2.2
+// level AAA (7:1).
+func (b tab) accessible(axe string) {
+	b.t.Helper()
+	b.run(axe)
+	var found []struct {
+		ID, Help string
+		Nodes    []struct{ HTML string }
+	}
+	text := b.get(`axe.run(document, {preload: false, runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+		rules: {"color-contrast-enhanced": {enabled: true}}}).then(r => JSON.stringify(r.violations))`)
+	do(b.t, json.Unmarshal([]byte(text), &found))
+	for _, f := range found {
+		b.t.Errorf("%s: %s\n%s", f.ID, f.Help, f.Nodes[0].HTML)
+	}
+}
+
+// inView is true of a step that can be read: it is not under the strips at the
+// head and the foot of the window.
+const inView = `(() => { const r = document.querySelector(":target").getBoundingClientRect();
+	return r.top > 60 && r.bottom < document.querySelector(".emergency").getBoundingClientRect().top })()`
+
+// TestTheOpenPageFollowsTheWriter is a writer's hour with the demo manual: the
+// program watches, a browser shows one of its pages.
+func TestTheOpenPageFollowsTheWriter(t *testing.T) {
+	axe, err := os.ReadFile(filepath.Join("..", "..", ".ci", "node_modules", "axe-core", "axe.min.js"))
+	needs(t, err == nil, "axe-core")
+	b := openBrowser(t)
+	w := startWatch(t, os.DirFS("../../content"))
+	b.open(w.url+"procedures/isolate-tug-traction.html", 1280)
+	b.is(`document.querySelectorAll("li.step .tick").length > 10`)
+	b.run(`for (const n of ["1.1", "1.2"]) document.querySelector('li.step[data-step="' + n + '"] .tick').click()`)
+	b.run(`window.old = true`)
+
+	const page = "procedures/tug/isolate-tug-traction.md"
+	const far = "Look at the leads of the [two-pole tester](tool:two-pole-tester); both are whole."
+	w.replace(page, far, "Look at both leads of the [two-pole tester](tool:two-pole-tester); both are whole.")
+	b.is(`!window.old && document.getElementById("s4-1").textContent.includes("Look at both leads") && location.hash === "#s4-1" && ` + inView)
+	b.is(`document.querySelectorAll("li.step.done").length === 2 && document.querySelector('li.step[data-step="1.2"] .tick').ariaPressed === "true"`)
+	b.run(`window.old = true; scrollTo(0, 300)`)
+	w.built(2) // what is behind the page that came first: the open page is the same
+	w.replace("procedures/press/isolate-press.md", "summary: Park and block", "summary: First park and block")
+	w.built(3) // another page
+	time.Sleep(300 * time.Millisecond)
+	b.is(`window.old && scrollY === 300 && document.querySelector(".watch-news").textContent === ""`)
+
+	// An error: its finding over the page that stays.
+	const wrong = "Look at all leads of the [two-pole tester](tool:no-such-tester); both are whole."
+	w.replace(page, "Look at both leads of the [two-pole tester](tool:two-pole-tester); both are whole.", wrong)
+	b.is(`window.old && document.querySelector('[role=status] pre')?.textContent.includes("no-such-tester") && document.getElementById("s4-1").textContent.includes("Look at both leads")`)
+	for _, width := range []int64{1280, 390} {
+		do(t, chromedp.Do(b.ctx, chromedp.EmulateViewport(width, 800)))
+		b.is(`(() => { const box = document.querySelector(".watch-news section").getBoundingClientRect();
+			const strip = document.querySelector(".emergency summary").getBoundingClientRect();
+			return box.height <= innerHeight * .4 && box.bottom <= innerHeight && box.left >= 0 && box.right <= innerWidth &&
+				!!document.elementFromPoint(strip.left + 20, strip.top + 20).closest(".emergency") &&
+				!!document.elementFromPoint(box.left + 20, box.bottom - 20).closest(".watch-news") })()`)
+		b.run(`document.querySelector(".emergency details").open = true`)
+		b.is(`(() => { const aid = document.querySelector(".emergency .aid").getBoundingClientRect();
+			return !!document.elementFromPoint(aid.left + 20, aid.bottom - 30).closest(".emergency") })()`)
+		b.run(`document.querySelector(".emergency details").open = false`)
+		b.accessible(string(axe))
+	}
+	do(t, chromedp.Do(b.ctx, chromedp.EmulateViewport(1280, 800)))
+
+	// Closed, it stays closed, until something else is found.
+	b.run(`document.querySelector(".watch-news button").click()`)
+	b.is(`document.querySelector(".watch-news").textContent === ""`)
+	do(t, chromedp.Do(b.ctx, chromedp.Reload()))
+	time.Sleep(300 * time.Millisecond)
+	b.is(`document.querySelector(".watch-news").textContent === ""`)
+	w.replace(page, "no-such-tester", "no-such-thing")
+	b.is(`document.querySelector(".watch-news").textContent.includes("no-such-thing")`)
+
+	// The mend removes it; the page is what it was, and is not loaded anew.
+	b.run(`window.old = true`)
+	w.replace(page, "Look at all leads of the [two-pole tester](tool:no-such-thing); both are whole.", "Look at both leads of the [two-pole tester](tool:two-pole-tester); both are whole.")
+	b.is(`window.old && document.querySelector(".watch-news").textContent === ""`)
+
+	// A new step at the end, an hour after the first edit.
+	w.replace(page, "\n## Prove\n", "\n6. Wait for the watcher's word.\n\n## Prove\n")
+	b.is(`!window.old && location.hash === "#s3-2" && document.querySelectorAll("li.step.done").length === 2 && ` + inView)
+}

@@ -1,0 +1,38 @@
+package check
+
+import (
+	"regexp"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/source"
+)
+
+var unwritten = finding.Rule{
+	Code:  "unwritten",
+	Level: finding.Advice,
+	Title: "Words of the template that nobody wrote over",
+	Why:   "Say here what is done: begin writes such a line to be written over. Left in a procedure that is no draft, it is a step without an instruction.",
+	Mend:  "Write what is done at that place, or take the line out. Until then write status: draft.",
+}
+
+// templateWords are what begin writes to be written over; a test of begin
+// holds them against its templates.
+var templateWords = regexp.MustCompile(`\b(?:Say|say|Show) here (?:how|what|where)\b|(?m:^(?:summary: )?)(Say in one sentence what is done|Say what the job is for)\b`)
+
+func runUnwritten(_ *Context, p *manual.Procedure) []finding.Finding {
+	if p.Draft() {
+		return nil // a draft is there to be written
+	}
+	var found []finding.Finding
+	for _, m := range templateWords.FindAllStringSubmatchIndex(p.File.Text, -1) {
+		start := m[0]
+		if m[2] >= 0 {
+			start = m[2]
+		}
+		at := source.Pos{File: p.File, Start: start, End: m[1]}
+		found = append(found, unwritten.At(at, "these words are the template's: nobody wrote over them").
+			WithMend("write what is done here, or take the line out"))
+	}
+	return found
+}
