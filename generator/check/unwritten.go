@@ -16,8 +16,7 @@ var unwritten = finding.Rule{
 	Mend:  "Write what is done at that place, or take the line out. Until then write status: draft.",
 }
 
-// templateWords are what begin writes to be written over; a test of begin
-// holds them against its templates.
+// templateWords are what begin writes to be written over.
 var templateWords = regexp.MustCompile(`\b(?:Say|say|Show) here (?:how|what|where)\b|(?m:^(?:summary: )?)(Say in one sentence what is done|Say what the job is for)\b`)
 
 func runUnwritten(_ *Context, p *manual.Procedure) []finding.Finding {
