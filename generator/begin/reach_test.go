@@ -43,7 +43,7 @@ func TestReachAnyPartOfAnyMachine(t *testing.T) {
 		if len(r.Missing) > 0 {
 			t.Fatalf("missing: %q\n%s", r.Missing, text)
 		}
-		files[r.Path] = issued(text)
+		files[r.Path] = issued(worked(text))
 		m, found := everything(files)
 		for _, f := range found {
 			line, _ := f.At.LineCol()
@@ -51,6 +51,11 @@ func TestReachAnyPartOfAnyMachine(t *testing.T) {
 		}
 		wantWayFree(t, m.Procedures[0], m.Machines[0], part.ID)
 	})
+}
+
+// worked is a procedure whose blanks somebody wrote over.
+func worked(text string) string {
+	return strings.NewReplacer("Say here what is done", "Change the seal", " Say here what shows it.", "").Replace(text)
 }
 
 // everything is a manual and all that is found in it.
@@ -325,7 +330,7 @@ func TestReachOnSeldomMachines(t *testing.T) {
 				t.Fatal(err)
 			}
 			text := read(t, folder, r.Path)
-			files[r.Path] = issued(text)
+			files[r.Path] = issued(worked(text))
 			_, found := everything(files)
 			if len(r.Missing) > 0 || len(found) > 0 || !strings.Contains(text, c.want) {
 				t.Errorf("it misses %q, %d are found, and it should hold %s:\n%s", r.Missing, len(found), c.want, text)

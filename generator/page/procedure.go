@@ -158,7 +158,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		}
 	}
 	v.Plate = s.plate(p)
-	v.Running = strings.Join(append([]string{p.Title}, v.Plate...), " · ") + ". " + s.Words.PrintedNote
+	v.Running = strings.Join(append([]string{own.Title}, v.Plate...), " · ") + ". " + s.Words.PrintedNote
 	v.Bay = s.bay(p)
 	v.Code = s.code(p)
 	for i := range own.Intro {
