@@ -66,11 +66,11 @@ func (d *desk) shortest(plan *schedule.Plan) {
 	if plan.People > 1 {
 		people = fmt.Sprintf("%d people", plan.People)
 	}
-	d.say("The same work takes %s at least with %s, in whatever order.", quantity.Elapsed(plan.Least), people)
+	d.say("The same work takes %s at least with %s, in whatever order.", quantity.Elapsed(schedule.Rough(plan.Least)), people)
 	if plan.Least > plan.Chain {
-		d.say("The people decide that: with enough of them it is %s.", quantity.Elapsed(plan.Chain))
+		d.say("The people decide that: with enough of them it is %s.", quantity.Elapsed(schedule.Rough(plan.Chain)))
 	}
-	d.say("The longest chain of steps that must follow each other (%s): %s.", quantity.Elapsed(plan.Chain), numbers(plan.Critical))
+	d.say("The longest chain of steps that must follow each other (%s): %s.", quantity.Elapsed(schedule.Rough(plan.Chain)), numbers(plan.Critical))
 }
 
 // waits names the waits and what they are of the time in the bay.
@@ -94,7 +94,7 @@ func (d *desk) moves(moves []schedule.Move) {
 	d.say("")
 	for _, m := range moves {
 		d.say("Step %s shares nothing that is typed with the wait of step %s (%s). As a sub-step of it, it would be done while the clock runs: %s less.",
-			m.Step.Number, m.Wait.Number, m.Hold.Label(), quantity.Elapsed(m.Gain))
+			m.Step.Number, m.Wait.Number, m.Hold.Label(), quantity.Elapsed(schedule.Rough(m.Gain)))
 	}
 	d.say("Whether it is safe there is for the writer to say, at the machine.")
 }
@@ -112,7 +112,7 @@ func writePlan(out io.Writer, plan *schedule.Plan) error {
 	fmt.Fprintln(w, "\tfrom\tto\twork\tof it waits\tpeople\tno time\t")
 	row := func(title string, from, to int, t schedule.Times, drawn string) {
 		fmt.Fprintf(w, "%s\t%s\t%s\t%s\t%s\t%d\t%d\t%s\n", title, quantity.Elapsed(from), quantity.Elapsed(to),
-			quantity.Elapsed(t.Work), quantity.Elapsed(t.Waits), t.People, t.Untimed, drawn)
+			quantity.Elapsed(schedule.Rough(t.Work)), quantity.Elapsed(t.Waits), t.People, t.Untimed, drawn)
 	}
 	for i := range plan.Phases {
 		ph := &plan.Phases[i]

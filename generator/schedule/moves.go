@@ -33,7 +33,7 @@ func (b *Book) Moves(p *manual.Procedure) []Move {
 	m := b.line(p)
 	for i, wait := range steps {
 		hold := onlyWait(wait)
-		if hold == nil || len(wait.Subs) > 0 || p.For.To.Find(hold.Of.ID) == nil {
+		if hold == nil || len(wait.Subs) > 0 || reversed(wait) || p.For.To.Find(hold.Of.ID) == nil {
 			continue
 		}
 		passed, left := m.whole(wait), int(hold.For.Base())
@@ -42,7 +42,7 @@ func (b *Book) Moves(p *manual.Procedure) []Move {
 				continue
 			}
 			t, seconds := m.whole(s), m.seconds(s)
-			if left > 0 && seconds > 0 && sameCase(s, wait) && !stripped(s, wait) && idle(p, hold, t) && !wordsOnly(s) && !t.clash(passed) {
+			if left > 0 && seconds > 0 && !reversed(s) && sameCase(s, wait) && idle(p, hold, t) && !wordsOnly(s) && !t.clash(passed) {
 				out, moved = append(out, Move{s, wait, hold, min(seconds, left)}), append(moved, s)
 				left -= min(seconds, left)
 				continue
@@ -124,14 +124,11 @@ func idle(p *manual.Procedure, wait *manual.Hold, t *touches) bool {
 	}
 }
 
-// stripped says that a step of another phase takes off or alters what a refit by
-// reverse: would look for in its own.
-func stripped(s, wait *manual.Step) bool {
-	if s.Phase == wait.Phase {
-		return false
-	}
+// reversed says that a reverse: link names the phase of a step: what it brings
+// back, and in which order, hangs on the order in that phase.
+func reversed(s *manual.Step) bool {
 	return slices.ContainsFunc(s.Of.Steps, func(other *manual.Step) bool {
-		return slices.ContainsFunc(other.Links, func(l *manual.Link) bool { return l.Phase == s.Phase || l.Phase == wait.Phase })
+		return slices.ContainsFunc(other.Links, func(l *manual.Link) bool { return l.Kind.Act == manual.Reverse && l.Phase == s.Phase })
 	})
 }
 
@@ -163,3 +160,8 @@ func (m *line) seconds(s *manual.Step) int {
 	}
 	return seconds
 }
+
+// Free says that two steps of a phase, with their sub-steps, may be done in
+// either order as far as is typed: they touch nothing in common that either of
+// them changes, and no refit follows from their order.
+func (b *Book) Free(x, y *manual.Step) bool { return !reversed(x) && !b.whole(x).clash(b.whole(y)) }

@@ -265,9 +265,6 @@ func (m *line) task(s *manual.Step, t Task) {
 	if m.top >= 0 {
 		t.After = append(t.After, m.top)
 	}
-	if i > 0 && slices.ContainsFunc(s.Links, func(l *manual.Link) bool { return waitOf(l) != nil }) {
-		t.After = append(t.After, i-1) // a wait runs from the end of what was done last
-	}
 	if m.barrier >= 0 {
 		t.After = append(t.After, m.barrier)
 	}

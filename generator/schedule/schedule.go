@@ -76,3 +76,12 @@ func Lead(phase *manual.Phase) (seconds, people int) {
 	}
 	return seconds, people
 }
+
+// Rough is a time as people say it: from ten minutes on without its seconds,
+// which come of sharing a phase's time out. It is never more than the time.
+func Rough(seconds int) int {
+	if seconds < 600 {
+		return seconds
+	}
+	return seconds / 60 * 60
+}
