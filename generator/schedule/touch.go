@@ -74,7 +74,34 @@ func (b *Book) touched(p *manual.Procedure) *touches {
 	for _, s := range p.Steps {
 		t.add(b.links(p, s.Links))
 	}
+	for _, word := range slices.Concat(p.Expects, p.Leaves) { // callers go by them
+		t.state(p.For.To, word)
+	}
 	return t
+}
+
+// state adds what a line of expects or leaves speaks of.
+func (t *touches) state(m *manual.Machine, s manual.State) {
+	switch thing := s.Thing.(type) {
+	case nil:
+		t.all = t.all || s.Unknown
+	case *manual.Energy:
+		t.energy(thing)
+	case *manual.Point:
+		t.change(thing)
+		for _, e := range thing.Cuts {
+			t.energy(e)
+		}
+	case *manual.Part:
+		t.part(m, thing)
+	case *manual.Fastener:
+		t.change(thing)
+		for _, part := range thing.Holds {
+			t.part(m, part)
+		}
+	default:
+		t.change(thing)
+	}
 }
 
 // step is what a step's own paragraphs touch, with its phase's first one.
