@@ -101,6 +101,7 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 	qw422016.N().S(` `)
 	qw422016.E().S(p.NotSafe)
 	qw422016.N().S(`</p>`)
+	streamtimeLine(qw422016, &p.TimeLine)
 	streamlist(qw422016, p.Words.Calls, p.Calls)
 	streamlist(qw422016, p.Words.CalledBy, p.CalledBy)
 	streamlist(qw422016, p.Words.SeenBy, p.SeenBy)
@@ -751,6 +752,52 @@ func writestood(qq422016 qtio422016.Writer, w *words.Words, list []page.Stood) {
 func stood(w *words.Words, list []page.Stood) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writestood(qb422016, w, list)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// How long the job takes: a picture, and the same in words.
+
+func streamtimeLine(qw422016 *qt422016.Writer, t *page.TimeLine) {
+	if len(t.Rows) > 0 {
+		qw422016.N().S(`<section class="time-line"><h2>`)
+		qw422016.E().S(t.Title)
+		qw422016.N().S(`</h2><p>`)
+		qw422016.E().S(t.Intro)
+		qw422016.N().S(`</p>`)
+		qw422016.N().S(string(t.Picture))
+		qw422016.N().S(`<ol>`)
+		for _, r := range t.Rows {
+			qw422016.N().S(`<li><b>`)
+			qw422016.N().S(string(r.Title))
+			qw422016.N().S(`</b>`)
+			qw422016.N().S(` `)
+			qw422016.N().S(`<span>`)
+			qw422016.E().S(r.Says)
+			qw422016.N().S(`</span></li>`)
+		}
+		qw422016.N().S(`</ol>`)
+		for _, n := range t.Notes {
+			qw422016.N().S(`<p>`)
+			qw422016.E().S(n)
+			qw422016.N().S(`</p>`)
+		}
+		qw422016.N().S(`</section>`)
+		qw422016.N().S(`
+`)
+	}
+}
+
+func writetimeLine(qq422016 qtio422016.Writer, t *page.TimeLine) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamtimeLine(qw422016, t)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func timeLine(t *page.TimeLine) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writetimeLine(qb422016, t)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

@@ -3,7 +3,9 @@ package main
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strconv"
+	"strings"
 	"text/tabwriter"
 
 	"baybinder/generator/manual"
@@ -15,8 +17,12 @@ type timesCommand struct{ asked }
 
 // Help is the longer text of plan --help.
 func (*timesCommand) Help() string {
-	return "The steps are taken one after another, and nothing is done during a wait: " +
-		"hours of work are each step's time for each of its people, and the time in the bay has the waits in it. As CSV the times are seconds."
+	return "The steps are taken one after another, as they are written; those for some units or outcomes count as if all were done. " +
+		"During a wait go on only the sub-steps of its own step that have nothing to do with it. " +
+		"Work is each step's time for each of its people. In the picture # is work, = a procedure that is performed, and . a wait.\n\n" +
+		"The shortest that the same work can be follows from the people and from the longest chain of steps " +
+		"that touch the same thing, stop for a hold or stand in one step; it is a bound, and no plan. " +
+		"As CSV the times are seconds, and critical are the steps of that chain."
 }
 
 // Run tells how long a job takes.
@@ -26,55 +32,126 @@ func (c *timesCommand) Run(g *globals, d *desk) error {
 		return err
 	}
 	d.rests(r, p)
-	rows, all := timesOf(p)
+	book := schedule.NewBook(r.Walks)
+	book.Of(p)
+	plan := book.Plan(p)
 	if c.CSV {
-		return d.table(secondRows(rows))
+		return d.table(secondRows(plan))
 	}
-	if err := writeTimes(d.out, append(rows, phaseTimes{title: "In all", Times: all})); err != nil {
+	if err := writePlan(d.out, plan); err != nil {
 		return err
 	}
 	d.say("")
-	d.say("The steps are taken one after another, and nothing is done during a wait.")
-	switch all.Untimed {
+	d.say("The steps are taken one after another, as they are written.")
+	switch plan.Untimed {
 	case 0:
 	case 1:
 		d.say("1 step has no time: the job takes longer than this.")
 	default:
-		d.say("%d steps have no time: the job takes longer than this.", all.Untimed)
+		d.say("%d steps have no time: the job takes longer than this.", plan.Untimed)
 	}
+	d.shortest(plan)
+	d.waits(plan)
+	d.moves(book.Moves(p))
 	return nil
 }
 
-// phaseTimes is how long a phase takes.
-type phaseTimes struct {
-	id, title string
-	schedule.Times
-}
-
-func timesOf(p *manual.Procedure) (rows []phaseTimes, all schedule.Times) {
-	book := schedule.NewBook()
-	all = book.Of(p)
-	for _, phase := range p.Phases {
-		rows = append(rows, phaseTimes{phase.ID, phase.Title.Plain, book.Phase(phase)})
+// shortest says what the time cannot go below, and why.
+func (d *desk) shortest(plan *schedule.Plan) {
+	if plan.Bay == 0 {
+		return
 	}
-	return rows, all
+	d.say("")
+	people := "1 person"
+	if plan.People > 1 {
+		people = fmt.Sprintf("%d people", plan.People)
+	}
+	d.say("The same work takes %s at least with %s, in whatever order.", quantity.Elapsed(schedule.Rough(plan.Least)), people)
+	if plan.Least > plan.Chain {
+		d.say("The people decide that: with enough of them it is %s.", quantity.Elapsed(schedule.Rough(plan.Chain)))
+	}
+	d.say("The longest chain of steps that must follow each other (%s): %s.", quantity.Elapsed(schedule.Rough(plan.Chain)), numbers(plan.Critical))
 }
 
-func writeTimes(out io.Writer, rows []phaseTimes) error {
+// waits names the waits and what they are of the time in the bay.
+func (d *desk) waits(plan *schedule.Plan) {
+	for _, w := range plan.LongWaits() {
+		name := ""
+		for _, l := range w.Step.Links {
+			if h, is := l.To.(*manual.Hold); is && h.Kind == "wait" {
+				name = " (" + h.Label() + ")"
+			}
+		}
+		d.say("Step %s%s waits %s, %d %% of the time in the bay.", w.Step.Number, name, quantity.Elapsed(w.To-w.From), 100*(w.To-w.From)/plan.Bay)
+	}
+}
+
+// moves tells the writer what could go on during a wait.
+func (d *desk) moves(moves []schedule.Move) {
+	if len(moves) == 0 {
+		return
+	}
+	d.say("")
+	for _, m := range moves {
+		d.say("Step %s shares nothing that is typed with the wait of step %s (%s). As a sub-step of it, it would be done while the clock runs: %s less.",
+			m.Step.Number, m.Wait.Number, m.Hold.Label(), quantity.Elapsed(schedule.Rough(m.Gain)))
+	}
+	d.say("Whether it is safe there is for the writer to say, at the machine.")
+}
+
+func numbers(steps []*manual.Step) string {
+	var out []string
+	for _, s := range steps {
+		out = append(out, s.Number)
+	}
+	return strings.Join(out, ", ")
+}
+
+func writePlan(out io.Writer, plan *schedule.Plan) error {
 	w := tabwriter.NewWriter(out, 0, 0, 2, ' ', 0)
-	fmt.Fprintln(w, "\twork\tin the bay\tof it waits\tsteps without a time")
-	for _, r := range rows {
-		fmt.Fprintf(w, "%s\t%s\t%s\t%s\t%d\n", r.title, quantity.Elapsed(r.Work), quantity.Elapsed(r.Bay), quantity.Elapsed(r.Waits), r.Untimed)
+	fmt.Fprintln(w, "\tfrom\tto\twork\tof it waits\tpeople\tno time\t")
+	row := func(title string, from, to int, t schedule.Times, drawn string) {
+		fmt.Fprintf(w, "%s\t%s\t%s\t%s\t%s\t%d\t%d\t%s\n", title, quantity.Elapsed(from), quantity.Elapsed(to),
+			quantity.Elapsed(schedule.Rough(t.Work)), quantity.Elapsed(t.Waits), t.People, t.Untimed, drawn)
 	}
+	for i := range plan.Phases {
+		ph := &plan.Phases[i]
+		row(ph.Title.Plain, ph.From, ph.To, ph.Times, bar(ph.Spans, plan.Bay))
+	}
+	row("In all", 0, plan.Bay, plan.Times, "")
 	return w.Flush()
 }
 
-func secondRows(rows []phaseTimes) [][]string {
-	out := [][]string{{"phase", "title", "work", "bay", "waits", "untimed"}}
-	for _, r := range rows {
-		out = append(out, []string{
-			r.id, r.title, strconv.Itoa(r.Work), strconv.Itoa(r.Bay), strconv.Itoa(r.Waits), strconv.Itoa(r.Untimed),
-		})
+// barWidth is how many letters the time in the bay is drawn with.
+const barWidth = 40
+
+// bar draws spans in letters; the shortest is one letter.
+func bar(spans []schedule.Span, bay int) string {
+	drawn := slices.Repeat([]byte{' '}, barWidth)
+	for _, s := range spans {
+		sign := map[schedule.Doing]byte{schedule.Work: '#', schedule.Wait: '.', schedule.Call: '='}[s.Doing]
+		from := min(s.From*barWidth/bay, barWidth-1)
+		for i := from; i < max(s.To*barWidth/bay, from+1); i++ {
+			drawn[i] = sign
+		}
+	}
+	return strings.TrimRight(string(drawn), " ")
+}
+
+func secondRows(plan *schedule.Plan) [][]string {
+	out := [][]string{{"phase", "title", "work", "bay", "waits", "untimed", "from", "to", "people", "critical"}}
+	for _, ph := range plan.Phases {
+		row := []string{ph.ID, ph.Title.Plain}
+		for _, n := range []int{ph.Work, ph.Bay, ph.Waits, ph.Untimed, ph.From, ph.To, ph.People} {
+			row = append(row, strconv.Itoa(n))
+		}
+		var critical []string
+		for _, s := range plan.Critical {
+			if s.Phase == ph.Phase {
+				critical = append(critical, s.Number)
+			}
+		}
+		out = append(out, append(row, strings.Join(critical, " ")))
 	}
 	return out
 }

@@ -11,6 +11,7 @@ import (
 	"baybinder/generator/manual"
 	"baybinder/generator/omission"
 	"baybinder/generator/quantity"
+	"baybinder/generator/schedule"
 	"baybinder/theme/words"
 )
 
@@ -30,6 +31,7 @@ type Procedure struct {
 	Before           Before
 	Phases           []Phase
 	CloseOut         CloseOut
+	TimeLine         TimeLine
 	Stand            []Stood // where things stand at the end
 	Checked          string  // what it was checked for, in numbers
 	Calls            []Link
@@ -177,6 +179,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 		mark(v.Phases[i].Parts, missed)
 	}
 	v.CloseOut = s.closeOut(p, items, missed)
+	v.TimeLine = s.timeLine(v.Up, p)
 	v.Stand = s.stood(p.For.To, s.Walks.Stand(p, nil))
 	v.Checked = s.checked(p)
 	s.around(v, p)
@@ -247,7 +250,7 @@ func (s *Site) before(up string, p *manual.Procedure, k *kit.Kit) Before {
 	b.Word, b.Class = s.Words.Signal(word.String()), word.String()
 	t := s.Times.Of(p)
 	if t.Bay > 0 {
-		b.Work, b.Bay = duration(t.Work), duration(t.Bay)
+		b.Work, b.Bay = duration(schedule.Rough(t.Work)), duration(t.Bay)
 		if t.Waits > 0 {
 			b.TimeNote = fmt.Sprintf(s.Words.OfThatWaits, duration(t.Waits))
 		}

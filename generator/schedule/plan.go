@@ -1,0 +1,342 @@
+package schedule
+
+import (
+	"slices"
+
+	"baybinder/generator/manual"
+)
+
+// Plan is the time line of a procedure: its steps one after another. During a
+// wait go on only the sub-steps of the wait's own step that have nothing to do
+// with it.
+//
+// Least is the shortest that the same work can be, whatever its order: the
+// longest chain of steps that follow each other because they touch the same
+// thing, stop for a hold, or stand in one step; or, with so many People, the
+// work shared out among them without a gap. Steps of words only are in no chain
+// but that of their own step: what they touch is not known. So a job takes no
+// less than Least; that it can be done in Least is not said.
+type Plan struct {
+	Times
+	Phases   []Phase
+	Chain    int            // seconds of the longest chain
+	Critical []*manual.Step // the steps of the longest chain, in their order
+}
+
+// Phase is a phase of a plan.
+type Phase struct {
+	*manual.Phase
+	Times
+	From, To int // seconds after the start
+	Spans    []Span
+}
+
+// Doing is what goes on in a span.
+type Doing uint8
+
+// What goes on: work, a wait, or a procedure that is performed.
+const (
+	Work Doing = iota
+	Wait
+	Call
+)
+
+// Span is a time in which one thing goes on.
+type Span struct {
+	Doing
+	Step     *manual.Step
+	From, To int // seconds after the start
+	People   int // 0 in a wait
+}
+
+// Plan makes the time line of a procedure. It reads the book and does not write
+// to it, once Of was asked for the procedure.
+func (b *Book) Plan(p *manual.Procedure) *Plan {
+	m := b.line(p)
+	m.plan.Chain, m.plan.Critical = m.critical()
+	m.plan.People = max(m.plan.People, p.People, 1)
+	m.plan.Least = AtLeast(m.plan.Chain, m.plan.Work, m.plan.People)
+	return m.plan
+}
+
+// line is a plan in the making, with the tasks of its bound.
+type line struct {
+	*Book
+	plan   *Plan
+	phase  *Phase
+	now    int                       // seconds after the start
+	shares map[*manual.Step]int      // seconds of the phase's time that steps without one get
+	given  map[*manual.Phase]bool    // its time is shared out
+	beside bool                      // sub-steps go on during the wait of their step
+	net    map[*manual.Step]*touches // what each step touches
+
+	tasks   []Task
+	steps   []*manual.Step // by task
+	spots   map[manual.Named]*spot
+	barrier int   // the task that all later ones follow; -1 for none
+	since   []int // the tasks after it
+	top     int   // the last task of this step at the top; -1 for none
+}
+
+// spot says which tasks touched a thing last.
+type spot struct {
+	changed int // -1 for none
+	looked  []int
+}
+
+func (b *Book) line(p *manual.Procedure) *line {
+	m := &line{
+		Book: b, plan: &Plan{}, barrier: -1, spots: map[manual.Named]*spot{},
+		shares: map[*manual.Step]int{}, given: map[*manual.Phase]bool{}, net: map[*manual.Step]*touches{},
+	}
+	for _, phase := range p.Phases {
+		m.share(phase)
+	}
+	m.plan.Phases = make([]Phase, len(p.Phases))
+	for i, phase := range p.Phases {
+		m.phase = &m.plan.Phases[i]
+		m.phase.Phase, m.phase.From = phase, m.now
+		for _, s := range phase.Steps {
+			m.top = -1
+			m.step(s)
+		}
+		m.phase.To = m.now
+		m.phase.Bay = m.now - m.phase.From
+		m.plan.add(m.phase.Times)
+	}
+	return m
+}
+
+// add adds what comes after.
+func (t *Times) add(o Times) {
+	t.Work, t.Bay, t.Waits = t.Work+o.Work, t.Bay+o.Bay, t.Waits+o.Waits
+	t.Untimed, t.People = t.Untimed+o.Untimed, max(t.People, o.People)
+}
+
+// share shares a phase's own time out among its steps without one, to the
+// second.
+func (m *line) share(phase *manual.Phase) {
+	seconds, _ := Lead(phase)
+	var steps []*manual.Step
+	var visit func(list []*manual.Step)
+	visit = func(list []*manual.Step) {
+		for _, s := range list {
+			if untimed(s) {
+				steps = append(steps, s)
+			}
+			visit(s.Subs)
+		}
+	}
+	visit(phase.Steps)
+	if seconds == 0 || len(steps) == 0 {
+		return
+	}
+	m.given[phase] = true
+	for i, s := range steps {
+		m.shares[s] = seconds*(i+1)/len(steps) - seconds*i/len(steps)
+	}
+}
+
+// untimed says that a step without sub-steps has no time of its own, and is no
+// wait or call, whose time is known already.
+func untimed(s *manual.Step) bool {
+	if s.Time().Base() > 0 || len(s.Subs) > 0 {
+		return false
+	}
+	return !slices.ContainsFunc(s.Links, func(l *manual.Link) bool { return waitOf(l) != nil || l.Kind.Act == manual.Call })
+}
+
+// waitOf is the wait that a link takes; nil for none.
+func waitOf(l *manual.Link) *manual.Hold {
+	if h, is := l.To.(*manual.Hold); is && h.Kind == "wait" && l.Is("hold") {
+		return h
+	}
+	return nil
+}
+
+// step puts a step on the line: its own work, what it performs, its waits, and
+// its sub-steps.
+func (m *line) step(s *manual.Step) {
+	m.work(s)
+	from := m.now
+	for _, l := range s.Links {
+		to, calls := l.To.(*manual.Procedure)
+		switch hold := waitOf(l); {
+		case hold != nil:
+			m.wait(s, hold)
+		case calls && l.Kind.Act == manual.Call:
+			m.call(s, m.Of(to))
+		}
+	}
+	if !m.sidesteps(s) {
+		m.subs(s)
+		return
+	}
+	over := m.now
+	m.now, m.beside = from, true
+	m.subs(s)
+	m.now, m.beside = max(m.now, over), false
+	m.tasks[len(m.tasks)-1].Seconds += m.now - over
+}
+
+func (m *line) subs(s *manual.Step) {
+	for _, sub := range s.Subs {
+		m.step(sub)
+	}
+}
+
+// work puts a step's own time on the line. A refit that follows from the strip
+// takes as long as the steps that it takes back, where nothing else is said.
+func (m *line) work(s *manual.Step) {
+	people, _ := s.Crew()
+	seconds := int(s.Time().Base())
+	if seconds == 0 {
+		seconds = m.shares[s]
+	}
+	if seconds == 0 && untimed(s) {
+		for _, back := range m.takenBack(s) {
+			crew, _ := back.Crew()
+			part := max(int(back.Time().Base()), m.shares[back])
+			m.spend(s, Span{Doing: Work, People: crew}, part, part*crew)
+			seconds += part
+		}
+		if seconds > 0 {
+			return
+		}
+		if !m.given[s.Phase] {
+			m.phase.Untimed++
+		}
+	}
+	m.spend(s, Span{Doing: Work, People: people}, seconds, seconds*people)
+}
+
+// takenBack are the steps of the strip that a step takes back.
+func (m *line) takenBack(s *manual.Step) []*manual.Step {
+	var out []*manual.Step
+	for _, l := range s.Links {
+		if l.Kind.Act != manual.Reverse || m.walks == nil {
+			continue
+		}
+		if r := m.walks.Of(s.Of).Reversal(l); r != nil {
+			for _, d := range r.Steps {
+				if !slices.Contains(out, d.From) {
+					out = append(out, d.From)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// spend puts time on the line, and its task into the bound.
+func (m *line) spend(s *manual.Step, span Span, seconds, work int) {
+	m.phase.Work += work
+	if span.Doing != Wait {
+		m.phase.People = max(m.phase.People, span.People)
+	}
+	span.Step, span.From, span.To = s, m.now, m.now+seconds
+	if m.now = span.To; seconds > 0 {
+		m.phase.Spans = append(m.phase.Spans, span)
+	}
+	m.task(s, Task{Seconds: seconds, People: span.People})
+}
+
+func (m *line) call(s *manual.Step, t Times) {
+	m.spend(s, Span{Doing: Call, People: t.People}, t.Bay, t.Work)
+	m.phase.Waits += t.Waits
+	m.phase.Untimed += t.Untimed
+	if !m.beside {
+		m.tasks[len(m.tasks)-1].Seconds = t.Least
+	}
+}
+
+func (m *line) wait(s *manual.Step, h *manual.Hold) {
+	seconds := int(h.For.Base())
+	m.phase.Waits += seconds
+	m.spend(s, Span{Doing: Wait}, seconds, 0)
+}
+
+// task adds a task of a step behind all that it must follow.
+func (m *line) task(s *manual.Step, t Task) {
+	if m.beside {
+		return
+	}
+	i := len(m.tasks)
+	if m.top >= 0 {
+		t.After = append(t.After, m.top)
+	}
+	if m.barrier >= 0 {
+		t.After = append(t.After, m.barrier)
+	}
+	net := m.net[s]
+	if net == nil {
+		net = m.touchedBy(s)
+		m.net[s] = net
+	}
+	for thing, changed := range net.things {
+		t.After = append(t.After, m.touch(thing, i, changed)...)
+	}
+	if net.all {
+		t.After = append(t.After, m.since...)
+		m.barrier, m.since = i, m.since[:0]
+	} else {
+		m.since = append(m.since, i)
+	}
+	slices.Sort(t.After)
+	t.After = slices.Compact(t.After)
+	m.tasks, m.steps, m.top = append(m.tasks, t), append(m.steps, s), i
+}
+
+// touchedBy is what a step touches, with the sub-steps that go on during its
+// wait.
+func (m *line) touchedBy(s *manual.Step) *touches {
+	if m.sidesteps(s) {
+		return m.whole(s)
+	}
+	return m.Book.step(s)
+}
+
+// touch notes that a task touches a thing, and returns what it must follow.
+func (m *line) touch(thing manual.Named, task int, changes bool) (after []int) {
+	at := m.spots[thing]
+	if at == nil {
+		at = &spot{changed: -1}
+		m.spots[thing] = at
+	}
+	if at.changed >= 0 {
+		after = append(after, at.changed)
+	}
+	if !changes {
+		at.looked = append(at.looked, task)
+		return after
+	}
+	after = append(after, at.looked...)
+	at.changed, at.looked = task, nil
+	return after
+}
+
+// critical is the longest chain and its steps.
+func (m *line) critical() (seconds int, steps []*manual.Step) {
+	seconds, chain := Longest(m.tasks)
+	for _, i := range chain {
+		if m.tasks[i].Seconds > 0 && (len(steps) == 0 || steps[len(steps)-1] != m.steps[i]) {
+			steps = append(steps, m.steps[i])
+		}
+	}
+	return seconds, steps
+}
+
+// LongWaits are the waits of a procedure's own steps that are a tenth of the
+// time in the bay or more, the longest first.
+func (p *Plan) LongWaits() []Span {
+	var out []Span
+	for _, ph := range p.Phases {
+		for _, s := range ph.Spans {
+			if s.Doing == Wait && 10*(s.To-s.From) >= p.Bay {
+				out = append(out, s)
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(a, b Span) int { return (b.To - b.From) - (a.To - a.From) })
+	return out
+}

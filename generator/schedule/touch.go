@@ -1,0 +1,314 @@
+package schedule
+
+import (
+	"slices"
+
+	"baybinder/generator/manual"
+)
+
+// touches is what steps act on and look at. Two steps that touch nothing in
+// common, where at least one of them changes it, leave the machine the same in
+// either order.
+type touches struct {
+	things map[manual.Named]bool // true: it is changed, false: it is looked at
+	all    bool                  // it may touch anything: nothing passes it
+	hands  bool                  // it opens, closes or changes the machine
+	live   bool                  // it brings energy back
+	calls  bool                  // it performs a procedure
+}
+
+func newTouches() *touches { return &touches{things: map[manual.Named]bool{}} }
+
+func (t *touches) look(list ...manual.Named) {
+	for _, n := range list {
+		if !t.things[n] {
+			t.things[n] = false
+		}
+	}
+}
+
+func (t *touches) change(list ...manual.Named) {
+	for _, n := range list {
+		t.things[n] = true
+	}
+}
+
+// add takes what another touches.
+func (t *touches) add(o *touches) {
+	for n, changed := range o.things {
+		t.things[n] = t.things[n] || changed
+	}
+	t.all, t.hands = t.all || o.all, t.hands || o.hands
+	t.live, t.calls = t.live || o.live, t.calls || o.calls
+}
+
+// clash says that two may not pass each other.
+func (t *touches) clash(o *touches) bool {
+	if t.all || o.all {
+		return true
+	}
+	for n, changed := range t.things {
+		if other, both := o.things[n]; both && (changed || other) {
+			return true
+		}
+	}
+	return false
+}
+
+// touched is what a procedure touches with everything that it calls.
+func (b *Book) touched(p *manual.Procedure) *touches {
+	if t := b.called[p]; t != nil {
+		return t
+	}
+	t := newTouches()
+	b.called[p] = t
+	if p.Broken || p.Unread {
+		t.all = true
+		return t
+	}
+	for _, phase := range p.Phases {
+		if phase.Lead != nil {
+			t.add(b.links(p, phase.Lead.Links))
+		}
+	}
+	for _, s := range p.Steps {
+		t.add(b.links(p, s.Links))
+	}
+	for _, word := range slices.Concat(p.Expects, p.Leaves) { // callers go by them
+		t.state(p.For.To, word)
+	}
+	return t
+}
+
+// state adds what a line of expects or leaves speaks of.
+func (t *touches) state(m *manual.Machine, s manual.State) {
+	switch thing := s.Thing.(type) {
+	case nil:
+		t.all = t.all || s.Unknown
+	case *manual.Energy:
+		t.energy(thing)
+	case *manual.Point:
+		t.change(thing)
+		for _, e := range thing.Cuts {
+			t.energy(e)
+		}
+	case *manual.Part:
+		t.part(m, thing)
+	case *manual.Fastener:
+		t.change(thing)
+		for _, part := range thing.Holds {
+			t.part(m, part)
+		}
+	default:
+		t.change(thing)
+	}
+}
+
+// step is what a step's own paragraphs touch, with its phase's first one.
+func (b *Book) step(s *manual.Step) *touches {
+	t := b.links(s.Of, s.Links)
+	if s.Phase.Lead != nil {
+		t.add(b.links(s.Of, s.Phase.Lead.Links))
+	}
+	return t
+}
+
+// whole is what a step touches with its sub-steps.
+func (b *Book) whole(s *manual.Step) *touches {
+	t := b.step(s)
+	for _, sub := range s.Subs {
+		t.add(b.whole(sub))
+	}
+	return t
+}
+
+func (b *Book) links(p *manual.Procedure, links []*manual.Link) *touches {
+	t := newTouches()
+	for _, l := range links {
+		b.link(t, p, l)
+	}
+	return t
+}
+
+// link adds what a link touches.
+func (b *Book) link(t *touches, p *manual.Procedure, l *manual.Link) {
+	act := l.Kind.Act
+	switch {
+	case l.Is("hold") || l.Is("again"):
+		t.hold(p, l)
+	case l.Is("pause"):
+		t.all = true
+	case act == manual.NoAct:
+		t.mention(p, l)
+	case l.Bad || l.To == nil && act != manual.Reverse:
+		t.all = true // what cannot be read may be about anything
+	case act == manual.Call:
+		if to, is := l.To.(*manual.Procedure); is {
+			t.call(p, b.touched(to))
+		}
+	default:
+		t.act(p, l)
+	}
+}
+
+// call adds what a callee touches. One for no machine knows nothing of the loads
+// that its tools hold here.
+func (t *touches) call(p *manual.Procedure, callee *touches) {
+	t.add(callee)
+	t.calls = true
+	for n := range callee.things {
+		if tool, is := n.(*manual.Tool); is {
+			t.tool(p.For.To, tool)
+		}
+	}
+}
+
+// mention adds what a link without an act looks at.
+func (t *touches) mention(p *manual.Procedure, l *manual.Link) {
+	switch to := l.To.(type) {
+	case *manual.Hazard:
+		if of := p.For.To.Find(to.Of.ID); of != nil {
+			t.look(of)
+		}
+	case *manual.Hold: // if-not:, if:, noted:
+		t.look(to)
+	}
+	if l.Bad {
+		t.all = true
+	}
+}
+
+// hold: work stops for it. What measures or looks at a thing that it names
+// stops that thing alone; every other hold stops all.
+func (t *touches) hold(p *manual.Procedure, l *manual.Link) {
+	h, is := l.To.(*manual.Hold)
+	if !is || l.Bad || h.Unread {
+		t.all = true
+		return
+	}
+	t.change(h)
+	of := p.For.To.Find(h.Of.ID)
+	switch h.Kind {
+	case "wait", "measure", "look":
+		t.all = t.all || of == nil
+	default:
+		t.all = true
+	}
+	if of == nil {
+		return
+	}
+	t.change(of)
+	for _, part := range p.For.To.Parts { // no line stays open across a hold
+		if part.Kind == "line" {
+			t.look(part)
+		}
+	}
+}
+
+// act adds what an act on a thing of the machine changes and looks at.
+func (t *touches) act(p *manual.Procedure, l *manual.Link) {
+	act := l.Kind.Act
+	switch act {
+	case manual.Restore, manual.TestLive, manual.Unlock:
+		t.live, t.all = true, true // it asks how the whole machine stands
+	case manual.Reverse:
+		t.hands, t.all = true, true
+	case manual.Isolate, manual.Lock, manual.Release, manual.Prove, manual.Mark, manual.Place, manual.Clear:
+	default:
+		t.hands = true
+	}
+	switch to := l.To.(type) {
+	case *manual.Energy:
+		if act == manual.Release || act == manual.Prove {
+			t.change(to)
+			for _, point := range to.Points {
+				if point.To != nil {
+					t.look(point.To)
+				}
+			}
+			return
+		}
+		t.energy(to)
+	case *manual.Point:
+		t.change(to)
+		for _, e := range to.Cuts {
+			t.energy(e)
+		}
+	case *manual.Part:
+		t.part(p.For.To, to)
+	case *manual.Fastener:
+		t.change(to)
+		for _, part := range to.Holds {
+			t.part(p.For.To, part)
+		}
+	case *manual.Fluid:
+		t.change(to)
+		for _, line := range to.Lines {
+			t.look(line)
+		}
+	case *manual.Tool:
+		t.tool(p.For.To, to)
+	case nil:
+	default: // a group, a setting
+		t.change(to)
+	}
+}
+
+// energy changes an energy and its points, and so what else they cut.
+func (t *touches) energy(e *manual.Energy) {
+	t.change(e)
+	for _, point := range e.Points {
+		if point.To == nil {
+			t.all = true
+			continue
+		}
+		t.change(point.To)
+		for _, other := range point.To.Cuts {
+			t.change(other)
+		}
+	}
+}
+
+// part changes a part with its fasteners, and looks at what it lies under, what
+// lies under it and the energies that it is about.
+func (t *touches) part(m *manual.Machine, p *manual.Part) {
+	t.change(p)
+	for _, over := range p.Under {
+		if over.To != nil {
+			t.look(over.To)
+		}
+	}
+	for _, under := range p.Over {
+		t.look(under)
+	}
+	for _, e := range slices.Concat(p.ProveDead, p.Guards) {
+		if e.To != nil {
+			t.look(e.To)
+		}
+	}
+	if p.Carries.To != nil {
+		t.change(p.Carries.To)
+	}
+	if p.Alike != "" {
+		for _, g := range m.Groups {
+			if g.ID == p.Alike {
+				t.change(g)
+			}
+		}
+	}
+}
+
+// tool is put in place or taken away: it may hold a load.
+func (t *touches) tool(m *manual.Machine, tool *manual.Tool) {
+	t.change(tool)
+	if m == nil {
+		return
+	}
+	for _, e := range m.Energies {
+		for _, by := range e.BlockedBy {
+			if by.To == tool {
+				t.energy(e)
+			}
+		}
+	}
+}
