@@ -144,7 +144,7 @@ func (l *TimeLine) legend() []timeLegend {
 		out = append(out, timeLegend{TimeBar{To: long, People: 1}, l.Work})
 	}
 	if l.Call != "" {
-		out = append(out, timeLegend{TimeBar{To: long, People: 2, Call: true}, l.Call})
+		out = append(out, timeLegend{TimeBar{To: long, People: 1, Call: true}, l.Call})
 	}
 	if l.Wait != "" {
 		out = append(out, timeLegend{TimeBar{To: long, Wait: true}, l.Wait})
