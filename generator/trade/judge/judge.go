@@ -12,7 +12,6 @@ import (
 
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
-	"baybinder/generator/parallel"
 )
 
 // Rules are the package's own rules. Some findings are of rules that other
@@ -22,16 +21,6 @@ func Rules() []*finding.Rule {
 		&WaitTooShort, &ToolDoesNotFit, &NoTorqueTool, &ToolOutOfRange, &NoAngleTool, &TorqueOverProof,
 		&LiftOverLimit, &LiftingIndex, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &CalibrationDue,
 	}
-}
-
-// Manual looks for everything but what depends on the day, in a bound manual.
-// The findings are in no order.
-func Manual(m *manual.Manual) []finding.Finding {
-	list := Registers(m)
-	procedures := slices.Concat(m.Procedures, m.Translated)
-	found := make([][]finding.Finding, len(procedures))
-	parallel.Each(len(procedures), func(i int) { found[i] = Procedure(m, procedures[i]) })
-	return append(list, slices.Concat(found...)...)
 }
 
 // Registers looks through the machine files, the registers and the shop's limits.

@@ -144,7 +144,7 @@ func look(t testing.TB, f files) []finding.Finding {
 	for _, b := range bad {
 		t.Fatalf("the test manual is wrong: %s: %s: %s", place(b), b.Message, b.Mend)
 	}
-	return finding.Sort(append(Manual(m), Calibration(m, today)...))
+	return finding.Sort(all(m))
 }
 
 func place(f finding.Finding) string {
@@ -208,7 +208,16 @@ func mustFindNothing(t *testing.T, why string, f files) {
 	if len(bad) == 0 {
 		t.Errorf("%s: the test manual has no fault", why)
 	}
-	for _, found := range append(Manual(m), Calibration(m, today)...) {
+	for _, found := range all(m) {
 		t.Errorf("%s: %s (%s)", why, place(found), found.Message)
 	}
+}
+
+// all is everything that the rules find in a manual.
+func all(m *manual.Manual) []finding.Finding {
+	found := append(Registers(m), Calibration(m, today)...)
+	for _, p := range slices.Concat(m.Procedures, m.Translated) {
+		found = append(found, Procedure(m, p)...)
+	}
+	return found
 }
