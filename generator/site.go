@@ -184,24 +184,55 @@ func writeSite(ctx context.Context, site *publish.Site, r *Result, s *page.Site)
 // paper is what pages are written on, before they go to the disk.
 var paper = sync.Pool{New: func() any { return new(bytes.Buffer) }}
 
-// putPages writes pages side by side.
+// sheet is a page that is ready for the disk.
+type sheet struct {
+	name string
+	text *bytes.Buffer
+}
+
+// waiting is how many sheets may wait for the disk.
+const waiting = 64
+
+// putPages makes pages side by side, and writes them one after another: a file
+// system makes the files of a folder one at a time, and a processor that waits
+// for its turn could make the next page.
 func putPages(ctx context.Context, site *publish.Site, pages []leaf) error {
-	failed := make([]error, len(pages))
-	parallel.Each(len(pages), func(i int) {
-		if failed[i] = ctx.Err(); failed[i] == nil {
-			page := paper.Get().(*bytes.Buffer)
-			page.Reset()
-			pages[i].write(page)
-			failed[i] = site.Put(pages[i].name, page.Bytes())
-			paper.Put(page)
-		}
-	})
-	for _, err := range failed {
-		if err != nil {
-			return err
-		}
+	ctx, stop := context.WithCancel(ctx)
+	defer stop()
+	ready, failed := make(chan sheet, waiting), make(chan error, 1)
+	go func() { failed <- putSheets(site, ready, stop) }()
+	makePages(ctx, pages, ready)
+	if err := <-failed; err != nil {
+		return err
 	}
-	return nil
+	return ctx.Err()
+}
+
+func makePages(ctx context.Context, pages []leaf, ready chan<- sheet) {
+	defer close(ready) // also where a page panics
+	parallel.Each(len(pages), func(i int) {
+		if ctx.Err() != nil {
+			return
+		}
+		text := paper.Get().(*bytes.Buffer)
+		text.Reset()
+		pages[i].write(text)
+		ready <- sheet{pages[i].name, text}
+	})
+}
+
+// putSheets writes what is ready. At the first failure it calls stop, and
+// takes the rest without writing it.
+func putSheets(site *publish.Site, ready <-chan sheet, stop func()) (err error) {
+	for s := range ready {
+		if err == nil {
+			if err = site.Put(s.name, s.text.Bytes()); err != nil {
+				stop()
+			}
+		}
+		paper.Put(s.text)
+	}
+	return err
 }
 
 // writeFiles copies the theme's files and the pictures that pages show.

@@ -43,37 +43,57 @@ func (s sentence) at() source.Pos {
 	return source.Pos{File: s[0].at.File, Start: s[0].at.Start, End: s[len(s)-1].at.End}
 }
 
+// prose reads the texts of steps, one step after another, in memory that it
+// uses again: what it gives is good until it reads the next step.
+type prose struct {
+	words     []word
+	sentences []sentence
+	texts     [][]sentence
+	block     block
+}
+
 // instructions are the texts of a step that tell what to do: its paragraphs
 // and lists together, and each note for the refit, which is read at another
 // time. Reasons tell nobody to do anything.
-func instructions(s *manual.Step) [][]sentence {
-	var own []sentence
-	var all [][]sentence
+func (p *prose) instructions(s *manual.Step) [][]sentence {
+	p.words, p.sentences, p.texts = p.words[:0], p.sentences[:0], p.texts[:0]
 	for i := range s.Blocks {
-		switch b := &s.Blocks[i]; {
-		case !b.Para && !strings.HasPrefix(b.Parts[0], "<ul"), b.Role == manual.Why:
-		case b.Role == manual.OnRefit:
-			all = append(all, sentences(b))
-		default:
-			own = append(own, sentences(b)...)
+		if b := &s.Blocks[i]; tells(b) && b.Role != manual.OnRefit {
+			p.read(b)
 		}
 	}
-	return append([][]sentence{own}, all...)
+	p.texts = append(p.texts, p.sentences)
+	for i := range s.Blocks {
+		if b := &s.Blocks[i]; tells(b) && b.Role == manual.OnRefit {
+			begin := len(p.sentences)
+			p.read(b)
+			p.texts = append(p.texts, p.sentences[begin:])
+		}
+	}
+	return p.texts
 }
 
-// sentences reads a block. Where the rules of counting are not sure (a text in
-// quotes, in brackets, behind a colon) it counts the fewer words: advice that
-// may be wrong is not given.
-func sentences(b *manual.Block) []sentence {
-	r := &proseReader{at: b.At, text: []byte(withoutCode(b.At.Text()))}
-	r.found = make([]word, 0, len(r.text)/6+len(b.Links)) // English words have about five letters
+// tells says whether a block is words that tell what to do.
+func tells(b *manual.Block) bool {
+	return (b.Para || strings.HasPrefix(b.Parts[0], "<ul")) && b.Role != manual.Why
+}
+
+// read adds the sentences of a block. Where the rules of counting are not sure
+// (a text in quotes, in brackets, behind a colon) it counts the fewer words:
+// advice that may be wrong is not given.
+func (p *prose) read(b *manual.Block) {
+	source := b.At.Text()
+	r := &p.block
+	r.at, r.source, r.links = b.At, source, r.links[:0]
+	r.text = append(r.text[:0], withoutCode(source)...)
+	r.found = p.words[len(p.words):]
 	for _, link := range b.Links {
 		r.takeLink(link)
 	}
-	if bytes.ContainsAny(r.text, "\"“«<") {
+	if bytes.IndexByte(r.text, '"') >= 0 || bytes.IndexByte(r.text, '<') >= 0 || strings.Contains(source, "“") || strings.Contains(source, "«") {
 		r.one(oneWord.FindAllIndex(r.text, -1))
 	}
-	if source := b.At.Text(); strings.Contains(source, "`") {
+	if strings.IndexByte(source, '`') >= 0 {
 		r.one(codeSpans(source))
 	}
 	if bytes.IndexByte(r.text, '(') >= 0 {
@@ -81,16 +101,19 @@ func sentences(b *manual.Block) []sentence {
 	}
 	r.amounts()
 	r.words()
-	return r.split()
+	p.words = append(p.words, r.found...) // in place, unless they outgrew it
+	p.sentences = r.split(p.sentences)
 }
 
-// proseReader finds the words of a block. The text keeps its length: what is
-// read is made spaces, so that every offset stays the file's.
-type proseReader struct {
-	at    source.Pos
-	text  []byte
-	links []linkSpan
-	found []word
+// block finds the words of a block. The text keeps its length: what is read is
+// made spaces, so that every offset stays the file's.
+type block struct {
+	at     source.Pos
+	source string // as it is written
+	text   []byte
+	links  []linkSpan
+	found  []word
+	ends   []int // of its sentences
 }
 
 // linkSpan is where the words of a link stand, in the text.
@@ -106,7 +129,7 @@ var (
 )
 
 // takeLink leaves of a link its words alone.
-func (r *proseReader) takeLink(link *manual.Link) {
+func (r *block) takeLink(link *manual.Link) {
 	start, end := link.At.Start-r.at.Start, link.At.End-r.at.Start
 	if start < 0 || end > len(r.text) || end <= start {
 		return
@@ -138,27 +161,30 @@ func printed(link *manual.Link) string {
 	return link.To.Label()
 }
 
-func (r *proseReader) blank(start, end int) {
+func (r *block) blank(start, end int) {
 	for i := start; i < end; i++ {
 		r.text[i] = ' '
 	}
 }
 
 // one makes one word of each of these places.
-func (r *proseReader) one(places [][]int) {
+func (r *block) one(places [][]int) {
 	for _, m := range places {
 		r.add(m[0], m[1], "")
 	}
 }
 
-func (r *proseReader) drop(pattern *regexp.Regexp) {
+func (r *block) drop(pattern *regexp.Regexp) {
 	for _, m := range pattern.FindAllIndex(r.text, -1) {
 		r.blank(m[0], m[1])
 	}
 }
 
 // amounts makes one word of each number with its unit, and of a range.
-func (r *proseReader) amounts() {
+func (r *block) amounts() {
+	if !slices.ContainsFunc(r.text, isFigure) {
+		return
+	}
 	from, to := -1, -1
 	for _, f := range quantity.Find(string(r.text)) {
 		if from >= 0 && slices.Contains(between, strings.TrimSpace(string(r.text[to:f.Start]))) {
@@ -171,19 +197,20 @@ func (r *proseReader) amounts() {
 	r.amount(from, to)
 }
 
+func isFigure(c byte) bool { return '0' <= c && c <= '9' }
+
 // between are the words and signs that make one range of two amounts.
 var between = []string{"to", "a", "-", "–", "±", "+"}
 
-func (r *proseReader) amount(from, to int) {
+func (r *block) amount(from, to int) {
 	if from >= 0 {
 		r.add(from, to, "")
 	}
 }
 
-func (r *proseReader) words() {
-	text := string(r.text)
-	for start, end := nextWord(text, 0); start < end; start, end = nextWord(text, end) {
-		r.add(start, end, strings.ToLower(text[start:end]))
+func (r *block) words() {
+	for start, end := nextWord(r.text, 0); start < end; start, end = nextWord(r.text, end) {
+		r.add(start, end, strings.ToLower(r.source[start:end]))
 	}
 }
 
@@ -193,19 +220,30 @@ func (r *proseReader) words() {
 func nextWord[T string | []byte](text T, from int) (start, end int) {
 	start, end = -1, from
 	for i := from; i < len(text); {
-		c, size := utf8.DecodeRuneInString(string(text[i:min(i+utf8.UTFMax, len(text))]))
+		c, size := rune(text[i]), 1
+		if c >= utf8.RuneSelf {
+			c, size = utf8.DecodeRuneInString(string(text[i:min(i+utf8.UTFMax, len(text))]))
+		}
 		switch {
 		case unicode.IsLetter(c) || unicode.IsNumber(c):
 			if start < 0 {
 				start = i
 			}
 			end = i + size
-		case start >= 0 && (end < i || !strings.ContainsRune("-'’·./_×", c)):
+		case start >= 0 && (end < i || !joinsWords(c)):
 			return start, end
 		}
 		i += size
 	}
 	return max(start, from), max(end, from)
+}
+
+func joinsWords(c rune) bool {
+	switch c {
+	case '-', '\'', '’', '·', '.', '/', '_', '×':
+		return true
+	}
+	return false
 }
 
 func countWords(text string) (n int) {
@@ -216,8 +254,8 @@ func countWords(text string) (n int) {
 }
 
 // stops are the places of the signs that end a sentence, and of list items.
-func (r *proseReader) stops() []int {
-	var out []int
+func (r *block) stops() []int {
+	out := r.ends[:0]
 	for i, c := range string(r.text) {
 		switch c {
 		case '—', '–':
@@ -228,13 +266,13 @@ func (r *proseReader) stops() []int {
 			}
 		}
 	}
-	if bytes.IndexByte(r.text, '\n') < 0 {
-		return out
+	if bytes.IndexByte(r.text, '\n') >= 0 {
+		for _, m := range listItem.FindAllIndex(r.text, -1) {
+			out = append(out, m[0])
+		}
+		slices.Sort(out)
 	}
-	for _, m := range listItem.FindAllIndex(r.text, -1) {
-		out = append(out, m[0])
-	}
-	slices.Sort(out)
+	r.ends = out
 	return out
 }
 
@@ -244,25 +282,29 @@ func firstRune(text []byte) rune {
 }
 
 // add notes a word, and whether a comma stands behind it and its link.
-func (r *proseReader) add(start, end int, said string) {
+func (r *block) add(start, end int, said string) {
 	w := word{said: said, at: r.at.Part(start, end), count: 1}
 	for _, l := range r.links {
 		if start >= l.start && start < l.end {
 			w.link = l.link
 		}
 	}
-	rest := bytes.TrimLeft(r.text[end:], " *_")
-	w.comma = len(rest) > 0 && rest[0] == ','
+	for _, c := range r.text[end:] {
+		if c != ' ' && c != '*' && c != '_' {
+			w.comma = c == ','
+			break
+		}
+	}
 	r.found = append(r.found, w)
 	r.blank(start, end)
 }
 
-// split parts the words at the stops. A link without words at the start of a
-// sentence belongs to the one before: it stands behind its full stop.
-func (r *proseReader) split() []sentence {
+// split parts the words at the stops, and adds the sentences. A link without
+// words at the start of a sentence belongs to the one before: it stands behind
+// its full stop.
+func (r *block) split(out []sentence) []sentence {
 	slices.SortStableFunc(r.found, func(a, b word) int { return cmp.Compare(a.at.Start, b.at.Start) })
 	stops := r.stops()
-	var out []sentence
 	begin := 0
 	fresh := false
 	for i := range r.found {
@@ -282,7 +324,7 @@ func (r *proseReader) split() []sentence {
 		}
 	}
 	if begin < len(r.found) {
-		out = append(out, sentence(r.found[begin:]))
+		out = append(out, sentence(r.found[begin:len(r.found):len(r.found)]))
 	}
 	return out
 }

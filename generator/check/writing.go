@@ -28,8 +28,9 @@ func runTexts(c *Context, p *manual.Procedure) []finding.Finding {
 		passive: passives[language],
 	}
 	var found []finding.Finding
+	var reader prose
 	for _, s := range p.Steps {
-		for _, text := range instructions(s) {
+		for _, text := range reader.instructions(s) {
 			for _, r := range writingRules {
 				if r.Text != nil {
 					found = append(found, r.Text(w, text)...)
