@@ -635,6 +635,7 @@ func StreamSnags(qw422016 *qt422016.Writer, p *page.Snags) {
 		}
 		qw422016.N().S(`</ul></section>`)
 	}
+	streamreadables(qw422016, p.Readables)
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -647,6 +648,97 @@ func WriteSnags(qq422016 qtio422016.Writer, p *page.Snags) {
 func Snags(p *page.Snags) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteSnags(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streamreadables(qw422016 *qt422016.Writer, all []page.Readable) {
+	if len(all) > 0 {
+		qw422016.N().S(`<section class="around readable" id="readable"><h2>`)
+		qw422016.E().S(all[0].Title)
+		qw422016.N().S(`</h2><p>`)
+		qw422016.E().S(all[0].Intro)
+		qw422016.N().S(`</p>`)
+		for i := range all {
+			v := &all[i]
+
+			qw422016.N().S(`<h3 lang="`)
+			qw422016.E().S(v.Code)
+			qw422016.N().S(`">`)
+			qw422016.E().S(v.Language)
+			qw422016.N().S(`</h3><p>`)
+			qw422016.E().S(v.Figure)
+			qw422016.N().S(`</p><div class="wide-table" tabindex="0" role="group" aria-label="`)
+			qw422016.E().S(v.Title)
+			qw422016.N().S(`:`)
+			qw422016.N().S(` `)
+			qw422016.E().S(v.Language)
+			qw422016.N().S(`"><table><thead><tr><th scope="col">`)
+			qw422016.E().S(v.Procedure)
+			qw422016.N().S(`</th><th scope="col">`)
+			qw422016.E().S(v.Ease)
+			qw422016.N().S(`</th><th scope="col">`)
+			qw422016.E().S(v.Longest)
+			qw422016.N().S(`</th><th scope="col">`)
+			qw422016.E().S(v.WordsInSteps)
+			qw422016.N().S(`</th></tr></thead><tbody>`)
+			for k := range v.Rows {
+				r := &v.Rows[k]
+
+				qw422016.N().S(`<tr><th scope="row" lang="`)
+				qw422016.E().S(v.Code)
+				qw422016.N().S(`">`)
+				streamanchor(qw422016, r.Procedure)
+				qw422016.N().S(`</th>`)
+				if r.Rough {
+					qw422016.N().S(`<td class="rough">`)
+					qw422016.E().S(r.Ease)
+				} else {
+					qw422016.N().S(`<td><b>`)
+					qw422016.E().S(r.Ease)
+					qw422016.N().S(`</b>`)
+				}
+				qw422016.N().S(`</td><td>`)
+				qw422016.N().D(r.Longest)
+				qw422016.N().S(`,`)
+				qw422016.N().S(` `)
+				qw422016.N().S(`<a href="`)
+				qw422016.E().S(r.Step.Address)
+				qw422016.N().S(`">`)
+				qw422016.E().S(v.Step)
+				qw422016.N().S(` `)
+				qw422016.E().S(r.Step.Name)
+				qw422016.N().S(`</a></td><td>`)
+				qw422016.N().D(r.Words)
+				qw422016.N().S(`</td></tr>`)
+				qw422016.N().S(`
+`)
+			}
+			qw422016.N().S(`</tbody></table></div>`)
+			qw422016.N().S(`
+`)
+			if v.More != "" {
+				qw422016.N().S(`<p>`)
+				qw422016.E().S(v.More)
+				qw422016.N().S(`</p>`)
+			}
+		}
+		qw422016.N().S(`</section>`)
+		qw422016.N().S(`
+`)
+	}
+}
+
+func writereadables(qq422016 qtio422016.Writer, all []page.Readable) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamreadables(qw422016, all)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func readables(all []page.Readable) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writereadables(qb422016, all)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

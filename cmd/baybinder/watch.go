@@ -153,7 +153,9 @@ func (w *writing) all(ctx context.Context) error {
 }
 
 // tell writes the findings on the terminal, unless they stand there already.
+// The open pages are told in the shop's language.
 func (w *writing) tell(r *generator.Result) string {
+	w.browsers.Speak(r.Manual.Shop.Language)
 	var text strings.Builder
 	if len(r.Findings) > 0 {
 		_ = finding.Text(&text, r.Findings, finding.TextOptions{Rules: check.Catalogue()})

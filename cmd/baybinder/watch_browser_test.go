@@ -6,7 +6,9 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"strings"
 	"testing"
+	"testing/fstest"
 	"time"
 
 	"github.com/chromedp/chromedp"
@@ -97,6 +99,22 @@ func (b tab) accessible(axe string) {
 // head and the foot of the window.
 const inView = `(() => { const r = document.querySelector(":target").getBoundingClientRect();
 	return r.top > 60 && r.bottom < document.querySelector(".emergency").getBoundingClientRect().top })()`
+
+// TestTheBoxSpeaksTheShopsLanguage is an error and its mend in a Spanish shop.
+func TestTheBoxSpeaksTheShopsLanguage(t *testing.T) {
+	b := openBrowser(t)
+	w := startWatch(t, fstest.MapFS{
+		"shop.yaml":       {Data: []byte("title: Taller\nlanguage: es\n")},
+		"procedures/a.md": {Data: []byte("---\ntitle: Limpiar\n---\n## Trabajo\n\n1. Limpie el banco. [](time:2min)\n")},
+	})
+	b.open(w.url+"procedures/a.html", 390)
+	b.is(`document.querySelector(".watch-news")?.textContent === ""`)
+	w.replace("procedures/a.md", "[](time:2min)", "[](tool:none)")
+	b.is(`document.querySelector(".watch-news header p")?.textContent === "Esta es la última página buena" && document.querySelector(".watch-news section").lang === "es" &&
+		document.querySelector(".watch-news button").textContent === "Cerrar" && document.querySelector(".watch-news pre").lang === "en"`)
+	w.replace("procedures/a.md", "el banco. [](tool:none)", "el banco"+strings.Repeat(" de al lado", 7)+".")
+	b.is(`document.querySelector(".watch-news header p")?.textContent === "Lo que encontró la última comprobación"`) // too long
+}
 
 // TestTheOpenPageFollowsTheWriter is a writer's hour with the demo manual: the
 // program watches, a browser shows one of its pages.

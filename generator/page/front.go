@@ -126,6 +126,7 @@ type Snags struct {
 	NotReached []Link
 	Drafts     []string
 	Said       *Feedback
+	Readables  []Readable
 }
 
 // Snag is one finding on the list.
@@ -163,5 +164,6 @@ func (s *Site) Snags() *Snags {
 			v.Drafts = append(v.Drafts, p.Label())
 		}
 	}
+	v.Readables = s.readables()
 	return v
 }

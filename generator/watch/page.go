@@ -12,6 +12,8 @@ import (
 	"strconv"
 	"strings"
 	"sync"
+
+	"baybinder/theme/words"
 )
 
 // The addresses that are not the site's. A site has no hidden files.
@@ -34,6 +36,8 @@ type News struct {
 	Step     string `json:"step,omitempty"` // where in that page a reader looks, an id
 	Stopped  bool   `json:"stopped"`        // the page that is shown is the last good one
 	Findings string `json:"findings"`       // in words, "" where there are none
+
+	Words words.Watch `json:"words"` // of the box that shows them
 }
 
 // waitFor is how many news wait for a page that is slow to take them; of more
@@ -44,7 +48,16 @@ const waitFor = 16
 type Browsers struct {
 	mu      sync.Mutex
 	last    News
+	words   words.Watch
 	waiting map[chan News]bool
+}
+
+// Speak says in which language, the shop's, the box of findings speaks from now
+// on: English before the first time.
+func (b *Browsers) Speak(language string) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.words = words.WatchIn(language)
 }
 
 // Tell tells every open page how a build ended.
@@ -61,6 +74,10 @@ func (b *Browsers) TellOf(page, step, findings string) {
 func (b *Browsers) tell(n News) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
+	n.Words = b.words
+	if n.Words == (words.Watch{}) {
+		n.Words = words.WatchIn("")
+	}
 	b.last = n
 	for c := range b.waiting {
 		if len(c) == cap(c) {

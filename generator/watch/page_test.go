@@ -10,6 +10,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"baybinder/theme/words"
 )
 
 const served = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'"></head><body><p>Step</p></body></html>`
@@ -100,15 +102,18 @@ func TestNewsReachAnOpenPage(t *testing.T) {
 		t.Fatal("the news ended")
 		return n
 	}
-	if got := next(); got != (News{}) {
+	english := words.WatchIn("en")
+	if got := next(); got != (News{Words: english}) {
 		t.Errorf("at the start: %+v", got)
 	}
+	b.Speak("es")
 	b.Tell(false, "two\nlines")
-	if got := next(); got != (News{Stopped: true, Findings: "two\nlines"}) {
+	if got := next(); got != (News{Stopped: true, Findings: "two\nlines", Words: words.WatchIn("es")}) || got.Words == english {
 		t.Errorf("after an error: %+v", got)
 	}
+	b.Speak("fr") // the theme does not speak it
 	b.Tell(true, "")
-	if got := next(); got != (News{}) {
+	if got := next(); got != (News{Words: english}) {
 		t.Errorf("after the mend: %+v", got)
 	}
 	b.TellOf("a.html", "s1", "") // of several pages saved at once each is told
@@ -130,7 +135,7 @@ func TestADeafPageHoldsNobodyUp(t *testing.T) {
 	for len(c) > 0 {
 		last = <-c
 	}
-	if last != (News{Findings: "the end"}) {
+	if last != (News{Findings: "the end", Words: words.WatchIn("en")}) {
 		t.Errorf("the last news are %+v", last)
 	}
 }

@@ -19,8 +19,8 @@
     return e;
   };
   let text = "";
-  const tell = (stopped, findings) => {
-    const head = stopped ? "This is the last good page" : "Found by the last build";
+  const tell = (stopped, findings, say) => {
+    const head = stopped ? say.last : say.found;
     const now = stopped || findings ? head + "\n" + findings : "";
     if (now === text) return;
     text = now;
@@ -28,8 +28,9 @@
     if (!text || text === kept("watch-closed")) return news.replaceChildren();
     const box = document.createElement("section");
     box.setAttribute("aria-label", head);
+    box.lang = say.lang;
     const header = document.createElement("header");
-    const close = element("button", "Close");
+    const close = element("button", say.close);
     close.type = "button";
     close.addEventListener("click", () => {
       keep("watch-closed", text);
@@ -37,6 +38,7 @@
     });
     header.append(element("p", head), close);
     const words = element("pre", findings.trimEnd());
+    words.lang = "en"; // findings are
     words.tabIndex = 0; // scrolled with the keys too
     box.append(header, words);
     const strip = document.querySelector(".emergency summary");
@@ -63,8 +65,8 @@
   };
 
   new EventSource("/.watch").onmessage = async (event) => {
-    const { stopped, findings, page, step } = JSON.parse(event.data);
-    tell(stopped, findings);
+    const { stopped, findings, page, step, words } = JSON.parse(event.data);
+    tell(stopped, findings, words);
     if (stopped) return;
     const answer = await fetch(location.pathname, { method: "HEAD", cache: "no-store" }).catch(() => null);
     if (answer && answer.headers.get("ETag") !== shown) anew(page === here ? step : "");

@@ -1,0 +1,61 @@
+// Package readability says how hard a text is to read, by the published formulas over words, sentences and syllables.
+//
+// The formulas were made on running prose. No limit for a workshop's steps is
+// published: what comes out is a figure to compare texts by, and no verdict.
+package readability
+
+// Enough is how many words a text should have: Flesch counts samples of 100
+// words (J. Applied Psychology 32, 1948, from memory).
+const Enough = 100
+
+// Count is what the formulas need of a text.
+type Count struct {
+	Words     int
+	Sentences int
+	Longest   int // words of the longest sentence
+	Spoken    int // the words whose syllables are counted: those that are no figure, code or quote
+	Syllables int
+}
+
+// Add counts another text behind this one.
+func (c *Count) Add(o Count) {
+	c.Words += o.Words
+	c.Sentences += o.Sentences
+	c.Longest = max(c.Longest, o.Longest)
+	c.Spoken += o.Spoken
+	c.Syllables += o.Syllables
+}
+
+// sentence is the mean length of a sentence in words.
+func (c Count) sentence() float64 { return float64(c.Words) / float64(c.Sentences) }
+
+// word is the mean length of a word in syllables.
+func (c Count) word() float64 { return float64(c.Syllables) / float64(c.Spoken) }
+
+// Ease is how easy a text is to read, about 0 (very hard) to 100 (very easy);
+// short or long words lead beyond both. It is false for a text without words,
+// and for a language that no formula here was made for. The values of two
+// languages do not compare.
+//
+// English: the Flesch Reading Ease, as VA HSR&D's archive prints it. Spanish:
+// the perspicuity of Szigriszt-Pazos (1993), from memory.
+func Ease(c Count, language string) (ease float64, known bool) {
+	switch {
+	case c.Sentences == 0 || c.Spoken == 0:
+		return 0, false
+	case language == "en":
+		return 206.835 - 1.015*c.sentence() - 84.6*c.word(), true
+	case language == "es":
+		return 206.835 - c.sentence() - 62.3*c.word(), true
+	}
+	return 0, false
+}
+
+// Grade is the school year in the United States whose pupils read an English
+// text, by Flesch and Kincaid as VA HSR&D's archive prints it; false as Ease is.
+func Grade(c Count, language string) (grade float64, known bool) {
+	if language != "en" || c.Sentences == 0 || c.Spoken == 0 {
+		return 0, false
+	}
+	return 0.39*c.sentence() + 11.8*c.word() - 15.59, true
+}
