@@ -35,7 +35,7 @@ func (s *Site) faultRows() []faultRow {
 // the structure of the code gives it (SAE J2012, ISO 15031-6); nil where there
 // are none.
 func (s *Site) FaultCodes() *Index {
-	rows := s.faultRows()
+	rows := s.faults
 	if len(rows) == 0 {
 		return nil
 	}

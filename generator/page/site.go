@@ -9,6 +9,7 @@ import (
 	"baybinder/generator/finding"
 	"baybinder/generator/kit"
 	"baybinder/generator/manual"
+	"baybinder/generator/parallel"
 	"baybinder/generator/schedule"
 	"baybinder/generator/walk"
 	"baybinder/theme/words"
@@ -31,7 +32,7 @@ type Site struct {
 	Preview  bool
 
 	shown  map[*manual.Procedure]bool
-	faults int // fault codes that steps name
+	faults []faultRow // the fault codes that steps name
 	jobs   jobBook
 	plans  planBook
 	spoken map[*manual.Procedure][]string // the languages that a procedure is translated into
@@ -55,15 +56,20 @@ func NewSite(m *manual.Manual, walks *walk.Result, findings []finding.Finding, t
 			s.spoken[p] = append(s.spoken[p], t.Language)
 		}
 	}
-	s.Links = crosslink.Of(s.Shown)
-	s.faults = len(s.faultRows())
-	s.bookJobs()
-	s.plans = s.planBook()
-	for _, p := range s.Shown {
-		s.Kits.Of(p) // the books are full before pages are made side by side
-		s.Times.Of(p)
-	}
+	parallel.Do( // the books are full before pages are made side by side
+		func() { s.Links = crosslink.Of(s.Shown); s.faults = s.faultRows() },
+		func() { s.bookJobs(); s.plans = s.planBook() },
+		func() { fill(s.Shown, s.Kits.Of) },
+		func() { fill(s.Shown, s.Times.Of) },
+	)
 	return s
+}
+
+// fill asks a book for all procedures, so that it need not be written to again.
+func fill[T any](list []*manual.Procedure, of func(*manual.Procedure) T) {
+	for _, p := range list {
+		of(p)
+	}
 }
 
 // Changed forgets what was worked out of a procedure before it was bound anew.
@@ -153,7 +159,7 @@ func (s *Site) tabs() []Tab {
 	add(len(m.Hazards), w.Hazards, "hazards/index.html")
 	add(len(m.Holds), w.Holds, "holds/index.html")
 	add(len(m.Roles), w.Roles, "roles/index.html")
-	add(s.faults, w.FaultCodes, "codes.html")
+	add(len(s.faults), w.FaultCodes, "codes.html")
 	return append(all, Tab{Name: w.Snags, Address: "snags.html"})
 }
 

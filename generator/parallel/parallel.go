@@ -45,6 +45,9 @@ func Each(n int, do func(i int)) {
 	}
 }
 
+// Do calls different work, some at once, as Each does.
+func Do(work ...func()) { Each(len(work), func(i int) { work[i]() }) }
+
 // catch keeps the first panic of the workers; the others stop before their
 // next.
 func catch(fault *atomic.Pointer[Fault]) {

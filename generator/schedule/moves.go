@@ -106,8 +106,8 @@ func idle(p *manual.Procedure, wait *manual.Hold, t *touches) bool {
 	if t.all || t.live || t.calls {
 		return false
 	}
-	for n := range t.things {
-		if h, is := n.(*manual.Hold); is && h.Kind == "wait" {
+	for _, n := range t.things {
+		if h, is := n.Named.(*manual.Hold); is && h.Kind == "wait" {
 			return false
 		}
 	}

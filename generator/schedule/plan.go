@@ -273,8 +273,8 @@ func (m *line) task(s *manual.Step, t Task) {
 		net = m.touchedBy(s)
 		m.net[s] = net
 	}
-	for thing, changed := range net.things {
-		t.After = append(t.After, m.touch(thing, i, changed)...)
+	for _, n := range net.things {
+		t.After = m.touch(t.After, n, i)
 	}
 	if net.all {
 		t.After = append(t.After, m.since...)
@@ -296,22 +296,22 @@ func (m *line) touchedBy(s *manual.Step) *touches {
 	return m.Book.step(s)
 }
 
-// touch notes that a task touches a thing, and returns what it must follow.
-func (m *line) touch(thing manual.Named, task int, changes bool) (after []int) {
-	at := m.spots[thing]
+// touch notes that a task touches a thing, and adds what it must follow.
+func (m *line) touch(after []int, n thing, task int) []int {
+	at := m.spots[n.Named]
 	if at == nil {
 		at = &spot{changed: -1}
-		m.spots[thing] = at
+		m.spots[n.Named] = at
 	}
 	if at.changed >= 0 {
 		after = append(after, at.changed)
 	}
-	if !changes {
+	if !n.changed {
 		at.looked = append(at.looked, task)
 		return after
 	}
 	after = append(after, at.looked...)
-	at.changed, at.looked = task, nil
+	at.changed, at.looked = task, at.looked[:0]
 	return after
 }
 

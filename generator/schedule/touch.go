@@ -10,33 +10,55 @@ import (
 // common, where at least one of them changes it, leave the machine the same in
 // either order.
 type touches struct {
-	things map[manual.Named]bool // true: it is changed, false: it is looked at
-	all    bool                  // it may touch anything: nothing passes it
-	hands  bool                  // it opens, closes or changes the machine
-	live   bool                  // it brings energy back
-	calls  bool                  // it performs a procedure
+	things []thing
+	all    bool // it may touch anything: nothing passes it
+	hands  bool // it opens, closes or changes the machine
+	live   bool // it brings energy back
+	calls  bool // it performs a procedure
 }
 
-func newTouches() *touches { return &touches{things: map[manual.Named]bool{}} }
+// thing is a thing that is touched, once in a list: a step touches few.
+type thing struct {
+	manual.Named
+	changed bool // else it is looked at
+}
+
+func newTouches() *touches { return &touches{} }
 
 func (t *touches) look(list ...manual.Named) {
 	for _, n := range list {
-		if !t.things[n] {
-			t.things[n] = false
-		}
+		t.touch(n, false)
 	}
 }
 
 func (t *touches) change(list ...manual.Named) {
 	for _, n := range list {
-		t.things[n] = true
+		t.touch(n, true)
 	}
+}
+
+func (t *touches) touch(n manual.Named, changed bool) {
+	if at := t.find(n); at != nil {
+		at.changed = at.changed || changed
+		return
+	}
+	t.things = append(t.things, thing{n, changed})
+}
+
+// find is a thing of the list; nil where it is not touched.
+func (t *touches) find(n manual.Named) *thing {
+	for i := range t.things {
+		if t.things[i].Named == n {
+			return &t.things[i]
+		}
+	}
+	return nil
 }
 
 // add takes what another touches.
 func (t *touches) add(o *touches) {
-	for n, changed := range o.things {
-		t.things[n] = t.things[n] || changed
+	for _, n := range o.things {
+		t.touch(n.Named, n.changed)
 	}
 	t.all, t.hands = t.all || o.all, t.hands || o.hands
 	t.live, t.calls = t.live || o.live, t.calls || o.calls
@@ -47,8 +69,8 @@ func (t *touches) clash(o *touches) bool {
 	if t.all || o.all {
 		return true
 	}
-	for n, changed := range t.things {
-		if other, both := o.things[n]; both && (changed || other) {
+	for _, n := range t.things {
+		if other := o.find(n.Named); other != nil && (n.changed || other.changed) {
 			return true
 		}
 	}
@@ -156,8 +178,8 @@ func (b *Book) link(t *touches, p *manual.Procedure, l *manual.Link) {
 func (t *touches) call(p *manual.Procedure, callee *touches) {
 	t.add(callee)
 	t.calls = true
-	for n := range callee.things {
-		if tool, is := n.(*manual.Tool); is {
+	for _, n := range callee.things {
+		if tool, is := n.Named.(*manual.Tool); is {
 			t.tool(p.For.To, tool)
 		}
 	}
