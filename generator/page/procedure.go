@@ -170,9 +170,9 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 	v.Before = s.before(v.Up, p, k)
 	items := omission.Of(p, s.Walks.Of(p))
 	missed := s.missed(items)
-	told := s.stood(p.For.To, s.Walks.StandAtStart(p))
+	course, told := s.start(p), s.stood(p.For.To, s.Walks.StandAtStart(p))
 	for _, phase := range p.Phases {
-		v.Phases = append(v.Phases, s.phase(v.Up, p, phase))
+		v.Phases = append(v.Phases, s.phase(v.Up, course, phase))
 		tellChanges(v.Phases[len(v.Phases)-1].Parts, &told)
 	}
 	for i := range v.Phases {
@@ -180,7 +180,7 @@ func (s *Site) Procedure(p *manual.Procedure) *Procedure {
 	}
 	v.CloseOut = s.closeOut(p, items, missed)
 	v.TimeLine = s.timeLine(v.Up, p)
-	v.Stand = s.stood(p.For.To, s.Walks.Stand(p, nil))
+	v.Stand = s.standAfter(course, nil)
 	v.Checked = s.checked(p)
 	s.around(v, p)
 	v.Changes = s.changes(p)

@@ -32,14 +32,14 @@ func (s *Site) entries(o *manual.Order) []string { return s.sayAll(o, "labels", 
 // rounds shows the sub-steps once for each entry of an order, in its order. A
 // sub-step with between: is left out after the last. The first round has the
 // sub-steps' own anchors, so that see: and the indexes lead to it.
-func (s *Site) rounds(up string, p *manual.Procedure, st *manual.Step, o *manual.Order) []Step {
+func (s *Site) rounds(up string, c *course, st *manual.Step, o *manual.Order) []Step {
 	var out []Step
 	for i, label := range s.entries(o) {
 		for _, sub := range st.Subs {
 			if i == len(o.Labels)-1 && isBetween(sub) {
 				continue
 			}
-			v := s.step(up, p, sub)
+			v := s.step(up, c, sub)
 			v.Round = label
 			if i > 0 {
 				v.inRound(i + 1)

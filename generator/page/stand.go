@@ -18,7 +18,7 @@ type Stood struct {
 }
 
 func (s *Site) stood(m *manual.Machine, list []walk.Standing) []Stood {
-	var out []Stood
+	out := make([]Stood, 0, len(list))
 	for _, x := range list {
 		v := Stood{Name: s.labelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.where(m, x.Where)}
 		if x.Since != nil {
@@ -27,6 +27,25 @@ func (s *Site) stood(m *manual.Machine, list []walk.Standing) []Stood {
 		out = append(out, v)
 	}
 	return out
+}
+
+// course is a procedure and how things stood when it was last asked: they
+// change at few steps.
+type course struct {
+	*manual.Procedure
+	turn  int
+	stood []Stood
+}
+
+// start is the course of a procedure before its first step.
+func (s *Site) start(p *manual.Procedure) *course { return &course{Procedure: p, turn: -1} }
+
+// standAfter is how things stand after a step.
+func (s *Site) standAfter(c *course, st *manual.Step) []Stood {
+	if turn := s.Walks.Turn(c.Procedure, st); turn != c.turn {
+		c.turn, c.stood = turn, s.stood(c.For.To, s.Walks.Stand(c.Procedure, st))
+	}
+	return c.stood
 }
 
 // tellChanges marks the steps after which things stand otherwise than was last

@@ -12,7 +12,8 @@ import (
 )
 
 // phase makes a phase of a page.
-func (s *Site) phase(up string, p *manual.Procedure, phase *manual.Phase) Phase {
+func (s *Site) phase(up string, c *course, phase *manual.Phase) Phase {
+	p := c.Procedure
 	own := s.phaseOf(phase)
 	v := Phase{ID: "phase-" + phase.ID, Title: s.text(up, &own.Title)}
 	if own.Lead != nil {
@@ -32,20 +33,21 @@ func (s *Site) phase(up string, p *manual.Procedure, phase *manual.Phase) Phase 
 		if part.Prose != nil {
 			v.Parts = append(v.Parts, Part{Prose: s.wrapped(up, part.Prose)})
 		} else if n < len(phase.Steps) {
-			step := s.step(up, p, phase.Steps[n])
+			step := s.step(up, c, phase.Steps[n])
 			v.Parts = append(v.Parts, Part{Step: &step})
 			n++
 		}
 	}
 	for _, st := range phase.Steps[n:] { // a draft's translation may lack some
-		step := s.step(up, p, st)
+		step := s.step(up, c, st)
 		v.Parts = append(v.Parts, Part{Step: &step})
 	}
 	return v
 }
 
 // step makes a step with its sub-steps.
-func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
+func (s *Site) step(up string, c *course, st *manual.Step) Step {
+	p := c.Procedure
 	v := Step{Number: st.Number, Anchor: Anchor(st), When: s.conditions(p, st.Links), People: st.People}
 	v.Boxes = s.boxes(up, hazardsOf(p, st.Links))
 	if n := s.jobs.open[st]; n > 0 {
@@ -63,16 +65,16 @@ func (s *Site) step(up string, p *manual.Procedure, st *manual.Step) Step {
 	v.Tags = append(v.Tags, s.tags(st)...)
 	v.Computed = s.computed(st)
 	v.Posts = s.posts(st, v.Posts)
-	v.Stand = s.stood(p.For.To, s.Walks.Stand(p, st))
+	v.Stand = s.standAfter(c, st)
 	order := orderOf(st)
 	v.Entries = s.entriesOf(order, st)
 	for _, sub := range st.Subs {
 		if order == nil {
-			v.Subs = append(v.Subs, s.step(up, p, sub))
+			v.Subs = append(v.Subs, s.step(up, c, sub))
 		}
 	}
 	if order != nil {
-		v.Subs = s.rounds(up, p, st, order)
+		v.Subs = s.rounds(up, c, st, order)
 	}
 	return v
 }

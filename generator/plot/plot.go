@@ -6,6 +6,7 @@ import (
 	"html"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 )
@@ -274,7 +275,7 @@ func text(b *strings.Builder, x, y float64, anchor, words string) {
 }
 
 // at writes a place with one decimal, which is finer than a screen shows.
-func at(v float64) string { return strings.TrimSuffix(fmt.Sprintf("%.1f", v), ".0") }
+func at(v float64) string { return strings.TrimSuffix(strconv.FormatFloat(v, 'f', 1, 64), ".0") }
 
 // Steps puts limits in order and leaves out those that change nothing.
 func Steps(limits []Limit) []Limit {

@@ -3,6 +3,7 @@ package syntax
 import (
 	"bytes"
 	"strings"
+	"unicode/utf8"
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
@@ -120,6 +121,7 @@ type mdReader struct {
 	base int
 	src  []byte
 	buf  buffer
+	said bytes.Buffer // the words of a node
 }
 
 // buffer is a buffer in memory that the library's renderer writes to as it is.
@@ -203,10 +205,44 @@ func (m *mdReader) links(n ast.Node) []*Link {
 }
 
 func (m *mdReader) link(n ast.Node, address, title string, image bool) *Link {
-	return &Link{
-		Address: resolve(address), Title: resolve(title), Image: image,
-		Text: m.plain(n), HTML: m.words(n), At: m.linkPlace(n, address),
+	l := &Link{Address: resolve(address), Title: resolve(title), Image: image, At: m.linkPlace(n, address)}
+	if words := m.simple(n); words != "" {
+		l.Text, l.HTML = words, words
+	} else {
+		l.Text, l.HTML = m.plain(n), m.words(n)
 	}
+	return l
+}
+
+// simple is what stands in a node that holds one run of words and nothing that
+// is written otherwise in HTML: most links. It is "" for every other node.
+func (m *mdReader) simple(n ast.Node) string {
+	only, is := n.FirstChild().(*ast.Text)
+	if !is || only.NextSibling() != nil || only.Segment.Padding > 0 || only.SoftLineBreak() || only.HardLineBreak() {
+		return ""
+	}
+	words := m.file.Text[m.base+only.Segment.Start : m.base+only.Segment.Stop]
+	if strings.ContainsAny(words, "\\&<>\"") || !oneSpaced(words) {
+		return ""
+	}
+	return words
+}
+
+// oneSpaced says that a text has white space between words alone, one space at
+// a time.
+func oneSpaced[T string | []byte](text T) bool {
+	space := true // nothing stands before the first word
+	for i := range len(text) {
+		switch c := text[i]; {
+		case c == ' ' && !space:
+			space = true
+		case c <= ' ' || c >= utf8.RuneSelf: // it may be a space of another kind
+			return false
+		default:
+			space = false
+		}
+	}
+	return !space
 }
 
 // linkPlace is the place of a link: to its closing bracket where that is found,
@@ -288,6 +324,9 @@ func (m *mdReader) words(n ast.Node) string {
 // resolve takes backslashes and character references out of an address or a
 // title: &#106;avascript: must not pass for something else.
 func resolve(text string) string {
+	if !strings.ContainsAny(text, "\\&") {
+		return text
+	}
 	return string(util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations([]byte(text)))))
 }
 
@@ -306,7 +345,8 @@ func (m *mdReader) autoLink(n *ast.AutoLink) *Link {
 
 // plain is the words of a node, white space made one.
 func (m *mdReader) plain(n ast.Node) string {
-	var b strings.Builder
+	b := &m.said
+	b.Reset()
 	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if !entering {
 			if n.Type() == ast.TypeBlock {
@@ -329,7 +369,11 @@ func (m *mdReader) plain(n ast.Node) string {
 		}
 		return ast.WalkContinue, nil
 	})
-	return strings.Join(strings.Fields(b.String()), " ")
+	said := bytes.TrimSpace(b.Bytes())
+	if oneSpaced(said) {
+		return string(said)
+	}
+	return strings.Join(strings.Fields(string(said)), " ")
 }
 
 // span is the place of a block: from its first to its last line of text.

@@ -49,14 +49,17 @@ func named(list []name, n manual.Named) bool {
 
 // bare makes words comparable: small, without the signs around them.
 func bare(words []string) []string {
-	out := words[:0:0]
+	out := make([]string, 0, len(words))
 	for _, w := range words {
-		w = strings.TrimFunc(strings.ToLower(w), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
-		if w != "" {
+		if w = bareWord(w); w != "" {
 			out = append(out, w)
 		}
 	}
 	return out
+}
+
+func bareWord(w string) string {
+	return strings.TrimFunc(strings.ToLower(w), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
 }
 
 // actsInWords finds the steps that say an act of a thing of the machine and
@@ -145,18 +148,18 @@ func saidAct(text string, names map[string][]name) *said {
 	words := strings.Fields(text)
 	begins := true
 	for i, raw := range words {
-		plain := bare([]string{raw})
-		if len(plain) == 0 {
+		plain := bareWord(raw)
+		if plain == "" {
 			continue
 		}
 		if begins && !endsClause(raw) {
-			for _, v := range verbsByHead[plain[0]] {
+			for _, v := range verbsByHead[plain] {
 				if n := beside(words[i+1:], v, names); n != nil {
 					return &said{v, raw, n}
 				}
 			}
 		}
-		begins = endsClause(raw) || joiners[plain[0]]
+		begins = endsClause(raw) || joiners[plain]
 	}
 	return nil
 }

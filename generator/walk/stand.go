@@ -37,11 +37,21 @@ type change struct {
 // Stand is where things stand after a step and its sub-steps, in the order of
 // the machine file; after the last one where step is nil.
 func (r *Result) Stand(p *manual.Procedure, step *manual.Step) []Standing {
-	n := len(p.Steps)
-	if step != nil {
-		n = doneAfter(p, step)
+	return r.Of(p).standing(stepsDone(p, step))
+}
+
+// Turn counts the changes up to a step, as Stand takes it: between equal
+// counts things stand alike.
+func (r *Result) Turn(p *manual.Procedure, step *manual.Step) int {
+	turn, _ := slices.BinarySearchFunc(r.Of(p).changes, stepsDone(p, step)+1, func(c change, steps int) int { return c.after - steps })
+	return turn
+}
+
+func stepsDone(p *manual.Procedure, step *manual.Step) int {
+	if step == nil {
+		return len(p.Steps)
 	}
-	return r.Of(p).standing(n)
+	return doneAfter(p, step)
 }
 
 // StandAtStart is where things stand before the first step.
