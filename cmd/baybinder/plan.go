@@ -33,7 +33,6 @@ func (c *timesCommand) Run(g *globals, d *desk) error {
 	}
 	d.rests(r, p)
 	book := schedule.NewBook(r.Walks)
-	book.Of(p)
 	plan := book.Plan(p)
 	if c.CSV {
 		return d.table(secondRows(plan))

@@ -49,9 +49,7 @@ type Span struct {
 	People   int // 0 in a wait
 }
 
-// Plan makes the time line of a procedure. It reads the book and does not write
-// to it, once Of was asked for the procedure.
-func (b *Book) Plan(p *manual.Procedure) *Plan {
+func (b *Book) plan(p *manual.Procedure) *Plan {
 	m := b.line(p)
 	m.plan.Chain, m.plan.Critical = m.critical()
 	m.plan.People = max(m.plan.People, p.People, 1)

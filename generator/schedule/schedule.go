@@ -24,38 +24,42 @@ type Times struct {
 // Book makes and remembers the times of a manual's procedures.
 type Book struct {
 	walks  *walk.Result
-	times  map[*manual.Procedure]*Times
+	plans  map[*manual.Procedure]*Plan
 	called map[*manual.Procedure]*touches
 }
 
 // NewBook makes an empty book. The walks say what a reverse: link takes back.
 func NewBook(walks *walk.Result) *Book {
-	return &Book{walks: walks, times: map[*manual.Procedure]*Times{}, called: map[*manual.Procedure]*touches{}}
+	return &Book{walks: walks, plans: map[*manual.Procedure]*Plan{}, called: map[*manual.Procedure]*touches{}}
 }
 
 // Forget adds up the times of a procedure anew when they are asked for next.
 func (b *Book) Forget(p *manual.Procedure) {
-	delete(b.times, p)
+	delete(b.plans, p)
 	delete(b.called, p)
 }
 
 // Of is the time of a procedure with everything that it calls. Only steps at
 // the top that have no sub-steps with times, and the sub-steps, count. In a
 // ring of calls a procedure counts once.
-func (b *Book) Of(p *manual.Procedure) Times {
-	if t := b.times[p]; t != nil {
-		return *t
+func (b *Book) Of(p *manual.Procedure) Times { return b.Plan(p).Times }
+
+// Plan is the time line of a procedure. Asked again, the book is read and not
+// written to.
+func (b *Book) Plan(p *manual.Procedure) *Plan {
+	if plan := b.plans[p]; plan != nil {
+		return plan
 	}
-	b.times[p] = &Times{}
+	b.plans[p] = &Plan{}
 	for _, call := range p.Calls {
 		if to, is := call.To.(*manual.Procedure); is {
-			b.Of(to)
+			b.Plan(to)
 			b.touched(to)
 		}
 	}
-	plan := b.Plan(p)
-	b.times[p] = &plan.Times
-	return plan.Times
+	plan := b.plan(p)
+	b.plans[p] = plan
+	return plan
 }
 
 // Lead is the time in seconds and the people that a phase's first paragraph
