@@ -80,7 +80,7 @@ func (b *Bound) Again(p *manual.Procedure, f *source.File) []finding.Finding {
 	d.Procedure = p
 	d.outline()
 	own := notes{list: slices.Concat(d.reading, d.decoder.Findings)}
-	l := &linker{binder: b.binder, notes: &own, draft: d}
+	l := newLinker(b.binder, &own, d)
 	l.procedure()
 	for _, name := range d.pictures {
 		b.Manual.Pictures[name] = true
@@ -200,7 +200,7 @@ func (b *binder) bindProcedures() {
 	found := make([]notes, len(b.drafts))
 	b.outlines()
 	parallel.Each(len(b.drafts), func(i int) {
-		l := &linker{binder: b, notes: &found[i], draft: b.drafts[i]}
+		l := newLinker(b, &found[i], b.drafts[i])
 		l.procedure()
 		b.drafts[i].doc = nil // ten thousand of them would double the memory
 	})

@@ -16,7 +16,8 @@ import (
 // bind binds one link: by its kind where its address has one, else as a file
 // or a page elsewhere.
 func (l *linker) bind(raw *syntax.Link) *manual.Link {
-	link := &manual.Link{
+	link := l.links.New()
+	*link = manual.Link{
 		Kind: manual.UnknownLink, Address: raw.Address, Text: raw.Text, HTML: raw.HTML, Title: raw.Title, At: raw.At,
 	}
 	scheme, rest, has := manual.SplitAddress(plainAddress(raw.Address))
@@ -366,6 +367,9 @@ func (l *linker) people(link *manual.Link) {
 }
 
 func (l *linker) time(link *manual.Link) {
+	if link.Number = l.times[link.ID]; link.Number != nil {
+		return
+	}
 	q, err := quantity.Parse(link.ID, quantity.Duration)
 	if err == nil && q.Base() <= 0 {
 		l.bad(link, decode.Quantity.At(link.At, "a time must be longer than nothing").WithMend("write time:8min"))
@@ -376,4 +380,5 @@ func (l *linker) time(link *manual.Link) {
 		return
 	}
 	link.Number = &q
+	l.times[link.ID] = &q
 }

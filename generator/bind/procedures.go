@@ -9,6 +9,7 @@ import (
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 	"baybinder/generator/parallel"
+	"baybinder/generator/slab"
 	"baybinder/generator/source"
 	"baybinder/generator/syntax"
 )
@@ -21,6 +22,7 @@ type draft struct {
 	decoder  decode.Decoder
 	reading  []finding.Finding
 	pictures []string
+	steps    slab.Of[manual.Step]
 }
 
 // procedureFiles reads procedures/, some files at once.

@@ -1,10 +1,12 @@
 package bind
 
 import (
-	"fmt"
+	"strconv"
 
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+	"baybinder/generator/slab"
 	"baybinder/generator/syntax"
 )
 
@@ -14,6 +16,15 @@ type linker struct {
 	*notes
 	draft     *draft
 	noMachine bool // told already that machine links need a machine
+
+	links  slab.Of[manual.Link]
+	lists  slab.Of[*manual.Link]
+	blocks slab.Of[manual.Block]
+	times  map[string]*quantity.Quantity // by what is written: few differ
+}
+
+func newLinker(b *binder, own *notes, d *draft) *linker {
+	return &linker{binder: b, notes: own, draft: d, times: map[string]*quantity.Quantity{}}
 }
 
 func (l *linker) add(f finding.Finding) { l.notes.add(f) }
@@ -54,17 +65,18 @@ func (d *draft) outline() {
 				continue
 			}
 			n++
-			phase.Steps = append(phase.Steps, d.step(part.Item, phase, nil, fmt.Sprintf("%d.%d", i+1, n)))
+			phase.Steps = append(phase.Steps, d.step(part.Item, phase, nil, strconv.Itoa(i+1)+"."+strconv.Itoa(n)))
 		}
 		d.Phases = append(d.Phases, phase)
 	}
 }
 
 func (d *draft) step(item *syntax.Item, phase *manual.Phase, parent *manual.Step, number string) *manual.Step {
-	s := &manual.Step{Number: number, At: item.At, Of: d.Procedure, Phase: phase, Parent: parent, Name: stepName(item)}
+	s := d.steps.New()
+	*s = manual.Step{Number: number, At: item.At, Of: d.Procedure, Phase: phase, Parent: parent, Name: stepName(item)}
 	d.Steps = append(d.Steps, s)
 	for i, sub := range item.Subs {
-		s.Subs = append(s.Subs, d.step(sub, phase, s, fmt.Sprintf("%s.%d", number, i+1)))
+		s.Subs = append(s.Subs, d.step(sub, phase, s, number+"."+strconv.Itoa(i+1)))
 	}
 	return s
 }
@@ -102,11 +114,15 @@ func (l *linker) phase(p *syntax.Phase, phase *manual.Phase) {
 }
 
 func (l *linker) step(item *syntax.Item, s *manual.Step) {
-	for _, b := range item.Blocks {
-		block := l.block(b, s)
-		s.Blocks = append(s.Blocks, block)
-		if block.Role != manual.OnRefit {
-			s.Links = append(s.Links, block.Links...)
+	s.Blocks = l.blocks.Slice(len(item.Blocks))
+	for i, b := range item.Blocks {
+		s.Blocks[i] = l.block(b, s)
+		switch links := s.Blocks[i].Links; {
+		case s.Blocks[i].Role == manual.OnRefit:
+		case s.Links == nil:
+			s.Links = links
+		default:
+			s.Links = append(s.Links, links...)
 		}
 	}
 	for _, link := range s.Links {
@@ -127,8 +143,11 @@ func (l *linker) step(item *syntax.Item, s *manual.Step) {
 // can make it a note for the refit, or the reason.
 func (l *linker) block(b syntax.Block, s *manual.Step) manual.Block {
 	out := manual.Block{Para: b.Para, Parts: b.Parts, Plain: b.Plain, At: b.At}
-	for _, link := range b.Links {
-		out.Links = append(out.Links, l.bind(link))
+	if len(b.Links) > 0 {
+		out.Links = l.lists.Slice(len(b.Links))
+	}
+	for i, link := range b.Links {
+		out.Links[i] = l.bind(link)
 	}
 	if s != nil && b.Para && len(out.Links) > 0 {
 		switch first := out.Links[0]; {

@@ -13,6 +13,7 @@ import (
 	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
 
+	"baybinder/generator/slab"
 	"baybinder/generator/source"
 )
 
@@ -122,6 +123,7 @@ type mdReader struct {
 	src  []byte
 	buf  buffer
 	said bytes.Buffer // the words of a node
+	all  slab.Of[Link]
 }
 
 // buffer is a buffer in memory that the library's renderer writes to as it is.
@@ -188,12 +190,12 @@ func (m *mdReader) links(n ast.Node) []*Link {
 		}
 		switch n := n.(type) {
 		case *ast.Link:
-			out = append(out, m.link(n, string(n.Destination), string(n.Title), false))
+			out = append(out, m.link(n, n.Destination, n.Title, false))
 			for _, p := range picturesIn(n) {
-				out = append(out, m.link(p, string(p.Destination), string(p.Title), true))
+				out = append(out, m.link(p, p.Destination, p.Title, true))
 			}
 		case *ast.Image:
-			out = append(out, m.link(n, string(n.Destination), string(n.Title), true))
+			out = append(out, m.link(n, n.Destination, n.Title, true))
 		case *ast.AutoLink:
 			out = append(out, m.autoLink(n))
 		default:
@@ -204,8 +206,10 @@ func (m *mdReader) links(n ast.Node) []*Link {
 	return out
 }
 
-func (m *mdReader) link(n ast.Node, address, title string, image bool) *Link {
-	l := &Link{Address: resolve(address), Title: resolve(title), Image: image, At: m.linkPlace(n, address)}
+func (m *mdReader) link(n ast.Node, address, title []byte, image bool) *Link {
+	at, written := m.linkPlace(n, string(address))
+	l := m.all.New()
+	*l = Link{Address: resolve(written), Title: resolve(string(title)), Image: image, At: at}
 	if words := m.simple(n); words != "" {
 		l.Text, l.HTML = words, words
 	} else {
@@ -246,16 +250,18 @@ func oneSpaced[T string | []byte](text T) bool {
 }
 
 // linkPlace is the place of a link: to its closing bracket where that is found,
-// else its first sign.
-func (m *mdReader) linkPlace(n ast.Node, address string) source.Pos {
-	at := m.file.At(m.base+n.Pos(), m.base+n.Pos()+1)
+// else its first sign. Where its address stands in the file, it is the file's
+// own words that come back, and not one more copy of them.
+func (m *mdReader) linkPlace(n ast.Node, address string) (at source.Pos, written string) {
+	at = m.file.At(m.base+n.Pos(), m.base+n.Pos()+1)
 	rest, _, _ := strings.Cut(m.file.Text[at.Start:], "\n\n")
 	if ref := referenceOf(n); ref != nil {
 		at.End = at.Start + max(1, referenceEnd(rest, ref))
-		return at
+		return at, address
 	}
-	at.End = at.Start + max(1, inlineEnd(rest, address))
-	return at
+	end, written := inlineEnd(rest, address)
+	at.End = at.Start + max(1, end)
+	return at, written
 }
 
 // referenceOf is how a link names its address, where that is written elsewhere.
@@ -286,12 +292,13 @@ func referenceEnd(text string, ref *ast.ReferenceLink) int {
 }
 
 // inlineEnd is how long a link is whose address stands in it: [words](address),
-// without what may follow the address; 0 where that is not seen.
-func inlineEnd(text, address string) int {
+// without what may follow the address; 0 where that is not seen. It returns the
+// address where it stands there.
+func inlineEnd(text, address string) (end int, written string) {
 	for from := 0; ; {
 		i := strings.Index(text[from:], "](")
 		if i < 0 {
-			return 0
+			return 0, address
 		}
 		from += i + len("](")
 		inside := strings.TrimLeft(text[from:], " \t\n")
@@ -299,12 +306,12 @@ func inlineEnd(text, address string) int {
 		if !strings.HasPrefix(inside, address) {
 			continue
 		}
-		inside = inside[len(address):]
+		written, inside = inside[:len(address)], inside[len(address):]
 		if pointed {
 			inside = strings.TrimPrefix(inside, ">")
 		}
 		inside = strings.TrimPrefix(inside, ")")
-		return len(text) - len(inside)
+		return len(text) - len(inside), written
 	}
 }
 

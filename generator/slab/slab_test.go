@@ -1,0 +1,38 @@
+package slab_test
+
+import (
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"baybinder/generator/slab"
+)
+
+// Each value handed out is its own, whatever was asked for before.
+func TestValuesAreApart(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var s slab.Of[int]
+		var all [][]int
+		for i, n := range rapid.SliceOf(rapid.IntRange(0, 80)).Draw(t, "sizes") {
+			list := s.Slice(n)
+			if len(list) != n {
+				t.Fatalf("%d values, want %d", len(list), n)
+			}
+			for k := range list {
+				if list[k] != 0 {
+					t.Fatalf("a value is not zero")
+				}
+				list[k] = i + 1
+			}
+			_ = append(list, -1) // must not reach the next
+			all = append(all, list)
+		}
+		for i, list := range all {
+			for _, v := range list {
+				if v != i+1 {
+					t.Fatalf("list %d holds %d", i+1, v)
+				}
+			}
+		}
+	})
+}
