@@ -3,6 +3,7 @@ package decode
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"strings"
 
 	"baybinder/generator/manual"
@@ -77,13 +78,14 @@ func (d *Decoder) uses(n *syntax.Node, v reflect.Value, f field, key source.Pos)
 		v.Set(reflect.Append(v, one.Elem()))
 		return true
 	}
+	v.Grow(len(n.Items) + len(n.Pairs))
 	return d.idList(n, f, key, add)
 }
 
 // idList reads a list of ids, each of which may be a map with one pair, or a
 // map; add gets a nil value where there is only an id.
 func (d *Decoder) idList(n *syntax.Node, f field, key source.Pos, add func(string, source.Pos, *syntax.Node) bool) bool {
-	mend := fmt.Sprintf("write %s: [one, two]", f.name)
+	mend := func() string { return fmt.Sprintf("write %s: [one, two]", f.name) }
 	ok := true
 	switch n.Kind {
 	case syntax.List:
@@ -96,7 +98,7 @@ func (d *Decoder) idList(n *syntax.Node, f field, key source.Pos, add func(strin
 					ok = add(p.Key, p.KeyAt, p.Value) && ok
 				}
 			default:
-				ok = d.wrong(item, f, key, "a list of ids", mend)
+				ok = d.wrong(item, f, key, "a list of ids", mend())
 			}
 		}
 	case syntax.Map:
@@ -104,13 +106,14 @@ func (d *Decoder) idList(n *syntax.Node, f field, key source.Pos, add func(strin
 			ok = add(p.Key, p.KeyAt, p.Value) && ok
 		}
 	default:
-		ok = d.wrong(n, f, key, "a list of ids", mend)
+		ok = d.wrong(n, f, key, "a list of ids", mend())
 	}
 	return ok
 }
 
 // hazards reads a list of ids, or a map from id to overrides.
 func (d *Decoder) hazards(n *syntax.Node, out *[]manual.HazardUse, f field, key source.Pos) bool {
+	*out = slices.Grow(*out, len(n.Items)+len(n.Pairs))
 	return d.idList(n, f, key, func(id string, at source.Pos, over *syntax.Node) bool {
 		use, ok := manual.HazardUse{}, true
 		use.Set(id, at)

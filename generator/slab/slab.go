@@ -1,6 +1,8 @@
 // Package slab hands out many small values from few pieces of memory: a large manual has a million of them.
 package slab
 
+import "strings"
+
 // piece is how many values one piece of memory holds. What a procedure holds
 // fills a few, and hardly any stays empty.
 const piece = 32
@@ -20,4 +22,21 @@ func (s *Of[T]) Slice(n int) []T {
 	out := s.rest[:n:n]
 	s.rest = s.rest[n:]
 	return out
+}
+
+// Text is a slab of texts. Its zero value is ready.
+type Text struct{ b strings.Builder }
+
+// sheet is how many bytes of text one piece of memory holds.
+const sheet = 2 << 10
+
+// Keep is a text as a string, which stays as it is.
+func (t *Text) Keep(text []byte) string {
+	if t.b.Cap()-t.b.Len() < len(text) {
+		t.b = strings.Builder{} // what was kept lives on in the old one's memory
+		t.b.Grow(max(len(text), sheet))
+	}
+	start := t.b.Len()
+	t.b.Write(text)
+	return t.b.String()[start:]
 }

@@ -36,3 +36,23 @@ func TestValuesAreApart(t *testing.T) {
 		}
 	})
 }
+
+// A kept text stays what it was, whatever is kept after it and whatever becomes
+// of the bytes that it was made from.
+func TestTextsStay(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var s slab.Text
+		var kept []string
+		texts := rapid.SliceOf(rapid.StringN(0, -1, 3000)).Draw(t, "texts")
+		var buffer []byte
+		for _, text := range texts {
+			buffer = append(buffer[:0], text...)
+			kept = append(kept, s.Keep(buffer))
+		}
+		for i, text := range texts {
+			if kept[i] != text {
+				t.Fatalf("text %d became %q, was %q", i, kept[i], text)
+			}
+		}
+	})
+}

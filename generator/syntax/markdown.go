@@ -123,7 +123,10 @@ type mdReader struct {
 	src  []byte
 	buf  buffer
 	said bytes.Buffer // the words of a node
-	all  slab.Of[Link]
+
+	all   slab.Of[Link]
+	parts slab.Of[string]
+	text  slab.Text
 }
 
 // buffer is a buffer in memory that the library's renderer writes to as it is.
@@ -153,33 +156,40 @@ func (m *mdReader) block(n ast.Node) Block {
 	}
 	return Block{
 		Para:  para,
-		Parts: strings.Split(rendered, hole),
+		Parts: m.between(rendered),
 		Links: m.links(n),
 		Plain: m.plain(n),
 		At:    m.span(n),
 	}
 }
 
+// between is what stands before, between and behind the holes.
+func (m *mdReader) between(rendered string) []string {
+	parts := m.parts.Slice(1 + strings.Count(rendered, hole))
+	for i := range parts {
+		parts[i], rendered, _ = strings.Cut(rendered, hole)
+	}
+	return parts
+}
+
 // render is the HTML of a node.
 func (m *mdReader) render(n ast.Node) string {
 	m.buf.Reset()
-	if err := markdown.Renderer().Render(&m.buf, m.src, n); err != nil {
-		return "" // a buffer does not fail to be written
-	}
-	return m.buf.String()
+	m.write(n)
+	return m.text.Keep(m.buf.Bytes())
 }
 
 // inside is the HTML of what a node holds.
 func (m *mdReader) inside(n ast.Node) string {
-	if only := n.FirstChild(); only != nil && only.NextSibling() == nil {
-		return strings.TrimSuffix(m.render(only), "\n")
-	}
-	var all strings.Builder
+	m.buf.Reset()
 	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
-		all.WriteString(m.render(c))
+		m.write(c)
 	}
-	return strings.TrimSuffix(all.String(), "\n")
+	return m.text.Keep(bytes.TrimSuffix(m.buf.Bytes(), []byte("\n")))
 }
+
+// write adds the HTML of a node. A buffer does not fail to be written.
+func (m *mdReader) write(n ast.Node) { _ = markdown.Renderer().Render(&m.buf, m.src, n) }
 
 // links are the links of a node in reading order, one for each hole.
 func (m *mdReader) links(n ast.Node) []*Link {
@@ -378,7 +388,7 @@ func (m *mdReader) plain(n ast.Node) string {
 	})
 	said := bytes.TrimSpace(b.Bytes())
 	if oneSpaced(said) {
-		return string(said)
+		return m.text.Keep(said)
 	}
 	return strings.Join(strings.Fields(string(said)), " ")
 }
