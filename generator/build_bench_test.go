@@ -65,7 +65,7 @@ func benchmarkBuild(b *testing.B, n int) {
 // asTheProgram has garbage collected as late as the program has it, by its
 // main.go.
 func asTheProgram(b *testing.B) {
-	percent, limit := debug.SetGCPercent(400), debug.SetMemoryLimit(900<<20)
+	percent, limit := debug.SetGCPercent(400), debug.SetMemoryLimit(950<<20)
 	b.Cleanup(func() {
 		debug.SetGCPercent(percent)
 		debug.SetMemoryLimit(limit)

@@ -23,6 +23,7 @@ type draft struct {
 	reading  []finding.Finding
 	pictures []string
 	steps    slab.Of[manual.Step]
+	numbers  slab.Text
 }
 
 // procedureFiles reads procedures/, some files at once.

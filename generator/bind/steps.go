@@ -65,10 +65,15 @@ func (d *draft) outline() {
 				continue
 			}
 			n++
-			phase.Steps = append(phase.Steps, d.step(part.Item, phase, nil, strconv.Itoa(i+1)+"."+strconv.Itoa(n)))
+			phase.Steps = append(phase.Steps, d.step(part.Item, phase, nil, d.number(strconv.Itoa(i+1), n)))
 		}
 		d.Phases = append(d.Phases, phase)
 	}
+}
+
+// number is the number of the n-th step below another, or below a phase.
+func (d *draft) number(above string, n int) string {
+	return d.numbers.Keep(strconv.AppendInt(append(append(make([]byte, 0, 16), above...), '.'), int64(n), 10))
 }
 
 func (d *draft) step(item *syntax.Item, phase *manual.Phase, parent *manual.Step, number string) *manual.Step {
@@ -76,7 +81,7 @@ func (d *draft) step(item *syntax.Item, phase *manual.Phase, parent *manual.Step
 	*s = manual.Step{Number: number, At: item.At, Of: d.Procedure, Phase: phase, Parent: parent, Name: stepName(item)}
 	d.Steps = append(d.Steps, s)
 	for i, sub := range item.Subs {
-		s.Subs = append(s.Subs, d.step(sub, phase, s, number+"."+strconv.Itoa(i+1)))
+		s.Subs = append(s.Subs, d.step(sub, phase, s, d.number(number, i+1)))
 	}
 	return s
 }

@@ -28,7 +28,7 @@ func (s *Of[T]) Slice(n int) []T {
 type Text struct{ b strings.Builder }
 
 // sheet is how many bytes of text one piece of memory holds.
-const sheet = 2 << 10
+const sheet = 1 << 10
 
 // Keep is a text as a string, which stays as it is.
 func (t *Text) Keep(text []byte) string {

@@ -274,7 +274,8 @@ func (y *yamlReader) node(n ast.Node) *Node {
 		return y.null(t)
 	case ast.ScalarNode:
 		quoted := t.Type == token.SingleQuoteType || t.Type == token.DoubleQuoteType
-		return &Node{Kind: Scalar, Text: t.Value, Quoted: quoted, At: y.pos(t)}
+		at := y.pos(t)
+		return &Node{Kind: Scalar, Text: asWritten(at, t.Value), Quoted: quoted, At: at}
 	}
 	y.refuse(y.pos(t), words{"this YAML is not part of the format", "write a text, a list or a map"})
 	return &Node{Kind: Empty, At: y.pos(t)}
@@ -287,7 +288,16 @@ func (y *yamlReader) null(t *token.Token) *Node {
 		at.End = at.Start
 		return &Node{Kind: Empty, At: at}
 	}
-	return &Node{Kind: Scalar, Text: t.Value, At: at}
+	return &Node{Kind: Scalar, Text: asWritten(at, t.Value), At: at}
+}
+
+// asWritten is the file's own words where they are the value, and not one more
+// copy of them: most of a front matter is ids, and they are kept.
+func asWritten(at source.Pos, value string) string {
+	if words := strings.Trim(at.Text(), `"'`); words == value {
+		return words
+	}
+	return value
 }
 
 func (y *yamlReader) sequence(n *ast.SequenceNode) *Node {
@@ -315,7 +325,8 @@ func (y *yamlReader) pairs(values []*ast.MappingValueNode) *Node {
 			y.refuse(y.pos(key), words{"a key over several lines", "put one key a line, with the same indent"})
 			continue
 		}
-		pair := Pair{Key: key.Value, KeyAt: y.pos(key), Value: y.node(v.Value)}
+		at := y.pos(key)
+		pair := Pair{Key: asWritten(at, key.Value), KeyAt: at, Value: y.node(v.Value)}
 		if first, twice := seen[pair.Key]; twice {
 			y.twice(pair, first)
 			continue

@@ -3,6 +3,7 @@ package syntax
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"github.com/goccy/go-yaml/token"
 
@@ -100,7 +101,10 @@ func (y *yamlReader) indent(t *token.Token) {
 func (y *yamlReader) raw(start int, value string) string {
 	text := y.file.Text[start:]
 	end := 0
-	for _, r := range strings.Join(strings.Fields(value), "") {
+	for _, r := range value {
+		if unicode.IsSpace(r) {
+			continue
+		}
 		i := strings.IndexRune(text[end:], r)
 		if i < 0 {
 			break
