@@ -55,7 +55,7 @@ func allLinks(p *manual.Procedure) []*manual.Link {
 // of a phase's first paragraph. Anything else outside the steps is shown and
 // is no use.
 func uses(p *manual.Procedure) []*manual.Link {
-	var out []*manual.Link
+	out := make([]*manual.Link, 0, 4*len(p.Steps))
 	for _, phase := range p.Phases {
 		if phase.Lead == nil {
 			continue

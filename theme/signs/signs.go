@@ -13,6 +13,7 @@ import (
 	"html"
 	"slices"
 	"strings"
+	"sync"
 )
 
 //go:embed *.svg
@@ -165,31 +166,42 @@ func (s Sign) SVG() []byte {
 // an empty one gives the registered name, so that no sign is mute. It is empty
 // for a sign that is not in the table.
 func (s Sign) Inline(class, label string) string {
-	svg := s.SVG()
-	if svg == nil {
+	drawing, known := drawings()[s.Number]
+	if !known {
 		return ""
 	}
 	if label == "" {
 		label = s.Name
 	}
-	return inline(string(svg), class, `role="img" aria-label="`+html.EscapeString(label)+`"`)
+	return inline(drawing, class, `role="img" aria-label="`+html.EscapeString(label)+`"`)
 }
 
 // Alert returns the safety alert symbol, a triangle with an exclamation mark
 // cut out of it, ready to stand in an HTML page. It takes the colour of the
 // text around it. It is hidden from screen readers, because the signal word it
 // stands beside says the same.
-func Alert() string {
-	b, err := files.ReadFile("alert.svg")
-	if err != nil {
-		return ""
+func Alert() string { return inline(drawings()["alert"], "alert", `aria-hidden="true"`) }
+
+// drawings are what stands in each drawing file's svg element, without title
+// and line breaks, by sign: pages show the same few many times.
+var drawings = sync.OnceValue(func() map[string]string {
+	out := map[string]string{}
+	for _, name := range append([]string{"alert"}, numbers()...) {
+		if svg, err := files.ReadFile(name + ".svg"); err == nil {
+			out[name] = bare(string(svg))
+		}
 	}
-	return inline(string(b), "alert", `aria-hidden="true"`)
+	return out
+})
+
+func numbers() (out []string) {
+	for _, s := range table {
+		out = append(out, s.Number)
+	}
+	return out
 }
 
-// inline turns a drawing file into an element for a page, with attrs in place
-// of the file's own namespace.
-func inline(svg, class, attrs string) string {
+func bare(svg string) string {
 	_, svg, _ = strings.Cut(svg, "<svg")
 	_, svg, _ = strings.Cut(svg, ">")
 	if before, rest, ok := strings.Cut(svg, "<title>"); ok {
@@ -197,15 +209,18 @@ func inline(svg, class, attrs string) string {
 		svg = before + after
 	}
 	var b strings.Builder
-	b.WriteString("<svg ")
-	if class != "" {
-		b.WriteString(`class="` + html.EscapeString(class) + `" `)
-	}
-	b.WriteString(attrs + ` viewBox="0 0 64 64">`)
 	for line := range strings.Lines(svg) {
 		b.WriteString(strings.TrimSpace(line))
 	}
 	return b.String()
+}
+
+// inline turns a drawing into an element for a page.
+func inline(drawing, class, attrs string) string {
+	if class != "" {
+		attrs = `class="` + html.EscapeString(class) + `" ` + attrs
+	}
+	return "<svg " + attrs + ` viewBox="0 0 64 64">` + drawing
 }
 
 // Nearest returns the number of the sign that a number not found may have been
