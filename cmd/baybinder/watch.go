@@ -156,7 +156,7 @@ func (w *writing) all(ctx context.Context) error {
 func (w *writing) tell(r *generator.Result) string {
 	var text strings.Builder
 	if len(r.Findings) > 0 {
-		_ = finding.Text(&text, r.Findings, finding.TextOptions{Rules: check.Catalogue()})
+		_ = finding.Text(&text, r.Findings, finding.TextOptions{Rules: check.Catalogue(), First: check.Causes()})
 	}
 	if now := strings.TrimRight(text.String(), "\n"); now != w.told {
 		w.told = now

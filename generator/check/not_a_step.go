@@ -1,0 +1,89 @@
+package check
+
+import (
+	"regexp"
+	"strings"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+var notAStep = finding.Rule{
+	Code:  "not-a-step",
+	Level: finding.Advice,
+	Title: "An act or a hold that stands outside the numbered steps",
+	Why:   "Only a numbered list under a phase holds steps. What stands beside it is shown on the page and does nothing: it has no number to call out, and what is taken off or switched off there counts as on.",
+	Mend:  "Write it as a numbered step: 1. and a space at the margin. Where the thing is only mentioned, link it with part:, fastener:, energy:, fluid: or setting:.",
+}
+
+func runNotAStep(_ *Context, p *manual.Procedure) []finding.Finding {
+	var found []finding.Finding
+	for b := range proseBlocks(p) {
+		for _, link := range b.Links {
+			if link.Kind.Act == manual.NoAct && !link.Is("hold") {
+				continue
+			}
+			found = append(found, notAStep.At(link.At, "%s: stands outside the numbered steps: it is shown, and does nothing", link.Kind.Name).
+				WithMend("%s", stepMend(b, link)))
+			break // one a block: the mend moves all of it
+		}
+	}
+	return found
+}
+
+// proseBlocks are the blocks of a procedure that belong to no step.
+func proseBlocks(p *manual.Procedure) func(yield func(*manual.Block) bool) {
+	steps := map[*manual.Block]bool{}
+	for _, s := range p.Steps {
+		for i := range s.Blocks {
+			steps[&s.Blocks[i]] = true
+		}
+	}
+	return func(yield func(*manual.Block) bool) {
+		for b := range blocks(p) {
+			if !steps[b] && !yield(b) {
+				return
+			}
+		}
+	}
+}
+
+// numberedByHand is how a step begins that a word processor or a hand numbered:
+// "Step 2.", "Paso 2:", "2 -", "a)".
+var numberedByHand = regexp.MustCompile(`^(?i:(?:step|paso|stage)\s+\d+\s*[.:)–-]?|\d+\s*[–:-]|[a-z]\))\s*`)
+
+// stepMend says how to make a step of a block.
+func stepMend(b *manual.Block, link *manual.Link) string {
+	plain := strings.TrimSpace(b.Plain)
+	switch by := strings.TrimSpace(numberedByHand.FindString(plain)); {
+	case !b.Para:
+		return "number the list: start its lines with 1. and not with -"
+	case by != "":
+		return "write 1. at the margin in place of " + by + "; the numbers that people read are made by the page"
+	}
+	if word := mentionOf(link); word != "" {
+		return "write it as a step, 1. at the margin, or as a mention, " + word + ":" + link.ID
+	}
+	return "write it as a step, with 1. at the margin, under the phase that it belongs to"
+}
+
+// mentionOf is the kind that only mentions what a link acts on, or "".
+func mentionOf(link *manual.Link) string {
+	switch link.To.(type) {
+	case *manual.Part:
+		return "part"
+	case *manual.Fastener:
+		return "fastener"
+	case *manual.Energy:
+		return "energy"
+	case *manual.Point:
+		return "point"
+	case *manual.Fluid:
+		return "fluid"
+	case *manual.Setting:
+		return "setting"
+	case *manual.Procedure:
+		return "see"
+	}
+	return ""
+}
