@@ -185,7 +185,7 @@ func (l *linker) front() {
 func (l *linker) hazardUse(use *manual.HazardUse) {
 	lead(l.notes, l.hazards, &use.Ref)
 	if use.Over != nil {
-		leadAll(l.notes, l.tools, use.Over.Wear)
+		leadAll(l.notes, l.tools.asking(", kind: ppe"), use.Over.Wear)
 	}
 	use.Met = override(use.To, use.Over)
 }

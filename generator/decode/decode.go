@@ -45,8 +45,17 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 			WithMend("write its fields, one a line: name: …"))
 	}
 	fields, ok := fieldsOf(v.Type()), true
+	told := 0 // findings before the last pair
 	for i, p := range n.Pairs {
 		f, known := find(fields, p.Key)
+		if i > 0 && !known {
+			if comma, is := decimalComma(n.Pairs[i-1].Value, p); is {
+				d.Findings = d.Findings[:told]
+				ok = d.add(comma)
+				continue
+			}
+		}
+		told = len(d.Findings)
 		if !known && i > 0 && notIndented(n.Pairs[i-1], p) {
 			ok = d.add(UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key).
 				WithMend("write two spaces before it, so that it stands under %s:", n.Pairs[i-1].Key))
@@ -78,6 +87,9 @@ func isLabel(name string) bool { return name == "name" || name == "title" }
 
 func (d *Decoder) unknownField(p syntax.Pair, fields []field, what string) bool {
 	f := UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key)
+	if mend := otherName(p.Key, fields); mend != "" {
+		return d.add(f.WithMend("%s", mend))
+	}
 	if near := nearest.Of(p.Key, names(fields)); near != "" {
 		return d.add(f.WithMend("did you mean %s?", near))
 	}
@@ -140,7 +152,7 @@ func (d *Decoder) word(n *syntax.Node, f field, key source.Pos, set func(string)
 	}
 	if len(f.one) > 0 && !contains(f.one, n.Text) {
 		finding := WrongType.At(n.At, "%s cannot be %q", f.name, n.Text)
-		if near := nearest.Of(n.Text, f.one); near != "" {
+		if near := nearest.Spelled(n.Text, f.one); near != "" {
 			return d.add(finding.WithMend("did you mean %s? It is one of: %s", near, strings.Join(f.one, ", ")))
 		}
 		return d.add(finding.WithMend("write one of: %s", strings.Join(f.one, ", ")))
