@@ -69,11 +69,26 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 	}
 	for _, f := range fields {
 		if f.need && n.Get(f.name) == nil {
-			d.add(MissingField.At(at, "%s has no %s", what, f.name).WithMend("write %s: …", f.name))
+			d.add(MissingField.At(at, "%s has no %s", what, f.name).WithMend("%s", mendMissing(f, v.Type())))
 			ok = ok && isLabel(f.name)
 		}
 	}
 	return ok
+}
+
+// mendMissing says how a field is written, and what it is.
+func mendMissing(f field, in reflect.Type) string {
+	like := "…"
+	switch {
+	case len(f.one) > 0:
+		return fmt.Sprintf("write %s: and one of %s", f.name, strings.Join(f.one, ", "))
+	case in.FieldByIndex(f.index).Type.Kind() == reflect.Slice:
+		like = "[ … ]"
+	}
+	if f.doc == "" || isLabel(f.name) {
+		return fmt.Sprintf("write %s: %s", f.name, like)
+	}
+	return fmt.Sprintf("write %s: %s (%s)", f.name, like, f.doc)
 }
 
 // notIndented says that a line was meant to stand under the one before it, which

@@ -176,6 +176,10 @@ func (d *docReader) body(tree ast.Node) {
 func (d *docReader) heading(n *ast.Heading) {
 	title := d.block(n)
 	at := d.file.At(d.base+n.Pos(), title.At.End)
+	if n.Level == 1 && d.phase == nil {
+		d.add(Heading.At(at, "a heading at level 1").WithMend("take it out where it is the job's name, which the front matter's title has; phases are headings at level 2: ## %s", title.Plain))
+		return
+	}
 	if n.Level != 2 {
 		d.add(Heading.At(at, "a heading at level %d", n.Level).WithMend("phases are headings at level 2: ## %s", title.Plain))
 		return
@@ -295,12 +299,19 @@ func (d *docReader) brokenLinks(tree ast.Node) {
 		middle := t.Segment.Start + i
 		if start := openingBracket(d.src[:middle]); start >= 0 {
 			d.unread = true
-			d.add(Syntax.At(d.file.At(d.base+start, d.base+t.Segment.Stop), "this is not read as a link").
-				WithMend("write the address without spaces and close it: [](time:20min); a literal bracket is written \\["))
+			f := Syntax.At(d.file.At(d.base+start, d.base+t.Segment.Stop), "this is not read as a link")
+			if isPicture(d.src, start) {
+				d.add(f.WithMend("write the file's name without spaces, and name the file so; or put < and > around it: ![words](<pictures/belt path.png>)"))
+				return ast.WalkContinue, nil
+			}
+			d.add(f.WithMend("write the address without spaces and close it: [](time:20min); a literal bracket is written \\["))
 		}
 		return ast.WalkContinue, nil
 	})
 }
+
+// isPicture says that a bracket opens the words of a picture.
+func isPicture(text []byte, bracket int) bool { return bracket > 0 && text[bracket-1] == '!' }
 
 // openingBracket finds the bracket of the same paragraph that a closing one at
 // the end of the text belongs to, or -1. One after a backslash is a letter.
