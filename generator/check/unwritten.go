@@ -17,7 +17,7 @@ var unwritten = finding.Rule{
 }
 
 // templateWords are what begin writes to be written over.
-var templateWords = regexp.MustCompile(`\b(?:Say|say|Show) here (?:how|what|where)\b|(?m:^(?:summary: )?)(Say in one sentence what is done|Say what the job is for)\b`)
+var templateWords = regexp.MustCompile(`\b(?:Say|say|Show) here (?:how|what|where)\b|\b(?:Diga|diga|Muestre) aquí (?:cómo|qué|dónde)|(?m:^(?:summary: )?)(Say in one sentence what is done|Say what the job is for|Diga en una frase qué se hace|Diga para qué es el trabajo)\b`)
 
 func runUnwritten(_ *Context, p *manual.Procedure) []finding.Finding {
 	if p.Draft() {
