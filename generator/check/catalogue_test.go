@@ -134,8 +134,8 @@ func TestEveryCodeHasAFailingAndACleanCase(t *testing.T) {
 
 func TestExamplesAreShort(t *testing.T) {
 	for _, r := range Catalogue() {
-		if slices.Contains(walkCodes, r.Code) {
-			continue
+		if r.Code == "too-many-conditions" {
+			continue // nobody reads a job of a dozen conditions in a terminal
 		}
 		bad, good, ok := Example(r.Code)
 		if !ok || !strings.Contains(bad, "\n> ") || strings.Contains(good, "\n> ") || bad == good {

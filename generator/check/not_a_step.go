@@ -2,6 +2,7 @@ package check
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"baybinder/generator/finding"
@@ -16,11 +17,14 @@ var notAStep = finding.Rule{
 	Mend:  "Write it as a numbered step: 1. and a space at the margin. Where the thing is only mentioned, link it with part:, fastener:, energy:, fluid: or setting:.",
 }
 
+// ofAStep are the kinds that mean something in a step only, besides acts.
+var ofAStep = []string{"hold", "on", "why", "each", "between", "if-not", "if", "again", "optional"}
+
 func runNotAStep(_ *Context, p *manual.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for b := range proseBlocks(p) {
 		for _, link := range b.Links {
-			if link.Kind.Act == manual.NoAct && !link.Is("hold") {
+			if link.Kind.Act == manual.NoAct && !slices.Contains(ofAStep, link.Kind.Name) {
 				continue
 			}
 			found = append(found, notAStep.At(link.At, "%s: stands outside the numbered steps: it is shown, and does nothing", link.Kind.Name).
@@ -60,6 +64,9 @@ func stepMend(b *manual.Block, link *manual.Link) string {
 		return "number the list: start its lines with 1. and not with -"
 	case by != "":
 		return "write 1. at the margin in place of " + by + "; the numbers that people read are made by the page"
+	}
+	if link.Is("on") || link.Is("why") {
+		return "begin the paragraph in the column of its step's words: three spaces in, behind 10. and more four"
 	}
 	if word := mentionOf(link); word != "" {
 		return "write it as a step, 1. at the margin, or as a mention, " + word + ":" + link.ID
