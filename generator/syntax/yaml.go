@@ -350,6 +350,8 @@ func (y *yamlReader) failed(err error) finding.Finding {
 	switch {
 	case w == misplaced && y.tooFarIn(at):
 		return deeper.at(at)
+	case w == notEnded && pastedSpace.MatchString(at.Text()):
+		return pasted.at(at)
 	case w == notEnded && noSpaceColon.MatchString(at.Text()):
 		return glued.at(at)
 	case w == openMap:
@@ -364,6 +366,9 @@ func (y *yamlReader) failed(err error) finding.Finding {
 
 // noSpaceColon is a key with its text set against the colon.
 var noSpaceColon = regexp.MustCompile(`^[A-Za-z0-9-]+:[^\s/]`)
+
+// pastedSpace is a key with a space behind it that is none to YAML.
+var pastedSpace = regexp.MustCompile(`^[A-Za-z0-9-]+:[\x{00A0}\x{2007}\x{202F}\x{2003}]`)
 
 // tooFarIn says that a line begins further in than the key above it, which holds
 // a text already: nothing can stand under that.
@@ -433,6 +438,7 @@ var (
 	deeper      = words{"this line stands further in than the one above it, which takes nothing under it", "begin it in the column of the keys around it; where # was taken away, take the space behind it away too"}
 	notEnded    = words{"a key where the text before it has not ended", "put one key a line, with the same indent"}
 	glued       = words{"a colon without a space after it", "write a space after the colon"}
+	pasted      = words{"a space after the colon that is none: it was pasted from a word processor", "write a plain space after the colon"}
 	misplaced   = words{"something that does not belong here", "look at the indent of this line and the one above; " + quoteMend}
 	openMap     = words{"a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"}
 	openList    = words{"a list in [ ] that is not whole", "write commas between the entries, and ] at the end"}
