@@ -144,6 +144,10 @@ func (d *Document) readFront() []finding.Finding {
 		d.Front, d.Broken = nil, true
 		return []finding.Finding{Syntax.At(d.FrontAt, "the line --- that opens the front matter has spaces in it").WithMend("take the spaces away")}
 	}
+	if first := strings.TrimSpace(f.Line(1)); first != "---" && first != "" && strings.Trim(first, "-—–") == "" {
+		d.Front, d.Broken = nil, true
+		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter opens with %s", first).WithMend("write --- above and below it: three hyphens, which a word processor may make one long dash of")}
+	}
 	return nil
 }
 
