@@ -22,7 +22,7 @@ var ofAStep = []string{"hold", "on", "why", "each", "between", "if-not", "if", "
 
 func runNotAStep(_ *Context, p *manual.Procedure) []finding.Finding {
 	var found []finding.Finding
-	for b := range proseBlocks(p) {
+	for _, b := range proseBlocks(p) {
 		for _, link := range b.Links {
 			if link.Kind.Act == manual.NoAct && !slices.Contains(ofAStep, link.Kind.Name) {
 				continue
@@ -35,21 +35,23 @@ func runNotAStep(_ *Context, p *manual.Procedure) []finding.Finding {
 	return found
 }
 
-// proseBlocks are the blocks of a procedure that belong to no step.
-func proseBlocks(p *manual.Procedure) func(yield func(*manual.Block) bool) {
-	steps := map[*manual.Block]bool{}
-	for _, s := range p.Steps {
-		for i := range s.Blocks {
-			steps[&s.Blocks[i]] = true
-		}
+// proseBlocks are the blocks of a procedure's text that belong to no step.
+func proseBlocks(p *manual.Procedure) []*manual.Block {
+	var out []*manual.Block
+	for i := range p.Intro {
+		out = append(out, &p.Intro[i])
 	}
-	return func(yield func(*manual.Block) bool) {
-		for b := range blocks(p) {
-			if !steps[b] && !yield(b) {
-				return
+	for _, phase := range p.Phases {
+		if phase.Lead != nil {
+			out = append(out, phase.Lead)
+		}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				out = append(out, part.Prose)
 			}
 		}
 	}
+	return out
 }
 
 // numberedByHand is how a step begins that a word processor or a hand numbered:
