@@ -33,7 +33,7 @@ func TestThePatternsOfANewMachineCanBeRead(t *testing.T) {
 		t.Fatal(err)
 	}
 	_, body, _ := strings.Cut(string(text), "\n") // without the line for editors
-	patterns := regexp.MustCompile(`(?m)^# (  )?([a-z-]+:|- \{)`).ReplaceAllString(body, "$1$2")
+	patterns := regexp.MustCompile(`(?m)^#(  )?([a-z-]+:|- \{)`).ReplaceAllString(body, "$1$2")
 	if err := os.WriteFile(full, []byte(patterns), 0o644); err != nil {
 		t.Fatal(err)
 	}

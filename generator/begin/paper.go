@@ -15,6 +15,7 @@ import (
 
 // paper is the text of a procedure on its way, and what its steps use.
 type paper struct {
+	*speech
 	machine *manual.Machine
 	locks   *manual.Locks
 	lead    string // the first paragraph of each phase
@@ -51,6 +52,9 @@ func (p *paper) phase(title string) {
 func (p *paper) say(on conditions, act string, beside ...string) {
 	p.step++
 	words := slices.DeleteFunc(beside, func(s string) bool { return s == "" })
+	for i := range words {
+		words[i] = capital(words[i])
+	}
 	fmt.Fprintf(&p.body, "%d. %s\n", p.step, strings.Join(slices.Insert(words, 0, p.order(on, act)), " "))
 }
 
@@ -65,20 +69,20 @@ func (p *paper) order(on conditions, act string) string {
 	if len(on) == 0 {
 		return capital(act) + "."
 	}
-	return "On units " + p.units(on) + ": " + act + "."
+	return fmt.Sprintf(p.onUnits, p.units(on)) + act + "."
 }
 
 // units is "with an enclosed cab and without a canopy".
 func (p *paper) units(on conditions) string {
 	var each []string
 	for _, c := range on {
-		sign, word := "", "with "
+		sign, word := "", p.with
 		if c.not {
-			sign, word = "!", "without "
+			sign, word = "!", p.without
 		}
 		each = append(each, link(word+p.option(c.option), "when:"+sign+c.option))
 	}
-	return strings.Join(each, " and ")
+	return strings.Join(each, p.and)
 }
 
 // option is the words of an option.
@@ -103,8 +107,15 @@ func link(words, address string) string {
 // of is a link that mentions a thing, or does something to it.
 func of(kind, words string, n manual.Named) string { return link(words, kind+":"+n.Base().ID) }
 
-// the is a link with the thing's own name.
-func the(kind string, n manual.Named) string { return "the " + of(kind, n.Label(), n) }
+// named is a link with the thing's own name.
+func (p *paper) named(kind string, n manual.Named) string {
+	return fmt.Sprintf(p.the, of(kind, n.Label(), n))
+}
+
+// act is a link that does something to a thing, in words that name it.
+func act(kind, words string, n manual.Named) string {
+	return of(kind, fmt.Sprintf(words, n.Label()), n)
+}
 
 // tool names a tool in the step.
 func (p *paper) tool(kind string, t *manual.Tool, words string) string {
@@ -113,16 +124,16 @@ func (p *paper) tool(kind string, t *manual.Tool, words string) string {
 	return of(kind, words, t)
 }
 
-// usedTools is "Use the socket and the spanner." for the tools of a step.
-func (p *paper) usedTools(before string, tools []*manual.Tool) string {
+// usedTools is "use the socket and the spanner." for the tools of a step.
+func (p *paper) usedTools(tools []*manual.Tool) string {
 	if len(tools) == 0 {
 		return ""
 	}
 	var each []string
 	for _, t := range tools {
-		each = append(each, "the "+p.tool("tool", t, t.Label()))
+		each = append(each, fmt.Sprintf(p.the, p.tool("tool", t, t.Label())))
 	}
-	return before + " " + listed(each) + "."
+	return fmt.Sprintf(p.use, p.listed(each))
 }
 
 // hazard names a hazard that the step meets.
@@ -134,7 +145,7 @@ func (p *paper) hazard(h *manual.Hazard) string {
 	for _, item := range h.Wear {
 		p.role(item.To)
 	}
-	return "Mind: " + of("hazard", h.Label(), h) + "."
+	return fmt.Sprintf(p.mind, of("hazard", h.Label(), h))
 }
 
 // hold names a hold at which the step stops.
@@ -162,7 +173,7 @@ func (p *paper) lock(point *manual.Point) string {
 	if p.locks != nil {
 		p.role(p.locks.Tool.To)
 	}
-	return of("lock", "put your lock on it", point)
+	return of("lock", p.speech.lock, point)
 }
 
 // crew asks for people, where it takes more than one.
@@ -204,9 +215,9 @@ func (u use) line() string {
 
 // listed joins words. Three and more are parted by semicolons: in one sentence
 // they would be too long for a shop with long names.
-func listed(words []string) string {
+func (p *paper) listed(words []string) string {
 	if len(words) == 2 {
-		return words[0] + " and " + words[1]
+		return words[0] + p.and + words[1]
 	}
 	return strings.Join(words, "; ")
 }

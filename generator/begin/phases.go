@@ -2,11 +2,13 @@ package begin
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 	"strconv"
 
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
+	"baybinder/generator/syntax"
 )
 
 // makeSafe writes how the energies are cut, locked, let out and proved dead.
@@ -15,10 +17,10 @@ func (r *reach) makeSafe() {
 		return
 	}
 	p := r.paper
-	p.phase("Make safe")
+	p.phase(p.makeSafe)
 	for _, c := range r.cuts {
 		if c.early() {
-			p.say(c.on, of("release", "release the "+c.energy.Label(), c.energy))
+			p.say(c.on, act("release", p.release, c.energy))
 		}
 	}
 	for _, x := range r.points() {
@@ -61,19 +63,19 @@ func (r *reach) points() []*point {
 
 func (r *reach) isolate(x *point) {
 	p := r.paper
-	act := of("isolate", "switch off at the "+x.Label(), x.Point)
+	cutIt := act("isolate", p.speech.isolate, x.Point)
 	if x.Lock {
-		act += " and " + p.lock(x.Point)
+		cutIt += p.and + p.lock(x.Point)
 	}
 	where := ""
 	if x.Where != "" {
-		where = "It is here: " + of("point", x.Where, x.Point) + "."
+		where = fmt.Sprintf(p.here, of("point", x.Where, x.Point))
 	}
 	var cut []string
 	for _, e := range x.cuts {
-		cut = append(cut, the("energy", e))
+		cut = append(cut, p.named("energy", e))
 	}
-	p.say(x.on, act, where, "It cuts "+listed(cut)+".")
+	p.say(x.on, cutIt, where, fmt.Sprintf(p.cuts, p.listed(cut)))
 }
 
 // letOutStep writes how what is stored is let out, where nothing holds it.
@@ -81,9 +83,9 @@ func (r *reach) letOutStep(c *cut) {
 	switch {
 	case !c.energy.Stored.Yes, c.block != nil, c.early():
 	case c.wait != nil:
-		r.paper.say(c.on, "wait out the "+r.paper.hold(c.wait))
+		r.paper.say(c.on, fmt.Sprintf(r.paper.waitOut, r.paper.hold(c.wait)))
 	default:
-		r.paper.say(c.on, of("release", "release the "+c.energy.Label(), c.energy))
+		r.paper.say(c.on, act("release", r.paper.release, c.energy))
 	}
 }
 
@@ -116,9 +118,9 @@ func (r *reach) placeBlocks() {
 	for _, b := range r.blocks() {
 		var held []string
 		for _, e := range b.holds {
-			held = append(held, the("energy", e))
+			held = append(held, r.paper.named("energy", e))
 		}
-		r.paper.say(b.on, r.paper.tool("place", b.tool, "put the "+b.tool.Label()+" in place"), "It holds "+listed(held)+".")
+		r.paper.say(b.on, r.paper.tool("place", b.tool, fmt.Sprintf(r.paper.placeBlock, b.tool.Label())), fmt.Sprintf(r.paper.blockHold, r.paper.listed(held)))
 	}
 }
 
@@ -129,13 +131,13 @@ func (r *reach) prove(off int) {
 		if c.proved != off {
 			continue
 		}
-		act, shown := of("prove", "prove the "+c.energy.Label()+" dead", c.energy), ""
+		proof, shown := act("prove", p.speech.prove, c.energy), ""
 		if c.proof != nil {
-			act += ": " + p.hold(c.proof)
+			proof += ": " + p.hold(c.proof)
 		} else {
-			shown = "Say here what shows it."
+			shown = p.sayProof
 		}
-		p.say(c.on, act, shown, p.hazard(c.hazard))
+		p.say(c.on, proof, shown, p.hazard(c.hazard))
 	}
 }
 
@@ -144,7 +146,7 @@ func (r *reach) strip() {
 	if len(r.off) == 0 {
 		return
 	}
-	r.paper.phase("Strip")
+	r.paper.phase(r.paper.strip)
 	for i, part := range r.off {
 		if i > 0 {
 			r.prove(i)
@@ -171,7 +173,7 @@ func (r *reach) mark(i int) {
 		}
 	}
 	if count > 1 {
-		r.paper.say(on, of("mark", "mark the "+group.Label()+" against swapping", group))
+		r.paper.say(on, act("mark", r.paper.mark, group))
 	}
 }
 
@@ -179,30 +181,30 @@ func (r *reach) mark(i int) {
 func (r *reach) takeOff(i int, part *manual.Part) {
 	p := r.paper
 	people, gear := r.carriers(part)
-	beside := []string{r.heldBy(part), p.usedTools("Use", r.drivers(part))}
+	beside := []string{r.heldBy(part), p.usedTools(r.drivers(part))}
 	for _, c := range r.cuts {
 		if r.mindful(c, i) {
 			beside = append(beside, p.hazard(c.hazard))
 		}
 	}
 	if gear != nil {
-		beside = append(beside, "The "+p.tool("tool", gear, gear.Label())+" carries it.")
+		beside = append(beside, fmt.Sprintf(p.carries, p.tool("tool", gear, gear.Label())))
 	}
-	p.say(r.on[part], takes(part), append(beside, p.crew(people))...)
+	p.say(r.on[part], p.takes(part), append(beside, p.crew(people))...)
 	r.refitNote(part)
 }
 
 // takes is the act in the trade's words for what it is.
-func takes(part *manual.Part) string {
-	switch name := part.Label(); part.Kind {
+func (p *paper) takes(part *manual.Part) string {
+	switch part.Kind {
 	case "line":
-		return of("disconnect", "disconnect the "+name, part) + " and " + of("cap", "cap it", part)
+		return act("disconnect", p.disconnect, part) + p.and + of("cap", p.cap, part)
 	case "wire":
-		return of("disconnect", "disconnect the "+name, part)
+		return act("disconnect", p.disconnect, part)
 	case "connector":
-		return of("disconnect", "unplug the "+name, part)
+		return act("disconnect", p.unplug, part)
 	default:
-		return of("remove", "take the "+name+" off", part)
+		return act("remove", p.takeOff, part)
 	}
 }
 
@@ -227,7 +229,7 @@ func (r *reach) heldBy(part *manual.Part) string {
 	if len(each) == 0 {
 		return ""
 	}
-	return "It is held by " + listed(each) + "."
+	return fmt.Sprintf(r.paper.heldBy, r.paper.listed(each))
 }
 
 // refitNote names what the refit of a part is tightened with: the derived step
@@ -237,8 +239,8 @@ func (r *reach) refitNote(part *manual.Part) {
 	if len(torque)+len(angle) == 0 {
 		return
 	}
-	tools := r.paper.usedTools("use", append(torque, angle...))
-	r.paper.note(link("When you refit it", "on:refit") + ", " + tools)
+	tools := r.paper.usedTools(append(torque, angle...))
+	r.paper.note(link(r.paper.whenRefit, "on:refit") + ", " + tools)
 }
 
 // refit writes that everything goes back.
@@ -246,8 +248,8 @@ func (r *reach) refit() {
 	if len(r.off) == 0 {
 		return
 	}
-	r.paper.phase("Refit")
-	r.paper.say(nil, link("refit everything in reverse", "reverse:strip"))
+	r.paper.phase(r.paper.refit)
+	r.paper.say(nil, link(r.paper.reverse, "reverse:"+syntax.PhaseID(r.paper.strip)))
 }
 
 // giveBack writes how the machine goes back to work.
@@ -257,26 +259,26 @@ func (r *reach) giveBack() {
 		return
 	}
 	p := r.paper
-	p.phase("Return")
+	p.phase(p.giveBack)
 	for _, f := range fluids {
 		r.fill(f)
 	}
 	for _, b := range slices.Backward(r.blocks()) {
-		p.say(b.on, p.tool("clear", b.tool, "take the "+b.tool.Label()+" away"))
+		p.say(b.on, p.tool("clear", b.tool, fmt.Sprintf(p.clear, b.tool.Label())))
 	}
 	for _, x := range slices.Backward(r.points()) {
 		if x.Lock {
-			p.say(x.on, of("unlock", "take your lock off the "+x.Label(), x.Point))
+			p.say(x.on, act("unlock", p.unlock, x.Point))
 		}
 	}
 	r.restore()
 	for _, f := range fluids {
 		if look := r.leakLook(f.Fluid); look != nil {
-			p.say(f.on, "look for a leak: "+p.hold(look))
+			p.say(f.on, fmt.Sprintf(p.speech.leakLook, p.hold(look)))
 		}
 	}
 	if sign != nil {
-		p.say(nil, "the job ends with the "+p.hold(sign))
+		p.say(nil, fmt.Sprintf(p.ends, p.hold(sign)))
 	}
 }
 
@@ -306,19 +308,19 @@ func (r *reach) fluids() []*opened {
 func (r *reach) fill(f *opened) {
 	p := r.paper
 	r.unread(f.Fluid)
-	p.say(f.on, of("dry", "dry what was spilled of the "+f.Label(), f.Fluid))
-	act := of("fill", "fill up the "+f.Label(), f.Fluid)
+	p.say(f.on, act("dry", p.dry, f.Fluid))
+	fill := act("fill", p.speech.fill, f.Fluid)
 	if s := f.Supply.To; s != nil {
-		act += " with " + of("supply", s.Label(), s)
+		fill += fmt.Sprintf(p.fillWith, of("supply", s.Label(), s))
 		unit, known := quantity.UnitNamed(s.Unit)
 		if f.Capacity.IsZero() && known && unit.Dimension() != quantity.Count {
 			r.lack("how much %s is used up: %s has no capacity", s.ID, f.ID)
 		}
 		p.supply(s, 1, f.Capacity)
 	}
-	p.say(f.on, act)
+	p.say(f.on, fill)
 	if f.Bleed {
-		p.say(f.on, of("bleed", "bleed the "+f.Label(), f.Fluid))
+		p.say(f.on, act("bleed", p.bleed, f.Fluid))
 	}
 }
 
@@ -340,11 +342,11 @@ func (r *reach) restore() {
 	cuts := slices.DeleteFunc(slices.Clone(r.cuts), (*cut).stays)
 	slices.SortStableFunc(cuts, func(a, b *cut) int { return cmp.Compare(turn(a), turn(b)) })
 	for _, c := range cuts {
-		r.paper.say(c.on, of("restore", comesBack(c.energy), c.energy))
+		r.paper.say(c.on, act("restore", r.paper.comesBack(c.energy), c.energy))
 	}
 	for _, x := range r.points() {
 		if r.leftOff(x) {
-			r.paper.say(x.on, of("restore", "switch on again at the "+x.Label(), x.Point))
+			r.paper.say(x.on, act("restore", r.paper.restorePoint, x.Point))
 		}
 	}
 }
@@ -358,12 +360,12 @@ func (r *reach) leftOff(x *point) bool {
 }
 
 // comesBack is the act in words: a voltage is switched on, and a load is not.
-func comesBack(e *manual.Energy) string {
+func (p *paper) comesBack(e *manual.Energy) string {
 	switch {
 	case len(e.Points) == 0, e.Kind == "gravity", e.Kind == "spring", e.Kind == "heat", e.Kind == "chemical":
-		return "let the " + e.Label() + " come back"
+		return p.comeBack
 	}
-	return "switch the " + e.Label() + " on again"
+	return p.restore
 }
 
 // sign is the release that most procedures of the shop end with; where none

@@ -21,7 +21,13 @@ import (
 //go:embed procedure.md
 var procedureText string
 
-var procedureTemplate = template.Must(template.New("procedure").Parse(procedureText))
+//go:embed procedure.es.md
+var procedureSpanish string
+
+var (
+	procedureTemplate        = template.Must(template.New("procedure").Parse(procedureText))
+	procedureTemplateSpanish = template.Must(template.New("procedimiento").Parse(procedureSpanish))
+)
 
 // New says which procedure is begun.
 type New struct {
@@ -47,7 +53,11 @@ func Procedure(n New) (string, error) {
 		return "", err
 	}
 	var text strings.Builder
-	if err := procedureTemplate.Execute(&text, n.fields(m)); err != nil {
+	form := procedureTemplate
+	if inSpanish(m) {
+		form = procedureTemplateSpanish
+	}
+	if err := form.Execute(&text, n.fields(m)); err != nil {
 		return "", err
 	}
 	return n.path(), n.write(text.String())

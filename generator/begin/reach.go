@@ -102,7 +102,7 @@ func newReach(m *manual.Manual, machine *manual.Machine, part *manual.Part) (*re
 	if err != nil {
 		return nil, err
 	}
-	r := &reach{way: way, manual: m, paper: &paper{machine: machine, locks: m.Shop.Locks}}
+	r := &reach{way: way, manual: m, paper: &paper{speech: speechOf(m), machine: machine, locks: m.Shop.Locks}}
 	for _, p := range way.touched() {
 		r.unread(p)
 	}
@@ -125,21 +125,21 @@ func (r *reach) unread(n manual.Named) {
 
 // text is the whole file.
 func (r *reach) text(title string) string {
-	summary := "What comes off to reach the " + r.to.Label() + ", and how it goes back."
+	summary := fmt.Sprintf(r.paper.summary, r.to.Label())
 	return r.paper.front(title, summary, r.missing) + r.paper.body.String()
 }
 
 // compose writes the body, phase by phase.
 func (r *reach) compose() {
 	p := r.paper
-	fmt.Fprintf(&p.body, "Perform this to work on %s. The order follows from what is under what in the machine's file.\n", the("part", r.to))
+	fmt.Fprintf(&p.body, p.intro+"\n", p.named("part", r.to))
 	if len(r.here) > 0 {
-		p.lead = "For units " + p.units(r.here) + " only."
+		p.lead = fmt.Sprintf(p.unitsOnly, p.units(r.here))
 	}
 	r.makeSafe()
 	r.strip()
-	p.phase("Work")
-	p.say(nil, "say here what is done at "+the("part", r.to))
+	p.phase(p.work)
+	p.say(nil, fmt.Sprintf(p.sayWork, p.named("part", r.to)))
 	r.refit()
 	r.giveBack()
 }

@@ -26,6 +26,9 @@ import (
 func TestReachAnyPartOfAnyMachine(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		files := drawShop(t)
+		if rapid.Bool().Draw(t, "Spanish") {
+			files["shop.yaml"] += "language: es\n"
+		}
 		before, _ := bind.Manual(source.FromText(files))
 		machine := before.Machines[0]
 		part := rapid.SampledFrom(machine.Parts).Draw(t, "to")
@@ -55,7 +58,8 @@ func TestReachAnyPartOfAnyMachine(t *testing.T) {
 
 // worked is a procedure whose blanks somebody wrote over.
 func worked(text string) string {
-	return strings.NewReplacer("Say here what is done", "Change the seal", " Say here what shows it.", "").Replace(text)
+	return strings.NewReplacer("Say here what is done", "Change the seal", " Say here what shows it.", "",
+		"Diga aquí qué se hace", "Cambie la junta", " Diga aquí qué lo muestra.", "").Replace(text)
 }
 
 // everything is a manual and all that is found in it.

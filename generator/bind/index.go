@@ -1,6 +1,7 @@
 package bind
 
 import (
+	"cmp"
 	"strings"
 
 	"baybinder/generator/decode"
@@ -15,6 +16,7 @@ type index[T any] struct {
 	of     string // whose, where it is a machine's: "the Yard tug"
 	what   string // "tool"
 	where  string // "register/tools.yaml"
+	least  string // what an entry needs behind its name; "" for the least of its register
 	byID   map[string]*T
 	broken bool // a file of this kind could not be read: an unknown id says nothing
 }
@@ -37,11 +39,19 @@ func (x *index[T]) find(id string, at source.Pos) (*T, *finding.Finding) {
 	case near != "":
 		f = f.WithMend("did you mean %s?", near)
 	case x.inRegister() && decode.BadIDWhy(id) == "":
-		f = f.WithMend("add to %s, or name one that is there: %s: { name: %s%s }", x.where, id, strings.ReplaceAll(id, "-", " "), leastEntry[x.what])
+		f = f.WithMend("add to %s, or name one that is there: %s: { name: %s%s }", x.where, id, strings.ReplaceAll(id, "-", " "), cmp.Or(x.least, leastEntry[x.what]))
 	case x.where != "":
 		f = f.WithMend("write it in %s, or name one that is there", x.where)
 	}
 	return nil, &f
+}
+
+// asking is the same index, where an entry that is missing needs more than the
+// least.
+func (x *index[T]) asking(least string) *index[T] {
+	same := *x
+	same.least = least
+	return &same
 }
 
 // inRegister says whether an entry is a line of a register.

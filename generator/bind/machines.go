@@ -152,7 +152,7 @@ func (b *binder) leadMachine(m *manual.Machine) {
 		lead(n, b.supplies, &f.RenewWith)
 	}
 	for _, f := range m.Fluids {
-		lead(n, b.supplies, &f.Supply)
+		lead(n, b.supplies.asking(", unit: L"), &f.Supply)
 		leadAll(n, energies, f.NeededBy)
 	}
 	b.optionsOfUnits(m)

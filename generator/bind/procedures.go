@@ -57,7 +57,12 @@ func readProcedure(f *source.File) *draft {
 		Entry: manual.Entry{ID: id, At: doc.FrontAt},
 		File:  f, Language: language, Broken: doc.Broken, Topic: topic(f.Path),
 	}}
-	if doc.Front != nil {
+	switch {
+	case doc.Front == nil:
+	case !strings.HasPrefix(f.Text, "---"):
+		d.reading = append(d.reading, decode.MissingField.At(doc.FrontAt, "this procedure has no front matter, and so no title").
+			WithMend("begin the file with three lines: ---, title: …, ---; baybinder begin procedure ID writes a file that has them"))
+	default:
 		d.decoder.Struct(doc.Front, d.Procedure, "the front matter", doc.FrontAt)
 	}
 	if d.People == 0 {
@@ -188,7 +193,7 @@ func (l *linker) front() {
 func (l *linker) hazardUse(use *manual.HazardUse) {
 	lead(l.notes, l.hazards, &use.Ref)
 	if use.Over != nil {
-		leadAll(l.notes, l.tools, use.Over.Wear)
+		leadAll(l.notes, l.tools.asking(", kind: ppe"), use.Over.Wear)
 	}
 	use.Met = override(use.To, use.Over)
 }

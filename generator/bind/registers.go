@@ -311,7 +311,7 @@ func (b *binder) leadRegisters() {
 		b.picture(t.Picture, t.At)
 	}
 	for _, h := range b.m.Hazards {
-		leadAll(&b.notes, b.tools, h.Wear)
+		leadAll(&b.notes, b.tools.asking(", kind: ppe"), h.Wear)
 		b.of(&h.Of)
 		b.picture(h.Picture, h.At)
 	}

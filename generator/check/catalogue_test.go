@@ -44,7 +44,7 @@ var walkCodes = strings.Fields(`
 	not-translated translation-differs`)
 
 // ourCodes go beyond the format's table; DEVELOPERS.md says why.
-var ourCodes = strings.Fields("fault-code acceptance lifting-index unwitnessed not-yet unknown-fingerprint words-altered record-differs record-disagrees passive unwritten")
+var ourCodes = strings.Fields("fault-code acceptance lifting-index unwitnessed not-yet unknown-fingerprint words-altered record-differs record-disagrees passive unwritten not-a-step")
 
 func TestCatalogueHasEveryCodeOfTheForm(t *testing.T) {
 	for _, code := range formCodes {
@@ -134,8 +134,8 @@ func TestEveryCodeHasAFailingAndACleanCase(t *testing.T) {
 
 func TestExamplesAreShort(t *testing.T) {
 	for _, r := range Catalogue() {
-		if slices.Contains(walkCodes, r.Code) {
-			continue
+		if r.Code == "too-many-conditions" {
+			continue // nobody reads a job of a dozen conditions in a terminal
 		}
 		bad, good, ok := Example(r.Code)
 		if !ok || !strings.Contains(bad, "\n> ") || strings.Contains(good, "\n> ") || bad == good {

@@ -65,6 +65,12 @@ func Catalogue() []*finding.Rule {
 	return all
 }
 
+// Causes are the rules from whose findings others follow: what cannot be read
+// or names nothing is missing wherever it is needed.
+func Causes() []*finding.Rule {
+	return slices.Concat(syntax.Rules(), []*finding.Rule{&notAStep}, decode.Rules(), bind.Rules())
+}
+
 // Run looks for everything in a bound manual. The findings are in no order.
 func Run(c *Context) []finding.Finding {
 	return slices.Concat(Whole(c), Procedures(c))

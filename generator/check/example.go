@@ -1,21 +1,80 @@
 package check
 
 import (
+	"maps"
+	"slices"
 	"strconv"
 	"strings"
+
+	"golang.org/x/tools/txtar"
+
+	"baybinder/generator/walk"
 )
 
 // Example shows a finding: a short file with a fault, its name above it and
 // the faulty lines marked with >, and the same file mended. It is the code's
-// first case, so that what is shown is what is tested; a code without a case
-// is not ok.
+// first case, so that what is shown is what is tested; of a rule about effects,
+// whose cases are whole jobs, it is what of its shortest case the fault and its
+// mend are about. A code without a case is not ok.
 func Example(code string) (bad, good string, ok bool) {
-	a, err := caseNamed(code + ".txtar")
-	if err != nil {
-		return "", "", false
+	if a, err := caseNamed(code + ".txtar"); err == nil {
+		name, faulty := firstWanted(part(a, "")["want"])
+		return listing(name, part(a, "bad/")[name], faulty), listing(name, part(a, "good/")[name], nil), true
 	}
-	name, faulty := firstWanted(part(a, "")["want"])
-	return listing(name, part(a, "bad/")[name], faulty), listing(name, part(a, "good/")[name], nil), true
+	for _, data := range walk.CasesOf(code) {
+		a := txtar.Parse(data)
+		want := part(a, "")["want"]
+		if !strings.Contains(want, ": "+code) {
+			continue
+		}
+		name, faulty := firstWanted(want)
+		before, after := part(a, "bad/"), part(a, "good/")
+		if other := mendedIn(before, after, name); other != name {
+			return listing(name, before[name], faulty), listing(other, after[other], nil), true
+		}
+		head := sameHead(before[name], after[name], faulty)
+		return skipped(listing(name, before[name], faulty), head), skipped(listing(name, after[name], nil), head), true
+	}
+	return "", "", false
+}
+
+// mendedIn is the file in which two manuals differ: the named one, if it does.
+func mendedIn(bad, good map[string]string, name string) string {
+	if bad[name] != good[name] {
+		return name
+	}
+	for _, other := range slices.Sorted(maps.Keys(good)) {
+		if bad[other] != good[other] {
+			return other
+		}
+	}
+	return name
+}
+
+// above is how many lines are shown above the first that matters.
+const above = 3
+
+// sameHead is how many lines at the top of two files say nothing of the fault
+// or its mend: the same in both, and not marked.
+func sameHead(bad, good string, faulty map[int]bool) int {
+	a, b := strings.Split(bad, "\n"), strings.Split(good, "\n")
+	n := 0
+	for n < len(a) && n < len(b) && a[n] == b[n] && !faulty[n+1] {
+		n++
+	}
+	return max(0, n-above)
+}
+
+// skipped is a listing without so many of its first lines.
+func skipped(text string, lines int) string {
+	name, rest, _ := strings.Cut(text, "\n")
+	if lines < 2 {
+		return text
+	}
+	for range lines {
+		_, rest, _ = strings.Cut(rest, "\n")
+	}
+	return name + "\n  …\n" + rest
 }
 
 // firstWanted is the file of the first finding of a want, and the lines of all

@@ -11,6 +11,7 @@ import (
 var (
 	// How a text reads.
 	formRules = []*Rule{
+		{Rule: &notAStep, Procedure: runNotAStep},
 		{Rule: &pictureWithoutWords, Procedure: runPictureWithoutWords, Translations: true},
 		{Rule: &hollowLink, Procedure: runHollowLink, Translations: true},
 		{Rule: &faultCode, Procedure: runFaultCode, Translations: true},

@@ -18,7 +18,7 @@ func runHollowLink(_ *Context, p *manual.Procedure) []finding.Finding {
 	for _, link := range allLinks(p) {
 		if link.Kind.Worded && link.Text == "" && !link.Bad {
 			found = append(found, hollowLink.At(link.At, "this %s: link has no words for a plain viewer", link.Kind.Name).
-				WithMend("write them: [%s](%s), or let baybinder settle do it", link.To.Label(), link.Address))
+				WithMend("write them: [%s](%s), or let baybinder settle do it", link.To.Label(), link.Address).WithSettle())
 		}
 	}
 	return found

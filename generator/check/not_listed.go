@@ -1,8 +1,6 @@
 package check
 
 import (
-	"fmt"
-
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 )
@@ -30,20 +28,17 @@ func runNotListed(_ *Context, p *manual.Procedure) []finding.Finding {
 				continue
 			}
 			listed[link.ID] = true // told once
-			found = append(found, notListed.At(link.At, "%s is used here, and %s: in the front matter does not list it", link.ID, list.name).
-				WithMend("%s", listIt(link, list.name)))
+			f := notListed.At(link.At, "%s is used here, and %s: in the front matter does not list it", link.ID, list.name)
+			if supply, is := link.To.(*manual.Supply); is && supply.Unit != "each" {
+				// How much, settle cannot know.
+				f = f.WithMend("write it into %s: [%s: how much, in %s]", list.name, link.ID, supply.Unit)
+			} else {
+				f = f.WithMend("write %s into %s: [ ], or let baybinder settle do it", link.ID, list.name).WithSettle()
+			}
+			found = append(found, f)
 		}
 	}
 	return found
-}
-
-// listIt is how the id of a link comes into a list. How much of a supply that is
-// not counted by the piece, settle cannot know.
-func listIt(link *manual.Link, list string) string {
-	if supply, is := link.To.(*manual.Supply); is && supply.Unit != "each" {
-		return fmt.Sprintf("write it into %s: [%s: how much, in %s]", list, link.ID, supply.Unit)
-	}
-	return fmt.Sprintf("write %s into %s: [ ], or let baybinder settle do it", link.ID, list)
 }
 
 // listedIDs are the ids of a list. A line that leads nowhere may be meant for

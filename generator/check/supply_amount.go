@@ -13,8 +13,12 @@ func runSupplyUnit(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, s := range c.Manual.Supplies {
 		if _, known := quantity.UnitNamed(s.Unit); !known && !s.Unread {
-			found = append(found, decode.Quantity.At(s.At, "%s is counted in %q, which is not a unit", s.ID, s.Unit).
-				WithMend("write a unit that amounts have, such as L, kg or m; what is counted by the piece has unit: each"))
+			f := decode.Quantity.At(s.At, "%s is counted in %q, which is not a unit", s.ID, s.Unit)
+			if meant, ok := quantity.MeantUnit(s.Unit); ok {
+				found = append(found, f.WithMend("write unit: %s", meant))
+				continue
+			}
+			found = append(found, f.WithMend("write a unit that amounts have, such as L, kg or m; what is counted by the piece has unit: each"))
 		}
 	}
 	for _, m := range c.Manual.Machines {

@@ -13,7 +13,7 @@ var twoActions = finding.Rule{
 	Level: finding.Advice,
 	Title: "A step that asks for more than one action",
 	Why:   "A step is ticked off once. Of two actions in one step, the second is the one that is forgotten after an interruption.",
-	Mend:  "Make a step of each. Isolate and lock, open and cap, refit and tighten of one thing are one action, and so is what is done at the same time. The limit is actions-in-a-step in shop.yaml.",
+	Mend:  "Make a step of each. Isolate and lock, open and cap, refit and tighten of one thing, and putting in the tool that holds a load are one action, and so is what is done at the same time. The limit is actions-in-a-step in shop.yaml.",
 }
 
 // actionsInAStep is the limit where the shop has none: ASD-STE100, rule 5.2,
@@ -139,8 +139,17 @@ func (a action) isOneWith(b action) bool {
 		return a.act.To == b.act.To
 	case one(manual.Refit, manual.Tighten):
 		return holds(a.act.To, b.act.To) || holds(b.act.To, a.act.To)
+	case one(manual.Release, manual.Place):
+		return bears(a.act.To, b.act.To) || bears(b.act.To, a.act.To)
 	}
 	return false
+}
+
+// bears says that a tool is what holds the load that is let down onto it.
+func bears(tool, energy manual.Named) bool {
+	t, isTool := tool.(*manual.Tool)
+	e, isEnergy := energy.(*manual.Energy)
+	return isTool && isEnergy && slices.ContainsFunc(e.BlockedBy, func(ref manual.Ref[manual.Tool]) bool { return ref.To == t })
 }
 
 // proves says that one of the holds is how an energy is proved dead.

@@ -19,11 +19,11 @@ var unwritten = finding.Rule{
 }
 
 // templateWords are what begin writes to be written over.
-var templateWords = regexp.MustCompile(`\b(?:Say|say|Show) here (?:how|what|where)\b|(?m:^(?:summary: )?)(Say in one sentence what is done|Say what the job is for)\b`)
+var templateWords = regexp.MustCompile(`\b(?:Say|say|Show) here (?:how|what|where)\b|\b(?:Diga|diga|Muestre) aquí (?:cómo|qué|dónde)|(?m:^(?:summary: )?)(Say in one sentence what is done|Say what the job is for|Diga en una frase qué se hace|Diga para qué es el trabajo)\b`)
 
 // templateSigns are pieces of those words: hardly a file has one, and only
 // where there is one are the words looked for.
-var templateSigns = []string{"ay here ", "Show here ", "Say in one sentence ", "Say what the job "}
+var templateSigns = []string{"ay here ", "Show here ", "Say in one sentence ", "Say what the job ", "iga aquí ", "Muestre aquí ", "Diga en una frase ", "Diga para qué "}
 
 func runUnwritten(_ *Context, p *manual.Procedure) []finding.Finding {
 	if p.Draft() { // it is there to be written

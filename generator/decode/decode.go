@@ -45,8 +45,17 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 			WithMend("write its fields, one a line: name: …"))
 	}
 	fields, ok := fieldsOf(v.Type()), true
+	told := 0 // findings before the last pair
 	for i, p := range n.Pairs {
 		f, known := find(fields, p.Key)
+		if i > 0 && !known {
+			if comma, is := decimalComma(n.Pairs[i-1].Value, p); is {
+				d.Findings = d.Findings[:told]
+				ok = d.add(comma)
+				continue
+			}
+		}
+		told = len(d.Findings)
 		if !known && i > 0 && notIndented(n.Pairs[i-1], p) {
 			ok = d.add(UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key).
 				WithMend("write two spaces before it, so that it stands under %s:", n.Pairs[i-1].Key))
@@ -60,11 +69,26 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 	}
 	for _, f := range fields {
 		if f.need && n.Get(f.name) == nil {
-			d.add(MissingField.At(at, "%s has no %s", what, f.name).WithMend("write %s: …", f.name))
+			d.add(MissingField.At(at, "%s has no %s", what, f.name).WithMend("%s", mendMissing(f, v.Type())))
 			ok = ok && isLabel(f.name)
 		}
 	}
 	return ok
+}
+
+// mendMissing says how a field is written, and what it is.
+func mendMissing(f field, in reflect.Type) string {
+	like := "…"
+	switch {
+	case len(f.one) > 0:
+		return fmt.Sprintf("write %s: and one of %s", f.name, strings.Join(f.one, ", "))
+	case in.FieldByIndex(f.index).Type.Kind() == reflect.Slice:
+		like = "[ … ]"
+	}
+	if f.doc == "" || isLabel(f.name) {
+		return fmt.Sprintf("write %s: %s", f.name, like)
+	}
+	return fmt.Sprintf("write %s: %s (%s)", f.name, like, f.doc)
 }
 
 // notIndented says that a line was meant to stand under the one before it, which
@@ -78,6 +102,9 @@ func isLabel(name string) bool { return name == "name" || name == "title" }
 
 func (d *Decoder) unknownField(p syntax.Pair, fields []field, what string) bool {
 	f := UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key)
+	if mend := otherName(p.Key, fields); mend != "" {
+		return d.add(f.WithMend("%s", mend))
+	}
 	if near := nearest.Of(p.Key, names(fields)); near != "" {
 		return d.add(f.WithMend("did you mean %s?", near))
 	}
@@ -140,7 +167,7 @@ func (d *Decoder) word(n *syntax.Node, f field, key source.Pos, set func(string)
 	}
 	if len(f.one) > 0 && !contains(f.one, n.Text) {
 		finding := WrongType.At(n.At, "%s cannot be %q", f.name, n.Text)
-		if near := nearest.Of(n.Text, f.one); near != "" {
+		if near := nearest.Spelled(n.Text, f.one); near != "" {
 			return d.add(finding.WithMend("did you mean %s? It is one of: %s", near, strings.Join(f.one, ", ")))
 		}
 		return d.add(finding.WithMend("write one of: %s", strings.Join(f.one, ", ")))

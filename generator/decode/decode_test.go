@@ -174,3 +174,47 @@ func TestEveryFieldOfTheModelCanBeRead(t *testing.T) {
 		}
 	}
 }
+
+// What a field that has another name here is told.
+func TestOtherNamesOfFields(t *testing.T) {
+	for text, want := range map[string]string{
+		"name: x\nweight: 14 kg":         "did you mean mass?",
+		"name: x\nmass: 3\nwheels: four": "the fields are: name,",
+	} {
+		var part manual.Part
+		n, d := node(t, text), &Decoder{}
+		d.Struct(n, &part, "x", n.At)
+		if last := d.Findings[len(d.Findings)-1]; !strings.HasPrefix(last.Mend, want) {
+			t.Errorf("%q: the mend is %q, want %q", text, last.Mend, want)
+		}
+	}
+	var hazard manual.Hazard
+	n, d := node(t, "name: x\nsignal-word: WARNING"), &Decoder{}
+	d.Struct(n, &hazard, "x", n.At)
+	if got, want := d.Findings[0].Mend, "take it out: the signal word is worked out from harm and happens"; got != want {
+		t.Errorf("the mend is %q, want %q", got, want)
+	}
+}
+
+func TestADecimalCommaInBracketsIsToldOnce(t *testing.T) {
+	for text, want := range map[string]string{
+		"{ name: x, mass: 3,5 kg }":     "write 3.5 kg, with a decimal point",
+		"{ name: x, mass: 1,500 g }":    "write 1.500 g, with a decimal point, or 1500 g without the comma",
+		"{ name: x, mass: 0,125 kg }":   "write 0.125 kg, with a decimal point",
+		"{ name: x, mass: 3, 5 kg }":    "", // a space: perhaps another thing
+		"{ name: x, mass: \"3,5 kg\" }": "write 3.5, with a decimal point",
+	} {
+		var part manual.Part
+		n, d := node(t, text), &Decoder{}
+		d.Struct(n, &part, "x", n.At)
+		if want == "" {
+			if len(d.Findings) != 2 {
+				t.Errorf("%q: told %v", text, d.Findings)
+			}
+			continue
+		}
+		if len(d.Findings) != 1 || d.Findings[0].Mend != want || !part.Unread {
+			t.Errorf("%q: told %v, want the mend %q", text, d.Findings, want)
+		}
+	}
+}

@@ -87,26 +87,33 @@ func (d *Decoder) uses(n *syntax.Node, v reflect.Value, f field, key source.Pos)
 func (d *Decoder) idList(n *syntax.Node, f field, key source.Pos, add func(string, source.Pos, *syntax.Node) bool) bool {
 	mend := func() string { return fmt.Sprintf("write %s: [one, two]", f.name) }
 	ok := true
+	pairs := make([]syntax.Pair, 0, len(n.Items)) // an id alone has no value
 	switch n.Kind {
 	case syntax.List:
 		for _, item := range n.Items {
 			switch {
 			case item.Kind == syntax.Scalar && !namesNothing(item):
-				ok = add(item.Text, item.At, nil) && ok
+				pairs = append(pairs, syntax.Pair{Key: item.Text, KeyAt: item.At})
 			case item.Kind == syntax.Map && len(item.Pairs) > 0:
-				for _, p := range item.Pairs {
-					ok = add(p.Key, p.KeyAt, p.Value) && ok
-				}
+				pairs = append(pairs, item.Pairs...)
 			default:
 				ok = d.wrong(item, f, key, "a list of ids", mend())
 			}
 		}
 	case syntax.Map:
-		for _, p := range n.Pairs {
-			ok = add(p.Key, p.KeyAt, p.Value) && ok
-		}
+		pairs = n.Pairs
 	default:
-		ok = d.wrong(n, f, key, "a list of ids", mend())
+		return d.wrong(n, f, key, "a list of ids", mend())
+	}
+	for i := 0; i < len(pairs); i++ {
+		if i+1 < len(pairs) && pairs[i].Value != nil {
+			if comma, is := decimalComma(pairs[i].Value, pairs[i+1]); is {
+				ok = d.add(comma)
+				i++ // what stands behind the comma is the rest of this one
+				continue
+			}
+		}
+		ok = add(pairs[i].Key, pairs[i].KeyAt, pairs[i].Value) && ok
 	}
 	return ok
 }

@@ -43,6 +43,7 @@ type Finding struct {
 	Message string
 	Mend    string // what to do here; "" where the message says it
 	Related []Place
+	Settled bool // baybinder settle mends it
 }
 
 // Place is another place that matters to a finding, and why.
@@ -59,6 +60,12 @@ func (r *Rule) At(at source.Pos, format string, args ...any) Finding {
 // WithMend is the finding with what to do about it.
 func (f Finding) WithMend(format string, args ...any) Finding {
 	f.Mend = fmt.Sprintf(format, args...)
+	return f
+}
+
+// WithSettle is the finding as one that baybinder settle mends.
+func (f Finding) WithSettle() Finding {
+	f.Settled = true
 	return f
 }
 

@@ -1,6 +1,7 @@
 package finding
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"slices"
@@ -17,6 +18,7 @@ import (
 type TextOptions struct {
 	All   bool    // every finding in order, not the first of each kind
 	Rules []*Rule // whose titles stand above the groups
+	First []*Rule // from which others follow: their groups stand first
 	Lines int     // a screenful; 0 is the usual one
 }
 
@@ -41,7 +43,8 @@ func Text(w io.Writer, list []Finding, o TextOptions) error {
 	return err
 }
 
-// summary counts: "2 errors, 1 advice in 3 files".
+// summary counts: "2 errors, 1 advice, in 3 files", and says how many of them
+// need no hand.
 func summary(list []Finding) string {
 	if len(list) == 0 {
 		return "nothing found"
@@ -50,8 +53,17 @@ func summary(list []Finding) string {
 	for _, f := range list {
 		files[f.At.Path()] = true
 	}
-	errors := Errors(list)
-	return fmt.Sprintf("%s, %d advice, in %s", count(errors, "error"), len(list)-errors, count(len(files), "file"))
+	errors, settled := Errors(list), 0
+	for _, f := range list {
+		if f.Settled {
+			settled++
+		}
+	}
+	text := fmt.Sprintf("%s, %d advice, in %s", count(errors, "error"), len(list)-errors, count(len(files), "file"))
+	if settled > 0 {
+		text += fmt.Sprintf("; baybinder settle mends %d of them", settled)
+	}
+	return text
 }
 
 func count(n int, what string) string {
@@ -184,9 +196,9 @@ type group struct {
 	list []Finding
 }
 
-// groups are the findings by code: kinds with errors first, then in the order
-// in which they are met.
-func groups(list []Finding) []group {
+// groups are the findings by code: kinds with errors first, of these the ones
+// from which others follow, then in the order in which they are met.
+func groups(list []Finding, first []*Rule) []group {
 	at := map[string]int{}
 	var out []group
 	for _, f := range list {
@@ -198,7 +210,15 @@ func groups(list []Finding) []group {
 		}
 		out[i].list = append(out[i].list, f)
 	}
-	slices.SortStableFunc(out, func(a, b group) int { return min(Errors(b.list), 1) - min(Errors(a.list), 1) })
+	follows := func(g group) int { // 0 where others follow from it, else 1
+		if slices.ContainsFunc(first, func(r *Rule) bool { return r.Code == g.code }) {
+			return 0
+		}
+		return 1
+	}
+	slices.SortStableFunc(out, func(a, b group) int {
+		return cmp.Or(min(Errors(b.list), 1)-min(Errors(a.list), 1), follows(a)-follows(b))
+	})
 	return out
 }
 
@@ -209,7 +229,7 @@ func writeGroups(b *strings.Builder, list []Finding, o TextOptions) {
 	if room == 0 {
 		room = screenful
 	}
-	all := groups(list)
+	all := groups(list, o.First)
 	each := mostOfAKind
 	for each > 1 && strings.Count(showGroups(all, each, o), "\n") > room {
 		each--

@@ -160,3 +160,27 @@ func TestAWriterThatFailsIsTold(t *testing.T) {
 		t.Error("a failed write is not returned")
 	}
 }
+
+func TestCausesStandBeforeWhatFollowsFromThem(t *testing.T) {
+	list := []finding.Finding{many(&vague, 1)[0], many(&noTool, 1)[0], many(&unread, 1)[0], many(&unready, 1)[0]}
+	got := written(t, list, finding.TextOptions{First: []*finding.Rule{&unready, &unread}})
+	want := []string{"[unread]", "[no-tool]", "[unready]", "[vague]"} // errors first, of each level the causes
+	for i := 1; i < len(want); i++ {
+		if strings.Index(got, want[i-1]) > strings.Index(got, want[i]) {
+			t.Errorf("%s stands behind %s:\n%s", want[i-1], want[i], got)
+		}
+	}
+}
+
+func TestWhatSettleMendsIsCounted(t *testing.T) {
+	list := many(&noTool, 3)
+	list[0], list[2] = list[0].WithSettle(), list[2].WithSettle()
+	if got := written(t, list, finding.TextOptions{}); !strings.HasSuffix(got, "3 errors, 0 advice, in 1 file; baybinder settle mends 2 of them\n") {
+		t.Errorf("got %q", got)
+	}
+}
+
+var (
+	unread  = finding.Rule{Code: "unread"}
+	unready = finding.Rule{Code: "unready", Level: finding.Advice}
+)

@@ -11,15 +11,21 @@ import (
 // word one) would have to change; else the only one that has all of its parts,
 // as rubber-gloves has gloves. Of two that are as near the first stands.
 func Of(word string, list []string) string {
+	if best := Spelled(word, list); best != "" {
+		return best
+	}
+	return byParts(word, list)
+}
+
+// Spelled is Of for words of which each means a thing of its own, so that a
+// part says nothing: a gauge is no angle-gauge.
+func Spelled(word string, list []string) string {
 	letters := []rune(strings.ToLower(word))
 	best, least := "", max(1, len(letters)/3)+1
 	for _, candidate := range list {
 		if d := distance(letters, []rune(strings.ToLower(candidate)), least); d < least && d < len(letters) {
 			best, least = candidate, d
 		}
-	}
-	if best == "" {
-		return byParts(word, list)
 	}
 	return best
 }

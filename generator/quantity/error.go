@@ -72,15 +72,69 @@ func (e *Error) wrongDimension() string {
 
 // Mend says how to write it, "write a torque, such as 110 N·m".
 func (e *Error) Mend() string {
-	if e.Kind == UnknownUnit {
-		if meant, ok := slips[e.Text]; ok {
-			return "write " + meant
+	switch e.Kind {
+	case UnknownUnit, WrongDimension:
+		if unit, ok := e.meantUnit(); ok {
+			return "write " + unit
+		}
+	case NoNumber:
+		if limit := e.meantLimit(); limit != "" {
+			return "write " + limit
 		}
 	}
 	if mend := e.cause.mend(e.Text); mend != "" {
 		return mend
 	}
 	return e.form.mend(e.Want)
+}
+
+// meantUnit is the unit that was meant by one which is not read: as it stands,
+// in small letters, or with the words behind it, "ft lbs".
+func (e *Error) meantUnit() (string, bool) {
+	if unit, ok := MeantUnit(e.Text); ok {
+		return unit, true
+	}
+	meant, ok := MeantUnit(strings.TrimLeft(e.whole, "0123456789. "))
+	unit, _ := UnitNamed(meant)
+	return meant, ok && unit.Dimension() == e.Want
+}
+
+// MeantUnit is the unit that was meant by a spelling which is not read, "mL" by
+// "ml".
+func MeantUnit(text string) (string, bool) {
+	if unit, ok := slips[text]; ok {
+		return unit, true
+	}
+	unit, ok := slips[strings.ToLower(text)]
+	return unit, ok
+}
+
+// boundSlips are ways to say a one-sided limit that are not read, the longer of
+// two that begin alike first.
+var boundSlips = []struct{ words, meant string }{
+	{"at most", "at most"}, {"max.", "at most"}, {"maximum", "at most"}, {"max", "at most"}, {"up to", "at most"},
+	{"not more than", "at most"}, {"no more than", "at most"}, {"<=", "at most"}, {"≤", "at most"}, {"<", "at most"},
+	{"at least", "at least"}, {"min.", "at least"}, {"minimum", "at least"}, {"min", "at least"},
+	{"not less than", "at least"}, {"no less than", "at least"}, {">=", "at least"}, {"≥", "at least"}, {">", "at least"},
+	{"máx.", "at most"}, {"máximo", "at most"}, {"mín.", "at least"}, {"mínimo", "at least"},
+}
+
+// meantLimit is the one-sided limit that was meant by "max. 8 mm", or "".
+func (e *Error) meantLimit() string {
+	if e.form != aLimit {
+		return ""
+	}
+	text := strings.TrimSpace(e.whole)
+	for _, slip := range boundSlips {
+		if len(text) <= len(slip.words) || !strings.EqualFold(text[:len(slip.words)], slip.words) {
+			continue
+		}
+		limit := slip.meant + " " + strings.TrimLeft(text[len(slip.words):], " :=")
+		if _, err := ParseLimit(limit, e.Want); err == nil {
+			return clip(limit)
+		}
+	}
+	return ""
 }
 
 // form is what was being read.
@@ -198,7 +252,7 @@ func (c cause) mend(piece string) string {
 	case strayMinus:
 		return "leave the minus sign out"
 	case dashRange:
-		return "write the word to between the two ends, such as 20 to 100"
+		return mendDash(piece)
 	case runsDown:
 		return "write the smaller end first"
 	case partsOutOfOrder, partTooLarge, partNotWhole:
@@ -213,6 +267,17 @@ func (c cause) mend(piece string) string {
 		return "write the unit at both ends"
 	}
 	return ""
+}
+
+// mendDash puts the word where the dash of a range stands.
+func mendDash(piece string) string {
+	low := numberToken(piece)
+	rest := strings.TrimLeftFunc(piece[len(low):], isSpace)
+	high := strings.TrimLeftFunc(rest[dashAt(rest):], isSpace)
+	if low == "" || high == "" || !isDigit(high[0]) {
+		return "write the word to between the two ends, such as 20 to 100"
+	}
+	return "write " + clip(low+" to "+high)
 }
 
 func withoutZeros(piece string) string {

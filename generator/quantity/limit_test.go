@@ -67,7 +67,10 @@ func TestParseLimitRefuses(t *testing.T) {
 	for _, b := range []bad{
 		{"", "the limit is empty", pressure, quantity.Pressure, quantity.NoNumber},
 		{"at most", `there is no number in "at most"`, pressure, quantity.Pressure, quantity.NoNumber},
-		{"≤ 5 bar", `there is no number in "≤ 5 bar"`, pressure, quantity.Pressure, quantity.NoNumber},
+		{"≤ 5 bar", `there is no number in "≤ 5 bar"`, "write at most 5 bar", quantity.Pressure, quantity.NoNumber},
+		{"max. 8 mm", `there is no number in "max. 8 mm"`, "write at most 8 mm", quantity.Length, quantity.NoNumber},
+		{"At least 8 mm", `there is no number in "At least 8 mm"`, "write at least 8 mm", quantity.Length, quantity.NoNumber},
+		{"max 8 bar", `there is no number in "max 8 bar"`, "write a limit, such as at most 2.5 mm or 0.5 to 2 mm", quantity.Length, quantity.NoNumber},
 		{"at most 5 V", `"5 V" is a voltage, not a pressure`, pressure, quantity.Pressure, quantity.WrongDimension},
 		{"5 to 10 V", `"10 V" is a voltage, not a pressure`, pressure, quantity.Pressure, quantity.WrongDimension},
 		{"5 V to 10 A", `"5 V to 10 A" mixes units of two kinds`, "write both numbers in one unit", quantity.None, quantity.WrongDimension},
@@ -86,7 +89,7 @@ func TestParseLimitRefuses(t *testing.T) {
 		{"5 ± -1 bar", `"-1 bar" has a minus sign where there can be none`, "leave the minus sign out", quantity.Pressure, quantity.BadNumber},
 		{"5 to 10 to 15 bar", `"to" is not a unit that the manual knows`, pressure, quantity.Pressure, quantity.UnknownUnit},
 		{"5 bar gauge", `"gauge" is left over after the limit`, pressure, quantity.Pressure, quantity.TrailingText},
-		{"20–100 bar", `"20–100 bar" is a range with a dash`, "write the word to between the two ends, such as 20 to 100", quantity.Pressure, quantity.BadNumber},
+		{"20–100 bar", `"20–100 bar" is a range with a dash`, "write 20 to 100 bar", quantity.Pressure, quantity.BadNumber},
 	} {
 		_, err := quantity.ParseLimit(b.text, b.want)
 		b.check(t, err)
@@ -194,7 +197,7 @@ func TestParseSerials(t *testing.T) {
 		{"all", `there is no number in "all"`, mend, 0, quantity.NoNumber},
 		{"-3", `"-3" has a minus sign where there can be none`, "leave the minus sign out", 0, quantity.BadNumber},
 		{"010", `"010" begins with a zero`, "write 10", 0, quantity.BadNumber},
-		{"101-130", `"101-130" is a range with a dash`, "write the word to between the two ends, such as 20 to 100", 0, quantity.BadNumber},
+		{"101-130", `"101-130" is a range with a dash`, "write 101 to 130", 0, quantity.BadNumber},
 		{"101.5", `"101.5" must be a whole number`, mend, 0, quantity.BadNumber},
 		{"1234567890", `"1234567890" has too many digits`, "write at most 9 digits", 0, quantity.BadNumber},
 		{"130 to 101", `"130 to 101" is in the wrong order`, "write the smaller end first", 0, quantity.OutOfOrder},

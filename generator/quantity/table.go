@@ -127,5 +127,5 @@ var slips = map[string]string{
 	"l": "L", "litre": "L", "litres": "L", "liter": "L", "liters": "L", "ml": "mL", "cc": "mL", "m3": "m³", "gals": "gal",
 	"C": "°C", "degC": "°C", "ºC": "°C", "degF": "°F", "ºF": "°F", "k": "K", "deg": "°", "degrees": "°", "º": "°",
 	"RPM": "rpm", "kph": "km/h", "kmh": "km/h", "KM/H": "km/h", "MPH": "mph", "percent": "%", "pcs": "each", "off": "each",
-	"NM": "N·m", "nm": "N·m", "hz": "Hz", "HZ": "Hz", "kw": "kW", "KW": "kW",
+	"NM": "N·m", "nm": "N·m", "ft lbs": "lbf·ft", "ft-lbs": "lbf·ft", "ft.lbs": "lbf·ft", "lbs ft": "lbf·ft", "in lbs": "lbf·in", "in-lbs": "lbf·in", "hz": "Hz", "HZ": "Hz", "kw": "kW", "KW": "kW",
 }

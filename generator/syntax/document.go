@@ -2,6 +2,7 @@ package syntax
 
 import (
 	"bytes"
+	"regexp"
 	"strings"
 	"unicode"
 
@@ -61,6 +62,7 @@ func Read(f *source.File) (*Document, []finding.Finding) {
 	b.body(tree)
 	b.rawHTML(tree)
 	b.brokenLinks(tree)
+	b.glued(tree)
 	d.Broken = d.Broken || b.stray || b.unread
 	if !b.stray && len(b.findings) == 0 && !d.hasSteps() && !neverClosed(f.Text) {
 		b.add(NoSteps.At(d.FrontAt, "this procedure has no step").
@@ -142,6 +144,10 @@ func (d *Document) readFront() []finding.Finding {
 		d.Front, d.Broken = nil, true
 		return []finding.Finding{Syntax.At(d.FrontAt, "the line --- that opens the front matter has spaces in it").WithMend("take the spaces away")}
 	}
+	if first := strings.TrimSpace(f.Line(1)); first != "---" && first != "" && strings.Trim(first, "-—–") == "" {
+		d.Front, d.Broken = nil, true
+		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter opens with %s", first).WithMend("write --- above and below it: three hyphens, which a word processor may make one long dash of")}
+	}
 	return nil
 }
 
@@ -176,6 +182,10 @@ func (d *docReader) body(tree ast.Node) {
 func (d *docReader) heading(n *ast.Heading) {
 	title := d.block(n)
 	at := d.file.At(d.base+n.Pos(), title.At.End)
+	if n.Level == 1 && d.phase == nil {
+		d.add(Heading.At(at, "a heading at level 1").WithMend("take it out where it is the job's name, which the front matter's title has; phases are headings at level 2: ## %s", title.Plain))
+		return
+	}
 	if n.Level != 2 {
 		d.add(Heading.At(at, "a heading at level %d", n.Level).WithMend("phases are headings at level 2: ## %s", title.Plain))
 		return
@@ -288,19 +298,73 @@ func (d *docReader) brokenLinks(tree ast.Node) {
 		if !ok || !entering || t.Parent().Kind() == ast.KindCodeSpan {
 			return ast.WalkContinue, nil
 		}
-		i := bytes.Index(t.Segment.Value(d.src), []byte("]("))
+		value := t.Segment.Value(d.src)
+		i := bytes.Index(value, []byte("]("))
 		if i < 0 {
+			d.parted(t.Segment.Start, value)
 			return ast.WalkContinue, nil
 		}
 		middle := t.Segment.Start + i
 		if start := openingBracket(d.src[:middle]); start >= 0 {
 			d.unread = true
-			d.add(Syntax.At(d.file.At(d.base+start, d.base+t.Segment.Stop), "this is not read as a link").
-				WithMend("write the address without spaces and close it: [](time:20min); a literal bracket is written \\["))
+			f := Syntax.At(d.file.At(d.base+start, d.base+t.Segment.Stop), "this is not read as a link")
+			if isPicture(d.src, start) {
+				d.add(f.WithMend("write the file's name without spaces, and name the file so; or put < and > around it: ![words](<pictures/belt path.png>)"))
+				return ast.WalkContinue, nil
+			}
+			d.add(f.WithMend("write the address without spaces and close it: [](time:20min); a literal bracket is written \\["))
 		}
 		return ast.WalkContinue, nil
 	})
 }
+
+// partedLink is a typed link with a space between its words and its address.
+var partedLink = regexp.MustCompile(`\] +\([a-z-]+:[a-z0-9#!=,-]*\)`)
+
+// parted looks for such a link in a text that begins at a byte of the body.
+func (d *docReader) parted(start int, text []byte) {
+	if !bytes.Contains(text, []byte("] ")) {
+		return
+	}
+	for _, m := range partedLink.FindAllIndex(text, -1) {
+		if open := openingBracket(d.src[:start+m[0]]); open >= 0 {
+			d.unread = true
+			d.add(Syntax.At(d.file.At(d.base+open, d.base+start+m[1]), "this is not read as a link").
+				WithMend("take out the space between ] and ("))
+		}
+	}
+}
+
+// gluedMark is the mark of a step or of a phase without a plain space behind it:
+// "2.Mop", "##Work", or with a space of a word processor, which is none here.
+var gluedMark = regexp.MustCompile(`^(\d{1,3}[.)]|#{2,6})([\x{00A0}\x{2007}\x{202F}\x{2003}]|\pL\pL|\[)`)
+
+// glued looks for lines that were meant as a step or a phase and are read as a
+// part of the text before them, so that nobody is told to do them.
+func (d *docReader) glued(tree ast.Node) {
+	_ = ast.Walk(tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		kind := n.Kind()
+		if !entering || kind != ast.KindParagraph && kind != ast.KindTextBlock {
+			return ast.WalkContinue, nil
+		}
+		for i := range n.Lines().Len() {
+			line := n.Lines().At(i)
+			text := line.Value(d.src)
+			if len(text) == 0 || text[0] != '#' && (text[0] < '0' || text[0] > '9') {
+				continue
+			}
+			if m := gluedMark.FindSubmatch(text); m != nil {
+				at := d.base + line.Start
+				d.add(Heading.At(d.file.At(at, at+len(m[1])), "%s without a plain space behind it: this is read as part of the text", m[1]).
+					WithMend("write a space behind %s; one that was pasted from a word processor looks the same and is none", m[1]))
+			}
+		}
+		return ast.WalkContinue, nil
+	})
+}
+
+// isPicture says that a bracket opens the words of a picture.
+func isPicture(text []byte, bracket int) bool { return bracket > 0 && text[bracket-1] == '!' }
 
 // openingBracket finds the bracket of the same paragraph that a closing one at
 // the end of the text belongs to, or -1. One after a backslash is a letter.

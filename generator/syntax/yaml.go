@@ -3,6 +3,7 @@ package syntax
 
 import (
 	"errors"
+	"regexp"
 	"strings"
 	"unicode/utf8"
 
@@ -358,12 +359,62 @@ func (y *yamlReader) failed(err error) finding.Finding {
 		return tabIndent.at(y.file.At(tab, tab+1))
 	}
 	switch {
+	case w == misplaced && y.tooFarIn(at):
+		return deeper.at(at)
+	case w == notEnded && pastedSpace.MatchString(at.Text()):
+		return pasted.at(at)
+	case w == notEnded && noSpaceColon.MatchString(at.Text()):
+		return glued.at(at)
+	case w == openMap:
+		return w.at(y.opened(at))
 	case w == secondColon:
 		return y.colonAfter(at)
 	case w == noEscape:
 		at = y.file.At(strings.LastIndexByte(y.file.Text[:at.Start], '\\'), at.Start)
 	}
 	return w.at(at)
+}
+
+// noSpaceColon is a key with its text set against the colon.
+var noSpaceColon = regexp.MustCompile(`^[A-Za-z0-9-]+:[^\s/]`)
+
+// pastedSpace is a key with a space behind it that is none to YAML.
+var pastedSpace = regexp.MustCompile(`^[A-Za-z0-9-]+:[\x{00A0}\x{2007}\x{202F}\x{2003}]`)
+
+// tooFarIn says that a line begins further in than the key above it, which holds
+// a text already: nothing can stand under that.
+func (y *yamlReader) tooFarIn(at source.Pos) bool {
+	line, col := at.LineCol()
+	for line--; line > y.line; line-- {
+		above := y.file.Line(line)
+		words := strings.TrimLeft(above, " ")
+		if words == "" || words[0] == '#' {
+			continue
+		}
+		return len(above)-len(words) < col-1
+	}
+	return false
+}
+
+// opened is the bracket that the map at a place was opened with, where that is
+// in a line above: the last one before the place that nothing closes.
+func (y *yamlReader) opened(at source.Pos) source.Pos {
+	depth := 0
+	for i := at.Start - 1; i >= y.file.Offset(y.line+1, 1); i-- {
+		switch y.file.Text[i] {
+		case '}':
+			depth++
+		case '{':
+			if depth--; depth >= 0 {
+				continue
+			}
+			if line, _ := at.LineCol(); y.file.Offset(line, 1) > i {
+				return y.file.At(i, i+1)
+			}
+			return at
+		}
+	}
+	return at
 }
 
 // colonAfter is the finding for a colon that stands in the text at a place.
@@ -395,6 +446,11 @@ var (
 	tabIndent   = words{"a tab where spaces belong", "indent with spaces"}
 	noEscape    = words{`a \ that begins no known sign`, "write the text in single quotes: '…'"}
 	keptSign    = words{"a text that starts with a sign that YAML keeps for itself", "put the text in quotes"}
+	deeper      = words{"this line stands further in than the one above it, which takes nothing under it", "begin it in the column of the keys around it; where # was taken away, take the space behind it away too"}
+	notEnded    = words{"a key where the text before it has not ended", "put one key a line, with the same indent"}
+	glued       = words{"a colon without a space after it", "write a space after the colon"}
+	pasted      = words{"a space after the colon that is none: it was pasted from a word processor", "write a plain space after the colon"}
+	misplaced   = words{"something that does not belong here", "look at the indent of this line and the one above; " + quoteMend}
 	openMap     = words{"a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"}
 	openList    = words{"a list in [ ] that is not whole", "write commas between the entries, and ] at the end"}
 )
@@ -417,8 +473,8 @@ func inOurWords(message string) words {
 		{"cannot start any token", tabIndent},
 		{"unknown escape", noEscape},
 		{"invalid key for this map", words{"a line that is no key of this map", "write key: value, with the indent of the lines above"}},
-		{"unexpected key name", words{"a key where the text before it has not ended", "put one key a line, with the same indent"}},
-		{"value is not allowed", words{"something that does not belong here", "look at the indent of this line and the one above; " + quoteMend}},
+		{"unexpected key name", notEnded},
+		{"value is not allowed", misplaced},
 	} {
 		if strings.Contains(message, known.has) {
 			return known.words

@@ -144,7 +144,7 @@ func (w *walk) partAct(a manual.Act, p *manual.Part, g fn) {
 	case manual.Renew:
 		w.remove(p, g, true)
 	case manual.Refit:
-		w.refit(p, g, nil)
+		w.refit(p, g, nil, nil)
 	case manual.Cap:
 		w.capLine(p, g)
 	}

@@ -157,7 +157,7 @@ func (w *walk) finding(group []*issue) finding.Finding {
 	if whole != "" {
 		text += "; " + whole
 	}
-	f := r.At(group[0].at.link.At, "%s", text).WithMend("%s", r.Mend)
+	f := r.At(group[0].at.link.At, "%s", text).WithMend("%s", w.mend(group[0]))
 	return w.related(f, group)
 }
 

@@ -91,8 +91,9 @@ func (w *walk) opened(p *manual.Part, g fn) {
 }
 
 // refit puts a part back. What was begun by hand in the same run need only be
-// on.
-func (w *walk) refit(p *manual.Part, g fn, begun []undoing) {
+// on, and what is taken back later in the same reverse: was loosened with the
+// part on: it is tightened so too.
+func (w *walk) refit(p *manual.Part, g fn, begun, later []undoing) {
 	x := w.lay.of[p]
 	g = w.and(g, w.present(x))
 	f := w.get(x)
@@ -100,7 +101,7 @@ func (w *walk) refit(p *manual.Part, g fn, begun []undoing) {
 	g = w.andNot(g, w.is(f, states(on)))
 	known := w.and(g, w.is(f, offStates))
 	w.handsIn(p, known)
-	w.covered(p, known, begun)
+	w.covered(p, known, begun, later)
 	w.newPart(p, w.and(known, w.is(w.get(w.lay.gap[p]), states(set))))
 	w.newFasteners(p, known)
 	w.put(x, g, on)
@@ -109,7 +110,7 @@ func (w *walk) refit(p *manual.Part, g fn, begun []undoing) {
 }
 
 // covered looks for what is still open under a part that goes back on.
-func (w *walk) covered(p *manual.Part, g fn, begun []undoing) {
+func (w *walk) covered(p *manual.Part, g fn, begun, later []undoing) {
 	for _, q := range p.Over {
 		x := w.lay.of[q]
 		here := w.and(g, w.present(x))
@@ -120,7 +121,13 @@ func (w *walk) covered(p *manual.Part, g fn, begun []undoing) {
 			}
 		}
 		for _, h := range w.lay.held[q] {
-			w.findOnce(&RefitOverOpen, h, w.and(here, w.looseAt(h, x)))
+			open := w.and(here, w.looseAt(h, x))
+			for _, u := range later {
+				if u.thing == h && u.verb == manual.Tighten {
+					open = w.andNot(open, u.where)
+				}
+			}
+			w.findOnce(&RefitOverOpen, h, open)
 		}
 	}
 }

@@ -15,7 +15,7 @@ func (x *run) partAct(kind string, p *manual.Part, s *manual.Step) {
 	case "remove", "disconnect", "renew":
 		x.remove(p, k, s, kind == "renew")
 	case "refit", "connect":
-		x.refit(p, k, nil)
+		x.refit(p, k, nil, nil)
 	case "cap":
 		if p.Kind != "line" || x.get(k) != "off" {
 			x.fault("act-order", k)
@@ -118,7 +118,7 @@ func (x *run) notMarked(group string, first *refOpening, second []*manual.Link) 
 	x.faultAt(first.where[n], path, "not-marked", key("group", group), first.where[0])
 }
 
-func (x *run) refit(p *manual.Part, k string, inRun []*manual.Part) {
+func (x *run) refit(p *manual.Part, k string, inRun []*manual.Part, later []refUndo) {
 	if x.get(k) == "on" {
 		x.fault("refit-not-removed", k)
 		return
@@ -137,7 +137,7 @@ func (x *run) refit(p *manual.Part, k string, inRun []*manual.Part) {
 			continue
 		}
 		for _, h := range q.HeldBy {
-			if f := fasteningKey(h.To.ID, q.ID); x.get(f) == "loose" {
+			if f := fasteningKey(h.To.ID, q.ID); x.get(f) == "loose" && !tightenedLater(later, f) {
 				x.fault("refit-over-open", f)
 			}
 		}
@@ -146,6 +146,17 @@ func (x *run) refit(p *manual.Part, k string, inRun []*manual.Part) {
 	x.set(k, "on")
 	x.set(key("gap", p.ID), "closed")
 	x.tightenedTooEarly(p)
+}
+
+// tightenedLater says that a fastening is tightened by a later step of the same
+// reverse:, as it was loosened: before the part came off.
+func tightenedLater(later []refUndo, fastening string) bool {
+	for _, u := range later {
+		if u.kind == "fastening" && u.id == fastening {
+			return true
+		}
+	}
+	return false
 }
 
 func isIn(list []*manual.Part, p *manual.Part) bool {

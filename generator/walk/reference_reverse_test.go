@@ -78,7 +78,7 @@ func (x *run) derive(todo []refUndo) {
 		}
 		inRun = nil
 	}
-	for _, u := range todo {
+	for i, u := range todo {
 		if !x.stillSo(u) {
 			continue
 		}
@@ -88,7 +88,7 @@ func (x *run) derive(todo []refUndo) {
 		}
 		switch u.kind {
 		case "part":
-			x.refit(u.part, u.id, inRun)
+			x.refit(u.part, u.id, inRun, todo[i+1:])
 			if starts {
 				inRun = append(inRun, u.part)
 			} else {

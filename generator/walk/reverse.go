@@ -45,8 +45,8 @@ func (w *walk) reverse(l *manual.Link, s *manual.Step, g fn) {
 	}
 	r := &reversal{walk: w, step: s, out: &Reversal{Link: l, Step: s}}
 	w.deriving = true
-	for _, u := range todo {
-		r.take(u)
+	for i, u := range todo {
+		r.take(u, todo[i+1:])
 	}
 	r.endRun()
 	w.deriving = false
@@ -184,8 +184,8 @@ type reversal struct {
 	noted []*manual.Step // steps whose notes for the refit are given
 }
 
-// take does one derived step.
-func (r *reversal) take(u undoing) {
+// take does one derived step; later are those that follow it.
+func (r *reversal) take(u undoing, later []undoing) {
 	if u.where = r.stillSo(u, u.where); !r.possible(u.where) {
 		return
 	}
@@ -198,7 +198,7 @@ func (r *reversal) take(u undoing) {
 	switch n := r.lay.things[u.thing].named; u.verb {
 	case manual.Refit:
 		p := n.(*manual.Part)
-		r.refit(p, u.where, r.begun)
+		r.refit(p, u.where, r.begun, later)
 		if inRun {
 			r.begun = append(r.begun, u)
 		} else {

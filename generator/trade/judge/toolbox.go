@@ -54,7 +54,9 @@ func (j *job) choice(box toolbox, kinds ...string) (tools []*manual.Tool, known 
 	return ofKind(listed, kinds), known && !box.murky
 }
 
-// listed is the tools of the front matter.
+// listed is the tools of the front matter, and those that a step of the
+// procedure names and the list lacks: that is told as such, and is no reason to
+// say that nothing fits.
 func (j *job) listed() (tools []*manual.Tool, known bool) {
 	known = !j.of.Broken && !j.of.Unread
 	for _, use := range j.of.Tools {
@@ -63,6 +65,13 @@ func (j *job) listed() (tools []*manual.Tool, known bool) {
 			continue
 		}
 		tools = append(tools, use.To)
+	}
+	for _, s := range j.of.Steps {
+		for _, link := range s.Links {
+			if tool, is := link.To.(*manual.Tool); is && !tool.Unread && !slices.Contains(tools, tool) {
+				tools = append(tools, tool)
+			}
+		}
 	}
 	return tools, known
 }

@@ -1,0 +1,98 @@
+package check
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+)
+
+var notAStep = finding.Rule{
+	Code:  "not-a-step",
+	Level: finding.Advice,
+	Title: "An act or a hold that stands outside the numbered steps",
+	Why:   "Only a numbered list under a phase holds steps. What stands beside it is shown on the page and does nothing: it has no number to call out, and what is taken off or switched off there counts as on.",
+	Mend:  "Write it as a numbered step: 1. and a space at the margin. Where the thing is only mentioned, link it with part:, fastener:, energy:, fluid: or setting:.",
+}
+
+// ofAStep are the kinds that mean something in a step only, besides acts.
+var ofAStep = []string{"hold", "on", "why", "each", "between", "if-not", "if", "again", "optional"}
+
+func runNotAStep(_ *Context, p *manual.Procedure) []finding.Finding {
+	var found []finding.Finding
+	for _, b := range proseBlocks(p) {
+		for _, link := range b.Links {
+			if link.Kind.Act == manual.NoAct && !slices.Contains(ofAStep, link.Kind.Name) {
+				continue
+			}
+			found = append(found, notAStep.At(link.At, "%s: stands outside the numbered steps: it is shown, and does nothing", link.Kind.Name).
+				WithMend("%s", stepMend(b, link)))
+			break // one a block: the mend moves all of it
+		}
+	}
+	return found
+}
+
+// proseBlocks are the blocks of a procedure's text that belong to no step.
+func proseBlocks(p *manual.Procedure) []*manual.Block {
+	var out []*manual.Block
+	for i := range p.Intro {
+		out = append(out, &p.Intro[i])
+	}
+	for _, phase := range p.Phases {
+		if phase.Lead != nil {
+			out = append(out, phase.Lead)
+		}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				out = append(out, part.Prose)
+			}
+		}
+	}
+	return out
+}
+
+// numberedByHand is how a step begins that a word processor or a hand numbered:
+// "Step 2.", "Paso 2:", "2 -", "a)".
+var numberedByHand = regexp.MustCompile(`^(?i:(?:step|paso|stage)\s+\d+\s*[.:)–-]?|\d+\s*[–:-]|[a-z]\))\s*`)
+
+// stepMend says how to make a step of a block.
+func stepMend(b *manual.Block, link *manual.Link) string {
+	plain := strings.TrimSpace(b.Plain)
+	switch by := strings.TrimSpace(numberedByHand.FindString(plain)); {
+	case !b.Para:
+		return "number the list: start its lines with 1. and not with -"
+	case by != "":
+		return "write 1. at the margin in place of " + by + "; the numbers that people read are made by the page"
+	}
+	if link.Is("on") || link.Is("why") {
+		return "begin the paragraph in the column of its step's words: three spaces in, behind 10. and more four"
+	}
+	if word := mentionOf(link); word != "" {
+		return "write it as a step, 1. at the margin, or as a mention, " + word + ":" + link.ID
+	}
+	return "write it as a step, with 1. at the margin, under the phase that it belongs to"
+}
+
+// mentionOf is the kind that only mentions what a link acts on, or "".
+func mentionOf(link *manual.Link) string {
+	switch link.To.(type) {
+	case *manual.Part:
+		return "part"
+	case *manual.Fastener:
+		return "fastener"
+	case *manual.Energy:
+		return "energy"
+	case *manual.Point:
+		return "point"
+	case *manual.Fluid:
+		return "fluid"
+	case *manual.Setting:
+		return "setting"
+	case *manual.Procedure:
+		return "see"
+	}
+	return ""
+}

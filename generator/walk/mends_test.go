@@ -1,0 +1,35 @@
+package walk_test
+
+import (
+	"strings"
+	"testing"
+)
+
+// Where it is plain what to write, the mend says it.
+func TestMendsSayWhatToWrite(t *testing.T) {
+	const proof = "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Wait](hold:capacitor-wait).\n3. [Dead](prove:traction). "
+	for _, c := range []struct{ code, body, want string }{
+		{"act-order", "---\n## Work\n\n1. [Away](clear:wheel-chock).\n", "expects: { wheel-chock: placed }"},
+		{"left-loose", "supplies: [new-seat-bolt: 4]\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [On](refit:seat-base).\n", "write [tighten it](tighten:seat-bolt) "},
+		{"left-loose", "leaves: { seat-base: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid). [x](hazard:bus)\n3. [On](refit:inverter-lid).\n", "tighten:lid-bolt#inverter-lid"},
+		{"state-mismatch", "leaves: { seat-base: on }\n---\n## Work\n\n1. [Off](remove:seat-base).\n", "or write seat-base: off in leaves"},
+		{"proof-without-measure", proof + "[x](hold:bus-dead-ac)\n", "the hold bus-dead-ac does not count: its limit is ac, and the energy is dc"},
+		{"proof-without-measure", proof + "[x](hold:bus-low)\n", "the hold bus-low does not count: its limit is above the shop's safe voltage"},
+		{"proof-without-measure", proof + "[x](hold:lift-zero)\n", "Add a measure hold"},
+	} {
+		files := shopFiles(t)
+		files["procedures/job.md"] = "---\ntitle: Job\nfor: yard-tug\n" + c.body
+		told := false
+		for _, f := range walked(t, files, strings.Contains(c.body, "hazard:bus")) {
+			if f.Code == c.code {
+				told = true
+				if !strings.Contains(f.Mend, c.want) {
+					t.Errorf("%s: the mend is %q, want %q in it", c.code, f.Mend, c.want)
+				}
+			}
+		}
+		if !told {
+			t.Errorf("%s is not told of\n%s", c.code, c.body)
+		}
+	}
+}
