@@ -224,6 +224,7 @@ const (
 	twoFields = "what two fields say together"
 	unitWord  = "a supply may be counted in any word; a unit is asked only where an amount needs one"
 	measure   = "how large an amount may be, whatever its unit, is the check's"
+	broken    = "to YAML the comma ends the value: it is the rest of the number behind it that a schema refuses"
 	editor    = "an editor has made a number or a switch of the word before it asks"
 )
 
@@ -231,6 +232,7 @@ const (
 var beyond = map[string]string{
 	"bad-id.ways.txtar bad/machines/con.yaml:1:1 bad-id":                 fileName,
 	"bad-id.ways.txtar bad/procedures/nul.md:1:1 bad-id":                 fileName,
+	"quantity.comma.txtar bad/procedures/fill.md:4:22 quantity":          broken,
 	"quantity.lists.txtar bad/machines/tug.yaml:3:3 quantity":            otherFile,
 	"quantity.lists.txtar bad/procedures/sweep.md:5:3 quantity":          otherFile,
 	"quantity.lists.txtar bad/procedures/sweep.md:6:8 quantity":          otherFile,

@@ -185,17 +185,27 @@ func (w *walk) pointWrong(p *manual.Point, x thing, f fn) (wrong, word fn) {
 			wrong = w.or(wrong, w.and(off, w.is(f, states(isolated, locked))))
 		}
 	}
-	for _, e := range p.Cuts {
-		want, named := w.leavesSays(w.lay.of[e])
-		if !named || want == live {
-			continue
+	for _, need := range []fn{isolated, locked} { // one energy may need more than the other
+		for _, e := range p.Cuts {
+			if w.mustStand(p, e) != need {
+				continue
+			}
+			short := w.and(w.present(w.lay.of[e]), w.is(f, states(live, isolated)&^states(need)))
+			wrong, word = w.or(wrong, short), w.ite(short, need, word)
 		}
-		need := isolated
-		if want >= locked && p.Lock {
-			need = locked
-		}
-		short := w.and(w.present(w.lay.of[e]), w.is(f, states(live, isolated)&^states(need)))
-		wrong, word = w.or(wrong, short), w.ite(short, need, word)
 	}
 	return wrong, word
+}
+
+// mustStand is how a point must stand for an energy that leaves names: locked,
+// isolated, or live where it need not be off.
+func (w *walk) mustStand(p *manual.Point, e *manual.Energy) fn {
+	want, named := w.leavesSays(w.lay.of[e])
+	switch {
+	case !named || want == live:
+		return live
+	case want >= locked && p.Lock:
+		return locked
+	}
+	return isolated
 }
