@@ -1,6 +1,7 @@
 package main
 
 import (
+	"os"
 	"path/filepath"
 
 	"baybinder/generator"
@@ -37,7 +38,7 @@ func (c *buildCommand) Run(g *globals, d *desk) error {
 		d.note("%s was not written by baybinder and stays.", filepath.Join(c.Readings, filepath.FromSlash(name)))
 	}
 	if r.Errors() > 0 {
-		d.note("Nothing was published: %s. The site in %s is as it was.", count(r.Errors(), "error"), c.To)
+		d.note("Nothing was published: %s.%s", count(r.Errors(), "error"), c.stands())
 		return errFound
 	}
 	d.progress("%s in %s. Show them with baybinder browse, or open %s.", count(r.Pages, "page"), c.To, filepath.Join(c.To, "index.html"))
@@ -45,4 +46,12 @@ func (c *buildCommand) Run(g *globals, d *desk) error {
 		d.progress("%s in %s. They name people: open %s, and do not publish them.", count(r.ReadingsPages, "page"), c.Readings, filepath.Join(c.Readings, "index.html"))
 	}
 	return nil
+}
+
+// stands says that the last good site stays, where there is one.
+func (c *buildCommand) stands() string {
+	if _, err := os.Stat(filepath.Join(c.To, "index.html")); err != nil {
+		return ""
+	}
+	return " The site in " + c.To + " is as it was."
 }
