@@ -62,10 +62,9 @@ func benchmarkBuild(b *testing.B, n int) {
 	b.ReportMetric(perBuild*1000/float64(n), "ms/procedure")
 }
 
-// asTheProgram has garbage collected as late as the program has it, by its
-// main.go.
+// asTheProgram has garbage collected as late as the program has it.
 func asTheProgram(b *testing.B) {
-	percent, limit := debug.SetGCPercent(400), debug.SetMemoryLimit(950<<20)
+	percent, limit := debug.SetGCPercent(generator.Garbage), debug.SetMemoryLimit(generator.SoftLimit)
 	b.Cleanup(func() {
 		debug.SetGCPercent(percent)
 		debug.SetMemoryLimit(limit)

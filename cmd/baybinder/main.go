@@ -8,6 +8,8 @@ import (
 	"io"
 	"os"
 	"runtime/debug"
+
+	"baybinder/generator"
 )
 
 // commands are what can be asked for, in the order in which --help shows them.
@@ -34,8 +36,8 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 
 // run is the program: what it was asked for, what it said, how it ended.
 func run(args []string, stdout, stderr io.Writer) int {
-	debug.SetMemoryLimit(softLimit)
-	debug.SetGCPercent(garbage)
+	debug.SetMemoryLimit(generator.SoftLimit)
+	debug.SetGCPercent(generator.Garbage)
 	return guarded(stderr, func() int {
 		c := &commands{}
 		asked, err := parse(c, args, stdout, stderr)

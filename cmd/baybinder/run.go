@@ -21,15 +21,6 @@ const (
 	exitCouldNot = 2 // it could not run
 )
 
-// softLimit is how much memory the program takes before it collects garbage
-// harder. A manual of 10,000 procedures is alive in about half of it; without
-// the limit the collector would let as much garbage stand beside it.
-const softLimit = 950 << 20
-
-// garbage is how much of it may stand beside what is alive, in per cent, below
-// that limit: most manuals are small, and are built before any is collected.
-const garbage = 400
-
 // errFound is the end of a command that found errors in the manual, and has
 // told of them.
 var errFound = errors.New("the manual has errors")

@@ -1,6 +1,10 @@
 package begin
 
-import "baybinder/generator/manual"
+import (
+	"strings"
+
+	"baybinder/generator/manual"
+)
 
 // speech is what a begun procedure shows on its page, in one language. %s is
 // the name of a thing, or a link that names it. A register does not say whether
@@ -79,5 +83,5 @@ func speechOf(m *manual.Manual) *speech {
 }
 
 func inSpanish(m *manual.Manual) bool {
-	return m.Shop.Language == "es" || len(m.Shop.Language) > 2 && m.Shop.Language[:3] == "es-"
+	return m.Shop.Language == "es" || strings.HasPrefix(m.Shop.Language, "es-")
 }

@@ -11,20 +11,34 @@ import (
 // blocks are all blocks of a procedure's text, in no order that matters.
 func blocks(p *manual.Procedure) iter.Seq[*manual.Block] {
 	return func(yield func(*manual.Block) bool) {
-		each := func(list []manual.Block) bool {
-			for i := range list {
-				if !yield(&list[i]) {
-					return false
-				}
+		for b := range outsideSteps(p) {
+			if !yield(b) {
+				return
 			}
-			return true
 		}
+		for _, phase := range p.Phases {
+			if !yield(&phase.Title) {
+				return
+			}
+		}
+		for _, s := range p.Steps {
+			if !each(s.Blocks, yield) {
+				return
+			}
+		}
+	}
+}
+
+// outsideSteps are the blocks that belong to no step and are no title, in
+// reading order.
+func outsideSteps(p *manual.Procedure) iter.Seq[*manual.Block] {
+	return func(yield func(*manual.Block) bool) {
 		one := func(b *manual.Block) bool { return b == nil || yield(b) }
-		if !each(p.Intro) {
+		if !each(p.Intro, yield) {
 			return
 		}
 		for _, phase := range p.Phases {
-			if !one(&phase.Title) || !one(phase.Lead) {
+			if !one(phase.Lead) {
 				return
 			}
 			for _, part := range phase.Body {
@@ -33,12 +47,17 @@ func blocks(p *manual.Procedure) iter.Seq[*manual.Block] {
 				}
 			}
 		}
-		for _, s := range p.Steps {
-			if !each(s.Blocks) {
-				return
-			}
+	}
+}
+
+// each yields the blocks of a list; false once no more are wanted.
+func each(list []manual.Block, yield func(*manual.Block) bool) bool {
+	for i := range list {
+		if !yield(&list[i]) {
+			return false
 		}
 	}
+	return true
 }
 
 // allLinks are the links of a procedure wherever they stand, in reading order.

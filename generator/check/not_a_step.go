@@ -22,7 +22,7 @@ var ofAStep = []string{"hold", "on", "why", "each", "between", "if-not", "if", "
 
 func runNotAStep(_ *Context, p *manual.Procedure) []finding.Finding {
 	var found []finding.Finding
-	for _, b := range proseBlocks(p) {
+	for b := range outsideSteps(p) {
 		for _, link := range b.Links {
 			if link.Kind.Act == manual.NoAct && !slices.Contains(ofAStep, link.Kind.Name) {
 				continue
@@ -33,25 +33,6 @@ func runNotAStep(_ *Context, p *manual.Procedure) []finding.Finding {
 		}
 	}
 	return found
-}
-
-// proseBlocks are the blocks of a procedure's text that belong to no step.
-func proseBlocks(p *manual.Procedure) []*manual.Block {
-	var out []*manual.Block
-	for i := range p.Intro {
-		out = append(out, &p.Intro[i])
-	}
-	for _, phase := range p.Phases {
-		if phase.Lead != nil {
-			out = append(out, phase.Lead)
-		}
-		for _, part := range phase.Body {
-			if part.Prose != nil {
-				out = append(out, part.Prose)
-			}
-		}
-	}
-	return out
 }
 
 // numberedByHand is how a step begins that a word processor or a hand numbered:

@@ -11,6 +11,7 @@ import (
 
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
+	"baybinder/generator/readability"
 	"baybinder/generator/source"
 )
 
@@ -58,24 +59,19 @@ type prose struct {
 func (p *prose) instructions(s *manual.Step) [][]sentence {
 	p.words, p.sentences, p.texts = p.words[:0], p.sentences[:0], p.texts[:0]
 	for i := range s.Blocks {
-		if b := &s.Blocks[i]; tells(b) && b.Role != manual.OnRefit {
+		if b := &s.Blocks[i]; b.Instructs() && b.Role != manual.OnRefit {
 			p.read(b)
 		}
 	}
 	p.texts = append(p.texts, p.sentences)
 	for i := range s.Blocks {
-		if b := &s.Blocks[i]; tells(b) && b.Role == manual.OnRefit {
+		if b := &s.Blocks[i]; b.Instructs() && b.Role == manual.OnRefit {
 			begin := len(p.sentences)
 			p.read(b)
 			p.texts = append(p.texts, p.sentences[begin:])
 		}
 	}
 	return p.texts
-}
-
-// tells says whether a block is words that tell what to do.
-func tells(b *manual.Block) bool {
-	return (b.Para || strings.HasPrefix(b.Parts[0], "<ul")) && b.Role != manual.Why
 }
 
 // read adds the sentences of a block. Where the rules of counting are not sure
@@ -185,28 +181,12 @@ func (r *block) amounts() {
 	if !slices.ContainsFunc(r.text, isFigure) {
 		return
 	}
-	from, to := -1, -1
-	for _, f := range quantity.Find(string(r.text)) {
-		if from >= 0 && slices.Contains(between, strings.TrimSpace(string(r.text[to:f.Start]))) {
-			to = f.End
-			continue
-		}
-		r.amount(from, to)
-		from, to = f.Start, f.End
+	for _, p := range quantity.Places(string(r.text)) {
+		r.add(p.Start, p.End, "")
 	}
-	r.amount(from, to)
 }
 
 func isFigure(c byte) bool { return '0' <= c && c <= '9' }
-
-// between are the words and signs that make one range of two amounts.
-var between = []string{"to", "a", "-", "–", "±", "+"}
-
-func (r *block) amount(from, to int) {
-	if from >= 0 {
-		r.add(from, to, "")
-	}
-}
 
 func (r *block) words() {
 	for start, end := nextWord(r.text, 0); start < end; start, end = nextWord(r.text, end) {
@@ -230,20 +210,12 @@ func nextWord[T string | []byte](text T, from int) (start, end int) {
 				start = i
 			}
 			end = i + size
-		case start >= 0 && (end < i || !joinsWords(c)):
+		case start >= 0 && (end < i || !readability.JoinsWords(c)):
 			return start, end
 		}
 		i += size
 	}
 	return max(start, from), max(end, from)
-}
-
-func joinsWords(c rune) bool {
-	switch c {
-	case '-', '\'', '’', '·', '.', '/', '_', '×':
-		return true
-	}
-	return false
 }
 
 func countWords(text string) (n int) {

@@ -18,18 +18,24 @@ var unwritten = finding.Rule{
 	Mend:  "Write what is done at that place, or take the line out. Until then write status: draft.",
 }
 
-// templateWords are what begin writes to be written over.
-var templateWords = regexp.MustCompile(`\b(?:Say|say|Show) here (?:how|what|where)\b|\b(?:Diga|diga|Muestre) aquí (?:cómo|qué|dónde)|(?m:^(?:summary: )?)(Say in one sentence what is done|Say what the job is for|Diga en una frase qué se hace|Diga para qué es el trabajo)\b`)
+// What begin writes to be written over begins with one of these, in the middle
+// of a text or at the start of a line.
+var (
+	sayHere   = []string{"Say here", "say here", "Show here"}
+	digaAqui  = []string{"Diga aquí", "diga aquí", "Muestre aquí"}
+	lineStart = []string{"Say in one sentence what is done", "Say what the job is for", "Diga en una frase qué se hace", "Diga para qué es el trabajo"}
 
-// templateSigns are pieces of those words: hardly a file has one, and only
-// where there is one are the words looked for.
-var templateSigns = []string{"ay here ", "Show here ", "Say in one sentence ", "Say what the job ", "iga aquí ", "Muestre aquí ", "Diga en una frase ", "Diga para qué "}
+	// templateWords finds them. It is slow, and hardly a file has any.
+	templateWords = regexp.MustCompile(`\b(?:` + strings.Join(sayHere, "|") + `) (?:how|what|where)\b|\b(?:` + strings.Join(digaAqui, "|") + `) (?:cómo|qué|dónde)|(?m:^(?:summary: )?)(` + strings.Join(lineStart, "|") + `)\b`)
+
+	beginnings = slices.Concat(sayHere, digaAqui, lineStart)
+)
 
 func runUnwritten(_ *Context, p *manual.Procedure) []finding.Finding {
 	if p.Draft() { // it is there to be written
 		return nil
 	}
-	if !slices.ContainsFunc(templateSigns, func(sign string) bool { return strings.Contains(p.File.Text, sign) }) {
+	if !slices.ContainsFunc(beginnings, func(words string) bool { return strings.Contains(p.File.Text, words) }) {
 		return nil
 	}
 	var found []finding.Finding

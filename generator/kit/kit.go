@@ -70,10 +70,8 @@ func (b *Book) Of(p *manual.Procedure) *Kit {
 func (k *Kit) list(p *manual.Procedure) {
 	for _, t := range p.Tools {
 		count := 1
-		if t.Amount != "" {
-			if n, err := strconv.Atoi(t.Amount); err == nil && n > 0 {
-				count = n
-			}
+		if n, err := strconv.Atoi(t.Amount); err == nil && n > 0 {
+			count = n
 		}
 		k.tool(t.To, count)
 	}

@@ -1,6 +1,8 @@
 package manual
 
 import (
+	"strings"
+
 	"baybinder/generator/quantity"
 	"baybinder/generator/source"
 )
@@ -167,6 +169,12 @@ type Block struct {
 	Links []*Link
 	Plain string
 	At    source.Pos
+}
+
+// Instructs says whether a block of a step is words that tell what to do: a
+// paragraph or a list, and no reason.
+func (b *Block) Instructs() bool {
+	return (b.Para || strings.HasPrefix(b.Parts[0], "<ul")) && b.Role != Why
 }
 
 // BlockRole is what the first link of a paragraph makes of it.

@@ -106,7 +106,7 @@ func (s *Site) readText(reader *readability.Reader, p *manual.Procedure) readTex
 		blocks := s.blocksOf(st)
 		text = text[:0]
 		for i := range blocks {
-			if b := &blocks[i]; b.Role != manual.Why && (b.Para || strings.HasPrefix(b.Parts[0], "<ul")) {
+			if b := &blocks[i]; b.Instructs() {
 				text = s.plain(text, b)
 			}
 		}

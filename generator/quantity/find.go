@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -28,6 +29,26 @@ func Find(text string) []Found {
 	}
 	return f.found
 }
+
+// Place is where something stands in a text, in bytes.
+type Place struct{ Start, End int }
+
+// Places are where the amounts of a sentence stand, two that make one range
+// taken as one: "20 N·m to 30 N·m".
+func Places(text string) []Place {
+	var out []Place
+	for _, f := range Find(text) {
+		if last := len(out) - 1; last >= 0 && slices.Contains(rangeWords, strings.TrimSpace(text[out[last].End:f.Start])) {
+			out[last].End = f.End
+			continue
+		}
+		out = append(out, Place{f.Start, f.End})
+	}
+	return out
+}
+
+// rangeWords are the words and signs that make one range of two amounts.
+var rangeWords = []string{"to", "a", "-", "–", "±", "+"}
 
 // finder collects the amounts of one text.
 type finder struct {

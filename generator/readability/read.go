@@ -1,7 +1,6 @@
 package readability
 
 import (
-	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -14,8 +13,7 @@ import (
 type Reader struct {
 	text      string
 	at        int
-	amounts   []span // of the text
-	ahead     []span // those behind the place
+	ahead     []quantity.Place // the amounts behind the place
 	syllables func(word []byte) int
 	met       map[string]int
 	count     Count
@@ -36,16 +34,13 @@ func NewReader(language string) *Reader {
 // them (Flesch leaves figures out where there are several; from memory).
 func (r *Reader) Read(text string) Count {
 	r.text, r.at, r.sentence, r.count = text, 0, 0, Count{}
-	r.amounts = amounts(r.amounts[:0], text)
-	r.ahead = r.amounts
+	r.ahead = quantity.Places(text)
 	for r.at < len(text) {
 		r.step()
 	}
 	r.stop()
 	return r.count
 }
-
-type span struct{ start, end int }
 
 // syllablesOf is the counter of a language, by words in small letters; nil
 // where there is none.
@@ -66,11 +61,11 @@ func (r *Reader) step() {
 		r.at++
 		return
 	}
-	for len(r.ahead) > 0 && r.ahead[0].start < r.at {
+	for len(r.ahead) > 0 && r.ahead[0].Start < r.at {
 		r.ahead = r.ahead[1:] // it stood in a quote or in brackets
 	}
-	if len(r.ahead) > 0 && r.ahead[0].start == r.at {
-		r.figure(r.ahead[0].end)
+	if len(r.ahead) > 0 && r.ahead[0].Start == r.at {
+		r.figure(r.ahead[0].End)
 		return
 	}
 	c, size := utf8.DecodeRuneInString(r.text[r.at:])
@@ -177,7 +172,7 @@ loop:
 			i += size
 			end = i
 			continue
-		case !joined && strings.ContainsRune("-'’·./_×", c):
+		case !joined && JoinsWords(c):
 			joined = true
 			if c == '’' {
 				c = '\''
@@ -202,6 +197,16 @@ loop:
 		r.count.Spoken++
 		r.count.Syllables += r.heard()
 	}
+}
+
+// JoinsWords says that a sign makes one word of the letters and figures on both
+// sides of it.
+func JoinsWords(c rune) bool {
+	switch c {
+	case '-', '\'', '’', '·', '.', '/', '_', '×':
+		return true
+	}
+	return false
 }
 
 // heard are the syllables of the word at hand.
@@ -229,21 +234,3 @@ func (r *Reader) pieces(word []byte) int {
 	}
 	return max(1, n)
 }
-
-// amounts are the numbers with a unit, two that make a range taken as one.
-func amounts(out []span, text string) []span {
-	if !strings.ContainsAny(text, "0123456789") {
-		return out
-	}
-	for _, f := range quantity.Find(text) {
-		if last := len(out) - 1; last >= 0 && slices.Contains(between, strings.TrimSpace(text[out[last].end:f.Start])) {
-			out[last].end = f.End
-			continue
-		}
-		out = append(out, span{f.Start, f.End})
-	}
-	return out
-}
-
-// between are the words and signs that make one range of two amounts.
-var between = []string{"to", "a", "-", "–", "±", "+"}

@@ -359,7 +359,7 @@ func (d *docReader) glued(tree ast.Node) {
 					WithMend("write a space behind %s; one that was pasted from a word processor looks the same and is none", m[1]))
 			}
 		}
-		return ast.WalkContinue, nil
+		return ast.WalkSkipChildren, nil // no block stands in a paragraph
 	})
 }
 

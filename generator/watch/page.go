@@ -48,7 +48,7 @@ const waitFor = 16
 type Browsers struct {
 	mu      sync.Mutex
 	last    News
-	words   words.Watch
+	speaks  string // the language of the box
 	waiting map[chan News]bool
 }
 
@@ -57,7 +57,7 @@ type Browsers struct {
 func (b *Browsers) Speak(language string) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	b.words = words.WatchIn(language)
+	b.speaks = language
 }
 
 // Tell tells every open page how a build ended.
@@ -74,10 +74,7 @@ func (b *Browsers) TellOf(page, step, findings string) {
 func (b *Browsers) tell(n News) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	n.Words = b.words
-	if n.Words == (words.Watch{}) {
-		n.Words = words.WatchIn("")
-	}
+	n.Words = words.WatchIn(b.speaks)
 	b.last = n
 	for c := range b.waiting {
 		if len(c) == cap(c) {

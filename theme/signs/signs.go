@@ -185,21 +185,13 @@ func Alert() string { return inline(drawings()["alert"], "alert", `aria-hidden="
 // drawings are what stands in each drawing file's svg element, without title
 // and line breaks, by sign: pages show the same few many times.
 var drawings = sync.OnceValue(func() map[string]string {
-	out := map[string]string{}
-	for _, name := range append([]string{"alert"}, numbers()...) {
-		if svg, err := files.ReadFile(name + ".svg"); err == nil {
-			out[name] = bare(string(svg))
-		}
+	alert, _ := files.ReadFile("alert.svg")
+	out := map[string]string{"alert": bare(string(alert))}
+	for _, s := range table {
+		out[s.Number] = bare(string(s.SVG()))
 	}
 	return out
 })
-
-func numbers() (out []string) {
-	for _, s := range table {
-		out = append(out, s.Number)
-	}
-	return out
-}
 
 func bare(svg string) string {
 	_, svg, _ = strings.Cut(svg, "<svg")

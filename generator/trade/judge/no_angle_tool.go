@@ -33,9 +33,8 @@ func angleTools(j *job) []finding.Finding {
 // gauges are the angle gauges that are at hand or listed, and tools that may
 // stand in for what is.
 func (j *job) gauges(box toolbox) ([]*manual.Tool, bool) {
-	listed, known := j.listed()
-	all := withSubstitutes(slices.Concat(box.all(), listed))
-	return ofKind(all, []string{"angle-gauge"}), known && !box.murky
+	all := withSubstitutes(slices.Concat(box.all(), j.tools))
+	return ofKind(all, []string{"angle-gauge"}), j.toolsKnown && !box.murky
 }
 
 func noAngleTool(at *manual.Link, bad []turn) finding.Finding {

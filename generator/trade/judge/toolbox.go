@@ -50,23 +50,22 @@ func (j *job) choice(box toolbox, kinds ...string) (tools []*manual.Tool, known 
 	if named := ofKind(box.named, kinds); len(named) > 0 {
 		return named, !box.murky
 	}
-	listed, known := j.listed()
-	return ofKind(listed, kinds), known && !box.murky
+	return ofKind(j.tools, kinds), j.toolsKnown && !box.murky
 }
 
-// listed is the tools of the front matter, and those that a step of the
-// procedure names and the list lacks: that is told as such, and is no reason to
-// say that nothing fits.
-func (j *job) listed() (tools []*manual.Tool, known bool) {
-	known = !j.of.Broken && !j.of.Unread
-	for _, use := range j.of.Tools {
+// toolsOf is the tools of a front matter, and those that a step of the procedure
+// names and the list lacks: that is told as such, and is no reason to say that
+// nothing fits. It is false where a tool or the list could not be read.
+func toolsOf(p *manual.Procedure) (tools []*manual.Tool, known bool) {
+	known = !p.Broken && !p.Unread
+	for _, use := range p.Tools {
 		if use.To == nil || use.To.Unread {
 			known = false
 			continue
 		}
 		tools = append(tools, use.To)
 	}
-	for _, s := range j.of.Steps {
+	for _, s := range p.Steps {
 		for _, link := range s.Links {
 			if tool, is := link.To.(*manual.Tool); is && !tool.Unread && !slices.Contains(tools, tool) {
 				tools = append(tools, tool)

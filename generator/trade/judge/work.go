@@ -13,6 +13,9 @@ type job struct {
 	turns []turn
 	lifts []lift
 	sizes map[*manual.Tool][]fastening.Size // what tools fit, once it was read
+
+	tools      []*manual.Tool // see toolsOf
+	toolsKnown bool
 }
 
 // scene is where an act happens: its step, its link (remove, refit, loosen,
@@ -59,6 +62,7 @@ type worker struct {
 // followWork goes through a procedure.
 func followWork(p *manual.Procedure) *job {
 	w := worker{job: job{of: p, sizes: map[*manual.Tool][]fastening.Size{}}, open: map[manual.Named]bool{}}
+	w.tools, w.toolsKnown = toolsOf(p)
 	for _, s := range p.Expects {
 		w.state(s)
 	}
