@@ -90,10 +90,10 @@ func TestAJobAtTheBay(t *testing.T) {
 
 	js[any](t, ctx, `var f = step('4.3').querySelectorAll('.reading'); type(f[0], '3,9'); type(f[1], '6.1'); type(f[2], '0.2'); 0`)
 	says(t, ctx, `step('4.3').querySelector('.verdict').textContent`, "Out of the limit")
-	if !js[bool](t, ctx, `step('4.3').querySelector('.hold').classList.contains('out') && getComputedStyle(step('4.3').querySelector('.hold .if-not')).borderTopWidth === '3px'`) {
+	if !js[bool](t, ctx, `step('4.3').querySelector('.hold').classList.contains('is-out') && getComputedStyle(step('4.3').querySelector('.hold .if-not')).borderTopWidth === '3px'`) {
 		t.Error("what to do if it is not met is not opened")
 	}
-	if js[bool](t, ctx, `step('4.4').classList.contains('not-here')`) {
+	if js[bool](t, ctx, `step('4.4').classList.contains('is-not-here')`) {
 		t.Error("the branch of the failed hold is shut")
 	}
 	js[any](t, ctx, `press(step('4.3'), 'Measure again'); f.forEach((x) => type(x, '0.4')); press(step('4.3'), 'Tester proved before and after'); 0`)
@@ -117,7 +117,7 @@ func TestAJobAtTheBay(t *testing.T) {
 	schemaTakes(t, text)
 
 	js[any](t, ctx, `press(document.getElementById('bay'), 'Start again'); 0`)
-	if got := js[int](t, ctx, `document.querySelectorAll('.step.done').length`); got == 0 {
+	if got := js[int](t, ctx, `document.querySelectorAll('.step.is-done').length`); got == 0 {
 		t.Error("start again does not ask")
 	}
 	js[any](t, ctx, `press(document.querySelector('dialog'), 'Start again'); 0`)

@@ -156,7 +156,7 @@ func streamfoot(qw422016 *qt422016.Writer, f *page.Frame) {
 `)
 	streamemergency(qw422016, f)
 	if f.Running != "" {
-		qw422016.N().S(`<div class="running" aria-hidden="true"><p>`)
+		qw422016.N().S(`<div class="every-page-foot" aria-hidden="true"><p>`)
 		qw422016.E().S(f.Running)
 		qw422016.N().S(`</p></div>`)
 	}
@@ -188,7 +188,7 @@ func streamemergency(qw422016 *qt422016.Writer, f *page.Frame) {
 	qw422016.E().S(f.Words.Emergency)
 	qw422016.N().S(`</span>`)
 	qw422016.N().S(` `)
-	qw422016.N().S(`<span class="say">`)
+	qw422016.N().S(`<span class="aid-line">`)
 	qw422016.E().S(f.Emergency)
 	qw422016.N().S(`</span></summary><div class="aid"><h2>`)
 	qw422016.E().S(f.Words.FirstAid)

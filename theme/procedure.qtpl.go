@@ -248,7 +248,7 @@ func terms(t page.Terms) string {
 // On paper: the way back to the page that stands.
 
 func streamcode(qw422016 *qt422016.Writer, p *page.Procedure) {
-	qw422016.N().S(`<div class="code">`)
+	qw422016.N().S(`<div class="way-back">`)
 	if p.Code.QR != "" {
 		qw422016.N().S(string(p.Code.QR))
 	}

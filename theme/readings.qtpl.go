@@ -330,7 +330,7 @@ func StreamMatrix(qw422016 *qt422016.Writer, p *page.Matrix) {
 	qw422016.N().S(`
 `)
 	if len(p.Plans) > 0 {
-		qw422016.N().S(`<nav class="jump" aria-label="`)
+		qw422016.N().S(`<nav class="jump-row" aria-label="`)
 		qw422016.E().S(p.Training.Plans)
 		qw422016.N().S(`">`)
 		for _, l := range p.Plans {

@@ -99,10 +99,7 @@ func box(w *words.Words, b *page.Box) string {
 }
 
 func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor string) {
-	qw422016.N().S(`<div class="hold`)
-	qw422016.N().S(` `)
-	qw422016.E().S(h.Kind)
-	qw422016.N().S(`" data-hold="`)
+	qw422016.N().S(`<div class="hold" data-hold="`)
 	qw422016.E().S(h.ID)
 	qw422016.N().S(`" data-kind="`)
 	qw422016.E().S(h.Kind)

@@ -37,7 +37,7 @@ var faultLog = chroma.MustNewLexer(
 // writeCode writes a code block. A language that is not known, and code that a
 // lexer cannot read, is shown plain.
 func writeCode(w io.Writer, language, text string) {
-	_, _ = io.WriteString(w, "<pre tabindex=\"0\"><code class=\"code\">")
+	_, _ = io.WriteString(w, "<pre tabindex=\"0\"><code class=\"listing\">")
 	if !highlight(w, language, text) {
 		_, _ = io.WriteString(w, html.EscapeString(text))
 	}

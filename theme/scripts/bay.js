@@ -248,7 +248,7 @@
     }
 
     toggleShort() {
-      const on = document.body.classList.toggle('short');
+      const on = document.body.classList.toggle('is-short');
       this.short.setAttribute('aria-pressed', String(on));
     }
 

@@ -15,7 +15,7 @@
       this.what = element.querySelector('.what').textContent;
       const at = [...element.querySelectorAll('td a')].at(-1);
       this.step = list.page.steps.find((s) => '#' + s.id === at.getAttribute('href'));
-      this.says = make('small', { class: 'state' });
+      this.says = make('small', { class: 'closes' });
       at.after(' ', this.says);
       this.tick = make('button', { type: 'button', class: 'tick', 'aria-pressed': 'false', 'aria-label': fill(list.words.tick, this.what), click: () => this.press() });
       element.querySelector('.square').replaceWith(this.tick);
@@ -39,7 +39,7 @@
       this.tick.setAttribute('aria-pressed', String(Boolean(at)));
       const words = open ? this.list.words.unticked : bay.clock(this.step ? this.step.at : at);
       if (this.says.textContent !== words) this.says.textContent = words;
-      this.element.classList.toggle('open', Boolean(open));
+      this.element.classList.toggle('is-open', Boolean(open));
     }
   }
 

@@ -84,7 +84,7 @@
       let words = before ? fill(w.WaitFromTick, before.number) : '';
       if (until !== null) words = this.met ? fill(w.WaitOver, bay.clock(until)) : fill(w.NotBefore, bay.clock(until), bay.left(until - Date.now()));
       if (this.says.textContent !== words) this.says.textContent = words;
-      this.element.classList.toggle('running', until !== null && !this.met);
+      this.element.classList.toggle('is-waiting', until !== null && !this.met);
       if (this.running && this.met) {
         bay.beep();
         this.page.announce(fill(w.WaitOverAt, this.step.number, this.title));
@@ -146,7 +146,7 @@
       if (this.verdict.textContent !== words) this.verdict.textContent = words;
       this.again.hidden = judged !== 'out';
       this.proved.setAttribute('aria-pressed', String(this.now.proved === true));
-      this.element.classList.toggle('out', judged === 'out');
+      this.element.classList.toggle('is-out', judged === 'out');
     }
 
     look() {
@@ -162,7 +162,7 @@
     showLook() {
       this.yes.setAttribute('aria-pressed', String(this.now.good === true));
       this.no.setAttribute('aria-pressed', String(this.now.good === false));
-      this.element.classList.toggle('out', this.now.good === false);
+      this.element.classList.toggle('is-out', this.now.good === false);
     }
 
     answers() {
@@ -196,7 +196,7 @@
       this.put = button(w.SignNow, () => this.signed());
       this.back = button(w.TakeBack, () => this.set({ name: '', signed: 0 }));
       const line = this.element.querySelector('.signed');
-      line.classList.add('on-paper');
+      line.classList.add('is-on-paper');
       this.controls.append(make('p', { class: 'presses' }, this.field, this.put, this.back), this.says);
     }
 
@@ -222,7 +222,7 @@
     show() {
       const show = { wait: this.showWait, measure: this.showMeasure, look: this.showLook, ask: this.showAnswers, note: this.showNote }[this.kind] || this.showSign;
       show.call(this);
-      this.element.classList.toggle('met', this.met);
+      this.element.classList.toggle('is-met', this.met);
     }
   };
 })(window.baybinder);

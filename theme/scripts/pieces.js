@@ -45,7 +45,7 @@
         if (field && !field.value.trim()) return field.focus();
         close(field ? field.value.trim() : true);
       };
-      const box = bay.make('dialog', { class: 'ask', 'aria-label': o.title },
+      const box = bay.make('dialog', { class: 'question', 'aria-label': o.title },
         bay.make('p', { class: 'title' }, o.title),
         o.text ? bay.make('p', {}, o.text) : null,
         field ? bay.make('label', {}, o.input, field) : null,

@@ -74,7 +74,7 @@
     const row = (s) => make('tr', {}, make('th', { scope: 'row' }, s.number), make('td', {}, s.title), make('td', {}, s.says.textContent),
       make('td', {}, s.holds.map(holdWords).filter(Boolean).join(' ')));
     const heads = [w.StepHead, w.WordsHead, w.StateHead, w.HoldsHead].map((x) => make('th', { scope: 'col' }, x));
-    return make('section', { class: 'summary', 'aria-label': w.PrintSummary }, make('h2', {}, fill(w.SummaryOf, document.querySelector('h1').textContent)),
+    return make('section', { class: 'record-sheet', 'aria-label': w.PrintSummary }, make('h2', {}, fill(w.SummaryOf, document.querySelector('h1').textContent)),
       make('p', {}, [fill(w.SummaryRevision, job.revision || '–'), job.unit ? page.unit.label(job.unit) : '', job.worker, fill(w.SummaryTimes, bay.clock(job.started), bay.clock(Date.now()))].filter(Boolean).join(' · ')),
       make('p', {}, page.count.textContent), make('p', {}, w.TickNoProof),
       make('table', {}, make('thead', {}, make('tr', {}, ...heads)), make('tbody', {}, ...page.steps.filter((s) => s.state !== 'elsewhere').map(row))));
@@ -92,11 +92,11 @@
   }
 
   bay.printSummary = function (page) {
-    const old = document.querySelector('.summary');
+    const old = document.querySelector('.record-sheet');
     if (old) old.remove();
     document.getElementById('main').append(summary(page));
-    document.body.classList.add('summing');
-    addEventListener('afterprint', () => document.body.classList.remove('summing'), { once: true });
+    document.body.classList.add('is-summing');
+    addEventListener('afterprint', () => document.body.classList.remove('is-summing'), { once: true });
     window.print();
   };
 })(window.baybinder);

@@ -74,10 +74,10 @@
       const w = bay.words, state = this.state, entry = this.entry || {};
       for (const h of this.holds) h.show();
       const list = this.element.classList;
-      list.toggle('done', state === 'done');
-      list.toggle('hand', state === 'hand');
-      list.toggle('skipped', state === 'skipped');
-      list.toggle('not-here', state === 'elsewhere' || state === 'needless');
+      list.toggle('is-done', state === 'done');
+      list.toggle('is-hand', state === 'hand');
+      list.toggle('is-skipped', state === 'skipped');
+      list.toggle('is-not-here', state === 'elsewhere' || state === 'needless');
       this.tick.textContent = { done: '✓', skipped: '–', hand: '…' }[state] || '';
       this.tick.setAttribute('aria-pressed', String(state === 'done'));
       this.tick.disabled = !this.applies;
@@ -91,7 +91,7 @@
       for (const n of this.page.job.notes.filter((x) => x.id === this.id)) lines.push(fill(w.NoteKept, n.words));
       const words = lines.filter(Boolean).join(' ');
       if (this.says.textContent !== words) this.says.textContent = words;
-      list.toggle('gap', this.page.job.gaps.some((x) => x.id === this.id));
+      list.toggle('is-gap', this.page.job.gaps.some((x) => x.id === this.id));
     }
   };
 
