@@ -204,11 +204,12 @@ func TestBadInputAtTheBay(t *testing.T) {
 	says(t, ctx, `document.querySelector('.bay').textContent`, "another tab")
 	says(t, ctx, `strip()`, "Done 2 of")
 
-	js[any](t, ctx, `localStorage.setItem(window.baybinder.page.store.key, '{"version":1,"steps":'); 0`)
+	key := js[string](t, ctx, `window.baybinder.page.store.key`)
+	js[any](t, ctx, `localStorage.setItem('`+key+`', '{"version":1,"steps":'); 0`)
 	work(t, ctx, page)
 	says(t, ctx, `document.querySelector('.trouble').textContent`, "damaged")
 	says(t, ctx, `strip()`, "Done 0 of")
-	says(t, ctx, `localStorage.getItem(window.baybinder.page.store.key + ':damaged')`, `"version":1`)
+	says(t, ctx, `localStorage.getItem('`+key+`:damaged')`, `"version":1`)
 }
 
 // queries are those of the trade's list that the demo has, with the page that

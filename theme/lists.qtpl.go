@@ -28,6 +28,11 @@ func StreamFront(qw422016 *qt422016.Writer, p *page.Front) {
 	qw422016.N().S(`</h1></header>`)
 	qw422016.N().S(`
 `)
+	qw422016.N().S(`<section class="open-jobs" id="open-jobs" data-shop="`)
+	qw422016.E().S(p.JobsOf)
+	qw422016.N().S(`" hidden></section>`)
+	qw422016.N().S(`
+`)
 	if len(p.Machines) > 0 {
 		qw422016.N().S(`<section class="plates"><h2>`)
 		qw422016.E().S(p.Words.Machines)

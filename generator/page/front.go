@@ -14,6 +14,7 @@ import (
 // Front is the site's first page.
 type Front struct {
 	Frame
+	JobsOf   string // the shop whose open jobs the browser lists
 	Machines []Link
 	Topics   []Topic
 	Retired  []Link
@@ -52,7 +53,8 @@ const lately = 8
 
 // Front makes the site's first page.
 func (s *Site) Front() *Front {
-	v := &Front{Frame: s.Frame("index.html", s.Manual.Shop.Title), Plans: s.planLinks(""), Training: s.training()}
+	v := &Front{Frame: s.Frame("index.html", s.Manual.Shop.Title), JobsOf: s.Manual.Shop.Title, Plans: s.planLinks(""), Training: s.training()}
+	v.ListsJobs = true
 	for _, m := range s.Manual.Machines {
 		v.Machines = append(v.Machines, s.link(v.Up, m))
 	}

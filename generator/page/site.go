@@ -95,6 +95,7 @@ type Frame struct {
 	Preview   bool
 	Running   string   // stands at the foot of every printed page; "" for none
 	AtBay     bool     // it is a procedure's: the bay's scripts run on it
+	ListsJobs bool     // it lists the jobs that are open in the browser
 	Named     bool     // it names people: no page of the site, and without its search
 	Style     string   // a style of its own, besides the one of every page
 	Tongues   []Tongue // the page's languages; none where it has one
@@ -242,7 +243,7 @@ func (s *Site) cutAt(points []*manual.Point) []CutAt {
 
 // bayScripts are the scripts of a procedure's page, in the order in which they
 // rest on each other.
-var bayScripts = []string{"store.js", "unit.js", "holds.js", "steps.js", "closeout.js", "record.js", "bay.js"}
+var bayScripts = []string{"store.js", "jobs.js", "unit.js", "holds.js", "steps.js", "closeout.js", "record.js", "bay.js"}
 
 // Scripts are the scripts of the page; it reads without them.
 func (f *Frame) Scripts() []string {
@@ -255,6 +256,9 @@ func (f *Frame) Scripts() []string {
 	}
 	if f.AtBay {
 		all = append(all, bayScripts...)
+	}
+	if f.ListsJobs {
+		all = append(all, "store.js", "jobs.js")
 	}
 	return all
 }

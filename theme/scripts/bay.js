@@ -13,35 +13,40 @@
       this.procedure = root.dataset.procedure;
       this.revision = root.dataset.revision;
       this.fingerprint = root.dataset.fingerprint || '';
+      this.title = document.querySelector('h1').textContent;
+      this.file = decodeURIComponent(location.pathname.split('/').pop());
+      this.from = bay.fromOf(location.search);
       this.unit = new bay.Unit(root);
       this.live = make('p', { class: 'live', role: 'status' });
       this.trouble = make('p', { class: 'trouble', role: 'alert', hidden: true });
       this.notice = make('p', { class: 'trouble', role: 'status', hidden: true });
       this.choice = make('div', { class: 'unit' });
       this.worker = make('input', { type: 'text', id: 'worker', autocomplete: 'off', maxlength: 80 });
-      this.worker.addEventListener('input', () => this.change((job) => { job.worker = this.worker.value; }));
+      this.worker.addEventListener('focus', () => { this.was = this.job.worker; });
+      this.worker.addEventListener('input', () => this.typedName());
+      this.worker.addEventListener('change', () => this.meetPerson());
       this.short = button(w.ShortView, () => this.toggleShort(), { 'aria-pressed': 'false' });
       this.strip = make('details', { class: 'job-strip' }, make('summary', {}, this.count = make('span', { class: 'count' }), ' ', this.clock = make('span', { class: 'next' })), this.stand = make('div', { class: 'now' }));
-      this.store = new bay.Store('baybinder:' + this.shop + ':' + this.procedure, (word) => this.say(word), (job) => this.taken(job));
-      this.job = this.store.read() || bay.newJob(this);
-      root.append(this.trouble, this.notice, this.choice,
+      this.store = new bay.Store(this.shop, this.procedure, { say: (word) => this.say(word), taken: (job) => this.taken(job), fits: (job) => this.fits(job) });
+      this.job = bay.newJob(this);
+      this.chooser = new bay.Chooser(this);
+      this.calledFrom = make('p', { class: 'called-from', hidden: true });
+      root.append(this.trouble, this.notice, this.chooser.panel, this.calledFrom, this.choice,
         make('p', {}, make('label', { for: 'worker' }, w.WhoWorks), ' ', this.worker),
         make('p', { class: 'presses' }, this.short, button(w.SaveRecord, () => bay.saveRecord(this)), button(w.PrintSummary, () => bay.printSummary(this)), button(w.StartAgain, () => this.startAgain())),
-        this.live);
+        bay.opener(this), this.live);
       root.after(this.strip);
       this.steps = order(document.querySelectorAll('.phase > .steps > li.step')).map((e) => new bay.Step(e, this));
       this.closeOut = new bay.CloseOut(this);
-      this.meetRevision();
-      this.meetAddress();
-      this.watchClock();
-      this.show();
+      this.chooser.open();
+      for (const a of document.querySelectorAll('.call a')) a.addEventListener('click', () => { if (!this.store.key) this.change(() => {}); }); // the job that the call belongs to is kept
       setInterval(() => this.beat(), 1000);
       addEventListener('visibilitychange', () => this.beat());
     }
 
     say(word) {
       this.trouble.hidden = !word;
-      this.trouble.textContent = word ? bay.words[word === 'noStore' ? 'NoStore' : word === 'fullStore' ? 'FullStore' : 'DamagedStore'] : '';
+      this.trouble.textContent = word ? bay.words[word] : '';
     }
 
     announce(words) {
@@ -56,21 +61,105 @@
     }
 
     change(how) {
-      const newer = this.store.newer(this.job);
+      if (this.chooser.among) return this.unanswered();
+      const newer = this.store.newer(this.job), kept = this.store.key;
       if (newer) this.taken(newer === 'again' ? null : newer);
+      delete this.job.ended;
       how(this.job);
       this.store.write(this.job);
+      if (kept !== this.store.key) this.unit.toAddress(this);
       this.show();
+    }
+
+    // unanswered: which job this is must be said before anything is marked.
+    unanswered() {
+      this.show();
+      this.chooser.again();
+    }
+
+    // opened shows a job, or a new one where x is null. asked says that it was
+    // asked about: from then on it is this shift's.
+    opened(x, asked) {
+      const unit = this.job.unit;
+      this.chooser.settle();
+      if (x) {
+        this.store.open(x);
+        this.job = x.job;
+        this.from = this.from || x.job.from || null;
+        if (unit && !this.job.unit) this.job.unit = unit;
+        if (asked) this.store.write(this.job);
+      } else {
+        this.store.begin();
+        this.job = bay.newJob(this);
+        this.job.unit = unit;
+      }
+      this.showCall();
+      this.meetRevision();
+      this.unit.toAddress(this);
+      this.watchClock();
+      this.stoodAt = null;
+      this.show();
+    }
+
+    // fits says of a job that another tab has just begun that it is the one
+    // that this page would begin.
+    fits(job) {
+      const call = (from) => (from ? from.page + from.started + from.id : '');
+      return !this.chooser.among && !bay.begun(this.job) && this.unit.query(job.unit) === this.unit.query(this.job.unit) && call(job.from) === call(this.from);
+    }
+
+    // showCall: a procedure that a step of another job called says so, and
+    // leads back to that step. Who works there works here.
+    showCall() {
+      this.calledFrom.hidden = !this.from;
+      if (!this.from) return;
+      let caller = null;
+      try {
+        caller = bay.jobs(this.shop).map((x) => x.job).find((job) => job && job.started === this.from.started && job.procedure === this.from.page.split('.')[0]);
+      } catch { /* the step is known from the address */ }
+      if (caller && !this.job.worker) this.job.worker = caller.worker;
+      const back = this.from.page + bay.queryOf(caller ? caller.unit : this.job.unit, this.from.started) + '#' + this.from.id;
+      const link = () => make('a', { href: back }, fill(bay.words.BackToStep, this.from.step, caller && caller.title || this.from.page.split('.')[0]));
+      this.calledFrom.replaceChildren(bay.words.CalledFrom, ' ', link());
+      for (const old of document.querySelectorAll('.called-end')) old.remove();
+      document.querySelector('section.end').before(make('p', { class: 'called-end' }, link()));
+    }
+
+    typedName() {
+      if (this.was === undefined) this.was = this.job.worker;
+      if (this.was && this.begun) return; // another name is another person: that is asked when it is whole
+      this.change((job) => { job.worker = this.worker.value; });
+    }
+
+    // meetPerson: another's job is gone on with, or left as it is for a new one.
+    async meetPerson() {
+      const w = bay.words, was = this.was || '', name = this.worker.value.trim();
+      this.was = undefined;
+      if (!this.begun || !was || name === was) return;
+      if (bay.another(was, name)) {
+        const answer = await bay.ask({ title: fill(w.GoOnOrNew, bay.nameOf({ ...this.job, worker: was }, this.unit), bay.day(this.job.started)), choices: [{ words: w.GoOn, value: 'on' }, { words: w.BeginNew, value: 'new' }] });
+        if (!answer) {
+          this.worker.value = was;
+          return this.show();
+        }
+        if (answer === 'new') this.opened(null);
+      }
+      this.change((job) => {
+        if (this.begun && bay.another(was, name)) job.hands = [...(job.hands || []), { name: was, at: Date.now() }];
+        job.worker = name;
+      });
     }
 
     // taken: another tab of this page wrote. The newer one stands, and this
     // one says so.
     taken(job) {
       if (job && job.saved <= this.job.saved) return;
+      const unit = this.job.unit;
+      if (!job) this.store.begin();
       this.job = job || bay.newJob(this);
-      this.store.held = Boolean(job);
+      if (!job) this.job.unit = unit;
       this.warn(job ? bay.words.OtherTab : bay.words.OtherTabAgain);
-      this.unit.toAddress(this.job.unit);
+      this.unit.toAddress(this);
       this.show();
     }
 
@@ -82,28 +171,29 @@
       else if (gone.length) this.warn(fill(bay.words.StepsGone, gone.length));
     }
 
-    async meetAddress() {
-      const asked = this.unit.fromAddress(), now = this.job.unit;
-      if (asked === undefined) return this.unit.toAddress(now);
-      if (now && this.unit.query(now) === this.unit.query(asked)) return this.unit.toAddress(now);
-      await this.chooseUnit(asked);
-      this.unit.toAddress(this.job.unit);
-    }
+    get begun() { return bay.begun(this.job); }
 
-    get begun() {
-      return Object.keys(this.job.steps).length + Object.keys(this.job.holds).length + this.job.notes.length + Object.keys(this.job.closed || {}).length > 0;
-    }
-
-    // chooseUnit: another unit is another job; its ticks are cleared, after
-    // asking.
+    // chooseUnit: a job that has no unit yet takes it. Another unit is another
+    // job; the one so far stays open.
     async chooseUnit(unit) {
-      const w = bay.words;
-      if (this.begun && !await bay.ask({ title: w.OtherUnitTitle, text: w.OtherUnitText, yes: w.OtherUnitYes })) return;
-      const worker = this.job.worker;
-      this.job = bay.newJob(this);
-      this.change((job) => { job.unit = unit; job.worker = worker; });
+      const w = bay.words, now = this.job.unit, same = Boolean(now) && this.unit.query(now) === this.unit.query(unit);
+      if (this.begun && now && !same && !await bay.ask({ title: w.OtherUnitTitle, text: fill(w.OtherUnitText, this.unit.label(now)), yes: w.OtherUnitYes })) return this.keepUnit();
       this.choosing = false;
-      this.unit.toAddress(unit);
+      if (this.begun && !now) this.change((job) => { job.unit = unit; });
+      else if (!same) this.changeUnit(unit);
+      this.unit.toAddress(this);
+      this.show();
+    }
+
+    changeUnit(unit) {
+      const worker = this.job.worker, there = this.chooser.begun().filter((x) => x.job.unit && this.unit.query(x.job.unit) === this.unit.query(unit));
+      this.store.begin();
+      Object.assign(this.job = bay.newJob(this), { unit: unit, worker: worker });
+      if (there.length) this.chooser.ask(there);
+    }
+
+    keepUnit() {
+      this.choosing = false;
       this.show();
     }
 
@@ -117,6 +207,13 @@
       this.notice.replaceChildren();
       this.notice.hidden = true;
       this.show();
+    }
+
+    // end: the record of a job with nothing left to do was saved. It is no open
+    // job any more; a tick makes it one again.
+    end() {
+      this.job.ended = Date.now();
+      this.store.write(this.job);
     }
 
     // before is the step that is done before another, as far as it applies.
@@ -265,11 +362,11 @@
       if (!this.unit.rows.length && !this.unit.asked.length) return;
       if (unit && !this.choosing) {
         this.choice.replaceChildren(make('p', {}, make('b', {}, this.unit.label(unit)), ' ', button(w.OtherUnit, () => { this.choosing = true; this.panel = null; this.showUnit(); })));
-        this.panel = null;
+        this.panel = null; // it is asked anew
         return;
       }
       if (this.panel) return;
-      this.panel = this.unit.panel((u) => this.chooseUnit(u), (words) => this.warn(words));
+      this.panel = this.unit.panel((u) => this.chooseUnit(u), (words) => this.warn(words), unit ? button(fill(w.KeepUnit, this.unit.label(unit)), () => this.keepUnit()) : null);
       this.choice.replaceChildren(this.panel);
     }
 

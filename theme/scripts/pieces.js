@@ -29,6 +29,13 @@
     return d.getFullYear() + '-' + two(d.getMonth() + 1) + '-' + two(d.getDate()) + ' ' + time;
   };
 
+  // day writes a day as people say it: 22 November.
+  bay.day = function (ms) {
+    const d = new Date(ms), language = document.documentElement.lang;
+    const year = d.getFullYear() === new Date(Date.now()).getFullYear() ? {} : { year: 'numeric' };
+    return d.toLocaleDateString(language === 'en' ? 'en-GB' : language, { day: 'numeric', month: 'long', ...year });
+  };
+
   // left writes how long is left: 1:02:03, 9:59.
   bay.left = function (ms) {
     const s = Math.max(0, Math.ceil(ms / 1000)), h = Math.floor(s / 3600);
@@ -36,7 +43,8 @@
   };
 
   // ask opens a dialog and resolves to what was chosen: false, or true, or the
-  // words that were typed where input names what to type.
+  // words that were typed where input names what to type, or the value of one
+  // of its choices.
   bay.ask = function (o) {
     return new Promise((done) => {
       const field = o.input ? bay.make('textarea', { rows: 3 }) : null;
@@ -49,7 +57,7 @@
         bay.make('p', { class: 'title' }, o.title),
         o.text ? bay.make('p', {}, o.text) : null,
         field ? bay.make('label', {}, o.input, field) : null,
-        bay.make('p', { class: 'presses' }, bay.button(o.yes, yes), bay.button(bay.words.Cancel, () => close(false))));
+        bay.make('p', { class: 'presses' }, ...(o.choices || []).map((c) => bay.button(c.words, () => close(c.value))), o.yes ? bay.button(o.yes, yes) : null, bay.button(o.no || bay.words.Cancel, () => close(false))));
       box.addEventListener('cancel', (e) => { e.preventDefault(); close(false); });
       document.body.append(box);
       box.showModal();

@@ -65,7 +65,63 @@
     a.click();
     a.remove();
     setTimeout(() => URL.revokeObjectURL(url), 60000);
+    if (page.steps.every((s) => s.settled || s.waiting)) page.end();
     page.announce(bay.words.RecordSaved);
+  };
+
+  // jobOf makes a job of its record again; null where the text is no record of
+  // this page's procedure in the form that this page writes.
+  function jobOf(page, r) {
+    const job = bay.newJob(page), ids = Object.fromEntries(r.steps.map((s) => [s.step, s.id]));
+    const kept = Object.fromEntries(Object.entries(states).map(([own, word]) => [word, own]));
+    const holds = page.steps.flatMap((s) => s.holds), ms = (t) => (t === undefined ? undefined : Date.parse(t));
+    Object.assign(job, { revision: r.revision, fingerprint: r.fingerprint || '', worker: r.worker, started: ms(r.started), saved: ms(r.saved), unit: r.unit.serial || r.unit.options.length ? r.unit : null });
+    for (const s of r.steps) if (['hand', 'done', 'skipped'].includes(kept[s.state])) job.steps[s.id] = { state: kept[s.state], at: ms(s.at), reason: s.reason };
+    for (const h of r.holds) {
+      const key = ids[h.step] + '/' + h.hold, own = holds.find((x) => x.key === key);
+      const typed = (list) => (own && own.fields ? own.fields.map((f) => (list.find((v) => v.where === f.where) || { typed: '' }).typed) : list.map((v) => v.typed));
+      const now = { good: h.good, answer: h.answer, words: h.words, proved: h.proved, from: ms(h.from), at: ms(h.at) };
+      if (h.values && h.values.length) now.values = typed(h.values);
+      if (h.failed && h.failed.length) now.failed = h.failed.map((f) => ({ at: ms(f.at), values: typed(f.values) }));
+      if (h.signed) Object.assign(now, { name: h.signed.name, signed: ms(h.signed.at) });
+      if (Object.keys(now).some((k) => now[k] !== undefined && now[k] !== false)) job.holds[key] = { ...now, id: h.hold, kind: h.kind, step: h.step };
+    }
+    job.gaps = r.gaps.map((g) => ({ step: g.step, id: ids[g.step], at: ms(g.at), unticked: g.unticked, holds: g.holds, keys: holds.filter((h) => g.holds.includes(h.title)).map((h) => h.key) }));
+    job.notes = r.notes.map((n) => ({ step: n.step, id: ids[n.step], at: ms(n.at), words: n.words }));
+    job.clock = r.clock.map((c) => ({ at: ms(c.at), back: c.back }));
+    job.closed = Object.fromEntries((r.closed || []).map((c) => [c.key, ms(c.at)]));
+    return JSON.parse(JSON.stringify(job)); // without what is undefined
+  }
+
+  // reopen goes on with a job that another device recorded. A newer state of
+  // the same job in this browser stays, and is shown.
+  bay.reopen = function (page, words) {
+    const w = bay.words;
+    let job = null;
+    try {
+      const r = JSON.parse(words);
+      if (r.record !== 1) return page.warn(w.RecordBad);
+      if (r.procedure !== page.procedure) return page.warn(fill(w.RecordOther, String(r.title)));
+      job = jobOf(page, r);
+    } catch { /* what is not of the form is no job */ }
+    if (!bay.whole(job)) return page.warn(w.RecordBad);
+    const here = page.store.list().find((x) => x.job.started === job.started);
+    if (here && here.job.saved >= job.saved) {
+      page.opened(here, true);
+      return page.warn(w.RecordOlder);
+    }
+    page.opened({ key: here ? here.key : null, job: job }, true);
+    page.announce(w.RecordOpened);
+  };
+
+  // opener is the field that a record is chosen with.
+  bay.opener = function (page) {
+    const field = make('input', { type: 'file', accept: '.json,application/json', id: 'open-record' });
+    field.addEventListener('change', async () => {
+      if (field.files.length) bay.reopen(page, await field.files[0].text());
+      field.value = '';
+    });
+    return make('p', { class: 'open-record' }, make('label', { for: 'open-record' }, bay.words.OpenRecord), ' ', field);
   };
 
   // summary is the record as a sheet.

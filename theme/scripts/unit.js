@@ -38,18 +38,20 @@
       return this.clash(options) ? undefined : { serial: '', options: options };
     }
 
-    query(unit) {
-      if (!unit) return '';
-      return unit.serial ? '?unit=' + encodeURIComponent(unit.serial) : '?with=' + unit.options.map(encodeURIComponent).join(',');
-    }
+    query(unit) { return bay.queryOf(unit); }
 
-    toAddress(unit) {
+    // toAddress writes unit and job into the address. A procedure that a step
+    // calls belongs to this job: its address says which step called it.
+    toAddress(page) {
+      const job = page.job, kept = page.store.key ? job.started : null;
       try {
-        history.replaceState(null, '', location.pathname + this.query(unit) + location.hash);
+        history.replaceState(null, '', location.pathname + bay.queryOf(job.unit, kept, page.from) + location.hash);
       } catch { /* the address stays; the choice is kept with the job */ }
       for (const a of document.querySelectorAll('.call a')) {
+        const step = a.closest('li.step');
         if (!a.dataset.bare) a.dataset.bare = a.getAttribute('href');
-        a.setAttribute('href', a.dataset.bare + this.query(unit));
+        const [file, place] = a.dataset.bare.split('#');
+        a.setAttribute('href', file + bay.queryOf(job.unit, null, { page: page.file, started: job.started, id: step.id, step: step.dataset.step }) + (place ? '#' + place : ''));
       }
     }
 
@@ -75,8 +77,9 @@
       return conditions.every((c) => (c[0] === '!' ? !unit.options.includes(c.slice(1)) : unit.options.includes(c)));
     }
 
-    // panel is the question; chosen is called with the answer.
-    panel(chosen, say) {
+    // panel is the question; chosen is called with the answer. keep is a way
+    // back to the unit that was chosen before.
+    panel(chosen, say, keep) {
       const w = bay.words;
       const serial = bay.make('input', { type: 'text', inputmode: 'numeric', autocomplete: 'off', id: 'unit-serial', maxlength: 12 });
       const boxes = this.asked.map((id) => bay.make('input', { type: 'checkbox', value: id, id: 'option-' + id }));
@@ -96,7 +99,7 @@
         this.rows.length ? bay.make('p', {}, bay.make('label', { for: 'unit-serial' }, w.SerialNumber), ' ', serial, ' ', bay.button(w.UseSerial, bySerial)) : null,
         boxes.length ? bay.make('fieldset', {}, bay.make('legend', {}, this.rows.length ? w.OrOptions : w.ItsOptions),
           ...boxes.map((b) => bay.make('label', { class: 'option', for: b.id }, b, ' ', this.names[b.value])),
-          bay.make('p', {}, bay.button(w.UseOptions, byOptions))) : null);
+          bay.make('p', {}, bay.button(w.UseOptions, byOptions))) : null, keep ? bay.make('p', {}, keep) : null);
     }
   };
 

@@ -3,22 +3,26 @@ package words
 // Bay are the words that the scripts say at the bay and in the search. {0} and
 // {1} stand for what the script puts there.
 type Bay struct {
-	Cancel, ShortView, SaveRecord, PrintSummary, StartAgain, WhoWorks                string
-	NoStore, FullStore, DamagedStore, OtherTab, OtherTabAgain, OtherRevision         string
-	StepsGone, ClockBack, WhichUnit, ChooseFirst, SerialNumber, UseSerial, OrOptions string
-	ItsOptions, UseOptions, NoSuchSerial, NotBoth, NoOptions, UnitSerial             string
-	UnitOptions, OtherUnit, OtherUnitTitle, OtherUnitText, OtherUnitYes, AgainTitle  string
-	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt              string
-	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit    string
-	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                           string
-	SignNow, SignedBy, TakeBack, SamePerson, TickStep, More                          string
-	MoreOnStep, InHand, DoesNotApply, CannotSkip, StepIsWrong, Reason                string
-	SkipTitle, WrongTitle, WrongText, WrongInput, Keep, NoteKept                     string
-	StateHand, StateDone, StateSkipped, NotOnUnit, NotNeeded, GapUnticked            string
-	GapHolds, Ticked, DoneOf, Skipped, Gaps, HandNow, FailedGoOn                     string
-	StandAfter, StandStart, StandDoubt, NothingChanged, RecordSaved, TickNoProof     string
-	SummaryOf, SummaryRevision, SummaryTimes, StepHead, WordsHead, StateHead         string
-	HoldsHead, SearchFor, NoHits, HitsFor, ShardMissing, MeantWord                   string
+	Cancel, ShortView, SaveRecord, PrintSummary, StartAgain, WhoWorks                   string
+	NoStore, FullStore, DamagedStore, OtherTab, OtherTabAgain, OtherRevision            string
+	StepsGone, ClockBack, WhichUnit, ChooseFirst, SerialNumber, UseSerial, OrOptions    string
+	ItsOptions, UseOptions, NoSuchSerial, NotBoth, NoOptions, UnitSerial                string
+	UnitOptions, OtherUnit, OtherUnitTitle, OtherUnitText, OtherUnitYes, AgainTitle     string
+	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt                 string
+	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit       string
+	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                              string
+	SignNow, SignedBy, TakeBack, SamePerson, TickStep, More                             string
+	MoreOnStep, InHand, DoesNotApply, CannotSkip, StepIsWrong, Reason                   string
+	SkipTitle, WrongTitle, WrongText, WrongInput, Keep, NoteKept                        string
+	StateHand, StateDone, StateSkipped, NotOnUnit, NotNeeded, GapUnticked               string
+	GapHolds, Ticked, DoneOf, Skipped, Gaps, HandNow, FailedGoOn                        string
+	StandAfter, StandStart, StandDoubt, NothingChanged, RecordSaved, TickNoProof        string
+	SummaryOf, SummaryRevision, SummaryTimes, StepHead, WordsHead, StateHead            string
+	HoldsHead, SearchFor, NoHits, HitsFor, ShardMissing, MeantWord                      string
+	JobOf, JobOfNobody, JobOn, UnitShort, GoOnOrNew, GoOnWhich, AnswerFirst             string
+	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                string
+	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened string
+	RecordBad, RecordOther, RecordOlder                                                 string
 }
 
 // BayIn are the bay's words in a language; English where the theme does not
@@ -59,8 +63,8 @@ var bayInEnglish = Bay{
 	UnitOptions:     "Unit with: {0}",
 	OtherUnit:       "Another unit",
 	OtherUnitTitle:  "Another unit?",
-	OtherUnitText:   "The ticks, readings and notes of the job so far are cleared. Save the record first if they count.",
-	OtherUnitYes:    "Clear and change",
+	OtherUnitText:   "The job so far stays open ({0}): the front page lists it.",
+	OtherUnitYes:    "Change the unit",
 	AgainTitle:      "Start again?",
 	AgainText:       "All ticks, readings and notes of this job are cleared. Save the record first if they count.",
 	StartWait:       "Start the wait",
@@ -129,6 +133,30 @@ var bayInEnglish = Bay{
 	HitsFor:         "{0} found",
 	ShardMissing:    "A file of the search index cannot be read. The tabs lead everywhere.",
 	MeantWord:       "Shown for: {0}",
+	JobOf:           "{0}'s job",
+	JobOfNobody:     "the unnamed job",
+	JobOn:           "{0} on {1}",
+	UnitShort:       "unit {0}",
+	GoOnOrNew:       "Go on with {0} of {1}, or begin a new one?",
+	GoOnWhich:       "Go on with one of these jobs, or begin a new one?",
+	AnswerFirst:     "Until this is answered, nothing is shown as done.",
+	GoOn:            "Go on with it",
+	GoOnWith:        "Go on with {0} of {1}",
+	BeginNew:        "Begin a new job",
+	KeepUnit:        "Stay with: {0}",
+	CalledFrom:      "This is part of another job.",
+	BackToStep:      "Back to step {0}: {1}",
+	OpenJobs:        "Jobs open on this PC",
+	NoOpenJobs:      "No job is open here.",
+	NoJobsInFolder:  "No job is listed here. Some browsers keep what is ticked for each page of a folder alone: then each procedure's own page knows its jobs.",
+	NoJobsKept:      "This browser keeps nothing of these pages: no open job can be listed.",
+	JobTimes:        "begun {0}, last changed {1}",
+	JobDone:         "steps done: {0}",
+	OpenRecord:      "Go on from a saved record",
+	RecordOpened:    "The record is open. Go on where it ended.",
+	RecordBad:       "This file is no record that this page can read. Nothing was changed.",
+	RecordOther:     "This is a record of another procedure: {0}. Open it on that page.",
+	RecordOlder:     "This browser keeps a newer state of that job. It is shown instead.",
 }
 
 var bayInSpanish = Bay{
@@ -160,8 +188,8 @@ var bayInSpanish = Bay{
 	UnitOptions:     "Unidad con: {0}",
 	OtherUnit:       "Otra unidad",
 	OtherUnitTitle:  "¿Otra unidad?",
-	OtherUnitText:   "Se borran las marcas, lecturas y notas del trabajo. Guarde antes el registro si cuentan.",
-	OtherUnitYes:    "Borrar y cambiar",
+	OtherUnitText:   "El trabajo hasta ahora queda abierto ({0}): está en la portada.",
+	OtherUnitYes:    "Cambiar de unidad",
 	AgainTitle:      "¿Empezar de nuevo?",
 	AgainText:       "Se borran todas las marcas, lecturas y notas de este trabajo. Guarde antes el registro si cuentan.",
 	StartWait:       "Empezar la espera",
@@ -230,4 +258,28 @@ var bayInSpanish = Bay{
 	HitsFor:         "{0} encontrados",
 	ShardMissing:    "No se puede leer un archivo del índice. Las pestañas llevan a todo.",
 	MeantWord:       "Se muestra: {0}",
+	JobOf:           "el trabajo de {0}",
+	JobOfNobody:     "el trabajo sin nombre",
+	JobOn:           "{0} en {1}",
+	UnitShort:       "la unidad {0}",
+	GoOnOrNew:       "¿Seguir con {0} del {1}, o empezar uno nuevo?",
+	GoOnWhich:       "¿Seguir con uno de estos trabajos, o empezar uno nuevo?",
+	AnswerFirst:     "Hasta que responda, nada se muestra como hecho.",
+	GoOn:            "Seguir con él",
+	GoOnWith:        "Seguir con {0} del {1}",
+	BeginNew:        "Empezar un trabajo nuevo",
+	KeepUnit:        "Quedarse con: {0}",
+	CalledFrom:      "Esto es parte de otro trabajo.",
+	BackToStep:      "Volver al paso {0}: {1}",
+	OpenJobs:        "Trabajos abiertos en este PC",
+	NoOpenJobs:      "Aquí no hay ningún trabajo abierto.",
+	NoJobsInFolder:  "Aquí no aparece ningún trabajo. Algunos navegadores guardan las marcas de cada página de una carpeta por separado: entonces la página de cada procedimiento conoce sus trabajos.",
+	NoJobsKept:      "Este navegador no guarda nada de estas páginas: no se pueden listar trabajos abiertos.",
+	JobTimes:        "empezado {0}, último cambio {1}",
+	JobDone:         "pasos hechos: {0}",
+	OpenRecord:      "Seguir desde un registro guardado",
+	RecordOpened:    "El registro está abierto. Siga donde terminó.",
+	RecordBad:       "Este archivo no es un registro que esta página pueda leer. No se cambió nada.",
+	RecordOther:     "Este registro es de otro procedimiento: {0}. Ábralo en esa página.",
+	RecordOlder:     "Este navegador guarda un estado más nuevo de ese trabajo. Se muestra ese.",
 }
