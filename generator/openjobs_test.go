@@ -243,3 +243,28 @@ func TestARecordIsGoneOnWithElsewhere(t *testing.T) {
 	is(t, ctx, `done()`, 5)
 	is(t, ctx, `kept()`, 1)
 }
+
+// TestWhatIsSaidFollowsTheUnit: once the unit is chosen, what is made dead,
+// where things stand and the hand-over are of that unit. The tug's file says
+// which energy a unit has: 80 V only with lithium, 48 V only with lead-acid.
+func TestWhatIsSaidFollowsTheUnit(t *testing.T) {
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	address := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
+	const dead = `[...document.querySelectorAll('.before li')].filter((e) => / V dc/.test(e.textContent) && e.checkVisibility()).map((e) => e.textContent.slice(0, 4)).join()`
+	const strange = `[...document.querySelectorAll('.stand li, .hand-over li, .final li, .job-strip li')].filter((e) => !e.hidden && e.textContent.includes(%s)).length`
+	bayPage(t, ctx, address)
+	is(t, ctx, dead, "80 V,48 V")
+	both := js[int](t, ctx, strings.Replace(strange, "%s", "'48 V'", 1))
+	if both == 0 {
+		t.Fatal("nothing is said of the 48 V circuit: the test looks at nothing")
+	}
+	for unit, want := range map[string][2]string{"112": {"80 V", "48 V"}, "7": {"48 V", "80 V"}} {
+		bayPage(t, ctx, address+"?unit="+unit)
+		js[any](t, ctx, `for (const s of window.baybinder.page.steps) if (s.applies) window.baybinder.page.setStep(s, 'done', {}); 0`)
+		is(t, ctx, dead, want[0])
+		is(t, ctx, strings.Replace(strange, "%s", "'"+want[1]+"'", 1), 0)
+		is(t, ctx, `[...document.querySelectorAll('details.stand:has(.how-many)')].filter((d) => Number(d.querySelector('.how-many').textContent) !== [...d.querySelectorAll('li')].filter((e) => !e.hidden && !e.matches('.none-here')).length).length`, 0)
+		js[any](t, ctx, `localStorage.clear(); 0`)
+	}
+}

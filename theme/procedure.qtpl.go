@@ -245,6 +245,31 @@ func terms(t page.Terms) string {
 	return qs422016
 }
 
+// The units that a line is for.
+
+func streamcases(qw422016 *qt422016.Writer, list string) {
+	if list != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-cases="`)
+		qw422016.E().S(list)
+		qw422016.N().S(`"`)
+	}
+}
+
+func writecases(qq422016 qtio422016.Writer, list string) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamcases(qw422016, list)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func cases(list string) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writecases(qb422016, list)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
 // On paper: the way back to the page that stands.
 
 func streamcode(qw422016 *qt422016.Writer, p *page.Procedure) {
@@ -362,8 +387,10 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
 		qw422016.E().S(w.MakeDead)
 		qw422016.N().S(`</h2><ul>`)
 		for _, e := range b.Dead {
-			qw422016.N().S(`<li>`)
-			qw422016.E().S(e)
+			qw422016.N().S(`<li`)
+			streamcases(qw422016, e.Cases)
+			qw422016.N().S(`>`)
+			qw422016.E().S(e.Text)
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul></div>`)
@@ -689,7 +716,9 @@ func streamstand(qw422016 *qt422016.Writer, w *words.Words, title string, list [
 	if len(list) > 0 {
 		qw422016.N().S(`:`)
 		qw422016.N().S(` `)
+		qw422016.N().S(`<span class="how-many">`)
 		qw422016.N().D(len(list))
+		qw422016.N().S(`</span>`)
 	}
 	qw422016.N().S(`</summary>`)
 	streamstood(qw422016, w, list)
@@ -720,7 +749,9 @@ func streamstood(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood) {
 		for i := range list {
 			x := &list[i]
 
-			qw422016.N().S(`<li><b>`)
+			qw422016.N().S(`<li`)
+			streamcases(qw422016, x.Cases)
+			qw422016.N().S(`><b>`)
 			qw422016.E().S(x.Name)
 			qw422016.N().S(`:</b>`)
 			qw422016.N().S(` `)

@@ -53,9 +53,9 @@ type Before struct {
 	TimeNote string
 	Shelves  []Shelf
 	Wear     []Gear
-	Dead     []string // energies to isolate
-	Word     string   // the greatest signal word, in the page's language
-	Class    string   // its style
+	Dead     []Dead // energies to isolate
+	Word     string // the greatest signal word, in the page's language
+	Class    string // its style
 }
 
 // Shelf is what to fetch from one place.
@@ -236,6 +236,20 @@ func (s *Site) changes(p *manual.Procedure) []Change {
 	return out
 }
 
+// Dead is an energy that is made dead on the way.
+type Dead struct {
+	Text  string
+	Cases string // the units of this machine that have it, as Stood.Cases
+}
+
+func (s *Site) dead(p *manual.Procedure, e *manual.Energy) Dead {
+	v := Dead{Text: s.energyWords(e)}
+	if m := p.For.To; m != nil && slices.Contains(m.Energies, e) && e.OnlyWith.Option != "" {
+		v.Cases = optionTerm(e.OnlyWith.Option, e.OnlyWith.Not)
+	}
+	return v
+}
+
 func (s *Site) before(up string, p *manual.Procedure, k *kit.Kit) Before {
 	b := Before{People: k.People, Wear: s.gear(up, wears(k.Hazards)), Shelves: s.shelves(up, k)}
 	for _, r := range k.Roles {
@@ -244,7 +258,7 @@ func (s *Site) before(up string, p *manual.Procedure, k *kit.Kit) Before {
 		b.Who = append(b.Who, who)
 	}
 	for _, e := range k.Energies {
-		b.Dead = append(b.Dead, s.energyWords(e))
+		b.Dead = append(b.Dead, s.dead(p, e))
 	}
 	word := greatest(k.Hazards)
 	b.Word, b.Class = s.Words.Signal(word.String()), word.String()

@@ -14,13 +14,14 @@ type Stood struct {
 	Name  string
 	Word  string // "locked", "off"
 	When  string // the units it holds for; "" for all
+	Cases string // the same in option ids, for the script: "lithium !cab|mod-3"
 	Since string // "since step 2.1"
 }
 
 func (s *Site) stood(m *manual.Machine, list []walk.Standing) []Stood {
 	out := make([]Stood, 0, len(list))
 	for _, x := range list {
-		v := Stood{Name: s.labelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.where(m, x.Where)}
+		v := Stood{Name: s.labelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.where(m, x.Where), Cases: optionCases(x.Where)}
 		if x.Since != nil {
 			v.Since = fmt.Sprintf(s.Words.Since, x.Since.Number)
 		}

@@ -23,6 +23,33 @@ func (s *Site) where(m *manual.Machine, cases walk.Cases) string {
 	return strings.Join(out, w.OrElse)
 }
 
+// optionCases are the units that something holds for, in the ids that a unit's
+// choice is made of; "" where units of every kind can have it.
+func optionCases(cases walk.Cases) string {
+	var out []string
+	for _, some := range cases {
+		var ids []string
+		for i := range some {
+			if some[i].Option != "" {
+				ids = append(ids, optionTerm(some[i].Option, !some[i].Is))
+			}
+		}
+		if len(ids) == 0 {
+			return ""
+		}
+		out = append(out, strings.Join(ids, " "))
+	}
+	return strings.Join(out, "|")
+}
+
+// optionTerm is one condition of a unit, as the script reads it.
+func optionTerm(id string, not bool) string {
+	if not {
+		return "!" + id
+	}
+	return id
+}
+
 func (s *Site) caseWords(w *words.Language, m *manual.Machine, some []walk.Condition) string {
 	var unit, happened []string
 	for i := range some {

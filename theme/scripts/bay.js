@@ -358,7 +358,9 @@
     }
 
     showUnit() {
-      const w = bay.words, unit = this.job.unit;
+      const w = bay.words, unit = this.job.unit, shown = this.unit.query(unit);
+      if (this.followed !== shown) this.unit.follow(unit, document.getElementById('main'));
+      this.followed = shown;
       if (!this.unit.rows.length && !this.unit.asked.length) return;
       if (unit && !this.choosing) {
         this.choice.replaceChildren(make('p', {}, make('b', {}, this.unit.label(unit)), ' ', button(w.OtherUnit, () => { this.choosing = true; this.panel = null; this.showUnit(); })));
@@ -392,11 +394,12 @@
       const told = this.steps.slice(0, at + 1).findLast((s) => s.text.querySelector(':scope > .stand'));
       const before = this.steps.slice(0, at + 1);
       const doubt = this.job.gaps.length > 0 || before.some((s) => s !== last && !s.settled && !s.waiting) || before.some((s) => s.state === 'done' && s.holds.some((h) => h.open && !this.answered(h)));
-      const key = at + '/' + doubt;
+      const key = at + '/' + doubt + this.unit.query(this.job.unit);
       if (this.stoodAt === key) return;
       this.stoodAt = key;
       const list = told ? [...told.text.querySelector(':scope > .stand').children].filter((c) => c.tagName !== 'SUMMARY').map((c) => c.cloneNode(true)) : [make('p', {}, w.NothingChanged)];
       this.stand.replaceChildren(make('p', {}, make('b', {}, last ? fill(w.StandAfter, last.number) : w.StandStart)), ...list);
+      this.unit.follow(this.job.unit, this.stand);
       if (doubt) this.stand.append(make('p', { class: 'doubt' }, w.StandDoubt));
     }
   }

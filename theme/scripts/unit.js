@@ -77,6 +77,20 @@
       return conditions.every((c) => (c[0] === '!' ? !unit.options.includes(c.slice(1)) : unit.options.includes(c)));
     }
 
+    // follow hides the lines within an element that are of other units: what
+    // is made dead, where things stand, the hand-over. The count of a fold
+    // follows, and a list of which nothing is left says so.
+    follow(unit, within) {
+      for (const e of within.querySelectorAll('[data-cases]')) e.hidden = Boolean(unit) && !e.dataset.cases.split('|').some((c) => this.has(unit, c.split(' ')));
+      for (const list of within.querySelectorAll('ul:has(> [data-cases])')) {
+        const left = [...list.children].filter((e) => !e.hidden && !e.matches('.none-here')).length, count = list.parentElement.querySelector(':scope > summary .how-many');
+        const none = list.querySelector(':scope > .none-here');
+        if (none) none.remove();
+        if (!left) list.append(bay.make('li', { class: 'none-here' }, bay.words.NoneOnUnit));
+        if (count) count.textContent = String(left);
+      }
+    }
+
     // panel is the question; chosen is called with the answer. keep is a way
     // back to the unit that was chosen before.
     panel(chosen, say, keep) {

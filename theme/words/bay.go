@@ -19,7 +19,7 @@ type Bay struct {
 	StandAfter, StandStart, StandDoubt, NothingChanged, RecordSaved, TickNoProof        string
 	SummaryOf, SummaryRevision, SummaryTimes, StepHead, WordsHead, StateHead            string
 	HoldsHead, SearchFor, NoHits, HitsFor, ShardMissing, MeantWord                      string
-	JobOf, JobOfNobody, JobOn, UnitShort, GoOnOrNew, GoOnWhich, AnswerFirst             string
+	JobOf, JobOfNobody, JobOn, UnitShort, GoOnOrNew, GoOnWhich, AnswerFirst, NoneOnUnit string
 	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                string
 	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened string
 	RecordBad, RecordOther, RecordOlder                                                 string
@@ -140,6 +140,7 @@ var bayInEnglish = Bay{
 	GoOnOrNew:       "Go on with {0} of {1}, or begin a new one?",
 	GoOnWhich:       "Go on with one of these jobs, or begin a new one?",
 	AnswerFirst:     "Until this is answered, nothing is shown as done.",
+	NoneOnUnit:      "Nothing on this unit.",
 	GoOn:            "Go on with it",
 	GoOnWith:        "Go on with {0} of {1}",
 	BeginNew:        "Begin a new job",
@@ -265,6 +266,7 @@ var bayInSpanish = Bay{
 	GoOnOrNew:       "¿Seguir con {0} del {1}, o empezar uno nuevo?",
 	GoOnWhich:       "¿Seguir con uno de estos trabajos, o empezar uno nuevo?",
 	AnswerFirst:     "Hasta que responda, nada se muestra como hecho.",
+	NoneOnUnit:      "Nada en esta unidad.",
 	GoOn:            "Seguir con él",
 	GoOnWith:        "Seguir con {0} del {1}",
 	BeginNew:        "Empezar un trabajo nuevo",
