@@ -58,7 +58,7 @@ func TestAJobAtTheBay(t *testing.T) {
 	page := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
 	work(t, ctx, page)
 	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](`type(document.getElementById('unit-serial'), '999'); press(document.querySelector('.choose'), 'Take this number')`)))
-	says(t, ctx, `document.querySelector('.bay').textContent`, "no unit 999")
+	says(t, ctx, `document.querySelector('.at-hand').textContent`, "no unit 999")
 	js[any](t, ctx, `type(document.getElementById('unit-serial'), '112'); press(document.querySelector('.choose'), 'Take this number'); 0`)
 	says(t, ctx, `location.search`, "?unit=112")
 	says(t, ctx, `state('4.5')`, "Not on this unit")
@@ -196,12 +196,12 @@ func TestBadInputAtTheBay(t *testing.T) {
 	work(t, ctx, page)
 	says(t, ctx, `strip()`, "Done 3 of")
 	says(t, ctx, `JSON.stringify(window.baybinder.page.job.clock)`, `"back":30`)
-	says(t, ctx, `document.querySelector('.bay').textContent`, "set back by 30 min")
-	says(t, ctx, `document.querySelector('.bay').textContent`, "revision zz")
+	says(t, ctx, `document.querySelector('.at-hand').textContent`, "set back by 30 min")
+	says(t, ctx, `document.querySelector('.at-hand').textContent`, "revision zz")
 
 	js[any](t, ctx, `var other = JSON.parse(localStorage.getItem(window.baybinder.page.store.key)); other.saved += 1000; delete other.steps[step('1.3').id];
 		dispatchEvent(new StorageEvent('storage', { key: window.baybinder.page.store.key, newValue: JSON.stringify(other) })); 0`)
-	says(t, ctx, `document.querySelector('.bay').textContent`, "another tab")
+	says(t, ctx, `document.querySelector('.at-hand').textContent`, "another tab")
 	says(t, ctx, `strip()`, "Done 2 of")
 
 	key := js[string](t, ctx, `window.baybinder.page.store.key`)

@@ -36,7 +36,7 @@ func TestTwoTabsDoNotFight(t *testing.T) {
 			return fmt.Sprintf(`new Promise((d) => { let n = 0; const look = () => strip().includes('Done %d of') || n++ > 60 ? d(strip()) : setTimeout(look, 50); look(); })`, n)
 		}
 		says(t, other, heard(1), "Done 1 of")
-		says(t, other, `document.querySelector('.bay').textContent`, "another tab")
+		says(t, other, `document.querySelector('.at-hand').textContent`, "another tab")
 		js[any](t, other, `tick('1.2'); 0`)
 		says(t, ctx, heard(2), "Done 2 of")
 		// a tab that is deaf: it hears of the other's tick only when it writes

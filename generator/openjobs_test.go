@@ -231,7 +231,7 @@ func TestARecordIsGoneOnWithElsewhere(t *testing.T) {
 	for _, bad := range []string{`''`, `'{'`, `'null'`, `'{"record":1}'`, `'{"record":2}'`, string(quoted) + `.replace('isolate-tug-traction', 'isolate-press')`, string(quoted) + `.replace(/"started": "[^"]*"/, '"started": "soon"')`} {
 		js[any](t, ctx, strings.Replace(open, "%", bad, 1))
 		is(t, ctx, `done() + kept()`, 0)
-		is(t, ctx, `document.querySelectorAll('.bay .trouble:not([hidden])').length`, 1)
+		is(t, ctx, `document.querySelectorAll('.at-hand .trouble:not([hidden])').length`, 1)
 	}
 	js[any](t, ctx, strings.Replace(open, "%", string(quoted), 1))
 	is(t, ctx, plain, want)
@@ -239,7 +239,7 @@ func TestARecordIsGoneOnWithElsewhere(t *testing.T) {
 	is(t, ctx, plain, want)
 	js[any](t, ctx, `tick('2.2'); 0`)
 	js[any](t, ctx, strings.Replace(open, "%", string(quoted), 1)) // here it is newer
-	says(t, ctx, `document.querySelector('.bay').textContent`, "newer state")
+	says(t, ctx, `document.querySelector('.at-hand').textContent`, "newer state")
 	is(t, ctx, `done()`, 5)
 	is(t, ctx, `kept()`, 1)
 }
@@ -266,5 +266,43 @@ func TestWhatIsSaidFollowsTheUnit(t *testing.T) {
 		is(t, ctx, strings.Replace(strange, "%s", "'"+want[1]+"'", 1), 0)
 		is(t, ctx, `[...document.querySelectorAll('details.stand:has(.how-many)')].filter((d) => Number(d.querySelector('.how-many').textContent) !== [...d.querySelectorAll('li')].filter((e) => !e.hidden && !e.matches('.none-here')).length).length`, 0)
 		js[any](t, ctx, `localStorage.clear(); 0`)
+	}
+}
+
+// TestTroubleIsToldWhereTheHandIs: what goes wrong far down a page is said
+// within the window, and is gone when it is solved or seen.
+func TestTroubleIsToldWhereTheHandIs(t *testing.T) {
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	const inSight = `(() => { const e = document.querySelector('.at-hand .trouble:not([hidden])'); if (!e) return 'nothing is said'; const r = e.getBoundingClientRect();
+		return r.top >= 0 && r.bottom <= innerHeight && r.height > 20 && e.contains(document.elementFromPoint(r.left + 20, r.top + 12)) ? e.textContent : 'out of sight at ' + r.top; })()`
+	for _, width := range []int64{1366, 390} {
+		for range 2 { // the second time with nothing kept
+			bayPage(t, ctx, "file://"+filepath.Join(site, "procedures", "isolate-tug-traction.html"))
+			js[any](t, ctx, `localStorage.clear(); 0`)
+		}
+		show(t, ctx, "", width)
+		const down = `step('4.6').scrollIntoView(); new Promise((d) => requestAnimationFrame(() => requestAnimationFrame(() => d(0))))`
+		js[any](t, ctx, `tick('1.1'); 0`)
+		js[any](t, ctx, down)
+		says(t, ctx, inSight, "Choose the unit first")
+		js[any](t, ctx, `type(document.getElementById('unit-serial'), '999'); press(document.querySelector('.choose'), 'Take this number'); 0`)
+		js[any](t, ctx, down)
+		says(t, ctx, inSight, "no unit 999")
+		js[any](t, ctx, `type(document.getElementById('unit-serial'), '112'); press(document.querySelector('.choose'), 'Take this number'); 0`)
+		is(t, ctx, inSight, "nothing is said")
+
+		js[any](t, ctx, `var put = Storage.prototype.setItem; Storage.prototype.setItem = () => { throw new DOMException('x', 'QuotaExceededError') }; tick('1.2'); 0`)
+		js[any](t, ctx, down)
+		says(t, ctx, inSight, "store is full")
+		js[any](t, ctx, `Storage.prototype.setItem = put; tick('1.3'); 0`)
+		is(t, ctx, inSight, "nothing is said")
+
+		js[any](t, ctx, `var other = JSON.parse(localStorage.getItem(window.baybinder.page.store.key)); other.saved += 1000;
+			dispatchEvent(new StorageEvent('storage', { key: window.baybinder.page.store.key, newValue: JSON.stringify(other) })); 0`)
+		js[any](t, ctx, down)
+		says(t, ctx, inSight, "another tab")
+		js[any](t, ctx, `press(document.querySelector('.at-hand'), 'Seen'); 0`)
+		is(t, ctx, inSight, "nothing is said")
 	}
 }

@@ -31,11 +31,11 @@
       this.job = bay.newJob(this);
       this.chooser = new bay.Chooser(this);
       this.calledFrom = make('p', { class: 'called-from', hidden: true });
-      root.append(this.trouble, this.notice, this.chooser.panel, this.calledFrom, this.choice,
+      root.append(this.chooser.panel, this.calledFrom, this.choice,
         make('p', {}, make('label', { for: 'worker' }, w.WhoWorks), ' ', this.worker),
         make('p', { class: 'presses' }, this.short, button(w.SaveRecord, () => bay.saveRecord(this)), button(w.PrintSummary, () => bay.printSummary(this)), button(w.StartAgain, () => this.startAgain())),
         bay.opener(this), this.live);
-      root.after(this.strip);
+      root.after(make('div', { class: 'at-hand' }, this.trouble, this.notice, this.strip)); // it stays in sight, wherever the hand is
       this.steps = order(document.querySelectorAll('.phase > .steps > li.step')).map((e) => new bay.Step(e, this));
       this.closeOut = new bay.CloseOut(this);
       this.chooser.open();
@@ -53,17 +53,29 @@
       this.live.textContent = words;
     }
 
-    // warn adds to what was said before: one trouble must not hide another.
-    warn(words) {
+    // warn adds to what was said before: one trouble must not hide another. What
+    // it is about takes the place of what was said of that, and goes when it is
+    // solved, or seen.
+    warn(words, about) {
+      this.solved(about);
       this.notice.hidden = false;
-      if (![...this.notice.children].some((p) => p.textContent === words)) this.notice.append(make('span', {}, words));
+      const line = make('span', { 'data-about': about || words }, words, ' ', button(bay.words.Seen, () => { line.remove(); this.notice.hidden = !this.notice.children.length; }));
+      this.solved(words);
+      this.notice.hidden = false;
+      this.notice.append(line);
       if (this.notice.children.length > 4) this.notice.firstChild.remove();
+    }
+
+    solved(about) {
+      for (const line of [...this.notice.children]) if (line.dataset.about === about) line.remove();
+      this.notice.hidden = !this.notice.children.length;
     }
 
     change(how) {
       if (this.chooser.among) return this.unanswered();
       const newer = this.store.newer(this.job), kept = this.store.key;
       if (newer) this.taken(newer === 'again' ? null : newer);
+      else this.solved('tab');
       delete this.job.ended;
       how(this.job);
       this.store.write(this.job);
@@ -82,6 +94,7 @@
     opened(x, asked) {
       const unit = this.job.unit;
       this.chooser.settle();
+      for (const about of ['record', 'revision']) this.solved(about);
       if (x) {
         this.store.open(x);
         this.job = x.job;
@@ -158,7 +171,7 @@
       if (!job) this.store.begin();
       this.job = job || bay.newJob(this);
       if (!job) this.job.unit = unit;
-      this.warn(job ? bay.words.OtherTab : bay.words.OtherTabAgain);
+      this.warn(job ? bay.words.OtherTab : bay.words.OtherTabAgain, 'tab');
       this.unit.toAddress(this);
       this.show();
     }
@@ -167,8 +180,8 @@
     // ticks, and says so; ticks of steps that are gone are counted.
     meetRevision() {
       const ids = new Set(this.steps.map((s) => s.id)), gone = Object.keys(this.job.steps).filter((id) => !ids.has(id));
-      if (this.job.revision !== this.revision) this.warn(fill(bay.words.OtherRevision, this.job.revision || '–', this.revision || '–', gone.length));
-      else if (gone.length) this.warn(fill(bay.words.StepsGone, gone.length));
+      if (this.job.revision !== this.revision) this.warn(fill(bay.words.OtherRevision, this.job.revision || '–', this.revision || '–', gone.length), 'revision');
+      else if (gone.length) this.warn(fill(bay.words.StepsGone, gone.length), 'revision');
     }
 
     get begun() { return bay.begun(this.job); }
@@ -179,6 +192,7 @@
       const w = bay.words, now = this.job.unit, same = Boolean(now) && this.unit.query(now) === this.unit.query(unit);
       if (this.begun && now && !same && !await bay.ask({ title: w.OtherUnitTitle, text: fill(w.OtherUnitText, this.unit.label(now)), yes: w.OtherUnitYes })) return this.keepUnit();
       this.choosing = false;
+      this.solved('unit');
       if (this.begun && !now) this.change((job) => { job.unit = unit; });
       else if (!same) this.changeUnit(unit);
       this.unit.toAddress(this);
@@ -194,6 +208,7 @@
 
     keepUnit() {
       this.choosing = false;
+      this.solved('unit');
       this.show();
     }
 
@@ -302,7 +317,7 @@
     // done ticks a step. What is still open before it is a gap: recorded and
     // shown, never passed in silence.
     done(step) {
-      if (!this.job.unit && this.unit.asked.length) this.warn(bay.words.ChooseFirst);
+      if (!this.job.unit && this.unit.asked.length) this.warn(bay.words.ChooseFirst, 'unit');
       const place = this.steps.indexOf(step);
       const known = this.job.gaps.flatMap((g) => g.unticked);
       const unticked = this.steps.slice(0, place).filter((s) => !s.settled && !s.waiting && !known.includes(s.number)).map((s) => s.number);
@@ -331,7 +346,7 @@
 
     clockBack(ms) {
       const by = Math.max(1, Math.round(ms / 60000));
-      this.warn(fill(bay.words.ClockBack, by));
+      this.warn(fill(bay.words.ClockBack, by), 'clock');
       this.job.clock.push({ at: Date.now(), back: by });
       this.store.write(this.job);
     }
@@ -368,7 +383,7 @@
         return;
       }
       if (this.panel) return;
-      this.panel = this.unit.panel((u) => this.chooseUnit(u), (words) => this.warn(words), unit ? button(fill(w.KeepUnit, this.unit.label(unit)), () => this.keepUnit()) : null);
+      this.panel = this.unit.panel((u) => this.chooseUnit(u), (words) => this.warn(words, 'unit'), unit ? button(fill(w.KeepUnit, this.unit.label(unit)), () => this.keepUnit()) : null);
       this.choice.replaceChildren(this.panel);
     }
 

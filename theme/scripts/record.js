@@ -100,15 +100,15 @@
     let job = null;
     try {
       const r = JSON.parse(words);
-      if (r.record !== 1) return page.warn(w.RecordBad);
-      if (r.procedure !== page.procedure) return page.warn(fill(w.RecordOther, String(r.title)));
+      if (r.record !== 1) return page.warn(w.RecordBad, 'record');
+      if (r.procedure !== page.procedure) return page.warn(fill(w.RecordOther, String(r.title)), 'record');
       job = jobOf(page, r);
     } catch { /* what is not of the form is no job */ }
-    if (!bay.whole(job)) return page.warn(w.RecordBad);
+    if (!bay.whole(job)) return page.warn(w.RecordBad, 'record');
     const here = page.store.list().find((x) => x.job.started === job.started);
     if (here && here.job.saved >= job.saved) {
       page.opened(here, true);
-      return page.warn(w.RecordOlder);
+      return page.warn(w.RecordOlder, 'record');
     }
     page.opened({ key: here ? here.key : null, job: job }, true);
     page.announce(w.RecordOpened);

@@ -3,26 +3,26 @@ package words
 // Bay are the words that the scripts say at the bay and in the search. {0} and
 // {1} stand for what the script puts there.
 type Bay struct {
-	Cancel, ShortView, SaveRecord, PrintSummary, StartAgain, WhoWorks                   string
-	NoStore, FullStore, DamagedStore, OtherTab, OtherTabAgain, OtherRevision            string
-	StepsGone, ClockBack, WhichUnit, ChooseFirst, SerialNumber, UseSerial, OrOptions    string
-	ItsOptions, UseOptions, NoSuchSerial, NotBoth, NoOptions, UnitSerial                string
-	UnitOptions, OtherUnit, OtherUnitTitle, OtherUnitText, OtherUnitYes, AgainTitle     string
-	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt                 string
-	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit       string
-	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                              string
-	SignNow, SignedBy, TakeBack, SamePerson, TickStep, More                             string
-	MoreOnStep, InHand, DoesNotApply, CannotSkip, StepIsWrong, Reason                   string
-	SkipTitle, WrongTitle, WrongText, WrongInput, Keep, NoteKept                        string
-	StateHand, StateDone, StateSkipped, NotOnUnit, NotNeeded, GapUnticked               string
-	GapHolds, Ticked, DoneOf, Skipped, Gaps, HandNow, FailedGoOn                        string
-	StandAfter, StandStart, StandDoubt, NothingChanged, RecordSaved, TickNoProof        string
-	SummaryOf, SummaryRevision, SummaryTimes, StepHead, WordsHead, StateHead            string
-	HoldsHead, SearchFor, NoHits, HitsFor, ShardMissing, MeantWord                      string
-	JobOf, JobOfNobody, JobOn, UnitShort, GoOnOrNew, GoOnWhich, AnswerFirst, NoneOnUnit string
-	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                string
-	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened string
-	RecordBad, RecordOther, RecordOlder                                                 string
+	Cancel, ShortView, SaveRecord, PrintSummary, StartAgain, WhoWorks                         string
+	NoStore, FullStore, DamagedStore, OtherTab, OtherTabAgain, OtherRevision                  string
+	StepsGone, ClockBack, WhichUnit, ChooseFirst, SerialNumber, UseSerial, OrOptions          string
+	ItsOptions, UseOptions, NoSuchSerial, NotBoth, NoOptions, UnitSerial                      string
+	UnitOptions, OtherUnit, OtherUnitTitle, OtherUnitText, OtherUnitYes, AgainTitle           string
+	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt                       string
+	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit             string
+	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                                    string
+	SignNow, SignedBy, TakeBack, SamePerson, TickStep, More                                   string
+	MoreOnStep, InHand, DoesNotApply, CannotSkip, StepIsWrong, Reason                         string
+	SkipTitle, WrongTitle, WrongText, WrongInput, Keep, NoteKept                              string
+	StateHand, StateDone, StateSkipped, NotOnUnit, NotNeeded, GapUnticked                     string
+	GapHolds, Ticked, DoneOf, Skipped, Gaps, HandNow, FailedGoOn                              string
+	StandAfter, StandStart, StandDoubt, NothingChanged, RecordSaved, TickNoProof              string
+	SummaryOf, SummaryRevision, SummaryTimes, StepHead, WordsHead, StateHead                  string
+	HoldsHead, SearchFor, NoHits, HitsFor, ShardMissing, MeantWord                            string
+	JobOf, JobOfNobody, JobOn, UnitShort, GoOnOrNew, GoOnWhich, AnswerFirst, NoneOnUnit, Seen string
+	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                      string
+	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened       string
+	RecordBad, RecordOther, RecordOlder                                                       string
 }
 
 // BayIn are the bay's words in a language; English where the theme does not
@@ -141,6 +141,7 @@ var bayInEnglish = Bay{
 	GoOnWhich:       "Go on with one of these jobs, or begin a new one?",
 	AnswerFirst:     "Until this is answered, nothing is shown as done.",
 	NoneOnUnit:      "Nothing on this unit.",
+	Seen:            "Seen",
 	GoOn:            "Go on with it",
 	GoOnWith:        "Go on with {0} of {1}",
 	BeginNew:        "Begin a new job",
@@ -267,6 +268,7 @@ var bayInSpanish = Bay{
 	GoOnWhich:       "¿Seguir con uno de estos trabajos, o empezar uno nuevo?",
 	AnswerFirst:     "Hasta que responda, nada se muestra como hecho.",
 	NoneOnUnit:      "Nada en esta unidad.",
+	Seen:            "Visto",
 	GoOn:            "Seguir con él",
 	GoOnWith:        "Seguir con {0} del {1}",
 	BeginNew:        "Empezar un trabajo nuevo",
