@@ -31,6 +31,9 @@ func (c *timesCommand) Run(g *globals, d *desk) error {
 	if err != nil {
 		return err
 	}
+	if err := d.whole(r, p); err != nil {
+		return err
+	}
 	d.rests(r, p)
 	book := schedule.NewBook(r.Walks)
 	plan := book.Plan(p)
