@@ -67,4 +67,11 @@ func notThere(what, near, where string) error {
 }
 
 // table writes rows as CSV, the first of which is the header.
-func (d *desk) table(rows [][]string) error { return csv.NewWriter(d.out).WriteAll(rows) }
+func (d *desk) table(rows [][]string) error {
+	for _, row := range rows {
+		for i := range row {
+			row[i] = finding.Cell(row[i])
+		}
+	}
+	return csv.NewWriter(d.out).WriteAll(rows)
+}

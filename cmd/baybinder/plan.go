@@ -8,6 +8,7 @@ import (
 	"strings"
 	"text/tabwriter"
 
+	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
 	"baybinder/generator/schedule"
@@ -118,7 +119,7 @@ func writePlan(out io.Writer, plan *schedule.Plan) error {
 	}
 	for i := range plan.Phases {
 		ph := &plan.Phases[i]
-		row(ph.Title.Plain, ph.From, ph.To, ph.Times, bar(ph.Spans, plan.Bay))
+		row(finding.Printable(strings.ReplaceAll(ph.Title.Plain, "\t", " ")), ph.From, ph.To, ph.Times, bar(ph.Spans, plan.Bay))
 	}
 	row("In all", 0, plan.Bay, plan.Times, "")
 	return w.Flush()
