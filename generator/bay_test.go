@@ -235,8 +235,10 @@ func TestSearchFinds(t *testing.T) {
 			t.Errorf("%q finds %s, not %s", q.query, got, q.page)
 		}
 	}
-	if got := js[string](t, ctx, `window.baybinder.find('', 'xqzvw', 3).then((r) => JSON.stringify(r.hits))`); got != "[]" {
-		t.Errorf("a word that is nowhere finds %s", got)
+	for _, nowhere := range []string{"xqzvw", "constructor", "constructor constructor"} { // every object has a constructor
+		if got := js[string](t, ctx, `window.baybinder.find('', '`+nowhere+`', 3).then((r) => JSON.stringify(r.hits), String)`); got != "[]" {
+			t.Errorf("%q, which is nowhere, finds %s", nowhere, got)
+		}
 	}
 	js[any](t, ctx, `var f = document.querySelector('#search input'); f.value = 'contactor'; f.dispatchEvent(new Event('input')); new Promise((d) => setTimeout(d, 300))`)
 	says(t, ctx, `document.querySelector('#search .hits').textContent`, "contactor panel")

@@ -248,12 +248,8 @@ func writeFiles(site *publish.Site, r *Result) error {
 		}
 	}
 	for name := range r.Manual.Pictures {
-		data, err := r.Tree.Bytes(name)
-		if err != nil {
-			return fmt.Errorf("the picture %s cannot be read: %w", name, err)
-		}
-		if err := site.Put(name, data); err != nil {
-			return err
+		if err := site.Copy(name, func() (io.ReadCloser, error) { return r.Tree.Open(name) }); err != nil {
+			return fmt.Errorf("the picture %s: %w", name, err)
 		}
 	}
 	return nil

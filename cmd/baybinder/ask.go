@@ -26,13 +26,6 @@ func (a *asked) read(g *globals) (*generator.Result, *manual.Procedure, error) {
 	return r, p, err
 }
 
-// rests says beside an answer that it rests on a text that has errors.
-func (d *desk) rests(r *generator.Result, p *manual.Procedure) {
-	if n := finding.Errors(inFile(r.Findings, p)); n > 0 {
-		d.note("%s has %s, and what is said here rests on it: baybinder check tells them.", p.File.Path, count(n, "error"))
-	}
-}
-
 func inFile(list []finding.Finding, p *manual.Procedure) []finding.Finding {
 	var in []finding.Finding
 	for _, f := range list {
@@ -74,4 +67,11 @@ func notThere(what, near, where string) error {
 }
 
 // table writes rows as CSV, the first of which is the header.
-func (d *desk) table(rows [][]string) error { return csv.NewWriter(d.out).WriteAll(rows) }
+func (d *desk) table(rows [][]string) error {
+	for _, row := range rows {
+		for i := range row {
+			row[i] = finding.Cell(row[i])
+		}
+	}
+	return csv.NewWriter(d.out).WriteAll(rows)
+}

@@ -28,6 +28,10 @@ func (c *auditCommand) Run(g *globals, d *desk) error {
 	if err != nil {
 		return err
 	}
+	refuse, bad := d.tablesRead(r, "records/")
+	if refuse {
+		return bad
+	}
 	list := r.Manual.Procedures
 	if c.Procedure != "" {
 		p, err := procedureNamed(r.Manual, c.Procedure)
@@ -52,7 +56,7 @@ func (c *auditCommand) Run(g *globals, d *desk) error {
 	if err != nil {
 		return err
 	}
-	return d.tablesRead(r, "records/")
+	return bad
 }
 
 // accounts tells one line a procedure; a draft that nothing was recorded of, and

@@ -49,11 +49,11 @@ func (c *explainCommand) Run(d *desk) error {
 
 // explain says all that is known of a rule.
 func (d *desk) explain(rule *finding.Rule) {
-	d.say("%s (%s)\n%s\n", rule.Code, rule.Level, wrap(rule.Title+".", ""))
-	d.say("Why it matters\n%s\n", wrap(rule.Why, "    "))
-	d.say("What to do\n%s", wrap(rule.Mend, "    "))
+	d.text(fmt.Sprintf("%s (%s)\n%s\n", rule.Code, rule.Level, wrap(rule.Title+".", "")))
+	d.text(fmt.Sprintf("Why it matters\n%s\n", wrap(rule.Why, "    ")))
+	d.text(fmt.Sprintf("What to do\n%s", wrap(rule.Mend, "    ")))
 	if bad, good, ok := check.Example(rule.Code); ok {
-		d.say("\nFor example, this is found in %s\nand this is its mend, in %s", strings.TrimSuffix(bad, "\n")+"\n", strings.TrimSuffix(good, "\n"))
+		d.text(fmt.Sprintf("\nFor example, this is found in %s\nand this is its mend, in %s", strings.TrimSuffix(bad, "\n")+"\n", strings.TrimSuffix(good, "\n")))
 	}
 }
 

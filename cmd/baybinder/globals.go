@@ -4,9 +4,12 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"slices"
+	"strings"
 	"time"
 
 	"baybinder/generator"
+	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 )
 
@@ -66,15 +69,46 @@ func isTerminal(w io.Writer) bool {
 // progress says how things go, to someone who watches.
 func (d *desk) progress(format string, args ...any) {
 	if d.terminal {
-		fmt.Fprintf(d.err, format+"\n", args...)
+		d.note(format, args...)
 	}
 }
 
 // note says what must be known even where nobody watches.
-func (d *desk) note(format string, args ...any) { fmt.Fprintf(d.err, format+"\n", args...) }
+func (d *desk) note(format string, args ...any) {
+	fmt.Fprintf(d.err, format+"\n", printable(args)...)
+}
 
 // say writes a line of the answer.
-func (d *desk) say(format string, args ...any) { fmt.Fprintf(d.out, format+"\n", args...) }
+func (d *desk) say(format string, args ...any) {
+	fmt.Fprintf(d.out, format+"\n", printable(args)...)
+}
+
+// text writes a text of the program's own, of many lines.
+func (d *desk) text(text string) { fmt.Fprintln(d.out, text) }
+
+// printable are what a line is made of, with every sign made visible that would
+// move a terminal's cursor: a name in the manual may hold any.
+func printable(args []any) []any {
+	out := slices.Clone(args)
+	for i, a := range out {
+		switch a := a.(type) {
+		case string:
+			out[i] = finding.Printable(a)
+		case error:
+			out[i] = lines(a.Error())
+		}
+	}
+	return out
+}
+
+// lines is a text whose line ends are meant, with all else made visible.
+func lines(text string) string {
+	list := strings.Split(text, "\n")
+	for i := range list {
+		list[i] = finding.Printable(list[i])
+	}
+	return strings.Join(list, "\n")
+}
 
 // count is "1 page", "2 pages".
 func count(n int, one string) string {

@@ -24,6 +24,9 @@ func (c *kitCommand) Run(g *globals, d *desk) error {
 	if err != nil {
 		return err
 	}
+	if err := d.whole(r, p); err != nil {
+		return err
+	}
 	d.rests(r, p)
 	k := kit.NewBook(r.Manual.Shop).Of(p)
 	items := itemsOf(k)

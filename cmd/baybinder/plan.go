@@ -8,6 +8,7 @@ import (
 	"strings"
 	"text/tabwriter"
 
+	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
 	"baybinder/generator/schedule"
@@ -29,6 +30,9 @@ func (*timesCommand) Help() string {
 func (c *timesCommand) Run(g *globals, d *desk) error {
 	r, p, err := c.read(g)
 	if err != nil {
+		return err
+	}
+	if err := d.whole(r, p); err != nil {
 		return err
 	}
 	d.rests(r, p)
@@ -115,7 +119,7 @@ func writePlan(out io.Writer, plan *schedule.Plan) error {
 	}
 	for i := range plan.Phases {
 		ph := &plan.Phases[i]
-		row(ph.Title.Plain, ph.From, ph.To, ph.Times, bar(ph.Spans, plan.Bay))
+		row(finding.Printable(strings.ReplaceAll(ph.Title.Plain, "\t", " ")), ph.From, ph.To, ph.Times, bar(ph.Spans, plan.Bay))
 	}
 	row("In all", 0, plan.Bay, plan.Times, "")
 	return w.Flush()

@@ -20,6 +20,10 @@ func (c *planCommand) Run(g *globals, d *desk) error {
 	if err != nil {
 		return err
 	}
+	refuse, bad := d.tablesRead(r)
+	if refuse {
+		return bad
+	}
 	plan, err := training.Named(r.Manual, c.Plan)
 	if err != nil {
 		return err
@@ -34,7 +38,7 @@ func (c *planCommand) Run(g *globals, d *desk) error {
 	}
 	d.say("In all %s of reading.", training.Minutes(sum))
 	d.course(training.NewHall(r.Manual, o.Today), r.Manual, plan)
-	return d.tablesRead(r)
+	return bad
 }
 
 // actsOf is what is to be done besides reading: ", then watch it, then perform

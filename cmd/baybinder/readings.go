@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"baybinder/generator"
-	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 	"baybinder/generator/nearest"
 	"baybinder/generator/training"
@@ -32,6 +31,10 @@ func (c *dueCommand) Run(g *globals, d *desk) error {
 	r, err := generator.Check(o)
 	if err != nil {
 		return err
+	}
+	refuse, bad := d.tablesRead(r)
+	if refuse {
+		return bad
 	}
 	hall := training.NewHall(r.Manual, o.Today)
 	items := hall.Items()
@@ -61,7 +64,7 @@ func (c *dueCommand) Run(g *globals, d *desk) error {
 	if err != nil {
 		return err
 	}
-	return d.tablesRead(r)
+	return bad
 }
 
 func dateless(items []training.Item) int {
@@ -139,31 +142,6 @@ func someOf(names []string) string {
 		names = append(names[:shownPeople:shownPeople], fmt.Sprintf("and %d more", n))
 	}
 	return strings.Join(names, ", ")
-}
-
-// tablesRead ends a command that rests on the lists of people, records and
-// revisions, and on files of other folders. Where one has errors, rows of it may
-// be missing from the answer.
-func (d *desk) tablesRead(r *generator.Result, others ...string) error {
-	folders := append([]string{"readings/"}, others...)
-	bad := map[string]bool{}
-	for _, f := range r.Findings {
-		path := f.At.Path()
-		in := func(folder string) bool { return strings.HasPrefix(path, folder) }
-		if f.Level == finding.Error && (slices.ContainsFunc(folders, in) || path == "revisions.csv") {
-			bad[path] = true
-		}
-	}
-	if len(bad) == 0 {
-		return nil
-	}
-	var names []string
-	for name := range bad {
-		names = append(names, name)
-	}
-	slices.Sort(names)
-	d.note("Something in %s could not be read, so this answer may leave something out: baybinder check says what.", strings.Join(names, " and "))
-	return errFound
 }
 
 func personNamed(m *manual.Manual, id string) (*manual.Person, error) {

@@ -78,7 +78,7 @@ func ended(stderr io.Writer, err error) int {
 }
 
 func failed(stderr io.Writer, err error) int {
-	fmt.Fprintf(stderr, "baybinder: %v\n", err)
+	fmt.Fprintf(stderr, "baybinder: %s\n", lines(err.Error()))
 	var usage *kong.ParseError
 	if errors.As(err, &usage) {
 		fmt.Fprintf(stderr, "Run \"%s --help\".\n", usageOf(usage))

@@ -29,6 +29,9 @@ func (c *standCommand) Run(g *globals, d *desk) error {
 	if err != nil {
 		return err
 	}
+	if err := d.whole(r, p); err != nil {
+		return err
+	}
 	step, err := stepNamed(p, c.Step)
 	if err != nil {
 		return err

@@ -163,7 +163,7 @@ func (w *writing) tell(r *generator.Result) string {
 	if now := strings.TrimRight(text.String(), "\n"); now != w.told {
 		w.told = now
 		if now != "" {
-			w.desk.say("%s", now)
+			w.desk.text(now)
 		}
 	}
 	return text.String()

@@ -28,6 +28,13 @@ func (c *whoCommand) Run(g *globals, d *desk) error {
 	if err != nil {
 		return err
 	}
+	if err := d.whole(r, p); err != nil {
+		return err
+	}
+	refuse, bad := d.tablesRead(r)
+	if refuse {
+		return bad
+	}
 	crew := training.NewHall(r.Manual, o.Today).Crew(p)
 	d.say("%s, %s: %s at once. They hold between them:", p.Label(), o.Today, people(crew.People))
 	for _, post := range crew.Roles {
@@ -42,7 +49,7 @@ func (c *whoCommand) Run(g *globals, d *desk) error {
 	}
 	d.say("may witness and teach it: %s", orNobody(strings.Join(labels(crew.Teach), ", ")))
 	d.say("This is what the record shows. Local codes and licensed practice come first.")
-	return d.tablesRead(r)
+	return bad
 }
 
 func people(n int) string {

@@ -33,6 +33,9 @@ type binder struct {
 
 	lost bool // a record could not be read: an answer to it is not unknown
 
+	unsafe map[string]finding.Finding // drawings that are not published
+	shown  map[string]bool            // of these, those that an entry shows
+
 	drafts []*draft // procedures whose steps are not bound yet
 }
 
@@ -54,6 +57,7 @@ type Bound struct {
 func All(tree *source.Tree) *Bound {
 	b := newBinder(tree)
 	b.problems()
+	b.lookThrough()
 	b.shop()
 	b.registers()
 	b.machineFiles()
@@ -67,6 +71,7 @@ func All(tree *source.Tree) *Bound {
 	b.translations()
 	b.readings()
 	b.records()
+	b.toldPictures()
 	b.drafts = nil
 	return &Bound{Manual: b.m, Findings: b.list, binder: b}
 }
@@ -101,6 +106,7 @@ func newBinder(tree *source.Tree) *binder {
 		procedures: newIndex[manual.Procedure]("procedure", "procedures/"),
 		plans:      newIndex[manual.Plan]("reading plan", "readings/plans/"),
 		people:     newIndex[manual.Person]("person", "readings/people.csv"),
+		shown:      map[string]bool{},
 		renamed:    map[string]*manual.Procedure{},
 	}
 }

@@ -1,6 +1,7 @@
 package bind
 
 import (
+	"html"
 	"path"
 	"strconv"
 	"strings"
@@ -88,7 +89,27 @@ func (l *linker) picture(link *manual.Link, scheme string, has bool) {
 		return
 	}
 	link.Kind, link.ID = manual.PictureLink, name
-	l.draft.pictures = append(l.draft.pictures, name)
+	l.publish(link, name)
+}
+
+// publish notes a file that a page shows or leads to. What is not published is
+// told, and on the page its words stand alone.
+func (l *linker) publish(link *manual.Link, name string) {
+	why, mend := l.publishable(name)
+	_, unsafe := l.unsafe[name]
+	if why == "" && !unsafe {
+		l.draft.pictures = append(l.draft.pictures, name)
+		return
+	}
+	link.Kind, link.Bad = manual.UnknownLink, true
+	if link.HTML == "" {
+		link.HTML = html.EscapeString(link.Text)
+	}
+	if why != "" {
+		l.add(UnsafeLink.At(link.At, "%s", why).WithMend("%s", mend))
+		return
+	}
+	l.draft.unsafe = append(l.draft.unsafe, name)
 }
 
 // file binds a relative address: another procedure's file is that procedure.
@@ -105,7 +126,7 @@ func (l *linker) file(link *manual.Link) {
 			return
 		}
 	}
-	l.draft.pictures = append(l.draft.pictures, name)
+	l.publish(link, name)
 }
 
 func orNothing(address string) string {

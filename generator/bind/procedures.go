@@ -22,6 +22,7 @@ type draft struct {
 	decoder  decode.Decoder
 	reading  []finding.Finding
 	pictures []string
+	unsafe   []string // drawings that are not published
 	steps    slab.Of[manual.Step]
 	numbers  slab.Text
 }

@@ -42,6 +42,7 @@ func (b *binder) shop() {
 			node.Kind = syntax.Map
 		}
 		b.decode(func(d *decode.Decoder) { d.Struct(node, s, "shop.yaml", s.At) })
+		b.shopAddress(s, node)
 	}
 }
 
@@ -364,6 +365,14 @@ func (b *binder) picture(name string, at source.Pos) {
 	name = path.Clean(name)
 	if !b.tree.Has(name) {
 		b.add(MissingPicture.At(at, "there is no picture %s", name).WithMend("write its path from the manual's folder: pictures/…"))
+		return
+	}
+	if why, mend := b.publishable(name); why != "" {
+		b.add(UnsafeLink.At(at, "%s", why).WithMend("%s", strings.Replace(mend, "from this file", "from the manual's folder", 1)))
+		return
+	}
+	if _, bad := b.unsafe[name]; bad {
+		b.shown[name] = true
 		return
 	}
 	b.m.Pictures[name] = true

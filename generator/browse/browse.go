@@ -55,7 +55,7 @@ func Open(o Options) (*Site, error) {
 		handler = o.Wrap(handler)
 	}
 	server := &http.Server{
-		Handler:           handler,
+		Handler:           Guard(o.Address, handler),
 		ReadHeaderTimeout: 10 * time.Second,
 		ErrorLog:          log.New(io.Discard, "", 0), // a request that breaks off is nobody's news
 	}

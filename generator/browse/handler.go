@@ -81,7 +81,11 @@ func send(w http.ResponseWriter, r *http.Request, root *os.Root, name string) {
 		return
 	}
 	defer file.Close()
-	w.Header().Set("Content-Type", contentType(name))
+	kind := contentType(name)
+	w.Header().Set("Content-Type", kind)
+	if policy := policyOf(kind); policy != "" {
+		w.Header().Set("Content-Security-Policy", policy)
+	}
 	// No time: two builds within one second have the same one, and a browser
 	// that asks "newer than?" would keep the older page.
 	http.ServeContent(w, r, "", time.Time{}, file)

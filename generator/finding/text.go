@@ -76,13 +76,13 @@ func count(n int, what string) string {
 // writeFinding writes one finding: where and what, the line with a mark under
 // the place, the mend, and the other places that matter.
 func writeFinding(b *strings.Builder, f Finding) {
-	fmt.Fprintf(b, "%s%s: %s [%s]\n", address(f.At), f.Level, printable(f.Message), f.Code)
+	fmt.Fprintf(b, "%s%s: %s [%s]\n", address(f.At), f.Level, Printable(f.Message), f.Code)
 	writeLine(b, f.At)
 	if f.Mend != "" {
-		fmt.Fprintf(b, "    mend: %s\n", printable(f.Mend))
+		fmt.Fprintf(b, "    mend: %s\n", Printable(f.Mend))
 	}
 	for _, r := range f.Related {
-		fmt.Fprintf(b, "    %s%s\n", address(r.At), printable(r.Message))
+		fmt.Fprintf(b, "    %s%s\n", address(r.At), Printable(r.Message))
 	}
 }
 
@@ -92,7 +92,7 @@ func address(at source.Pos) string {
 		return ""
 	}
 	line, col := at.LineCol()
-	return fmt.Sprintf("%s:%d:%d: ", printable(at.Path()), line, col)
+	return fmt.Sprintf("%s:%d:%d: ", Printable(at.Path()), line, col)
 }
 
 // A line is shown whole up to so many code points, and of a longer one so many
@@ -116,7 +116,7 @@ func writeLine(b *strings.Builder, at source.Pos) {
 	start := at.Start - at.File.Offset(number, 1)
 	left, place, right := line[:start], line[start:min(start+at.End-at.Start, len(line))], line[min(start+at.End-at.Start, len(line)):]
 	left, place, right = shorten(left, place, right)
-	fmt.Fprintf(b, "    %s\n", strings.TrimRight(printable(left+place+right), " "))
+	fmt.Fprintf(b, "    %s\n", strings.TrimRight(Printable(left+place+right), " "))
 	fmt.Fprintf(b, "    %s%s\n", blank(left), strings.Repeat("^", max(1, columns(place))))
 }
 
@@ -137,9 +137,9 @@ func shorten(left, place, right string) (string, string, string) {
 	return left, place, right
 }
 
-// printable is a text with every sign that would move a terminal's cursor or
-// colour its screen made visible. Tabs stay.
-func printable(text string) string {
+// Printable is a text with every sign that would move a terminal's cursor or
+// colour its screen made visible, line ends too. Tabs stay.
+func Printable(text string) string {
 	return strings.Map(func(r rune) rune {
 		if r != '\t' && (unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r)) {
 			return '\ufffd'

@@ -51,8 +51,26 @@ func Append(name string, columns []string, row Row, judge func([]Row) error) (er
 	if err != nil {
 		return fmt.Errorf("%s: %w", filepath.Base(name), err)
 	}
-	_, err = f.WriteAt(added, int64(len(stands)))
-	return err
+	return add(f, added, int64(len(stands)))
+}
+
+// file is what add needs of an open file.
+type file interface {
+	io.WriterAt
+	Truncate(size int64) error
+}
+
+// add writes behind what stands, all or nothing: where the disk is full, what
+// did go in is taken out again, as half a row would spoil the next one too.
+func add(f file, added []byte, stands int64) error {
+	_, err := f.WriteAt(added, stands)
+	if err == nil {
+		return nil
+	}
+	if cut := f.Truncate(stands); cut != nil {
+		return fmt.Errorf("%w; and part of the row may stand at the end of the file: take its last line out (%w)", err, cut)
+	}
+	return fmt.Errorf("no row was added: %w", err)
 }
 
 // read parses a file; an empty one has no header.

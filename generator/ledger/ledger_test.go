@@ -86,3 +86,49 @@ func read1(t *testing.T, file string) string {
 	must(t, err)
 	return string(data)
 }
+
+// full is a file on a disk that takes only so many bytes more.
+type full struct {
+	text []byte
+	room int
+}
+
+func (f *full) WriteAt(p []byte, at int64) (int, error) {
+	n := min(len(p), f.room)
+	f.text = append(f.text[:at], p[:n]...)
+	if n < len(p) {
+		return n, errors.New("no space left on device")
+	}
+	return n, nil
+}
+
+func (f *full) Truncate(size int64) error {
+	f.text = f.text[:size]
+	return nil
+}
+
+// However little the disk still takes, the row is there whole or not at all.
+func TestARowIsAllOrNothing(t *testing.T) {
+	const stands, row = "date,who\n", "2026-05-04,t-01\n"
+	for room := range len(row) + 1 {
+		f := &full{[]byte(stands), room}
+		err := add(f, []byte(row), int64(len(stands)))
+		want := stands
+		if room == len(row) {
+			want += row
+		}
+		if string(f.text) != want || (err == nil) != (want != stands) {
+			t.Errorf("with room for %d: %v, and the file is %q", room, err, f.text)
+		}
+	}
+}
+
+// A file with nothing in it is one without rows.
+func TestAnEmptyFile(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "rows.csv")
+	must(t, os.WriteFile(file, nil, 0o644))
+	must(t, Append(file, columns, Row{"who": "t-01"}, nil))
+	if got := read1(t, file); got != "date,who,what\n,t-01,\n" {
+		t.Errorf("got %q", got)
+	}
+}

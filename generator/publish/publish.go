@@ -61,8 +61,12 @@ func resolve(to string) (string, error) {
 	if err != nil {
 		return "", fmt.Errorf("the site's folder: %w", err)
 	}
-	if real, err := filepath.EvalSymlinks(abs); err == nil {
+	real, err := filepath.EvalSymlinks(abs)
+	if err == nil {
 		return real, nil
+	}
+	if info, notThere := os.Lstat(abs); notThere == nil && info.Mode()&fs.ModeSymlink != 0 {
+		return "", fmt.Errorf("%s is a link that leads nowhere: remove it, or make the folder that it leads to", to)
 	}
 	return abs, nil
 }
@@ -80,24 +84,48 @@ func lock(to string) (func(), error) {
 }
 
 func (s *Site) prepare() error {
-	if err := s.recover(); err != nil {
-		return err
-	}
 	if err := s.mayReplace(); err != nil {
+		return err // before anything is touched
+	}
+	s.staging = s.beside("new")
+	for _, folder := range []string{s.staging, s.beside("old")} {
+		if err := mayRemove(folder); err != nil {
+			return err
+		}
+	}
+	if err := s.recover(); err != nil {
 		return err
 	}
 	parent := filepath.Dir(s.to)
 	if err := os.MkdirAll(parent, 0o755); err != nil {
 		return fmt.Errorf("the site's folder cannot be made: %w", err)
 	}
-	s.staging = s.beside("new")
-	if err := os.RemoveAll(s.staging); err != nil { // of a build that was killed
+	if err := remove(s.staging); err != nil { // of a build that was killed
 		return fmt.Errorf("what a broken-off build left cannot be removed: %w", err)
 	}
 	if err := os.Mkdir(s.staging, 0o755); err != nil {
 		return fmt.Errorf("the new site cannot be made: %w", err)
 	}
-	return nil
+	return os.WriteFile(filepath.Join(s.staging, list), nil, 0o644) // so that the next build knows whose it is
+}
+
+// mayRemove refuses a folder beside the site that is to be removed and that no
+// build of ours left: it has another's files and not our list.
+func mayRemove(folder string) error {
+	info, err := os.Lstat(folder)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil
+	}
+	if err == nil && info.IsDir() {
+		entries, err := os.ReadDir(folder)
+		if err == nil && len(entries) == 0 {
+			return nil
+		}
+		if _, err := os.Lstat(filepath.Join(folder, list)); err == nil {
+			return nil
+		}
+	}
+	return fmt.Errorf("%s was not written by baybinder and is in the way of a build: move it elsewhere", folder)
 }
 
 // beside is a folder next to the site's, for a purpose.
@@ -110,12 +138,30 @@ func (s *Site) beside(purpose string) string {
 func (s *Site) recover() error {
 	old := s.beside("old")
 	if _, err := os.Stat(s.to); !errors.Is(err, fs.ErrNotExist) {
-		return os.RemoveAll(old)
+		return remove(old)
 	}
 	if _, err := os.Stat(old); err == nil {
 		return os.Rename(old, s.to)
 	}
 	return nil
+}
+
+// remove takes a folder of ours away, its list last: were it killed on the way,
+// the next build would still know whose the rest is.
+func remove(folder string) error {
+	entries, err := os.ReadDir(folder)
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return err
+	}
+	for _, e := range entries {
+		if e.Name() == list {
+			continue
+		}
+		if err := os.RemoveAll(filepath.Join(folder, e.Name())); err != nil {
+			return err
+		}
+	}
+	return os.RemoveAll(folder)
 }
 
 // mayReplace refuses a folder that is not a site of ours and not empty: a slip
@@ -208,7 +254,7 @@ func (s *Site) mark(name, folder string) error {
 
 // Abort throws the new site away.
 func (s *Site) Abort() {
-	_ = os.RemoveAll(s.staging) // what is left is removed by the next build
+	_ = remove(s.staging) // what is left is removed by the next build
 	s.unlock()
 }
 
@@ -316,7 +362,7 @@ func (s *Site) swap() error {
 		return os.Rename(s.staging, s.to)
 	}
 	if exchange(s.staging, s.to) == nil {
-		_ = os.RemoveAll(s.staging) // the last site; the next build removes what is left
+		_ = remove(s.staging) // the last site; the next build removes what is left
 		return nil
 	}
 	old := s.beside("old")
@@ -326,6 +372,6 @@ func (s *Site) swap() error {
 	if err := os.Rename(s.staging, s.to); err != nil {
 		return errors.Join(err, os.Rename(old, s.to))
 	}
-	_ = os.RemoveAll(old)
+	_ = remove(old)
 	return nil
 }

@@ -221,3 +221,42 @@ func TestReplaceLeavesWhatIsLinked(t *testing.T) {
 		t.Errorf("beside the site stand %v", entries)
 	}
 }
+
+// A refused build touches nothing, also not beside the site: a folder with the
+// name of our own leavings may be another's.
+func TestARefusedBuildTouchesNothing(t *testing.T) {
+	for _, stranger := range []string{"public/letter.txt", ".public.old/letter.txt", ".public.new/letter.txt"} {
+		dir := t.TempDir()
+		for _, name := range []string{stranger, ".public.old/letter.txt"} {
+			full := filepath.Join(dir, filepath.FromSlash(name))
+			if err := os.MkdirAll(filepath.Dir(full), 0o755); err != nil {
+				t.Fatal(err)
+			}
+			if err := os.WriteFile(full, []byte("mine"), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if _, err := Begin(filepath.Join(dir, "public")); err == nil {
+			t.Errorf("%s: it was not refused", stranger)
+		}
+		for _, name := range []string{stranger, ".public.old/letter.txt"} {
+			if data, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(name))); err != nil || string(data) != "mine" {
+				t.Errorf("%s: %s is %q, %v", stranger, name, data, err)
+			}
+		}
+	}
+}
+
+func TestALinkThatLeadsNowhereIsTold(t *testing.T) {
+	dir := t.TempDir()
+	to := filepath.Join(dir, "public")
+	if err := os.Symlink(filepath.Join(dir, "gone"), to); err != nil {
+		t.Skip("no symbolic links here")
+	}
+	if _, err := Begin(to); err == nil || !strings.Contains(err.Error(), "leads nowhere") {
+		t.Errorf("got %v", err)
+	}
+	if _, err := os.Lstat(to); err != nil {
+		t.Errorf("the link is gone: %v", err)
+	}
+}

@@ -3,6 +3,7 @@ package source
 import (
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path"
@@ -25,6 +26,8 @@ type Tree struct {
 	Files    []*File         // text files, by path
 	Paths    map[string]bool // every file that is not hidden, text or not
 	Problems []Problem       // files that are there and could not be read, by path
+
+	memory map[string]string // the files of a tree that is on no disk
 }
 
 // Problem is a file that is there and could not be read.
@@ -58,7 +61,7 @@ func Read(root string) (*Tree, error) {
 
 // FromText makes a tree of files that are in memory: path → text.
 func FromText(files map[string]string) *Tree {
-	t := &Tree{Paths: map[string]bool{}}
+	t := &Tree{Paths: map[string]bool{}, memory: files}
 	for name, text := range files {
 		t.Paths[name] = true
 		if IsText(name) {
@@ -93,6 +96,10 @@ func (t *Tree) list() ([]string, error) {
 		}
 		if d.IsDir() {
 			return nil
+		}
+		if info, err := os.Stat(full); err == nil && !info.Mode().IsRegular() {
+			t.problem(name, "this is not a plain file", "put a plain file here")
+			return nil // to open a pipe is to wait for whoever writes into it
 		}
 		t.Paths[name] = true
 		if IsText(name) {
@@ -133,6 +140,10 @@ func (t *Tree) linkStays(root, full, name string) bool {
 	info, err := os.Stat(to)
 	if !inside || err != nil || info.IsDir() {
 		t.problem(name, "this link leads out of the manual, or to a folder", "put the file itself here")
+		return false
+	}
+	if pictures := root + string(filepath.Separator) + "pictures" + string(filepath.Separator); strings.HasPrefix(name, "pictures/") && !strings.HasPrefix(to, pictures) {
+		t.problem(name, "this link leads out of pictures/, and would publish what is not a picture", "put the file itself here")
 		return false
 	}
 	return true
@@ -226,7 +237,35 @@ func (t *Tree) Reread(name string) *File {
 // Has says whether the manual holds a file of this path.
 func (t *Tree) Has(name string) bool { return t.Paths[name] }
 
+// MaxPicture is the size in bytes above which a picture is not published: it
+// would not come up at the bay.
+const MaxPicture = 200 << 20
+
+// Open opens a file that is not text, such as a picture: a plain one, and no
+// larger than may be.
+func (t *Tree) Open(name string) (io.ReadCloser, error) {
+	if t.Root == "" {
+		return io.NopCloser(strings.NewReader(t.memory[name])), nil
+	}
+	full := filepath.Join(t.Root, filepath.FromSlash(name))
+	info, err := os.Stat(full)
+	switch {
+	case err != nil:
+		return nil, err
+	case !info.Mode().IsRegular():
+		return nil, errors.New("it is not a plain file")
+	case info.Size() > MaxPicture:
+		return nil, fmt.Errorf("it is %d MB, and may be %d MB", info.Size()>>20, MaxPicture>>20)
+	}
+	return os.Open(full)
+}
+
 // Bytes reads a file that is not text, such as a picture.
 func (t *Tree) Bytes(name string) ([]byte, error) {
-	return os.ReadFile(filepath.Join(t.Root, filepath.FromSlash(name)))
+	f, err := t.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	return io.ReadAll(io.LimitReader(f, MaxPicture+1))
 }

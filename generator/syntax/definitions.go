@@ -22,6 +22,9 @@ var definitionAddress = regexp.MustCompile(`^[^\n]*?\]:[ \t]*\n?[ \t]*<?`)
 func Definitions(f *source.File) []Definition {
 	base := bodyStart(f.Text)
 	src := []byte(f.Text[base:])
+	if _, deep := deepBracket(src); deep {
+		return nil
+	}
 	if _, deep := deepLine(src); deep {
 		return nil
 	}

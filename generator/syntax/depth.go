@@ -43,3 +43,39 @@ func levels(line []byte) int {
 	}
 	return max(marks, spaces/2)
 }
+
+// maxOpen is how many brackets may stand open in a block. A link within a text
+// within brackets needs four: for each that stands open the library looks
+// through the rest of the block.
+const maxOpen = 100
+
+// deepBracket looks for a bracket that stands in more open ones than anybody
+// reads. An empty line ends a block, and all that is open in it. It is the
+// bracket's offset.
+func deepBracket(text []byte) (at int, deep bool) {
+	open, blank := 0, true
+	for i := 0; i < len(text); i++ {
+		switch c := text[i]; c {
+		case '\n':
+			if blank {
+				open = 0
+			}
+			blank = true
+			continue
+		case ' ', '\t':
+			continue
+		case '\\':
+			if i+1 < len(text) && text[i+1] != '\n' {
+				i++
+			}
+		case '[', '(':
+			if open++; open > maxOpen {
+				return i, true
+			}
+		case ']', ')':
+			open = max(0, open-1)
+		}
+		blank = false
+	}
+	return 0, false
+}

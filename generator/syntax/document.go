@@ -58,6 +58,11 @@ func Read(f *source.File) (*Document, []finding.Finding) {
 		return d, append(findings, Syntax.At(f.At(base+at, base+at+1), "this nests deeper than %d levels", maxLevels).
 			WithMend("start lists and quotes nearer to the margin"))
 	}
+	if at, deep := deepBracket(m.src); deep {
+		d.Broken = true
+		return d, append(findings, Syntax.At(f.At(base+at, base+at+1), "more than %d brackets stand open here", maxOpen).
+			WithMend("close them, or put an empty line between the paragraphs"))
+	}
 	tree := markdown.Parser().Parse(text.NewReader(m.src))
 	b.body(tree)
 	b.rawHTML(tree)

@@ -138,6 +138,10 @@ var refusals = map[token.Type]words{
 // read as part of it, and the fault would be told elsewhere.
 func (y *yamlReader) refuseTokens(tokens token.Tokens) {
 	for _, t := range tokens {
+		if strings.ContainsRune(t.Value, 0) {
+			y.refuse(y.pos(t), words{"a NUL, which ends a text early in other programs", "take it out"})
+			continue
+		}
 		if w, is := refusals[t.Type]; is {
 			y.refuse(y.pos(t), w)
 		}

@@ -10,6 +10,7 @@ import (
 	"strconv"
 	"strings"
 
+	"baybinder/generator/finding"
 	"baybinder/generator/fingerprint"
 	"baybinder/generator/manual"
 )
@@ -210,6 +211,11 @@ func CSV(w io.Writer, items []Item) error {
 	rows := [][]string{{"person", "what", "plan", "state", "by", "act", "times"}}
 	for _, i := range items {
 		rows = append(rows, []string{i.personID(), i.What.Base().ID, i.Plan, string(i.State), i.day(), i.Act, strconv.Itoa(i.Left)})
+	}
+	for _, row := range rows {
+		for i := range row {
+			row[i] = finding.Cell(row[i])
+		}
 	}
 	return t.WriteAll(rows)
 }

@@ -45,22 +45,25 @@
     return a[i] === b[i + 1] && a[i + 1] === b[i] && a.slice(i + 2) === b.slice(i + 2);
   };
 
+  // has: every object answers to "constructor" by itself.
+  const has = (o, word) => Object.hasOwn(o, word);
+
   // entries are what a word finds: [postings, share] of the stem it is, of the
   // stems it begins, or of a word that is one slip away.
   async function entries(up, main, word, last) {
     const name = shardOf(main, word), out = [];
     if (name !== null) {
       const { forms, posts, begins } = await shard(up, 'w-' + name);
-      const stems = new Set(word in forms ? forms[word].split(' ') : []);
-      for (let n = word.length; !stems.size && n >= Math.max(3, word.length - 4); n--) if (word.slice(0, n) in posts) stems.add(word.slice(0, n));
-      for (const s of stems) if (posts[s]) out.push([posts[s], 1]);
+      const stems = new Set(has(forms, word) ? forms[word].split(' ') : []);
+      for (let n = word.length; !stems.size && n >= Math.max(3, word.length - 4); n--) if (has(posts, word.slice(0, n))) stems.add(word.slice(0, n));
+      for (const s of stems) if (has(posts, s)) out.push([posts[s], 1]);
       if (last && begins && name === word) out.push([begins, 0.6]);
-      if (last && !begins) for (const f in forms) if (f.startsWith(word)) for (const s of forms[f].split(' ')) if (!stems.has(s)) { stems.add(s); if (posts[s]) out.push([posts[s], 0.6]); }
+      if (last && !begins) for (const f in forms) if (f.startsWith(word)) for (const s of forms[f].split(' ')) if (!stems.has(s)) { stems.add(s); if (has(posts, s)) out.push([posts[s], 0.6]); }
     }
     if (out.length || word.length < 4) return { list: out, meant: '' };
     const near = (await shard(up, 'words')).split(' ').filter((w) => bay.slip(w, word)).slice(0, 3);
     const shards = await Promise.all(near.map((w) => shard(up, 'w-' + shardOf(main, w))));
-    shards.forEach(({ forms, posts }, i) => { for (const s of forms[near[i]].split(' ')) if (posts[s]) out.push([posts[s], 0.5]); });
+    shards.forEach(({ forms, posts }, i) => { for (const s of forms[near[i]].split(' ')) if (has(posts, s)) out.push([posts[s], 0.5]); });
     return { list: out, meant: out.length ? near.join(', ') : '' };
   }
 
