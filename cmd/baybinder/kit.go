@@ -28,7 +28,7 @@ func (c *kitCommand) Run(g *globals, d *desk) error {
 		return err
 	}
 	d.rests(r, p)
-	k := kit.NewBook(r.Manual.Shop).Of(p)
+	k := kit.NewBook(r.Manual.Shop, r.Walks).Of(p)
 	items := itemsOf(k)
 	if c.CSV {
 		return d.table(kitRows(k, items))

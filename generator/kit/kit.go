@@ -2,10 +2,12 @@
 package kit
 
 import (
+	"slices"
 	"strconv"
 
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
+	"baybinder/generator/walk"
 )
 
 // Kit is what one job needs.
@@ -36,17 +38,22 @@ type Supply struct {
 
 // Book makes and remembers the kits of a manual's procedures.
 type Book struct {
-	kits  map[*manual.Procedure]*Kit
+	kits  map[*manual.Procedure]*Kit // with the shop's locks
+	bare  map[*manual.Procedure]*Kit // without
 	locks *manual.Locks
+	walks *walk.Result
 }
 
-// NewBook makes an empty book for a shop.
-func NewBook(shop *manual.Shop) *Book {
-	return &Book{kits: map[*manual.Procedure]*Kit{}, locks: shop.Locks}
+// NewBook makes an empty book for a shop whose procedures were walked.
+func NewBook(shop *manual.Shop, walks *walk.Result) *Book {
+	return &Book{kits: map[*manual.Procedure]*Kit{}, bare: map[*manual.Procedure]*Kit{}, locks: shop.Locks, walks: walks}
 }
 
 // Forget makes the kit of a procedure anew when it is asked for next.
-func (b *Book) Forget(p *manual.Procedure) { delete(b.kits, p) }
+func (b *Book) Forget(p *manual.Procedure) {
+	delete(b.kits, p)
+	delete(b.bare, p)
+}
 
 // Of is the kit of a procedure with everything that it calls. A procedure in a
 // ring of calls counts once.
@@ -54,13 +61,38 @@ func (b *Book) Of(p *manual.Procedure) *Kit {
 	if k := b.kits[p]; k != nil {
 		return k
 	}
+	k := *b.without(p)
+	k.Tools = slices.Clone(k.Tools)
+	if n := b.walks.Of(p).Locked; n > 0 && b.locks != nil {
+		k.tool(b.locks.Tool.To, n*LocksAt(b.locks, p))
+	}
+	b.kits[p] = &k
+	return &k
+}
+
+// LocksAt is how many locks a job puts on each point that stands locked: one, or
+// one for each of its people, which those of a procedure that it calls do not
+// add to. One where the shop says nothing of it.
+func LocksAt(locks *manual.Locks, job *manual.Procedure) int {
+	if locks == nil || locks.Each == "job" {
+		return 1
+	}
+	return max(1, job.People)
+}
+
+// without is the kit of a procedure and of all that it calls, but for the locks:
+// how many are needed is a matter of the whole job.
+func (b *Book) without(p *manual.Procedure) *Kit {
+	if k := b.bare[p]; k != nil {
+		return k
+	}
 	k := &Kit{People: p.People}
-	b.kits[p] = k
+	b.bare[p] = k
 	k.list(p)
-	k.steps(p, b.locks)
+	k.steps(p)
 	for _, call := range p.Calls {
 		if to, ok := call.To.(*manual.Procedure); ok {
-			k.add(b.Of(to))
+			k.add(b.without(to))
 		}
 	}
 	return k
@@ -106,15 +138,14 @@ func UseOf(u manual.Use[manual.Supply]) Supply {
 	return s
 }
 
-// steps takes what reaches the kit by itself: the gear of hazards, the testers
-// of holds, and a lock for each person at every point that takes one.
-func (k *Kit) steps(p *manual.Procedure, locks *manual.Locks) {
+// steps takes what reaches the kit by itself: the testers of holds, and what is
+// isolated.
+func (k *Kit) steps(p *manual.Procedure) {
 	for _, s := range p.Steps {
 		for _, l := range s.Links {
 			k.link(l)
 		}
 	}
-	k.locks(p, locks)
 }
 
 func (k *Kit) link(l *manual.Link) {
@@ -130,40 +161,6 @@ func (k *Kit) link(l *manual.Link) {
 		if l.Kind.Act == manual.Isolate {
 			for _, e := range to.Cuts {
 				k.energy(e)
-			}
-		}
-	}
-}
-
-func (k *Kit) locks(p *manual.Procedure, locks *manual.Locks) {
-	if locks == nil || locks.Tool.To == nil {
-		return
-	}
-	points := map[*manual.Point]bool{}
-	for _, s := range p.Steps {
-		for _, l := range s.Links {
-			if l.Kind.Act == manual.Lock {
-				lockedPoints(l.To, points)
-			}
-		}
-	}
-	each := 1
-	if locks.Each != "job" {
-		each = p.People
-	}
-	if len(points) > 0 {
-		k.tool(locks.Tool.To, len(points)*each)
-	}
-}
-
-func lockedPoints(n manual.Named, into map[*manual.Point]bool) {
-	switch to := n.(type) {
-	case *manual.Point:
-		into[to] = to.Lock || into[to]
-	case *manual.Energy:
-		for _, r := range to.Points {
-			if r.To != nil && r.To.Lock {
-				into[r.To] = true
 			}
 		}
 	}

@@ -56,6 +56,9 @@ type Point struct {
 	Cuts []*Energy `yaml:"-"` // the energies that name it
 }
 
+// Padlocked says that the point is locked with a padlock, one for each who locks.
+func (p *Point) Padlocked() bool { return p.Lock }
+
 // Condition is the option that a unit must have, or must not have, for a thing
 // to be there. The zero Condition always holds.
 type Condition struct {

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"baybinder/generator/kit"
 	"baybinder/generator/manual"
 	"baybinder/generator/omission"
 	"baybinder/generator/walk"
@@ -139,7 +140,7 @@ func (s *Site) closeRows(p *manual.Procedure, t walk.Turned, items []omission.It
 	case *manual.Point:
 		row.Key, row.State = "point:"+thing.ID, w.Live
 		if slices.Contains(t.Words, "locked") {
-			row.State, row.Count = w.LocksOff, s.locksAt(p)
+			row.State, row.Count = w.LocksOff, kit.LocksAt(s.Manual.Shop.Locks, p)
 		}
 	case *manual.Part:
 		row.Key, row.State = "part:"+thing.ID, w.On
@@ -217,14 +218,6 @@ func (s *Site) ofTool(p *manual.Procedure, tool *manual.Tool) int {
 		if t.Tool == tool {
 			return t.Count
 		}
-	}
-	return 1
-}
-
-// locksAt is how many locks come off at a point.
-func (s *Site) locksAt(p *manual.Procedure) int {
-	if l := s.Manual.Shop.Locks; l != nil && l.Each == "person" {
-		return max(1, s.Kits.Of(p).People)
 	}
 	return 1
 }

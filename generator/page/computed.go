@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
 	"baybinder/generator/trade/electrical"
 	"baybinder/generator/trade/fastening"
 	"baybinder/generator/trade/lifting"
@@ -91,7 +90,7 @@ func (s *Site) computed(st *manual.Step) []Computed {
 		switch to := l.To.(type) {
 		case *manual.Fastener:
 			if l.Kind.Act == manual.Tighten {
-				out = append(out, s.settings(to, st.Links)...)
+				out = append(out, s.settings(to, st, st.Links)...)
 			}
 		case *manual.Part:
 			if l.Kind.Act == manual.Remove || l.Kind.Act == manual.Renew || l.Kind.Act == manual.Refit {
@@ -116,7 +115,7 @@ func (s *Site) computedBack(d *walk.Derived, by *manual.Step) []Computed {
 	}
 	for _, f := range d.Fasteners {
 		if !d.Begun {
-			out = append(out, s.settings(f.Fastener, links)...)
+			out = append(out, s.settings(f.Fastener, by, links)...)
 		}
 	}
 	return out
@@ -136,49 +135,35 @@ func (s *Site) lift(p *manual.Part, st *manual.Step, tools []*manual.Link) []Com
 	return s.computedLift(p, people)
 }
 
-// settings are what a wrench is set to for a fastener, where the tools are one
-// wrench with a length and one adapter that adds to it: one for each torque, or
-// each torque stage.
-func (s *Site) settings(f *manual.Fastener, tools []*manual.Link) []Computed {
-	wrench, adapter := leverOf(f, tools)
-	if wrench == nil || adapter == nil {
-		return nil
-	}
-	torques := f.Stages
-	if len(torques) == 0 && !f.Torque.IsZero() {
-		torques = f.Torque.Numbers()
-	}
-	var out []Computed
-	for _, torque := range torques {
-		if torque.Unit.Dimension() != quantity.Torque {
-			continue
+// settings are what a wrench is set to for a fastener behind an adapter: for each
+// torque, or each torque stage, one for each wrench that covers it as set.
+func (s *Site) settings(f *manual.Fastener, st *manual.Step, links []*manual.Link) []Computed {
+	at := fastening.AtHand{Named: toolsIn(links)}
+	for _, use := range st.Of.Tools {
+		if use.To != nil {
+			at.Listed = append(at.Listed, use.To)
 		}
-		if set, w, err := fastening.Setting(torque, wrench.Length, adapter.Adds); err == nil {
-			out = append(out, Computed{fmt.Sprintf(words.WorkedIn(s.Words.Lang).Setting, f.Label(), s.both(torque), s.both(set)), w})
+	}
+	wrenches, drivers := at.Wrenches(), at.Drivers()
+	var out []Computed
+	for _, torque := range fastening.Torques(f) {
+		for _, way := range fastening.Ways(f, torque, wrenches, drivers) {
+			if way.Working.Known() {
+				out = append(out, Computed{fmt.Sprintf(words.WorkedIn(s.Words.Lang).Setting,
+					f.Label(), s.both(torque), way.Adapter.Label(), way.Wrench.Label(), s.both(way.Set)), way.Working})
+			}
 		}
 	}
 	return out
 }
 
-// leverOf is the wrench and the adapter among tools; one that is known not to
-// fit the fastener is none.
-func leverOf(f *manual.Fastener, tools []*manual.Link) (wrench, adapter *manual.Tool) {
-	for _, l := range tools {
-		t, ok := l.To.(*manual.Tool)
-		switch {
-		case !ok:
-		case t.Kind == "torque-wrench" && !t.Length.IsZero():
-			wrench = t
-		case !t.Adds.IsZero() && mayFit(t, f):
-			adapter = t
+// toolsIn are the tools that links name.
+func toolsIn(links []*manual.Link) []*manual.Tool {
+	var out []*manual.Tool
+	for _, l := range links {
+		if t, is := l.To.(*manual.Tool); is && !slices.Contains(out, t) {
+			out = append(out, t)
 		}
 	}
-	return wrench, adapter
-}
-
-// mayFit says that a tool fits a fastener, or that nobody wrote of what size
-// one of them is.
-func mayFit(t *manual.Tool, f *manual.Fastener) bool {
-	sizes, heads := fastening.Sizes(t.Fits), fastening.Heads(f.AcrossFlats, f.Drive)
-	return len(sizes) == 0 || len(heads) == 0 || fastening.FitsAny(sizes, heads)
+	return out
 }

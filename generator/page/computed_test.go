@@ -86,7 +86,7 @@ func TestStepsAreWorkedOut(t *testing.T) {
 		"no lift": {titles(strip[2].Step.Computed), ""},
 		"cap on":  {titles(refit.Derived[0].Computed), ""},
 		"lid on": {titles(refit.Derived[1].Computed), "Lifting index 0.7: lid, 31 kg (68 lb), by hand by 2 people; recommended limit 23.0 kg (50.7 lb) each. How this was worked out\n" +
-			"lid bolt, 50 N·m (37 lbf·ft): with the adapter set the wrench to 45 N·m (33 lbf·ft). How this was worked out"},
+			"lid bolt, 50 N·m (37 lbf·ft): behind the 16 mm crow-foot, set the torque wrench to 44.7 N·m (33.0 lbf·ft). How this was worked out"},
 	} {
 		if c.got != c.want {
 			t.Errorf("%s:\n%s\nwant\n%s", name, c.got, c.want)

@@ -122,7 +122,10 @@ func (s *Site) triesAndCall(v *Hold, h *manual.Hold) {
 	if h.Call.To != nil {
 		v.Calls = s.name(h.Call.To)
 	}
-	if h.Tries > 0 {
+	switch {
+	case h.Tries == 1:
+		v.Lines = append(v.Lines, s.Words.OneTry)
+	case h.Tries > 1:
 		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.Tries, h.Tries))
 	}
 	if h.Call.To != nil {

@@ -43,7 +43,7 @@ type Site struct {
 func NewSite(m *manual.Manual, walks *walk.Result, findings []finding.Finding, today manual.Date, preview bool) *Site {
 	s := &Site{
 		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: words.In(m.Shop.Language),
-		Kits: kit.NewBook(m.Shop), Times: schedule.NewBook(walks), shown: map[*manual.Procedure]bool{}, spoken: map[*manual.Procedure][]string{},
+		Kits: kit.NewBook(m.Shop, walks), Times: schedule.NewBook(walks), shown: map[*manual.Procedure]bool{}, spoken: map[*manual.Procedure][]string{},
 	}
 	for _, p := range m.Procedures {
 		if !p.Draft() || preview {

@@ -57,6 +57,9 @@ func (w *walk) act(l *manual.Link, g guard) {
 		w.fog(g.fn, sortsOf(l.Kind.Act)...)
 	default:
 		w.clearAct(l, g.fn)
+		if l.Kind.Act == manual.Lock {
+			w.notices()
+		}
 	}
 }
 

@@ -23,7 +23,9 @@ func (w *walk) call(l *manual.Link, g guard) {
 	}
 	w.fresh++
 	w.meet(callee, g.fn)
+	w.notices()
 	w.take(sum, g.fn)
+	w.notices()
 }
 
 // take applies a summary.
@@ -39,6 +41,7 @@ func (w *walk) take(sum *summary, g fn) {
 		w.need(n, in, g)
 	}
 	w.openAlike(in.openings(g))
+	w.momentsInside(in, g)
 	for i, e := range sum.ends {
 		w.put(e.thing, g, to[i])
 		w.stir(e.thing, moved[i])

@@ -220,7 +220,7 @@ func TestMutationsAreFound(t *testing.T) {
 		for _, mutant := range mutants(j) {
 			m := r.bound(t, mutant.job)
 			p := m.Procedures[0]
-			want, all := referenceWalk(m, p, map[*manual.Link]bool{})
+			want, _, all := referenceWalk(m, p, map[*manual.Link]bool{})
 			if !all || len(want) == 0 {
 				continue
 			}

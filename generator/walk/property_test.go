@@ -52,13 +52,16 @@ func TestWalkAgreesWithReference(t *testing.T) {
 		dead := map[*manual.Link]bool{}
 		r := walk.Everything(m)
 		for _, p := range m.Procedures {
-			want, all := referenceWalk(m, p, dead)
+			want, locked, all := referenceWalk(m, p, dead)
 			if !all {
 				return
 			}
 			got := foundBy(r.Of(p).Findings)
 			if diff := difference(want, got); diff != "" {
 				t.Fatalf("%s\n%s", diff, show(files))
+			}
+			if got := r.Of(p).Locked; got != locked {
+				t.Fatalf("%s has %d points locked at once, by the reference %d\n%s", p.ID, got, locked, show(files))
 			}
 		}
 	})

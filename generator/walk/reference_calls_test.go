@@ -13,6 +13,7 @@ func (x *run) call(l *manual.Link, callee *manual.Procedure) {
 		return
 	}
 	x.compare(callee)
+	x.countLocks()
 	if len(x.frames) == 1 {
 		x.noteBegan()
 	}

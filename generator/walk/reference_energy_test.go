@@ -7,7 +7,23 @@ import (
 	"baybinder/generator/quantity"
 )
 
+// countLocks counts the points that stand locked now, save those that did at the
+// start: their locks are not this job's.
+func (x *run) countLocks() {
+	if x.machine == nil {
+		return
+	}
+	n := 0
+	for _, p := range x.machine.Points {
+		if k := key("point", p.ID); x.get(k) == "locked" && x.startOf(k) != "locked" {
+			n++
+		}
+	}
+	x.padlocks = max(x.padlocks, n)
+}
+
 func (x *run) act(l *manual.Link, s *manual.Step) {
+	defer x.countLocks()
 	if l.Is("hold") || l.Is("again") {
 		x.hold(l, s)
 		return

@@ -108,6 +108,8 @@ type reference struct {
 	dead  map[*manual.Link]bool // reverse: links with a finding
 	found map[refFinding]bool
 
+	locked int // the most points that were locked at once
+
 	walked int // worlds; more than mostWorlds are given up
 
 	there   map[string]map[raw]bool // by procedure and options
@@ -118,7 +120,7 @@ type reference struct {
 
 // referenceWalk is everything that the walk of one procedure finds. It is false
 // where there are too many worlds.
-func referenceWalk(m *manual.Manual, p *manual.Procedure, dead map[*manual.Link]bool) (map[refFinding]bool, bool) {
+func referenceWalk(m *manual.Manual, p *manual.Procedure, dead map[*manual.Link]bool) (map[refFinding]bool, int, bool) {
 	r := &reference{m: m, top: p, dead: dead, there: map[string]map[raw]bool{}}
 	idle := map[*manual.Link]bool{}
 	for _, l := range reverseLinks(p) {
@@ -134,7 +136,7 @@ func referenceWalk(m *manual.Manual, p *manual.Procedure, dead map[*manual.Link]
 	for l := range idle {
 		r.found[at(l.At, "reverse")] = true
 	}
-	return r.found, r.walked <= mostWorlds && !r.tooMany
+	return r.found, r.locked, r.walked <= mostWorlds && !r.tooMany
 }
 
 func reverseLinks(p *manual.Procedure) []*manual.Link {
@@ -150,7 +152,7 @@ func reverseLinks(p *manual.Procedure) []*manual.Link {
 }
 
 func (r *reference) worlds(p *manual.Procedure) {
-	r.walked = 0
+	r.walked, r.locked = 0, 0
 	if r.found == nil {
 		r.found = map[refFinding]bool{}
 	}
@@ -164,6 +166,7 @@ func (r *reference) worlds(p *manual.Procedure) {
 		w := &refWorld{options: set, known: map[string]int{}}
 		for {
 			f := r.alone(p, p.For.To, w, "")
+			r.locked = max(r.locked, f.padlocks)
 			for k := range f.out {
 				r.found[k] = true
 			}
@@ -243,7 +246,9 @@ type run struct {
 	derived bool
 	by      string // who opened the line under judgement
 	needs   map[*manual.Supply]float64
-	lost    map[string][]string // hold|path → energies
+
+	padlocks int                 // the most points that were locked at once and not at the start
+	lost     map[string][]string // hold|path → energies
 }
 
 type openedAt struct {

@@ -17,6 +17,7 @@ type summary struct {
 	together fn
 	acted    fn // where anything was changed
 	acts     int
+	moments  []moment
 }
 
 // end is how a thing stands afterwards.
@@ -52,6 +53,7 @@ func summarize(s *shared, p *manual.Procedure, lay *layout) *summary {
 		}
 	}
 	sum.openings = w.openedInAll()
+	sum.moments = w.fullest()
 	w.pack(sum)
 	w.giveBack()
 	return sum
@@ -151,6 +153,11 @@ func (w *walk) pack(sum *summary) {
 	for i := range sum.openings {
 		o := &sum.openings[i]
 		o.where, o.first, o.unmarked = keep(o.where), keep(o.first), keep(o.unmarked)
+	}
+	for _, m := range sum.moments {
+		for i := range m {
+			m[i].where = keep(m[i].where)
+		}
 	}
 	sum.vars, sum.nodes = w.vars, slices.Clone(t.nodes)
 	t.giveBack()

@@ -37,6 +37,7 @@ type Walk struct {
 	Words     []*manual.Step    // steps that are words only
 	Reversals []Reversal        // of its reverse: links, in reading order
 	Confirms  map[*manual.Link]bool
+	Locked    int // the most points that it has locked at once, through its calls
 
 	changes []change
 }
@@ -172,6 +173,7 @@ func (s *shared) walk(p *manual.Procedure) *Walk {
 	w.run()
 	w.supplied()
 	out.Done = true
+	out.Locked = w.mostLocked()
 	out.Acts = len(w.actsOf(p)) + derivedActs(out.Reversals)
 	out.Findings = append(w.findings(), actsInWords(p, w.lay)...)
 	w.giveBack()
@@ -202,6 +204,7 @@ type walk struct {
 	waiting  []tooEarly
 	lost     map[*manual.Hold][]lostProof
 	undoings []undoing
+	moments  []moment // after each act that locks, also in calls
 	deriving bool
 
 	openedBefore bool  // the line under judgement was opened before the procedure began

@@ -28,7 +28,7 @@ var english = Words{
 	Perform: "Perform", ThenBack: "then come back to step %s",
 	WaitFor: "Wait %s: %s", WaitThenMeasure: "The clock proves nothing: after the wait, measure.",
 	LookAt: "Look: %s", GoodIs: "Good is: %s.", AskFor: "What is the %s?", WriteDown: "Write down: %s", Measure: "Measure: %s",
-	MeasureWith: "With the %s.", ProvedOn: "Prove the tester on the %s before and after.", Tries: "At most %d tries.", ThenCall: "Then call: %s.",
+	MeasureWith: "With the %s.", ProvedOn: "Prove the tester on the %s before and after.", Tries: "At most %d tries.", OneTry: "One try only.", ThenCall: "Then call: %s.",
 	SignBy: "Stop: %s, signed by %s", CheckBy: "Second person: %s, checked by %s", WitnessBy: "Tell the witness: %s, %s",
 	StopUntilSigned: "Work stops here until it is signed.",
 	CheckApart:      "Someone else checks it later, alone.", CheckTogether: "Someone else sees it done.",

@@ -31,7 +31,7 @@ var spanish = Words{
 	Perform: "Realizar", ThenBack: "después vuelva al paso %s",
 	WaitFor: "Esperar %s: %s", WaitThenMeasure: "El reloj no prueba nada: tras la espera, mida.",
 	LookAt: "Mirar: %s", GoodIs: "Correcto es: %s.", AskFor: "¿Cuál es: %s?", WriteDown: "Anotar: %s", Measure: "Medir: %s",
-	MeasureWith: "Con: %s.", ProvedOn: "Compruebe el aparato en: %s, antes y después.", Tries: "Intentos: %d como máximo.", ThenCall: "Después llame a: %s.",
+	MeasureWith: "Con: %s.", ProvedOn: "Compruebe el aparato en: %s, antes y después.", Tries: "Intentos: %d como máximo.", OneTry: "Un solo intento.", ThenCall: "Después llame a: %s.",
 	SignBy: "Alto: %s, firma %s", CheckBy: "Segunda persona: %s, comprueba %s", WitnessBy: "Avise al testigo: %s, %s",
 	StopUntilSigned: "El trabajo se detiene aquí hasta la firma.",
 	CheckApart:      "Otra persona lo comprueba después, sola.", CheckTogether: "Otra persona lo ve hacer.",

@@ -33,6 +33,7 @@ type Words struct {
 	WaitFor, WaitThenMeasure                   string // WaitFor: duration, name
 	LookAt, GoodIs, AskFor, WriteDown, Measure string // a name or a text
 	MeasureWith, ProvedOn, Tries, ThenCall     string // a tool; a tool; how many; a role
+	OneTry                                     string
 	SignBy, CheckBy, WitnessBy                 string // name, role
 	StopUntilSigned, CheckApart, CheckTogether string
 	WorkMayGoOn, Someone, Limit, IfNot, Name   string

@@ -4,7 +4,7 @@ package words
 type Worked struct {
 	LiftAlone, LiftTogether string // index, part, mass, limit; LiftTogether: people before limit
 	GasOut, FluidOut        string // energy, amount
-	Setting                 string // fastener, torque, setting
+	Setting                 string // fastener, torque, adapter, wrench, setting
 	Label, Signal           string
 	Calibration             string // tool or individual, day
 }
@@ -23,7 +23,7 @@ var workedInEnglish = Worked{
 	LiftTogether: "Lifting index %s: %s, %s, by hand by %d people; recommended limit %s each. How this was worked out",
 	GasOut:       "Letting down the %s lets out about %s of gas. How this was worked out",
 	FluidOut:     "Letting down the %s lets out about %s of fluid from its accumulator. How this was worked out",
-	Setting:      "%s, %s: with the adapter set the wrench to %s. How this was worked out",
+	Setting:      "%s, %s: behind the %s, set the %s to %s. How this was worked out",
 	Label:        "Signal word and pictograms. How this was worked out", Signal: "The signal word. How this was worked out",
 	Calibration: "%s: good to %s. How this was worked out",
 }
@@ -33,7 +33,7 @@ var workedInSpanish = Worked{
 	LiftTogether: "Índice de levantamiento %s: %s, %s, a mano por %d personas; límite recomendado %s cada una. Cómo se calculó",
 	GasOut:       "Al descargar: %s; salen unos %s de gas. Cómo se calculó",
 	FluidOut:     "Al descargar: %s; salen unos %s de fluido del acumulador. Cómo se calculó",
-	Setting:      "%s, %s: con el adaptador ajuste la llave a %s. Cómo se calculó",
+	Setting:      "%s, %s: con %s, ajuste %s a %s. Cómo se calculó",
 	Label:        "Palabra de advertencia y pictogramas. Cómo se calculó", Signal: "La palabra de advertencia. Cómo se calculó",
 	Calibration: "%s: vale hasta %s. Cómo se calculó",
 }

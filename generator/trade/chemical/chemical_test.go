@@ -13,7 +13,7 @@ import (
 // table: code, word, pictogram. A star marks a pictogram or a word that is from
 // memory, or where two categories share the code; it is not judged here.
 const published = `
-H220 Danger GHS02, H221 Warning *, H222 Danger GHS02, H223 Warning GHS02, H224 Danger GHS02, H225 Danger GHS02,
+H220 Danger GHS02, H221 Danger GHS02, H222 Danger GHS02, H223 Warning GHS02, H224 Danger GHS02, H225 Danger GHS02,
 H226 Warning GHS02, H228 * *, H229 Warning -, H250 Danger GHS02, H251 Danger GHS02, H252 Warning GHS02,
 H260 Danger GHS02, H261 * GHS02, H270 Danger GHS03, H271 Danger GHS03, H272 * GHS03, H280 Warning GHS04,
 H281 Warning GHS04, H290 Warning GHS05, H300 Danger GHS06, H301 Danger GHS06, H302 Warning GHS07, H304 Danger GHS08,

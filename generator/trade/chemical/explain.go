@@ -21,6 +21,11 @@ func (l Label) Explain() working.Working {
 		w.Terms = append(w.Terms, working.Term{Sign: s.Code, Words: s.Text, Value: signWords(s, all)})
 	}
 	w.Put = strings.Join(put, ", ")
+	for _, s := range all {
+		if other := twofold[s.Code]; other != "" {
+			w.Assumes = append(w.Assumes, other)
+		}
+	}
 	for _, s := range l.Covered {
 		w.Assumes = append(w.Assumes, "The label may leave "+s.Code+" out: a graver statement says it.")
 	}

@@ -33,7 +33,7 @@ var skin = []part{onSkin, burnsSkin, skinItch, skinAllergy}
 var breath = []part{breathed, breathAllergy, airways}
 
 var advices = []advice{
-	{Precaution{"no-flames", Use, "Keep it away from flames, sparks and hot surfaces. Do not smoke."}, []part{burns, feedsFire, meetsAir, underGas}},
+	{Precaution{"no-flames", Use, "Keep it away from flames, sparks and hot surfaces. Do not smoke."}, []part{burns, feedsFire, meetsAir, inCan}},
 	{Precaution{"no-sparks", Use, "Earth the cans when you pour, and use tools that do not spark."}, []part{burns}},
 	{Precaution{"no-fuel", Use, "Keep it away from oil, grease and cloths."}, []part{feedsFire}},
 	{Precaution{"no-air", Use, "Keep it out of the air."}, []part{meetsAir}},
@@ -54,7 +54,8 @@ var advices = []advice{
 	{Precaution{"take-up-spill", Mishap, "Spilled: take it up before it runs anywhere."}, []part{water, eatsMetal}},
 
 	{Precaution{"keep-cool", Keep, "Keep it cool, closed, and where air moves."}, []part{burns, feedsFire, meetsAir, lungs, breathed, airways}},
-	{Precaution{"bottle-upright", Keep, "Keep it out of the sun, upright and tied."}, []part{underGas}},
+	{Precaution{"bottle-upright", Keep, "Keep it out of the sun, where air moves, upright and tied."}, []part{underGas}},
+	{Precaution{"can-cool", Keep, "Keep it out of the sun and below 50 °C. Do not pierce or burn the can, also when it is empty."}, []part{inCan}},
 	{Precaution{"own-can", Keep, "Keep it in the can it came in."}, []part{eatsMetal, burnsSkin}},
 	{Precaution{"dry-place", Keep, "Keep it dry."}, []part{meetsWater}},
 	{Precaution{"locked-up", Keep, "Keep it locked up."}, []part{swallowed, lungs, onSkin, burnsSkin, breathed, later}},

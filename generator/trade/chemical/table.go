@@ -8,7 +8,8 @@ const (
 	feedsFire                 // oxidizers
 	meetsWater                // gives off gas in water
 	meetsAir                  // catches fire by itself
-	underGas                  // gas under pressure
+	underGas                  // gas under pressure, in a bottle
+	inCan                     // a can under pressure, which bursts in heat
 	eatsMetal                 // corrosive to metals
 	swallowed                 // acute, by the mouth
 	lungs                     // swallowed, and then in the lungs
@@ -30,29 +31,29 @@ const (
 // were seen: CLP annex I, tables 2.3.1 and 2.6.2, a public list of H200 to H224
 // with signal words, and a public dump of the GHS table; the dump's slips are
 // corrected and stand in the test. From memory are: the second half of H260,
-// the words of H228 below, the pictogram of H221 (none), and "May cause" of
-// H373.
+// the words of H228 below, and "May cause" of H373. The two categories of H221 are
+// in CLP table 2.2.
 //
-// A code may stand for two categories with two words (H228, H261, H272): the
-// stronger one is taken, as the code alone does not say which it is.
+// A code may stand for two categories (see twofold): the graver one is taken, as
+// the code alone does not say which it is, and the label's working says so.
 var statements = []Statement{
 	{"H220", "Extremely flammable gas", Danger, Flame, burns},
-	{"H221", "Flammable gas", Warning, NoSign, burns},
+	{"H221", "Flammable gas", Danger, Flame, burns},
 	{"H222", "Extremely flammable aerosol", Danger, Flame, burns},
 	{"H223", "Flammable aerosol", Warning, Flame, burns},
 	{"H224", "Extremely flammable liquid and vapour", Danger, Flame, burns},
 	{"H225", "Highly flammable liquid and vapour", Danger, Flame, burns},
 	{"H226", "Flammable liquid and vapour", Warning, Flame, burns},
 	{"H228", "Flammable solid", Danger, Flame, burns},
-	{"H229", "Pressurised container: May burst if heated", Warning, NoSign, underGas},
+	{"H229", "Pressurised container: May burst if heated", Warning, NoSign, inCan},
 	{"H250", "Catches fire spontaneously if exposed to air", Danger, Flame, meetsAir},
 	{"H251", "Self-heating; may catch fire", Danger, Flame, meetsAir},
 	{"H252", "Self-heating in large quantities; may catch fire", Warning, Flame, meetsAir},
 	{"H260", "In contact with water releases flammable gases which may ignite spontaneously", Danger, Flame, meetsWater},
 	{"H261", "In contact with water releases flammable gases", Danger, Flame, meetsWater},
-	{"H270", "May cause or intensify fire; oxidizer", Danger, FlameOverCircle, feedsFire},
-	{"H271", "May cause fire or explosion; strong oxidizer", Danger, FlameOverCircle, feedsFire},
-	{"H272", "May intensify fire; oxidizer", Danger, FlameOverCircle, feedsFire},
+	{"H270", "May cause or intensify fire; oxidiser", Danger, FlameOverCircle, feedsFire},
+	{"H271", "May cause fire or explosion; strong oxidiser", Danger, FlameOverCircle, feedsFire},
+	{"H272", "May intensify fire; oxidiser", Danger, FlameOverCircle, feedsFire},
 	{"H280", "Contains gas under pressure; may explode if heated", Warning, GasCylinder, underGas},
 	{"H281", "Contains refrigerated gas; may cause cryogenic burns or injury", Warning, GasCylinder, underGas},
 	{"H290", "May be corrosive to metals", Warning, Corrosion, eatsMetal},
@@ -90,4 +91,13 @@ var statements = []Statement{
 	{"H412", "Harmful to aquatic life with long lasting effects", NoWord, NoSign, water},
 	{"H413", "May cause long lasting harmful effects to aquatic life", NoWord, NoSign, water},
 	{"H420", "Harms public health and the environment by destroying ozone in the upper atmosphere", Warning, ExclamationMark, ozone},
+}
+
+// twofold is what else a code may stand for than what is taken. Source: CLP table
+// 2.2 for H221; tables 2.7, 2.12 and 2.14 for the others, from memory.
+var twofold = map[string]string{
+	"H221": "H221 is category 1B (Danger, GHS02) or 2 (Warning, no pictogram). Which it is here is not said, so the graver one is shown.",
+	"H228": "H228 is category 1 (Danger) or 2 (Warning). Which it is here is not said, so the graver one is shown.",
+	"H261": "H261 is category 2 (Danger) or 3 (Warning). Which it is here is not said, so the graver one is shown.",
+	"H272": "H272 is category 2 (Danger) or 3 (Warning). Which it is here is not said, so the graver one is shown.",
 }

@@ -42,8 +42,9 @@ func AppliedBy(setting, length, adds, angle float64) float64 {
 }
 
 // Setting is what a torque wrench is set to behind an adapter that is in line
-// with it, with its working. The setting keeps the digits of the torque, and
-// one more where that would move it by more than 1 %. The error is a
+// with it, with its working. The setting has three digits, or those of the
+// torque where they are more, and no zeros behind the decimal point: 0.5 % at
+// most. The error is a
 // *refused.Error: the lengths leave no lever.
 func Setting(torque, length, adds quantity.Quantity) (quantity.Quantity, working.Working, error) {
 	set := SettingFor(torque.Value, length.Base(), adds.Base(), 0)
@@ -72,10 +73,21 @@ func Setting(torque, length, adds quantity.Quantity) (quantity.Quantity, working
 }
 
 func shownSetting(set float64, torque quantity.Quantity) quantity.Quantity {
-	digits := max(2, torque.Digits)
-	shown := quantity.Of(set, torque.Unit, digits)
-	if number, err := strconv.ParseFloat(shown.Number(), 64); err == nil && math.Abs(number-set) > 0.01*set {
-		return quantity.Of(set, torque.Unit, digits+1)
+	digits := max(3, torque.Digits)
+	full := read(quantity.Of(set, torque.Unit, digits))
+	for fewer := 1; fewer < digits; fewer++ {
+		if q := quantity.Of(set, torque.Unit, fewer); read(q) == full {
+			return q
+		}
 	}
-	return shown
+	return quantity.Of(set, torque.Unit, digits)
+}
+
+// read is a number as it is printed.
+func read(q quantity.Quantity) float64 {
+	number, err := strconv.ParseFloat(q.Number(), 64)
+	if err != nil {
+		return math.NaN()
+	}
+	return number
 }

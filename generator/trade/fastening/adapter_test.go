@@ -81,17 +81,17 @@ func TestSettingWithoutALever(t *testing.T) {
 	}
 }
 
-// As the page shows it: the digits of the torque, one more where that would
-// move it by more than 1 %.
+// As the page shows it: three digits without empty ones, as the sources print
+// theirs; the last three by hand.
 func TestSettingAsShown(t *testing.T) {
 	for _, c := range []struct{ torque, length, adds, want string }{
 		{"135 lbf·in", "10 in", "1.5 in", "117 lbf·in"}, // "set 117", the maintenance manual
 		{"135 lbf·in", "10 in", "-1.5 in", "159 lbf·in"},
 		{"40 lbf·ft", "12 in", "4 in", "30 lbf·ft"},
 		{"20 lbf·ft", "14 in", "3 in", "16.5 lbf·ft"}, // 16 would be 2.9 % low
-		{"80 N·m", "40 cm", "5 cm", "71 N·m"},
-		{"9 N·m", "280 mm", "30 mm", "8.1 N·m"},
-		{"9 N·m", "280 mm", "35 mm", "8.0 N·m"}, // 8 exactly, and two digits at least
+		{"80 N·m", "40 cm", "5 cm", "71.1 N·m"},       // as the public calculator prints it
+		{"9 N·m", "280 mm", "30 mm", "8.13 N·m"},
+		{"9 N·m", "280 mm", "35 mm", "8 N·m"}, // 8 exactly
 		{"110 N·m", "640 mm", "0 mm", "110 N·m"},
 	} {
 		got, w, err := Setting(amount(t, c.torque), amount(t, c.length), amount(t, c.adds))

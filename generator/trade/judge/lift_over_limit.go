@@ -4,6 +4,7 @@ import (
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
+	"baybinder/generator/trade/fastening"
 	"baybinder/generator/trade/lifting"
 )
 
@@ -35,7 +36,7 @@ func liftsOverLimit(m *manual.Manual, j *job) []finding.Finding {
 
 // geared says that lifting gear is named or in place, or may be.
 func (l lift) geared() bool {
-	return l.tools.murky || len(ofKind(l.tools.all(), []string{"lifting"})) > 0
+	return l.tools.murky || len(fastening.OfKind(l.tools.all(), "lifting")) > 0
 }
 
 func overLimit(l lift, limit quantity.Quantity, people int) finding.Finding {

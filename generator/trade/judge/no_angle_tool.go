@@ -6,6 +6,7 @@ import (
 	"baybinder/generator/finding"
 	"baybinder/generator/manual"
 	"baybinder/generator/quantity"
+	"baybinder/generator/trade/fastening"
 )
 
 // NoAngleTool is told at the act that tightens.
@@ -33,8 +34,8 @@ func angleTools(j *job) []finding.Finding {
 // gauges are the angle gauges that are at hand or listed, and tools that may
 // stand in for what is.
 func (j *job) gauges(box toolbox) ([]*manual.Tool, bool) {
-	all := withSubstitutes(slices.Concat(box.all(), j.tools))
-	return ofKind(all, []string{"angle-gauge"}), j.toolsKnown && !box.murky
+	all := fastening.WithSubstitutes(slices.Concat(box.all(), j.tools))
+	return fastening.OfKind(all, "angle-gauge"), j.toolsKnown && !box.murky
 }
 
 func noAngleTool(at *manual.Link, bad []turn) finding.Finding {

@@ -17,9 +17,6 @@ var ToolDoesNotFit = finding.Rule{
 	Mend:  "Name a socket, spanner or key that fits, put the size into its fits, or mend the fastener's width across flats.",
 }
 
-// driving are the kinds of tools that turn a fastener.
-var driving = []string{"socket", "spanner", "screwdriver"}
-
 // toolsDoNotFit looks whether each fastener can be turned with what is there.
 // What was told where it came off is not told again where it is reversed.
 func toolsDoNotFit(j *job) []finding.Finding {
@@ -71,18 +68,11 @@ func (j *job) sizesOf(tool *manual.Tool) []fastening.Size {
 	return sizes
 }
 
-// drivers are the tools that the fastener may be turned with. Tools of another
-// kind that say what they fit may help, and so may those left in place; they do
-// not make the step one that names its drivers. It is false where a tool does
-// not say what it fits.
+// drivers are the tools that the fastener may be turned with. It is false where
+// a tool does not say what it fits.
 func (j *job) drivers(box toolbox) (tools []*manual.Tool, known bool) {
-	tools, known = j.choice(box, driving...)
-	for _, t := range box.all() {
-		if len(t.Fits) > 0 && !slices.Contains(tools, t) {
-			tools = append(tools, t)
-		}
-	}
-	tools = withSubstitutes(tools)
+	at := j.atHand(box)
+	tools, known = at.Drivers(), j.chosen(box, at.NamesDriver())
 	for _, t := range tools {
 		known = known && !t.Unread && len(t.Fits) > 0
 	}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"baybinder/generator/manual"
+	"baybinder/generator/trade/fastening"
 )
 
 // toolbox is what there is to work with at an act.
@@ -43,15 +44,14 @@ func (b toolbox) with(other toolbox) toolbox {
 // all is everything that is at hand.
 func (b toolbox) all() []*manual.Tool { return slices.Concat(b.named, b.placed) }
 
-// choice is the tools from which one has to do: those of some kinds that the
-// step names, else those that the procedure lists. It is false where nothing
-// can be said, because a tool or the list could not be read.
-func (j *job) choice(box toolbox, kinds ...string) (tools []*manual.Tool, known bool) {
-	if named := ofKind(box.named, kinds); len(named) > 0 {
-		return named, !box.murky
-	}
-	return ofKind(j.tools, kinds), j.toolsKnown && !box.murky
+// atHand is what there is to turn and tighten with at an act.
+func (j *job) atHand(box toolbox) fastening.AtHand {
+	return fastening.AtHand{Named: box.named, Placed: box.placed, Listed: j.tools}
 }
+
+// chosen says whether what was chosen is all that there was to choose from: a
+// step that names its tools does without the list.
+func (j *job) chosen(box toolbox, named bool) bool { return !box.murky && (named || j.toolsKnown) }
 
 // toolsOf is the tools of a front matter, and those that a step of the procedure
 // names and the list lacks: that is told as such, and is no reason to say that
@@ -73,29 +73,6 @@ func toolsOf(p *manual.Procedure) (tools []*manual.Tool, known bool) {
 		}
 	}
 	return tools, known
-}
-
-func ofKind(tools []*manual.Tool, kinds []string) []*manual.Tool {
-	var out []*manual.Tool
-	for _, t := range tools {
-		if slices.Contains(kinds, t.Kind) && !slices.Contains(out, t) {
-			out = append(out, t)
-		}
-	}
-	return out
-}
-
-// withSubstitutes adds the tools that may stand in for others.
-func withSubstitutes(tools []*manual.Tool) []*manual.Tool {
-	out := slices.Clone(tools)
-	for _, t := range tools {
-		for _, or := range t.Or {
-			if or.To != nil && !slices.Contains(out, or.To) {
-				out = append(out, or.To)
-			}
-		}
-	}
-	return out
 }
 
 // listOf joins words, "one, two and three".

@@ -49,21 +49,15 @@ func torqueTools(j *job) []finding.Finding {
 // wrenches are the torque wrenches for a turn: those that the step names or
 // that were left in place, else those that are listed, and their substitutes.
 func (j *job) wrenches(box toolbox) (tools []*manual.Tool, known bool) {
-	at := toolbox{named: box.all(), murky: box.murky}
-	tools, known = j.choice(at, "torque-wrench")
-	return withSubstitutes(tools), known
+	return j.atHand(box).Wrenches(), j.chosen(box, len(fastening.OfKind(box.all(), "torque-wrench")) > 0)
 }
 
-// torquesOf are the torques that a turn asks for: every amount that the
-// fastener's torque states, or each of its stages that is a torque.
+// torquesOf are the torques that a turn asks for.
 func torquesOf(t turn) []quantity.Quantity {
 	if !t.tightens {
 		return nil
 	}
-	if len(t.fastener.Stages) == 0 && !t.fastener.Torque.IsZero() {
-		return t.fastener.Torque.Numbers()
-	}
-	return ofDimension(t.fastener.Stages, quantity.Torque)
+	return fastening.Torques(t.fastener)
 }
 
 func ofDimension(list []quantity.Quantity, d quantity.Dimension) []quantity.Quantity {
@@ -78,29 +72,9 @@ func ofDimension(list []quantity.Quantity, d quantity.Dimension) []quantity.Quan
 
 // uncovered are the torques of a turn that none of the wrenches is made for.
 func (j *job) uncovered(t turn, wrenches []*manual.Tool) []quantity.Quantity {
-	drivers, _ := j.drivers(t.tools)
-	fitting := j.fitting(drivers, t)
+	drivers := j.atHand(t.tools).Drivers()
 	return slices.DeleteFunc(slices.Clone(torquesOf(t)), func(torque quantity.Quantity) bool {
-		return slices.ContainsFunc(wrenches, func(w *manual.Tool) bool { return covers(w, torque, fitting) })
-	})
-}
-
-// covers says whether a wrench is made for a torque, with one of the tools that
-// fit the fastener on it: behind an adapter the setting is lower. A wrench that
-// says no range may be.
-func covers(wrench *manual.Tool, torque quantity.Quantity, fitting []*manual.Tool) bool {
-	w, ok := fastening.WrenchOf(wrench.Range)
-	switch {
-	case !ok || wrench.Unread:
-		return true
-	case len(fitting) == 0:
-		return w.Covers(torque.Base())
-	}
-	return slices.ContainsFunc(fitting, func(d *manual.Tool) bool {
-		if d.Adds.IsZero() || wrench.Length.Base() <= 0 {
-			return w.Covers(torque.Base())
-		}
-		return w.Covers(fastening.SettingFor(torque.Base(), wrench.Length.Base(), d.Adds.Base(), 0))
+		return len(fastening.Ways(t.fastener, torque, wrenches, drivers)) > 0
 	})
 }
 
