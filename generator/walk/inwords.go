@@ -3,6 +3,7 @@ package walk
 import (
 	"html"
 	"regexp"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -72,7 +73,7 @@ func actsInWords(p *manual.Procedure, l *layout) []finding.Finding {
 	}
 	var out []finding.Finding
 	for _, s := range p.Steps {
-		if hasAct(s) {
+		if hasAct(s) || hasUnread(s) {
 			continue
 		}
 		for _, b := range s.Blocks {
@@ -98,6 +99,11 @@ func hasAct(s *manual.Step) bool {
 		}
 	}
 	return false
+}
+
+// hasUnread says that a link of a step could not be bound: it may be the act.
+func hasUnread(s *manual.Step) bool {
+	return slices.ContainsFunc(s.Links, func(l *manual.Link) bool { return l.Bad })
 }
 
 // typedNearby says that a step above or below has an act of the thing or of a
