@@ -49,7 +49,9 @@ func Of(b *manual.Block) []Sentence {
 				one.Links = append(one.Links, Placed{l.Link, l.Start - s.start, l.End - s.start})
 			}
 		}
-		out = append(out, one)
+		if len(one.Links) > 0 || r.firstWord(s) < s.end {
+			out = append(out, one)
+		}
 	}
 	return out
 }
@@ -160,8 +162,10 @@ func fill(text []byte, with byte) {
 // part finds the sentences.
 func (r *reading) part() {
 	var apart []int
-	for _, m := range newItem.FindAllIndex(r.text, -1) {
-		apart = append(apart, m[0])
+	if bytes.IndexByte(r.text, '\n') >= 0 {
+		for _, m := range newItem.FindAllIndex(r.text, -1) {
+			apart = append(apart, m[0])
+		}
 	}
 	begin := span{}
 	for i := 0; i < len(r.text); i++ {
