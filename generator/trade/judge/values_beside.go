@@ -265,6 +265,9 @@ func (b *beside) toolsOwn(s sentence.Sentence, q quantity.Found) bool {
 			return false
 		}
 		states := statedByTool(tool)
+		if len(sameKind(slices.Concat(states.values, states.words), q.Quantity)) == 0 {
+			return true // nothing is stated of it that could disagree
+		}
 		return agreesWithOne(q.Quantity, states.values) || agreesWithOne(q.Quantity, states.words)
 	})
 }

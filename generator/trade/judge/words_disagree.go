@@ -48,7 +48,7 @@ func mainLanguage(language string) string {
 // both.
 func (w *orders) disagree(link *manual.Link) []finding.Finding {
 	own, opposite := w.meant(link)
-	if own == "" {
+	if own == "" || strings.EqualFold(link.Text, link.To.Label()) { // a name is no order
 		return nil
 	}
 	against := ""
