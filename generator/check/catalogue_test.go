@@ -22,13 +22,13 @@ var formCodes = strings.Fields(`
 	call-cycle calls-draft missing-qualification
 	quantity hollow-link unknown-person
 	too-long two-actions vague no-time
-	value-disagrees count-disagrees wait-too-short
+	value-disagrees count-disagrees words-disagree wait-too-short
 	tool-does-not-fit tool-out-of-range no-torque-tool no-angle-tool
 	torque-over-proof lift-over-limit too-few-people calibration-due
 	changed-since-issue review-due reading-stale reading-overdue role-expired same-person`)
 
 // adviceCodes are those of them that the table calls advice.
-var adviceCodes = []string{"picture-without-words", "hollow-link", "too-long", "two-actions", "vague", "no-time",
+var adviceCodes = []string{"picture-without-words", "hollow-link", "too-long", "words-disagree", "two-actions", "vague", "no-time",
 	"calibration-due", "review-due", "reading-stale", "reading-overdue", "role-expired", "same-person"}
 
 // walkCodes are the table's other codes. They are looked for once effects

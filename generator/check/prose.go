@@ -18,7 +18,7 @@ import (
 // word is a word of a sentence as a reader counts it, or a link without words
 // (then said is what the page prints for it, and counts that many).
 type word struct {
-	said  string // in small letters; "" for what is one word whatever stands in it
+	said  string // in small letters; "" for what is one word whatever stands in it, and in an entry's name
 	at    source.Pos
 	link  *manual.Link // the link that it stands in, or nil
 	comma bool         // a comma stands behind it
@@ -114,8 +114,9 @@ type block struct {
 
 // linkSpan is where the words of a link stand, in the text.
 type linkSpan struct {
-	start, end int
-	link       *manual.Link
+	start, end         int
+	nameStart, nameEnd int // from start, of the name of the entry that it names
+	link               *manual.Link
 }
 
 var (
@@ -141,8 +142,24 @@ func (r *block) takeLink(link *manual.Link) {
 	default:
 		r.blank(start, start+1)
 		r.blank(start+middle, end)
-		r.links = append(r.links, linkSpan{start, start + middle, link})
+		span := linkSpan{start: start, end: start + middle, link: link}
+		span.nameStart, span.nameEnd = nameIn(r.source[start:start+middle], link)
+		r.links = append(r.links, span)
 	}
+}
+
+// nameIn is where the name of a hazard, a hold or another entry stands in the
+// words of its link. It is a name and never an order.
+func nameIn(words string, link *manual.Link) (start, end int) {
+	switch link.To.(type) {
+	case *manual.Hazard, *manual.Hold, *manual.Tool, *manual.Supply, *manual.Role:
+		name := strings.ToLower(link.To.Label())
+		small := strings.ToLower(words)
+		if i := strings.Index(small, name); i >= 0 && len(small) == len(words) {
+			return i, i + len(name)
+		}
+	}
+	return 0, 0
 }
 
 // printed is what the page prints for a link without words.
@@ -257,8 +274,12 @@ func firstRune(text []byte) rune {
 func (r *block) add(start, end int, said string) {
 	w := word{said: said, at: r.at.Part(start, end), count: 1}
 	for _, l := range r.links {
-		if start >= l.start && start < l.end {
-			w.link = l.link
+		if start < l.start || start >= l.end {
+			continue
+		}
+		w.link = l.link
+		if start >= l.start+l.nameStart && start < l.start+l.nameEnd {
+			w.said = ""
 		}
 	}
 	for _, c := range r.text[end:] {

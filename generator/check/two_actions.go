@@ -13,7 +13,7 @@ var twoActions = finding.Rule{
 	Level: finding.Advice,
 	Title: "A step that asks for more than one action",
 	Why:   "A step is ticked off once. Of two actions in one step, the second is the one that is forgotten after an interruption.",
-	Mend:  "Make a step of each. Isolate and lock, open and cap, refit and tighten of one thing, and putting in the tool that holds a load are one action, and so is what is done at the same time. The limit is actions-in-a-step in shop.yaml.",
+	Mend:  "Make a step of each. Isolate and lock, unlock and restore, free and cap, fill and bleed, refit and tighten of one thing, and putting in the tool that holds a load are one action, and so is what is done at the same time. The limit is actions-in-a-step in shop.yaml.",
 }
 
 // actionsInAStep is the limit where the shop has none: ASD-STE100, rule 5.2,
@@ -133,11 +133,11 @@ func (a action) isOneWith(b action) bool {
 	switch {
 	case a.act.Kind.Act == b.act.Kind.Act:
 		return true
-	case one(manual.Isolate, manual.Lock):
+	case one(manual.Isolate, manual.Lock), one(manual.Unlock, manual.Restore):
 		return sameCut(a.act.To, b.act.To)
-	case one(manual.Remove, manual.Cap), one(manual.Renew, manual.Cap):
+	case one(manual.Remove, manual.Cap), one(manual.Renew, manual.Cap), one(manual.Fill, manual.Bleed):
 		return a.act.To == b.act.To
-	case one(manual.Refit, manual.Tighten):
+	case one(manual.Refit, manual.Tighten), one(manual.Loosen, manual.Cap):
 		return holds(a.act.To, b.act.To) || holds(b.act.To, a.act.To)
 	case one(manual.Release, manual.Place):
 		return bears(a.act.To, b.act.To) || bears(b.act.To, a.act.To)

@@ -93,7 +93,7 @@ func TestTextsInAnotherLanguage(t *testing.T) {
 		"the shop's title":           {v.Shop, foreign("Shop")},
 		"a phase keeps its id":       {v.Phases[0].ID + " " + string(v.Phases[0].Title), "phase-strip Desmontar"},
 		"machine":                    {v.Plate[0], "Equipo"},
-		"a tool's empty link":        {string(first.Text[0]), `Quite la tapa con el <a class="tool" href="../tools/socket.html">` + foreign("13 mm socket") + `</a>`},
+		"a tool's empty link":        {string(first.Text[0]), `Quite la tapa con el <b class="tool">` + foreign("13 mm socket") + `</b>`},
 		"an overridden nature":       {first.Boxes[0].Messages[0].Nature, "Sale vapor a 90 °C."},
 		"the register's":             {first.Boxes[0].Messages[0].Consequence, "Quema."},
 		"signal word":                {first.Boxes[0].Word, "PRECAUCIÓN"},

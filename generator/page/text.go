@@ -7,25 +7,35 @@ import (
 	"github.com/yuin/goldmark/util"
 
 	"baybinder/generator/manual"
+	sentences "baybinder/generator/sentence"
 )
 
-// text fills the holes of a block with what its links become on a page.
+// text fills the holes of a block with what its links become on a page. What
+// only marks a step and stands behind the end of a sentence is not printed in
+// it: the step's boxes and marks say it.
 func (s *Site) text(up string, b *manual.Block) HTML {
 	if len(b.Links) == 0 {
 		return HTML(strings.Join(b.Parts, ""))
 	}
 	var out strings.Builder
+	hidden := sentences.Behind(b)
 	for i, part := range b.Parts {
+		if i > 0 && i < len(hidden) && hidden[i-1] && hidden[i] && onlySigns(part) {
+			part = "" // a comma between two that are not printed
+		}
 		out.WriteString(part)
-		if i < len(b.Links) {
+		if i < len(b.Links) && (hidden == nil || !hidden[i]) {
 			s.fill(&out, up, b.Links[i])
 		}
 	}
 	return HTML(strings.TrimSpace(out.String()))
 }
 
-// fill writes one link. The reader sees links to tools, hazards, procedures
-// and machines, and plain words for the rest.
+// onlySigns says whether nothing is said between two links.
+func onlySigns(part string) bool { return strings.Trim(part, " \n,;·") == "" }
+
+// fill writes one link. The reader sees links to procedures and machines, tools
+// as bold words (they are links in the kit), and plain words for the rest.
 func (s *Site) fill(out *strings.Builder, up string, l *manual.Link) {
 	switch l.Kind {
 	case manual.PictureLink:
@@ -42,6 +52,10 @@ func (s *Site) fill(out *strings.Builder, up string, l *manual.Link) {
 	if words == "" {
 		words = html.EscapeString(s.registerWords(l))
 	}
+	if _, is := l.To.(*manual.Tool); is && words != "" {
+		out.WriteString(`<b class="tool">` + words + `</b>`)
+		return
+	}
 	address, class := s.linked(up, l)
 	if address == "" || words == "" {
 		out.WriteString(words)
@@ -53,7 +67,7 @@ func (s *Site) fill(out *strings.Builder, up string, l *manual.Link) {
 // linked is where a typed link leads to.
 func (s *Site) linked(up string, l *manual.Link) (address, class string) {
 	switch to := l.To.(type) {
-	case *manual.Tool, *manual.Hazard, *manual.Machine:
+	case *manual.Machine:
 		return s.Address(up, to), l.Kind.Name
 	case *manual.Procedure:
 		address = s.Address(up, to)

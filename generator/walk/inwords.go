@@ -1,6 +1,9 @@
 package walk
 
 import (
+	"html"
+	"regexp"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -26,7 +29,7 @@ func spokenNames(l *layout) map[string][]name {
 			of = anEnergy
 		case aFastening:
 			of = aFastener
-		case anEnergy, aPart, aFastener, aFluid:
+		case anEnergy, aPart, aFastener, aFluid, aSetting, aTool:
 		default:
 			continue
 		}
@@ -65,24 +68,24 @@ func bareWord(w string) string {
 // actsInWords finds the steps that say an act of a thing of the machine and
 // have no link for any act.
 func actsInWords(p *manual.Procedure, l *layout) []finding.Finding {
-	if l.machine == nil {
+	if len(l.spoken) == 0 {
 		return nil
 	}
 	var out []finding.Finding
 	for _, s := range p.Steps {
-		if hasAct(s) {
+		if hasAct(s) || hasUnread(s) {
 			continue
 		}
 		for _, b := range s.Blocks {
 			if b.Role != manual.Said {
 				continue
 			}
-			act := saidAct(b.Plain, l.spoken)
+			act := saidAct(spokenText(&b), l.spoken)
 			if act == nil || typedNearby(s, act.named) {
 				continue
 			}
 			out = append(out, ActInWords.At(verbAt(b, act.raw), "%q is said of the %s in words only", act.raw, act.named.Label()).
-				WithMend("make a link of it: [%s …](%s:%s)", act.raw, act.kind, act.named.Base().ID))
+				WithMend("make a link of it: %s", act.mend()))
 			break
 		}
 	}
@@ -96,6 +99,11 @@ func hasAct(s *manual.Step) bool {
 		}
 	}
 	return false
+}
+
+// hasUnread says that a link of a step could not be bound: it may be the act.
+func hasUnread(s *manual.Step) bool {
+	return slices.ContainsFunc(s.Links, func(l *manual.Link) bool { return l.Bad })
 }
 
 // typedNearby says that a step above or below has an act of the thing or of a
@@ -142,6 +150,72 @@ type said struct {
 	named manual.Named
 }
 
+// mend is the link that the words could be; where that depends on the thing,
+// both.
+func (s *said) mend() string {
+	var out []string
+	for kind := range strings.FieldsSeq(s.kind) {
+		out = append(out, "["+s.raw+" …]("+kind+":"+s.named.Base().ID+")")
+	}
+	return strings.Join(out, " or ")
+}
+
+// entryMark stands before each word of the name of what a link names: such a
+// word is no order, whatever it says.
+const entryMark = "\x01"
+
+var tags = regexp.MustCompile(`<[^>]*>`)
+
+// spokenText is the words of a block, with what its links name called by its
+// name.
+func spokenText(b *manual.Block) string {
+	if len(b.Links) == 0 {
+		return b.Plain
+	}
+	var out strings.Builder
+	for i, part := range b.Parts {
+		out.WriteString(html.UnescapeString(tags.ReplaceAllString(part, "")))
+		if i < len(b.Links) {
+			out.WriteString(spokenLink(b.Links[i]))
+		}
+	}
+	return out.String()
+}
+
+// spokenLink is the words of a link: of a thing of the machine its name, of an
+// entry its words, both marked.
+func spokenLink(l *manual.Link) string {
+	text := l.Text
+	switch to := l.To.(type) {
+	case *manual.Hazard, *manual.Hold, *manual.Supply, *manual.Role:
+	case *manual.Tool, *manual.Point, *manual.Energy, *manual.Part, *manual.Fastener, *manual.Fluid, *manual.Setting:
+		if l.Bad || l.Kind.Act != manual.NoAct {
+			return text
+		}
+		text = to.Label()
+	default:
+		return text
+	}
+	if isOrder(l) {
+		return text
+	}
+	words := strings.Fields(text)
+	for i := range words {
+		words[i] = entryMark + words[i]
+	}
+	return strings.Join(words, " ")
+}
+
+// isOrder says whether the words of a link are its writer's and not the name
+// of what it names: "[Open the valve and measure](hold:pressure)".
+func isOrder(l *manual.Link) bool {
+	switch l.To.(type) {
+	case *manual.Hazard, *manual.Hold:
+		return l.Text != "" && !strings.Contains(strings.ToLower(l.Text), strings.ToLower(l.To.Label()))
+	}
+	return false
+}
+
 // saidAct looks for an order in a text: a verb at the beginning of a clause
 // and, beside it, the name of something that the verb is said of.
 func saidAct(text string, names map[string][]name) *said {
@@ -152,7 +226,7 @@ func saidAct(text string, names map[string][]name) *said {
 		if plain == "" {
 			continue
 		}
-		if begins && !endsClause(raw) {
+		if begins && !endsClause(raw) && !strings.HasPrefix(raw, entryMark) {
 			for _, v := range verbsByHead[plain] {
 				if n := beside(words[i+1:], v, names); n != nil {
 					return &said{v, raw, n}
@@ -181,7 +255,7 @@ func beside(words []string, v verb, names map[string][]name) manual.Named {
 		return nil
 	}
 	for _, n := range namesFrom(names, rest[0]) {
-		if n.of == v.of && startsWith(rest, n.words) && (v.tail == "" || early || follows(rest, len(n.words), v.tail)) {
+		if n.of == v.of && startsWith(rest, n.words) && (v.tail == "" || early || v.parted(rest[len(n.words):])) {
 			return n.named
 		}
 	}
@@ -226,7 +300,14 @@ func startsWith(words, name []string) bool {
 	return true
 }
 
-func follows(words []string, i int, tail string) bool { return i < len(words) && words[i] == tail }
+// parted says whether the second word of a verb stands behind the thing: "put
+// the pin in", and not "put the pin in the tray".
+func (v verb) parted(behind []string) bool {
+	if len(behind) == 0 || behind[0] != v.tail {
+		return false
+	}
+	return len(behind) == 1 || v.tail != "in" && v.tail != "on" || !articles[behind[1]]
+}
 
 // verbAt is the place of the verb in the source.
 func verbAt(b manual.Block, verb string) source.Pos {

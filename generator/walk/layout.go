@@ -82,11 +82,11 @@ func newLayout(m *manual.Machine, tools []*manual.Tool) *layout {
 		l.energies()
 		l.parts()
 		l.rest()
-		l.spoken = spokenNames(l)
 	}
 	for _, t := range tools {
 		l.add(aTool, t, t.Unread)
 	}
+	l.spoken = spokenNames(l)
 	return l
 }
 

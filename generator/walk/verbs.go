@@ -32,7 +32,23 @@ var verbs = []struct {
 	{"drain", aFluid, "drain let|out drene drenar drena vacíe vaciar vacía"},
 	{"fill", aFluid, "fill refill top|up llene llenar llena rellene rellenar rellena"},
 	{"bleed", aFluid, "bleed purgue purgar purga"},
+
+	// What these do depends on the thing: a switch is opened to cut, a valve to
+	// bring back.
+	{"restore", anEnergy, "plug|in start run arranque arrancar arranca enchufe enchufar enchufa"},
+	{either, anEnergy, "open close shut pull|out pull switch turn bridge put|in leave|in take|out " +
+		"abra abrir abre cierre cerrar cierra saque sacar saca gire girar gira puentee puentear puentea meta meter mete deje dejar deja"},
+	{eitherSetting, aSetting, "open close shut pull switch turn bridge put|in leave|in take|out " +
+		"abra abrir abre cierre cerrar cierra gire girar gira puentee puentear puentea"},
+	{"place", aTool, "put|in leave|in ponga poner pon coloque colocar coloca meta meter mete inserte insertar inserta deje dejar deja"},
+	{"clear", aTool, "take|out pull|out pull saque sacar saca quite quitar quita retire retirar retira"},
 }
+
+// Kinds of which one or the other is meant.
+const (
+	either        = "isolate restore"
+	eitherSetting = "alter reset"
+)
 
 // verb is one word for an act.
 type verb struct {

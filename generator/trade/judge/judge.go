@@ -19,7 +19,7 @@ import (
 func Rules() []*finding.Rule {
 	return []*finding.Rule{
 		&WaitTooShort, &ToolDoesNotFit, &NoTorqueTool, &ToolOutOfRange, &NoAngleTool, &TorqueOverProof,
-		&LiftOverLimit, &LiftingIndex, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &CalibrationDue,
+		&LiftOverLimit, &LiftingIndex, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &WordsDisagree, &CalibrationDue,
 	}
 }
 
@@ -31,11 +31,12 @@ func Registers(m *manual.Manual) []finding.Finding {
 // Procedure looks for everything in one procedure. Of a translation only the
 // words are judged: what is done is the original's.
 func Procedure(m *manual.Manual, p *manual.Procedure) []finding.Finding {
-	words := slices.Concat(valuesDisagree(p), countsDisagree(p, languageOf(m, p)))
+	j := followWork(p)
+	language := languageOf(m, p)
+	words := slices.Concat(valuesDisagree(p), valuesBeside(j), countsDisagree(p, language), wordsDisagree(p, language))
 	if p.Language != "" {
 		return words
 	}
-	j := followWork(p)
 	return slices.Concat(words, waitsTooShort(m, p), tooFewPeople(p),
 		toolsDoNotFit(j), torqueTools(j), angleTools(j), liftsOverLimit(m, j), liftingIndices(m, j))
 }

@@ -45,7 +45,7 @@ func TestValueDisagrees(t *testing.T) {
 		"a time":                         jobOf(front, "Look. ⟦value-disagrees⟧[About 10 min](time:8min)"),
 		"the time":                       jobOf(front, "Look. [About 8 min](time:8min)"),
 		"the register's own words":       jobOf(front, "Take [](tool:wrench-20-100), [](hold:long-wait)."),
-		"outside the link":               jobOf(front, "Tighten to 25 N·m [by hand](tighten:seat-bolt)."),
+		"outside the link":               jobOf(front, "Tighten to ⟦value-disagrees⟧25 N·m [by hand](tighten:seat-bolt)."),
 		"in prose too":                   jobOf(front, "lead: Bolts of ⟦value-disagrees⟧[23 N·m](fastener:seat-bolt).", "Look."),
 		"in a heading":                   jobOf(front, "Look.", "## Bolts of ⟦value-disagrees⟧[23 N·m](fastener:seat-bolt)", "Look."),
 		"at the refit":                   jobOf(front, "Look.\n\n   [When you refit it](on:refit), ⟦value-disagrees⟧[25 N·m](tighten:seat-bolt).\n"),

@@ -14,6 +14,8 @@ type job struct {
 	lifts []lift
 	sizes map[*manual.Tool][]fastening.Size // what tools fit, once it was read
 
+	back map[*manual.Link][]manual.Named // what a reverse: puts back and tightens
+
 	tools      []*manual.Tool // see toolsOf
 	toolsKnown bool
 }
@@ -61,7 +63,7 @@ type worker struct {
 
 // followWork goes through a procedure.
 func followWork(p *manual.Procedure) *job {
-	w := worker{job: job{of: p, sizes: map[*manual.Tool][]fastening.Size{}}, open: map[manual.Named]bool{}}
+	w := worker{job: job{of: p, sizes: map[*manual.Tool][]fastening.Size{}, back: map[*manual.Link][]manual.Named{}}, open: map[manual.Named]bool{}}
 	w.tools, w.toolsKnown = toolsOf(p)
 	for _, s := range p.Expects {
 		w.state(s)
@@ -228,6 +230,7 @@ func (u undoing) meant(reverse *manual.Link) bool {
 }
 
 func (w *worker) putBack(at scene, u undoing) {
+	w.back[at.link] = append(w.back[at.link], u.thing())
 	if u.fastener != nil {
 		w.turn(at, u.fastener, true)
 		return
