@@ -8,6 +8,10 @@ import (
 // String returns the amount as it is printed: the number with the digits that
 // were typed, a true minus sign, the unit's symbol, and ac or dc.
 func (q Quantity) String() string {
+	if q.about {
+		q.about = false
+		return "about " + q.String()
+	}
 	if q.written != "" {
 		return q.written
 	}
@@ -17,9 +21,16 @@ func (q Quantity) String() string {
 // Number returns the number alone, as it is printed. For a compound it is the
 // whole in the last unit: "90" for 1 h 30 min.
 func (q Quantity) Number() string {
+	if q.fraction != "" {
+		return withMinus(q.fraction, q.Value)
+	}
 	number := strconv.FormatFloat(q.shown(), 'f', max(q.Decimals, 0), 64)
-	if minus, ok := strings.CutPrefix(number, "-"); ok {
-		return "−" + minus
+	return withMinus(strings.TrimPrefix(number, "-"), q.shown())
+}
+
+func withMinus(number string, value float64) string {
+	if value < 0 {
+		return "−" + number
 	}
 	return number
 }
@@ -27,7 +38,7 @@ func (q Quantity) Number() string {
 // unitText returns the symbol; days and longer are words, and take an s.
 func (q Quantity) unitText() string {
 	symbol := q.Unit.Symbol()
-	if q.Value != 1 || q.Unit != Week && q.Unit.Dimension() != Calendar {
+	if q.Value != 1 || q.Unit != Week && q.Unit != Turn && q.Unit != Drop && q.Unit.Dimension() != Calendar {
 		return symbol
 	}
 	return strings.TrimSuffix(symbol, "s")

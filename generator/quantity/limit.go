@@ -129,7 +129,7 @@ func plusMinus(nominal, tolerance Quantity) Limit {
 		width = math.Abs(nominal.Value) * tolerance.Value / 100
 	}
 	l.Low, l.High = nominal.Value-width, nominal.Value+width
-	if nominal.Unit == tolerance.Unit {
+	if nominal.Unit == tolerance.Unit && nominal.fraction+tolerance.fraction == "" {
 		decimals := max(nominal.Decimals, tolerance.Decimals)
 		l.Low, l.High = roundTo(l.Low, decimals), roundTo(l.High, decimals)
 	}
