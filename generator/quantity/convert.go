@@ -32,7 +32,6 @@ const maxRounding = 0.025
 // A unit of another dimension leaves the amount as it is, and so do months
 // where days are asked for, and days where months are.
 func (q Quantity) In(u Unit) Quantity {
-	q.about = false
 	if u == q.Unit || !q.Unit.converts(u) || q.span.mixed() {
 		return q
 	}

@@ -8,15 +8,15 @@ import (
 // String returns the amount as it is printed: the number with the digits that
 // were typed, a true minus sign, the unit's symbol, and ac or dc.
 func (q Quantity) String() string {
-	if q.about {
-		q.about = false
-		return "about " + q.String()
-	}
 	if q.written != "" {
 		return q.written
 	}
 	return attach(q.Number(), q.unitText(), q.Flow)
 }
+
+// About reports whether the amount was typed as one that is not measured out,
+// "about 0.8 L". Nothing else tells it from the amount without the word.
+func (q Quantity) About() bool { return q.about }
 
 // Number returns the number alone, as it is printed. For a compound it is the
 // whole in the last unit: "90" for 1 h 30 min.

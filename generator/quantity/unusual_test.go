@@ -76,7 +76,7 @@ func TestPlainRatiosHaveAPoint(t *testing.T) {
 
 func TestAboutIsNoMeasure(t *testing.T) {
 	q, err := quantity.Parse("about 0.8 L", quantity.Volume)
-	if err != nil || q.String() != "about 0.8 L" || q.Base() != mustParse(t, "0.8 L").Base() {
+	if err != nil || q.String() != "0.8 L" || !q.About() || q.Base() != mustParse(t, "0.8 L").Base() {
 		t.Errorf("about 0.8 L is %s, %v", q, err)
 	}
 	for _, text := range []string{"about 5 bar", "at most about 5 bar"} {
