@@ -17,6 +17,8 @@ energies:
   plate: { name: plate, kind: heat, temperature: about 165 °C, points: [] }
 fasteners:
   knob: { name: knob, thread: M6x1, torque: hand }
+  stud: { name: stud, thread: 3/8-16 UNC, class: A2-70, torque: 30 N·m }
+  bolt: { name: bolt, thread: M8x1.25, class: 8.8, torque: 22 N·m }
 fluids:
   sump: { name: sump oil, supply: oil, capacity: about 0.8 L }
 `,
@@ -51,6 +53,21 @@ func TestUndrawnSignIsNamed(t *testing.T) {
 	box := s.boxes("", hazardsBefore(procedureOf(t, s, "oil").Steps[0]))[0]
 	if sign := string(box.Messages[0].Sign); !strings.Contains(sign, "W039 Falling ice") {
 		t.Errorf("the sign is %q", sign)
+	}
+}
+
+// The tables are those of ISO 898-1: a UNC thread and a stainless class are of
+// other standards, and no finding.
+func TestUnjudgedBoltLoadIsSaid(t *testing.T) {
+	s := siteOf(t, oilShop)
+	for _, f := range procedureOf(t, s, "oil").For.To.Fasteners {
+		said := false
+		for _, fact := range s.machineFastener(f).Facts {
+			said = said || fact.Name == "Bolt load"
+		}
+		if said != (f.ID == "stud") {
+			t.Errorf("%s: said is %t", f.ID, said)
+		}
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"baybinder/generator/manual"
+	"baybinder/generator/trade/fastening"
 	"baybinder/theme/words"
 )
 
@@ -213,6 +214,10 @@ func (s *Site) machineFastener(f *manual.Fastener) Thing {
 	facts.text(s.Words.Thread, phrase(f.Thread, f.Class))
 	if !f.Torque.IsZero() {
 		facts.text(s.Words.Torque, s.bothLimit(f.Torque))
+	}
+	if (!f.Torque.IsZero() || len(f.Stages) > 0) && !fastening.Judged(f.Thread, f.Class) {
+		w := words.LanguageIn(s.Words.Lang)
+		facts.text(w.BoltLoad, w.NotJudged)
 	}
 	if f.ByHand {
 		facts.text(s.Words.Torque, words.LanguageIn(s.Words.Lang).ByHand)
