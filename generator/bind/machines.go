@@ -29,6 +29,9 @@ func (b *binder) machineFiles() {
 			node.Kind = syntax.Map
 		}
 		b.decode(func(d *decode.Decoder) { d.Struct(node, m, "this machine", m.At) })
+		for _, e := range m.Energies {
+			e.Pressure, _ = e.Pressures.Most()
+		}
 		b.groups(m)
 		m.Index()
 		b.idsOnce(m)

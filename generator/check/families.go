@@ -35,6 +35,7 @@ var (
 		{Rule: &decode.Quantity, Procedure: runSupplyAmount},
 		{Rule: &decode.Quantity, Procedure: runToolAmount},
 		{Rule: &decode.Quantity, Manual: runWholeCounts},
+		{Rule: &decode.Quantity, Manual: runLimitOf},
 		{Rule: &bind.UnknownReference, Manual: runKnownSign},
 		{Rule: &bind.UnknownReference, Manual: runFileNotRead},
 		{Rule: &syntax.DuplicateID, Procedure: runListedTwice},
@@ -44,6 +45,7 @@ var (
 	listRules = []*Rule{
 		{Rule: &notListed, Procedure: runNotListed},
 		{Rule: &notUsed, Procedure: runNotUsed},
+		{Rule: &wrongSupply, Procedure: runWrongSupply},
 	}
 
 	// What is told of danger.

@@ -1,17 +1,29 @@
 package check
 
 import (
+	"regexp"
+
 	"baybinder/generator/bind"
 	"baybinder/generator/finding"
 	"baybinder/generator/source"
+	"baybinder/generator/trade/judge"
 	"baybinder/theme/signs"
 )
 
-// runKnownSign asks that a hazard's symbol is a sign that the pages can draw.
+// signNumber is the form of the numbers of ISO 7010.
+var signNumber = regexp.MustCompile(`^[EFMPW][0-9]{3}$`)
+
+// runKnownSign asks that a hazard's symbol is a sign that the pages can draw. A
+// number of ISO 7010 that is not drawn is right, and stands in the box as a name.
 func runKnownSign(c *Context) []finding.Finding {
 	var found []finding.Finding
 	look := func(id, symbol string, at source.Pos) {
 		if _, known := signs.Find(symbol); known || symbol == "" {
+			return
+		}
+		if signNumber.MatchString(symbol) {
+			found = append(found, judge.NotJudged.At(at, "%s has the symbol %s, and the pages do not draw that sign: its name stands in the box", id, symbol).
+				WithMend("look the number up in ISO 7010; where it is right, leave it"))
 			return
 		}
 		f := bind.UnknownReference.At(at, "%s has the symbol %s, and the pages can draw no such sign", id, symbol)
@@ -22,7 +34,7 @@ func runKnownSign(c *Context) []finding.Finding {
 		found = append(found, f.WithMend("write a number of ISO 7010, such as W012 (Electricity)"))
 	}
 	for _, h := range c.Manual.Hazards {
-		look(h.ID, h.Symbol, h.At)
+		look(h.ID, h.Symbol, h.FieldAt("symbol"))
 	}
 	for _, p := range c.Manual.Procedures {
 		for _, use := range p.Hazards {

@@ -34,12 +34,7 @@ var reconciled = []frontList{
 		}
 		return out
 	}},
-	{manual.ListHazards, "hazards", "hazard", func(p *manual.Procedure) (out []listLine) {
-		for _, u := range p.Hazards {
-			out = append(out, lineOf(u.Ref))
-		}
-		return out
-	}},
+	{manual.ListHazards, "hazards", "hazard", hazardLines},
 	{manual.ListHolds, "holds", "hold", func(p *manual.Procedure) (out []listLine) {
 		for _, r := range p.Holds {
 			out = append(out, lineOf(r))
@@ -49,3 +44,10 @@ var reconciled = []frontList{
 }
 
 func lineOf[T any](r manual.Ref[T]) listLine { return listLine{r.ID, r.At, r.To != nil} }
+
+func hazardLines(p *manual.Procedure) (out []listLine) {
+	for _, u := range p.Hazards {
+		out = append(out, lineOf(u.Ref))
+	}
+	return out
+}

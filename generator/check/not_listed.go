@@ -38,6 +38,34 @@ func runNotListed(_ *Context, p *manual.Procedure) []finding.Finding {
 			found = append(found, f)
 		}
 	}
+	return append(found, hazardsOfSupplies(p, links)...)
+}
+
+// hazardsOfSupplies asks that the list has what comes with a supply: told once,
+// at the first link that uses it.
+func hazardsOfSupplies(p *manual.Procedure, links []*manual.Link) []finding.Finding {
+	listed, sure := listedIDs(hazardLines(p))
+	if !sure {
+		return nil
+	}
+	for _, link := range links {
+		if link.Kind.List == manual.ListHazards {
+			listed[link.ID] = true // told above
+		}
+	}
+	var found []finding.Finding
+	for _, link := range links {
+		for _, s := range link.Supplies() {
+			for _, h := range s.Hazards {
+				if h.To == nil || h.To.Unread || listed[h.ID] {
+					continue
+				}
+				listed[h.ID] = true
+				found = append(found, notListed.At(link.At, "%s comes with %s, which is used here, and hazards: in the front matter does not list it", h.ID, s.ID).
+					WithMend("write %s into hazards: [ ], or let baybinder settle do it", h.ID).WithSettle().See(h.At, "the supply has it here"))
+			}
+		}
+	}
 	return found
 }
 

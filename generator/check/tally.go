@@ -51,6 +51,9 @@ func (t *tally) bad(link *manual.Link) {
 		t.doubt[manual.ListTools] = true
 	case link.Kind.Machine(), link.Kind.Act == manual.Reverse:
 		t.doubt[manual.ListSupplies] = true
+		t.doubt[manual.ListHazards] = true // those of the supply in its circuit
+	case link.Kind.List == manual.ListSupplies:
+		t.doubt[manual.ListHazards] = true
 	}
 }
 
@@ -66,6 +69,9 @@ func (t *tally) link(c *Context, p *manual.Procedure, link *manual.Link) {
 		t.add(manual.ListTools, tool.ID)
 	}
 	t.machineThing(link)
+	for _, h := range manual.SuppliedHazards([]*manual.Link{link}) {
+		t.add(manual.ListHazards, h.ID)
+	}
 	if link.To != nil && link.To.Base().Unread {
 		t.bad(link)
 	}

@@ -46,6 +46,7 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 	}
 	fields, ok := fieldsOf(v.Type()), true
 	told := 0 // findings before the last pair
+	entry, _ := v.Addr().Interface().(manual.Named)
 	for i, p := range n.Pairs {
 		f, known := find(fields, p.Key)
 		if i > 0 && !known {
@@ -63,6 +64,13 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at source.P
 		}
 		if !known {
 			ok = d.unknownField(p, fields, what)
+			continue
+		}
+		if entry != nil {
+			entry.Base().Wrote(f.name, placeOf(p.Value, p.KeyAt))
+		}
+		if f.word != "" && p.Value.Kind == syntax.Scalar && p.Value.Text == f.word {
+			v.FieldByName(f.sets).SetBool(true)
 			continue
 		}
 		ok = d.value(p.Value, v.FieldByIndex(f.index), f, p.KeyAt) && ok

@@ -18,6 +18,8 @@ type field struct {
 	dim   quantity.Dimension
 	asked []string // the kinds of entry that cannot do without it
 	doc   string
+	word  string // that may stand in place of an amount
+	sets  string // the switch that the word sets
 }
 
 // Field is what is known of a field of the format, for those who describe it
@@ -32,13 +34,14 @@ type Field struct {
 	Dim   quantity.Dimension
 	Asked []string // the kinds of entry that cannot do without it; "*" for all
 	Doc   string
+	Word  string // that may stand in place of an amount
 }
 
 // Fields lists the fields of a struct, those of embedded structs in their place.
 func Fields(t reflect.Type) []Field {
 	var list []Field
 	for _, f := range fieldsOf(t) {
-		list = append(list, Field{f.name, t.FieldByIndex(f.index).Type, f.index, f.need, f.many, f.one, f.dim, f.asked, f.doc})
+		list = append(list, Field{f.name, t.FieldByIndex(f.index).Type, f.index, f.need, f.many, f.one, f.dim, f.asked, f.doc, f.word})
 	}
 	return list
 }
@@ -72,6 +75,8 @@ func readFields(t reflect.Type, at []int) []field {
 				need: options == "need", many: options == "many",
 				one:   strings.Fields(f.Tag.Get("one")),
 				dim:   quantity.DimensionNamed(f.Tag.Get("dim")),
+				word:  f.Tag.Get("word"),
+				sets:  f.Tag.Get("sets"),
 				asked: strings.Fields(f.Tag.Get("asked")),
 				doc:   f.Tag.Get("doc"),
 			})

@@ -176,7 +176,10 @@ func (w *writer) energy(e *manual.Energy) {
 	w.field("name", e.Label())
 	w.field("kind", e.Kind)
 	w.field("voltage", e.Voltage)
-	w.field("pressure", e.Pressure)
+	if !e.Pressures.IsZero() {
+		w.field("pressure", e.Pressures)
+	}
+	w.field("temperature", e.Temperature)
 	for _, p := range e.Points {
 		w.field("point", p.ID)
 		if p.To != nil {
@@ -258,6 +261,9 @@ func (w *writer) fastener(before string, f *manual.Fastener) {
 	w.field(before+"drive", f.Drive)
 	if !f.Torque.IsZero() {
 		w.field(before+"torque", f.Torque)
+	}
+	if f.ByHand {
+		w.field(before+"torque", "hand")
 	}
 	for _, s := range f.Stages {
 		w.field(before+"stage", s)

@@ -18,6 +18,30 @@ type Entry struct {
 	ID     string     `yaml:"-"`
 	At     source.Pos `yaml:"-"` // its key, or its file's first line
 	Unread bool       `yaml:"-"` // a field of it could not be read: what rests on it is not judged
+
+	fields []fieldPlace
+}
+
+// fieldPlace is where a field's value stands.
+type fieldPlace struct {
+	name string
+	at   source.Pos
+}
+
+// Wrote notes where the value of a field stands.
+func (e *Entry) Wrote(field string, at source.Pos) {
+	e.fields = append(e.fields, fieldPlace{field, at})
+}
+
+// FieldAt is where the value of a field stands; the entry's key where it has no
+// such field.
+func (e *Entry) FieldAt(field string) source.Pos {
+	for _, f := range e.fields {
+		if f.name == field {
+			return f.at
+		}
+	}
+	return e.At
 }
 
 // Named is a thing that a link or a list can name.

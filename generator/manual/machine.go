@@ -75,14 +75,17 @@ func (c *Condition) Set(text string, at source.Pos) {
 
 // Energy is a source of energy that is cut before hands go in.
 type Energy struct {
-	Thing     `yaml:",inline"`
-	Kind      string            `yaml:"kind,need" one:"electric pressure vacuum gravity spring motion heat chemical" doc:"what sort of energy"`
-	Voltage   quantity.Quantity `yaml:"voltage" dim:"voltage" doc:"its voltage"`
-	Pressure  quantity.Quantity `yaml:"pressure" dim:"pressure" doc:"its pressure"`
-	Points    []Ref[Point]      `yaml:"points,need" doc:"where it is cut; [] where there is nothing to switch off"`
-	Stored    Stored            `yaml:"stored" doc:"whether some stays behind after it is cut; of a capacitor, how much"`
-	BlockedBy []Ref[Tool]       `yaml:"blocked-by" doc:"tools that hold the load"`
-	OnlyWith  Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
+	Thing       `yaml:",inline"`
+	Kind        string            `yaml:"kind,need" one:"electric pressure vacuum gravity spring motion heat chemical" doc:"what sort of energy"`
+	Voltage     quantity.Quantity `yaml:"voltage" dim:"voltage" doc:"its voltage"`
+	Pressures   quantity.Limit    `yaml:"pressure" dim:"pressure" doc:"its pressure, or the range of it"`
+	Temperature quantity.Quantity `yaml:"temperature" dim:"temperature" doc:"how hot it is; of kind heat"`
+	Points      []Ref[Point]      `yaml:"points,need" doc:"where it is cut; [] where there is nothing to switch off"`
+	Stored      Stored            `yaml:"stored" doc:"whether some stays behind after it is cut; of a capacitor, how much"`
+	BlockedBy   []Ref[Tool]       `yaml:"blocked-by" doc:"tools that hold the load"`
+	OnlyWith    Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
+
+	Pressure quantity.Quantity `yaml:"-"` // the greatest of Pressures
 }
 
 // Stored says whether energy stays behind, how fast it goes, and how much of a
@@ -141,7 +144,7 @@ type Fastener struct {
 	Class       string              `yaml:"class" doc:"its strength, such as 8.8"`
 	AcrossFlats quantity.Quantity   `yaml:"across-flats" dim:"length" doc:"the size of the tool"`
 	Drive       string              `yaml:"drive" doc:"for heads that are not hexagons: hex 6 mm, T30"`
-	Torque      quantity.Limit      `yaml:"torque" dim:"torque" doc:"to what it is tightened"`
+	Torque      quantity.Limit      `yaml:"torque" dim:"torque" word:"hand" sets:"ByHand" doc:"to what it is tightened; hand for no more than by hand"`
 	Stages      []quantity.Quantity `yaml:"stages" doc:"torques and angles, one after another"`
 	Condition   string              `yaml:"condition" one:"dry zinc lubricated" doc:"of the thread; dry where none is written"`
 	Lubricant   string              `yaml:"lubricant" doc:"what goes on the thread"`
@@ -150,6 +153,8 @@ type Fastener struct {
 	MarkAfter   string              `yaml:"mark-after" doc:"how it is marked when it is tight"`
 	Retorque    string              `yaml:"retorque" doc:"when it is tightened again"`
 	RenewWith   Ref[Supply]         `yaml:"renew-with" doc:"the supply of which a new one goes in at each refit"`
+
+	ByHand bool `yaml:"-"` // its torque is the word hand
 
 	Holds []*Part `yaml:"-"` // the parts that it holds
 }

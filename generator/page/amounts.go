@@ -25,11 +25,20 @@ func (s *Site) others(u quantity.Unit) []quantity.Unit {
 
 // both writes an amount with the shop's other units behind it.
 func (s *Site) both(q quantity.Quantity) string {
-	text := q.String()
+	text := s.exactly(q)
 	for _, u := range s.others(q.Unit) {
 		text += " (" + q.In(u).String() + ")"
 	}
 	return text
+}
+
+// exactly writes an amount as it was typed, with the word for one that is not
+// measured out.
+func (s *Site) exactly(q quantity.Quantity) string {
+	if q.About() {
+		return words.LanguageIn(s.Words.Lang).About + " " + q.String()
+	}
+	return q.String()
 }
 
 // bothLimit writes a limit with the shop's other units behind it: its numbers,
@@ -69,7 +78,7 @@ func (s *Site) capacity(f *manual.Fluid) string {
 	if f.Capacity.IsZero() {
 		return ""
 	}
-	text, others := f.Capacity.String(), s.others(f.Capacity.Unit)
+	text, others := s.exactly(f.Capacity), s.others(f.Capacity.Unit)
 	if f.Supply.To != nil {
 		stock := f.Supply.To.Stock()
 		others = append([]quantity.Unit{stock}, slices.DeleteFunc(others, func(u quantity.Unit) bool { return u == stock })...)

@@ -96,7 +96,7 @@ func (x *exercise) phase(phase *manual.Phase) ExercisePhase {
 	if phase.Lead != nil {
 		v.Lead = x.text(phase.Lead, []quantity.Dimension{quantity.Torque})
 		v.When = joined(x.conditions(x.p, phase.Lead.Links))
-		v.Words = x.asked(phase.Lead.Links)
+		v.Words = x.asked(hazardsOf(x.p, phase.Lead.Links))
 	}
 	var steps []ExerciseStep
 	for i, st := range phase.Steps {
@@ -116,7 +116,7 @@ func (x *exercise) placed(st ExerciseStep, i, n int) ExerciseStep {
 }
 
 func (x *exercise) step(st *manual.Step) ExerciseStep {
-	v := ExerciseStep{When: x.conditions(x.p, st.Links), Words: x.asked(st.Links)}
+	v := ExerciseStep{When: x.conditions(x.p, st.Links), Words: x.asked(hazardsBefore(st))}
 	left := leftOut(st)
 	for i := range st.Blocks {
 		b := &st.Blocks[i]
@@ -179,7 +179,7 @@ func (x *exercise) link(v *ExerciseStep, st *manual.Step, l *manual.Link) {
 
 // derived is a step of the refit that follows from the strip.
 func (x *exercise) derived(d *walk.Derived) ExerciseStep {
-	v := ExerciseStep{Words: x.asked(d.From.Links), Text: []HTML{"<p>" + escaped(x.undoing(d)) + "</p>"}}
+	v := ExerciseStep{Words: x.asked(hazardsOf(x.p, d.From.Links)), Text: []HTML{"<p>" + escaped(x.undoing(d)) + "</p>"}}
 	if d.When != "" {
 		v.When = []string{d.When}
 	}
@@ -218,9 +218,9 @@ func (x *exercise) gap(answer string) HTML {
 }
 
 // asked asks for the signal word of each box that the page shows.
-func (x *exercise) asked(links []*manual.Link) []WordAsked {
+func (x *exercise) asked(hazards []*manual.Hazard) []WordAsked {
 	var out []WordAsked
-	for _, b := range x.boxes("", hazardsOf(x.p, links)) {
+	for _, b := range x.boxes("", hazards) {
 		var names []string
 		for i := range b.Messages {
 			names = append(names, b.Messages[i].Name)

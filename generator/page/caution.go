@@ -1,6 +1,8 @@
 package page
 
 import (
+	"strings"
+
 	"baybinder/generator/manual"
 	"baybinder/generator/trade/ppe"
 	"baybinder/generator/trade/signal"
@@ -97,13 +99,21 @@ func (s *Site) message(up string, h *manual.Hazard) Message {
 func (s *Site) sign(number string) HTML {
 	sign, ok := signs.Find(number)
 	if !ok {
-		return ""
+		return undrawn(number)
 	}
 	name := sign.Name
 	if s.Words.Lang == "es" {
 		name = sign.Spanish
 	}
 	return HTML(sign.Inline("sign", name))
+}
+
+// undrawn is a sign that is not drawn, by its number and what it is called.
+func undrawn(number string) HTML {
+	if number == "" {
+		return ""
+	}
+	return `<span class="sign-name">` + escaped(strings.TrimSpace(number+" "+signs.Undrawn(number))) + `</span>`
 }
 
 // wears is the gear against hazards, each once.

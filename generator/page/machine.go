@@ -6,6 +6,8 @@ import (
 	"unicode"
 
 	"baybinder/generator/manual"
+	"baybinder/generator/trade/fastening"
+	"baybinder/theme/words"
 )
 
 // Machine is a machine's page.
@@ -123,7 +125,10 @@ func (s *Site) energyFacts(m *manual.Machine, e *manual.Energy) string {
 		size = s.both(e.Voltage)
 	}
 	if !e.Pressure.IsZero() {
-		size = s.both(e.Pressure)
+		size = s.bothLimit(e.Pressures)
+	}
+	if !e.Temperature.IsZero() {
+		size = s.both(e.Temperature)
 	}
 	if e.Stored.Yes {
 		stored = s.Words.Stored
@@ -209,6 +214,13 @@ func (s *Site) machineFastener(f *manual.Fastener) Thing {
 	facts.text(s.Words.Thread, phrase(f.Thread, f.Class))
 	if !f.Torque.IsZero() {
 		facts.text(s.Words.Torque, s.bothLimit(f.Torque))
+	}
+	if (!f.Torque.IsZero() || len(f.Stages) > 0) && !fastening.Judged(f.Thread, f.Class) {
+		w := words.LanguageIn(s.Words.Lang)
+		facts.text(w.BoltLoad, w.NotJudged)
+	}
+	if f.ByHand {
+		facts.text(s.Words.Torque, words.LanguageIn(s.Words.Lang).ByHand)
 	}
 	for i, stage := range f.Stages {
 		facts.text(fmt.Sprintf("%s %d", s.Words.Torque, i+1), s.both(stage))

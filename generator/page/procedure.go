@@ -301,7 +301,10 @@ func (s *Site) energyWords(e *manual.Energy) string {
 		out += ", " + e.Voltage.String()
 	}
 	if !e.Pressure.IsZero() {
-		out += ", " + s.both(e.Pressure)
+		out += ", " + s.bothLimit(e.Pressures)
+	}
+	if !e.Temperature.IsZero() {
+		out += ", " + s.both(e.Temperature)
 	}
 	return out
 }

@@ -9,6 +9,7 @@ import (
 
 	"baybinder/generator/manual"
 	"baybinder/generator/schedule"
+	"baybinder/theme/words"
 )
 
 // phase makes a phase of a page.
@@ -49,7 +50,7 @@ func (s *Site) phase(up string, c *course, phase *manual.Phase) Phase {
 func (s *Site) step(up string, c *course, st *manual.Step) Step {
 	p := c.Procedure
 	v := Step{Number: st.Number, Anchor: Anchor(st), When: s.conditions(p, st.Links), People: st.People}
-	v.Boxes = s.boxes(up, hazardsOf(p, st.Links))
+	v.Boxes = s.boxes(up, hazardsBefore(st))
 	if n := s.jobs.open[st]; n > 0 {
 		v.Said = fmt.Sprintf(s.jobWords().SaidHere, n)
 	}
@@ -185,6 +186,8 @@ func (s *Site) fastener(l *manual.Link, f *manual.Fastener) []string {
 			}
 		case !f.Torque.IsZero():
 			out = append(out, s.name(f)+": "+s.bothLimit(f.Torque))
+		case f.ByHand:
+			out = append(out, s.name(f)+": "+words.LanguageIn(s.Words.Lang).ByHand)
 		}
 		if len(f.Sequence) > 0 {
 			out = append(out, fmt.Sprintf(s.Words.Sequence, joined(s.sayAll(f, "sequence", f.Sequence))))
@@ -259,6 +262,45 @@ func hazardsOf(p *manual.Procedure, links []*manual.Link) []*manual.Hazard {
 		}
 	}
 	return out
+}
+
+// hazardsBefore are the hazards whose boxes stand before a step: those that it
+// links, and those of the supplies that no step of its phase used before it.
+func hazardsBefore(st *manual.Step) []*manual.Hazard {
+	out := hazardsOf(st.Of, st.Links)
+	supplied := manual.SuppliedHazards(st.Links)
+	if len(supplied) == 0 {
+		return out
+	}
+	shown := suppliedBefore(st)
+	for _, h := range supplied {
+		if met := metAs(st.Of, h); !slices.Contains(shown, h) && !slices.Contains(out, met) {
+			out = append(out, met)
+		}
+	}
+	return out
+}
+
+// suppliedBefore are the hazards of supplies that stand before a step in its
+// phase: in the phase's first paragraph, or before a step that used them.
+func suppliedBefore(st *manual.Step) []*manual.Hazard {
+	var shown []*manual.Hazard
+	if lead := st.Phase.Lead; lead != nil {
+		for _, l := range lead.Links {
+			if h, is := l.To.(*manual.Hazard); is {
+				shown = append(shown, h)
+			}
+		}
+	}
+	for _, s := range st.Of.Steps {
+		if s == st {
+			break
+		}
+		if s.Phase == st.Phase {
+			shown = append(shown, manual.SuppliedHazards(s.Links)...)
+		}
+	}
+	return shown
 }
 
 // metAs is a hazard with the procedure's overrides.

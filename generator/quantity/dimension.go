@@ -29,6 +29,13 @@ const (
 	Speed
 	Ratio
 	Count
+	Acidity       // pH
+	Concentration // mass in a volume
+	Turbidity
+	Conductivity
+	Level // decibels
+	Turns
+	Drops
 )
 
 // dimensionRow says a dimension in words, with an amount and a range of it for
@@ -60,6 +67,13 @@ var dimensions = [...]dimensionRow{
 	Speed:           {"speed", "6 km/h", "4 to 6 km/h", true},
 	Ratio:           {"percentage", "20 %", "20 to 100 %", true},
 	Count:           {"count", "4 each", "2 to 4 each", false},
+	Acidity:         {"acidity", "7.2 pH", "6.8 to 7.4 pH", true},
+	Concentration:   {"concentration", "50 mg/L", "20 to 50 mg/L", false},
+	Turbidity:       {"turbidity", "1 NTU", "0 to 5 NTU", false},
+	Conductivity:    {"conductivity", "50 µS/cm", "10 to 50 µS/cm", false},
+	Level:           {"level", "60 dB", "40 to 60 dB", true},
+	Turns:           {"number of turns", "1 1/2 turns", "1 to 2 turns", true},
+	Drops:           {"number of drops", "3 drops", "2 to 3 drops", false},
 }
 
 // String returns the dimension in words, "torque".

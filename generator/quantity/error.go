@@ -194,6 +194,7 @@ const (
 	tooCold
 	tooFar
 	noTolerance
+	roughLimit
 	mixedFlow
 	mixedKinds
 	unitAtBothEnds
@@ -228,6 +229,8 @@ func (c cause) says() string {
 		return "is too far ahead for a calendar"
 	case noTolerance:
 		return "is no tolerance"
+	case roughLimit:
+		return "has no bounds"
 	}
 	return "is not a number as the manual writes it"
 }
@@ -259,6 +262,8 @@ func (c cause) mend(piece string) string {
 		return "write the larger part first and whole, such as 1 h 30 min"
 	case noTolerance:
 		return "write a tolerance above zero, such as 2.0 ± 0.1 mm"
+	case roughLimit:
+		return "write the bounds, such as 4 to 6 bar or at most 6 bar"
 	case mixedFlow:
 		return "write ac or dc once, after the unit"
 	case mixedKinds:

@@ -73,7 +73,8 @@ func (f *finder) take() {
 	at := f.r.at
 	token := numberToken(f.r.rest())
 	lead := f.lead(at, token)
-	if lead.ok && (f.single(at, lead) || f.pair(at, lead)) {
+	f.r.acid = strings.HasSuffix(strings.TrimRightFunc(f.r.text[:at], isSpace), "pH")
+	if lead.ok && (f.r.acid && f.pair(at, lead) || f.single(at, lead) || f.pair(at, lead)) {
 		f.end = f.r.at
 		return
 	}
@@ -181,7 +182,7 @@ func (f *finder) pair(at int, l lead) bool {
 // as returns a number with the unit of the amount behind it. A compound such
 // as "1 h 30 min" does not say in which of its units the number is.
 func (n number) as(next Quantity, negative bool) (Quantity, bool) {
-	q := Quantity{Value: n.value, Unit: next.Unit, Flow: next.Flow, Digits: n.digits, Decimals: n.decimals}
+	q := Quantity{Value: n.value, Unit: next.Unit, Flow: next.Flow, Digits: n.digits, Decimals: n.decimals, fraction: n.fraction}
 	if negative {
 		q.Value = 0 - q.Value
 	}

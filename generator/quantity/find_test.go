@@ -68,7 +68,7 @@ func TestFind(t *testing.T) {
 		{"W012", nil},
 		{"TG-4 m", nil},
 		{"ISO 898-1 class 8.8", nil},
-		{"3/8 in", nil},
+		{"3/8 kg", nil},
 		{"1,500 psi", nil},
 		{"1 500 psi", nil},
 		{"1,500.5 psi", nil},

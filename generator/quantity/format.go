@@ -14,12 +14,23 @@ func (q Quantity) String() string {
 	return attach(q.Number(), q.unitText(), q.Flow)
 }
 
+// About reports whether the amount was typed as one that is not measured out,
+// "about 0.8 L". Nothing else tells it from the amount without the word.
+func (q Quantity) About() bool { return q.about }
+
 // Number returns the number alone, as it is printed. For a compound it is the
 // whole in the last unit: "90" for 1 h 30 min.
 func (q Quantity) Number() string {
+	if q.fraction != "" {
+		return withMinus(q.fraction, q.Value)
+	}
 	number := strconv.FormatFloat(q.shown(), 'f', max(q.Decimals, 0), 64)
-	if minus, ok := strings.CutPrefix(number, "-"); ok {
-		return "−" + minus
+	return withMinus(strings.TrimPrefix(number, "-"), q.shown())
+}
+
+func withMinus(number string, value float64) string {
+	if value < 0 {
+		return "−" + number
 	}
 	return number
 }
@@ -27,7 +38,7 @@ func (q Quantity) Number() string {
 // unitText returns the symbol; days and longer are words, and take an s.
 func (q Quantity) unitText() string {
 	symbol := q.Unit.Symbol()
-	if q.Value != 1 || q.Unit != Week && q.Unit.Dimension() != Calendar {
+	if q.Value != 1 || q.Unit != Week && q.Unit != Turn && q.Unit != Drop && q.Unit.Dimension() != Calendar {
 		return symbol
 	}
 	return strings.TrimSuffix(symbol, "s")

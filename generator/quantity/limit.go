@@ -61,6 +61,23 @@ func (l Limit) Numbers() []Quantity {
 	return []Quantity{l.first}
 }
 
+// Most returns the greatest amount within the limit; ok is false where there
+// is none.
+func (l Limit) Most() (most Quantity, ok bool) {
+	switch {
+	case l.IsZero() || l.Kind == AtLeast:
+		return Quantity{}, false
+	case l.Kind == Between:
+		return l.second, true
+	case l.Kind == PlusMinus:
+		digits := max(l.first.Digits, l.second.Digits)
+		most = Of(l.High, l.Unit, max(digits, 1))
+		most.Flow = l.Flow
+		return most, true
+	}
+	return l.first, true
+}
+
 // String returns the limit as it is printed, "20 to 100 N·m".
 func (l Limit) String() string { return l.Worded("at most", "at least", "to") }
 
@@ -129,7 +146,7 @@ func plusMinus(nominal, tolerance Quantity) Limit {
 		width = math.Abs(nominal.Value) * tolerance.Value / 100
 	}
 	l.Low, l.High = nominal.Value-width, nominal.Value+width
-	if nominal.Unit == tolerance.Unit {
+	if nominal.Unit == tolerance.Unit && nominal.fraction+tolerance.fraction == "" {
 		decimals := max(nominal.Decimals, tolerance.Decimals)
 		l.Low, l.High = roundTo(l.Low, decimals), roundTo(l.High, decimals)
 	}

@@ -1,9 +1,6 @@
 package quantity
 
-import (
-	"strings"
-	"unicode/utf8"
-)
+import "strings"
 
 // ParseLimit reads a limit, which must be all of text: "at most Q", "at least
 // Q", "a to b UNIT", "n ± t UNIT", or a plain amount. Both numbers may carry
@@ -36,10 +33,14 @@ func parseLimit(text string, want Dimension, form form) (Limit, error) {
 func (r *reader) limit() (Limit, fault) {
 	r.spaces()
 	from := r.at
+	if r.roughly() {
+		return Limit{}, fault{kind: BadNumber, cause: roughLimit, from: from, to: len(r.text)}
+	}
 	if kind := r.bound(); kind != Exact {
 		q, f := r.amount()
 		return oneSided(kind, q), f
 	}
+	r.scale()
 	first, f := r.firstEnd()
 	if f.bad() {
 		return Limit{}, f
@@ -67,11 +68,6 @@ func (r *reader) bound() LimitKind {
 	return Exact
 }
 
-func startsWithSpace(text string) bool {
-	r, size := utf8.DecodeRuneInString(text)
-	return size > 0 && isSpace(r)
-}
-
 // firstEnd reads an amount, or before a joiner the number alone, whose unit is
 // that of the second.
 func (r *reader) firstEnd() (Quantity, fault) {
@@ -84,7 +80,7 @@ func (r *reader) firstEnd() (Quantity, fault) {
 	joined := r.joiner() != Exact
 	r.at = mark
 	if joined {
-		return Quantity{Value: n.value, Digits: n.digits, Decimals: n.decimals}, fault{}
+		return Quantity{Value: n.value, Digits: n.digits, Decimals: n.decimals, fraction: n.fraction}, fault{}
 	}
 	return r.measured(from, n)
 }

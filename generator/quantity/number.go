@@ -12,6 +12,7 @@ const maxDigits = 15
 type number struct {
 	value            float64
 	digits, decimals int
+	fraction         string // as typed, "1 1/2"; else empty
 }
 
 // numberToken returns the figures at the start of text with whatever joins
@@ -50,7 +51,7 @@ func readNumber(token string) (number, cause) {
 	if err != nil {
 		return number{}, notPlain
 	}
-	return number{value, significant(before, after), len(after)}, unexplained
+	return number{value: value, digits: significant(before, after), decimals: len(after)}, unexplained
 }
 
 // significant counts the digits from the first that is not zero.

@@ -10,7 +10,9 @@ import (
 // nothing else may. The error is an *Error.
 func Parse(text string, want Dimension) (Quantity, error) {
 	r := reader{text: text, want: want}
+	about := r.about()
 	q, f := r.amount()
+	q.about = about
 	if !f.bad() {
 		f = r.end()
 	}
@@ -26,6 +28,9 @@ type reader struct {
 	at    int // bytes read
 	want  Dimension
 	prose bool // in a sentence: what follows the amount is no concern of ours
+	acid  bool // "pH" stands before the number
+	split bool // the last number was a fraction
+	point bool // a number had a decimal point: without a unit it is a plain ratio
 }
 
 // fault is an error before it is worth building: Find meets many numbers that
@@ -75,6 +80,7 @@ func (r *reader) end() fault {
 // amount reads a number with its unit.
 func (r *reader) amount() (Quantity, fault) {
 	r.spaces()
+	r.scale()
 	from := r.at
 	n, f := r.signed()
 	if f.bad() {
@@ -96,11 +102,18 @@ func (r *reader) signed() (number, fault) {
 
 // number reads a number without a sign.
 func (r *reader) number() (number, fault) {
+	n, size := r.fraction()
+	r.split = size > 0
+	if r.split {
+		r.at += size
+		return n, fault{}
+	}
 	token := numberToken(r.rest())
 	if token == "" {
 		return number{}, r.noNumber()
 	}
-	n, c := r.readToken(token)
+	var c cause
+	n, c = r.readToken(token)
 	if c == unexplained && !r.prose {
 		c = afterNumber(token, r.rest()[len(token):])
 	}
@@ -111,6 +124,7 @@ func (r *reader) number() (number, fault) {
 		return number{}, fault{kind: BadNumber, cause: c, from: r.at, to: r.at + len(token)}
 	}
 	r.at += len(token)
+	r.point = r.point || n.decimals > 0
 	return n, fault{}
 }
 
@@ -172,7 +186,7 @@ func (r *reader) part(from int, n number, want Dimension) (Quantity, fault) {
 	if f.bad() {
 		return Quantity{}, f
 	}
-	q := Quantity{Value: n.value, Unit: unit, Digits: n.digits, Decimals: n.decimals}
+	q := Quantity{Value: n.value, Unit: unit, Digits: n.digits, Decimals: n.decimals, fraction: n.fraction}
 	q.span = spanOf(q.Value, unit)
 	return q, fault{}
 }
@@ -182,8 +196,8 @@ func (r *reader) unit(from int, want Dimension) (Unit, fault) {
 	number := r.at
 	r.spaces()
 	rest := r.rest()
-	if rest == "" && want == Count {
-		return Each, fault{}
+	if unit, ok := r.unsaid(rest, want); ok {
+		return unit, fault{}
 	}
 	if rest == "" {
 		return Bare, fault{kind: NoUnit, from: from, to: number}
@@ -204,7 +218,7 @@ func (r *reader) wording(number int) wording {
 	switch {
 	case !r.prose:
 		return field
-	case number == r.at:
+	case number == r.at || r.split: // "the 7/8 in spanner" is no "in" of a sentence
 		return glued
 	}
 	return sentence

@@ -169,7 +169,7 @@ func TestParseRefuses(t *testing.T) {
 		{"1.2.3 V", `"1.2.3 V" is not a number as the manual writes it`, "write the number out in figures, with a decimal point, such as 0.5", quantity.Voltage, quantity.BadNumber},
 		{".5 bar", `".5 bar" is not a number as the manual writes it`, "write the number out in figures, with a decimal point, such as 0.5", quantity.Pressure, quantity.BadNumber},
 		{"5. V", `"5. V" is not a number as the manual writes it`, "write the number out in figures, with a decimal point, such as 0.5", quantity.Voltage, quantity.BadNumber},
-		{"3/8 in", `"3/8 in" is not a number as the manual writes it`, "write the number out in figures, with a decimal point, such as 0.5", quantity.Length, quantity.BadNumber},
+		{"3/8 mm", `"3/8 mm" is not a number as the manual writes it`, "write the number out in figures, with a decimal point, such as 0.5", quantity.Length, quantity.BadNumber},
 		{"1e3 Pa", `"1e3 Pa" is not a number as the manual writes it`, "write the number out in figures, with a decimal point, such as 0.5", quantity.Pressure, quantity.BadNumber},
 		{"1e999 Pa", `"1e999 Pa" is not a number as the manual writes it`, "write the number out in figures, with a decimal point, such as 0.5", quantity.Pressure, quantity.BadNumber},
 		{"0x10 V", `"0x10 V" is not a number as the manual writes it`, "write the number out in figures, with a decimal point, such as 0.5", quantity.Voltage, quantity.BadNumber},
@@ -232,7 +232,7 @@ func TestExamplesAreRead(t *testing.T) {
 func TestDimensionInWords(t *testing.T) {
 	for d, want := range map[quantity.Dimension]string{
 		quantity.None: "an amount", quantity.Angle: "an angle", quantity.Torque: "a torque",
-		quantity.RotationalSpeed: "a rotational speed", quantity.Count + 1: "an amount",
+		quantity.RotationalSpeed: "a rotational speed", quantity.Drops + 1: "an amount",
 	} {
 		if got := d.Named(); got != want {
 			t.Errorf("dimension %d is %q, want %q", d, got, want)

@@ -10,16 +10,19 @@ import (
 // dimension, for editors: it refuses no text that Parse reads, and lets some
 // pass that Parse refuses (too many digits, the parts of a time in the wrong
 // order). It is written in what ECMA-262 and Go have in common.
-func Pattern(d Dimension) string { return anchored(amountPattern(d)) }
+func Pattern(d Dimension) string {
+	return anchored("(?:about" + someSpace + ")?" + amountPattern(d))
+}
 
 // LimitPattern is the same of what ParseLimit reads.
 func LimitPattern(d Dimension) string {
-	first := either(amountPattern(d), numberPattern(d))
+	first := either(amountPattern(d), numberPattern(d), `[-−]?(?:`+wholeNumber+someSpace+`)?[0-9]+/[0-9]+`, "pH"+someSpace+numberPattern(Acidity))
 	return anchored(either(
 		either("at most", "at least")+someSpace+anySpace+amountPattern(d),
 		amountPattern(d),
 		first+someSpace+"to"+someSpace+anySpace+amountPattern(d),
 		first+anySpace+`(?:±|\+/-)`+anySpace+either(amountPattern(d), amountPattern(Ratio)),
+		plainRatio+someSpace+"to"+someSpace+numberPattern(Ratio), // "1.2 to 2"
 	))
 }
 
@@ -39,6 +42,7 @@ const (
 	anySpace    = "[" + spaceSigns + "]*"
 	someSpace   = "[" + spaceSigns + "]+"
 	wholeNumber = `(?:0|[1-9][0-9]*)`
+	plainRatio  = `[-−]?` + wholeNumber + `\.[0-9]+`
 )
 
 // anchored is a pattern of a text that is all of it, spaces around it aside.
@@ -59,9 +63,29 @@ func numberPattern(d Dimension) string {
 	return either(number, `[-−]0(?:\.0+)?`)
 }
 
+// unusualPatterns are what is written otherwise than a number and its unit.
+func unusualPatterns(d Dimension) []string {
+	var ways []string
+	if d == None || d == Ratio {
+		ways = append(ways, plainRatio)
+	}
+	if d == None || d == Acidity {
+		ways = append(ways, "pH"+someSpace+numberPattern(Acidity)+"(?:"+anySpace+"pH)?")
+	}
+	for _, u := range []Unit{Inch, Turn} {
+		if u.spells(d) {
+			ways = append(ways, `[-−]?(?:`+wholeNumber+someSpace+")?[0-9]+/[0-9]+"+anySpace+spelled(func(s spelling) bool { return s.unit == u }, false))
+		}
+	}
+	return ways
+}
+
 func amountPattern(d Dimension) string {
 	unit := unitPattern(d, true)
 	amount := numberPattern(d) + anySpace + unit
+	for _, way := range unusualPatterns(d) {
+		amount = either(amount, way)
+	}
 	switch d {
 	case Count:
 		return numberPattern(d) + "(?:" + anySpace + unit + ")?"
@@ -74,10 +98,15 @@ func amountPattern(d Dimension) string {
 // unitPattern is any spelling of a unit of the dimension; of a voltage or a
 // current with its flow, where asked.
 func unitPattern(d Dimension, flow bool) string {
+	return spelled(func(s spelling) bool { return s.unit.spells(d) }, flow)
+}
+
+// spelled is any of the spellings that are wanted.
+func spelled(wanted func(spelling) bool, flow bool) string {
 	var ways []string
 	for _, list := range spellings {
 		for _, s := range list {
-			if !s.prose && s.unit.spells(d) {
+			if !s.prose && wanted(s) {
 				ways = append(ways, s.pattern(flow))
 			}
 		}

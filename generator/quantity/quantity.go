@@ -25,8 +25,10 @@ type Quantity struct {
 	Digits   int  // significant digits typed, trailing zeros counted: 3 in "110", 2 in "0.50"
 	Decimals int  // digits typed after the point; below zero after In, where tens are rounded
 
-	written string // of a compound such as "1 h 30 min", whose Value is in the last unit
-	span    Span   // of a calendar amount
+	about    bool   // typed behind the word; judged as if it were not
+	fraction string // the number as typed, "1 1/2"
+	written  string // of a compound such as "1 h 30 min", whose Value is in the last unit
+	span     Span   // of a calendar amount
 }
 
 // Of returns a computed amount that prints with that many significant digits.

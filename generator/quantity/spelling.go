@@ -61,6 +61,9 @@ func matchUnit(text string, want Dimension, w wording) (Unit, int) {
 		if size == 0 || s.prose && w == field || !unitEnds(text[size:], s.unit) {
 			continue
 		}
+		if s.text == "in." && w != field {
+			continue // the dot ends the sentence
+		}
 		if w == sentence && s.endsInch() && !inchEnds(text[size:]) {
 			continue
 		}

@@ -11,6 +11,7 @@ const (
 	pound      = 0.45359237  // kg
 	gravity    = 9.80665     // m/s²
 	poundForce = pound * gravity
+	mercury    = 13595.1                  // kg/m³, by the convention behind the millimetre of mercury
 	gallon     = 231 * inch * inch * inch // m³
 
 	zeroCelsius    = 273.15 // K
@@ -36,16 +37,18 @@ var units = [...]unitEntry{
 
 	NewtonMetre:        {"N·m", Torque, 1, 0, []string{"Nm", "N.m", "N m"}},
 	CentinewtonMetre:   {"cN·m", Torque, 0.01, 0, []string{"cNm", "cN.m", "cN m"}},
-	PoundForceFoot:     {"lbf·ft", Torque, poundForce * foot, 0, []string{"lbf ft", "lbf-ft", "lbf.ft", "ft-lb", "lb-ft", "ft·lb", "lb·ft", "ft lb", "lb ft", "ft-lbf", "ft·lbf", "ft lbf"}},
+	PoundForceFoot:     {"lbf·ft", Torque, poundForce * foot, 0, []string{"lbf ft", "lbf-ft", "lbf.ft", "ft-lb", "ft-lbs", "lb-ft", "ft·lb", "lb·ft", "ft lb", "lb ft", "ft-lbf", "ft·lbf", "ft lbf"}},
 	PoundForceInch:     {"lbf·in", Torque, poundForce * inch, 0, []string{"lbf in", "lbf-in", "lbf.in", "in-lb", "lb-in", "in·lb", "lb·in", "in-lbf", "in·lbf"}},
 	KilogramForceMetre: {"kgf·m", Torque, gravity, 0, []string{"kgfm", "kgf.m", "kgf m", "kgf-m"}},
 
-	Pascal:             {"Pa", Pressure, 1, 0, nil},
-	Kilopascal:         {"kPa", Pressure, 1e3, 0, nil},
-	Megapascal:         {"MPa", Pressure, 1e6, 0, nil},
-	Bar:                {"bar", Pressure, 1e5, 0, nil},
-	Millibar:           {"mbar", Pressure, 100, 0, nil},
-	PoundPerSquareInch: {"psi", Pressure, poundForce / (inch * inch), 0, nil},
+	Pascal:              {"Pa", Pressure, 1, 0, nil},
+	Kilopascal:          {"kPa", Pressure, 1e3, 0, nil},
+	Megapascal:          {"MPa", Pressure, 1e6, 0, nil},
+	Bar:                 {"bar", Pressure, 1e5, 0, nil},
+	Millibar:            {"mbar", Pressure, 100, 0, nil},
+	PoundPerSquareInch:  {"psi", Pressure, poundForce / (inch * inch), 0, nil},
+	InchOfMercury:       {"inHg", Pressure, mercury * gravity * inch, 0, []string{"in Hg"}},
+	MillimetreOfMercury: {"mmHg", Pressure, mercury * gravity / 1000, 0, []string{"mm Hg"}},
 
 	Volt:        {"V", Voltage, 1, 0, nil},
 	Millivolt:   {"mV", Voltage, 1e-3, 0, nil},
@@ -53,6 +56,7 @@ var units = [...]unitEntry{
 	Ampere:      {"A", Current, 1, 0, nil},
 	Milliampere: {"mA", Current, 1e-3, 0, nil},
 	Ohm:         {"Ω", Resistance, 1, 0, nil},
+	Milliohm:    {"mΩ", Resistance, 1e-3, 0, nil},
 	Kilohm:      {"kΩ", Resistance, 1e3, 0, nil},
 	Megohm:      {"MΩ", Resistance, 1e6, 0, nil},
 	Farad:       {"F", Capacitance, 1, 0, nil},
@@ -72,12 +76,14 @@ var units = [...]unitEntry{
 	Month:        {"months", Calendar, daysPerYear / 12, 0, []string{"month"}},
 	Year:         {"years", Calendar, daysPerYear, 0, []string{"year"}},
 
+	Micrometre: {"µm", Length, 1e-6, 0, nil},
 	Millimetre: {"mm", Length, 1e-3, 0, nil},
 	Centimetre: {"cm", Length, 0.01, 0, nil},
 	Metre:      {"m", Length, 1, 0, nil},
-	Inch:       {"in", Length, inch, 0, nil},
+	Inch:       {"in", Length, inch, 0, []string{"in."}},
 	Foot:       {"ft", Length, foot, 0, nil},
 	Thou:       {"thou", Length, inch / 1000, 0, nil},
+	Mile:       {"mi", Length, mile, 0, nil},
 
 	Gram:     {"g", Mass, 1e-3, 0, nil},
 	Kilogram: {"kg", Mass, 1, 0, nil},
@@ -101,11 +107,22 @@ var units = [...]unitEntry{
 	Kelvin:     {"K", Temperature, 1, 0, nil},
 
 	Degree:              {"°", Angle, 1, 0, nil},
+	Turn:                {"turns", Turns, 1, 0, []string{"turn"}},
 	RevolutionPerMinute: {"rpm", RotationalSpeed, 1.0 / 60, 0, nil},
 	KilometrePerHour:    {"km/h", Speed, 1 / 3.6, 0, nil},
 	MilePerHour:         {"mph", Speed, mile / 3600, 0, nil},
 	Percent:             {"%", Ratio, 0.01, 0, nil},
+	PartPerMillion:      {"ppm", Ratio, 1e-6, 0, nil},
+	Plain:               {"", Ratio, 1, 0, nil},
 	Each:                {"each", Count, 1, 0, nil},
+
+	PH:                        {"pH", Acidity, 1, 0, nil},
+	MilligramPerLitre:         {"mg/L", Concentration, 1e-3, 0, []string{"mg/l"}},
+	Nephelometric:             {"NTU", Turbidity, 1, 0, nil},
+	MicrosiemensPerCentimetre: {"µS/cm", Conductivity, 1e-4, 0, nil},
+	MillisiemensPerCentimetre: {"mS/cm", Conductivity, 0.1, 0, nil},
+	Decibel:                   {"dB", Level, 1, 0, nil},
+	Drop:                      {"drops", Drops, 1, 0, []string{"drop"}},
 }
 
 // proseWords are unit words that people write in sentences. Find reads them;
@@ -127,5 +144,6 @@ var slips = map[string]string{
 	"l": "L", "litre": "L", "litres": "L", "liter": "L", "liters": "L", "ml": "mL", "cc": "mL", "m3": "m³", "gals": "gal",
 	"C": "°C", "degC": "°C", "ºC": "°C", "degF": "°F", "ºF": "°F", "k": "K", "deg": "°", "degrees": "°", "º": "°",
 	"RPM": "rpm", "kph": "km/h", "kmh": "km/h", "KM/H": "km/h", "MPH": "mph", "percent": "%", "pcs": "each", "off": "each",
-	"NM": "N·m", "nm": "N·m", "ft lbs": "lbf·ft", "ft-lbs": "lbf·ft", "ft.lbs": "lbf·ft", "lbs ft": "lbf·ft", "in lbs": "lbf·in", "in-lbs": "lbf·in", "hz": "Hz", "HZ": "Hz", "kw": "kW", "KW": "kW",
+	"uS/cm": "µS/cm", "us/cm": "µS/cm", "mohm": "mΩ", "um": "µm", "micron": "µm", "microns": "µm", "mile": "mi", "miles": "mi", "PH": "pH", "ph": "pH", "db": "dB", "DB": "dB", "ntu": "NTU", "PPM": "ppm", "rev": "turns", "revs": "turns",
+	"NM": "N·m", "nm": "N·m", "ft lbs": "lbf·ft", "ft.lbs": "lbf·ft", "lbs ft": "lbf·ft", "in lbs": "lbf·in", "in-lbs": "lbf·in", "hz": "Hz", "HZ": "Hz", "kw": "kW", "KW": "kW",
 }

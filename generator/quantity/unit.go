@@ -21,6 +21,8 @@ const (
 	Bar
 	Millibar
 	PoundPerSquareInch
+	InchOfMercury
+	MillimetreOfMercury
 
 	Volt
 	Millivolt
@@ -28,6 +30,7 @@ const (
 	Ampere
 	Milliampere
 	Ohm
+	Milliohm
 	Kilohm
 	Megohm
 	Farad
@@ -47,12 +50,14 @@ const (
 	Month
 	Year
 
+	Micrometre
 	Millimetre
 	Centimetre
 	Metre
 	Inch
 	Foot
 	Thou
+	Mile
 
 	Gram
 	Kilogram
@@ -76,11 +81,22 @@ const (
 	Kelvin
 
 	Degree
+	Turn
 	RevolutionPerMinute
 	KilometrePerHour
 	MilePerHour
 	Percent
+	PartPerMillion
+	Plain // a ratio without a unit, "1.26"
 	Each
+
+	PH
+	MilligramPerLitre
+	Nephelometric // of turbidity
+	MicrosiemensPerCentimetre
+	MillisiemensPerCentimetre
+	Decibel
+	Drop
 )
 
 // Symbol returns the unit as it is printed, "N·m". Nothing stands for Bare.
@@ -93,11 +109,11 @@ func (u Unit) String() string { return u.Symbol() }
 func (u Unit) Dimension() Dimension { return u.entry().dimension }
 
 // Units returns the units of a dimension in the order of the handbook's table,
-// or all of them for None.
+// or all of them for None. A plain ratio, which has no symbol, is none of them.
 func Units(d Dimension) []Unit {
 	var list []Unit
 	for u := Bare + 1; int(u) < len(units); u++ {
-		if d == None || u.Dimension() == d {
+		if u != Plain && (d == None || u.Dimension() == d) {
 			list = append(list, u)
 		}
 	}

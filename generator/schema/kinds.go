@@ -128,7 +128,11 @@ func (w *writer) shape(f decode.Field) *Schema {
 	case quantity.Quantity:
 		return amount(quantity.Pattern(f.Dim), f.Dim.Example())
 	case quantity.Limit:
-		return amount(quantity.LimitPattern(f.Dim), f.Dim.RangeExample())
+		pattern := quantity.LimitPattern(f.Dim)
+		if f.Word != "" {
+			pattern += "|^" + f.Word + "$"
+		}
+		return amount(pattern, f.Dim.RangeExample())
 	case []quantity.Quantity:
 		return listOf(amount(quantity.StagePattern(), "30 N·m, 90°"))
 	case manual.Date:

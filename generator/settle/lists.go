@@ -50,7 +50,13 @@ func (t *text) missing(name string) []string {
 	var ids []string
 	for _, f := range t.found {
 		link := t.linkAt(f.At.Start)
-		if f.Code != notListed || link == nil || listName(link.Kind.List) != name || slices.Contains(ids, link.ID) {
+		if f.Code != notListed || link == nil {
+			continue
+		}
+		if name == "hazards" {
+			ids = t.withSupplied(ids, link)
+		}
+		if listName(link.Kind.List) != name || slices.Contains(ids, link.ID) {
 			continue
 		}
 		if supply, is := link.To.(*manual.Supply); is && !byThePiece(supply) {
@@ -58,6 +64,18 @@ func (t *text) missing(name string) []string {
 			continue
 		}
 		ids = append(ids, link.ID)
+	}
+	return ids
+}
+
+// withSupplied adds the hazards that come with what a link uses, where the list
+// lacks them.
+func (t *text) withSupplied(ids []string, link *manual.Link) []string {
+	for _, h := range manual.SuppliedHazards([]*manual.Link{link}) {
+		listed := slices.ContainsFunc(t.procedure.Hazards, func(use manual.HazardUse) bool { return use.ID == h.ID })
+		if !listed && !h.Unread && !slices.Contains(ids, h.ID) {
+			ids = append(ids, h.ID)
+		}
 	}
 	return ids
 }

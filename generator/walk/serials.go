@@ -15,8 +15,8 @@ func serials(m *manual.Machine) []finding.Finding {
 		return nil
 	}
 	rows := slices.Clone(m.Units)
+	out := impossible(m)
 	slices.SortStableFunc(rows, func(a, b manual.Unit) int { return a.From - b.From })
-	var out []finding.Finding
 	for i := 1; i < len(rows); i++ {
 		before, row := highest(rows[:i]), rows[i]
 		switch {
@@ -30,6 +30,23 @@ func serials(m *manual.Machine) []finding.Finding {
 		case row.From > before.To+1 && !newSeries(before, row):
 			out = append(out, UnitGap.At(row.At, "no row of the %s names %s", m.Label(), numbers(before.To+1, row.From-1)).
 				WithMend("%s", UnitGap.Mend))
+		}
+	}
+	return out
+}
+
+// impossible tells the rows whose units would have two options of which a unit
+// has at most one.
+func impossible(m *manual.Machine) []finding.Finding {
+	var out []finding.Finding
+	for _, row := range m.Units {
+		for _, group := range m.OnlyOneOf {
+			both := slices.DeleteFunc(slices.Clone(row.Options), func(o string) bool { return !slices.Contains(group, o) })
+			if len(both) > 1 {
+				out = append(out, UnitOverlap.At(row.At, "this row of the %s has %s and %s, and only-one-of says that a unit has one of them", m.Label(), both[0], both[1]).
+					WithMend("take one out of its options, or mend only-one-of"))
+				break
+			}
 		}
 	}
 	return out

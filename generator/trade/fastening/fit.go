@@ -16,9 +16,8 @@ type Size struct {
 }
 
 var (
-	formed   = regexp.MustCompile(`^(hex|square|slot)\s+(.+)$`)
-	fraction = regexp.MustCompile(`^(?:(\d+) )?(\d+)/(\d+) ?in$`)
-	figures  = regexp.MustCompile(`^[0-9., /]+$`)
+	formed  = regexp.MustCompile(`^(hex|square|slot)\s+(.+)$`)
+	figures = regexp.MustCompile(`^[0-9., /]+$`)
 )
 
 // ParseSize reads "13 mm", "9/16 in", "hex 6 mm", "square 1/2 in", "T30" or
@@ -53,15 +52,6 @@ func driveName(text string) string {
 
 // parseWidth reads a width, mm. Inch sizes are commonly fractions.
 func parseWidth(text, whole string) (float64, error) {
-	if parts := fraction.FindStringSubmatch(text); parts != nil {
-		full := 0.0
-		if parts[1] != "" {
-			full = number(parts[1])
-		}
-		if width := 25.4 * (full + number(parts[2])/number(parts[3])); width > 0 && !math.IsInf(width, 0) {
-			return width, nil
-		}
-	}
 	width, err := quantity.Parse(text, quantity.Length)
 	if err == nil && width.Base() > 0 {
 		return width.Base() * 1000, nil

@@ -19,7 +19,7 @@ import (
 func Rules() []*finding.Rule {
 	return []*finding.Rule{
 		&WaitTooShort, &ToolDoesNotFit, &NoTorqueTool, &ToolOutOfRange, &NoAngleTool, &TorqueOverProof,
-		&LiftOverLimit, &LiftingIndex, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &WordsDisagree, &CalibrationDue,
+		&LiftOverLimit, &LiftingIndex, &NotJudged, &NoTorque, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &WordsDisagree, &CalibrationDue,
 	}
 }
 

@@ -31,7 +31,7 @@ func liftsOverLimit(m *manual.Manual, j *job) []finding.Finding {
 		}
 		found = append(found, overLimit(l, limit, people))
 	}
-	return found
+	return append(found, liftsOverRating(j)...)
 }
 
 // geared says that lifting gear is named or in place, or may be.

@@ -229,13 +229,13 @@ func TestPlausible(t *testing.T) {
 	expect(t, map[string]files{
 		"no torque at all":             bolt("⟦quantity⟧clip: { name: clip, torque: 0 N·m }"),
 		"a stage of nothing":           bolt("⟦quantity⟧clip: { name: clip, stages: [0 N·m, 90°] }"),
-		"a length for a pitch":         bolt("⟦quantity⟧clip: { name: clip, thread: M8x25 }"),
-		"a decimal comma in a thread":  bolt("⟦quantity⟧clip: { name: clip, thread: \"M8x1,25\" }"),
-		"a pipe thread":                bolt("clip: { name: clip, thread: G1/4, across-flats: 19 mm }"),
-		"a class that is none":         bolt("⟦quantity⟧clip: { name: clip, thread: M8, class: 8.9 }"),
-		"a stainless class":            bolt("clip: { name: clip, thread: M8, class: A2-70 }"),
-		"a head inside its thread":     bolt("⟦quantity⟧clip: { name: clip, thread: M8, across-flats: 6 mm }"),
-		"a key inside its head":        bolt("clip: { name: clip, thread: M8, drive: hex 6 mm }"),
+		"a length for a pitch":         bolt("clip: { name: clip, thread: ⟦not-judged⟧M8x25, torque: hand }"),
+		"a decimal comma in a thread":  bolt("clip: { name: clip, thread: ⟦not-judged⟧\"M8x1,25\", torque: hand }"),
+		"a pipe thread":                bolt("clip: { name: clip, thread: G1/4, across-flats: 19 mm, torque: hand }"),
+		"a class that is none":         bolt("clip: { name: clip, thread: M8, class: ⟦not-judged⟧8.9, torque: hand }"),
+		"a stainless class":            bolt("clip: { name: clip, thread: M8, class: A2-70, torque: hand }"),
+		"a head inside its thread":     bolt("⟦quantity⟧clip: { name: clip, thread: M8, across-flats: 6 mm, torque: hand }"),
+		"a key inside its head":        bolt("clip: { name: clip, thread: M8, drive: hex 6 mm, torque: hand }"),
 		"a drive without a unit":       bolt("⟦quantity⟧clip: { name: clip, drive: hex 6 }"),
 		"flats of nothing":             bolt("⟦quantity⟧clip: { name: clip, across-flats: 0 mm }"),
 		"C and no R":                   battery("⟦missing-field⟧lift: { kind: electric, voltage: 80 V dc, points: [plug], stored: { capacitance: 1 mF } }"),
@@ -246,7 +246,7 @@ func TestPlausible(t *testing.T) {
 		"a charge that stays for days": battery("⟦quantity⟧lift: { kind: electric, voltage: 360 V dc, points: [plug], stored: { capacitance: 1000 mF, resistance: 100 kΩ } }"), // 6.8 days to 1 V
 		"an order that is none":        bolt("⟦wrong-type⟧clip: { name: clip, sequence: round }"),
 		"an order in places":           bolt("clip: { name: clip, sequence: [left, right] }"),
-		"a class without its point":    bolt("⟦quantity⟧clip: { name: clip, thread: M8, class: 88 }"),
+		"a class without its point":    bolt("clip: { name: clip, thread: M8, class: ⟦not-judged⟧88, torque: hand }"),
 		"a charge in a spring":         battery("⟦quantity⟧lift: { kind: spring, points: [plug], stored: { capacitance: 1 mF, resistance: 1 kΩ } }"),
 		"gas":                          battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L } }"),
 		"gas over a fluid":             battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L, precharge: 90 bar } }"),
@@ -272,8 +272,8 @@ func TestPlausible(t *testing.T) {
 		"a safe voltage of ac for dc":  files{"shop.yaml": "⟦quantity⟧title: Test shop\nlimits: { safe-voltage-dc: 60 V ac }\nalso: [es]\n"},
 		"a lift of nothing":            files{"shop.yaml": "⟦quantity⟧title: Test shop\nlimits: { lift: 0 kg }\nalso: [es]\n"},
 	})
-	says(t, bolt("clip: { name: clip, thread: M8x25 }"), `thread: "M8x25" has a pitch that no such thread has`, "write M8x1.25, or a finer pitch; a length does not belong here")
-	says(t, bolt("clip: { name: clip, thread: M8, across-flats: 6 mm }"), "across-flats: a head of 6 mm is no wider than its thread, M8", "write the width of the head; for a key inside the head write drive: hex 6 mm")
+	says(t, bolt("clip: { name: clip, thread: M8x25, torque: hand }"), `thread: "M8x25" has a pitch that no such thread has, so that the bolt load of clip is not judged`, "write M8x1.25, or a finer pitch; a length does not belong here")
+	says(t, bolt("clip: { name: clip, thread: M8, across-flats: 6 mm, torque: hand }"), "across-flats: a head of 6 mm is no wider than its thread, M8", "write the width of the head; for a key inside the head write drive: hex 6 mm")
 	says(t, files{"register/supplies.yaml": "oil: { name: hydraulic oil, unit: L, ghs: [H3O4] }\n"}, `ghs: "H3O4" is not a hazard statement that the manual knows`, "did you mean H304? Look it up in section 2 of the safety data sheet")
 }
 

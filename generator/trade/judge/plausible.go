@@ -46,8 +46,9 @@ func plausibleFastener(f *manual.Fastener) []finding.Finding {
 	found := append(aboveZero(f.At, amounts...), plausibleThread(f)...)
 	if fastening.MeansClass(f.Class) {
 		_, err := fastening.ParseClass(f.Class)
-		found = append(found, refusal(err, f.At, "class")...)
+		found = append(found, notInTables(err, f, "class")...)
 	}
+	found = append(found, noTorque(f)...)
 	if f.Drive != "" {
 		_, err := fastening.ParseSize(f.Drive)
 		found = append(found, refusal(err, f.At, "drive")...)
@@ -67,7 +68,7 @@ func plausibleThread(f *manual.Fastener) []finding.Finding {
 	}
 	thread, err := fastening.ParseThread(f.Thread)
 	if err != nil {
-		return refusal(err, f.At, "thread")
+		return notInTables(err, f, "thread")
 	}
 	width := f.AcrossFlats.Base() * 1000
 	if width <= 0 || width > thread.Diameter {
@@ -89,6 +90,7 @@ func refusal(err error, at source.Pos, field string) []finding.Finding {
 func plausibleEnergy(e *manual.Energy) []finding.Finding {
 	found := aboveZero(e.At, amount{"voltage", e.Voltage}, amount{"capacitance", e.Stored.Capacitance}, amount{"resistance", e.Stored.Resistance})
 	found = append(found, plausibleGas(e)...)
+	found = append(found, plausibleSize(e)...)
 	if c, r := e.Stored.Capacitance, e.Stored.Resistance; e.Kind != "electric" && !(c.IsZero() && r.IsZero()) {
 		return append(found, decode.Quantity.At(e.At, "%s is of kind %s, and only an electric energy stores a charge", e.ID, e.Kind).
 			WithMend("mend its kind, or write stored: yes"))
@@ -108,6 +110,20 @@ func plausibleEnergy(e *manual.Energy) []finding.Finding {
 	case longAWait(e):
 		found = append(found, decode.Quantity.At(e.At, "the charge of %s would take more than a day to fall to 1 V: %s and %s are hardly both right", e.ID, e.Stored.Capacitance, e.Stored.Resistance).
 			WithMend("look them up again: µF and mF, kΩ and MΩ; a store that nothing discharges has stored: yes"))
+	}
+	return found
+}
+
+// plausibleSize looks at what says how much of an energy there is.
+func plausibleSize(e *manual.Energy) []finding.Finding {
+	var found []finding.Finding
+	if _, bounded := e.Pressures.Most(); !bounded && !e.Pressures.IsZero() {
+		found = append(found, decode.Quantity.At(e.FieldAt("pressure"), "the pressure of %s has no upper end: %s", e.ID, e.Pressures).
+			WithMend("write the greatest that it can have, such as 10 bar or 8 to 10 bar"))
+	}
+	if !e.Temperature.IsZero() && e.Kind != "heat" {
+		found = append(found, decode.WrongType.At(e.FieldAt("temperature"), "%s is of kind %s, and only heat has a temperature", e.ID, e.Kind).
+			WithMend("write kind: heat, or take its temperature out"))
 	}
 	return found
 }

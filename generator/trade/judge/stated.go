@@ -31,7 +31,8 @@ func statedBy(link *manual.Link) stated {
 	case *manual.Fastener:
 		return statedByFastener(to)
 	case *manual.Energy:
-		values := given(to.Voltage, to.Pressure, to.Stored.Capacitance, to.Stored.Resistance, to.Stored.GasVolume, to.Stored.Precharge)
+		values := given(to.Voltage, to.Temperature, to.Stored.Capacitance, to.Stored.Resistance, to.Stored.GasVolume, to.Stored.Precharge)
+		values = append(values, numbersOf(to.Pressures)...)
 		return stated{machineFile, values, inText(to.Name)}
 	case *manual.Part:
 		return stated{machineFile, given(to.Mass), inText(to.Name)}

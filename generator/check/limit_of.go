@@ -1,0 +1,59 @@
+package check
+
+import (
+	"slices"
+
+	"baybinder/generator/decode"
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+)
+
+// showsKind are the dimensions in which a kind of energy can be measured; of a
+// kind that is not here, any.
+var showsKind = map[string][]quantity.Dimension{
+	"electric": {quantity.Voltage, quantity.Current, quantity.Resistance, quantity.Capacitance, quantity.Power, quantity.Frequency},
+	"pressure": {quantity.Pressure},
+	"vacuum":   {quantity.Pressure},
+	"heat":     {quantity.Temperature},
+}
+
+// runLimitOf asks that a measure's limit is in a dimension that can show its
+// energy. An id may be an energy of several machines: one that it can show is
+// enough.
+func runLimitOf(c *Context) []finding.Finding {
+	var found []finding.Finding
+	for _, h := range c.Manual.Holds {
+		if h.Unread || h.Kind != "measure" || h.Limit.IsZero() || h.Of.ID == "" {
+			continue
+		}
+		if e := unshown(c.Manual, h); e != nil {
+			want := showsKind[e.Kind][0]
+			found = append(found, decode.Quantity.At(h.FieldAt("limit"), "limit: %s shows nothing of %s, which is of kind %s", h.Limit, e.ID, e.Kind).
+				WithMend("write %s, such as at most %s", want.Named(), want.Example()).See(e.At, "the energy is here"))
+		}
+	}
+	return found
+}
+
+// unshown is an energy that a measure is of and cannot show; nil where it shows
+// one, or where a machine has something else of that id.
+func unshown(m *manual.Manual, h *manual.Hold) *manual.Energy {
+	var dark *manual.Energy
+	for _, x := range m.Machines {
+		thing := x.Find(h.Of.ID)
+		if thing == nil {
+			continue
+		}
+		e, is := thing.(*manual.Energy)
+		dimensions := []quantity.Dimension(nil)
+		if is {
+			dimensions = showsKind[e.Kind]
+		}
+		if !is || e.Unread || dimensions == nil || slices.Contains(dimensions, h.Limit.Unit.Dimension()) {
+			return nil
+		}
+		dark = e
+	}
+	return dark
+}

@@ -1,0 +1,50 @@
+package check
+
+import (
+	"baybinder/generator/finding"
+	"baybinder/generator/manual"
+	"baybinder/generator/quantity"
+)
+
+var wrongSupply = finding.Rule{
+	Code:  "wrong-supply",
+	Title: "A circuit that is filled from the wrong can",
+	Why:   "Two oils look alike in the jug. What goes into a circuit that it is not made for eats its seals, and is not seen until they leak.",
+	Mend:  "Link the supply that the machine file names for the fluid, or mend supply: there.",
+}
+
+// runWrongSupply looks at the steps that fill a circuit and name what from.
+// What is counted by the piece, such as a filter, is not poured in.
+func runWrongSupply(_ *Context, p *manual.Procedure) []finding.Finding {
+	var found []finding.Finding
+	for _, s := range p.Steps {
+		for _, link := range s.Links {
+			fluid, is := link.To.(*manual.Fluid)
+			if !is || link.Bad || link.Kind.Act != manual.Fill || fluid.Unread || fluid.Supply.To == nil {
+				continue
+			}
+			if other := pouredInstead(s.Links, fluid.Supply.To); other != nil {
+				found = append(found, wrongSupply.At(link.At, "%s is filled with %s, and the step links %s", fluid.Label(), fluid.Supply.To.Label(), other.Label()).
+					WithMend("link it: [](supply:%s)", fluid.Supply.ID).See(fluid.At, "the fluid is here"))
+			}
+		}
+	}
+	return found
+}
+
+// pouredInstead is a supply of a step that is poured or weighed, where none of
+// them is the right one. Where a link could not be read nothing is sure.
+func pouredInstead(links []*manual.Link, right *manual.Supply) *manual.Supply {
+	var other *manual.Supply
+	for _, l := range links {
+		s, is := l.To.(*manual.Supply)
+		unsure := l.Bad && (l.Kind == manual.UnknownLink || l.Kind.Target == manual.ToSupply)
+		if unsure || s == right || is && s.Unread {
+			return nil
+		}
+		if is && other == nil && (s.Stock().Dimension() == quantity.Volume || s.Stock().Dimension() == quantity.Mass) {
+			other = s
+		}
+	}
+	return other
+}

@@ -1,0 +1,47 @@
+package signs
+
+// undrawn are registered signs that no file here draws, by what they warn of.
+// All names are from memory.
+var undrawn = map[string]string{
+	"W013": "Guard dog",
+	"W033": "Barbed wire",
+	"W034": "Bull",
+	"W036": "Fragile roof",
+	"W037": "Run over by a vehicle or a machine",
+	"W039": "Falling ice",
+	"W040": "Roof avalanche",
+	"W041": "Asphyxiating atmosphere",
+	"W042": "Arc flash",
+	"M020": "Use the pedestrian walkway",
+	"M022": "Use barrier cream",
+	"M023": "Use the footbridge",
+	"M024": "Use this walkway",
+	"M025": "Protect infants' eyes with opaque eye protection",
+	"M027": "Install a guard",
+	"M029": "Sound horn",
+	"M030": "Use litter bin",
+	"P005": "Not drinking water",
+	"P006": "No access for forklift trucks and other industrial vehicles",
+	"P007": "No access for people with active implanted cardiac devices",
+	"P008": "No metallic articles or watches",
+	"P012": "No heavy load",
+	"P013": "No activated mobile phones",
+	"P014": "No access for people with metallic implants",
+	"P017": "No pushing",
+	"P018": "No sitting",
+	"P020": "Do not use the lift in the event of fire",
+	"P021": "No dogs",
+	"P022": "No eating or drinking",
+	"P023": "Do not obstruct",
+	"P024": "Do not walk or stand here",
+	"P025": "Do not use this incomplete scaffold",
+	"P027": "Do not use this lift for people",
+	"P029": "No photography",
+	"P030": "Do not tie knots in rope",
+	"P034": "Do not use for grinding wet",
+	"P035": "Do not wear metal-studded footwear",
+}
+
+// Undrawn is the name of a registered sign that is not drawn here; "" where it
+// is not known.
+func Undrawn(number string) string { return undrawn[number] }
