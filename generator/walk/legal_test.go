@@ -79,7 +79,7 @@ func (r *randomManual) madeSafe(e string) []string {
 	default:
 		out = append(out, fmt.Sprintf("[r](release:%s)", e))
 	}
-	return append(out, fmt.Sprintf("[p](prove:%s) [](hold:%s)", e, map[string]string{"power": "dead-power", "air": "zero", "load": "zero"}[e]))
+	return append(out, fmt.Sprintf("[p](prove:%s) [](hold:%s)", e, map[string]string{"power": "dead-power", "air": "zero-air", "load": "look-load"}[e]))
 }
 
 // strip draws the parts in an order in which what is over another comes off

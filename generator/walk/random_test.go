@@ -185,11 +185,14 @@ wait-air: { name: wait, kind: wait, for: 5 min, of: air }
 dead-power: { name: volts, kind: measure, what: volts, limit: at most 5 V dc, of: power, with: tester, proved-on: proving-unit }
 dead-badly: { name: volts, kind: measure, what: volts, limit: at most 5 V dc, of: power, with: tester }
 zero: { name: zero, kind: measure, what: gauge, limit: at most 0 bar }
+zero-air: { name: zero, kind: measure, what: gauge, limit: at most 0 bar, of: air }
+half-air: { name: half, kind: measure, what: gauge, limit: at most 3 bar, of: air }
+look-load: { name: load, kind: look, what: load, good: down, of: load }
 leak: { name: leak, kind: look, what: joint, good: dry, of: oil, looks-for: leak }
 ask: { name: ask, kind: ask, what: state, answers: { good: clean, worn: scored } }
 sign: { name: sign, kind: sign, by: boss }
 `
-	r.holds = []string{"wait-power", "wait-air", "dead-power", "dead-badly", "zero", "leak", "sign"}
+	r.holds = []string{"wait-power", "wait-air", "dead-power", "dead-badly", "zero", "zero-air", "half-air", "look-load", "leak", "sign"}
 	r.files["register/supplies.yaml"] = "new-bolt: { name: new bolt }\nnew-lid: { name: new lid }\nnew-base: { name: new base }\nnew-hose: { name: new hose }\nnew-pipe: { name: new pipe }\nnew-pump: { name: new pump }\noil-can: { name: oil, unit: L }\n"
 	r.files["register/roles.yaml"] = "boss: { name: Boss }\n"
 }
@@ -277,7 +280,7 @@ func (r *randomManual) steps(phase int, calls []string) []string {
 			} else {
 				add("[c](release:%s)", e)
 			}
-			add("[d](prove:%s) [](hold:%s)", e, map[string]string{"power": "dead-power", "air": "zero", "load": "zero"}[e])
+			add("[d](prove:%s) [](hold:%s)", e, map[string]string{"power": "dead-power", "air": r.one([]string{"zero-air", "zero-air", "half-air", "zero"}, "zero"), "load": "look-load"}[e])
 		}
 	case 1:
 		for _, p := range r.parts {
@@ -391,7 +394,7 @@ func (r *randomManual) condition() string {
 	case k == 2:
 		return "[](optional:)"
 	case k == 3:
-		return "[i](if-not:dead-power)"
+		return r.one([]string{"[i](if-not:dead-power)", "[i](if-not:zero-air)"}, "failed")
 	case k == 4:
 		return fmt.Sprintf("[i](if:ask=%s)", []string{"good", "worn"}[r.n(1, "answer")])
 	}
@@ -428,7 +431,7 @@ func (r *randomManual) randomAct(calls []string) string {
 	case "hold":
 		return fmt.Sprintf("[](hold:%s)", r.one(r.holds, "hold"))
 	case "again":
-		return fmt.Sprintf("[](again:%s)", r.one([]string{"dead-power", "zero"}, "hold"))
+		return fmt.Sprintf("[](again:%s)", r.one([]string{"dead-power", "zero", "zero-air"}, "hold"))
 	case "ask":
 		return "[](hold:ask)"
 	case "do":

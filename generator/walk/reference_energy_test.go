@@ -252,50 +252,65 @@ func atRest(e *manual.Energy, s string) bool {
 
 func (x *run) prove(e *manual.Energy, s *manual.Step) {
 	k := key("energy", e.ID)
-	if len(e.Points) > 0 {
-		switch st := x.get(k); {
-		case st == "released" || st == "dead":
-		case !atRest(e, st):
-			x.fault("energy-order", k)
-			return
-		case e.Stored.Yes:
-			x.fault("not-released", k)
-			return
-		}
-	}
-	if e.Kind != "electric" || e.Voltage.Value == 0 {
+	st := x.get(k)
+	switch {
+	case st == "released" || st == "dead":
+	case len(e.Points) > 0 && !atRest(e, st):
+		x.fault("energy-order", k)
+		return
+	case e.Stored.Yes:
+		x.fault("not-released", k)
 		return
 	}
+	if code := x.proofOf(e, s); code != "" {
+		x.fault(code, k)
+	}
+}
+
+// proofOf is what is wrong with the holds beside a proof.
+func (x *run) proofOf(e *manual.Energy, s *manual.Step) string {
 	limits := x.m.Shop.Limits
 	safe := limits.SafeVoltageAC
 	if e.Voltage.Flow == quantity.DC {
 		safe = limits.SafeVoltageDC
 	}
-	above := e.Voltage.Base() > safe.Base()
-	if e.Voltage.Flow == quantity.AC && e.Stored.Yes && e.Voltage.Base()*math.Sqrt2 > limits.SafeVoltageDC.Base() {
-		above = true
-	}
-	if !above {
-		return
-	}
-	measured, proved := false, false
+	dangerous := e.Kind == "electric" && e.Voltage.Value != 0 && (e.Voltage.Base() > safe.Base() ||
+		e.Voltage.Flow == quantity.AC && e.Stored.Yes && e.Voltage.Base()*math.Sqrt2 > limits.SafeVoltageDC.Base())
+	some, measured, good, proved := false, false, false, false
 	for _, l := range s.Links {
 		h, is := l.To.(*manual.Hold)
-		if !is || !(l.Is("hold") || l.Is("again")) || h.Kind != "measure" || h.Of.ID != e.ID {
+		if !is || !l.Is("hold") && !l.Is("again") || h.Of.ID != e.ID {
 			continue
 		}
-		_, high := h.Limit.Bounds()
-		if h.Limit.Flow == e.Voltage.Flow && high <= safe.Base() {
-			measured = true
-			proved = proved || h.ProvedOn.ID != ""
+		some = some || h.Kind == "look" || h.Kind == "check"
+		if h.Kind != "measure" {
+			continue
 		}
+		measured = true
+		low, high := h.Limit.Bounds()
+		ok := true
+		switch dim := h.Limit.Unit.Dimension(); {
+		case dangerous:
+			ok = dim == quantity.Voltage && h.Limit.Flow == e.Voltage.Flow && high <= safe.Base()
+		case e.Kind == "electric" && dim == quantity.Voltage:
+			ok = h.Limit.Flow == quantity.AC && high <= limits.SafeVoltageAC.Base() || h.Limit.Flow != quantity.AC && high <= limits.SafeVoltageDC.Base()
+		case e.Kind == "pressure" && dim == quantity.Pressure:
+			ok = high <= 0.5e5
+		case e.Kind == "vacuum" && dim == quantity.Pressure:
+			ok = low >= -0.5e5
+		case e.Kind == "heat" && dim == quantity.Temperature:
+			ok = high <= 48+273.15
+		}
+		good = good || ok
+		proved = proved || ok && h.ProvedOn.ID != ""
 	}
 	switch {
-	case !measured:
-		x.fault("proof-without-measure", k)
-	case !proved:
-		x.fault("tester-not-proved", k)
+	case !good && (measured || dangerous || !some):
+		return "proof-without-measure"
+	case dangerous && !proved:
+		return "tester-not-proved"
 	}
+	return ""
 }
 
 // judges says that a hold beside a proof judges it.

@@ -18,9 +18,9 @@ var (
 	}
 	ProofWithoutMeasure = finding.Rule{
 		Code:  "proof-without-measure",
-		Title: "An electric energy proved dead without a measurement",
-		Why:   "Above the safe voltage only a meter's reading says that it is dead.",
-		Mend:  "Add a measure hold of that energy to the step, with a limit at or below the safe voltage, in its own ac or dc.",
+		Title: "Proved dead without anything that shows it",
+		Why:   "Only a reading, a look or a check says that an energy is dead; above the safe voltage only a meter does, and a limit that the live energy meets says nothing.",
+		Mend:  "Add a measure hold of that energy to the step, or, at or below the safe voltage and for what is not electric, a look or a check of it. The limit is one that the live energy does not meet: an electric one at or below the safe voltage, in its own ac or dc; a pressure within safe-pressure of nothing; a temperature at or below safe-touch.",
 	}
 	TesterNotProved = finding.Rule{
 		Code:  "tester-not-proved",
