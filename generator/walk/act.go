@@ -9,6 +9,7 @@ func (w *walk) steps() {
 			for _, l := range ph.Lead.Links {
 				if pauses(l) {
 					w.here = event{link: l}
+					w.neverBroken(ph, w.leadOf[ph].fn)
 					w.pause(w.leadOf[ph].fn)
 				}
 			}
@@ -35,6 +36,7 @@ func (w *walk) step(s *manual.Step) {
 	for _, l := range s.Links {
 		if pauses(l) && !g.murky {
 			w.here = event{l, s}
+			w.neverBroken(s.Phase, g.fn)
 			w.pause(g.fn)
 		}
 	}

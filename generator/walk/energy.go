@@ -187,6 +187,14 @@ func (w *walk) unblock(r *energyRule, g fn) {
 	w.shift(x, g, m)
 }
 
+// letGo is where taking a tool away lets a load go that no other tool holds: it
+// is put back.
+func (w *walk) letGo(r *energyRule, g fn) fn {
+	x := w.lay.of[r.energy]
+	g = w.andNot(w.and(g, w.present(x)), w.blockedNow(r))
+	return w.and(g, w.is(w.get(x), states(released, dead)))
+}
+
 // blockedNow says where a tool holds the load.
 func (w *walk) blockedNow(r *energyRule) fn {
 	f := no

@@ -108,6 +108,20 @@ func (w *walk) each(of, g fn, do func(e event, where fn)) {
 	}
 }
 
+// neverBroken tells of a stopping place inside a phase that must not be broken
+// off.
+func (w *walk) neverBroken(ph *manual.Phase, g fn) {
+	if ph.Lead == nil {
+		return
+	}
+	for _, l := range ph.Lead.Links {
+		if l.Is("pause") && l.ID == "never" && !l.Bad {
+			w.find(&BadPause, nothing, g, "the work stops here, and this phase is never broken off")
+			return
+		}
+	}
+}
+
 // pause judges a stopping place.
 func (w *walk) pause(g fn) {
 	for i := range w.lay.things {

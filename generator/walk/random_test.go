@@ -254,6 +254,9 @@ func (r *randomManual) procedure(id string, calls []string) {
 	phases := []string{"Safe", "Strip", "Refit", "Back"}
 	for i, name := range phases {
 		fmt.Fprintf(&b, "\n## %s\n\n", name)
+		if r.odds(8, "never") {
+			b.WriteString("[Never](pause:never)\n\n")
+		}
 		if len(r.options) > 0 && r.odds(8, "lead") {
 			fmt.Fprintf(&b, "[For](when:%s)\n\n", r.one(r.options, "lead option"))
 		}
@@ -409,7 +412,7 @@ func (r *randomManual) randomAct(calls []string) string {
 	case "point":
 		return fmt.Sprintf("[x](%s:%s)", []string{"isolate", "lock", "unlock", "restore"}[r.n(3, "point act")], r.one(r.points, "point"))
 	case "test-live":
-		return fmt.Sprintf("[x](test-live:%s) [](hazard:shock) [](hold:sign)", r.one(r.energies, "energy"))
+		return fmt.Sprintf("[x](test-live:%s) [](hazard:shock) [](hold:sign) %s", r.one(r.energies, "energy"), r.one([]string{"[](people:2)", "[](people:2)", ""}, "people"))
 	case "remove", "refit", "renew", "cap":
 		return fmt.Sprintf("[x](%s:%s) %s", k, r.one(r.parts, "part"), r.hazards())
 	case "loosen", "tighten":

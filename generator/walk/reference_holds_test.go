@@ -83,6 +83,18 @@ func provedIn(s *manual.Step, e *manual.Energy) bool {
 	return false
 }
 
+// unbroken tells of a pause in a phase that is never broken off.
+func (x *run) unbroken(ph *manual.Phase) {
+	if ph.Lead == nil {
+		return
+	}
+	for _, l := range ph.Lead.Links {
+		if l.Is("pause") && l.ID == "never" {
+			x.fault("bad-pause", "phase")
+		}
+	}
+}
+
 func (x *run) pause() {
 	if x.machine == nil {
 		return

@@ -117,6 +117,8 @@ func (w *walk) testLive(a aim) {
 		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step meets no hazard of it")
 	} else if !w.supervised(w.here.step) {
 		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step has no sign or check hold")
+	} else if n, known := w.here.step.Crew(); known && n < 2 {
+		w.find(&LiveTest, a.thing, a.where, "put on for a test by one person alone")
 	}
 	w.wake(a)
 	w.acted = w.or(w.acted, a.where)

@@ -50,7 +50,7 @@ var (
 		Code:  "live-test",
 		Title: "A live test without its warning or its second person",
 		Why:   "A test with parts off is the one moment when live work is meant; nobody does it unwarned or alone.",
-		Mend:  "Add a hazard: of that energy and a sign or check hold to the step.",
+		Mend:  "Add a hazard: of that energy, a sign or check hold and [](people:2) to the step.",
 	}
 )
 
