@@ -25,6 +25,7 @@ func pauses(l *manual.Link) bool { return l.Is("pause") && l.ID == "" && !l.Bad 
 // step walks a step and its sub-steps in reading order.
 func (w *walk) step(s *manual.Step) {
 	g := w.guardOf[s]
+	w.branches(s)
 	for _, it := range items(s) {
 		if it.sub != nil {
 			w.step(it.sub)
@@ -46,6 +47,8 @@ func (w *walk) step(s *manual.Step) {
 // act does what a link says.
 func (w *walk) act(l *manual.Link, g guard) {
 	switch {
+	case l.Is("noted") && !l.Bad && !g.murky:
+		w.untaken(l, g.fn)
 	case takes(l):
 		if g.murky {
 			w.mayHaveWaited(g.fn)

@@ -8,7 +8,11 @@ import (
 
 // finish judges how everything is left.
 func (w *walk) finish() {
-	if w.free || !w.leavesRead() {
+	if w.free {
+		return
+	}
+	w.tellLooks()
+	if !w.leavesRead() {
 		return
 	}
 	for _, s := range w.p.Leaves {

@@ -63,6 +63,7 @@ func drawJob(t *rapid.T) (*randomManual, job) {
 	for _, e := range r.energies {
 		j.back = append(j.back, fmt.Sprintf("[v](restore:%s)", e))
 	}
+	j.back = append(j.back, "[](hold:leak)")
 	if contains(r.energies, "load") && r.blocked {
 		j.back = append(j.back, "[s](clear:stand)")
 	}

@@ -190,9 +190,10 @@ half-air: { name: half, kind: measure, what: gauge, limit: at most 3 bar, of: ai
 look-load: { name: load, kind: look, what: load, good: down, of: load }
 leak: { name: leak, kind: look, what: joint, good: dry, of: oil, looks-for: leak }
 ask: { name: ask, kind: ask, what: state, answers: { good: clean, worn: scored } }
+leak-air: { name: leak, kind: look, what: joint, good: dry, of: air, looks-for: leak }
 sign: { name: sign, kind: sign, by: boss }
 `
-	r.holds = []string{"wait-power", "wait-air", "dead-power", "dead-badly", "zero", "zero-air", "half-air", "look-load", "leak", "sign"}
+	r.holds = []string{"wait-power", "wait-air", "dead-power", "dead-badly", "zero", "zero-air", "half-air", "look-load", "leak", "leak-air", "sign"}
 	r.files["register/supplies.yaml"] = "new-bolt: { name: new bolt }\nnew-lid: { name: new lid }\nnew-base: { name: new base }\nnew-hose: { name: new hose }\nnew-pipe: { name: new pipe }\nnew-pump: { name: new pump }\noil-can: { name: oil, unit: L }\n"
 	r.files["register/roles.yaml"] = "boss: { name: Boss }\n"
 }
@@ -332,6 +333,9 @@ func (r *randomManual) steps(phase int, calls []string) []string {
 		for _, e := range r.energies {
 			add("[u](unlock:%s)", e)
 			add("[v](restore:%s)", e)
+		}
+		if r.odds(3, "look again") {
+			add("[](hold:leak)")
 		}
 		if r.yes("clear") {
 			add("[s](clear:stand)")

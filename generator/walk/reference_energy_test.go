@@ -13,6 +13,9 @@ func (x *run) act(l *manual.Link, s *manual.Step) {
 		x.hold(l, s)
 		return
 	}
+	if l.Is("noted") {
+		x.asks(l, l.To.(*manual.Hold))
+	}
 	switch n := l.To.(type) {
 	case *manual.Energy, *manual.Point:
 		x.energyAct(l.Kind.Name, n, s)

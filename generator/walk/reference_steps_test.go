@@ -166,6 +166,7 @@ func (x *run) branchTaken(l *manual.Link) bool {
 }
 
 func (x *run) step(s *manual.Step) {
+	x.comesTo(s)
 	type piece struct {
 		at   int
 		link *manual.Link

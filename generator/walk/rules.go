@@ -156,6 +156,19 @@ var (
 		Why:   "A joint that is wet from the work tells nothing.",
 		Mend:  "Write dry: with that fluid between the opening and the look.",
 	}
+	LeakLookWithoutPressure = finding.Rule{
+		Code:  "leak-look-without-pressure",
+		Level: finding.Advice,
+		Title: "Looking for a leak with the pressure off",
+		Why:   "A joint that is under no pressure does not leak; it does when the machine runs.",
+		Mend:  "Look again once the pressure is back on.",
+	}
+	DeadBranch = finding.Rule{
+		Code:  "dead-branch",
+		Title: "A branch of a hold that was not taken",
+		Why:   "Nobody can know how a measurement went that nobody took: the branch is never gone into, or by guess.",
+		Mend:  "Take the hold before this, or ask about the one that was taken.",
+	}
 	BadPause = finding.Rule{
 		Code:  "bad-pause",
 		Title: "A stopping place that leaves danger",
@@ -226,7 +239,7 @@ func Rules() []*finding.Rule {
 		&LiveWork, &GuardOffLive, &RestoredWhileOpen, &LiveTest,
 		&NotReachable, &RefitOverOpen, &RemovedTwice, &RefitNotRemoved, &ActOrder, &NotMarked, &ReverseRule,
 		&LeftIsolated, &LeftOff, &LeftLoose, &LeftInPlace, &LeftAltered, &LeftLow, &NotBled,
-		&NotSupplied, &LeakLookWhileWet, &BadPause, &NotCapped,
+		&NotSupplied, &LeakLookWhileWet, &LeakLookWithoutPressure, &DeadBranch, &BadPause, &NotCapped,
 		&StateMismatch, &WrongMachine, &UnitGap, &UnitOverlap, &NeverApplies, &TooManyConditions, &ActInWords,
 	}
 }
