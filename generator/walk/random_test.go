@@ -107,7 +107,7 @@ func (r *randomManual) machine() {
 	b.WriteString("fasteners:\n  bolt: { name: bolt, renew-with: new-bolt }\n  nut: { name: nut, start: by hand }\n  clip: { name: clip }\n  screw: { name: bleed screw }\n")
 	fmt.Fprintf(&b, "fluids:\n  oil: { name: oil, supply: oil-can, capacity: 2 L, bleed: %s, needed-by: %s }\n",
 		[]string{"no", "yes"}[r.n(1, "bleed")], list(r.some(r.energies, "needed")))
-	b.WriteString("settings:\n  relief: { name: relief }\n")
+	fmt.Fprintf(&b, "settings:\n  relief: { name: relief, needed-by: %s }\n", list(r.some(r.energies, "set for")))
 	if len(r.energies) > 1 && r.odds(3, "order") {
 		fmt.Fprintf(&b, "restore-order: %s\n", list(r.energies[:2]))
 	}
@@ -200,7 +200,7 @@ sign: { name: sign, kind: sign, by: boss }
 
 var stateWords = map[string][]string{
 	"power": {"live", "isolated", "locked", "released", "dead"}, "air": {"live", "isolated", "locked", "released", "dead"},
-	"load": {"live", "isolated", "locked", "released", "dead"}, "plug": {"live", "isolated", "locked"},
+	"load": {"live", "isolated", "locked", "released", "dead"}, "valve": {"locked"}, "plug": {"live", "isolated", "locked"},
 	"oil": {"full", "low", "unbled"}, "stand": {"placed"}, "relief": {"altered"}, "bolt": {"loose", "tight"}, "screw": {"loose"},
 }
 

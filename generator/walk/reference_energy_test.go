@@ -430,6 +430,7 @@ func names(refs []manual.Ref[manual.Energy], e *manual.Energy) bool {
 
 // openWhen looks for what is open when an energy comes back.
 func (x *run) openWhen(e *manual.Energy) {
+	x.alteredWhen(e)
 	for _, p := range x.machine.Parts {
 		if !x.has(p.OnlyWith) || !names(p.ProveDead, e) && !names(p.Guards, e) {
 			continue
@@ -447,6 +448,14 @@ func (x *run) openWhen(e *manual.Energy) {
 	for _, f := range x.machine.Fluids {
 		if names(f.NeededBy, e) && isLow(x.get(key("fluid", f.ID))) {
 			x.fault("restored-while-open", key("fluid", f.ID))
+		}
+	}
+}
+
+func (x *run) alteredWhen(e *manual.Energy) {
+	for _, s := range x.machine.Settings {
+		if names(s.NeededBy, e) && x.get(key("setting", s.ID)) == "altered" {
+			x.fault("restored-while-open", key("setting", s.ID))
 		}
 	}
 }

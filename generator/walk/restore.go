@@ -74,6 +74,10 @@ func (w *walk) stillOpen(r *energyRule, g fn) {
 		x := w.lay.of[f]
 		w.findOnce(&RestoredWhileOpen, x, w.and(g, w.is(w.get(x), lowStates)))
 	}
+	for _, s := range w.lay.setFor[r.energy] {
+		x := w.lay.of[s]
+		w.findOnce(&RestoredWhileOpen, x, w.and(g, w.is(w.get(x), states(set))))
+	}
 }
 
 // looseAt says where a fastener is loose at a part that is on.
