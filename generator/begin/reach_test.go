@@ -324,6 +324,9 @@ func TestReachOnSeldomMachines(t *testing.T) {
 				files["register/tools.yaml"] = c.tools + "padlock: { name: padlock, kind: lock }\ntester: { name: tester, kind: tester }\n"
 			}
 			files["register/hazards.yaml"], files["register/holds.yaml"] = "", ""
+			if strings.Contains(c.rig, "  y:") {
+				files["register/holds.yaml"] = "flat-x: { name: gauge, kind: look, of: x, what: the gauge, good: zero }\nflat-y: { name: gauge, kind: look, of: y, what: the gauge, good: zero }\n"
+			}
 			if strings.Contains(c.rig, "boom:") {
 				files["register/holds.yaml"] = "push: { name: push, kind: check, of: boom, by: foreman }\n"
 			}

@@ -174,6 +174,9 @@ func (r *rig) drawEnergy(e, at string) {
 	kind := r.one("kind", "electric", "pressure", "vacuum", "gravity", "spring", "motion", "heat", "chemical")
 	r.add("rig", "  %s: { kind: %s, points: %s%s", e, kind, at, r.only())
 	stored := r.yes("stored")
+	if kind != "electric" {
+		r.add("holds", "check-%s: { name: push, kind: check, of: %s, by: foreman }\n", e, e)
+	}
 	switch {
 	case kind == "electric":
 		flow := r.one("flow", "dc", "ac")
@@ -184,9 +187,6 @@ func (r *rig) drawEnergy(e, at string) {
 			r.add("holds", "soon-%s: { name: pause, kind: wait, for: 10 s, of: %s }\nwait-%s: { name: pause, kind: wait, for: 10 min, of: %s }\n", e, e, e, e)
 		}
 	case stored:
-		if r.yes("checked") {
-			r.add("holds", "check-%s: { name: push, kind: check, of: %s, by: foreman }\n", e, e)
-		}
 		r.add("rig", ", stored: yes")
 		if r.yes("blocked") {
 			r.add("rig", ", blocked-by: [prop]")

@@ -158,6 +158,9 @@ func (b *binder) leadMachine(m *manual.Machine) {
 		lead(n, b.supplies.asking(", unit: L"), &f.Supply)
 		leadAll(n, energies, f.NeededBy)
 	}
+	for _, s := range m.Settings {
+		leadAll(n, energies, s.NeededBy)
+	}
 	b.optionsOfUnits(m)
 	b.underRing(m)
 }

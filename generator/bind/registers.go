@@ -21,6 +21,8 @@ func (b *binder) shop() {
 		Limits: manual.Limits{
 			SafeVoltageDC: must("60 V dc", quantity.Voltage),
 			SafeVoltageAC: must("30 V ac", quantity.Voltage),
+			SafePressure:  must("0.5 bar", quantity.Pressure),  // where Directive 2014/68/EU begins
+			SafeTouch:     must("48 °C", quantity.Temperature), // metal held for 10 min, ISO 13732-1, from memory
 			Lift:          must("23 kg", quantity.Mass),
 		},
 		Writing: manual.Writing{WordsInAStep: 20, ActionsInAStep: 1},

@@ -68,6 +68,7 @@ func (w *writer) thing(n manual.Named) {
 	case *manual.Setting:
 		w.field("name", t.Label())
 		w.field("value", t.Value)
+		w.field("needed-by", sortedIDs(t.NeededBy))
 	case *manual.Order:
 		w.field("places", strings.Join(t.Labels, ", "))
 	case *manual.Group:

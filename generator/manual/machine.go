@@ -172,8 +172,9 @@ type Fluid struct {
 
 // Setting is a set-point or an interlock.
 type Setting struct {
-	Thing `yaml:",inline"`
-	Value string `yaml:"value" doc:"what it is set to"`
+	Thing    `yaml:",inline"`
+	Value    string        `yaml:"value" doc:"what it is set to"`
+	NeededBy []Ref[Energy] `yaml:"needed-by" doc:"energies that must not come back while it is altered"`
 }
 
 // Order is a list of places that a repeated step goes through.

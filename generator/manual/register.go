@@ -50,6 +50,8 @@ type ShownUnits struct {
 type Limits struct {
 	SafeVoltageDC quantity.Quantity `yaml:"safe-voltage-dc" dim:"voltage" doc:"a direct voltage up to this is safe to touch"`
 	SafeVoltageAC quantity.Quantity `yaml:"safe-voltage-ac" dim:"voltage" doc:"an alternating voltage up to this is safe to touch"`
+	SafePressure  quantity.Quantity `yaml:"safe-pressure" dim:"pressure" doc:"how far from the atmosphere a pressure may be that a proof accepts"`
+	SafeTouch     quantity.Quantity `yaml:"safe-touch" dim:"temperature" doc:"a temperature up to this may be touched, and a proof accepts it"`
 	Lift          quantity.Quantity `yaml:"lift" dim:"mass" doc:"what one person may lift"`
 }
 

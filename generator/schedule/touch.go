@@ -220,11 +220,33 @@ func (t *touches) hold(p *manual.Procedure, l *manual.Link) {
 		return
 	}
 	t.change(of)
+	if f, is := of.(*manual.Fluid); is && h.LooksFor == "leak" { // it says something with the pressure on
+		for _, e := range f.NeededBy {
+			if e.To != nil {
+				t.look(e.To)
+			}
+		}
+	}
 	for _, part := range p.For.To.Parts { // no line stays open across a hold
 		if part.Kind == "line" {
 			t.look(part)
 		}
 	}
+}
+
+// holdsLoad says that a tool holds a load of the procedure's machine.
+func holdsLoad(p *manual.Procedure, l *manual.Link) bool {
+	if p.For.To == nil {
+		return true // it may be called for any machine
+	}
+	for _, e := range p.For.To.Energies {
+		for _, t := range e.BlockedBy {
+			if t.ID == l.ID {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // act adds what an act on a thing of the machine changes and looks at.
@@ -235,7 +257,11 @@ func (t *touches) act(p *manual.Procedure, l *manual.Link) {
 		t.live, t.all = true, true // it asks how the whole machine stands
 	case manual.Reverse:
 		t.hands, t.all = true, true
-	case manual.Isolate, manual.Lock, manual.Release, manual.Prove, manual.Mark, manual.Place, manual.Clear:
+	case manual.Isolate, manual.Lock, manual.Release, manual.Prove, manual.Mark, manual.Place:
+	case manual.Clear:
+		if holdsLoad(p, l) {
+			t.live, t.all = true, true // the load is put back
+		}
 	default:
 		t.hands = true
 	}

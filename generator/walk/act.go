@@ -9,6 +9,7 @@ func (w *walk) steps() {
 			for _, l := range ph.Lead.Links {
 				if pauses(l) {
 					w.here = event{link: l}
+					w.neverBroken(ph, w.leadOf[ph].fn)
 					w.pause(w.leadOf[ph].fn)
 				}
 			}
@@ -24,6 +25,7 @@ func pauses(l *manual.Link) bool { return l.Is("pause") && l.ID == "" && !l.Bad 
 // step walks a step and its sub-steps in reading order.
 func (w *walk) step(s *manual.Step) {
 	g := w.guardOf[s]
+	w.branches(s)
 	for _, it := range items(s) {
 		if it.sub != nil {
 			w.step(it.sub)
@@ -35,6 +37,7 @@ func (w *walk) step(s *manual.Step) {
 	for _, l := range s.Links {
 		if pauses(l) && !g.murky {
 			w.here = event{l, s}
+			w.neverBroken(s.Phase, g.fn)
 			w.pause(g.fn)
 		}
 	}
@@ -44,6 +47,8 @@ func (w *walk) step(s *manual.Step) {
 // act does what a link says.
 func (w *walk) act(l *manual.Link, g guard) {
 	switch {
+	case l.Is("noted") && !l.Bad && !g.murky:
+		w.untaken(l, g.fn)
 	case takes(l):
 		if g.murky {
 			w.mayHaveWaited(g.fn)

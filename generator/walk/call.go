@@ -8,6 +8,7 @@ import "baybinder/generator/manual"
 func (w *walk) call(l *manual.Link, g guard) {
 	callee, _ := l.To.(*manual.Procedure)
 	if callee == nil {
+		w.tookHold(nil, g.fn)
 		w.fog(g.fn, everySort...)
 		return
 	}
@@ -18,6 +19,7 @@ func (w *walk) call(l *manual.Link, g guard) {
 	}
 	sum := w.shared.summary(callee, w.lay)
 	if sum == nil || g.murky {
+		w.tookHold(nil, g.fn)
 		w.fog(g.fn, everySort...)
 		return
 	}
@@ -37,6 +39,10 @@ func (w *walk) take(sum *summary, g fn) {
 		to[i], moved[i] = in.take(e.to), w.and(g, in.take(e.moved))
 	}
 	acted := w.and(g, in.take(sum.acted))
+	for _, t := range sum.taken {
+		w.tookHold(t.hold, w.and(g, in.take(t.where)))
+	}
+	w.later(in, g)
 	for _, n := range sum.needs {
 		w.need(n, in, g)
 	}

@@ -8,7 +8,11 @@ import (
 
 // finish judges how everything is left.
 func (w *walk) finish() {
-	if w.free || !w.leavesRead() {
+	if w.free {
+		return
+	}
+	w.tellLooks()
+	if !w.leavesRead() {
 		return
 	}
 	for _, s := range w.p.Leaves {
@@ -130,6 +134,10 @@ func (w *walk) leftOpen(x thing, f fn) fn {
 			open = w.and(w.present(x), w.is(f, states(loose)))
 		}
 		return w.and(open, w.is(w.homely(w.get(part)), states(on)))
+	case anEnergy:
+		if w.leftAtPoint(info.named.(*manual.Energy)) {
+			return no
+		}
 	case aPoint:
 		for _, e := range info.named.(*manual.Point).Cuts {
 			y := w.lay.of[e]
@@ -137,6 +145,17 @@ func (w *walk) leftOpen(x thing, f fn) fn {
 		}
 	}
 	return open
+}
+
+// leftAtPoint says that leaves names a point of an energy as off: the energy
+// stands as its points do.
+func (w *walk) leftAtPoint(e *manual.Energy) bool {
+	for _, p := range w.lay.energy[e].points {
+		if to, named := w.leavesSays(w.lay.of[p]); named && to != live {
+			return true
+		}
+	}
+	return false
 }
 
 // leftWrong says where a thing, walked alone, is left otherwise than the

@@ -1,11 +1,9 @@
 package walk
 
 import (
-	"math"
 	"slices"
 
 	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
 )
 
 // aim is what an energy act names: an energy, or one point.
@@ -189,6 +187,14 @@ func (w *walk) unblock(r *energyRule, g fn) {
 	w.shift(x, g, m)
 }
 
+// letGo is where taking a tool away lets a load go that no other tool holds: it
+// is put back.
+func (w *walk) letGo(r *energyRule, g fn) fn {
+	x := w.lay.of[r.energy]
+	g = w.andNot(w.and(g, w.present(x)), w.blockedNow(r))
+	return w.and(g, w.is(w.get(x), states(released, dead)))
+}
+
 // blockedNow says where a tool holds the load.
 func (w *walk) blockedNow(r *energyRule) fn {
 	f := no
@@ -214,71 +220,13 @@ func (w *walk) proofOrder(r *energyRule, x thing, g fn) {
 		early := w.and(g, w.is(f, states(live, isolated, early, blocked)&^states(r.ready()...)))
 		w.find(&EnergyOrder, x, early, "proved before it is "+r.secured())
 		sound = w.andNot(sound, early)
-		if r.stored {
-			charged := w.and(sound, w.is(f, states(r.ready()...)))
-			w.find(&NotReleased, x, charged, "proved dead before what is stored is out")
-			sound = w.andNot(sound, charged)
-		}
 	}
-	sound = w.andNot(sound, w.is(f, states(unknown)))
-	if w.aboveSafe(r.energy) {
-		w.measure(r.energy, x, sound)
+	if r.stored {
+		charged := w.and(sound, w.is(f, states(r.ready()...)))
+		w.find(&NotReleased, x, charged, "proved dead before what is stored is out")
+		sound = w.andNot(sound, charged)
 	}
-}
-
-// aboveSafe says whether an electric energy is above the safe voltage.
-func (w *walk) aboveSafe(e *manual.Energy) bool {
-	if e.Kind != "electric" || e.Voltage.Unit == quantity.Bare {
-		return false
-	}
-	limits := w.manual.Shop.Limits
-	v := math.Abs(e.Voltage.Base())
-	if e.Voltage.Flow == quantity.DC {
-		return v > limits.SafeVoltageDC.Base()
-	}
-	return v > limits.SafeVoltageAC.Base() || e.Stored.Yes && v*math.Sqrt2 > limits.SafeVoltageDC.Base()
-}
-
-// measure looks for the measurement that an electric proof needs in its step.
-func (w *walk) measure(e *manual.Energy, x thing, g fn) {
-	found := false
-	for _, l := range w.here.step.Links {
-		if !takes(l) {
-			continue
-		}
-		hold, _ := l.To.(*manual.Hold)
-		if l.Bad || hold == nil || hold.Unread {
-			return
-		}
-		if w.measures(hold, e) {
-			if hold.ProvedOn.ID != "" {
-				return
-			}
-			found = true
-		}
-	}
-	if found {
-		w.find(&TesterNotProved, x, g, "measured with a tester that is not proved before and after")
-		return
-	}
-	why := "proved dead without a measurement beside it that shows it"
-	if e.Voltage.Flow == quantity.Unsaid {
-		why += "; its voltage in the machine's file says neither ac nor dc"
-	}
-	w.find(&ProofWithoutMeasure, x, g, why)
-}
-
-// measures says that a hold measures whether an energy is safe to touch.
-func (w *walk) measures(h *manual.Hold, e *manual.Energy) bool {
-	if h.Kind != "measure" || h.Of.ID != e.ID || h.Limit.Flow != e.Voltage.Flow {
-		return false
-	}
-	safe := w.manual.Shop.Limits.SafeVoltageAC
-	if e.Voltage.Flow == quantity.DC {
-		safe = w.manual.Shop.Limits.SafeVoltageDC
-	}
-	_, high := h.Limit.Bounds()
-	return h.Limit.Unit.Dimension() == quantity.Voltage && high <= safe.Base()
+	w.showsDead(r.energy, x, w.andNot(sound, w.is(f, states(unknown))))
 }
 
 // notProved says where a proof did not prove: a measurement beside it failed.

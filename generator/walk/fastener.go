@@ -45,10 +45,8 @@ func (w *walk) fastens(f *manual.Fastener, p *manual.Part) bool {
 func (w *walk) loosen(l *manual.Link, f *manual.Fastener, g fn) {
 	if len(f.Holds) == 0 {
 		x := w.lay.of[f]
-		if !w.bleeding(nil) {
-			w.undone(undoing{verb: manual.Tighten, thing: x, where: w.and(g, w.is(w.get(x), states(tight)))})
-			w.put(x, g, loose)
-		}
+		w.undone(undoing{verb: manual.Tighten, thing: x, where: w.and(g, w.is(w.get(x), states(tight)))})
+		w.put(x, g, loose)
 		return
 	}
 	parts, _ := w.scope(l, f)
@@ -68,9 +66,8 @@ func (w *walk) loosen(l *manual.Link, f *manual.Fastener, g fn) {
 	}
 }
 
-// bleeding says that the step, or one that it is a part of, bleeds a fluid. Of
-// a part it says that the part carries that fluid and that a hazard of the
-// energies at it is met.
+// bleeding says that the step, or one that it is a part of, bleeds the fluid
+// that a part carries, and that a hazard of the energies at it is met.
 func (w *walk) bleeding(p *manual.Part) bool {
 	for s := w.here.step; s != nil; s = s.Parent {
 		for _, l := range s.Links {
@@ -78,7 +75,7 @@ func (w *walk) bleeding(p *manual.Part) bool {
 				continue
 			}
 			f, _ := l.To.(*manual.Fluid)
-			if l.Bad || p == nil || carries(p, f) && w.warned(p, s) {
+			if l.Bad || carries(p, f) && w.warned(p, s) {
 				return true
 			}
 		}

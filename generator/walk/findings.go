@@ -176,22 +176,23 @@ func (w *walk) head(i *issue) string {
 
 // heads are what is wrong where a rule says one thing only.
 var heads = map[*rule]string{
-	&LiveWork:          "hands go in before it is proved dead",
-	&GuardOffLive:      "its guard comes off before it is isolated, and locked where it can be",
-	&RestoredWhileOpen: "it comes back on while this is open",
-	&NotReachable:      "still in the way",
-	&RefitOverOpen:     "still open under it",
-	&LeftIsolated:      "not switched back on at the end",
-	&LeftOff:           "left off at the end",
-	&LeftLoose:         "left loose at the end",
-	&LeftInPlace:       "left in place at the end",
-	&LeftAltered:       "left altered at the end",
-	&LeftLow:           "left low at the end",
-	&NotBled:           "not bled after it was opened",
-	&NotMarked:         "opened before they are marked, and more than one is",
-	&NotCapped:         "open across a hold without a cap",
-	&LeakLookWhileWet:  "looked at for a leak before the spill is dried",
-	&BadPause:          "the work stops here with this unsafe",
+	&LiveWork:                "hands go in before it is proved dead",
+	&GuardOffLive:            "its guard comes off before it is isolated, and locked where it can be",
+	&RestoredWhileOpen:       "it comes back on while this is open",
+	&NotReachable:            "still in the way",
+	&RefitOverOpen:           "still open under it",
+	&LeftIsolated:            "not switched back on at the end",
+	&LeftOff:                 "left off at the end",
+	&LeftLoose:               "left loose at the end",
+	&LeftInPlace:             "left in place at the end",
+	&LeftAltered:             "left altered at the end",
+	&LeftLow:                 "left low at the end",
+	&NotBled:                 "not bled after it was opened",
+	&NotMarked:               "opened before they are marked, and more than one is",
+	&NotCapped:               "open across a hold without a cap",
+	&LeakLookWhileWet:        "looked at for a leak before the spill is dried",
+	&LeakLookWithoutPressure: "looked at for a leak with the pressure off, and not again with it on",
+	&BadPause:                "the work stops here with this unsafe",
 }
 
 // thingWords is the thing of an issue, how it stands, and where that is so if
@@ -212,7 +213,7 @@ func (w *walk) thingWords(i *issue, whole string) string {
 
 // howItStands is the state of a thing and the step that put it there.
 func (w *walk) howItStands(i *issue) string {
-	if i.rule == &NotMarked {
+	if i.rule == &NotMarked || i.rule == &LeakLookWithoutPressure {
 		return ""
 	}
 	words := w.stateWord(i)

@@ -54,7 +54,9 @@ func (w *walk) clear(t *manual.Tool, g fn) {
 	g = w.andNot(g, w.is(was, states(idle)))
 	w.put(x, g, idle)
 	for _, e := range w.lay.blocks[t] {
-		w.unblock(w.lay.energy[e], g)
+		r := w.lay.energy[e]
+		w.stillOpen(r, w.letGo(r, g))
+		w.unblock(r, g)
 	}
 }
 

@@ -15,15 +15,25 @@ func (w *walk) hold(l *manual.Link, g fn) {
 		w.mayHaveWaited(g)
 		return
 	}
+	if l.Is("again") {
+		w.untaken(l, g)
+	}
+	w.tookHold(h, g)
 	switch of := w.p.For.To.Find(h.Of.ID).(type) { // a procedure for no machine has none of these
 	case *manual.Energy:
 		if h.Kind == "wait" {
 			w.wait(w.lay.energy[of], g)
 		}
+		if h.LooksFor == "leak" && of.Kind == "pressure" {
+			w.looked(w.lay.of[of], pushes(of), g)
+		}
 	case *manual.Fluid:
 		if h.LooksFor == "leak" {
 			x := w.lay.spill[of]
 			w.findOnce(&LeakLookWhileWet, x, w.and(g, w.is(w.get(x), states(set))))
+			if from := pushes(of); len(from) > 0 {
+				w.looked(w.lay.of[of], from, g)
+			}
 		}
 	}
 	w.openLines(g)
@@ -35,6 +45,7 @@ func (w *walk) hold(l *manual.Link, g fn) {
 // mayHaveWaited is a hold that could not be read: it may have been the wait of
 // any energy.
 func (w *walk) mayHaveWaited(g fn) {
+	w.tookHold(nil, g)
 	for _, r := range w.lay.energy {
 		w.shift(w.lay.of[r.energy], g, move(unknown, r.ready()...))
 	}
@@ -104,6 +115,20 @@ func (w *walk) each(of, g fn, do func(e event, where fn)) {
 	for i := range w.events {
 		if where := w.and(g, w.equals(of, fn(i))); where != no {
 			do(w.events[i], where)
+		}
+	}
+}
+
+// neverBroken tells of a stopping place inside a phase that must not be broken
+// off.
+func (w *walk) neverBroken(ph *manual.Phase, g fn) {
+	if ph.Lead == nil {
+		return
+	}
+	for _, l := range ph.Lead.Links {
+		if l.Is("pause") && l.ID == "never" && !l.Bad {
+			w.find(&BadPause, nothing, g, "the work stops here, and this phase is never broken off")
+			return
 		}
 	}
 }

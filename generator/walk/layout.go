@@ -54,6 +54,7 @@ type layout struct {
 	energy  map[*manual.Energy]*energyRule
 	naming  map[*manual.Energy][]*manual.Part // parts that name the energy in prove-dead or guards
 	needing map[*manual.Energy][]*manual.Fluid
+	setFor  map[*manual.Energy][]*manual.Setting // settings that it must not come back without
 	blocks  map[*manual.Tool][]*manual.Energy
 	held    map[*manual.Part][]thing // its fastenings
 	spoken  map[string][]name        // names of things, by their first word
@@ -76,7 +77,8 @@ func newLayout(m *manual.Machine, tools []*manual.Tool) *layout {
 		spill: map[*manual.Fluid]thing{}, gap: map[*manual.Part]thing{},
 		energy: map[*manual.Energy]*energyRule{}, naming: map[*manual.Energy][]*manual.Part{},
 		needing: map[*manual.Energy][]*manual.Fluid{}, blocks: map[*manual.Tool][]*manual.Energy{},
-		held: map[*manual.Part][]thing{},
+		setFor: map[*manual.Energy][]*manual.Setting{},
+		held:   map[*manual.Part][]thing{},
 	}
 	if m != nil {
 		l.energies()
@@ -193,6 +195,9 @@ func (l *layout) rest() {
 	}
 	for _, s := range l.machine.Settings {
 		l.add(aSetting, s, s.Unread)
+		for _, e := range leads(s.NeededBy) {
+			l.setFor[e] = append(l.setFor[e], s)
+		}
 	}
 	for _, g := range l.machine.Groups {
 		l.add(aGroup, g, g.Unread)

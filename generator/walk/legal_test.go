@@ -63,6 +63,7 @@ func drawJob(t *rapid.T) (*randomManual, job) {
 	for _, e := range r.energies {
 		j.back = append(j.back, fmt.Sprintf("[v](restore:%s)", e))
 	}
+	j.back = append(j.back, "[](hold:leak)")
 	if contains(r.energies, "load") && r.blocked {
 		j.back = append(j.back, "[s](clear:stand)")
 	}
@@ -79,7 +80,7 @@ func (r *randomManual) madeSafe(e string) []string {
 	default:
 		out = append(out, fmt.Sprintf("[r](release:%s)", e))
 	}
-	return append(out, fmt.Sprintf("[p](prove:%s) [](hold:%s)", e, map[string]string{"power": "dead-power", "air": "zero", "load": "zero"}[e]))
+	return append(out, fmt.Sprintf("[p](prove:%s) [](hold:%s)", e, map[string]string{"power": "dead-power", "air": "zero-air", "load": "look-load"}[e]))
 }
 
 // strip draws the parts in an order in which what is over another comes off

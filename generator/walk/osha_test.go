@@ -129,7 +129,7 @@ func TestLockoutParagraphs(t *testing.T) {
 	oneLock[1].link = "[Lock it](lock:service-plug)."
 	charged := slices.Concat(lockout[:4], []element{
 		{"(f)(1)", "energized for a test", "[Take the lock off](unlock:traction)."},
-		{"(f)(1)(iv)", "energize and test", "[Test](test-live:traction). [](hazard:charged-capacitors) [](hold:foreman-release)"},
+		{"(f)(1)(iv)", "energize and test", "[Test](test-live:traction). [](hazard:charged-capacitors) [](hold:foreman-release) [](people:2)"},
 		{"(f)(1)(v)", "deenergize", "[Pull the plug](isolate:traction) and [lock it](lock:traction)."},
 	}, lockout[4:])
 	proved := slices.Insert(slices.Clone(charged), 7, lockout[2], lockout[3])

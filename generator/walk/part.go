@@ -54,8 +54,8 @@ func (w *walk) guardsOff(p *manual.Part, g fn) {
 		f := w.get(x)
 		open := notLocked
 		switch {
-		case len(r.points) == 0:
-			open = 0
+		case len(r.points) == 0: // nothing to switch off: only the proof says that it is out
+			open = notDead
 		case !r.lockable:
 			open = liveStates
 		}
@@ -137,8 +137,8 @@ func (w *walk) capLine(p *manual.Part, g fn) {
 	x := w.lay.of[p]
 	g = w.and(g, w.present(x))
 	f := w.get(x)
-	if p.Kind != "line" {
-		w.find(&ActOrder, x, g, "capped, and no line")
+	if p.Kind != "line" && p.Kind != "wire" && p.Kind != "connector" {
+		w.find(&ActOrder, x, g, "capped, and no line, wire or connector")
 		return
 	}
 	w.find(&ActOrder, x, w.and(g, w.is(f, states(on))), "capped while it is on")

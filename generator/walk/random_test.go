@@ -107,7 +107,7 @@ func (r *randomManual) machine() {
 	b.WriteString("fasteners:\n  bolt: { name: bolt, renew-with: new-bolt }\n  nut: { name: nut, start: by hand }\n  clip: { name: clip }\n  screw: { name: bleed screw }\n")
 	fmt.Fprintf(&b, "fluids:\n  oil: { name: oil, supply: oil-can, capacity: 2 L, bleed: %s, needed-by: %s }\n",
 		[]string{"no", "yes"}[r.n(1, "bleed")], list(r.some(r.energies, "needed")))
-	b.WriteString("settings:\n  relief: { name: relief }\n")
+	fmt.Fprintf(&b, "settings:\n  relief: { name: relief, needed-by: %s }\n", list(r.some(r.energies, "set for")))
 	if len(r.energies) > 1 && r.odds(3, "order") {
 		fmt.Fprintf(&b, "restore-order: %s\n", list(r.energies[:2]))
 	}
@@ -185,18 +185,22 @@ wait-air: { name: wait, kind: wait, for: 5 min, of: air }
 dead-power: { name: volts, kind: measure, what: volts, limit: at most 5 V dc, of: power, with: tester, proved-on: proving-unit }
 dead-badly: { name: volts, kind: measure, what: volts, limit: at most 5 V dc, of: power, with: tester }
 zero: { name: zero, kind: measure, what: gauge, limit: at most 0 bar }
+zero-air: { name: zero, kind: measure, what: gauge, limit: at most 0 bar, of: air }
+half-air: { name: half, kind: measure, what: gauge, limit: at most 3 bar, of: air }
+look-load: { name: load, kind: look, what: load, good: down, of: load }
 leak: { name: leak, kind: look, what: joint, good: dry, of: oil, looks-for: leak }
 ask: { name: ask, kind: ask, what: state, answers: { good: clean, worn: scored } }
+leak-air: { name: leak, kind: look, what: joint, good: dry, of: air, looks-for: leak }
 sign: { name: sign, kind: sign, by: boss }
 `
-	r.holds = []string{"wait-power", "wait-air", "dead-power", "dead-badly", "zero", "leak", "sign"}
+	r.holds = []string{"wait-power", "wait-air", "dead-power", "dead-badly", "zero", "zero-air", "half-air", "look-load", "leak", "leak-air", "sign"}
 	r.files["register/supplies.yaml"] = "new-bolt: { name: new bolt }\nnew-lid: { name: new lid }\nnew-base: { name: new base }\nnew-hose: { name: new hose }\nnew-pipe: { name: new pipe }\nnew-pump: { name: new pump }\noil-can: { name: oil, unit: L }\n"
 	r.files["register/roles.yaml"] = "boss: { name: Boss }\n"
 }
 
 var stateWords = map[string][]string{
 	"power": {"live", "isolated", "locked", "released", "dead"}, "air": {"live", "isolated", "locked", "released", "dead"},
-	"load": {"live", "isolated", "locked", "released", "dead"}, "plug": {"live", "isolated", "locked"},
+	"load": {"live", "isolated", "locked", "released", "dead"}, "valve": {"locked"}, "plug": {"live", "isolated", "locked"},
 	"oil": {"full", "low", "unbled"}, "stand": {"placed"}, "relief": {"altered"}, "bolt": {"loose", "tight"}, "screw": {"loose"},
 }
 
@@ -251,6 +255,9 @@ func (r *randomManual) procedure(id string, calls []string) {
 	phases := []string{"Safe", "Strip", "Refit", "Back"}
 	for i, name := range phases {
 		fmt.Fprintf(&b, "\n## %s\n\n", name)
+		if r.odds(8, "never") {
+			b.WriteString("[Never](pause:never)\n\n")
+		}
 		if len(r.options) > 0 && r.odds(8, "lead") {
 			fmt.Fprintf(&b, "[For](when:%s)\n\n", r.one(r.options, "lead option"))
 		}
@@ -277,7 +284,7 @@ func (r *randomManual) steps(phase int, calls []string) []string {
 			} else {
 				add("[c](release:%s)", e)
 			}
-			add("[d](prove:%s) [](hold:%s)", e, map[string]string{"power": "dead-power", "air": "zero", "load": "zero"}[e])
+			add("[d](prove:%s) [](hold:%s)", e, map[string]string{"power": "dead-power", "air": r.one([]string{"zero-air", "zero-air", "half-air", "zero"}, "zero"), "load": "look-load"}[e])
 		}
 	case 1:
 		for _, p := range r.parts {
@@ -326,6 +333,9 @@ func (r *randomManual) steps(phase int, calls []string) []string {
 		for _, e := range r.energies {
 			add("[u](unlock:%s)", e)
 			add("[v](restore:%s)", e)
+		}
+		if r.odds(3, "look again") {
+			add("[](hold:leak)")
 		}
 		if r.yes("clear") {
 			add("[s](clear:stand)")
@@ -391,7 +401,7 @@ func (r *randomManual) condition() string {
 	case k == 2:
 		return "[](optional:)"
 	case k == 3:
-		return "[i](if-not:dead-power)"
+		return r.one([]string{"[i](if-not:dead-power)", "[i](if-not:zero-air)"}, "failed")
 	case k == 4:
 		return fmt.Sprintf("[i](if:ask=%s)", []string{"good", "worn"}[r.n(1, "answer")])
 	}
@@ -406,7 +416,7 @@ func (r *randomManual) randomAct(calls []string) string {
 	case "point":
 		return fmt.Sprintf("[x](%s:%s)", []string{"isolate", "lock", "unlock", "restore"}[r.n(3, "point act")], r.one(r.points, "point"))
 	case "test-live":
-		return fmt.Sprintf("[x](test-live:%s) [](hazard:shock) [](hold:sign)", r.one(r.energies, "energy"))
+		return fmt.Sprintf("[x](test-live:%s) [](hazard:shock) [](hold:sign) %s", r.one(r.energies, "energy"), r.one([]string{"[](people:2)", "[](people:2)", ""}, "people"))
 	case "remove", "refit", "renew", "cap":
 		return fmt.Sprintf("[x](%s:%s) %s", k, r.one(r.parts, "part"), r.hazards())
 	case "loosen", "tighten":
@@ -428,7 +438,7 @@ func (r *randomManual) randomAct(calls []string) string {
 	case "hold":
 		return fmt.Sprintf("[](hold:%s)", r.one(r.holds, "hold"))
 	case "again":
-		return fmt.Sprintf("[](again:%s)", r.one([]string{"dead-power", "zero"}, "hold"))
+		return fmt.Sprintf("[](again:%s)", r.one([]string{"dead-power", "zero", "zero-air"}, "hold"))
 	case "ask":
 		return "[](hold:ask)"
 	case "do":

@@ -49,6 +49,12 @@ func (x *run) wrongAtEnd(k string) bool {
 			return false
 		}
 		return x.startOf(k) != "loose" || x.startOf(key("part", part)) != "on"
+	case "energy":
+		for _, l := range x.top.Leaves {
+			if pt, is := l.Thing.(*manual.Point); is && l.Word != "live" && cuts(pt, x.machine.Find(id).(*manual.Energy)) {
+				return false
+			}
+		}
 	case "point":
 		for _, e := range x.machine.Energies {
 			st := x.get(key("energy", e.ID))

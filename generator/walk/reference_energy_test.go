@@ -1,6 +1,7 @@
 package walk_test
 
 import (
+	"fmt"
 	"math"
 
 	"baybinder/generator/manual"
@@ -27,6 +28,9 @@ func (x *run) act(l *manual.Link, s *manual.Step) {
 	if l.Is("hold") || l.Is("again") {
 		x.hold(l, s)
 		return
+	}
+	if l.Is("noted") {
+		x.asks(l, l.To.(*manual.Hold))
 	}
 	switch n := l.To.(type) {
 	case *manual.Energy, *manual.Point:
@@ -198,7 +202,15 @@ func (x *run) testLive(e *manual.Energy, points []*manual.Point, cut []*manual.E
 			signed = true
 		}
 	}
-	if !signed || !meets(s, e.ID) {
+	crew := s.People
+	if s.Phase.Lead != nil && crew == 0 {
+		for _, l := range s.Phase.Lead.Links {
+			if l.Is("people") {
+				fmt.Sscan(l.ID, &crew)
+			}
+		}
+	}
+	if !signed || !meets(s, e.ID) || crew < 2 {
 		x.fault("live-test", what)
 	}
 	x.comeOn(points, cut)
@@ -268,50 +280,65 @@ func atRest(e *manual.Energy, s string) bool {
 
 func (x *run) prove(e *manual.Energy, s *manual.Step) {
 	k := key("energy", e.ID)
-	if len(e.Points) > 0 {
-		switch st := x.get(k); {
-		case st == "released" || st == "dead":
-		case !atRest(e, st):
-			x.fault("energy-order", k)
-			return
-		case e.Stored.Yes:
-			x.fault("not-released", k)
-			return
-		}
-	}
-	if e.Kind != "electric" || e.Voltage.Value == 0 {
+	st := x.get(k)
+	switch {
+	case st == "released" || st == "dead":
+	case len(e.Points) > 0 && !atRest(e, st):
+		x.fault("energy-order", k)
+		return
+	case e.Stored.Yes:
+		x.fault("not-released", k)
 		return
 	}
+	if code := x.proofOf(e, s); code != "" {
+		x.fault(code, k)
+	}
+}
+
+// proofOf is what is wrong with the holds beside a proof.
+func (x *run) proofOf(e *manual.Energy, s *manual.Step) string {
 	limits := x.m.Shop.Limits
 	safe := limits.SafeVoltageAC
 	if e.Voltage.Flow == quantity.DC {
 		safe = limits.SafeVoltageDC
 	}
-	above := e.Voltage.Base() > safe.Base()
-	if e.Voltage.Flow == quantity.AC && e.Stored.Yes && e.Voltage.Base()*math.Sqrt2 > limits.SafeVoltageDC.Base() {
-		above = true
-	}
-	if !above {
-		return
-	}
-	measured, proved := false, false
+	dangerous := e.Kind == "electric" && e.Voltage.Value != 0 && (e.Voltage.Base() > safe.Base() ||
+		e.Voltage.Flow == quantity.AC && e.Stored.Yes && e.Voltage.Base()*math.Sqrt2 > limits.SafeVoltageDC.Base())
+	some, measured, good, proved := false, false, false, false
 	for _, l := range s.Links {
 		h, is := l.To.(*manual.Hold)
-		if !is || !(l.Is("hold") || l.Is("again")) || h.Kind != "measure" || h.Of.ID != e.ID {
+		if !is || !l.Is("hold") && !l.Is("again") || h.Of.ID != e.ID {
 			continue
 		}
-		_, high := h.Limit.Bounds()
-		if h.Limit.Flow == e.Voltage.Flow && high <= safe.Base() {
-			measured = true
-			proved = proved || h.ProvedOn.ID != ""
+		some = some || h.Kind == "look" || h.Kind == "check"
+		if h.Kind != "measure" {
+			continue
 		}
+		measured = true
+		low, high := h.Limit.Bounds()
+		ok := true
+		switch dim := h.Limit.Unit.Dimension(); {
+		case dangerous:
+			ok = dim == quantity.Voltage && h.Limit.Flow == e.Voltage.Flow && high <= safe.Base()
+		case e.Kind == "electric" && dim == quantity.Voltage:
+			ok = h.Limit.Flow == quantity.AC && high <= limits.SafeVoltageAC.Base() || h.Limit.Flow != quantity.AC && high <= limits.SafeVoltageDC.Base()
+		case e.Kind == "pressure" && dim == quantity.Pressure:
+			ok = high <= 0.5e5
+		case e.Kind == "vacuum" && dim == quantity.Pressure:
+			ok = low >= -0.5e5
+		case e.Kind == "heat" && dim == quantity.Temperature:
+			ok = high <= 48+273.15
+		}
+		good = good || ok
+		proved = proved || ok && h.ProvedOn.ID != ""
 	}
 	switch {
-	case !measured:
-		x.fault("proof-without-measure", k)
-	case !proved:
-		x.fault("tester-not-proved", k)
+	case !good && (measured || dangerous || !some):
+		return "proof-without-measure"
+	case dangerous && !proved:
+		return "tester-not-proved"
 	}
+	return ""
 }
 
 // judges says that a hold beside a proof judges it.
@@ -419,6 +446,7 @@ func names(refs []manual.Ref[manual.Energy], e *manual.Energy) bool {
 
 // openWhen looks for what is open when an energy comes back.
 func (x *run) openWhen(e *manual.Energy) {
+	x.alteredWhen(e)
 	for _, p := range x.machine.Parts {
 		if !x.has(p.OnlyWith) || !names(p.ProveDead, e) && !names(p.Guards, e) {
 			continue
@@ -436,6 +464,14 @@ func (x *run) openWhen(e *manual.Energy) {
 	for _, f := range x.machine.Fluids {
 		if names(f.NeededBy, e) && isLow(x.get(key("fluid", f.ID))) {
 			x.fault("restored-while-open", key("fluid", f.ID))
+		}
+	}
+}
+
+func (x *run) alteredWhen(e *manual.Energy) {
+	for _, s := range x.machine.Settings {
+		if names(s.NeededBy, e) && x.get(key("setting", s.ID)) == "altered" {
+			x.fault("restored-while-open", key("setting", s.ID))
 		}
 	}
 }

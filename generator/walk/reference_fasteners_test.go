@@ -14,7 +14,7 @@ func (x *run) fastenerAct(l *manual.Link, f *manual.Fastener, s *manual.Step) {
 		switch {
 		case l.Is("tighten"):
 			x.set(k, "tight")
-		case bleeds == nil:
+		default:
 			if x.get(k) == "tight" {
 				x.undo(refUndo{kind: "fastener", fast: f, id: k, step: s})
 			}

@@ -98,6 +98,7 @@ func (x *run) clear(t *manual.Tool, k string) {
 		ek := key("energy", e.ID)
 		switch x.get(ek) {
 		case "released", "dead":
+			x.openWhen(e)
 			switch {
 			case len(e.Points) == 0:
 				x.set(ek, "live")

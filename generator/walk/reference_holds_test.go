@@ -2,6 +2,7 @@ package walk_test
 
 import (
 	"fmt"
+	"strings"
 
 	"baybinder/generator/manual"
 )
@@ -22,10 +23,95 @@ func (x *run) hold(l *manual.Link, s *manual.Step) {
 			}
 		}
 	}
+	x.lookForLeak(l, h)
+	if l.Is("again") {
+		x.asks(l, h)
+	}
+	x.taken[h.ID] = true
 	x.openLines(s)
 	if l.Is("again") {
 		x.again(l, s, h)
 	}
+}
+
+// asks judges a link about a hold, in a procedure that is walked alone.
+func (x *run) asks(l *manual.Link, h *manual.Hold) {
+	if len(x.frames) > 1 || x.frame().path != "" || x.taken[h.ID] {
+		return
+	}
+	x.faultAt(l, "", "dead-branch", h.ID, l)
+}
+
+// comesTo judges what a step asks of holds, where it is come to.
+func (x *run) comesTo(s *manual.Step) {
+	if s.Parent != nil && !x.done(s.Parent) || !x.phaseGuard(s.Phase) {
+		return
+	}
+	for _, l := range s.Links {
+		if l.Is("when") && x.w.options[l.ID] == l.Not {
+			return
+		}
+		if l.Is("optional") && x.w.choose(x.frame().path+"|optional "+s.Number, 2) == 0 {
+			return
+		}
+	}
+	for _, l := range s.Links {
+		if l.Is("if-not") || l.Is("if") {
+			x.asks(l, l.To.(*manual.Hold))
+		}
+	}
+}
+
+func (x *run) lookForLeak(l *manual.Link, h *manual.Hold) {
+	m := x.frame().p.For.To
+	if m == nil || h.LooksFor != "leak" {
+		return
+	}
+	var behind []*manual.Energy
+	k := ""
+	for _, e := range m.Energies {
+		if e.ID == h.Of.ID {
+			k, behind = key("energy", e.ID), append(behind, e)
+		}
+	}
+	for _, f := range m.Fluids {
+		if f.ID == h.Of.ID {
+			k = key("fluid", f.ID)
+			for _, e := range f.NeededBy {
+				behind = append(behind, e.To)
+			}
+		}
+	}
+	some := false
+	for _, e := range behind {
+		if e.Kind != "pressure" {
+			return
+		}
+		some = some || x.has(e.OnlyWith)
+	}
+	dry := some
+	for _, e := range behind {
+		if st := x.get(key("energy", e.ID)); x.has(e.OnlyWith) && (st == "live" || st == "live+") {
+			dry = false
+		}
+	}
+	if !dry {
+		var rest []refLook
+		for _, old := range x.looks {
+			if old.of != k {
+				rest = append(rest, old)
+			}
+		}
+		x.looks = rest
+		return
+	}
+	told := false
+	for i, ex := range x.exclude {
+		if rest, below := strings.CutPrefix(x.frame().path, x.from[i]); below && ex[raw{rest, l, "leak-look-without-pressure", k}] {
+			told = true
+		}
+	}
+	x.looks = append(x.looks, refLook{l, x.frames[0].link, x.frame().path, k, told})
 }
 
 func (x *run) openLines(s *manual.Step) {
@@ -81,6 +167,18 @@ func provedIn(s *manual.Step, e *manual.Energy) bool {
 		}
 	}
 	return false
+}
+
+// unbroken tells of a pause in a phase that is never broken off.
+func (x *run) unbroken(ph *manual.Phase) {
+	if ph.Lead == nil {
+		return
+	}
+	for _, l := range ph.Lead.Links {
+		if l.Is("pause") && l.ID == "never" {
+			x.fault("bad-pause", "phase")
+		}
+	}
 }
 
 func (x *run) pause() {

@@ -17,7 +17,7 @@ func (x *run) partAct(kind string, p *manual.Part, s *manual.Step) {
 	case "refit", "connect":
 		x.refit(p, k, nil, nil)
 	case "cap":
-		if p.Kind != "line" || x.get(k) != "off" {
+		if p.Kind == "part" || x.get(k) != "off" {
 			x.fault("act-order", k)
 			return
 		}
@@ -67,7 +67,7 @@ func (x *run) guards(p *manual.Part, s *manual.Step) {
 		st := x.get(k)
 		ok := st == "locked" || st == "released" || st == "dead" || !lockable(e.To) && (st == "isolated" || st == "isolated+")
 		if len(e.To.Points) == 0 {
-			ok = true
+			ok = st == "dead"
 		}
 		if !ok {
 			x.fault("guard-off-live", k)

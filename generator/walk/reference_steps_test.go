@@ -15,6 +15,7 @@ func (x *run) procedure(p *manual.Procedure, path string) {
 			for _, l := range ph.Lead.Links {
 				if l.Is("pause") && l.ID == "" {
 					x.frame().link, x.frame().step = l, nil
+					x.unbroken(ph)
 					x.pause()
 				}
 			}
@@ -165,6 +166,7 @@ func (x *run) branchTaken(l *manual.Link) bool {
 }
 
 func (x *run) step(s *manual.Step) {
+	x.comesTo(s)
 	type piece struct {
 		at   int
 		link *manual.Link
@@ -193,6 +195,7 @@ func (x *run) step(s *manual.Step) {
 	for _, l := range s.Links {
 		if l.Is("pause") && l.ID == "" {
 			x.frame().link, x.frame().step = l, s
+			x.unbroken(s.Phase)
 			x.pause()
 		}
 	}

@@ -249,6 +249,15 @@ type run struct {
 
 	padlocks int                 // the most points that were locked at once and not at the start
 	lost     map[string][]string // hold|path → energies
+	taken    map[string]bool
+	looks    []refLook
+}
+
+// refLook is a look for a leak without pressure.
+type refLook struct {
+	link, top *manual.Link
+	path, of  string
+	told      bool // where the callee is walked alone
 }
 
 type openedAt struct {
@@ -269,7 +278,7 @@ func (r *reference) alone(p *manual.Procedure, m *manual.Machine, w *refWorld, p
 		reference: r, w: w, machine: m, top: p, state: map[string]string{}, began: map[string]*manual.Link{},
 		raws: map[raw]bool{}, out: map[refFinding]bool{},
 		opened: map[string][]openedAt{}, alike: map[string]*refOpening{}, needs: map[*manual.Supply]float64{},
-		lost: map[string][]string{},
+		lost: map[string][]string{}, taken: map[string]bool{},
 	}
 	x.state = x.expected(p)
 	x.start = map[string]string{}
@@ -278,6 +287,11 @@ func (r *reference) alone(p *manual.Procedure, m *manual.Machine, w *refWorld, p
 	}
 	x.procedure(p, path)
 	if path == "" {
+		for _, k := range x.looks {
+			if !k.told {
+				x.faultAt(k.link, k.path, "leak-look-without-pressure", k.of, k.top)
+			}
+		}
 		x.atEnd(p)
 	}
 	return x

@@ -50,7 +50,7 @@ func procedureText(front string, lines ...string) string {
 
 var safeLines = []string{
 	"## Safe",
-	"[Switch the pump off](isolate:lift).", "[Work the lever](release:lift).", "[Prove it](prove:lift).",
+	"[Switch the pump off](isolate:lift).", "[Work the lever](release:lift).", "[Prove it](prove:lift) [](hold:lift-zero).",
 	"[Pull the plug](isolate:traction) and [lock it](lock:traction).", "[Wait](hold:capacitor-wait).", "[Prove it](prove:traction). [](hold:bus-dead)",
 }
 
@@ -105,7 +105,7 @@ func TestDerivedRefit(t *testing.T) {
 		"[Undo the wheel](loosen:wheel-nut). [](hazard:charged-capacitors)",
 		"## Refit", "[In reverse](reverse:strip).",
 	}, backLines)
-	lines = slices.Insert(lines, 1, "[Jack it up](release:raised-tug) and [see that it rests](prove:raised-tug).")
+	lines = slices.Insert(lines, 1, "[Jack it up](release:raised-tug) and [see that it rests](prove:raised-tug) [](hold:push-test).")
 	lines = append(lines, "[Let it down](restore:raised-tug).")
 	r, _, p := walkText(t, "supplies: [new-seat-bolt: 4, new-inverter: 1]\n", nil, lines...)
 	rev := r.Of(p).Reversals

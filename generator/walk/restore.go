@@ -74,6 +74,10 @@ func (w *walk) stillOpen(r *energyRule, g fn) {
 		x := w.lay.of[f]
 		w.findOnce(&RestoredWhileOpen, x, w.and(g, w.is(w.get(x), lowStates)))
 	}
+	for _, s := range w.lay.setFor[r.energy] {
+		x := w.lay.of[s]
+		w.findOnce(&RestoredWhileOpen, x, w.and(g, w.is(w.get(x), states(set))))
+	}
 }
 
 // looseAt says where a fastener is loose at a part that is on.
@@ -117,6 +121,8 @@ func (w *walk) testLive(a aim) {
 		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step meets no hazard of it")
 	} else if !w.supervised(w.here.step) {
 		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step has no sign or check hold")
+	} else if n, known := w.here.step.Crew(); known && n < 2 {
+		w.find(&LiveTest, a.thing, a.where, "put on for a test by one person alone")
 	}
 	w.wake(a)
 	w.acted = w.or(w.acted, a.where)

@@ -50,7 +50,7 @@ func (w *walk) reverse(l *manual.Link, s *manual.Step, g fn) {
 	}
 	r.endRun()
 	w.deriving = false
-	r.out.NoReversal = w.noReversal(l.Phase)
+	r.out.NoReversal = w.noReversal(l.Phase, s)
 	if !w.free {
 		w.out.Reversals = append(w.out.Reversals, *r.out)
 	}
@@ -277,11 +277,11 @@ func needsPart(a manual.Act) bool {
 }
 
 // noReversal lists the steps of a phase of which nothing comes back by a
-// reverse:.
-func (w *walk) noReversal(ph *manual.Phase) []*manual.Step {
+// reverse:. In its own phase only the steps before it are meant.
+func (w *walk) noReversal(ph *manual.Phase, by *manual.Step) []*manual.Step {
 	var out []*manual.Step
 	for _, s := range w.p.Steps {
-		if s.Phase == ph && len(s.Subs) == 0 && !w.reverses(s) {
+		if s.Phase == ph && len(s.Subs) == 0 && !w.reverses(s) && (ph != by.Phase || s.At.Start < by.At.Start) {
 			out = append(out, s)
 		}
 	}

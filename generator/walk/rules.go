@@ -18,9 +18,9 @@ var (
 	}
 	ProofWithoutMeasure = finding.Rule{
 		Code:  "proof-without-measure",
-		Title: "An electric energy proved dead without a measurement",
-		Why:   "Above the safe voltage only a meter's reading says that it is dead.",
-		Mend:  "Add a measure hold of that energy to the step, with a limit at or below the safe voltage, in its own ac or dc.",
+		Title: "Proved dead without anything that shows it",
+		Why:   "Only a reading, a look or a check says that an energy is dead; above the safe voltage only a meter does, and a limit that the live energy meets says nothing.",
+		Mend:  "Add a measure hold of that energy to the step, or, at or below the safe voltage and for what is not electric, a look or a check of it. The limit is one that the live energy does not meet: an electric one at or below the safe voltage, in its own ac or dc; a pressure within safe-pressure of nothing; a temperature at or below safe-touch.",
 	}
 	TesterNotProved = finding.Rule{
 		Code:  "tester-not-proved",
@@ -50,7 +50,7 @@ var (
 		Code:  "live-test",
 		Title: "A live test without its warning or its second person",
 		Why:   "A test with parts off is the one moment when live work is meant; nobody does it unwarned or alone.",
-		Mend:  "Add a hazard: of that energy and a sign or check hold to the step.",
+		Mend:  "Add a hazard: of that energy, a sign or check hold and [](people:2) to the step.",
 	}
 )
 
@@ -156,6 +156,19 @@ var (
 		Why:   "A joint that is wet from the work tells nothing.",
 		Mend:  "Write dry: with that fluid between the opening and the look.",
 	}
+	LeakLookWithoutPressure = finding.Rule{
+		Code:  "leak-look-without-pressure",
+		Level: finding.Advice,
+		Title: "Looking for a leak with the pressure off",
+		Why:   "A joint that is under no pressure does not leak; it does when the machine runs.",
+		Mend:  "Look again once the pressure is back on.",
+	}
+	DeadBranch = finding.Rule{
+		Code:  "dead-branch",
+		Title: "A branch of a hold that was not taken",
+		Why:   "Nobody can know how a measurement went that nobody took: the branch is never gone into, or by guess.",
+		Mend:  "Take the hold before this, or ask about the one that was taken.",
+	}
 	BadPause = finding.Rule{
 		Code:  "bad-pause",
 		Title: "A stopping place that leaves danger",
@@ -226,7 +239,7 @@ func Rules() []*finding.Rule {
 		&LiveWork, &GuardOffLive, &RestoredWhileOpen, &LiveTest,
 		&NotReachable, &RefitOverOpen, &RemovedTwice, &RefitNotRemoved, &ActOrder, &NotMarked, &ReverseRule,
 		&LeftIsolated, &LeftOff, &LeftLoose, &LeftInPlace, &LeftAltered, &LeftLow, &NotBled,
-		&NotSupplied, &LeakLookWhileWet, &BadPause, &NotCapped,
+		&NotSupplied, &LeakLookWhileWet, &LeakLookWithoutPressure, &DeadBranch, &BadPause, &NotCapped,
 		&StateMismatch, &WrongMachine, &UnitGap, &UnitOverlap, &NeverApplies, &TooManyConditions, &ActInWords,
 	}
 }

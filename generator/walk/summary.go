@@ -2,6 +2,7 @@ package walk
 
 import (
 	"slices"
+	"strings"
 
 	"baybinder/generator/manual"
 )
@@ -14,10 +15,18 @@ type summary struct {
 	ends     []end
 	needs    []need
 	openings []opening
+	taken    []taken
+	looks    []look
 	together fn
 	acted    fn // where anything was changed
 	acts     int
 	moments  []moment
+}
+
+// taken is where a procedure takes a hold; nil is any.
+type taken struct {
+	hold  *manual.Hold
+	where fn
 }
 
 // end is how a thing stands afterwards.
@@ -54,9 +63,30 @@ func summarize(s *shared, p *manual.Procedure, lay *layout) *summary {
 	}
 	sum.openings = w.openedInAll()
 	sum.moments = w.fullest()
+	for h, where := range w.taken {
+		sum.taken = append(sum.taken, taken{h, w.fewer(where)})
+	}
+	slices.SortFunc(sum.taken, func(a, b taken) int { return strings.Compare(a.id(), b.id()) })
+	sum.looks = w.looksInAll()
 	w.pack(sum)
 	w.giveBack()
 	return sum
+}
+
+func (t taken) id() string {
+	if t.hold == nil {
+		return ""
+	}
+	return t.hold.ID
+}
+
+// fewer is a function that depends on few conditions of the procedure's own:
+// where it depends on more, it holds where it can.
+func (w *walk) fewer(f fn) fn {
+	if w.inner(f) > fewInside {
+		return w.somehow(f)
+	}
+	return f
 }
 
 // lookAtEnds takes in what the procedure's word is about: what leaves names, its
@@ -149,6 +179,13 @@ func (w *walk) pack(sum *summary) {
 	for i := range sum.needs {
 		n := &sum.needs[i]
 		n.where, n.moved = keep(n.where), keep(n.moved)
+	}
+	for i := range sum.taken {
+		sum.taken[i].where = keep(sum.taken[i].where)
+	}
+	for i := range sum.looks {
+		k := &sum.looks[i]
+		k.dry, k.good = keep(k.dry), keep(k.good)
 	}
 	for i := range sum.openings {
 		o := &sum.openings[i]

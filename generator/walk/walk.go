@@ -205,6 +205,8 @@ type walk struct {
 	lost     map[*manual.Hold][]lostProof
 	undoings []undoing
 	moments  []moment // after each act that locks, also in calls
+	looks    []look
+	taken    map[*manual.Hold]fn // where a hold was taken; of nil, where any may have been
 	deriving bool
 
 	openedBefore bool  // the line under judgement was opened before the procedure began
@@ -219,7 +221,7 @@ func newWalk(s *shared, p *manual.Procedure, lay *layout, free bool) *walk {
 	w := &walk{
 		ledger: newLedger(lay), shared: s, p: p, plan: newPlan(p),
 		leadOf: map[*manual.Phase]guard{}, home: make([]fn, n),
-		firsts: make([]fn, n), faults: map[fault]int{}, lost: map[*manual.Hold][]lostProof{},
+		firsts: make([]fn, n), faults: map[fault]int{}, lost: map[*manual.Hold][]lostProof{}, taken: map[*manual.Hold]fn{},
 	}
 	w.free = free
 	return w

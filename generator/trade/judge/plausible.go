@@ -172,7 +172,7 @@ func plausiblePart(p *manual.Part) []finding.Finding {
 
 func plausibleShop(s *manual.Shop) []finding.Finding {
 	dc, ac := s.Limits.SafeVoltageDC, s.Limits.SafeVoltageAC
-	found := aboveZero(s.At, amount{"safe-voltage-dc", dc}, amount{"safe-voltage-ac", ac}, amount{"lift", s.Limits.Lift})
+	found := aboveZero(s.At, amount{"safe-voltage-dc", dc}, amount{"safe-voltage-ac", ac}, amount{"safe-pressure", s.Limits.SafePressure}, amount{"lift", s.Limits.Lift})
 	for _, v := range []struct {
 		name  string
 		q     quantity.Quantity
