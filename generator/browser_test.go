@@ -21,6 +21,7 @@ import (
 
 	"baybinder/generator"
 	"baybinder/generator/manual"
+	"baybinder/generator/needed"
 )
 
 // The browser tests open the demo manual's site in headless Chromium, from
@@ -33,13 +34,7 @@ var demoDay = manual.Date{Year: 2026, Month: time.May, Day: 4}
 // never ran proves nothing.
 func needs(t testing.TB, ok bool, what string) {
 	t.Helper()
-	if ok {
-		return
-	}
-	if os.Getenv("CI") != "" {
-		t.Fatalf("%s is missing: .ci/test installs it", what)
-	}
-	t.Skipf("%s is missing: bash .ci/test installs it", what)
+	needed.Judge(t, ok, what)
 }
 
 // npmTool is a file of the test tools in .ci/node_modules.

@@ -13,6 +13,7 @@ import (
 
 	"github.com/rogpeppe/go-internal/testscript"
 
+	"baybinder/generator/needed"
 	"baybinder/generator/parallel"
 )
 
@@ -63,7 +64,7 @@ func setup(env *testscript.Env) error {
 func condition(name string) (bool, error) {
 	switch name {
 	case "ci":
-		return os.Getenv("CI") == "true", nil // a judge that is missing fails
+		return needed.InCI(), nil // a judge that is missing fails
 	case "root":
 		return os.Geteuid() == 0, nil // root may read everything
 	}

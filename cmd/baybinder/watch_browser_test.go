@@ -12,6 +12,8 @@ import (
 	"time"
 
 	"github.com/chromedp/chromedp"
+
+	"baybinder/generator/needed"
 )
 
 // tab is a page in headless Chromium.
@@ -39,13 +41,7 @@ func openBrowser(t *testing.T) tab {
 // never ran proves nothing.
 func needs(t *testing.T, ok bool, what string) {
 	t.Helper()
-	switch {
-	case ok:
-	case os.Getenv("CI") != "":
-		t.Fatalf("%s is missing: .ci/test installs it", what)
-	default:
-		t.Skipf("%s is missing: bash .ci/test installs it", what)
-	}
+	needed.Judge(t, ok, what)
 }
 
 func (b tab) open(address string, width int64) {

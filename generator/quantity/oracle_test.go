@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"baybinder/generator/needed"
 	"baybinder/generator/quantity"
 )
 
@@ -78,9 +79,7 @@ func objection(p pair, ours, theirs float64) string {
 func ask(t *testing.T, list []pair) []float64 {
 	t.Helper()
 	path, err := exec.LookPath("units")
-	if err != nil {
-		t.Skip("GNU units is not installed")
-	}
+	needed.Judge(t, err == nil, "GNU units")
 	var in bytes.Buffer
 	for _, p := range list {
 		in.WriteString(p.question())

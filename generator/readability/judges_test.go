@@ -11,6 +11,8 @@ import (
 	"strings"
 	"testing"
 	"unicode/utf8"
+
+	"baybinder/generator/needed"
 )
 
 // The judges: npm's syllable 5.0.1 and flesch 2.0.1, text-readability 1.1.1,
@@ -62,12 +64,7 @@ func ask(t *testing.T, q question) (v verdict) {
 	}
 	_, err = os.Stat(filepath.Join(tools, "text-readability"))
 	node, noNode := exec.LookPath("node")
-	if err != nil || noNode != nil {
-		if os.Getenv("CI") != "" {
-			t.Fatal("the judges of reading are missing: .ci/test installs them")
-		}
-		t.Skip("the judges of reading are missing: bash .ci/test installs them")
-	}
+	needed.Judge(t, err == nil && noNode == nil, "a judge of reading")
 	for _, list := range []*[]string{&q.Words, &q.Spanish, &q.Texts} {
 		*list = append([]string{}, *list...)
 	}

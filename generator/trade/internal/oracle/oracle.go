@@ -6,17 +6,17 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"baybinder/generator/needed"
 )
 
 // Units is what GNU units makes of an expression in a unit, or of a bare number
-// where the unit is "1". The test is skipped where the program is not
-// installed, and fails where it does not answer.
+// where the unit is "1". The test fails where the program does not
+// answer; see needed.Judge for where it is not installed.
 func Units(t testing.TB, expression, unit string) float64 {
 	t.Helper()
 	path, err := exec.LookPath("units")
-	if err != nil {
-		t.Skip("GNU units is not installed")
-	}
+	needed.Judge(t, err == nil, "GNU units")
 	out, err := exec.Command(path, "-q", "-t", "-o", "%.15g", expression, unit).Output()
 	if err != nil {
 		t.Fatalf("units does not compute %s in %s: %v, %s", expression, unit, err, out)
