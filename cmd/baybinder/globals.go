@@ -15,8 +15,9 @@ import (
 
 // globals are the flags of every command.
 type globals struct {
-	Manual string `default:"content" placeholder:"FOLDER" help:"The manual's folder (default: content)."`
-	Today  day    `placeholder:"YYYY-MM-DD" help:"The date that dated rules use (default: the machine's)."`
+	Manual  string      `default:"content" placeholder:"FOLDER" help:"The manual's folder (default: content)."`
+	Version versionFlag `help:"Say which program this is."`
+	Today   day         `placeholder:"YYYY-MM-DD" help:"The date that dated rules use (default: the machine's)."`
 }
 
 // siteFlag is the flag of the commands that write or show the site.

@@ -72,3 +72,19 @@ func TestADrawingMayRunNothing(t *testing.T) {
 		}
 	}
 }
+
+// The server that browse and watch open is guarded.
+func TestTheServerIsGuarded(t *testing.T) {
+	s, err := Open(Options{Folder: site(t, map[string]string{"index.html": "front"})})
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer s.listener.Close()
+	r := httptest.NewRequest("GET", "/", nil)
+	r.Host = "evil.example"
+	w := httptest.NewRecorder()
+	s.server.Handler.ServeHTTP(w, r)
+	if w.Code != http.StatusMisdirectedRequest {
+		t.Errorf("another name is answered with %d", w.Code)
+	}
+}
