@@ -59,6 +59,9 @@ func (t *text) missing(name string) []string {
 		if listName(link.Kind.List) != name || slices.Contains(ids, link.ID) {
 			continue
 		}
+		if t.hasSupply(link) {
+			continue // it is a hazard of the supply that is not listed
+		}
 		if supply, is := link.To.(*manual.Supply); is && !byThePiece(supply) {
 			t.leave(link.At, "%s is used and not listed: write how much into supplies, in %s", supply.ID, supply.Unit)
 			continue
@@ -66,6 +69,12 @@ func (t *text) missing(name string) []string {
 		ids = append(ids, link.ID)
 	}
 	return ids
+}
+
+// hasSupply says that the supply which a link names is in the list.
+func (t *text) hasSupply(link *manual.Link) bool {
+	return link.Kind.List == manual.ListSupplies &&
+		slices.ContainsFunc(t.procedure.Supplies, func(use manual.Use[manual.Supply]) bool { return use.ID == link.ID })
 }
 
 // withSupplied adds the hazards that come with what a link uses, where the list
