@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
 )
 
 // amounts are all amounts in texts, each once, in order, one a line.

@@ -13,7 +13,7 @@ import (
 	cdpbrowser "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/chromedp"
 
-	"baybinder/generator/record"
+	"baybinder/generator/read/record"
 )
 
 // js runs an expression in the page and returns its value.

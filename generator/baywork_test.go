@@ -13,8 +13,8 @@ import (
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 
-	"baybinder/generator/browse"
-	"baybinder/generator/page"
+	"baybinder/generator/command/browse"
+	"baybinder/generator/show/page"
 )
 
 // TestTwoTabsDoNotFight works on one job in two tabs, from file: and over

@@ -20,15 +20,15 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"baybinder/generator"
-	"baybinder/generator/manual"
-	"baybinder/generator/needed"
+	"baybinder/generator/base/needed"
+	"baybinder/generator/model"
 )
 
 // The browser tests open the demo manual's site in headless Chromium, from
 // file: addresses, as a shop PC without a network does.
 
 // demoDay is the scenario's day: the demo is judged as of it.
-var demoDay = manual.Date{Year: 2026, Month: time.May, Day: 4}
+var demoDay = model.Date{Year: 2026, Month: time.May, Day: 4}
 
 // needs skips a test where a tool is missing, and fails it in CI: a judge that
 // never ran proves nothing.

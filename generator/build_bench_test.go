@@ -13,8 +13,8 @@ import (
 	"github.com/yuin/goldmark"
 
 	"baybinder/generator"
+	"baybinder/generator/base/parallel"
 	"baybinder/generator/bigmanual"
-	"baybinder/generator/parallel"
 )
 
 // The benchmarks report the full build as a ratio to the floor of the design:

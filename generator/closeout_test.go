@@ -11,9 +11,9 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"baybinder/generator"
-	"baybinder/generator/manual"
-	"baybinder/generator/omission"
-	"baybinder/generator/page"
+	"baybinder/generator/derive/slips"
+	"baybinder/generator/model"
+	"baybinder/generator/show/page"
 )
 
 func demo(t *testing.T) *generator.Result {
@@ -23,7 +23,7 @@ func demo(t *testing.T) *generator.Result {
 	return r
 }
 
-func procedureOf(t *testing.T, r *generator.Result, id string) *manual.Procedure {
+func procedureOf(t *testing.T, r *generator.Result, id string) *model.Procedure {
 	t.Helper()
 	for _, p := range r.Manual.Procedures {
 		if p.ID == id {
@@ -39,7 +39,7 @@ func procedureOf(t *testing.T, r *generator.Result, id string) *manual.Procedure
 func TestTheEarthingClipIsEasilyMissed(t *testing.T) {
 	r := demo(t)
 	p := procedureOf(t, r, "replace-separator")
-	for _, it := range omission.Of(p, r.Walks.Of(p)) {
+	for _, it := range slips.Of(p, r.Walks.Of(p)) {
 		if it.Number() == "4.3" {
 			if !it.Easily() || !it.Small || !it.Hidden || !it.After {
 				t.Errorf("the earthing clip is not easily missed: %+v", it.Flags)
@@ -61,7 +61,7 @@ func TestSignsOfASmallJob(t *testing.T) {
 		"procedures/small-job.md": "---\ntitle: A small job\nfor: rig\ntools: [spanner, lamp, stand: 2, wrench, socket]\nholds: [settle]\n---\n\n## Strip\n\n1. [Place the stands](place:stand).\n2. [Take the lid off](remove:lid) with the [](tool:socket).\n3. [Free the clip](disconnect:clip) with the [](tool:spanner).\n\n## Refit\n\n1. [Clip the clip on](connect:clip) with the [](tool:spanner).\n2. [Wait](hold:settle).\n3. Look in with the [](tool:lamp).\n4. [Put the lid on](refit:lid); [tighten its bolts](tighten:bolt) with [](tool:socket) and [](tool:wrench).\n5. [Take the stands away](clear:stand).\n",
 	})
 	p := procedureOf(t, r, "small-job")
-	want := map[string]omission.Flags{
+	want := map[string]slips.Flags{
 		"1.1": {Repeats: true},                                              // two stands
 		"1.2": {Different: true},                                            // socket between stand and spanner
 		"1.3": {Small: true},                                                // a clip
@@ -71,7 +71,7 @@ func TestSignsOfASmallJob(t *testing.T) {
 		"2.4": {After: true, Repeats: true, NoTrace: true, Different: true}, // four bolts, no mark
 		"2.5": {After: true, Repeats: true},
 	}
-	for _, it := range omission.Of(p, r.Walks.Of(p)) {
+	for _, it := range slips.Of(p, r.Walks.Of(p)) {
 		if it.Flags != want[it.Number()] {
 			t.Errorf("step %s: %+v, want %+v", it.Number(), it.Flags, want[it.Number()])
 		}

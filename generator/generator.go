@@ -5,27 +5,27 @@ import (
 	"context"
 	"slices"
 
-	"baybinder/generator/bind"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/check"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
-	"baybinder/generator/walk"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/source"
 )
 
 // Options say what to build from, and where to.
 type Options struct {
-	Manual   string      // the manual's folder
-	To       string      // the site's folder
-	Today    manual.Date // the only clock there is
-	Preview  bool        // drafts are published too
-	Readings string      // the folder of the pages that name people; "" for none
+	Manual   string     // the manual's folder
+	To       string     // the site's folder
+	Today    model.Date // the only clock there is
+	Preview  bool       // drafts are published too
+	Readings string     // the folder of the pages that name people; "" for none
 }
 
 // Result is what a run found and wrote.
 type Result struct {
 	Tree          *source.Tree
-	Manual        *manual.Manual
+	Manual        *model.Manual
 	Walks         *walk.Result      // what every step does, and where things stand
 	Findings      []finding.Finding // in their order
 	Pages         int               // pages published

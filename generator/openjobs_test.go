@@ -10,7 +10,7 @@ import (
 
 	"github.com/chromedp/chromedp"
 
-	"baybinder/generator/browse"
+	"baybinder/generator/command/browse"
 )
 
 // age makes every job of the browser's store days older.

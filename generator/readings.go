@@ -10,9 +10,9 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/manual"
-	"baybinder/generator/page"
-	"baybinder/generator/publish"
+	"baybinder/generator/model"
+	"baybinder/generator/show/page"
+	"baybinder/generator/show/publish"
 	"baybinder/theme"
 )
 
@@ -28,7 +28,7 @@ func readingsLeaves(r *page.Readings) []leaf {
 		{"matrix.html", func(w io.Writer) { theme.WriteMatrix(w, r.Matrix()) }},
 		{"procedures/index.html", func(w io.Writer) { theme.WriteProcedureList(w, r.ProcedureIndex()) }},
 	}
-	all = each(all, m.Plans, func(w io.Writer, p *manual.Plan) { theme.WriteAssignment(w, r.Assignment(p)) })
+	all = each(all, m.Plans, func(w io.Writer, p *model.Plan) { theme.WriteAssignment(w, r.Assignment(p)) })
 	for _, p := range m.Plans {
 		all = append(all, leaf{page.PlanMatrixPage(p), func(w io.Writer) { theme.WriteMatrix(w, r.PlanMatrix(p)) }})
 	}

@@ -19,9 +19,9 @@ import (
 
 	"baybinder/generator"
 	"baybinder/generator/bigmanual"
-	"baybinder/generator/issue"
-	"baybinder/generator/manual"
-	"baybinder/generator/training"
+	"baybinder/generator/command/issue"
+	"baybinder/generator/derive/training"
+	"baybinder/generator/model"
 )
 
 // trained is the demo manual with a record: readings that are true, that are
@@ -55,7 +55,7 @@ h-p,H.P.,mechanic foreman trainer,2026-04-27,evening-shift
 // give issues a procedure.
 func give(t *testing.T, folder, day, procedure string) {
 	t.Helper()
-	date, _ := manual.ParseDate(day)
+	date, _ := model.ParseDate(day)
 	r, err := generator.Check(generator.Options{Manual: folder, Today: date})
 	must(t, err)
 	_, err = issue.Run(r.Manual, r.Findings, issue.Order{Folder: folder, Procedure: procedure, Date: date, Reason: "For the test.", Written: "h-p", Checked: "h-p", Readers: "reread"})
@@ -65,7 +65,7 @@ func give(t *testing.T, folder, day, procedure string) {
 // set adds a row to the record.
 func set(t *testing.T, folder, day, row, by string) {
 	t.Helper()
-	date, _ := manual.ParseDate(day)
+	date, _ := model.ParseDate(day)
 	r, err := generator.Check(generator.Options{Manual: folder, Today: date})
 	must(t, err)
 	w := strings.Fields(row)
@@ -87,7 +87,7 @@ func withReadings(t *testing.T, folder string) (site, readings string, r *genera
 }
 
 // names are the people of a manual as a text may name them: by id or by name.
-func names(people []*manual.Person) *regexp.Regexp {
+func names(people []*model.Person) *regexp.Regexp {
 	var words []string
 	for _, p := range people {
 		words = append(words, regexp.QuoteMeta(p.ID), regexp.QuoteMeta(p.Name))

@@ -18,8 +18,8 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"baybinder/generator"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 // played is a job that is clicked through on the demo's pages.
@@ -145,7 +145,7 @@ func TestWholeJobsAreReadBack(t *testing.T) {
 		}
 	}
 	to := filepath.Join(t.TempDir(), "site")
-	r, err := generator.Build(generator.Options{Manual: from, To: to, Today: manual.Date{Year: 2026, Month: time.November, Day: 25}})
+	r, err := generator.Build(generator.Options{Manual: from, To: to, Today: model.Date{Year: 2026, Month: time.November, Day: 25}})
 	must(t, err)
 	for _, f := range r.Findings {
 		t.Errorf("%s: %s [%s]", f.At.Path(), f.Message, f.Code)
@@ -182,7 +182,7 @@ func TestWholeJobsAreReadBack(t *testing.T) {
 	}
 }
 
-func jobNamed(m *manual.Manual, name string) *manual.Job {
+func jobNamed(m *model.Manual, name string) *model.Job {
 	for _, j := range m.Jobs {
 		if j.Name == name {
 			return j
@@ -191,19 +191,19 @@ func jobNamed(m *manual.Manual, name string) *manual.Job {
 	return nil
 }
 
-func holdOf(j *manual.Job, id string) *manual.JobHold {
+func holdOf(j *model.Job, id string) *model.JobHold {
 	for i := range j.Holds {
 		if j.Holds[i].Hold == id {
 			return &j.Holds[i]
 		}
 	}
-	return &manual.JobHold{}
+	return &model.JobHold{}
 }
 
 // TestDemoRecords: the demo's records are free of findings on both days of the
 // scenario, and one of a later day does not count yet.
 func TestDemoRecords(t *testing.T) {
-	for day, want := range map[manual.Date]int{demoDay: 2, {Year: 2026, Month: time.November, Day: 25}: 4, {Year: 2026, Month: time.April, Day: 1}: 0} {
+	for day, want := range map[model.Date]int{demoDay: 2, {Year: 2026, Month: time.November, Day: 25}: 4, {Year: 2026, Month: time.April, Day: 1}: 0} {
 		to := filepath.Join(t.TempDir(), "site")
 		r, err := generator.Build(generator.Options{Manual: "../content", To: to, Today: day})
 		must(t, err)

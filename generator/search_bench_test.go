@@ -12,7 +12,7 @@ import (
 
 	"baybinder/generator"
 	"baybinder/generator/bigmanual"
-	"baybinder/generator/search"
+	"baybinder/generator/show/search"
 )
 
 // typing types a query key by key into the search of a page that was just

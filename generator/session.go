@@ -10,12 +10,12 @@ import (
 	"strings"
 	"sync"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/check"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/page"
-	"baybinder/generator/publish"
-	"baybinder/generator/source"
+	"baybinder/generator/model"
+	"baybinder/generator/read/source"
+	"baybinder/generator/show/page"
+	"baybinder/generator/show/publish"
 	"baybinder/theme"
 )
 
@@ -126,8 +126,8 @@ func (s *Session) Saved(names []string) (*Result, []Saved, error) {
 
 // edit is a procedure that was saved, as it is now and as it was.
 type edit struct {
-	now *manual.Procedure
-	was manual.Procedure
+	now *model.Procedure
+	was model.Procedure
 }
 
 // edits are the procedures that changed since the last good manual; none where
@@ -136,7 +136,7 @@ func (s *Session) edits() []edit {
 	if s.last == nil || len(s.changed) > few {
 		return nil
 	}
-	procedures := map[string]*manual.Procedure{}
+	procedures := map[string]*model.Procedure{}
 	for _, p := range s.last.Manual.Procedures {
 		procedures[p.File.Path] = p
 	}
@@ -195,7 +195,7 @@ func (s *Session) undo(edits []edit) {
 }
 
 // put puts a procedure's page into the site that stands.
-func (s *Session) put(p *manual.Procedure) error {
+func (s *Session) put(p *model.Procedure) error {
 	var out bytes.Buffer
 	theme.WriteProcedure(&out, s.pages.Procedure(p))
 	return publish.Replace(s.o.To, page.PageOf(p), out.Bytes())
@@ -212,7 +212,7 @@ func (e edit) place() string {
 }
 
 // words is a step as it was written.
-func words(s *manual.Step) string {
+func words(s *model.Step) string {
 	var out strings.Builder
 	for _, b := range s.Blocks {
 		out.WriteString(b.At.Text())

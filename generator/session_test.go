@@ -12,7 +12,7 @@ import (
 	"pgregory.net/rapid"
 
 	"baybinder/generator"
-	"baybinder/generator/finding"
+	"baybinder/generator/base/finding"
 )
 
 // writer edits a copy of the demo manual as writers do, at random.

@@ -8,11 +8,11 @@ import (
 	"path/filepath"
 	"sync"
 
-	"baybinder/generator/manual"
-	"baybinder/generator/page"
-	"baybinder/generator/parallel"
-	"baybinder/generator/publish"
-	"baybinder/generator/record"
+	"baybinder/generator/base/parallel"
+	"baybinder/generator/model"
+	"baybinder/generator/read/record"
+	"baybinder/generator/show/page"
+	"baybinder/generator/show/publish"
 	"baybinder/theme"
 )
 
@@ -40,9 +40,9 @@ func leaves(s *page.Site) []leaf {
 	if codes := s.FaultCodes(); codes != nil {
 		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
 	}
-	all = each(all, s.Shown, func(w io.Writer, p *manual.Procedure) { theme.WriteProcedure(w, s.Procedure(p)) })
+	all = each(all, s.Shown, func(w io.Writer, p *model.Procedure) { theme.WriteProcedure(w, s.Procedure(p)) })
 	all = translated(all, s)
-	all = each(all, m.Machines, func(w io.Writer, x *manual.Machine) { theme.WriteMachine(w, s.Machine(x)) })
+	all = each(all, m.Machines, func(w io.Writer, x *model.Machine) { theme.WriteMachine(w, s.Machine(x)) })
 	for _, j := range s.Counted() {
 		name := s.RecordPageOf(j)
 		all = append(all, leaf{name, func(w io.Writer) { theme.WriteRecord(w, s.Record(s.RecordFrame(name, j), j, false)) }})
@@ -52,12 +52,12 @@ func leaves(s *page.Site) []leaf {
 			leaf{page.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.TorqueCard(x)) }},
 			leaf{page.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.FluidCard(x)) }})
 	}
-	all = each(all, m.Plans, func(w io.Writer, p *manual.Plan) { theme.WriteAssignment(w, s.Assignment(p)) })
-	all = each(all, m.Tools, func(w io.Writer, t *manual.Tool) { theme.WriteEntry(w, s.Tool(t)) })
-	all = each(all, m.Supplies, func(w io.Writer, u *manual.Supply) { theme.WriteEntry(w, s.Supply(u)) })
-	all = each(all, m.Hazards, func(w io.Writer, h *manual.Hazard) { theme.WriteEntry(w, s.Hazard(h)) })
-	all = each(all, m.Holds, func(w io.Writer, h *manual.Hold) { theme.WriteEntry(w, s.Hold(h)) })
-	return each(all, m.Roles, func(w io.Writer, r *manual.Role) { theme.WriteEntry(w, s.Role(r)) })
+	all = each(all, m.Plans, func(w io.Writer, p *model.Plan) { theme.WriteAssignment(w, s.Assignment(p)) })
+	all = each(all, m.Tools, func(w io.Writer, t *model.Tool) { theme.WriteEntry(w, s.Tool(t)) })
+	all = each(all, m.Supplies, func(w io.Writer, u *model.Supply) { theme.WriteEntry(w, s.Supply(u)) })
+	all = each(all, m.Hazards, func(w io.Writer, h *model.Hazard) { theme.WriteEntry(w, s.Hazard(h)) })
+	all = each(all, m.Holds, func(w io.Writer, h *model.Hold) { theme.WriteEntry(w, s.Hold(h)) })
+	return each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.Role(r)) })
 }
 
 // translated are the procedures' pages in the shop's other languages.
@@ -77,7 +77,7 @@ func translated(all []leaf, s *page.Site) []leaf {
 
 func each[T any, P interface {
 	*T
-	manual.Named
+	model.Named
 }](all []leaf, list []P, write func(io.Writer, P)) []leaf {
 	for _, n := range list {
 		all = append(all, leaf{page.PageOf(n), func(w io.Writer) { write(w, n) }})

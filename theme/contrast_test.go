@@ -11,7 +11,7 @@ import (
 	"strings"
 	"testing"
 
-	"baybinder/generator/needed"
+	"baybinder/generator/base/needed"
 )
 
 // luminance is the relative luminance of a colour like #1a2b3c (WCAG 2.2,

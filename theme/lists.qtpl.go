@@ -6,7 +6,7 @@
 
 package theme
 
-import "baybinder/generator/page"
+import "baybinder/generator/show/page"
 
 import "baybinder/theme/words"
 

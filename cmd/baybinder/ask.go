@@ -5,9 +5,9 @@ import (
 	"fmt"
 
 	"baybinder/generator"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/nearest"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/model"
 )
 
 // asked is what the commands share that answer about one procedure.
@@ -17,7 +17,7 @@ type asked struct {
 }
 
 // read reads the manual and finds the procedure.
-func (a *asked) read(g *globals) (*generator.Result, *manual.Procedure, error) {
+func (a *asked) read(g *globals) (*generator.Result, *model.Procedure, error) {
 	r, err := generator.Check(g.options())
 	if err != nil {
 		return nil, nil, err
@@ -26,7 +26,7 @@ func (a *asked) read(g *globals) (*generator.Result, *manual.Procedure, error) {
 	return r, p, err
 }
 
-func inFile(list []finding.Finding, p *manual.Procedure) []finding.Finding {
+func inFile(list []finding.Finding, p *model.Procedure) []finding.Finding {
 	var in []finding.Finding
 	for _, f := range list {
 		if f.At.File == p.File {
@@ -37,9 +37,9 @@ func inFile(list []finding.Finding, p *manual.Procedure) []finding.Finding {
 }
 
 // procedureNamed finds a procedure by its id, or by one that it had before.
-func procedureNamed(m *manual.Manual, id string) (*manual.Procedure, error) {
+func procedureNamed(m *model.Manual, id string) (*model.Procedure, error) {
 	var ids []string
-	var renamed *manual.Procedure
+	var renamed *model.Procedure
 	for _, p := range m.Procedures {
 		if p.ID == id {
 			return p, nil

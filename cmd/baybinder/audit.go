@@ -5,9 +5,9 @@ import (
 	"strings"
 
 	"baybinder/generator"
-	"baybinder/generator/manual"
-	"baybinder/generator/record"
-	"baybinder/generator/training"
+	"baybinder/generator/derive/training"
+	"baybinder/generator/model"
+	"baybinder/generator/read/record"
 )
 
 type auditCommand struct {
@@ -38,7 +38,7 @@ func (c *auditCommand) Run(g *globals, d *desk) error {
 		if err != nil {
 			return err
 		}
-		list = []*manual.Procedure{p}
+		list = []*model.Procedure{p}
 	}
 	hall := training.NewHall(r.Manual, o.Today)
 	var accounts []training.Account
@@ -61,7 +61,7 @@ func (c *auditCommand) Run(g *globals, d *desk) error {
 
 // accounts tells one line a procedure; a draft that nothing was recorded of, and
 // that no job was done by, is left out.
-func (d *desk) accounts(list []training.Account, today manual.Date) {
+func (d *desk) accounts(list []training.Account, today model.Date) {
 	d.say("On %s:", today)
 	for _, a := range list {
 		if a.Stood == nil && len(a.Deeds) == 0 && len(a.Jobs) == 0 && !a.Procedure.Issued() {
@@ -90,7 +90,7 @@ func stood(a training.Account) string {
 }
 
 // account tells all of one procedure.
-func (d *desk) account(a training.Account, today manual.Date) {
+func (d *desk) account(a training.Account, today model.Date) {
 	d.say("%s (%s) on %s: %s", a.Procedure.Label(), a.Procedure.ID, today, stood(a))
 	if r := a.Stood; r != nil {
 		d.say("  reason: %s", r.Reason)
@@ -137,7 +137,7 @@ func useLine(use record.Use) string {
 }
 
 // typedName is who did a job, on one line.
-func typedName(j *manual.Job) string { return strings.Join(strings.Fields(j.Worker), " ") }
+func typedName(j *model.Job) string { return strings.Join(strings.Fields(j.Worker), " ") }
 
 func doneWith(use record.Use) string {
 	line := "before any revision was issued"
@@ -161,7 +161,7 @@ func doneWith(use record.Use) string {
 }
 
 // unitOf is the serial number of a job's unit, else the options that it has.
-func unitOf(j *manual.Job) string {
+func unitOf(j *model.Job) string {
 	if j.Unit.Serial == "" && len(j.Unit.Options) > 0 {
 		return "with " + strings.Join(j.Unit.Options, " and ")
 	}

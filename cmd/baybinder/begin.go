@@ -4,8 +4,8 @@ import (
 	"path/filepath"
 	"strings"
 
-	"baybinder/generator/begin"
-	"baybinder/generator/schema"
+	"baybinder/generator/command/begin"
+	"baybinder/generator/command/schema"
 )
 
 type beginCommand struct {

@@ -6,7 +6,7 @@ import (
 	"os/signal"
 	"syscall"
 
-	"baybinder/generator/browse"
+	"baybinder/generator/command/browse"
 )
 
 type browseCommand struct {

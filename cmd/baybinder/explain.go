@@ -4,13 +4,13 @@ import (
 	"fmt"
 	"strings"
 
-	"baybinder/generator/bind"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
 	"baybinder/generator/check"
-	"baybinder/generator/decode"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/nearest"
-	"baybinder/generator/syntax"
+	"baybinder/generator/model"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/decode"
+	"baybinder/generator/read/syntax"
 )
 
 type explainCommand struct {
@@ -99,7 +99,7 @@ func (d *desk) listRules() {
 
 func (d *desk) listKinds() {
 	d.say("A link is written [words](kind:id).\n")
-	for _, k := range manual.Kinds {
+	for _, k := range model.Kinds {
 		d.say("  %-12s %s", k.Name+":", k.Says)
 	}
 }

@@ -9,8 +9,8 @@ import (
 	"time"
 
 	"baybinder/generator"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 // globals are the flags of every command.
@@ -26,11 +26,11 @@ type siteFlag struct {
 }
 
 // day is a date on the command line.
-type day struct{ manual.Date }
+type day struct{ model.Date }
 
 // UnmarshalText reads 2026-03-02.
 func (d *day) UnmarshalText(text []byte) error {
-	date, ok := manual.ParseDate(string(text))
+	date, ok := model.ParseDate(string(text))
 	if !ok {
 		return fmt.Errorf("%q is not a day of the calendar: write it as 2026-03-02", text)
 	}
@@ -42,7 +42,7 @@ func (d *day) UnmarshalText(text []byte) error {
 func (g *globals) options() generator.Options {
 	today := g.Today.Date
 	if today.IsZero() {
-		today = manual.DateOf(time.Now())
+		today = model.DateOf(time.Now())
 	}
 	return generator.Options{Manual: g.Manual, Today: today}
 }

@@ -4,8 +4,8 @@ import (
 	"slices"
 
 	"baybinder/generator"
-	"baybinder/generator/issue"
-	"baybinder/generator/training"
+	"baybinder/generator/command/issue"
+	"baybinder/generator/derive/training"
 )
 
 type issueCommand struct {

@@ -6,9 +6,9 @@ import (
 	"strconv"
 	"strings"
 
-	"baybinder/generator/kit"
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/derive/kit"
+	"baybinder/generator/model"
 )
 
 type kitCommand struct{ asked }
@@ -40,7 +40,7 @@ func (c *kitCommand) Run(g *globals, d *desk) error {
 // item is a thing to fetch.
 type item struct {
 	kind         string // tool, gear or supply
-	thing        manual.Named
+	thing        model.Named
 	amount, unit string // "" where none is written; a unit only where it is not pieces
 	kept         string
 }
@@ -117,7 +117,7 @@ func gearOf(items []item) []string {
 	return out
 }
 
-func labels[T manual.Named](list []T) []string {
+func labels[T model.Named](list []T) []string {
 	var out []string
 	for _, n := range list {
 		out = append(out, n.Label())

@@ -8,10 +8,10 @@ import (
 	"strings"
 	"text/tabwriter"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
-	"baybinder/generator/schedule"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/derive/schedule"
+	"baybinder/generator/model"
 )
 
 type timesCommand struct{ asked }
@@ -81,7 +81,7 @@ func (d *desk) waits(plan *schedule.Plan) {
 	for _, w := range plan.LongWaits() {
 		name := ""
 		for _, l := range w.Step.Links {
-			if h, is := l.To.(*manual.Hold); is && h.Kind == "wait" {
+			if h, is := l.To.(*model.Hold); is && h.Kind == "wait" {
 				name = " (" + h.Label() + ")"
 			}
 		}
@@ -102,7 +102,7 @@ func (d *desk) moves(moves []schedule.Move) {
 	d.say("Whether it is safe there is for the writer to say, at the machine.")
 }
 
-func numbers(steps []*manual.Step) string {
+func numbers(steps []*model.Step) string {
 	var out []string
 	for _, s := range steps {
 		out = append(out, s.Number)

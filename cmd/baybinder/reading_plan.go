@@ -5,8 +5,8 @@ import (
 	"strings"
 
 	"baybinder/generator"
-	"baybinder/generator/manual"
-	"baybinder/generator/training"
+	"baybinder/generator/derive/training"
+	"baybinder/generator/model"
 )
 
 type planCommand struct {
@@ -58,7 +58,7 @@ func actsOf(r training.Reading) string {
 }
 
 // course tells who may witness, which roles the plan gives, and who is in it.
-func (d *desk) course(hall *training.Hall, m *manual.Manual, plan *manual.Plan) {
+func (d *desk) course(hall *training.Hall, m *model.Manual, plan *model.Plan) {
 	if len(plan.Perform) > 0 {
 		witnesses := strings.Join(labels(hall.Witnesses(plan)), ", ")
 		if witnesses == "" {
@@ -78,7 +78,7 @@ func (d *desk) course(hall *training.Hall, m *manual.Manual, plan *manual.Plan) 
 	}
 }
 
-func rolesOf(refs []manual.Ref[manual.Role]) string {
+func rolesOf(refs []model.Ref[model.Role]) string {
 	var names []string
 	for _, r := range refs {
 		if r.To != nil {
@@ -88,7 +88,7 @@ func rolesOf(refs []manual.Ref[manual.Role]) string {
 	return strings.Join(names, ", ")
 }
 
-func doneOn(days []manual.Date) string {
+func doneOn(days []model.Date) string {
 	if len(days) == 0 {
 		return "not finished"
 	}

@@ -6,9 +6,9 @@ import (
 	"strings"
 
 	"baybinder/generator"
-	"baybinder/generator/manual"
-	"baybinder/generator/nearest"
-	"baybinder/generator/training"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/derive/training"
+	"baybinder/generator/model"
 )
 
 type readingsCommand struct {
@@ -144,7 +144,7 @@ func someOf(names []string) string {
 	return strings.Join(names, ", ")
 }
 
-func personNamed(m *manual.Manual, id string) (*manual.Person, error) {
+func personNamed(m *model.Manual, id string) (*model.Person, error) {
 	var ids []string
 	for _, p := range m.People {
 		if p.ID == id {

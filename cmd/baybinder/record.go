@@ -2,8 +2,8 @@ package main
 
 import (
 	"baybinder/generator"
-	"baybinder/generator/manual"
-	"baybinder/generator/training"
+	"baybinder/generator/derive/training"
+	"baybinder/generator/model"
 )
 
 type recordCommand struct {
@@ -45,7 +45,7 @@ func (c *recordCommand) Run(g *globals, d *desk) error {
 	return nil
 }
 
-func gained(plan *manual.Plan) string {
+func gained(plan *model.Plan) string {
 	if roles := rolesOf(plan.Gives); roles != "" {
 		return " The role gained: " + roles + "."
 	}

@@ -4,7 +4,7 @@ import (
 	"path/filepath"
 	"strings"
 
-	"baybinder/generator/rename"
+	"baybinder/generator/command/rename"
 )
 
 type renameCommand struct {

@@ -2,8 +2,8 @@ package main
 
 import (
 	"baybinder/generator"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/check"
-	"baybinder/generator/finding"
 )
 
 // findings tells of what was found, for people.

@@ -11,7 +11,7 @@ import (
 
 	"github.com/alecthomas/kong"
 
-	"baybinder/generator/parallel"
+	"baybinder/generator/base/parallel"
 )
 
 // How the program ends.

@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"path/filepath"
 
-	"baybinder/generator/nearest"
-	"baybinder/generator/schema"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/command/schema"
 )
 
 type schemaCommand struct {

@@ -13,8 +13,8 @@ import (
 
 	"github.com/rogpeppe/go-internal/testscript"
 
-	"baybinder/generator/needed"
-	"baybinder/generator/parallel"
+	"baybinder/generator/base/needed"
+	"baybinder/generator/base/parallel"
 )
 
 // TestMain lets the scripts run the program as a command of its own. faulty is

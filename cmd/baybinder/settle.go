@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"path/filepath"
 
-	"baybinder/generator/settle"
+	"baybinder/generator/command/settle"
 )
 
 type settleCommand struct {

@@ -7,9 +7,9 @@ import (
 	"strconv"
 	"strings"
 
-	"baybinder/generator/manual"
-	"baybinder/generator/nearest"
-	"baybinder/generator/walk"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
 )
 
 type standCommand struct {
@@ -58,7 +58,7 @@ func (c *standCommand) Run(g *globals, d *desk) error {
 }
 
 // stepNamed finds a step by its number or name; "" is the end, and gives nil.
-func stepNamed(p *manual.Procedure, name string) (*manual.Step, error) {
+func stepNamed(p *model.Procedure, name string) (*model.Step, error) {
 	if name == "" {
 		return nil, nil
 	}
@@ -75,7 +75,7 @@ func stepNamed(p *manual.Procedure, name string) (*manual.Step, error) {
 // nearestStep is the number or name of the step that was probably meant. Of a
 // number that there is not it is the last one before it: 5.1 for 5.1.3, which
 // is a step that a reverse: makes.
-func nearestStep(p *manual.Procedure, name string) string {
+func nearestStep(p *model.Procedure, name string) string {
 	var names []string
 	before := ""
 	for _, s := range p.Steps {

@@ -7,14 +7,14 @@ import (
 	"strings"
 
 	"baybinder/generator"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 // whole says, before an answer about a procedure, what in the manual could not
 // be read. Where the answer is made of that it is refused: a list of gear that
 // lacks what a broken register holds looks like a whole one.
-func (d *desk) whole(r *generator.Result, p *manual.Procedure) error {
+func (d *desk) whole(r *generator.Result, p *model.Procedure) error {
 	from := sources(p)
 	if in := slices.DeleteFunc(unread(r.Findings, true), func(name string) bool { return !from(name) }); len(in) > 0 {
 		d.note("Something in %s could not be read, and what is asked for is made of it: nothing is said, as it would lack that. baybinder check says what to mend.", listed(in))
@@ -27,7 +27,7 @@ func (d *desk) whole(r *generator.Result, p *manual.Procedure) error {
 }
 
 // rests says beside an answer that it rests on texts that have errors.
-func (d *desk) rests(r *generator.Result, p *manual.Procedure) {
+func (d *desk) rests(r *generator.Result, p *model.Procedure) {
 	for _, q := range reached(p) {
 		if n := finding.Errors(inFile(r.Findings, q)); n > 0 {
 			d.note("%s has %s, and what is said here rests on it: baybinder check tells them.", q.File.Path, count(n, "error"))
@@ -57,7 +57,7 @@ func unread(list []finding.Finding, drafts bool) []string {
 // sources says which files an answer about a procedure is made of: its own and
 // those of what it performs, their machines, the registers and the shop's.
 // Texts in other languages are not.
-func sources(p *manual.Procedure) func(name string) bool {
+func sources(p *model.Procedure) func(name string) bool {
 	own := map[string]bool{"shop.yaml": true, "shop.yml": true}
 	for _, q := range reached(p) {
 		own[q.File.Path] = true
@@ -74,16 +74,16 @@ func sources(p *manual.Procedure) func(name string) bool {
 
 // performsUnknown says that a procedure performs one that could not be found:
 // it may be in a file that could not be read.
-func performsUnknown(p *manual.Procedure) bool {
-	return slices.ContainsFunc(p.Calls, func(l *manual.Link) bool { return l.To == nil })
+func performsUnknown(p *model.Procedure) bool {
+	return slices.ContainsFunc(p.Calls, func(l *model.Link) bool { return l.To == nil })
 }
 
 // reached are a procedure and all that it performs.
-func reached(p *manual.Procedure) []*manual.Procedure {
-	out, seen := []*manual.Procedure{p}, map[*manual.Procedure]bool{p: true}
+func reached(p *model.Procedure) []*model.Procedure {
+	out, seen := []*model.Procedure{p}, map[*model.Procedure]bool{p: true}
 	for i := 0; i < len(out); i++ {
 		for _, call := range out[i].Calls {
-			if to, is := call.To.(*manual.Procedure); is && !seen[to] {
+			if to, is := call.To.(*model.Procedure); is && !seen[to] {
 				seen[to] = true
 				out = append(out, to)
 			}

@@ -10,10 +10,10 @@ import (
 	"syscall"
 
 	"baybinder/generator"
-	"baybinder/generator/browse"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/check"
-	"baybinder/generator/finding"
-	"baybinder/generator/watch"
+	"baybinder/generator/command/browse"
+	"baybinder/generator/command/watch"
 )
 
 type watchCommand struct {

@@ -13,7 +13,7 @@ import (
 
 	"github.com/chromedp/chromedp"
 
-	"baybinder/generator/needed"
+	"baybinder/generator/base/needed"
 )
 
 // tab is a page in headless Chromium.

@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"baybinder/generator"
-	"baybinder/generator/training"
+	"baybinder/generator/derive/training"
 )
 
 type whoCommand struct {

@@ -5,7 +5,7 @@ import (
 	"math/rand/v2"
 	"strings"
 
-	"baybinder/generator/search"
+	"baybinder/generator/show/search"
 )
 
 // Vocabulary is n invented words of three syllables.

@@ -4,15 +4,15 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/decode"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
 )
 
 // accept takes out the advice that a writer weighed and does not follow. An
 // acceptance without a reason accepts nothing; one that takes nothing out is
 // told, so that it does not hide what comes later.
-func accept(p *manual.Procedure, list []finding.Finding) []finding.Finding {
+func accept(p *model.Procedure, list []finding.Finding) []finding.Finding {
 	for _, a := range p.Accepts {
 		if strings.TrimSpace(a.Because) == "" {
 			list = append(list, decode.MissingField.At(a.At, "this acceptance has no because").
@@ -33,8 +33,8 @@ func accept(p *manual.Procedure, list []finding.Finding) []finding.Finding {
 }
 
 // standsIn says whether a finding stands in a step's own text.
-func standsIn(f finding.Finding, s *manual.Step) bool {
-	return slices.ContainsFunc(s.Blocks, func(b manual.Block) bool {
+func standsIn(f finding.Finding, s *model.Step) bool {
+	return slices.ContainsFunc(s.Blocks, func(b model.Block) bool {
 		return f.At.Start >= b.At.Start && f.At.Start <= b.At.End
 	})
 }

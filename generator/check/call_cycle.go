@@ -3,8 +3,8 @@ package check
 import (
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var callCycle = finding.Rule{
@@ -19,7 +19,7 @@ func runCallCycle(c *Context) []finding.Finding {
 	g := callGraphOf(c.Manual.Procedures)
 	for _, p := range c.Manual.Procedures {
 		for _, link := range g.calls[p] {
-			callee := link.To.(*manual.Procedure)
+			callee := link.To.(*model.Procedure)
 			if g.ring[p] != g.ring[callee] {
 				continue
 			}
@@ -37,7 +37,7 @@ func runCallCycle(c *Context) []finding.Finding {
 
 // byWayOf names the procedures that a ring goes through, from the one that is
 // performed here to the one that performs p again.
-func byWayOf(callee *manual.Procedure, back []*manual.Link) string {
+func byWayOf(callee *model.Procedure, back []*model.Link) string {
 	if len(back) == 0 {
 		return ""
 	}

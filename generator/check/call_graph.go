@@ -3,22 +3,22 @@ package check
 import (
 	"slices"
 
-	"baybinder/generator/manual"
+	"baybinder/generator/model"
 )
 
 // callGraph is what performs what. Two procedures have the same ring where
 // each performs the other, by whatever way.
 type callGraph struct {
-	calls map[*manual.Procedure][]*manual.Link
-	ring  map[*manual.Procedure]int
+	calls map[*model.Procedure][]*model.Link
+	ring  map[*model.Procedure]int
 }
 
-func callGraphOf(procedures []*manual.Procedure) *callGraph {
-	g := &callGraph{calls: map[*manual.Procedure][]*manual.Link{}, ring: map[*manual.Procedure]int{}}
+func callGraphOf(procedures []*model.Procedure) *callGraph {
+	g := &callGraph{calls: map[*model.Procedure][]*model.Link{}, ring: map[*model.Procedure]int{}}
 	for _, p := range procedures {
 		g.calls[p] = callsOf(p)
 	}
-	t := &tarjan{callGraph: g, index: map[*manual.Procedure]int{}, low: map[*manual.Procedure]int{}}
+	t := &tarjan{callGraph: g, index: map[*model.Procedure]int{}, low: map[*model.Procedure]int{}}
 	for _, p := range procedures {
 		if t.index[p] == 0 {
 			t.visit(p)
@@ -31,17 +31,17 @@ func callGraphOf(procedures []*manual.Procedure) *callGraph {
 // linear graph algorithms", SIAM J. Comput. 1, 1972).
 type tarjan struct {
 	*callGraph
-	index, low map[*manual.Procedure]int // from 1, in the order of the visits
-	stack      []*manual.Procedure
+	index, low map[*model.Procedure]int // from 1, in the order of the visits
+	stack      []*model.Procedure
 	rings      int
 }
 
-func (t *tarjan) visit(p *manual.Procedure) {
+func (t *tarjan) visit(p *model.Procedure) {
 	t.index[p] = len(t.index) + 1
 	t.low[p] = t.index[p]
 	t.stack = append(t.stack, p)
 	for _, link := range t.calls[p] {
-		callee := link.To.(*manual.Procedure)
+		callee := link.To.(*model.Procedure)
 		switch {
 		case t.index[callee] == 0:
 			t.visit(callee)
@@ -56,7 +56,7 @@ func (t *tarjan) visit(p *manual.Procedure) {
 }
 
 // close takes a whole ring off the stack, p last.
-func (t *tarjan) close(p *manual.Procedure) {
+func (t *tarjan) close(p *model.Procedure) {
 	t.rings++
 	for {
 		last := t.stack[len(t.stack)-1]
@@ -70,15 +70,15 @@ func (t *tarjan) close(p *manual.Procedure) {
 
 // way is a shortest list of calls that leads from one procedure to another of
 // the same ring; none where they are the same.
-func (g *callGraph) way(from, to *manual.Procedure) []*manual.Link {
-	came := map[*manual.Procedure][]*manual.Link{from: {}}
-	for queue := []*manual.Procedure{from}; len(queue) > 0; queue = queue[1:] {
+func (g *callGraph) way(from, to *model.Procedure) []*model.Link {
+	came := map[*model.Procedure][]*model.Link{from: {}}
+	for queue := []*model.Procedure{from}; len(queue) > 0; queue = queue[1:] {
 		p := queue[0]
 		if p == to {
 			break
 		}
 		for _, link := range g.calls[p] {
-			callee := link.To.(*manual.Procedure)
+			callee := link.To.(*model.Procedure)
 			if _, been := came[callee]; !been && g.ring[callee] == g.ring[from] {
 				came[callee] = append(slices.Clone(came[p]), link)
 				queue = append(queue, callee)

@@ -1,8 +1,8 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var callsDraft = finding.Rule{
@@ -12,13 +12,13 @@ var callsDraft = finding.Rule{
 	Mend:  "Issue the draft, perform what stands instead, or make this procedure a draft until the other is ready.",
 }
 
-func runCallsDraft(_ *Context, p *manual.Procedure) []finding.Finding {
+func runCallsDraft(_ *Context, p *model.Procedure) []finding.Finding {
 	if unread(p) || p.Status == "retired" {
 		return nil
 	}
 	var found []finding.Finding
 	for _, link := range callsOf(p) {
-		callee := link.To.(*manual.Procedure)
+		callee := link.To.(*model.Procedure)
 		switch {
 		case callee.Draft() && p.Issued():
 			found = append(found, callsDraft.At(link.At, "%s is a draft, and this procedure is issued", callee.Label()).
@@ -32,7 +32,7 @@ func runCallsDraft(_ *Context, p *manual.Procedure) []finding.Finding {
 	return found
 }
 
-func standsInstead(retired *manual.Procedure) string {
+func standsInstead(retired *model.Procedure) string {
 	if retired.Instead.ID != "" {
 		return "perform what stands instead: do:" + retired.Instead.ID
 	}
@@ -41,10 +41,10 @@ func standsInstead(retired *manual.Procedure) string {
 
 // callsOf are the do: links of a procedure's steps, those that act only at the
 // refit among them.
-func callsOf(p *manual.Procedure) []*manual.Link {
-	var calls []*manual.Link
+func callsOf(p *model.Procedure) []*model.Link {
+	var calls []*model.Link
 	for _, link := range uses(p) {
-		if link.Kind.Act == manual.Call && !link.Bad {
+		if link.Kind.Act == model.Call && !link.Bad {
 			calls = append(calls, link)
 		}
 	}

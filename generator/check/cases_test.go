@@ -7,11 +7,11 @@ import (
 	"strings"
 	"testing"
 
-	"baybinder/generator/bind"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
-	"baybinder/generator/walk"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/source"
 )
 
 // Every seeded fault is found at its place and nothing else is; the mended
@@ -48,7 +48,7 @@ func findIn(files map[string]string) []finding.Finding {
 		files["shop.yaml"] = "title: Test shop\n"
 	}
 	m, unbound := bind.Manual(source.FromText(files))
-	context := &Context{Manual: m, Today: manual.Date{Year: 2026, Month: 11, Day: 25}}
+	context := &Context{Manual: m, Today: model.Date{Year: 2026, Month: 11, Day: 25}}
 	found := slices.Concat(unbound, walk.All(m).Findings(m), Run(context))
 	return finding.Sort(Soften(m, found))
 }

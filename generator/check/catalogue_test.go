@@ -6,7 +6,7 @@ import (
 	"testing"
 	"unicode"
 
-	"baybinder/generator/finding"
+	"baybinder/generator/base/finding"
 )
 
 // formCodes are the codes of the format's table of findings that are looked

@@ -3,9 +3,9 @@ package check
 import (
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/fingerprint"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/fingerprint"
 )
 
 var changedSinceIssue = finding.Rule{
@@ -41,15 +41,15 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 // changedBelow advises where what a procedure performs was issued anew since the
 // procedure was, and its readers were to know: whoever walked the whole job
 // through walked another.
-func changedBelow(all map[*manual.Procedure][]*manual.Revision, book *fingerprint.Book, p *manual.Procedure, r *manual.Revision) []finding.Finding {
+func changedBelow(all map[*model.Procedure][]*model.Revision, book *fingerprint.Book, p *model.Procedure, r *model.Revision) []finding.Finding {
 	was, kept := fingerprint.Kept(r)
 	if !kept {
 		return nil
 	}
 	var found []finding.Finding
-	told := map[*manual.Procedure]bool{}
+	told := map[*model.Procedure]bool{}
 	for _, link := range p.Calls {
-		callee, is := link.To.(*manual.Procedure)
+		callee, is := link.To.(*model.Procedure)
 		if !is || told[callee] {
 			continue
 		}
@@ -69,8 +69,8 @@ func changedBelow(all map[*manual.Procedure][]*manual.Revision, book *fingerprin
 
 // newsOf is the last revision after the one of a fingerprint of which readers
 // were to know; nil where there is none, or no revision has the fingerprint.
-func newsOf(list []*manual.Revision, print string) *manual.Revision {
-	var news *manual.Revision
+func newsOf(list []*model.Revision, print string) *model.Revision {
+	var news *model.Revision
 	known := false
 	for _, r := range list {
 		switch {
@@ -86,7 +86,7 @@ func newsOf(list []*manual.Revision, print string) *manual.Revision {
 // shownChanges is how many changes a finding tells of.
 const shownChanges = 2
 
-func whatChanged(book *fingerprint.Book, p *manual.Procedure, r *manual.Revision) string {
+func whatChanged(book *fingerprint.Book, p *model.Procedure, r *model.Revision) string {
 	was, kept := fingerprint.Kept(r)
 	if !kept {
 		return "its fingerprint is " + book.Of(p) + ", and the words of the revision are not in revisions/ as they were"
@@ -99,8 +99,8 @@ func whatChanged(book *fingerprint.Book, p *manual.Procedure, r *manual.Revision
 }
 
 // revisionsOf are the revisions of each procedure that has one, by date.
-func revisionsOf(m *manual.Manual) map[*manual.Procedure][]*manual.Revision {
-	all := map[*manual.Procedure][]*manual.Revision{}
+func revisionsOf(m *model.Manual) map[*model.Procedure][]*model.Revision {
+	all := map[*model.Procedure][]*model.Revision{}
 	for i := range m.Revisions {
 		if to := m.Revisions[i].Procedure.To; to != nil {
 			all[to] = append(all[to], &m.Revisions[i])
@@ -110,8 +110,8 @@ func revisionsOf(m *manual.Manual) map[*manual.Procedure][]*manual.Revision {
 }
 
 // lastRevisions is the last issued revision of each procedure that has one.
-func lastRevisions(m *manual.Manual) map[*manual.Procedure]*manual.Revision {
-	last := map[*manual.Procedure]*manual.Revision{}
+func lastRevisions(m *model.Manual) map[*model.Procedure]*model.Revision {
+	last := map[*model.Procedure]*model.Revision{}
 	for i := range m.Revisions {
 		if to := m.Revisions[i].Procedure.To; to != nil {
 			last[to] = &m.Revisions[i]

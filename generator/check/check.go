@@ -9,15 +9,15 @@ import (
 	"cmp"
 	"slices"
 
-	"baybinder/generator/bind"
-	"baybinder/generator/decode"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/parallel"
-	"baybinder/generator/syntax"
-	"baybinder/generator/trade/judge"
-	"baybinder/generator/training"
-	"baybinder/generator/walk"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/parallel"
+	"baybinder/generator/check/numbers"
+	"baybinder/generator/derive/training"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/decode"
+	"baybinder/generator/read/syntax"
 )
 
 // Rule is one rule over a bound manual. It has one of the three functions. Two
@@ -26,16 +26,16 @@ import (
 //	Rule: &decode.MissingField
 type Rule struct {
 	*finding.Rule
-	Translations bool                                                    // translations are looked at too
-	Manual       func(c *Context) []finding.Finding                      // over the whole manual
-	Procedure    func(c *Context, p *manual.Procedure) []finding.Finding // over each procedure, some at once
-	Text         func(w *writing, text []sentence) []finding.Finding     // over each text of a step that tells what to do
+	Translations bool                                                   // translations are looked at too
+	Manual       func(c *Context) []finding.Finding                     // over the whole manual
+	Procedure    func(c *Context, p *model.Procedure) []finding.Finding // over each procedure, some at once
+	Text         func(w *writing, text []sentence) []finding.Finding    // over each text of a step that tells what to do
 }
 
 // Context is what a rule may know besides the procedure.
 type Context struct {
-	Manual  *manual.Manual
-	Today   manual.Date
+	Manual  *model.Manual
+	Today   model.Date
 	Preview bool // the site is marked as a preview: what is not issued may stand in it
 
 	trained *training.Hall
@@ -55,7 +55,7 @@ var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazard
 
 // Catalogue is everything that is looked for, by code.
 func Catalogue() []*finding.Rule {
-	all := slices.Concat(syntax.Rules(), decode.Rules(), bind.Rules(), walk.Rules(), judge.Rules())
+	all := slices.Concat(syntax.Rules(), decode.Rules(), bind.Rules(), walk.Rules(), numbers.Rules())
 	for _, r := range rules {
 		if !slices.Contains(all, r.Rule) {
 			all = append(all, r.Rule)
@@ -79,7 +79,7 @@ func Run(c *Context) []finding.Finding {
 // Whole looks for what takes the whole manual to see, or stands in no
 // procedure.
 func Whole(c *Context) []finding.Finding {
-	list := slices.Concat(judge.Registers(c.Manual), judge.Calibration(c.Manual, c.Today))
+	list := slices.Concat(numbers.Registers(c.Manual), numbers.Calibration(c.Manual, c.Today))
 	for _, r := range rules {
 		if r.Manual != nil {
 			list = append(list, r.Manual(c)...)
@@ -97,8 +97,8 @@ func Procedures(c *Context) []finding.Finding {
 }
 
 // Procedure looks through one procedure or translation.
-func Procedure(c *Context, p *manual.Procedure) []finding.Finding {
-	list := judge.Procedure(c.Manual, p)
+func Procedure(c *Context, p *model.Procedure) []finding.Finding {
+	list := numbers.Procedure(c.Manual, p)
 	for _, r := range rules {
 		if r.Procedure != nil && (r.Translations || p.Language == "") {
 			list = append(list, r.Procedure(c, p)...)
@@ -109,7 +109,7 @@ func Procedure(c *Context, p *manual.Procedure) []finding.Finding {
 
 // Soften takes out the advice that a writer accepted, and makes advice of what
 // is found in drafts: they stop nobody's build.
-func Soften(m *manual.Manual, list []finding.Finding) []finding.Finding {
+func Soften(m *model.Manual, list []finding.Finding) []finding.Finding {
 	drafts := map[string]bool{}
 	for _, p := range slices.Concat(m.Procedures, m.Translated) {
 		if p.Draft() {

@@ -8,7 +8,7 @@ import (
 
 	"golang.org/x/tools/txtar"
 
-	"baybinder/generator/walk"
+	"baybinder/generator/prove/walk"
 )
 
 // Example shows a finding: a short file with a fault, its name above it and

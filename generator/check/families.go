@@ -1,9 +1,9 @@
 package check
 
 import (
-	"baybinder/generator/bind"
-	"baybinder/generator/decode"
-	"baybinder/generator/syntax"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/decode"
+	"baybinder/generator/read/syntax"
 )
 
 // The families, each in the order in which its rules are looked for. A new

@@ -3,9 +3,9 @@ package check
 import (
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 	"baybinder/generator/trade/faultcode"
 )
 
@@ -18,8 +18,8 @@ var faultCode = finding.Rule{
 
 // runFaultCode looks through the words, and through the front matter: what a
 // reader shows is written among the symptoms too.
-func runFaultCode(_ *Context, p *manual.Procedure) []finding.Finding {
-	places := []source.Pos{frontMatter(p)}
+func runFaultCode(_ *Context, p *model.Procedure) []finding.Finding {
+	places := []position.Pos{frontMatter(p)}
 	for b := range blocks(p) {
 		places = append(places, b.At)
 	}
@@ -40,6 +40,6 @@ func runFaultCode(_ *Context, p *manual.Procedure) []finding.Finding {
 }
 
 // frontMatter is where a procedure's front matter stands.
-func frontMatter(p *manual.Procedure) source.Pos {
+func frontMatter(p *model.Procedure) position.Pos {
 	return p.File.At(0, max(0, strings.Index(p.File.Text, "\n---")))
 }

@@ -5,9 +5,9 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/bind"
-	"baybinder/generator/finding"
-	"baybinder/generator/source"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/read/bind"
 )
 
 // runFileNotRead tells of files whose names end in another way than the format's:
@@ -16,7 +16,7 @@ func runFileNotRead(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for name := range c.Manual.Files {
 		if better := betterName(name); better != "" {
-			at := source.NewFile(name, "").At(0, 0)
+			at := position.NewFile(name, "").At(0, 0)
 			found = append(found, bind.UnknownReference.At(at, "this file is not read: its name does not end in %s", path.Ext(better)).
 				WithMend("name it %s", path.Base(better)))
 		}

@@ -5,7 +5,7 @@ import (
 	"testing"
 	"unicode/utf8"
 
-	"baybinder/generator/finding"
+	"baybinder/generator/base/finding"
 )
 
 // FuzzChecks runs everything over a manual that holds one machine, one

@@ -5,8 +5,8 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var harmLowered = finding.Rule{
@@ -16,7 +16,7 @@ var harmLowered = finding.Rule{
 	Mend:  "Write because: with the reason beside the override, or take the override out.",
 }
 
-func runHarmLowered(_ *Context, p *manual.Procedure) []finding.Finding {
+func runHarmLowered(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for _, use := range p.Hazards {
 		if use.To == nil || use.Over == nil || use.To.Unread || unread(p) || strings.TrimSpace(use.Over.Because) != "" {
@@ -38,7 +38,7 @@ var (
 )
 
 // lowered says what an override makes less of.
-func lowered(h *manual.Hazard, over *manual.HazardOverride) []string {
+func lowered(h *model.Hazard, over *model.HazardOverride) []string {
 	var less []string
 	fell := func(field, from, to string, scale []string) {
 		if to != "" && slices.Index(scale, to) > slices.Index(scale, from) {
@@ -55,10 +55,10 @@ func lowered(h *manual.Hazard, over *manual.HazardOverride) []string {
 
 // dropped are the things to wear that an override leaves out. One that could
 // not be read may be any of them.
-func dropped(h *manual.Hazard, over *manual.HazardOverride) []string {
+func dropped(h *model.Hazard, over *model.HazardOverride) []string {
 	var ids []string
 	for _, item := range h.Wear {
-		worn := slices.ContainsFunc(over.Wear, func(r manual.Ref[manual.Tool]) bool { return r.ID == item.ID || r.To == nil })
+		worn := slices.ContainsFunc(over.Wear, func(r model.Ref[model.Tool]) bool { return r.ID == item.ID || r.To == nil })
 		if over.WearSaid && !worn {
 			ids = append(ids, item.ID)
 		}

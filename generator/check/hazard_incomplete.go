@@ -3,8 +3,8 @@ package check
 import (
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var hazardIncomplete = finding.Rule{
@@ -25,7 +25,7 @@ func runHazardIncomplete(c *Context) []finding.Finding {
 	return found
 }
 
-func missingOfHazard(h *manual.Hazard) []string {
+func missingOfHazard(h *model.Hazard) []string {
 	var missing []string
 	for _, part := range []struct {
 		name  string

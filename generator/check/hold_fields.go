@@ -5,9 +5,9 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/decode"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
 )
 
 // runHoldFields asks for what a hold of its kind cannot do without.
@@ -23,7 +23,7 @@ func runHoldFields(c *Context) []finding.Finding {
 }
 
 // missingOfHold is by the tags of the fields, as the schema is.
-func missingOfHold(h *manual.Hold) []string {
+func missingOfHold(h *model.Hold) []string {
 	var missing []string
 	v := reflect.ValueOf(h).Elem()
 	for _, f := range decode.Fields(v.Type()) {
@@ -36,7 +36,7 @@ func missingOfHold(h *manual.Hold) []string {
 
 // saysNothing says of a field that it was left out, or written without a word.
 func saysNothing(v reflect.Value) bool {
-	if ref, is := v.Interface().(manual.Ref[manual.Role]); is {
+	if ref, is := v.Interface().(model.Ref[model.Role]); is {
 		return ref.ID == ""
 	}
 	return v.IsZero() || v.Kind() == reflect.Slice && v.Len() == 0

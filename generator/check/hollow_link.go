@@ -1,8 +1,8 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var hollowLink = finding.Rule{
@@ -13,7 +13,7 @@ var hollowLink = finding.Rule{
 	Mend:  "Write words between the brackets: [Wait 60 min](hold:capacitor-wait). baybinder settle writes the register's words there.",
 }
 
-func runHollowLink(_ *Context, p *manual.Procedure) []finding.Finding {
+func runHollowLink(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for _, link := range allLinks(p) {
 		if link.Kind.Worded && link.Text == "" && !link.Bad {

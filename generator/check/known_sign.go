@@ -3,10 +3,10 @@ package check
 import (
 	"regexp"
 
-	"baybinder/generator/bind"
-	"baybinder/generator/finding"
-	"baybinder/generator/source"
-	"baybinder/generator/trade/judge"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/check/numbers"
+	"baybinder/generator/read/bind"
 	"baybinder/theme/signs"
 )
 
@@ -17,12 +17,12 @@ var signNumber = regexp.MustCompile(`^[EFMPW][0-9]{3}$`)
 // number of ISO 7010 that is not drawn is right, and stands in the box as a name.
 func runKnownSign(c *Context) []finding.Finding {
 	var found []finding.Finding
-	look := func(id, symbol string, at source.Pos) {
+	look := func(id, symbol string, at position.Pos) {
 		if _, known := signs.Find(symbol); known || symbol == "" {
 			return
 		}
 		if signNumber.MatchString(symbol) {
-			found = append(found, judge.NotJudged.At(at, "%s has the symbol %s, and the pages do not draw that sign: its name stands in the box", id, symbol).
+			found = append(found, numbers.NotJudged.At(at, "%s has the symbol %s, and the pages do not draw that sign: its name stands in the box", id, symbol).
 				WithMend("look the number up in ISO 7010; where it is right, leave it"))
 			return
 		}

@@ -3,10 +3,10 @@ package check
 import (
 	"slices"
 
-	"baybinder/generator/decode"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
 )
 
 // showsKind are the dimensions in which a kind of energy can be measured; of a
@@ -38,14 +38,14 @@ func runLimitOf(c *Context) []finding.Finding {
 
 // unshown is an energy that a measure is of and cannot show; nil where it shows
 // one, or where a machine has something else of that id.
-func unshown(m *manual.Manual, h *manual.Hold) *manual.Energy {
-	var dark *manual.Energy
+func unshown(m *model.Manual, h *model.Hold) *model.Energy {
+	var dark *model.Energy
 	for _, x := range m.Machines {
 		thing := x.Find(h.Of.ID)
 		if thing == nil {
 			continue
 		}
-		e, is := thing.(*manual.Energy)
+		e, is := thing.(*model.Energy)
 		dimensions := []quantity.Dimension(nil)
 		if is {
 			dimensions = showsKind[e.Kind]

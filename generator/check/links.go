@@ -5,12 +5,12 @@ import (
 	"iter"
 	"slices"
 
-	"baybinder/generator/manual"
+	"baybinder/generator/model"
 )
 
 // blocks are all blocks of a procedure's text, in no order that matters.
-func blocks(p *manual.Procedure) iter.Seq[*manual.Block] {
-	return func(yield func(*manual.Block) bool) {
+func blocks(p *model.Procedure) iter.Seq[*model.Block] {
+	return func(yield func(*model.Block) bool) {
 		for b := range outsideSteps(p) {
 			if !yield(b) {
 				return
@@ -31,9 +31,9 @@ func blocks(p *manual.Procedure) iter.Seq[*manual.Block] {
 
 // outsideSteps are the blocks that belong to no step and are no title, in
 // reading order.
-func outsideSteps(p *manual.Procedure) iter.Seq[*manual.Block] {
-	return func(yield func(*manual.Block) bool) {
-		one := func(b *manual.Block) bool { return b == nil || yield(b) }
+func outsideSteps(p *model.Procedure) iter.Seq[*model.Block] {
+	return func(yield func(*model.Block) bool) {
+		one := func(b *model.Block) bool { return b == nil || yield(b) }
 		if !each(p.Intro, yield) {
 			return
 		}
@@ -51,7 +51,7 @@ func outsideSteps(p *manual.Procedure) iter.Seq[*manual.Block] {
 }
 
 // each yields the blocks of a list; false once no more are wanted.
-func each(list []manual.Block, yield func(*manual.Block) bool) bool {
+func each(list []model.Block, yield func(*model.Block) bool) bool {
 	for i := range list {
 		if !yield(&list[i]) {
 			return false
@@ -61,8 +61,8 @@ func each(list []manual.Block, yield func(*manual.Block) bool) bool {
 }
 
 // allLinks are the links of a procedure wherever they stand, in reading order.
-func allLinks(p *manual.Procedure) []*manual.Link {
-	var out []*manual.Link
+func allLinks(p *model.Procedure) []*model.Link {
+	var out []*model.Link
 	for b := range blocks(p) {
 		out = append(out, b.Links...)
 	}
@@ -73,14 +73,14 @@ func allLinks(p *manual.Procedure) []*manual.Link {
 // order: those of its steps, with what acts only at the refit, and the hazards
 // of a phase's first paragraph. Anything else outside the steps is shown and
 // is no use.
-func uses(p *manual.Procedure) []*manual.Link {
-	out := make([]*manual.Link, 0, 4*len(p.Steps))
+func uses(p *model.Procedure) []*model.Link {
+	out := make([]*model.Link, 0, 4*len(p.Steps))
 	for _, phase := range p.Phases {
 		if phase.Lead == nil {
 			continue
 		}
 		for _, link := range phase.Lead.Links {
-			if link.Kind.Target == manual.ToHazard {
+			if link.Kind.Target == model.ToHazard {
 				out = append(out, link)
 			}
 		}
@@ -93,11 +93,11 @@ func uses(p *manual.Procedure) []*manual.Link {
 	return inOrder(out)
 }
 
-func inOrder(links []*manual.Link) []*manual.Link {
-	slices.SortStableFunc(links, func(a, b *manual.Link) int { return cmp.Compare(a.At.Start, b.At.Start) })
+func inOrder(links []*model.Link) []*model.Link {
+	slices.SortStableFunc(links, func(a, b *model.Link) int { return cmp.Compare(a.At.Start, b.At.Start) })
 	return links
 }
 
 // unread says that a procedure could not all be read: nothing that rests on
 // the whole of it is told.
-func unread(p *manual.Procedure) bool { return p.Broken || p.Unread }
+func unread(p *model.Procedure) bool { return p.Broken || p.Unread }

@@ -1,18 +1,18 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
-	"baybinder/generator/syntax"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
+	"baybinder/generator/read/syntax"
 )
 
 // runListedTwice asks that a list of a front matter names a thing once: of two
 // amounts only one can be meant.
-func runListedTwice(_ *Context, p *manual.Procedure) []finding.Finding {
+func runListedTwice(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for _, list := range reconciled {
-		first := map[string]source.Pos{}
+		first := map[string]position.Pos{}
 		for _, line := range list.lines(p) {
 			if at, twice := first[line.id]; twice {
 				found = append(found, syntax.DuplicateID.At(line.at, "%s: lists %s twice", list.name, line.id).

@@ -1,41 +1,41 @@
 package check
 
 import (
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
 
 // frontList is one of the four lists of a front matter that are reconciled
 // with the steps.
 type frontList struct {
-	list  manual.List
+	list  model.List
 	name  string
 	kind  string // the link kind that uses a line of it
-	lines func(p *manual.Procedure) []listLine
+	lines func(p *model.Procedure) []listLine
 }
 
 // listLine is one line of such a list.
 type listLine struct {
 	id    string
-	at    source.Pos
+	at    position.Pos
 	known bool // it leads to an entry
 }
 
 var reconciled = []frontList{
-	{manual.ListTools, "tools", "tool", func(p *manual.Procedure) (out []listLine) {
+	{model.ListTools, "tools", "tool", func(p *model.Procedure) (out []listLine) {
 		for _, u := range p.Tools {
 			out = append(out, lineOf(u.Ref))
 		}
 		return out
 	}},
-	{manual.ListSupplies, "supplies", "supply", func(p *manual.Procedure) (out []listLine) {
+	{model.ListSupplies, "supplies", "supply", func(p *model.Procedure) (out []listLine) {
 		for _, u := range p.Supplies {
 			out = append(out, lineOf(u.Ref))
 		}
 		return out
 	}},
-	{manual.ListHazards, "hazards", "hazard", hazardLines},
-	{manual.ListHolds, "holds", "hold", func(p *manual.Procedure) (out []listLine) {
+	{model.ListHazards, "hazards", "hazard", hazardLines},
+	{model.ListHolds, "holds", "hold", func(p *model.Procedure) (out []listLine) {
 		for _, r := range p.Holds {
 			out = append(out, lineOf(r))
 		}
@@ -43,9 +43,9 @@ var reconciled = []frontList{
 	}},
 }
 
-func lineOf[T any](r manual.Ref[T]) listLine { return listLine{r.ID, r.At, r.To != nil} }
+func lineOf[T any](r model.Ref[T]) listLine { return listLine{r.ID, r.At, r.To != nil} }
 
-func hazardLines(p *manual.Procedure) (out []listLine) {
+func hazardLines(p *model.Procedure) (out []listLine) {
 	for _, u := range p.Hazards {
 		out = append(out, lineOf(u.Ref))
 	}

@@ -3,8 +3,8 @@ package check
 import (
 	"fmt"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var missingQualification = finding.Rule{
@@ -14,7 +14,7 @@ var missingQualification = finding.Rule{
 	Mend:  "Write the role into needs: in the front matter.",
 }
 
-func runMissingQualification(c *Context, p *manual.Procedure) []finding.Finding {
+func runMissingQualification(c *Context, p *model.Procedure) []finding.Finding {
 	held, sure := listedIDs(linesOf(p.Needs))
 	if unread(p) || !sure {
 		return nil
@@ -38,14 +38,14 @@ func runMissingQualification(c *Context, p *manual.Procedure) []finding.Finding 
 
 // demand is a role that someone must hold, and who asks for it.
 type demand struct {
-	role manual.Ref[manual.Role]
+	role model.Ref[model.Role]
 	says string
 }
 
 // demandsOf are the roles that a link asks for.
-func demandsOf(c *Context, p *manual.Procedure, link *manual.Link) []demand {
+func demandsOf(c *Context, p *model.Procedure, link *model.Link) []demand {
 	var list []demand
-	ask := func(by manual.Named, roles []manual.Ref[manual.Role]) {
+	ask := func(by model.Named, roles []model.Ref[model.Role]) {
 		for _, r := range roles {
 			if r.To != nil && !by.Base().Unread {
 				list = append(list, demand{r, fmt.Sprintf("%s is for people with the role %s", by.Label(), r.ID)})
@@ -53,11 +53,11 @@ func demandsOf(c *Context, p *manual.Procedure, link *manual.Link) []demand {
 		}
 	}
 	switch to := link.To.(type) {
-	case *manual.Role:
-		ref := manual.Ref[manual.Role]{ID: to.ID, At: to.At, To: to}
+	case *model.Role:
+		ref := model.Ref[model.Role]{ID: to.ID, At: to.At, To: to}
 		return []demand{{ref, fmt.Sprintf("%s does this", to.Label())}}
-	case *manual.Procedure:
-		if link.Kind.Act == manual.Call && !to.Broken {
+	case *model.Procedure:
+		if link.Kind.Act == model.Call && !to.Broken {
 			ask(to, to.Needs)
 		}
 	}
@@ -67,7 +67,7 @@ func demandsOf(c *Context, p *manual.Procedure, link *manual.Link) []demand {
 	return list
 }
 
-func linesOf[T any](refs []manual.Ref[T]) []listLine {
+func linesOf[T any](refs []model.Ref[T]) []listLine {
 	var out []listLine
 	for _, r := range refs {
 		out = append(out, lineOf(r))

@@ -1,8 +1,8 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var noTime = finding.Rule{
@@ -13,7 +13,7 @@ var noTime = finding.Rule{
 	Mend:  "Write [](time:8min) at the end of the step, or one time for the whole phase in its first paragraph.",
 }
 
-func runNoTime(_ *Context, p *manual.Procedure) []finding.Finding {
+func runNoTime(_ *Context, p *model.Procedure) []finding.Finding {
 	if unread(p) || !anyTime(p) {
 		return nil
 	}
@@ -30,7 +30,7 @@ func runNoTime(_ *Context, p *manual.Procedure) []finding.Finding {
 }
 
 // anyTime says whether a phase or a step of the procedure has a time.
-func anyTime(p *manual.Procedure) bool {
+func anyTime(p *model.Procedure) bool {
 	for _, phase := range p.Phases {
 		if phase.Lead != nil && timed(phase.Lead.Links) {
 			return true
@@ -44,7 +44,7 @@ func anyTime(p *manual.Procedure) bool {
 	return false
 }
 
-func timed(links []*manual.Link) bool {
+func timed(links []*model.Link) bool {
 	for _, link := range links {
 		if link.Is("time") {
 			return true
@@ -55,7 +55,7 @@ func timed(links []*manual.Link) bool {
 
 // untimed tells of a step, or of those of its sub-steps that lack a time: the
 // time of a step is that of its sub-steps, or counts for them.
-func untimed(s *manual.Step) []finding.Finding {
+func untimed(s *model.Step) []finding.Finding {
 	if timed(s.Links) || timeKnown(s) && len(s.Subs) == 0 {
 		return nil
 	}
@@ -72,14 +72,14 @@ func untimed(s *manual.Step) []finding.Finding {
 
 // timeKnown says that a step's time stands elsewhere: it waits, performs
 // another procedure, or is the refit of steps that have their own.
-func timeKnown(s *manual.Step) bool {
+func timeKnown(s *model.Step) bool {
 	known := false
 	for _, link := range s.Links {
-		hold, is := link.To.(*manual.Hold)
+		hold, is := link.To.(*model.Hold)
 		switch {
-		case is && hold.Kind == "wait", link.Kind.Act == manual.Call, link.Kind.Act == manual.Reverse:
+		case is && hold.Kind == "wait", link.Kind.Act == model.Call, link.Kind.Act == model.Reverse:
 			known = true
-		case link.Kind.Act != manual.NoAct:
+		case link.Kind.Act != model.NoAct:
 			return false
 		}
 	}

@@ -5,8 +5,8 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var notAStep = finding.Rule{
@@ -20,11 +20,11 @@ var notAStep = finding.Rule{
 // ofAStep are the kinds that mean something in a step only, besides acts.
 var ofAStep = []string{"hold", "on", "why", "each", "between", "if-not", "if", "again", "optional"}
 
-func runNotAStep(_ *Context, p *manual.Procedure) []finding.Finding {
+func runNotAStep(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for b := range outsideSteps(p) {
 		for _, link := range b.Links {
-			if link.Kind.Act == manual.NoAct && !slices.Contains(ofAStep, link.Kind.Name) {
+			if link.Kind.Act == model.NoAct && !slices.Contains(ofAStep, link.Kind.Name) {
 				continue
 			}
 			found = append(found, notAStep.At(link.At, "%s: stands outside the numbered steps: it is shown, and does nothing", link.Kind.Name).
@@ -40,7 +40,7 @@ func runNotAStep(_ *Context, p *manual.Procedure) []finding.Finding {
 var numberedByHand = regexp.MustCompile(`^(?i:(?:step|paso|stage)\s+\d+\s*[.:)–-]?|\d+\s*[–:-]|[a-z]\))\s*`)
 
 // stepMend says how to make a step of a block.
-func stepMend(b *manual.Block, link *manual.Link) string {
+func stepMend(b *model.Block, link *model.Link) string {
 	plain := strings.TrimSpace(b.Plain)
 	switch by := strings.TrimSpace(numberedByHand.FindString(plain)); {
 	case !b.Para:
@@ -58,21 +58,21 @@ func stepMend(b *manual.Block, link *manual.Link) string {
 }
 
 // mentionOf is the kind that only mentions what a link acts on, or "".
-func mentionOf(link *manual.Link) string {
+func mentionOf(link *model.Link) string {
 	switch link.To.(type) {
-	case *manual.Part:
+	case *model.Part:
 		return "part"
-	case *manual.Fastener:
+	case *model.Fastener:
 		return "fastener"
-	case *manual.Energy:
+	case *model.Energy:
 		return "energy"
-	case *manual.Point:
+	case *model.Point:
 		return "point"
-	case *manual.Fluid:
+	case *model.Fluid:
 		return "fluid"
-	case *manual.Setting:
+	case *model.Setting:
 		return "setting"
-	case *manual.Procedure:
+	case *model.Procedure:
 		return "see"
 	}
 	return ""

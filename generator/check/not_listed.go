@@ -1,8 +1,8 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var notListed = finding.Rule{
@@ -12,7 +12,7 @@ var notListed = finding.Rule{
 	Mend:  "Write its id into the list, with the amount where it needs one, or let baybinder settle do it.",
 }
 
-func runNotListed(_ *Context, p *manual.Procedure) []finding.Finding {
+func runNotListed(_ *Context, p *model.Procedure) []finding.Finding {
 	if unread(p) {
 		return nil
 	}
@@ -29,7 +29,7 @@ func runNotListed(_ *Context, p *manual.Procedure) []finding.Finding {
 			}
 			listed[link.ID] = true // told once
 			f := notListed.At(link.At, "%s is used here, and %s: in the front matter does not list it", link.ID, list.name)
-			if supply, is := link.To.(*manual.Supply); is && supply.Unit != "each" {
+			if supply, is := link.To.(*model.Supply); is && supply.Unit != "each" {
 				// How much, settle cannot know.
 				f = f.WithMend("write it into %s: [%s: how much, in %s]", list.name, link.ID, supply.Unit)
 			} else {
@@ -43,13 +43,13 @@ func runNotListed(_ *Context, p *manual.Procedure) []finding.Finding {
 
 // hazardsOfSupplies asks that the list has what comes with a supply: told once,
 // at the first link that uses it.
-func hazardsOfSupplies(p *manual.Procedure, links []*manual.Link) []finding.Finding {
+func hazardsOfSupplies(p *model.Procedure, links []*model.Link) []finding.Finding {
 	listed, sure := listedIDs(hazardLines(p))
 	if !sure {
 		return nil
 	}
 	for _, link := range links {
-		if link.Kind.List == manual.ListHazards {
+		if link.Kind.List == model.ListHazards {
 			listed[link.ID] = true // told above
 		}
 	}

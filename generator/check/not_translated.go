@@ -5,9 +5,9 @@ import (
 	"strings"
 	"unicode"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
 
 var notTranslated = finding.Rule{
@@ -17,7 +17,7 @@ var notTranslated = finding.Rule{
 	Mend:  "Write the step as the original has it. Write the texts of its hazards and holds in register/hazards.LANGUAGE.yaml and register/holds.LANGUAGE.yaml. Until all is there, status: draft in the translation keeps it back.",
 }
 
-func runNotTranslated(c *Context, p *manual.Procedure) []finding.Finding {
+func runNotTranslated(c *Context, p *model.Procedure) []finding.Finding {
 	original := p.Original
 	if original == nil || unread(original) || unread(p) {
 		return nil
@@ -46,7 +46,7 @@ func runNotTranslated(c *Context, p *manual.Procedure) []finding.Finding {
 // "Stop!" and a name may be the same in two languages.
 const leastWords = 5
 
-func words(s *manual.Step) []string {
+func words(s *model.Step) []string {
 	var out []string
 	for _, b := range s.Blocks {
 		for _, w := range strings.Fields(b.Plain) {
@@ -61,16 +61,16 @@ func words(s *manual.Step) []string {
 // untoldDangers are the texts of hazards and holds that the page shows and
 // that are not there in its language. Names of tools and parts may be missing:
 // the page prints the original's.
-func untoldDangers(c *Context, original, p *manual.Procedure) []finding.Finding {
+func untoldDangers(c *Context, original, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
-	seen := map[manual.Named]bool{}
+	seen := map[model.Named]bool{}
 	for _, l := range allLinks(p) {
 		if l.To == nil || seen[l.To] {
 			continue
 		}
 		seen[l.To] = true
 		switch to := l.To.(type) {
-		case *manual.Hazard:
+		case *model.Hazard:
 			missing := missingTexts(to.Texts(), c.Manual.WordsOf("hazards", to.ID, p.Language))
 			own, lacks := overridden(original, p, to)
 			missing = slices.DeleteFunc(missing, func(field string) bool { return slices.Contains(own, field) })
@@ -79,14 +79,14 @@ func untoldDangers(c *Context, original, p *manual.Procedure) []finding.Finding 
 				found = append(found, notTranslated.At(l.At, "the original says of %s otherwise than the register, and not here: %s", to.ID, strings.Join(lacks, ", ")).
 					WithMend("write it in this front matter: hazards: [%s: { %s: … }]", to.ID, lacks[0]))
 			}
-		case *manual.Hold:
+		case *model.Hold:
 			found = append(found, untold(p, l.At, "holds", to.ID, missingTexts(to.Texts(), c.Manual.WordsOf("holds", to.ID, p.Language)))...)
 		}
 	}
 	return found
 }
 
-func untold(p *manual.Procedure, at source.Pos, register, id string, missing []string) []finding.Finding {
+func untold(p *model.Procedure, at position.Pos, register, id string, missing []string) []finding.Finding {
 	if len(missing) == 0 {
 		return nil
 	}
@@ -94,7 +94,7 @@ func untold(p *manual.Procedure, at source.Pos, register, id string, missing []s
 		WithMend("write in register/%s.%s.yaml: %s: { %s: … }", register, p.Language, id, missing[0])}
 }
 
-func missingTexts(texts []manual.Text, w *manual.Words) []string {
+func missingTexts(texts []model.Text, w *model.Words) []string {
 	var out []string
 	for _, t := range texts {
 		if w == nil || len(w.Texts[t.Field]) == 0 {
@@ -106,7 +106,7 @@ func missingTexts(texts []manual.Text, w *manual.Words) []string {
 
 // overridden are the fields that the original says of a hazard in its own
 // front matter, and those of them that the translation does not.
-func overridden(original, p *manual.Procedure, h *manual.Hazard) (own, lacks []string) {
+func overridden(original, p *model.Procedure, h *model.Hazard) (own, lacks []string) {
 	over := overrideOf(original, h)
 	if over == nil {
 		return nil, nil
@@ -126,7 +126,7 @@ func overridden(original, p *manual.Procedure, h *manual.Hazard) (own, lacks []s
 	return own, lacks
 }
 
-func overrideOf(p *manual.Procedure, h *manual.Hazard) *manual.HazardOverride {
+func overrideOf(p *model.Procedure, h *model.Hazard) *model.HazardOverride {
 	for _, use := range p.Hazards {
 		if use.To == h {
 			return use.Over

@@ -1,8 +1,8 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var notUsed = finding.Rule{
@@ -12,7 +12,7 @@ var notUsed = finding.Rule{
 	Mend:  "Link it in the step that uses it, or take it out of the list. A tool that is only worn, measured with or locked with may stay.",
 }
 
-func runNotUsed(c *Context, p *manual.Procedure) []finding.Finding {
+func runNotUsed(c *Context, p *model.Procedure) []finding.Finding {
 	if unread(p) || len(p.Steps) == 0 {
 		return nil
 	}

@@ -1,9 +1,9 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
 
 var notYet = finding.Rule{
@@ -16,7 +16,7 @@ var notYet = finding.Rule{
 
 func runNotYet(c *Context) []finding.Finding {
 	var found []finding.Finding
-	look := func(at source.Pos, day manual.Date, what string) {
+	look := func(at position.Pos, day model.Date, what string) {
 		if c.Today.Before(day) {
 			found = append(found, notYet.At(at, "this %s is dated %s, and today is %s: it does not count yet", what, day, c.Today).
 				WithMend("correct the date"))

@@ -3,7 +3,7 @@ package check
 import (
 	"strings"
 
-	"baybinder/generator/finding"
+	"baybinder/generator/base/finding"
 )
 
 var passive = finding.Rule{

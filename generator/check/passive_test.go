@@ -8,7 +8,7 @@ import (
 	"slices"
 	"testing"
 
-	"baybinder/generator/needed"
+	"baybinder/generator/base/needed"
 )
 
 // orders are sentences with a passive order, active are sentences without one.

@@ -1,8 +1,8 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var pictureWithoutWords = finding.Rule{
@@ -13,10 +13,10 @@ var pictureWithoutWords = finding.Rule{
 	Mend:  "Write between the brackets what a person should see in it: ![The plug drawn out, the lock through its handle.](…).",
 }
 
-func runPictureWithoutWords(_ *Context, p *manual.Procedure) []finding.Finding {
+func runPictureWithoutWords(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for _, link := range allLinks(p) {
-		if link.Kind == manual.PictureLink && link.Text == "" {
+		if link.Kind == model.PictureLink && link.Text == "" {
 			found = append(found, pictureWithoutWords.At(link.At, "no words stand for this picture").
 				WithMend("write between [ and ] what it shows"))
 		}

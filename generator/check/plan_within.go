@@ -1,9 +1,9 @@
 package check
 
 import (
-	"baybinder/generator/decode"
-	"baybinder/generator/finding"
-	"baybinder/generator/training"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/derive/training"
+	"baybinder/generator/read/decode"
 )
 
 // runPlanWithin judges what a plan says of its time: a date that cannot be

@@ -9,20 +9,20 @@ import (
 	"unicode"
 	"unicode/utf8"
 
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
-	"baybinder/generator/readability"
-	"baybinder/generator/source"
+	"baybinder/generator/base/position"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/derive/readability"
+	"baybinder/generator/model"
 )
 
 // word is a word of a sentence as a reader counts it, or a link without words
 // (then said is what the page prints for it, and counts that many).
 type word struct {
 	said  string // in small letters; "" for what is one word whatever stands in it, and in an entry's name
-	at    source.Pos
-	link  *manual.Link // the link that it stands in, or nil
-	comma bool         // a comma stands behind it
-	how   bool         // it begins what a colon explains
+	at    position.Pos
+	link  *model.Link // the link that it stands in, or nil
+	comma bool        // a comma stands behind it
+	how   bool        // it begins what a colon explains
 	count int
 }
 
@@ -40,8 +40,8 @@ func (s sentence) count() int {
 }
 
 // at is its place, from the first word to the last.
-func (s sentence) at() source.Pos {
-	return source.Pos{File: s[0].at.File, Start: s[0].at.Start, End: s[len(s)-1].at.End}
+func (s sentence) at() position.Pos {
+	return position.Pos{File: s[0].at.File, Start: s[0].at.Start, End: s[len(s)-1].at.End}
 }
 
 // prose reads the texts of steps, one step after another, in memory that it
@@ -56,16 +56,16 @@ type prose struct {
 // instructions are the texts of a step that tell what to do: its paragraphs
 // and lists together, and each note for the refit, which is read at another
 // time. Reasons tell nobody to do anything.
-func (p *prose) instructions(s *manual.Step) [][]sentence {
+func (p *prose) instructions(s *model.Step) [][]sentence {
 	p.words, p.sentences, p.texts = p.words[:0], p.sentences[:0], p.texts[:0]
 	for i := range s.Blocks {
-		if b := &s.Blocks[i]; b.Instructs() && b.Role != manual.OnRefit {
+		if b := &s.Blocks[i]; b.Instructs() && b.Role != model.OnRefit {
 			p.read(b)
 		}
 	}
 	p.texts = append(p.texts, p.sentences)
 	for i := range s.Blocks {
-		if b := &s.Blocks[i]; b.Instructs() && b.Role == manual.OnRefit {
+		if b := &s.Blocks[i]; b.Instructs() && b.Role == model.OnRefit {
 			begin := len(p.sentences)
 			p.read(b)
 			p.texts = append(p.texts, p.sentences[begin:])
@@ -77,7 +77,7 @@ func (p *prose) instructions(s *manual.Step) [][]sentence {
 // read adds the sentences of a block. Where the rules of counting are not sure
 // (a text in quotes, in brackets, behind a colon) it counts the fewer words:
 // advice that may be wrong is not given.
-func (p *prose) read(b *manual.Block) {
+func (p *prose) read(b *model.Block) {
 	source := b.At.Text()
 	r := &p.block
 	r.at, r.source, r.links = b.At, source, r.links[:0]
@@ -104,7 +104,7 @@ func (p *prose) read(b *manual.Block) {
 // block finds the words of a block. The text keeps its length: what is read is
 // made spaces, so that every offset stays the file's.
 type block struct {
-	at     source.Pos
+	at     position.Pos
 	source string // as it is written
 	text   []byte
 	links  []linkSpan
@@ -116,7 +116,7 @@ type block struct {
 type linkSpan struct {
 	start, end         int
 	nameStart, nameEnd int // from start, of the name of the entry that it names
-	link               *manual.Link
+	link               *model.Link
 }
 
 var (
@@ -126,14 +126,14 @@ var (
 )
 
 // takeLink leaves of a link its words alone.
-func (r *block) takeLink(link *manual.Link) {
+func (r *block) takeLink(link *model.Link) {
 	start, end := link.At.Start-r.at.Start, link.At.End-r.at.Start
 	if start < 0 || end > len(r.text) || end <= start {
 		return
 	}
 	middle := bytes.LastIndex(r.text[start:end], []byte("]("))
 	switch {
-	case link.Kind == manual.PictureLink:
+	case link.Kind == model.PictureLink:
 		r.blank(start, end)
 	case middle < 0: // a bare address, or one that is written elsewhere
 	case link.Text == "":
@@ -150,9 +150,9 @@ func (r *block) takeLink(link *manual.Link) {
 
 // nameIn is where the name of a hazard, a hold or another entry stands in the
 // words of its link. It is a name and never an order.
-func nameIn(words string, link *manual.Link) (start, end int) {
+func nameIn(words string, link *model.Link) (start, end int) {
 	switch link.To.(type) {
-	case *manual.Hazard, *manual.Hold, *manual.Tool, *manual.Supply, *manual.Role:
+	case *model.Hazard, *model.Hold, *model.Tool, *model.Supply, *model.Role:
 		name := strings.ToLower(link.To.Label())
 		small := strings.ToLower(words)
 		if i := strings.Index(small, name); i >= 0 && len(small) == len(words) {
@@ -163,9 +163,9 @@ func nameIn(words string, link *manual.Link) (start, end int) {
 }
 
 // printed is what the page prints for a link without words.
-func printed(link *manual.Link) string {
+func printed(link *model.Link) string {
 	switch link.Kind.Target {
-	case manual.ToOutcome, manual.ToAnswer, manual.ToGroup, manual.ToOrder:
+	case model.ToOutcome, model.ToAnswer, model.ToGroup, model.ToOrder:
 		return ""
 	}
 	if link.To == nil {
@@ -341,6 +341,6 @@ func codeSpans(text string) [][]int {
 }
 
 // languageOf is the language that a procedure is written in.
-func languageOf(m *manual.Manual, p *manual.Procedure) string {
+func languageOf(m *model.Manual, p *model.Procedure) string {
 	return cmp.Or(p.Language, m.Shop.Language, "en")
 }

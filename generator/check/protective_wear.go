@@ -1,16 +1,16 @@
 package check
 
 import (
-	"baybinder/generator/decode"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
 )
 
 // runProtectiveWear asks that what a hazard makes people wear is protective gear:
 // the box and the kit show it with its sign.
 func runProtectiveWear(c *Context) []finding.Finding {
 	var found []finding.Finding
-	look := func(items []manual.Ref[manual.Tool]) {
+	look := func(items []model.Ref[model.Tool]) {
 		for _, item := range items {
 			if t := item.To; t != nil && !t.Unread && t.Kind != "ppe" {
 				found = append(found, decode.WrongType.At(item.At, "wear names %s, which is a tool of kind %s; it takes kind ppe", item.ID, t.Kind).

@@ -3,9 +3,9 @@ package check
 import (
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/source"
-	"baybinder/generator/training"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/derive/training"
 )
 
 var readingOverdue = finding.Rule{
@@ -18,7 +18,7 @@ var readingOverdue = finding.Rule{
 
 // runReadingOverdue tells once of each plan of a person, at the plan.
 func runReadingOverdue(c *Context) []finding.Finding {
-	late := map[source.Pos][]training.Standing{}
+	late := map[position.Pos][]training.Standing{}
 	for _, s := range c.hall().Standings() {
 		if s.State == training.Overdue {
 			late[s.Plan.At] = append(late[s.Plan.At], s)

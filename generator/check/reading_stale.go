@@ -3,9 +3,9 @@ package check
 import (
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/training"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/derive/training"
+	"baybinder/generator/model"
 )
 
 var readingStale = finding.Rule{
@@ -28,7 +28,7 @@ func runReadingStale(c *Context) []finding.Finding {
 	}
 	var found []finding.Finding
 	for _, i := range items {
-		p, is := i.What.(*manual.Procedure)
+		p, is := i.What.(*model.Procedure)
 		if !is || i.State != training.Stale || unread(p) {
 			continue
 		}
@@ -41,7 +41,7 @@ func runReadingStale(c *Context) []finding.Finding {
 
 // stale is a procedure and the fingerprint of it that was read.
 type stale struct {
-	procedure *manual.Procedure
+	procedure *model.Procedure
 	print     string
 }
 

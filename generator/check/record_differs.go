@@ -5,10 +5,10 @@ import (
 	"strconv"
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/nearest"
-	"baybinder/generator/record"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/model"
+	"baybinder/generator/read/record"
 )
 
 var recordDiffers = finding.Rule{
@@ -37,7 +37,7 @@ func runRecordDiffers(c *Context) []finding.Finding {
 	return found
 }
 
-func noProcedure(m *manual.Manual, j *manual.Job) finding.Finding {
+func noProcedure(m *model.Manual, j *model.Job) finding.Finding {
 	f := recordDiffers.At(j.ProcedureAt, "there is no procedure %s", j.Procedure)
 	var ids []string
 	for _, p := range m.Procedures {
@@ -50,7 +50,7 @@ func noProcedure(m *manual.Manual, j *manual.Job) finding.Finding {
 }
 
 // otherUnit judges the unit by the machine's file.
-func otherUnit(j *manual.Job) []finding.Finding {
+func otherUnit(j *model.Job) []finding.Finding {
 	m, u := j.To.For.To, j.Unit
 	switch {
 	case m == nil && j.To.For.ID == "" && (u.Serial != "" || len(u.Options) > 0):
@@ -74,7 +74,7 @@ func otherUnit(j *manual.Job) []finding.Finding {
 
 // otherSerial judges the serial number; a machine without a list of units says
 // nothing of it.
-func otherSerial(m *manual.Machine, u manual.JobUnit) []finding.Finding {
+func otherSerial(m *model.Machine, u model.JobUnit) []finding.Finding {
 	if u.Serial == "" || len(m.Units) == 0 {
 		return nil
 	}
@@ -106,7 +106,7 @@ func orNone(list []string) string {
 
 // otherSteps judges the steps and holds of a job that was done with what
 // stands: one of an earlier revision may have had others.
-func otherSteps(j *manual.Job) []finding.Finding {
+func otherSteps(j *model.Job) []finding.Finding {
 	var found []finding.Finding
 	for _, s := range j.Steps {
 		if !hasStep(j.To, s.Number) {
@@ -123,7 +123,7 @@ func otherSteps(j *manual.Job) []finding.Finding {
 
 // hasStep knows a step by its number. What a reversal expands into is numbered
 // below its step.
-func hasStep(p *manual.Procedure, number string) bool {
+func hasStep(p *model.Procedure, number string) bool {
 	for n := number; n != ""; n = n[:max(strings.LastIndexByte(n, '.'), 0)] {
 		for _, s := range p.Steps {
 			if s.Number == n && (n == number || reverses(s)) {
@@ -134,11 +134,11 @@ func hasStep(p *manual.Procedure, number string) bool {
 	return false
 }
 
-func reverses(s *manual.Step) bool {
-	return slices.ContainsFunc(s.Links, func(l *manual.Link) bool { return l.Kind.Act == manual.Reverse })
+func reverses(s *model.Step) bool {
+	return slices.ContainsFunc(s.Links, func(l *model.Link) bool { return l.Kind.Act == model.Reverse })
 }
 
-func hasHold(p *manual.Procedure, id string) bool {
+func hasHold(p *model.Procedure, id string) bool {
 	for _, s := range p.Steps {
 		for _, l := range s.Links {
 			if (l.Is("hold") || l.Is("again")) && l.ID == id {

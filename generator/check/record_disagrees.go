@@ -5,10 +5,10 @@ import (
 	"strconv"
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
-	"baybinder/generator/record"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/read/record"
 )
 
 var recordDisagrees = finding.Rule{
@@ -38,10 +38,10 @@ func runRecordDisagrees(c *Context) []finding.Finding {
 
 // limitNow are the ends of a hold's limit, for a record that was made with what
 // stands and brought none along. Another unit says nothing.
-func limitNow(p *manual.Procedure, h *manual.JobHold) (low, high *float64) {
+func limitNow(p *model.Procedure, h *model.JobHold) (low, high *float64) {
 	for _, s := range p.Steps {
 		for _, l := range s.Links {
-			hold, is := l.To.(*manual.Hold)
+			hold, is := l.To.(*model.Hold)
 			if !is || hold.ID != h.Hold || hold.Unread {
 				continue
 			}
@@ -61,7 +61,7 @@ func end(v float64) *float64 {
 	return &v
 }
 
-func judgeReadings(h *manual.JobHold, low, high *float64) []finding.Finding {
+func judgeReadings(h *model.JobHold, low, high *float64) []finding.Finding {
 	var found []finding.Finding
 	for i, v := range h.Values {
 		at := h.ValuesAt[i]
@@ -84,7 +84,7 @@ func judgeReadings(h *manual.JobHold, low, high *float64) []finding.Finding {
 
 // otherNumber says that the value is not what was typed, read as the page reads
 // it: a decimal comma and a minus sign are taken, and nothing else is guessed.
-func otherNumber(v manual.JobReading) bool {
+func otherNumber(v model.JobReading) bool {
 	plain := strings.Replace(strings.Replace(strings.TrimSpace(v.Typed), "−", "-", 1), ",", ".", 1)
 	n, err := strconv.ParseFloat(plain, 64)
 	return err != nil || n != *v.Value

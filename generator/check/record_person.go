@@ -1,10 +1,10 @@
 package check
 
 import (
-	"baybinder/generator/bind"
-	"baybinder/generator/finding"
-	"baybinder/generator/nearest"
-	"baybinder/generator/record"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/record"
 )
 
 // runRecordPerson judges who did a job, where the shop keeps a list of people.

@@ -1,7 +1,7 @@
 package check
 
 import (
-	"baybinder/generator/finding"
+	"baybinder/generator/base/finding"
 )
 
 var reviewDue = finding.Rule{

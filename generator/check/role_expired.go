@@ -1,8 +1,8 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/training"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/derive/training"
 )
 
 var roleExpired = finding.Rule{

@@ -5,9 +5,9 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
 
 var signalWordTyped = finding.Rule{
@@ -19,7 +19,7 @@ var signalWordTyped = finding.Rule{
 
 const signalMend = "link the hazard, [words](hazard:its-id): the box writes the signal word; what is painted on the machine goes between ` `"
 
-func runSignalWordTyped(c *Context, p *manual.Procedure) []finding.Finding {
+func runSignalWordTyped(c *Context, p *model.Procedure) []finding.Finding {
 	words := signalsOf(c.Manual.Shop)
 	if !words.mayStandIn(p.File.Text) {
 		return nil
@@ -40,7 +40,7 @@ func runSignalWordTyped(c *Context, p *manual.Procedure) []finding.Finding {
 func runSignalWordInRegister(c *Context) []finding.Finding {
 	words := signalsOf(c.Manual.Shop)
 	var found []finding.Finding
-	look := func(e *manual.Entry, texts ...string) {
+	look := func(e *model.Entry, texts ...string) {
 		if word := words.first(texts); word != "" {
 			found = append(found, signalWordTyped.At(e.At, "a text of %s has %s typed as a signal word", e.ID, word).
 				WithMend("take the word out: the box writes it, from harm and happens"))
@@ -92,7 +92,7 @@ func newSignals(words ...string) *signals {
 }
 
 // signalsOf are the words of English and of the shop's languages.
-func signalsOf(s *manual.Shop) languages {
+func signalsOf(s *model.Shop) languages {
 	list := languages{signalWords["en"]}
 	seen := map[string]bool{"en": true}
 	for _, language := range append([]string{s.Language}, s.Also...) {
@@ -121,12 +121,12 @@ func (l languages) mayStandIn(text string) bool {
 }
 
 // find is every place of a signal word in a piece of a file.
-func (l languages) find(at source.Pos) []source.Pos {
+func (l languages) find(at position.Pos) []position.Pos {
 	if !l.mayStandIn(at.Text()) {
 		return nil
 	}
 	text := withoutCode(at.Text())
-	var out []source.Pos
+	var out []position.Pos
 	told := map[int]bool{}
 	for _, pattern := range l.patterns(text) {
 		for _, m := range pattern.FindAllStringSubmatchIndex(text, -1) {

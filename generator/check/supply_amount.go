@@ -1,10 +1,10 @@
 package check
 
 import (
-	"baybinder/generator/decode"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
 )
 
 // runSupplyUnit asks that a supply is counted in a unit that amounts have, and
@@ -34,7 +34,7 @@ func runSupplyUnit(c *Context) []finding.Finding {
 
 // dimensionOf is what a supply is counted by; nothing can be said where its
 // unit could not be read.
-func dimensionOf(s *manual.Supply) (quantity.Dimension, bool) {
+func dimensionOf(s *model.Supply) (quantity.Dimension, bool) {
 	if s == nil || s.Unread {
 		return quantity.None, false
 	}
@@ -45,7 +45,7 @@ func dimensionOf(s *manual.Supply) (quantity.Dimension, bool) {
 // runSupplyAmount asks that the amounts of a procedure's supplies can be counted
 // in the supply's unit, and that one is there where a count of pieces says
 // nothing.
-func runSupplyAmount(_ *Context, p *manual.Procedure) []finding.Finding {
+func runSupplyAmount(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for _, use := range p.Supplies {
 		if want, ok := dimensionOf(use.To); ok {
@@ -55,7 +55,7 @@ func runSupplyAmount(_ *Context, p *manual.Procedure) []finding.Finding {
 	return found
 }
 
-func judgeAmount(use manual.Use[manual.Supply], want quantity.Dimension) []finding.Finding {
+func judgeAmount(use model.Use[model.Supply], want quantity.Dimension) []finding.Finding {
 	if use.Amount == "" {
 		if want == quantity.Count {
 			return nil

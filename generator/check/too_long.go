@@ -1,6 +1,6 @@
 package check
 
-import "baybinder/generator/finding"
+import "baybinder/generator/base/finding"
 
 var tooLong = finding.Rule{
 	Code:  "too-long",

@@ -3,13 +3,13 @@ package check
 import (
 	"strconv"
 
-	"baybinder/generator/decode"
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
 )
 
 // runToolAmount asks for whole numbers of tools.
-func runToolAmount(_ *Context, p *manual.Procedure) []finding.Finding {
+func runToolAmount(_ *Context, p *model.Procedure) []finding.Finding {
 	return countsOf(p.Tools)
 }
 
@@ -28,7 +28,7 @@ func runWholeCounts(c *Context) []finding.Finding {
 	return found
 }
 
-func countsOf[T any](uses []manual.Use[T]) []finding.Finding {
+func countsOf[T any](uses []model.Use[T]) []finding.Finding {
 	var found []finding.Finding
 	for _, use := range uses {
 		if use.Amount == "" || isCount(use.Amount) {

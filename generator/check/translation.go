@@ -7,17 +7,17 @@ import (
 	"strconv"
 	"strings"
 
-	"baybinder/generator/manual"
+	"baybinder/generator/model"
 )
 
 // pairing says which step of a translation is which of its original. Steps of
 // phases that only one of them has are left out.
 type pairing struct {
-	both        [][2]*manual.Step // original, translation
-	lost, added []*manual.Step    // the outermost of those that stand on one side only
+	both        [][2]*model.Step // original, translation
+	lost, added []*model.Step    // the outermost of those that stand on one side only
 }
 
-func paired(original, translated *manual.Procedure) *pairing {
+func paired(original, translated *model.Procedure) *pairing {
 	p := &pairing{}
 	for i := range min(len(original.Phases), len(translated.Phases)) {
 		p.steps(original.Phases[i].Steps, translated.Phases[i].Steps)
@@ -28,7 +28,7 @@ func paired(original, translated *manual.Procedure) *pairing {
 // steps pairs two lists of steps: one by one where they are as long, else by
 // their links, so that one step too few is told once and not of every step
 // after it.
-func (p *pairing) steps(original, here []*manual.Step) {
+func (p *pairing) steps(original, here []*model.Step) {
 	if len(original) == len(here) {
 		p.between(original, here)
 		return
@@ -52,7 +52,7 @@ func (p *pairing) steps(original, here []*manual.Step) {
 }
 
 // between pairs, one by one, what stands between two pairs.
-func (p *pairing) between(original, here []*manual.Step) {
+func (p *pairing) between(original, here []*model.Step) {
 	n := min(len(original), len(here))
 	for i := range n {
 		p.pair(original[i], here[i])
@@ -61,14 +61,14 @@ func (p *pairing) between(original, here []*manual.Step) {
 	p.added = append(p.added, here[n:]...)
 }
 
-func (p *pairing) pair(original, here *manual.Step) {
-	p.both = append(p.both, [2]*manual.Step{original, here})
+func (p *pairing) pair(original, here *model.Step) {
+	p.both = append(p.both, [2]*model.Step{original, here})
 	p.steps(original.Subs, here.Subs)
 }
 
 // commonLinks is how many steps from i and j on can be paired by their links:
 // the length of the longest common subsequence.
-func commonLinks(a, b []*manual.Step) [][]int {
+func commonLinks(a, b []*model.Step) [][]int {
 	n := make([][]int, len(a)+1)
 	for i := range n {
 		n[i] = make([]int, len(b)+1)
@@ -84,25 +84,25 @@ func commonLinks(a, b []*manual.Step) [][]int {
 	return n
 }
 
-func linksOf(s *manual.Step) string { return strings.Join(addresses(s.Blocks), "\n") }
+func linksOf(s *model.Step) string { return strings.Join(addresses(s.Blocks), "\n") }
 
 // typed says that a link is one of ours, and not a picture or a page elsewhere.
-func typed(l *manual.Link) bool {
-	return l.Kind.Target != manual.ToAddress
+func typed(l *model.Link) bool {
+	return l.Kind.Target != model.ToAddress
 }
 
 // address is a typed link as two languages must have it alike: an amount by
 // its value.
-func address(l *manual.Link) string {
+func address(l *model.Link) string {
 	if l.Is("time") && !l.Bad {
 		return "time:" + strconv.FormatFloat(l.Amount().Base(), 'g', -1, 64)
 	}
-	_, rest, _ := manual.SplitAddress(l.Address)
+	_, rest, _ := model.SplitAddress(l.Address)
 	return l.Kind.Name + ":" + rest
 }
 
 // addresses are the typed links of blocks, sorted.
-func addresses(blocks []manual.Block) []string {
+func addresses(blocks []model.Block) []string {
 	var out []string
 	for i := range blocks {
 		for _, l := range blocks[i].Links {
@@ -169,7 +169,7 @@ func value(language, token string) string {
 // said are the texts of a step without the words of those typed links that are
 // in without: where one language leaves them to the register, the other may
 // write them out.
-func said(blocks []manual.Block, without map[string]bool) []string {
+func said(blocks []model.Block, without map[string]bool) []string {
 	var out []string
 	for i := range blocks {
 		for _, part := range blocks[i].Parts {
@@ -185,7 +185,7 @@ func said(blocks []manual.Block, without map[string]bool) []string {
 }
 
 // wordless are the typed links that have no words of their own.
-func wordless(blocks ...[]manual.Block) map[string]bool {
+func wordless(blocks ...[]model.Block) map[string]bool {
 	out := map[string]bool{}
 	for _, list := range blocks {
 		for i := range list {

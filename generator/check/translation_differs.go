@@ -4,9 +4,9 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
 
 var translationDiffers = finding.Rule{
@@ -16,7 +16,7 @@ var translationDiffers = finding.Rule{
 	Mend:  "Give each step the links, people, times and figures of the original. The order of links in a step is free; a decimal comma is a decimal point.",
 }
 
-func runTranslationDiffers(c *Context, p *manual.Procedure) []finding.Finding {
+func runTranslationDiffers(c *Context, p *model.Procedure) []finding.Finding {
 	original := p.Original
 	if original == nil || unread(original) || unread(p) {
 		return nil
@@ -42,23 +42,23 @@ func runTranslationDiffers(c *Context, p *manual.Procedure) []finding.Finding {
 // comparison is a translation beside its original.
 type comparison struct {
 	c           *Context
-	original, p *manual.Procedure
+	original, p *model.Procedure
 	found       []finding.Finding
 }
 
-func (t *comparison) add(at, there source.Pos, message, mend string) {
+func (t *comparison) add(at, there position.Pos, message, mend string) {
 	t.found = append(t.found, translationDiffers.At(at, "%s", message).WithMend("%s", mend).See(there, "the original is here"))
 }
 
-func leadOf(p *manual.Phase) []manual.Block {
+func leadOf(p *model.Phase) []model.Block {
 	if p.Lead == nil {
 		return nil
 	}
-	return []manual.Block{*p.Lead}
+	return []model.Block{*p.Lead}
 }
 
 // texts compares the links and the figures of a step or of a phase's lead.
-func (t *comparison) texts(at, there source.Pos, what string, original, here []manual.Block) {
+func (t *comparison) texts(at, there position.Pos, what string, original, here []model.Block) {
 	want, have := addresses(original), addresses(here)
 	if lacks := less(want, have); len(lacks) > 0 {
 		t.add(at, there, what+" lacks a link of the original: "+strings.Join(lacks, ", "), "write it where the original has it: [words]("+lacks[0]+")")
@@ -112,11 +112,11 @@ func (t *comparison) frontMatter() {
 }
 
 // hazard compares a hazard of the front matter: only its texts may be other.
-func (t *comparison) hazard(use *manual.HazardUse) {
+func (t *comparison) hazard(use *model.HazardUse) {
 	if use.To == nil {
 		return
 	}
-	i := slices.IndexFunc(t.original.Hazards, func(o manual.HazardUse) bool { return o.To == use.To })
+	i := slices.IndexFunc(t.original.Hazards, func(o model.HazardUse) bool { return o.To == use.To })
 	if i < 0 {
 		t.add(use.At, t.original.At, "the original does not meet "+use.ID, "take it out")
 		return
@@ -155,7 +155,7 @@ func runWordsDiffer(c *Context) []finding.Finding {
 }
 
 // registered are the texts of the register's own entry.
-func (c *Context) registered(w *manual.Words) ([]manual.Text, source.Pos) {
+func (c *Context) registered(w *model.Words) ([]model.Text, position.Pos) {
 	switch w.Register {
 	case "hazards":
 		for _, h := range c.Manual.Hazards {
@@ -170,13 +170,13 @@ func (c *Context) registered(w *manual.Words) ([]manual.Text, source.Pos) {
 			}
 		}
 	}
-	return nil, source.Pos{}
+	return nil, position.Pos{}
 }
 
 // differs says what is other in a translated field; "" where nothing is, or
 // where the field is not translated.
-func (c *Context) differs(language string, texts []manual.Text, field string, words, keys []string) string {
-	i := slices.IndexFunc(texts, func(t manual.Text) bool { return t.Field == field })
+func (c *Context) differs(language string, texts []model.Text, field string, words, keys []string) string {
+	i := slices.IndexFunc(texts, func(t model.Text) bool { return t.Field == field })
 	if len(words) == 0 || i < 0 {
 		return ""
 	}
@@ -195,7 +195,7 @@ func (c *Context) differs(language string, texts []manual.Text, field string, wo
 
 func sortedOf(list []string) []string { return slices.Sorted(slices.Values(list)) }
 
-func usesOf[T any](list []manual.Use[T]) []string {
+func usesOf[T any](list []model.Use[T]) []string {
 	var out []string
 	for _, u := range list {
 		out = append(out, strings.TrimSpace(u.ID+" "+u.Amount))
@@ -204,7 +204,7 @@ func usesOf[T any](list []manual.Use[T]) []string {
 	return out
 }
 
-func refsOf[T any](list []manual.Ref[T]) []string {
+func refsOf[T any](list []model.Ref[T]) []string {
 	var out []string
 	for _, r := range list {
 		out = append(out, r.ID)
@@ -213,7 +213,7 @@ func refsOf[T any](list []manual.Ref[T]) []string {
 	return out
 }
 
-func statesOf(list []manual.State) []string {
+func statesOf(list []model.State) []string {
 	var out []string
 	for _, s := range list {
 		out = append(out, s.ID+" "+s.Word)

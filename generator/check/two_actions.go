@@ -3,9 +3,9 @@ package check
 import (
 	"slices"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
 
 var twoActions = finding.Rule{
@@ -31,9 +31,9 @@ func runTwoActions(w *writing, text []sentence) []finding.Finding {
 
 // action is something to do: what a typed act says, or an imperative verb.
 type action struct {
-	at    source.Pos
-	act   *manual.Link // nil where it is words only
-	names []manual.Named
+	at    position.Pos
+	act   *model.Link // nil where it is words only
+	names []model.Named
 }
 
 // actionsIn are the actions of a text, those that are one action told once.
@@ -96,7 +96,7 @@ func inTitle(s sentence, i int) bool { return s[i].link != nil && s[i].link.Is("
 // opensAct says that the words of a typed act begin here.
 func opensAct(s sentence, i int) bool {
 	link := s[i].link
-	return link != nil && link.Kind.Act != manual.NoAct && link.Text != "" && (i == 0 || s[i-1].link != link)
+	return link != nil && link.Kind.Act != model.NoAct && link.Text != "" && (i == 0 || s[i-1].link != link)
 }
 
 // actions of a clause are its typed acts; where it has none, its verb.
@@ -107,7 +107,7 @@ func (c clause) actions(g *grammar) []action {
 		if w.link == nil || i > 0 && c[i-1].link == w.link {
 			continue
 		}
-		if w.link.Kind.Act != manual.NoAct {
+		if w.link.Kind.Act != model.NoAct {
 			out = append(out, action{at: w.link.At, act: w.link})
 		} else if w.link.To != nil {
 			verbal.names = append(verbal.names, w.link.To)
@@ -127,56 +127,56 @@ func (a action) isOneWith(b action) bool {
 	if a.act == nil || b.act == nil {
 		return a.act == nil && b.act != nil && (holdsOneOf(a.names, b.act.To) || proves(a.names, b.act))
 	}
-	one := func(x, y manual.Act) bool {
+	one := func(x, y model.Act) bool {
 		return a.act.Kind.Act == x && b.act.Kind.Act == y || a.act.Kind.Act == y && b.act.Kind.Act == x
 	}
 	switch {
 	case a.act.Kind.Act == b.act.Kind.Act:
 		return true
-	case one(manual.Isolate, manual.Lock), one(manual.Unlock, manual.Restore):
+	case one(model.Isolate, model.Lock), one(model.Unlock, model.Restore):
 		return sameCut(a.act.To, b.act.To)
-	case one(manual.Remove, manual.Cap), one(manual.Renew, manual.Cap), one(manual.Fill, manual.Bleed):
+	case one(model.Remove, model.Cap), one(model.Renew, model.Cap), one(model.Fill, model.Bleed):
 		return a.act.To == b.act.To
-	case one(manual.Refit, manual.Tighten), one(manual.Loosen, manual.Cap):
+	case one(model.Refit, model.Tighten), one(model.Loosen, model.Cap):
 		return holds(a.act.To, b.act.To) || holds(b.act.To, a.act.To)
-	case one(manual.Release, manual.Place):
+	case one(model.Release, model.Place):
 		return bears(a.act.To, b.act.To) || bears(b.act.To, a.act.To)
 	}
 	return false
 }
 
 // bears says that a tool is what holds the load that is let down onto it.
-func bears(tool, energy manual.Named) bool {
-	t, isTool := tool.(*manual.Tool)
-	e, isEnergy := energy.(*manual.Energy)
-	return isTool && isEnergy && slices.ContainsFunc(e.BlockedBy, func(ref manual.Ref[manual.Tool]) bool { return ref.To == t })
+func bears(tool, energy model.Named) bool {
+	t, isTool := tool.(*model.Tool)
+	e, isEnergy := energy.(*model.Energy)
+	return isTool && isEnergy && slices.ContainsFunc(e.BlockedBy, func(ref model.Ref[model.Tool]) bool { return ref.To == t })
 }
 
 // proves says that one of the holds is how an energy is proved dead.
-func proves(holds []manual.Named, act *manual.Link) bool {
-	return act.Kind.Act == manual.Prove && slices.ContainsFunc(holds, func(n manual.Named) bool {
-		hold, is := n.(*manual.Hold)
+func proves(holds []model.Named, act *model.Link) bool {
+	return act.Kind.Act == model.Prove && slices.ContainsFunc(holds, func(n model.Named) bool {
+		hold, is := n.(*model.Hold)
 		return is && hold.Of.ID == act.ID
 	})
 }
 
-func holdsOneOf(fasteners []manual.Named, part manual.Named) bool {
-	return slices.ContainsFunc(fasteners, func(f manual.Named) bool { return holds(f, part) })
+func holdsOneOf(fasteners []model.Named, part model.Named) bool {
+	return slices.ContainsFunc(fasteners, func(f model.Named) bool { return holds(f, part) })
 }
 
 // holds says whether one is a fastener of the other.
-func holds(fastener, part manual.Named) bool {
-	f, isFastener := fastener.(*manual.Fastener)
-	p, isPart := part.(*manual.Part)
+func holds(fastener, part model.Named) bool {
+	f, isFastener := fastener.(*model.Fastener)
+	p, isPart := part.(*model.Part)
 	return isFastener && isPart && slices.Contains(f.Holds, p)
 }
 
 // sameCut says whether two links name the same point, or a point and what it
 // cuts.
-func sameCut(a, b manual.Named) bool {
-	cuts := func(x, y manual.Named) bool {
-		p, isPoint := x.(*manual.Point)
-		e, isEnergy := y.(*manual.Energy)
+func sameCut(a, b model.Named) bool {
+	cuts := func(x, y model.Named) bool {
+		p, isPoint := x.(*model.Point)
+		e, isEnergy := y.(*model.Energy)
 		return isPoint && isEnergy && slices.Contains(p.Cuts, e)
 	}
 	return a == b || cuts(a, b) || cuts(b, a)

@@ -3,9 +3,9 @@ package check
 import (
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/fingerprint"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/fingerprint"
 )
 
 var unknownFingerprint = finding.Rule{
@@ -38,14 +38,14 @@ func runUnknownFingerprint(c *Context) []finding.Finding {
 }
 
 type print struct {
-	procedure *manual.Procedure
+	procedure *model.Procedure
 	text      string
 }
 
 // issuedPrints are the day of each procedure's first revision, and the
 // fingerprints of all.
-func issuedPrints(m *manual.Manual) (first map[*manual.Procedure]manual.Date, known map[print]bool) {
-	first, known = map[*manual.Procedure]manual.Date{}, map[print]bool{}
+func issuedPrints(m *model.Manual) (first map[*model.Procedure]model.Date, known map[print]bool) {
+	first, known = map[*model.Procedure]model.Date{}, map[print]bool{}
 	for i := range m.Revisions {
 		r := &m.Revisions[i]
 		if _, has := first[r.Procedure.To]; !has && r.Procedure.To != nil {

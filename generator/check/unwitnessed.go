@@ -1,8 +1,8 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var unwitnessed = finding.Rule{
@@ -42,6 +42,6 @@ func runUnwitnessed(c *Context) []finding.Finding {
 
 // deed is who did what.
 type deed struct {
-	person    *manual.Person
-	procedure *manual.Procedure
+	person    *model.Person
+	procedure *model.Procedure
 }

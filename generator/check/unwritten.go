@@ -5,9 +5,9 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/source"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
 
 var unwritten = finding.Rule{
@@ -31,7 +31,7 @@ var (
 	beginnings = slices.Concat(sayHere, digaAqui, lineStart)
 )
 
-func runUnwritten(_ *Context, p *manual.Procedure) []finding.Finding {
+func runUnwritten(_ *Context, p *model.Procedure) []finding.Finding {
 	if p.Draft() { // it is there to be written
 		return nil
 	}
@@ -44,7 +44,7 @@ func runUnwritten(_ *Context, p *manual.Procedure) []finding.Finding {
 		if m[2] >= 0 {
 			start = m[2]
 		}
-		at := source.Pos{File: p.File, Start: start, End: m[1]}
+		at := position.Pos{File: p.File, Start: start, End: m[1]}
 		found = append(found, unwritten.At(at, "these words are the template's: nobody wrote over them").
 			WithMend("write what is done here, or take the line out"))
 	}

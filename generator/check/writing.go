@@ -3,8 +3,8 @@ package check
 import (
 	"cmp"
 
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 // writing is what the rules of writing go by in one procedure or translation.
@@ -17,7 +17,7 @@ type writing struct {
 }
 
 // runTexts reads every text once for all the rules of writing.
-func runTexts(c *Context, p *manual.Procedure) []finding.Finding {
+func runTexts(c *Context, p *model.Procedure) []finding.Finding {
 	language := languageOf(c.Manual, p)
 	limits := c.Manual.Shop.Writing
 	w := &writing{

@@ -1,9 +1,9 @@
 package check
 
 import (
-	"baybinder/generator/finding"
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
 )
 
 var wrongSupply = finding.Rule{
@@ -15,12 +15,12 @@ var wrongSupply = finding.Rule{
 
 // runWrongSupply looks at the steps that fill a circuit and name what from.
 // What is counted by the piece, such as a filter, is not poured in.
-func runWrongSupply(_ *Context, p *manual.Procedure) []finding.Finding {
+func runWrongSupply(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for _, s := range p.Steps {
 		for _, link := range s.Links {
-			fluid, is := link.To.(*manual.Fluid)
-			if !is || link.Bad || link.Kind.Act != manual.Fill || fluid.Unread || fluid.Supply.To == nil {
+			fluid, is := link.To.(*model.Fluid)
+			if !is || link.Bad || link.Kind.Act != model.Fill || fluid.Unread || fluid.Supply.To == nil {
 				continue
 			}
 			if other := pouredInstead(s.Links, fluid.Supply.To); other != nil {
@@ -34,11 +34,11 @@ func runWrongSupply(_ *Context, p *manual.Procedure) []finding.Finding {
 
 // pouredInstead is a supply of a step that is poured or weighed, where none of
 // them is the right one. Where a link could not be read nothing is sure.
-func pouredInstead(links []*manual.Link, right *manual.Supply) *manual.Supply {
-	var other *manual.Supply
+func pouredInstead(links []*model.Link, right *model.Supply) *model.Supply {
+	var other *model.Supply
 	for _, l := range links {
-		s, is := l.To.(*manual.Supply)
-		unsure := l.Bad && (l.Kind == manual.UnknownLink || l.Kind.Target == manual.ToSupply)
+		s, is := l.To.(*model.Supply)
+		unsure := l.Bad && (l.Kind == model.UnknownLink || l.Kind.Target == model.ToSupply)
 		if unsure || s == right || is && s.Unread {
 			return nil
 		}

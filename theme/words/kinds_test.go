@@ -5,12 +5,12 @@ import (
 	"strings"
 	"testing"
 
-	"baybinder/generator/manual"
+	"baybinder/generator/model"
 )
 
 // Every kind that the format has is said in both languages.
 func TestEveryKindHasWords(t *testing.T) {
-	for _, of := range []any{manual.Tool{}, manual.Hold{}, manual.Energy{}} {
+	for _, of := range []any{model.Tool{}, model.Hold{}, model.Energy{}} {
 		field, _ := reflect.TypeOf(of).FieldByName("Kind")
 		for _, kind := range strings.Fields(field.Tag.Get("one")) {
 			if both := kinds[kind]; both[0] == "" || both[1] == "" {

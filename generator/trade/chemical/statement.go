@@ -15,8 +15,8 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/nearest"
-	"baybinder/generator/trade/refused"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/trade/domain"
 )
 
 // Word is a signal word of the GHS.
@@ -81,7 +81,7 @@ func Find(text string) (Statement, error) {
 	if i := slices.IndexFunc(statements, func(s Statement) bool { return s.Code == wanted }); i >= 0 {
 		return statements[i], nil
 	}
-	bad := &refused.Error{Given: text, Why: "is not a hazard statement that the manual knows", Write: "write its code as the safety data sheet has it, as in H319"}
+	bad := &domain.Error{Given: text, Why: "is not a hazard statement that the manual knows", Write: "write its code as the safety data sheet has it, as in H319"}
 	switch near := nearest.Of(wanted, Codes()); {
 	case strings.HasPrefix(wanted, "P"):
 		bad.Why = "is a precaution, and no hazard"

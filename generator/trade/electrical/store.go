@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"math"
 
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/trade/working"
 )
 

@@ -5,8 +5,8 @@ import (
 	"math"
 	"strconv"
 
-	"baybinder/generator/quantity"
-	"baybinder/generator/trade/refused"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/trade/domain"
 	"baybinder/generator/trade/working"
 )
 
@@ -49,7 +49,7 @@ func AppliedBy(setting, length, adds, angle float64) float64 {
 func Setting(torque, length, adds quantity.Quantity) (quantity.Quantity, working.Working, error) {
 	set := SettingFor(torque.Value, length.Base(), adds.Base(), 0)
 	if math.IsNaN(set) {
-		return quantity.Quantity{}, working.Working{}, &refused.Error{
+		return quantity.Quantity{}, working.Working{}, &domain.Error{
 			Given: length.String() + " + " + adds.String(), Why: "leaves no lever from hand to fastener",
 			Write: "write the wrench's length from hand to square, and what the adapter adds to it",
 		}

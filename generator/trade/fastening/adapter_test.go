@@ -6,7 +6,7 @@ import (
 
 	"pgregory.net/rapid"
 
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
 )
 
 // Torque, length and what the adapter adds are each in one unit throughout, so

@@ -3,14 +3,14 @@ package fastening
 import (
 	"slices"
 
-	"baybinder/generator/manual"
+	"baybinder/generator/model"
 )
 
 // AtHand is what there is to turn and tighten a fastener with.
 type AtHand struct {
-	Named  []*manual.Tool // by the step
-	Placed []*manual.Tool // put in place before, and not taken away
-	Listed []*manual.Tool // by the procedure
+	Named  []*model.Tool // by the step
+	Placed []*model.Tool // put in place before, and not taken away
+	Listed []*model.Tool // by the procedure
 }
 
 // driving are the kinds of tools that turn a fastener.
@@ -18,7 +18,7 @@ var driving = []string{"socket", "spanner", "screwdriver"}
 
 // Wrenches are the torque wrenches: those that the step names or that were left
 // in place, else those that are listed, and what may stand in for them.
-func (a AtHand) Wrenches() []*manual.Tool {
+func (a AtHand) Wrenches() []*model.Tool {
 	named := OfKind(slices.Concat(a.Named, a.Placed), "torque-wrench")
 	if len(named) == 0 {
 		named = OfKind(a.Listed, "torque-wrench")
@@ -33,7 +33,7 @@ func (a AtHand) NamesDriver() bool { return len(OfKind(a.Named, driving...)) > 0
 // names, else those that are listed, and what may stand in for them. Tools of
 // another kind that say what they fit or add may help, and so may those left in
 // place; they do not make the step one that names its drivers.
-func (a AtHand) Drivers() []*manual.Tool {
+func (a AtHand) Drivers() []*model.Tool {
 	tools := OfKind(a.Listed, driving...)
 	if a.NamesDriver() {
 		tools = OfKind(a.Named, driving...)
@@ -47,8 +47,8 @@ func (a AtHand) Drivers() []*manual.Tool {
 }
 
 // OfKind are the tools of some kinds, each once.
-func OfKind(tools []*manual.Tool, kinds ...string) []*manual.Tool {
-	var out []*manual.Tool
+func OfKind(tools []*model.Tool, kinds ...string) []*model.Tool {
+	var out []*model.Tool
 	for _, t := range tools {
 		if slices.Contains(kinds, t.Kind) && !slices.Contains(out, t) {
 			out = append(out, t)
@@ -58,7 +58,7 @@ func OfKind(tools []*manual.Tool, kinds ...string) []*manual.Tool {
 }
 
 // WithSubstitutes adds the tools that may stand in for others.
-func WithSubstitutes(tools []*manual.Tool) []*manual.Tool {
+func WithSubstitutes(tools []*model.Tool) []*model.Tool {
 	out := slices.Clone(tools)
 	for _, t := range tools {
 		for _, or := range t.Or {

@@ -5,8 +5,8 @@ import (
 	"regexp"
 	"strings"
 
-	"baybinder/generator/nearest"
-	"baybinder/generator/trade/refused"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/trade/domain"
 )
 
 // Class is a property class of ISO 898-1 for bolts, screws and studs.
@@ -52,7 +52,7 @@ func ParseClass(text string) (Class, error) {
 		}
 		codes = append(codes, c.Code)
 	}
-	err := &refused.Error{Given: text, Why: "is not a property class of ISO 898-1", Write: "write one of: " + strings.Join(codes, ", ")}
+	err := &domain.Error{Given: text, Why: "is not a property class of ISO 898-1", Write: "write one of: " + strings.Join(codes, ", ")}
 	if near := nearest.Of(strings.ReplaceAll(code, ",", "."), codes); near != "" && MeansClass(code) {
 		err.Write = "did you mean " + near + "? It is one of: " + strings.Join(codes, ", ")
 	}

@@ -5,8 +5,8 @@ import (
 	"regexp"
 	"strings"
 
-	"baybinder/generator/quantity"
-	"baybinder/generator/trade/refused"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/trade/domain"
 )
 
 // Size is what a driving tool fits, or what a fastener is turned by.
@@ -27,12 +27,12 @@ func ParseSize(text string) (Size, error) {
 	text = strings.TrimSpace(text)
 	switch {
 	case text == "":
-		return Size{}, &refused.Error{Given: text, Why: "is no size", Write: "write 13 mm, hex 6 mm or T30"}
+		return Size{}, &domain.Error{Given: text, Why: "is no size", Write: "write 13 mm, hex 6 mm or T30"}
 	case '0' <= text[0] && text[0] <= '9':
 		width, err := parseWidth(text, text)
 		return Size{Width: width}, err
 	case MeansMetric(text):
-		return Size{}, &refused.Error{Given: text, Why: "is a thread, and heads of one thread differ", Write: "write the width across flats, as in 13 mm"}
+		return Size{}, &domain.Error{Given: text, Why: "is a thread, and heads of one thread differ", Write: "write the width across flats, as in 13 mm"}
 	}
 	if parts := formed.FindStringSubmatch(strings.ToLower(text)); parts != nil {
 		width, err := parseWidth(parts[2], text)
@@ -56,7 +56,7 @@ func parseWidth(text, whole string) (float64, error) {
 	if err == nil && width.Base() > 0 {
 		return width.Base() * 1000, nil
 	}
-	bad := &refused.Error{Given: whole, Why: "is no size", Write: "write 13 mm, hex 6 mm or T30"}
+	bad := &domain.Error{Given: whole, Why: "is no size", Write: "write 13 mm, hex 6 mm or T30"}
 	if figures.MatchString(text) {
 		bad.Why, bad.Write = "has no unit", "write "+whole+" mm, or "+whole+" in"
 	}

@@ -6,7 +6,7 @@ import (
 
 	"pgregory.net/rapid"
 
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
 )
 
 // Widths across flats, mm: "Wrench Size Chart" (names the older DIN series),

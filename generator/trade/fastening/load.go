@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strconv"
 
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/trade/working"
 )
 

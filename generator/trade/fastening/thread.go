@@ -16,7 +16,7 @@ import (
 	"strconv"
 	"strings"
 
-	"baybinder/generator/trade/refused"
+	"baybinder/generator/trade/domain"
 )
 
 // Thread is a metric ISO thread.
@@ -49,14 +49,14 @@ var metric = regexp.MustCompile(`^M ?(\d+(?:\.\d+)?)(?: ?[x×X*] ?(\d+(?:\.\d+)?
 func ParseThread(text string) (Thread, error) {
 	found := metric.FindStringSubmatch(strings.TrimSpace(text))
 	if found == nil {
-		return Thread{}, &refused.Error{Given: text, Why: "is not a metric thread", Write: "write it as M8 or M8x1.25, with a decimal point"}
+		return Thread{}, &domain.Error{Given: text, Why: "is not a metric thread", Write: "write it as M8 or M8x1.25, with a decimal point"}
 	}
 	t := Thread{Diameter: number(found[1])}
 	standard, known := CoarsePitch(t.Diameter)
 	if found[2] == "" {
 		t.Pitch = standard
 		if !known {
-			return Thread{}, &refused.Error{Given: text, Why: "has no coarse pitch", Write: "write the pitch too, as in M9x1.25"}
+			return Thread{}, &domain.Error{Given: text, Why: "has no coarse pitch", Write: "write the pitch too, as in M9x1.25"}
 		}
 		return t, nil
 	}
@@ -65,7 +65,7 @@ func ParseThread(text string) (Thread, error) {
 		standard = t.Diameter / 4 // no size is coarser than M1, whose pitch is a quarter of it
 	}
 	if t.Pitch <= 0 || t.Pitch > standard {
-		return Thread{}, &refused.Error{Given: text, Why: "has a pitch that no such thread has", Write: pitchMend(t, known)}
+		return Thread{}, &domain.Error{Given: text, Why: "has a pitch that no such thread has", Write: pitchMend(t, known)}
 	}
 	return t, nil
 }

@@ -1,22 +1,22 @@
 package fastening
 
 import (
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
 	"baybinder/generator/trade/working"
 )
 
 // Way is one wrench that a torque can be set with.
 type Way struct {
-	Wrench  *manual.Tool
-	Adapter *manual.Tool      // nil where the wrench turns the fastener straight
+	Wrench  *model.Tool
+	Adapter *model.Tool       // nil where the wrench turns the fastener straight
 	Set     quantity.Quantity // what the wrench is set to: the torque itself without an adapter
 	Working working.Working   // of the setting behind an adapter
 }
 
 // Torques are the torques that a fastener is tightened to: every amount that its
 // torque states, or each of its stages that is a torque.
-func Torques(f *manual.Fastener) []quantity.Quantity {
+func Torques(f *model.Fastener) []quantity.Quantity {
 	if len(f.Stages) == 0 && !f.Torque.IsZero() {
 		return f.Torque.Numbers()
 	}
@@ -33,7 +33,7 @@ func Torques(f *manual.Fastener) []quantity.Quantity {
 // set, from 20 % of its maximum up, with each of the drivers between. A wrench
 // that says no range may be set to anything. Drivers that are known not to fit
 // are none; one that may fit takes nothing from the wrench on the fastener.
-func Ways(f *manual.Fastener, torque quantity.Quantity, wrenches, drivers []*manual.Tool) []Way {
+func Ways(f *model.Fastener, torque quantity.Quantity, wrenches, drivers []*model.Tool) []Way {
 	straight, adapters := between(f, drivers)
 	var out []Way
 	for _, w := range wrenches {
@@ -51,7 +51,7 @@ func Ways(f *manual.Fastener, torque quantity.Quantity, wrenches, drivers []*man
 
 // between says what may stand between wrench and fastener: nothing that moves
 // the setting, or one of the adapters.
-func between(f *manual.Fastener, drivers []*manual.Tool) (straight bool, adapters []*manual.Tool) {
+func between(f *model.Fastener, drivers []*model.Tool) (straight bool, adapters []*model.Tool) {
 	heads, fitting := Heads(f.AcrossFlats, f.Drive), 0
 	for _, d := range drivers {
 		sizes := Sizes(d.Fits)
@@ -69,7 +69,7 @@ func between(f *manual.Fastener, drivers []*manual.Tool) (straight bool, adapter
 
 // behind is the way through an adapter. The length of a wrench that nobody wrote
 // leaves nothing to work out: it is taken as it is, without a working.
-func behind(wrench, adapter *manual.Tool, torque quantity.Quantity) (Way, bool) {
+func behind(wrench, adapter *model.Tool, torque quantity.Quantity) (Way, bool) {
 	way := Way{Wrench: wrench, Adapter: adapter, Set: torque}
 	if wrench.Length.Base() <= 0 {
 		return way, usedFor(wrench, torque.Base())
@@ -85,7 +85,7 @@ func behind(wrench, adapter *manual.Tool, torque quantity.Quantity) (Way, bool) 
 }
 
 // usedFor says whether a wrench is used at a setting, N·m.
-func usedFor(wrench *manual.Tool, setting float64) bool {
+func usedFor(wrench *model.Tool, setting float64) bool {
 	w, ok := WrenchOf(wrench.Range)
 	return !ok || wrench.Unread || w.Covers(setting)
 }

@@ -4,13 +4,13 @@ import (
 	"strings"
 	"testing"
 
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
 )
 
-func tool(t *testing.T, kind, name, rng, length, adds string) *manual.Tool {
+func tool(t *testing.T, kind, name, rng, length, adds string) *model.Tool {
 	t.Helper()
-	out := &manual.Tool{Kind: kind}
+	out := &model.Tool{Kind: kind}
 	out.Name = name
 	if rng != "" {
 		limit, err := quantity.ParseLimit(rng, quantity.Torque)
@@ -50,26 +50,26 @@ func TestWays(t *testing.T) {
 	early := tool(t, "torque-wrench", "early", "15 to 110 N·m", "420 mm", "")
 	blank := tool(t, "torque-wrench", "blank", "5 to 25 N·m", "", "")
 	crow := tool(t, "spanner", "crow-foot", "", "", "30 mm")
-	plain := &manual.Tool{Kind: "socket", Fits: []string{"17 mm"}}
+	plain := &model.Tool{Kind: "socket", Fits: []string{"17 mm"}}
 	other := tool(t, "spanner", "other crow-foot", "", "", "30 mm")
 	other.Fits = []string{"24 mm"}
 	for name, c := range map[string]struct {
 		torque            string
-		wrenches, drivers []*manual.Tool
+		wrenches, drivers []*model.Tool
 		want              string
 	}{
-		"the one that covers it":           {"20 N·m", []*manual.Tool{small, large}, []*manual.Tool{crow}, "small 18.1 N·m"},
-		"whichever is named first":         {"20 N·m", []*manual.Tool{large, small}, []*manual.Tool{crow}, "small 18.1 N·m"},
-		"in the range and under the floor": {"22 N·m", []*manual.Tool{early, large}, []*manual.Tool{crow}, ""},
-		"both":                             {"24 N·m", []*manual.Tool{small, large}, []*manual.Tool{crow}, "small 21.7 N·m, large 22.4 N·m"},
-		"covered as set alone":             {"27 N·m", []*manual.Tool{small}, []*manual.Tool{crow}, "small 24.4 N·m"},
-		"and not straight":                 {"27 N·m", []*manual.Tool{small}, []*manual.Tool{plain}, ""},
-		"straight or behind it":            {"22 N·m", []*manual.Tool{small}, []*manual.Tool{plain, crow}, "small 22 N·m, small 19.9 N·m"},
-		"an adapter of another size":       {"24 N·m", []*manual.Tool{small}, []*manual.Tool{other}, "small 24 N·m"},
-		"a wrench without a length":        {"24 N·m", []*manual.Tool{blank}, []*manual.Tool{crow}, "blank 24 N·m"},
-		"no wrench":                        {"24 N·m", nil, []*manual.Tool{crow}, ""},
+		"the one that covers it":           {"20 N·m", []*model.Tool{small, large}, []*model.Tool{crow}, "small 18.1 N·m"},
+		"whichever is named first":         {"20 N·m", []*model.Tool{large, small}, []*model.Tool{crow}, "small 18.1 N·m"},
+		"in the range and under the floor": {"22 N·m", []*model.Tool{early, large}, []*model.Tool{crow}, ""},
+		"both":                             {"24 N·m", []*model.Tool{small, large}, []*model.Tool{crow}, "small 21.7 N·m, large 22.4 N·m"},
+		"covered as set alone":             {"27 N·m", []*model.Tool{small}, []*model.Tool{crow}, "small 24.4 N·m"},
+		"and not straight":                 {"27 N·m", []*model.Tool{small}, []*model.Tool{plain}, ""},
+		"straight or behind it":            {"22 N·m", []*model.Tool{small}, []*model.Tool{plain, crow}, "small 22 N·m, small 19.9 N·m"},
+		"an adapter of another size":       {"24 N·m", []*model.Tool{small}, []*model.Tool{other}, "small 24 N·m"},
+		"a wrench without a length":        {"24 N·m", []*model.Tool{blank}, []*model.Tool{crow}, "blank 24 N·m"},
+		"no wrench":                        {"24 N·m", nil, []*model.Tool{crow}, ""},
 	} {
-		f := &manual.Fastener{AcrossFlats: amount(t, "17 mm")}
+		f := &model.Fastener{AcrossFlats: amount(t, "17 mm")}
 		ways := Ways(f, amount(t, c.torque), c.wrenches, c.drivers)
 		if got := said(ways); got != c.want {
 			t.Errorf("%s: %q, by hand %q", name, got, c.want)

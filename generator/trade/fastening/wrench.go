@@ -3,7 +3,7 @@ package fastening
 import (
 	"math"
 
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
 )
 
 // floorShare is the part of its maximum below which a torque wrench is not

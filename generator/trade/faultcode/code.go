@@ -9,7 +9,7 @@ package faultcode
 import (
 	"strings"
 
-	"baybinder/generator/trade/refused"
+	"baybinder/generator/trade/domain"
 )
 
 // System is the part of the machine that the first letter names.
@@ -63,7 +63,7 @@ var areas = map[byte]string{
 func Parse(text string) (Code, error) {
 	c := strings.ToUpper(strings.TrimSpace(text))
 	if why := wrong(c); why != "" {
-		return Code{}, &refused.Error{Given: text, Why: why, Write: "write the code as the machine shows it, as in P0301"}
+		return Code{}, &domain.Error{Given: text, Why: why, Write: "write the code as the machine shows it, as in P0301"}
 	}
 	code := Code{Text: c, System: System(c[0]), Class: classOf(c)}
 	if code.System == Powertrain && c[1] != '3' {

@@ -5,8 +5,8 @@ import (
 	"fmt"
 	"math"
 
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
 	"baybinder/generator/trade/working"
 )
 
@@ -34,7 +34,7 @@ func (a Assessment) Over() bool { return math.Round(a.Index*10) > 10 }
 // are given, the worse one counts, and how often it is lifted counts as from
 // the lower one: the part is taken off and put back. It is false where the part
 // has no mass or no lift, or one with measures that cannot be.
-func OfPart(p *manual.Part, people int) (Assessment, bool) {
+func OfPart(p *model.Part, people int) (Assessment, bool) {
 	if p.Lift == nil || p.Mass.Base() <= 0 {
 		return Assessment{}, false
 	}
@@ -80,7 +80,7 @@ func SystemOf(mass quantity.Quantity) System {
 
 // lifts are the ends of a part's lift: at the machine, and the other where it
 // is given.
-func lifts(l *manual.Lift, s System) []Lift {
+func lifts(l *model.Lift, s System) []Lift {
 	c := systems[s]
 	length := func(q quantity.Quantity) float64 { return math.Round(q.Base()/c.metre*1e6) / 1e6 }
 	hold := map[string]Coupling{"good": Good, "fair": Fair, "poor": Poor}
@@ -121,13 +121,13 @@ func (b Bound) Say(q quantity.Quantity) string {
 
 // Bounds are the measures of a part's lift, each with the limits of NIOSH
 // 94-110, pp. 8 to 15, in the units of the part's mass.
-func Bounds(p *manual.Part) []Bound {
+func Bounds(p *model.Part) []Bound {
 	c, l := systems[SystemOf(p.Mass)], p.Lift
 	long := func(x float64) quantity.Quantity { return quantity.Of(x, c.unitOfLength, 2+int(x/100)) }
 	out := []Bound{{Field: "travel", Given: l.Travel, Most: long(c.farthest)}}
 	for _, end := range []struct {
 		before string
-		at     *manual.LiftEnd
+		at     *model.LiftEnd
 	}{{"", &l.LiftEnd}, {"to: ", l.To}} {
 		if end.at != nil {
 			out = append(out,

@@ -4,8 +4,8 @@ import (
 	"strings"
 	"testing"
 
-	"baybinder/generator/manual"
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
 )
 
 func measured(t testing.TB, text string) (q quantity.Quantity) {
@@ -23,8 +23,8 @@ func measured(t testing.TB, text string) (q quantity.Quantity) {
 	return q
 }
 
-func end(t testing.TB, h, v, a string) manual.LiftEnd {
-	return manual.LiftEnd{Horizontal: measured(t, h), Vertical: measured(t, v), Asymmetry: measured(t, a)}
+func end(t testing.TB, h, v, a string) model.LiftEnd {
+	return model.LiftEnd{Horizontal: measured(t, h), Vertical: measured(t, v), Asymmetry: measured(t, a)}
 }
 
 // Package inspection (NIOSH 94-110, example 4, p. 46) as a part: 26 lb from 22
@@ -32,7 +32,7 @@ func end(t testing.TB, h, v, a string) manual.LiftEnd {
 // lb at the origin and 15.2 lb at the destination; 26 lb and the index of 1.7
 // are from memory. Of the two ends the worse counts.
 func TestOfPartIsPackageInspection(t *testing.T) {
-	p := &manual.Part{Mass: measured(t, "26 lb"), Lift: &manual.Lift{
+	p := &model.Part{Mass: measured(t, "26 lb"), Lift: &model.Lift{
 		LiftEnd: end(t, "10 in", "22 in", ""), Frequency: measured(t, "3"), Duration: measured(t, "1 h"), Coupling: "fair",
 	}}
 	p.Lift.Travel = measured(t, "37 in")
@@ -53,8 +53,8 @@ func TestOfPartIsPackageInspection(t *testing.T) {
 // The same lift with its lengths in the other system is judged in that of its
 // mass: lengths convert exactly, the load constant does not (51 lb are 23.13 kg).
 func TestOfPartConvertsLengths(t *testing.T) {
-	inches := &manual.Part{Mass: measured(t, "12 kg"), Lift: &manual.Lift{LiftEnd: end(t, "20 in", "10 in", "30°"), Travel: measured(t, "1 m"), Coupling: "poor"}}
-	metric := &manual.Part{Mass: measured(t, "12 kg"), Lift: &manual.Lift{LiftEnd: end(t, "508 mm", "25.4 cm", "30°"), Travel: measured(t, "100 cm"), Coupling: "poor"}}
+	inches := &model.Part{Mass: measured(t, "12 kg"), Lift: &model.Lift{LiftEnd: end(t, "20 in", "10 in", "30°"), Travel: measured(t, "1 m"), Coupling: "poor"}}
+	metric := &model.Part{Mass: measured(t, "12 kg"), Lift: &model.Lift{LiftEnd: end(t, "508 mm", "25.4 cm", "30°"), Travel: measured(t, "100 cm"), Coupling: "poor"}}
 	a, okA := OfPart(inches, 1)
 	b, okB := OfPart(metric, 1)
 	if !okA || !okB || a.Limit != b.Limit || a.Index != b.Index || a.Limit.Unit != quantity.Kilogram {
@@ -66,7 +66,7 @@ func TestOfPartConvertsLengths(t *testing.T) {
 // the origin): it goes both ways. 9 lifts a minute all day are 0 below 75 cm.
 func TestOfPartGoesBothWays(t *testing.T) {
 	to := end(t, "30 cm", "40 cm", "")
-	p := &manual.Part{Mass: measured(t, "5 kg"), Lift: &manual.Lift{LiftEnd: end(t, "30 cm", "90 cm", ""), Frequency: measured(t, "9"), Duration: measured(t, "8 h"), Coupling: "good", To: &to}}
+	p := &model.Part{Mass: measured(t, "5 kg"), Lift: &model.Lift{LiftEnd: end(t, "30 cm", "90 cm", ""), Frequency: measured(t, "9"), Duration: measured(t, "8 h"), Coupling: "good", To: &to}}
 	if a, ok := OfPart(p, 1); !ok || a.Limit.Value != 0 || a.IndexText() != "∞" || !strings.HasPrefix(a.Working.Result, "none") {
 		t.Errorf("%s, %s, %s", a.Limit, a.IndexText(), a.Working.Result)
 	}
@@ -74,7 +74,7 @@ func TestOfPartGoesBothWays(t *testing.T) {
 
 // Two people are two halves, and the working says whose assumption that is.
 func TestOfPartForSeveral(t *testing.T) {
-	p := &manual.Part{Mass: measured(t, "31 kg"), Lift: &manual.Lift{LiftEnd: end(t, "25 cm", "75 cm", ""), Travel: measured(t, "25 cm"), Coupling: "good"}}
+	p := &model.Part{Mass: measured(t, "31 kg"), Lift: &model.Lift{LiftEnd: end(t, "25 cm", "75 cm", ""), Travel: measured(t, "25 cm"), Coupling: "good"}}
 	a, ok := OfPart(p, 2)
 	if !ok || a.IndexText() != "0.7" || !strings.Contains(a.Working.Put, "15.5 kg/(23 kg") {
 		t.Errorf("%s: %s", a.IndexText(), a.Working)
@@ -85,11 +85,11 @@ func TestOfPartForSeveral(t *testing.T) {
 }
 
 func TestOfPartOfTheUnknown(t *testing.T) {
-	whole := &manual.Lift{LiftEnd: end(t, "25 cm", "75 cm", ""), Travel: measured(t, "25 cm"), Coupling: "good"}
-	for name, p := range map[string]*manual.Part{
+	whole := &model.Lift{LiftEnd: end(t, "25 cm", "75 cm", ""), Travel: measured(t, "25 cm"), Coupling: "good"}
+	for name, p := range map[string]*model.Part{
 		"no mass":       {Lift: whole},
 		"no lift":       {Mass: measured(t, "5 kg")},
-		"over the back": {Mass: measured(t, "5 kg"), Lift: &manual.Lift{LiftEnd: end(t, "25 cm", "75 cm", "200°"), Coupling: "good"}},
+		"over the back": {Mass: measured(t, "5 kg"), Lift: &model.Lift{LiftEnd: end(t, "25 cm", "75 cm", "200°"), Coupling: "good"}},
 	} {
 		if a, ok := OfPart(p, 1); ok {
 			t.Errorf("%s: %s", name, a.Limit)

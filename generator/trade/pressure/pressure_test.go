@@ -7,7 +7,7 @@ import (
 
 	"pgregory.net/rapid"
 
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/trade/internal/oracle"
 )
 

@@ -3,7 +3,7 @@ package pressure
 import (
 	"fmt"
 
-	"baybinder/generator/quantity"
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/trade/working"
 )
 

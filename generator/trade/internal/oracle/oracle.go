@@ -7,7 +7,7 @@ import (
 	"strings"
 	"testing"
 
-	"baybinder/generator/needed"
+	"baybinder/generator/base/needed"
 )
 
 // Units is what GNU units makes of an expression in a unit, or of a bare number

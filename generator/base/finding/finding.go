@@ -1,0 +1,104 @@
+// Package finding holds what a check has to say as data: a rule, a place, words and a mend.
+package finding
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"baybinder/generator/base/position"
+)
+
+// Level says what a finding does to a build.
+type Level uint8
+
+// An error stops a build; advice does not.
+const (
+	Error Level = iota
+	Advice
+)
+
+func (l Level) String() string {
+	if l == Advice {
+		return "advice"
+	}
+	return "error"
+}
+
+// Rule is one thing that is looked for. Code is stable: it is part of the
+// format's contract.
+type Rule struct {
+	Code  string // "not-listed"
+	Level Level
+	Title string // one line: what is wrong, for lists
+	Why   string // why it matters at the bay
+	Mend  string // what to do about it in general
+}
+
+// Finding is one thing found.
+type Finding struct {
+	Code    string
+	Level   Level
+	At      position.Pos
+	Message string
+	Mend    string // what to do here; "" where the message says it
+	Related []Place
+	Settled bool // baybinder settle mends it
+}
+
+// Place is another place that matters to a finding, and why.
+type Place struct {
+	At      position.Pos
+	Message string
+}
+
+// At makes a finding of the rule.
+func (r *Rule) At(at position.Pos, format string, args ...any) Finding {
+	return Finding{Code: r.Code, Level: r.Level, At: at, Message: fmt.Sprintf(format, args...)}
+}
+
+// WithMend is the finding with what to do about it.
+func (f Finding) WithMend(format string, args ...any) Finding {
+	f.Mend = fmt.Sprintf(format, args...)
+	return f
+}
+
+// WithSettle is the finding as one that baybinder settle mends.
+func (f Finding) WithSettle() Finding {
+	f.Settled = true
+	return f
+}
+
+// See is the finding with one more place that matters.
+func (f Finding) See(at position.Pos, message string) Finding {
+	f.Related = append(slices.Clip(f.Related), Place{At: at, Message: message})
+	return f
+}
+
+// Sort puts findings in their total order, by file, place, code and words, and
+// drops what is said twice.
+func Sort(list []Finding) []Finding {
+	slices.SortFunc(list, compare)
+	return slices.CompactFunc(list, func(a, b Finding) bool { return compare(a, b) == 0 })
+}
+
+func compare(a, b Finding) int {
+	return cmp.Or(
+		cmp.Compare(a.At.Path(), b.At.Path()),
+		cmp.Compare(a.At.Start, b.At.Start),
+		cmp.Compare(a.Code, b.Code),
+		cmp.Compare(a.Message, b.Message),
+		cmp.Compare(a.Level, b.Level),
+	)
+}
+
+// Errors counts the findings that stop a build.
+func Errors(list []Finding) int {
+	n := 0
+	for _, f := range list {
+		if f.Level == Error {
+			n++
+		}
+	}
+	return n
+}

@@ -1,0 +1,274 @@
+package finding
+
+import (
+	"cmp"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"golang.org/x/text/width"
+
+	"baybinder/generator/base/position"
+)
+
+// TextOptions say how much Text writes.
+type TextOptions struct {
+	All   bool    // every finding in order, not the first of each kind
+	Rules []*Rule // whose titles stand above the groups
+	First []*Rule // from which others follow: their groups stand first
+	Lines int     // a screenful; 0 is the usual one
+}
+
+// Text writes findings for people. All of them, it writes one by one in their
+// order; else the first few of each kind under the kind's title, so that a
+// first run fits on a screen and shows what is wrong rather than how often.
+// The list is in its order already (see Sort).
+func Text(w io.Writer, list []Finding, o TextOptions) error {
+	var b strings.Builder
+	switch {
+	case len(list) == 0:
+	case o.All:
+		for _, f := range list {
+			writeFinding(&b, f)
+		}
+		b.WriteByte('\n')
+	default:
+		writeGroups(&b, list, o)
+	}
+	b.WriteString(summary(list) + "\n")
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// summary counts: "2 errors, 1 advice, in 3 files", and says how many of them
+// need no hand.
+func summary(list []Finding) string {
+	if len(list) == 0 {
+		return "nothing found"
+	}
+	files := map[string]bool{}
+	for _, f := range list {
+		files[f.At.Path()] = true
+	}
+	errors, settled := Errors(list), 0
+	for _, f := range list {
+		if f.Settled {
+			settled++
+		}
+	}
+	text := fmt.Sprintf("%s, %d advice, in %s", count(errors, "error"), len(list)-errors, count(len(files), "file"))
+	if settled > 0 {
+		text += fmt.Sprintf("; baybinder settle mends %d of them", settled)
+	}
+	return text
+}
+
+func count(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%d %ss", n, what)
+}
+
+// writeFinding writes one finding: where and what, the line with a mark under
+// the place, the mend, and the other places that matter.
+func writeFinding(b *strings.Builder, f Finding) {
+	fmt.Fprintf(b, "%s%s: %s [%s]\n", address(f.At), f.Level, Printable(f.Message), f.Code)
+	writeLine(b, f.At)
+	if f.Mend != "" {
+		fmt.Fprintf(b, "    mend: %s\n", Printable(f.Mend))
+	}
+	for _, r := range f.Related {
+		fmt.Fprintf(b, "    %s%s\n", address(r.At), Printable(r.Message))
+	}
+}
+
+// address is "file:line:column: ", or nothing for what stands nowhere.
+func address(at position.Pos) string {
+	if at.File == nil {
+		return ""
+	}
+	line, col := at.LineCol()
+	return fmt.Sprintf("%s:%d:%d: ", Printable(at.Path()), line, col)
+}
+
+// A line is shown whole up to so many code points, and of a longer one so many
+// before and behind the start of the place.
+const (
+	longest = 120
+	before  = 50
+	behind  = 70
+)
+
+// writeLine writes the line of a place and a mark under the place.
+func writeLine(b *strings.Builder, at position.Pos) {
+	if at.File == nil {
+		return
+	}
+	number, _ := at.LineCol()
+	line := at.File.Line(number)
+	if strings.TrimSpace(line) == "" {
+		return
+	}
+	start := at.Start - at.File.Offset(number, 1)
+	left, place, right := line[:start], line[start:min(start+at.End-at.Start, len(line))], line[min(start+at.End-at.Start, len(line)):]
+	left, place, right = shorten(left, place, right)
+	fmt.Fprintf(b, "    %s\n", strings.TrimRight(Printable(left+place+right), " "))
+	fmt.Fprintf(b, "    %s%s\n", blank(left), strings.Repeat("^", max(1, columns(place))))
+}
+
+// shorten cuts a long line down to what stands around the place.
+func shorten(left, place, right string) (string, string, string) {
+	if utf8.RuneCountInString(left+place+right) <= longest {
+		return left, place, right
+	}
+	if n := utf8.RuneCountInString(left); n > before {
+		left = "…" + string([]rune(left)[n-before:])
+	}
+	if utf8.RuneCountInString(place) > behind {
+		return left, string([]rune(place)[:behind]), "…"
+	}
+	if n := utf8.RuneCountInString(place) + utf8.RuneCountInString(right); n > behind {
+		right = string([]rune(right)[:behind-utf8.RuneCountInString(place)]) + "…"
+	}
+	return left, place, right
+}
+
+// Printable is a text with every sign that would move a terminal's cursor or
+// colour its screen made visible, line ends too. Tabs stay.
+func Printable(text string) string {
+	return strings.Map(func(r rune) rune {
+		if r != '\t' && (unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r)) {
+			return '\ufffd'
+		}
+		return r
+	}, text)
+}
+
+// blank is as wide as a text in a terminal: a tab for each tab, so that what
+// follows stands under what follows.
+func blank(text string) string {
+	var b strings.Builder
+	for _, r := range text {
+		if r == '\t' {
+			b.WriteByte('\t')
+			continue
+		}
+		b.WriteString(strings.Repeat(" ", wide(r)))
+	}
+	return b.String()
+}
+
+func columns(text string) int {
+	n := 0
+	for _, r := range text {
+		n += wide(r)
+	}
+	return n
+}
+
+// wide is the columns of a terminal that a sign takes: none for an accent that
+// stands on the sign before it, two for East Asian ones.
+func wide(r rune) int {
+	switch width.LookupRune(r).Kind() {
+	case width.EastAsianWide, width.EastAsianFullwidth:
+		return 2
+	}
+	if unicode.In(r, unicode.Mn, unicode.Me) {
+		return 0
+	}
+	return 1
+}
+
+// screenful is how many lines a group view takes where no other number is
+// given.
+const screenful = 40
+
+// mostOfAKind is how many of each kind a group view shows at most.
+const mostOfAKind = 3
+
+// group is the findings of one code.
+type group struct {
+	code string
+	list []Finding
+}
+
+// groups are the findings by code: kinds with errors first, of these the ones
+// from which others follow, then in the order in which they are met.
+func groups(list []Finding, first []*Rule) []group {
+	at := map[string]int{}
+	var out []group
+	for _, f := range list {
+		i, known := at[f.Code]
+		if !known {
+			i = len(out)
+			at[f.Code] = i
+			out = append(out, group{code: f.Code})
+		}
+		out[i].list = append(out[i].list, f)
+	}
+	follows := func(g group) int { // 0 where others follow from it, else 1
+		if slices.ContainsFunc(first, func(r *Rule) bool { return r.Code == g.code }) {
+			return 0
+		}
+		return 1
+	}
+	slices.SortStableFunc(out, func(a, b group) int {
+		return cmp.Or(min(Errors(b.list), 1)-min(Errors(a.list), 1), follows(a)-follows(b))
+	})
+	return out
+}
+
+// writeGroups writes as many of each kind as fit on a screen, and names the
+// kinds for which there is no room at all.
+func writeGroups(b *strings.Builder, list []Finding, o TextOptions) {
+	room := o.Lines
+	if room == 0 {
+		room = screenful
+	}
+	all := groups(list, o.First)
+	each := mostOfAKind
+	for each > 1 && strings.Count(showGroups(all, each, o), "\n") > room {
+		each--
+	}
+	shown := len(all)
+	for shown > 1 && strings.Count(showGroups(all[:shown], each, o), "\n") > room {
+		shown--
+	}
+	b.WriteString(showGroups(all[:shown], each, o))
+	if rest := all[shown:]; len(rest) > 0 {
+		var names []string
+		for _, g := range rest {
+			names = append(names, fmt.Sprintf("%s (%d)", g.code, len(g.list)))
+		}
+		fmt.Fprintf(b, "and of other kinds: %s: check --all\n\n", strings.Join(names, ", "))
+	}
+}
+
+func showGroups(all []group, each int, o TextOptions) string {
+	var b strings.Builder
+	for _, g := range all {
+		fmt.Fprintf(&b, "%s\n", o.title(g.code))
+		for _, f := range g.list[:min(each, len(g.list))] {
+			writeFinding(&b, f)
+		}
+		if more := len(g.list) - each; more > 0 {
+			fmt.Fprintf(&b, "and %d more of this kind: check --all\n", more)
+		}
+		b.WriteByte('\n')
+	}
+	return b.String()
+}
+
+// title is the line above a group.
+func (o TextOptions) title(code string) string {
+	for _, r := range o.Rules {
+		if r.Code == code {
+			return r.Title
+		}
+	}
+	return code
+}

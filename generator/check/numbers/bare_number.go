@@ -1,0 +1,98 @@
+package numbers
+
+import (
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/read/sentence"
+)
+
+// bareNumber is one word for "to" or "at" behind a link and a number that has
+// no unit, with what may make a range of it.
+var bareNumber = regexp.MustCompile(`^\s*(?:to|at|a|hasta|en)\s+(-?\d+(?:[.,]\d+)?)(?:\s*(?:to|a|-|–)\s*(-?\d+(?:[.,]\d+)?)|\s*±\s*\d+(?:[.,]\d+)?)?`)
+
+// noNoun are the words that can stand behind a number that is an amount: all
+// others are taken for the noun of a count, "to 2 corners".
+var noNoun = wordSet("with and then by on in using or before after while when until as for if so again first but from through " +
+	"con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde")
+
+// bareNumbers are the numbers without a unit that a sentence has behind an act
+// that sets something to a value: they are read in the register's unit.
+func bareNumbers(s sentence.Sentence) []typed {
+	var out []typed
+	for _, l := range s.Links {
+		if !setsValue(l.Kind.Act) || l.End > len(s.Text) {
+			continue
+		}
+		m := bareNumber.FindStringSubmatchIndex(s.Text[l.End:])
+		if m == nil || !alone(s.Text[l.End+m[1]:]) {
+			continue
+		}
+		for _, g := range [][]int{m[2:4], m[4:6]} {
+			if g[0] >= 0 {
+				out = append(out, bare(s.Text, l, l.End+g[0], l.End+g[1]))
+			}
+		}
+	}
+	return out
+}
+
+func setsValue(act model.Act) bool {
+	return act == model.Tighten || act == model.Fill || act == model.Reset
+}
+
+// bare is a number without a unit: it has one once it is held against a value.
+func bare(text string, l sentence.Placed, start, end int) typed {
+	number := strings.Replace(text[start:end], ",", ".", 1)
+	value, _ := strconv.ParseFloat(number, 64) // the pattern has figures alone
+	_, after, _ := strings.Cut(number, ".")
+	q := quantity.Quantity{Value: value, Digits: len(number), Decimals: len(after)}
+	return typed{Found: quantity.Found{Quantity: q, Start: start, End: end}, said: text[start:end], bare: l.To}
+}
+
+// alone says whether a number is followed by no unit and no noun.
+func alone(rest string) bool {
+	rest = strings.TrimLeft(rest, "*_")
+	if rest == "" || strings.ContainsAny(rest[:1], ",.;:)!?") {
+		return len(rest) < 2 || rest[0] != ':' && rest[0] != '.' && rest[0] != ',' || rest[1] < '0' || rest[1] > '9'
+	}
+	if rest[0] != ' ' && rest[0] != '\n' && rest[0] != '\t' {
+		return false
+	}
+	words := strings.Fields(rest)
+	if len(words) == 0 {
+		return true
+	}
+	first := strings.ToLower(words[0])
+	return noNoun[strings.TrimRight(first, ",.;:")] || strings.ContainsAny(first[:1], "(—") || strings.HasPrefix(first, "–")
+}
+
+// bareAgainst reads a number in the unit of each value that is stated of the
+// thing that the link acts on.
+func (b *beside) bareAgainst(t typed) []rival {
+	in := func(r rival) quantity.Quantity {
+		q := r.Quantity
+		q.Value, q.Digits, q.Decimals = t.Value, t.Digits, t.Decimals
+		return q
+	}
+	rivals, most := ofThing(b.rivals, t.bare), ofThing(b.most, t.bare)
+	if slices.ContainsFunc(rivals, func(r rival) bool { return quantity.Agrees(in(r), r.Quantity) }) ||
+		slices.ContainsFunc(most, func(r rival) bool { return t.Value <= r.Value }) {
+		return nil
+	}
+	return append(rivals, most...)
+}
+
+func ofThing(list []rival, n model.Named) []rival {
+	var out []rival
+	for _, r := range list {
+		if r.of == n {
+			out = append(out, r)
+		}
+	}
+	return out
+}

@@ -1,0 +1,237 @@
+package numbers
+
+import (
+	"cmp"
+	"slices"
+
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/read/sentence"
+)
+
+// beside is what the links of one sentence say in numbers: what an amount in
+// the sentence's own words is held against.
+type beside struct {
+	of      *job
+	drained map[*model.Fluid]bool // what the procedure has let out before this step
+
+	rivals  []rival              // one of a dimension must be the typed one
+	most    []rival              // or no less than it: amounts of a supply
+	words   []quantity.Quantity  // may be said as well: of names, of what a branch asks
+	free    []quantity.Dimension // of settings that are changed: another value is meant
+	tools   []*model.Tool
+	zero    bool // an act that leaves nothing stands in the sentence
+	timed   bool // the words of a hold state a duration
+	unknown bool // something in it could not be read
+}
+
+// rival is a number that a register or a machine file states.
+type rival struct {
+	quantity.Quantity
+	limit quantity.Limit // that it is of, where it is one
+	of    model.Named
+	who   string
+}
+
+// besideOf gathers the numbers behind the links of a sentence.
+func besideOf(j *job, drained map[*model.Fluid]bool, links []sentence.Placed) *beside {
+	b := &beside{of: j, drained: drained}
+	for _, l := range links {
+		if l.Bad || l.To != nil && l.To.Base().Unread {
+			b.unknown = true
+			return b
+		}
+		b.link(l.Link)
+	}
+	return b.supplies(links)
+}
+
+func (b *beside) link(l *model.Link) {
+	switch l.Kind.Act {
+	case model.Isolate, model.Release, model.Prove, model.Drain:
+		b.zero = true
+	case model.Reverse:
+		b.reversed(l)
+	}
+	switch to := l.To.(type) {
+	case *model.Tool:
+		b.tools = append(b.tools, to)
+	case *model.Hold:
+		b.hold(l, to)
+	case *model.Setting:
+		b.setting(l, to)
+	case *model.Fluid:
+		b.fluid(l, to)
+	default:
+		b.thing(to)
+	}
+}
+
+// thing takes the numbers of what is acted on or mentioned, whatever the act.
+func (b *beside) thing(n model.Named) {
+	switch to := n.(type) {
+	case *model.Fastener:
+		b.fastener(to)
+	case *model.Part:
+		b.part(to)
+	case *model.Energy:
+		b.energy(to)
+	case *model.Point:
+		b.named(to)
+		for _, e := range to.Cuts {
+			b.energy(e)
+		}
+	}
+}
+
+// named lets an entry's own name be said. A file's unread entry is unknown.
+func (b *beside) named(n model.Named) {
+	b.unknown = b.unknown || n.Base().Unread
+	b.words = append(b.words, inText(n.Label())...)
+}
+
+func (b *beside) state(n model.Named, who string, list ...quantity.Quantity) {
+	for _, q := range given(list...) {
+		b.rivals = append(b.rivals, rival{Quantity: q, of: n, who: who})
+	}
+}
+
+// limit takes what a limit states, and the ends of a tolerance.
+func (b *beside) limit(n model.Named, who string, l quantity.Limit) {
+	if l.IsZero() {
+		return
+	}
+	list := l.Numbers()
+	if l.Kind == quantity.PlusMinus {
+		list = append(list, quantity.Of(l.Low, l.Unit, 6), quantity.Of(l.High, l.Unit, 6))
+	}
+	for _, q := range list {
+		b.rivals = append(b.rivals, rival{q, l, n, who})
+	}
+}
+
+func (b *beside) fastener(f *model.Fastener) {
+	b.named(f)
+	if len(f.Stages) == 0 {
+		b.limit(f, machineFile, f.Torque)
+	}
+	b.state(f, machineFile, f.Stages...)
+	b.words = append(b.words, inText(f.Retorque)...)
+}
+
+func (b *beside) part(p *model.Part) {
+	b.named(p)
+	b.state(p, machineFile, p.Mass)
+	for _, use := range p.HeldBy {
+		if use.To == nil {
+			b.unknown = true
+			continue
+		}
+		b.fastener(use.To)
+	}
+}
+
+func (b *beside) energy(e *model.Energy) {
+	b.named(e)
+	b.state(e, machineFile, e.Voltage, e.Pressure)
+	b.words = append(b.words, given(e.Stored.Capacitance, e.Stored.Resistance, e.Stored.GasVolume, e.Stored.Precharge)...)
+}
+
+// hold takes the wait or the limit of what the work stops for. A branch may
+// repeat the limit that it asks about; and a hold of an energy may say what it
+// begins with.
+func (b *beside) hold(l *model.Link, h *model.Hold) {
+	if l.Is("noted") {
+		return
+	}
+	b.named(h)
+	b.words = append(b.words, inText(h.What)...)
+	if of, is := b.of.of.For.To.Find(h.Of.ID).(*model.Energy); is {
+		b.words = append(b.words, given(of.Voltage, of.Pressure)...)
+	}
+	if l.Is("if-not") || l.Is("if") {
+		b.words = append(b.words, given(h.For)...)
+		b.words = append(b.words, numbersOf(h.Limit)...)
+		return
+	}
+	b.state(h, register, h.For)
+	b.limit(h, register, h.Limit)
+	b.timed = b.timed || l.Is("hold") && slices.ContainsFunc(inText(l.Text), isDuration)
+}
+
+func isDuration(q quantity.Quantity) bool { return q.Fits(quantity.Duration) }
+
+// setting takes the value of a setting. One that is changed has another by
+// intent: any of that dimension may be said.
+func (b *beside) setting(l *model.Link, s *model.Setting) {
+	b.named(s)
+	if l.Kind.Act == model.Alter {
+		for _, q := range inText(s.Value) {
+			b.free = append(b.free, q.Unit.Dimension())
+		}
+		return
+	}
+	b.settingValue(s)
+}
+
+func (b *beside) settingValue(s *model.Setting) {
+	if limit, err := quantity.ParseLimit(s.Value, quantity.None); err == nil {
+		b.limit(s, machineFile, limit)
+		return
+	}
+	b.state(s, machineFile, inText(s.Value)...)
+}
+
+// fluid takes a circuit's capacity: what is filled in where it was drained, and
+// else the most that can be said of it.
+func (b *beside) fluid(l *model.Link, f *model.Fluid) {
+	b.named(f)
+	whole := rival{Quantity: f.Capacity, of: f, who: machineFile}
+	switch {
+	case f.Capacity.IsZero():
+	case l.Kind.Act == model.Fill && b.drained[f]:
+		b.rivals = append(b.rivals, whole)
+	default:
+		b.most = append(b.most, whole)
+	}
+}
+
+// supplies takes what the procedure lists of the supplies that a sentence
+// names. What is filled into a circuit is held against its capacity.
+func (b *beside) supplies(links []sentence.Placed) *beside {
+	for _, l := range links {
+		s, is := l.To.(*model.Supply)
+		if !is || filledFrom(links, s) {
+			continue
+		}
+		b.words = append(b.words, inText(s.Name)...)
+		for _, use := range cmp.Or(b.of.of.Original, b.of.of).Supplies {
+			if listed, err := quantity.Parse(use.Amount, quantity.None); use.To == s && err == nil {
+				b.most = append(b.most, rival{Quantity: listed, of: s, who: "the list of supplies"})
+			}
+		}
+	}
+	return b
+}
+
+func filledFrom(links []sentence.Placed, s *model.Supply) bool {
+	return slices.ContainsFunc(links, func(l sentence.Placed) bool {
+		f, is := l.To.(*model.Fluid)
+		return is && l.Kind.Act == model.Fill && f.Supply.To == s && !f.Capacity.IsZero()
+	})
+}
+
+// reversed takes what a reverse: puts back, tightens and resets.
+func (b *beside) reversed(l *model.Link) {
+	for _, n := range b.of.back[l] {
+		b.thing(n)
+	}
+	for _, s := range b.of.of.Steps {
+		for _, altered := range s.Links {
+			if setting, is := altered.To.(*model.Setting); is && s.Phase == l.Phase && altered.Kind.Act == model.Alter && !altered.Bad {
+				b.named(setting)
+				b.settingValue(setting)
+			}
+		}
+	}
+}

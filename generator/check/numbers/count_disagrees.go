@@ -1,0 +1,198 @@
+package numbers
+
+import (
+	"html"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+)
+
+// CountDisagrees is told at the fastener's link.
+var CountDisagrees = finding.Rule{
+	Code:  "count-disagrees",
+	Title: "A number of fasteners that is not the machine's",
+	Why:   "Who counts four and finds five leaves one in, or takes the wrong part off.",
+	Mend:  "Write the number that holds the part, or mend held-by in the machine's file.",
+}
+
+// countsDisagree holds the counts before and in the words of fasteners' links
+// against what holds the parts that the step takes off or refits.
+func countsDisagree(p *model.Procedure, language string) []finding.Finding {
+	words := countWordsOf(language)
+	var found []finding.Finding
+	for _, s := range p.Steps {
+		for b := range s.Blocks {
+			block := &s.Blocks[b]
+			for i, link := range block.Links {
+				f, is := link.To.(*model.Fastener)
+				if !is || link.Bad || f.Unread {
+					continue
+				}
+				if n, said := words.typed(block.Parts[i], link.Text); said {
+					found = append(found, countDisagrees(s, link, f, n)...)
+				}
+			}
+		}
+	}
+	return found
+}
+
+func countDisagrees(s *model.Step, link *model.Link, f *model.Fastener, typed int) []finding.Finding {
+	held, ok := heldBy(s, link, f)
+	if !ok || slices.ContainsFunc(held, func(h holding) bool { return h.count == typed }) {
+		return nil
+	}
+	h := held[0]
+	return []finding.Finding{CountDisagrees.At(link.At, "the words count %d, and the %s is held by %d", typed, h.what, h.count).
+		WithMend("write %d, or mend held-by in the machine's file", h.count).See(h.part.At, "it is counted here")}
+}
+
+// holding is how many of a fastener hold a part, or several parts together.
+type holding struct {
+	what  string
+	part  *model.Part
+	count int
+}
+
+// heldBy is how many of a fastener hold each part that a step takes off or
+// refits, and all of them together. It is false where there is none, or one of
+// them could not be read.
+func heldBy(s *model.Step, link *model.Link, f *model.Fastener) ([]holding, bool) {
+	var held []holding
+	var names []string
+	sum := 0
+	for _, part := range partsOf(s) {
+		if part.Unread {
+			return nil, false
+		}
+		if n := countAt(part, f); n > 0 && (link.Part == nil || link.Part == part) {
+			held = append(held, holding{part.Label(), part, n})
+			names = append(names, part.Label())
+			sum += n
+		}
+	}
+	if len(held) > 1 {
+		held = append(held, holding{listOf(names), held[0].part, sum})
+	}
+	return held, len(held) > 0
+}
+
+// partsOf are the parts that a step takes off or puts back, each once.
+func partsOf(s *model.Step) []*model.Part {
+	var out []*model.Part
+	for _, link := range s.Links {
+		part, is := link.To.(*model.Part)
+		switch link.Kind.Act {
+		case model.Remove, model.Renew, model.Refit:
+			if is && !link.Bad && !slices.Contains(out, part) {
+				out = append(out, part)
+			}
+		}
+	}
+	return out
+}
+
+// countAt is how many of a fastener hold a part, 0 where no number is given.
+func countAt(part *model.Part, f *model.Fastener) int {
+	for _, use := range part.HeldBy {
+		if n, err := strconv.Atoi(use.Amount); use.To == f && err == nil {
+			return n
+		}
+	}
+	return 0
+}
+
+// countWords are the words for one to twenty in a language, and the words of
+// "two of the four".
+type countWords struct {
+	words    []string // words[i] is i+1
+	of       string
+	articles []string
+}
+
+// Spanish has no un and una: before a noun they are the article.
+var (
+	english = countWords{
+		strings.Fields("one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty"),
+		"of", []string{"the", "its", "their", "these", "those", "all"},
+	}
+	spanish = countWords{
+		strings.Fields("uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis diecisiete dieciocho diecinueve veinte"),
+		"de", []string{"los", "las", "sus", "estos", "estas"},
+	}
+)
+
+// countWordsOf is the words of a language; of others only figures are read.
+func countWordsOf(language string) countWords {
+	switch base, _, _ := strings.Cut(language, "-"); base {
+	case "en":
+		return english
+	case "es":
+		return spanish
+	}
+	return countWords{}
+}
+
+var tag = regexp.MustCompile(`<[^>]*>`)
+
+// typed is the count that is typed at a link: the first of its own words, else
+// the last word before it. Of "two of the four" it is the four.
+func (c countWords) typed(before, text string) (int, bool) {
+	own := strings.Fields(text)
+	if n, ok := c.ofThe(own); ok {
+		return n, true
+	}
+	if n, ok := c.first(own, text); ok {
+		return n, true
+	}
+	words := strings.Fields(html.UnescapeString(tag.ReplaceAllString(before, "")))
+	if len(words) == 0 {
+		return 0, false
+	}
+	return c.count(words[len(words)-1])
+}
+
+// first is the count with which a text begins; an amount such as "22 N·m" is
+// none.
+func (c countWords) first(words []string, text string) (int, bool) {
+	if len(words) == 0 {
+		return 0, false
+	}
+	n, ok := c.count(words[0])
+	if found := quantity.Find(text); !ok || len(found) > 0 && found[0].Start == 0 {
+		return 0, false
+	}
+	if four, more := c.ofThe(words[1:]); more {
+		return four, true
+	}
+	return n, true
+}
+
+// ofThe is the four of "of the four".
+func (c countWords) ofThe(words []string) (int, bool) {
+	if len(words) < 2 || c.of == "" || words[0] != c.of {
+		return 0, false
+	}
+	words = words[1:]
+	if len(words) > 1 && slices.Contains(c.articles, words[0]) {
+		words = words[1:]
+	}
+	return c.count(words[0])
+}
+
+var figures = regexp.MustCompile(`^[1-9]\d{0,2}$`)
+
+// count reads figures, or one to twenty in the language.
+func (c countWords) count(word string) (int, bool) {
+	if figures.MatchString(word) {
+		n, err := strconv.Atoi(word)
+		return n, err == nil
+	}
+	i := slices.Index(c.words, strings.ToLower(word))
+	return i + 1, i >= 0
+}

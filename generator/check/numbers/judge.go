@@ -1,0 +1,92 @@
+// Package numbers holds the rules about numbers: fits, torques, waits and lifts.
+//
+// Each rule is one file: its words, then a short run over the bound manual. The
+// formulas are in the packages beside this one; here is only what they are
+// applied to, and where a finding stands. A rule would rather miss than invent:
+// what could not be bound or read (a bad link, an unread entry), and what a
+// register does not say, is not judged.
+package numbers
+
+import (
+	"slices"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+)
+
+// Rules are the package's own rules. Some findings are of rules that other
+// packages have: quantity, missing-field and unknown-reference.
+func Rules() []*finding.Rule {
+	return []*finding.Rule{
+		&WaitTooShort, &ToolDoesNotFit, &NoTorqueTool, &ToolOutOfRange, &NoAngleTool, &TorqueOverProof,
+		&LiftOverLimit, &LiftingIndex, &NotJudged, &NoTorque, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &WordsDisagree, &CalibrationDue,
+	}
+}
+
+// Registers looks through the machine files, the registers and the shop's limits.
+func Registers(m *model.Manual) []finding.Finding {
+	return slices.Concat(judgeMachines(m), judgeRegisters(m))
+}
+
+// Procedure looks for everything in one procedure. Of a translation only the
+// words are judged: what is done is the original's.
+func Procedure(m *model.Manual, p *model.Procedure) []finding.Finding {
+	j := followWork(p)
+	language := languageOf(m, p)
+	words := slices.Concat(valuesDisagree(p), valuesBeside(j), countsDisagree(p, language), wordsDisagree(p, language))
+	if p.Language != "" {
+		return words
+	}
+	return slices.Concat(words, waitsTooShort(m, p), tooFewPeople(p),
+		toolsDoNotFit(j), torqueTools(j), angleTools(j), liftsOverLimit(m, j), liftingIndices(m, j))
+}
+
+// judgeMachines looks through the machine files.
+func judgeMachines(m *model.Manual) []finding.Finding {
+	var found []finding.Finding
+	for _, x := range m.Machines {
+		for _, f := range x.Fasteners {
+			if !f.Unread {
+				found = slices.Concat(found, torqueOverProof(f), plausibleFastener(f))
+			}
+		}
+		for _, e := range x.Energies {
+			if !e.Unread {
+				found = append(found, plausibleEnergy(e)...)
+			}
+		}
+		for _, p := range x.Parts {
+			if !p.Unread {
+				found = append(found, plausiblePart(p)...)
+			}
+		}
+	}
+	return found
+}
+
+// judgeRegisters looks through the shop's limits and the registers.
+func judgeRegisters(m *model.Manual) []finding.Finding {
+	var found []finding.Finding
+	if !m.Shop.Unread {
+		found = plausibleShop(m.Shop)
+	}
+	for _, t := range m.Tools {
+		if !t.Unread {
+			found = append(found, plausibleTool(t)...)
+		}
+	}
+	for _, s := range m.Supplies {
+		if !s.Unread {
+			found = append(found, knownStatements(s)...)
+		}
+	}
+	return found
+}
+
+// languageOf is the language in which a procedure is written.
+func languageOf(m *model.Manual, p *model.Procedure) string {
+	if p.Language != "" {
+		return p.Language
+	}
+	return m.Shop.Language
+}

@@ -1,0 +1,41 @@
+package numbers
+
+import "testing"
+
+// The opposites and the names of points are the format's.
+func TestWordsDisagree(t *testing.T) {
+	point := func(name, step string) files {
+		return jobOf("", step).with(replaced("machines/tug.yaml", "plug: { name: service plug }", "plug: { name: "+name+" }"))
+	}
+	spanish := func(name, step string) files {
+		return point(name, step).with(files{"shop.yaml": "title: Taller\nlanguage: es\n"})
+	}
+	expect(t, map[string]files{
+		"a switch closed":           point("main switch", "⟦words-disagree⟧[Close the switch](isolate:plug)."),
+		"a switch opened":           point("main switch", "[Open the switch](isolate:plug), [close it](restore:plug)."),
+		"a valve opened":            point("inlet valve", "⟦words-disagree⟧[Open the valve](isolate:plug)."),
+		"a valve closed":            point("inlet valve", "[Shut the valve](isolate:plug), [open it](restore:plug)."),
+		"a plug valve is a valve":   point("plug valve", "⟦words-disagree⟧[Open it](isolate:plug)."),
+		"a vent":                    point("vent valve", "[Open it](isolate:plug), ⟦words-disagree⟧[open it](restore:plug)."),
+		"an earthing switch":        point("earthing switch", "[Close it](isolate:plug), ⟦words-disagree⟧[close it](restore:plug)."),
+		"the switch of a valve":     point("switch of the inlet valve", "⟦words-disagree⟧[Close it](isolate:plug)."),
+		"a number behind it":        point("isolator Q1", "⟦words-disagree⟧[Close it](isolate:plug)."),
+		"a name that says neither":  point("lever", "[Close it](isolate:plug), [open it](isolate:plug)."),
+		"off and on":                point("lever", "⟦words-disagree⟧[Switch it on](isolate:plug), ⟦words-disagree⟧[turn the pump off](restore:plug)."),
+		"off and on, right":         point("lever", "[Turn the key on the panel off](isolate:plug), [turn it on](restore:plug)."),
+		"behind and":                point("lever", "⟦words-disagree⟧[Look and unlock it](lock:plug)."),
+		"behind a comma":            point("lever", "⟦words-disagree⟧[Look, unlock it](lock:plug)."),
+		"the lock is no order":      point("lever", "[Take your lock off](unlock:plug), [take tag and lock off](unlock:plug)."),
+		"both are said":             point("main switch", "[Close the lid and open the switch](isolate:plug)."),
+		"a bolt":                    jobOf("tools: [socket-13, wrench-20-100]", "⟦words-disagree⟧[Undo the bolts](tighten:seat-bolt), ⟦words-disagree⟧[close them](loosen:seat-bolt), [open them](loosen:seat-bolt)."),
+		"a part":                    jobOf("tools: [socket-13]", "⟦words-disagree⟧[Put the seat back](remove:seat), ⟦words-disagree⟧[take the seat off](refit:seat), [put it in](refit:seat)."),
+		"a fluid":                   jobOf("supplies: [oil: 4 L]", "⟦words-disagree⟧[Fill it](drain:lift-oil), ⟦words-disagree⟧[drain the oil](fill:lift-oil), [fill plug out, drain it](drain:lift-oil)."),
+		"Spanish, a switch":         spanish("interruptor general", "⟦words-disagree⟧[Cierre el interruptor](isolate:plug), [abra el interruptor](isolate:plug)."),
+		"Spanish, a valve":          spanish("válvula de entrada", "⟦words-disagree⟧[Abra la válvula](isolate:plug), [cierre la válvula](isolate:plug)."),
+		"Spanish, a vent":           spanish("válvula de purga", "[Abra la válvula](isolate:plug), ⟦words-disagree⟧[cierre la válvula](isolate:plug)."),
+		"Spanish, an earth":         spanish("seccionador de puesta a tierra", "[Cierre el seccionador](isolate:plug)."),
+		"Spanish, a bolt":           spanish("palanca", "⟦words-disagree⟧[Afloje la tuerca](tighten:clip)."),
+		"a language without words":  point("main switch", "[Close the switch](isolate:plug).").with(files{"shop.yaml": "title: Werk\nlanguage: de\n"}),
+		"the name of what it is of": jobOf("tools: [socket-13]", "[Fit pin](remove:line).").with(replaced("machines/tug.yaml", "name: lift line", "name: fit pin")),
+	})
+}

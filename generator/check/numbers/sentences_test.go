@@ -1,0 +1,138 @@
+package numbers
+
+import "testing"
+
+const sentenceFront = "tools: [socket-13, wrench-20-100, wrench-5-25, hoist, stand, angle-gauge]\nholds: [long-wait, bus-dead]\nsupplies: [oil: 5 L]"
+
+// inSentence is a manual whose only step is this, with more steps behind it.
+func inSentence(steps ...string) files { return jobOf(sentenceFront, steps...) }
+
+func TestValuesBesideLinks(t *testing.T) {
+	expect(t, map[string]files{
+		"a torque":                         inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 N·m."),
+		"the torque":                       inSentence("[Tighten the bolts](tighten:seat-bolt) to 22 N·m."),
+		"ten times too much":               inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧220 N·m."),
+		"another unit":                     inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧22 lbf·ft."),
+		"another unit, rounded":            inSentence("[Tighten the bolts](tighten:seat-bolt) to 16 lbf·ft (16.2 lbf·ft)."), // 16.23
+		"both units, one wrong":            inSentence("[Tighten the bolts](tighten:seat-bolt) to 22 N·m (⟦value-disagrees⟧19 lbf·ft)."),
+		"before the link":                  inSentence("At ⟦value-disagrees⟧24 N·m the [bolts](tighten:seat-bolt) are tight."),
+		"in bold":                          inSentence("[Tighten the bolts](tighten:seat-bolt) to **⟦value-disagrees⟧25 N·m**."),
+		"a hard space":                     inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25&nbsp;N·m."),
+		"across a line":                    inSentence("[Tighten the bolts](tighten:seat-bolt) to\n   ⟦value-disagrees⟧25 N·m."),
+		"behind a colon":                   inSentence("[Tighten the bolts](tighten:seat-bolt): first by hand; then to ⟦value-disagrees⟧25 N·m."),
+		"of another sentence":              inSentence("[Tighten the bolts](tighten:seat-bolt). The plate says 25 N·m."),
+		"behind its end":                   inSentence("Turn them to ⟦value-disagrees⟧25 N·m. [](tighten:seat-bolt)"),
+		"behind its end, with words":       inSentence("Turn them to ⟦value-disagrees⟧25 N·m. [The bolts](tighten:seat-bolt) [](time:5min)"),
+		"behind the next sentence":         inSentence("It reads 25 N·m. Then [tighten them](tighten:seat-bolt)."),
+		"the next sentence is a link":      inSentence("It reads 25 N·m. [Tighten them](tighten:seat-bolt) to 22 N·m."),
+		"not a full stop":                  inSentence("[Tighten the bolts](tighten:seat-bolt) to approx. ⟦value-disagrees⟧25 N·m."),
+		"in code":                          inSentence("[Tighten the bolts](tighten:seat-bolt) until the wrench reads `25 N·m`."),
+		"a stage":                          inSentence("[Tighten](tighten:head-bolt) to 22 N·m, then 60 N·m, then by 90°."),
+		"another stage":                    inSentence("[Tighten](tighten:head-bolt) to 22 N·m, then ⟦value-disagrees⟧65 N·m, then by 90°."),
+		"another angle":                    inSentence("[Tighten](tighten:head-bolt) to 22 N·m, then 60 N·m, then by ⟦value-disagrees⟧60°."),
+		"an angle of what has none":        inSentence("Turn the wrench by 45° and [tighten the bolts](tighten:seat-bolt)."),
+		"of those that hold a part":        inSentence("[Put the seat in](refit:seat); its bolts take ⟦value-disagrees⟧25 N·m."),
+		"of those that hold it, right":     inSentence("[Put the seat in](refit:seat); its bolts take 22 N·m."),
+		"a mass":                           inSentence("[Lift the seat out](remove:seat), ⟦value-disagrees⟧140 kg."),
+		"the mass":                         inSentence("[Lift the seat out](remove:seat), 14 kg (31 lb)."),
+		"a mass of a mention":              inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧15 kg."),
+		"a length of a fastener":           inSentence("[Undo the bolts](loosen:seat-bolt) with a 300 mm bar, 40 mm out."),
+		"a wait":                           inSentence("Wait ⟦value-disagrees⟧5 min for the drive. [](hold:long-wait)"),
+		"the wait":                         inSentence("Wait 180 s for the drive. [](hold:long-wait)"),
+		"a wait that the link states":      inSentence("[Wait 3 min](hold:long-wait), and look after 1 min."),
+		"a time beside no wait":            inSentence("[Tighten the bolts](tighten:seat-bolt) within 10 min of the paste."),
+		"a limit":                          inSentence("The [bus](hold:bus-dead) shows at most ⟦value-disagrees⟧50 V dc."),
+		"the limit":                        inSentence("The [bus](hold:bus-dead) shows at most 5 V dc."),
+		"another flow":                     inSentence("The [bus](hold:bus-dead) shows at most ⟦value-disagrees⟧5 V ac."),
+		"what it falls from":               inSentence("The [bus](hold:bus-dead) falls from 360 V to at most 5 V."),
+		"what a branch asks":               inSentence("[Prove the battery dead](prove:traction); [](hold:bus-dead).", "If the [bus](if-not:bus-dead) is above 5 V dc, wait 10 min."),
+		"a voltage":                        inSentence("[Pull the plug](isolate:traction) of the ⟦value-disagrees⟧460 V battery."),
+		"the voltage":                      inSentence("[Pull the plug](isolate:traction) of the 360 V battery."),
+		"of a point":                       inSentence("The [plug](point:plug) carries ⟦value-disagrees⟧400 V."),
+		"of a point, each":                 inSentence("The [plug](point:plug) cuts 360 V and 180 bar."),
+		"down to nothing":                  inSentence("[Let the pressure out](release:lift) down to 0 bar."),
+		"down to something":                inSentence("[Let the pressure out](release:lift) down to ⟦value-disagrees⟧10 bar."),
+		"nothing where nothing is cut":     inSentence("The [lift hydraulics](energy:lift) show ⟦value-disagrees⟧0 bar."),
+		"a setting":                        inSentence("[Set the valve back](reset:relief) to ⟦value-disagrees⟧170 bar."),
+		"the setting":                      inSentence("[Set the valve back](reset:relief) to 180 bar, 176 to 184 bar."),
+		"its tolerance":                    inSentence("[Set the valve back](reset:relief) to 180 ± 4 bar."),
+		"another tolerance":                inSentence("[Set the valve back](reset:relief) to 180 ± ⟦value-disagrees⟧8 bar."),
+		"a range beyond it":                inSentence("[Set the valve back](reset:relief), 176 to ⟦value-disagrees⟧190 bar."),
+		"a setting that is changed":        inSentence("[Lower the valve](alter:relief) to 50 bar with the [lift](energy:lift) down."),
+		"filled after draining":            inSentence("[Drain it](drain:lift-oil).", "[Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L."),
+		"filled after draining, right":     inSentence("[Drain it](drain:lift-oil).", "[Fill in](fill:lift-oil) about 4 L (1.06 gal)."),
+		"filled up":                        inSentence("[Fill in](fill:lift-oil) about 0.5 L."),
+		"filled up with too much":          inSentence("[Fill in](fill:lift-oil) ⟦value-disagrees⟧6 L."),
+		"drained, too much":                inSentence("[Drain it](drain:lift-oil), ⟦value-disagrees⟧40 L."),
+		"drained, a part":                  inSentence("[Drain it](drain:lift-oil), 0.5 L first."),
+		"from a can":                       inSentence("[Fill it](fill:lift-oil) from the 20 L can."),
+		"a supply":                         inSentence("Pour 2 L of [oil](supply:oil) over it, then 5 L."),
+		"more than is listed":              inSentence("Pour ⟦value-disagrees⟧50 L of [oil](supply:oil) over it."),
+		"another dimension of a supply":    inSentence("Pour [oil](supply:oil) at 40 °C for 5 min over it."),
+		"a wrench's end is no torque":      inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧100 N·m with the [wrench](tool:wrench-20-100)."),
+		"a wrench's own range":             inSentence("[Tighten the bolts](tighten:seat-bolt) with the 20 to 100 N·m [wrench](tool:wrench-20-100)."),
+		"what a wrench is called by":       inSentence("[Tighten the bolts](tighten:seat-bolt) with the 100 N·m [wrench](tool:wrench-20-100)."),
+		"what it is not called by":         inSentence("[Tighten the bolts](tighten:seat-bolt) with the ⟦value-disagrees⟧110 N·m [wrench](tool:wrench-20-100)."),
+		"a hoist whose load nobody states": inSentence("[Lift the seat out](remove:seat) with the 500 kg [hoist](tool:hoist)."),
+		"a range of no tool":               inSentence("[Tighten the bolts](tighten:seat-bolt), ⟦value-disagrees⟧20 to 100 N·m."),
+		"a reverse":                        inSentence("[Lift the seat out](remove:seat).", "## Refit", "[In reverse](reverse:strip), bolts at ⟦value-disagrees⟧25 N·m."),
+		"a reverse, right":                 inSentence("[Lift the seat out](remove:seat).", "## Refit", "[In reverse](reverse:strip), 14 kg, bolts at 22 N·m."),
+		"a reverse resets":                 inSentence("[Lower the valve](alter:relief).", "## Refit", "[In reverse](reverse:strip), the valve to ⟦value-disagrees⟧150 bar."),
+		"a procedure":                      inSentence("[Do the rest](do:rest), 25 N·m in 5 min.").with(files{"procedures/rest.md": procedure("tools: [wrench-20-100, socket-13]", "[Tighten the bolts](tighten:seat-bolt).")}),
+		"because":                          inSentence("Look.\n\n   [Because](why:) at 25 N·m the [bolt](fastener:seat-bolt) stretches.\n"),
+		"at the refit":                     inSentence("Look.\n\n   [When you refit it](on:refit), [tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 N·m.\n"),
+		"in a list":                        inSentence("Tighten:\n\n   - [the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 N·m\n   - the rest to 25 N·m\n"),
+		"outside steps":                    inSentence("Look.", "## Bolts", "lead: x", "Look."),
+		"one finding, at the first":        inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 N·m (18 lbf·ft)."),
+		"a count before a range is none":   inSentence("[Tighten](tighten:line-nut) all 4 to 60 N·m."),
+		"a bare number":                    inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25, with the [wrench](tool:wrench-20-100)."),
+		"a bare number, right":             inSentence("[Tighten the bolts](tighten:seat-bolt) to 22, with the [wrench](tool:wrench-20-100)."),
+		"a bare number at the end":         inSentence("[Tighten the bolts](tighten:seat-bolt) at ⟦value-disagrees⟧25."),
+		"a bare number and a noun":         inSentence("[Tighten the bolts](tighten:seat-bolt) at 2 corners."),
+		"a bare number and a verb":         inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 and mark them."),
+		"a bare stage":                     inSentence("[Tighten](tighten:head-bolt) to 60."),
+		"a bare amount":                    inSentence("[Fill it](fill:lift-oil) to ⟦value-disagrees⟧40."),
+		"a bare setting":                   inSentence("[Set it back](reset:relief) to ⟦value-disagrees⟧18."),
+		"a bare setting, right":            inSentence("[Set it back](reset:relief) to 180 ± 4."),
+		"a bare number behind no act":      inSentence("Hold the [bolt](fastener:seat-bolt) at 25."),
+		"a step's number":                  inSentence("[Tighten the bolts](tighten:seat-bolt) to 22 N·m as in step 25."),
+	})
+	says(t, inSentence("[Tighten the bolts](tighten:seat-bolt) to 25 N·m."),
+		"the sentence says 25 N·m, and the machine's file says 22 N·m for the seat bolt",
+		"write that number; what is said of another thing stands in a sentence of its own")
+}
+
+func TestValuesBesideLinksInSpanish(t *testing.T) {
+	spanish := func(steps ...string) files {
+		return jobOf(sentenceFront, steps...).with(files{"shop.yaml": "title: Taller\nlanguage: es\n"})
+	}
+	expect(t, map[string]files{
+		"a torque":                    spanish("[Apriete los tornillos](tighten:seat-bolt) a ⟦value-disagrees⟧25 N·m."),
+		"the torque":                  spanish("[Apriete los tornillos](tighten:seat-bolt) a 22,0 N·m."),
+		"a decimal comma":             spanish("[Apriete los tornillos](tighten:seat-bolt) a ⟦value-disagrees⟧22,5 N·m."),
+		"a bare number":               spanish("[Apriete los tornillos](tighten:seat-bolt) a ⟦value-disagrees⟧25, con la [llave](tool:wrench-20-100)."),
+		"a bare number with a comma":  spanish("[Apriete los tornillos](tighten:seat-bolt) a ⟦value-disagrees⟧22,5 con la [llave](tool:wrench-20-100)."),
+		"up to":                       spanish("[Llene](fill:lift-oil) hasta ⟦value-disagrees⟧6."),
+		"a noun":                      spanish("[Apriete los tornillos](tighten:seat-bolt) en 2 esquinas."),
+		"a range":                     spanish("[Reponga la válvula](reset:relief) de 176 a 184 bar."),
+		"a range, its lower end":      spanish("[Reponga la válvula](reset:relief) de ⟦value-disagrees⟧160 a 184 bar."),
+		"a range with between":        spanish("[Reponga la válvula](reset:relief) entre 176 y ⟦value-disagrees⟧190 bar."),
+		"a wrench's own range":        spanish("[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100) de 20 a 100 N·m."),
+		"a wrench's end is no torque": spanish("[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100) a ⟦value-disagrees⟧100 N·m."),
+		"a wait":                      spanish("Espere ⟦value-disagrees⟧5 min. [](hold:long-wait)"),
+		"a mass":                      spanish("[Saque el asiento](remove:seat), de ⟦value-disagrees⟧41 kg."),
+		"from a can":                  spanish("[Llene](fill:lift-oil) con el bidón de 20 L."),
+		"in a translation": jobOf(sentenceFront, "[Tighten the bolts](tighten:seat-bolt) to 22 N·m.", "Pour 2 L of [oil](supply:oil).").with(files{
+			"procedures/job.es.md": "---\ntitle: Trabajo\n---\n## Strip\n\n1. [Apriete](tighten:seat-bolt) a ⟦value-disagrees⟧25 N·m.\n2. Vierta ⟦value-disagrees⟧20 L de [aceite](supply:oil).\n"}),
+	})
+}
+
+// A link or an entry that could not be read is unknown: the number may be its.
+func TestSentencesAreSilent(t *testing.T) {
+	mustFindNothing(t, "a fastener that could not be read", base.with(inSentence("[Tighten](tighten:seat-bolt) to 25 N·m.")).with(
+		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 N·m, condition: damp")))
+	mustFindNothing(t, "a link that could not be bound", base.with(inSentence("[Tighten](tighten:seat-bolt) the [lid's](fastener:lid-bolts) to 25 N·m.")))
+	mustFindNothing(t, "a part whose fastener could not be read", base.with(inSentence("[Put the seat in](refit:seat), 25 N·m.")).with(
+		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 N·m, condition: damp")))
+	expect(t, map[string]files{"a supply whose amount could not be read": jobOf("supplies: [oil: plenty]", "Pour 25 L of [oil](supply:oil).")})
+}

@@ -1,0 +1,123 @@
+package numbers
+
+import (
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/trade/fastening"
+)
+
+// stated is what the thing that a link names says in numbers.
+type stated struct {
+	who    string              // "the register", "the machine's file"
+	values []quantity.Quantity // of its fields: what the words are held against
+	words  []quantity.Quantity // of its name and description: these may be repeated
+}
+
+const (
+	register    = "the register"
+	machineFile = "the machine's file"
+)
+
+// statedBy gathers the numbers behind a link. A changed setting has another
+// value by intent, so alter: is held against nothing.
+func statedBy(link *model.Link) stated {
+	switch to := link.To.(type) {
+	case *model.Tool:
+		return statedByTool(to)
+	case *model.Hold:
+		return statedByHold(to)
+	case *model.Role:
+		return stated{register, given(to.RenewEvery), inText(to.Name)}
+	case *model.Fastener:
+		return statedByFastener(to)
+	case *model.Energy:
+		values := given(to.Voltage, to.Temperature, to.Stored.Capacitance, to.Stored.Resistance, to.Stored.GasVolume, to.Stored.Precharge)
+		values = append(values, numbersOf(to.Pressures)...)
+		return stated{machineFile, values, inText(to.Name)}
+	case *model.Part:
+		return stated{machineFile, given(to.Mass), inText(to.Name)}
+	case *model.Fluid:
+		return stated{machineFile, given(to.Capacity), inText(to.Name)}
+	case *model.Setting:
+		if link.Kind.Act != model.Alter {
+			return stated{machineFile, inText(to.Value), inText(to.Name)}
+		}
+	case nil:
+		if link.Is("time") {
+			return stated{who: "the link", values: given(link.Amount())}
+		}
+	}
+	return stated{}
+}
+
+func statedByTool(t *model.Tool) stated {
+	values := append(numbersOf(t.Range), given(t.Length, t.Adds)...)
+	for _, size := range t.Fits {
+		values = append(values, sizeOf(size)...)
+	}
+	values = append(values, inText(t.Rated)...)
+	if t.Calibration != nil {
+		values = append(values, given(t.Calibration.Every)...)
+	}
+	return stated{register, values, inText(t.Name)}
+}
+
+func statedByHold(h *model.Hold) stated {
+	values := append(given(h.For), numbersOf(h.Limit)...)
+	return stated{register, values, append(inText(h.Name), inText(h.What)...)}
+}
+
+// statedByFastener has the diameter of the thread among the words: an M8 bolt
+// is called an 8 mm bolt by some, and its head is 13 mm.
+func statedByFastener(f *model.Fastener) stated {
+	values := append(numbersOf(f.Torque), given(f.Stages...)...)
+	values = append(values, given(f.AcrossFlats)...)
+	values = append(values, sizeOf(f.Drive)...)
+	values = append(values, inText(f.Retorque)...)
+	words := inText(f.Name)
+	if thread, err := fastening.ParseThread(f.Thread); err == nil {
+		words = append(words, quantity.Of(thread.Diameter, quantity.Millimetre, 3), quantity.Of(thread.Pitch, quantity.Millimetre, 3))
+	}
+	return stated{machineFile, values, words}
+}
+
+// sizeOf is the width in a size such as "hex 6 mm".
+func sizeOf(text string) []quantity.Quantity {
+	size, err := fastening.ParseSize(text)
+	if err != nil || size.Width == 0 {
+		return nil
+	}
+	if found := inText(text); len(found) == 1 {
+		return found // as it was written
+	}
+	return []quantity.Quantity{quantity.Of(size.Width, quantity.Millimetre, 4)}
+}
+
+// given leaves out what is not there.
+func given(list ...quantity.Quantity) []quantity.Quantity {
+	var out []quantity.Quantity
+	for _, q := range list {
+		if !q.IsZero() {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+func numbersOf(l quantity.Limit) []quantity.Quantity {
+	if l.IsZero() {
+		return nil
+	}
+	return l.Numbers()
+}
+
+// inText are the amounts of a text, tolerances left out.
+func inText(text string) []quantity.Quantity {
+	var out []quantity.Quantity
+	for _, q := range quantity.Find(text) {
+		if !q.Tolerance {
+			out = append(out, q.Quantity)
+		}
+	}
+	return out
+}

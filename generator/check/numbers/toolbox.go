@@ -1,0 +1,85 @@
+package numbers
+
+import (
+	"slices"
+	"strings"
+
+	"baybinder/generator/model"
+	"baybinder/generator/trade/fastening"
+)
+
+// toolbox is what there is to work with at an act.
+type toolbox struct {
+	named  []*model.Tool // in the step's own paragraphs
+	placed []*model.Tool // put in place before, and not taken away
+	murky  bool          // a tool that was named is not known
+}
+
+// toolboxOf gathers the tools that links name.
+func toolboxOf(links []*model.Link) toolbox {
+	var box toolbox
+	for _, link := range links {
+		tool, is := link.To.(*model.Tool)
+		switch {
+		case link.Bad && (link.Kind.Target == model.ToTool || link.Kind == model.UnknownLink):
+			box.murky = true
+		case is && tool.Unread:
+			box.murky = true
+		case is && !slices.Contains(box.named, tool):
+			box.named = append(box.named, tool)
+		}
+	}
+	return box
+}
+
+// with is the toolbox with what another has too.
+func (b toolbox) with(other toolbox) toolbox {
+	return toolbox{
+		named:  slices.Concat(b.named, other.named),
+		placed: slices.Concat(b.placed, other.placed),
+		murky:  b.murky || other.murky,
+	}
+}
+
+// all is everything that is at hand.
+func (b toolbox) all() []*model.Tool { return slices.Concat(b.named, b.placed) }
+
+// atHand is what there is to turn and tighten with at an act.
+func (j *job) atHand(box toolbox) fastening.AtHand {
+	return fastening.AtHand{Named: box.named, Placed: box.placed, Listed: j.tools}
+}
+
+// chosen says whether what was chosen is all that there was to choose from: a
+// step that names its tools does without the list.
+func (j *job) chosen(box toolbox, named bool) bool { return !box.murky && (named || j.toolsKnown) }
+
+// toolsOf is the tools of a front matter, and those that a step of the procedure
+// names and the list lacks: that is told as such, and is no reason to say that
+// nothing fits. It is false where a tool or the list could not be read.
+func toolsOf(p *model.Procedure) (tools []*model.Tool, known bool) {
+	known = !p.Broken && !p.Unread
+	for _, use := range p.Tools {
+		if use.To == nil || use.To.Unread {
+			known = false
+			continue
+		}
+		tools = append(tools, use.To)
+	}
+	for _, s := range p.Steps {
+		for _, link := range s.Links {
+			if tool, is := link.To.(*model.Tool); is && !tool.Unread && !slices.Contains(tools, tool) {
+				tools = append(tools, tool)
+			}
+		}
+	}
+	return tools, known
+}
+
+// listOf joins words, "one, two and three".
+func listOf(words []string) string {
+	last := len(words) - 1
+	if last < 1 {
+		return strings.Join(words, "")
+	}
+	return strings.Join(words[:last], ", ") + " and " + words[last]
+}

@@ -1,0 +1,150 @@
+package numbers
+
+import (
+	"iter"
+	"slices"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+)
+
+// ValueDisagrees is told at the link in whose words the number stands.
+var ValueDisagrees = finding.Rule{
+	Code:  "value-disagrees",
+	Title: "A number that is not the register's",
+	Why:   "Two numbers for one thing: the hands follow one and the inspection the other.",
+	Mend:  "Write the register's number, or leave the link's words empty and the page prints them. A number of another thing goes outside the link.",
+}
+
+// valuesDisagree holds the amounts in the words of every link against what its
+// register or machine file says.
+func valuesDisagree(p *model.Procedure) []finding.Finding {
+	var found []finding.Finding
+	for block := range blocksOf(p) {
+		for _, link := range block.Links {
+			if !link.Bad && (link.To == nil || !link.To.Base().Unread) {
+				found = append(found, valueDisagrees(link, block.Links)...)
+			}
+		}
+	}
+	return found
+}
+
+// valueDisagrees compares the amounts of one link's words. Amounts of a kind
+// that the register does not state are nobody's business.
+func valueDisagrees(link *model.Link, beside []*model.Link) []finding.Finding {
+	amounts := quantity.Find(link.Text)
+	if len(amounts) == 0 {
+		return nil
+	}
+	states := statedBy(link)
+	states.words = append(states.words, besides(link, beside)...)
+	var typed, right []string
+	for _, q := range amounts {
+		rivals := sameKind(states.values, q.Quantity)
+		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) ||
+			agreesWithOne(q.Quantity, rivals) || agreesWithOne(q.Quantity, states.words) {
+			continue
+		}
+		typed = append(typed, q.String())
+		for _, r := range rivals {
+			if text := r.String(); !slices.Contains(right, text) {
+				right = append(right, text)
+			}
+		}
+	}
+	if len(typed) == 0 {
+		return nil
+	}
+	return []finding.Finding{states.disagree(link, typed, right)}
+}
+
+func (s stated) disagree(link *model.Link, typed, right []string) finding.Finding {
+	f := ValueDisagrees.At(link.At, "the words say %s, and %s says %s", listOf(typed), s.who, listOf(right)).
+		WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", listOf(right))
+	if link.To != nil {
+		f = f.See(link.To.Base().At, "it is stated here")
+	}
+	return f
+}
+
+func sameKind(values []quantity.Quantity, q quantity.Quantity) []quantity.Quantity {
+	var out []quantity.Quantity
+	for _, v := range values {
+		if q.Fits(v.Unit.Dimension()) {
+			out = append(out, v)
+		}
+	}
+	return out
+}
+
+func agreesWithOne(typed quantity.Quantity, values []quantity.Quantity) bool {
+	return slices.ContainsFunc(values, func(v quantity.Quantity) bool { return quantity.Agrees(typed, v) })
+}
+
+// zeroed says whether a zero is what an act leaves: "let it down to 0 bar".
+func zeroed(link *model.Link, q quantity.Quantity) bool {
+	switch link.Kind.Act {
+	case model.Isolate, model.Release, model.Prove, model.Drain:
+		return q.Value == 0
+	}
+	return false
+}
+
+// besides are amounts that a link may say of another thing: a proof, the limits
+// of the measurements beside it.
+func besides(link *model.Link, beside []*model.Link) []quantity.Quantity {
+	if link.Kind.Act != model.Prove {
+		return nil
+	}
+	var out []quantity.Quantity
+	for _, l := range beside {
+		if hold, is := l.To.(*model.Hold); is && hold.Kind == "measure" {
+			out = append(out, numbersOf(hold.Limit)...)
+		}
+	}
+	return out
+}
+
+// blocksOf are the blocks of a procedure's text, wherever they stand, in no
+// order that matters.
+func blocksOf(p *model.Procedure) iter.Seq[*model.Block] {
+	return func(yield func(*model.Block) bool) {
+		if !each(p.Intro, yield) {
+			return
+		}
+		for _, phase := range p.Phases {
+			if !phaseBlocks(phase, yield) {
+				return
+			}
+		}
+		for _, s := range p.Steps {
+			if !each(s.Blocks, yield) {
+				return
+			}
+		}
+	}
+}
+
+// phaseBlocks are the blocks of a phase that are not its steps'.
+func phaseBlocks(phase *model.Phase, yield func(*model.Block) bool) bool {
+	if !yield(&phase.Title) || phase.Lead != nil && !yield(phase.Lead) {
+		return false
+	}
+	for _, part := range phase.Body {
+		if part.Prose != nil && !yield(part.Prose) {
+			return false
+		}
+	}
+	return true
+}
+
+func each(blocks []model.Block, yield func(*model.Block) bool) bool {
+	for i := range blocks {
+		if !yield(&blocks[i]) {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,294 @@
+package numbers
+
+import (
+	"cmp"
+	"regexp"
+	"slices"
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/read/sentence"
+)
+
+// valuesBeside holds the amounts in the sentences of steps, outside the words
+// of links, against what the links of the same sentence state. Reasons are
+// left out: they speak of what else could be.
+func valuesBeside(j *job) []finding.Finding {
+	var found []finding.Finding
+	drained := map[*model.Fluid]bool{}
+	for _, s := range j.of.Steps {
+		follow(drained, s, model.Drain)
+		for i := range s.Blocks {
+			if b := &s.Blocks[i]; b.Role != model.Why && len(b.Links) > 0 && slices.ContainsFunc(b.Parts, hasFigure) {
+				found = append(found, blockBeside(j, drained, b)...)
+			}
+		}
+		follow(drained, s, model.Fill)
+	}
+	return found
+}
+
+func hasFigure(text string) bool { return strings.ContainsAny(text, "0123456789") }
+
+// follow keeps what was let out, and what was filled again.
+func follow(drained map[*model.Fluid]bool, s *model.Step, act model.Act) {
+	for _, l := range s.Links {
+		switch to := l.To.(type) {
+		case *model.Fluid:
+			if l.Kind.Act == act {
+				drained[to] = act == model.Drain
+			}
+		case *model.Procedure:
+			if l.Kind.Act == model.Call && act == model.Fill {
+				leftOut(drained, to, nil)
+			}
+		}
+	}
+}
+
+// leftOut follows what a performed procedure lets out and fills.
+func leftOut(drained map[*model.Fluid]bool, p *model.Procedure, above []*model.Procedure) {
+	if slices.Contains(above, p) {
+		return
+	}
+	for _, s := range p.Steps {
+		for _, l := range s.Links {
+			switch to := l.To.(type) {
+			case *model.Fluid:
+				if l.Kind.Act == model.Drain || l.Kind.Act == model.Fill {
+					drained[to] = l.Kind.Act == model.Drain
+				}
+			case *model.Procedure:
+				if l.Kind.Act == model.Call {
+					leftOut(drained, to, append(above, p))
+				}
+			}
+		}
+	}
+}
+
+func blockBeside(j *job, drained map[*model.Fluid]bool, b *model.Block) []finding.Finding {
+	var found []finding.Finding
+	for _, s := range sentence.Of(b) {
+		if len(s.Links) == 0 || !hasFigure(s.Text) {
+			continue
+		}
+		if states := besideOf(j, drained, s.Links); !states.unknown {
+			found = append(found, states.judge(s)...)
+		}
+	}
+	return found
+}
+
+// judge finds the amounts of a sentence that nothing in it states: one finding
+// at the first of them, which names all.
+func (b *beside) judge(s sentence.Sentence) []finding.Finding {
+	var wrong []typed
+	for _, t := range amountsOf(s, b) {
+		if rivals := b.against(t); len(rivals) > 0 {
+			t.rivals = rivals
+			wrong = append(wrong, t)
+		}
+	}
+	if len(wrong) == 0 {
+		return nil
+	}
+	slices.SortStableFunc(wrong, func(a, b typed) int { return cmp.Compare(a.Start, b.Start) })
+	var said, right []string
+	for _, t := range wrong {
+		said = append(said, t.said)
+		for _, r := range t.rivals {
+			if text := r.says(t.Tolerance); !slices.Contains(right, text) {
+				right = append(right, text)
+			}
+		}
+	}
+	first := wrong[0]
+	return []finding.Finding{ValueDisagrees.At(s.At.Part(first.Start, first.End), "the sentence says %s, and %s says %s",
+		listOf(said), first.rivals[0].who, listOf(right)).
+		WithMend("write that number; what is said of another thing stands in a sentence of its own").
+		See(first.rivals[0].of.Base().At, "it is stated here")}
+}
+
+// says is a rival as a message names it: with its thing.
+func (r rival) says(tolerance bool) string {
+	if tolerance || r.limit.Kind == quantity.PlusMinus {
+		return r.limit.String() + " for the " + r.of.Label()
+	}
+	return r.String() + " for the " + r.of.Label()
+}
+
+// typed is an amount in a sentence's own words.
+type typed struct {
+	quantity.Found
+	said   string
+	bare   model.Named // of a number without a unit, what the link before it acts on
+	rivals []rival
+}
+
+// amountsOf are the amounts of a sentence that may be another thing's: not what
+// a linked tool is called by, and not the size of a can.
+func amountsOf(s sentence.Sentence, b *beside) []typed {
+	var out []typed
+	found := withLowerEnds(s.Text, quantity.Find(s.Text))
+	for i, q := range found {
+		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q) || rating(s.Text, q) || container(s.Text, q) {
+			continue
+		}
+		out = append(out, typed{Found: q, said: q.String()})
+	}
+	return append(out, bareNumbers(s)...)
+}
+
+// against gives what an amount should have been, nothing where it is right or
+// nothing of its dimension is stated.
+func (b *beside) against(t typed) []rival {
+	switch {
+	case t.bare != nil:
+		return b.bareAgainst(t)
+	case t.Tolerance:
+		return b.toleranceAgainst(t)
+	case b.zero && t.Value == 0, b.timed && isDuration(t.Quantity), slices.ContainsFunc(b.free, t.Fits), agreesWithOne(t.Quantity, b.words):
+		return nil
+	}
+	rivals := rivalsOf(b.rivals, t.Quantity)
+	most := rivalsOf(b.most, t.Quantity)
+	if slices.ContainsFunc(rivals, func(r rival) bool { return quantity.Agrees(t.Quantity, r.Quantity) }) ||
+		slices.ContainsFunc(most, func(r rival) bool { return t.Base() <= r.Base() || quantity.Agrees(t.Quantity, r.Quantity) }) {
+		return nil
+	}
+	return append(rivals, most...)
+}
+
+// toleranceAgainst holds what stands behind ± against the tolerances that are
+// stated, where there are any.
+func (b *beside) toleranceAgainst(t typed) []rival {
+	var out []rival
+	for _, r := range b.rivals {
+		if r.limit.Kind != quantity.PlusMinus || !t.Fits(quantity.Ratio) && !t.Fits(r.limit.Unit.Dimension()) {
+			continue
+		}
+		width := quantity.Of((r.limit.High-r.limit.Low)/2, r.limit.Unit, 6)
+		if t.Fits(quantity.Ratio) && r.limit.Unit.Dimension() != quantity.Ratio {
+			width = quantity.Of(width.Value/r.limit.Nominal*100, quantity.Percent, 6)
+		}
+		if quantity.Agrees(t.Quantity, width) {
+			return nil
+		}
+		if !slices.ContainsFunc(out, func(o rival) bool { return o.limit == r.limit }) {
+			out = append(out, r)
+		}
+	}
+	return out
+}
+
+func rivalsOf(list []rival, q quantity.Quantity) []rival {
+	var out []rival
+	for _, r := range list {
+		if q.Fits(r.Unit.Dimension()) {
+			out = append(out, r)
+		}
+	}
+	return out
+}
+
+// toolsRange says whether an amount is an end of a range that a linked tool has.
+func (b *beside) toolsRange(text string, found []quantity.Found, i int) bool {
+	pair := func(low, high int) bool {
+		if low < 0 || high >= len(found) || !joinsRange[strings.TrimSpace(text[found[low].End:found[high].Start])] {
+			return false
+		}
+		return slices.ContainsFunc(b.tools, func(t *model.Tool) bool {
+			ends := numbersOf(t.Range)
+			return len(ends) == 2 && quantity.Agrees(found[low].Quantity, ends[0]) && quantity.Agrees(found[high].Quantity, ends[1])
+		})
+	}
+	return pair(i, i+1) || pair(i-1, i)
+}
+
+// lowerEnd is the lower end of a range in Spanish, "de 36 a 44 N·m", which has
+// the unit of the upper one.
+var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)?)\s+a\s+$|\bentre\s+(\d+(?:[.,]\d+)?)\s+y\s+$`)
+
+func withLowerEnds(text string, found []quantity.Found) []quantity.Found {
+	var out []quantity.Found
+	for _, q := range found {
+		if m := lowerEnd.FindStringSubmatchIndex(text[:q.Start]); m != nil {
+			start, end := max(m[2], m[4]), max(m[3], m[5])
+			low, err := quantity.Parse(strings.Replace(text[start:end], ",", ".", 1)+" "+q.Unit.Symbol(), quantity.None)
+			if err == nil {
+				out = append(out, quantity.Found{Quantity: low, Start: start, End: end})
+			}
+		}
+		out = append(out, q)
+	}
+	return out
+}
+
+// counts says whether what could be the lower end of a range is a count or a
+// number of something: "all 4 to 40 N·m", "bolts 1 and 4 to 40 N·m".
+func counts(text string, found []quantity.Found, i int) bool {
+	if i+1 == len(found) || !joinsRange[strings.TrimSpace(text[found[i].End:found[i+1].Start])] {
+		return false
+	}
+	if n := found[i].End; found[i].Decimals > 0 || text[n-1] < '0' || text[n-1] > '9' {
+		return false // it has a unit of its own, or is no count
+	}
+	before := strings.Fields(text[:found[i].Start])
+	if len(before) == 0 {
+		return false
+	}
+	last := strings.ToLower(before[len(before)-1])
+	return !beginsRange[last] && !strings.HasSuffix(last, string(sentence.Hole)) && !strings.ContainsAny(last[len(last)-1:], ",;:(")
+}
+
+var beginsRange = wordSet("to from between at of is are about within with by reads de entre desde a en es son unos unas hasta con")
+
+func wordSet(text string) map[string]bool {
+	out := map[string]bool{}
+	for w := range strings.FieldsSeq(text) {
+		out[w] = true
+	}
+	return out
+}
+
+var joinsRange = map[string]bool{"to": true, "and": true, "a": true, "y": true, "hasta": true, "-": true, "–": true}
+
+// toolsOwn says whether an amount is what a tool is called by, right at its
+// link: "the 17 mm [socket]", in Spanish "[vaso] de 17 mm".
+func (b *beside) toolsOwn(s sentence.Sentence, q quantity.Found) bool {
+	return slices.ContainsFunc(s.Links, func(l sentence.Placed) bool {
+		tool, is := l.To.(*model.Tool)
+		if !is || l.Start > len(s.Text) || !atLink(s.Text, q, l) {
+			return false
+		}
+		states := statedByTool(tool)
+		if len(sameKind(slices.Concat(states.values, states.words), q.Quantity)) == 0 {
+			return true // nothing is stated of it that could disagree
+		}
+		return agreesWithOne(q.Quantity, states.values) || agreesWithOne(q.Quantity, states.words)
+	})
+}
+
+func atLink(text string, q quantity.Found, l sentence.Placed) bool {
+	if q.End <= l.Start {
+		return strings.TrimSpace(text[q.End:l.Start]) == ""
+	}
+	return q.Start >= l.End && strings.TrimSpace(text[l.End:q.Start]) == "de"
+}
+
+var (
+	ratingBefore = regexp.MustCompile(`\bCAT\s+I[IV]*\s*$`)
+	canBehind    = regexp.MustCompile(`^[\s-]*(?:can|drum|tray|bucket|jug|bottle|tank|container|canister|keg|cup|syringe|tin|pot|pail|jar|pan|bag|box|tub)s?\b`)
+	canBefore    = regexp.MustCompile(`(?i)\b(?:bandeja|bidón|cubo|jarra|botella|depósito|recipiente|lata|garrafa|tanque|bote|envase|jeringa|vaso|caja|bolsa)s?\s+de\s+$`)
+)
+
+// rating says whether a voltage is a tester's category, "CAT III 1000 V".
+func rating(text string, q quantity.Found) bool { return ratingBefore.MatchString(text[:q.Start]) }
+
+// container says whether an amount is the size of what holds it: "the 10 L can".
+func container(text string, q quantity.Found) bool {
+	return (q.Fits(quantity.Volume) || q.Fits(quantity.Mass)) && (canBehind.MatchString(text[q.End:]) || canBefore.MatchString(text[:q.Start]))
+}

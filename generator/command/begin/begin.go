@@ -1,0 +1,142 @@
+// Package begin writes what a writer starts from: a small manual of invented entries, a procedure with every section in it, or one that reaches a part.
+//
+// The texts are the files in manual/ and procedure.md. What reaches a part is
+// worked out from the machine's file: what comes off (way.go), what is made
+// dead (cut.go) and with which tools (toolroom.go); phases.go writes it. It never writes over a
+// file, and what it wrote before it failed it takes away again.
+package begin
+
+import (
+	"embed"
+	"errors"
+	"fmt"
+	"io/fs"
+	"maps"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"baybinder/generator/command/schema"
+)
+
+//go:embed all:manual
+var templates embed.FS
+
+const templateRoot = "manual"
+
+// Manual writes a new manual into a folder that is empty or not there yet. It
+// returns the files that it wrote, as paths inside the folder.
+func Manual(folder string) ([]string, error) {
+	if err := mustBeEmpty(folder); err != nil {
+		return nil, err
+	}
+	texts, err := manualTexts()
+	w := &writer{root: folder}
+	for _, name := range slices.Sorted(maps.Keys(texts)) {
+		if err == nil {
+			err = w.write(name, texts[name])
+		}
+	}
+	if err != nil {
+		w.undo()
+		return nil, fmt.Errorf("the manual could not be written: %w", err)
+	}
+	return w.files, nil
+}
+
+// manualTexts are the files of a new manual: the templates, the schemas, and in
+// each YAML file the line by which an editor finds its schema.
+func manualTexts() (map[string]string, error) {
+	texts := map[string]string{}
+	for _, f := range schema.Files {
+		texts[f.Path()] = string(f.Schema().JSON())
+	}
+	return texts, fs.WalkDir(templates, templateRoot, func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		text, err := templates.ReadFile(name)
+		name = strings.TrimPrefix(name, templateRoot+"/")
+		if described, is := schema.Of(name); is {
+			text = append([]byte(described.Setting(name)+"\n"), text...)
+		}
+		texts[name] = string(text)
+		return err
+	})
+}
+
+// mustBeEmpty refuses a folder that holds anything. Hidden files do not count:
+// a folder that was just put under version control has some.
+func mustBeEmpty(folder string) error {
+	entries, err := os.ReadDir(folder)
+	info, statErr := os.Stat(folder)
+	switch {
+	case errors.Is(statErr, fs.ErrNotExist):
+		return nil
+	case statErr == nil && !info.IsDir():
+		return fmt.Errorf("%s is a file, not a folder: name another with --manual", folder)
+	case err != nil:
+		return fmt.Errorf("the folder cannot be read: %w", err)
+	}
+	for _, e := range entries {
+		if !strings.HasPrefix(e.Name(), ".") {
+			return fmt.Errorf("%s is not empty (it holds %s), and nothing in it is written over: name another folder with --manual, or write a procedure into this one with baybinder begin procedure", folder, e.Name())
+		}
+	}
+	return nil
+}
+
+// writer writes new files below a folder, and can take them away again.
+type writer struct {
+	root  string
+	files []string // written, as paths inside the folder
+	made  []string // folders and files that were not there, in the order of making
+}
+
+// write writes a file, unless there is one: a hidden file that was there
+// before stays as it is.
+func (w *writer) write(name, text string) error {
+	full := filepath.Join(w.root, filepath.FromSlash(name))
+	if strings.HasPrefix(name, ".") {
+		if _, err := os.Lstat(full); err == nil {
+			return nil
+		}
+	}
+	if err := w.folder(filepath.Dir(full)); err != nil {
+		return err
+	}
+	file, err := os.OpenFile(full, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	if err != nil {
+		return err
+	}
+	w.made = append(w.made, full)
+	w.files = append(w.files, name)
+	_, err = file.WriteString(text)
+	return errors.Join(err, file.Close())
+}
+
+// folder makes a folder and those above it, one by one, to know which are new.
+func (w *writer) folder(dir string) error {
+	if info, err := os.Stat(dir); err == nil && info.IsDir() {
+		return nil
+	}
+	if above := filepath.Dir(dir); above != dir {
+		if err := w.folder(above); err != nil {
+			return err
+		}
+	}
+	err := os.Mkdir(dir, 0o755)
+	if err == nil {
+		w.made = append(w.made, dir)
+	}
+	return err
+}
+
+// undo takes away what was made, last first. What cannot be taken away was
+// used by someone else meanwhile, and stays.
+func (w *writer) undo() {
+	for i := len(w.made) - 1; i >= 0; i-- {
+		_ = os.Remove(w.made[i])
+	}
+}

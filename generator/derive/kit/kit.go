@@ -1,0 +1,279 @@
+// Package kit rolls up what a job needs before it starts: tools, supplies, gear and roles, through every called procedure.
+package kit
+
+import (
+	"slices"
+	"strconv"
+
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
+)
+
+// Kit is what one job needs.
+type Kit struct {
+	Tools    []Tool   // in the order in which they are first needed
+	Supplies []Supply // likewise
+	Hazards  []*model.Hazard
+	Roles    []*model.Role
+	People   int             // at once
+	Energies []*model.Energy // that the job isolates
+	Points   []*model.Point  // where they are cut
+}
+
+// Tool is a tool and how many of it are in use at once.
+type Tool struct {
+	Tool  *model.Tool
+	Count int
+}
+
+// Supply is a supply and how much of it is used up, in the unit in which it is
+// stocked where the amount can be counted in that. Amounts holds more than
+// one sum where the amounts cannot be added.
+type Supply struct {
+	Supply *model.Supply
+	Amount quantity.Quantity // zero where no amount is written
+	Said   bool
+}
+
+// Book makes and remembers the kits of a manual's procedures.
+type Book struct {
+	kits  map[*model.Procedure]*Kit // with the shop's locks
+	bare  map[*model.Procedure]*Kit // without
+	locks *model.Locks
+	walks *walk.Result
+}
+
+// NewBook makes an empty book for a shop whose procedures were walked.
+func NewBook(shop *model.Shop, walks *walk.Result) *Book {
+	return &Book{kits: map[*model.Procedure]*Kit{}, bare: map[*model.Procedure]*Kit{}, locks: shop.Locks, walks: walks}
+}
+
+// Forget makes the kit of a procedure anew when it is asked for next.
+func (b *Book) Forget(p *model.Procedure) {
+	delete(b.kits, p)
+	delete(b.bare, p)
+}
+
+// Of is the kit of a procedure with everything that it calls. A procedure in a
+// ring of calls counts once.
+func (b *Book) Of(p *model.Procedure) *Kit {
+	if k := b.kits[p]; k != nil {
+		return k
+	}
+	k := *b.without(p)
+	k.Tools = slices.Clone(k.Tools)
+	if n := b.walks.Of(p).Locked; n > 0 && b.locks != nil {
+		k.tool(b.locks.Tool.To, n*LocksAt(b.locks, p))
+	}
+	b.kits[p] = &k
+	return &k
+}
+
+// LocksAt is how many locks a job puts on each point that stands locked: one, or
+// one for each of its people, which those of a procedure that it calls do not
+// add to. One where the shop says nothing of it.
+func LocksAt(locks *model.Locks, job *model.Procedure) int {
+	if locks == nil || locks.Each == "job" {
+		return 1
+	}
+	return max(1, job.People)
+}
+
+// without is the kit of a procedure and of all that it calls, but for the locks:
+// how many are needed is a matter of the whole job.
+func (b *Book) without(p *model.Procedure) *Kit {
+	if k := b.bare[p]; k != nil {
+		return k
+	}
+	k := &Kit{People: p.People}
+	b.bare[p] = k
+	k.list(p)
+	k.steps(p)
+	for _, call := range p.Calls {
+		if to, ok := call.To.(*model.Procedure); ok {
+			k.add(b.without(to))
+		}
+	}
+	return k
+}
+
+// list takes what the front matter lists.
+func (k *Kit) list(p *model.Procedure) {
+	for _, t := range p.Tools {
+		count := 1
+		if n, err := strconv.Atoi(t.Amount); err == nil && n > 0 {
+			count = n
+		}
+		k.tool(t.To, count)
+	}
+	for _, s := range p.Supplies {
+		k.supply(UseOf(s))
+	}
+	for _, h := range p.Hazards {
+		k.hazard(h.Met)
+	}
+	for _, r := range p.Needs {
+		k.role(r.To)
+	}
+}
+
+// UseOf reads a line of supplies. A bare number counts pieces; an amount is in
+// the unit in which the supply is stocked.
+func UseOf(u model.Use[model.Supply]) Supply {
+	s := Supply{Supply: u.To}
+	if u.Amount == "" {
+		return s
+	}
+	text := u.Amount
+	if _, err := strconv.Atoi(text); err == nil {
+		text += " each"
+	}
+	if q, err := quantity.Parse(text, quantity.None); err == nil {
+		s.Amount, s.Said = q, true
+	}
+	if u.To != nil {
+		s.Amount = s.Amount.In(u.To.Stock())
+	}
+	return s
+}
+
+// steps takes what reaches the kit by itself: the testers of holds, and what is
+// isolated.
+func (k *Kit) steps(p *model.Procedure) {
+	for _, s := range p.Steps {
+		for _, l := range s.Links {
+			k.link(l)
+		}
+	}
+}
+
+func (k *Kit) link(l *model.Link) {
+	switch to := l.To.(type) {
+	case *model.Hold:
+		k.tool(to.With.To, 1)
+		k.tool(to.ProvedOn.To, 1)
+	case *model.Energy:
+		if l.Kind.Act == model.Isolate {
+			k.energy(to)
+		}
+	case *model.Point:
+		if l.Kind.Act == model.Isolate {
+			for _, e := range to.Cuts {
+				k.energy(e)
+			}
+		}
+	}
+}
+
+// add takes the kit of a called procedure: of a tool the most that is needed
+// at once, of a supply the sum.
+func (k *Kit) add(other *Kit) {
+	for _, t := range other.Tools {
+		k.tool(t.Tool, t.Count)
+	}
+	for _, s := range other.Supplies {
+		k.supply(s)
+	}
+	for _, h := range other.Hazards {
+		k.hazard(h)
+	}
+	for _, r := range other.Roles {
+		k.role(r)
+	}
+	for _, e := range other.Energies {
+		k.energy(e)
+	}
+	k.People = max(k.People, other.People)
+}
+
+func (k *Kit) tool(t *model.Tool, count int) {
+	if t == nil {
+		return
+	}
+	for i := range k.Tools {
+		if k.Tools[i].Tool == t {
+			k.Tools[i].Count = max(k.Tools[i].Count, count)
+			return
+		}
+	}
+	k.Tools = append(k.Tools, Tool{t, count})
+}
+
+func (k *Kit) supply(s Supply) {
+	if s.Supply == nil {
+		return
+	}
+	for i := range k.Supplies {
+		have := &k.Supplies[i]
+		if have.Supply != s.Supply || (have.Said && s.Said && have.Amount.Unit.Dimension() != s.Amount.Unit.Dimension()) {
+			continue
+		}
+		have.plus(s)
+		return
+	}
+	k.Supplies = append(k.Supplies, s)
+}
+
+// plus adds an amount in the unit of the first.
+func (s *Supply) plus(other Supply) {
+	switch {
+	case !other.Said:
+	case !s.Said:
+		s.Amount, s.Said = other.Amount, true
+	default:
+		s.Amount = s.Amount.Plus(other.Amount)
+	}
+}
+
+// hazard takes a hazard and the gear against it.
+func (k *Kit) hazard(h *model.Hazard) {
+	if h == nil {
+		return
+	}
+	for _, have := range k.Hazards {
+		if have == h {
+			return
+		}
+	}
+	k.Hazards = append(k.Hazards, h)
+	for _, w := range h.Wear {
+		k.tool(w.To, 1)
+	}
+}
+
+func (k *Kit) role(r *model.Role) {
+	if r == nil {
+		return
+	}
+	for _, have := range k.Roles {
+		if have == r {
+			return
+		}
+	}
+	k.Roles = append(k.Roles, r)
+}
+
+func (k *Kit) energy(e *model.Energy) {
+	for _, have := range k.Energies {
+		if have == e {
+			return
+		}
+	}
+	k.Energies = append(k.Energies, e)
+	for _, p := range e.Points {
+		k.point(p.To)
+	}
+}
+
+func (k *Kit) point(p *model.Point) {
+	if p == nil {
+		return
+	}
+	for _, have := range k.Points {
+		if have == p {
+			return
+		}
+	}
+	k.Points = append(k.Points, p)
+}

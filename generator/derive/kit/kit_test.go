@@ -1,0 +1,93 @@
+package kit_test
+
+import (
+	"slices"
+	"testing"
+
+	"baybinder/generator/derive/kit"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/source"
+)
+
+const press = `name: Press
+options: { drive: Drive, pack: Power pack }
+only-one-of: [[drive, pack]]
+points:
+  breaker: { name: breaker, lock: yes }
+  valve: { name: valve, lock: yes }
+  switch: { name: switch, lock: no }
+energies:
+  power: { name: power, kind: electric, points: [breaker] }
+  air: { name: air, kind: pressure, points: [valve, switch] }
+`
+
+// job is a procedure of so many people, and what stands in its steps.
+func job(people, front, steps string) string {
+	return "---\ntitle: Job\nfor: press\npeople: " + people + "\n" + front + "---\n## Work\n\n" + steps
+}
+
+// Locks at once are counted by hand. Each person who works fits their own at
+// each point (29 CFR 1910.147(d)(4)(i) and (f)(3)(ii)(D), the second from
+// memory); with each: job one holds it for all.
+func TestLocks(t *testing.T) {
+	both := "1. [a](isolate:power) [b](lock:power).\n2. [a](isolate:air) [b](lock:air).\n"
+	back := "1. [c](unlock:air) [d](restore:air).\n2. [c](unlock:power) [d](restore:power).\n"
+	for name, c := range map[string]struct {
+		each, job, callee string
+		want              int
+	}{
+		"one person at two points":            {"person", job("1", "leaves: { power: locked, air: locked }\n", both), "", 2},
+		"two people at two points":            {"person", job("2", "", both+back), "", 4},
+		"a lock for the job at two points":    {"job", job("2", "", both+back), "", 2},
+		"one after the other":                 {"person", job("2", "", "1. [a](isolate:power) [b](lock:power).\n2. [c](unlock:power) [d](restore:power).\n3. [a](isolate:air) [b](lock:air).\n4. [c](unlock:air) [d](restore:air).\n"), "", 2},
+		"a callee's people do not count":      {"person", job("2", "", "1. [x](do:other).\n"), job("3", "", both+back), 4},
+		"nor are they too few":                {"person", job("3", "", "1. [x](do:other).\n"), job("1", "", both+back), 6},
+		"a callee's locks beside the job's":   {"person", job("2", "", "1. [a](isolate:power) [b](lock:power).\n2. [x](do:other).\n3. [c](unlock:power) [d](restore:power).\n"), job("1", "", "1. [a](isolate:air) [b](lock:air).\n2. [c](unlock:air) [d](restore:air).\n"), 4},
+		"a callee that locks what is locked":  {"person", job("2", "", "1. [a](isolate:power) [b](lock:power).\n2. [x](do:other).\n3. [c](unlock:power) [d](restore:power).\n"), job("2", "expects: { power: locked }\nleaves: { power: locked }\n", "1. [b](lock:power).\n"), 2},
+		"a callee after the job's own":        {"person", job("2", "", "1. [a](isolate:power) [b](lock:power).\n2. [c](unlock:power) [d](restore:power).\n3. [x](do:other).\n"), job("1", "", "1. [a](isolate:air) [b](lock:air).\n2. [c](unlock:air) [d](restore:air).\n"), 2},
+		"where only one of two can be":        {"person", job("2", "", "1. [With a drive](when:drive), [a](isolate:power) [b](lock:power).\n2. [With a pack](when:pack), [a](isolate:air) [b](lock:air).\n3. [With a pack](when:pack), [c](unlock:air) [d](restore:air).\n4. [With a drive](when:drive), [c](unlock:power) [d](restore:power).\n"), "", 2},
+		"what takes no lock":                  {"person", job("2", "", "1. [a](isolate:switch) [b](lock:switch).\n2. [d](restore:switch).\n"), "", 0},
+		"locks that are on before it begins":  {"person", job("2", "expects: { power: locked, air: locked }\n", back), "", 0},
+		"a procedure that performs one twice": {"person", job("2", "", "1. [x](do:other).\n2. [x](do:other).\n"), job("1", "", both+back), 4},
+	} {
+		files := map[string]string{
+			"shop.yaml":           "title: Shop\nlocks: { tool: padlock, each: " + c.each + " }\n",
+			"register/tools.yaml": "padlock: { name: padlock, kind: lock }\n",
+			"machines/press.yaml": press, "procedures/job.md": c.job,
+		}
+		if c.callee != "" {
+			files["procedures/other.md"] = c.callee
+		}
+		m, found := bind.Manual(source.FromText(files))
+		if len(found) > 0 {
+			t.Fatalf("%s: %v", name, found)
+		}
+		p := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "job" })]
+		if got := padlocks(kit.NewBook(m.Shop, walk.All(m)).Of(p)); got != c.want {
+			t.Errorf("%s: %d padlocks, by hand %d", name, got, c.want)
+		}
+	}
+}
+
+func padlocks(k *kit.Kit) int {
+	for _, t := range k.Tools {
+		if t.Tool.ID == "padlock" {
+			return t.Count
+		}
+	}
+	return 0
+}
+
+// A shop that says nothing of locks has a lock to take off, and no tool to fetch.
+func TestNoLocks(t *testing.T) {
+	m, _ := bind.Manual(source.FromText(map[string]string{
+		"shop.yaml": "title: Shop\n", "machines/press.yaml": press,
+		"procedures/job.md": job("2", "leaves: { power: locked }\n", "1. [a](isolate:power) [b](lock:power).\n"),
+	}))
+	p := m.Procedures[0]
+	if n := kit.LocksAt(m.Shop.Locks, p); n != 1 || len(kit.NewBook(m.Shop, walk.All(m)).Of(p).Tools) != 0 {
+		t.Error(n)
+	}
+}

@@ -1,0 +1,340 @@
+package schedule
+
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
+
+// Plan is the time line of a procedure: its steps one after another. During a
+// wait go on only the sub-steps of the wait's own step that have nothing to do
+// with it.
+//
+// Least is the shortest that the same work can be, whatever its order: the
+// longest chain of steps that follow each other because they touch the same
+// thing, stop for a hold, or stand in one step; or, with so many People, the
+// work shared out among them without a gap. Steps of words only are in no chain
+// but that of their own step: what they touch is not known. So a job takes no
+// less than Least; that it can be done in Least is not said.
+type Plan struct {
+	Times
+	Phases   []Phase
+	Chain    int           // seconds of the longest chain
+	Critical []*model.Step // the steps of the longest chain, in their order
+}
+
+// Phase is a phase of a plan.
+type Phase struct {
+	*model.Phase
+	Times
+	From, To int // seconds after the start
+	Spans    []Span
+}
+
+// Doing is what goes on in a span.
+type Doing uint8
+
+// What goes on: work, a wait, or a procedure that is performed.
+const (
+	Work Doing = iota
+	Wait
+	Call
+)
+
+// Span is a time in which one thing goes on.
+type Span struct {
+	Doing
+	Step     *model.Step
+	From, To int // seconds after the start
+	People   int // 0 in a wait
+}
+
+func (b *Book) plan(p *model.Procedure) *Plan {
+	m := b.line(p)
+	m.plan.Chain, m.plan.Critical = m.critical()
+	m.plan.People = max(m.plan.People, p.People, 1)
+	m.plan.Least = AtLeast(m.plan.Chain, m.plan.Work, m.plan.People)
+	return m.plan
+}
+
+// line is a plan in the making, with the tasks of its bound.
+type line struct {
+	*Book
+	plan   *Plan
+	phase  *Phase
+	now    int                      // seconds after the start
+	shares map[*model.Step]int      // seconds of the phase's time that steps without one get
+	given  map[*model.Phase]bool    // its time is shared out
+	beside bool                     // sub-steps go on during the wait of their step
+	net    map[*model.Step]*touches // what each step touches
+
+	tasks   []Task
+	steps   []*model.Step // by task
+	spots   map[model.Named]*spot
+	barrier int   // the task that all later ones follow; -1 for none
+	since   []int // the tasks after it
+	top     int   // the last task of this step at the top; -1 for none
+}
+
+// spot says which tasks touched a thing last.
+type spot struct {
+	changed int // -1 for none
+	looked  []int
+}
+
+func (b *Book) line(p *model.Procedure) *line {
+	m := &line{
+		Book: b, plan: &Plan{}, barrier: -1, spots: map[model.Named]*spot{},
+		shares: map[*model.Step]int{}, given: map[*model.Phase]bool{}, net: map[*model.Step]*touches{},
+	}
+	for _, phase := range p.Phases {
+		m.share(phase)
+	}
+	m.plan.Phases = make([]Phase, len(p.Phases))
+	for i, phase := range p.Phases {
+		m.phase = &m.plan.Phases[i]
+		m.phase.Phase, m.phase.From = phase, m.now
+		for _, s := range phase.Steps {
+			m.top = -1
+			m.step(s)
+		}
+		m.phase.To = m.now
+		m.phase.Bay = m.now - m.phase.From
+		m.plan.add(m.phase.Times)
+	}
+	return m
+}
+
+// add adds what comes after.
+func (t *Times) add(o Times) {
+	t.Work, t.Bay, t.Waits = t.Work+o.Work, t.Bay+o.Bay, t.Waits+o.Waits
+	t.Untimed, t.People = t.Untimed+o.Untimed, max(t.People, o.People)
+}
+
+// share shares a phase's own time out among its steps without one, to the
+// second.
+func (m *line) share(phase *model.Phase) {
+	seconds, _ := Lead(phase)
+	var steps []*model.Step
+	var visit func(list []*model.Step)
+	visit = func(list []*model.Step) {
+		for _, s := range list {
+			if untimed(s) {
+				steps = append(steps, s)
+			}
+			visit(s.Subs)
+		}
+	}
+	visit(phase.Steps)
+	if seconds == 0 || len(steps) == 0 {
+		return
+	}
+	m.given[phase] = true
+	for i, s := range steps {
+		m.shares[s] = seconds*(i+1)/len(steps) - seconds*i/len(steps)
+	}
+}
+
+// untimed says that a step without sub-steps has no time of its own, and is no
+// wait or call, whose time is known already.
+func untimed(s *model.Step) bool {
+	if s.Time().Base() > 0 || len(s.Subs) > 0 {
+		return false
+	}
+	return !slices.ContainsFunc(s.Links, func(l *model.Link) bool { return waitOf(l) != nil || l.Kind.Act == model.Call })
+}
+
+// waitOf is the wait that a link takes; nil for none.
+func waitOf(l *model.Link) *model.Hold {
+	if h, is := l.To.(*model.Hold); is && h.Kind == "wait" && l.Is("hold") {
+		return h
+	}
+	return nil
+}
+
+// step puts a step on the line: its own work, what it performs, its waits, and
+// its sub-steps.
+func (m *line) step(s *model.Step) {
+	m.work(s)
+	from := m.now
+	for _, l := range s.Links {
+		to, calls := l.To.(*model.Procedure)
+		switch hold := waitOf(l); {
+		case hold != nil:
+			m.wait(s, hold)
+		case calls && l.Kind.Act == model.Call:
+			m.call(s, m.Of(to))
+		}
+	}
+	if !m.sidesteps(s) {
+		m.subs(s)
+		return
+	}
+	over := m.now
+	m.now, m.beside = from, true
+	m.subs(s)
+	m.now, m.beside = max(m.now, over), false
+	m.tasks[len(m.tasks)-1].Seconds += m.now - over
+}
+
+func (m *line) subs(s *model.Step) {
+	for _, sub := range s.Subs {
+		m.step(sub)
+	}
+}
+
+// work puts a step's own time on the line. A refit that follows from the strip
+// takes as long as the steps that it takes back, where nothing else is said.
+func (m *line) work(s *model.Step) {
+	people, _ := s.Crew()
+	seconds := int(s.Time().Base())
+	if seconds == 0 {
+		seconds = m.shares[s]
+	}
+	if seconds == 0 && untimed(s) {
+		for _, back := range m.takenBack(s) {
+			crew, _ := back.Crew()
+			part := max(int(back.Time().Base()), m.shares[back])
+			m.spend(s, Span{Doing: Work, People: crew}, part, part*crew)
+			seconds += part
+		}
+		if seconds > 0 {
+			return
+		}
+		if !m.given[s.Phase] {
+			m.phase.Untimed++
+		}
+	}
+	m.spend(s, Span{Doing: Work, People: people}, seconds, seconds*people)
+}
+
+// takenBack are the steps of the strip that a step takes back.
+func (m *line) takenBack(s *model.Step) []*model.Step {
+	var out []*model.Step
+	for _, l := range s.Links {
+		if l.Kind.Act != model.Reverse || m.walks == nil {
+			continue
+		}
+		if r := m.walks.Of(s.Of).Reversal(l); r != nil {
+			for _, d := range r.Steps {
+				if !slices.Contains(out, d.From) {
+					out = append(out, d.From)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// spend puts time on the line, and its task into the bound.
+func (m *line) spend(s *model.Step, span Span, seconds, work int) {
+	m.phase.Work += work
+	if span.Doing != Wait {
+		m.phase.People = max(m.phase.People, span.People)
+	}
+	span.Step, span.From, span.To = s, m.now, m.now+seconds
+	if m.now = span.To; seconds > 0 {
+		m.phase.Spans = append(m.phase.Spans, span)
+	}
+	m.task(s, Task{Seconds: seconds, People: span.People})
+}
+
+func (m *line) call(s *model.Step, t Times) {
+	m.spend(s, Span{Doing: Call, People: t.People}, t.Bay, t.Work)
+	m.phase.Waits += t.Waits
+	m.phase.Untimed += t.Untimed
+	if !m.beside {
+		m.tasks[len(m.tasks)-1].Seconds = t.Least
+	}
+}
+
+func (m *line) wait(s *model.Step, h *model.Hold) {
+	seconds := int(h.For.Base())
+	m.phase.Waits += seconds
+	m.spend(s, Span{Doing: Wait}, seconds, 0)
+}
+
+// task adds a task of a step behind all that it must follow.
+func (m *line) task(s *model.Step, t Task) {
+	if m.beside {
+		return
+	}
+	i := len(m.tasks)
+	if m.top >= 0 {
+		t.After = append(t.After, m.top)
+	}
+	if m.barrier >= 0 {
+		t.After = append(t.After, m.barrier)
+	}
+	net := m.net[s]
+	if net == nil {
+		net = m.touchedBy(s)
+		m.net[s] = net
+	}
+	for _, n := range net.things {
+		t.After = m.touch(t.After, n, i)
+	}
+	if net.all {
+		t.After = append(t.After, m.since...)
+		m.barrier, m.since = i, m.since[:0]
+	} else {
+		m.since = append(m.since, i)
+	}
+	slices.Sort(t.After)
+	t.After = slices.Compact(t.After)
+	m.tasks, m.steps, m.top = append(m.tasks, t), append(m.steps, s), i
+}
+
+// touchedBy is what a step touches, with the sub-steps that go on during its
+// wait.
+func (m *line) touchedBy(s *model.Step) *touches {
+	if m.sidesteps(s) {
+		return m.whole(s)
+	}
+	return m.Book.step(s)
+}
+
+// touch notes that a task touches a thing, and adds what it must follow.
+func (m *line) touch(after []int, n thing, task int) []int {
+	at := m.spots[n.Named]
+	if at == nil {
+		at = &spot{changed: -1}
+		m.spots[n.Named] = at
+	}
+	if at.changed >= 0 {
+		after = append(after, at.changed)
+	}
+	if !n.changed {
+		at.looked = append(at.looked, task)
+		return after
+	}
+	after = append(after, at.looked...)
+	at.changed, at.looked = task, at.looked[:0]
+	return after
+}
+
+// critical is the longest chain and its steps.
+func (m *line) critical() (seconds int, steps []*model.Step) {
+	seconds, chain := Longest(m.tasks)
+	for _, i := range chain {
+		if m.tasks[i].Seconds > 0 && (len(steps) == 0 || steps[len(steps)-1] != m.steps[i]) {
+			steps = append(steps, m.steps[i])
+		}
+	}
+	return seconds, steps
+}
+
+// LongWaits are the waits of a procedure's own steps that are a tenth of the
+// time in the bay or more, the longest first.
+func (p *Plan) LongWaits() []Span {
+	var out []Span
+	for _, ph := range p.Phases {
+		for _, s := range ph.Spans {
+			if s.Doing == Wait && 10*(s.To-s.From) >= p.Bay {
+				out = append(out, s)
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(a, b Span) int { return (b.To - b.From) - (a.To - a.From) })
+	return out
+}

@@ -1,0 +1,362 @@
+package schedule
+
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
+
+// touches is what steps act on and look at. Two steps that touch nothing in
+// common, where at least one of them changes it, leave the machine the same in
+// either order.
+type touches struct {
+	things []thing
+	all    bool // it may touch anything: nothing passes it
+	hands  bool // it opens, closes or changes the machine
+	live   bool // it brings energy back
+	calls  bool // it performs a procedure
+}
+
+// thing is a thing that is touched, once in a list: a step touches few.
+type thing struct {
+	model.Named
+	changed bool // else it is looked at
+}
+
+func newTouches() *touches { return &touches{} }
+
+func (t *touches) look(list ...model.Named) {
+	for _, n := range list {
+		t.touch(n, false)
+	}
+}
+
+func (t *touches) change(list ...model.Named) {
+	for _, n := range list {
+		t.touch(n, true)
+	}
+}
+
+func (t *touches) touch(n model.Named, changed bool) {
+	if at := t.find(n); at != nil {
+		at.changed = at.changed || changed
+		return
+	}
+	t.things = append(t.things, thing{n, changed})
+}
+
+// find is a thing of the list; nil where it is not touched.
+func (t *touches) find(n model.Named) *thing {
+	for i := range t.things {
+		if t.things[i].Named == n {
+			return &t.things[i]
+		}
+	}
+	return nil
+}
+
+// add takes what another touches.
+func (t *touches) add(o *touches) {
+	for _, n := range o.things {
+		t.touch(n.Named, n.changed)
+	}
+	t.all, t.hands = t.all || o.all, t.hands || o.hands
+	t.live, t.calls = t.live || o.live, t.calls || o.calls
+}
+
+// clash says that two may not pass each other.
+func (t *touches) clash(o *touches) bool {
+	if t.all || o.all {
+		return true
+	}
+	for _, n := range t.things {
+		if other := o.find(n.Named); other != nil && (n.changed || other.changed) {
+			return true
+		}
+	}
+	return false
+}
+
+// touched is what a procedure touches with everything that it calls.
+func (b *Book) touched(p *model.Procedure) *touches {
+	if t := b.called[p]; t != nil {
+		return t
+	}
+	t := newTouches()
+	b.called[p] = t
+	if p.Broken || p.Unread {
+		t.all = true
+		return t
+	}
+	for _, phase := range p.Phases {
+		if phase.Lead != nil {
+			t.add(b.links(p, phase.Lead.Links))
+		}
+	}
+	for _, s := range p.Steps {
+		t.add(b.links(p, s.Links))
+	}
+	for _, word := range slices.Concat(p.Expects, p.Leaves) { // callers go by them
+		t.state(p.For.To, word)
+	}
+	return t
+}
+
+// state adds what a line of expects or leaves speaks of.
+func (t *touches) state(m *model.Machine, s model.State) {
+	switch thing := s.Thing.(type) {
+	case nil:
+		t.all = t.all || s.Unknown
+	case *model.Energy:
+		t.energy(thing)
+	case *model.Point:
+		t.change(thing)
+		for _, e := range thing.Cuts {
+			t.energy(e)
+		}
+	case *model.Part:
+		t.part(m, thing)
+	case *model.Fastener:
+		t.change(thing)
+		for _, part := range thing.Holds {
+			t.part(m, part)
+		}
+	default:
+		t.change(thing)
+	}
+}
+
+// step is what a step's own paragraphs touch, with its phase's first one.
+func (b *Book) step(s *model.Step) *touches {
+	t := b.links(s.Of, s.Links)
+	if s.Phase.Lead != nil {
+		t.add(b.links(s.Of, s.Phase.Lead.Links))
+	}
+	return t
+}
+
+// whole is what a step touches with its sub-steps.
+func (b *Book) whole(s *model.Step) *touches {
+	t := b.step(s)
+	for _, sub := range s.Subs {
+		t.add(b.whole(sub))
+	}
+	return t
+}
+
+func (b *Book) links(p *model.Procedure, links []*model.Link) *touches {
+	t := newTouches()
+	for _, l := range links {
+		b.link(t, p, l)
+	}
+	return t
+}
+
+// link adds what a link touches.
+func (b *Book) link(t *touches, p *model.Procedure, l *model.Link) {
+	act := l.Kind.Act
+	switch {
+	case l.Is("hold") || l.Is("again"):
+		t.hold(p, l)
+	case l.Is("pause"):
+		t.all = true
+	case act == model.NoAct:
+		t.mention(p, l)
+	case l.Bad || l.To == nil && act != model.Reverse:
+		t.all = true // what cannot be read may be about anything
+	case act == model.Call:
+		if to, is := l.To.(*model.Procedure); is {
+			t.call(p, b.touched(to))
+		}
+	default:
+		t.act(p, l)
+	}
+}
+
+// call adds what a callee touches. One for no machine knows nothing of the loads
+// that its tools hold here.
+func (t *touches) call(p *model.Procedure, callee *touches) {
+	t.add(callee)
+	t.calls = true
+	for _, n := range callee.things {
+		if tool, is := n.Named.(*model.Tool); is {
+			t.tool(p.For.To, tool)
+		}
+	}
+}
+
+// mention adds what a link without an act looks at.
+func (t *touches) mention(p *model.Procedure, l *model.Link) {
+	switch to := l.To.(type) {
+	case *model.Hazard:
+		if of := p.For.To.Find(to.Of.ID); of != nil {
+			t.look(of)
+		}
+	case *model.Hold: // if-not:, if:, noted:
+		t.look(to)
+	}
+	if l.Bad {
+		t.all = true
+	}
+}
+
+// hold: work stops for it. What measures or looks at a thing that it names
+// stops that thing alone; every other hold stops all.
+func (t *touches) hold(p *model.Procedure, l *model.Link) {
+	h, is := l.To.(*model.Hold)
+	if !is || l.Bad || h.Unread {
+		t.all = true
+		return
+	}
+	t.change(h)
+	of := p.For.To.Find(h.Of.ID)
+	switch h.Kind {
+	case "wait", "measure", "look":
+		t.all = t.all || of == nil
+	default:
+		t.all = true
+	}
+	if of == nil {
+		return
+	}
+	t.change(of)
+	if f, is := of.(*model.Fluid); is && h.LooksFor == "leak" { // it says something with the pressure on
+		for _, e := range f.NeededBy {
+			if e.To != nil {
+				t.look(e.To)
+			}
+		}
+	}
+	for _, part := range p.For.To.Parts { // no line stays open across a hold
+		if part.Kind == "line" {
+			t.look(part)
+		}
+	}
+}
+
+// holdsLoad says that a tool holds a load of the procedure's machine.
+func holdsLoad(p *model.Procedure, l *model.Link) bool {
+	if p.For.To == nil {
+		return true // it may be called for any machine
+	}
+	for _, e := range p.For.To.Energies {
+		for _, t := range e.BlockedBy {
+			if t.ID == l.ID {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// act adds what an act on a thing of the machine changes and looks at.
+func (t *touches) act(p *model.Procedure, l *model.Link) {
+	act := l.Kind.Act
+	switch act {
+	case model.Restore, model.TestLive, model.Unlock:
+		t.live, t.all = true, true // it asks how the whole machine stands
+	case model.Reverse:
+		t.hands, t.all = true, true
+	case model.Isolate, model.Lock, model.Release, model.Prove, model.Mark, model.Place:
+	case model.Clear:
+		if holdsLoad(p, l) {
+			t.live, t.all = true, true // the load is put back
+		}
+	default:
+		t.hands = true
+	}
+	switch to := l.To.(type) {
+	case *model.Energy:
+		if act == model.Release || act == model.Prove {
+			t.change(to)
+			for _, point := range to.Points {
+				if point.To != nil {
+					t.look(point.To)
+				}
+			}
+			return
+		}
+		t.energy(to)
+	case *model.Point:
+		t.change(to)
+		for _, e := range to.Cuts {
+			t.energy(e)
+		}
+	case *model.Part:
+		t.part(p.For.To, to)
+	case *model.Fastener:
+		t.change(to)
+		for _, part := range to.Holds {
+			t.part(p.For.To, part)
+		}
+	case *model.Fluid:
+		t.change(to)
+		for _, line := range to.Lines {
+			t.look(line)
+		}
+	case *model.Tool:
+		t.tool(p.For.To, to)
+	case nil:
+	default: // a group, a setting
+		t.change(to)
+	}
+}
+
+// energy changes an energy and its points, and so what else they cut.
+func (t *touches) energy(e *model.Energy) {
+	t.change(e)
+	for _, point := range e.Points {
+		if point.To == nil {
+			t.all = true
+			continue
+		}
+		t.change(point.To)
+		for _, other := range point.To.Cuts {
+			t.change(other)
+		}
+	}
+}
+
+// part changes a part with its fasteners, and looks at what it lies under, what
+// lies under it and the energies that it is about.
+func (t *touches) part(m *model.Machine, p *model.Part) {
+	t.change(p)
+	for _, over := range p.Under {
+		if over.To != nil {
+			t.look(over.To)
+		}
+	}
+	for _, under := range p.Over {
+		t.look(under)
+	}
+	for _, e := range slices.Concat(p.ProveDead, p.Guards) {
+		if e.To != nil {
+			t.look(e.To)
+		}
+	}
+	if p.Carries.To != nil {
+		t.change(p.Carries.To)
+	}
+	if p.Alike != "" {
+		for _, g := range m.Groups {
+			if g.ID == p.Alike {
+				t.change(g)
+			}
+		}
+	}
+}
+
+// tool is put in place or taken away: it may hold a load.
+func (t *touches) tool(m *model.Machine, tool *model.Tool) {
+	t.change(tool)
+	if m == nil {
+		return
+	}
+	for _, e := range m.Energies {
+		for _, by := range e.BlockedBy {
+			if by.To == tool {
+				t.energy(e)
+			}
+		}
+	}
+}

@@ -1,0 +1,176 @@
+// Package training says who must read what, in which order, and whether it is still true.
+package training
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/model"
+)
+
+// Reading is one procedure of a plan, in the order in which it is read.
+type Reading struct {
+	Procedure *model.Procedure
+	BuildsOn  []*model.Procedure // what it performs: read before it
+	Added     bool               // not in the plan's own list: something in it performs it
+	Seconds   int
+	Watch     bool // it is to be watched
+	Perform   int  // times that it is to be performed under an eye
+}
+
+// Order is a plan's reading list, closed over do:, in an order in which nothing
+// comes before what it builds on. What is to be watched or performed is read
+// too, after what the plan lists. Among those that are free the plan's own
+// order holds; one that the plan does not list has the place of the first that
+// performs it. A ring of calls, which is a finding of its own, is broken at the
+// first of it.
+func Order(plan *model.Plan) []Reading {
+	waiting, listed := closure(plan)
+	read := map[*model.Procedure]bool{}
+	var out []Reading
+	for len(waiting) > 0 {
+		i := max(0, slices.IndexFunc(waiting, func(p *model.Procedure) bool { return free(p, read) }))
+		p := waiting[i]
+		waiting = slices.Delete(waiting, i, i+1)
+		read[p] = true
+		reading := Reading{Procedure: p, BuildsOn: performs(p), Added: !listed[p], Seconds: Seconds(p)}
+		reading.Watch, reading.Perform = acts(plan, p)
+		out = append(out, reading)
+	}
+	return out
+}
+
+// acts say whether a plan has a procedure watched, and how often performed.
+func acts(plan *model.Plan, p *model.Procedure) (watch bool, perform int) {
+	watch = slices.ContainsFunc(plan.Watch, func(ref model.Ref[model.Procedure]) bool { return ref.To == p })
+	for _, use := range plan.Perform {
+		if use.To == p {
+			times, _ := strconv.Atoi(use.Amount)
+			perform = max(times, 1)
+		}
+	}
+	return watch, perform
+}
+
+// free says that all that a procedure performs has been read.
+func free(p *model.Procedure, read map[*model.Procedure]bool) bool {
+	return !slices.ContainsFunc(performs(p), func(callee *model.Procedure) bool { return !read[callee] })
+}
+
+// closure is what a plan lists and what that performs, each once, in the plan's
+// order, what is not listed before the first that performs it.
+func closure(plan *model.Plan) (all []*model.Procedure, listed map[*model.Procedure]bool) {
+	listed = map[*model.Procedure]bool{}
+	var roots []*model.Procedure
+	for _, ref := range plan.Read {
+		listed[ref.To] = true
+		roots = append(roots, ref.To)
+	}
+	for _, ref := range plan.Watch {
+		roots = append(roots, ref.To)
+	}
+	for _, use := range plan.Perform {
+		roots = append(roots, use.To)
+	}
+	seen := map[*model.Procedure]bool{}
+	var add func(p *model.Procedure)
+	add = func(p *model.Procedure) {
+		if p == nil || seen[p] {
+			return
+		}
+		seen[p] = true
+		for _, callee := range performs(p) {
+			if !listed[callee] {
+				add(callee)
+			}
+		}
+		all = append(all, p)
+	}
+	for _, p := range roots {
+		add(p)
+	}
+	return all, listed
+}
+
+// performs are the procedures that one performs, each once, in reading order.
+func performs(p *model.Procedure) []*model.Procedure {
+	var out []*model.Procedure
+	for _, link := range p.Calls {
+		if to, is := link.To.(*model.Procedure); is && to != p && !slices.Contains(out, to) {
+			out = append(out, to)
+		}
+	}
+	return out
+}
+
+// WordsPerMinute is the silent reading of non-fiction by adults: Brysbaert
+// (2019), Journal of Memory and Language 109, 104047.
+const WordsPerMinute = 238
+
+// What a picture and a table take to look at: our own rule, as no study of
+// shop drawings was found.
+const (
+	pictureSeconds = 12
+	tableSeconds   = 20
+)
+
+// Seconds is how long a procedure takes to read.
+func Seconds(p *model.Procedure) int {
+	var m matter
+	m.blocks(p.Intro)
+	for _, phase := range p.Phases {
+		m.blocks([]model.Block{phase.Title})
+		if phase.Lead != nil {
+			m.blocks([]model.Block{*phase.Lead})
+		}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				m.blocks([]model.Block{*part.Prose})
+			}
+		}
+	}
+	for _, s := range p.Steps {
+		m.blocks(s.Blocks)
+	}
+	return m.seconds()
+}
+
+// matter is what there is to read.
+type matter struct{ words, pictures, tables int }
+
+func (m *matter) blocks(blocks []model.Block) {
+	for _, b := range blocks {
+		m.words += len(strings.Fields(b.Plain))
+		m.tables += strings.Count(strings.Join(b.Parts, ""), "<table")
+		for _, link := range b.Links {
+			switch {
+			case link.Kind == model.PictureLink:
+				m.pictures++
+			case strings.TrimSpace(link.Text) == "" && link.To != nil:
+				m.words += len(strings.Fields(link.To.Label()))
+			}
+		}
+	}
+}
+
+func (m *matter) seconds() int {
+	return int(math.Round(float64(m.words)*60/WordsPerMinute)) + m.pictures*pictureSeconds + m.tables*tableSeconds
+}
+
+// Minutes is a reading time in whole minutes, at least one.
+func Minutes(seconds int) string {
+	return fmt.Sprintf("%d min", max(1, int(math.Round(float64(seconds)/60))))
+}
+
+// Named finds a plan by its id.
+func Named(m *model.Manual, id string) (*model.Plan, error) {
+	for _, plan := range m.Plans {
+		if plan.ID == id {
+			return plan, nil
+		}
+	}
+	return nil, fmt.Errorf("there is no reading plan %s", id)
+}

@@ -1,0 +1,48 @@
+package training
+
+import (
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+)
+
+// Within is how long a plan gives.
+func Within(plan *model.Plan) (quantity.Span, bool) {
+	if plan.Within == "" {
+		return quantity.Span{}, false
+	}
+	q, err := quantity.Parse(plan.Within, quantity.Calendar)
+	if err != nil {
+		return quantity.Span{}, false
+	}
+	return q.Span()
+}
+
+// Until is the last day on which a role that was gained is held. One without a
+// day, or that needs no renewal, does not run out.
+func Until(g *model.Gained) (model.Date, bool) {
+	if g.On.IsZero() || g.To == nil {
+		return model.Date{}, false
+	}
+	span, ok := g.To.RenewEvery.Span()
+	if !ok {
+		return model.Date{}, false
+	}
+	return model.DateOf(span.AddTo(g.On.Time())), true
+}
+
+// Holds says whether the list of people has a person hold a role on a day. A
+// role that stands twice, as after a renewal, is held by either.
+func Holds(p *model.Person, role string, on model.Date) bool { return holds(p.Roles, role, on) }
+
+func holds(roles []model.Gained, role string, on model.Date) bool {
+	for i := range roles {
+		g := &roles[i]
+		if g.ID != role || on.Before(g.On) {
+			continue
+		}
+		if until, runs := Until(g); !runs || !until.Before(on) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,188 @@
+package training
+
+import (
+	"strings"
+
+	"baybinder/generator/model"
+	"baybinder/generator/prove/fingerprint"
+)
+
+// State is how a person stands to a procedure.
+type State string
+
+// The states. Due may still be read in time, overdue no more; stale was read,
+// and changed since in a way that must be read again.
+const (
+	Good    State = "good"
+	Stale   State = "stale"
+	Due     State = "due"
+	Overdue State = "overdue"
+)
+
+// Standing is how a person stands to a procedure of a plan of theirs.
+type Standing struct {
+	Person    *model.Person
+	Plan      *model.Ref[model.Plan] // as the list of people names it
+	Reading   Reading
+	State     State
+	By        model.Date     // until when it is to be read; zero where the plan does not say
+	Last      *model.Reading // the last record of having read it; nil where there is none
+	Watched   bool
+	MustWatch bool
+	Performed int // times, under the eye of someone who may witness it
+	Perform   int // times that the plan asks for
+}
+
+// Done says that nothing of it is left to do.
+func (s *Standing) Done() bool {
+	return s.State == Good && s.Performed >= s.Perform && (s.Watched || !s.MustWatch)
+}
+
+// Hall works out how people stand, on one day. It is not made for use by
+// several goroutines at once.
+type Hall struct {
+	m       *model.Manual
+	today   model.Date
+	book    *fingerprint.Book
+	read    map[key][]*model.Reading
+	since   map[*model.Procedure][]*model.Revision
+	plans   map[*model.Plan][]Reading
+	held    map[*model.Person][]model.Gained // nil until it is asked for
+	courses map[*model.Person][]*course
+}
+
+type key struct {
+	person    *model.Person
+	procedure *model.Procedure
+}
+
+// NewHall gathers a manual's records up to a day: what is recorded later is not
+// true yet.
+func NewHall(m *model.Manual, today model.Date) *Hall {
+	h := &Hall{
+		m: m, today: today, book: fingerprint.NewBook(),
+		read: map[key][]*model.Reading{}, since: map[*model.Procedure][]*model.Revision{}, plans: map[*model.Plan][]Reading{},
+	}
+	for i := range m.Record {
+		if r := &m.Record[i]; h.counts(r) {
+			k := key{r.Person.To, r.Procedure.To}
+			h.read[k] = append(h.read[k], r)
+		}
+	}
+	for i := range m.Revisions {
+		r := &m.Revisions[i]
+		if r.Procedure.To != nil && !today.Before(r.Date) {
+			h.since[r.Procedure.To] = append(h.since[r.Procedure.To], r)
+		}
+	}
+	return h
+}
+
+// counts says that a row of the record is of someone and something known, and
+// not of a day to come.
+func (h *Hall) counts(r *model.Reading) bool {
+	return r.Person.To != nil && r.Procedure.To != nil && !h.today.Before(r.Date)
+}
+
+// Standings are how everybody stands to what their plans have them read, by
+// person, plan and order. A draft or retired procedure is asked of nobody.
+func (h *Hall) Standings() []Standing {
+	var out []Standing
+	for _, person := range h.m.People {
+		for i := range person.Plans {
+			plan := &person.Plans[i]
+			if plan.To == nil {
+				continue
+			}
+			for _, reading := range h.asksOf(plan.To) {
+				out = append(out, h.standing(person, plan, reading))
+			}
+		}
+	}
+	return out
+}
+
+func (h *Hall) standing(person *model.Person, plan *model.Ref[model.Plan], reading Reading) Standing {
+	p := reading.Procedure
+	s := Standing{Person: person, Plan: plan, Reading: reading, By: h.by(person, plan.To), State: Due, MustWatch: reading.Watch, Perform: reading.Perform}
+	s.Last = h.lastRead(person, p)
+	for _, r := range h.read[key{person, p}] {
+		switch {
+		case r.Act == "watched":
+			s.Watched = true
+		case r.Act == "performed" && h.Uncounted(plan.To, r) == "":
+			s.Performed++
+		}
+	}
+	switch {
+	case s.Last != nil && h.Holds(s.Last):
+		s.State = Good
+	case s.Last != nil:
+		s.State = Stale
+		s.By = h.again(s.Last, plan.To)
+	case h.late(s.By):
+		s.State = Overdue
+	}
+	return s
+}
+
+func (h *Hall) late(by model.Date) bool { return !by.IsZero() && by.Before(h.today) }
+
+// again is the last day on which what is stale is to be read again: as long
+// after the revision that asks for it as the plan gives. Zero where none asks.
+func (h *Hall) again(r *model.Reading, plan *model.Plan) model.Date {
+	revisions := h.since[r.Procedure.To]
+	within, ok := Within(plan)
+	at, known := readRevision(revisions, r)
+	if !ok || !known {
+		return model.Date{}
+	}
+	for _, later := range revisions[at+1:] {
+		if later.Readers == "reread" {
+			return model.DateOf(within.AddTo(later.Date.Time()))
+		}
+	}
+	return model.Date{}
+}
+
+// by is the last day on which a plan's reading is in time.
+func (h *Hall) by(person *model.Person, plan *model.Plan) model.Date {
+	within, ok := Within(plan)
+	if !ok || person.Started.IsZero() {
+		return model.Date{}
+	}
+	return model.DateOf(within.AddTo(person.Started.Time()))
+}
+
+// Holds says whether a reading is still true: what was read is what stands now,
+// or no revision since asks for it to be read again.
+func (h *Hall) Holds(r *model.Reading) bool {
+	p := r.Procedure.To
+	revisions := h.since[p]
+	return r.Fingerprint == h.book.Of(p) || len(revisions) > 0 && !askedAgain(revisions, r)
+}
+
+// readRevision is the place of the revision that was read: the one of its
+// fingerprint; where that is of another form than ours, the one that stood on
+// the day. A fingerprint that was never issued is of no revision.
+func readRevision(revisions []*model.Revision, r *model.Reading) (at int, known bool) {
+	at = -1
+	older := !strings.HasPrefix(r.Fingerprint, fingerprint.Version)
+	for i, rev := range revisions {
+		if rev.Fingerprint == r.Fingerprint || older && !r.Date.Before(rev.Date) {
+			at = i
+		}
+	}
+	return at, at >= 0
+}
+
+// Fingerprint is what a reading of a procedure is recorded as: the last
+// revision's, for that is what is published. What was changed since and not
+// issued, and what a callee changed, is none of it. Where there is no revision
+// it is that of what stands.
+func (h *Hall) Fingerprint(p *model.Procedure) string {
+	if n := len(h.since[p]); n > 0 {
+		return h.since[p][n-1].Fingerprint
+	}
+	return h.book.Of(p)
+}

@@ -1,0 +1,106 @@
+package training
+
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
+
+// Crew says, by the files, who may do a job on a day.
+type Crew struct {
+	Roles   []Post          // what the job needs, the roles of what it performs among them
+	Readers []*model.Person // have read it as it stands
+	Stale   []*model.Person // read it before it changed
+	Teach   []*model.Person // may witness and teach it under some plan
+	People  int             // at once
+}
+
+// Post is a role that a job needs, who holds it on the day, and whose ran out.
+type Post struct {
+	Role   *model.Role
+	Holds  []Holder
+	RanOut []Holder
+}
+
+// Holder is a person and the last day of the role; zero where it does not run
+// out.
+type Holder struct {
+	Person *model.Person
+	Until  model.Date
+}
+
+// Crew is who may do a procedure on the hall's day.
+func (h *Hall) Crew(p *model.Procedure) Crew {
+	c := Crew{People: p.People}
+	for _, need := range p.Needs {
+		if need.To != nil {
+			c.Roles = append(c.Roles, h.post(need.To))
+		}
+	}
+	for _, person := range h.m.People {
+		switch last := h.lastRead(person, p); {
+		case last == nil:
+		case h.Holds(last):
+			c.Readers = append(c.Readers, person)
+		default:
+			c.Stale = append(c.Stale, person)
+		}
+	}
+	for _, plan := range h.m.Plans {
+		if !slices.ContainsFunc(h.asksOf(plan), func(r Reading) bool { return r.Procedure == p }) {
+			continue
+		}
+		for _, person := range h.Witnesses(plan) {
+			if !slices.Contains(c.Teach, person) {
+				c.Teach = append(c.Teach, person)
+			}
+		}
+	}
+	return c
+}
+
+// lastRead is the last record of a person having read a procedure, or nil; of
+// two of one day the one that holds.
+func (h *Hall) lastRead(person *model.Person, p *model.Procedure) *model.Reading {
+	var last *model.Reading
+	for _, r := range h.read[key{person, p}] {
+		if r.Act == "read" && (last == nil || last.Date.Before(r.Date) || last.Date == r.Date && !h.Holds(last)) {
+			last = r
+		}
+	}
+	return last
+}
+
+func (h *Hall) post(role *model.Role) Post {
+	post := Post{Role: role}
+	for _, person := range h.m.People {
+		until, has := h.lastDay(person, role.ID)
+		switch {
+		case !has:
+		case h.HoldsRole(person, role.ID, h.today):
+			post.Holds = append(post.Holds, Holder{person, until})
+		default:
+			post.RanOut = append(post.RanOut, Holder{person, until})
+		}
+	}
+	return post
+}
+
+// lastDay is until when a person holds or held a role that was gained by the
+// hall's day; zero where it does not run out.
+func (h *Hall) lastDay(person *model.Person, role string) (last model.Date, has bool) {
+	for _, g := range h.Roles(person) {
+		if g.ID != role || h.today.Before(g.On) {
+			continue
+		}
+		until, runs := Until(&g)
+		if !runs {
+			return model.Date{}, true
+		}
+		if !has || last.Before(until) {
+			last = until
+		}
+		has = true
+	}
+	return last, has
+}

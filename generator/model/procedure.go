@@ -1,0 +1,239 @@
+package model
+
+import (
+	"strings"
+
+	"baybinder/generator/base/position"
+	"baybinder/generator/base/quantity"
+)
+
+// Procedure is one file of procedures/.
+type Procedure struct {
+	Entry      `yaml:",inline"`
+	Title      string         `yaml:"title,need" doc:"what the job is called"`
+	Summary    string         `yaml:"summary" doc:"the job in a sentence"`
+	For        Ref[Machine]   `yaml:"for" doc:"the machine; none where it is for any"`
+	Status     string         `yaml:"status" one:"draft issued retired" doc:"drafts are not published; issued where none is written"`
+	Instead    Ref[Procedure] `yaml:"instead" doc:"what stands in place of a retired one"`
+	Needs      []Ref[Role]    `yaml:"needs" doc:"roles that the people must hold between them"`
+	People     int            `yaml:"people" doc:"how many people; 1 where none is written"`
+	Posts      []Pair         `yaml:"posts" doc:"who stands where, for steps of two"`
+	Hazards    []HazardUse    `yaml:"hazards" doc:"what can hurt: held against the steps, both ways"`
+	Tools      []Use[Tool]    `yaml:"tools" doc:"what is used, with how many where it is more than one"`
+	Supplies   []Use[Supply]  `yaml:"supplies" doc:"parts and consumables, with how much"`
+	Holds      []Ref[Hold]    `yaml:"holds" doc:"where work stops: held against the steps, both ways"`
+	AlsoCalled []string       `yaml:"also-called" doc:"what people search for"`
+	Symptoms   []string       `yaml:"symptoms" doc:"what is seen when this job is due"`
+	Expects    []State        `yaml:"expects" doc:"how things stand before, if not whole, closed, full and live"`
+	Leaves     []State        `yaml:"leaves" doc:"how things are left on purpose"`
+	Was        []string       `yaml:"was" doc:"earlier ids: history follows"`
+	Accepts    []Acceptance   `yaml:"accepts" doc:"advice that was weighed and is not followed"`
+
+	File     *position.File `yaml:"-"`
+	Topic    string         `yaml:"-"` // folders below procedures/: "tug/battery", "" at the top
+	Language string         `yaml:"-"` // of a translation; "" for the original
+	Original *Procedure     `yaml:"-"` // of a translation; nil for an original, and where there is none
+	Broken   bool           `yaml:"-"` // its front matter did not parse
+	Intro    []Block        `yaml:"-"`
+	Phases   []*Phase       `yaml:"-"`
+	Steps    []*Step        `yaml:"-"` // all steps and sub-steps, in reading order
+	Calls    []*Link        `yaml:"-"` // its do: links, in reading order
+}
+
+// Label is the procedure's title.
+func (p *Procedure) Label() string { return labelOr(p.Title, p.ID) }
+
+// Issued says that the procedure is neither a draft nor retired.
+func (p *Procedure) Issued() bool { return p.Status == "issued" }
+
+// Draft says that the procedure is a draft.
+func (p *Procedure) Draft() bool { return p.Status == "draft" }
+
+// Acceptance is advice on the writing that the writer has weighed and does not
+// follow.
+type Acceptance struct {
+	At      position.Pos `yaml:"-"`
+	Code    string       `yaml:"code,need" one:"too-long two-actions vague no-time act-in-words hollow-link" doc:"which advice"`
+	Place   string       `yaml:"at,need" doc:"the step, by its number or its name"`
+	Because string       `yaml:"because" asked:"*" doc:"the reason"`
+}
+
+// HazardUse is a line of the front matter's hazards, with its overrides.
+type HazardUse struct {
+	Ref[Hazard]
+	Over *HazardOverride // nil where there is none
+	Met  *Hazard         // the hazard as it is met here: the entry with Over applied
+}
+
+// HazardOverride is what a procedure says of a hazard otherwise.
+type HazardOverride struct {
+	At          position.Pos `yaml:"-"`
+	Nature      string       `yaml:"nature" doc:"what is dangerous here"`
+	Harm        string       `yaml:"harm" one:"death serious-injury minor-injury damage" doc:"the worst that can follow here"`
+	Happens     string       `yaml:"happens" one:"will could" doc:"whether it will or could follow here"`
+	Consequence string       `yaml:"consequence" doc:"what it does here"`
+	Avoid       []string     `yaml:"avoid" doc:"what to do about it here"`
+	Wear        []Ref[Tool]  `yaml:"wear" doc:"protective gear here; [] for none"`
+	Symbol      string       `yaml:"symbol" doc:"the sign of ISO 7010"`
+	FirstAid    string       `yaml:"first-aid" doc:"what to do if it has happened"`
+	Because     string       `yaml:"because" doc:"why it is less here than in the register"`
+	WearSaid    bool         `yaml:"-"` // wear was written, if only as an empty list
+}
+
+// State is a line of expects or leaves: a thing and how it stands.
+type State struct {
+	ID      string
+	At      position.Pos
+	Word    string // "dead", "off", "full" …
+	WordAt  position.Pos
+	Thing   Named // nil where the machine has no such thing
+	Unknown bool  // the line could not be read
+}
+
+// Phase is what stands under one heading.
+type Phase struct {
+	ID    string
+	Title Block
+	At    position.Pos
+	Lead  *Block // its first paragraph, whose conditions and hazards hold for every step
+	Body  []PhasePart
+	Steps []*Step // the steps at the top of the phase
+}
+
+// PhasePart is a step, or prose between steps.
+type PhasePart struct {
+	Step  *Step
+	Prose *Block
+}
+
+// Step is one step or sub-step. Links are those of its own paragraphs, in
+// reading order, without those that act only at the refit.
+type Step struct {
+	Number string // "4.7", a sub-step "4.7.1"
+	Name   string // of step:NAME, "" where it has none
+	At     position.Pos
+	Of     *Procedure
+	Phase  *Phase
+	Parent *Step // nil at the top of a phase
+	Blocks []Block
+	Links  []*Link
+	Subs   []*Step
+	People int // of people:, else 0
+}
+
+// Time is the time that the step says it takes, or zero.
+func (s *Step) Time() (q quantity.Quantity) {
+	for _, l := range s.Links {
+		if l.Is("time") && !l.Bad {
+			q = l.Amount()
+		}
+	}
+	return q
+}
+
+// Crew is how many people a step has: its own number, else that of its phase's
+// first paragraph, else as many as a procedure that it performs takes, and one
+// at least. It is false where a number could not be read.
+func (s *Step) Crew() (people int, known bool) {
+	if s.People > 0 {
+		return s.People, true
+	}
+	people, known = crewOf(s.Links)
+	if s.Phase.Lead == nil {
+		return people, known
+	}
+	lead, read := crewOf(s.Phase.Lead.Links)
+	return max(people, lead), known && read
+}
+
+// crewOf is the most that links ask for, and one at least.
+func crewOf(links []*Link) (people int, known bool) {
+	people, known = 1, true
+	for _, link := range links {
+		if link.Is("people") {
+			people, known = max(people, int(link.Amount().Value)), known && !link.Bad
+		}
+		if callee, is := link.To.(*Procedure); is && link.Kind.Act == Call {
+			people = max(people, callee.People)
+		}
+	}
+	return people, known
+}
+
+// Block is a paragraph or another block as HTML with holes: Parts[0], what
+// Links[0] becomes, Parts[1] and so on.
+type Block struct {
+	Para  bool
+	Role  BlockRole
+	Parts []string
+	Links []*Link
+	Plain string
+	At    position.Pos
+}
+
+// Instructs says whether a block of a step is words that tell what to do: a
+// paragraph or a list, and no reason.
+func (b *Block) Instructs() bool {
+	return (b.Para || strings.HasPrefix(b.Parts[0], "<ul")) && b.Role != Why
+}
+
+// BlockRole is what the first link of a paragraph makes of it.
+type BlockRole uint8
+
+// A paragraph of a step is text, a note for the refit, or the reason why.
+const (
+	Said BlockRole = iota
+	OnRefit
+	Why
+)
+
+// Link is one link of a text, bound.
+type Link struct {
+	Kind    *Kind  // a row of the link table; never nil
+	Address string // as written
+	ID      string // what it names: "traction", "cab", "20min"
+	Frag    string // after # or = or !
+	Text    string
+	HTML    string
+	Title   string
+	At      position.Pos
+
+	To     Named              // nil where it names nothing, or what it names is unknown
+	Part   *Part              // of loosen:F#PART and reverse:PHASE#PART
+	Parts  []*Part            // of reverse:PHASE!PART,PART
+	Phase  *Phase             // of reverse:
+	Step   *Step              // of see:PROC#STEP
+	Number *quantity.Quantity // of people: and time:, else nil: there are half a million links
+
+	Sign byte // '#', '=', '!' or 0: what stands before Frag
+	Not  bool // when:!OPTION
+	Bad  bool // it could not be bound: what rests on it is not judged
+}
+
+// Amount is the number of a people: or time: link, zero of any other.
+func (l *Link) Amount() quantity.Quantity {
+	if l.Number == nil {
+		return quantity.Quantity{}
+	}
+	return *l.Number
+}
+
+// HasPhase finds a phase by id.
+func (p *Procedure) FindPhase(id string) *Phase {
+	for _, ph := range p.Phases {
+		if ph.ID == id {
+			return ph
+		}
+	}
+	return nil
+}
+
+// FindStep finds a step by the name of its step: link, or by its number.
+func (p *Procedure) FindStep(name string) *Step {
+	for _, s := range p.Steps {
+		if s.Name == name || s.Number == name {
+			return s
+		}
+	}
+	return nil
+}

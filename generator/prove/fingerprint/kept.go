@@ -1,0 +1,87 @@
+package fingerprint
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"strings"
+
+	"baybinder/generator/model"
+)
+
+const (
+	fenceStart = "\n```fingerprint\n"
+	fenceEnd   = "```\n"
+	wordsStart = "\n```words\n"
+)
+
+// Keep is what is kept of an issued revision: the words as they were, below
+// them the form, so that the next revision can be laid beside it, and the first
+// half of the SHA-256 of the words, so that an edit comes out.
+func Keep(words string, f Form) string {
+	if !strings.HasSuffix(words, "\n") {
+		words += "\n"
+	}
+	return words + fenceStart + f.Text() + fenceEnd + wordsStart + wordsPrint(words) + "\n" + fenceEnd
+}
+
+func wordsPrint(words string) string {
+	sum := sha256.Sum256([]byte(words))
+	return hex.EncodeToString(sum[:16])
+}
+
+// Intact says whether what was kept of a revision is as it was issued: the form
+// and the words.
+func Intact(r *model.Revision) bool {
+	if _, ok := Kept(r); !ok {
+		return false
+	}
+	words, after, _ := cutLast(r.Kept.Text, fenceStart)
+	_, print, noted := cutLast(after, wordsStart)
+	print, _, closed := strings.Cut(print, "\n"+fenceEnd)
+	return noted && closed && print == wordsPrint(words)
+}
+
+func cutLast(text, mark string) (before, after string, found bool) {
+	i := strings.LastIndex(text, mark)
+	if i < 0 {
+		return text, "", false
+	}
+	return text[:i], text[i+len(mark):], true
+}
+
+// Kept is the form of an issued revision; not ok where its words were not kept,
+// or are not the ones that its fingerprint was taken of.
+func Kept(r *model.Revision) (f Form, ok bool) {
+	if r.Kept == nil {
+		return nil, false
+	}
+	_, after, found := cutLast(r.Kept.Text, fenceStart)
+	if !found {
+		return nil, false
+	}
+	text, _, closed := strings.Cut(after, fenceEnd)
+	f = Parse(text)
+	return f, closed && f.Print() == r.Fingerprint
+}
+
+// Last is the last issued revision of a procedure, or nil.
+func Last(m *model.Manual, p *model.Procedure) *model.Revision {
+	for i := len(m.Revisions) - 1; i >= 0; i-- {
+		if m.Revisions[i].Procedure.To == p {
+			return &m.Revisions[i]
+		}
+	}
+	return nil
+}
+
+// Unissued says whether a procedure's own matter is another than it was at a
+// revision. Where only what it performs has moved, that is the callee's change
+// and not its own. A fingerprint of another form says nothing.
+func (b *Book) Unissued(p *model.Procedure, r *model.Revision) bool {
+	now := b.Form(p)
+	if r.Fingerprint == now.Print() || r.Fingerprint != "" && !strings.HasPrefix(r.Fingerprint, Version) {
+		return false
+	}
+	was, ok := Kept(r)
+	return !ok || was.Own().Text() != now.Own().Text()
+}

@@ -1,0 +1,94 @@
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
+
+// opening is a part of a look-alike group that was opened.
+type opening struct {
+	group    thing
+	part     thing
+	where    fn
+	first    fn // where it is the first of its link
+	unmarked fn // where the group was not marked then
+	at       event
+	call     int // the call in which it was opened; 0 is the procedure itself
+}
+
+// unmarked notes that a part of a group is opened.
+func (w *walk) unmarked(group *model.Group, p *model.Part, g fn) {
+	x := w.lay.of[group]
+	w.openAlike([]opening{{
+		group: x, part: w.lay.of[p], where: g, first: g, unmarked: w.is(w.get(x), states(idle)), at: w.here,
+	}})
+}
+
+// openAlike looks whether what one link opens is the second of its group after
+// a first that was not marked.
+func (w *walk) openAlike(now []opening) {
+	for _, o := range now {
+		w.second(o)
+	}
+	for _, o := range now {
+		first := w.firsts[o.group]
+		w.openings = append(w.openings, o)
+		n := fn(len(w.openings))
+		w.firsts[o.group] = w.ite(w.and(o.first, w.equals(first, no)), n, first)
+	}
+}
+
+func (w *walk) second(o opening) {
+	for i, a := range w.openings {
+		if a.group != o.group || a.part == o.part || a.call != 0 && a.call == o.call {
+			continue
+		}
+		where := w.and(o.where, w.and(a.unmarked, w.equals(w.firsts[o.group], fn(i+1))))
+		if where != no {
+			w.at(a.at, func() { w.findOnce(&NotMarked, o.group, where) })
+		}
+	}
+}
+
+// openedInAll is what of its look-alike groups a procedure opens, one opening a
+// part.
+func (w *walk) openedInAll() []opening {
+	var out []opening
+	for i, o := range w.openings {
+		n := slices.IndexFunc(out, func(p opening) bool { return p.part == o.part })
+		if n < 0 {
+			n = len(out)
+			out = append(out, opening{group: o.group, part: o.part})
+		}
+		first := w.equals(w.firsts[o.group], fn(i+1))
+		out[n].where = w.or(out[n].where, o.where)
+		out[n].first = w.or(out[n].first, first)
+		out[n].unmarked = w.ite(first, o.unmarked, out[n].unmarked)
+	}
+	for i := range out {
+		o := &out[i]
+		if w.inner(o.where) > fewInside || w.inner(o.first) > fewInside || w.inner(o.unmarked) > fewInside {
+			o.where, o.first, o.unmarked = w.somehow(o.where), w.somehow(o.first), w.somehow(o.unmarked)
+		}
+	}
+	return out
+}
+
+// equals says yes where a function is one constant.
+func (t *table) equals(f, constant fn) fn {
+	return t.apply(f, func(f fn) fn {
+		if f == constant {
+			return yes
+		}
+		return no
+	})
+}
+
+// at tells what is found at another link than the one under way.
+func (w *walk) at(e event, tell func()) {
+	here := w.here
+	w.here = e
+	tell()
+	w.here = here
+}

@@ -1,0 +1,304 @@
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
+
+// aim is what an energy act names: an energy, or one point.
+type aim struct {
+	named  model.Named
+	thing  thing
+	energy *energyRule // nil where a point is named
+	points []*model.Point
+	where  fn // where the act does anything
+}
+
+func (w *walk) aim(n model.Named, g fn) aim {
+	a := aim{named: n, thing: w.lay.of[n]}
+	a.where = w.and(g, w.present(a.thing))
+	switch n := n.(type) {
+	case *model.Energy:
+		a.energy = w.lay.energy[n]
+		a.points = a.energy.points
+	case *model.Point:
+		a.points = []*model.Point{n}
+	}
+	return a
+}
+
+// cut is every energy that an aim moves: the one that it names, and what its
+// points cut.
+func (w *walk) cut(a aim) []*energyRule {
+	var out []*energyRule
+	if a.energy != nil {
+		out = append(out, a.energy)
+	}
+	for _, p := range a.points {
+		for _, e := range p.Cuts {
+			if r := w.lay.energy[e]; !slices.Contains(out, r) {
+				out = append(out, r)
+			}
+		}
+	}
+	return out
+}
+
+// affected is where an aim moves an energy that it cuts.
+func (w *walk) affected(a aim, r *energyRule) fn {
+	return w.and(a.where, w.present(w.lay.of[r.energy]))
+}
+
+func (w *walk) point(p *model.Point) fn { return w.get(w.lay.of[p]) }
+
+func (w *walk) energy(r *energyRule) fn { return w.get(w.lay.of[r.energy]) }
+
+func (w *walk) isolate(a aim) {
+	for _, p := range a.points {
+		w.shift(w.lay.of[p], a.where, move(isolated, live))
+	}
+	if a.energy != nil && len(a.points) == 0 {
+		w.shift(a.thing, a.where, move(isolated, live).and(released, early))
+	}
+	for _, r := range w.cut(a) {
+		w.settle(r, w.affected(a, r))
+	}
+}
+
+// settle takes an energy as far as its points are, where they were moved.
+func (w *walk) settle(r *energyRule, g fn) {
+	if len(r.points) == 0 {
+		return
+	}
+	cut, shut, murky := yes, yes, no
+	for _, p := range r.points {
+		f := w.point(p)
+		cut = w.and(cut, w.is(f, states(isolated, locked)))
+		murky = w.or(murky, w.is(f, states(unknown)))
+		if p.Lock {
+			shut = w.and(shut, w.is(f, lockedStates))
+		}
+	}
+	f := w.energy(r)
+	f = w.ite(cut, w.after(f, move(isolated, live).and(blocked, early)), f)
+	if r.lockable {
+		f = w.ite(w.and(cut, shut), w.after(f, move(locked, isolated).and(released, blocked)), f)
+	} else {
+		f = w.after(f, move(released, blocked))
+	}
+	w.put(w.lay.of[r.energy], g, w.ite(murky, unknown, f))
+}
+
+func (w *walk) lock(a aim) {
+	if a.energy == nil && !a.points[0].Lock {
+		return
+	}
+	open := no
+	for _, p := range a.points {
+		open = w.or(open, w.is(w.point(p), states(live)))
+	}
+	w.find(&EnergyOrder, a.thing, w.and(a.where, open), "locked before it is isolated")
+	for _, p := range a.points {
+		if p.Lock {
+			w.shift(w.lay.of[p], a.where, move(locked, live, isolated))
+		} else {
+			w.shift(w.lay.of[p], a.where, move(isolated, live))
+		}
+	}
+	for _, r := range w.cut(a) {
+		w.settle(r, w.affected(a, r))
+	}
+}
+
+// ready is the states from which an energy may be released or proved.
+func (r *energyRule) ready() []fn {
+	switch {
+	case len(r.points) == 0:
+		return []fn{live, early, isolated, blocked}
+	case r.lockable:
+		return []fn{locked}
+	}
+	return []fn{isolated}
+}
+
+func (w *walk) release(r *energyRule, g fn) {
+	x := w.lay.of[r.energy]
+	g = w.and(g, w.present(x))
+	m := move(released, r.ready()...)
+	switch {
+	case len(r.points) == 0:
+	case r.load:
+		m = w.releasedEarly(r)
+	default:
+		open := states(live, isolated) &^ states(r.ready()...)
+		w.find(&EnergyOrder, x, w.and(g, w.is(w.get(x), open)), "released before it is "+r.secured())
+		m = move(released, live, isolated, locked)
+	}
+	w.shift(x, g, m)
+}
+
+// releasedEarly is what releasing does to a load: what is not yet isolated and locked
+// remembers it.
+func (w *walk) releasedEarly(r *energyRule) moves {
+	if r.lockable {
+		return move(early, live).and(blocked, isolated).and(released, locked)
+	}
+	return move(early, live).and(released, isolated)
+}
+
+// secured is what an energy must be before it is released.
+func (r *energyRule) secured() string {
+	if r.lockable {
+		return "locked"
+	}
+	return "isolated"
+}
+
+// wait is what a wait for an energy does.
+func (w *walk) wait(r *energyRule, g fn) {
+	x := w.lay.of[r.energy]
+	w.shift(x, w.and(g, w.present(x)), move(released, r.ready()...))
+}
+
+// block is what a tool does that holds a load.
+func (w *walk) block(r *energyRule, g fn) {
+	if r.load && len(r.points) > 0 {
+		x := w.lay.of[r.energy]
+		w.shift(x, w.and(g, w.present(x)), w.releasedEarly(r))
+		return
+	}
+	w.wait(r, g)
+}
+
+// unblock is what taking such a tool away does, where it was the last.
+func (w *walk) unblock(r *energyRule, g fn) {
+	x := w.lay.of[r.energy]
+	g = w.andNot(w.and(g, w.present(x)), w.blockedNow(r))
+	m := move(live, early).and(isolated, blocked)
+	switch {
+	case len(r.points) == 0:
+		m = m.and(live, released, dead)
+	case r.lockable:
+		m = m.and(locked, released, dead)
+	default:
+		m = m.and(isolated, released, dead)
+	}
+	w.shift(x, g, m)
+}
+
+// letGo is where taking a tool away lets a load go that no other tool holds: it
+// is put back.
+func (w *walk) letGo(r *energyRule, g fn) fn {
+	x := w.lay.of[r.energy]
+	g = w.andNot(w.and(g, w.present(x)), w.blockedNow(r))
+	return w.and(g, w.is(w.get(x), states(released, dead)))
+}
+
+// blockedNow says where a tool holds the load.
+func (w *walk) blockedNow(r *energyRule) fn {
+	f := no
+	for _, t := range r.blockers {
+		f = w.or(f, w.is(w.get(w.lay.of[t]), states(set)))
+	}
+	return f
+}
+
+// prove judges a proof and makes the energy dead, but where it failed.
+func (w *walk) prove(r *energyRule, g fn, s *model.Step) {
+	x := w.lay.of[r.energy]
+	g = w.and(g, w.present(x))
+	w.proofOrder(r, x, g)
+	w.put(x, w.andNot(g, w.notProved(r, s, g)), dead)
+}
+
+// proofOrder gives the first fault of a proof.
+func (w *walk) proofOrder(r *energyRule, x thing, g fn) {
+	f := w.get(x)
+	sound := g
+	if len(r.points) > 0 {
+		early := w.and(g, w.is(f, states(live, isolated, early, blocked)&^states(r.ready()...)))
+		w.find(&EnergyOrder, x, early, "proved before it is "+r.secured())
+		sound = w.andNot(sound, early)
+	}
+	if r.stored {
+		charged := w.and(sound, w.is(f, states(r.ready()...)))
+		w.find(&NotReleased, x, charged, "proved dead before what is stored is out")
+		sound = w.andNot(sound, charged)
+	}
+	w.showsDead(r.energy, x, w.andNot(sound, w.is(f, states(unknown))))
+}
+
+// notProved says where a proof did not prove: a measurement beside it failed.
+// The proof is remembered, for again: takes it anew.
+func (w *walk) notProved(r *energyRule, s *model.Step, g fn) fn {
+	f := no
+	for _, l := range s.Links {
+		if !takes(l) || !w.beside(l, r.energy) {
+			continue
+		}
+		if failed := w.and(g, w.failed(l, s)); failed != no {
+			h := l.To.(*model.Hold)
+			w.lost[h] = append(w.lost[h], lostProof{r, failed})
+			f = w.or(f, failed)
+		}
+	}
+	return f
+}
+
+// beside says that a hold judges the proof of an energy in its step: it is of
+// that energy, or of nothing that this machine has.
+func (w *walk) beside(l *model.Link, e *model.Energy) bool {
+	hold, _ := l.To.(*model.Hold)
+	return hold != nil && (hold.Of.ID == e.ID || w.lay.machine.Find(hold.Of.ID) == nil)
+}
+
+func (w *walk) unlock(a aim) {
+	was := no
+	for _, p := range a.points {
+		x := w.lay.of[p]
+		was = w.or(was, w.is(w.get(x), lockedStates))
+		w.shift(x, a.where, move(isolated, locked))
+	}
+	for _, r := range w.cut(a) {
+		g := w.affected(a, r)
+		if r != a.energy {
+			g = w.and(g, was)
+		} else if len(r.points) == 0 {
+			continue
+		}
+		x := w.lay.of[r.energy]
+		held := no
+		if r.load {
+			held = w.blockedNow(r)
+		}
+		w.shift(x, w.andNot(g, held), move(isolated, locked, released, dead))
+		w.shift(x, w.and(g, held), move(w.stillHeld(r), locked, released, dead))
+	}
+}
+
+// stillHeld is how a load stands that is unlocked while a tool holds it.
+func (w *walk) stillHeld(r *energyRule) fn {
+	if r.lockable {
+		return blocked
+	}
+	return released
+}
+
+// hazardOf says whether a step meets a hazard of an energy. Where it is not
+// known, it does.
+func (w *walk) hazardOf(s *model.Step, id string) bool {
+	links := s.Links
+	if s.Phase.Lead != nil {
+		links = slices.Concat(links, s.Phase.Lead.Links)
+	}
+	for _, l := range links {
+		if l.Is("hazard") {
+			h, _ := l.To.(*model.Hazard)
+			if l.Bad || h == nil || h.Unread || h.Of.ID == id {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,160 @@
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+)
+
+type rule = finding.Rule
+
+// issue is something found of one thing at one link. What is found at one link
+// by one rule becomes one finding.
+type issue struct {
+	rule  *rule
+	at    event
+	thing thing
+	where fn
+	state fn // how the thing stood
+	last  fn // what put it there
+	began fn // what took it out of its normal state
+	why   string
+	from  *need // the callee's need; nil in the procedure itself
+}
+
+// find notes what is wrong with a thing where bad holds.
+func (w *walk) find(r *rule, x thing, bad fn, why string) {
+	if bad == no || w.tooMany(bad) || !w.possible(bad) {
+		return
+	}
+	if w.free {
+		w.keep(r, x, bad, why, false)
+		return
+	}
+	i := issue{rule: r, at: w.here, thing: x, where: bad, why: why, from: w.from}
+	if x != nothing {
+		i.state, i.last, i.began = w.get(x), w.last[x], w.began[x]
+	}
+	w.issues = append(w.issues, i)
+}
+
+// findOnce is find, but once as long as the thing stands as it does: the
+// second act in front of the same live terminal is the same fault.
+func (w *walk) findOnce(r *rule, x thing, bad fn) {
+	switch {
+	case bad == no:
+	case w.free:
+		w.keep(r, x, bad, "", true)
+	default:
+		w.findTold(toldKey{r, x}, bad)
+	}
+}
+
+func (w *walk) findTold(key toldKey, bad fn) {
+	told, before := w.told[key]
+	if told = w.andNot(told, w.movedIn); w.tellAll {
+		told = no
+	}
+	if bad = w.andNot(bad, told); bad == no {
+		return
+	}
+	w.find(key.rule, key.thing, bad, "")
+	w.told[key] = w.or(w.told[key], bad)
+	if !before {
+		w.tells[key.thing] = append(w.tells[key.thing], key.rule)
+	}
+}
+
+// keep keeps for the callers what goes wrong by how their things stand.
+func (w *walk) keep(r *rule, x thing, bad fn, why string, once bool) {
+	n := need{rule: r, thing: x, where: bad, moved: w.movedIn, once: once, why: why, at: w.here, before: w.openedBefore}
+	key := fault{link: w.here.link, rule: r, thing: x}
+	if w.from != nil {
+		n.at, key.inner = w.from.at, w.from.fault+1
+	}
+	if x != nothing {
+		w.look(x)
+		n.moved = w.or(n.moved, w.moved[x])
+	}
+	n.fault = w.faultOf(key)
+	if !n.before { // what the caller opened is not told where the procedure is walked alone
+		w.athome[n.fault] = w.or(w.athome[n.fault], w.homely(bad))
+	}
+	w.needs = append(w.needs, n)
+}
+
+// fault is one thing that goes wrong at one link by one rule; in a call it is
+// one of the callee's.
+type fault struct {
+	link  *model.Link
+	rule  *rule
+	thing thing
+	inner int // the callee's own number of it, from 1
+}
+
+func (w *walk) faultOf(key fault) int {
+	n, known := w.faults[key]
+	if !known {
+		n = len(w.athome)
+		w.faults[key] = n
+		w.athome = append(w.athome, no)
+	}
+	return n
+}
+
+// ownNeeds are the needs without what goes wrong where the procedure is walked
+// alone: that is told there. What happens inside the procedure does not matter
+// to a caller, only that it can; faults that need the same are one.
+func (w *walk) ownNeeds() []need {
+	faults := make([][]need, len(w.athome))
+	for i, f := range w.athome {
+		w.athome[i] = w.somehow(f)
+	}
+	for _, n := range w.needs {
+		if !n.before {
+			n.where = w.andNot(n.where, w.athome[n.fault])
+		}
+		n.where = w.somehow(n.where)
+		n.moved = w.not(w.somehow(w.not(n.moved)))
+		if w.possible(n.where) && !slices.ContainsFunc(faults[n.fault], n.same) {
+			faults[n.fault] = append(faults[n.fault], n)
+		}
+	}
+	var kept [][]need
+	for _, f := range faults {
+		if len(f) > 0 && !slices.ContainsFunc(kept, func(k []need) bool { return sameNeeds(k, f) }) {
+			kept = append(kept, f)
+		}
+	}
+	var out []need
+	for i, f := range kept {
+		for _, n := range f {
+			n.fault = i
+			out = append(out, n)
+		}
+	}
+	return out
+}
+
+// same says that two needs ask the same of a caller.
+func (n need) same(o need) bool {
+	return n.rule == o.rule && n.thing == o.thing && n.where == o.where && n.before == o.before && n.once == o.once
+}
+
+func sameNeeds(a, b []need) bool {
+	return len(a) == len(b) && slices.EqualFunc(a, b, need.same)
+}
+
+// homely is a function where everything began as the procedure expects it.
+func (w *walk) homely(f fn) fn {
+	if !w.free {
+		return f
+	}
+	return w.with(f, func(v int32) int {
+		if x := w.vars[v]; x.kind == aStart {
+			return int(w.home[x.thing])
+		}
+		return -1
+	})
+}

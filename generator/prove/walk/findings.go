@@ -1,0 +1,269 @@
+package walk
+
+import (
+	"slices"
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
+)
+
+// findings makes one finding of what was found at one link by one rule.
+func (w *walk) findings() []finding.Finding {
+	var out []finding.Finding
+	for _, group := range grouped(w.inShort(slices.Concat(w.issues, w.left))) {
+		out = append(out, w.finding(group))
+	}
+	for _, e := range w.over {
+		if e.link != nil {
+			out = append(out, TooManyConditions.At(e.link.At, "more than %d conditions meet here: it is not walked", Most).WithMend("%s", TooManyConditions.Mend))
+		}
+	}
+	for _, at := range w.never {
+		out = append(out, NeverApplies.At(at, "no unit of the %s has it so: this is never done", w.machineLabel()).WithMend("%s", NeverApplies.Mend))
+	}
+	for _, m := range w.missing {
+		out = append(out, NotSupplied.At(m.at, "the refit needs %s of the %s; %s listed", m.amount(m.most), m.supply.Label(), m.isListed()).
+			WithMend("write %s: %s in supplies", m.supply.ID, m.amount(m.most)))
+	}
+	return out
+}
+
+// grouped puts together what was found at one link by one rule, in the order
+// in which it was found.
+func grouped(issues []issue) [][]*issue {
+	var groups [][]*issue
+	for i := range issues {
+		n := slices.IndexFunc(groups, func(g []*issue) bool { return g[0].together(issues[i]) })
+		if n < 0 {
+			n, groups = len(groups), append(groups, nil)
+		}
+		groups[n] = append(groups[n], &issues[i])
+	}
+	return groups
+}
+
+// manyFindings is how many findings a procedure has before they are told in
+// short: one missing refit should not fill the page.
+const manyFindings = 3
+
+// inShort tells what comes of one fault once, where there is much to tell: at
+// the first link that it shows at. What is left undone at the end, and what is
+// found open on the way back, comes of the phase that opened it, whose refit is
+// missing; a fault of energies comes of what put them where they are.
+func (w *walk) inShort(issues []issue) []issue {
+	if w.tellAll || len(grouped(issues)) <= manyFindings {
+		return issues
+	}
+	first := map[cause]*issue{}
+	out := slices.Clone(issues)
+	for n := range out {
+		i := &out[n]
+		c, known := w.causeOf(i, n >= len(w.issues))
+		switch f := first[c]; {
+		case !known:
+		case f == nil:
+			first[c] = &issues[n]
+		case f.rule != i.rule:
+			i.why, i.rule, i.at = heads[i.rule], f.rule, f.at
+		default:
+			i.at = f.at
+		}
+	}
+	return out
+}
+
+// cause is what several findings come of.
+type cause struct {
+	rule  *rule
+	phase *model.Phase
+	event event
+}
+
+func (w *walk) causeOf(i *issue, left bool) (c cause, known bool) {
+	switch {
+	case i.thing == nothing:
+		return c, false
+	case left:
+		c = cause{rule: &LeftOff, phase: w.openedIn(i)}
+		return c, c.phase != nil
+	}
+	switch i.rule {
+	case &RestoredWhileOpen, &RefitOverOpen:
+		c = cause{rule: i.rule, phase: w.openedIn(i)}
+		return c, c.phase != nil
+	case &LiveWork, &GuardOffLive, &EnergyOrder, &NotReleased:
+		return cause{rule: i.rule, event: w.cause(i)}, true
+	}
+	return c, false
+}
+
+// openedIn is the phase in which the thing of an issue was opened.
+func (w *walk) openedIn(i *issue) *model.Phase {
+	if i.thing == nothing {
+		return nil
+	}
+	e := w.events[w.value(i.began, w.path(w.and(i.where, w.all())))]
+	if e.step == nil {
+		return nil
+	}
+	return e.step.Phase
+}
+
+func (m missing) isListed() string {
+	if m.have == 0 {
+		return "none is"
+	}
+	return m.amount(m.have) + " is"
+}
+
+func (w *walk) machineLabel() string {
+	if w.lay.machine == nil {
+		return "shop"
+	}
+	return w.lay.machine.Label()
+}
+
+func (i *issue) together(other issue) bool {
+	return i.rule == other.rule && i.at.link.At == other.at.link.At
+}
+
+// finding words a group of issues: what is wrong, and after a colon each thing
+// that it is so of.
+func (w *walk) finding(group []*issue) finding.Finding {
+	r, where := group[0].rule, no
+	for _, i := range group {
+		where = w.or(where, i.where)
+	}
+	whole := w.only(where)
+	var heads []string
+	things := map[string][]string{}
+	for _, i := range group {
+		head, words := w.head(i), w.thingWords(i, whole)
+		if !slices.Contains(heads, head) {
+			heads = append(heads, head)
+		}
+		if words != "" && !slices.Contains(things[head], words) {
+			things[head] = append(things[head], words)
+		}
+	}
+	for n, head := range heads {
+		if list := things[head]; len(list) > 0 {
+			heads[n] = head + ": " + strings.Join(list, ", ")
+		}
+	}
+	text := strings.Join(heads, "; ")
+	if whole != "" {
+		text += "; " + whole
+	}
+	f := r.At(group[0].at.link.At, "%s", text).WithMend("%s", w.mend(group[0]))
+	return w.related(f, group)
+}
+
+// head is what is wrong.
+func (w *walk) head(i *issue) string {
+	head := i.why
+	if head == "" {
+		head = heads[i.rule]
+	}
+	if i.from == nil || i.from.at.step == nil {
+		return head
+	}
+	s := i.from.at.step
+	return "in step " + s.Number + " of \"" + s.Of.Label() + "\": " + head
+}
+
+// heads are what is wrong where a rule says one thing only.
+var heads = map[*rule]string{
+	&LiveWork:                "hands go in before it is proved dead",
+	&GuardOffLive:            "its guard comes off before it is isolated, and locked where it can be",
+	&RestoredWhileOpen:       "it comes back on while this is open",
+	&NotReachable:            "still in the way",
+	&RefitOverOpen:           "still open under it",
+	&LeftIsolated:            "not switched back on at the end",
+	&LeftOff:                 "left off at the end",
+	&LeftLoose:               "left loose at the end",
+	&LeftInPlace:             "left in place at the end",
+	&LeftAltered:             "left altered at the end",
+	&LeftLow:                 "left low at the end",
+	&NotBled:                 "not bled after it was opened",
+	&NotMarked:               "opened before they are marked, and more than one is",
+	&NotCapped:               "open across a hold without a cap",
+	&LeakLookWhileWet:        "looked at for a leak before the spill is dried",
+	&LeakLookWithoutPressure: "looked at for a leak with the pressure off, and not again with it on",
+	&BadPause:                "the work stops here with this unsafe",
+}
+
+// thingWords is the thing of an issue, how it stands, and where that is so if
+// it is not so wherever the finding is.
+func (w *walk) thingWords(i *issue, whole string) string {
+	if i.thing == nothing {
+		return ""
+	}
+	words := w.label(i.thing)
+	if more := w.howItStands(i); more != "" {
+		words += " (" + more + ")"
+	}
+	if mine := w.only(i.where); mine != whole && mine != "" {
+		words += " " + mine
+	}
+	return words
+}
+
+// howItStands is the state of a thing and the step that put it there.
+func (w *walk) howItStands(i *issue) string {
+	if i.rule == &NotMarked || i.rule == &LeakLookWithoutPressure {
+		return ""
+	}
+	words := w.stateWord(i)
+	if s := w.cause(i).step; s != nil {
+		words += " since step " + s.Number
+	}
+	return words
+}
+
+// related adds the links that put things where they are.
+func (w *walk) related(f finding.Finding, group []*issue) finding.Finding {
+	var seen []position.Pos
+	for _, i := range group {
+		if i.thing == nothing {
+			continue
+		}
+		e := w.cause(i)
+		if e.link == nil || e.link.At == f.At || slices.Contains(seen, e.link.At) || len(seen) == 3 {
+			continue
+		}
+		seen = append(seen, e.link.At)
+		f = f.See(e.link.At, w.label(i.thing)+": "+w.stateWord(i)+" from here on")
+	}
+	return f
+}
+
+// cause is the event that put the thing of an issue where it was.
+func (w *walk) cause(i *issue) event {
+	return w.events[w.value(i.last, w.path(w.and(i.where, w.all())))]
+}
+
+func (w *walk) stateWord(i *issue) string {
+	s := w.value(i.state, w.path(w.and(i.where, w.all())))
+	return spoken(w.lay.things[i.thing].sort, s)
+}
+
+// spoken is a state as one says it.
+func spoken(s sort, f fn) string {
+	switch {
+	case s == aTool && f == set:
+		return "in place"
+	case s == anEnergy && f == dead:
+		return "proved dead"
+	case s == aPart && f == capped:
+		return "off"
+	}
+	return word(s, f)
+}
+
+func (w *walk) label(x thing) string {
+	i := w.lay.things[x]
+	return labelAt(i.named, i.part)
+}

@@ -1,0 +1,74 @@
+package walk
+
+import "baybinder/generator/model"
+
+func (w *walk) drain(f *model.Fluid, g fn) {
+	w.shift(w.lay.of[f], g, move(drained, full, unbled, low))
+	w.acted = w.or(w.acted, g)
+}
+
+// fill fills a circuit; one that is bled afterwards is full only then.
+func (w *walk) fill(f *model.Fluid, g fn) {
+	x := w.lay.of[f]
+	was := w.get(x)
+	for _, p := range f.Lines {
+		line := w.lay.of[p]
+		open := w.and(w.present(line), w.is(w.get(line), offStates))
+		w.find(&ActOrder, line, w.and(w.and(g, w.is(was, lowStates)), open), "the "+f.Label()+" is filled while this line is off")
+	}
+	w.refill(f, x, w.and(g, w.is(was, states(drained))))
+	to := full
+	if f.Bleed {
+		to = unbled
+	}
+	w.shift(x, g, move(to, low, drained))
+}
+
+func (w *walk) bleed(f *model.Fluid, g fn) {
+	x := w.lay.of[f]
+	w.find(&ActOrder, x, w.and(g, w.is(w.get(x), lowStates)), "bled while it is low")
+	w.put(x, g, full)
+	w.acted = w.or(w.acted, g)
+}
+
+func (w *walk) dry(f *model.Fluid, g fn) { w.put(w.lay.spill[f], g, idle) }
+
+// place leaves a tool in place; one that holds a load releases it.
+func (w *walk) place(t *model.Tool, g fn) {
+	x := w.lay.of[t]
+	was := w.get(x)
+	w.find(&ActOrder, x, w.and(g, w.is(was, states(set))), "put in place twice")
+	g = w.andNot(g, w.is(was, states(set)))
+	w.undone(undoing{verb: model.Clear, thing: x, where: g})
+	w.put(x, g, set)
+	for _, e := range w.lay.blocks[t] {
+		w.block(w.lay.energy[e], g)
+	}
+}
+
+// clear takes a tool away; the last that holds a load ends its release.
+func (w *walk) clear(t *model.Tool, g fn) {
+	x := w.lay.of[t]
+	was := w.get(x)
+	w.find(&ActOrder, x, w.and(g, w.is(was, states(idle))), "taken away, and not in place")
+	g = w.andNot(g, w.is(was, states(idle)))
+	w.put(x, g, idle)
+	for _, e := range w.lay.blocks[t] {
+		r := w.lay.energy[e]
+		w.stillOpen(r, w.letGo(r, g))
+		w.unblock(r, g)
+	}
+}
+
+func (w *walk) alter(s *model.Setting, g fn) {
+	x := w.lay.of[s]
+	was := w.get(x)
+	w.find(&ActOrder, x, w.and(g, w.is(was, states(set))), "changed twice")
+	g = w.andNot(g, w.is(was, states(set)))
+	w.undone(undoing{verb: model.Reset, thing: x, where: g})
+	w.put(x, g, set)
+}
+
+func (w *walk) reset(s *model.Setting, g fn) { w.put(w.lay.of[s], g, idle) }
+
+func (w *walk) mark(m *model.Group, g fn) { w.put(w.lay.of[m], g, set) }

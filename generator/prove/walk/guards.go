@@ -1,0 +1,104 @@
+package walk
+
+import "baybinder/generator/model"
+
+// guard says in which worlds a step is done.
+type guard struct {
+	fn
+	murky bool // one of its conditions could not be read
+}
+
+// guards works out when every step of the procedure is done.
+func (w *walk) guards() {
+	w.guardOf = make(map[*model.Step]guard, len(w.p.Steps))
+	for _, ph := range w.p.Phases {
+		lead := guard{fn: yes}
+		if ph.Lead != nil {
+			for _, l := range ph.Lead.Links {
+				if l.Is("when") {
+					w.condition(&lead, l, nil)
+				}
+			}
+		}
+		w.leadOf[ph] = lead
+		for _, s := range ph.Steps {
+			w.guard(s, lead)
+		}
+	}
+	for _, q := range w.plan.answers {
+		var of []fn
+		for _, a := range q.answers {
+			of = append(of, w.holds(variable{kind: anAnswer, hold: q.hold, taking: q.taking.link, step: q.taking.step, answer: a}))
+		}
+		w.conditions.answers(of, len(of) == len(q.hold.Answers))
+	}
+}
+
+func (w *walk) guard(s *model.Step, g guard) {
+	for _, l := range s.Links {
+		w.condition(&g, l, s)
+	}
+	w.guardOf[s] = g
+	for _, sub := range s.Subs {
+		w.guard(sub, g)
+	}
+}
+
+// condition narrows a guard by one link, where that is a condition.
+func (w *walk) condition(g *guard, l *model.Link, s *model.Step) {
+	var f fn
+	switch {
+	case l.Is("when"):
+		f = w.option(model.Condition{Option: l.ID, Not: l.Not})
+	case l.Is("if-not") || l.Is("if"):
+		if !l.Bad {
+			f = w.went(l)
+		}
+	case l.Is("optional"):
+		f = w.holds(variable{kind: anOptional, step: s})
+	default:
+		return
+	}
+	if l.Bad {
+		g.murky = true
+		return
+	}
+	g.fn = w.and(g.fn, f)
+}
+
+// went says where a hold went as the link asks: by its latest taking that was
+// done at all.
+func (w *walk) went(l *model.Link) fn {
+	hold, _ := l.To.(*model.Hold)
+	kind := anOutcome
+	if l.Is("if") {
+		kind = anAnswer
+	}
+	takings := w.plan.asks[l]
+	if len(takings) == 0 {
+		return w.holds(variable{kind: kind, hold: hold, answer: l.Frag})
+	}
+	f := no
+	for _, t := range takings {
+		this := w.holds(variable{kind: kind, hold: hold, taking: t.link, step: t.step, answer: l.Frag})
+		f = w.ite(w.guardOf[t.step].fn, this, f)
+	}
+	return f
+}
+
+// failed says where a taking in a step failed and the branch for that was gone
+// into.
+func (w *walk) failed(l *model.Link, s *model.Step) fn {
+	hold, _ := l.To.(*model.Hold)
+	if hold == nil || len(w.plan.askers[l]) == 0 || hold.Kind == "ask" {
+		return no
+	}
+	branch := no
+	for _, s := range w.plan.askers[l] {
+		branch = w.or(branch, w.guardOf[s].fn)
+	}
+	return w.and(branch, w.holds(variable{kind: anOutcome, hold: hold, taking: l, step: s}))
+}
+
+// present says where a thing is there at all.
+func (w *walk) present(x thing) fn { return w.option(w.lay.condition(x)) }

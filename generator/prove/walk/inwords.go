@@ -1,0 +1,319 @@
+package walk
+
+import (
+	"html"
+	"regexp"
+	"slices"
+	"strings"
+	"unicode"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
+)
+
+// name is what a machine's file calls a thing, word by word.
+type name struct {
+	words []string
+	of    sort
+	named model.Named
+}
+
+// spokenNames are the names that a step's words can name, by their first word.
+func spokenNames(l *layout) map[string][]name {
+	out := map[string][]name{}
+	for _, i := range l.things {
+		of := i.sort
+		switch of {
+		case aPoint:
+			of = anEnergy
+		case aFastening:
+			of = aFastener
+		case anEnergy, aPart, aFastener, aFluid, aSetting, aTool:
+		default:
+			continue
+		}
+		words := bare(strings.Fields(i.named.Label()))
+		if len(words) > 0 && !named(out[words[0]], i.named) {
+			out[words[0]] = append(out[words[0]], name{words, of, i.named})
+		}
+	}
+	return out
+}
+
+func named(list []name, n model.Named) bool {
+	for _, x := range list {
+		if x.named == n {
+			return true
+		}
+	}
+	return false
+}
+
+// bare makes words comparable: small, without the signs around them.
+func bare(words []string) []string {
+	out := make([]string, 0, len(words))
+	for _, w := range words {
+		if w = bareWord(w); w != "" {
+			out = append(out, w)
+		}
+	}
+	return out
+}
+
+func bareWord(w string) string {
+	return strings.TrimFunc(strings.ToLower(w), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+}
+
+// actsInWords finds the steps that say an act of a thing of the machine and
+// have no link for any act.
+func actsInWords(p *model.Procedure, l *layout) []finding.Finding {
+	if len(l.spoken) == 0 {
+		return nil
+	}
+	var out []finding.Finding
+	for _, s := range p.Steps {
+		if hasAct(s) || hasUnread(s) {
+			continue
+		}
+		for _, b := range s.Blocks {
+			if b.Role != model.Said {
+				continue
+			}
+			act := saidAct(spokenText(&b), l.spoken)
+			if act == nil || typedNearby(s, act.named) {
+				continue
+			}
+			out = append(out, ActInWords.At(verbAt(b, act.raw), "%q is said of the %s in words only", act.raw, act.named.Label()).
+				WithMend("make a link of it: %s", act.mend()))
+			break
+		}
+	}
+	return out
+}
+
+func hasAct(s *model.Step) bool {
+	for _, l := range s.Links {
+		if l.Kind.Act != model.NoAct {
+			return true
+		}
+	}
+	return false
+}
+
+// hasUnread says that a link of a step could not be bound: it may be the act.
+func hasUnread(s *model.Step) bool {
+	return slices.ContainsFunc(s.Links, func(l *model.Link) bool { return l.Bad })
+}
+
+// typedNearby says that a step above or below has an act of the thing or of a
+// part that it holds, or performs something whole.
+func typedNearby(s *model.Step, n model.Named) bool {
+	for up := s.Parent; up != nil; up = up.Parent {
+		if actsOn(up, n) {
+			return true
+		}
+	}
+	return actsBelow(s, n)
+}
+
+func actsBelow(s *model.Step, n model.Named) bool {
+	for _, sub := range s.Subs {
+		if actsOn(sub, n) || actsBelow(sub, n) {
+			return true
+		}
+	}
+	return false
+}
+
+func actsOn(s *model.Step, n model.Named) bool {
+	for _, l := range s.Links {
+		if l.Kind.Act == model.NoAct {
+			continue
+		}
+		if l.To == n || l.Kind.Act == model.Reverse || l.Kind.Act == model.Call {
+			return true
+		}
+		f, is := n.(*model.Fastener)
+		p, part := l.To.(*model.Part)
+		if is && part && contains(f.Holds, p) {
+			return true
+		}
+	}
+	return false
+}
+
+// said is an act that a text orders.
+type said struct {
+	verb
+	raw   string // the verb as it stands in the text
+	named model.Named
+}
+
+// mend is the link that the words could be; where that depends on the thing,
+// both.
+func (s *said) mend() string {
+	var out []string
+	for kind := range strings.FieldsSeq(s.kind) {
+		out = append(out, "["+s.raw+" …]("+kind+":"+s.named.Base().ID+")")
+	}
+	return strings.Join(out, " or ")
+}
+
+// entryMark stands before each word of the name of what a link names: such a
+// word is no order, whatever it says.
+const entryMark = "\x01"
+
+var tags = regexp.MustCompile(`<[^>]*>`)
+
+// spokenText is the words of a block, with what its links name called by its
+// name.
+func spokenText(b *model.Block) string {
+	if len(b.Links) == 0 {
+		return b.Plain
+	}
+	var out strings.Builder
+	for i, part := range b.Parts {
+		out.WriteString(html.UnescapeString(tags.ReplaceAllString(part, "")))
+		if i < len(b.Links) {
+			out.WriteString(spokenLink(b.Links[i]))
+		}
+	}
+	return out.String()
+}
+
+// spokenLink is the words of a link: of a thing of the machine its name, of an
+// entry its words, both marked.
+func spokenLink(l *model.Link) string {
+	text := l.Text
+	switch to := l.To.(type) {
+	case *model.Hazard, *model.Hold, *model.Supply, *model.Role:
+	case *model.Tool, *model.Point, *model.Energy, *model.Part, *model.Fastener, *model.Fluid, *model.Setting:
+		if l.Bad || l.Kind.Act != model.NoAct {
+			return text
+		}
+		text = to.Label()
+	default:
+		return text
+	}
+	if isOrder(l) {
+		return text
+	}
+	words := strings.Fields(text)
+	for i := range words {
+		words[i] = entryMark + words[i]
+	}
+	return strings.Join(words, " ")
+}
+
+// isOrder says whether the words of a link are its writer's and not the name
+// of what it names: "[Open the valve and measure](hold:pressure)".
+func isOrder(l *model.Link) bool {
+	switch l.To.(type) {
+	case *model.Hazard, *model.Hold:
+		return l.Text != "" && !strings.Contains(strings.ToLower(l.Text), strings.ToLower(l.To.Label()))
+	}
+	return false
+}
+
+// saidAct looks for an order in a text: a verb at the beginning of a clause
+// and, beside it, the name of something that the verb is said of.
+func saidAct(text string, names map[string][]name) *said {
+	words := strings.Fields(text)
+	begins := true
+	for i, raw := range words {
+		plain := bareWord(raw)
+		if plain == "" {
+			continue
+		}
+		if begins && !endsClause(raw) && !strings.HasPrefix(raw, entryMark) {
+			for _, v := range verbsByHead[plain] {
+				if n := beside(words[i+1:], v, names); n != nil {
+					return &said{v, raw, n}
+				}
+			}
+		}
+		begins = endsClause(raw) || joiners[plain]
+	}
+	return nil
+}
+
+func endsClause(word string) bool { return strings.ContainsAny(word[len(word)-1:], ".,;:!?)") }
+
+// beside is the thing that is named after a verb, with nothing but its article
+// between.
+func beside(words []string, v verb, names map[string][]name) model.Named {
+	rest := clause(words)
+	early := v.tail != "" && len(rest) > 0 && rest[0] == v.tail
+	if early {
+		rest = rest[1:]
+	}
+	for len(rest) > 0 && (articles[rest[0]] || isNumber(rest[0])) {
+		rest = rest[1:]
+	}
+	if len(rest) == 0 {
+		return nil
+	}
+	for _, n := range namesFrom(names, rest[0]) {
+		if n.of == v.of && startsWith(rest, n.words) && (v.tail == "" || early || v.parted(rest[len(n.words):])) {
+			return n.named
+		}
+	}
+	return nil
+}
+
+// namesFrom are the names that begin with a word, or whose only word it is in
+// the plural.
+func namesFrom(names map[string][]name, word string) []name {
+	out := names[word]
+	for _, ending := range []string{"s", "es"} {
+		if one, is := strings.CutSuffix(word, ending); is {
+			out = append(out[:len(out):len(out)], names[one]...)
+		}
+	}
+	return out
+}
+
+// clause is the words up to the end of the clause.
+func clause(words []string) []string {
+	for i, w := range words {
+		if endsClause(w) {
+			return bare(words[:i+1])
+		}
+	}
+	return bare(words)
+}
+
+func isNumber(w string) bool { return w[0] >= '0' && w[0] <= '9' }
+
+// startsWith compares a name with the words of a text; the last may stand in
+// the plural.
+func startsWith(words, name []string) bool {
+	if len(words) < len(name) {
+		return false
+	}
+	for i, w := range name {
+		if words[i] != w && !(i == len(name)-1 && (words[i] == w+"s" || words[i] == w+"es")) {
+			return false
+		}
+	}
+	return true
+}
+
+// parted says whether the second word of a verb stands behind the thing: "put
+// the pin in", and not "put the pin in the tray".
+func (v verb) parted(behind []string) bool {
+	if len(behind) == 0 || behind[0] != v.tail {
+		return false
+	}
+	return len(behind) == 1 || v.tail != "in" && v.tail != "on" || !articles[behind[1]]
+}
+
+// verbAt is the place of the verb in the source.
+func verbAt(b model.Block, verb string) position.Pos {
+	verb = strings.TrimRight(verb, ".,;:!?)")
+	if i := strings.Index(b.At.Text(), verb); i >= 0 {
+		return b.At.Part(i, i+len(verb))
+	}
+	return b.At
+}

@@ -1,0 +1,147 @@
+package walk
+
+import "baybinder/generator/model"
+
+// ledger keeps how every thing stands, in every world at once, and what put it
+// there.
+type ledger struct {
+	conditions
+	lay     *layout
+	state   []fn // by thing
+	began   []fn // the event since which a thing is neither normal nor as at the start
+	last    []fn // the event that put it into its state
+	start   []fn
+	moved   []fn // where it was moved at all
+	seen    []bool
+	touched []thing
+	events  []event // 0 is the start
+
+	told  map[toldKey]fn // what was told of a thing that stands as it stood then
+	tells map[thing][]*rule
+	here  event
+	free  bool    // every thing may stand in any way at the start
+	fresh int     // counts calls
+	acted fn      // where anything was changed
+	over  []event // the links at which too many conditions meet
+}
+
+// event is a link that changed something, in its step.
+type event struct {
+	link *model.Link
+	step *model.Step
+}
+
+type toldKey struct {
+	rule  *rule
+	thing thing
+}
+
+func newLedger(lay *layout) ledger {
+	n := len(lay.things)
+	all := make([]fn, 5*n)
+	return ledger{
+		conditions: newConditions(tables.Get().(*table), lay.machine), lay: lay,
+		state: all[:n:n], began: all[n : 2*n : 2*n], last: all[2*n : 3*n : 3*n],
+		start: all[3*n : 4*n : 4*n], moved: all[4*n:],
+		seen: make([]bool, n), events: make([]event, 1, 16),
+		told: map[toldKey]fn{}, tells: map[thing][]*rule{},
+	}
+}
+
+// look makes sure that a thing is in the ledger.
+func (l *ledger) look(x thing) {
+	if l.seen[x] {
+		return
+	}
+	l.seen[x] = true
+	l.touched = append(l.touched, x)
+	switch {
+	case l.lay.things[x].unread:
+		l.start[x] = unknown
+	case l.free:
+		l.start[x] = l.itself(l.add(variable{kind: aStart, thing: x}, maxKids))
+	}
+	l.state[x] = l.start[x]
+}
+
+// get is how a thing stands.
+func (l *ledger) get(x thing) fn {
+	l.look(x)
+	return l.state[x]
+}
+
+// put changes how a thing stands where g holds.
+func (l *ledger) put(x thing, g, to fn) {
+	l.look(x)
+	if l.lay.things[x].unread {
+		return
+	}
+	was := l.state[x]
+	now := l.ite(g, to, was)
+	changed := l.differs(was, now)
+	if changed == no {
+		return
+	}
+	if l.tooMany(now) {
+		now = unknown
+	}
+	l.state[x] = now
+	l.acted = l.or(l.acted, changed)
+	l.moved[x] = l.or(l.moved[x], changed)
+	l.note(x, changed, was)
+	for _, r := range l.tells[x] {
+		key := toldKey{r, x}
+		l.told[key] = l.andNot(l.told[key], changed)
+	}
+}
+
+// note remembers which link brought a thing to where it is. Of a summary only
+// who opened a line is asked for.
+func (l *ledger) note(x thing, changed, was fn) {
+	if l.free && l.lay.things[x].sort != aPart {
+		return
+	}
+	n := fn(len(l.events) - 1)
+	if n == 0 || l.events[n] != l.here {
+		l.events = append(l.events, l.here)
+		n++
+	}
+	left := l.and(changed, l.is(was, states(0)))
+	if l.lay.things[x].sort != aPart { // a part that was off is not taken off by a cap
+		left = l.or(left, l.andNot(changed, l.differs(was, l.start[x])))
+	}
+	l.began[x] = l.ite(left, n, l.began[x])
+	if !l.free {
+		l.last[x] = l.ite(changed, n, l.last[x])
+	}
+}
+
+// tooMany says that a function depends on more conditions than are walked
+// exactly, and remembers where.
+func (l *ledger) tooMany(f fn) bool {
+	if f.constant() || len(l.vars) <= Most || l.meeting(f) <= Most {
+		return false
+	}
+	if n := len(l.over); n == 0 || l.over[n-1] != l.here {
+		l.over = append(l.over, l.here)
+	}
+	return true
+}
+
+// shift moves a thing where g holds.
+func (l *ledger) shift(x thing, g fn, m moves) {
+	l.put(x, g, l.after(l.get(x), m))
+}
+
+// fog makes the things of some sorts unknown where g holds.
+func (l *ledger) fog(g fn, sorts ...sort) {
+	for x := range l.lay.things {
+		for _, s := range sorts {
+			if l.lay.things[x].sort == s {
+				l.put(thing(x), g, unknown)
+			}
+		}
+	}
+}
+
+var everySort = []sort{anEnergy, aPoint, aPart, aFastening, aFastener, aFluid, aSpill, aSetting, aGroup, aGap, aTool}

@@ -1,0 +1,108 @@
+package walk
+
+import (
+	"fmt"
+
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+)
+
+// mend is what to do about an issue: what to write, where that is plain, else
+// what the rule says.
+func (w *walk) mend(i *issue) string {
+	words := ""
+	switch i.rule {
+	case &ProofWithoutMeasure:
+		words = w.mendProof(i)
+	case &StateMismatch:
+		words = w.mendMismatch(i)
+	case &LeftLoose:
+		words = w.mendLoose(i)
+	case &ActOrder:
+		words = w.mendClear(i)
+	}
+	if words == "" {
+		return i.rule.Mend
+	}
+	return words
+}
+
+// mendProof says why a measurement that stands beside a proof does not count.
+func (w *walk) mendProof(i *issue) string {
+	e, is := w.lay.things[i.thing].named.(*model.Energy)
+	if !is || i.at.step == nil {
+		return ""
+	}
+	for _, l := range i.at.step.Links {
+		hold, is := l.To.(*model.Hold)
+		if !is || l.Bad || hold.Unread || hold.Kind != "measure" || hold.Limit.Unit.Dimension() != quantity.Voltage {
+			continue
+		}
+		if why := w.noProof(hold, e); why != "" {
+			return fmt.Sprintf("the hold %s does not count: %s", hold.ID, why)
+		}
+	}
+	return ""
+}
+
+// noProof is why a measurement of a voltage does not show that an energy is
+// dead, and what to write.
+func (w *walk) noProof(h *model.Hold, e *model.Energy) string {
+	switch {
+	case h.Of.ID == "":
+		return "it does not say of what it is; write of: " + e.ID
+	case h.Of.ID != e.ID:
+		return fmt.Sprintf("it is of %s; write a hold with of: %s", h.Of.ID, e.ID)
+	case e.Voltage.Flow == quantity.Unsaid:
+		return "the voltage in the machine's file says neither ac nor dc; write it there"
+	case h.Limit.Flow == quantity.Unsaid:
+		return fmt.Sprintf("its limit says neither ac nor dc; write %s behind it", e.Voltage.Flow)
+	case h.Limit.Flow != e.Voltage.Flow:
+		return fmt.Sprintf("its limit is %s, and the energy is %s", h.Limit.Flow, e.Voltage.Flow)
+	}
+	return "its limit is above the shop's safe voltage"
+}
+
+// mendMismatch says which word would be true, at expects or at leaves.
+func (w *walk) mendMismatch(i *issue) string {
+	if i.from != nil {
+		return ""
+	}
+	named, s := w.lay.things[i.thing].named, w.value(i.state, w.path(w.and(i.where, w.all())))
+	is := word(w.lay.things[i.thing].sort, s)
+	if named == nil || is == "" {
+		return ""
+	}
+	id := named.Base().ID
+	if i.at.link.Kind == nil { // at a line of leaves
+		return fmt.Sprintf("bring it there with links in the steps, or write %s: %s in leaves", id, is)
+	}
+	callee, isCall := i.at.link.To.(*model.Procedure)
+	if !isCall {
+		return ""
+	}
+	return fmt.Sprintf("bring it there in a step before, or write %s: %s in expects of %s", id, is, callee.ID)
+}
+
+// mendLoose says how a fastener is tightened: refit: puts a part on and leaves
+// that to a link of its own.
+func (w *walk) mendLoose(i *issue) string {
+	thing := w.lay.things[i.thing]
+	if thing.named == nil {
+		return ""
+	}
+	address := "tighten:" + thing.named.Base().ID
+	if f, is := thing.named.(*model.Fastener); is && thing.part != nil && len(f.Holds) > 1 {
+		address += "#" + thing.part.ID
+	}
+	return fmt.Sprintf("write [tighten it](%s) where the part is back on, or say in leaves: that it stays loose", address)
+}
+
+// mendClear says what comes before a tool is taken away.
+func (w *walk) mendClear(i *issue) string {
+	tool, is := w.lay.things[i.thing].named.(*model.Tool)
+	if !is || i.at.link.Kind == nil || i.at.link.Kind.Act != model.Clear {
+		return ""
+	}
+	return fmt.Sprintf("write place:%s in a step before; where it is in place already, write expects: { %s: placed } in the front matter", tool.ID, tool.ID)
+}

@@ -1,0 +1,147 @@
+package walk
+
+import "baybinder/generator/model"
+
+// remove takes a part off; for good where a new one is to be fitted.
+func (w *walk) remove(p *model.Part, g fn, forGood bool) {
+	x := w.lay.of[p]
+	g = w.and(g, w.present(x))
+	f := w.get(x)
+	w.find(&RemovedTwice, x, w.and(g, w.is(f, offStates)), "taken off, and off already")
+	g = w.andNot(g, w.is(f, offStates))
+	known := w.and(g, w.is(f, states(on)))
+	w.reach(p, known)
+	w.handsIn(p, known)
+	w.guardsOff(p, known)
+	w.undone(undoing{verb: model.Refit, thing: x, where: known, new: forGood})
+	w.put(x, g, off)
+	for _, h := range w.lay.held[p] {
+		w.put(h, g, loose)
+	}
+	gap := idle
+	if forGood {
+		gap = set
+	}
+	w.put(w.lay.gap[p], g, gap)
+	w.opened(p, g)
+}
+
+// reach looks for what is in the way.
+func (w *walk) reach(p *model.Part, g fn) {
+	for _, u := range leads(p.Under) {
+		x := w.lay.of[u]
+		w.findOnce(&NotReachable, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), states(on))))
+	}
+}
+
+// handsIn looks for energies that are not proved dead where hands go.
+func (w *walk) handsIn(p *model.Part, g fn) {
+	for _, e := range leads(p.ProveDead) {
+		x := w.lay.of[e]
+		w.findOnce(&LiveWork, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), notDead)))
+	}
+}
+
+// guardsOff judges a part that keeps hands from an energy: the energy is
+// isolated and locked, and until it is dead the step meets a hazard of it.
+func (w *walk) guardsOff(p *model.Part, g fn) {
+	for _, e := range leads(p.Guards) {
+		if provesDead(p, e) {
+			continue
+		}
+		r, x := w.lay.energy[e], w.lay.of[e]
+		here := w.and(g, w.present(x))
+		f := w.get(x)
+		open := notLocked
+		switch {
+		case len(r.points) == 0: // nothing to switch off: only the proof says that it is out
+			open = notDead
+		case !r.lockable:
+			open = liveStates
+		}
+		w.findOnce(&GuardOffLive, x, w.and(here, w.is(f, open)))
+		if !w.hazardOf(w.here.step, e.ID) {
+			bare := w.and(here, w.is(f, notDead&^open))
+			w.find(&GuardOffLive, x, bare, "its guard comes off before it is proved dead, and the step meets no hazard of it")
+		}
+	}
+}
+
+func provesDead(p *model.Part, e *model.Energy) bool {
+	for _, d := range p.ProveDead {
+		if d.To == e {
+			return true
+		}
+	}
+	return false
+}
+
+// opened is what opening a line does to its fluid, and to parts that look like
+// others.
+func (w *walk) opened(p *model.Part, g fn) {
+	if f := p.Carries.To; f != nil {
+		w.shift(w.lay.of[f], g, move(low, full, unbled))
+		w.put(w.lay.spill[f], g, set)
+	}
+	if p.Alike != "" {
+		if group, is := w.lay.machine.Find(p.Alike).(*model.Group); is {
+			w.unmarked(group, p, g)
+		}
+	}
+}
+
+// refit puts a part back. What was begun by hand in the same run need only be
+// on, and what is taken back later in the same reverse: was loosened with the
+// part on: it is tightened so too.
+func (w *walk) refit(p *model.Part, g fn, begun, later []undoing) {
+	x := w.lay.of[p]
+	g = w.and(g, w.present(x))
+	f := w.get(x)
+	w.find(&RefitNotRemoved, x, w.and(g, w.is(f, states(on))), "put back, and on already")
+	g = w.andNot(g, w.is(f, states(on)))
+	known := w.and(g, w.is(f, offStates))
+	w.handsIn(p, known)
+	w.covered(p, known, begun, later)
+	w.newPart(p, w.and(known, w.is(w.get(w.lay.gap[p]), states(set))))
+	w.newFasteners(p, known)
+	w.put(x, g, on)
+	w.put(w.lay.gap[p], g, idle)
+	w.tightenedEarly(p, g)
+}
+
+// covered looks for what is still open under a part that goes back on.
+func (w *walk) covered(p *model.Part, g fn, begun, later []undoing) {
+	for _, q := range p.Over {
+		x := w.lay.of[q]
+		here := w.and(g, w.present(x))
+		w.findOnce(&RefitOverOpen, x, w.and(here, w.is(w.get(x), offStates)))
+		for _, u := range begun {
+			if u.thing == x {
+				here = w.andNot(here, u.where)
+			}
+		}
+		for _, h := range w.lay.held[q] {
+			open := w.and(here, w.looseAt(h, x))
+			for _, u := range later {
+				if u.thing == h && u.verb == model.Tighten {
+					open = w.andNot(open, u.where)
+				}
+			}
+			w.findOnce(&RefitOverOpen, h, open)
+		}
+	}
+}
+
+// capLine closes the open end of a line.
+func (w *walk) capLine(p *model.Part, g fn) {
+	x := w.lay.of[p]
+	g = w.and(g, w.present(x))
+	f := w.get(x)
+	if p.Kind != "line" && p.Kind != "wire" && p.Kind != "connector" {
+		w.find(&ActOrder, x, g, "capped, and no line, wire or connector")
+		return
+	}
+	w.find(&ActOrder, x, w.and(g, w.is(f, states(on))), "capped while it is on")
+	w.find(&ActOrder, x, w.and(g, w.is(f, states(capped))), "capped twice")
+	w.shift(x, g, move(capped, off))
+}

@@ -1,0 +1,352 @@
+package walk_test
+
+import (
+	"fmt"
+	"strings"
+
+	"baybinder/generator/model"
+)
+
+func (x *run) call(l *model.Link, callee *model.Procedure) {
+	if m := callee.For.To; m != nil && m != x.machine {
+		x.fault("wrong-machine", "call")
+		return
+	}
+	x.compare(callee)
+	x.countLocks()
+	if len(x.frames) == 1 {
+		x.noteBegan()
+	}
+	path := fmt.Sprintf("%s>%d", x.frame().path, l.At.Start)
+	before := copyOf(x.state)
+	openers := map[string][]openedAt{}
+	for id, way := range x.opened {
+		openers[id] = way
+	}
+	inside := x.reference.alone(callee, x.machine, x.w, path)
+	x.exclude, x.from = append(x.exclude, x.toldThere(callee)), append(x.from, path)
+	x.procedure(callee, path)
+	x.exclude, x.from = x.exclude[:len(x.exclude)-1], x.from[:len(x.from)-1]
+	x.dropWaiting(path)
+	for k := range inside.state {
+		x.takeTheWord(callee, k, inside)
+		if id, is := strings.CutPrefix(k, "part:"); is {
+			for _, h := range x.machine.Find(id).(*model.Part).HeldBy {
+				x.takeTheWord(callee, fasteningKey(h.To.ID, id), inside)
+			}
+		}
+	}
+	if x.machine != nil {
+		for _, p := range x.machine.Points {
+			x.takeTheWord(callee, key("point", p.ID), inside)
+		}
+	}
+	for _, s := range callee.Leaves {
+		for _, k := range keysOf(s) {
+			x.takeTheWord(callee, k, inside)
+		}
+	}
+	for id := range x.opened {
+		if k := key("part", id); before[k] != "" && before[k] != "on" && x.get(k) == "off" {
+			x.opened[id] = openers[id] // off before and after: still by the same link
+		}
+	}
+}
+
+// toldThere is what a callee has when it is walked alone on this unit, in some
+// outcome.
+func (x *run) toldThere(callee *model.Procedure) map[raw]bool {
+	key := fmt.Sprintf("%s %p %v", callee.ID, x.machine, x.w.options)
+	if there, known := x.reference.there[key]; known {
+		return there
+	}
+	there := map[raw]bool{}
+	w := &refWorld{options: x.w.options, known: map[string]int{}}
+	for n := 0; ; n++ {
+		for f := range x.reference.alone(callee, x.machine, w, "").raws {
+			there[f] = true
+		}
+		if !w.advance() {
+			break
+		}
+		if n > mostWorlds {
+			x.reference.tooMany = true
+			break
+		}
+	}
+	x.reference.there[key] = there
+	return there
+}
+
+// dropWaiting forgets what was tightened too early in a call that is over.
+func (x *run) dropWaiting(path string) {
+	var rest []refWaiting
+	for _, w := range x.waiting {
+		if w.path != path {
+			rest = append(rest, w)
+		}
+	}
+	x.waiting = rest
+}
+
+// takeTheWord: what a callee, walked alone, leaves otherwise than it says is
+// told there; the caller goes by its word.
+func (x *run) takeTheWord(callee *model.Procedure, k string, inside *run) {
+	if word, named := leavesWord(callee, k); named {
+		if !sameWord(k, word, inside.get(k)) && !sameWord(k, word, x.get(k)) && x.there(k) {
+			x.set(k, word)
+			x.openedNow(k, word)
+		}
+		return
+	}
+	wrong := inside.wrongAtEnd(k)
+	if kind, id, _ := strings.Cut(k, ":"); kind == "fastening" {
+		_, part, _ := strings.Cut(id, "@")
+		wrong = wrong || inside.partLeftWrong(callee, key("part", part))
+	}
+	if id, is := strings.CutPrefix(k, "point:"); is {
+		s, need := inside.get(k), x.leftByLeaves(callee, id)
+		if need == "locked" && s != "locked" || need == "isolated" && s == "live" {
+			x.set(k, need)
+			return
+		}
+		for _, e := range x.machine.Energies {
+			if word, named := leavesWord(callee, key("energy", e.ID)); !cuts(x.machine.Find(id).(*model.Point), e) || named && word != "live" || !x.has(e.OnlyWith) {
+				continue
+			}
+			st := inside.get(key("energy", e.ID))
+			_, named := leavesWord(callee, key("energy", e.ID))
+			wrong = wrong || s != "live" && (named && !sameWord("", "live", st) || !named && inside.wrongAtEnd(key("energy", e.ID)))
+		}
+	}
+	if wrong {
+		x.set(k, normalOf(k))
+	}
+}
+
+// leftByLeaves is how a point stands for the energies that leaves names.
+func (x *run) leftByLeaves(p *model.Procedure, point string) string {
+	need := "live"
+	pt := x.machine.Find(point).(*model.Point)
+	for _, s := range p.Leaves {
+		e, is := s.Thing.(*model.Energy)
+		if !is || !cuts(pt, e) || !x.has(e.OnlyWith) {
+			continue
+		}
+		switch w := wordOf(s); {
+		case (w == "locked" || w == "released" || w == "dead") && pt.Lock:
+			need = "locked"
+		case w != "live" && need == "live":
+			need = "isolated"
+		}
+	}
+	return need
+}
+
+// partLeftWrong says that a part is left otherwise than the procedure says.
+func (x *run) partLeftWrong(p *model.Procedure, k string) bool {
+	if word, named := leavesWord(p, k); named {
+		return x.there(k) && !sameWord(k, word, x.get(k))
+	}
+	return x.wrongAtEnd(k)
+}
+
+// openedNow notes that a line is off because a procedure says so.
+func (x *run) openedNow(k, word string) {
+	if id, is := strings.CutPrefix(k, "part:"); is && word == "off" {
+		x.opened[id] = x.wayHere()
+	}
+}
+
+func (x *run) wayHere() []openedAt {
+	var path []openedAt
+	for _, f := range x.frames {
+		path = append(path, openedAt{f.link, f.step})
+	}
+	return path
+}
+
+// keysOf are the things that a line of leaves names.
+func keysOf(s model.State) []string {
+	switch n := s.Thing.(type) {
+	case *model.Energy:
+		return []string{key("energy", n.ID)}
+	case *model.Point:
+		return []string{key("point", n.ID)}
+	case *model.Part:
+		return []string{key("part", n.ID)}
+	case *model.Fastener:
+		if len(n.Holds) == 0 {
+			return []string{key("fastener", n.ID)}
+		}
+		var out []string
+		for _, p := range n.Holds {
+			out = append(out, fasteningKey(n.ID, p.ID))
+		}
+		return out
+	case *model.Fluid:
+		return []string{key("fluid", n.ID)}
+	case *model.Tool:
+		return []string{key("tool", n.ID)}
+	case *model.Setting:
+		return []string{key("setting", n.ID)}
+	}
+	return nil
+}
+
+// there says that a thing is there on the unit.
+func (x *run) there(k string) bool {
+	kind, id, _ := strings.Cut(k, ":")
+	switch kind {
+	case "energy":
+		return x.has(x.machine.Find(id).(*model.Energy).OnlyWith)
+	case "part":
+		return x.has(x.machine.Find(id).(*model.Part).OnlyWith)
+	case "fastening":
+		_, part, _ := strings.Cut(id, "@")
+		return x.has(x.machine.Find(part).(*model.Part).OnlyWith)
+	}
+	return true
+}
+
+// leavesWord is what a procedure says of a thing that it leaves.
+func leavesWord(p *model.Procedure, k string) (string, bool) {
+	_, id, _ := strings.Cut(k, ":")
+	fast, _, isFastening := strings.Cut(id, "@")
+	for _, s := range p.Leaves {
+		kind, _, _ := strings.Cut(k, ":")
+		if s.ID == id && kind != "spill" && kind != "gap" || isFastening && s.ID == fast {
+			return wordOf(s), true
+		}
+	}
+	return "", false
+}
+
+// sameWord says that a state is what a word says.
+func sameWord(k, word, state string) bool {
+	switch state {
+	case "live+":
+		state = "live"
+	case "isolated+":
+		state = "isolated"
+	case "capped":
+		state = "off"
+	case "drained":
+		state = "low"
+	}
+	return word == state
+}
+
+// compare compares how things stand with what a callee expects.
+func (x *run) compare(callee *model.Procedure) {
+	for _, e := range fastenersLast(callee.Expects) {
+		if len(x.frames) == 1 {
+			x.noteBegan()
+		}
+		switch n := e.Thing.(type) {
+		case *model.Energy:
+			k := key("energy", n.ID)
+			if !x.has(n.OnlyWith) || sameWord(k, wordOf(e), x.get(k)) {
+				continue
+			}
+			x.fault("state-mismatch", k)
+			x.set(k, wordOf(e))
+			for _, p := range n.Points {
+				if !namesThing(callee.Expects, p.To.ID) {
+					x.set(key("point", p.To.ID), x.pointNeed(p.To, callee))
+				}
+				x.restand(p.To, callee)
+			}
+		case *model.Point:
+			k := key("point", n.ID)
+			if x.get(k) == wordOf(e) {
+				continue
+			}
+			x.fault("state-mismatch", k)
+			x.set(k, wordOf(e))
+			x.restand(n, callee)
+		case *model.Part:
+			k := key("part", n.ID)
+			if !x.has(n.OnlyWith) || sameWord(k, wordOf(e), x.get(k)) {
+				continue
+			}
+			x.fault("state-mismatch", k)
+			x.set(k, wordOf(e))
+			x.openedNow(k, wordOf(e))
+			for _, h := range n.HeldBy {
+				if wordOf(e) == "off" {
+					x.set(fasteningKey(h.To.ID, n.ID), "loose")
+				} else {
+					x.set(fasteningKey(h.To.ID, n.ID), "tight")
+				}
+			}
+		case *model.Fastener:
+			x.compareFastener(n, wordOf(e))
+		case *model.Fluid:
+			x.compareOne(key("fluid", n.ID), wordOf(e))
+		case *model.Tool:
+			x.compareOne(key("tool", n.ID), wordOf(e))
+		case *model.Setting:
+			x.compareOne(key("setting", n.ID), wordOf(e))
+		}
+	}
+}
+
+func namesThing(list []model.State, id string) bool {
+	for _, s := range list {
+		if s.ID == id {
+			return true
+		}
+	}
+	return false
+}
+
+func (x *run) compareOne(k, word string) {
+	if !sameWord(k, word, x.get(k)) {
+		x.fault("state-mismatch", k)
+		x.set(k, word)
+	}
+}
+
+func (x *run) compareFastener(f *model.Fastener, word string) {
+	if len(f.Holds) == 0 {
+		x.compareOne(key("fastener", f.ID), word)
+		return
+	}
+	if x.anyLoose(f) != (word == "loose") {
+		x.fault("state-mismatch", key("fastener", f.ID))
+		for _, p := range f.Holds {
+			x.set(fasteningKey(f.ID, p.ID), word)
+		}
+	}
+}
+
+func (x *run) anyLoose(f *model.Fastener) bool {
+	for _, p := range f.Holds {
+		if x.has(p.OnlyWith) && x.get(key("part", p.ID)) == "on" && x.get(fasteningKey(f.ID, p.ID)) == "loose" {
+			return true
+		}
+	}
+	return false
+}
+
+// restand puts energies that the callee does not name where their points are.
+func (x *run) restand(pt *model.Point, callee *model.Procedure) {
+	for _, e := range x.machine.Energies {
+		if !cuts(pt, e) || namesThing(callee.Expects, e.ID) || !x.has(e.OnlyWith) {
+			continue
+		}
+		k := key("energy", e.ID)
+		base, now := x.energyFromPoints(e), x.get(k)
+		switch {
+		case base == "live":
+			if now != "live+" {
+				x.set(k, "live")
+			}
+		case base == "isolated" && lockable(e) && (now == "locked" || now == "released" || now == "dead"):
+			x.set(k, "isolated")
+		default:
+			x.rise([]*model.Energy{e})
+		}
+	}
+}

@@ -1,0 +1,131 @@
+package walk_test
+
+import (
+	"baybinder/generator/model"
+)
+
+func (x *run) fluidAct(kind string, f *model.Fluid) {
+	k := key("fluid", f.ID)
+	switch kind {
+	case "drain":
+		if x.get(k) == "drained" {
+			return
+		}
+		x.set(k, "drained")
+	case "fill":
+		if !isLow(x.get(k)) {
+			return
+		}
+		for _, p := range f.Lines {
+			if x.has(p.OnlyWith) && x.get(key("part", p.ID)) != "on" {
+				x.fault("act-order", key("part", p.ID))
+			}
+		}
+		if x.get(k) == "drained" && f.Supply.To != nil && f.Capacity.Value > 0 {
+			x.use(f.Supply.To, f.Capacity.Base())
+		}
+		if f.Bleed {
+			x.set(k, "unbled")
+		} else {
+			x.set(k, "full")
+		}
+	case "bleed":
+		if isLow(x.get(k)) {
+			x.fault("act-order", k)
+		}
+		x.set(k, "full")
+	case "dry":
+		x.set(key("spill", f.ID), "dry")
+	}
+}
+
+func (x *run) toolAct(kind string, t *model.Tool, s *model.Step) {
+	k := key("tool", t.ID)
+	switch kind {
+	case "place":
+		if x.get(k) == "placed" {
+			x.fault("act-order", k)
+			return
+		}
+		x.undo(refUndo{kind: "tool", tool: t, id: k, step: s})
+		x.set(k, "placed")
+		x.holdLoads(t)
+	case "clear":
+		if x.get(k) != "placed" {
+			x.fault("act-order", k)
+			return
+		}
+		x.clear(t, k)
+	}
+}
+
+func (x *run) holdLoads(t *model.Tool) {
+	if x.machine == nil {
+		return
+	}
+	for _, e := range x.machine.Energies {
+		if !x.has(e.OnlyWith) || !blockedBy(e, t) {
+			continue
+		}
+		k := key("energy", e.ID)
+		switch s := x.get(k); {
+		case atRest(e, s):
+			x.set(k, "released")
+		case load(e):
+			x.earlyRelease(e, k)
+		}
+	}
+}
+
+func blockedBy(e *model.Energy, t *model.Tool) bool {
+	for _, b := range e.BlockedBy {
+		if b.To == t {
+			return true
+		}
+	}
+	return false
+}
+
+func (x *run) clear(t *model.Tool, k string) {
+	x.set(k, "cleared")
+	if x.machine == nil {
+		return
+	}
+	for _, e := range x.machine.Energies {
+		if !x.has(e.OnlyWith) || !blockedBy(e, t) || x.heldByTool(e) {
+			continue
+		}
+		ek := key("energy", e.ID)
+		switch x.get(ek) {
+		case "released", "dead":
+			x.openWhen(e)
+			switch {
+			case len(e.Points) == 0:
+				x.set(ek, "live")
+			case lockable(e):
+				x.set(ek, "locked")
+			default:
+				x.set(ek, "isolated")
+			}
+		case "live+":
+			x.set(ek, "live")
+		case "isolated+":
+			x.set(ek, "isolated")
+		}
+	}
+}
+
+func (x *run) settingAct(kind string, n *model.Setting, s *model.Step) {
+	k := key("setting", n.ID)
+	switch kind {
+	case "alter":
+		if x.get(k) == "altered" {
+			x.fault("act-order", k)
+			return
+		}
+		x.undo(refUndo{kind: "setting", set: n, id: k, step: s})
+		x.set(k, "altered")
+	case "reset":
+		x.set(k, "reset")
+	}
+}

@@ -1,0 +1,142 @@
+package walk
+
+import "baybinder/generator/model"
+
+// restore puts an energy, or a point, back on.
+func (w *walk) restore(a aim) {
+	w.find(&EnergyOrder, a.thing, w.and(a.where, w.stillLocked(a)), "switched on while it is locked")
+	cut := w.cut(a)
+	woken := make([]fn, len(cut))
+	for i, r := range cut {
+		woken[i] = w.and(w.affected(a, r), w.is(w.energy(r), notLive))
+	}
+	for i, r := range cut {
+		w.stillOpen(r, woken[i])
+	}
+	w.wake(a)
+	for i, r := range cut {
+		w.backInOrder(r, woken[i])
+	}
+}
+
+// stillLocked says where a lock holds what is being switched on.
+func (w *walk) stillLocked(a aim) fn {
+	f := no
+	for _, p := range a.points {
+		f = w.or(f, w.is(w.point(p), lockedStates))
+	}
+	for _, r := range w.cut(a) {
+		if !r.lockable {
+			continue
+		}
+		all := w.present(w.lay.of[r.energy])
+		for _, p := range r.points {
+			if p.Lock {
+				all = w.and(all, w.is(w.point(p), lockedStates))
+			}
+		}
+		f = w.or(f, all)
+	}
+	return f
+}
+
+// wake makes the points of an aim live, and every energy that they cut.
+func (w *walk) wake(a aim) {
+	for _, p := range a.points {
+		w.shift(w.lay.of[p], a.where, move(live, isolated, locked, unknown))
+	}
+	for _, r := range w.cut(a) {
+		x := w.lay.of[r.energy]
+		g := w.affected(a, r)
+		held := no
+		if r.load && len(r.points) > 0 {
+			held = w.blockedNow(r)
+		}
+		w.shift(x, w.andNot(g, held), move(live, isolated, locked, released, dead, blocked, unknown))
+		w.shift(x, w.and(g, held), move(early, live, isolated, locked, released, dead, blocked, unknown))
+	}
+}
+
+// stillOpen looks for what is open when an energy comes back.
+func (w *walk) stillOpen(r *energyRule, g fn) {
+	if g == no {
+		return
+	}
+	for _, p := range w.lay.naming[r.energy] {
+		x := w.lay.of[p]
+		g := w.and(g, w.present(x))
+		w.findOnce(&RestoredWhileOpen, x, w.and(g, w.is(w.get(x), offStates)))
+		for _, f := range w.lay.held[p] {
+			w.findOnce(&RestoredWhileOpen, f, w.and(g, w.looseAt(f, x)))
+		}
+	}
+	for _, f := range w.lay.needing[r.energy] {
+		x := w.lay.of[f]
+		w.findOnce(&RestoredWhileOpen, x, w.and(g, w.is(w.get(x), lowStates)))
+	}
+	for _, s := range w.lay.setFor[r.energy] {
+		x := w.lay.of[s]
+		w.findOnce(&RestoredWhileOpen, x, w.and(g, w.is(w.get(x), states(set))))
+	}
+}
+
+// looseAt says where a fastener is loose at a part that is on.
+func (w *walk) looseAt(f, part thing) fn {
+	return w.and(w.is(w.get(part), states(on)), w.is(w.get(f), states(loose)))
+}
+
+// backInOrder looks for an energy that should have come back before this one.
+func (w *walk) backInOrder(r *energyRule, g fn) {
+	for _, first := range w.lay.machine.RestoreOrder {
+		if first.To == r.energy || g == no {
+			return
+		}
+		if first.To == nil {
+			continue
+		}
+		x := w.lay.of[first.To]
+		late := w.and(w.and(g, w.inOrder(r)), w.and(w.present(x), w.is(w.get(x), notLive)))
+		w.find(&EnergyOrder, x, late, "should come back before the "+r.energy.Label())
+	}
+}
+
+// inOrder says that the machine's order of coming back names the energy.
+func (w *walk) inOrder(r *energyRule) fn {
+	for _, e := range w.lay.machine.RestoreOrder {
+		if e.To == r.energy {
+			return yes
+		}
+	}
+	return no
+}
+
+// testLive puts an energy on for a test.
+func (w *walk) testLive(a aim) {
+	shut := no
+	for _, p := range a.points {
+		shut = w.or(shut, w.is(w.point(p), lockedStates))
+	}
+	w.find(&EnergyOrder, a.thing, w.and(a.where, shut), "put on for a test while it is locked")
+	if e := a.energy.energy; !w.hazardOf(w.here.step, e.ID) {
+		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step meets no hazard of it")
+	} else if !w.supervised(w.here.step) {
+		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step has no sign or check hold")
+	} else if n, known := w.here.step.Crew(); known && n < 2 {
+		w.find(&LiveTest, a.thing, a.where, "put on for a test by one person alone")
+	}
+	w.wake(a)
+	w.acted = w.or(w.acted, a.where)
+}
+
+// supervised says that a second person has a part in the step.
+func (w *walk) supervised(s *model.Step) bool {
+	for _, l := range s.Links {
+		if l.Is("hold") {
+			h, _ := l.To.(*model.Hold)
+			if l.Bad || h == nil || h.Unread || h.Kind == "sign" || h.Kind == "check" {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,298 @@
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
+
+// undoing is what of an own link a reverse: can take back.
+type undoing struct {
+	verb  model.Act // Refit, Tighten, Clear, Reset
+	thing thing
+	where fn
+	new   bool // the refit is of a new one
+	at    event
+}
+
+// undone remembers that a link of the procedure did something that can be
+// taken back. What a derived step does is not taken back again.
+func (w *walk) undone(u undoing) {
+	if u.where != no && !w.deriving {
+		u.at = w.here
+		w.undoings = append(w.undoings, u)
+	}
+}
+
+// stillSo is where an undoing has something to take back.
+func (w *walk) stillSo(u undoing, g fn) fn {
+	g = w.and(g, u.where)
+	f := w.get(u.thing)
+	switch i := w.lay.things[u.thing]; i.sort {
+	case aPart:
+		return w.and(g, w.is(f, offStates))
+	case aFastening:
+		return w.and(g, w.looseAt(u.thing, w.lay.of[i.part]))
+	}
+	return w.and(g, w.is(f, states(set)))
+}
+
+// reverse expands a reverse: link and walks what it expands to.
+func (w *walk) reverse(l *model.Link, s *model.Step, g fn) {
+	todo := w.reversible(l, g)
+	if !w.reversalStands(l, todo, g) {
+		return
+	}
+	r := &reversal{walk: w, step: s, out: &Reversal{Link: l, Step: s}}
+	w.deriving = true
+	for i, u := range todo {
+		r.take(u, todo[i+1:])
+	}
+	r.endRun()
+	w.deriving = false
+	r.out.NoReversal = w.noReversal(l.Phase, s)
+	if !w.free {
+		w.out.Reversals = append(w.out.Reversals, *r.out)
+	}
+}
+
+// reversible is what the link takes back, last first. A fastener that was
+// loosened and whose part came off afterwards is tightened at the part's refit.
+func (w *walk) reversible(l *model.Link, g fn) []undoing {
+	var todo []undoing
+	first := w.firstOff(l)
+	for _, u := range slices.Backward(w.undoings) {
+		if u.at.step.Phase != l.Phase || u.at.link.At.Start < first || w.excepted(l, u.thing) {
+			continue
+		}
+		if u.where = w.stillSo(u, g); w.possible(u.where) {
+			todo = append(todo, u)
+		}
+	}
+	return w.asFarAs(l, todo)
+}
+
+// firstOff is where the part after # first comes off in the phase; 0 where
+// there is none.
+func (w *walk) firstOff(l *model.Link) int {
+	if l.Part == nil {
+		return 0
+	}
+	for _, s := range w.p.Steps {
+		if s.Phase != l.Phase {
+			continue
+		}
+		for _, other := range s.Links {
+			if a := other.Kind.Act; (a == model.Remove || a == model.Renew) && other.To == model.Named(l.Part) {
+				return other.At.Start
+			}
+		}
+	}
+	return 0
+}
+
+// asFarAs stops, on each unit, after the part after #.
+func (w *walk) asFarAs(l *model.Link, todo []undoing) []undoing {
+	if l.Part == nil {
+		return todo
+	}
+	var out []undoing
+	done := no
+	for _, u := range todo {
+		u.where = w.andNot(u.where, done)
+		if u.thing == w.lay.of[l.Part] {
+			done = w.or(done, u.where)
+		}
+		if w.possible(u.where) {
+			out = append(out, u)
+		}
+	}
+	return out
+}
+
+// excepted says that a reverse: with ! leaves the part off.
+func (w *walk) excepted(l *model.Link, x thing) bool {
+	if l.Sign != '!' {
+		return false
+	}
+	p, _ := w.lay.things[x].named.(*model.Part)
+	return p != nil && contains(l.Parts, p)
+}
+
+// reversalStands judges a reverse: there is something to take back, and the
+// parts that it names are off by its phase.
+func (w *walk) reversalStands(l *model.Link, todo []undoing, g fn) bool {
+	if g = w.homely(g); !w.possible(g) {
+		return true
+	}
+	ok := true
+	for _, p := range l.Parts {
+		x := w.lay.of[p]
+		by := no
+		for _, u := range w.undoings {
+			if u.thing == x && u.at.step.Phase == l.Phase {
+				by = w.or(by, w.stillSo(u, g))
+			}
+		}
+		f := w.homely(w.get(x))
+		bad := w.andNot(w.and(g, w.present(x)), w.homely(by))
+		bad = w.andNot(bad, w.is(f, states(unknown)))
+		if w.possible(bad) {
+			ok = false
+			w.find(&ReverseRule, x, bad, "not off by that phase")
+		}
+	}
+	if !ok {
+		return false
+	}
+	for _, u := range todo {
+		if w.possible(w.homely(u.where)) {
+			return true
+		}
+	}
+	if w.murkyPhase(l.Phase) {
+		return false
+	}
+	w.find(&ReverseRule, nothing, g, "nothing that this phase took off is still off here")
+	return false
+}
+
+// murkyPhase says that something in a phase could not be read.
+func (w *walk) murkyPhase(ph *model.Phase) bool {
+	for _, s := range w.p.Steps {
+		if s.Phase != ph {
+			continue
+		}
+		if w.guardOf[s].murky {
+			return true
+		}
+		for _, l := range s.Links {
+			if n := l.To; l.Kind.Act != model.NoAct && (l.Bad || n != nil && n.Base().Unread) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// reversal is a reverse: on its way.
+type reversal struct {
+	*walk
+	step  *model.Step
+	out   *Reversal
+	begun []undoing     // the refits of the run whose fasteners are begun by hand
+	noted []*model.Step // steps whose notes for the refit are given
+}
+
+// take does one derived step; later are those that follow it.
+func (r *reversal) take(u undoing, later []undoing) {
+	if u.where = r.stillSo(u, u.where); !r.possible(u.where) {
+		return
+	}
+	inRun := u.verb == model.Refit && r.begins(u)
+	if !inRun {
+		r.endRun()
+	}
+	r.notes(u, before)
+	r.emit(u, inRun)
+	switch n := r.lay.things[u.thing].named; u.verb {
+	case model.Refit:
+		p := n.(*model.Part)
+		r.refit(p, u.where, r.begun, later)
+		if inRun {
+			r.begun = append(r.begun, u)
+		} else {
+			r.tightenAll(p, u.where)
+		}
+	case model.Tighten:
+		r.put(u.thing, u.where, tight)
+	case model.Clear:
+		r.clear(n.(*model.Tool), u.where)
+	case model.Reset:
+		r.reset(n.(*model.Setting), u.where)
+	}
+	r.notes(u, after)
+}
+
+// begins says that a part's fasteners are begun by hand before any is
+// tightened.
+func (r *reversal) begins(u undoing) bool {
+	for _, h := range r.lay.things[u.thing].named.(*model.Part).HeldBy {
+		if h.To != nil && h.To.Start != "" {
+			return true
+		}
+	}
+	return false
+}
+
+func (w *walk) tightenAll(p *model.Part, g fn) {
+	for _, h := range w.lay.held[p] {
+		w.put(h, g, tight)
+	}
+}
+
+// endRun tightens what was begun by hand, in the order of refit.
+func (r *reversal) endRun() {
+	for _, u := range r.begun {
+		r.emitTightening(u)
+		r.tightenAll(r.lay.things[u.thing].named.(*model.Part), u.where)
+	}
+	r.begun = nil
+}
+
+// when says whether the acts of a note come before or after the derived act.
+type when uint8
+
+const (
+	before when = iota
+	after
+)
+
+// notes does the acts of a step's notes for the refit, once. What needs the
+// part on comes after it, the rest before.
+func (r *reversal) notes(u undoing, at when) {
+	if slices.Contains(r.noted, u.at.step) {
+		return
+	}
+	if at == after {
+		r.noted = append(r.noted, u.at.step)
+	}
+	here := r.here
+	r.here.step = u.at.step // its parts are meant where the note tightens
+	for _, b := range u.at.step.Blocks {
+		if b.Role != model.OnRefit {
+			continue
+		}
+		for _, l := range b.Links {
+			if needsPart(l.Kind.Act) == (at == after) {
+				r.act(l, guard{u.where, r.guardOf[u.at.step].murky})
+			}
+		}
+	}
+	r.here = here
+}
+
+func needsPart(a model.Act) bool {
+	return a == model.Tighten || a == model.Fill || a == model.Bleed
+}
+
+// noReversal lists the steps of a phase of which nothing comes back by a
+// reverse:. In its own phase only the steps before it are meant.
+func (w *walk) noReversal(ph *model.Phase, by *model.Step) []*model.Step {
+	var out []*model.Step
+	for _, s := range w.p.Steps {
+		if s.Phase == ph && len(s.Subs) == 0 && !w.reverses(s) && (ph != by.Phase || s.At.Start < by.At.Start) {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+func (w *walk) reverses(s *model.Step) bool {
+	for _, u := range w.undoings {
+		if u.at.step == s {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,197 @@
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
+
+// Standing is a thing that is not as it is on a whole, closed, full and live
+// machine.
+type Standing struct {
+	Thing model.Named
+	Part  *model.Part // where the thing is a fastener at a part
+	Word  string      // live, isolated, locked, released, dead; off, capped; loose; low, unbled; placed; altered
+	When  string      // the units and outcomes it holds for, in words; "" for all
+	Where Cases       // the same as data
+	Since *model.Step // the step that put it there; nil where it stood so at the start
+}
+
+// Label is the thing in words.
+func (s Standing) Label() string { return labelAt(s.Thing, s.Part) }
+
+func labelAt(n model.Named, p *model.Part) string {
+	if p != nil {
+		return n.Label() + " at the " + p.Label()
+	}
+	return n.Label()
+}
+
+// change is how a thing stands from one step on.
+type change struct {
+	after int // steps done: 0 at the start
+	thing thing
+	now   []Standing
+}
+
+// Stand is where things stand after a step and its sub-steps, in the order of
+// the machine file; after the last one where step is nil.
+func (r *Result) Stand(p *model.Procedure, step *model.Step) []Standing {
+	return r.Of(p).standing(stepsDone(p, step))
+}
+
+// Turn counts the changes up to a step, as Stand takes it: between equal
+// counts things stand alike.
+func (r *Result) Turn(p *model.Procedure, step *model.Step) int {
+	turn, _ := slices.BinarySearchFunc(r.Of(p).changes, stepsDone(p, step)+1, func(c change, steps int) int { return c.after - steps })
+	return turn
+}
+
+func stepsDone(p *model.Procedure, step *model.Step) int {
+	if step == nil {
+		return len(p.Steps)
+	}
+	return doneAfter(p, step)
+}
+
+// StandAtStart is where things stand before the first step.
+func (r *Result) StandAtStart(p *model.Procedure) []Standing { return r.Of(p).standing(0) }
+
+func (w *Walk) standing(after int) []Standing {
+	now := map[thing][]Standing{}
+	var things []thing
+	for _, c := range w.changes {
+		if c.after > after {
+			break
+		}
+		if _, known := now[c.thing]; !known {
+			things = append(things, c.thing)
+		}
+		now[c.thing] = c.now
+	}
+	slices.Sort(things)
+	var out []Standing
+	for _, x := range things {
+		out = append(out, now[x]...)
+	}
+	return out
+}
+
+// doneAfter counts the steps that are done once a step is.
+func doneAfter(p *model.Procedure, step *model.Step) int {
+	n := 0
+	var visit func(steps []*model.Step) bool
+	visit = func(steps []*model.Step) bool {
+		for _, s := range steps {
+			if visit(s.Subs) {
+				return true
+			}
+			if n++; s == step {
+				return true
+			}
+		}
+		return false
+	}
+	for _, ph := range p.Phases {
+		if visit(ph.Steps) {
+			break
+		}
+	}
+	return n
+}
+
+// standsAtStart notes what is not normal before the first step.
+func (w *walk) standsAtStart() {
+	for x, f := range w.home {
+		if f != 0 && f != unknown {
+			w.look(thing(x))
+		}
+	}
+	w.record()
+}
+
+// stands notes what a step changed.
+func (w *walk) stands(*model.Step) {
+	if w.free {
+		return
+	}
+	w.completed++
+	w.record()
+}
+
+func (w *walk) record() {
+	for _, x := range w.touched {
+		f := w.standsAs(x)
+		if f != w.shown[x] {
+			w.shown[x] = f
+			w.out.changes = append(w.out.changes, change{w.completed, x, w.describe(x, f)})
+		}
+	}
+}
+
+// standsAs is the state of a thing as people speak of it.
+func (w *walk) standsAs(x thing) fn {
+	switch i := w.lay.things[x]; i.sort {
+	case aSpill, aGroup, aGap:
+		return 0
+	case aFastening:
+		return w.and(w.present(x), w.looseAt(x, w.lay.of[i.part]))
+	case anEnergy:
+		return w.ite(w.present(x), w.after(w.state[x], move(live, early).and(isolated, blocked)), live)
+	case aPart:
+		return w.ite(w.present(x), w.state[x], on)
+	case aFluid:
+		return w.after(w.state[x], move(low, drained))
+	}
+	return w.state[x]
+}
+
+func (w *walk) describe(x thing, f fn) []Standing {
+	var out []Standing
+	info := w.lay.things[x]
+	for s := fn(1); s < unknown; s++ {
+		where := w.is(f, states(s))
+		if where == no || !w.possible(where) {
+			continue
+		}
+		cases := w.cases(where)
+		out = append(out, Standing{
+			Thing: info.named, Part: info.part, Word: word(info.sort, s),
+			When: w.casesWords(cases), Where: cases, Since: w.since(x, where),
+		})
+	}
+	return out
+}
+
+// since is the step that put a thing where it is.
+func (w *walk) since(x thing, where fn) *model.Step {
+	way := w.path(w.and(where, w.all()))
+	return w.events[w.value(w.last[x], way)].step
+}
+
+// word is the format's word for a state.
+func word(s sort, f fn) string {
+	var words []string
+	switch s {
+	case anEnergy, aPoint:
+		words = []string{"live", "isolated", "locked", "released", "dead", "live", "isolated"}
+	case aPart, aGap:
+		words = []string{"on", "off", "capped"}
+	case aFastening, aFastener:
+		words = []string{"tight", "loose"}
+	case aFluid:
+		words = []string{"full", "low", "unbled", "low"}
+	case aSpill:
+		words = []string{"dry", "wet"}
+	case aTool:
+		words = []string{"cleared", "placed"}
+	case aSetting:
+		words = []string{"reset", "altered"}
+	case aGroup:
+		words = []string{"unmarked", "marked"}
+	}
+	if int(f) < len(words) {
+		return words[f]
+	}
+	return ""
+}

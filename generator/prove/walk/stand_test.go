@@ -1,0 +1,109 @@
+package walk_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"baybinder/generator/prove/walk"
+)
+
+func standing(list []walk.Standing) []string {
+	var out []string
+	for _, s := range list {
+		words := s.Label() + ": " + s.Word
+		if s.When != "" {
+			words += " " + s.When
+		}
+		if s.Since != nil {
+			words += " (" + s.Since.Number + ")"
+		}
+		out = append(out, words)
+	}
+	return out
+}
+
+// Where things stand after each step: energies, points, parts, fasteners,
+// fluids, settings, tools, in the order of the machine file.
+func TestWhereThingsStand(t *testing.T) {
+	r, _, p := walkText(t, "expects: { axle-stand: placed }\nleaves: { axle-stand: placed, traction: dead, cab-door: off, bleed-screw: loose }\n", nil,
+		"## Work",
+		"[Pull the plug](isolate:traction).",
+		"[Lock it](lock:traction).",
+		"[Wait](hold:capacitor-wait).",
+		"[Prove it](prove:traction). [](hold:bus-dead)",
+		"[If it is above](if-not:bus-dead), do this.",
+		"   1. [Measure again](again:bus-dead).",
+		"[With a cab](when:cab), [lift the door off](remove:cab-door).",
+		"[Undo two](loosen:seat-bolt) and [raise it](alter:relief).",
+		"[Tighten](tighten:seat-bolt), [set it back](reset:relief), [open](loosen:bleed-screw).",
+	)
+	stand := "axle stand: placed"
+	for _, c := range []struct {
+		step string
+		want []string
+	}{
+		{"1.1", []string{"traction battery: isolated (1.1)", "service plug: isolated (1.1)", stand}},
+		{"1.2", []string{"traction battery: locked (1.2)", "service plug: locked (1.2)", stand}},
+		{"1.3", []string{"traction battery: released (1.3)", "service plug: locked (1.2)", stand}},
+		{"1.4", []string{
+			"traction battery: released where the bus voltage in step 1.4 failed (1.3)",
+			"traction battery: dead where the bus voltage in step 1.4 passed (1.4)",
+			"service plug: locked (1.2)", stand,
+		}},
+		{"1.5", []string{"traction battery: dead (1.4)", "service plug: locked (1.2)", stand}},
+		{"1.6", []string{"traction battery: dead (1.4)", "service plug: locked (1.2)", "cab door: off on units with Enclosed cab (1.6)", stand}},
+		{"1.7", []string{
+			"traction battery: dead (1.4)", "service plug: locked (1.2)", "cab door: off on units with Enclosed cab (1.6)",
+			"seat bolt at the seat base: loose (1.7)", "relief valve: altered (1.7)", stand,
+		}},
+		{"1.8", []string{
+			"traction battery: dead (1.4)", "service plug: locked (1.2)", "cab door: off on units with Enclosed cab (1.6)",
+			"bleed screw: loose (1.8)", stand,
+		}},
+	} {
+		if got := standing(r.Stand(p, p.FindStep(c.step))); !slices.Equal(got, c.want) {
+			t.Errorf("after %s:\n%s\nwant:\n%s", c.step, strings.Join(got, "\n"), strings.Join(c.want, "\n"))
+		}
+	}
+	if got := standing(r.StandAtStart(p)); !slices.Equal(got, []string{stand}) {
+		t.Errorf("at the start: %v", got)
+	}
+	if last, end := standing(r.Stand(p, p.FindStep("1.8"))), standing(r.Stand(p, nil)); !slices.Equal(last, end) {
+		t.Errorf("at the end: %v", end)
+	}
+}
+
+// A call that changes nothing collapses; the same call elsewhere does not.
+func TestCallThatOnlyConfirms(t *testing.T) {
+	safe := procedureText("leaves: { traction: dead }\n", "## Work", "Park it.", "[Pull the plug](isolate:traction) and [lock it](lock:traction).", "[Wait](hold:capacitor-wait).", "[Prove it](prove:traction). [](hold:bus-dead)")
+	words := procedureText("", "## Work", "Sweep the floor.")
+	r, _, p := walkText(t, "", map[string]string{"procedures/safe.md": safe, "procedures/words.md": words},
+		"## Work", "[Make it safe](do:safe).", "[Again](do:safe).", "[Sweep](do:words).", "[Unlock](unlock:traction).", "[On](restore:traction).")
+	var got []bool
+	for _, l := range p.Calls {
+		got = append(got, r.Of(p).Confirms[l])
+	}
+	if want := []bool{false, true, false}; !slices.Equal(got, want) {
+		t.Errorf("confirms %v, want %v", got, want)
+	}
+	if w := r.Of(p); w.Acts != 5 || len(w.Words) != 0 || !w.Done {
+		t.Errorf("%d acts, %d steps of words", w.Acts, len(w.Words))
+	}
+}
+
+// Three words-only steps and three acts are counted.
+func TestCounts(t *testing.T) {
+	r, _, p := walkText(t, "supplies: [new-seat-bolt: 4]\n", nil, "## Strip", "Look.", "[Base off](remove:seat-base).", "Do these.", "   1. Wipe.", "   2. [Note](hold:shims-found).", "## Refit", "[Back](reverse:strip).")
+	w := r.Of(p)
+	if w.Acts != 3 { // the removal, the reverse: and what it derives
+		t.Errorf("%d acts", w.Acts)
+	}
+	var words []string
+	for _, s := range w.Words {
+		words = append(words, s.Number)
+	}
+	if want := []string{"1.1", "1.3.1"}; !slices.Equal(words, want) {
+		t.Errorf("words only: %v, want %v", words, want)
+	}
+}

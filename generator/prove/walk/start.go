@@ -1,0 +1,172 @@
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
+
+// begin puts every thing where the procedure expects it.
+func (w *walk) begin() {
+	for _, s := range partsFirst(w.p.Expects) {
+		switch {
+		case s.Unknown && s.Thing == nil:
+			for x := range w.home {
+				w.home[x] = unknown
+			}
+			return
+		case s.Unknown:
+			w.homeAll(s.Thing, unknown)
+		default:
+			w.homeAll(s.Thing, w.lay.meant(s))
+		}
+	}
+	if w.lay.machine != nil {
+		w.standPoints()
+	}
+}
+
+// partsFirst puts the lines that name a fastener last: what is said of it goes
+// before what follows from its part.
+func partsFirst(list []model.State) []model.State {
+	out := slices.Clone(list)
+	slices.SortStableFunc(out, func(a, b model.State) int { return rank(a) - rank(b) })
+	return out
+}
+
+func rank(s model.State) int {
+	if _, is := s.Thing.(*model.Fastener); is {
+		return 1
+	}
+	return 0
+}
+
+func (w *walk) homeAll(n model.Named, to fn) {
+	for _, x := range w.named(n) {
+		w.home[x] = to
+	}
+	if p, is := n.(*model.Part); is && to != on {
+		for _, h := range w.lay.held[p] {
+			w.home[h] = loose
+		}
+	}
+}
+
+// named are the things that a line of expects or leaves speaks of: a fastener
+// is meant wherever it is.
+func (w *walk) named(n model.Named) []thing {
+	f, is := n.(*model.Fastener)
+	if !is || len(f.Holds) == 0 {
+		return []thing{w.lay.of[n]}
+	}
+	var out []thing
+	for _, p := range f.Holds {
+		if x, there := w.lay.at[fastening{f, p}]; there {
+			out = append(out, x)
+		}
+	}
+	return out
+}
+
+// meant is the state that a line of expects or leaves says. What takes no lock
+// is as good as locked once it is isolated.
+func (l *layout) meant(s model.State) fn {
+	switch n := s.Thing.(type) {
+	case *model.Energy:
+		if s.Word == "locked" && !l.energy[n].lockable {
+			return isolated
+		}
+	case *model.Point:
+		if s.Word == "locked" && !n.Lock {
+			return isolated
+		}
+	}
+	switch s.Word {
+	case "isolated", "off", "loose", "low", "placed", "altered":
+		return 1
+	case "locked", "unbled":
+		return 2
+	case "released":
+		return released
+	case "dead":
+		return dead
+	}
+	return 0
+}
+
+// standPoints puts the points where the energies that expects names need them,
+// and the other energies where their points are.
+func (w *walk) standPoints() {
+	named := namedIn(w.p.Expects)
+	for _, p := range w.lay.machine.Points {
+		if x := w.lay.of[p]; !named[p] && w.home[x] != unknown {
+			w.home[x] = needOf(p, named, func(e *model.Energy) fn { return w.home[w.lay.of[e]] })
+		}
+	}
+	for _, e := range w.lay.machine.Energies {
+		if x := w.lay.of[e]; !named[e] && w.home[x] != unknown {
+			w.home[x] = w.homeEnergy(w.lay.energy[e])
+		}
+	}
+}
+
+func namedIn(list []model.State) map[model.Named]bool {
+	out := map[model.Named]bool{}
+	for _, s := range list {
+		if s.Thing != nil {
+			out[s.Thing] = true
+		}
+	}
+	return out
+}
+
+// needOf is how a point stands for the energies that are named.
+func needOf(p *model.Point, named map[model.Named]bool, state func(*model.Energy) fn) fn {
+	need := live
+	for _, e := range p.Cuts {
+		if !named[e] {
+			continue
+		}
+		switch s := state(e); {
+		case s == unknown:
+			return unknown
+		case s >= locked && p.Lock:
+			need = locked
+		case s >= isolated && need == live:
+			need = isolated
+		}
+	}
+	return need
+}
+
+// homeEnergy is how an energy stands that expects does not name.
+func (w *walk) homeEnergy(r *energyRule) fn {
+	if len(r.points) == 0 {
+		return live
+	}
+	shut := r.lockable
+	for _, p := range r.points {
+		switch w.home[w.lay.of[p]] {
+		case unknown:
+			return unknown
+		case live:
+			return w.heldAtHome(r)
+		case isolated:
+			shut = shut && !p.Lock
+		}
+	}
+	if shut {
+		return locked
+	}
+	return isolated
+}
+
+// heldAtHome is a live load, which a tool may hold already.
+func (w *walk) heldAtHome(r *energyRule) fn {
+	for _, t := range r.blockers {
+		if r.load && w.home[w.lay.of[t]] == set {
+			return early
+		}
+	}
+	return live
+}

@@ -1,0 +1,60 @@
+package walk
+
+import "baybinder/generator/model"
+
+// Turned is a thing that a procedure found or made open, and that is closed at
+// its end: off and on again, placed and taken away, low and full.
+type Turned struct {
+	Thing  model.Named
+	Part   *model.Part // where the thing is a fastener at a part
+	Words  []string    // how it stood while it was open, in order: isolated, locked …
+	Where  Cases       // the units and outcomes it was open for; nil for all
+	Opened *model.Step // the first step that opened it; nil where it stood so at the start
+	Closed *model.Step // the last step that closed it
+}
+
+// Turned are the things that a procedure closes, in the order in which they
+// are closed. What it leaves open is where things stand at its end.
+func (r *Result) Turned(p *model.Procedure) []Turned {
+	steps := []*model.Step{nil} // by how many steps are done
+	for _, ph := range p.Phases {
+		steps = inOrderDone(steps, ph.Steps)
+	}
+	open, at := map[thing]*Turned{}, map[thing]int{}
+	var closed []thing
+	for _, c := range r.Of(p).changes {
+		t := open[c.thing]
+		switch {
+		case len(c.now) > 0 && t == nil:
+			t = &Turned{Thing: c.now[0].Thing, Part: c.now[0].Part, Opened: steps[c.after], Where: c.now[0].Where}
+			open[c.thing] = t
+			fallthrough
+		case len(c.now) > 0:
+			t.Words = append(t.Words, c.now[0].Word)
+			t.Closed = nil
+		case t != nil:
+			t.Closed = steps[c.after]
+			if _, known := at[c.thing]; !known {
+				closed = append(closed, c.thing)
+			}
+			at[c.thing] = c.after
+		}
+	}
+	var out []Turned
+	for n := range steps {
+		for _, x := range closed {
+			if t := open[x]; at[x] == n && t.Closed != nil {
+				out = append(out, *t)
+			}
+		}
+	}
+	return out
+}
+
+// inOrderDone lists steps as they are done: the sub-steps of a step before it.
+func inOrderDone(out, steps []*model.Step) []*model.Step {
+	for _, s := range steps {
+		out = append(inOrderDone(out, s.Subs), s)
+	}
+	return out
+}

@@ -1,0 +1,270 @@
+// Package walk follows the effects of every step: what is live, off, loose, low or left in place, on every unit, and the refit that follows from the strip.
+//
+// Every thing of a machine is a small automaton. A walk goes through a
+// procedure once and keeps, for each thing, its state as a function of the
+// conditions: options, outcomes and optional steps (diagram.go, ledger.go). So
+// all worlds are walked at once and exactly. A procedure that is called is
+// walked a second time from every start at once; what comes of it is its
+// summary (summary.go), which a caller applies without walking it again
+// (call.go). The cost grows with the acts and the calls, not with the worlds
+// or the depth of calls.
+//
+// Nothing here reads a file, and nothing imports the checks or the pages.
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/parallel"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
+)
+
+// Result is what the walks of a manual's procedures found.
+type Result struct {
+	Machines []finding.Finding // of the machine files: serial numbers
+
+	walks  map[*model.Procedure]*Walk
+	shared *shared
+}
+
+// Walk is what the walk of one procedure found.
+type Walk struct {
+	Done      bool              // false where the procedure, or one that it calls, could not be walked
+	Findings  []finding.Finding // in no order
+	Acts      int               // typed acts whose order was checked, derived ones included
+	Words     []*model.Step     // steps that are words only
+	Reversals []Reversal        // of its reverse: links, in reading order
+	Confirms  map[*model.Link]bool
+	Locked    int // the most points that it has locked at once, through its calls
+
+	changes []change
+}
+
+// Of is what the walk of a procedure found; never nil.
+func (r *Result) Of(p *model.Procedure) *Walk {
+	if w := r.walks[p]; w != nil {
+		return w
+	}
+	return &Walk{}
+}
+
+// Reversal is what a reverse: link expands to.
+func (w *Walk) Reversal(l *model.Link) *Reversal {
+	for i := range w.Reversals {
+		if w.Reversals[i].Link == l {
+			return &w.Reversals[i]
+		}
+	}
+	return nil
+}
+
+// Findings is everything that was found, in no order.
+func (r *Result) Findings(m *model.Manual) []finding.Finding {
+	list := slices.Clone(r.Machines)
+	for _, p := range m.Procedures {
+		list = append(list, r.Of(p).Findings...)
+	}
+	return list
+}
+
+// All walks every procedure of a manual.
+func All(m *model.Manual) *Result { return all(newShared(m)) }
+
+func all(s *shared) *Result {
+	m := s.manual
+	s.summarizeAll()
+	walks := make([]*Walk, len(m.Procedures))
+	parallel.Each(len(walks), func(i int) { walks[i] = s.walk(m.Procedures[i]) })
+	r := &Result{walks: make(map[*model.Procedure]*Walk, len(walks)), shared: s}
+	for i, p := range m.Procedures {
+		r.walks[p] = walks[i]
+	}
+	for _, machine := range m.Machines {
+		r.Machines = append(r.Machines, serials(machine)...)
+	}
+	return r
+}
+
+// Again walks one procedure anew, after it was bound anew. What calls it is not
+// walked again.
+func (r *Result) Again(p *model.Procedure) *Walk {
+	s := r.shared
+	s.ringed[p] = ringed([]*model.Procedure{p})[p]
+	for c := range s.summaries {
+		if c.procedure == p {
+			delete(s.summaries, c)
+		}
+	}
+	if s.walkable(p) {
+		s.summarizeBelow(called{p, s.layouts[p.For.To]})
+	}
+	r.walks[p] = s.walk(p)
+	return r.walks[p]
+}
+
+// Forget gives up what Again needs; at ten thousand procedures that is much.
+func (r *Result) Forget() { r.shared = nil }
+
+// summarizeBelow makes the summaries that are missing of what a procedure
+// calls.
+func (s *shared) summarizeBelow(c called) {
+	for _, q := range s.calls(c) {
+		if s.summaries[q] == nil {
+			s.summarizeBelow(q)
+			s.summaries[q] = summarize(s, q.procedure, q.layout)
+		}
+	}
+}
+
+// shared is what the walks of a manual have in common.
+type shared struct {
+	manual    *model.Manual
+	layouts   map[*model.Machine]*layout
+	summaries map[called]*summary
+	ringed    map[*model.Procedure]bool // in a ring of calls, or calling into one
+	tellAll   bool                      // tests: what stands as it stood is told again
+}
+
+// called is a procedure as it is called by one for a machine: a procedure for
+// no machine can be called by those for any.
+type called struct {
+	procedure *model.Procedure
+	layout    *layout
+}
+
+func newShared(m *model.Manual) *shared {
+	s := &shared{manual: m, layouts: map[*model.Machine]*layout{}, summaries: map[called]*summary{}}
+	tools := placed(m)
+	s.layouts[nil] = newLayout(nil, tools)
+	for _, machine := range m.Machines {
+		s.layouts[machine] = newLayout(machine, tools)
+	}
+	s.ringed = ringed(m.Procedures)
+	return s
+}
+
+// walkable says whether a procedure can be walked: it and its machine could be
+// read, and it is in no ring of calls.
+func (s *shared) walkable(p *model.Procedure) bool {
+	if p.Broken || p.Unread || s.ringed[p] {
+		return false
+	}
+	if p.For.ID == "" {
+		return true
+	}
+	return p.For.To != nil && !p.For.To.Unread
+}
+
+// summary is what a caller needs of a procedure; nil where it was not walked.
+func (s *shared) summary(p *model.Procedure, lay *layout) *summary {
+	return s.summaries[called{p, lay}]
+}
+
+// walk walks one procedure from what it expects.
+func (s *shared) walk(p *model.Procedure) *Walk {
+	out := &Walk{Words: wordsOnly(p)}
+	if !s.walkable(p) {
+		return out
+	}
+	w := newWalk(s, p, s.layouts[p.For.To], false)
+	w.out = out
+	w.run()
+	w.supplied()
+	out.Done = true
+	out.Locked = w.mostLocked()
+	out.Acts = len(w.actsOf(p)) + derivedActs(out.Reversals)
+	out.Findings = append(w.findings(), actsInWords(p, w.lay)...)
+	w.giveBack()
+	return out
+}
+
+// walk is one walk of one procedure.
+type walk struct {
+	ledger
+	*shared
+	p       *model.Procedure
+	plan    *plan
+	guardOf map[*model.Step]guard
+	leadOf  map[*model.Phase]guard
+	home    []fn // how things stand at the start where the procedure is walked alone
+	out     *Walk
+
+	issues   []issue
+	left     []issue        // what is left undone at the end
+	never    []position.Pos // links that apply to no unit
+	missing  []missing
+	wanted   []want
+	needs    []need
+	faults   map[fault]int
+	athome   []fn // by fault, where it is there when the procedure is walked alone
+	openings []opening
+	firsts   []fn // by group, the first opening in each world, counted from 1
+	waiting  []tooEarly
+	lost     map[*model.Hold][]lostProof
+	undoings []undoing
+	moments  []moment // after each act that locks, also in calls
+	looks    []look
+	taken    map[*model.Hold]fn // where a hold was taken; of nil, where any may have been
+	deriving bool
+
+	openedBefore bool  // the line under judgement was opened before the procedure began
+	from         *need // the callee's need that is judged
+	movedIn      fn    // where the callee moved the thing of that need
+	shown        []fn
+	completed    int
+}
+
+func newWalk(s *shared, p *model.Procedure, lay *layout, free bool) *walk {
+	n := len(lay.things)
+	w := &walk{
+		ledger: newLedger(lay), shared: s, p: p, plan: newPlan(p),
+		leadOf: map[*model.Phase]guard{}, home: make([]fn, n),
+		firsts: make([]fn, n), faults: map[fault]int{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]fn{},
+	}
+	w.free = free
+	return w
+}
+
+// run walks the procedure from its start to its end.
+func (w *walk) run() {
+	w.begin()
+	if !w.free {
+		copy(w.start, w.home)
+		w.shown = make([]fn, len(w.home))
+		w.standsAtStart()
+	}
+	w.guards()
+	if !w.free {
+		w.applies()
+		w.out.Confirms = map[*model.Link]bool{}
+	}
+	w.steps()
+	w.finish()
+}
+
+// actsOf are the typed acts of a procedure's own steps.
+func (s *shared) actsOf(p *model.Procedure) []*model.Link {
+	var out []*model.Link
+	for _, step := range p.Steps {
+		for _, l := range step.Links {
+			if l.Kind.Act != model.NoAct && !l.Bad {
+				out = append(out, l)
+			}
+		}
+	}
+	return out
+}
+
+// wordsOnly are the steps without an act or a hold that have no sub-steps.
+func wordsOnly(p *model.Procedure) []*model.Step {
+	var out []*model.Step
+	for _, s := range p.Steps {
+		typed := func(l *model.Link) bool { return l.Kind.Act != model.NoAct || takes(l) }
+		if len(s.Subs) == 0 && !slices.ContainsFunc(s.Links, typed) {
+			out = append(out, s)
+		}
+	}
+	return out
+}

@@ -1,0 +1,170 @@
+package walk
+
+import (
+	"slices"
+	"strings"
+
+	"baybinder/generator/model"
+)
+
+// term is one condition of a case.
+type term struct {
+	v     int32
+	value int
+}
+
+// Cases are the units and outcomes that something holds for; nil is all.
+type Cases [][]Condition
+
+// Condition is one condition of a case.
+type Condition struct {
+	Option string      // an option's id; "" for an outcome
+	Hold   *model.Hold // nil for an optional step
+	Answer string      // of an ask hold
+	Step   *model.Step // where the hold stands, or the optional step
+	Is     bool        // it is so, and not the opposite
+}
+
+// mostCases is how many cases are told; the rest is "in other cases", a case
+// without conditions.
+const mostCases = 3
+
+// cases says where a function holds; nil where it holds everywhere.
+func (w *walk) cases(f fn) Cases {
+	if f.constant() {
+		return nil
+	}
+	var out Cases
+	for rest := w.and(f, w.all()); rest != no; {
+		some := w.simplest(f, rest)
+		if len(some) == 0 {
+			return nil
+		}
+		if len(out) == mostCases {
+			return append(out, nil)
+		}
+		out = append(out, w.conditionsOf(some))
+		rest = w.andNot(rest, w.cube(some))
+	}
+	return out
+}
+
+func (w *walk) conditionsOf(some []term) []Condition {
+	var out []Condition
+	for _, l := range some {
+		v := w.vars[l.v]
+		c := Condition{Hold: v.hold, Answer: v.answer, Step: v.step, Is: l.value == 1}
+		if v.kind == anOption {
+			c = Condition{Option: v.option, Is: l.value == 1}
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+// only says in words where a function holds; "" where it holds everywhere.
+func (w *walk) only(f fn) string { return w.casesWords(w.cases(f)) }
+
+func (w *walk) casesWords(all Cases) string {
+	var cases []string
+	for _, c := range all {
+		if c == nil {
+			cases = append(cases, "in other cases")
+			continue
+		}
+		cases = append(cases, w.caseWords(c))
+	}
+	return strings.Join(cases, ", or ")
+}
+
+// simplest is a case in which f holds, with the conditions that are not needed
+// left out.
+func (w *walk) simplest(f, rest fn) []term {
+	var some []term
+	for v, value := range w.path(rest) {
+		some = append(some, term{v, value})
+	}
+	// An absent option is the first to be left out: what a unit has says more.
+	slices.SortFunc(some, func(a, b term) int {
+		if a.value != b.value {
+			return a.value - b.value
+		}
+		return int(b.v - a.v)
+	})
+	bad := w.andNot(w.all(), f)
+	for i := 0; i < len(some); {
+		less := slices.Delete(slices.Clone(some), i, i+1)
+		if w.and(w.cube(less), bad) == no {
+			some = less
+			continue
+		}
+		i++
+	}
+	slices.SortFunc(some, func(a, b term) int { return int(a.v - b.v) })
+	return some
+}
+
+func (w *walk) cube(some []term) fn {
+	f := yes
+	for _, l := range some {
+		f = w.and(f, w.literal(l.v, l.value))
+	}
+	return f
+}
+
+// caseWords puts a case into words: the unit first, then what happened.
+func (w *walk) caseWords(some []Condition) string {
+	var unit, happened []string
+	for _, c := range some {
+		if c.Option != "" {
+			unit = append(unit, choose(c.Is, "with ", "without ")+w.optionWords(c.Option))
+			continue
+		}
+		happened = append(happened, outcomeWords(c))
+	}
+	var parts []string
+	if len(unit) > 0 {
+		parts = append(parts, "on units "+strings.Join(unit, " and "))
+	}
+	if len(happened) > 0 {
+		parts = append(parts, "where "+strings.Join(happened, " and "))
+	}
+	return strings.Join(parts, ", ")
+}
+
+func (w *walk) optionWords(id string) string {
+	if words, ok := w.lay.machine.Option(id); ok && words != "" {
+		return words
+	}
+	return id
+}
+
+func outcomeWords(c Condition) string {
+	at := ""
+	if c.Step != nil {
+		at = " in step " + c.Step.Number
+	}
+	switch {
+	case c.Hold == nil:
+		return "step " + c.Step.Number + choose(c.Is, " is done", " is left out")
+	case c.Answer == "":
+		return "the " + c.Hold.Label() + at + choose(c.Is, " failed", " passed")
+	}
+	return "the " + c.Hold.Label() + at + choose(c.Is, " is ", " is not ") + answerWords(c.Hold, c.Answer)
+}
+
+func choose(is bool, then, otherwise string) string {
+	if is {
+		return then
+	}
+	return otherwise
+}
+
+func answerWords(h *model.Hold, key string) string {
+	for _, a := range h.Answers {
+		if a.Key == key && a.Value != "" {
+			return a.Value
+		}
+	}
+	return key
+}

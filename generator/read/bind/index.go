@@ -1,0 +1,110 @@
+package bind
+
+import (
+	"cmp"
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
+)
+
+// index finds the entries of one kind by id.
+type index[T any] struct {
+	of     string // whose, where it is a machine's: "the Yard tug"
+	what   string // "tool"
+	where  string // "register/tools.yaml"
+	least  string // what an entry needs behind its name; "" for the least of its register
+	byID   map[string]*T
+	broken bool // a file of this kind could not be read: an unknown id says nothing
+}
+
+func newIndex[T any](what, where string) *index[T] {
+	return &index[T]{what: what, where: where, byID: map[string]*T{}}
+}
+
+// find is the entry of an id. The finding is nil where there is one, and where
+// nothing can be said.
+func (x *index[T]) find(id string, at position.Pos) (*T, *finding.Finding) {
+	if to := x.byID[id]; to != nil || x.broken {
+		return to, nil
+	}
+	f := UnknownReference.At(at, "there is no %s %s", x.what, id)
+	if x.of != "" {
+		f = UnknownReference.At(at, "%s has no %s %s", x.of, x.what, id)
+	}
+	switch near := nearest.Of(id, x.ids()); {
+	case near != "":
+		f = f.WithMend("did you mean %s?", near)
+	case x.inRegister() && decode.BadIDWhy(id) == "":
+		f = f.WithMend("add to %s, or name one that is there: %s: { name: %s%s }", x.where, id, strings.ReplaceAll(id, "-", " "), cmp.Or(x.least, leastEntry[x.what]))
+	case x.where != "":
+		f = f.WithMend("write it in %s, or name one that is there", x.where)
+	}
+	return nil, &f
+}
+
+// asking is the same index, where an entry that is missing needs more than the
+// least.
+func (x *index[T]) asking(least string) *index[T] {
+	same := *x
+	same.least = least
+	return &same
+}
+
+// inRegister says whether an entry is a line of a register.
+func (x *index[T]) inRegister() bool { return strings.HasPrefix(x.where, "register/") }
+
+// leastEntry is what the shortest entry of a register needs behind its name.
+var leastEntry = map[string]string{
+	"tool": ", kind: other", "hazard": ", harm: …, nature: …, consequence: …, avoid: [ … ]",
+	"hold": ", kind: look, what: …", "supply": ", unit: each", "role": "",
+}
+
+func (x *index[T]) ids() []string {
+	ids := make([]string, 0, len(x.byID))
+	for id := range x.byID {
+		ids = append(ids, id)
+	}
+	return sorted(ids)
+}
+
+// lead makes a reference lead to its entry; an empty one leads nowhere.
+func lead[T any](b *notes, x *index[T], ref *model.Ref[T]) {
+	if ref.ID == "" {
+		return
+	}
+	to, f := x.find(ref.ID, ref.At)
+	ref.To = to
+	b.addIf(f)
+}
+
+// leadAll makes every reference of a list lead to its entry.
+func leadAll[T any](b *notes, x *index[T], refs []model.Ref[T]) {
+	for i := range refs {
+		lead(b, x, &refs[i])
+	}
+}
+
+// leadUses makes every line of a list with amounts lead to its entry.
+func leadUses[T any](b *notes, x *index[T], uses []model.Use[T]) {
+	for i := range uses {
+		lead(b, x, &uses[i].Ref)
+	}
+}
+
+// notes keeps the findings of one piece of work; pieces that run at the same
+// time have their own.
+type notes struct {
+	list []finding.Finding
+}
+
+func (n *notes) add(f finding.Finding) { n.list = append(n.list, f) }
+
+func (n *notes) addIf(f *finding.Finding) {
+	if f != nil {
+		n.add(*f)
+	}
+}

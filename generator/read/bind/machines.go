@@ -1,0 +1,257 @@
+package bind
+
+import (
+	"slices"
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
+	"baybinder/generator/read/syntax"
+)
+
+// machineFiles reads machines/.
+func (b *binder) machineFiles() {
+	for _, f := range b.filesIn("machines/", ".yaml") {
+		id := strings.TrimSuffix(strings.TrimPrefix(f.Path, "machines/"), ".yaml")
+		if b.isMachineWords(f) {
+			continue // machineWords reads them
+		}
+		b.fileID(id, f) // told here, and not again where the machine is named
+		m := &model.Machine{Entry: model.Entry{ID: id, At: firstLine(f)}}
+		node := b.yaml(f)
+		if node == nil {
+			continue
+		}
+		if node.Kind == syntax.Empty {
+			node.Kind = syntax.Map
+		}
+		b.decode(func(d *decode.Decoder) { d.Struct(node, m, "this machine", m.At) })
+		for _, e := range m.Energies {
+			e.Pressure, _ = e.Pressures.Most()
+		}
+		b.groups(m)
+		m.Index()
+		b.idsOnce(m)
+		b.machines.byID[id] = m
+		b.m.Machines = append(b.m.Machines, m)
+	}
+}
+
+// groups gathers the parts that can be swapped by mistake.
+func (b *binder) groups(m *model.Machine) {
+	byID := map[string]*model.Group{}
+	for _, p := range m.Parts {
+		if p.Alike == "" {
+			continue
+		}
+		g := byID[p.Alike]
+		if g == nil {
+			g = &model.Group{Entry: model.Entry{ID: p.Alike, At: p.At}}
+			byID[p.Alike] = g
+			m.Groups = append(m.Groups, g)
+		}
+		g.Parts = append(g.Parts, p)
+	}
+}
+
+// idsOnce looks for one id in two sections of a machine.
+func (b *binder) idsOnce(m *model.Machine) {
+	first := map[string]position.Pos{}
+	once := func(e *model.Entry) {
+		at, twice := first[e.ID]
+		if twice {
+			b.add(syntax.DuplicateID.At(e.At, "this machine has %s already", e.ID).
+				WithMend("ids are unique within a machine's file, whatever the section").See(at, "the first is here"))
+			return
+		}
+		first[e.ID] = e.At
+	}
+	for _, n := range things(m) {
+		once(n.Base())
+	}
+}
+
+// things are the named things of a machine as the sections stand.
+func things(m *model.Machine) []model.Named {
+	var out []model.Named
+	for _, p := range m.Points {
+		out = append(out, p)
+	}
+	for _, e := range m.Energies {
+		out = append(out, e)
+	}
+	for _, p := range m.Parts {
+		out = append(out, p)
+	}
+	for _, f := range m.Fasteners {
+		out = append(out, f)
+	}
+	for _, f := range m.Fluids {
+		out = append(out, f)
+	}
+	for _, s := range m.Settings {
+		out = append(out, s)
+	}
+	for i := range m.Orders {
+		out = append(out, &m.Orders[i])
+	}
+	return out
+}
+
+// section is an index over one section of a machine.
+func section[T any, P interface {
+	*T
+	model.Named
+}](m *model.Machine, what string, list []*T) *index[T] {
+	x := newIndex[T](what, m.At.Path())
+	x.of = "the " + m.Label()
+	for _, t := range list {
+		if id := P(t).Base().ID; x.byID[id] == nil {
+			x.byID[id] = t
+		}
+	}
+	return x
+}
+
+// leadMachines makes the references inside the machine files lead.
+func (b *binder) leadMachines() {
+	for _, m := range b.m.Machines {
+		b.leadMachine(m)
+	}
+}
+
+func (b *binder) leadMachine(m *model.Machine) {
+	energies := section(m, "energy", m.Energies)
+	parts := section(m, "part", m.Parts)
+	fasteners := section(m, "fastener", m.Fasteners)
+	fluids := section(m, "fluid", m.Fluids)
+	points := section(m, "point", m.Points)
+	n := &b.notes
+	leadAll(n, energies, m.RestoreOrder)
+	for _, e := range m.Energies {
+		leadAll(n, points, e.Points)
+		leadAll(n, b.tools, e.BlockedBy)
+		b.condition(m, e.OnlyWith)
+		for _, p := range e.Points {
+			if p.To != nil {
+				p.To.Cuts = append(p.To.Cuts, e)
+			}
+		}
+	}
+	for _, p := range m.Parts {
+		leadAll(n, parts, p.Under)
+		leadAll(n, energies, p.ProveDead)
+		leadAll(n, energies, p.Guards)
+		leadUses(n, fasteners, p.HeldBy)
+		lead(n, fluids, &p.Carries)
+		lead(n, b.supplies, &p.RenewWith)
+		b.condition(m, p.OnlyWith)
+		turnRound(p)
+	}
+	for _, f := range m.Fasteners {
+		lead(n, b.supplies, &f.RenewWith)
+	}
+	for _, f := range m.Fluids {
+		lead(n, b.supplies.asking(", unit: L"), &f.Supply)
+		leadAll(n, energies, f.NeededBy)
+	}
+	for _, s := range m.Settings {
+		leadAll(n, energies, s.NeededBy)
+	}
+	b.optionsOfUnits(m)
+	b.underRing(m)
+}
+
+// turnRound notes at what a part rests on, is held by and carries that it does.
+func turnRound(p *model.Part) {
+	for _, u := range p.Under {
+		if u.To != nil {
+			u.To.Over = append(u.To.Over, p)
+		}
+	}
+	for _, h := range p.HeldBy {
+		if h.To != nil {
+			h.To.Holds = append(h.To.Holds, p)
+		}
+	}
+	if p.Carries.To != nil {
+		p.Carries.To.Lines = append(p.Carries.To.Lines, p)
+	}
+}
+
+func (b *binder) condition(m *model.Machine, c model.Condition) {
+	if c.Option != "" {
+		b.addIf(unknownOption(m, c.Option, c.At))
+	}
+}
+
+func unknownOption(m *model.Machine, id string, at position.Pos) *finding.Finding {
+	if _, known := m.Option(id); known {
+		return nil
+	}
+	f := UnknownReference.At(at, "the %s has no option %s", m.Label(), id)
+	var have []string
+	for _, o := range m.Options {
+		have = append(have, o.Key)
+	}
+	if near := nearest.Of(id, have); near != "" {
+		f = f.WithMend("did you mean %s?", near)
+	} else if len(have) > 0 {
+		f = f.WithMend("its options are: %s", strings.Join(have, ", "))
+	}
+	return &f
+}
+
+// optionsOfUnits judges the option names in units and only-one-of.
+func (b *binder) optionsOfUnits(m *model.Machine) {
+	for _, u := range m.Units {
+		for _, o := range u.Options {
+			b.addIf(unknownOption(m, o, u.At))
+		}
+	}
+	for _, group := range m.OnlyOneOf {
+		for _, o := range group {
+			b.addIf(unknownOption(m, o, m.At))
+		}
+	}
+}
+
+// underRing looks for parts that are under each other in a ring: none of them
+// could ever come off.
+func (b *binder) underRing(m *model.Machine) {
+	state := map[*model.Part]int{} // 1: on the way, 2: done
+	var ring func(p *model.Part, way []*model.Part)
+	ring = func(p *model.Part, way []*model.Part) {
+		if state[p] == 2 {
+			return
+		}
+		if i := slices.Index(way, p); i >= 0 {
+			b.add(decode.WrongType.At(p.At, "%s is under itself, by way of %s", p.Label(), labels(way[i:])).
+				WithMend("take one of these out of under:"))
+			return
+		}
+		for _, u := range p.Under {
+			if u.To != nil {
+				ring(u.To, append(way, p))
+			}
+		}
+		state[p] = 2
+	}
+	for _, p := range m.Parts {
+		ring(p, nil)
+	}
+}
+
+func labels(parts []*model.Part) string {
+	out := ""
+	for i, p := range parts {
+		if i > 0 {
+			out += ", "
+		}
+		out += p.Label()
+	}
+	return out
+}

@@ -1,0 +1,101 @@
+package bind
+
+import (
+	"net/url"
+	"slices"
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/parallel"
+	"baybinder/generator/base/picture"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
+	"baybinder/generator/read/syntax"
+)
+
+// lookThrough looks through the drawings of the manual, some at once: those
+// that would run or fetch something are not published.
+func (b *binder) lookThrough() {
+	var names []string
+	for name := range b.tree.Paths {
+		if picture.Inside(name) && picture.IsSVG(name) {
+			names = append(names, name)
+		}
+	}
+	slices.Sort(names)
+	found := make([]*finding.Finding, len(names))
+	parallel.Each(len(names), func(i int) { found[i] = b.lookAt(names[i]) })
+	b.unsafe = map[string]finding.Finding{}
+	for i, f := range found {
+		if f != nil {
+			b.unsafe[names[i]] = *f
+		}
+	}
+}
+
+func (b *binder) lookAt(name string) *finding.Finding {
+	data, err := b.tree.Bytes(name)
+	if err != nil {
+		return nil // what cannot be read is told where it is copied
+	}
+	fault := picture.SVG(data)
+	if fault == nil {
+		return nil
+	}
+	file := position.NewFile(name, string(data))
+	at := min(fault.At, len(file.Text))
+	f := UnsafeLink.At(file.At(at, at), "this drawing is not published: %s", fault.Why).
+		WithMend("take it out, or save the drawing as a plain SVG of lines, fills and texts")
+	return &f
+}
+
+// publishable says why a file is not published, and what to do; "" where it is.
+// What is in a drawing is told at the drawing.
+func (b *binder) publishable(name string) (why, mend string) {
+	switch {
+	case !picture.Inside(name):
+		return name + " is not in pictures/, and only what is there is published", "put a copy that everybody may see into pictures/, and write its path from this file"
+	case !picture.Kind(name):
+		return name + " is of a kind that is not published: a browser could run it", "save it as a picture or a PDF, in pictures/"
+	}
+	return "", ""
+}
+
+// toldPictures tells of the drawings that are not published, each once. Where
+// only drafts show one it is advice, as all that is found in drafts.
+func (b *binder) toldPictures() {
+	for name, f := range b.unsafe {
+		level, used := finding.Advice, b.shown[name]
+		if used {
+			level = finding.Error
+		}
+		for _, d := range b.drafts {
+			if slices.Contains(d.unsafe, name) {
+				used = true
+				if !d.Draft() {
+					level = finding.Error
+				}
+			}
+		}
+		if used {
+			f.Level = level
+			b.add(f)
+		}
+	}
+}
+
+// shopAddress judges where the site is served: links are printed that begin
+// with it.
+func (b *binder) shopAddress(s *model.Shop, node *syntax.Node) {
+	n := node.Get("address")
+	if n == nil || s.Address == "" {
+		return
+	}
+	u, err := url.Parse(s.Address)
+	if err == nil && (u.Scheme == "http" || u.Scheme == "https") && u.Host != "" && !strings.ContainsAny(s.Address, " \"<>") {
+		return
+	}
+	b.add(UnsafeLink.At(n.At, "address: is where the site is served, and %q is no page with http: or https:", s.Address).
+		WithMend("write address: http://shop-pc/manual/"))
+	s.Address = ""
+}

@@ -1,0 +1,382 @@
+package bind
+
+import (
+	"path"
+	"slices"
+	"strings"
+
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/base/position"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
+	"baybinder/generator/read/source"
+	"baybinder/generator/read/syntax"
+)
+
+// shop reads shop.yaml over the shop's defaults.
+func (b *binder) shop() {
+	s := &model.Shop{
+		Language:    "en",
+		ReviewEvery: must("12 months", quantity.Calendar),
+		Limits: model.Limits{
+			SafeVoltageDC: must("60 V dc", quantity.Voltage),
+			SafeVoltageAC: must("30 V ac", quantity.Voltage),
+			SafePressure:  must("0.5 bar", quantity.Pressure),  // where Directive 2014/68/EU begins
+			SafeTouch:     must("48 °C", quantity.Temperature), // metal held for 10 min, ISO 13732-1, from memory
+			Lift:          must("23 kg", quantity.Mass),
+		},
+		Writing: model.Writing{WordsInAStep: 20, ActionsInAStep: 1},
+	}
+	s.ID = "shop"
+	b.m.Shop = s
+	f := b.file("shop.yaml")
+	if f == nil {
+		if !slices.ContainsFunc(b.tree.Problems, func(p source.Problem) bool { return p.File.Path == "shop.yaml" }) {
+			missing := position.NewFile("shop.yaml", "")
+			b.add(decode.MissingField.At(missing.At(0, 0), "there is no shop.yaml, so the manual has no title").
+				WithMend("write shop.yaml with the line title: …, or begin a manual with baybinder begin"))
+		}
+		return
+	}
+	s.At = firstLine(f)
+	if node := b.yaml(f); node != nil {
+		if node.Kind == syntax.Empty {
+			node.Kind = syntax.Map
+		}
+		b.decode(func(d *decode.Decoder) { d.Struct(node, s, "shop.yaml", s.At) })
+		b.shopAddress(s, node)
+	}
+}
+
+// must reads one of the program's own defaults.
+func must(text string, dim quantity.Dimension) quantity.Quantity {
+	q, err := quantity.Parse(text, dim)
+	if err != nil {
+		panic(err)
+	}
+	return q
+}
+
+// registers reads the five registers and their texts in other languages.
+func (b *binder) registers() {
+	b.m.Tools = register(b, b.tools)
+	b.m.Hazards = register(b, b.hazards)
+	b.m.Holds = register(b, b.holds)
+	b.m.Supplies = register(b, b.supplies)
+	b.m.Roles = register(b, b.roles)
+	for _, s := range b.m.Supplies {
+		if s.Unit == "" {
+			s.Unit = "each"
+		}
+	}
+	for _, h := range b.m.Hazards {
+		if h.Happens == "" {
+			h.Happens = "could"
+		}
+	}
+	b.unknownRegisters()
+}
+
+// register reads one register into its index.
+func register[T any, P interface {
+	*T
+	model.Named
+}](b *binder, x *index[T]) []*T {
+	f := b.file(x.where)
+	if f == nil {
+		return nil
+	}
+	node := b.yaml(f)
+	if node == nil || node.Kind == syntax.Empty {
+		return nil
+	}
+	if !b.isMap(node, f.Path, "a map from id to entry") {
+		b.brokenFile(f.Path)
+		return nil
+	}
+	var list []*T
+	for _, pair := range node.Pairs {
+		entry := P(new(T))
+		b.decode(func(d *decode.Decoder) { d.Entry(pair, entry) })
+		x.byID[pair.Key] = (*T)(entry)
+		list = append(list, (*T)(entry))
+	}
+	return list
+}
+
+var registerNames = []string{"tools", "hazards", "holds", "supplies", "roles"}
+
+// unknownRegisters tells of files in register/ that nobody reads, and keeps
+// the translations.
+func (b *binder) unknownRegisters() {
+	for _, f := range b.filesIn("register/", ".yaml") {
+		name, language := stem(f.Path)
+		switch {
+		case !slices.Contains(registerNames, name) || path.Dir(f.Path) != "register":
+			found := UnknownReference.At(firstLine(f), "there is no register %s, so this file is not read", name)
+			if near := nearest.Of(name, registerNames); near != "" {
+				found = found.WithMend("did you mean %s.yaml?", near)
+			} else {
+				found = found.WithMend("the registers are: %s", strings.Join(registerNames, ", "))
+			}
+			b.add(found)
+		case language != "":
+			b.words(f, name, language)
+		}
+	}
+}
+
+// words reads register/<name>.<lang>.yaml: the same ids with their texts.
+func (b *binder) words(f *position.File, name, language string) {
+	b.knownLanguage(language, f)
+	b.eachWords(f, model.Words{Register: name, Language: language}, textFields[name], func(id string) bool { return b.inRegister(name, id) })
+}
+
+// eachWords reads a file of texts by id; has says which ids there are.
+func (b *binder) eachWords(f *position.File, like model.Words, fields []string, has func(id string) bool) {
+	node := b.yaml(f)
+	if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, "a map from id to texts") {
+		return
+	}
+	for _, entry := range node.Pairs {
+		if !b.isMap(entry.Value, entry.Key, "a map of texts") {
+			continue
+		}
+		if !has(entry.Key) {
+			b.add(UnknownReference.At(entry.KeyAt, "%s has no entry %s", originalOf(f.Path), entry.Key).
+				WithMend("write the id as it stands there, or take the entry out"))
+		}
+		w := like
+		w.ID, w.At = entry.Key, entry.KeyAt
+		b.fields(&w, fields, entry.Value)
+		b.m.Words = append(b.m.Words, w)
+	}
+}
+
+// fields reads the texts of one entry.
+func (b *binder) fields(w *model.Words, fields []string, node *syntax.Node) {
+	w.Texts, w.Keys = map[string][]string{}, map[string][]string{}
+	for _, field := range node.Pairs {
+		texts, keys, ok := b.texts(fields, field)
+		if !ok {
+			continue
+		}
+		w.Texts[field.Key] = texts
+		if keys != nil {
+			w.Keys[field.Key] = keys
+		}
+	}
+}
+
+// originalOf is the file that a translated one goes with: tools.yaml of
+// tools.es.yaml.
+func originalOf(name string) string {
+	_, language := stem(name)
+	return strings.TrimSuffix(name, "."+language+path.Ext(name)) + path.Ext(name)
+}
+
+// shopWords reads shop.<lang>.yaml: what stands on every page.
+func (b *binder) shopWords() {
+	for _, f := range b.filesIn("shop.", ".yaml") {
+		name, language := stem(f.Path)
+		if name != "shop" || language == "" {
+			continue
+		}
+		b.knownLanguage(language, f)
+		node := b.yaml(f)
+		if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, "a map of texts") {
+			continue
+		}
+		w := model.Words{Register: "shop", Language: language, At: firstLine(f)}
+		b.fields(&w, textFields["shop"], node)
+		b.m.Words = append(b.m.Words, w)
+	}
+}
+
+// isMachineWords says that a file holds a machine's texts in another language:
+// the shop has that language, or the machine is there.
+func (b *binder) isMachineWords(f *position.File) bool {
+	id, language := stem(f.Path)
+	return language != "" && path.Dir(f.Path) == "machines" &&
+		(slices.Contains(b.m.Shop.Also, language) || b.tree.Has("machines/"+id+".yaml"))
+}
+
+// machineWords reads machines/<id>.<lang>.yaml: the texts of a machine's
+// things by id, and the machine's own under its id.
+func (b *binder) machineWords() {
+	for _, f := range b.filesIn("machines/", ".yaml") {
+		if !b.isMachineWords(f) {
+			continue
+		}
+		id, language := stem(f.Path)
+		b.knownLanguage(language, f)
+		m := b.machines.byID[id]
+		if m == nil && !b.machines.broken {
+			b.add(UnknownReference.At(firstLine(f), "there is no machine %s that this translates", id).
+				WithMend("name the file as the machine's: machines/ID.%s.yaml", language))
+		}
+		like := model.Words{Register: "machines/" + id, Language: language}
+		b.eachWords(f, like, textFields["machines"], func(thing string) bool { return m == nil || m.Unread || thing == id || m.Find(thing) != nil })
+	}
+}
+
+// isMap tells of a value that must be a map and is none.
+func (b *binder) isMap(n *syntax.Node, what, must string) bool {
+	if n.Kind != syntax.Map {
+		b.add(decode.WrongType.At(n.At, "%s is %s; it must be %s", what, n.Kind, must).WithMend("write { name: … }"))
+	}
+	return n.Kind == syntax.Map
+}
+
+func (b *binder) inRegister(name, id string) bool {
+	switch name {
+	case "tools":
+		return b.tools.byID[id] != nil || b.tools.broken
+	case "hazards":
+		return b.hazards.byID[id] != nil || b.hazards.broken
+	case "holds":
+		return b.holds.byID[id] != nil || b.holds.broken
+	case "supplies":
+		return b.supplies.byID[id] != nil || b.supplies.broken
+	}
+	return b.roles.byID[id] != nil || b.roles.broken
+}
+
+// textFields are the fields that people read, by where they stand.
+var textFields = map[string][]string{
+	"shop":     {"title", "notice", "emergency"},
+	"machines": {"name", "options", "where", "value", "start", "mark-after", "sequence", "labels", "old"},
+	"tools":    {"name", "note", "kept"},
+	"hazards":  {"name", "note", "nature", "consequence", "avoid", "first-aid"},
+	"holds":    {"name", "note", "why", "what", "at", "if-not", "good", "answers"},
+	"supplies": {"name", "note", "kept", "waste"},
+	"roles":    {"name", "note"},
+}
+
+// texts reads one translated field: a text, a list of texts or a map of texts.
+// A map's keys are returned beside its texts.
+func (b *binder) texts(fields []string, p syntax.Pair) (texts, keys []string, ok bool) {
+	if !slices.Contains(fields, p.Key) {
+		b.add(decode.UnknownField.At(p.KeyAt, "%s is not a text that is translated", p.Key).
+			WithMend("only what people read is translated: %s", strings.Join(fields, ", ")))
+		return nil, nil, false
+	}
+	switch p.Value.Kind {
+	case syntax.Scalar:
+		return []string{p.Value.Text}, nil, true
+	case syntax.List:
+		texts, ok = b.textsOf(p, p.Value.Items)
+		return texts, nil, ok
+	case syntax.Map:
+		var items []*syntax.Node
+		for _, item := range p.Value.Pairs {
+			items, keys = append(items, item.Value), append(keys, item.Key)
+		}
+		texts, ok = b.textsOf(p, items)
+		return texts, keys, ok
+	}
+	b.add(decode.WrongType.At(p.KeyAt, "%s has no text", p.Key))
+	return nil, nil, false
+}
+
+// textsOf are the texts of a list or a map, which hold nothing else.
+func (b *binder) textsOf(p syntax.Pair, items []*syntax.Node) ([]string, bool) {
+	var texts []string
+	for _, item := range items {
+		if item.Kind != syntax.Scalar {
+			b.add(decode.WrongType.At(p.KeyAt, "%s holds %s where a text belongs", p.Key, item.Kind).
+				WithMend("put a text that holds a comma, a colon or a bracket into quotes"))
+			return nil, false
+		}
+		texts = append(texts, item.Text)
+	}
+	return texts, true
+}
+
+// knownLanguage tells of a file in a language that the shop does not have.
+func (b *binder) knownLanguage(language string, f *position.File) bool {
+	if slices.Contains(b.m.Shop.Also, language) {
+		return true
+	}
+	b.add(UnknownReference.At(firstLine(f), "the shop has no language %s", language).
+		WithMend("write also: [%s] in shop.yaml, or take the dot out of the file's name", language))
+	return false
+}
+
+// leadRegisters makes the references between entries lead.
+func (b *binder) leadRegisters() {
+	if l := b.m.Shop.Locks; l != nil {
+		lead(&b.notes, b.tools, &l.Tool)
+	}
+	for _, t := range b.m.Tools {
+		leadAll(&b.notes, b.tools, t.Or)
+		leadAll(&b.notes, b.roles, t.Needs)
+		b.picture(t.Picture, t.At)
+	}
+	for _, h := range b.m.Hazards {
+		leadAll(&b.notes, b.tools.asking(", kind: ppe"), h.Wear)
+		b.of(&h.Of)
+		b.picture(h.Picture, h.At)
+	}
+	for _, h := range b.m.Holds {
+		lead(&b.notes, b.tools, &h.With)
+		lead(&b.notes, b.tools, &h.ProvedOn)
+		lead(&b.notes, b.roles, &h.Call)
+		lead(&b.notes, b.roles, &h.By)
+		b.of(&h.Of)
+		b.picture(h.Picture, h.At)
+	}
+	for _, s := range b.m.Supplies {
+		leadAll(&b.notes, b.hazards, s.Hazards)
+		b.picture(s.Picture, s.At)
+	}
+}
+
+// of judges an energy or fluid that an entry names: some machine must have it.
+// Which one is meant depends on the procedure that uses the entry.
+func (b *binder) of(ref *model.Ref[model.Entry]) {
+	if ref.ID == "" || b.machines.broken {
+		return
+	}
+	var have []string
+	for _, m := range b.m.Machines {
+		for _, e := range m.Energies {
+			have = append(have, e.ID)
+		}
+		for _, f := range m.Fluids {
+			have = append(have, f.ID)
+		}
+		if m.Unread || slices.Contains(have, ref.ID) {
+			return
+		}
+	}
+	f := UnknownReference.At(ref.At, "no machine has an energy or a fluid %s", ref.ID)
+	if near := nearest.Of(ref.ID, have); near != "" {
+		f = f.WithMend("did you mean %s?", near)
+	} else {
+		f = f.WithMend("write the id as a machine's file has it, or take of: out")
+	}
+	b.add(f)
+}
+
+// picture judges the picture of an entry, whose path begins at the manual.
+func (b *binder) picture(name string, at position.Pos) {
+	if name == "" {
+		return
+	}
+	name = path.Clean(name)
+	if !b.tree.Has(name) {
+		b.add(MissingPicture.At(at, "there is no picture %s", name).WithMend("write its path from the manual's folder: pictures/…"))
+		return
+	}
+	if why, mend := b.publishable(name); why != "" {
+		b.add(UnsafeLink.At(at, "%s", why).WithMend("%s", strings.Replace(mend, "from this file", "from the manual's folder", 1)))
+		return
+	}
+	if _, bad := b.unsafe[name]; bad {
+		b.shown[name] = true
+		return
+	}
+	b.m.Pictures[name] = true
+}

@@ -1,0 +1,328 @@
+// Package decode turns what was written in YAML into the manual's typed values, by the tags of their fields.
+package decode
+
+import (
+	"cmp"
+	"fmt"
+	"reflect"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/base/position"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/read/syntax"
+)
+
+// Decoder reads values and keeps what is wrong with them.
+type Decoder struct {
+	Findings []finding.Finding
+}
+
+func (d *Decoder) add(f finding.Finding) bool {
+	d.Findings = append(d.Findings, f)
+	return false
+}
+
+// Struct reads a map into the struct that out points to. The name says what
+// is read, in messages; at is where a missing field is told. It is false where
+// a field could not be read, and then an Entry in the struct is marked Unread.
+func (d *Decoder) Struct(n *syntax.Node, out any, what string, at position.Pos) bool {
+	v := reflect.ValueOf(out).Elem()
+	ok := d.fill(n, v, what, at)
+	if named, is := out.(model.Named); is && !ok {
+		named.Base().Unread = true
+	}
+	return ok
+}
+
+func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at position.Pos) bool {
+	if n.Kind != syntax.Map {
+		return d.add(WrongType.At(placeOf(n, at), "%s is %s; it must be a map of fields", what, n.Kind).
+			WithMend("write its fields, one a line: name: …"))
+	}
+	fields, ok := fieldsOf(v.Type()), true
+	told := 0 // findings before the last pair
+	entry, _ := v.Addr().Interface().(model.Named)
+	for i, p := range n.Pairs {
+		f, known := find(fields, p.Key)
+		if i > 0 && !known {
+			if comma, is := decimalComma(n.Pairs[i-1].Value, p); is {
+				d.Findings = d.Findings[:told]
+				ok = d.add(comma)
+				continue
+			}
+		}
+		told = len(d.Findings)
+		if !known && i > 0 && notIndented(n.Pairs[i-1], p) {
+			ok = d.add(UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key).
+				WithMend("write two spaces before it, so that it stands under %s:", n.Pairs[i-1].Key))
+			continue
+		}
+		if !known {
+			ok = d.unknownField(p, fields, what)
+			continue
+		}
+		if entry != nil {
+			entry.Base().Wrote(f.name, placeOf(p.Value, p.KeyAt))
+		}
+		if f.word != "" && p.Value.Kind == syntax.Scalar && p.Value.Text == f.word {
+			v.FieldByName(f.sets).SetBool(true)
+			continue
+		}
+		ok = d.value(p.Value, v.FieldByIndex(f.index), f, p.KeyAt) && ok
+	}
+	for _, f := range fields {
+		if f.need && n.Get(f.name) == nil {
+			d.add(MissingField.At(at, "%s has no %s", what, f.name).WithMend("%s", mendMissing(f, v.Type())))
+			ok = ok && isLabel(f.name)
+		}
+	}
+	return ok
+}
+
+// mendMissing says how a field is written, and what it is.
+func mendMissing(f field, in reflect.Type) string {
+	like := "…"
+	switch {
+	case len(f.one) > 0:
+		return fmt.Sprintf("write %s: and one of %s", f.name, strings.Join(f.one, ", "))
+	case in.FieldByIndex(f.index).Type.Kind() == reflect.Slice:
+		like = "[ … ]"
+	}
+	if f.doc == "" || isLabel(f.name) {
+		return fmt.Sprintf("write %s: %s", f.name, like)
+	}
+	return fmt.Sprintf("write %s: %s (%s)", f.name, like, f.doc)
+}
+
+// notIndented says that a line was meant to stand under the one before it, which
+// holds nothing.
+func notIndented(before, p syntax.Pair) bool {
+	return before.Value.Kind == syntax.Empty && p.Value.Kind == syntax.Map
+}
+
+// isLabel says that nothing is judged by a field: an id stands in for it.
+func isLabel(name string) bool { return name == "name" || name == "title" }
+
+func (d *Decoder) unknownField(p syntax.Pair, fields []field, what string) bool {
+	f := UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key)
+	if mend := otherName(p.Key, fields); mend != "" {
+		return d.add(f.WithMend("%s", mend))
+	}
+	if near := nearest.Of(p.Key, names(fields)); near != "" {
+		return d.add(f.WithMend("did you mean %s?", near))
+	}
+	if strings.ContainsRune(p.Key, ' ') || p.Value.Kind == syntax.Empty {
+		return d.add(f.WithMend("put a text that holds a comma into quotes; the fields are: %s", strings.Join(names(fields), ", ")))
+	}
+	return d.add(f.WithMend("the fields are: %s", strings.Join(names(fields), ", ")))
+}
+
+// placeOf is where a value stands; where there is none, the place of its key.
+func placeOf(n *syntax.Node, key position.Pos) position.Pos {
+	if n.Kind == syntax.Empty || n.At.File == nil {
+		return key
+	}
+	return n.At
+}
+
+// setter is a value that is made of one word, such as a reference.
+type setter interface {
+	Set(text string, at position.Pos)
+}
+
+// value reads one field's value. Every kind of field has its case here, or is
+// one of the manual's own shapes.
+func (d *Decoder) value(n *syntax.Node, v reflect.Value, f field, key position.Pos) bool {
+	if ok, done := d.shape(n, v, f, key); done {
+		return ok
+	}
+	if set, is := v.Addr().Interface().(setter); is {
+		if namesNothing(n) {
+			return d.wrong(n, f, key, "the id of a thing", "write the id, or take it out")
+		}
+		return d.word(n, f, key, func(text string) { set.Set(text, n.At) })
+	}
+	switch v.Kind() {
+	case reflect.String:
+		return d.word(n, f, key, v.SetString)
+	case reflect.Int:
+		return d.number(n, v, f, key)
+	case reflect.Bool:
+		return d.yesNo(n, v, f, key)
+	case reflect.Slice:
+		return d.list(n, v, f, key)
+	case reflect.Pointer:
+		v.Set(reflect.New(v.Type().Elem()))
+		return d.fill(n, v.Elem(), f.name, key)
+	case reflect.Struct:
+		return d.fill(n, v, f.name, key)
+	}
+	panic("decode: no case for a field of type " + v.Type().String())
+}
+
+// namesNothing says that quotes with nothing in them stand where an id belongs.
+func namesNothing(n *syntax.Node) bool { return n.Kind == syntax.Scalar && n.Text == "" }
+
+// word reads a text, and holds it against the words that the field may have.
+func (d *Decoder) word(n *syntax.Node, f field, key position.Pos, set func(string)) bool {
+	if n.Kind != syntax.Scalar {
+		return d.wrong(n, f, key, "a text", fmt.Sprintf("write %s: text, in quotes where it holds a colon, a comma or a bracket", f.name))
+	}
+	if len(f.one) > 0 && !contains(f.one, n.Text) {
+		finding := WrongType.At(n.At, "%s cannot be %q", f.name, n.Text)
+		if near := nearest.Spelled(n.Text, f.one); near != "" {
+			return d.add(finding.WithMend("did you mean %s? It is one of: %s", near, strings.Join(f.one, ", ")))
+		}
+		return d.add(finding.WithMend("write one of: %s", strings.Join(f.one, ", ")))
+	}
+	set(n.Text)
+	return true
+}
+
+func contains(list []string, s string) bool {
+	for _, x := range list {
+		if x == s {
+			return true
+		}
+	}
+	return false
+}
+
+func (d *Decoder) wrong(n *syntax.Node, f field, key position.Pos, want, mend string) bool {
+	is := n.Kind.String()
+	if n.Kind == syntax.Scalar {
+		is = strconv.Quote(n.Text)
+	}
+	return d.add(WrongType.At(placeOf(n, key), "%s is %s; it must be %s", f.name, is, want).WithMend("%s", mend))
+}
+
+func (d *Decoder) number(n *syntax.Node, v reflect.Value, f field, key position.Pos) bool {
+	i, err := strconv.Atoi(n.Text)
+	if n.Kind != syntax.Scalar || err != nil || i < 0 || i > 1_000_000 || strings.HasPrefix(n.Text, "+") || (len(n.Text) > 1 && n.Text[0] == '0') {
+		return d.wrong(n, f, key, "a whole number", fmt.Sprintf("write %s: 2", f.name))
+	}
+	v.SetInt(int64(i))
+	return true
+}
+
+func (d *Decoder) yesNo(n *syntax.Node, v reflect.Value, f field, key position.Pos) bool {
+	if n.Kind != syntax.Scalar || (n.Text != "yes" && n.Text != "no") {
+		return d.wrong(n, f, key, "yes or no", fmt.Sprintf("write %s: yes, or %s: no", f.name, f.name))
+	}
+	v.SetBool(n.Text == "yes")
+	return true
+}
+
+// list reads a list of values, or a map of entries by id.
+func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key position.Pos) bool {
+	if v.Type().Elem().Kind() == reflect.Pointer {
+		return d.entries(n, v, f, key)
+	}
+	if f.many && n.Kind == syntax.Scalar {
+		n = &syntax.Node{Kind: syntax.List, Items: []*syntax.Node{n}, At: n.At}
+	}
+	if n.Kind != syntax.List {
+		like := cmp.Or(n.Text, "one, two")
+		return d.wrong(n, f, key, "a list", fmt.Sprintf("write %s: [%s]", f.name, like))
+	}
+	ok := true
+	out := reflect.MakeSlice(v.Type(), 0, len(n.Items))
+	for _, item := range n.Items {
+		one := reflect.New(v.Type().Elem()).Elem()
+		if !d.value(item, one, f, key) {
+			ok = false
+			continue
+		}
+		out = reflect.Append(out, one)
+	}
+	v.Set(out)
+	return ok
+}
+
+// entries reads a map from id to entry into a slice of pointers, as written.
+func (d *Decoder) entries(n *syntax.Node, v reflect.Value, f field, key position.Pos) bool {
+	if n.Kind != syntax.Map {
+		return d.wrong(n, f, key, "a map from id to entry", fmt.Sprintf("write under %s:, two spaces in: the-id: { name: … }", f.name))
+	}
+	ok := true
+	for _, p := range n.Pairs {
+		entry := reflect.New(v.Type().Elem().Elem())
+		ok = d.Entry(p, entry.Interface().(model.Named)) && ok
+		v.Set(reflect.Append(v, entry))
+	}
+	return ok
+}
+
+// Entry reads one entry of a map by id.
+func (d *Decoder) Entry(p syntax.Pair, out model.Named) bool {
+	base := out.Base()
+	base.ID, base.At = p.Key, p.KeyAt
+	ok := d.ID(p.Key, p.KeyAt)
+	if !d.Struct(p.Value, out, p.Key, p.KeyAt) {
+		ok = false
+	}
+	base.Unread = !ok
+	return ok
+}
+
+// ID judges an id that is made here.
+func (d *Decoder) ID(id string, at position.Pos) bool {
+	if why := BadIDWhy(id); why != "" {
+		f := BadID.At(at, "the id %s %s", strconv.Quote(id), why)
+		switch better := syntax.PhaseID(id); {
+		case better != "" && BadIDWhy(better) == "":
+			return d.add(f.WithMend("write %s", better))
+		case better == id:
+			return d.add(f.WithMend("take another name"))
+		}
+		return d.add(f.WithMend("use a to z, 0 to 9 and single hyphens"))
+	}
+	return true
+}
+
+// LongestID is how many characters an id has at most.
+const LongestID = 64
+
+// BadIDWhy says what is wrong with an id, or "".
+func BadIDWhy(id string) string {
+	switch {
+	case len(id) > LongestID:
+		return "is longer than 64 characters"
+	case syntax.PhaseID(id) != id || id == "":
+		return "is not a to z, 0 to 9 and single hyphens"
+	case len(id) <= 4 && windowsName.MatchString(id):
+		return "is a name that Windows keeps for itself"
+	}
+	return ""
+}
+
+// WindowsKeeps is a pattern of the device names that no file may have on
+// Windows, whatever its ending.
+const WindowsKeeps = "con|prn|aux|nul|com[0-9]|lpt[0-9]"
+
+var windowsName = regexp.MustCompile("^(?:" + WindowsKeeps + ")$")
+
+// amount reads a quantity of the field's dimension.
+func (d *Decoder) amount(n *syntax.Node, f field, key position.Pos, read func(string, quantity.Dimension) error) bool {
+	if n.Kind != syntax.Scalar {
+		return d.wrong(n, f, key, "an amount", fmt.Sprintf("write %s: %s", f.name, f.dim.Example()))
+	}
+	if err := read(n.Text, f.dim); err != nil {
+		return d.add(BadAmount(err, n.At, f.name))
+	}
+	return true
+}
+
+// BadAmount is the finding for an amount that could not be read.
+func BadAmount(err error, at position.Pos, name string) finding.Finding {
+	f := Quantity.At(at, "%s: %v", name, err)
+	if m, ok := err.(interface{ Mend() string }); ok {
+		return f.WithMend("%s", m.Mend())
+	}
+	return f
+}

@@ -1,0 +1,59 @@
+package decode
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/read/syntax"
+)
+
+// otherNames are names that people give to fields of the format.
+var otherNames = map[string][]string{
+	"weight": {"mass"}, "time": {"for"}, "duration": {"for"}, "wait": {"for"},
+	"location": {"kept", "where"}, "place": {"kept", "where"}, "shelf": {"kept"},
+	"size": {"fits", "across-flats"}, "af": {"across-flats"}, "wrench": {"across-flats"},
+	"part-number": {"number"}, "stock-number": {"number"}, "article": {"number"},
+	"description": {"summary", "nature"}, "risk": {"nature"}, "ppe": {"wear"}, "gloves": {"wear"},
+	"measure": {"what"}, "value": {"limit"}, "range": {"limit"}, "machine": {"for"},
+	"parts": {"supplies"}, "materials": {"supplies"}, "roles": {"needs"}, "qualification": {"needs"},
+}
+
+// otherName is the mend of a field that has another name here, or "".
+func otherName(key string, fields []field) string {
+	if _, hazard := find(fields, "harm"); hazard && (key == "signal-word" || key == "signal" || key == "level") {
+		return "take it out: the signal word is worked out from harm and happens"
+	}
+	for _, name := range otherNames[key] {
+		if _, has := find(fields, name); has {
+			return fmt.Sprintf("did you mean %s?", name)
+		}
+	}
+	return ""
+}
+
+// What stands before and behind a comma that parts a number.
+var beforeComma, behindComma = regexp.MustCompile(`\d$`), regexp.MustCompile(`^\d+`)
+
+// decimalComma is the finding for a value whose decimal comma ended it, inside
+// { }: mass: 3,5 kg is read as mass: 3 and a field "5 kg" with nothing in it.
+func decimalComma(before *syntax.Node, p syntax.Pair) (finding.Finding, bool) {
+	if before.Kind != syntax.Scalar || before.Quoted || p.Value != nil && p.Value.Kind != syntax.Empty {
+		return finding.Finding{}, false
+	}
+	at := before.At
+	if at.File == nil || at.File != p.KeyAt.File || at.End > p.KeyAt.Start || at.File.Text[at.End:p.KeyAt.Start] != "," {
+		return finding.Finding{}, false
+	}
+	digits := behindComma.FindString(p.Key)
+	if digits == "" || !beforeComma.MatchString(before.Text) {
+		return finding.Finding{}, false
+	}
+	at.End = p.KeyAt.End
+	mend := fmt.Sprintf("write %s.%s, with a decimal point", before.Text, p.Key)
+	if len(digits) == 3 && before.Text != "0" {
+		mend += fmt.Sprintf(", or %s%s without the comma", before.Text, p.Key)
+	}
+	return Quantity.At(at, "%q has a comma in it, and inside { } and [ ] a comma ends a value", strings.TrimSpace(at.Text())).WithMend("%s", mend), true
+}

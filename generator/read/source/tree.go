@@ -1,0 +1,272 @@
+package source
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"sort"
+	"strings"
+	"unicode/utf8"
+
+	"baybinder/generator/base/parallel"
+	"baybinder/generator/base/position"
+)
+
+// MaxFile is the size in bytes above which a text file is not read. A
+// procedure of this size would be a book: it is a slip, not a procedure.
+const MaxFile = 8 << 20
+
+// Tree is what a manual's folder holds.
+type Tree struct {
+	Root     string           // the folder, as it was given
+	Files    []*position.File // text files, by path
+	Paths    map[string]bool  // every file that is not hidden, text or not
+	Problems []Problem        // files that are there and could not be read, by path
+
+	memory map[string]string // the files of a tree that is on no disk
+}
+
+// Problem is a file that is there and could not be read.
+type Problem struct {
+	File *position.File // empty text
+	Why  string
+	Mend string
+}
+
+// Read reads a manual's folder. The error says that there is no manual to
+// read at all; what is wrong with a single file is one of the Problems.
+func Read(root string) (*Tree, error) {
+	info, err := os.Stat(root)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, fmt.Errorf("there is no folder %s: name the manual's folder with --manual, or write a new one with begin", root)
+	case err != nil:
+		return nil, fmt.Errorf("the manual's folder cannot be read: %w", err)
+	case !info.IsDir():
+		return nil, fmt.Errorf("%s is a file, not a folder: name the folder that holds shop.yaml", root)
+	}
+	t := &Tree{Root: root, Paths: map[string]bool{}}
+	texts, err := t.list()
+	if err != nil {
+		return nil, err
+	}
+	t.readAll(texts)
+	sort.Slice(t.Problems, func(i, j int) bool { return t.Problems[i].File.Path < t.Problems[j].File.Path })
+	return t, nil
+}
+
+// FromText makes a tree of files that are in memory: path → text.
+func FromText(files map[string]string) *Tree {
+	t := &Tree{Paths: map[string]bool{}, memory: files}
+	for name, text := range files {
+		t.Paths[name] = true
+		if IsText(name) {
+			t.Files = append(t.Files, position.NewFile(name, text))
+		}
+	}
+	sort.Slice(t.Files, func(i, j int) bool { return t.Files[i].Path < t.Files[j].Path })
+	return t
+}
+
+// list walks the folder and returns the paths of the text files, sorted.
+func (t *Tree) list() ([]string, error) {
+	real, err := filepath.EvalSymlinks(t.Root)
+	if err != nil {
+		return nil, fmt.Errorf("the manual's folder cannot be read: %w", err)
+	}
+	var texts []string
+	err = filepath.WalkDir(real, func(full string, d fs.DirEntry, err error) error {
+		rel, relErr := filepath.Rel(real, full)
+		if relErr != nil {
+			return relErr
+		}
+		name := filepath.ToSlash(rel)
+		if err != nil {
+			return t.unlisted(name, d, err)
+		}
+		if name != "." && strings.HasPrefix(path.Base(name), ".") {
+			return skip(d)
+		}
+		if d.Type()&fs.ModeSymlink != 0 && !t.linkStays(real, full, name) {
+			return nil
+		}
+		if d.IsDir() {
+			return nil
+		}
+		if info, err := os.Stat(full); err == nil && !info.Mode().IsRegular() {
+			t.problem(name, "this is not a plain file", "put a plain file here")
+			return nil // to open a pipe is to wait for whoever writes into it
+		}
+		t.Paths[name] = true
+		if IsText(name) {
+			texts = append(texts, name)
+		}
+		return nil
+	})
+	sort.Strings(texts)
+	return texts, err
+}
+
+func skip(d fs.DirEntry) error {
+	if d.IsDir() {
+		return fs.SkipDir
+	}
+	return nil
+}
+
+// unlisted notes a folder that could not be listed; the manual's own folder
+// must be readable.
+func (t *Tree) unlisted(name string, d fs.DirEntry, err error) error {
+	if name == "." {
+		return fmt.Errorf("the manual's folder cannot be read: %w", err)
+	}
+	t.problem(name, "this folder cannot be read: "+reason(err), "give the program leave to read it")
+	return skip(d)
+}
+
+// linkStays says whether a symbolic link leads to a file inside the manual.
+// A link out of it would publish what the shop did not mean to publish.
+func (t *Tree) linkStays(root, full, name string) bool {
+	to, err := filepath.EvalSymlinks(full)
+	if err != nil {
+		t.problem(name, "this link leads nowhere", "remove the link, or put the file itself here")
+		return false
+	}
+	inside := strings.HasPrefix(to, root+string(filepath.Separator))
+	info, err := os.Stat(to)
+	if !inside || err != nil || info.IsDir() {
+		t.problem(name, "this link leads out of the manual, or to a folder", "put the file itself here")
+		return false
+	}
+	if pictures := root + string(filepath.Separator) + "pictures" + string(filepath.Separator); strings.HasPrefix(name, "pictures/") && !strings.HasPrefix(to, pictures) {
+		t.problem(name, "this link leads out of pictures/, and would publish what is not a picture", "put the file itself here")
+		return false
+	}
+	return true
+}
+
+// IsText says which files are read as text; the rest is only known to be there.
+func IsText(name string) bool {
+	top, _, deep := strings.Cut(name, "/")
+	ext := path.Ext(name)
+	switch {
+	case !deep:
+		return strings.HasPrefix(name, "shop.") && ext == ".yaml" || name == "revisions.csv" // shop.es.yaml has its texts in Spanish
+	case top == "register", top == "machines":
+		return ext == ".yaml"
+	case top == "procedures", top == "revisions":
+		return ext == ".md"
+	case top == "readings":
+		return ext == ".yaml" || ext == ".csv"
+	case top == "records":
+		return ext == ".json" || name == "records/answers.csv"
+	}
+	return false
+}
+
+func (t *Tree) problem(name, why, mend string) {
+	t.Problems = append(t.Problems, Problem{File: position.NewFile(name, ""), Why: why, Mend: mend})
+}
+
+// readAll reads the text files, some at once; their order stays.
+func (t *Tree) readAll(names []string) {
+	files, problems := make([]*position.File, len(names)), make([]Problem, len(names))
+	parallel.Each(len(names), func(i int) { files[i], problems[i] = t.readOne(names[i]) })
+	for i, f := range files {
+		if f != nil {
+			t.Files = append(t.Files, f)
+		} else {
+			t.Problems = append(t.Problems, problems[i])
+		}
+	}
+}
+
+func (t *Tree) readOne(name string) (*position.File, Problem) {
+	full := filepath.Join(t.Root, filepath.FromSlash(name))
+	bad := func(why, mend string) (*position.File, Problem) {
+		return nil, Problem{File: position.NewFile(name, ""), Why: why, Mend: mend}
+	}
+	info, err := os.Stat(full)
+	if err != nil {
+		return bad("this file cannot be read: "+reason(err), "give the program leave to read it")
+	}
+	if !info.Mode().IsRegular() {
+		return bad("this is not a plain file", "put a plain file here")
+	}
+	if info.Size() > MaxFile {
+		return bad(fmt.Sprintf("this file is %d MB; a file of a manual is at most %d MB", info.Size()>>20, MaxFile>>20), "split it, or move what is not text to pictures/")
+	}
+	data, err := os.ReadFile(full)
+	if err != nil {
+		return bad("this file cannot be read: "+reason(err), "give the program leave to read it")
+	}
+	if !utf8.Valid(data) {
+		return bad("this file is not UTF-8", "save it as UTF-8 (the editor's \"encoding\")")
+	}
+	return position.NewFile(name, string(data)), Problem{}
+}
+
+// reason is the operating system's word for what went wrong, without the path.
+func reason(err error) string {
+	var pathErr *fs.PathError
+	if errors.As(err, &pathErr) {
+		return pathErr.Err.Error()
+	}
+	return err.Error()
+}
+
+// Reread reads one text file of the tree anew and puts it in the place of what
+// was read before. It is nil where the file is not one of the tree's, or can
+// no longer be read: then the whole folder has to be looked at.
+func (t *Tree) Reread(name string) *position.File {
+	i, known := slices.BinarySearchFunc(t.Files, name, func(f *position.File, name string) int { return strings.Compare(f.Path, name) })
+	if !known {
+		return nil
+	}
+	f, _ := t.readOne(name)
+	if f != nil {
+		t.Files[i] = f
+	}
+	return f
+}
+
+// Has says whether the manual holds a file of this path.
+func (t *Tree) Has(name string) bool { return t.Paths[name] }
+
+// MaxPicture is the size in bytes above which a picture is not published: it
+// would not come up at the bay.
+const MaxPicture = 200 << 20
+
+// Open opens a file that is not text, such as a picture: a plain one, and no
+// larger than may be.
+func (t *Tree) Open(name string) (io.ReadCloser, error) {
+	if t.Root == "" {
+		return io.NopCloser(strings.NewReader(t.memory[name])), nil
+	}
+	full := filepath.Join(t.Root, filepath.FromSlash(name))
+	info, err := os.Stat(full)
+	switch {
+	case err != nil:
+		return nil, err
+	case !info.Mode().IsRegular():
+		return nil, errors.New("it is not a plain file")
+	case info.Size() > MaxPicture:
+		return nil, fmt.Errorf("it is %d MB, and may be %d MB", info.Size()>>20, MaxPicture>>20)
+	}
+	return os.Open(full)
+}
+
+// Bytes reads a file that is not text, such as a picture.
+func (t *Tree) Bytes(name string) ([]byte, error) {
+	f, err := t.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	return io.ReadAll(io.LimitReader(f, MaxPicture+1))
+}

@@ -1,0 +1,413 @@
+package syntax
+
+import (
+	"bytes"
+	"regexp"
+	"strings"
+	"unicode"
+
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/text"
+	"golang.org/x/text/unicode/norm"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+)
+
+// Document is a procedure's file as it was written.
+type Document struct {
+	File    *position.File
+	Front   *Node        // a map; nil where it did not parse
+	FrontAt position.Pos // its first line
+	Intro   []Block      // before the first phase
+	Phases  []*Phase
+	Broken  bool // what stands in it could not all be read
+}
+
+// Phase is what stands under one heading at level 2, in reading order.
+type Phase struct {
+	ID    string // "make-safe"
+	Title Block
+	At    position.Pos
+	Lead  *Block // the first paragraph, where it stands before the first step
+	Body  []Part
+}
+
+// Part is a step or a block of prose between steps.
+type Part struct {
+	Item  *Item
+	Block *Block
+}
+
+// Item is a step or a sub-step: its own blocks, and the numbered list in it.
+type Item struct {
+	At     position.Pos
+	Blocks []Block
+	Subs   []*Item
+}
+
+// Read reads a procedure's file.
+func Read(f *position.File) (*Document, []finding.Finding) {
+	d := &Document{File: f, FrontAt: f.At(0, len(f.Line(1)))}
+	findings := d.readFront()
+	base := bodyStart(f.Text)
+	m := &mdReader{file: f, base: base, src: []byte(f.Text[base:])}
+	b := &docReader{mdReader: m, doc: d, seen: map[string]position.Pos{}}
+	if at, deep := deepLine(m.src); deep {
+		d.Broken = true
+		return d, append(findings, Syntax.At(f.At(base+at, base+at+1), "this nests deeper than %d levels", maxLevels).
+			WithMend("start lists and quotes nearer to the margin"))
+	}
+	if at, deep := deepBracket(m.src); deep {
+		d.Broken = true
+		return d, append(findings, Syntax.At(f.At(base+at, base+at+1), "more than %d brackets stand open here", maxOpen).
+			WithMend("close them, or put an empty line between the paragraphs"))
+	}
+	tree := markdown.Parser().Parse(text.NewReader(m.src))
+	b.body(tree)
+	b.rawHTML(tree)
+	b.brokenLinks(tree)
+	b.glued(tree)
+	d.Broken = d.Broken || b.stray || b.unread
+	if !b.stray && len(b.findings) == 0 && !d.hasSteps() && !neverClosed(f.Text) {
+		b.add(NoSteps.At(d.FrontAt, "this procedure has no step").
+			WithMend("write a phase (## Work) and a numbered list under it; while it is not finished, write status: draft"))
+	}
+	return d, append(findings, b.findings...)
+}
+
+func (d *Document) hasSteps() bool {
+	for _, p := range d.Phases {
+		for _, part := range p.Body {
+			if part.Item != nil {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+const fence = "---\n"
+
+// frontEnd finds the line that closes the front matter: the offset of its
+// first byte, or -1 where there is none.
+func frontEnd(text string) int {
+	if !strings.HasPrefix(text, fence) {
+		return -1
+	}
+	if strings.HasPrefix(text[len(fence):], fence) {
+		return len(fence)
+	}
+	for from := len(fence) - 1; ; {
+		i := strings.Index(text[from:], "\n---")
+		if i < 0 {
+			return -1
+		}
+		from += i + 1
+		if rest := text[from+3:]; rest == "" || rest[0] == '\n' || strings.TrimRight(firstLine(rest), " \t") == "" {
+			return from
+		}
+	}
+}
+
+func firstLine(s string) string {
+	line, _, _ := strings.Cut(s, "\n")
+	return line
+}
+
+func bodyStart(text string) int {
+	end := frontEnd(text)
+	switch {
+	case end >= 0:
+		return end + len(firstLine(text[end:])) + min(1, len(text)-end-len(firstLine(text[end:])))
+	case neverClosed(text):
+		return len(text) // nothing else can be read
+	}
+	return 0
+}
+
+// neverClosed says that a file begins with front matter that has no end.
+func neverClosed(text string) bool { return strings.HasPrefix(text, fence) && frontEnd(text) < 0 }
+
+func (d *Document) readFront() []finding.Finding {
+	f := d.File
+	end := frontEnd(f.Text)
+	switch {
+	case end >= 0:
+		node, findings := YAML(f, len(fence), end)
+		d.Front, d.Broken = node, node == nil
+		if node != nil && node.Kind == Empty {
+			node.Kind = Map
+		}
+		return findings
+	case neverClosed(f.Text):
+		d.Broken = true
+		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter has no end").WithMend("write a line --- after it")}
+	}
+	d.Front = &Node{Kind: Map, At: d.FrontAt}
+	if first := f.Line(1); first != "---" && strings.TrimSpace(first) == "---" {
+		d.Front, d.Broken = nil, true
+		return []finding.Finding{Syntax.At(d.FrontAt, "the line --- that opens the front matter has spaces in it").WithMend("take the spaces away")}
+	}
+	if first := strings.TrimSpace(f.Line(1)); first != "---" && first != "" && strings.Trim(first, "-—–") == "" {
+		d.Front, d.Broken = nil, true
+		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter opens with %s", first).WithMend("write --- above and below it: three hyphens, which a word processor may make one long dash of")}
+	}
+	return nil
+}
+
+// docReader sorts the blocks of a body into phases and steps.
+type docReader struct {
+	*mdReader
+	doc      *Document
+	phase    *Phase
+	stray    bool // a numbered list stood before the first phase
+	unread   bool // a link stood where it is not read as one
+	seen     map[string]position.Pos
+	findings []finding.Finding
+}
+
+func (d *docReader) add(f finding.Finding) { d.findings = append(d.findings, f) }
+
+func (d *docReader) body(tree ast.Node) {
+	for n := tree.FirstChild(); n != nil; n = n.NextSibling() {
+		switch n := n.(type) {
+		case *ast.Heading:
+			d.heading(n)
+		case *ast.List:
+			d.list(n)
+		case *ast.LinkReferenceDefinition:
+		default:
+			d.headingsInside(n)
+			d.prose(d.block(n))
+		}
+	}
+}
+
+func (d *docReader) heading(n *ast.Heading) {
+	title := d.block(n)
+	at := d.file.At(d.base+n.Pos(), title.At.End)
+	if n.Level == 1 && d.phase == nil {
+		d.add(Heading.At(at, "a heading at level 1").WithMend("take it out where it is the job's name, which the front matter's title has; phases are headings at level 2: ## %s", title.Plain))
+		return
+	}
+	if n.Level != 2 {
+		d.add(Heading.At(at, "a heading at level %d", n.Level).WithMend("phases are headings at level 2: ## %s", title.Plain))
+		return
+	}
+	id := PhaseID(title.Plain)
+	if first, twice := d.seen[id]; twice {
+		d.add(Heading.At(at, "a second phase named %s", title.Plain).
+			WithMend("give it a name of its own, or put its steps under the first").See(first, "the first is here"))
+	} else if id == "" {
+		d.add(Heading.At(at, "a phase without a name").WithMend("write what the phase is for: ## Make safe"))
+	}
+	d.seen[id] = at
+	d.phase = &Phase{ID: id, Title: title, At: at}
+	d.doc.Phases = append(d.doc.Phases, d.phase)
+}
+
+func (d *docReader) list(n *ast.List) {
+	d.headingsInside(n)
+	switch {
+	case !n.IsOrdered():
+		d.prose(d.block(n))
+	case d.phase == nil:
+		d.stray = true
+		block := d.block(n)
+		d.add(Heading.At(d.file.At(d.base+n.Pos(), d.base+n.Pos()+1), "numbered steps before the first phase").
+			WithMend("write a phase above them, such as ## Work; a list that is not steps starts its lines with -"))
+		d.doc.Intro = append(d.doc.Intro, block)
+	default:
+		for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+			d.phase.Body = append(d.phase.Body, Part{Item: d.item(c)})
+		}
+	}
+}
+
+func (d *docReader) item(n ast.Node) *Item {
+	item := &Item{At: d.file.At(d.base+n.Pos(), d.base+n.Pos()+1)}
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		if list, ok := c.(*ast.List); ok && list.IsOrdered() {
+			for sub := list.FirstChild(); sub != nil; sub = sub.NextSibling() {
+				item.Subs = append(item.Subs, d.item(sub))
+			}
+			continue
+		}
+		item.Blocks = append(item.Blocks, d.block(c))
+	}
+	if len(item.Blocks) > 0 {
+		item.At = item.Blocks[0].At
+	}
+	return item
+}
+
+// prose puts a block where it was read: before the phases, as the lead of a
+// phase, or between its steps.
+func (d *docReader) prose(b Block) {
+	switch {
+	case d.phase == nil:
+		d.doc.Intro = append(d.doc.Intro, b)
+	case b.Para && d.phase.Lead == nil && len(d.phase.Body) == 0:
+		d.phase.Lead = &b
+	default:
+		d.phase.Body = append(d.phase.Body, Part{Block: &b})
+	}
+}
+
+// headingsInside looks for headings inside lists and quotes.
+func (d *docReader) headingsInside(n ast.Node) {
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if h, ok := n.(*ast.Heading); ok && entering {
+			d.add(Heading.At(d.file.At(d.base+h.Pos(), d.base+h.Pos()+1), "a heading inside a list or a quote").
+				WithMend("write it as text, or start it at the margin"))
+		}
+		return ast.WalkContinue, nil
+	})
+}
+
+func (d *docReader) rawHTML(tree ast.Node) {
+	_ = ast.Walk(tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			return ast.WalkContinue, nil
+		}
+		switch n := n.(type) {
+		case *ast.HTMLBlock:
+			raw := string(n.Lines().Value(d.src))
+			d.unread = d.unread || strings.Contains(raw, "](")
+			d.html(n.Pos(), raw)
+		case *ast.RawHTML:
+			if raw := string(n.Segments.Value(d.src)); !strings.HasPrefix(raw, "</") {
+				d.html(n.Pos(), raw)
+			}
+		}
+		return ast.WalkContinue, nil
+	})
+}
+
+func (d *docReader) html(pos int, raw string) {
+	at := d.file.At(d.base+pos, d.base+pos+len(firstLine(raw)))
+	f := RawHTML.At(at, "HTML is not shown")
+	if strings.HasPrefix(strings.TrimSpace(raw), "<!--") {
+		d.add(f.WithMend("a note to yourself goes into the front matter, after #"))
+		return
+	}
+	d.add(f.WithMend("write it as Markdown; a literal < is written \\<"))
+}
+
+// brokenLinks looks for what was meant as a typed link and is none, because a
+// space stands in its address: it would be printed as it is.
+func (d *docReader) brokenLinks(tree ast.Node) {
+	_ = ast.Walk(tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		t, ok := n.(*ast.Text)
+		if !ok || !entering || t.Parent().Kind() == ast.KindCodeSpan {
+			return ast.WalkContinue, nil
+		}
+		value := t.Segment.Value(d.src)
+		i := bytes.Index(value, []byte("]("))
+		if i < 0 {
+			d.parted(t.Segment.Start, value)
+			return ast.WalkContinue, nil
+		}
+		middle := t.Segment.Start + i
+		if start := openingBracket(d.src[:middle]); start >= 0 {
+			d.unread = true
+			f := Syntax.At(d.file.At(d.base+start, d.base+t.Segment.Stop), "this is not read as a link")
+			if isPicture(d.src, start) {
+				d.add(f.WithMend("write the file's name without spaces, and name the file so; or put < and > around it: ![words](<pictures/belt path.png>)"))
+				return ast.WalkContinue, nil
+			}
+			d.add(f.WithMend("write the address without spaces and close it: [](time:20min); a literal bracket is written \\["))
+		}
+		return ast.WalkContinue, nil
+	})
+}
+
+// partedLink is a typed link with a space between its words and its address.
+var partedLink = regexp.MustCompile(`\] +\([a-z-]+:[a-z0-9#!=,-]*\)`)
+
+// parted looks for such a link in a text that begins at a byte of the body.
+func (d *docReader) parted(start int, text []byte) {
+	if !bytes.Contains(text, []byte("] ")) {
+		return
+	}
+	for _, m := range partedLink.FindAllIndex(text, -1) {
+		if open := openingBracket(d.src[:start+m[0]]); open >= 0 {
+			d.unread = true
+			d.add(Syntax.At(d.file.At(d.base+open, d.base+start+m[1]), "this is not read as a link").
+				WithMend("take out the space between ] and ("))
+		}
+	}
+}
+
+// gluedMark is the mark of a step or of a phase without a plain space behind it:
+// "2.Mop", "##Work", or with a space of a word processor, which is none here.
+var gluedMark = regexp.MustCompile(`^(\d{1,3}[.)]|#{2,6})([\x{00A0}\x{2007}\x{202F}\x{2003}]|\pL\pL|\[)`)
+
+// glued looks for lines that were meant as a step or a phase and are read as a
+// part of the text before them, so that nobody is told to do them.
+func (d *docReader) glued(tree ast.Node) {
+	_ = ast.Walk(tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		kind := n.Kind()
+		if !entering || kind != ast.KindParagraph && kind != ast.KindTextBlock {
+			return ast.WalkContinue, nil
+		}
+		for i := range n.Lines().Len() {
+			line := n.Lines().At(i)
+			text := line.Value(d.src)
+			if len(text) == 0 || text[0] != '#' && (text[0] < '0' || text[0] > '9') {
+				continue
+			}
+			if m := gluedMark.FindSubmatch(text); m != nil {
+				at := d.base + line.Start
+				d.add(Heading.At(d.file.At(at, at+len(m[1])), "%s without a plain space behind it: this is read as part of the text", m[1]).
+					WithMend("write a space behind %s; one that was pasted from a word processor looks the same and is none", m[1]))
+			}
+		}
+		return ast.WalkSkipChildren, nil // no block stands in a paragraph
+	})
+}
+
+// isPicture says that a bracket opens the words of a picture.
+func isPicture(text []byte, bracket int) bool { return bracket > 0 && text[bracket-1] == '!' }
+
+// openingBracket finds the bracket of the same paragraph that a closing one at
+// the end of the text belongs to, or -1. One after a backslash is a letter.
+func openingBracket(text []byte) int {
+	depth := 0
+	for i := len(text) - 1; i >= 0; i-- {
+		switch {
+		case text[i] == '\n' && i > 0 && text[i-1] == '\n':
+			return -1
+		case i > 0 && text[i-1] == '\\':
+		case text[i] == ']':
+			depth++
+		case text[i] == '[' && depth == 0:
+			return i
+		case text[i] == '[':
+			depth--
+		}
+	}
+	return -1
+}
+
+// PhaseID turns a phase's name into its id: a-z and 0-9, accents dropped, the
+// rest made one hyphen. "Antes de empezar: ¡señal!" is "antes-de-empezar-senal".
+func PhaseID(title string) string {
+	var b strings.Builder
+	gap := false
+	for _, r := range norm.NFD.String(strings.ToLower(title)) {
+		switch {
+		case r >= 'a' && r <= 'z', r >= '0' && r <= '9':
+			if gap && b.Len() > 0 {
+				b.WriteByte('-')
+			}
+			gap = false
+			b.WriteRune(r)
+		case unicode.Is(unicode.Mn, r):
+		default:
+			gap = true
+		}
+	}
+	return b.String()
+}

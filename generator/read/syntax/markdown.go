@@ -1,0 +1,412 @@
+package syntax
+
+import (
+	"bytes"
+	"strings"
+	"unicode/utf8"
+
+	"github.com/yuin/goldmark"
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/extension"
+	"github.com/yuin/goldmark/renderer"
+	"github.com/yuin/goldmark/renderer/html"
+	"github.com/yuin/goldmark/text"
+	"github.com/yuin/goldmark/util"
+
+	"baybinder/generator/base/arena"
+	"baybinder/generator/base/position"
+)
+
+// Block is one paragraph, list, table, quote or code block as HTML with holes:
+// Parts[0], what Links[0] becomes, Parts[1] and so on. What a link becomes is
+// known only once everything is bound, and depends on the page it stands on.
+type Block struct {
+	Para  bool // a paragraph: Parts hold what goes between <p> and </p>
+	Parts []string
+	Links []*Link
+	Plain string // the words alone
+	At    position.Pos
+}
+
+// Link is one link, image or bare address as it was written.
+type Link struct {
+	Address string // "isolate:traction", "../pictures/seat.svg"
+	Title   string
+	Text    string // the words, or a picture's alt text, without markup
+	HTML    string // the words with their markup
+	Image   bool
+	At      position.Pos
+}
+
+// hole stands in rendered HTML for a link; U+0000 cannot stand in a file.
+const hole = "\x00"
+
+// markdown reads CommonMark with tables. It keeps no state and may be used by
+// many readers at once.
+var markdown = goldmark.New(
+	goldmark.WithExtensions(extension.NewTable(extension.WithTableCellAlignMethod(extension.TableCellAlignNone))),
+	goldmark.WithRendererOptions(
+		html.WithXHTML(),
+		renderer.WithNodeRenderers(util.Prioritized(holes{}, 0)),
+	),
+)
+
+// holes renders links as holes, HTML as the text it is, and code by classes.
+type holes struct{}
+
+func (holes) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
+	for _, kind := range []ast.NodeKind{ast.KindLink, ast.KindImage, ast.KindAutoLink} {
+		reg.Register(kind, renderHole)
+	}
+	reg.Register(ast.KindRawHTML, renderRawHTML)
+	reg.Register(ast.KindHTMLBlock, renderHTMLBlock)
+	reg.Register(ast.KindFencedCodeBlock, renderFenced)
+}
+
+// renderHole writes the hole of a link, and behind it one for each picture
+// inside it: a picture is bound like any other, and no link holds another.
+func renderHole(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if entering {
+		_, _ = w.WriteString(strings.Repeat(hole, 1+len(picturesIn(n))))
+	}
+	return ast.WalkSkipChildren, nil
+}
+
+// picturesIn are the pictures inside a link's words.
+func picturesIn(n ast.Node) []*ast.Image {
+	if n.Kind() != ast.KindLink {
+		return nil
+	}
+	var out []*ast.Image
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if image, is := n.(*ast.Image); is && entering {
+			out = append(out, image)
+			return ast.WalkSkipChildren, nil
+		}
+		return ast.WalkContinue, nil
+	})
+	return out
+}
+
+func renderRawHTML(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if entering {
+		_, _ = w.Write(util.EscapeHTML(n.(*ast.RawHTML).Segments.Value(src)))
+	}
+	return ast.WalkSkipChildren, nil
+}
+
+func renderHTMLBlock(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if entering {
+		_, _ = w.Write(util.EscapeHTML(n.Lines().Value(src)))
+	}
+	return ast.WalkSkipChildren, nil
+}
+
+func renderFenced(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if entering {
+		writeCode(w, string(n.(*ast.FencedCodeBlock).Language(src)), string(n.Lines().Value(src)))
+	}
+	return ast.WalkSkipChildren, nil
+}
+
+// Blocks reads a text that is Markdown and nothing else, such as a field that
+// may hold several paragraphs.
+func Blocks(f *position.File) []Block {
+	m := &mdReader{file: f, src: []byte(f.Text)}
+	return m.blocks(markdown.Parser().Parse(text.NewReader(m.src)))
+}
+
+// mdReader reads the body of one file, which begins at offset base.
+type mdReader struct {
+	file *position.File
+	base int
+	src  []byte
+	buf  buffer
+	said bytes.Buffer // the words of a node
+
+	all   arena.Of[Link]
+	parts arena.Of[string]
+	text  arena.Text
+}
+
+// buffer is a buffer in memory that the library's renderer writes to as it is.
+type buffer struct{ bytes.Buffer }
+
+func (b *buffer) Buffered() int { return 0 }
+func (b *buffer) Flush() error  { return nil }
+
+func (m *mdReader) blocks(parent ast.Node) []Block {
+	var out []Block
+	for n := parent.FirstChild(); n != nil; n = n.NextSibling() {
+		if n.Kind() != ast.KindLinkReferenceDefinition {
+			out = append(out, m.block(n))
+		}
+	}
+	return out
+}
+
+// block renders one block of the tree.
+func (m *mdReader) block(n ast.Node) Block {
+	para := n.Kind() == ast.KindParagraph || n.Kind() == ast.KindTextBlock || n.Kind() == ast.KindHeading
+	rendered := ""
+	if para {
+		rendered = m.inside(n)
+	} else {
+		rendered = m.render(n)
+	}
+	return Block{
+		Para:  para,
+		Parts: m.between(rendered),
+		Links: m.links(n),
+		Plain: m.plain(n),
+		At:    m.span(n),
+	}
+}
+
+// between is what stands before, between and behind the holes.
+func (m *mdReader) between(rendered string) []string {
+	parts := m.parts.Slice(1 + strings.Count(rendered, hole))
+	for i := range parts {
+		parts[i], rendered, _ = strings.Cut(rendered, hole)
+	}
+	return parts
+}
+
+// render is the HTML of a node.
+func (m *mdReader) render(n ast.Node) string {
+	m.buf.Reset()
+	m.write(n)
+	return m.text.Keep(m.buf.Bytes())
+}
+
+// inside is the HTML of what a node holds.
+func (m *mdReader) inside(n ast.Node) string {
+	m.buf.Reset()
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		m.write(c)
+	}
+	return m.text.Keep(bytes.TrimSuffix(m.buf.Bytes(), []byte("\n")))
+}
+
+// write adds the HTML of a node. A buffer does not fail to be written.
+func (m *mdReader) write(n ast.Node) { _ = markdown.Renderer().Render(&m.buf, m.src, n) }
+
+// links are the links of a node in reading order, one for each hole.
+func (m *mdReader) links(n ast.Node) []*Link {
+	var out []*Link
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			return ast.WalkContinue, nil
+		}
+		switch n := n.(type) {
+		case *ast.Link:
+			out = append(out, m.link(n, n.Destination, n.Title, false))
+			for _, p := range picturesIn(n) {
+				out = append(out, m.link(p, p.Destination, p.Title, true))
+			}
+		case *ast.Image:
+			out = append(out, m.link(n, n.Destination, n.Title, true))
+		case *ast.AutoLink:
+			out = append(out, m.autoLink(n))
+		default:
+			return ast.WalkContinue, nil
+		}
+		return ast.WalkSkipChildren, nil
+	})
+	return out
+}
+
+func (m *mdReader) link(n ast.Node, address, title []byte, image bool) *Link {
+	at, written := m.linkPlace(n, string(address))
+	l := m.all.New()
+	*l = Link{Address: resolve(written), Title: resolve(string(title)), Image: image, At: at}
+	if words := m.simple(n); words != "" {
+		l.Text, l.HTML = words, words
+	} else {
+		l.Text, l.HTML = m.plain(n), m.words(n)
+	}
+	return l
+}
+
+// simple is what stands in a node that holds one run of words and nothing that
+// is written otherwise in HTML: most links. It is "" for every other node.
+func (m *mdReader) simple(n ast.Node) string {
+	only, is := n.FirstChild().(*ast.Text)
+	if !is || only.NextSibling() != nil || only.Segment.Padding > 0 || only.SoftLineBreak() || only.HardLineBreak() {
+		return ""
+	}
+	words := m.file.Text[m.base+only.Segment.Start : m.base+only.Segment.Stop]
+	if strings.ContainsAny(words, "\\&<>\"") || !oneSpaced(words) {
+		return ""
+	}
+	return words
+}
+
+// oneSpaced says that a text has white space between words alone, one space at
+// a time.
+func oneSpaced[T string | []byte](text T) bool {
+	space := true // nothing stands before the first word
+	for i := range len(text) {
+		switch c := text[i]; {
+		case c == ' ' && !space:
+			space = true
+		case c <= ' ' || c >= utf8.RuneSelf: // it may be a space of another kind
+			return false
+		default:
+			space = false
+		}
+	}
+	return !space
+}
+
+// linkPlace is the place of a link: to its closing bracket where that is found,
+// else its first sign. Where its address stands in the file, it is the file's
+// own words that come back, and not one more copy of them.
+func (m *mdReader) linkPlace(n ast.Node, address string) (at position.Pos, written string) {
+	at = m.file.At(m.base+n.Pos(), m.base+n.Pos()+1)
+	rest, _, _ := strings.Cut(m.file.Text[at.Start:], "\n\n")
+	if ref := referenceOf(n); ref != nil {
+		at.End = at.Start + max(1, referenceEnd(rest, ref))
+		return at, address
+	}
+	end, written := inlineEnd(rest, address)
+	at.End = at.Start + max(1, end)
+	return at, written
+}
+
+// referenceOf is how a link names its address, where that is written elsewhere.
+func referenceOf(n ast.Node) *ast.ReferenceLink {
+	switch n := n.(type) {
+	case *ast.Link:
+		return n.Reference
+	case *ast.Image:
+		return n.Reference
+	}
+	return nil
+}
+
+// referenceEnd is how long a link by reference is: [words][name], [name][] or
+// [name]; 0 where that is not seen.
+func referenceEnd(text string, ref *ast.ReferenceLink) int {
+	closing := string(ref.Value) + "]"
+	switch ref.Type {
+	case ast.ReferenceLinkFull:
+		closing = "][" + closing
+	case ast.ReferenceLinkCollapsed:
+		closing += "[]"
+	}
+	if i := strings.Index(text, closing); i >= 0 {
+		return i + len(closing)
+	}
+	return 0
+}
+
+// inlineEnd is how long a link is whose address stands in it: [words](address),
+// without what may follow the address; 0 where that is not seen. It returns the
+// address where it stands there.
+func inlineEnd(text, address string) (end int, written string) {
+	for from := 0; ; {
+		i := strings.Index(text[from:], "](")
+		if i < 0 {
+			return 0, address
+		}
+		from += i + len("](")
+		inside := strings.TrimLeft(text[from:], " \t\n")
+		inside, pointed := strings.CutPrefix(inside, "<")
+		if !strings.HasPrefix(inside, address) {
+			continue
+		}
+		written, inside = inside[:len(address)], inside[len(address):]
+		if pointed {
+			inside = strings.TrimPrefix(inside, ">")
+		}
+		inside = strings.TrimPrefix(inside, ")")
+		return len(text) - len(inside), written
+	}
+}
+
+// words is the HTML of a link's words; a picture among them is its words, as
+// the picture itself follows the link.
+func (m *mdReader) words(n ast.Node) string {
+	if n.Kind() == ast.KindImage {
+		return string(util.EscapeHTML([]byte(m.plain(n))))
+	}
+	out := m.inside(n)
+	for _, p := range picturesIn(n) {
+		out = strings.Replace(out, hole, string(util.EscapeHTML([]byte(m.plain(p)))), 1)
+	}
+	return out
+}
+
+// resolve takes backslashes and character references out of an address or a
+// title: &#106;avascript: must not pass for something else.
+func resolve(text string) string {
+	if !strings.ContainsAny(text, "\\&") {
+		return text
+	}
+	return string(util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations([]byte(text)))))
+}
+
+func (m *mdReader) autoLink(n *ast.AutoLink) *Link {
+	label := string(n.Label(m.src))
+	address := string(n.URL(m.src))
+	if n.AutoLinkType == ast.AutoLinkEmail && !strings.HasPrefix(address, "mailto:") {
+		address = "mailto:" + address
+	}
+	start := m.base + n.Pos()
+	return &Link{
+		Address: address, Text: label, HTML: string(util.EscapeHTML([]byte(label))),
+		At: m.file.At(start, start+len(label)+len("<>")),
+	}
+}
+
+// plain is the words of a node, white space made one.
+func (m *mdReader) plain(n ast.Node) string {
+	b := &m.said
+	b.Reset()
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			if n.Type() == ast.TypeBlock {
+				b.WriteByte(' ')
+			}
+			return ast.WalkContinue, nil
+		}
+		switch n := n.(type) {
+		case *ast.Text:
+			b.Write(util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations(n.Segment.Value(m.src)))))
+			if n.SoftLineBreak() || n.HardLineBreak() {
+				b.WriteByte(' ')
+			}
+		case *ast.String:
+			b.Write(n.Value)
+		case *ast.AutoLink:
+			b.Write(n.Label(m.src))
+		case *ast.FencedCodeBlock, *ast.CodeBlock:
+			b.Write(n.Lines().Value(m.src))
+		}
+		return ast.WalkContinue, nil
+	})
+	said := bytes.TrimSpace(b.Bytes())
+	if oneSpaced(said) {
+		return m.text.Keep(said)
+	}
+	return strings.Join(strings.Fields(string(said)), " ")
+}
+
+// span is the place of a block: from its first to its last line of text.
+func (m *mdReader) span(n ast.Node) position.Pos {
+	start, end := -1, -1
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			return ast.WalkContinue, nil
+		}
+		if p := n.Pos(); p >= 0 && (start < 0 || p < start) {
+			start = p
+		}
+		if n.Type() == ast.TypeBlock && n.Lines() != nil && n.Lines().Len() > 0 {
+			end = max(end, n.Lines().At(n.Lines().Len()-1).Stop)
+		}
+		return ast.WalkContinue, nil
+	})
+	return m.file.At(m.base+start, m.base+max(start, end))
+}

@@ -1,0 +1,203 @@
+package page
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/model"
+	"baybinder/generator/trade/fastening"
+	"baybinder/generator/trade/working"
+)
+
+// TorqueCard is a machine's torques on one printed side.
+type TorqueCard struct {
+	Frame
+	Machine Link
+	Rows    []TorqueRow
+}
+
+// TorqueRow is one fastener of the card.
+type TorqueRow struct {
+	Name    string
+	Where   []string // "4 at the cover"
+	Thread  string
+	Head    string   // across flats, or the drive
+	Torques []string // the torque in each unit, or the stages one by one
+	Notes   []string // condition, new ones, start, mark, tighten again
+	Order   HTML     // the sequence drawn
+	Working working.Working
+	Clamp   string
+}
+
+// CardOf is the path of a machine's card: "machines/shop-press.torque.html".
+// An id holds no dot, so no machine's page has that name.
+func CardOf(m *model.Machine, card string) string { return "machines/" + m.ID + "." + card + ".html" }
+
+// TorqueCard makes the torque card of a machine.
+func (s *Site) TorqueCard(m *model.Machine) *TorqueCard {
+	title := fmt.Sprintf(s.Words.TorqueCard, m.Label())
+	v := &TorqueCard{Frame: s.Frame(CardOf(m, "torque"), title)}
+	v.Machine = s.link(v.Up, m)
+	for _, f := range m.Fasteners {
+		v.Rows = append(v.Rows, s.torqueRow(f))
+	}
+	return v
+}
+
+func (s *Site) torqueRow(f *model.Fastener) TorqueRow {
+	r := TorqueRow{Name: f.Label(), Thread: phrase(f.Thread, f.Class), Head: f.Drive}
+	if !f.AcrossFlats.IsZero() {
+		r.Head = s.both(f.AcrossFlats)
+	}
+	most := 0
+	for _, p := range f.Holds {
+		n := fastenersAt(p, f)
+		most = max(most, n)
+		r.Where = append(r.Where, fmt.Sprintf("%d × %s", n, p.Label()))
+	}
+	for i, stage := range f.Stages {
+		r.Torques = append(r.Torques, fmt.Sprintf("%d: %s", i+1, s.both(stage)))
+	}
+	if len(f.Stages) == 0 && !f.Torque.IsZero() {
+		r.Torques = []string{s.bothLimit(f.Torque)}
+	}
+	r.Notes = s.fastenerNotes(f)
+	r.Order = sequenceDrawing(f.Sequence, most, fmt.Sprintf(s.Words.Sequence, joined(f.Sequence)))
+	s.clamp(&r, f)
+	return r
+}
+
+// fastenersAt is how many of a fastener hold a part.
+func fastenersAt(p *model.Part, f *model.Fastener) int {
+	for _, h := range p.HeldBy {
+		if h.To == f {
+			if n, err := strconv.Atoi(h.Amount); err == nil {
+				return n
+			}
+			return 1
+		}
+	}
+	return 0
+}
+
+func (s *Site) fastenerNotes(f *model.Fastener) []string {
+	var out []string
+	if f.Condition != "" {
+		out = append(out, f.Condition)
+	}
+	if f.Lubricant != "" {
+		out = append(out, f.Lubricant)
+	}
+	if f.RenewWith.To != nil {
+		out = append(out, fmt.Sprintf(s.Words.NewFastener, f.RenewWith.To.Label()))
+	}
+	if f.Start != "" {
+		out = append(out, fmt.Sprintf(s.Words.Start, f.Start))
+	}
+	if f.MarkAfter != "" {
+		out = append(out, fmt.Sprintf(s.Words.MarkWith, f.MarkAfter))
+	}
+	if f.Retorque != "" {
+		out = append(out, fmt.Sprintf(s.Words.Retorque, f.Retorque))
+	}
+	return out
+}
+
+// clamp computes the pull that a torque makes, where thread and class are
+// known; of stages nothing is computed, an angle is not a torque.
+func (s *Site) clamp(r *TorqueRow, f *model.Fastener) {
+	if len(f.Stages) > 0 || f.Torque.IsZero() {
+		return
+	}
+	thread, errA := fastening.ParseThread(f.Thread)
+	class, errB := fastening.ParseClass(f.Class)
+	friction, ok := fastening.FrictionOf(f.Condition)
+	if errA != nil || errB != nil || !ok {
+		return
+	}
+	if load, ok := fastening.LoadOf(thread, class, friction, f.Torque.Numbers()[0]); ok {
+		r.Clamp, r.Working = load.Clamp.String(), load.Working
+	}
+}
+
+// FluidCard is a machine's fluids on one printed side.
+type FluidCard struct {
+	Frame
+	Machine Link
+	Rows    []FluidRow
+}
+
+// FluidRow is one fluid of the card.
+type FluidRow struct {
+	Name     string
+	Supply   Link
+	Capacity string
+	Lines    []string
+	Bleed    bool
+	Waste    string
+	Label    *Chemical
+}
+
+// FluidCard makes the fluid card of a machine.
+func (s *Site) FluidCard(m *model.Machine) *FluidCard {
+	v := &FluidCard{Frame: s.Frame(CardOf(m, "fluids"), fmt.Sprintf(s.Words.FluidCard, m.Label()))}
+	v.Machine = s.link(v.Up, m)
+	for _, f := range m.Fluids {
+		r := FluidRow{Name: f.Label(), Bleed: f.Bleed}
+		r.Capacity = s.capacity(f)
+		if f.Supply.To != nil {
+			r.Supply, r.Waste, r.Label = s.link(v.Up, f.Supply.To), f.Supply.To.Waste, s.chemical(f.Supply.To)
+		}
+		for _, l := range f.Lines {
+			r.Lines = append(r.Lines, l.Label())
+		}
+		v.Rows = append(v.Rows, r)
+	}
+	return v
+}
+
+// sequenceDrawing draws the order of n fasteners: a star round a circle, or a
+// spiral from the middle of two rows; "" for another order, which is said in
+// words.
+func sequenceDrawing(sequence []string, n int, label string) HTML {
+	if len(sequence) != 1 || n < 2 || n > 24 {
+		return ""
+	}
+	var order []int
+	place := onCircle
+	switch sequence[0] {
+	case "star":
+		order = fastening.Star(n)
+	case "spiral":
+		if n%2 != 0 {
+			return ""
+		}
+		order, place = fastening.Spiral(2, n/2), inTwoRows
+	default:
+		return ""
+	}
+	var svg strings.Builder
+	fmt.Fprintf(&svg, `<svg class="sequence" role="img" aria-label="%s" viewBox="0 0 200 200">`, escaped(label))
+	for turn, i := range order {
+		x, y := place(i, n)
+		fmt.Fprintf(&svg, `<circle cx="%d" cy="%d" r="24"/><text x="%d" y="%d">%d</text>`, x, y, x, y+9, turn+1)
+	}
+	svg.WriteString(`</svg>`)
+	return HTML(svg.String())
+}
+
+// onCircle is the place of the i-th of n, from the top in the direction of the
+// clock.
+func onCircle(i, n int) (x, y int) {
+	angle := 2 * math.Pi * float64(i) / float64(n)
+	return 100 + int(math.Round(74*math.Sin(angle))), 100 - int(math.Round(74*math.Cos(angle)))
+}
+
+// inTwoRows is the place of the i-th of n, row by row.
+func inTwoRows(i, n int) (x, y int) {
+	columns := n / 2
+	step := 168 / max(columns-1, 1)
+	return 100 - step*(columns-1)/2 + step*(i%columns), 60 + 80*(i/columns)
+}

@@ -1,0 +1,46 @@
+package page
+
+import (
+	"fmt"
+
+	"baybinder/generator/model"
+	"baybinder/generator/trade/chemical"
+	"baybinder/theme/signs"
+	"baybinder/theme/words"
+)
+
+// Chemical is what a supply's label says: a scale of its own, which is not that
+// of the caution boxes.
+type Chemical struct {
+	Word        string // Danger or Warning, as the label writes it
+	Signs       []HTML
+	Statements  []string // "H304: may be fatal if swallowed and enters airways"
+	Precautions []string
+	Computed    []Computed // how word and pictograms came about
+}
+
+// chemical works out a supply's label from its hazard statements; nil where it
+// has none, or one that is unknown, which is a finding.
+func (s *Site) chemical(u *model.Supply) *Chemical {
+	if len(u.GHS) == 0 {
+		return nil
+	}
+	label, err := chemical.LabelOf(u.GHS)
+	if err != nil {
+		return nil
+	}
+	v := &Chemical{Word: label.Word.String()}
+	for _, sign := range label.Signs {
+		if drawn, ok := signs.Find(sign.String()); ok {
+			v.Signs = append(v.Signs, HTML(drawn.Inline("sign", sign.Shows())))
+		}
+	}
+	for _, st := range label.Statements {
+		v.Statements = append(v.Statements, fmt.Sprintf("%s: %s", st.Code, st.Text))
+	}
+	for _, p := range label.Precautions() {
+		v.Precautions = append(v.Precautions, p.Text)
+	}
+	v.Computed = []Computed{{words.WorkedIn(s.Words.Lang).Label, label.Explain()}}
+	return v
+}

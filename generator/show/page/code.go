@@ -1,0 +1,75 @@
+package page
+
+import (
+	"crypto/sha256"
+	"fmt"
+	"net/url"
+	"strings"
+
+	"rsc.io/qr"
+
+	"baybinder/generator/model"
+)
+
+// Code is what leads from a printed card back to its page.
+type Code struct {
+	Address string // the page in the shop's network; "" where the shop gave none
+	QR      HTML   // Address as a picture
+	Short   string // six characters of the procedure and its revision
+}
+
+func (s *Site) code(p *model.Procedure) Code {
+	revision := ""
+	if r := s.lastRevision(p); r != nil {
+		revision = r.Number
+	}
+	v := Code{Short: shortCode(p.ID + "\n" + revision)}
+	if s.Manual.Shop.Address == "" {
+		return v
+	}
+	address, err := url.JoinPath(s.Manual.Shop.Address, s.pageOf(p))
+	if err != nil {
+		return v
+	}
+	v.Address, v.QR = address, qrPicture(address, s.Words.CodeOfPage)
+	return v
+}
+
+// letters leave out what is mistaken for another on paper: 0 O, 1 I L, 2 Z, 5 S, 8 B.
+const letters = "34679ACDEFGHJKMNPQRTUVWXY"
+
+// shortCode is six letters and figures that a text gives.
+func shortCode(text string) string {
+	sum := sha256.Sum256([]byte(text))
+	var out strings.Builder
+	for _, b := range sum[:6] {
+		out.WriteByte(letters[int(b)%len(letters)])
+	}
+	return out.String()
+}
+
+// qrMargin is the quiet zone that readers need, in modules (ISO/IEC 18004: 4).
+const qrMargin = 4
+
+// qrPicture draws a text as a QR code, dark modules in rows of one path.
+func qrPicture(text, name string) HTML {
+	code, err := qr.Encode(text, qr.M)
+	if err != nil {
+		return "" // longer than a code can hold: the address stands beside it
+	}
+	var path strings.Builder
+	for y := range code.Size {
+		for x := 0; x < code.Size; x++ {
+			from := x
+			for x < code.Size && code.Black(x, y) {
+				x++
+			}
+			if x > from {
+				fmt.Fprintf(&path, "M%d %dh%dv1h-%dz", from+qrMargin, y+qrMargin, x-from, x-from)
+			}
+		}
+	}
+	side := code.Size + 2*qrMargin
+	return HTML(fmt.Sprintf(`<svg class="qr" viewBox="0 0 %d %d" role="img" aria-label="%s"><path fill="#ffffff" d="M0 0h%dv%dH0z"/><path fill="#000000" d="%s"/></svg>`,
+		side, side, escaped(name), side, side, path.String()))
+}

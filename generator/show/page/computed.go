@@ -1,0 +1,169 @@
+package page
+
+import (
+	"fmt"
+	"slices"
+
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
+	"baybinder/generator/trade/electrical"
+	"baybinder/generator/trade/fastening"
+	"baybinder/generator/trade/lifting"
+	"baybinder/generator/trade/pressure"
+	"baybinder/generator/trade/working"
+	"baybinder/theme/words"
+)
+
+// Computed is a computed result in words, which opens to its working.
+type Computed struct {
+	Title   string
+	Working working.Working
+}
+
+// leastWait is the computed minimum of a wait for an electric energy that
+// stores a charge, on the procedure's machine.
+func (s *Site) leastWait(m *model.Machine, h *model.Hold) (least string, w working.Working) {
+	e, ok := m.Find(h.Of.ID).(*model.Energy)
+	if h.Kind != "wait" || !ok {
+		return "", working.Working{}
+	}
+	return s.discharge(e)
+}
+
+// discharge is the computed minimum of the wait for an energy's charge.
+func (s *Site) discharge(e *model.Energy) (least string, w working.Working) {
+	if e.Kind != "electric" {
+		return "", working.Working{}
+	}
+	store := electrical.Store{Voltage: e.Voltage, Capacitance: e.Stored.Capacitance, Resistance: e.Stored.Resistance}
+	wait, ok := store.WaitFor(s.Manual.Shop.Limits.SafeVoltageDC)
+	if !ok {
+		return "", working.Working{}
+	}
+	return wait.Least.String(), wait.Working
+}
+
+// computedEnergy is what can be worked out of an energy: the wait for its
+// charge, what its gas lets out.
+func (s *Site) computedEnergy(e *model.Energy) []Computed {
+	if least, w := s.discharge(e); least != "" {
+		return []Computed{{words.Fill(s.Words.Computed, least), w}}
+	}
+	return s.release(e)
+}
+
+// release is what comes out when the gas of an energy is let down.
+func (s *Site) release(e *model.Energy) []Computed {
+	if e.Kind != "pressure" {
+		return nil
+	}
+	r, ok := pressure.Store{Volume: e.Stored.GasVolume, Pressure: e.Pressure, Precharge: e.Stored.Precharge}.Release()
+	if !ok {
+		return nil
+	}
+	text := words.WorkedIn(s.Words.Lang).GasOut
+	if r.Fluid {
+		text = words.WorkedIn(s.Words.Lang).FluidOut
+	}
+	return []Computed{{fmt.Sprintf(text, e.Label(), s.both(r.Out)), r.Working}}
+}
+
+// computedLift is the lifting index of a part for so many people.
+func (s *Site) computedLift(p *model.Part, people int) []Computed {
+	a, ok := lifting.OfPart(p, people)
+	if !ok {
+		return nil
+	}
+	w, mass, limit := words.WorkedIn(s.Words.Lang), s.both(p.Mass), s.both(a.Limit)
+	title := fmt.Sprintf(w.LiftAlone, a.IndexText(), p.Label(), mass, limit)
+	if people > 1 {
+		title = fmt.Sprintf(w.LiftTogether, a.IndexText(), p.Label(), mass, people, limit)
+	}
+	return []Computed{{title, a.Working}}
+}
+
+// computed is what can be worked out of a step: the settings of a wrench with
+// an adapter, lifts by hand, and what is let out.
+func (s *Site) computed(st *model.Step) []Computed {
+	var out []Computed
+	for _, l := range st.Links {
+		switch to := l.To.(type) {
+		case *model.Fastener:
+			if l.Kind.Act == model.Tighten {
+				out = append(out, s.settings(to, st, st.Links)...)
+			}
+		case *model.Part:
+			if l.Kind.Act == model.Remove || l.Kind.Act == model.Renew || l.Kind.Act == model.Refit {
+				out = append(out, s.lift(to, st, st.Links)...)
+			}
+		case *model.Energy:
+			if l.Kind.Act == model.Release {
+				out = append(out, s.release(to)...)
+			}
+		}
+	}
+	return out
+}
+
+// computedBack is what can be worked out of a derived step, with the tools of
+// the step that it takes back and of the one that says so.
+func (s *Site) computedBack(d *walk.Derived, by *model.Step) []Computed {
+	links := slices.Concat(d.From.Links, by.Links)
+	var out []Computed
+	if part, is := d.Thing.(*model.Part); is && d.Verb == model.Refit {
+		out = s.lift(part, d.From, links)
+	}
+	for _, f := range d.Fasteners {
+		if !d.Begun {
+			out = append(out, s.settings(f.Fastener, by, links)...)
+		}
+	}
+	return out
+}
+
+// lift is the lifting index of a part for the people of a step, where no
+// lifting gear is among the tools.
+func (s *Site) lift(p *model.Part, st *model.Step, tools []*model.Link) []Computed {
+	people, known := st.Crew()
+	geared := slices.ContainsFunc(tools, func(l *model.Link) bool {
+		t, is := l.To.(*model.Tool)
+		return is && t.Kind == "lifting"
+	})
+	if !known || geared {
+		return nil
+	}
+	return s.computedLift(p, people)
+}
+
+// settings are what a wrench is set to for a fastener behind an adapter: for each
+// torque, or each torque stage, one for each wrench that covers it as set.
+func (s *Site) settings(f *model.Fastener, st *model.Step, links []*model.Link) []Computed {
+	at := fastening.AtHand{Named: toolsIn(links)}
+	for _, use := range st.Of.Tools {
+		if use.To != nil {
+			at.Listed = append(at.Listed, use.To)
+		}
+	}
+	wrenches, drivers := at.Wrenches(), at.Drivers()
+	var out []Computed
+	for _, torque := range fastening.Torques(f) {
+		for _, way := range fastening.Ways(f, torque, wrenches, drivers) {
+			if way.Working.Known() {
+				out = append(out, Computed{fmt.Sprintf(words.WorkedIn(s.Words.Lang).Setting,
+					f.Label(), s.both(torque), way.Adapter.Label(), way.Wrench.Label(), s.both(way.Set)), way.Working})
+			}
+		}
+	}
+	return out
+}
+
+// toolsIn are the tools that links name.
+func toolsIn(links []*model.Link) []*model.Tool {
+	var out []*model.Tool
+	for _, l := range links {
+		if t, is := l.To.(*model.Tool); is && !slices.Contains(out, t) {
+			out = append(out, t)
+		}
+	}
+	return out
+}

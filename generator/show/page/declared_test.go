@@ -1,0 +1,93 @@
+package page
+
+import (
+	"strings"
+	"testing"
+
+	"baybinder/generator/model"
+)
+
+var oilShop = map[string]string{
+	"shop.yaml":              "title: Shop\nalso: [es]\nshow-units: { pressure: [bar, psi] }\n",
+	"register/hazards.yaml":  "oil-on-skin: { name: oil on the skin, nature: It is thin., harm: minor-injury, consequence: It cracks skin., avoid: [Wear gloves.], symbol: W039 }\n",
+	"register/supplies.yaml": "oil: { name: oil, unit: L, hazards: [oil-on-skin] }\n",
+	"machines/rig.yaml": `name: Rig
+energies:
+  air: { name: air, kind: pressure, pressure: 6 to 8 bar, points: [] }
+  plate: { name: plate, kind: heat, temperature: about 165 °C, points: [] }
+fasteners:
+  knob: { name: knob, thread: M6x1, torque: hand }
+  stud: { name: stud, thread: 3/8-16 UNC, class: A2-70, torque: 30 N·m }
+  bolt: { name: bolt, thread: M8x1.25, class: 8.8, torque: 22 N·m }
+fluids:
+  sump: { name: sump oil, supply: oil, capacity: about 0.8 L }
+`,
+	"procedures/oil.md": "---\ntitle: Oil\nfor: rig\nhazards: [oil-on-skin]\nsupplies: { oil: 1 L }\n---\n## Out\n\n1. [Drain it](drain:sump).\n2. Wipe with [oil](supply:oil).\n\n" +
+		"## In\n\n1. [Turn the knob in](tighten:knob).\n2. [Fill it](fill:sump).\n3. Top up with [oil](supply:oil). [Mind your skin.](hazard:oil-on-skin)\n",
+}
+
+// boxesOf counts the boxes of each step, in reading order.
+func boxesOf(s *Site, p *model.Procedure) (counts []int) {
+	for _, st := range p.Steps {
+		counts = append(counts, len(s.boxes("", hazardsBefore(st))))
+	}
+	return counts
+}
+
+// The box of what comes with a supply stands before the first step of each
+// phase that uses it; a link shows it at its own step as ever.
+func TestSuppliedHazardsStandOnceAPhase(t *testing.T) {
+	s := siteOf(t, oilShop)
+	got := boxesOf(s, procedureOf(t, s, "oil"))
+	for i, want := range []int{1, 0, 0, 1, 1} {
+		if got[i] != want {
+			t.Errorf("boxes are %v; step %d wants %d", got, i+1, want)
+		}
+	}
+}
+
+// W039 is falling ice in the register of ISO 7010, from memory: it is not
+// drawn, so its name stands in the box.
+func TestUndrawnSignIsNamed(t *testing.T) {
+	s := siteOf(t, oilShop)
+	box := s.boxes("", hazardsBefore(procedureOf(t, s, "oil").Steps[0]))[0]
+	if sign := string(box.Messages[0].Sign); !strings.Contains(sign, "W039 Falling ice") {
+		t.Errorf("the sign is %q", sign)
+	}
+}
+
+// The tables are those of ISO 898-1: a UNC thread and a stainless class are of
+// other standards, and no finding.
+func TestUnjudgedBoltLoadIsSaid(t *testing.T) {
+	s := siteOf(t, oilShop)
+	for _, f := range procedureOf(t, s, "oil").For.To.Fasteners {
+		said := false
+		for _, fact := range s.machineFastener(f).Facts {
+			said = said || fact.Name == "Bolt load"
+		}
+		if said != (f.ID == "stud") {
+			t.Errorf("%s: said is %t", f.ID, said)
+		}
+	}
+}
+
+func TestDeclaredAmountsAreShownAsTyped(t *testing.T) {
+	s := siteOf(t, oilShop)
+	m := procedureOf(t, s, "oil").For.To
+	if got := s.capacity(m.Fluids[0]); got != "about 0.8 L" {
+		t.Errorf("the capacity is %q", got)
+	}
+	if got := s.energyWords(m.Energies[0]); !strings.HasPrefix(got, "air, 6 to 8 bar") {
+		t.Errorf("the air is %q", got)
+	}
+	if got := s.energyWords(m.Energies[1]); got != "plate, about 165 °C" {
+		t.Errorf("the plate is %q", got)
+	}
+	if m.Energies[0].Pressure.String() != "8 bar" {
+		t.Errorf("the greater does not count: %s", m.Energies[0].Pressure)
+	}
+	knob := procedureOf(t, s, "oil").Steps[2]
+	if got := s.fastener(knob.Links[0], m.Fasteners[0]); len(got) != 1 || got[0] != "knob: hand-tight" {
+		t.Errorf("the knob is %q", got)
+	}
+}

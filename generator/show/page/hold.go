@@ -1,0 +1,154 @@
+package page
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"baybinder/generator/model"
+	"baybinder/generator/trade/working"
+)
+
+// Hold is a hold as a step shows it: a block of its own.
+type Hold struct {
+	ID      string
+	Kind    string // wait, measure, look, ask, note, sign, check, witness
+	Title   string // "Wait 10 min", "Measure bus voltage"
+	Name    string
+	Lines   []string // what to do, in sentences
+	Limit   string   // of a measurement
+	Low     string   // the limit's ends in the unit of the blanks; "" where open
+	High    string
+	Proved  bool     // the tester is proved before and after
+	Tries   int      // of a measurement; 0 for any number
+	Calls   string   // who is called then
+	Blanks  []string // a blank for each; "" where one is enough
+	Unit    string   // printed behind a blank
+	IfNot   string
+	Seconds int // of a wait
+	Answers []model.Pair
+	Signed  []string // the lines to sign on
+	Least   string   // the computed minimum of a wait; "" where nothing can be computed
+	Working working.Working
+}
+
+// hold makes the block of a hold.
+func (s *Site) hold(h *model.Hold) Hold {
+	w := s.Words
+	v := Hold{ID: h.ID, Kind: h.Kind, Name: s.name(h), IfNot: s.say(h, "if-not", h.IfNot)}
+	if h.Why != "" {
+		v.Lines = append(v.Lines, s.say(h, "why", h.Why))
+	}
+	switch h.Kind {
+	case "wait":
+		v.Title = fmt.Sprintf(w.WaitFor, h.For, v.Name)
+		v.Seconds = int(h.For.Base())
+		v.Lines = append(v.Lines, w.WaitThenMeasure)
+	case "measure":
+		s.measure(&v, h)
+	case "look":
+		v.Title = fmt.Sprintf(w.LookAt, v.Name)
+		v.Lines = append(v.Lines, sentence(s.say(h, "what", h.What)))
+		if h.Good != "" {
+			v.Lines = append(v.Lines, fmt.Sprintf(w.GoodIs, s.say(h, "good", h.Good)))
+		}
+	case "ask":
+		v.Title = fmt.Sprintf(w.AskFor, v.Name)
+		v.Answers = s.answers(h)
+	case "note":
+		v.Title = fmt.Sprintf(w.WriteDown, s.say(h, "what", h.What))
+		v.Blanks = []string{""}
+	default:
+		s.signature(&v, h)
+	}
+	s.triesAndCall(&v, h)
+	return v
+}
+
+func (s *Site) measure(v *Hold, h *model.Hold) {
+	w := s.Words
+	v.Title = fmt.Sprintf(w.Measure, v.Name)
+	if h.What != "" {
+		v.Lines = append(v.Lines, sentence(s.say(h, "what", h.What)))
+	}
+	v.Limit = s.bothLimit(h.Limit)
+	v.Low, v.High = ends(h.Limit)
+	v.Proved = h.ProvedOn.To != nil
+	v.Unit = h.Limit.Unit.Symbol()
+	if flow := h.Limit.Flow.String(); flow != "" {
+		v.Unit += " " + flow
+	}
+	v.Blanks = s.sayAll(h, "at", h.Places)
+	if len(v.Blanks) == 0 {
+		v.Blanks = []string{""}
+	}
+	if h.With.To != nil {
+		v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, s.name(h.With.To)))
+	}
+	if h.ProvedOn.To != nil {
+		v.Lines = append(v.Lines, fmt.Sprintf(w.ProvedOn, s.name(h.ProvedOn.To)))
+	}
+}
+
+// signature speaks of the holds that a person signs: a hold point, a second
+// person's check, a witness.
+func (s *Site) signature(v *Hold, h *model.Hold) {
+	w := s.Words
+	by := w.Someone
+	if h.By.To != nil {
+		by = s.name(h.By.To)
+	}
+	switch h.Kind {
+	case "sign":
+		v.Title = fmt.Sprintf(w.SignBy, v.Name, by)
+		v.Lines = append(v.Lines, w.StopUntilSigned)
+	case "check":
+		v.Title = fmt.Sprintf(w.CheckBy, v.Name, by)
+		if h.How == "apart" {
+			v.Lines = append(v.Lines, w.CheckApart)
+		} else {
+			v.Lines = append(v.Lines, w.CheckTogether)
+		}
+	case "witness":
+		v.Title = fmt.Sprintf(w.WitnessBy, v.Name, by)
+		v.Lines = append(v.Lines, w.WorkMayGoOn)
+	}
+	v.Signed = []string{by}
+}
+
+func (s *Site) triesAndCall(v *Hold, h *model.Hold) {
+	v.Tries = h.Tries
+	if h.Call.To != nil {
+		v.Calls = s.name(h.Call.To)
+	}
+	switch {
+	case h.Tries == 1:
+		v.Lines = append(v.Lines, s.Words.OneTry)
+	case h.Tries > 1:
+		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.Tries, h.Tries))
+	}
+	if h.Call.To != nil {
+		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.ThenCall, s.name(h.Call.To)))
+	}
+}
+
+// sentence makes a phrase of the register a sentence. The signs of another
+// language are no letters of it.
+func sentence(text string) string {
+	text = strings.TrimSpace(text)
+	bare := strings.TrimPrefix(text, opens)
+	if bare == "" {
+		return ""
+	}
+	first, size := utf8.DecodeRuneInString(bare)
+	before := text[:len(text)-len(bare)]
+	bare, foreign := strings.CutSuffix(bare[size:], closes)
+	if bare == "" || !strings.ContainsAny(bare[len(bare)-1:], ".!?:") {
+		bare += "."
+	}
+	if foreign {
+		bare += closes
+	}
+	return before + string(unicode.ToUpper(first)) + bare
+}

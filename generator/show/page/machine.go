@@ -1,0 +1,256 @@
+package page
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+
+	"baybinder/generator/model"
+	"baybinder/generator/trade/fastening"
+	"baybinder/theme/words"
+)
+
+// Machine is a machine's page.
+type Machine struct {
+	Frame
+	Name       string
+	Options    []Fact
+	Units      []Fact
+	Points     []Fact
+	Energies   []Fact
+	Under      HTML // a drawing of the parts and what they are under
+	Parts      []Thing
+	Fasteners  []Thing
+	Fluids     []Thing
+	Settings   []Fact
+	Cards      []Link
+	Procedures []Sheet
+	Jobs       *Jobs // jobs that were done at it; nil where none was
+}
+
+// Thing is a part, fastener or fluid with its facts.
+type Thing struct {
+	ID       string
+	Name     string
+	Kind     string
+	Facts    []Fact
+	Computed []Computed
+}
+
+// Machines makes the index of machines.
+func (s *Site) Machines() *Index {
+	v := &Index{Frame: s.Frame("machines/index.html", s.Words.Machines), Name: s.Words.Machines}
+	var g grouping
+	for _, m := range s.Manual.Machines {
+		row := Row{Link: s.link(v.Up, m)}
+		for _, p := range s.Shown {
+			if p.For.To == m {
+				row.Count++
+			}
+		}
+		g.add("", row)
+	}
+	v.Groups = g.groups()
+	return v
+}
+
+// Machine makes a machine's page.
+func (s *Site) Machine(m *model.Machine) *Machine {
+	v := &Machine{Frame: s.Frame(PageOf(m), m.Label()), Name: m.Label()}
+	v.FirstAid, v.Cut = s.firstAid(s.metOn(m)), s.cutAt(m.Points)
+	w := s.Words
+	for _, o := range m.Options {
+		v.Options = append(v.Options, Fact{Name: o.Value, Text: o.Key})
+	}
+	for _, u := range m.Units {
+		v.Units = append(v.Units, Fact{Name: u.Serials, Text: s.optionNames(m, u.Options)})
+	}
+	for _, p := range m.Points {
+		lock := w.NoLock
+		if p.Lock {
+			lock = w.TakesALock
+		}
+		v.Points = append(v.Points, Fact{Name: p.Label(), Text: phrase(p.Where, lock)})
+	}
+	for _, e := range m.Energies {
+		v.Energies = append(v.Energies, Fact{Name: e.Label(), Text: s.energyFacts(m, e), Computed: s.computedEnergy(e)})
+	}
+	v.Cards = s.cards(v.Up, m)
+	v.Under = underDrawing(m, w.UnderDrawing)
+	s.machineThings(v, m)
+	v.Jobs = s.JobsAt(v.Up, m, false)
+	for _, p := range s.Shown {
+		if p.For.To == m {
+			v.Procedures = append(v.Procedures, s.sheet(v.Up, p))
+		}
+	}
+	return v
+}
+
+// metOn are the hazards that the procedures of a machine meet.
+func (s *Site) metOn(m *model.Machine) []*model.Hazard {
+	var out []*model.Hazard
+	for _, p := range s.Shown {
+		if p.For.To == m {
+			out = append(out, s.Kits.Of(p).Hazards...)
+		}
+	}
+	return out
+}
+
+func (s *Site) optionNames(m *model.Machine, ids []string) string {
+	var out []string
+	for _, id := range ids {
+		if name, ok := m.Option(id); ok {
+			out = append(out, name)
+		}
+	}
+	return joined(out)
+}
+
+// phrase puts what is there of several texts behind each other.
+func phrase(texts ...string) string {
+	var out []string
+	for _, t := range texts {
+		if t != "" {
+			out = append(out, t)
+		}
+	}
+	return strings.Join(out, "; ")
+}
+
+func (s *Site) energyFacts(m *model.Machine, e *model.Energy) string {
+	size, stored := "", ""
+	if !e.Voltage.IsZero() {
+		size = s.both(e.Voltage)
+	}
+	if !e.Pressure.IsZero() {
+		size = s.bothLimit(e.Pressures)
+	}
+	if !e.Temperature.IsZero() {
+		size = s.both(e.Temperature)
+	}
+	if e.Stored.Yes {
+		stored = s.Words.Stored
+	}
+	var points []string
+	for _, p := range e.Points {
+		if p.To != nil {
+			points = append(points, p.To.Label())
+		}
+	}
+	return phrase(s.Words.Kind(e.Kind), size, stored, joined(points), s.onlyWith(m, e.OnlyWith))
+}
+
+func (s *Site) onlyWith(m *model.Machine, c model.Condition) string {
+	name, ok := m.Option(c.Option)
+	switch {
+	case !ok:
+		return ""
+	case c.Not:
+		return fmt.Sprintf(s.Words.NotOn, name)
+	}
+	return fmt.Sprintf(s.Words.OnlyOn, name)
+}
+
+func (s *Site) machineThings(v *Machine, m *model.Machine) {
+	for _, p := range m.Parts {
+		v.Parts = append(v.Parts, s.part(m, p))
+	}
+	for _, f := range m.Fasteners {
+		v.Fasteners = append(v.Fasteners, s.machineFastener(f))
+	}
+	for _, f := range m.Fluids {
+		t := Thing{ID: f.ID, Name: f.Label()}
+		facts := (*facts)(&t.Facts)
+		facts.text(s.Words.Capacity, s.capacity(f))
+		if f.Supply.To != nil {
+			facts.links(s.Words.Supplies, []Link{s.link(v.Up, f.Supply.To)})
+		}
+		v.Fluids = append(v.Fluids, t)
+	}
+	for _, set := range m.Settings {
+		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: set.Value})
+	}
+}
+
+func (s *Site) part(m *model.Machine, p *model.Part) Thing {
+	t := Thing{ID: p.ID, Name: p.Label(), Kind: s.Words.Kind(p.Kind)}
+	f := (*facts)(&t.Facts)
+	f.text(s.Words.Under, refNames(p.Under))
+	var held []string
+	for _, h := range p.HeldBy {
+		if h.To != nil {
+			held = append(held, strings.TrimSpace(h.Amount+" "+h.To.Label()))
+		}
+	}
+	f.text(s.Words.HeldBy, joined(held))
+	f.text(s.Words.ProveDead, refNames(p.ProveDead))
+	f.text(s.Words.Guards, refNames(p.Guards))
+	if p.Carries.To != nil {
+		f.text(s.Words.Carries, p.Carries.To.Label())
+	}
+	if !p.Mass.IsZero() {
+		f.text(s.Words.Mass, s.both(p.Mass))
+	}
+	f.text(s.Words.Options, s.onlyWith(m, p.OnlyWith))
+	t.Computed = s.computedLift(p, 1)
+	return t
+}
+
+func refNames[T any](refs []model.Ref[T]) string {
+	var out []string
+	for _, r := range refs {
+		if n, ok := any(r.To).(model.Named); ok && r.To != nil {
+			out = append(out, n.Label())
+		}
+	}
+	return joined(out)
+}
+
+func (s *Site) machineFastener(f *model.Fastener) Thing {
+	t := Thing{ID: f.ID, Name: f.Label()}
+	facts := (*facts)(&t.Facts)
+	facts.text(s.Words.Thread, phrase(f.Thread, f.Class))
+	if !f.Torque.IsZero() {
+		facts.text(s.Words.Torque, s.bothLimit(f.Torque))
+	}
+	if (!f.Torque.IsZero() || len(f.Stages) > 0) && !fastening.Judged(f.Thread, f.Class) {
+		w := words.LanguageIn(s.Words.Lang)
+		facts.text(w.BoltLoad, w.NotJudged)
+	}
+	if f.ByHand {
+		facts.text(s.Words.Torque, words.LanguageIn(s.Words.Lang).ByHand)
+	}
+	for i, stage := range f.Stages {
+		facts.text(fmt.Sprintf("%s %d", s.Words.Torque, i+1), s.both(stage))
+	}
+	if !f.AcrossFlats.IsZero() {
+		facts.text(s.Words.Head, s.both(f.AcrossFlats))
+	}
+	return t
+}
+
+// cards are the cards of a machine that have something on them.
+func (s *Site) cards(up string, m *model.Machine) []Link {
+	var out []Link
+	if len(m.Fasteners) > 0 {
+		out = append(out, Link{Name: fmt.Sprintf(s.Words.TorqueCard, m.Label()), Address: up + CardOf(m, "torque")})
+	}
+	if len(m.Fluids) > 0 {
+		out = append(out, Link{Name: fmt.Sprintf(s.Words.FluidCard, m.Label()), Address: up + CardOf(m, "fluids")})
+	}
+	return out
+}
+
+// titled is a folder's name as a heading: "tug/battery" is "Tug: battery".
+func titled(topic string) string {
+	text := strings.ReplaceAll(strings.ReplaceAll(topic, "/", ": "), "-", " ")
+	r := []rune(text)
+	if len(r) > 0 {
+		r[0] = unicode.ToUpper(r[0])
+	}
+	return string(r)
+}
+
+func compareText(a, b string) int { return strings.Compare(a, b) }

@@ -1,0 +1,291 @@
+// Package page works out what each page shows, as plain values; the theme's templates write them down.
+package page
+
+import (
+	"sort"
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/parallel"
+	"baybinder/generator/derive/backlinks"
+	"baybinder/generator/derive/kit"
+	"baybinder/generator/derive/schedule"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
+	"baybinder/theme/words"
+)
+
+// HTML is text that is markup already.
+type HTML string
+
+// Site is what every page is made from.
+type Site struct {
+	Manual   *model.Manual
+	Shown    []*model.Procedure // the procedures that are published, by path
+	Links    *backlinks.Index
+	Kits     *kit.Book
+	Times    *schedule.Book
+	Walks    *walk.Result
+	Findings []finding.Finding
+	Words    *words.Words
+	Today    model.Date
+	Preview  bool
+
+	shown  map[*model.Procedure]bool
+	faults []faultRow // the fault codes that steps name
+	jobs   jobBook
+	plans  planBook
+	spoken map[*model.Procedure][]string // the languages that a procedure is translated into
+	read   *reading                      // nil in the shop's own language
+}
+
+// NewSite gathers what the pages of a checked manual need.
+func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, today model.Date, preview bool) *Site {
+	s := &Site{
+		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: words.In(m.Shop.Language),
+		Kits: kit.NewBook(m.Shop, walks), Times: schedule.NewBook(walks), shown: map[*model.Procedure]bool{}, spoken: map[*model.Procedure][]string{},
+	}
+	for _, p := range m.Procedures {
+		if !p.Draft() || preview {
+			s.Shown = append(s.Shown, p)
+			s.shown[p] = true
+		}
+	}
+	for _, t := range m.Translated {
+		if p := t.Original; p != nil && s.shown[p] && (!t.Draft() || preview) {
+			s.spoken[p] = append(s.spoken[p], t.Language)
+		}
+	}
+	parallel.Do( // the books are full before pages are made side by side
+		func() { s.Links = backlinks.Of(s.Shown); s.faults = s.faultRows() },
+		func() { s.bookJobs(); s.plans = s.planBook() },
+		func() { fill(s.Shown, s.Kits.Of) },
+		func() { fill(s.Shown, s.Times.Of) },
+	)
+	return s
+}
+
+// fill asks a book for all procedures, so that it need not be written to again.
+func fill[T any](list []*model.Procedure, of func(*model.Procedure) T) {
+	for _, p := range list {
+		of(p)
+	}
+}
+
+// Changed forgets what was worked out of a procedure before it was bound anew.
+// What other procedures get through their calls of it stays as it was.
+func (s *Site) Changed(p *model.Procedure) {
+	s.Kits.Forget(p)
+	s.Times.Forget(p)
+}
+
+// Frame is what every page has around its own matter.
+type Frame struct {
+	*words.Words
+	Lang      string
+	Shop      string
+	Notice    string
+	Emergency string
+	Title     string
+	Up        string // from this page to the site's folder: "" or "../"
+	Here      string // the page's path in the site: "tools/index.html"
+	Tabs      []Tab
+	FirstAid  []Aid   // what to do after each hazard that the page names
+	Cut       []CutAt // where energy is cut
+	Preview   bool
+	Running   string   // stands at the foot of every printed page; "" for none
+	AtBay     bool     // it is a procedure's: the bay's scripts run on it
+	ListsJobs bool     // it lists the jobs that are open in the browser
+	Named     bool     // it names people: no page of the site, and without its search
+	Style     string   // a style of its own, besides the one of every page
+	Tongues   []Tongue // the page's languages; none where it has one
+}
+
+// Tab is one tab of the binder.
+type Tab struct {
+	Name    string
+	Address string
+	Current bool
+}
+
+// Aid is the first aid for one hazard.
+type Aid struct {
+	Hazard string
+	Text   string
+}
+
+// CutAt is a point where energy is cut.
+type CutAt struct {
+	Point string
+	Where string
+	Cuts  string
+}
+
+// Link is a name with an address relative to the page; the address is "" where
+// there is no page to go to.
+type Link struct {
+	Name    string
+	Address string
+	Note    string
+}
+
+// Frame makes the frame of a page at a path.
+func (s *Site) Frame(here, title string) Frame {
+	shop := s.Manual.Shop
+	f := Frame{
+		Words: s.Words, Lang: s.Language(), Shop: s.say(shop, "title", shop.Title), Notice: s.say(shop, "notice", strings.TrimSpace(shop.Notice)),
+		Emergency: s.say(shop, "emergency", strings.TrimSpace(shop.Emergency)), Title: title, Here: here,
+		Up: strings.Repeat("../", strings.Count(here, "/")), Preview: s.Preview,
+	}
+	for _, t := range s.tabs() {
+		t.Current = t.Address == here || (strings.HasSuffix(t.Address, "/index.html") && strings.HasPrefix(here, strings.TrimSuffix(t.Address, "index.html")))
+		t.Address = f.Up + t.Address
+		f.Tabs = append(f.Tabs, t)
+	}
+	return f
+}
+
+// tabs are the site's indexes; one that would be empty is left out.
+func (s *Site) tabs() []Tab {
+	w, m := s.Words, s.Manual
+	all := []Tab{{Name: w.Front, Address: "index.html"}}
+	add := func(n int, name, address string) {
+		if n > 0 {
+			all = append(all, Tab{Name: name, Address: address})
+		}
+	}
+	add(len(m.Machines), w.Machines, "machines/index.html")
+	add(len(m.Tools), w.Tools, "tools/index.html")
+	add(len(m.Supplies), w.Supplies, "supplies/index.html")
+	add(len(m.Hazards), w.Hazards, "hazards/index.html")
+	add(len(m.Holds), w.Holds, "holds/index.html")
+	add(len(m.Roles), w.Roles, "roles/index.html")
+	add(len(s.faults), w.FaultCodes, "codes.html")
+	return append(all, Tab{Name: w.Snags, Address: "snags.html"})
+}
+
+// Folder is the site's folder for entries of a kind.
+func folder(n model.Named) string {
+	switch n.(type) {
+	case *model.Procedure:
+		return "procedures"
+	case *model.Machine:
+		return "machines"
+	case *model.Tool:
+		return "tools"
+	case *model.Supply:
+		return "supplies"
+	case *model.Hazard:
+		return "hazards"
+	case *model.Hold:
+		return "holds"
+	case *model.Role:
+		return "roles"
+	case *model.Plan:
+		return "plans"
+	}
+	return ""
+}
+
+// Address is the page of an entry, from a page that is up away from the site's
+// folder; "" where the entry has no page, as a draft in a published site.
+func (s *Site) Address(up string, n model.Named) string {
+	if p, ok := n.(*model.Procedure); ok {
+		if !s.shown[p] {
+			return ""
+		}
+		return up + s.pageOf(p)
+	}
+	if dir := folder(n); dir != "" {
+		return up + dir + "/" + n.Base().ID + ".html"
+	}
+	return ""
+}
+
+// link is a link to an entry's page.
+func (s *Site) link(up string, n model.Named) Link {
+	return Link{Name: s.name(n), Address: s.Address(up, n)}
+}
+
+// PageOf is the path of an entry's own page in the site.
+func PageOf(n model.Named) string { return folder(n) + "/" + n.Base().ID + ".html" }
+
+// firstAid gathers the first aid of hazards, each once. Where a person can be
+// hurt and nothing is written, that is said.
+func (s *Site) firstAid(hazards []*model.Hazard) []Aid {
+	var out []Aid
+	seen := map[string]bool{}
+	for _, h := range hazards {
+		if seen[h.ID] || h.FirstAid == "" && h.Harm == "damage" {
+			continue
+		}
+		seen[h.ID] = true
+		aid := Aid{Hazard: s.name(h), Text: s.say(h, "first-aid", h.FirstAid)}
+		if aid.Text == "" {
+			aid.Text = s.Words.NoAidWritten
+		}
+		out = append(out, aid)
+	}
+	return out
+}
+
+func (s *Site) cutAt(points []*model.Point) []CutAt {
+	var out []CutAt
+	for _, p := range points {
+		var cuts []string
+		for _, e := range p.Cuts {
+			cuts = append(cuts, s.name(e))
+		}
+		out = append(out, CutAt{Point: s.name(p), Where: s.say(p, "where", p.Where), Cuts: strings.Join(cuts, ", ")})
+	}
+	return out
+}
+
+// bayScripts are the scripts of a procedure's page, in the order in which they
+// rest on each other.
+var bayScripts = []string{"store.js", "jobs.js", "unit.js", "holds.js", "steps.js", "closeout.js", "record.js", "bay.js"}
+
+// Scripts are the scripts of the page; it reads without them.
+func (f *Frame) Scripts() []string {
+	if f.Named {
+		return nil
+	}
+	all := []string{"words-" + f.Words.Lang + ".js", "pieces.js", "search.js"}
+	if len(f.Tongues) > 0 {
+		all = append(all, "language.js")
+	}
+	if f.AtBay {
+		all = append(all, bayScripts...)
+	}
+	if f.ListsJobs {
+		all = append(all, "store.js", "jobs.js")
+	}
+	return all
+}
+
+// byName sorts links by name, then by address.
+func byName(links []Link) []Link {
+	sort.Slice(links, func(i, j int) bool {
+		if links[i].Name != links[j].Name {
+			return links[i].Name < links[j].Name
+		}
+		return links[i].Address < links[j].Address
+	})
+	return links
+}
+
+// windowTitle is how many letters a window's title may have: search engines
+// and validators cut or refuse longer ones.
+const windowTitle = 70
+
+// WindowTitle is the page's title with the shop's, where both fit.
+func (f *Frame) WindowTitle() string {
+	long := f.Title + " · " + f.Shop
+	switch r := []rune(f.Title); {
+	case f.Title != f.Shop && len([]rune(long)) <= windowTitle:
+		return long
+	case len(r) > windowTitle:
+		return string(r[:windowTitle-1]) + "…"
+	}
+	return f.Title
+}

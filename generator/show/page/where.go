@@ -1,0 +1,110 @@
+package page
+
+import (
+	"fmt"
+	"strings"
+
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
+	"baybinder/theme/words"
+)
+
+// where says which units and outcomes something holds for; "" for all.
+func (s *Site) where(m *model.Machine, cases walk.Cases) string {
+	w := words.LanguageIn(s.Words.Lang)
+	var out []string
+	for _, c := range cases {
+		if c == nil {
+			out = append(out, w.OtherCases)
+			continue
+		}
+		out = append(out, s.caseWords(w, m, c))
+	}
+	return strings.Join(out, w.OrElse)
+}
+
+// optionCases are the units that something holds for, in the ids that a unit's
+// choice is made of; "" where units of every kind can have it.
+func optionCases(cases walk.Cases) string {
+	var out []string
+	for _, some := range cases {
+		var ids []string
+		for i := range some {
+			if some[i].Option != "" {
+				ids = append(ids, optionTerm(some[i].Option, !some[i].Is))
+			}
+		}
+		if len(ids) == 0 {
+			return ""
+		}
+		out = append(out, strings.Join(ids, " "))
+	}
+	return strings.Join(out, "|")
+}
+
+// optionTerm is one condition of a unit, as the script reads it.
+func optionTerm(id string, not bool) string {
+	if not {
+		return "!" + id
+	}
+	return id
+}
+
+func (s *Site) caseWords(w *words.Language, m *model.Machine, some []walk.Condition) string {
+	var unit, happened []string
+	for i := range some {
+		c := &some[i]
+		switch {
+		case c.Option == "":
+			happened = append(happened, s.happened(w, c))
+		case c.Is:
+			unit = append(unit, fmt.Sprintf(w.With, s.optionOr(m, c.Option)))
+		default:
+			unit = append(unit, fmt.Sprintf(w.Without, s.optionOr(m, c.Option)))
+		}
+	}
+	var parts []string
+	if len(unit) > 0 {
+		parts = append(parts, fmt.Sprintf(w.OnUnits, strings.Join(unit, w.And)))
+	}
+	if len(happened) > 0 {
+		parts = append(parts, fmt.Sprintf(w.Where, strings.Join(happened, w.And)))
+	}
+	return joined(parts)
+}
+
+// optionOr is the words of an option, or its id.
+func (s *Site) optionOr(m *model.Machine, id string) string {
+	if text := s.option(m, id); text != "" {
+		return text
+	}
+	return id
+}
+
+// happened says what a measurement, a look or a question came to, or whether a
+// step was done.
+func (s *Site) happened(w *words.Language, c *walk.Condition) string {
+	number := ""
+	if c.Step != nil {
+		number = c.Step.Number
+	}
+	pick := func(then, otherwise string) string {
+		if c.Is {
+			return then
+		}
+		return otherwise
+	}
+	switch {
+	case c.Hold == nil:
+		return fmt.Sprintf(pick(w.StepDone, w.StepLeftOut), number)
+	case c.Answer == "":
+		return fmt.Sprintf(pick(w.Failed, w.Passed), s.name(c.Hold), number)
+	}
+	answer := c.Answer
+	for _, a := range s.answers(c.Hold) {
+		if a.Key == c.Answer && a.Value != "" {
+			answer = a.Value
+		}
+	}
+	return fmt.Sprintf(pick(w.Was, w.WasNot), s.name(c.Hold), number, answer)
+}

@@ -1,0 +1,55 @@
+package search_test
+
+import (
+	"strings"
+	"testing"
+
+	"baybinder/generator/bigmanual"
+	"baybinder/generator/show/search"
+)
+
+// A query reads the list of shards, for each word one shard (three more where
+// it is a slip), the list of words, and a chunk of names for each hit. At
+// 10,000 procedures the dearest query of three words with a slip, 30 hits in 30
+// chunks, stays within the 300 KB of the design.
+func TestAQueryReadsLittle(t *testing.T) {
+	files := search.Files("en", bigmanual.Documents(10000, 1), nil)
+	largest := map[string]int{}
+	for name, data := range files {
+		kind, _, _ := strings.Cut(strings.TrimSuffix(name, ".js"), "-")
+		largest[kind] = max(largest[kind], len(data))
+	}
+	t.Logf("%d files; the largest of each kind: %v", len(files), largest)
+	if most := largest["main"] + largest["words"] + 5*largest["w"] + 30*largest["d"]; most > 300<<10 {
+		t.Errorf("a query may read %d KB", most>>10)
+	}
+}
+
+func TestWordsAreSplitAsTheBrowserDoes(t *testing.T) {
+	for text, want := range map[string]string{
+		"Oil, under the TUG!": "oil under the tug", "Batería: sácala": "bateria sacala", "T-06 (M8×1.25)": "t 06 m8 1 25", "": "", "ñandú Ωm": "nandu ωm",
+	} {
+		if got := strings.Join(search.Words(text), " "); got != want {
+			t.Errorf("%q is split into %q, want %q", text, got, want)
+		}
+	}
+}
+
+// The same documents give the same bytes.
+func TestSameIndex(t *testing.T) {
+	docs := []search.Document{
+		{Name: "Replace the ropes", Address: "a.html", Texts: []search.Text{{Weight: 3, Text: "replace the ropes, replacing, replaced"}}},
+		{Name: "Batteries", Address: "b.html", Texts: []search.Text{{Weight: 3, Text: "battery batteries"}}},
+	}
+	first := search.Files("en", docs, nil)
+	for range 5 {
+		for name, data := range search.Files("en", docs, nil) {
+			if string(data) != string(first[name]) {
+				t.Fatalf("%s differs", name)
+			}
+		}
+	}
+	if !strings.Contains(string(first["w-b.js"])+string(first["w-ba.js"]), `"batteries":"batteri","battery":"batteri"`) {
+		t.Errorf("battery and batteries have no stem in common: %s", first["w-b.js"])
+	}
+}
