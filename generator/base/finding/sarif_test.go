@@ -167,7 +167,7 @@ func ajv(t *testing.T, log []byte) []string {
 // judges is the folder of the outside judges, which npm ci in .ci fills.
 func judges(t *testing.T, name string) string {
 	t.Helper()
-	folder, err := filepath.Abs(filepath.Join("..", "..", ".ci", "node_modules"))
+	folder, err := filepath.Abs(filepath.Join("..", "..", "..", ".ci", "node_modules"))
 	if err != nil {
 		t.Fatal(err)
 	}

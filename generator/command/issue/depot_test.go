@@ -15,7 +15,7 @@ import (
 // torque that was passed off as a comma is refused. All invented.
 func TestTheDepotIssuesThreeRevisions(t *testing.T) {
 	root := t.TempDir()
-	if err := os.CopyFS(root, os.DirFS(filepath.Join("..", "..", "content"))); err != nil {
+	if err := os.CopyFS(root, os.DirFS(filepath.Join("..", "..", "..", "content"))); err != nil {
 		t.Fatal(err)
 	}
 	put(t, root, "readings/record.csv", "date,person,procedure,act,fingerprint,by\n")

@@ -22,7 +22,7 @@ var today = model.Date{Year: 2026, Month: 5, Day: 4}
 
 func demo(t testing.TB) *source.Tree {
 	t.Helper()
-	tree, err := source.Read(filepath.Join("..", "..", "content"))
+	tree, err := source.Read(filepath.Join("..", "..", "..", "content"))
 	needed.Judge(t, err == nil, "the demo manual")
 	return tree
 }

@@ -77,7 +77,7 @@ func compiled(t testing.TB) map[string]*judge.Schema {
 // ask puts texts to both judges, which must agree.
 func ask(t *testing.T, list []question) []answer {
 	t.Helper()
-	folder, err := filepath.Abs(filepath.Join("..", "..", ".ci", "node_modules"))
+	folder, err := filepath.Abs(filepath.Join("..", "..", "..", ".ci", "node_modules"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -131,7 +131,7 @@ func describes(f *position.File) (name, text string, ok bool) {
 
 // Both judges accept the demo manual, and a new one, however an editor reads it.
 func TestTheDemoManualIsValid(t *testing.T) {
-	demo, err := source.Read(filepath.Join("..", "..", "content"))
+	demo, err := source.Read(filepath.Join("..", "..", "..", "content"))
 	needed.Judge(t, err == nil, "the demo manual")
 	fresh, err := source.Read(filepath.Join("..", "begin", "manual"))
 	if err != nil {
@@ -167,7 +167,7 @@ type caseFile struct {
 func caseFiles(t testing.TB) []caseFile {
 	t.Helper()
 	var all []caseFile
-	for _, pattern := range []string{"../check/cases/*.txtar", "../walk/testdata/*.txtar", "../trade/judge/testdata/*.txtar"} {
+	for _, pattern := range []string{"../../check/cases/*.txtar", "../../prove/walk/testdata/*.txtar"} {
 		names, err := filepath.Glob(pattern)
 		if err != nil {
 			t.Fatal(err)

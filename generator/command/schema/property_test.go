@@ -139,7 +139,7 @@ func asEntries[T any, P interface {
 // formatPage is a manual that uses every field of the format.
 func formatPage(t *testing.T) *source.Tree {
 	t.Helper()
-	tree, err := source.Read(filepath.Join("..", "bind", "testdata", "format"))
+	tree, err := source.Read(filepath.Join("..", "..", "read", "bind", "testdata", "format"))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -58,7 +58,7 @@ type verdict struct {
 
 func ask(t *testing.T, q question) (v verdict) {
 	t.Helper()
-	tools, err := filepath.Abs(filepath.Join("..", "..", ".ci", "node_modules"))
+	tools, err := filepath.Abs(filepath.Join("..", "..", "..", ".ci", "node_modules"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -94,7 +94,7 @@ func ask(t *testing.T, q question) (v verdict) {
 func demo(t *testing.T, spanish bool) (texts []string) {
 	t.Helper()
 	link := regexp.MustCompile(`\[([^\]]*)\]\([^)\s]*\)`)
-	err := filepath.WalkDir(filepath.Join("..", "..", "content", "procedures"), func(name string, d os.DirEntry, err error) error {
+	err := filepath.WalkDir(filepath.Join("..", "..", "..", "content", "procedures"), func(name string, d os.DirEntry, err error) error {
 		if err != nil || d.IsDir() || strings.HasSuffix(name, ".es.md") != spanish {
 			return err
 		}

@@ -28,7 +28,7 @@ type told struct {
 
 func icalJS(t *testing.T, text string) told {
 	t.Helper()
-	folder, err := filepath.Abs(filepath.Join("..", "..", ".ci", "node_modules"))
+	folder, err := filepath.Abs(filepath.Join("..", "..", "..", ".ci", "node_modules"))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -152,7 +152,7 @@ func trimmed(v any) any {
 // judges is the folder of the outside judges, which npm ci in .ci fills.
 func judges(t *testing.T, name string) string {
 	t.Helper()
-	folder, err := filepath.Abs(filepath.Join("..", "..", ".ci", "node_modules"))
+	folder, err := filepath.Abs(filepath.Join("..", "..", "..", ".ci", "node_modules"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -164,7 +164,7 @@ func judges(t *testing.T, name string) string {
 // manualTexts is every YAML text of the demo manual.
 func manualTexts(t *testing.T) []*position.File {
 	t.Helper()
-	tree, err := source.Read(filepath.Join("..", "..", "content"))
+	tree, err := source.Read(filepath.Join("..", "..", "..", "content"))
 	needed.Judge(t, err == nil, "the demo manual")
 	var out []*position.File
 	for _, f := range tree.Files {
