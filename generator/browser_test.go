@@ -76,8 +76,7 @@ func browser(t testing.TB) (ctx context.Context, complaints func() []string) {
 		chromedp.Flag("force-color-profile", "srgb"))
 	alloc, stop := chromedp.NewExecAllocator(context.Background(), options...)
 	ctx, cancel := chromedp.NewContext(alloc)
-	ctx, late := context.WithTimeout(ctx, 4*time.Minute)
-	t.Cleanup(func() { late(); cancel(); stop() })
+	t.Cleanup(func() { cancel(); stop() })
 	var mu sync.Mutex
 	var said []string
 	must(t, chromedp.Listen(ctx, func(event any) {

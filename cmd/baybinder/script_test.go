@@ -3,13 +3,13 @@ package main
 import (
 	"fmt"
 	"io"
-	"net"
 	"net/http"
+	"net/url"
 	"os"
+	"os/exec"
 	"strconv"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/rogpeppe/go-internal/testscript"
 
@@ -46,19 +46,55 @@ func TestScripts(t *testing.T) {
 			"ends":  ends,
 			"fetch": fetch,
 			"await": await,
+			"serve": serve,
+			"quit":  quit,
 		},
 	})
 }
 
-// setup gives each script a port that is free.
+// setup gives each script room for the servers that it starts.
 func setup(env *testscript.Env) error {
-	listener, err := net.Listen("tcp", "127.0.0.1:0")
-	if err != nil {
-		return err
+	env.Values["servers"] = map[string]*running{}
+	return nil
+}
+
+// serve starts a command that serves: "serve NAME COMMAND [ARGUMENT...]". It
+// goes on once the command said where, which is in $URL, with $PORT.
+func serve(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) < 2 {
+		ts.Fatalf("usage: serve NAME COMMAND [ARGUMENT...]")
 	}
-	_, port, _ := net.SplitHostPort(listener.Addr().String())
-	env.Setenv("PORT", port)
-	return listener.Close()
+	self, err := os.Executable()
+	ts.Check(err)
+	cmd := exec.Command(self)
+	cmd.Args, cmd.Dir, cmd.Env = args[1:], ts.Getenv("WORK"), append(os.Environ(), "TMPDIR="+ts.Getenv("TMPDIR"))
+	r, err := begun(cmd)
+	ts.Check(err)
+	ts.Defer(r.kill)
+	if !r.until(func() bool { return r.address() != "" }) {
+		ts.Fatalf("it serves nothing: %v %s%s", r.err, &r.out, &r.wrong)
+	}
+	servers(ts)[args[0]] = r
+	at, err := url.Parse(r.address())
+	ts.Check(err)
+	ts.Setenv("URL", r.address())
+	ts.Setenv("PORT", at.Port())
+}
+
+func servers(ts *testscript.TestScript) map[string]*running {
+	return ts.Value("servers").(map[string]*running)
+}
+
+// quit presses Ctrl-C: "quit NAME WORDS". The command ends clean, having said
+// the words, and nothing on standard error.
+func quit(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: quit NAME WORDS")
+	}
+	r := servers(ts)[args[0]]
+	if err := r.interrupt(); err != nil || r.wrong.String() != "" || !strings.Contains(r.out.String(), args[1]) {
+		ts.Fatalf("it ended with %v, having said %s%s", err, &r.out, &r.wrong)
+	}
 }
 
 func condition(name string) (bool, error) {
@@ -91,50 +127,36 @@ func ends(ts *testscript.TestScript, neg bool, args []string) {
 	}
 }
 
-// fetch asks a server for a page: "fetch 200 URL WORDS". It waits for the
-// server to come up.
+// fetch asks a server for a page: "fetch 200 URL WORDS".
 func fetch(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 3 {
 		ts.Fatalf("usage: fetch STATUS URL WORDS")
 	}
-	for try := 0; ; try++ {
-		answer, err := http.Get(args[1])
-		if err != nil && try < 200 {
-			time.Sleep(50 * time.Millisecond)
-			continue
-		}
-		ts.Check(err)
-		defer answer.Body.Close()
-		body, err := io.ReadAll(answer.Body)
-		ts.Check(err)
-		if strconv.Itoa(answer.StatusCode) != args[0] || !strings.Contains(string(body), args[2]) {
-			ts.Fatalf("got %d %s", answer.StatusCode, body)
-		}
-		return
+	status, body := page(ts, args[1])
+	if strconv.Itoa(status) != args[0] || !strings.Contains(body, args[2]) {
+		ts.Fatalf("got %d %s", status, body)
 	}
 }
 
-// await asks for a page until it has the words: "await URL WORDS".
+// await asks a server for a page after each thing that it says, until the page
+// has the words: "await NAME URL WORDS".
 func await(ts *testscript.TestScript, neg bool, args []string) {
-	if neg || len(args) != 2 {
-		ts.Fatalf("usage: await URL WORDS")
+	if neg || len(args) != 3 {
+		ts.Fatalf("usage: await NAME URL WORDS")
 	}
-	body := ""
-	for range 200 {
-		body = page(ts, args[0])
-		if strings.Contains(body, args[1]) {
-			return
-		}
-		time.Sleep(50 * time.Millisecond)
+	if !servers(ts)[args[0]].until(func() bool {
+		_, body := page(ts, args[1])
+		return strings.Contains(body, args[2])
+	}) {
+		ts.Fatalf("it ended, and the page never had %q", args[2])
 	}
-	ts.Fatalf("it never came; the page is %s", body)
 }
 
-func page(ts *testscript.TestScript, url string) string {
+func page(ts *testscript.TestScript, url string) (status int, body string) {
 	answer, err := http.Get(url)
 	ts.Check(err)
 	defer answer.Body.Close()
-	body, err := io.ReadAll(answer.Body)
+	data, err := io.ReadAll(answer.Body)
 	ts.Check(err)
-	return string(body)
+	return answer.StatusCode, string(data)
 }

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -11,8 +10,6 @@ import (
 	"regexp"
 	"runtime"
 	"strings"
-	"sync"
-	"syscall"
 	"testing"
 	"testing/fstest"
 	"time"
@@ -20,29 +17,10 @@ import (
 
 // watching is the program at work on a folder of its own.
 type watching struct {
-	t          *testing.T
-	dir        string // with content, public, and tmp for temporary files
-	url        string
-	cmd        *exec.Cmd
-	out, wrong said
-}
-
-// said is what a process says, while it runs.
-type said struct {
-	mu   sync.Mutex
-	text bytes.Buffer
-}
-
-func (s *said) Write(p []byte) (int, error) {
-	s.mu.Lock()
-	defer s.mu.Unlock()
-	return s.text.Write(p)
-}
-
-func (s *said) String() string {
-	s.mu.Lock()
-	defer s.mu.Unlock()
-	return s.text.String()
+	t   *testing.T
+	dir string // with content, public, and tmp for temporary files
+	url string
+	*running
 }
 
 func do(t *testing.T, err error) {
@@ -76,26 +54,22 @@ func startWatch(t *testing.T, manual fs.FS) *watching {
 
 func (w *watching) start() {
 	w.t.Helper()
-	w.cmd = program(w.t, w.dir, "watch", "--today", "2026-05-04")
-	w.cmd.Stdout, w.cmd.Stderr = &w.out, &w.wrong
-	do(w.t, w.cmd.Start())
-	w.t.Cleanup(func() { _ = w.cmd.Process.Kill() })
-	address := regexp.MustCompile(`http://\S+/`)
+	var err error
+	w.running, err = begun(program(w.t, w.dir, "watch", "--today", "2026-05-04"))
+	do(w.t, err)
+	w.t.Cleanup(w.kill)
 	w.until("it serves", func() bool {
-		w.url = address.FindString(w.out.String())
+		w.url = w.address()
 		return w.url != ""
 	})
 }
 
+// until waits for what the program does; it says a line after all that it does.
 func (w *watching) until(what string, is func() bool) {
 	w.t.Helper()
-	for range 600 {
-		if is() {
-			return
-		}
-		time.Sleep(50 * time.Millisecond)
+	if !w.running.until(is) {
+		w.t.Fatalf("it ended, and never: %s\n%s%s", what, &w.out, &w.wrong)
 	}
-	w.t.Fatalf("never: %s\n%s%s", what, &w.out, &w.wrong)
 }
 
 var wholeSite = regexp.MustCompile(`(?m)^\d+ pages? in `)
@@ -142,17 +116,8 @@ func (w *watching) page(name string) string {
 // interrupt is Ctrl-C. It asks for a clean end, with nothing left behind.
 func (w *watching) interrupt() {
 	w.t.Helper()
-	do(w.t, w.cmd.Process.Signal(os.Interrupt))
-	ended := make(chan error, 1)
-	go func() { ended <- w.cmd.Wait() }()
-	select {
-	case err := <-ended:
-		if err != nil || w.wrong.String() != "" {
-			w.t.Errorf("it ended with %v %s", err, &w.wrong)
-		}
-	case <-time.After(10 * time.Second):
-		_ = w.cmd.Process.Signal(syscall.SIGQUIT)
-		w.t.Fatalf("Ctrl-C does not end it\n%v%s", <-ended, &w.wrong)
+	if err := w.running.interrupt(); err != nil || w.wrong.String() != "" {
+		w.t.Errorf("it ended with %v %s", err, &w.wrong)
 	}
 	for _, folder := range []string{"", "tmp"} {
 		entries, err := os.ReadDir(filepath.Join(w.dir, folder))
@@ -187,19 +152,28 @@ func bays(n int) fstest.MapFS {
 // isABuild holds the site against one that is built from nothing, file by file.
 func (w *watching) isABuild() {
 	w.t.Helper()
+	for _, said := range w.differs() {
+		w.t.Error(said)
+	}
+}
+
+// differs says what is not as in a site that is built from nothing.
+func (w *watching) differs() (said []string) {
+	w.t.Helper()
 	built := filepath.Join(w.t.TempDir(), "built")
-	if said, err := program(w.t, w.dir, "build", "--preview", "--today", "2026-05-04", "--to", built).CombinedOutput(); err != nil {
-		w.t.Fatalf("%v: %s", err, said)
+	if out, err := program(w.t, w.dir, "build", "--preview", "--today", "2026-05-04", "--to", built).CombinedOutput(); err != nil {
+		w.t.Fatalf("%v: %s", err, out)
 	}
 	want, got := filesOf(w.t, built), filesOf(w.t, filepath.Join(w.dir, "public"))
 	for name, text := range want {
 		if got[name] != text {
-			w.t.Errorf("%s is not a build's", name)
+			said = append(said, name+" is not a build's")
 		}
 	}
 	if len(got) != len(want) {
-		w.t.Errorf("%d files; a build has %d", len(got), len(want))
+		said = append(said, fmt.Sprintf("%d files; a build has %d", len(got), len(want)))
 	}
+	return said
 }
 
 func filesOf(t *testing.T, folder string) map[string]string {
@@ -221,6 +195,7 @@ func filesOf(t *testing.T, folder string) map[string]string {
 // build's, and few builds were made on the way.
 func TestAStormOfChanges(t *testing.T) {
 	w := startWatch(t, bays(600))
+	begin := time.Now()
 	for i := range 400 {
 		w.write(bay(i), sweep(i, "Rinse the floor."))
 	}
@@ -231,20 +206,15 @@ func TestAStormOfChanges(t *testing.T) {
 	for i := range 400 {
 		w.write(fmt.Sprintf("procedures/yard/part-%d/yard-%d.md", i%10, i), sweep(i, "Sweep the yard."))
 	}
+	most := 10 + int(time.Since(begin)/(500*time.Millisecond)) // a build begins half a second after the first change at the latest
 	w.until("the last file is shown", func() bool {
 		return w.page("procedures/yard-399.html") != "" && w.page("procedures/sweep-599.html") == "" && strings.Contains(w.page("procedures/sweep-398.html"), "Rinse")
 	})
-	builds := 0
-	w.until("it is quiet", func() bool { // the last build may repeat what a page that came first showed
-		before := builds
-		time.Sleep(time.Second)
-		builds = len(wholeSite.FindAllString(w.out.String(), -1))
-		return builds == before
-	})
-	if builds > 10 {
-		t.Errorf("%d builds for 1,000 changes", builds)
+	// The last build may repeat what a page that came first showed.
+	w.until("the site is a build's", func() bool { return len(w.differs()) == 0 })
+	if n := len(wholeSite.FindAllString(w.out.String(), -1)); n > most {
+		t.Errorf("%d builds for 1,000 changes; want at most %d", n, most)
 	}
-	w.isABuild()
 	w.interrupt()
 }
 
@@ -271,8 +241,9 @@ func TestHardCasesOfSaving(t *testing.T) {
 	w.until("the error is told", func() bool {
 		return strings.Contains(w.out.String(), "no tool no-such-broom") && strings.Contains(w.out.String(), "nothing was published: 1 error")
 	})
+	before := strings.Count(w.out.String(), "nothing was published")
 	w.replace(bay(2), "Sweep the floor.", "Mop the floor.") // elsewhere; the error stays
-	time.Sleep(500 * time.Millisecond)
+	w.until("it looked again", func() bool { return strings.Count(w.out.String(), "nothing was published") > before })
 	if w.page("procedures/sweep-1.html") != good || strings.Contains(w.page("procedures/sweep-2.html"), "Mop") {
 		t.Error("with an error in the manual something was published")
 	}
@@ -296,16 +267,13 @@ func TestCtrlCDuringABuild(t *testing.T) {
 		t.Skip("a test cannot press Ctrl-C there")
 	}
 	w := startWatch(t, bays(1500))
-	atWork := func() bool {
-		entries, err := os.ReadDir(filepath.Join(w.dir, ".public.new", "procedures"))
-		return err == nil && len(entries) > 10
-	}
 	good := filesOf(t, filepath.Join(w.dir, "public"))
-	w.replace("shop.yaml", "Test shop", "Another shop")
-	for deadline := time.Now().Add(20 * time.Second); !atWork(); time.Sleep(time.Millisecond) {
-		if time.Now().After(deadline) {
-			t.Fatal("the build never began")
+	for n := 2; ; n++ { // a build that was done before it was seen is asked for again
+		w.replace("shop.yaml", "title: ", "title: Another ")
+		if w.seenAtWork(n) {
+			break
 		}
+		good = filesOf(t, filepath.Join(w.dir, "public"))
 	}
 	w.interrupt()
 	now := filesOf(t, filepath.Join(w.dir, "public"))
@@ -317,12 +285,22 @@ func TestCtrlCDuringABuild(t *testing.T) {
 	if len(now) != len(good) {
 		t.Errorf("%d files, there were %d", len(now), len(good))
 	}
-	w.out, w.wrong = said{}, said{}
 	w.start() // the first build of a run
-	for deadline := time.Now().Add(20 * time.Second); !atWork(); time.Sleep(time.Millisecond) {
-		if time.Now().After(deadline) {
-			t.Fatal("the first build never began")
-		}
-	}
+	w.seenAtWork(1)
 	w.interrupt()
+}
+
+// seenAtWork looks until a build writes pages, or until the n-th of this run is
+// done before that was seen: then it is false.
+func (w *watching) seenAtWork(n int) bool {
+	for {
+		entries, err := os.ReadDir(filepath.Join(w.dir, ".public.new", "procedures"))
+		if err == nil && len(entries) > 10 {
+			return true
+		}
+		if len(wholeSite.FindAllString(w.out.String(), -1)) >= n {
+			return false
+		}
+		runtime.Gosched()
+	}
 }
