@@ -3,6 +3,58 @@
 // A rule is one file: its words, then a short run. Its cases are in cases/:
 // manuals with a fault and where it is told, and the same manuals mended. A
 // rule reads the model and nothing else, and knows no other rule.
+//
+// # Decided where the format is silent
+//
+// Supplies: Opening a line is taking it off; `dry:` brings no hazard. A `reverse:` shows no box of
+// a supply: it is shown at the steps that fill. `wrong-supply` stands at the `fill:`.
+//
+// The first hour: `not-a-step` (ours, advice, because the format lets links outside steps stand)
+// tells an act, a hold, or a condition outside the numbered steps, once a block. On the screen of
+// `check` errors come before advice, and of each the causes first (`check.Causes`: syntax, fields,
+// names); `--all` keeps the order of files. A number whose comma ended it inside brackets is one
+// `quantity` finding, and its entry is unread. A line of a paragraph that begins with `1.` or `##`
+// without a plain space is `heading`. A link with a space between its brackets is `syntax` where
+// its address is `kind:id`. A tool that a step names and the list lacks counts as listed for the
+// rules about tools; it is `not-listed` all the same. Placing the tool that holds a load, and
+// `release:` of that load, are one action. `begin` writes in the shop's language where it knows it
+// (`begin/speech.go`).
+//
+// Writing advice: `too-long`, `two-actions`, `vague` and `no-time` look at the steps' own
+// paragraphs and lists, and at each note for the refit by itself; a reason (`why:`) tells nobody
+// to do anything and is left out. The limits without an entry in `shop.yaml` are ASD-STE100's,
+// rules 5.1 (20 words in a sentence) and 5.2 (one instruction, unless actions are simultaneous). A
+// hyphenated term, a number with its unit, a range, a text in quotes or in code is one word; text
+// in brackets is not counted; a colon, a semicolon and a dash end a sentence: where the rules of
+// counting are not sure, the fewer words are counted. An action is a typed act, or an imperative
+// at the start of a sentence, behind its condition, or behind *and* or *then* with an object after
+// it. One act on several things is one action; so is what a colon explains, undoing the fasteners
+// of what is taken off, and the measurement of a proof. English and Spanish; in other languages
+// only typed acts and words are counted. The list of vague words is ours.
+//
+// Accepted advice: `accepts: [{ code: vague, at: 2.3, because: The maker's sheet says so. }]` in
+// the front matter takes out that advice at that step (its number or its `step:` name). Without
+// `because` it is `missing-field` and accepts nothing; where there is nothing to accept it is
+// `not-used`. Errors cannot be accepted.
+//
+// Findings of our own: `fault-code` goes beyond the format's table: a code behind words that
+// announce one ("fault code P5123") that no reader can show. A rule about numbers lives in
+// `generator/trade/judge`, with its case in `check/cases`.
+//
+// Languages: A procedure that nobody has translated is no finding; what is translated must be
+// whole. `not-translated` is a phase or step that is missing, a step of five words or more left as
+// in the original, or a hazard or hold on the page without its texts. `translation-differs`
+// compares steps, typed links (order within a step is free), figures and list lengths. A
+// translation takes the machine, posts and phase ids of its original. Beyond the format:
+// `machines/<id>.<lang>.yaml` and `shop.<lang>.yaml`. A text without translation is printed in the
+// shop's language and marked with `lang`. Indexes, registers and machine pages stay in the shop's
+// language.
+//
+// Advice on writing of our own: `passive` tells only an order that does not say who acts ("must be
+// tightened", "debe ser apretado": ASD-STE100 rule 3.6, from memory); what is only told ("the lid
+// is closed") may be a state that is looked for, and is left alone, as are *can* and *may*.
+// `unwritten` tells of the words that `begin` writes to be written over, in a procedure that is no
+// draft.
 package check
 
 import (

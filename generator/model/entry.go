@@ -5,6 +5,11 @@
 // there; `one:"a b"` the words it may hold; `dim:"torque"` the dimension of an
 // amount; `asked:"wait"` the kinds of entry that cannot do without it, * for
 // all; `doc:"…"` what it says, for editors. Nothing here reads a file, a clock or a flag.
+//
+// # Decided where the format is silent
+//
+// A hole between two rows that is longer than either row is the space between two series, and no
+// `unit-gap`.
 package model
 
 import (

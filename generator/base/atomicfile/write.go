@@ -1,3 +1,4 @@
+// Package atomicfile writes files beside their places and moves them there: one, or several that change all or none.
 package atomicfile
 
 import (

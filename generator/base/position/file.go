@@ -1,7 +1,4 @@
-// Package source reads the files of a manual and turns byte offsets into lines and columns.
-//
-// It is the only package that reads the manual. Everything that was looked at
-// is in the Tree that Read returns, so that a watcher can watch exactly that.
+// Package position says where a text stands: byte offsets inside, lines and columns at the edge.
 package position
 
 import (

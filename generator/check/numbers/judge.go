@@ -5,6 +5,28 @@
 // applied to, and where a finding stands. A rule would rather miss than invent:
 // what could not be bound or read (a bad link, an unread entry), and what a
 // register does not say, is not judged.
+//
+// # Decided where the format is silent
+//
+// Rated: What a step lifts by `remove:` and `refit:` is added up, each part once; a part that is
+// put back by `reverse:` was judged where it came off.
+//
+// Numbers: Behind an adapter the setting T·L/(L + A) must be in the wrench's range. A torque given
+// as a range needs both ends covered; proof is judged at the upper end. Torque and angle are asked
+// at `tighten:` and `reverse:`, fit at every act. What has no size, no count or no range is not
+// judged. `value-disagrees` accepts numbers of the entry's name and of a hold's `what`, zero at
+// isolate, release, prove and drain, and any value at `alter:`. In a sentence the finding stands
+// at the first number that is wrong. Beside what the format lists, these may be said: the numbers
+// of the names of what is linked (not of tools), a hold's `what` and the voltage or pressure of
+// the energy that it is `of`, the limit that an `if-not:` asks about, a tool's own number right at
+// its link ("the 17 mm [socket]"), a tester's category, the size of a can or a tray. What is
+// drained or mentioned of a fluid is at most its capacity; a fill behind the first one after a
+// drain is topping up. A sentence with a link or an entry that could not be read is not judged,
+// nor what stands in code. "approx." and its like end no sentence. Before "4 to 40 N·m" a word
+// such as *all* makes a count of the 4. `words-disagree` is silent where the words order the kind
+// itself as well. A tool's name right behind the verb is enough for `act-in-words`, and so is a
+// mention link. A tool is good on the last day of its calibration. Spiral sequences are drawn for
+// two rows.
 package numbers
 
 import (

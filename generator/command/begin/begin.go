@@ -4,6 +4,12 @@
 // worked out from the machine's file: what comes off (way.go), what is made
 // dead (cut.go) and with which tools (toolroom.go); phases.go writes it. It never writes over a
 // file, and what it wrote before it failed it takes away again.
+//
+// # Decided where the format is silent
+//
+// What it writes is always a draft: the work is blank and nobody has walked it. Every energy met
+// is proved dead, also one that is only guarded. What the registers lack is written into it as
+// missing.
 package begin
 
 import (

@@ -10,6 +10,15 @@
 // text may be a number here, and yes may be true. Only null is not taken for a
 // text: it is what an editor makes of a value that was left out, which is a
 // fault. An id that is the word null, or ~, needs quotes to please an editor.
+//
+// # Decided where the format is silent
+//
+// A text may be a number or a switch to an editor; null may not, so an id `null` needs quotes to
+// please one. Rows of revisions.csv and record.csv are never renamed; `was:` keeps the old id. A
+// rename is refused behind errors that hide references, and where NEW is named or taken.
+// Fingerprints hold ids: a rename names the issued procedures to issue anew. Files are written
+// beside their places, then moved; on failure all are put back; a kill between two moves leaves a
+// mix, and `check` says which.
 package schema
 
 import (

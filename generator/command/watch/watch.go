@@ -3,6 +3,20 @@
 // What a build is, it is told; it knows folders, time and browsers. The site
 // that is published is a build's, byte for byte: the script that refreshes a
 // page is added to what is served, and stands in no file.
+//
+// # Decided where the format is silent
+//
+// `watch` builds with drafts, as `build --preview` does, 20 ms after the last change and at most
+// 500 ms after the first. The saved procedure's page comes first, with what is found in it; what
+// calls it, the indexes and the search follow with a full build, so that whatever the first step
+// cannot see, the site and the findings end as those of a build from nothing. A build that is at
+// work when something is saved is broken off. What did not change keeps its file and its date. A
+// served page is told its own state, the hash of its bytes, and is loaded anew only where the
+// site's differs; it goes to the first step that reads otherwise. What was closed in the box of
+// findings stays closed in that tab until something else is found. Hidden files and the site's own
+// folder are no change. The box speaks the shop's language, as of the last build; findings are in
+// English. The script that refreshes a page, and the leave for it to ask for news, are added to
+// what is served; no file has them.
 package watch
 
 import (

@@ -1,4 +1,12 @@
 // Package kit rolls up what a job needs before it starts: tools, supplies, gear and roles, through every called procedure.
+//
+// # Decided where the format is silent
+//
+// Of a tool the most that is needed by any one procedure on the way, of a supply the sum. Locks
+// reach the kit by themselves: as many as the job that is done needs at once, counted by the walk
+// (`walk.Walk.Locked`), of each of its own people; locks that are on before it begins (`expects`)
+// are not fetched. The setting behind an adapter (`fastening.Ways`) is shown for each wrench that
+// covers it, of the same tools that the rule chooses from.
 package kit
 
 import (

@@ -4,6 +4,17 @@
 // steps one after another. Beside it stand a bound, the shortest that the same
 // work can be (path.go), and moves that the writer may think about (moves.go).
 // Both rest on what each step touches (touch.go).
+//
+// # Decided where the format is silent
+//
+// The order of steps is a matter of safety, so nothing is moved: the time line is the steps as
+// they are written. Beside it stands a bound, the shortest that the same work can be: the longest
+// chain of steps that follow each other because they touch the same thing, stop for a hold or
+// stand in one step, or the work shared out among the people without a gap. A job takes no less;
+// that it can be done in it is not said. A step that could go on during a wait is a thought for
+// the writer, in `plan` alone: it has a time and an act, shares nothing with the wait or with a
+// step that it would pass, passes no step of words only and no hold but the measuring of something
+// else, and while an energy is waited for, hands stay out.
 package schedule
 
 import (

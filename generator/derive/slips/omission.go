@@ -5,6 +5,14 @@
 // task analysis and good reminders", Quality and Safety in Health Care 11,
 // 2002). The seven signs and the threshold are the shop trade's common
 // practice after that literature, one point each; no source gives weights.
+//
+// # Decided where the format is silent
+//
+// The job's visible goal is the first part that goes back on after the last one came off; without
+// parts, the last step that proves, restores or fills. A step follows a break if the one before it
+// waits, calls a procedure or pauses. Nothing shows of a torque without `mark-after`, a bleeding
+// or a setting. Hidden is what a later part covers by `under:`. In the close-out list counts are
+// the machine file's, locks one a person where the shop says so.
 package slips
 
 // Flags are the signs that a step is easily missed.

@@ -1,4 +1,19 @@
 // Package training says who must read what, in which order, and whether it is still true.
+//
+// # Decided where the format is silent
+//
+// Readings: A picture takes 12 s to read and a table 20 s. A fingerprint that was never issued is
+// stale. A last day counts as in time. Nobody witnesses their own performance. Records and
+// revisions dated after `--today` do not count.
+//
+// Roles and plans: A plan counts for people whose row names it, as it stands today; finishing it
+// gives its roles as of the day of its last act, and again when it is gone through again. Whoever
+// saw a performance must have held the assessor's role that day; one that may not count is
+// recorded all the same, and told (`unwitnessed`). What is to be watched or performed is read too.
+// A reading is recorded as the last issued revision. Revisions count by date. A callee issued anew
+// with `reread` or `tell` is advice at its caller's `do:`. `not-yet`, `unknown-fingerprint` and
+// `words-altered` are ours. A review is due `review-every` after the last revision; it is in
+// nobody's list, in the calendar at once, and told 60 days before.
 package training
 
 import (

@@ -4,6 +4,13 @@
 // lines below. The form ends with the callees' fingerprints on lines of their
 // own, so that what a procedure says itself can be told from what it performs.
 // The leading number is the form's: it changes when other lines are written.
+//
+// # Decided where the format is silent
+//
+// The form covers the machine, people, needs, posts, expects and leaves, phase leads, each step's
+// words with reasons and refit notes, links, time, the amounts of the lists, and a hazard as the
+// procedure meets it; not titles, headings, prose between steps, `step:` names and emphasis. An
+// empty link counts as its register's words, so that `settle` moves nothing.
 package fingerprint
 
 import (

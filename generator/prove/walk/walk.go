@@ -10,6 +10,27 @@
 // or the depth of calls.
 //
 // Nothing here reads a file, and nothing imports the checks or the pages.
+//
+// # Decided where the format is silent
+//
+// A look at another thing (live-work, not-reachable, not-marked …) is told once per code and thing
+// until that thing moves. Where a procedure has more than three groups of findings, what one phase
+// left open is told at its first link, naming all. What a callee, walked alone, leaves otherwise
+// than it says is told there only; callers go by its `leaves`. Name in `leaves` what a "bring
+// back" procedure brings back (`axle-stand: cleared`): else each of its callers is told of a slip
+// in it. "locked" of what takes no lock means isolated. A fastener that the same `reverse:`
+// tightens later is no `refit-over-open`: it was loosened with the part on. `cap:` needs a line. A
+// hold beside a proof is of that energy, or of nothing that the machine has. `reverse:…#PART` cuts
+// by place in the text. A part is in a run of hand starts if any of its fasteners has `start`.
+// `each:` is walked once, and supplies are not multiplied by its entries. A link that cannot be
+// read makes everything of its kind unknown. A measurement beside a proof whose limit is of
+// another dimension than its energy is not judged there; electric energies at or below the safe
+// voltage may be shown by a look or a check. `dead-branch` is judged where a procedure is walked
+// alone, and names every world in which the hold was not taken. A first look for a leak without
+// pressure counts as made up for by a later one, in a callee too. A load counts as put back by
+// `clear:` where it was released or proved. `leaves: { POINT: locked }` says of every energy that
+// the point cuts that it stays so. `act-in-words` wants the verb at the beginning of a clause with
+// the thing's name after its article, in a step without any act link.
 package walk
 
 import (

@@ -1,4 +1,12 @@
 // Package bind turns the files of a manual into its model: what was written becomes typed values, and every name leads to what it names.
+//
+// # Decided where the format is silent
+//
+// Ids that Windows keeps for itself (con, nul, com1 …) are `bad-id`. A picture from elsewhere is
+// `unsafe-link`: pages make no request. A machine link in a procedure without `for:` is
+// `unknown-reference`, told once a procedure. A picture in a register is named from the manual's
+// folder. A front matter that does not parse and holds a line `status: draft` is a draft's all the
+// same.
 package bind
 
 import (

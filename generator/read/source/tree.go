@@ -1,3 +1,21 @@
+// Package source reads the files of a manual.
+//
+// It is the only package that reads the manual. Everything that was looked at
+// is in the Tree that Read returns, so that a watcher can watch exactly that.
+//
+// # Decided where the format is silent
+//
+// Answers about a procedure are refused (exit 1) where something in its file, in what it performs,
+// in its machine's file, in a register or in shop.yaml could not be read; what could not be read
+// elsewhere is told first. Of the readings' commands those are refused for which people.csv, a
+// plan, the roles or revisions.csv do not parse: what is lost there would ask too little of
+// somebody. Rows lost from the record only ask for more: they are told first, and the answer ends
+// with 1. In pictures/ only files are published that a browser shows, plays, prints or saves, by
+// their ending. A drawing may carry the document type of SVG 1.x without declarations; every other
+// one, any processing instruction and every text that is not UTF-8 is refused. A drawing that only
+// drafts show is advice, and is published by no build. A cell of a table that begins with = + - @
+// or a tab and is no number has an apostrophe before it. More than 100 brackets that stand open in
+// a block are `syntax`.
 package source
 
 import (

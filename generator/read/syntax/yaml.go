@@ -1,4 +1,12 @@
 // Package syntax reads YAML with positions, CSV, and a procedure's Markdown as a tree of steps: what was written, not yet what it means.
+//
+// # Decided where the format is silent
+//
+// A file of more than 8 MB, one that is not UTF-8, a link out of the manual and a folder that
+// cannot be read are `syntax`; hidden files are not read. Brackets and indents that nest deeper
+// than 40 are `syntax`. A text such as `[x](time:20 min)`, whose address holds a space, is no link
+// to Markdown and would be printed as it stands: it is `syntax`. `raw-html` stands at the opening
+// tag; the closing one is not told again. Tables (GitHub style) are read.
 package syntax
 
 import (

@@ -12,7 +12,7 @@ import (
 // BenchmarkReadable times what the table costs the snag list of 1,000
 // procedures:
 //
-//	go test ./generator/page -run '^$' -bench Readable -benchtime 20x
+//	go test ./generator/show/page -run '^$' -bench Readable -benchtime 20x
 func BenchmarkReadable(b *testing.B) {
 	from := b.TempDir()
 	if err := bigmanual.Write(from, 1000, 1); err != nil {

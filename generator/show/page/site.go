@@ -1,4 +1,36 @@
 // Package page works out what each page shows, as plain values; the theme's templates write them down.
+//
+// # Decided where the format is silent
+//
+// Pages: The hazards of a step stand in one box under the word of the greatest (ANSI Z535.4-2007
+// as quoted: a label for more than one hazard takes the word of the greatest); what is damage only
+// stands in a box of its own, which has no alert symbol. The mandatory sign of protective gear is
+// found by its name. In a text links to procedures and machines lead somewhere, tools are bold
+// (they are links in the kit), and the rest is plain words. A link that only marks its step and
+// makes a sentence of its own with its full stop, "[Wait 60 min](hold:w).", or opens one, "[With a
+// cab](when:cab), lift", is printed. *Where things stand* is told after each step that changes it.
+// Times are added one after another; during a wait only the sub-steps of its own step go on that
+// have nothing to do with it.
+//
+// At the bay: Jobs are kept by procedure and start, each with its unit; one of the first version
+// stays under its old key. A shift is taken as 12 h since a job's last change (common practice, no
+// source): what is older, of another person, or one of several is asked about, and until then
+// nothing is shown as done. Names that differ in dots, spaces and capitals alone are one person. A
+// job is open until its record is saved with nothing left to do; such jobs make room, the oldest
+// first, where the store is full. A called procedure's job is that of the calling job's step. Of
+// two tabs the newer write wins, and the page says so. A state that a script sets is a class
+// `is-…`; a thing's class never is. A step with a hold, an energy act or a caution above NOTICE
+// cannot be skipped. A gap stays recorded if it is mended later. A wait runs from the last
+// applicable step before it; a clock set back only makes it longer. Readings are typed in the
+// limit's own unit. The short view hides pictures, standings, and reasons without an amount. The
+// browser has no stemmer: the index holds stems, and up to four letters are cut off an unknown
+// word.
+//
+// Pages of the readings: The folder is known by `names-people.txt`; a folder with an `index.html`
+// and without it is never replaced. Of two plans the more pressing state is shown. An exercise
+// leaves out torques, the order of steps in a phase and of the refit, and signal words; its order
+// comes from SHA-256 of procedure and phase, the same for each print and never the right one;
+// answers are a page of their own, so that no duplex print has them on the back.
 package page
 
 import (

@@ -4,6 +4,15 @@
 // is killed leaves the last good site as it was: the new one is a folder of
 // its own until the swap. Files that the program did not write are carried
 // over; which files it wrote stands in the site itself, in the file .written.
+//
+// # Decided where the format is silent
+//
+// The new site is made beside the old one and exchanged with it in one move (two renames where the
+// system has no exchange; a build killed between them is mended by the next). `.written` in the
+// site names what the program wrote; other files are carried over, and said. A folder that is not
+// empty and has no `.written` is refused: a slip in `--to` must cost nobody's files. Nothing is
+// flushed to the disk before the swap: a power cut may cost the new site, and `build` makes it
+// again.
 package publish
 
 import (

@@ -1,4 +1,14 @@
 // Package lifting computes what people may lift by hand: the shop's limit for each of them, and the revised NIOSH lifting equation.
+//
+// # Decided where the format is silent
+//
+// `lift: { horizontal, vertical, travel, asymmetry, frequency, duration, coupling, to: { … } }`
+// stands on a part, in the system of units of its `mass`. `frequency` is lifts per minute; unsaid
+// it is a single lift, and `duration` up to 1 h. With `to`, travel is the difference of the
+// heights and the worse end counts. There is no step form: where the hands are belongs to the part
+// on its machine, and the people are the step's; NIOSH has nothing for lifts by several, so each
+// is taken to have an equal share, and the working says so. `lifting-index` (advice, above 1.0) is
+// ours; the hard stop stays `lift-over-limit`.
 package lifting
 
 // Share is what each person has of a mass that so many lift together, in the

@@ -7,6 +7,12 @@
 //
 // What is computed is how much comes out: into a tray, a tank or the air of the
 // bay. It does not say that the pressure is gone: a gauge or an open drain does.
+//
+// # Decided where the format is silent
+//
+// `stored: { gas-volume, precharge }` of a pressure: gauge pressures, gas at the standard
+// atmosphere, once as warm as before; with `precharge` it is the fluid that comes out. A charge
+// that takes more than a day to fall to 1 V is `quantity` (common practice, no source).
 package pressure
 
 import "math"
