@@ -32,7 +32,9 @@ func (w *walk) step(s *model.Step) {
 			continue
 		}
 		w.here = event{it.link, s}
-		w.act(it.link, g)
+		if w.act(it.link, g) {
+			w.followed++
+		}
 	}
 	for _, l := range s.Links {
 		if pauses(l) && !g.murky {
@@ -44,129 +46,27 @@ func (w *walk) step(s *model.Step) {
 	w.stands(s)
 }
 
-// act does what a link says.
-func (w *walk) act(l *model.Link, g guard) {
-	switch {
+// act does what a link says; it is true of an act that was followed: only such
+// an act counts as checked.
+func (w *walk) act(l *model.Link, g guard) bool {
+	switch e := effectOf(l.Kind.Act); {
 	case l.Is("noted") && !l.Bad && !g.murky:
 		w.untaken(l, g.fn)
 	case takes(l):
 		if g.murky {
 			w.mayHaveWaited(g.fn)
-			return
+			return false
 		}
 		w.hold(l, g.fn)
 	case l.Kind.Act == model.NoAct:
 	case l.Kind.Act == model.Call && !l.Bad:
 		w.call(l, g)
-	case l.Bad || g.murky || l.To == nil && l.Kind.Act != model.Reverse:
-		w.fog(g.fn, sortsOf(l.Kind.Act)...)
+		return true
+	case e.does == nil || l.Bad || g.murky || l.To == nil && l.Kind.Act != model.Reverse:
+		w.fog(g.fn, e.moves...)
 	default:
-		w.clearAct(l, g.fn)
-		if l.Kind.Act == model.Lock {
-			w.notices()
-		}
+		e.does(w, l, g.fn)
+		return true
 	}
-}
-
-// sortsOf is what an act that could not be read may have moved.
-func sortsOf(a model.Act) []sort {
-	switch a {
-	case model.Isolate, model.Lock, model.Release, model.Prove, model.Unlock, model.Restore, model.TestLive:
-		return []sort{anEnergy, aPoint}
-	case model.Remove, model.Refit, model.Renew, model.Cap:
-		return []sort{aPart, aFastening, aFluid, aSpill, aGap}
-	case model.Loosen, model.Tighten:
-		return []sort{aFastening, aFastener}
-	case model.Mark:
-		return []sort{aGroup}
-	case model.Place, model.Clear:
-		return []sort{aTool, anEnergy}
-	case model.Alter, model.Reset:
-		return []sort{aSetting}
-	case model.Drain, model.Fill, model.Bleed, model.Dry:
-		return []sort{aFluid, aSpill}
-	case model.Reverse:
-		return []sort{aPart, aFastening, aFastener, aTool, anEnergy, aSetting, aGap}
-	}
-	return everySort
-}
-
-// clearAct does an act whose link and conditions could be read.
-func (w *walk) clearAct(l *model.Link, g fn) {
-	switch n := l.To.(type) {
-	case *model.Energy, *model.Point:
-		w.energyAct(l.Kind.Act, n, g)
-	case *model.Part:
-		w.partAct(l.Kind.Act, n, g)
-	case *model.Fastener:
-		if l.Kind.Act == model.Loosen {
-			w.loosen(l, n, g)
-		} else {
-			w.tighten(l, n, g)
-		}
-	case *model.Fluid:
-		w.fluidAct(l.Kind.Act, n, g)
-	case *model.Group:
-		w.mark(n, g)
-	case *model.Tool:
-		if l.Kind.Act == model.Place {
-			w.place(n, g)
-		} else {
-			w.clear(n, g)
-		}
-	case *model.Setting:
-		if l.Kind.Act == model.Alter {
-			w.alter(n, g)
-		} else {
-			w.reset(n, g)
-		}
-	default:
-		w.reverse(l, w.here.step, g)
-	}
-}
-
-func (w *walk) energyAct(a model.Act, n model.Named, g fn) {
-	at := w.aim(n, g)
-	switch a {
-	case model.Isolate:
-		w.isolate(at)
-	case model.Lock:
-		w.lock(at)
-	case model.Unlock:
-		w.unlock(at)
-	case model.Restore:
-		w.restore(at)
-	case model.TestLive:
-		w.testLive(at)
-	case model.Release:
-		w.release(at.energy, g)
-	case model.Prove:
-		w.prove(at.energy, g, w.here.step)
-	}
-}
-
-func (w *walk) partAct(a model.Act, p *model.Part, g fn) {
-	switch a {
-	case model.Remove:
-		w.remove(p, g, false)
-	case model.Renew:
-		w.remove(p, g, true)
-	case model.Refit:
-		w.refit(p, g, nil, nil)
-	case model.Cap:
-		w.capLine(p, g)
-	}
-}
-
-func (w *walk) fluidAct(a model.Act, f *model.Fluid, g fn) {
-	switch a {
-	case model.Drain:
-		w.drain(f, g)
-	case model.Fill:
-		w.fill(f, g)
-	case model.Bleed:
-		w.bleed(f, g)
-	case model.Dry:
-		w.dry(f, g)
-	}
+	return false
 }

@@ -195,7 +195,7 @@ func (s *shared) walk(p *model.Procedure) *Walk {
 	w.supplied()
 	out.Done = true
 	out.Locked = w.mostLocked()
-	out.Acts = len(w.actsOf(p)) + derivedActs(out.Reversals)
+	out.Acts = w.followed + derivedActs(out.Reversals)
 	out.Findings = append(w.findings(), actsInWords(p, w.lay)...)
 	w.giveBack()
 	return out
@@ -229,6 +229,7 @@ type walk struct {
 	looks    []look
 	taken    map[*model.Hold]fn // where a hold was taken; of nil, where any may have been
 	deriving bool
+	followed int // acts of its own steps that were followed
 
 	openedBefore bool  // the line under judgement was opened before the procedure began
 	from         *need // the callee's need that is judged
