@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"baybinder/generator/base/position"
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/text"
 )
 
 func TestPhaseID(t *testing.T) {
@@ -266,4 +268,21 @@ func TestBracketsInWords(t *testing.T) {
 			t.Errorf("%q: %v", text, findings[0].Message)
 		}
 	}
+}
+
+// Blocks reads a text that is Markdown and nothing else, such as a field that
+// may hold several paragraphs.
+func Blocks(f *position.File) []Block {
+	m := &mdReader{file: f, src: []byte(f.Text)}
+	return m.blocks(markdown.Parser().Parse(text.NewReader(m.src)))
+}
+
+func (m *mdReader) blocks(parent ast.Node) []Block {
+	var out []Block
+	for n := parent.FirstChild(); n != nil; n = n.NextSibling() {
+		if n.Kind() != ast.KindLinkReferenceDefinition {
+			out = append(out, m.block(n))
+		}
+	}
+	return out
 }

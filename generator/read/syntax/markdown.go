@@ -10,7 +10,6 @@ import (
 	"github.com/yuin/goldmark/extension"
 	"github.com/yuin/goldmark/renderer"
 	"github.com/yuin/goldmark/renderer/html"
-	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
 
 	"baybinder/generator/base/arena"
@@ -109,13 +108,6 @@ func renderFenced(w util.BufWriter, src []byte, n ast.Node, entering bool) (ast.
 	return ast.WalkSkipChildren, nil
 }
 
-// Blocks reads a text that is Markdown and nothing else, such as a field that
-// may hold several paragraphs.
-func Blocks(f *position.File) []Block {
-	m := &mdReader{file: f, src: []byte(f.Text)}
-	return m.blocks(markdown.Parser().Parse(text.NewReader(m.src)))
-}
-
 // mdReader reads the body of one file, which begins at offset base.
 type mdReader struct {
 	file *position.File
@@ -134,16 +126,6 @@ type buffer struct{ bytes.Buffer }
 
 func (b *buffer) Buffered() int { return 0 }
 func (b *buffer) Flush() error  { return nil }
-
-func (m *mdReader) blocks(parent ast.Node) []Block {
-	var out []Block
-	for n := parent.FirstChild(); n != nil; n = n.NextSibling() {
-		if n.Kind() != ast.KindLinkReferenceDefinition {
-			out = append(out, m.block(n))
-		}
-	}
-	return out
-}
 
 // block renders one block of the tree.
 func (m *mdReader) block(n ast.Node) Block {

@@ -9,14 +9,6 @@ import (
 	"golang.org/x/text/unicode/norm"
 )
 
-// Words splits a text as the browser splits a query: small letters and
-// figures, without accents.
-func Words(text string) []string {
-	var out []string
-	new(splitter).each(text, func(word []byte) { out = append(out, string(word)) })
-	return out
-}
-
 // splitter splits one text after another, in memory that it uses again.
 type splitter struct{ apart, word []byte }
 

@@ -31,16 +31,6 @@ func SettingFor(torque, length, adds, angle float64) float64 {
 	return torque * length / arm
 }
 
-// AppliedBy is the torque at the fastener when the wrench is set to a value:
-// SettingFor turned round.
-func AppliedBy(setting, length, adds, angle float64) float64 {
-	arm := reach(length, adds, angle)
-	if length <= 0 || arm <= 0 {
-		return math.NaN()
-	}
-	return setting * arm / length
-}
-
 // Setting is what a torque wrench is set to behind an adapter that is in line
 // with it, with its working. The setting has three digits, or those of the
 // torque where they are more, and no zeros behind the decimal point: 0.5 % at

@@ -140,3 +140,13 @@ func limit(t testing.TB, text string) quantity.Limit {
 	}
 	return l
 }
+
+// AppliedBy is the torque at the fastener when the wrench is set to a value:
+// SettingFor turned round.
+func AppliedBy(setting, length, adds, angle float64) float64 {
+	arm := reach(length, adds, angle)
+	if length <= 0 || arm <= 0 {
+		return math.NaN()
+	}
+	return setting * arm / length
+}

@@ -37,8 +37,5 @@ func FrictionOf(condition string) (Friction, bool) {
 // form holds below yield. Source: T = K·D·F, the short form of the trade.
 func ClampLoad(torque, k, diameter float64) float64 { return torque / (k * diameter) }
 
-// TorqueFor is the torque, N·m, for a pull in N: ClampLoad turned round.
-func TorqueFor(load, k, diameter float64) float64 { return load * k * diameter }
-
 // Stress is the stress in the bolt, MPa, under a pull in N.
 func (t Thread) Stress(load float64) float64 { return load / t.StressArea() }

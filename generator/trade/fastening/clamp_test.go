@@ -152,3 +152,6 @@ func TestLoadOfNoTorque(t *testing.T) {
 		}
 	}
 }
+
+// TorqueFor is the torque, N·m, for a pull in N: ClampLoad turned round.
+func TorqueFor(load, k, diameter float64) float64 { return load * k * diameter }

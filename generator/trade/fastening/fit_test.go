@@ -9,41 +9,6 @@ import (
 	"baybinder/generator/base/quantity"
 )
 
-// Widths across flats, mm: "Wrench Size Chart" (names the older DIN series),
-// "Wrench size" and a university's list of metric sockets. Left out: M14 with
-// 12, M18 with 14 and M22 with 17 of the hex keys, which are from memory, and
-// JIS, which is too.
-func TestAcrossFlats(t *testing.T) {
-	for series, row := range map[Series]map[string]float64{
-		ISO272: {"M5": 8, "M6": 10, "M8": 13, "M10": 16, "M12": 18, "M14": 21, "M16": 24, "M18": 27, "M20": 30, "M22": 34, "M24": 36},
-		OldDIN: {"M5": 8, "M6": 10, "M8": 13, "M10": 17, "M12": 19, "M14": 22, "M16": 24, "M18": 27, "M20": 30, "M22": 32, "M24": 36},
-		HexKey: {"M5": 4, "M6": 5, "M8": 6, "M10": 8, "M12": 10, "M16": 14, "M20": 17, "M24": 19},
-	} {
-		for name, want := range row {
-			if got, ok := AcrossFlats(mustThread(t, name), series); !ok || got != want {
-				t.Errorf("%s, %s: %g mm, printed %g", name, series, got, want)
-			}
-		}
-	}
-}
-
-func TestSeriesOf(t *testing.T) {
-	for _, c := range []struct {
-		thread string
-		width  float64
-		want   []Series
-	}{
-		{"M10", 16, []Series{ISO272}}, {"M10x1.25", 17, []Series{OldDIN}}, {"M8", 13, []Series{ISO272, OldDIN}}, {"M12", 24, nil}, {"M30", 46, nil},
-	} {
-		if got := SeriesOf(mustThread(t, c.thread), c.width); !slices.Equal(got, c.want) {
-			t.Errorf("%s with %g mm is %v, want %v", c.thread, c.width, got, c.want)
-		}
-	}
-	if _, ok := AcrossFlats(mustThread(t, "M8"), Series(9)); ok {
-		t.Error("a series that is none has a width")
-	}
-}
-
 func TestParseSize(t *testing.T) {
 	for text, want := range map[string]Size{
 		"13 mm": {"", 13}, "13mm": {"", 13}, "1/2 in": {"", 12.7}, "9/16 in": {"", 14.2875}, "1 1/8 in": {"", 28.575}, "0.5 in": {"", 12.7},

@@ -59,29 +59,6 @@ func Frequency(lifts float64, d Duration, waistHigh bool) float64 {
 	return 0
 }
 
-// MeanFrequency is lifts per minute over 15 minutes of which so many are worked
-// at a rate: the special procedure for work that stops and starts (p. 16).
-func MeanFrequency(rate, minutes float64) float64 { return rate * minutes / 15 }
-
-// Stretch is a stretch of lifting and the light work behind it, min.
-type Stretch struct{ Lifting, Recovery float64 }
-
-// DurationOf sorts a shift's lifting (p. 14). Stretches add up until the light
-// work behind them is long enough for what was lifted: as long as the lifting
-// for short work, 0.3 of it for moderate.
-func DurationOf(shift []Stretch) Duration {
-	longest, sum := Short, 0.0
-	for _, s := range shift {
-		sum += s.Lifting
-		kind := durationOf(sum)
-		longest = max(longest, kind)
-		if kind == Short && s.Recovery >= sum || kind == Moderate && s.Recovery >= 0.3*sum {
-			sum = 0
-		}
-	}
-	return longest
-}
-
 func durationOf(minutes float64) Duration {
 	switch {
 	case minutes <= 60:

@@ -191,49 +191,6 @@ func TestCoupling(t *testing.T) {
 	}
 }
 
-// The special procedure, p. 16: 10 lifts/min for 8 of 15 minutes are 5.33. The
-// second illustration prints 3.4 for 10·5/15: a slip in the manual, which must
-// not pass.
-func TestMeanFrequency(t *testing.T) {
-	if got := MeanFrequency(10, 8); !within(got, 5.33, 0.005) {
-		t.Errorf("%.3f, printed 5.33", got)
-	}
-	if got := MeanFrequency(10, 5); within(got, 3.4, 0.005) {
-		t.Errorf("%.3f is the manual's slip", got)
-	}
-}
-
-// The illustrations of p. 14.
-func TestDurationOf(t *testing.T) {
-	for name, c := range map[string]struct {
-		shift []Stretch
-		want  Duration
-	}{
-		"30 min, 10 min light, 45 min":    {[]Stretch{{30, 10}, {45, 0}}, Moderate},
-		"30 min, 30 min light, 45 min":    {[]Stretch{{30, 30}, {45, 0}}, Short},
-		"2 h, 36 min light, 2 h":          {[]Stretch{{120, 36}, {120, 0}}, Moderate},
-		"2 h, 35 min light, 2 h":          {[]Stretch{{120, 35}, {120, 0}}, Long},
-		"3 h, a whole afternoon of light": {[]Stretch{{180, 300}}, Long},
-		"nothing":                         {nil, Short},
-	} {
-		if got := DurationOf(c.shift); got != c.want {
-			t.Errorf("%s: %d, want %d", name, got, c.want)
-		}
-	}
-}
-
-// Estimated H, p. 8.
-func TestHorizontalOf(t *testing.T) {
-	for _, c := range []struct {
-		s              System
-		width, v, want float64
-	}{{Metric, 30, 25, 35}, {Metric, 30, 24, 40}, {US, 12, 10, 14}, {US, 12, 9, 16}} {
-		if got := HorizontalOf(c.s, c.width, c.v); got != c.want {
-			t.Errorf("%g wide at %g: %g, want %g", c.width, c.v, got, c.want)
-		}
-	}
-}
-
 func TestMultipliersRefuse(t *testing.T) {
 	for name, l := range map[string]Lift{
 		"below the floor": {H: 25, V: -1}, "no number": {H: math.NaN()}, "infinite": {H: 25, D: math.Inf(1)},

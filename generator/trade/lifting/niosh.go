@@ -170,15 +170,3 @@ func (l Lift) refuse() error {
 	}
 	return nil
 }
-
-// HorizontalOf estimates H where it cannot be measured, from the width of the
-// load in front of the body, cm or in: 20 + W/2, and 25 + W/2 below 25 cm; 8 +
-// W/2, and 10 + W/2 below 10 in (p. 8).
-func HorizontalOf(s System, width, v float64) float64 {
-	c := systems[min(s, US)]
-	clear := [...]float64{Metric: 20, US: 8}[min(s, US)]
-	if v < c.near {
-		clear = c.near
-	}
-	return clear + width/2
-}
