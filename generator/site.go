@@ -48,9 +48,12 @@ func leaves(s *page.Site) []leaf {
 		all = append(all, leaf{name, func(w io.Writer) { theme.WriteRecord(w, s.Record(s.RecordFrame(name, j), j, false)) }})
 	}
 	for _, x := range m.Machines {
-		all = append(all,
-			leaf{page.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.TorqueCard(x)) }},
-			leaf{page.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.FluidCard(x)) }})
+		if len(x.Fasteners) > 0 {
+			all = append(all, leaf{page.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.TorqueCard(x)) }})
+		}
+		if len(x.Fluids) > 0 {
+			all = append(all, leaf{page.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.FluidCard(x)) }})
+		}
 	}
 	all = each(all, m.Plans, func(w io.Writer, p *model.Plan) { theme.WriteAssignment(w, s.Assignment(p)) })
 	all = each(all, m.Tools, func(w io.Writer, t *model.Tool) { theme.WriteEntry(w, s.Tool(t)) })
