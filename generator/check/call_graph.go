@@ -3,6 +3,7 @@ package check
 import (
 	"slices"
 
+	"baybinder/generator/base/graph"
 	"baybinder/generator/model"
 )
 
@@ -18,54 +19,20 @@ func callGraphOf(procedures []*model.Procedure) *callGraph {
 	for _, p := range procedures {
 		g.calls[p] = callsOf(p)
 	}
-	t := &tarjan{callGraph: g, index: map[*model.Procedure]int{}, low: map[*model.Procedure]int{}}
-	for _, p := range procedures {
-		if t.index[p] == 0 {
-			t.visit(p)
+	for i, ring := range graph.Components(procedures, g.callees) {
+		for _, p := range ring {
+			g.ring[p] = i
 		}
 	}
 	return g
 }
 
-// tarjan finds the rings of a graph (R. E. Tarjan, "Depth-first search and
-// linear graph algorithms", SIAM J. Comput. 1, 1972).
-type tarjan struct {
-	*callGraph
-	index, low map[*model.Procedure]int // from 1, in the order of the visits
-	stack      []*model.Procedure
-	rings      int
-}
-
-func (t *tarjan) visit(p *model.Procedure) {
-	t.index[p] = len(t.index) + 1
-	t.low[p] = t.index[p]
-	t.stack = append(t.stack, p)
-	for _, link := range t.calls[p] {
-		callee := link.To.(*model.Procedure)
-		switch {
-		case t.index[callee] == 0:
-			t.visit(callee)
-			t.low[p] = min(t.low[p], t.low[callee])
-		case t.ring[callee] == 0: // still on the stack
-			t.low[p] = min(t.low[p], t.index[callee])
-		}
+func (g *callGraph) callees(p *model.Procedure) []*model.Procedure {
+	out := make([]*model.Procedure, len(g.calls[p]))
+	for i, link := range g.calls[p] {
+		out[i] = link.To.(*model.Procedure)
 	}
-	if t.low[p] == t.index[p] {
-		t.close(p)
-	}
-}
-
-// close takes a whole ring off the stack, p last.
-func (t *tarjan) close(p *model.Procedure) {
-	t.rings++
-	for {
-		last := t.stack[len(t.stack)-1]
-		t.stack = t.stack[:len(t.stack)-1]
-		t.ring[last] = t.rings
-		if last == p {
-			return
-		}
-	}
+	return out
 }
 
 // way is a shortest list of calls that leads from one procedure to another of

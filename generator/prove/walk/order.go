@@ -1,72 +1,28 @@
 package walk
 
 import (
+	"baybinder/generator/base/graph"
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/model"
 )
 
 // ringed is every procedure in a ring of calls, or that calls into one.
 func ringed(all []*model.Procedure) map[*model.Procedure]bool {
-	r := &rings{
-		index: map[*model.Procedure]int{}, low: map[*model.Procedure]int{},
-		on: map[*model.Procedure]bool{}, bad: map[*model.Procedure]bool{},
-	}
-	for _, p := range all {
-		if r.index[p] == 0 {
-			r.visit(p)
+	in := map[*model.Procedure]bool{}
+	for _, part := range graph.Components(all, calleesOf) { // callees first
+		bad := len(part) > 1
+		for _, p := range part {
+			for _, q := range calleesOf(p) {
+				bad = bad || q == p || in[q]
+			}
+		}
+		for _, p := range part {
+			if bad {
+				in[p] = true
+			}
 		}
 	}
-	return r.bad
-}
-
-// rings finds the strongly connected components of the calls, callees first.
-type rings struct {
-	index, low map[*model.Procedure]int
-	stack      []*model.Procedure
-	on         map[*model.Procedure]bool // on the stack
-	bad        map[*model.Procedure]bool
-}
-
-func (r *rings) visit(p *model.Procedure) {
-	r.index[p] = len(r.index) + 1
-	r.low[p] = r.index[p]
-	r.stack, r.on[p] = append(r.stack, p), true
-	own := false
-	for _, q := range calleesOf(p) {
-		own = own || q == p
-		switch {
-		case r.index[q] == 0:
-			r.visit(q)
-			r.low[p] = min(r.low[p], r.low[q])
-		case r.on[q]:
-			r.low[p] = min(r.low[p], r.index[q])
-		}
-	}
-	if r.low[p] == r.index[p] {
-		r.close(p, own)
-	}
-}
-
-// close takes a component off the stack and judges it.
-func (r *rings) close(p *model.Procedure, own bool) {
-	i := len(r.stack) - 1
-	for r.stack[i] != p {
-		i--
-	}
-	part := r.stack[i:]
-	bad := own || len(part) > 1
-	for _, q := range part {
-		for _, c := range calleesOf(q) {
-			bad = bad || r.bad[c]
-		}
-	}
-	for _, q := range part {
-		r.on[q] = false
-		if bad {
-			r.bad[q] = true
-		}
-	}
-	r.stack = r.stack[:i]
+	return in
 }
 
 func calleesOf(p *model.Procedure) []*model.Procedure {
