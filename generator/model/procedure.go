@@ -119,6 +119,7 @@ type Step struct {
 	Links  []*Link
 	Subs   []*Step
 	People int // of people:, else 0
+	Done   int // how many steps of the procedure are done once this one is, its sub-steps before it
 }
 
 // Time is the time that the step says it takes, or zero.

@@ -18,6 +18,7 @@ type Index struct {
 	uses    map[*model.Entry][]Use
 	callers map[*model.Procedure][]*model.Procedure
 	seers   map[*model.Procedure][]*model.Procedure
+	late    bool // what is noted now may be a step of before
 }
 
 // Of makes the index over the procedures of a manual.
@@ -90,6 +91,8 @@ func (x *Index) procedure(p, to *model.Procedure, l *model.Link) {
 
 // phases notes the hazards that a whole phase meets.
 func (x *Index) phases(p *model.Procedure) {
+	x.late = true
+	defer func() { x.late = false }()
 	for _, phase := range p.Phases {
 		if phase.Lead == nil || len(phase.Steps) == 0 {
 			continue
@@ -110,7 +113,7 @@ func (x *Index) note(e *model.Entry, p *model.Procedure, s *model.Step) {
 		list = append(list, Use{Procedure: p})
 	}
 	use := &list[len(list)-1]
-	if s != nil && !slices.Contains(use.Steps, s) {
+	if n := len(use.Steps); s != nil && (n == 0 || use.Steps[n-1] != s) && !(x.late && slices.Contains(use.Steps, s)) {
 		use.Steps = append(use.Steps, s)
 	}
 	x.uses[e] = list

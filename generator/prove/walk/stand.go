@@ -51,7 +51,7 @@ func stepsDone(p *model.Procedure, step *model.Step) int {
 	if step == nil {
 		return len(p.Steps)
 	}
-	return doneAfter(p, step)
+	return step.Done
 }
 
 // StandAtStart is where things stand before the first step.
@@ -75,29 +75,6 @@ func (w *Walk) standing(after int) []Standing {
 		out = append(out, now[x]...)
 	}
 	return out
-}
-
-// doneAfter counts the steps that are done once a step is.
-func doneAfter(p *model.Procedure, step *model.Step) int {
-	n := 0
-	var visit func(steps []*model.Step) bool
-	visit = func(steps []*model.Step) bool {
-		for _, s := range steps {
-			if visit(s.Subs) {
-				return true
-			}
-			if n++; s == step {
-				return true
-			}
-		}
-		return false
-	}
-	for _, ph := range p.Phases {
-		if visit(ph.Steps) {
-			break
-		}
-	}
-	return n
 }
 
 // standsAtStart notes what is not normal before the first step.

@@ -1,6 +1,10 @@
 package walk
 
-import "baybinder/generator/model"
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
 
 // Turned is a thing that a procedure found or made open, and that is closed at
 // its end: off and on again, placed and taken away, low and full.
@@ -40,12 +44,11 @@ func (r *Result) Turned(p *model.Procedure) []Turned {
 			at[c.thing] = c.after
 		}
 	}
+	slices.SortStableFunc(closed, func(x, y thing) int { return at[x] - at[y] })
 	var out []Turned
-	for n := range steps {
-		for _, x := range closed {
-			if t := open[x]; at[x] == n && t.Closed != nil {
-				out = append(out, *t)
-			}
+	for _, x := range closed {
+		if t := open[x]; t.Closed != nil {
+			out = append(out, *t)
 		}
 	}
 	return out

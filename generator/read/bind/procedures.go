@@ -25,6 +25,7 @@ type draft struct {
 	unsafe   []string // drawings that are not published
 	steps    arena.Of[model.Step]
 	numbers  arena.Text
+	done     int // steps that ended
 }
 
 // procedureFiles reads procedures/, some files at once.

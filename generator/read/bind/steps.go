@@ -83,6 +83,8 @@ func (d *draft) step(item *syntax.Item, phase *model.Phase, parent *model.Step, 
 	for i, sub := range item.Subs {
 		s.Subs = append(s.Subs, d.step(sub, phase, s, d.number(number, i+1)))
 	}
+	d.done++
+	s.Done = d.done
 	return s
 }
 

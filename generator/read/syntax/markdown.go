@@ -116,6 +116,8 @@ type mdReader struct {
 	buf  buffer
 	said bytes.Buffer // the words of a node
 
+	searched, blank int // between these two offsets no blank line begins
+
 	all   arena.Of[Link]
 	parts arena.Of[string]
 	text  arena.Text
@@ -241,12 +243,24 @@ func oneSpaced[T string | []byte](text T) bool {
 	return !space
 }
 
+// blankLine is the offset of the first blank line behind another offset, or that
+// of the text's end. Links come in order, and many stand before one blank line.
+func (m *mdReader) blankLine(from int) int {
+	if from < m.searched || from > m.blank {
+		m.searched, m.blank = from, len(m.file.Text)
+		if i := strings.Index(m.file.Text[from:], "\n\n"); i >= 0 {
+			m.blank = from + i
+		}
+	}
+	return m.blank
+}
+
 // linkPlace is the place of a link: to its closing bracket where that is found,
 // else its first sign. Where its address stands in the file, it is the file's
 // own words that come back, and not one more copy of them.
 func (m *mdReader) linkPlace(n ast.Node, address string) (at position.Pos, written string) {
 	at = m.file.At(m.base+n.Pos(), m.base+n.Pos()+1)
-	rest, _, _ := strings.Cut(m.file.Text[at.Start:], "\n\n")
+	rest := m.file.Text[at.Start:m.blankLine(at.Start)]
 	if ref := referenceOf(n); ref != nil {
 		at.End = at.Start + max(1, referenceEnd(rest, ref))
 		return at, address
