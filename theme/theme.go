@@ -9,7 +9,7 @@ import (
 	"encoding/json"
 	"io/fs"
 
-	"baybinder/theme/words"
+	"baybinder/generator/language/words"
 )
 
 //go:generate go tool qtc -dir=. -skipLineComments

@@ -13,7 +13,7 @@ import (
 	"strings"
 	"sync"
 
-	"baybinder/theme/words"
+	"baybinder/generator/language/words"
 )
 
 // The addresses that are not the site's. A site has no hidden files.

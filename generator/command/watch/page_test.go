@@ -11,7 +11,7 @@ import (
 	"testing"
 	"time"
 
-	"baybinder/theme/words"
+	"baybinder/generator/language/words"
 )
 
 const served = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'"></head><body><p>Step</p></body></html>`

@@ -5,8 +5,8 @@ import (
 	"strings"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // others are the shop's other units of an amount in a unit, in its order. A

@@ -3,10 +3,10 @@ package page
 import (
 	"fmt"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/chemical"
 	"baybinder/theme/signs"
-	"baybinder/theme/words"
 )
 
 // Chemical is what a supply's label says: a scale of its own, which is not that

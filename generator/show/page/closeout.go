@@ -8,9 +8,9 @@ import (
 
 	"baybinder/generator/derive/kit"
 	"baybinder/generator/derive/slips"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
-	"baybinder/theme/words"
 )
 
 // CloseOut is the list at the end of a procedure in which everything that was

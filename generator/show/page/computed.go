@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/trade/electrical"
@@ -11,7 +12,6 @@ import (
 	"baybinder/generator/trade/lifting"
 	"baybinder/generator/trade/pressure"
 	"baybinder/generator/trade/working"
-	"baybinder/theme/words"
 )
 
 // Computed is a computed result in words, which opens to its working.

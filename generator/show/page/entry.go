@@ -8,10 +8,10 @@ import (
 
 	"baybinder/generator/derive/backlinks"
 	"baybinder/generator/derive/kit"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/signal"
 	"baybinder/generator/trade/working"
-	"baybinder/theme/words"
 )
 
 // Entry is the page of one entry of a register.

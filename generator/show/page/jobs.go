@@ -7,10 +7,10 @@ import (
 	"strings"
 	"time"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/read/record"
 	"baybinder/generator/read/syntax"
-	"baybinder/theme/words"
 )
 
 // Jobs are the jobs that were done by a procedure, or at a machine, and what

@@ -6,8 +6,8 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // reading is a manual as it is read in another language than the shop's: its

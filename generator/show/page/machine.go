@@ -5,9 +5,9 @@ import (
 	"strings"
 	"unicode"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
-	"baybinder/theme/words"
 )
 
 // Machine is a machine's page.

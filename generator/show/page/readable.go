@@ -10,8 +10,8 @@ import (
 
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/derive/readability"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // hardest is how many procedures of a language are listed.

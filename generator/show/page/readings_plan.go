@@ -7,8 +7,8 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // Assignment is a reading plan on paper: what is read in which order, with

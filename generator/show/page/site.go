@@ -42,9 +42,9 @@ import (
 	"baybinder/generator/derive/backlinks"
 	"baybinder/generator/derive/kit"
 	"baybinder/generator/derive/schedule"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
-	"baybinder/theme/words"
 )
 
 // HTML is text that is markup already.

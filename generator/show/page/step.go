@@ -8,8 +8,8 @@ import (
 	"strings"
 
 	"baybinder/generator/derive/schedule"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // phase makes a phase of a page.

@@ -6,9 +6,9 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/schedule"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/plot"
-	"baybinder/theme/words"
 )
 
 // TimeLine is the job's time at the foot of its page: a picture, and the same

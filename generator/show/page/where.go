@@ -4,9 +4,9 @@ import (
 	"fmt"
 	"strings"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
-	"baybinder/theme/words"
 )
 
 // where says which units and outcomes something holds for; "" for all.

@@ -31,7 +31,7 @@ func TestEveryBayWordInEveryLanguage(t *testing.T) {
 
 // The scripts say every word of the table, and no other.
 func TestScriptsAndTableAgree(t *testing.T) {
-	files, err := filepath.Glob("../scripts/*.js")
+	files, err := filepath.Glob("../../../theme/scripts/*.js")
 	if err != nil || len(files) == 0 {
 		t.Fatal("no scripts", err)
 	}
