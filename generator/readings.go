@@ -64,7 +64,7 @@ func writeReadings(ctx context.Context, folder *publish.Site, r *Result, s *page
 		return err
 	}
 	r.ReadingsPages = len(pages)
-	files, err := theme.Files()
+	files, err := theme.Files(spoken(r.Manual.Shop)...)
 	if err != nil {
 		return err
 	}

@@ -1,11 +1,14 @@
 package generator
 
 import (
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"bytes"
 	"context"
 	"fmt"
 	"io"
 	"path/filepath"
+	"slices"
 	"sync"
 
 	"baybinder/generator/base/parallel"
@@ -237,7 +240,7 @@ func putSheets(site *publish.Site, ready <-chan sheet, stop func()) (err error) 
 
 // writeFiles copies the theme's files and the pictures that pages show.
 func writeFiles(site *publish.Site, r *Result) error {
-	files, err := theme.Files()
+	files, err := theme.Files(spoken(r.Manual.Shop)...)
 	if err != nil {
 		return err
 	}
@@ -253,4 +256,15 @@ func writeFiles(site *publish.Site, r *Result) error {
 		}
 	}
 	return nil
+}
+
+// spoken are the languages in which a shop's pages speak, each once.
+func spoken(shop *model.Shop) []*shape.Language {
+	var out []*shape.Language
+	for _, tag := range append([]string{shop.Language}, shop.Also...) {
+		if l := language.Of(tag); !slices.Contains(out, l) {
+			out = append(out, l)
+		}
+	}
+	return out
 }

@@ -18,32 +18,3 @@ type Language struct {
 	About               string // of an amount that is not measured out
 	AtMost, AtLeast, To string // of a limit: "at most 5 V", "2 to 6 bar"
 }
-
-// LanguageIn are those words in a language; English where the theme does not
-// speak it.
-func LanguageIn(language string) *Language {
-	if language == "es" {
-		return &languageInSpanish
-	}
-	return &languageInEnglish
-}
-
-// NameOf is a language's own name; its code where the theme does not speak it.
-func NameOf(language string) string {
-	if language == "en" || language == "es" {
-		return LanguageIn(language).Name
-	}
-	return language
-}
-
-var languageInEnglish = Language{Name: "English", Languages: "This page in another language", AtThe: "%s at the %s",
-	OnUnits: "on units %s", With: "with %s", Without: "without %s", Where: "where %s", And: " and ", OrElse: ", or ", OtherCases: "in other cases",
-	Failed: "the %s in step %s failed", Passed: "the %s in step %s passed", Was: "the %s in step %s is %s", WasNot: "the %s in step %s is not %s",
-	StepDone: "step %s is done", StepLeftOut: "step %s is left out",
-	BoltLoad: "Bolt load", NotJudged: "not judged: no table here has this thread and class", ByHand: "hand-tight", About: "about", AtMost: "at most", AtLeast: "at least", To: "to"}
-
-var languageInSpanish = Language{Name: "Español", Languages: "Esta página en otro idioma", AtThe: "%s de: %s",
-	OnUnits: "en unidades %s", With: "con %s", Without: "sin %s", Where: "si %s", And: " y ", OrElse: ", o ", OtherCases: "en los demás casos",
-	Failed: "no se cumplió: %s (paso %s)", Passed: "se cumplió: %s (paso %s)", Was: "%s (paso %s) es: %s", WasNot: "%s (paso %s) no es: %s",
-	StepDone: "se hizo el paso %s", StepLeftOut: "no se hizo el paso %s",
-	BoltLoad: "Carga del tornillo", NotJudged: "no se ha juzgado: ninguna tabla tiene esta rosca y esta clase", ByHand: "a mano", About: "aproximadamente", AtMost: "como máximo", AtLeast: "como mínimo", To: "a"}

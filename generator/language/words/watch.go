@@ -8,16 +8,3 @@ type Watch struct {
 	Found string `json:"found"` // over the others
 	Close string `json:"close"`
 }
-
-// WatchIn are the words in a language; English where the theme does not speak
-// it.
-func WatchIn(language string) Watch {
-	if language == "es" {
-		return watchInSpanish
-	}
-	return watchInEnglish
-}
-
-var watchInEnglish = Watch{Lang: "en", Last: "This is the last good page", Found: "Found by the last build", Close: "Close"}
-
-var watchInSpanish = Watch{Lang: "es", Last: "Esta es la última página buena", Found: "Lo que encontró la última comprobación", Close: "Cerrar"}

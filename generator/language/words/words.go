@@ -1,4 +1,5 @@
-// Package words holds every word that the theme itself puts on a page, in each language that it speaks.
+// Package words says which words the program itself puts on a page and into its
+// scripts: a language has them all, in its folder.
 package words
 
 import "fmt"
@@ -73,6 +74,9 @@ type Words struct {
 	Made                                            string // a date
 	CodeOfPage, ShortCode, WrongLine                string // -; a code; -
 	Search, SearchNoScript, BegunAt, OverAt, Labels string
+
+	Kinds  map[string]string // of tools, holds and energies, by the format's own word
+	States map[string]string // how a thing stands, by the format's own word
 }
 
 // Signal is a signal word in the language.
@@ -90,33 +94,8 @@ func (w *Words) Signal(word string) string {
 	return ""
 }
 
-// In is the words in a language; English where the theme does not speak it.
-func In(language string) *Words {
-	if language == "es" {
-		return &spanish
-	}
-	return &english
-}
-
 // Count fills a number into words that take one.
 func Count(format string, n int) string { return fmt.Sprintf(format, n) }
-
-// State is the word for how a thing stands, in the language.
-func (w *Words) State(word string) string {
-	if w.Lang != "es" {
-		return word
-	}
-	if es, ok := spanishStates[word]; ok {
-		return es
-	}
-	return word
-}
-
-var spanishStates = map[string]string{
-	"live": "con energía", "isolated": "cortada", "locked": "bloqueada", "released": "descargada", "dead": "probada sin energía",
-	"on": "montada", "off": "desmontada", "capped": "tapada", "loose": "floja", "tight": "apretada",
-	"full": "lleno", "low": "bajo", "unbled": "sin purgar", "placed": "puesta", "altered": "cambiado",
-}
 
 // Fill fills a text into words that take one.
 func Fill(format, text string) string { return fmt.Sprintf(format, text) }

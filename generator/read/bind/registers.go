@@ -1,6 +1,7 @@
 package bind
 
 import (
+	"baybinder/generator/language"
 	"path"
 	"slices"
 	"strings"
@@ -17,7 +18,7 @@ import (
 // shop reads shop.yaml over the shop's defaults.
 func (b *binder) shop() {
 	s := &model.Shop{
-		Language:    "en",
+		Language:    language.Default().Code,
 		ReviewEvery: must("12 months", quantity.Calendar),
 		Limits: model.Limits{
 			SafeVoltageDC: must("60 V dc", quantity.Voltage),

@@ -3,7 +3,6 @@ package page
 import (
 	"fmt"
 
-	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/chemical"
 	"baybinder/theme/signs"
@@ -41,6 +40,6 @@ func (s *Site) chemical(u *model.Supply) *Chemical {
 	for _, p := range label.Precautions() {
 		v.Precautions = append(v.Precautions, p.Text)
 	}
-	v.Computed = []Computed{{words.WorkedIn(s.Words.Lang).Label, label.Explain()}}
+	v.Computed = []Computed{{s.speaks.Worked.Label, label.Explain()}}
 	return v
 }

@@ -61,7 +61,7 @@ func (s *Site) planBook() planBook {
 	return b
 }
 
-func (s *Site) training() *words.Readings { return words.ReadingsIn(s.Words.Lang) }
+func (s *Site) training() *words.Readings { return &s.speaks.Readings }
 
 func (s *Site) planLinks(up string) []Link {
 	var out []Link

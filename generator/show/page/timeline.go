@@ -27,7 +27,7 @@ type TimeRow struct {
 }
 
 func (s *Site) timeLine(up string, p *model.Procedure) TimeLine {
-	w := words.TimeLineIn(s.Words.Lang)
+	w := &s.speaks.TimeLine
 	v := TimeLine{TimeLine: w}
 	if s.Times.Of(p).Bay == 0 {
 		return v

@@ -11,7 +11,7 @@ import (
 
 // where says which units and outcomes something holds for; "" for all.
 func (s *Site) where(m *model.Machine, cases walk.Cases) string {
-	w := words.LanguageIn(s.Words.Lang)
+	w := &s.speaks.Several
 	var out []string
 	for _, c := range cases {
 		if c == nil {

@@ -5,29 +5,8 @@ import (
 	"path/filepath"
 	"reflect"
 	"regexp"
-	"slices"
 	"testing"
 )
-
-var holes = regexp.MustCompile(`\{\d\}`)
-
-// Every word of the bay is there in every language, and takes the same values.
-func TestEveryBayWordInEveryLanguage(t *testing.T) {
-	en, es := reflect.ValueOf(bayInEnglish), reflect.ValueOf(bayInSpanish)
-	for i := range en.NumField() {
-		name := en.Type().Field(i).Name
-		a, b := en.Field(i).String(), es.Field(i).String()
-		if a == "" || b == "" {
-			t.Errorf("%s is empty: en %q, es %q", name, a, b)
-		}
-		x, y := holes.FindAllString(a, -1), holes.FindAllString(b, -1)
-		slices.Sort(x)
-		slices.Sort(y)
-		if !slices.Equal(x, y) {
-			t.Errorf("%s takes other values: en %q, es %q", name, a, b)
-		}
-	}
-}
 
 // The scripts say every word of the table, and no other.
 func TestScriptsAndTableAgree(t *testing.T) {

@@ -1,12 +1,12 @@
-package readability
+package spanish
 
 import "unicode/utf8"
 
-// spanish counts the syllables of a Spanish word in small letters, by the
+// syllables counts those of a Spanish word in small letters, by the
 // orthography of the Real Academia Española (2010, from memory): each vowel is
 // the core of one, but an i or u without an accent joins the vowel beside it,
 // also across an h; the u of qu, gue and gui is not heard.
-func spanish(word []byte) int {
+func syllables(word []byte) int {
 	n := 0
 	var last rune   // the core that the place touches, or the i or u beside it; 0 behind a consonant
 	silent := false // the letter before was q or g

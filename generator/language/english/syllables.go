@@ -1,15 +1,15 @@
-package readability
+package english
 
 import (
 	"bytes"
 	"strings"
 )
 
-// english counts the syllables of an English word in small letters by its
+// syllables counts those of an English word in small letters by its
 // spelling: groups of vowels, without an e that is not heard, and with two for
 // vowels that are spoken apart. The rules are ours; a spelling can be read in
 // more than one way, so a word may be one off.
-func english(word []byte) int {
+func syllables(word []byte) int {
 	word, more := contraction(word)
 	if n, known := odd[string(word)]; known {
 		return n + more

@@ -1,9 +1,11 @@
-package words
+package spanish
+
+import "baybinder/generator/language/words"
 
 // The Spanish words are our own translation; a native speaker has not read
 // them yet. The signal words are those of translated ANSI Z535 labels (from
 // memory).
-var spanish = Words{
+var page = words.Words{
 	Lang:   "es",
 	Danger: "PELIGRO", Warning: "ADVERTENCIA", Caution: "PRECAUCIÓN", Notice: "AVISO",
 
@@ -76,4 +78,6 @@ var spanish = Words{
 	Made:       "Hecho el %s.",
 	CodeOfPage: "Código que lleva a esta página", ShortCode: "Tarjeta %s", WrongLine: "Este paso está mal (paso, y qué):",
 	Labels: "Etiquetas para imprimir", BegunAt: "Empezada a las", OverAt: "terminada a las", Search: "Buscar", SearchNoScript: "La búsqueda necesita un navegador con scripts. Las pestañas de arriba llevan a todas las páginas sin ellos.",
+
+	Kinds: kinds, States: states,
 }

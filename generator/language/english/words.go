@@ -1,6 +1,8 @@
-package words
+package english
 
-var english = Words{
+import "baybinder/generator/language/words"
+
+var page = words.Words{
 	Lang:   "en",
 	Danger: "DANGER", Warning: "WARNING", Caution: "CAUTION", Notice: "NOTICE",
 
@@ -73,4 +75,6 @@ var english = Words{
 	Made:       "Made on %s.",
 	CodeOfPage: "Code that leads to this page", ShortCode: "Card %s", WrongLine: "This step is wrong (step, and what):",
 	Labels: "Labels to print", BegunAt: "Begun at", OverAt: "over at", Search: "Search", SearchNoScript: "The search needs a browser that runs scripts. The tabs above lead to every page without one.",
+
+	Kinds: kinds, States: states,
 }
