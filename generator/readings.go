@@ -59,7 +59,7 @@ func beginReadings(folder string) (*publish.Site, error) {
 }
 
 func writeReadings(ctx context.Context, folder *publish.Site, r *Result, s *page.Site) error {
-	pages := readingsLeaves(s.Readings())
+	pages := marked(s, readingsLeaves(s.Readings()))
 	if err := putPages(ctx, folder, pages); err != nil {
 		return err
 	}

@@ -26,7 +26,24 @@ type leaf struct {
 }
 
 // leaves are the pages of a site. A new page is one line here.
-func leaves(s *page.Site) []leaf {
+func leaves(s *page.Site) []leaf { return marked(s, unmarked(s)) }
+
+// marked are pages with the language of the words that they borrow.
+func marked(s *page.Site, all []leaf) []leaf {
+	if !s.Borrows() {
+		return all
+	}
+	for i, l := range all {
+		all[i].write = func(w io.Writer) {
+			var text bytes.Buffer
+			l.write(&text)
+			_, _ = w.Write(s.Foreign(text.Bytes())) // into memory: it cannot fail
+		}
+	}
+	return all
+}
+
+func unmarked(s *page.Site) []leaf {
 	m := s.Manual
 	all := []leaf{
 		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.Front()) }},

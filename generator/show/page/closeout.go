@@ -41,6 +41,8 @@ func (c *CloseOut) Empty() bool { return len(c.Rows)+len(c.Steps) == 0 }
 type Missed struct {
 	Text  string
 	Count int // of how many, where there are several
+
+	Counted string // says so, with a place for the number that was counted
 }
 
 // missed are the lines of a procedure's easily missed steps, by number.
@@ -50,7 +52,7 @@ func (s *Site) missed(items []slips.Item) map[string]*Missed {
 		if it := &items[i]; it.Easily() {
 			m := &Missed{Text: s.whyMissed(it)}
 			if it.Count > 1 {
-				m.Count = it.Count
+				m.Count, m.Counted = it.Count, words.Count(s.speaks.CloseOut.CountOf, it.Count)
 			}
 			out[it.Number()] = m
 		}

@@ -29,7 +29,7 @@ type field struct {
 // In is the site as it is read in one of the shop's other languages.
 func (s *Site) In(tag string) *Site {
 	in := *s
-	in.speaks = language.Of(tag)
+	in.speaks = speaking(tag)
 	in.Words = &in.speaks.Words
 	in.read = &reading{
 		language: tag, said: map[field][]string{},
@@ -370,21 +370,28 @@ func (s *Site) pageOf(p *model.Procedure) string {
 	return PageOf(p)
 }
 
+// tagOf is the language of what stands behind a sign.
+func (s *Site) tagOf(marked []byte) string {
+	if bytes.HasPrefix(marked, []byte(borrows)) {
+		return s.speaks.Code
+	}
+	return s.Manual.Shop.Language
+}
+
 // Foreign writes what stands between the private signs as text of the shop's
-// language. In attributes and in the window's title, where no element can
+// language, or of the one whose words are borrowed. In attributes and in the window's title, where no element can
 // stand, only the signs go.
 func (s *Site) Foreign(page []byte) []byte {
-	if !bytes.Contains(page, []byte(opens)) {
+	if !bytes.Contains(page, []byte(closes)) {
 		return page
 	}
 	out := make([]byte, 0, len(page)+len(page)/8)
-	span := []byte(`<span lang="` + s.Manual.Shop.Language + `">`)
 	inTag, inTitle, depth := false, false, 0
 	for len(page) > 0 {
 		switch {
-		case bytes.HasPrefix(page, []byte(opens)):
+		case bytes.HasPrefix(page, []byte(opens)), bytes.HasPrefix(page, []byte(borrows)):
 			if !inTag && !inTitle {
-				out = append(out, span...)
+				out = append(out, `<span lang="`+s.tagOf(page)+`">`...)
 				depth++
 			}
 			page = page[len(opens):]

@@ -125,7 +125,7 @@ func (s *Site) readText(reader *readability.Reader, p *model.Procedure) readText
 
 func (t *readText) row(w *words.Readable) ReadableRow {
 	page := t.site.link("", t.procedure)
-	page.Name = strings.Trim(page.Name, opens+closes) // a title that nobody has translated
+	page.Name = unmarked(page.Name) // a title that nobody has translated
 	row := ReadableRow{
 		Procedure: page, Longest: t.count.Longest, Words: t.count.Words, Rough: !t.known,
 		Step: Link{Name: t.longest.Number, Address: page.Address + "#" + Anchor(t.longest)},

@@ -34,7 +34,6 @@
 package page
 
 import (
-	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
 	"sort"
 	"strings"
@@ -76,7 +75,7 @@ type Site struct {
 
 // NewSite gathers what the pages of a checked manual need.
 func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, today model.Date, preview bool) *Site {
-	speaks := language.Of(m.Shop.Language)
+	speaks := speaking(m.Shop.Language)
 	s := &Site{
 		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: &speaks.Words, speaks: speaks,
 		Kits: kit.NewBook(m.Shop, walks), Times: schedule.NewBook(walks), shown: map[*model.Procedure]bool{}, spoken: map[*model.Procedure][]string{},
