@@ -11,6 +11,9 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 )
 
 // floors are the rooms under generator, each standing on those before it: a
@@ -18,7 +21,7 @@ import (
 var floors = []string{"base", "language", "model", "trade", "read", "prove", "derive", "check", "show", "command"}
 
 // leaves of the theme stand on no room, and any may use them.
-var bare = []string{"theme/signs", "theme/words"}
+var bare = []string{"theme/signs"}
 
 // hands are the packages that may touch files; a name with a slash at its end
 // is a whole room.
@@ -91,7 +94,7 @@ func TestAWrongArrowIsNamed(t *testing.T) {
 		{"generator/base/quantity", "generator/model", true},
 		{"generator/prove/walk", "generator/check", true},
 		{"generator/check", "generator/show/page", true},
-		{"theme/words", "generator/base/finding", true},
+		{"generator/language/words", "generator/model", true},
 		{"generator/read/source", "theme", true},
 		{"generator/check", "generator/prove/walk", false},
 		{"generator/command/rename", "generator/command/settle", false},
@@ -136,4 +139,48 @@ func TestFewTouchFilesOrTheClock(t *testing.T) {
 
 func imports(f *ast.File, name string) bool {
 	return slices.ContainsFunc(f.Imports, func(s *ast.ImportSpec) bool { return strings.Trim(s.Path.Value, `"`) == name })
+}
+
+// Which language is which is known in the room of languages alone: elsewhere
+// nothing is said of one by its code.
+func TestNoCodeOfALanguageIsCompared(t *testing.T) {
+	for dir, files := range goFiles(t) {
+		if strings.HasPrefix(dir, "generator/language") {
+			continue
+		}
+		for _, f := range files {
+			for _, code := range codesIn(f) {
+				t.Errorf("%s has the code of a language, %s: ask generator/language what it needs of it", dir, code)
+			}
+		}
+	}
+}
+
+// codesIn are the literals of a file that are the code of a language.
+func codesIn(f *ast.File) (found []string) {
+	ast.Inspect(f, func(n ast.Node) bool {
+		if lit, ok := n.(*ast.BasicLit); ok && lit.Kind == token.STRING {
+			text := strings.TrimSuffix(strings.Trim(lit.Value, "\"`"), "-")
+			if slices.ContainsFunc(language.All(), func(l *shape.Language) bool { return l.Code == text }) {
+				found = append(found, lit.Value)
+			}
+		}
+		return true
+	})
+	return found
+}
+
+// The test above sees a code in each place where one can stand.
+func TestACodeOfALanguageIsFound(t *testing.T) {
+	for text, want := range map[string]int{
+		`if l == "es" { }`: 1, `switch l { case "en": }`: 1, `x = map[string]int{"en": 1, "es": 2}`: 2, `y(l, "es-")`: 1, `y("yes")`: 0,
+	} {
+		f, err := parser.ParseFile(token.NewFileSet(), "x.go", "package x\nfunc f() { "+text+" }", 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := codesIn(f); len(got) != want {
+			t.Errorf("%s: %q, want %d", text, got, want)
+		}
+	}
 }

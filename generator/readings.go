@@ -59,12 +59,12 @@ func beginReadings(folder string) (*publish.Site, error) {
 }
 
 func writeReadings(ctx context.Context, folder *publish.Site, r *Result, s *page.Site) error {
-	pages := readingsLeaves(s.Readings())
+	pages := marked(s, readingsLeaves(s.Readings()))
 	if err := putPages(ctx, folder, pages); err != nil {
 		return err
 	}
 	r.ReadingsPages = len(pages)
-	files, err := theme.Files()
+	files, err := theme.Files(spoken(r.Manual.Shop)...)
 	if err != nil {
 		return err
 	}

@@ -198,7 +198,7 @@ func (s *Session) undo(edits []edit) {
 func (s *Session) put(p *model.Procedure) error {
 	var out bytes.Buffer
 	theme.WriteProcedure(&out, s.pages.Procedure(p))
-	return publish.Replace(s.o.To, page.PageOf(p), out.Bytes())
+	return publish.Replace(s.o.To, page.PageOf(p), s.pages.Foreign(out.Bytes()))
 }
 
 // place is the anchor of the first step that reads otherwise than before.

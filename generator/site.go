@@ -1,11 +1,14 @@
 package generator
 
 import (
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"bytes"
 	"context"
 	"fmt"
 	"io"
 	"path/filepath"
+	"slices"
 	"sync"
 
 	"baybinder/generator/base/parallel"
@@ -23,7 +26,24 @@ type leaf struct {
 }
 
 // leaves are the pages of a site. A new page is one line here.
-func leaves(s *page.Site) []leaf {
+func leaves(s *page.Site) []leaf { return marked(s, unmarked(s)) }
+
+// marked are pages with the language of the words that they borrow.
+func marked(s *page.Site, all []leaf) []leaf {
+	if !s.Borrows() {
+		return all
+	}
+	for i, l := range all {
+		all[i].write = func(w io.Writer) {
+			var text bytes.Buffer
+			l.write(&text)
+			_, _ = w.Write(s.Foreign(text.Bytes())) // into memory: it cannot fail
+		}
+	}
+	return all
+}
+
+func unmarked(s *page.Site) []leaf {
 	m := s.Manual
 	all := []leaf{
 		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.Front()) }},
@@ -240,7 +260,7 @@ func putSheets(site *publish.Site, ready <-chan sheet, stop func()) (err error) 
 
 // writeFiles copies the theme's files and the pictures that pages show.
 func writeFiles(site *publish.Site, r *Result) error {
-	files, err := theme.Files()
+	files, err := theme.Files(spoken(r.Manual.Shop)...)
 	if err != nil {
 		return err
 	}
@@ -256,4 +276,15 @@ func writeFiles(site *publish.Site, r *Result) error {
 		}
 	}
 	return nil
+}
+
+// spoken are the languages in which a shop's pages speak, each once.
+func spoken(shop *model.Shop) []*shape.Language {
+	var out []*shape.Language
+	for _, tag := range append([]string{shop.Language}, shop.Also...) {
+		if l := language.Of(tag); !slices.Contains(out, l) {
+			out = append(out, l)
+		}
+	}
+	return out
 }

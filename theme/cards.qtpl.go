@@ -10,7 +10,7 @@ import "baybinder/generator/show/page"
 
 import "baybinder/generator/trade/working"
 
-import "baybinder/theme/words"
+import "baybinder/generator/language/words"
 
 import (
 	qtio422016 "io"

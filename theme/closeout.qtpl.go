@@ -8,7 +8,7 @@ package theme
 
 import "baybinder/generator/show/page"
 
-import "baybinder/theme/words"
+import "baybinder/generator/language/words"
 
 import (
 	qtio422016 "io"
@@ -21,7 +21,7 @@ var (
 	_ = qt422016.AcquireByteBuffer
 )
 
-func streammissed(qw422016 *qt422016.Writer, w *words.CloseOut, m *page.Missed) {
+func streammissed(qw422016 *qt422016.Writer, m *page.Missed) {
 	if m != nil {
 		qw422016.N().S(`<p class="missed">`)
 		qw422016.E().S(m.Text)
@@ -29,22 +29,22 @@ func streammissed(qw422016 *qt422016.Writer, w *words.CloseOut, m *page.Missed) 
 			qw422016.N().S(` `)
 			qw422016.N().S(`<span class="counted"><span class="blank short"></span>`)
 			qw422016.N().S(` `)
-			qw422016.E().S(words.Count(w.CountOf, m.Count))
+			qw422016.E().S(m.Counted)
 			qw422016.N().S(`</span>`)
 		}
 		qw422016.N().S(`</p>`)
 	}
 }
 
-func writemissed(qq422016 qtio422016.Writer, w *words.CloseOut, m *page.Missed) {
+func writemissed(qq422016 qtio422016.Writer, m *page.Missed) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streammissed(qw422016, w, m)
+	streammissed(qw422016, m)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func missed(w *words.CloseOut, m *page.Missed) string {
+func missed(m *page.Missed) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writemissed(qb422016, w, m)
+	writemissed(qb422016, m)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

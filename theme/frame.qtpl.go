@@ -6,9 +6,11 @@
 
 package theme
 
+import "baybinder/generator/language"
+
 import "baybinder/generator/show/page"
 
-import "baybinder/theme/words"
+import "baybinder/generator/language/words"
 
 import (
 	qtio422016 "io"
@@ -74,7 +76,7 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 	}
 	if len(f.Tongues) > 0 {
 		qw422016.N().S(`<nav class="languages" aria-label="`)
-		qw422016.E().S(words.LanguageIn(f.Words.Lang).Languages)
+		qw422016.E().S(language.Of(f.Words.Lang).Several.Languages)
 		qw422016.N().S(`"><ul>`)
 		for _, t := range f.Tongues {
 			qw422016.N().S(`<li>`)

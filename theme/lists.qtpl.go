@@ -8,7 +8,7 @@ package theme
 
 import "baybinder/generator/show/page"
 
-import "baybinder/theme/words"
+import "baybinder/generator/language/words"
 
 import (
 	qtio422016 "io"

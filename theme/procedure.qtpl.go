@@ -8,7 +8,7 @@ package theme
 
 import "baybinder/generator/show/page"
 
-import "baybinder/theme/words"
+import "baybinder/generator/language/words"
 
 import (
 	qtio422016 "io"
@@ -575,7 +575,7 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 	for _, t := range s.Text {
 		qw422016.N().S(string(t))
 	}
-	streammissed(qw422016, words.CloseOutIn(w.Lang), s.Missed)
+	streammissed(qw422016, s.Missed)
 	if s.Reverse != "" {
 		qw422016.N().S(`<p class="reverse">`)
 		qw422016.E().S(s.Reverse)
@@ -896,7 +896,7 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 	qw422016.N().S(`<p><b>`)
 	qw422016.E().S(d.Text)
 	qw422016.N().S(`.</b></p>`)
-	streammissed(qw422016, words.CloseOutIn(w.Lang), d.Missed)
+	streammissed(qw422016, d.Missed)
 	if len(d.Lines) > 0 {
 		qw422016.N().S(`<ul class="fastened">`)
 		for _, l := range d.Lines {

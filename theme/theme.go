@@ -9,7 +9,7 @@ import (
 	"encoding/json"
 	"io/fs"
 
-	"baybinder/theme/words"
+	"baybinder/generator/language/shape"
 )
 
 //go:generate go tool qtc -dir=. -skipLineComments
@@ -17,8 +17,9 @@ import (
 //go:embed styles scripts
 var files embed.FS
 
-// Files are the files that every site gets, by path in its theme folder.
-func Files() (map[string][]byte, error) {
+// Files are the files that a site gets whose pages speak these languages, by
+// path in its theme folder.
+func Files(spoken ...*shape.Language) (map[string][]byte, error) {
 	out := map[string][]byte{}
 	for _, folder := range []string{"styles", "scripts"} {
 		part, err := fs.Sub(files, folder)
@@ -36,12 +37,12 @@ func Files() (map[string][]byte, error) {
 			return nil, err
 		}
 	}
-	for _, language := range []string{"en", "es"} {
-		table, err := json.Marshal(words.BayIn(language))
+	for _, l := range spoken {
+		table, err := json.Marshal(&l.Bay)
 		if err != nil {
 			return nil, err
 		}
-		out["words-"+language+".js"] = []byte("'use strict';\nwindow.baybinder = { words: " + string(table) + " };\n")
+		out["words-"+l.Code+".js"] = []byte("'use strict';\nwindow.baybinder = { words: " + string(table) + " };\n")
 	}
 	return out, nil
 }

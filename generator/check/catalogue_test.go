@@ -18,7 +18,7 @@ var formCodes = strings.Fields(`
 	heading no-steps raw-html unsafe-link
 	broken-link missing-picture picture-without-words
 	not-listed not-used wrong-supply not-judged no-torque
-	hazard-incomplete signal-word-typed harm-lowered
+	hazard-incomplete signal-word-typed harm-lowered language-unknown
 	call-cycle calls-draft missing-qualification
 	quantity hollow-link unknown-person
 	too-long two-actions vague no-time
@@ -29,7 +29,7 @@ var formCodes = strings.Fields(`
 
 // adviceCodes are those of them that the table calls advice.
 var adviceCodes = []string{"picture-without-words", "hollow-link", "too-long", "words-disagree", "two-actions", "vague", "no-time",
-	"calibration-due", "not-judged", "no-torque", "review-due", "reading-stale", "reading-overdue", "role-expired", "same-person"}
+	"calibration-due", "not-judged", "language-unknown", "no-torque", "review-due", "reading-stale", "reading-overdue", "role-expired", "same-person"}
 
 // walkCodes are the table's other codes. They are looked for once effects
 // are known, and have their cases there.

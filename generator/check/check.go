@@ -49,6 +49,13 @@
 // `machines/<id>.<lang>.yaml` and `shop.<lang>.yaml`. A text without translation is printed in the
 // shop's language and marked with `lang`. Indexes, registers and machine pages stay in the shop's
 // language.
+// As advice, at its entry, `not-translated` is told of what every page of that translation is
+// sure to print: the shop's notice and emergency line (its title is a name), the roles, tools and
+// supplies that the procedure lists, the gear of its hazards, the tools and roles of its holds, the
+// machine's name, its options where a step asks for one, and the things that acts change. What only
+// the derived refit prints (fasteners that hold a part, a setting's value) and what a called
+// procedure fetches is marked on the page and not told. A text that is read is read by the rules of
+// its own language; in one that the program does not speak nothing is looked for.
 //
 // Advice on writing of our own: `passive` tells only an order that does not say who acts ("must be
 // tightened", "debe ser apretado": ASD-STE100 rule 3.6, from memory); what is only told ("the lid

@@ -73,6 +73,7 @@ var (
 	// What is said in other languages.
 	languageRules = []*Rule{
 		{Rule: &notTranslated, Procedure: runNotTranslated, Translations: true},
+		{Rule: &notTranslated, Manual: runWordsNotTranslated},
 		{Rule: &translationDiffers, Procedure: runTranslationDiffers, Translations: true},
 		{Rule: &translationDiffers, Manual: runWordsDiffer},
 	}

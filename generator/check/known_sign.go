@@ -1,6 +1,8 @@
 package check
 
 import (
+	"baybinder/generator/language"
+	"cmp"
 	"regexp"
 
 	"baybinder/generator/base/finding"
@@ -27,7 +29,7 @@ func runKnownSign(c *Context) []finding.Finding {
 			return
 		}
 		f := bind.UnknownReference.At(at, "%s has the symbol %s, and the pages can draw no such sign", id, symbol)
-		if near, ok := signs.Find(signs.Nearest(symbol)); ok {
+		if near, ok := signs.Find(cmp.Or(language.SignNumber(symbol), signs.Nearest(symbol))); ok {
 			found = append(found, f.WithMend("did you mean %s (%s)?", near.Number, near.Name))
 			return
 		}

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"baybinder/generator/language/shape"
 	"strings"
 
 	"baybinder/generator/base/finding"
@@ -14,36 +15,11 @@ var passive = finding.Rule{
 	Mend:  "Begin with the verb: not \"the bolts must be tightened\", but \"tighten the bolts\". What is looked for (\"the lid is shut\") may stay as it is.",
 }
 
-// passiveWords are the words of a passive order (ASD-STE100, rule 3.6, active
-// voice, and 5.3, the imperative; 3.6 from memory). What is only told, "the
-// valve is closed", may be a state that is looked for: it is left alone.
-type passiveWords struct {
-	orders     [][]string // "must be"
-	between    map[string]bool
-	endings    []string
-	irregular  map[string]bool
-	adverbEnds string
-}
+// passiveWords are those of a language. What is only told, "the valve is
+// closed", may be a state that is looked for: it is left alone.
+type passiveWords struct{ shape.Passive }
 
-var passives = map[string]*passiveWords{
-	"en": {
-		orders: [][]string{{"must", "be"}, {"must", "not", "be"}, {"should", "be"}, {"should", "not", "be"}, {"shall", "be"}, {"shall", "not", "be"},
-			{"has", "to", "be"}, {"have", "to", "be"}, {"needs", "to", "be"}, {"need", "to", "be"}, {"is", "to", "be"}, {"are", "to", "be"}},
-		between: wordSet(`now then also always never again first only`),
-		endings: []string{"ed"},
-		irregular: wordSet(`bent blown bought brought built cut done drawn driven fed found given ground held hung kept laid led left let lit
-			made met put read said seen sent set shown shut spun swept taken thrown told torn undone withdrawn worn wound written`),
-		adverbEnds: "ly",
-	},
-	"es": {
-		orders: [][]string{{"debe", "ser"}, {"deben", "ser"}, {"debería", "ser"}, {"deberían", "ser"}, {"deberá", "ser"}, {"deberán", "ser"},
-			{"tiene", "que", "ser"}, {"tienen", "que", "ser"}, {"ha", "de", "ser"}, {"han", "de", "ser"}},
-		between:    wordSet(`ya siempre nunca primero sólo solo`),
-		endings:    []string{"ado", "ada", "ados", "adas", "ido", "ida", "idos", "idas", "ído", "ída", "ídos", "ídas"},
-		irregular:  wordSet(`abierto abierta abiertos abiertas hecho hecha hechos hechas puesto puesta puestos puestas escrito escrita escritos escritas visto vista vistos vistas suelto suelta sueltos sueltas`),
-		adverbEnds: "mente",
-	},
-}
+var passives = byCode(func(l *shape.Language) *passiveWords { return &passiveWords{l.Passive} })
 
 func runPassive(w *writing, text []sentence) []finding.Finding {
 	if w.passive == nil {
@@ -64,7 +40,7 @@ func runPassive(w *writing, text []sentence) []finding.Finding {
 
 // order is how many words of a passive order a sentence begins with, or 0.
 func (p *passiveWords) order(s sentence) int {
-	for _, words := range p.orders {
+	for _, words := range p.Orders {
 		last := len(words) - 1
 		if !says(s, words[:last]) {
 			continue
@@ -82,17 +58,17 @@ func (p *passiveWords) order(s sentence) int {
 
 // behind is the place of the next word that is no adverb.
 func (p *passiveWords) behind(s sentence, i int) int {
-	for i < len(s) && (p.between[s[i].said] || strings.HasSuffix(s[i].said, p.adverbEnds)) {
+	for i < len(s) && (p.Between[s[i].said] || strings.HasSuffix(s[i].said, p.AdverbEnds)) {
 		i++
 	}
 	return i
 }
 
 func (p *passiveWords) participle(said string) bool {
-	if p.irregular[said] {
+	if p.Irregular[said] {
 		return true
 	}
-	for _, end := range p.endings {
+	for _, end := range p.Endings {
 		if len(said) > len(end)+2 && strings.HasSuffix(said, end) {
 			return true
 		}

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"baybinder/generator/language"
 	"bytes"
 	"cmp"
 	"regexp"
@@ -342,5 +343,14 @@ func codeSpans(text string) [][]int {
 
 // languageOf is the language that a procedure is written in.
 func languageOf(m *model.Manual, p *model.Procedure) string {
-	return cmp.Or(p.Language, m.Shop.Language, "en")
+	return cmp.Or(p.Language, m.Shop.Language, language.Default().Code)
+}
+
+// codeOf is the code of the language whose words those of a tag are: es of
+// es-MX; "" where the program does not speak it.
+func codeOf(tag string) string {
+	if l := language.Known(tag); l != nil {
+		return l.Code
+	}
+	return ""
 }

@@ -1,6 +1,8 @@
 package check
 
 import (
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"regexp"
 	"slices"
 	"strings"
@@ -68,10 +70,7 @@ type languages []*signals
 
 // signalWords are the words by language: those of ANSI Z535.6 and those that
 // are used for them, accents left off as well.
-var signalWords = map[string]*signals{
-	"en": newSignals("DANGER", "WARNING", "CAUTION", "NOTICE"),
-	"es": newSignals("PELIGRO", "ADVERTENCIA", "PRECAUCIÓN", "PRECAUCION", "ATENCIÓN", "ATENCION", "AVISO"),
-}
+var signalWords = byCode(func(l *shape.Language) *signals { return newSignals(l.Signals...) })
 
 // after is what makes a word a signal word: a colon, a dash or an exclamation
 // mark behind it, and only markup or the end of a link between.
@@ -93,13 +92,11 @@ func newSignals(words ...string) *signals {
 
 // signalsOf are the words of English and of the shop's languages.
 func signalsOf(s *model.Shop) languages {
-	list := languages{signalWords["en"]}
-	seen := map[string]bool{"en": true}
-	for _, language := range append([]string{s.Language}, s.Also...) {
-		if words := signalWords[language]; words != nil && !seen[language] {
+	list := languages{signalWords[language.Default().Code]}
+	for _, tag := range append([]string{s.Language}, s.Also...) {
+		if words := signalWords[codeOf(tag)]; words != nil && !slices.Contains(list, words) {
 			list = append(list, words)
 		}
-		seen[language] = true
 	}
 	return list
 }

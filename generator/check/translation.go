@@ -1,6 +1,8 @@
 package check
 
 import (
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"html"
 	"regexp"
 	"slices"
@@ -135,11 +137,11 @@ var (
 
 // figures are the numbers of texts in a language, each once, sorted. Figures
 // count, words such as "two" do not.
-func figures(language string, texts []string) []string {
+func figures(tag string, texts []string) []string {
 	var out []string
 	for _, text := range texts {
 		for _, token := range figure.FindAllString(text, -1) {
-			out = append(out, value(language, token))
+			out = append(out, value(tag, token))
 		}
 	}
 	slices.Sort(out)
@@ -152,11 +154,12 @@ var (
 )
 
 // value writes a number the same way in every language: a comma is a decimal
-// point, but in English before three figures, where it parts the thousands.
+// point, but before three figures in a language such as English, where it parts the
+// thousands.
 // Thin spaces part the thousands everywhere (ISO 80000-1, 7.3.1, from memory).
-func value(language, token string) string {
+func value(tag, token string) string {
 	token = thin.Replace(token)
-	if language == "en" && thousands.MatchString(token) {
+	if l := language.Known(tag); l != nil && l.Numbers.Comma == shape.Thousands && thousands.MatchString(token) {
 		token = strings.ReplaceAll(token, ",", "")
 	}
 	token = strings.ReplaceAll(token, ",", ".")

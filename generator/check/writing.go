@@ -18,14 +18,14 @@ type writing struct {
 
 // runTexts reads every text once for all the rules of writing.
 func runTexts(c *Context, p *model.Procedure) []finding.Finding {
-	language := languageOf(c.Manual, p)
+	code := codeOf(languageOf(c.Manual, p))
 	limits := c.Manual.Shop.Writing
 	w := &writing{
 		words:   cmp.Or(limits.WordsInAStep, wordsInAStep),
 		actions: cmp.Or(limits.ActionsInAStep, actionsInAStep),
-		grammar: grammars[language],
-		phrases: vagueByFirst[language],
-		passive: passives[language],
+		grammar: grammars[code],
+		phrases: vagueByFirst[code],
+		passive: passives[code],
 	}
 	var found []finding.Finding
 	var reader prose

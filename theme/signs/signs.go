@@ -35,101 +35,100 @@ const (
 
 // Sign is one registered sign.
 type Sign struct {
-	Number  string // as registered: "W012", "GHS05"
-	Name    string // in English, as registered
-	Spanish string // our own translation, not the name of a published edition
-	Family  Family
+	Number string // as registered: "W012", "GHS05"
+	Name   string // in English, as registered
+	Family Family
 }
 
 // table is in order of number. A row marked "name from memory" could not be
 // checked against a published list.
 var table = []Sign{
-	{"E001", "Emergency exit", "Salida de emergencia", Safe}, // the list gives one name to the left-hand form E001 and the right-hand form E002
-	{"E003", "First aid", "Primeros auxilios", Safe},
-	{"E004", "Emergency telephone", "Teléfono de emergencia", Safe},
-	{"E009", "Doctor", "Médico", Safe},
-	{"E011", "Eyewash station", "Lavaojos", Safe},          // name from memory
-	{"E012", "Safety shower", "Ducha de emergencia", Safe}, // name from memory
-	{"E020", "Emergency stop button", "Botón de parada de emergencia", Safe},
+	{"E001", "Emergency exit", Safe}, // the list gives one name to the left-hand form E001 and the right-hand form E002
+	{"E003", "First aid", Safe},
+	{"E004", "Emergency telephone", Safe},
+	{"E009", "Doctor", Safe},
+	{"E011", "Eyewash station", Safe}, // name from memory
+	{"E012", "Safety shower", Safe},   // name from memory
+	{"E020", "Emergency stop button", Safe},
 
-	{"F001", "Fire extinguisher", "Extintor", Fire},
-	{"F005", "Fire alarm call point", "Pulsador de alarma de incendio", Fire}, // name from memory
-	{"F016", "Fire blanket", "Manta ignífuga", Fire},
+	{"F001", "Fire extinguisher", Fire},
+	{"F005", "Fire alarm call point", Fire}, // name from memory
+	{"F016", "Fire blanket", Fire},
 
-	{"GHS01", "Exploding bomb", "Bomba explotando", Chemical},
-	{"GHS02", "Flame", "Llama", Chemical},
-	{"GHS03", "Flame over circle", "Llama sobre círculo", Chemical},
-	{"GHS04", "Gas cylinder", "Bombona de gas", Chemical},
-	{"GHS05", "Corrosion", "Corrosión", Chemical},
-	{"GHS06", "Skull and crossbones", "Calavera y tibias cruzadas", Chemical}, // name from memory: the list says "skull"
-	{"GHS07", "Exclamation mark", "Signo de exclamación", Chemical},
-	{"GHS08", "Health hazard", "Peligro para la salud", Chemical},
-	{"GHS09", "Environment", "Medio ambiente", Chemical},
+	{"GHS01", "Exploding bomb", Chemical},
+	{"GHS02", "Flame", Chemical},
+	{"GHS03", "Flame over circle", Chemical},
+	{"GHS04", "Gas cylinder", Chemical},
+	{"GHS05", "Corrosion", Chemical},
+	{"GHS06", "Skull and crossbones", Chemical}, // name from memory: the list says "skull"
+	{"GHS07", "Exclamation mark", Chemical},
+	{"GHS08", "Health hazard", Chemical},
+	{"GHS09", "Environment", Chemical},
 
-	{"M001", "General mandatory action", "Obligación general", Mandatory},
-	{"M002", "Refer to instruction manual/booklet", "Consulte el manual de instrucciones", Mandatory},
-	{"M003", "Wear ear protection", "Use protección auditiva", Mandatory},
-	{"M004", "Wear eye protection", "Use protección ocular", Mandatory},
-	{"M005", "Connect an earth terminal to the ground", "Conecte el borne de tierra", Mandatory},
-	{"M006", "Disconnect mains plug from electrical outlet", "Desenchufe de la toma de corriente", Mandatory},
-	{"M007", "Opaque eye protection must be worn", "Use protección ocular opaca", Mandatory},
-	{"M008", "Wear safety footwear", "Use calzado de seguridad", Mandatory},
-	{"M009", "Wear protective gloves", "Use guantes de protección", Mandatory},
-	{"M010", "Wear protective clothing", "Use ropa de protección", Mandatory},
-	{"M011", "Wash your hands", "Lávese las manos", Mandatory},
-	{"M012", "Use handrail", "Use el pasamanos", Mandatory},
-	{"M013", "Wear a face shield", "Use pantalla facial", Mandatory},
-	{"M014", "Wear head protection", "Use casco", Mandatory},
-	{"M015", "Wear high-visibility clothing", "Use ropa de alta visibilidad", Mandatory},
-	{"M016", "Wear a mask", "Use mascarilla", Mandatory},
-	{"M017", "Wear respiratory protection", "Use protección respiratoria", Mandatory},
-	{"M018", "Wear a safety harness", "Use arnés de seguridad", Mandatory},
-	{"M019", "Wear a welding mask", "Use careta de soldar", Mandatory},
-	{"M021", "Disconnect before carrying out maintenance or repair", "Desconecte antes de hacer mantenimiento o reparaciones", Mandatory},
-	{"M026", "Use protective apron", "Use delantal de protección", Mandatory},
-	{"M028", "Keep locked", "Mantenga cerrado con llave", Mandatory},
+	{"M001", "General mandatory action", Mandatory},
+	{"M002", "Refer to instruction manual/booklet", Mandatory},
+	{"M003", "Wear ear protection", Mandatory},
+	{"M004", "Wear eye protection", Mandatory},
+	{"M005", "Connect an earth terminal to the ground", Mandatory},
+	{"M006", "Disconnect mains plug from electrical outlet", Mandatory},
+	{"M007", "Opaque eye protection must be worn", Mandatory},
+	{"M008", "Wear safety footwear", Mandatory},
+	{"M009", "Wear protective gloves", Mandatory},
+	{"M010", "Wear protective clothing", Mandatory},
+	{"M011", "Wash your hands", Mandatory},
+	{"M012", "Use handrail", Mandatory},
+	{"M013", "Wear a face shield", Mandatory},
+	{"M014", "Wear head protection", Mandatory},
+	{"M015", "Wear high-visibility clothing", Mandatory},
+	{"M016", "Wear a mask", Mandatory},
+	{"M017", "Wear respiratory protection", Mandatory},
+	{"M018", "Wear a safety harness", Mandatory},
+	{"M019", "Wear a welding mask", Mandatory},
+	{"M021", "Disconnect before carrying out maintenance or repair", Mandatory},
+	{"M026", "Use protective apron", Mandatory},
+	{"M028", "Keep locked", Mandatory},
 
-	{"P001", "General prohibition", "Prohibición general", Prohibition}, // name from memory
-	{"P002", "No smoking", "Prohibido fumar", Prohibition},              // name from memory
-	{"P003", "No open flame", "Prohibido encender llamas", Prohibition},
-	{"P004", "No thoroughfare", "Prohibido el paso a peatones", Prohibition},                                // name from memory
-	{"P010", "Do not touch", "No tocar", Prohibition},                                                       // name from memory
-	{"P011", "Do not extinguish with water", "No apagar con agua", Prohibition},                             // name from memory
-	{"P015", "No reaching in", "No meter las manos", Prohibition},                                           // name from memory
-	{"P019", "No stepping on surface", "No pisar la superficie", Prohibition},                               // name from memory
-	{"P028", "Do not wear gloves", "No usar guantes", Prohibition},                                          // name from memory
-	{"P031", "Do not alter the state of the switch", "No cambiar la posición del interruptor", Prohibition}, // name from memory
+	{"P001", "General prohibition", Prohibition}, // name from memory
+	{"P002", "No smoking", Prohibition},          // name from memory
+	{"P003", "No open flame", Prohibition},
+	{"P004", "No thoroughfare", Prohibition},                      // name from memory
+	{"P010", "Do not touch", Prohibition},                         // name from memory
+	{"P011", "Do not extinguish with water", Prohibition},         // name from memory
+	{"P015", "No reaching in", Prohibition},                       // name from memory
+	{"P019", "No stepping on surface", Prohibition},               // name from memory
+	{"P028", "Do not wear gloves", Prohibition},                   // name from memory
+	{"P031", "Do not alter the state of the switch", Prohibition}, // name from memory
 
-	{"W001", "General warning sign", "Peligro general", Warning},
-	{"W002", "Explosive material", "Materia explosiva", Warning},
-	{"W003", "Radioactive material or ionizing radiation", "Materia radiactiva o radiación ionizante", Warning},
-	{"W004", "Laser beam", "Rayo láser", Warning},
-	{"W005", "Non-ionizing radiation", "Radiación no ionizante", Warning},
-	{"W006", "Magnetic field", "Campo magnético", Warning},
-	{"W007", "Floor-level obstacle", "Obstáculo a ras del suelo", Warning},
-	{"W008", "Drop (fall)", "Caída a distinto nivel", Warning},
-	{"W009", "Biological hazard", "Riesgo biológico", Warning},
-	{"W010", "Low temperature/freezing conditions", "Baja temperatura o congelación", Warning},
-	{"W011", "Slippery surface", "Superficie resbaladiza", Warning},
-	{"W012", "Electricity", "Electricidad", Warning},
-	{"W014", "Forklift trucks and other industrial vehicles", "Carretillas elevadoras y otros vehículos industriales", Warning},
-	{"W015", "Overhead load", "Carga suspendida", Warning},
-	{"W016", "Toxic material", "Materia tóxica", Warning},
-	{"W017", "Hot surface", "Superficie caliente", Warning},
-	{"W018", "Automatic start-up", "Arranque automático", Warning},
-	{"W019", "Crushing", "Aplastamiento", Warning},
-	{"W020", "Overhead obstacle", "Obstáculo a la altura de la cabeza", Warning},
-	{"W021", "Flammable material", "Materia inflamable", Warning},
-	{"W022", "Sharp element", "Elemento cortante", Warning},
-	{"W023", "Corrosive substance", "Sustancia corrosiva", Warning},
-	{"W024", "Crushing of hands", "Aplastamiento de las manos", Warning},
-	{"W025", "Counterrotating rollers", "Rodillos que giran en sentido contrario", Warning},
-	{"W026", "Battery charging", "Carga de baterías", Warning},
-	{"W027", "Optical radiation", "Radiación óptica", Warning},
-	{"W028", "Oxidizing substance", "Sustancia comburente", Warning},
-	{"W029", "Pressurized cylinder", "Cilindro a presión", Warning},
-	{"W035", "Falling objects", "Caída de objetos", Warning},
-	{"W038", "Sudden loud noise", "Ruido fuerte y repentino", Warning},
+	{"W001", "General warning sign", Warning},
+	{"W002", "Explosive material", Warning},
+	{"W003", "Radioactive material or ionizing radiation", Warning},
+	{"W004", "Laser beam", Warning},
+	{"W005", "Non-ionizing radiation", Warning},
+	{"W006", "Magnetic field", Warning},
+	{"W007", "Floor-level obstacle", Warning},
+	{"W008", "Drop (fall)", Warning},
+	{"W009", "Biological hazard", Warning},
+	{"W010", "Low temperature/freezing conditions", Warning},
+	{"W011", "Slippery surface", Warning},
+	{"W012", "Electricity", Warning},
+	{"W014", "Forklift trucks and other industrial vehicles", Warning},
+	{"W015", "Overhead load", Warning},
+	{"W016", "Toxic material", Warning},
+	{"W017", "Hot surface", Warning},
+	{"W018", "Automatic start-up", Warning},
+	{"W019", "Crushing", Warning},
+	{"W020", "Overhead obstacle", Warning},
+	{"W021", "Flammable material", Warning},
+	{"W022", "Sharp element", Warning},
+	{"W023", "Corrosive substance", Warning},
+	{"W024", "Crushing of hands", Warning},
+	{"W025", "Counterrotating rollers", Warning},
+	{"W026", "Battery charging", Warning},
+	{"W027", "Optical radiation", Warning},
+	{"W028", "Oxidizing substance", Warning},
+	{"W029", "Pressurized cylinder", Warning},
+	{"W035", "Falling objects", Warning},
+	{"W038", "Sudden loud noise", Warning},
 }
 
 // Find returns the sign with exactly this number. A number written in another
@@ -218,12 +217,12 @@ func inline(drawing, class, attrs string) string {
 // Nearest returns the number of the sign that a number not found may have been
 // meant for, to be offered in a message and never used unasked. A number
 // written in another way ("w12", "GHS-5", "WO12") gives the sign itself; a
-// name, English or Spanish, gives its sign; any other number of a known family
+// registered name gives its sign; any other number of a known family
 // gives the sign of that family that differs in one digit, and of those the one
 // nearest in count. It is empty when no sign is that near.
 func Nearest(number string) string {
 	for _, s := range table {
-		if strings.EqualFold(number, s.Name) || strings.EqualFold(number, s.Spanish) {
+		if strings.EqualFold(number, s.Name) {
 			return s.Number
 		}
 	}

@@ -1,6 +1,8 @@
 package numbers
 
 import (
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"html"
 	"regexp"
 	"slices"
@@ -109,31 +111,12 @@ func countAt(part *model.Part, f *model.Fastener) int {
 
 // countWords are the words for one to twenty in a language, and the words of
 // "two of the four".
-type countWords struct {
-	words    []string // words[i] is i+1
-	of       string
-	articles []string
-}
-
-// Spanish has no un and una: before a noun they are the article.
-var (
-	english = countWords{
-		strings.Fields("one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty"),
-		"of", []string{"the", "its", "their", "these", "those", "all"},
-	}
-	spanish = countWords{
-		strings.Fields("uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis diecisiete dieciocho diecinueve veinte"),
-		"de", []string{"los", "las", "sus", "estos", "estas"},
-	}
-)
+type countWords struct{ shape.Numbers }
 
 // countWordsOf is the words of a language; of others only figures are read.
-func countWordsOf(language string) countWords {
-	switch base, _, _ := strings.Cut(language, "-"); base {
-	case "en":
-		return english
-	case "es":
-		return spanish
+func countWordsOf(tag string) countWords {
+	if l := language.Known(tag); l != nil {
+		return countWords{l.Numbers}
 	}
 	return countWords{}
 }
@@ -175,11 +158,11 @@ func (c countWords) first(words []string, text string) (int, bool) {
 
 // ofThe is the four of "of the four".
 func (c countWords) ofThe(words []string) (int, bool) {
-	if len(words) < 2 || c.of == "" || words[0] != c.of {
+	if len(words) < 2 || c.Of == "" || words[0] != c.Of {
 		return 0, false
 	}
 	words = words[1:]
-	if len(words) > 1 && slices.Contains(c.articles, words[0]) {
+	if len(words) > 1 && slices.Contains(c.Articles, words[0]) {
 		words = words[1:]
 	}
 	return c.count(words[0])
@@ -193,6 +176,6 @@ func (c countWords) count(word string) (int, bool) {
 		n, err := strconv.Atoi(word)
 		return n, err == nil
 	}
-	i := slices.Index(c.words, strings.ToLower(word))
+	i := slices.Index(c.Words, strings.ToLower(word))
 	return i + 1, i >= 0
 }

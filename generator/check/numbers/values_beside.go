@@ -1,6 +1,7 @@
 package numbers
 
 import (
+	"baybinder/generator/language"
 	"cmp"
 	"regexp"
 	"slices"
@@ -276,7 +277,7 @@ func atLink(text string, q quantity.Found, l sentence.Placed) bool {
 	if q.End <= l.Start {
 		return strings.TrimSpace(text[q.End:l.Start]) == ""
 	}
-	return q.Start >= l.End && strings.TrimSpace(text[l.End:q.Start]) == "de"
+	return q.Start >= l.End && language.IsOf(strings.TrimSpace(text[l.End:q.Start]))
 }
 
 var (

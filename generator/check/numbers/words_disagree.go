@@ -1,6 +1,8 @@
 package numbers
 
 import (
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"slices"
 	"strings"
 	"unicode"
@@ -20,11 +22,12 @@ var WordsDisagree = finding.Rule{
 
 // wordsDisagree looks for orders in the words of links that are the opposite of
 // their kind.
-func wordsDisagree(p *model.Procedure, language string) []finding.Finding {
-	words, known := ordersOf[mainLanguage(language)]
-	if !known {
+func wordsDisagree(p *model.Procedure, tag string) []finding.Finding {
+	spoken := language.Known(tag)
+	if spoken == nil {
 		return nil
 	}
+	words := orders{spoken.Acts}
 	var found []finding.Finding
 	for _, s := range p.Steps {
 		for b := range s.Blocks {
@@ -36,11 +39,6 @@ func wordsDisagree(p *model.Procedure, language string) []finding.Finding {
 		}
 	}
 	return found
-}
-
-func mainLanguage(language string) string {
-	main, _, _ := strings.Cut(strings.ToLower(language), "-")
-	return main
 }
 
 // disagree is told of a link whose words order the opposite of its kind, and
@@ -72,29 +70,29 @@ func (w *orders) disagree(link *model.Link) []finding.Finding {
 func (w *orders) meant(link *model.Link) (own, opposite string) {
 	switch link.Kind.Act {
 	case model.Loosen:
-		return w.undo + " " + w.open, w.tighten + " " + w.shut
+		return w.Undo + " " + w.Open, w.Tighten + " " + w.Shut
 	case model.Tighten:
-		return w.tighten + " " + w.shut, w.undo + " " + w.open
+		return w.Tighten + " " + w.Shut, w.Undo + " " + w.Open
 	case model.Remove:
-		return w.remove, w.fit
+		return w.Remove, w.Fit
 	case model.Refit:
-		return w.fit + " " + w.placed, w.remove
+		return w.Fit + " " + w.Placed, w.Remove
 	case model.Fill:
-		return w.fill, w.drain
+		return w.Fill, w.Drain
 	case model.Drain:
-		return w.drain + " " + w.emptied, w.fill
+		return w.Drain + " " + w.Emptied, w.Fill
 	case model.Lock:
-		return w.lock, w.unlock
+		return w.Lock, w.Unlock
 	case model.Unlock:
-		return w.unlock, w.lock
+		return w.Unlock, w.Lock
 	case model.Isolate:
 		own, opposite = w.cut(link.To)
-		return own + " " + w.pulled, opposite
+		return own + " " + w.Pulled, opposite
 	case model.Restore:
 		opposite, own = w.cut(link.To)
 		return own, opposite
 	case model.TestLive:
-		return w.on, w.off
+		return w.On, w.Off
 	}
 	return "", ""
 }
@@ -104,11 +102,11 @@ func (w *orders) meant(link *model.Link) (own, opposite string) {
 func (w *orders) cut(n model.Named) (off, on string) {
 	switch w.cutBy(n) {
 	case opened:
-		return w.off + " " + w.open, w.on + " " + w.shut
+		return w.Off + " " + w.Open, w.On + " " + w.Shut
 	case closed:
-		return w.off + " " + w.shut, w.on + " " + w.open
+		return w.Off + " " + w.Shut, w.On + " " + w.Open
 	}
-	return w.off, w.on
+	return w.Off, w.On
 }
 
 // cutBy says how the points that an act moves cut what they cut, where all say
@@ -145,7 +143,7 @@ const (
 // "switch of the vent" the switch.
 func (w *orders) cutting(name string) cutting {
 	words := plainWords(name)
-	if end := slices.IndexFunc(words, func(x string) bool { return in(w.prepositions, x) }); end > 0 && !w.nounFirst {
+	if end := slices.IndexFunc(words, func(x string) bool { return in(w.Prepositions, x) }); end > 0 && !w.NounFirst {
 		words = words[:end]
 	}
 	noun := w.noun(words)
@@ -155,9 +153,9 @@ func (w *orders) cutting(name string) cutting {
 	switch {
 	case noun == "":
 		return unsaid
-	case in(w.switches, noun) && some(w.earthing), in(w.valves, noun) && !some(w.vents):
+	case in(w.Switches, noun) && some(w.Earthing), in(w.Valves, noun) && !some(w.Vents):
 		return closed
-	case in(w.valves, noun) && some(w.blocks), in(w.switches, noun) && some(w.valves) && !w.nounFirst && in(w.valves, words[len(words)-1]):
+	case in(w.Valves, noun) && some(w.Blocks), in(w.Switches, noun) && some(w.Valves) && !w.NounFirst && in(w.Valves, words[len(words)-1]):
 		return unsaid // a double block and bleed in one name
 	}
 	return opened
@@ -166,8 +164,8 @@ func (w *orders) cutting(name string) cutting {
 // noun is the switch or the valve that a name names: the last word but for
 // such as "left" and "Q1", in Spanish the first.
 func (w *orders) noun(words []string) string {
-	isNoun := func(x string) bool { return in(w.switches, x) || in(w.valves, x) }
-	if w.nounFirst {
+	isNoun := func(x string) bool { return in(w.Switches, x) || in(w.Valves, x) }
+	if w.NounFirst {
 		if i := slices.IndexFunc(words, isNoun); i >= 0 {
 			return words[i]
 		}
@@ -177,79 +175,15 @@ func (w *orders) noun(words []string) string {
 		switch {
 		case isNoun(x):
 			return x
-		case len(x) > 2 && !in(w.sides, x) && !strings.ContainsAny(x, "0123456789"):
+		case len(x) > 2 && !in(w.Sides, x) && !strings.ContainsAny(x, "0123456789"):
 			return ""
 		}
 	}
 	return ""
 }
 
-// orders are the words of a language for acts and for the points where energy
-// is cut. A bar stands where the thing may come between, as in take|off.
-type orders struct {
-	undo, tighten, open, shut, remove, fit, fill, drain, lock, unlock, off, on string
-
-	placed, emptied, pulled string // orders of a kind that may be said of other things in its opposite
-
-	joiners   string // what stands before a second order
-	articles  string
-	nouns     string // orders that are nouns as well: behind a joiner they need an object
-	compounds string // what makes a noun of them: drain plug, lock off
-
-	switches, valves, vents, earthing, blocks, sides, prepositions string
-	nounFirst                                                      bool
-}
-
-var ordersOf = map[string]*orders{
-	"en": {
-		undo:      "undo loosen slacken unscrew untighten",
-		tighten:   "tighten retighten torque nip|up do|up",
-		open:      "open",
-		shut:      "close shut",
-		remove:    "remove detach dismount uninstall unplug disconnect take|off take|out take|away lift|off lift|out pull|off pull|out",
-		fit:       "fit refit install reinstall mount attach reattach connect reconnect put|back put|on put|in plug|in",
-		fill:      "fill refill top|up",
-		drain:     "drain let|out",
-		lock:      "lock padlock",
-		unlock:    "unlock",
-		off:       "isolate switch|off turn|off shut|off cut|off cut power|down",
-		on:        "restore reconnect energise energize switch|on turn|on power|up plug|in",
-		placed:    "place slide set lay",
-		emptied:   "empty",
-		pulled:    "pull unplug disconnect remove take|out",
-		joiners:   "and",
-		articles:  "the a an its your his her their it them this that these those both all each every",
-		nouns:     "lock padlock fill drain fit mount torque",
-		compounds: "off away plug valve cock tap screw hole cap port line hose pump pan level pipe tube bolt nut wrench ring point tray",
-		switches:  "switch isolator breaker fuse plug disconnector disconnect",
-		valves:    "valve cock tap", vents: "vent drain bleed dump", earthing: "earth earthing ground grounding", blocks: "block",
-		sides:        "left right front rear upper lower top bottom one two three four main north south east west",
-		prepositions: "of at for in on by behind under above beside near to from with",
-	},
-	"es": {
-		undo:     "afloje aflojar afloja suelte soltar suelta desatornille desatornillar desatornilla desenrosque desenroscar desenrosca",
-		tighten:  "apriete apretar aprieta reapriete reapretar atornille atornillar atornilla enrosque enroscar enrosca",
-		open:     "abra abrir abre",
-		shut:     "cierre cerrar cierra",
-		remove:   "quite quitar quita saque sacar saca retire retirar retira desmonte desmontar desmonta desconecte desconectar desconecta desenchufe desenchufar desenchufa",
-		fit:      "monte montar monta instale instalar instala conecte conectar conecta enchufe enchufar enchufa",
-		fill:     "llene llenar llena rellene rellenar rellena",
-		drain:    "vacíe vaciar vacía drene drenar drena",
-		lock:     "bloquee bloquear bloquea",
-		unlock:   "desbloquee desbloquear desbloquea",
-		off:      "apague apagar apaga aísle aislar aísla corte cortar corta",
-		on:       "encienda encender enciende conecte conectar conecta enchufe enchufar enchufa restablezca restablecer restablece",
-		placed:   "ponga poner pon coloque colocar coloca vuelva",
-		emptied:  "",
-		pulled:   "desconecte desconectar desconecta desenchufe desenchufar desenchufa saque sacar saca tire",
-		joiners:  "y e",
-		articles: "el la los las un una su sus lo este esta estos estas ambos ambas todos todas cada",
-		nouns:    "corte cierre saca retira llena monta",
-		switches: "interruptor seccionador disyuntor fusible enchufe clavija",
-		valves:   "válvula llave grifo", vents: "purga purgador venteo ventilación drenaje vaciado descarga desahogo", earthing: "tierra", blocks: "bloqueo",
-		nounFirst: true,
-	},
-}
+// orders are the words of a language for acts.
+type orders struct{ shape.Acts }
 
 func in(list, word string) bool {
 	for w := range strings.FieldsSeq(list) {
@@ -281,7 +215,7 @@ func (w *orders) clauses(text string) []ordering {
 	}
 	for _, raw := range strings.Fields(text) {
 		word := plainWord(raw)
-		if in(w.joiners, word) {
+		if in(w.Joiners, word) {
 			one.more = true
 			closeOne(true)
 			continue
@@ -315,20 +249,20 @@ func (c ordering) ordered(list string) string {
 // isNoun says whether a word that can be a noun is one here: "take tag and
 // lock off", "lock off".
 func (c ordering) isNoun(head string) bool {
-	if !in(c.nouns, head) {
+	if !in(c.Nouns, head) {
 		return false
 	}
 	if len(c.words) == 1 {
 		return c.joined || c.more
 	}
-	return !in(c.articles, c.words[1]) && (c.joined || in(c.compounds, c.words[1]))
+	return !in(c.Articles, c.words[1]) && (c.joined || in(c.Compounds, c.words[1]))
 }
 
 // hasTail says whether the second word of an order is in a clause, and is one:
 // in "turn the key on the panel" it is none.
 func (c ordering) hasTail(tail string) bool {
 	for i, x := range c.words {
-		if i > 0 && x == tail && (i == 1 || i+1 == len(c.words) || !in(c.articles, c.words[i+1])) {
+		if i > 0 && x == tail && (i == 1 || i+1 == len(c.words) || !in(c.Articles, c.words[i+1])) {
 			return true
 		}
 	}

@@ -10,12 +10,13 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/command/settle"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 )
 
 // paper is the text of a procedure on its way, and what its steps use.
 type paper struct {
-	*speech
+	*shape.Speech
 	machine *model.Machine
 	locks   *model.Locks
 	lead    string // the first paragraph of each phase
@@ -69,20 +70,20 @@ func (p *paper) order(on conditions, act string) string {
 	if len(on) == 0 {
 		return capital(act) + "."
 	}
-	return fmt.Sprintf(p.onUnits, p.units(on)) + act + "."
+	return fmt.Sprintf(p.OnUnits, p.units(on)) + act + "."
 }
 
 // units is "with an enclosed cab and without a canopy".
 func (p *paper) units(on conditions) string {
 	var each []string
 	for _, c := range on {
-		sign, word := "", p.with
+		sign, word := "", p.With
 		if c.not {
-			sign, word = "!", p.without
+			sign, word = "!", p.Without
 		}
 		each = append(each, link(word+p.option(c.option), "when:"+sign+c.option))
 	}
-	return strings.Join(each, p.and)
+	return strings.Join(each, p.And)
 }
 
 // option is the words of an option.
@@ -109,7 +110,7 @@ func of(kind, words string, n model.Named) string { return link(words, kind+":"+
 
 // named is a link with the thing's own name.
 func (p *paper) named(kind string, n model.Named) string {
-	return fmt.Sprintf(p.the, of(kind, n.Label(), n))
+	return fmt.Sprintf(p.The, of(kind, n.Label(), n))
 }
 
 // act is a link that does something to a thing, in words that name it.
@@ -131,9 +132,9 @@ func (p *paper) usedTools(tools []*model.Tool) string {
 	}
 	var each []string
 	for _, t := range tools {
-		each = append(each, fmt.Sprintf(p.the, p.tool("tool", t, t.Label())))
+		each = append(each, fmt.Sprintf(p.The, p.tool("tool", t, t.Label())))
 	}
-	return fmt.Sprintf(p.use, p.listed(each))
+	return fmt.Sprintf(p.Use, p.listed(each))
 }
 
 // hazard names a hazard that the step meets.
@@ -145,7 +146,7 @@ func (p *paper) hazard(h *model.Hazard) string {
 	for _, item := range h.Wear {
 		p.role(item.To)
 	}
-	return fmt.Sprintf(p.mind, of("hazard", h.Label(), h))
+	return fmt.Sprintf(p.Mind, of("hazard", h.Label(), h))
 }
 
 // hold names a hold at which the step stops.
@@ -173,7 +174,7 @@ func (p *paper) lock(point *model.Point) string {
 	if p.locks != nil {
 		p.role(p.locks.Tool.To)
 	}
-	return of("lock", p.speech.lock, point)
+	return of("lock", p.Lock, point)
 }
 
 // crew asks for people, where it takes more than one.
@@ -217,7 +218,7 @@ func (u use) line() string {
 // they would be too long for a shop with long names.
 func (p *paper) listed(words []string) string {
 	if len(words) == 2 {
-		return words[0] + p.and + words[1]
+		return words[0] + p.And + words[1]
 	}
 	return strings.Join(words, "; ")
 }

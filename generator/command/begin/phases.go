@@ -17,10 +17,10 @@ func (r *reach) makeSafe() {
 		return
 	}
 	p := r.paper
-	p.phase(p.makeSafe)
+	p.phase(p.MakeSafe)
 	for _, c := range r.cuts {
 		if c.early() {
-			p.say(c.on, act("release", p.release, c.energy))
+			p.say(c.on, act("release", p.Release, c.energy))
 		}
 	}
 	for _, x := range r.points() {
@@ -63,19 +63,19 @@ func (r *reach) points() []*point {
 
 func (r *reach) isolate(x *point) {
 	p := r.paper
-	cutIt := act("isolate", p.speech.isolate, x.Point)
+	cutIt := act("isolate", p.Isolate, x.Point)
 	if x.Lock {
-		cutIt += p.and + p.lock(x.Point)
+		cutIt += p.And + p.lock(x.Point)
 	}
 	where := ""
 	if x.Where != "" {
-		where = fmt.Sprintf(p.here, of("point", x.Where, x.Point))
+		where = fmt.Sprintf(p.Here, of("point", x.Where, x.Point))
 	}
 	var cut []string
 	for _, e := range x.cuts {
 		cut = append(cut, p.named("energy", e))
 	}
-	p.say(x.on, cutIt, where, fmt.Sprintf(p.cuts, p.listed(cut)))
+	p.say(x.on, cutIt, where, fmt.Sprintf(p.Cuts, p.listed(cut)))
 }
 
 // letOutStep writes how what is stored is let out, where nothing holds it.
@@ -83,9 +83,9 @@ func (r *reach) letOutStep(c *cut) {
 	switch {
 	case !c.energy.Stored.Yes, c.block != nil, c.early():
 	case c.wait != nil:
-		r.paper.say(c.on, fmt.Sprintf(r.paper.waitOut, r.paper.hold(c.wait)))
+		r.paper.say(c.on, fmt.Sprintf(r.paper.WaitOut, r.paper.hold(c.wait)))
 	default:
-		r.paper.say(c.on, act("release", r.paper.release, c.energy))
+		r.paper.say(c.on, act("release", r.paper.Release, c.energy))
 	}
 }
 
@@ -120,7 +120,7 @@ func (r *reach) placeBlocks() {
 		for _, e := range b.holds {
 			held = append(held, r.paper.named("energy", e))
 		}
-		r.paper.say(b.on, r.paper.tool("place", b.tool, fmt.Sprintf(r.paper.placeBlock, b.tool.Label())), fmt.Sprintf(r.paper.blockHold, r.paper.listed(held)))
+		r.paper.say(b.on, r.paper.tool("place", b.tool, fmt.Sprintf(r.paper.PlaceBlock, b.tool.Label())), fmt.Sprintf(r.paper.BlockHold, r.paper.listed(held)))
 	}
 }
 
@@ -131,11 +131,11 @@ func (r *reach) prove(off int) {
 		if c.proved != off {
 			continue
 		}
-		proof, shown := act("prove", p.speech.prove, c.energy), ""
+		proof, shown := act("prove", p.Prove, c.energy), ""
 		if c.proof != nil {
 			proof += ": " + p.hold(c.proof)
 		} else {
-			shown = p.sayProof
+			shown = p.SayProof
 		}
 		p.say(c.on, proof, shown, p.hazard(c.hazard))
 	}
@@ -146,7 +146,7 @@ func (r *reach) strip() {
 	if len(r.off) == 0 {
 		return
 	}
-	r.paper.phase(r.paper.strip)
+	r.paper.phase(r.paper.Strip)
 	for i, part := range r.off {
 		if i > 0 {
 			r.prove(i)
@@ -173,7 +173,7 @@ func (r *reach) mark(i int) {
 		}
 	}
 	if count > 1 {
-		r.paper.say(on, act("mark", r.paper.mark, group))
+		r.paper.say(on, act("mark", r.paper.Mark, group))
 	}
 }
 
@@ -188,7 +188,7 @@ func (r *reach) takeOff(i int, part *model.Part) {
 		}
 	}
 	if gear != nil {
-		beside = append(beside, fmt.Sprintf(p.carries, p.tool("tool", gear, gear.Label())))
+		beside = append(beside, fmt.Sprintf(p.Carries, p.tool("tool", gear, gear.Label())))
 	}
 	p.say(r.on[part], p.takes(part), append(beside, p.crew(people))...)
 	r.refitNote(part)
@@ -198,13 +198,13 @@ func (r *reach) takeOff(i int, part *model.Part) {
 func (p *paper) takes(part *model.Part) string {
 	switch part.Kind {
 	case "line":
-		return act("disconnect", p.disconnect, part) + p.and + of("cap", p.cap, part)
+		return act("disconnect", p.Disconnect, part) + p.And + of("cap", p.Cap, part)
 	case "wire":
-		return act("disconnect", p.disconnect, part)
+		return act("disconnect", p.Disconnect, part)
 	case "connector":
-		return act("disconnect", p.unplug, part)
+		return act("disconnect", p.Unplug, part)
 	default:
-		return act("remove", p.takeOff, part)
+		return act("remove", p.TakeOff, part)
 	}
 }
 
@@ -229,7 +229,7 @@ func (r *reach) heldBy(part *model.Part) string {
 	if len(each) == 0 {
 		return ""
 	}
-	return fmt.Sprintf(r.paper.heldBy, r.paper.listed(each))
+	return fmt.Sprintf(r.paper.HeldBy, r.paper.listed(each))
 }
 
 // refitNote names what the refit of a part is tightened with: the derived step
@@ -240,7 +240,7 @@ func (r *reach) refitNote(part *model.Part) {
 		return
 	}
 	tools := r.paper.usedTools(append(torque, angle...))
-	r.paper.note(link(r.paper.whenRefit, "on:refit") + ", " + tools)
+	r.paper.note(link(r.paper.WhenRefit, "on:refit") + ", " + tools)
 }
 
 // refit writes that everything goes back.
@@ -248,8 +248,8 @@ func (r *reach) refit() {
 	if len(r.off) == 0 {
 		return
 	}
-	r.paper.phase(r.paper.refit)
-	r.paper.say(nil, link(r.paper.reverse, "reverse:"+syntax.PhaseID(r.paper.strip)))
+	r.paper.phase(r.paper.Refit)
+	r.paper.say(nil, link(r.paper.Reverse, "reverse:"+syntax.PhaseID(r.paper.Strip)))
 }
 
 // giveBack writes how the machine goes back to work.
@@ -259,26 +259,26 @@ func (r *reach) giveBack() {
 		return
 	}
 	p := r.paper
-	p.phase(p.giveBack)
+	p.phase(p.GiveBack)
 	for _, f := range fluids {
 		r.fill(f)
 	}
 	for _, b := range slices.Backward(r.blocks()) {
-		p.say(b.on, p.tool("clear", b.tool, fmt.Sprintf(p.clear, b.tool.Label())))
+		p.say(b.on, p.tool("clear", b.tool, fmt.Sprintf(p.Clear, b.tool.Label())))
 	}
 	for _, x := range slices.Backward(r.points()) {
 		if x.Lock {
-			p.say(x.on, act("unlock", p.unlock, x.Point))
+			p.say(x.on, act("unlock", p.Unlock, x.Point))
 		}
 	}
 	r.restore()
 	for _, f := range fluids {
 		if look := r.leakLook(f.Fluid); look != nil {
-			p.say(f.on, fmt.Sprintf(p.speech.leakLook, p.hold(look)))
+			p.say(f.on, fmt.Sprintf(p.LeakLook, p.hold(look)))
 		}
 	}
 	if sign != nil {
-		p.say(nil, fmt.Sprintf(p.ends, p.hold(sign)))
+		p.say(nil, fmt.Sprintf(p.Ends, p.hold(sign)))
 	}
 }
 
@@ -308,10 +308,10 @@ func (r *reach) fluids() []*opened {
 func (r *reach) fill(f *opened) {
 	p := r.paper
 	r.unread(f.Fluid)
-	p.say(f.on, act("dry", p.dry, f.Fluid))
-	fill := act("fill", p.speech.fill, f.Fluid)
+	p.say(f.on, act("dry", p.Dry, f.Fluid))
+	fill := act("fill", p.Fill, f.Fluid)
 	if s := f.Supply.To; s != nil {
-		fill += fmt.Sprintf(p.fillWith, of("supply", s.Label(), s))
+		fill += fmt.Sprintf(p.FillWith, of("supply", s.Label(), s))
 		unit, known := quantity.UnitNamed(s.Unit)
 		if f.Capacity.IsZero() && known && unit.Dimension() != quantity.Count {
 			r.lack("how much %s is used up: %s has no capacity", s.ID, f.ID)
@@ -320,7 +320,7 @@ func (r *reach) fill(f *opened) {
 	}
 	p.say(f.on, fill)
 	if f.Bleed {
-		p.say(f.on, act("bleed", p.bleed, f.Fluid))
+		p.say(f.on, act("bleed", p.Bleed, f.Fluid))
 	}
 }
 
@@ -346,7 +346,7 @@ func (r *reach) restore() {
 	}
 	for _, x := range r.points() {
 		if r.leftOff(x) {
-			r.paper.say(x.on, act("restore", r.paper.restorePoint, x.Point))
+			r.paper.say(x.on, act("restore", r.paper.RestorePoint, x.Point))
 		}
 	}
 }
@@ -363,9 +363,9 @@ func (r *reach) leftOff(x *point) bool {
 func (p *paper) comesBack(e *model.Energy) string {
 	switch {
 	case len(e.Points) == 0, e.Kind == "gravity", e.Kind == "spring", e.Kind == "heat", e.Kind == "chemical":
-		return p.comeBack
+		return p.ComeBack
 	}
-	return p.restore
+	return p.Restore
 }
 
 // sign is the release that most procedures of the shop end with; where none

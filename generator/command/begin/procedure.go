@@ -1,14 +1,12 @@
 package begin
 
 import (
-	_ "embed"
 	"errors"
 	"fmt"
 	"io/fs"
 	"path"
 	"strconv"
 	"strings"
-	"text/template"
 
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/command/settle"
@@ -16,17 +14,6 @@ import (
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/decode"
 	"baybinder/generator/read/source"
-)
-
-//go:embed procedure.md
-var procedureText string
-
-//go:embed procedure.es.md
-var procedureSpanish string
-
-var (
-	procedureTemplate        = template.Must(template.New("procedure").Parse(procedureText))
-	procedureTemplateSpanish = template.Must(template.New("procedimiento").Parse(procedureSpanish))
 )
 
 // New says which procedure is begun.
@@ -53,11 +40,7 @@ func Procedure(n New) (string, error) {
 		return "", err
 	}
 	var text strings.Builder
-	form := procedureTemplate
-	if inSpanish(m) {
-		form = procedureTemplateSpanish
-	}
-	if err := form.Execute(&text, n.fields(m)); err != nil {
+	if err := formOf(m).Execute(&text, n.fields(m)); err != nil {
 		return "", err
 	}
 	return n.path(), n.write(text.String())

@@ -103,7 +103,7 @@ func newReach(m *model.Manual, machine *model.Machine, part *model.Part) (*reach
 	if err != nil {
 		return nil, err
 	}
-	r := &reach{way: way, manual: m, paper: &paper{speech: speechOf(m), machine: machine, locks: m.Shop.Locks}}
+	r := &reach{way: way, manual: m, paper: &paper{Speech: speechOf(m), machine: machine, locks: m.Shop.Locks}}
 	for _, p := range way.touched() {
 		r.unread(p)
 	}
@@ -126,21 +126,21 @@ func (r *reach) unread(n model.Named) {
 
 // text is the whole file.
 func (r *reach) text(title string) string {
-	summary := fmt.Sprintf(r.paper.summary, r.to.Label())
+	summary := fmt.Sprintf(r.paper.Summary, r.to.Label())
 	return r.paper.front(title, summary, r.missing) + r.paper.body.String()
 }
 
 // compose writes the body, phase by phase.
 func (r *reach) compose() {
 	p := r.paper
-	fmt.Fprintf(&p.body, p.intro+"\n", p.named("part", r.to))
+	fmt.Fprintf(&p.body, p.Intro+"\n", p.named("part", r.to))
 	if len(r.here) > 0 {
-		p.lead = fmt.Sprintf(p.unitsOnly, p.units(r.here))
+		p.lead = fmt.Sprintf(p.UnitsOnly, p.units(r.here))
 	}
 	r.makeSafe()
 	r.strip()
-	p.phase(p.work)
-	p.say(nil, fmt.Sprintf(p.sayWork, p.named("part", r.to)))
+	p.phase(p.Work)
+	p.say(nil, fmt.Sprintf(p.SayWork, p.named("part", r.to)))
 	r.refit()
 	r.giveBack()
 }

@@ -1,6 +1,7 @@
 package watch
 
 import (
+	"baybinder/generator/language"
 	"bytes"
 	"crypto/sha256"
 	_ "embed"
@@ -13,7 +14,7 @@ import (
 	"strings"
 	"sync"
 
-	"baybinder/theme/words"
+	"baybinder/generator/language/words"
 )
 
 // The addresses that are not the site's. A site has no hidden files.
@@ -74,7 +75,7 @@ func (b *Browsers) TellOf(page, step, findings string) {
 func (b *Browsers) tell(n News) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	n.Words = words.WatchIn(b.speaks)
+	n.Words = language.Of(b.speaks).Watch
 	b.last = n
 	for c := range b.waiting {
 		if len(c) == cap(c) {

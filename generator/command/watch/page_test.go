@@ -1,6 +1,7 @@
 package watch
 
 import (
+	"baybinder/generator/language"
 	"bufio"
 	"encoding/json"
 	"io"
@@ -10,8 +11,6 @@ import (
 	"strings"
 	"testing"
 	"time"
-
-	"baybinder/theme/words"
 )
 
 const served = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'"></head><body><p>Step</p></body></html>`
@@ -102,13 +101,13 @@ func TestNewsReachAnOpenPage(t *testing.T) {
 		t.Fatal("the news ended")
 		return n
 	}
-	english := words.WatchIn("en")
+	english := language.Of("en").Watch
 	if got := next(); got != (News{Words: english}) {
 		t.Errorf("at the start: %+v", got)
 	}
 	b.Speak("es")
 	b.Tell(false, "two\nlines")
-	if got := next(); got != (News{Stopped: true, Findings: "two\nlines", Words: words.WatchIn("es")}) || got.Words == english {
+	if got := next(); got != (News{Stopped: true, Findings: "two\nlines", Words: language.Of("es").Watch}) || got.Words == english {
 		t.Errorf("after an error: %+v", got)
 	}
 	b.Speak("fr") // the theme does not speak it
@@ -135,7 +134,7 @@ func TestADeafPageHoldsNobodyUp(t *testing.T) {
 	for len(c) > 0 {
 		last = <-c
 	}
-	if last != (News{Findings: "the end", Words: words.WatchIn("en")}) {
+	if last != (News{Findings: "the end", Words: language.Of("en").Watch}) {
 		t.Errorf("the last news are %+v", last)
 	}
 }

@@ -22,8 +22,8 @@ type Reader struct {
 }
 
 // NewReader begins in a language.
-func NewReader(language string) *Reader {
-	return &Reader{syllables: syllablesOf(language), met: map[string]int{}}
+func NewReader(tag string) *Reader {
+	return &Reader{syllables: syllablesOf(tag), met: map[string]int{}}
 }
 
 // Read counts a text without markup, as the advice on sentences does: a
@@ -40,18 +40,6 @@ func (r *Reader) Read(text string) Count {
 	}
 	r.stop()
 	return r.count
-}
-
-// syllablesOf is the counter of a language, by words in small letters; nil
-// where there is none.
-func syllablesOf(language string) func(word []byte) int {
-	switch language {
-	case "en":
-		return english
-	case "es":
-		return spanish
-	}
-	return nil
 }
 
 // step takes what stands at the place: a word, an amount, a quote, brackets or

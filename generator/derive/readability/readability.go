@@ -14,6 +14,11 @@
 // formulas do not compare; a translation counts by its own words.
 package readability
 
+import (
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
+)
+
 // Enough is how many words a text should have: Flesch counts samples of 100
 // words (J. Applied Psychology 32, 1948, from memory).
 const Enough = 100
@@ -47,25 +52,33 @@ func (c Count) word() float64 { return float64(c.Syllables) / float64(c.Spoken) 
 // and for a language that no formula here was made for. The values of two
 // languages do not compare.
 //
-// English: the Flesch Reading Ease, as VA HSR&D's archive prints it. Spanish:
-// the perspicuity of Szigriszt-Pazos (1993), from memory.
-func Ease(c Count, language string) (ease float64, known bool) {
-	switch {
-	case c.Sentences == 0 || c.Spoken == 0:
-		return 0, false
-	case language == "en":
-		return 206.835 - 1.015*c.sentence() - 84.6*c.word(), true
-	case language == "es":
-		return 206.835 - c.sentence() - 62.3*c.word(), true
-	}
-	return 0, false
+// The formulas stand with their languages.
+func Ease(c Count, tag string) (ease float64, known bool) {
+	return c.by(formulas(tag).Ease)
 }
 
 // Grade is the school year in the United States whose pupils read an English
-// text, by Flesch and Kincaid as VA HSR&D's archive prints it; false as Ease is.
-func Grade(c Count, language string) (grade float64, known bool) {
-	if language != "en" || c.Sentences == 0 || c.Spoken == 0 {
+// text; false as Ease is.
+func Grade(c Count, tag string) (grade float64, known bool) {
+	return c.by(formulas(tag).Grade)
+}
+
+func (c Count) by(f *shape.Formula) (value float64, known bool) {
+	if f == nil || c.Sentences == 0 || c.Spoken == 0 {
 		return 0, false
 	}
-	return 0.39*c.sentence() + 11.8*c.word() - 15.59, true
+	return f.Of(c.sentence(), c.word()), true
 }
+
+// formulas are a language's own; none are borrowed, for a formula says nothing
+// of another language.
+func formulas(tag string) *shape.Language {
+	if l := language.Known(tag); l != nil {
+		return l
+	}
+	return &shape.Language{}
+}
+
+// syllablesOf is the counter of a language, by words in small letters; nil
+// where there is none.
+func syllablesOf(tag string) func(word []byte) int { return formulas(tag).Syllables }

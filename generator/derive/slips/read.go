@@ -1,6 +1,8 @@
 package slips
 
 import (
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"slices"
 	"strconv"
 	"strings"
@@ -293,16 +295,11 @@ func otherTools(a, b *Item) bool {
 	return !slices.ContainsFunc(a.tools, func(t *model.Tool) bool { return slices.Contains(b.tools, t) })
 }
 
-// smallThings are words of small things that are easily forgotten, in the
-// languages of the pages. Cap, clip and strap are the trade's examples; the
-// Spanish words are from memory.
-var smallThings = []string{"cap", "caps", "clip", "clips", "strap", "straps", "tapón", "tapones", "grapa", "grapas", "trenza"}
-
 func small(a act) bool {
 	if a.verb == model.Cap {
 		return true
 	}
 	return slices.ContainsFunc(strings.Fields(strings.ToLower(a.thing.Label())), func(word string) bool {
-		return slices.Contains(smallThings, word)
+		return slices.ContainsFunc(language.All(), func(l *shape.Language) bool { return slices.Contains(l.Small, word) })
 	})
 }

@@ -66,9 +66,10 @@ func bareWord(w string) string {
 }
 
 // actsInWords finds the steps that say an act of a thing of the machine and
-// have no link for any act.
-func actsInWords(p *model.Procedure, l *layout) []finding.Finding {
-	if len(l.spoken) == 0 {
+// have no link for any act. In a language that the program does not speak there
+// are none to be found.
+func actsInWords(p *model.Procedure, l *layout, t *tongue) []finding.Finding {
+	if len(l.spoken) == 0 || t == nil {
 		return nil
 	}
 	var out []finding.Finding
@@ -80,7 +81,7 @@ func actsInWords(p *model.Procedure, l *layout) []finding.Finding {
 			if b.Role != model.Said {
 				continue
 			}
-			act := saidAct(spokenText(&b), l.spoken)
+			act := t.saidAct(spokenText(&b), l.spoken)
 			if act == nil || typedNearby(s, act.named) {
 				continue
 			}
@@ -218,7 +219,7 @@ func isOrder(l *model.Link) bool {
 
 // saidAct looks for an order in a text: a verb at the beginning of a clause
 // and, beside it, the name of something that the verb is said of.
-func saidAct(text string, names map[string][]name) *said {
+func (t *tongue) saidAct(text string, names map[string][]name) *said {
 	words := strings.Fields(text)
 	begins := true
 	for i, raw := range words {
@@ -227,13 +228,13 @@ func saidAct(text string, names map[string][]name) *said {
 			continue
 		}
 		if begins && !endsClause(raw) && !strings.HasPrefix(raw, entryMark) {
-			for _, v := range verbsByHead[plain] {
-				if n := beside(words[i+1:], v, names); n != nil {
+			for _, v := range t.byHead[plain] {
+				if n := t.beside(words[i+1:], v, names); n != nil {
 					return &said{v, raw, n}
 				}
 			}
 		}
-		begins = endsClause(raw) || joiners[plain]
+		begins = endsClause(raw) || t.Joiners[plain]
 	}
 	return nil
 }
@@ -242,20 +243,20 @@ func endsClause(word string) bool { return strings.ContainsAny(word[len(word)-1:
 
 // beside is the thing that is named after a verb, with nothing but its article
 // between.
-func beside(words []string, v verb, names map[string][]name) model.Named {
+func (t *tongue) beside(words []string, v verb, names map[string][]name) model.Named {
 	rest := clause(words)
 	early := v.tail != "" && len(rest) > 0 && rest[0] == v.tail
 	if early {
 		rest = rest[1:]
 	}
-	for len(rest) > 0 && (articles[rest[0]] || isNumber(rest[0])) {
+	for len(rest) > 0 && (t.Articles[rest[0]] || isNumber(rest[0])) {
 		rest = rest[1:]
 	}
 	if len(rest) == 0 {
 		return nil
 	}
-	for _, n := range namesFrom(names, rest[0]) {
-		if n.of == v.of && startsWith(rest, n.words) && (v.tail == "" || early || v.parted(rest[len(n.words):])) {
+	for _, n := range t.namesFrom(names, rest[0]) {
+		if n.of == v.of && t.startsWith(rest, n.words) && (v.tail == "" || early || t.parted(v, rest[len(n.words):])) {
 			return n.named
 		}
 	}
@@ -264,9 +265,9 @@ func beside(words []string, v verb, names map[string][]name) model.Named {
 
 // namesFrom are the names that begin with a word, or whose only word it is in
 // the plural.
-func namesFrom(names map[string][]name, word string) []name {
+func (t *tongue) namesFrom(names map[string][]name, word string) []name {
 	out := names[word]
-	for _, ending := range []string{"s", "es"} {
+	for _, ending := range t.Plurals {
 		if one, is := strings.CutSuffix(word, ending); is {
 			out = append(out[:len(out):len(out)], names[one]...)
 		}
@@ -288,25 +289,31 @@ func isNumber(w string) bool { return w[0] >= '0' && w[0] <= '9' }
 
 // startsWith compares a name with the words of a text; the last may stand in
 // the plural.
-func startsWith(words, name []string) bool {
+func (t *tongue) startsWith(words, name []string) bool {
 	if len(words) < len(name) {
 		return false
 	}
 	for i, w := range name {
-		if words[i] != w && !(i == len(name)-1 && (words[i] == w+"s" || words[i] == w+"es")) {
+		if words[i] != w && !(i == len(name)-1 && t.plural(words[i], w)) {
 			return false
 		}
 	}
 	return true
 }
 
+// plural says that a word is several of another.
+func (t *tongue) plural(word, one string) bool {
+	ending, is := strings.CutPrefix(word, one)
+	return is && slices.Contains(t.Plurals, ending)
+}
+
 // parted says whether the second word of a verb stands behind the thing: "put
 // the pin in", and not "put the pin in the tray".
-func (v verb) parted(behind []string) bool {
+func (t *tongue) parted(v verb, behind []string) bool {
 	if len(behind) == 0 || behind[0] != v.tail {
 		return false
 	}
-	return len(behind) == 1 || v.tail != "in" && v.tail != "on" || !articles[behind[1]]
+	return len(behind) == 1 || !t.Parts[v.tail] || !t.Articles[behind[1]]
 }
 
 // verbAt is the place of the verb in the source.

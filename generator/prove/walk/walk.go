@@ -196,7 +196,7 @@ func (s *shared) walk(p *model.Procedure) *Walk {
 	out.Done = true
 	out.Locked = w.mostLocked()
 	out.Acts = w.followed + derivedActs(out.Reversals)
-	out.Findings = append(w.findings(), actsInWords(p, w.lay)...)
+	out.Findings = append(w.findings(), actsInWords(p, w.lay, tongueOf(w.manual.Shop.Language))...)
 	w.giveBack()
 	return out
 }

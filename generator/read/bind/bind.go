@@ -192,16 +192,6 @@ func (b *binder) file(name string) *position.File {
 	return b.tree.Files[i]
 }
 
-// stem is a file's name without its ending, and the language where there is
-// one: "pump", "es" of pump.es.md.
-func stem(name string) (id, language string) {
-	id = strings.TrimSuffix(path.Base(name), path.Ext(name))
-	if i := strings.LastIndexByte(id, '.'); i > 0 {
-		return id[:i], id[i+1:]
-	}
-	return id, ""
-}
-
 // firstLine is where a file's own findings stand.
 func firstLine(f *position.File) position.Pos { return f.At(0, len(f.Line(1))) }
 

@@ -1,6 +1,7 @@
 package bind
 
 import (
+	"baybinder/generator/language"
 	"path"
 	"slices"
 	"strings"
@@ -17,7 +18,7 @@ import (
 // shop reads shop.yaml over the shop's defaults.
 func (b *binder) shop() {
 	s := &model.Shop{
-		Language:    "en",
+		Language:    language.Default().Code,
 		ReviewEvery: must("12 months", quantity.Calendar),
 		Limits: model.Limits{
 			SafeVoltageDC: must("60 V dc", quantity.Voltage),
@@ -46,6 +47,7 @@ func (b *binder) shop() {
 		}
 		b.decode(func(d *decode.Decoder) { d.Struct(node, s, "shop.yaml", s.At) })
 		b.shopAddress(s, node)
+		b.shopLanguages(s, node)
 	}
 }
 
@@ -167,13 +169,6 @@ func (b *binder) fields(w *model.Words, fields []string, node *syntax.Node) {
 			w.Keys[field.Key] = keys
 		}
 	}
-}
-
-// originalOf is the file that a translated one goes with: tools.yaml of
-// tools.es.yaml.
-func originalOf(name string) string {
-	_, language := stem(name)
-	return strings.TrimSuffix(name, "."+language+path.Ext(name)) + path.Ext(name)
 }
 
 // shopWords reads shop.<lang>.yaml: what stands on every page.

@@ -34,6 +34,13 @@ var (
 		Why:   "A step that says \"as shown\" and shows nothing is guessed at.",
 		Mend:  "Put the picture into pictures/, or write its path from this file.",
 	}
+	LanguageUnknown = finding.Rule{
+		Code:  "language-unknown",
+		Level: finding.Advice,
+		Title: "A language for which the program has no words",
+		Why:   "What the program itself puts on a page (Before you start, Fetch, Wait) stands there in another language, and what it understands of texts it cannot look for.",
+		Mend:  "The manual's own texts stand as they are written. The pages mark the borrowed words with their language, so that a screen reader speaks them right. A language is added to the program as one folder.",
+	}
 	UnknownPerson = finding.Rule{
 		Code:  "unknown-person",
 		Title: "A record of someone who is not in readings/people.csv",
@@ -44,5 +51,5 @@ var (
 
 // Rules are the package's rules.
 func Rules() []*finding.Rule {
-	return []*finding.Rule{&UnknownReference, &UnknownKind, &UnsafeLink, &BrokenLink, &MissingPicture, &UnknownPerson}
+	return []*finding.Rule{&UnknownReference, &UnknownKind, &UnsafeLink, &BrokenLink, &MissingPicture, &LanguageUnknown, &UnknownPerson}
 }

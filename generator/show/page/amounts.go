@@ -6,7 +6,6 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // others are the shop's other units of an amount in a unit, in its order. A
@@ -36,7 +35,7 @@ func (s *Site) both(q quantity.Quantity) string {
 // measured out.
 func (s *Site) exactly(q quantity.Quantity) string {
 	if q.About() {
-		return words.LanguageIn(s.Words.Lang).About + " " + q.String()
+		return s.speaks.Several.About + " " + q.String()
 	}
 	return q.String()
 }
@@ -59,7 +58,7 @@ func (s *Site) bothLimit(l quantity.Limit) string {
 
 // limit writes a limit in the words of the page.
 func (s *Site) limit(l quantity.Limit) string {
-	w := words.LanguageIn(s.Words.Lang)
+	w := &s.speaks.Several
 	return l.Worded(w.AtMost, w.AtLeast, w.To)
 }
 

@@ -11,9 +11,9 @@ import (
 	"strings"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
-	"baybinder/theme/words"
 )
 
 // Exercise is a procedure with its order, torques and signal words left out, or

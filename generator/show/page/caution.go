@@ -1,6 +1,7 @@
 package page
 
 import (
+	"cmp"
 	"strings"
 
 	"baybinder/generator/model"
@@ -101,11 +102,7 @@ func (s *Site) sign(number string) HTML {
 	if !ok {
 		return undrawn(number)
 	}
-	name := sign.Name
-	if s.Words.Lang == "es" {
-		name = sign.Spanish
-	}
-	return HTML(sign.Inline("sign", name))
+	return HTML(sign.Inline("sign", cmp.Or(s.speaks.Signs[number], sign.Name)))
 }
 
 // undrawn is a sign that is not drawn, by its number and what it is called.

@@ -6,7 +6,6 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/trade/chemical"
 	"baybinder/theme/signs"
-	"baybinder/theme/words"
 )
 
 // Chemical is what a supply's label says: a scale of its own, which is not that
@@ -41,6 +40,6 @@ func (s *Site) chemical(u *model.Supply) *Chemical {
 	for _, p := range label.Precautions() {
 		v.Precautions = append(v.Precautions, p.Text)
 	}
-	v.Computed = []Computed{{words.WorkedIn(s.Words.Lang).Label, label.Explain()}}
+	v.Computed = []Computed{{s.speaks.Worked.Label, label.Explain()}}
 	return v
 }

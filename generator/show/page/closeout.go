@@ -8,9 +8,9 @@ import (
 
 	"baybinder/generator/derive/kit"
 	"baybinder/generator/derive/slips"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
-	"baybinder/theme/words"
 )
 
 // CloseOut is the list at the end of a procedure in which everything that was
@@ -41,6 +41,8 @@ func (c *CloseOut) Empty() bool { return len(c.Rows)+len(c.Steps) == 0 }
 type Missed struct {
 	Text  string
 	Count int // of how many, where there are several
+
+	Counted string // says so, with a place for the number that was counted
 }
 
 // missed are the lines of a procedure's easily missed steps, by number.
@@ -50,7 +52,7 @@ func (s *Site) missed(items []slips.Item) map[string]*Missed {
 		if it := &items[i]; it.Easily() {
 			m := &Missed{Text: s.whyMissed(it)}
 			if it.Count > 1 {
-				m.Count = it.Count
+				m.Count, m.Counted = it.Count, words.Count(s.speaks.CloseOut.CountOf, it.Count)
 			}
 			out[it.Number()] = m
 		}
@@ -59,7 +61,7 @@ func (s *Site) missed(items []slips.Item) map[string]*Missed {
 }
 
 func (s *Site) whyMissed(it *slips.Item) string {
-	w := words.CloseOutIn(s.Words.Lang)
+	w := &s.speaks.CloseOut
 	var why []string
 	add := func(is bool, text string) {
 		if is {
@@ -97,7 +99,7 @@ func mark(parts []Part, missed map[string]*Missed) {
 }
 
 func (s *Site) closeOut(p *model.Procedure, items []slips.Item, missed map[string]*Missed) CloseOut {
-	v := CloseOut{CloseOut: words.CloseOutIn(s.Words.Lang), Count: len(missed)}
+	v := CloseOut{CloseOut: &s.speaks.CloseOut, Count: len(missed)}
 	told := map[string]bool{}
 	for _, t := range s.Walks.Turned(p) {
 		v.Rows = append(v.Rows, s.closeRows(p, t, items)...)
@@ -122,7 +124,7 @@ func (s *Site) closeOut(p *model.Procedure, items []slips.Item, missed map[strin
 // closeRows are the lines of one thing: of a part also those of its fasteners.
 // An energy that is cut at points, or held by placed tools, is told by them.
 func (s *Site) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item) []CloseRow {
-	w := words.CloseOutIn(s.Words.Lang)
+	w := &s.speaks.CloseOut
 	row := CloseRow{What: s.labelAt(t.Thing, t.Part), When: s.where(p.For.To, t.Where), Closed: s.closedAt(p, t)}
 	if saidByPhase(t.Closed.Phase, t.Where) || t.Opened != nil && saidByPhase(t.Opened.Phase, t.Where) {
 		row.When = ""
@@ -168,7 +170,7 @@ func (s *Site) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item) 
 // fastenerRows are the lines of the fasteners that hold a part: they came off
 // with it, and are closed where they are tightened.
 func (s *Site) fastenerRows(part CloseRow, of *model.Part, items []slips.Item) []CloseRow {
-	w := words.CloseOutIn(s.Words.Lang)
+	w := &s.speaks.CloseOut
 	var out []CloseRow
 	for _, h := range of.HeldBy {
 		if h.To == nil {

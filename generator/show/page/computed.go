@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/trade/electrical"
@@ -11,7 +12,6 @@ import (
 	"baybinder/generator/trade/lifting"
 	"baybinder/generator/trade/pressure"
 	"baybinder/generator/trade/working"
-	"baybinder/theme/words"
 )
 
 // Computed is a computed result in words, which opens to its working.
@@ -61,9 +61,9 @@ func (s *Site) release(e *model.Energy) []Computed {
 	if !ok {
 		return nil
 	}
-	text := words.WorkedIn(s.Words.Lang).GasOut
+	text := s.speaks.Worked.GasOut
 	if r.Fluid {
-		text = words.WorkedIn(s.Words.Lang).FluidOut
+		text = s.speaks.Worked.FluidOut
 	}
 	return []Computed{{fmt.Sprintf(text, e.Label(), s.both(r.Out)), r.Working}}
 }
@@ -74,7 +74,7 @@ func (s *Site) computedLift(p *model.Part, people int) []Computed {
 	if !ok {
 		return nil
 	}
-	w, mass, limit := words.WorkedIn(s.Words.Lang), s.both(p.Mass), s.both(a.Limit)
+	w, mass, limit := &s.speaks.Worked, s.both(p.Mass), s.both(a.Limit)
 	title := fmt.Sprintf(w.LiftAlone, a.IndexText(), p.Label(), mass, limit)
 	if people > 1 {
 		title = fmt.Sprintf(w.LiftTogether, a.IndexText(), p.Label(), mass, people, limit)
@@ -149,7 +149,7 @@ func (s *Site) settings(f *model.Fastener, st *model.Step, links []*model.Link) 
 	for _, torque := range fastening.Torques(f) {
 		for _, way := range fastening.Ways(f, torque, wrenches, drivers) {
 			if way.Working.Known() {
-				out = append(out, Computed{fmt.Sprintf(words.WorkedIn(s.Words.Lang).Setting,
+				out = append(out, Computed{fmt.Sprintf(s.speaks.Worked.Setting,
 					f.Label(), s.both(torque), way.Adapter.Label(), way.Wrench.Label(), s.both(way.Set)), way.Working})
 			}
 		}

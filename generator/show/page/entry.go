@@ -8,10 +8,10 @@ import (
 
 	"baybinder/generator/derive/backlinks"
 	"baybinder/generator/derive/kit"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/signal"
 	"baybinder/generator/trade/working"
-	"baybinder/theme/words"
 )
 
 // Entry is the page of one entry of a register.
@@ -133,7 +133,7 @@ func (s *Site) calibrations(t *model.Tool) []Computed {
 			continue
 		}
 		due := model.DateOf(span.AddTo(u.Last.Time()))
-		out = append(out, Computed{fmt.Sprintf(words.WorkedIn(s.Words.Lang).Calibration, u.Name, due), working.Working{
+		out = append(out, Computed{fmt.Sprintf(s.speaks.Worked.Calibration, u.Name, due), working.Working{
 			Formula: "good to = last calibration + interval",
 			Put:     u.Last.String() + " + " + c.Every.String(), Result: due.String(),
 			Assumes: []string{"On that day itself it is still good."},
@@ -176,7 +176,7 @@ func (s *Site) Hazard(h *model.Hazard) *Entry {
 	f.text(w.Of, s.of(h.Of.ID))
 	f.text(w.Number, h.Number)
 	if v.Box != nil {
-		v.Computed = []Computed{{words.WorkedIn(w.Lang).Signal, signal.Explain(h.Harm, h.Happens, v.Box.Word)}}
+		v.Computed = []Computed{{s.speaks.Worked.Signal, signal.Explain(h.Harm, h.Happens, v.Box.Word)}}
 	}
 	return v
 }

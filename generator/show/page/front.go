@@ -6,9 +6,9 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
-	"baybinder/theme/words"
 )
 
 // Front is the site's first page.

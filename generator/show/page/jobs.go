@@ -7,10 +7,10 @@ import (
 	"strings"
 	"time"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/read/record"
 	"baybinder/generator/read/syntax"
-	"baybinder/theme/words"
 )
 
 // Jobs are the jobs that were done by a procedure, or at a machine, and what
@@ -139,7 +139,7 @@ func (s *Site) jobsView(up string, list []*model.Job, named, mixed bool) *Jobs {
 	return v
 }
 
-func (s *Site) jobWords() *words.Jobs { return words.JobsIn(s.Words.Lang) }
+func (s *Site) jobWords() *words.Jobs { return &s.speaks.Jobs }
 
 func (s *Site) jobRow(up string, j *model.Job, named bool) JobRow {
 	w := s.jobWords()

@@ -1,13 +1,13 @@
 package page
 
 import (
+	"baybinder/generator/language"
 	"bytes"
 	"fmt"
 	"slices"
 	"strings"
 
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // reading is a manual as it is read in another language than the shop's: its
@@ -27,11 +27,12 @@ type field struct {
 }
 
 // In is the site as it is read in one of the shop's other languages.
-func (s *Site) In(language string) *Site {
+func (s *Site) In(tag string) *Site {
 	in := *s
-	in.Words = words.In(language)
+	in.speaks = speaking(tag)
+	in.Words = &in.speaks.Words
 	in.read = &reading{
-		language: language, said: map[field][]string{},
+		language: tag, said: map[field][]string{},
 		procedures: map[*model.Procedure]*model.Procedure{}, phases: map[*model.Phase]*model.Phase{}, steps: map[*model.Step]*model.Step{},
 	}
 	in.registers()
@@ -42,7 +43,7 @@ func (s *Site) In(language string) *Site {
 		}
 	}
 	for _, t := range s.Manual.Translated {
-		if p := t.Original; t.Language == language && slices.Contains(s.spoken[p], language) {
+		if p := t.Original; t.Language == tag && slices.Contains(s.spoken[p], tag) {
 			in.read.procedure(p, t)
 		}
 	}
@@ -236,7 +237,7 @@ func (s *Site) labelAt(n model.Named, p *model.Part) string {
 	if p == nil {
 		return s.name(n)
 	}
-	return fmt.Sprintf(words.LanguageIn(s.Words.Lang).AtThe, s.name(n), s.name(p))
+	return fmt.Sprintf(s.speaks.Several.AtThe, s.name(n), s.name(p))
 }
 
 // option is the words of a machine's option.
@@ -335,13 +336,13 @@ type Tongue struct {
 // tongues are the languages of a procedure's page; none where it has one.
 func (s *Site) tongues(up string, p *model.Procedure) []Tongue {
 	var out []Tongue
-	add := func(language string) {
-		out = append(out, Tongue{Language: language, Name: words.NameOf(language), Address: up + PageIn(p, s.Manual.Shop.Language, language), Current: language == s.Language()})
+	add := func(tag string) {
+		out = append(out, Tongue{Language: tag, Name: language.NameOf(tag), Address: up + PageIn(p, s.Manual.Shop.Language, tag), Current: tag == s.Language()})
 	}
 	add(s.Manual.Shop.Language)
-	for _, language := range s.Manual.Shop.Also {
-		if slices.Contains(s.spoken[p], language) {
-			add(language)
+	for _, tag := range s.Manual.Shop.Also {
+		if slices.Contains(s.spoken[p], tag) {
+			add(tag)
 		}
 	}
 	if len(out) == 1 {
@@ -369,21 +370,28 @@ func (s *Site) pageOf(p *model.Procedure) string {
 	return PageOf(p)
 }
 
+// tagOf is the language of what stands behind a sign.
+func (s *Site) tagOf(marked []byte) string {
+	if bytes.HasPrefix(marked, []byte(borrows)) {
+		return s.speaks.Code
+	}
+	return s.Manual.Shop.Language
+}
+
 // Foreign writes what stands between the private signs as text of the shop's
-// language. In attributes and in the window's title, where no element can
+// language, or of the one whose words are borrowed. In attributes and in the window's title, where no element can
 // stand, only the signs go.
 func (s *Site) Foreign(page []byte) []byte {
-	if !bytes.Contains(page, []byte(opens)) {
+	if !bytes.Contains(page, []byte(closes)) {
 		return page
 	}
 	out := make([]byte, 0, len(page)+len(page)/8)
-	span := []byte(`<span lang="` + s.Manual.Shop.Language + `">`)
 	inTag, inTitle, depth := false, false, 0
 	for len(page) > 0 {
 		switch {
-		case bytes.HasPrefix(page, []byte(opens)):
+		case bytes.HasPrefix(page, []byte(opens)), bytes.HasPrefix(page, []byte(borrows)):
 			if !inTag && !inTitle {
-				out = append(out, span...)
+				out = append(out, `<span lang="`+s.tagOf(page)+`">`...)
 				depth++
 			}
 			page = page[len(opens):]

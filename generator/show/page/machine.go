@@ -7,7 +7,6 @@ import (
 
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
-	"baybinder/theme/words"
 )
 
 // Machine is a machine's page.
@@ -216,11 +215,11 @@ func (s *Site) machineFastener(f *model.Fastener) Thing {
 		facts.text(s.Words.Torque, s.bothLimit(f.Torque))
 	}
 	if (!f.Torque.IsZero() || len(f.Stages) > 0) && !fastening.Judged(f.Thread, f.Class) {
-		w := words.LanguageIn(s.Words.Lang)
+		w := &s.speaks.Several
 		facts.text(w.BoltLoad, w.NotJudged)
 	}
 	if f.ByHand {
-		facts.text(s.Words.Torque, words.LanguageIn(s.Words.Lang).ByHand)
+		facts.text(s.Words.Torque, s.speaks.Several.ByHand)
 	}
 	for i, stage := range f.Stages {
 		facts.text(fmt.Sprintf("%s %d", s.Words.Torque, i+1), s.both(stage))

@@ -11,8 +11,8 @@ import (
 	"baybinder/generator/derive/kit"
 	"baybinder/generator/derive/schedule"
 	"baybinder/generator/derive/slips"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // Procedure is a procedure's page.

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"baybinder/generator/language"
 	"cmp"
 	"fmt"
 	"math"
@@ -10,8 +11,8 @@ import (
 
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/derive/readability"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // hardest is how many procedures of a language are listed.
@@ -51,10 +52,10 @@ type readText struct {
 // readables count the steps of every procedure that people work by, the
 // translations by themselves: a table for each language, the shop's first.
 func (s *Site) readables() []Readable {
-	w := words.ReadableIn(s.Words.Lang)
+	w := &s.speaks.Readable
 	out := readableIn(s, s.Shown, w)
-	for _, language := range s.Manual.Shop.Also {
-		in := s.In(language)
+	for _, tag := range s.Manual.Shop.Also {
+		in := s.In(tag)
 		out = append(out, readableIn(in, in.Translated(), w)...)
 	}
 	return out
@@ -74,7 +75,7 @@ func readableIn(s *Site, procedures []*model.Procedure, w *words.Readable) []Rea
 		return nil
 	}
 	slices.SortStableFunc(texts, harder)
-	v := Readable{Readable: w, Language: words.NameOf(s.Language()), Code: s.Language(), Figure: w.Figure(s.Language())}
+	v := Readable{Readable: w, Language: language.NameOf(s.Language()), Code: s.Language(), Figure: w.Figure(codeOf(s.Language()))}
 	if len(texts) > hardest {
 		v.More = fmt.Sprintf(w.More, hardest, len(texts))
 		texts = texts[:hardest]
@@ -124,7 +125,7 @@ func (s *Site) readText(reader *readability.Reader, p *model.Procedure) readText
 
 func (t *readText) row(w *words.Readable) ReadableRow {
 	page := t.site.link("", t.procedure)
-	page.Name = strings.Trim(page.Name, opens+closes) // a title that nobody has translated
+	page.Name = unmarked(page.Name) // a title that nobody has translated
 	row := ReadableRow{
 		Procedure: page, Longest: t.count.Longest, Words: t.count.Words, Rough: !t.known,
 		Step: Link{Name: t.longest.Number, Address: page.Address + "#" + Anchor(t.longest)},
@@ -214,4 +215,13 @@ func entity(markup string) (sign string, end int) {
 		}
 	}
 	return "&", 0
+}
+
+// codeOf is the code of the language whose words those of a tag are; the tag
+// itself where the program does not speak it.
+func codeOf(tag string) string {
+	if l := language.Known(tag); l != nil {
+		return l.Code
+	}
+	return tag
 }

@@ -6,9 +6,9 @@ import (
 	"slices"
 
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
-	"baybinder/theme/words"
 )
 
 // Readings is what the pages that name people are made from: who must read

@@ -6,8 +6,8 @@ import (
 	"strings"
 
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // Mark is how a person stands to a procedure, as one letter and in words. The

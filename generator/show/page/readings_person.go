@@ -6,8 +6,8 @@ import (
 	"strconv"
 
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // PersonSheet is what one person has done and what is next.

@@ -7,8 +7,8 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // Assignment is a reading plan on paper: what is read in which order, with
@@ -61,7 +61,7 @@ func (s *Site) planBook() planBook {
 	return b
 }
 
-func (s *Site) training() *words.Readings { return words.ReadingsIn(s.Words.Lang) }
+func (s *Site) training() *words.Readings { return &s.speaks.Readings }
 
 func (s *Site) planLinks(up string) []Link {
 	var out []Link

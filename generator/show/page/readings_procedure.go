@@ -6,9 +6,9 @@ import (
 	"slices"
 
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
-	"baybinder/theme/words"
 )
 
 // ProcedureReaders is a procedure's page among the readings: who may do it

@@ -5,8 +5,8 @@ import (
 	"strings"
 	"time"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // Record is the page of one job, to be read and printed.

@@ -9,9 +9,9 @@ import (
 	"strings"
 	"unicode"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/read/record"
-	"baybinder/theme/words"
 )
 
 // Feedback is what technicians said of steps, and the answers.

@@ -48,7 +48,7 @@ func (s *Site) Index() map[string][]byte {
 			serials = append(serials, search.Serials{From: u.From, To: u.To, Name: m.Label(), Address: PageOf(m)})
 		}
 	}
-	return search.Files(s.Words.Lang, docs, serials)
+	return search.Files(s.Language(), docs, serials)
 }
 
 func entries[T any, P interface {
@@ -58,7 +58,7 @@ func entries[T any, P interface {
 	var out []search.Document
 	for _, n := range list {
 		id := strings.ReplaceAll(n.Base().ID, "-", " ")
-		out = append(out, search.Document{Name: n.Label(), Address: PageOf(n), Note: sort, Texts: []search.Text{{Weight: 9, Text: n.Label()}, {Weight: 6, Text: id}, {Weight: 6, Text: number(n)}}})
+		out = append(out, search.Document{Name: n.Label(), Address: PageOf(n), Note: unmarked(sort), Texts: []search.Text{{Weight: 9, Text: n.Label()}, {Weight: 6, Text: id}, {Weight: 6, Text: number(n)}}})
 	}
 	return out
 }

@@ -34,6 +34,7 @@
 package page
 
 import (
+	"baybinder/generator/language/shape"
 	"sort"
 	"strings"
 
@@ -42,9 +43,9 @@ import (
 	"baybinder/generator/derive/backlinks"
 	"baybinder/generator/derive/kit"
 	"baybinder/generator/derive/schedule"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
-	"baybinder/theme/words"
 )
 
 // HTML is text that is markup already.
@@ -63,6 +64,7 @@ type Site struct {
 	Today    model.Date
 	Preview  bool
 
+	speaks *shape.Language
 	shown  map[*model.Procedure]bool
 	faults []faultRow // the fault codes that steps name
 	jobs   jobBook
@@ -73,8 +75,9 @@ type Site struct {
 
 // NewSite gathers what the pages of a checked manual need.
 func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, today model.Date, preview bool) *Site {
+	speaks := speaking(m.Shop.Language)
 	s := &Site{
-		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: words.In(m.Shop.Language),
+		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: &speaks.Words, speaks: speaks,
 		Kits: kit.NewBook(m.Shop, walks), Times: schedule.NewBook(walks), shown: map[*model.Procedure]bool{}, spoken: map[*model.Procedure][]string{},
 	}
 	for _, p := range m.Procedures {

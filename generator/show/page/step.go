@@ -9,7 +9,6 @@ import (
 
 	"baybinder/generator/derive/schedule"
 	"baybinder/generator/model"
-	"baybinder/theme/words"
 )
 
 // phase makes a phase of a page.
@@ -187,7 +186,7 @@ func (s *Site) fastener(l *model.Link, f *model.Fastener) []string {
 		case !f.Torque.IsZero():
 			out = append(out, s.name(f)+": "+s.bothLimit(f.Torque))
 		case f.ByHand:
-			out = append(out, s.name(f)+": "+words.LanguageIn(s.Words.Lang).ByHand)
+			out = append(out, s.name(f)+": "+s.speaks.Several.ByHand)
 		}
 		if len(f.Sequence) > 0 {
 			out = append(out, fmt.Sprintf(s.Words.Sequence, joined(s.sayAll(f, "sequence", f.Sequence))))

@@ -6,9 +6,9 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/schedule"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/plot"
-	"baybinder/theme/words"
 )
 
 // TimeLine is the job's time at the foot of its page: a picture, and the same
@@ -27,7 +27,7 @@ type TimeRow struct {
 }
 
 func (s *Site) timeLine(up string, p *model.Procedure) TimeLine {
-	w := words.TimeLineIn(s.Words.Lang)
+	w := &s.speaks.TimeLine
 	v := TimeLine{TimeLine: w}
 	if s.Times.Of(p).Bay == 0 {
 		return v

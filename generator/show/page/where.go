@@ -4,14 +4,14 @@ import (
 	"fmt"
 	"strings"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
-	"baybinder/theme/words"
 )
 
 // where says which units and outcomes something holds for; "" for all.
 func (s *Site) where(m *model.Machine, cases walk.Cases) string {
-	w := words.LanguageIn(s.Words.Lang)
+	w := &s.speaks.Several
 	var out []string
 	for _, c := range cases {
 		if c == nil {

@@ -1,11 +1,12 @@
 package search
 
 import (
+	"cmp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
-	"github.com/kljensen/snowball"
+	"baybinder/generator/language"
 	"golang.org/x/text/unicode/norm"
 )
 
@@ -47,20 +48,11 @@ func (s *splitter) each(text string, do func(word []byte)) {
 	end()
 }
 
-// stemmers are the names of the stemmers by the code of the language; another
-// language is stemmed as English.
-var stemmers = map[string]string{"en": "english", "es": "spanish"}
-
 // stem is a form's stem. A word that is mostly figures is its own. Accents are
 // gone by then: what Spanish endings lose by that, the browser's cutting finds.
-func stem(language, form string) string {
-	stemmer, known := stemmers[language]
-	if !known {
-		stemmer = "english"
-	}
-	stem, err := snowball.Stem(form, stemmer, true)
-	if err != nil || stem == "" || strings.ContainsFunc(form, unicode.IsDigit) {
+func stem(tag, form string) string {
+	if strings.ContainsFunc(form, unicode.IsDigit) {
 		return form
 	}
-	return stem
+	return cmp.Or(language.Stem(tag, form), form)
 }

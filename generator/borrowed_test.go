@@ -1,0 +1,44 @@
+package generator_test
+
+import (
+	"bytes"
+	"strings"
+	"testing"
+)
+
+// A shop that writes in a language which the program does not speak has the
+// nearest's words, each marked; a tag with a region has the words of its
+// language, and nothing marked but what nobody translated.
+func TestBorrowedWordsAreMarked(t *testing.T) {
+	site := smallSite(t, map[string]string{
+		"shop.yaml":             "title: Atelier\nlanguage: fr\nalso: [ES-mx]\nemergency: Appelez le 112.\n",
+		"register/tools.yaml":   "cle: { name: clé de 13, kind: spanner, kept: coffre }\n",
+		"procedures/a.md":       "---\ntitle: Changer\ntools: [cle]\n---\n## Travail\n\n1. Prenez la [clé](tool:cle).\n",
+		"procedures/a.es-MX.md": "---\ntitle: Cambiar\n---\n## Trabajo\n\n1. Tome la [llave](tool:cle).\n",
+	})
+	all := pages(t, site)
+	for name, page := range all {
+		if bytes.ContainsAny(page, "\ue000\ue001\ue002") {
+			t.Errorf("%s has signs that are private to the program", name)
+		}
+		if strings.HasSuffix(name, ".html") && name != "procedures/a.es-MX.html" && !bytes.Contains(page, []byte(`<span lang="en">`)) {
+			t.Errorf("%s borrows nothing", name)
+		}
+	}
+	for name, texts := range map[string][]string{
+		"procedures/a.html":       {`<html lang="fr">`, `<span lang="en">Fetch</span>`, `<h1>Changer</h1>`, `words-en.js`},
+		"procedures/a.es-MX.html": {`<html lang="es-MX">`, `>Traer</h2>`, `<span lang="fr">coffre</span>`, `words-es.js`},
+		"index.html":              {`<html lang="fr">`, `<span lang="en">Tools</span>`},
+		"theme/words-en.js":       {`"Cancel"`},
+		"theme/words-es.js":       {`"Cancelar"`},
+	} {
+		for _, text := range texts {
+			if !bytes.Contains(all[name], []byte(text)) {
+				t.Errorf("%s has no %s", name, text)
+			}
+		}
+	}
+	if bytes.Contains(all["procedures/a.es-MX.html"], []byte(`lang="en"`)) {
+		t.Error("the Spanish page borrows from English")
+	}
+}

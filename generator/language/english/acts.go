@@ -1,0 +1,38 @@
+package english
+
+import (
+	"strings"
+
+	"baybinder/generator/language/shape"
+)
+
+var acts = shape.Acts{
+	Undo:      "undo loosen slacken unscrew untighten",
+	Tighten:   "tighten retighten torque nip|up do|up",
+	Open:      "open",
+	Shut:      "close shut",
+	Remove:    "remove detach dismount uninstall unplug disconnect take|off take|out take|away lift|off lift|out pull|off pull|out",
+	Fit:       "fit refit install reinstall mount attach reattach connect reconnect put|back put|on put|in plug|in",
+	Fill:      "fill refill top|up",
+	Drain:     "drain let|out",
+	Lock:      "lock padlock",
+	Unlock:    "unlock",
+	Off:       "isolate switch|off turn|off shut|off cut|off cut power|down",
+	On:        "restore reconnect energise energize switch|on turn|on power|up plug|in",
+	Placed:    "place slide set lay",
+	Emptied:   "empty",
+	Pulled:    "pull unplug disconnect remove take|out",
+	Joiners:   "and",
+	Articles:  "the a an its your his her their it them this that these those both all each every",
+	Nouns:     "lock padlock fill drain fit mount torque",
+	Compounds: "off away plug valve cock tap screw hole cap port line hose pump pan level pipe tube bolt nut wrench ring point tray",
+	Switches:  "switch isolator breaker fuse plug disconnector disconnect",
+	Valves:    "valve cock tap", Vents: "vent drain bleed dump", Earthing: "earth earthing ground grounding", Blocks: "block",
+	Sides:        "left right front rear upper lower top bottom one two three four main north south east west",
+	Prepositions: "of at for in on by behind under above beside near to from with",
+}
+
+var numbers = shape.Numbers{
+	Words: strings.Fields("one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty"),
+	Of:    "of", Articles: []string{"the", "its", "their", "these", "those", "all"}, Comma: shape.Thousands,
+}

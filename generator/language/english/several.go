@@ -1,0 +1,9 @@
+package english
+
+import "baybinder/generator/language/words"
+
+var several = words.Language{Name: "English", Languages: "This page in another language", AtThe: "%s at the %s",
+	OnUnits: "on units %s", With: "with %s", Without: "without %s", Where: "where %s", And: " and ", OrElse: ", or ", OtherCases: "in other cases",
+	Failed: "the %s in step %s failed", Passed: "the %s in step %s passed", Was: "the %s in step %s is %s", WasNot: "the %s in step %s is not %s",
+	StepDone: "step %s is done", StepLeftOut: "step %s is left out",
+	BoltLoad: "Bolt load", NotJudged: "not judged: no table here has this thread and class", ByHand: "hand-tight", About: "about", AtMost: "at most", AtLeast: "at least", To: "to"}

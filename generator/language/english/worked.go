@@ -1,0 +1,13 @@
+package english
+
+import "baybinder/generator/language/words"
+
+var worked = words.Worked{
+	LiftAlone:    "Lifting index %s: %s, %s, by hand by one person; recommended limit %s. How this was worked out",
+	LiftTogether: "Lifting index %s: %s, %s, by hand by %d people; recommended limit %s each. How this was worked out",
+	GasOut:       "Letting down the %s lets out about %s of gas. How this was worked out",
+	FluidOut:     "Letting down the %s lets out about %s of fluid from its accumulator. How this was worked out",
+	Setting:      "%s, %s: behind the %s, set the %s to %s. How this was worked out",
+	Label:        "Signal word and pictograms. How this was worked out", Signal: "The signal word. How this was worked out",
+	Calibration: "%s: good to %s. How this was worked out",
+}

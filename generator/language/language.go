@@ -1,0 +1,105 @@
+// Package language holds the languages that the program speaks and finds the one that serves a tag.
+//
+// A language is one folder beside this file and one line in all. What a
+// language has is said by shape.Language, the words of pages by words.
+package language
+
+import (
+	"slices"
+	"strings"
+
+	bcp47 "golang.org/x/text/language"
+
+	"baybinder/generator/language/english"
+	"baybinder/generator/language/shape"
+	"baybinder/generator/language/spanish"
+)
+
+// all are the languages; the first serves where none is near.
+var all = []*shape.Language{&english.Language, &spanish.Language}
+
+var matcher = bcp47.NewMatcher(tags())
+
+func tags() []bcp47.Tag {
+	var out []bcp47.Tag
+	for _, l := range all {
+		out = append(out, bcp47.Make(l.Code))
+	}
+	return out
+}
+
+// All are the languages that the program speaks, English first.
+func All() []*shape.Language { return slices.Clone(all) }
+
+// Default is the language of a manual that names none.
+func Default() *shape.Language { return all[0] }
+
+// Of is the language that serves a tag: that of es for es-MX, and for one that
+// the program does not speak the nearest.
+func Of(tag string) *shape.Language {
+	for _, l := range all {
+		if l.Code == tag {
+			return l
+		}
+	}
+	_, i, _ := matcher.Match(bcp47.Make(tag))
+	return all[i]
+}
+
+// Known is the language whose words are those of a tag; nil where the program
+// does not speak it.
+func Known(tag string) *shape.Language {
+	asked, sure := bcp47.Make(tag).Base()
+	for _, l := range all {
+		if asked.String() == l.Code && sure == bcp47.Exact {
+			return l
+		}
+	}
+	return nil
+}
+
+// Tag writes a BCP 47 tag the one way in which the manual's files and pages
+// have it: es-MX of ES-mx. It is false for what is no tag.
+func Tag(text string) (tag string, ok bool) {
+	parsed, err := bcp47.Parse(text)
+	if _, unknown := err.(bcp47.ValueError); err != nil && !unknown {
+		return text, false
+	}
+	return parsed.String(), true
+}
+
+// NameOf is a language's own name; its tag where the program does not speak it.
+func NameOf(tag string) string {
+	if l := Known(tag); l != nil {
+		return l.Several.Name
+	}
+	return tag
+}
+
+// SignNumber is the number of the sign that a language calls so, "" for none.
+func SignNumber(name string) string {
+	for _, l := range all {
+		for number, called := range l.Signs {
+			if strings.EqualFold(called, name) {
+				return number
+			}
+		}
+	}
+	return ""
+}
+
+// Stem is the stem of a form in the language of a tag; in one without a stemmer
+// it is that of English.
+func Stem(tag, form string) string {
+	l := Of(tag)
+	if l.Stem == nil {
+		l = Default()
+	}
+	return l.Stem(form)
+}
+
+// IsOf says that a word is the of in some language: "socket of 17 mm", "vaso de
+// 17 mm".
+func IsOf(word string) bool {
+	return slices.ContainsFunc(all, func(l *shape.Language) bool { return l.Numbers.Of == word })
+}

@@ -1,0 +1,173 @@
+package language
+
+import (
+	"reflect"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"baybinder/generator/language/shape"
+	"baybinder/generator/model"
+)
+
+// Every field of a language is filled, but for those that it says it lacks, and
+// texts take the same values in every language.
+func TestEveryLanguageIsWhole(t *testing.T) {
+	for _, l := range All() {
+		for _, why := range faults(l) {
+			t.Errorf("%s: %s", l.Code, why)
+		}
+	}
+}
+
+// faults are what is empty in a language, or takes other values than English.
+func faults(l *shape.Language) []string {
+	c := &comparison{}
+	english, here := reflect.ValueOf(Default()).Elem(), reflect.ValueOf(l).Elem()
+	for i := range here.NumField() {
+		name := here.Type().Field(i).Name
+		lacks := slices.Contains(l.Lacks, name)
+		switch {
+		case name == "Lacks":
+		case lacks && !here.Field(i).IsZero():
+			c.say("%s is there, and said to be lacking", name)
+		case !lacks:
+			c.value(name, english.Field(i), here.Field(i))
+		}
+	}
+	return c.found
+}
+
+type comparison struct{ found []string }
+
+func (c *comparison) say(format, name string) {
+	c.found = append(c.found, strings.Replace(format, "%s", name, 1))
+}
+
+func (c *comparison) value(name string, english, here reflect.Value) {
+	if here.Kind() != reflect.Bool && (here.IsZero() || here.Kind() == reflect.Map && here.Len() == 0) {
+		c.say("%s is empty", name)
+		return
+	}
+	switch here.Kind() {
+	case reflect.Struct:
+		for i := range here.NumField() {
+			if f := here.Type().Field(i); f.Tag.Get("may") != "empty" {
+				c.value(name+"."+f.Name, english.Field(i), here.Field(i))
+			}
+		}
+	case reflect.String:
+		if name != "Procedure" && !slices.Equal(values(english.String()), values(here.String())) {
+			c.say("%s takes other values than in English", name)
+		}
+	case reflect.Map:
+		if here.Type() != reflect.TypeFor[shape.Set]() {
+			c.keys(name, english, here)
+		}
+	}
+}
+
+// keys compares maps from what the program means to words.
+func (c *comparison) keys(name string, english, here reflect.Value) {
+	for _, key := range english.MapKeys() {
+		switch word := here.MapIndex(key); {
+		case !word.IsValid() || word.IsZero():
+			c.say("%s is empty", name+"["+key.String()+"]")
+		}
+	}
+	for _, key := range here.MapKeys() {
+		if !english.MapIndex(key).IsValid() {
+			c.say("%s is not in English", name+"["+key.String()+"]")
+		}
+	}
+}
+
+var verb, hole = regexp.MustCompile(`%[.0-9]*[sdf]`), regexp.MustCompile(`\{\d\}`)
+
+// values are what is filled into a text: in order where it has no numbers.
+func values(text string) []string {
+	holes := hole.FindAllString(text, -1)
+	slices.Sort(holes)
+	return slices.Concat(verb.FindAllString(text, -1), holes)
+}
+
+// The test above sees what is missing.
+func TestAnEmptyFieldIsNamed(t *testing.T) {
+	for want, spoil := range map[string]func(l *shape.Language){
+		"Words.Danger is empty":                             func(l *shape.Language) { l.Words.Danger = "" },
+		"Words.Revision takes other values than in English": func(l *shape.Language) { l.Words.Revision = "%s" },
+		"Bay.JobOn takes other values than in English":      func(l *shape.Language) { l.Bay.JobOn = "{0}" },
+		"Grammar.Verbs is empty":                            func(l *shape.Language) { l.Grammar.Verbs = nil },
+		"Signs[W012] is empty":                              func(l *shape.Language) { l.Signs = without(l.Signs, "W012") },
+		"Stem is empty":                                     func(l *shape.Language) { l.Stem = nil },
+		"Stem is there, and said to be lacking":             func(l *shape.Language) { l.Lacks = append(slices.Clone(l.Lacks), "Stem") },
+	} {
+		l := *Known("es")
+		spoil(&l)
+		if got := faults(&l); !slices.Equal(got, []string{want}) {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
+
+func without(names map[string]string, key string) map[string]string {
+	out := map[string]string{}
+	for k, v := range names {
+		if k != key {
+			out[k] = v
+		}
+	}
+	return out
+}
+
+// Every kind that the format has is said.
+func TestEveryKindHasWords(t *testing.T) {
+	for _, of := range []any{model.Tool{}, model.Hold{}, model.Energy{}} {
+		field, _ := reflect.TypeOf(of).FieldByName("Kind")
+		for kind := range strings.FieldsSeq(field.Tag.Get("one")) {
+			for _, l := range All() {
+				if l.Words.Kinds[kind] == "" {
+					t.Errorf("%s: no words for the kind %s of a %T", l.Code, kind, of)
+				}
+			}
+		}
+	}
+}
+
+// Tags are those of RFC 5646; which language is near which is said by Unicode
+// CLDR, as golang.org/x/text has it.
+func TestTheLanguageOfATag(t *testing.T) {
+	for tag, want := range map[string][2]string{ // serves, known
+		"en": {"en", "en"}, "en-GB": {"en", "en"}, "EN": {"en", "en"}, "es": {"es", "es"}, "es-MX": {"es", "es"}, "es-419": {"es", "es"}, "ES-mx": {"es", "es"},
+		"fr": {"en", ""}, "": {"en", ""}, "est": {"en", ""}, "zz-??": {"en", ""},
+	} {
+		known := ""
+		if l := Known(tag); l != nil {
+			known = l.Code
+		}
+		if got := [2]string{Of(tag).Code, known}; got != want {
+			t.Errorf("%q: served by %q, known %q; want %q", tag, got[0], got[1], want)
+		}
+	}
+}
+
+func TestTag(t *testing.T) {
+	for text, want := range map[string]string{"ES-mx": "es-MX", "es-419": "es-419", "EN": "en", "zh-hant-tw": "zh-Hant-TW", "fr": "fr", "": "?", "e s": "?", "../x": "?", "es-": "?", "x": "?"} {
+		got, ok := Tag(text)
+		if !ok {
+			got = "?"
+		}
+		if got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
+func TestSignNumber(t *testing.T) {
+	for name, want := range map[string]string{"electricity": "W012", "Electricidad": "W012", "": "", "a toad": ""} {
+		if got := SignNumber(name); got != want {
+			t.Errorf("%q: %q, want %q", name, got, want)
+		}
+	}
+}

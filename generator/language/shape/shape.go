@@ -1,0 +1,194 @@
+// Package shape says what the program must know of a language to write and to read a manual in it: plain values, which each folder of language fills.
+package shape
+
+import (
+	"strings"
+
+	"baybinder/generator/language/words"
+)
+
+// Language is all that the program knows of one language. A test asks that no
+// field of it is empty, but for those that it says it lacks: there the program
+// takes English where it must have something. A field may be empty by its tag
+// where a language has no such words.
+type Language struct {
+	Code  string   // its BCP 47 tag, without a region
+	Lacks []string // the fields that it does not have yet
+
+	// What pages and scripts say.
+	Words    words.Words
+	Bay      words.Bay
+	CloseOut words.CloseOut
+	Jobs     words.Jobs
+	Readable words.Readable
+	Readings words.Readings
+	Several  words.Language
+	TimeLine words.TimeLine
+	Watch    words.Watch
+	Worked   words.Worked
+	Signs    map[string]string // the names of the signs, by number
+
+	// What a begun procedure says.
+	Speech    Speech
+	Procedure string // a template
+
+	// What is understood of texts.
+	Gear    map[string][]string // how words for protective gear begin, by the sign that it goes under
+	Small   []string            // words for small things that are easily forgotten
+	Signals []string            // signal words in capitals, and those that are used for them
+	Vague   []string            // phrases that say nothing that can be measured or looked at
+	Grammar Grammar
+	Passive Passive
+	Numbers Numbers
+	Acts    Acts
+	Verbs   Verbs
+
+	// How words are made.
+	Stem      func(form string) string
+	Syllables func(word []byte) int // of a word in small letters
+	Ease      *Formula              // how easy a text is to read
+	Grade     *Formula              // the school year that reads it
+}
+
+// Formula is one over the mean length of sentences, in words, and of words, in
+// syllables.
+type Formula struct {
+	Base, Sentence, Word float64
+}
+
+// Of is the value of the formula.
+func (f *Formula) Of(sentence, word float64) float64 {
+	return f.Base + f.Sentence*sentence + f.Word*word
+}
+
+// Grammar is the little of a language that tells an instruction from a list of
+// nouns. It would rather miss an action than see one in "the clamp and seal".
+type Grammar struct {
+	Verbs      Set        // imperatives that are no noun
+	Either     Set        // imperatives that are nouns as well
+	Objects    Set        // what follows a verb and no noun
+	Ways       Set        // what follows a verb that is no noun
+	Toward     Set        `may:"empty"` // those of ways that follow no noun
+	Joiners    Set        // what stands before a second order
+	Conditions Set        // first words of a condition
+	Same       [][]string // what says that two things are done at once
+}
+
+// Passive are the words of a passive order (ASD-STE100, rule 3.6, active voice,
+// and 5.3, the imperative; 3.6 from memory).
+type Passive struct {
+	Orders     [][]string // "must be"
+	Between    Set        // adverbs that may stand in it
+	Endings    []string   // of participles
+	Irregular  Set        // participles with no such ending
+	AdverbEnds string
+}
+
+// Numbers are how a language counts.
+type Numbers struct {
+	Words    []string // Words[i] is i+1, up to twenty
+	Of       string   // of "two of the four"
+	Articles []string // the the of it
+	Comma    Comma
+}
+
+// Comma says what a comma before three figures is.
+type Comma string
+
+// What a comma can be.
+const (
+	Decimal   Comma = "decimal"
+	Thousands Comma = "thousands"
+)
+
+// Acts are the words of a language for acts and for the points where energy is
+// cut, separated by spaces. A bar stands where the thing may come between, as
+// in take|off.
+type Acts struct {
+	Undo, Tighten, Open, Shut, Remove, Fit, Fill, Drain, Lock, Unlock, Off, On string
+
+	// Orders of a kind that may be said of other things in its opposite.
+	Placed, Pulled string
+	Emptied        string `may:"empty"`
+
+	Joiners   string // what stands before a second order
+	Articles  string
+	Nouns     string // orders that are nouns as well: behind a joiner they need an object
+	Compounds string `may:"empty"` // what makes a noun of them: drain plug, lock off
+
+	Switches, Valves, Vents, Earthing, Blocks string
+	Sides, Prepositions                       string `may:"empty"` // what stands behind the noun, where it does not stand first
+	NounFirst                                 bool   // "válvula de purga", and not "vent valve"
+}
+
+// Verbs are the words by which an act is told that stands in words only. They
+// are matched at the beginning of a clause, where an order stands.
+type Verbs struct {
+	Said     []Verb
+	Articles Set      // what may stand between a verb and the name of a thing
+	Joiners  Set      // what stands before a second order in a sentence
+	Parts    Set      `may:"empty"` // second words of verbs that are prepositions as well: "put the pin in the tray"
+	Plurals  []string // endings
+}
+
+// Verb is what a kind of link is called in words, of one sort of thing.
+type Verb struct {
+	Kind string // the link kinds that it could be
+	Of   Thing
+	Said string // words, separated by spaces; a bar stands where the thing may come between
+}
+
+// Thing is a sort of thing that acts are said of.
+type Thing string
+
+// The sorts of things.
+const (
+	Part     Thing = "part"
+	Fastener Thing = "fastener"
+	Energy   Thing = "energy"
+	Fluid    Thing = "fluid"
+	Setting  Thing = "setting"
+	Tool     Thing = "tool"
+)
+
+// Kinds of which one or the other is meant.
+const (
+	Either        = "isolate restore"
+	EitherSetting = "alter reset"
+)
+
+// Set is a set of words.
+type Set map[string]bool
+
+// SetOf makes a set of words separated by spaces.
+func SetOf(words string) Set {
+	set := Set{}
+	for w := range strings.FieldsSeq(words) {
+		set[w] = true
+	}
+	return set
+}
+
+// Speech is what a begun procedure shows on its page. %s is the name of a
+// thing, or a link that names it. A register does not say whether a name is
+// masculine or feminine: where a language must know that for its article, the
+// name stands behind a colon.
+type Speech struct {
+	MakeSafe, Strip, Work, Refit, GiveBack string // phases
+
+	Summary, Intro, UnitsOnly, OnUnits string
+	With, Without, And                 string
+	The                                string
+
+	Isolate, Lock, Here, Cuts               string
+	Release, WaitOut, PlaceBlock, BlockHold string
+	Prove, SayProof, Mind                   string
+
+	Mark, TakeOff, Disconnect, Cap, Unplug string
+	HeldBy, Use, Carries, WhenRefit        string
+	SayWork, Reverse                       string
+
+	Clear, Unlock, LeakLook, Ends   string
+	Dry, Fill, FillWith, Bleed      string
+	Restore, RestorePoint, ComeBack string
+}

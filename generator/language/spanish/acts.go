@@ -1,0 +1,37 @@
+package spanish
+
+import (
+	"strings"
+
+	"baybinder/generator/language/shape"
+)
+
+var acts = shape.Acts{
+	Undo:     "afloje aflojar afloja suelte soltar suelta desatornille desatornillar desatornilla desenrosque desenroscar desenrosca",
+	Tighten:  "apriete apretar aprieta reapriete reapretar atornille atornillar atornilla enrosque enroscar enrosca",
+	Open:     "abra abrir abre",
+	Shut:     "cierre cerrar cierra",
+	Remove:   "quite quitar quita saque sacar saca retire retirar retira desmonte desmontar desmonta desconecte desconectar desconecta desenchufe desenchufar desenchufa",
+	Fit:      "monte montar monta instale instalar instala conecte conectar conecta enchufe enchufar enchufa",
+	Fill:     "llene llenar llena rellene rellenar rellena",
+	Drain:    "vacíe vaciar vacía drene drenar drena",
+	Lock:     "bloquee bloquear bloquea",
+	Unlock:   "desbloquee desbloquear desbloquea",
+	Off:      "apague apagar apaga aísle aislar aísla corte cortar corta",
+	On:       "encienda encender enciende conecte conectar conecta enchufe enchufar enchufa restablezca restablecer restablece",
+	Placed:   "ponga poner pon coloque colocar coloca vuelva",
+	Emptied:  "",
+	Pulled:   "desconecte desconectar desconecta desenchufe desenchufar desenchufa saque sacar saca tire",
+	Joiners:  "y e",
+	Articles: "el la los las un una su sus lo este esta estos estas ambos ambas todos todas cada",
+	Nouns:    "corte cierre saca retira llena monta",
+	Switches: "interruptor seccionador disyuntor fusible enchufe clavija",
+	Valves:   "válvula llave grifo", Vents: "purga purgador venteo ventilación drenaje vaciado descarga desahogo", Earthing: "tierra", Blocks: "bloqueo",
+	NounFirst: true,
+}
+
+// Spanish has no un and una: before a noun they are the article.
+var numbers = shape.Numbers{
+	Words: strings.Fields("uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis diecisiete dieciocho diecinueve veinte"),
+	Of:    "de", Articles: []string{"los", "las", "sus", "estos", "estas"}, Comma: shape.Decimal,
+}

@@ -1,0 +1,13 @@
+package spanish
+
+import "baybinder/generator/language/words"
+
+var worked = words.Worked{
+	LiftAlone:    "Índice de levantamiento %s: %s, %s, a mano por una persona; límite recomendado %s. Cómo se calculó",
+	LiftTogether: "Índice de levantamiento %s: %s, %s, a mano por %d personas; límite recomendado %s cada una. Cómo se calculó",
+	GasOut:       "Al descargar: %s; salen unos %s de gas. Cómo se calculó",
+	FluidOut:     "Al descargar: %s; salen unos %s de fluido del acumulador. Cómo se calculó",
+	Setting:      "%s, %s: con %s, ajuste %s a %s. Cómo se calculó",
+	Label:        "Palabra de advertencia y pictogramas. Cómo se calculó", Signal: "La palabra de advertencia. Cómo se calculó",
+	Calibration: "%s: vale hasta %s. Cómo se calculó",
+}

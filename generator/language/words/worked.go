@@ -1,0 +1,10 @@
+package words
+
+// Worked are the words over a computed result, which opens to its working.
+type Worked struct {
+	LiftAlone, LiftTogether string // index, part, mass, limit; LiftTogether: people before limit
+	GasOut, FluidOut        string // energy, amount
+	Setting                 string // fastener, torque, adapter, wrench, setting
+	Label, Signal           string
+	Calibration             string // tool or individual, day
+}
