@@ -8,7 +8,6 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
-	"time"
 
 	cdpbrowser "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/chromedp"
@@ -34,6 +33,7 @@ var state = (n) => step(n).querySelector(':scope > .row .state').textContent;
 var press = (within, words) => [...within.querySelectorAll('button')].find((b) => b.textContent === words).click();
 var type = (field, words) => { field.value = words; field.dispatchEvent(new Event('input')); };
 var strip = () => document.querySelector('.job-strip summary').textContent;
+var until = (is) => new Promise((done) => { const look = () => { if (is()) { o.disconnect(); done(0); } }, o = new MutationObserver(look); o.observe(document, { subtree: true, childList: true, attributes: true, characterData: true }); look(); });
 `
 
 func work(t *testing.T, ctx context.Context, address string) {
@@ -104,7 +104,6 @@ func TestAJobAtTheBay(t *testing.T) {
 	}
 	js[any](t, ctx, `press(step('1.2'), 'This step is wrong'); 0`)
 	js[any](t, ctx, `document.querySelector('dialog textarea').value = 'The floor slopes there.'; press(document.querySelector('dialog'), 'Keep it'); 0`)
-	time.Sleep(50 * time.Millisecond)
 	says(t, ctx, `state('1.2')`, "The floor slopes there.")
 	js[any](t, ctx, `type(document.getElementById('worker'), 'A.V.'); 0`)
 
@@ -121,7 +120,6 @@ func TestAJobAtTheBay(t *testing.T) {
 		t.Error("start again does not ask")
 	}
 	js[any](t, ctx, `press(document.querySelector('dialog'), 'Start again'); 0`)
-	time.Sleep(50 * time.Millisecond)
 	says(t, ctx, `strip()`, "Done 0 of")
 	for _, c := range complaints() {
 		t.Errorf("the browser says: %s", c)
@@ -132,17 +130,18 @@ func TestAJobAtTheBay(t *testing.T) {
 func savedRecord(t *testing.T, ctx context.Context) string {
 	t.Helper()
 	to := t.TempDir()
-	_, err := chromedp.Call(ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{Behavior: cdpbrowser.SetDownloadBehaviorBehaviorAllow, DownloadPath: to})
+	_, err := chromedp.Call(ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{
+		Behavior: cdpbrowser.SetDownloadBehaviorBehaviorAllowAndName, DownloadPath: to, EventsEnabled: new(true)})
 	must(t, err)
+	progress := chromedp.Events(ctx, cdpbrowser.DownloadProgress)
 	js[any](t, ctx, `press(document.getElementById('bay'), 'Save the record'); 0`)
-	for range 100 {
-		files, _ := filepath.Glob(filepath.Join(to, "*.json"))
-		if len(files) == 1 {
-			data, err := os.ReadFile(files[0])
+	for e, err := range progress {
+		must(t, err)
+		if e.State == cdpbrowser.DownloadProgressStateCompleted {
+			data, err := os.ReadFile(filepath.Join(to, e.GUID))
 			must(t, err)
 			return string(data)
 		}
-		time.Sleep(50 * time.Millisecond)
 	}
 	t.Fatal("no record was saved")
 	return ""
@@ -240,7 +239,7 @@ func TestSearchFinds(t *testing.T) {
 			t.Errorf("%q, which is nowhere, finds %s", nowhere, got)
 		}
 	}
-	js[any](t, ctx, `var f = document.querySelector('#search input'); f.value = 'contactor'; f.dispatchEvent(new Event('input')); new Promise((d) => setTimeout(d, 300))`)
+	js[any](t, ctx, `var f = document.querySelector('#search input'); f.value = 'contactor'; f.dispatchEvent(new Event('input')); new Promise((done) => new MutationObserver(() => done(0)).observe(document.querySelector('#search .hits'), { childList: true }))`)
 	says(t, ctx, `document.querySelector('#search .hits').textContent`, "contactor panel")
 	for _, c := range complaints() {
 		t.Errorf("the browser says: %s", c)
