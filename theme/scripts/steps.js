@@ -19,6 +19,7 @@
       this.outcomes = gathered(element, 'if');
       this.holds = own('.hold[data-hold]').map((e) => new bay.Hold(e, this, page));
       this.build();
+      this.handOver = this.text.querySelector(':scope > .pause') ? new bay.HandOver(this.text.querySelector(':scope > .pause'), this, page) : null;
     }
 
     get entry() { return this.page.job.steps[this.id] || null; }
@@ -73,6 +74,7 @@
     show() {
       const w = bay.words, state = this.state, entry = this.entry || {};
       for (const h of this.holds) h.show();
+      if (this.handOver) this.handOver.show();
       const list = this.element.classList;
       list.toggle('is-done', state === 'done');
       list.toggle('is-hand', state === 'hand');
@@ -92,6 +94,54 @@
       const words = lines.filter(Boolean).join(' ');
       if (this.says.textContent !== words) this.says.textContent = words;
       list.toggle('is-gap', this.page.job.gaps.some((x) => x.id === this.id));
+    }
+  };
+
+  // HandOver is the hand-over at a stopping place: lock numbers, who hands over
+  // to whom, and when. What is typed is kept as it is typed.
+  bay.HandOver = class {
+    constructor(element, step, page) {
+      Object.assign(this, { element: element, step: step, page: page });
+      const blanks = [...element.querySelectorAll('.blank')], names = ['locks', 'from', 'to'];
+      this.fields = Object.fromEntries(names.map((name, i) => {
+        const says = blanks[i].previousElementSibling.textContent;
+        const field = make('input', { type: 'text', class: 'words', autocomplete: 'off', maxlength: name === 'locks' ? 200 : 80, 'aria-label': says + ', ' + fill(bay.words.StepAt, step.number) });
+        field.addEventListener('input', () => this.set({ [name]: field.value }));
+        blanks[i].replaceWith(field);
+        return [name, field];
+      }));
+      this.says = make('p', { class: 'verdict', role: 'status' });
+      this.press = button(bay.words.HandOverNow, () => this.signed());
+      this.back = button(bay.words.TakeBack, () => { this.set({ at: 0 }); page.change((job) => { job.worker = this.now.from; }); });
+      for (const e of [blanks[3].previousElementSibling, blanks[3]]) e.classList.add('is-on-paper');
+      element.querySelector('.hand-over').append(make('div', { class: 'controls' }, make('p', { class: 'presses' }, this.press, this.back), this.says));
+    }
+
+    get now() { return (this.page.job.handOvers || {})[this.step.id] || {}; }
+
+    set(change) {
+      this.page.change((job) => { job.handOvers = { ...job.handOvers, [this.step.id]: { ...this.now, step: this.step.number, ...change } }; });
+    }
+
+    // signed hands over: from then on the other one works.
+    signed() {
+      const from = this.fields.from.value.trim(), to = this.fields.to.value.trim();
+      if (!bay.another(from, to)) return void (this.says.textContent = bay.words.HandOverPerson);
+      this.set({ from: from, to: to, at: Date.now() });
+      this.page.change((job) => { job.worker = to; });
+    }
+
+    show() {
+      const now = this.now;
+      for (const [name, field] of Object.entries(this.fields)) {
+        if (document.activeElement !== field) field.value = now[name] || '';
+        field.readOnly = Boolean(now.at);
+      }
+      this.press.hidden = Boolean(now.at);
+      this.back.hidden = !now.at;
+      if (now.at) this.says.textContent = fill(bay.words.HandedOver, now.from, now.to, bay.clock(now.at));
+      else if (this.at) this.says.textContent = '';
+      this.at = now.at;
     }
   };
 

@@ -22,6 +22,7 @@ type Bay struct {
 	JobOf, JobOfNobody, JobOn, UnitShort, GoOnOrNew, GoOnWhich, AnswerFirst, NoneOnUnit, Seen string
 	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                      string
 	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened       string
+	HandOverNow, HandOverPerson, HandedOver, StepAt                                           string
 	RecordBad, RecordOther, RecordOlder                                                       string
 }
 
@@ -158,6 +159,10 @@ var bayInEnglish = Bay{
 	RecordOpened:    "The record is open. Go on where it ended.",
 	RecordBad:       "This file is no record that this page can read. Nothing was changed.",
 	RecordOther:     "This is a record of another procedure: {0}. Open it on that page.",
+	StepAt:          "step {0}",
+	HandOverNow:     "Hand over with the time now",
+	HandOverPerson:  "Write who hands over and who takes over: two people.",
+	HandedOver:      "Handed over by {0} to {1}, {2}.",
 	RecordOlder:     "This browser keeps a newer state of that job. It is shown instead.",
 }
 
@@ -285,5 +290,9 @@ var bayInSpanish = Bay{
 	RecordOpened:    "El registro está abierto. Siga donde terminó.",
 	RecordBad:       "Este archivo no es un registro que esta página pueda leer. No se cambió nada.",
 	RecordOther:     "Este registro es de otro procedimiento: {0}. Ábralo en esa página.",
+	StepAt:          "paso {0}",
+	HandOverNow:     "Hacer el relevo con la hora de ahora",
+	HandOverPerson:  "Escriba quién entrega y quién recibe: dos personas.",
+	HandedOver:      "Relevo de {0} a {1}, {2}.",
 	RecordOlder:     "Este navegador guarda un estado más nuevo de ese trabajo. Se muestra ese.",
 }

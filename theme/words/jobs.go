@@ -30,6 +30,7 @@ type Jobs struct {
 	WaitFrom, WaitOver, WaitRuns, NotMet, Met             string // two times; -; -; -; -
 	Proved, NotProved, Good, NotGood, Signed, SignedBy    string // Signed: a time; SignedBy: name, time
 	GapBefore, GapHolds, GivenUpAt                        string // step, steps; step, holds; a time
+	HandedOver, HandedTo, HandedLocks                     string // step, time; two names; numbers
 
 	NotYet, InHand, StepDone, DoesNotApply, NotOnUnit, NotNeeded string
 }
@@ -75,6 +76,7 @@ func (w *Jobs) LimitOf(low, high string) string {
 }
 
 var jobsInEnglish = Jobs{
+	HandedOver: "Handed over at step %s, %s.", HandedTo: "From %s to %s.", HandedLocks: "Lock numbers: %s.",
 	Done: "Jobs done", Procedure: "Procedure", Saved: "Saved", Unit: "Unit", Revision: "Revision", StepsDone: "Steps done", Gaps: "Gaps", Who: "Done by",
 	TickNoProof: "A tick says who marked a step and when. It proves nothing by itself.",
 	NamesApart:  "Names stand in the shop's readings, not on these pages.",
@@ -102,6 +104,7 @@ var jobsInEnglish = Jobs{
 }
 
 var jobsInSpanish = Jobs{
+	HandedOver: "Relevo en el paso %s, %s.", HandedTo: "De %s a %s.", HandedLocks: "Números de candado: %s.",
 	Done: "Trabajos hechos", Procedure: "Procedimiento", Saved: "Guardado", Unit: "Unidad", Revision: "Revisión", StepsDone: "Pasos hechos", Gaps: "Huecos", Who: "Hecho por",
 	TickNoProof: "Una marca dice quién marcó un paso y cuándo. Por sí sola no prueba nada.",
 	NamesApart:  "Los nombres están en las lecturas del taller, no en estas páginas.",
