@@ -11,7 +11,7 @@ type Bay struct {
 	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt                       string
 	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit             string
 	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                                    string
-	SignNow, SignedBy, TakeBack, SamePerson, TickStep, More                                   string
+	SignNow, SignedBy, TakeBack, SamePerson, TickStep                                         string
 	MoreOnStep, InHand, DoesNotApply, CannotSkip, StepIsWrong, Reason                         string
 	SkipTitle, WrongTitle, WrongText, WrongInput, Keep, NoteKept                              string
 	StateHand, StateDone, StateSkipped, NotOnUnit, NotNeeded, GapUnticked                     string
@@ -22,7 +22,9 @@ type Bay struct {
 	JobOf, JobOfNobody, JobOn, UnitShort, GoOnOrNew, GoOnWhich, AnswerFirst, NoneOnUnit, Seen string
 	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                      string
 	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened       string
-	HandOverNow, HandOverPerson, HandedOver, StepAt                                           string
+	HandOver, SaveShort, ComingUp, StepNow                                                    string
+	UntickTitle, SkipToStep, FoldedOne, FoldedMany, FoldOut, FoldUp                           string
+	FirstOf, HandOverNow, HandOverPerson, HandedOver, StepAt                                  string
 	RecordBad, RecordOther, RecordOlder                                                       string
 }
 
@@ -90,7 +92,6 @@ var bayInEnglish = Bay{
 	TakeBack:        "Take back",
 	SamePerson:      "Another person checks this: the name is the same as who works.",
 	TickStep:        "Step {0}: done",
-	More:            "More",
 	MoreOnStep:      "More on step {0}",
 	InHand:          "In hand",
 	DoesNotApply:    "Does not apply",
@@ -132,6 +133,7 @@ var bayInEnglish = Bay{
 	SearchFor:       "Search the manual",
 	NoHits:          "Nothing found for {0}. Try another word, or the tabs.",
 	HitsFor:         "{0} found",
+	FirstOf:         "The first {0} of {1}",
 	ShardMissing:    "A file of the search index cannot be read. The tabs lead everywhere.",
 	MeantWord:       "Shown for: {0}",
 	JobOf:           "{0}'s job",
@@ -160,6 +162,16 @@ var bayInEnglish = Bay{
 	RecordBad:       "This file is no record that this page can read. Nothing was changed.",
 	RecordOther:     "This is a record of another procedure: {0}. Open it on that page.",
 	StepAt:          "step {0}",
+	HandOver:        "Hand over",
+	SaveShort:       "Save",
+	ComingUp:        "Coming up",
+	StepNow:         "Step {0}",
+	UntickTitle:     "Step {0} is ticked. Take the tick back?",
+	SkipToStep:      "To the step in hand",
+	FoldedOne:       "{0} done, {2}",
+	FoldedMany:      "{0} to {1} done, last {2}",
+	FoldOut:         "Show",
+	FoldUp:          "Fold up",
 	HandOverNow:     "Hand over with the time now",
 	HandOverPerson:  "Write who hands over and who takes over: two people.",
 	HandedOver:      "Handed over by {0} to {1}, {2}.",
@@ -221,7 +233,6 @@ var bayInSpanish = Bay{
 	TakeBack:        "Retirar",
 	SamePerson:      "Lo comprueba otra persona: el nombre es el de quien trabaja.",
 	TickStep:        "Paso {0}: hecho",
-	More:            "Más",
 	MoreOnStep:      "Más del paso {0}",
 	InHand:          "En curso",
 	DoesNotApply:    "No corresponde",
@@ -262,6 +273,7 @@ var bayInSpanish = Bay{
 	HoldsHead:       "Paradas",
 	SearchFor:       "Buscar en el manual",
 	NoHits:          "Nada para {0}. Pruebe otra palabra, o las pestañas.",
+	FirstOf:         "Los primeros {0} de {1}",
 	HitsFor:         "{0} encontrados",
 	ShardMissing:    "No se puede leer un archivo del índice. Las pestañas llevan a todo.",
 	MeantWord:       "Se muestra: {0}",
@@ -291,6 +303,16 @@ var bayInSpanish = Bay{
 	RecordBad:       "Este archivo no es un registro que esta página pueda leer. No se cambió nada.",
 	RecordOther:     "Este registro es de otro procedimiento: {0}. Ábralo en esa página.",
 	StepAt:          "paso {0}",
+	HandOver:        "Relevo",
+	SaveShort:       "Guardar",
+	ComingUp:        "Lo que viene",
+	StepNow:         "Paso {0}",
+	UntickTitle:     "El paso {0} está marcado. ¿Quitar la marca?",
+	SkipToStep:      "Al paso que toca",
+	FoldedOne:       "{0} hecho, {2}",
+	FoldedMany:      "{0} a {1} hechos, el último {2}",
+	FoldOut:         "Mostrar",
+	FoldUp:          "Plegar",
 	HandOverNow:     "Hacer el relevo con la hora de ahora",
 	HandOverPerson:  "Escriba quién entrega y quién recibe: dos personas.",
 	HandedOver:      "Relevo de {0} a {1}, {2}.",

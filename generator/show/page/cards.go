@@ -180,11 +180,12 @@ func sequenceDrawing(sequence []string, n int, label string) HTML {
 		return ""
 	}
 	var svg strings.Builder
-	class := "sequence"
+	svg.WriteString(`<svg class="sequence" role="img"`)
 	if size > 2*middle {
-		class += " wide"
+		svg.Reset()
+		svg.WriteString(`<svg class="sequence of-many" role="img"`)
 	}
-	fmt.Fprintf(&svg, `<svg class="%s" role="img" aria-label="%s" viewBox="0 0 %d %d">`, class, escaped(label), size, size)
+	fmt.Fprintf(&svg, ` aria-label="%s" viewBox="0 0 %d %d">`, escaped(label), size, size)
 	for turn, i := range order {
 		x, y := place(i, n)
 		fmt.Fprintf(&svg, `<circle cx="%d" cy="%d" r="%d"/><text x="%d" y="%d">%d</text>`, x, y, nutRadius, x, y+9, turn+1)

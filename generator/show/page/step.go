@@ -44,6 +44,7 @@ func (s *Site) phase(up string, c *course, phase *model.Phase) Phase {
 		step := s.step(up, c, st)
 		v.Parts = append(v.Parts, Part{Step: &step})
 	}
+	v.tell()
 	return v
 }
 
