@@ -91,7 +91,7 @@ func TestASecondPressDoesNothing(t *testing.T) {
 	js[any](t, ctx, `performance.now = () => 9000; baybinder.page.current.tick.focus(); 0`)
 	key := func(kind input.DispatchKeyEventType, held bool) {
 		t.Helper()
-		_, err := chromedp.Call(ctx, input.DispatchKeyEvent, input.DispatchKeyEventParams{Type: kind, Key: "Enter", Code: "Enter", Text: "\r", WindowsVirtualKeyCode: new(13), AutoRepeat: new(held)})
+		_, err := chromedp.Call(ctx, input.DispatchKeyEvent, input.DispatchKeyEventParams{Type: kind, Key: "Enter", Code: "Enter", Text: "\r", WindowsVirtualKeyCode: 13, AutoRepeat: new(held)})
 		must(t, err)
 	}
 	key(input.DispatchKeyEventTypeKeyDown, false)
