@@ -8,7 +8,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
@@ -33,16 +32,17 @@ func TestTwoTabsDoNotFight(t *testing.T) {
 		work(t, other, address)
 		js[any](t, ctx, `tick('1.1'); 0`)
 		heard := func(n int) string {
-			return fmt.Sprintf(`new Promise((d) => { let n = 0; const look = () => strip().includes('Done %d of') || n++ > 60 ? d(strip()) : setTimeout(look, 50); look(); })`, n)
+			return fmt.Sprintf(`until(() => strip().includes('Done %d of')).then(strip)`, n)
 		}
 		says(t, other, heard(1), "Done 1 of")
 		says(t, other, `document.querySelector('.at-hand').textContent`, "another tab")
 		js[any](t, other, `tick('1.2'); 0`)
 		says(t, ctx, heard(2), "Done 2 of")
 		// a tab that is deaf: it hears of the other's tick only when it writes
-		js[any](t, other, `addEventListener('storage', (e) => e.stopImmediatePropagation(), true); window.baybinder.page.taken = ((real) => function (job) { if (window.deaf) return; real.call(this, job); })(window.baybinder.page.taken); window.deaf = true; 0`)
+		js[any](t, other, `window.baybinder.page.taken = ((real) => function (job) { if (window.deaf) return; real.call(this, job); })(window.baybinder.page.taken); window.deaf = true;
+			var arrived = new Promise((done) => addEventListener('storage', (e) => { if ((e.newValue || '').split('"done"').length === 4) done(0); }, true)); 0`)
 		js[any](t, ctx, `tick('1.3'); 0`)
-		time.Sleep(200 * time.Millisecond)
+		js[any](t, other, `arrived`)
 		if got := js[string](t, other, `strip()`); !strings.Contains(got, "Done 2 of") {
 			t.Errorf("%s: the deaf tab has heard: %s", at, got)
 		}
@@ -230,8 +230,11 @@ func TestAJobByKeyboard(t *testing.T) {
 		must(t, chromedp.Do(ctx, chromedp.KeyEvent(k)))
 	}
 	ticked, typed, last := 0, 0, ""
-	for range 400 {
-		key(kb.Tab)
+	for moved := false; ; {
+		if !moved {
+			key(kb.Tab)
+		}
+		moved = false
 		var f focus
 		must(t, json.Unmarshal([]byte(js[string](t, ctx, at)), &f))
 		if f.What == "body" {
@@ -242,7 +245,9 @@ func TestAJobByKeyboard(t *testing.T) {
 		}
 		switch {
 		case f.What == "tick" && f.Step != "" && !f.Pressed:
+			js[any](t, ctx, `calm(); 0`)
 			key(" ")
+			moved = true // the focus goes to the next step by itself
 			ticked++
 			last = f.Step
 		case f.What == "reading":

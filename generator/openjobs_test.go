@@ -21,7 +21,7 @@ const age = `var age = (days) => { for (const key of Object.keys(localStorage).f
 	var asked = () => { const d = document.querySelector('dialog[open]'); return d ? d.querySelector('.title').textContent : ''; };
 	var done = () => document.querySelectorAll('.step.is-done').length;
 	var kept = () => Object.keys(localStorage).filter((k) => /^baybinder(-job)?:/.test(k)).length;
-	var answer = (words) => { press(document.querySelector('dialog[open]'), words); return new Promise((d) => setTimeout(d)); };
+	var answer = (words) => { press(document.querySelector('dialog[open]'), words); return Promise.resolve(); };
 	var named = (words) => { const f = document.getElementById('worker'); f.focus(); type(f, words); f.dispatchEvent(new Event('change')); }; 0`
 
 // bayPage opens a page with the words of this file.
@@ -224,7 +224,7 @@ func TestARecordIsGoneOnWithElsewhere(t *testing.T) {
 	want, text := js[string](t, ctx, plain), savedRecord(t, ctx)
 	quoted, err := json.Marshal(text)
 	must(t, err)
-	open := `{ const f = document.getElementById('open-record'), d = new DataTransfer(); d.items.add(new File([%], 'record.json')); f.files = d.files; f.dispatchEvent(new Event('change')); } new Promise((d) => setTimeout(d, 50))`
+	open := `{ const f = document.getElementById('open-record'), d = new DataTransfer(); d.items.add(new File([%], 'record.json')); f.files = d.files; var told = new Promise((done) => { const o = new MutationObserver(() => done(0)); for (const e of document.querySelectorAll('#bay > .live, .at-hand > .trouble[role=status]')) o.observe(e, { childList: true }); }); f.dispatchEvent(new Event('change')); } told`
 	js[any](t, ctx, `localStorage.clear(); 0`)
 	bayPage(t, ctx, address)
 	is(t, ctx, `done()`, 0)

@@ -62,7 +62,7 @@ func TestPrintedCard(t *testing.T) {
 	}{{"A4", 8.27, 11.69}, {"Letter", 8.5, 11}} {
 		for _, name := range []string{"isolate-tug-traction", "replace-contactor-panel", "charge-accumulator", "hand-over-open-job", "isolate-compressor.es"} {
 			must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "procedures", name+".html"))))
-			const texts = `JSON.stringify([...document.querySelectorAll(%)].map((b) => [...b.querySelectorAll('.band, .say > p, .avoid li, .title, .limit, .if-not')].map((e) => e.textContent)))`
+			const texts = `JSON.stringify([...document.querySelectorAll(%)].map((b) => [...b.querySelectorAll('.band, .say > p, .avoid li, .in-short, .title, .limit, .if-not')].filter((e) => e.checkVisibility()).map((e) => e.textContent)))`
 			var boxes [][]string
 			for _, kind := range []string{`'.safety'`, `'.hold'`} {
 				var list [][]string
@@ -87,6 +87,40 @@ func TestPrintedCard(t *testing.T) {
 				}
 			}
 			t.Logf("%s on %s: %d pages, %d boxes and holds", name, paper.name, len(pages), len(boxes))
+		}
+	}
+}
+
+// TestAStepIsPrintedWhole: no side parts a step from its measurement, from what
+// is performed there or from its picture, and a machine's torque card is one side.
+func TestAStepIsPrintedWhole(t *testing.T) {
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	looked := 0
+	for _, name := range []string{"replace-contactor-panel", "replace-valve-plate", "isolate-tug-traction"} {
+		must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "procedures", name+".html"))))
+		const rows = `JSON.stringify([...document.querySelectorAll('.row')].filter((r) => r.querySelector('.hold, .call, .sequence, .fastened')).map((r) => [...r.querySelectorAll('.text > p:not(.state), .hold .title, .hold .limit, .call, .fastened li')].map((e) => e.textContent).filter(Boolean)))`
+		var steps [][]string
+		must(t, json.Unmarshal([]byte(js[string](t, ctx, rows)), &steps))
+		_, pages := printed(t, ctx, 8.27, 11.69)
+		for _, s := range steps {
+			looked++
+			if !onOnePage(pages, s) {
+				t.Errorf("%s: a step is parted: %q", name, s)
+			}
+		}
+	}
+	if looked < 30 {
+		t.Errorf("only %d steps were looked at", looked)
+	}
+	cards, err := filepath.Glob(filepath.Join(site, "machines", "*.torque.html"))
+	must(t, err)
+	for _, card := range cards {
+		must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+card)))
+		for _, paper := range [][2]float64{{8.27, 11.69}, {8.5, 11}} { // A4, Letter
+			if _, pages := printed(t, ctx, paper[0], paper[1]); len(pages) != 1 {
+				t.Errorf("%s has %d sides on paper of %v in", filepath.Base(card), len(pages), paper)
+			}
 		}
 	}
 }

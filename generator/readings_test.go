@@ -361,9 +361,7 @@ func TestLargeMatrix(t *testing.T) {
 	_, err := chromedp.Call(ctx, performance.Enable, performance.EnableParams{TimeDomain: performance.EnableTimeDomainThreadTicks})
 	must(t, err)
 	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(1280, 900), chromedp.Navigate("file://"+filepath.Join(readings, "matrix.html"))))
-	for !js[bool](t, ctx, `document.readyState === 'complete'`) {
-		time.Sleep(20 * time.Millisecond)
-	}
+	js[any](t, ctx, `new Promise((done) => document.readyState === 'complete' ? done(0) : addEventListener('load', () => done(0)))`)
 	fields := js[int64](t, ctx, `document.body.offsetHeight && document.querySelectorAll('.grid tbody td').length`)
 	took := threadSeconds(t, ctx)
 	t.Logf("%d fields drawn in %.1f s of the page's thread", fields, took)

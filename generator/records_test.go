@@ -109,7 +109,7 @@ func play(t *testing.T, site string, j played) string {
 		}
 		if words := j.said[n]; words != "" {
 			quoted, _ := json.Marshal(words)
-			js[any](t, ctx, `press(step('`+n+`'), 'This step is wrong'); document.querySelector('dialog textarea').value = `+string(quoted)+`; press(document.querySelector('dialog'), 'Keep it'); new Promise((d) => setTimeout(d, 30))`)
+			js[any](t, ctx, `press(step('`+n+`'), 'This step is wrong'); document.querySelector('dialog textarea').value = `+string(quoted)+`; press(document.querySelector('dialog'), 'Keep it'); 0`)
 		}
 		if i := slices.Index(j.skip, n); i >= 0 {
 			j.skip[i] = "" // the first time it is passed over

@@ -45,7 +45,7 @@ const unseen = `(() => {
 		const fold = e.closest('details:not([open])');
 		if (fold && !(e.closest('summary') && e.closest('summary').parentElement === fold)) return true;
 		if (print) return Boolean(e.closest('.more, .controls .press, .stand') || e.closest('.clock') && !e.closest('.is-waiting, .is-met'));
-		return Boolean(e.closest('.on-paper, .is-on-paper')); // a blank to write on
+		return Boolean(e.closest('.on-paper, .is-on-paper, .stand')); // a blank to write on; the rail says where things stand
 	};
 	const cut = (e, r) => {
 		for (let a = e.parentElement; a && a !== document.body; a = a.parentElement) {
@@ -115,7 +115,7 @@ func TestAHoldIsSeenInEveryState(t *testing.T) {
 		}{{"a desk", "", 1366}, {"a telephone", "", 390}, {"paper", "print", 718}} {
 			show(t, ctx, view.media, view.width)
 			for _, short := range []string{"false", "true"} {
-				js[any](t, ctx, `document.body.classList.toggle('is-short', `+short+`); 0`)
+				js[any](t, ctx, `document.body.classList.toggle('is-short', `+short+`); own.folds.forEach((f) => f.turn(true)); 0`)
 				var found []string
 				must(t, json.Unmarshal([]byte(js[string](t, ctx, unseen)), &found))
 				for _, f := range found {

@@ -184,7 +184,7 @@ func foot(f *page.Frame) string {
 // The emergency strip: on every page, in one touch, without a script.
 
 func streamemergency(qw422016 *qt422016.Writer, f *page.Frame) {
-	qw422016.N().S(`<aside class="emergency" aria-label="`)
+	qw422016.N().S(`<aside class="emergency" id="emergency" aria-label="`)
 	qw422016.E().S(f.Words.Emergency)
 	qw422016.N().S(`"><details><summary><span class="word">`)
 	qw422016.E().S(f.Words.Emergency)

@@ -366,6 +366,11 @@ func StreamRecord(qw422016 *qt422016.Writer, p *page.Record) {
 		qw422016.E().S(p.W.PartlyDone)
 		qw422016.N().S(`</p>`)
 	}
+	for _, h := range p.HandOvers {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(h)
+		qw422016.N().S(`</p>`)
+	}
 	for _, c := range p.Clock {
 		qw422016.N().S(`<p class="stop">`)
 		qw422016.E().S(c)

@@ -25,6 +25,10 @@ func streambox(qw422016 *qt422016.Writer, w *words.Words, b *page.Box) {
 	qw422016.N().S(`<div class="safety`)
 	qw422016.N().S(` `)
 	qw422016.E().S(b.Class)
+	if b.Met {
+		qw422016.N().S(` `)
+		qw422016.N().S(`met`)
+	}
 	qw422016.N().S(`" role="note" aria-label="`)
 	qw422016.E().S(b.Word)
 	qw422016.N().S(`"><p class="band">`)
@@ -35,7 +39,27 @@ func streambox(qw422016 *qt422016.Writer, w *words.Words, b *page.Box) {
 	for i := range b.Messages {
 		m := &b.Messages[i]
 
-		qw422016.N().S(`<div class="message"><div class="sign">`)
+		if m.Told {
+			qw422016.N().S(`<p class="in-short"><a class="hazard" href="`)
+			qw422016.E().S(m.Address)
+			qw422016.N().S(`">`)
+			qw422016.E().S(m.Name)
+			qw422016.N().S(`</a>`)
+			for j, a := range m.Avoid {
+				if j == 0 {
+					qw422016.N().S(`:`)
+				}
+				qw422016.N().S(` `)
+				qw422016.E().S(a)
+			}
+			qw422016.N().S(`</p>`)
+		}
+		qw422016.N().S(`<div class="message`)
+		if m.Told {
+			qw422016.N().S(` `)
+			qw422016.N().S(`told`)
+		}
+		qw422016.N().S(`"><div class="sign">`)
 		qw422016.N().S(string(m.Sign))
 		qw422016.N().S(`</div><div class="say"><p class="nature"><a class="hazard" href="`)
 		qw422016.E().S(m.Address)

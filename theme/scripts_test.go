@@ -10,6 +10,37 @@ import (
 // most is what the design allows all scripts together, compressed.
 const most = 40 << 10
 
+// The styles of one page stay within what the design allows, compressed.
+func TestStylesAreSmall(t *testing.T) {
+	files, err := Files()
+	if err != nil {
+		t.Fatal(err)
+	}
+	total := 0
+	for name, data := range files {
+		if strings.HasSuffix(name, ".css") {
+			total += packed(t, data)
+		}
+	}
+	t.Logf("%.1f kB compressed", float64(total)/1024)
+	if total == 0 || total > 12<<10 {
+		t.Errorf("the styles are %d bytes compressed", total)
+	}
+}
+
+func packed(t *testing.T, data []byte) int {
+	t.Helper()
+	var out bytes.Buffer
+	w := gzip.NewWriter(&out)
+	if _, err := w.Write(data); err != nil {
+		t.Fatal(err)
+	}
+	if err := w.Close(); err != nil {
+		t.Fatal(err)
+	}
+	return out.Len()
+}
+
 // The scripts, with the words of every language, stay small.
 func TestScriptsAreSmall(t *testing.T) {
 	files, err := Files()
@@ -21,16 +52,8 @@ func TestScriptsAreSmall(t *testing.T) {
 		if !strings.HasSuffix(name, ".js") {
 			continue
 		}
-		var out bytes.Buffer
-		w := gzip.NewWriter(&out)
-		if _, err := w.Write(data); err != nil {
-			t.Fatal(err)
-		}
-		if err := w.Close(); err != nil {
-			t.Fatal(err)
-		}
 		scripts++
-		total += out.Len()
+		total += packed(t, data)
 	}
 	if scripts < 5 {
 		t.Fatalf("only %d scripts: the test looks in the wrong place", scripts)

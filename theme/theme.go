@@ -5,6 +5,7 @@
 package theme
 
 import (
+	"bytes"
 	"embed"
 	"encoding/json"
 	"io/fs"
@@ -16,6 +17,18 @@ import (
 
 //go:embed styles scripts
 var files embed.FS
+
+// lean leaves out what only a reader of the source needs: how far a line is
+// moved in, and lines that are comments. No script has a text of several lines.
+func lean(data []byte) []byte {
+	var out bytes.Buffer
+	for line := range bytes.Lines(data) {
+		if line = bytes.TrimLeft(line, " "); len(line) > 1 && !bytes.HasPrefix(line, []byte("//")) {
+			out.Write(line)
+		}
+	}
+	return out.Bytes()
+}
 
 // Files are the files that a site gets whose pages speak these languages, by
 // path in its theme folder.
@@ -30,7 +43,8 @@ func Files(spoken ...*shape.Language) (map[string][]byte, error) {
 			if err != nil || d.IsDir() {
 				return err
 			}
-			out[name], err = fs.ReadFile(part, name)
+			data, err := fs.ReadFile(part, name)
+			out[name] = lean(data)
 			return err
 		})
 		if err != nil {

@@ -25,6 +25,7 @@ type Job struct {
 	Holds       []JobHold `json:"holds"`
 	Gaps        []JobGap  `json:"gaps"`
 	Notes       []JobNote `json:"notes"`
+	HandOvers   []JobHand `json:"handOvers"`
 	Clock       []JobBack `json:"clock"`
 
 	ProcedureAt, WorkerAt position.Pos `json:"-"`
@@ -113,6 +114,15 @@ type JobNote struct {
 	Step  string    `json:"step"`
 	At    time.Time `json:"at"`
 	Words string    `json:"words"`
+}
+
+// JobHand is where the job went from one person to another, at a stopping place.
+type JobHand struct {
+	Step  string    `json:"step"`
+	At    time.Time `json:"at"`
+	From  string    `json:"from"`
+	To    string    `json:"to"`
+	Locks string    `json:"locks"` // their numbers, as they were typed
 }
 
 // JobBack is when the computer's clock was set back, by how many minutes.

@@ -17,6 +17,7 @@
       this.file = decodeURIComponent(location.pathname.split('/').pop());
       this.from = bay.fromOf(location.search);
       this.unit = new bay.Unit(root);
+      this.pressedAt = -Infinity;
       this.live = make('p', { class: 'live', role: 'status' });
       this.trouble = make('p', { class: 'trouble', role: 'alert', hidden: true });
       this.notice = make('p', { class: 'trouble', role: 'status', hidden: true });
@@ -26,18 +27,23 @@
       this.worker.addEventListener('input', () => this.typedName());
       this.worker.addEventListener('change', () => this.meetPerson());
       this.short = button(w.ShortView, () => this.toggleShort(), { 'aria-pressed': 'false' });
-      this.strip = make('details', { class: 'job-strip' }, make('summary', {}, this.count = make('span', { class: 'count' }), ' ', this.clock = make('span', { class: 'next' })), this.stand = make('div', { class: 'now' }));
+      this.strip = make('details', { class: 'job-strip' }, make('summary', {}, this.count = make('span', { class: 'count' }), ' ', this.clock = make('span', { class: 'next' })));
       this.store = new bay.Store(this.shop, this.procedure, { say: (word) => this.say(word), taken: (job) => this.taken(job), fits: (job) => this.fits(job) });
       this.job = bay.newJob(this);
       this.chooser = new bay.Chooser(this);
       this.calledFrom = make('p', { class: 'called-from', hidden: true });
       root.append(this.chooser.panel, this.calledFrom, this.choice,
         make('p', {}, make('label', { for: 'worker' }, w.WhoWorks), ' ', this.worker),
-        make('p', { class: 'presses' }, this.short, button(w.SaveRecord, () => bay.saveRecord(this)), button(w.PrintSummary, () => bay.printSummary(this)), button(w.StartAgain, () => this.startAgain())),
+        make('p', { class: 'presses' }, button(w.SaveRecord, () => bay.saveRecord(this)), button(w.PrintSummary, () => bay.printSummary(this)), button(w.StartAgain, () => this.startAgain())),
         bay.opener(this), this.live);
       root.after(make('div', { class: 'at-hand' }, this.trouble, this.notice, this.strip)); // it stays in sight, wherever the hand is
       this.steps = order(document.querySelectorAll('.phase > .steps > li.step')).map((e) => new bay.Step(e, this));
       this.closeOut = new bay.CloseOut(this);
+      this.folds = [...document.querySelectorAll('.phase')].map((e) => new bay.Fold(e, this));
+      this.rail = new bay.Rail(this);
+      this.strip.append(this.rail.body);
+      this.skipTo();
+      document.body.classList.add('is-worked');
       this.chooser.open();
       for (const a of document.querySelectorAll('.call a')) a.addEventListener('click', () => { if (!this.store.key) this.change(() => {}); }); // the job that the call belongs to is kept
       setInterval(() => this.beat(), 1000);
@@ -335,6 +341,55 @@
       this.announce(fill(bay.words.Ticked, step.number) + (gap ? ' ' + bay.gapWords(gap) : ''));
     }
 
+    // within are a step and all that stand in it.
+    within(step) { return this.steps.filter((s) => step.element.contains(s.element)); }
+
+    // now is the step in hand: the one that was taken, else the first after the
+    // last tick that is still to be done, else the first of all.
+    now() {
+      const open = (s) => !s.settled && !s.waiting, hand = this.steps.find((s) => s.state === 'hand');
+      const last = this.steps.findLastIndex((s) => s.state === 'done');
+      return hand || this.steps.slice(last + 1).find(open) || this.steps.find(open) || null;
+    }
+
+    // tooSoon: two presses within 700 ms are one.
+    tooSoon() {
+      const soon = performance.now() - this.pressedAt < 700;
+      if (!soon) this.pressedAt = performance.now();
+      return soon;
+    }
+
+    // lead brings the step in hand where the hand is: whole, clear of the strips,
+    // its tick as near as can be to where the last one was pressed.
+    lead(from) {
+      const step = this.current;
+      if (!step) return;
+      const { top, bottom } = this.clear(), boxes = step.boxes.map((e) => e.getBoundingClientRect());
+      const high = boxes[0].top, low = Math.max(boxes.at(-1).bottom, ...step.holds.slice(0, 1).map((h) => h.element.getBoundingClientRect().bottom));
+      const by = step.tick.getBoundingClientRect().top - from;
+      scrollBy({ top: Math.min(Math.max(by, low - bottom), high - top), behavior: 'instant' });
+      const first = step.holds.find((h) => h.open && h.kind !== 'wait'), field = first && first.element.querySelector('input, button');
+      (field || step.tick).focus({ preventScroll: true });
+    }
+
+    // clear is what of the window no strip covers.
+    clear() {
+      const strip = this.strip.parentElement, at = getComputedStyle(strip), over = at.position === 'sticky' ? strip.offsetHeight : 0;
+      return { top: over + 8, bottom: innerHeight - document.querySelector('.emergency').offsetHeight - 8 };
+    }
+
+    // skipTo: the first Tab of the page leads to the step in hand.
+    skipTo() {
+      const link = document.querySelector('.skip');
+      link.textContent = bay.words.SkipToStep;
+      link.addEventListener('click', (e) => {
+        if (!this.current) return;
+        e.preventDefault();
+        this.lead(innerHeight / 2);
+        this.current.tick.focus({ preventScroll: true });
+      });
+    }
+
     // watchClock: a clock that was set back makes every time doubtful; it is
     // said and recorded. Waits count on from the later time, so they only get
     // longer.
@@ -366,7 +421,9 @@
 
     show() {
       this.showUnit();
+      this.current = this.now();
       for (const s of this.steps) s.show();
+      for (const f of this.folds) f.show();
       this.closeOut.show();
       this.showStrip();
       if (document.activeElement !== this.worker) this.worker.value = this.job.worker;
@@ -387,19 +444,23 @@
       this.choice.replaceChildren(this.panel);
     }
 
+    // waits are the holds whose clock runs, or ran out unseen.
+    waits() { return this.steps.flatMap((s) => s.holds).filter((h) => h.kind === 'wait' && h.step.state !== 'done' && h.step.applies && !h.step.waiting && h.until !== null); }
+
     showStrip() {
       const w = bay.words, due = this.steps.filter((s) => s.applies && !s.waiting || s.at);
       const done = due.filter((s) => s.state === 'done').length, skipped = due.filter((s) => s.state === 'skipped').length;
-      const words = [fill(w.DoneOf, done, due.length)];
+      const words = [...(this.current ? [fill(w.StepNow, this.current.number)] : []), fill(w.DoneOf, done, due.length)];
       if (skipped) words.push(fill(w.Skipped, skipped));
       if (this.job.gaps.length) words.push(fill(w.Gaps, this.job.gaps.length));
       words.push(...this.closeOut.counts());
       const hand = this.steps.find((s) => s.state === 'hand');
       if (hand) words.push(fill(w.HandNow, hand.number));
       put(this.count, words.join(' · '));
-      const waits = this.steps.flatMap((s) => s.holds).filter((h) => h.kind === 'wait' && h.step.state !== 'done' && h.step.applies && !h.step.waiting && h.until !== null);
+      const waits = this.waits();
       put(this.clock, waits.map((h) => (h.met ? fill(w.WaitOverShort, h.step.number) : fill(w.WaitShort, h.step.number, bay.clock(h.until)))).join(' · '));
       this.showStand();
+      this.rail.show();
     }
 
     // showStand copies where things stand after the last tick.
@@ -412,10 +473,9 @@
       const key = at + '/' + doubt + this.unit.query(this.job.unit);
       if (this.stoodAt === key) return;
       this.stoodAt = key;
-      const list = told ? [...told.text.querySelector(':scope > .stand').children].filter((c) => c.tagName !== 'SUMMARY').map((c) => c.cloneNode(true)) : [make('p', {}, w.NothingChanged)];
-      this.stand.replaceChildren(make('p', {}, make('b', {}, last ? fill(w.StandAfter, last.number) : w.StandStart)), ...list);
-      this.unit.follow(this.job.unit, this.stand);
-      if (doubt) this.stand.append(make('p', { class: 'doubt' }, w.StandDoubt));
+      const list = told ? [...told.text.querySelectorAll(':scope > .stand > ul > li')].filter((li) => li.querySelector('b')).map((li) => li.cloneNode(true)) : [], all = make('ul', {}, ...list);
+      this.unit.follow(this.job.unit, all);
+      this.rail.showStand(last ? fill(w.StandAfter, last.number) : w.StandStart, [...all.children].filter((li) => !li.hidden && li.querySelector('b')), doubt ? w.StandDoubt : '');
     }
   }
 

@@ -64,6 +64,22 @@
     });
   };
 
+  // A link to what to do in an emergency opens it.
+  const aid = () => { if (location.hash === '#emergency') document.querySelector('.emergency details').open = true; };
+  addEventListener('hashchange', aid);
+  addEventListener('DOMContentLoaded', aid);
+
+  // A machine's page that was opened for a unit hands it on to its procedures.
+  addEventListener('DOMContentLoaded', () => {
+    const unit = new URLSearchParams(location.search).get('unit'), main = document.getElementById('main');
+    if (!/^\d+$/.test(unit) || document.getElementById('bay') || !/\/machines\//.test(location.pathname)) return;
+    main.prepend(bay.make('p', { class: 'of-unit' }, bay.fill(bay.words.UnitShort, unit)));
+    for (const a of main.querySelectorAll('a[href*="procedures/"]')) {
+      const [file, place] = a.getAttribute('href').split('#');
+      a.setAttribute('href', file + '?unit=' + unit + (place ? '#' + place : ''));
+    }
+  });
+
   // The beep needs a touch or a key first: browsers keep pages quiet until then.
   let audio = null;
   const wake = () => {

@@ -52,6 +52,7 @@
       gaps: job.gaps.map((g) => ({ step: g.step, at: iso(g.at), unticked: g.unticked, holds: g.holds })),
       closed: page.closeOut.record(iso),
       notes: job.notes.map((n) => ({ step: n.step, at: iso(n.at), words: n.words })),
+      handOvers: Object.values(job.handOvers || {}).filter((h) => h.at).map((h) => ({ step: h.step, at: iso(h.at), from: h.from, to: h.to, locks: h.locks || '' })),
       clock: job.clock.map((c) => ({ at: iso(c.at), back: c.back }))
     };
   };
@@ -89,6 +90,7 @@
     job.gaps = r.gaps.map((g) => ({ step: g.step, id: ids[g.step], at: ms(g.at), unticked: g.unticked, holds: g.holds, keys: holds.filter((h) => g.holds.includes(h.title)).map((h) => h.key) }));
     job.notes = r.notes.map((n) => ({ step: n.step, id: ids[n.step], at: ms(n.at), words: n.words }));
     job.clock = r.clock.map((c) => ({ at: ms(c.at), back: c.back }));
+    job.handOvers = Object.fromEntries((r.handOvers || []).map((h) => [ids[h.step], { ...h, at: ms(h.at) }]));
     job.closed = Object.fromEntries((r.closed || []).map((c) => [c.key, ms(c.at)]));
     return JSON.parse(JSON.stringify(job)); // without what is undefined
   }
@@ -132,9 +134,11 @@
     const heads = [w.StepHead, w.WordsHead, w.StateHead, w.HoldsHead].map((x) => make('th', { scope: 'col' }, x));
     return make('section', { class: 'record-sheet', 'aria-label': w.PrintSummary }, make('h2', {}, fill(w.SummaryOf, document.querySelector('h1').textContent)),
       make('p', {}, [fill(w.SummaryRevision, job.revision || '–'), job.unit ? page.unit.label(job.unit) : '', job.worker, fill(w.SummaryTimes, bay.clock(job.started), bay.clock(Date.now()))].filter(Boolean).join(' · ')),
-      make('p', {}, page.count.textContent), make('p', {}, w.TickNoProof),
+      make('p', {}, page.count.textContent), ...page.steps.filter((s) => s.handOver && s.handOver.now.at).map((s) => make('p', {}, fill(w.StepAt, s.number) + ': ' + handWords(s.handOver.now))), make('p', {}, w.TickNoProof),
       make('table', {}, make('thead', {}, make('tr', {}, ...heads)), make('tbody', {}, ...page.steps.filter((s) => s.state !== 'elsewhere').map(row))));
   }
+
+  const handWords = (h) => [fill(bay.words.HandedOver, h.from, h.to, bay.clock(h.at)), h.locks].filter(Boolean).join(' ');
 
   function holdWords(h) {
     const w = bay.words, now = h.now;

@@ -28,7 +28,9 @@
 
   // plain is how the index writes letters: small, without accents.
   bay.plain = (text) => text.normalize('NFD').replace(/[\u0300-\u036f]/g, '').toLowerCase();
-  const split = (text) => bay.plain(text).split(/[^\p{L}\p{N}]+/u).filter(Boolean).slice(0, 8);
+  // A code and an amount are one word: T-06 is t06, 9 N·m is 9nm.
+  const joined = (text) => text.replace(/(?<![\p{L}\p{N}])(\p{L}{1,2})-(?=\d+(?![\p{L}\p{N}]))/gu, '$1').replace(/(\d) ?n[·.]?m(?![\p{L}\p{N}])/gu, '$1nm').replace(/(\d) (?=(mm|bar|v|kg)(?![\p{L}\p{N}]))/gu, '$1');
+  const split = (text) => joined(bay.plain(text)).split(/[^\p{L}\p{N}]+/u).filter(Boolean).slice(0, 8);
 
   // shardOf is the longest name in the list of shards that a word begins with.
   function shardOf(main, word) {
@@ -55,16 +57,19 @@
     if (name !== null) {
       const { forms, posts, begins } = await shard(up, 'w-' + name);
       const stems = new Set(has(forms, word) ? forms[word].split(' ') : []);
-      for (let n = word.length; !stems.size && n >= Math.max(3, word.length - 4); n--) if (has(posts, word.slice(0, n))) stems.add(word.slice(0, n));
       for (const s of stems) if (has(posts, s)) out.push([posts[s], 1]);
       if (last && begins && name === word) out.push([begins, 0.6]);
       if (last && !begins) for (const f in forms) if (f.startsWith(word)) for (const s of forms[f].split(' ')) if (!stems.has(s)) { stems.add(s); if (has(posts, s)) out.push([posts[s], 0.6]); }
     }
     if (out.length || word.length < 4) return { list: out, meant: '' };
-    const near = (await shard(up, 'words')).split(' ').filter((w) => bay.slip(w, word)).slice(0, 3);
+    // a slip is tried before the word's end is cut off: a cut word is often another
+    const near = (await shard(up, 'words')).split(' ').filter((w) => bay.slip(w, word)).slice(0, 4);
     const shards = await Promise.all(near.map((w) => shard(up, 'w-' + shardOf(main, w))));
-    shards.forEach(({ forms, posts }, i) => { for (const s of forms[near[i]].split(' ')) if (has(posts, s)) out.push([posts[s], 0.5]); });
-    return { list: out, meant: out.length ? near.join(', ') : '' };
+    shards.forEach(({ forms, posts }, i) => { for (const s of forms[near[i]].split(' ')) if (has(posts, s)) out.push([posts[s], 0.5 * 0.8 ** i]); }); // the commonest first
+    if (out.length || name === null) return { list: out, meant: out.length ? near.join(', ') : '' };
+    const { posts } = await shard(up, 'w-' + name);
+    for (let n = word.length; !out.length && n >= Math.max(3, word.length - 4); n--) if (has(posts, word.slice(0, n))) out.push([posts[word.slice(0, n)], 1]);
+    return { list: out, meant: '' };
   }
 
   // scored adds up what each document is worth to all the words.
@@ -108,12 +113,12 @@
     // a page in the reader's own language stands before the same page in another
     const spoken = (doc) => main.languages.findLast(([from]) => doc >= from)[1], mine = document.documentElement.lang;
     for (const [doc, score] of scores) if (spoken(doc) === mine) scores.set(doc, score + 1);
-    for (const n of asked) for (const [from, to, name, address] of main.serials) if (/^\d+$/.test(n) && Number(n) >= from && Number(n) <= to) hits.push({ name: name, address: address, note: n });
+    for (const n of asked) for (const [from, to, name, address] of main.serials) if (/^\d+$/.test(n) && Number(n) >= from && Number(n) <= to) hits.push({ name: name, address: address + '?unit=' + n, note: bay.fill(words.UnitShort, n) });
     const named = await Promise.all(best(scores, most).map(async (doc) => {
       const [name, address, note] = known.get(doc) || (await shard(up, 'd-' + Math.floor(doc / main.chunk)))[doc % main.chunk];
       return { name: name, address: address, note: note, lang: spoken(doc) === mine ? null : spoken(doc) };
     }));
-    return { hits: [...hits, ...named].slice(0, most), meant: found.map((f) => f.meant).filter(Boolean) };
+    return { hits: [...hits, ...named].slice(0, most), of: hits.length + scores.size, meant: found.map((f) => f.meant).filter(Boolean) };
   };
 
   const first = 6, pause = 300; // hits shown while somebody types; ms without a key until the rest
@@ -129,11 +134,11 @@
       if (n < most) rest = setTimeout(run, pause, most);
       if (!text) { list.hidden = true; says.textContent = ''; return; }
       try {
-        const { hits, meant } = await bay.find(up, text, n);
+        const { hits, of, meant } = await bay.find(up, text, n);
         if (mine !== turn) return;
         list.replaceChildren(...hits.map((h) => bay.make('li', {}, bay.make('a', { href: up + h.address, lang: h.lang, hreflang: h.lang }, h.name, h.note ? bay.make('small', {}, h.note) : null))));
         list.hidden = !hits.length;
-        says.textContent = hits.length ? bay.fill(words.HitsFor, hits.length) + (meant.length ? '. ' + bay.fill(words.MeantWord, meant.join(', ')) : '') : bay.fill(words.NoHits, text);
+        says.textContent = hits.length ? bay.fill(of > hits.length ? words.FirstOf : words.HitsFor, hits.length, of) + (meant.length ? '. ' + bay.fill(words.MeantWord, meant.join(', ')) : '') : bay.fill(words.NoHits, text);
       } catch {
         says.textContent = words.ShardMissing;
       }

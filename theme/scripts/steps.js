@@ -19,6 +19,7 @@
       this.outcomes = gathered(element, 'if');
       this.holds = own('.hold[data-hold]').map((e) => new bay.Hold(e, this, page));
       this.build();
+      this.handOver = this.text.querySelector(':scope > .pause') ? new bay.HandOver(this.text.querySelector(':scope > .pause'), this, page) : null;
     }
 
     get entry() { return this.page.job.steps[this.id] || null; }
@@ -40,21 +41,36 @@
 
     build() {
       const w = bay.words;
-      this.tick = make('button', { type: 'button', class: 'tick', 'aria-pressed': 'false', 'aria-label': fill(w.TickStep, this.number), click: () => this.ticked() });
+      this.tick = make('button', { type: 'button', class: 'tick', 'aria-pressed': 'false', 'aria-label': fill(w.TickStep, this.number), click: () => this.pressed() });
+      this.tick.addEventListener('keydown', (e) => { if (e.repeat) e.preventDefault(); }); // a held key is one press
       this.row.querySelector('.square').replaceWith(this.tick);
       this.says = make('p', { class: 'state' });
       this.hand = button(w.InHand, () => this.page.take(this), { 'aria-pressed': 'false' });
       const skip = this.guarded ? make('p', {}, w.CannotSkip) : button(w.DoesNotApply, () => this.skip());
-      this.more = make('details', { class: 'more' }, make('summary', { 'aria-label': fill(w.MoreOnStep, this.number) }, w.More),
+      this.more = make('details', { class: 'more' }, make('summary', { 'aria-label': fill(w.MoreOnStep, this.number) }, '⋯'),
         make('div', { class: 'presses' }, this.hand, skip, button(w.StepIsWrong, () => this.wrong())));
-      this.text.append(this.says, this.more);
+      this.text.append(this.says);
+      this.row.append(this.more);
     }
 
-    ticked() {
-      if (!this.applies) return;
-      if (this.state === 'done' || this.state === 'skipped') return this.page.setStep(this, '', {});
+    // pressed: the next tick comes to where this one was, so a second press of
+    // the same touch would tick a step that nobody has read.
+    pressed() {
+      if (!this.applies || this.page.tooSoon()) return;
+      if (this.state === 'done' || this.state === 'skipped') return this.untick();
+      const from = this.tick.getBoundingClientRect().top;
       this.page.done(this);
+      if (this.state === 'done') this.page.lead(from);
     }
+
+    async untick() {
+      const w = bay.words;
+      if (await bay.ask({ title: fill(w.UntickTitle, this.number), text: this.says.textContent, yes: w.TakeBack })) this.page.setStep(this, '', {});
+    }
+
+    // boxes are what must be in sight when the step is done: its cautions, and
+    // its row down to its first hold.
+    get boxes() { return [...this.element.querySelectorAll(':scope > .safety'), this.row]; }
 
     async skip() {
       const w = bay.words;
@@ -73,9 +89,11 @@
     show() {
       const w = bay.words, state = this.state, entry = this.entry || {};
       for (const h of this.holds) h.show();
+      if (this.handOver) this.handOver.show();
       const list = this.element.classList;
       list.toggle('is-done', state === 'done');
       list.toggle('is-hand', state === 'hand');
+      list.toggle('is-now', this.page.current === this);
       list.toggle('is-skipped', state === 'skipped');
       list.toggle('is-not-here', state === 'elsewhere' || state === 'needless');
       this.tick.textContent = { done: '✓', skipped: '–', hand: '…' }[state] || '';
@@ -92,6 +110,94 @@
       const words = lines.filter(Boolean).join(' ');
       if (this.says.textContent !== words) this.says.textContent = words;
       list.toggle('is-gap', this.page.job.gaps.some((x) => x.id === this.id));
+    }
+  };
+
+  // HandOver is the hand-over at a stopping place: lock numbers, who hands over
+  // to whom, and when. What is typed is kept as it is typed.
+  bay.HandOver = class {
+    constructor(element, step, page) {
+      Object.assign(this, { element: element, step: step, page: page });
+      const blanks = [...element.querySelectorAll('.blank')], names = ['locks', 'from', 'to'];
+      this.fields = Object.fromEntries(names.map((name, i) => {
+        const says = blanks[i].previousElementSibling.textContent;
+        const field = make('input', { type: 'text', class: 'words', autocomplete: 'off', maxlength: name === 'locks' ? 200 : 80, 'aria-label': says + ', ' + fill(bay.words.StepAt, step.number) });
+        field.addEventListener('input', () => this.set({ [name]: field.value }));
+        blanks[i].replaceWith(field);
+        return [name, field];
+      }));
+      this.says = make('p', { class: 'verdict', role: 'status' });
+      this.press = button(bay.words.HandOverNow, () => this.signed());
+      this.back = button(bay.words.TakeBack, () => { this.set({ at: 0 }); page.change((job) => { job.worker = this.now.from; }); });
+      for (const e of [blanks[3].previousElementSibling, blanks[3]]) e.classList.add('is-on-paper');
+      element.querySelector('.hand-over').append(make('div', { class: 'controls' }, make('p', { class: 'presses' }, this.press, this.back), this.says));
+    }
+
+    get now() { return (this.page.job.handOvers || {})[this.step.id] || {}; }
+
+    set(change) {
+      this.page.change((job) => { job.handOvers = { ...job.handOvers, [this.step.id]: { ...this.now, step: this.step.number, ...change } }; });
+    }
+
+    // signed hands over: from then on the other one works.
+    signed() {
+      const from = this.fields.from.value.trim(), to = this.fields.to.value.trim();
+      if (!bay.another(from, to)) return void (this.says.textContent = bay.words.HandOverPerson);
+      this.set({ from: from, to: to, at: Date.now() });
+      this.page.change((job) => { job.worker = to; });
+    }
+
+    show() {
+      const now = this.now;
+      for (const [name, field] of Object.entries(this.fields)) {
+        if (document.activeElement !== field) field.value = now[name] || '';
+        field.readOnly = Boolean(now.at);
+      }
+      this.press.hidden = Boolean(now.at);
+      this.back.hidden = !now.at;
+      if (now.at) this.says.textContent = fill(bay.words.HandedOver, now.from, now.to, bay.clock(now.at));
+      else if (this.at) this.says.textContent = '';
+      this.at = now.at;
+    }
+  };
+
+  // Fold is a phase's line for its steps that are done: they fold into it, and
+  // it opens. One that was ticked past something open stays in sight.
+  bay.Fold = class {
+    constructor(phase, page) {
+      Object.assign(this, { phase: phase, page: page, open: false });
+      this.steps = page.steps.filter((s) => s.element.parentElement.parentElement === phase);
+      this.says = make('b', {});
+      this.press = make('button', { type: 'button', class: 'quiet', 'aria-expanded': 'false', click: () => this.turn(!this.open) });
+      this.line = make('p', { class: 'folded', hidden: true }, this.says, ' ', this.press);
+      phase.querySelector(':scope > h2').after(this.line);
+      addEventListener('hashchange', () => this.reveal());
+      this.reveal();
+    }
+
+    turn(open) {
+      this.open = open;
+      this.show();
+    }
+
+    // reveal: whoever follows a link to a step that is folded sees it.
+    reveal() {
+      const to = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+      if (to && to !== this.phase && this.phase.contains(to) && to.closest('.is-folded')) {
+        this.turn(true);
+        to.scrollIntoView();
+      }
+    }
+
+    show() {
+      const w = bay.words, closed = (s) => this.page.within(s).every((x) => (x.state === 'done' || !x.applies) && !x.element.classList.contains('is-gap') && !x.element.classList.contains('is-now'));
+      const done = this.steps.filter((s) => s.state === 'done' && closed(s));
+      for (const s of this.steps) s.element.classList.toggle('is-folded', !this.open && done.includes(s));
+      this.line.hidden = !done.length;
+      const words = done.length ? fill(done.length === 1 ? w.FoldedOne : w.FoldedMany, done[0].number, done.at(-1).number, bay.clock(Math.max(...done.map((s) => s.at)))) : '';
+      if (this.says.textContent !== words) this.says.textContent = words;
+      this.press.textContent = this.open ? w.FoldUp : w.FoldOut;
+      this.press.setAttribute('aria-expanded', String(this.open));
     }
   };
 

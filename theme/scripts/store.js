@@ -31,13 +31,15 @@
     or(h.values, texts) && or(h.failed, listOf((f) => time(f.at) && or(f.values, texts)));
   const gap = (g) => text(g.step) && text(g.id) && time(g.at) && texts(g.unticked) && texts(g.holds) && texts(g.keys);
 
+  const handOver = (h) => map(h) && text(h.step) && or(h.at, time) && ['locks', 'from', 'to'].every((k) => or(h[k], text));
+
   // whole says that what was read back is a job, in all its depth: a damaged
   // one is never half used. What later versions added may be missing.
   bay.whole = function (job) {
     return map(job) && job.version === version && time(job.saved) && time(job.started) && text(job.procedure) && text(job.worker) &&
       or(job.unit, (u) => map(u) && text(u.serial) && texts(u.options)) && job.unit !== undefined &&
       map(job.steps) && Object.values(job.steps).every(step) && map(job.holds) && Object.values(job.holds).every(hold) &&
-      or(job.closed, (c) => map(c) && Object.values(c).every(time)) &&
+      or(job.handOvers, (h) => map(h) && Object.values(h).every(handOver)) && or(job.closed, (c) => map(c) && Object.values(c).every(time)) &&
       listOf(gap)(job.gaps) && listOf((n) => text(n.step) && time(n.at) && text(n.words))(job.notes) && listOf((c) => time(c.at) && time(c.back))(job.clock) &&
       or(job.title, text) && or(job.page, text) && or(job.seen, time) && or(job.ended, time) && or(job.hands, listOf((h) => text(h.name) && time(h.at))) &&
       or(job.from, (f) => map(f) && text(f.page) && time(f.started) && text(f.id) && text(f.step));

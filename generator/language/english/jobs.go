@@ -27,4 +27,7 @@ var jobs = words.Jobs{
 	Proved: "tester proved before and after", NotProved: "tester not proved", Good: "good", NotGood: "not good", Signed: "signed %s", SignedBy: "signed by %s, %s",
 	GapBefore: "Gap: step %s was ticked before %s.", GapHolds: "Gap: step %s was ticked with a hold still open: %s.", GivenUpAt: "given up %s:",
 	NotYet: "not yet", InHand: "in hand", StepDone: "done", DoesNotApply: "does not apply", NotOnUnit: "not on this unit", NotNeeded: "not needed",
+	HandedOver:  "Handed over at step %s, %s.",
+	HandedTo:    "From %s to %s.",
+	HandedLocks: "Lock numbers: %s.",
 }

@@ -51,7 +51,7 @@ var page = words.Words{
 	NoTorque: "No torque is written.", BleedAfter: "Bleed the circuit after it was open.", Precautions: "Precautions, in our own words", SheetFirst: "The safety data sheet goes before this page.",
 	ClampLoad: "Pulls with about %s. How this was worked out", Computed: "Computed minimum %s. How this was worked out", Source: "Source",
 	UnderDrawing: "Parts and what they are under", ComesOffFirst: "What stands higher comes off first. The list below says the same in words.",
-	MarkWith: "mark: %s", HandOver: "Hand-over at this stopping place", HandOverLocks: "Lock numbers", HandOverSign: "Handed over by, taken over by, time",
+	MarkWith: "mark: %s", HandOver: "Hand-over at this stopping place", HandOverLocks: "Lock numbers", HandOverBy: "Handed over by", HandOverTo: "taken over by",
 	NotSafe: "That is what was looked at. It does not say that the job is safe: you, the machine's own documents and local rules come first.",
 	Calls:   "It performs", CalledBy: "It is performed by", SeenBy: "It is pointed at by", Changes: "Revisions",
 	UsedBy: "Used by", NotUsed: "No procedure uses it.", ByKind: "By kind", ByShelf: "By shelf", Step: "step", Steps: "steps",

@@ -27,4 +27,7 @@ var jobs = words.Jobs{
 	Proved: "comprobador probado antes y después", NotProved: "comprobador no probado", Good: "bien", NotGood: "no está bien", Signed: "firmado %s", SignedBy: "firmado por %s, %s",
 	GapBefore: "Hueco: el paso %s se marcó antes que %s.", GapHolds: "Hueco: el paso %s se marcó con una parada abierta: %s.", GivenUpAt: "descartado %s:",
 	NotYet: "todavía no", InHand: "en curso", StepDone: "hecho", DoesNotApply: "no corresponde", NotOnUnit: "no en esta unidad", NotNeeded: "no hace falta",
+	HandedOver:  "Relevo en el paso %s, %s.",
+	HandedTo:    "De %s a %s.",
+	HandedLocks: "Números de candado: %s.",
 }

@@ -54,7 +54,7 @@ var page = words.Words{
 	NoTorque: "No hay par escrito.", BleedAfter: "Purgar el circuito si estuvo abierto.", Precautions: "Precauciones, con nuestras palabras", SheetFirst: "La ficha de datos de seguridad va antes que esta página.",
 	ClampLoad: "Tira con unos %s. Cómo se calculó", Computed: "Mínimo calculado %s. Cómo se calculó", Source: "Fuente",
 	UnderDrawing: "Piezas y debajo de qué están", ComesOffFirst: "Lo que está más arriba se desmonta primero. La lista de abajo dice lo mismo con palabras.",
-	MarkWith: "marcar: %s", HandOver: "Relevo en esta parada", HandOverLocks: "Números de candado", HandOverSign: "Entrega, recibe, hora",
+	MarkWith: "marcar: %s", HandOver: "Relevo en esta parada", HandOverLocks: "Números de candado", HandOverBy: "Entrega", HandOverTo: "recibe",
 	NotSafe: "Eso es lo que se miró. No dice que el trabajo sea seguro: usted, los documentos de la máquina y las normas locales van primero.",
 	Calls:   "Realiza", CalledBy: "La realizan", SeenBy: "La mencionan", Changes: "Revisiones",
 	UsedBy: "Se usa en", NotUsed: "Ningún procedimiento lo usa.", ByKind: "Por tipo", ByShelf: "Por estante", Step: "paso", Steps: "pasos",

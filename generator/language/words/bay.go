@@ -11,7 +11,7 @@ type Bay struct {
 	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt                       string
 	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit             string
 	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                                    string
-	SignNow, SignedBy, TakeBack, SamePerson, TickStep, More                                   string
+	SignNow, SignedBy, TakeBack, SamePerson, TickStep                                         string
 	MoreOnStep, InHand, DoesNotApply, CannotSkip, StepIsWrong, Reason                         string
 	SkipTitle, WrongTitle, WrongText, WrongInput, Keep, NoteKept                              string
 	StateHand, StateDone, StateSkipped, NotOnUnit, NotNeeded, GapUnticked                     string
@@ -23,4 +23,7 @@ type Bay struct {
 	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                      string
 	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened       string
 	RecordBad, RecordOther, RecordOlder                                                       string
+	HandOver, SaveShort, ComingUp, StepNow, UntickTitle, SkipToStep                           string
+	FoldedOne, FoldedMany, FoldOut, FoldUp, FirstOf, HandOverNow                              string
+	HandOverPerson, HandedOver, StepAt                                                        string
 }

@@ -32,6 +32,7 @@ type Jobs struct {
 	GapBefore, GapHolds, GivenUpAt                        string // step, steps; step, holds; a time
 
 	NotYet, InHand, StepDone, DoesNotApply, NotOnUnit, NotNeeded string
+	HandedOver, HandedTo, HandedLocks                            string
 }
 
 // OfState is a state of a step as a record has it.

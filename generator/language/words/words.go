@@ -48,7 +48,7 @@ type Words struct {
 	FitNew, TightenNow, TightenFastener, TakeAway   string // a part; a part; a fastener; a tool
 	SetBack, SetBackTo                              string // a setting; a setting, a value
 	NewFastener, Start, BeginByHand, ConfirmStill   string // a supply; how; -; -
-	HandOver, HandOverLocks, HandOverSign, MarkWith string // MarkWith: how
+	HandOver, HandOverLocks, MarkWith               string // MarkWith: how
 	UnderDrawing, ComesOffFirst                     string
 	TorqueCard, FluidCard, Retorque                 string // a machine; a machine; when
 	CardsToPrint, Head, FaultCodes                  string
@@ -75,8 +75,9 @@ type Words struct {
 	CodeOfPage, ShortCode, WrongLine                string // -; a code; -
 	Search, SearchNoScript, BegunAt, OverAt, Labels string
 
-	Kinds  map[string]string // of tools, holds and energies, by the format's own word
-	States map[string]string // how a thing stands, by the format's own word
+	Kinds                  map[string]string // of tools, holds and energies, by the format's own word
+	States                 map[string]string // how a thing stands, by the format's own word
+	HandOverBy, HandOverTo string
 }
 
 // Signal is a signal word in the language.

@@ -25,7 +25,7 @@ func TestReadsWhatThePageSaves(t *testing.T) {
 	if len(found) > 0 {
 		t.Fatal(found)
 	}
-	if j.Name != "2026/job" || j.Procedure != "isolate-tug-traction" || j.Unit.Serial != "112" || len(j.Steps) != 3 || len(j.Gaps) != 1 || j.Clock[0].Back != 30 {
+	if j.Name != "2026/job" || j.Procedure != "isolate-tug-traction" || j.Unit.Serial != "112" || len(j.Steps) != 3 || len(j.Gaps) != 1 || j.Clock[0].Back != 30 || len(j.HandOvers) != 1 || j.HandOvers[0].Locks != "17, 18" || j.HandOvers[0].To != "A.V." {
 		t.Errorf("%+v", j)
 	}
 	if got := j.Day().String(); got != "2026-05-04" {

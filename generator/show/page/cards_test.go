@@ -1,6 +1,9 @@
 package page
 
 import (
+	"fmt"
+	"math"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -79,6 +82,59 @@ func TestSequenceDrawing(t *testing.T) {
 	}
 	if sequenceDrawing([]string{"left", "right"}, 2, "") != "" {
 		t.Error("an order in words is drawn")
+	}
+}
+
+// No fastener of a drawing lies over another, nor over its edge, however many
+// there are.
+func TestSequenceDrawingHasRoom(t *testing.T) {
+	circles := regexp.MustCompile(`<circle cx="(\d+)" cy="(\d+)" r="(\d+)"/>`)
+	for _, kind := range []string{"star", "spiral"} {
+		for n := 2; n <= 24; n += 2 {
+			drawing := string(sequenceDrawing([]string{kind}, n, kind))
+			var size int
+			_, err := fmt.Sscanf(drawing[strings.Index(drawing, "viewBox"):], `viewBox="0 0 %d`, &size)
+			all := circles.FindAllStringSubmatch(drawing, -1)
+			if err != nil || len(all) != n {
+				t.Fatalf("%s of %d: %d circles, %v", kind, n, len(all), err)
+			}
+			var at [][3]float64
+			for _, c := range all {
+				x, _ := strconv.ParseFloat(c[1], 64)
+				y, _ := strconv.ParseFloat(c[2], 64)
+				r, _ := strconv.ParseFloat(c[3], 64)
+				if min(x, y) < r || max(x, y)+r > float64(size) {
+					t.Errorf("%s of %d: a circle at %v, %v is cut off", kind, n, x, y)
+				}
+				for _, o := range at {
+					if math.Hypot(x-o[0], y-o[1]) <= r+o[2] {
+						t.Errorf("%s of %d: circles at %v, %v and %v, %v touch", kind, n, x, y, o[0], o[1])
+					}
+				}
+				at = append(at, [3]float64{x, y, r})
+			}
+		}
+	}
+}
+
+// A check at the last stage does not begin at the first again; a step that
+// names no stage, or several, prints them all.
+func TestACheckPrintsTheLastStage(t *testing.T) {
+	q := func(text string) quantity.Quantity {
+		v, err := quantity.Parse(text, quantity.Torque)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return v
+	}
+	f := &model.Fastener{Stages: []quantity.Quantity{q("25 N·m"), q("40 N·m"), q("48 N·m")}}
+	for words, want := range map[string]bool{
+		"Check the six head bolts at 48 N·m": true, "Compruebe los seis a 48 N·m": true, "Tighten the head bolts": false,
+		"Tighten the head bolts in stages, 25 N·m, 40 N·m, 48 N·m": false, "Bring them to 25 N·m": false, "Check six bolts": false,
+	} {
+		if got := lastOnly(&model.Link{Text: words}, f); got != want {
+			t.Errorf("%q: the last stage only: %v", words, got)
+		}
 	}
 }
 

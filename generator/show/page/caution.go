@@ -19,6 +19,7 @@ type Box struct {
 	Alert    HTML   // the safety alert symbol; none beside NOTICE
 	Messages []Message
 	Wear     []Gear
+	Met      bool // all of it was said whole before in the phase
 }
 
 // Message is what a box says of one hazard.
@@ -29,6 +30,7 @@ type Message struct {
 	Nature      string
 	Consequence string
 	Avoid       []string
+	Told        bool // it was said whole before in the phase
 }
 
 // Gear is a piece of protective gear with its mandatory sign.

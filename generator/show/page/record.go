@@ -21,6 +21,7 @@ type Record struct {
 	Lines     []string // who, when, how many steps
 	Partly    bool     // saved before every step was done
 	Gaps      []string
+	HandOvers []string
 	Clock     []string
 	Steps     []RecordStep
 	Notes     []Said
@@ -61,6 +62,9 @@ func (s *Site) Record(frame Frame, j *model.Job, named bool) *Record {
 	for _, g := range j.Gaps {
 		v.Gaps = append(v.Gaps, gapLines(w, g)...)
 	}
+	for _, h := range j.HandOvers {
+		v.HandOvers = append(v.HandOvers, handedOver(w, j, h, named))
+	}
 	for _, c := range j.Clock {
 		v.Clock = append(v.Clock, fmt.Sprintf(w.ClockBack, minute(c.At), c.Back))
 	}
@@ -88,6 +92,19 @@ func gapLines(w *words.Jobs, g model.JobGap) []string {
 	}
 	if len(g.Holds) > 0 {
 		out = append(out, fmt.Sprintf(w.GapHolds, g.Step, strings.Join(g.Holds, "; ")))
+	}
+	return out
+}
+
+// handedOver says that the job went to another person; to whom, only where
+// names are asked for.
+func handedOver(w *words.Jobs, j *model.Job, h model.JobHand, named bool) string {
+	out := fmt.Sprintf(w.HandedOver, h.Step, clockOf(j, h.At))
+	if named {
+		out += " " + fmt.Sprintf(w.HandedTo, h.From, h.To)
+	}
+	if h.Locks != "" {
+		out += " " + fmt.Sprintf(w.HandedLocks, h.Locks)
 	}
 	return out
 }

@@ -27,6 +27,7 @@ func (s *Site) Index() map[string][]byte {
 			docs = append(docs, s.found(p))
 		}
 	}
+	docs = append(docs, s.emergency())
 	docs = append(docs, entries(s, s.Words.Machines, s.Manual.Machines)...)
 	docs = append(docs, entries(s, s.Words.Tools, s.Manual.Tools)...)
 	docs = append(docs, entries(s, s.Words.Supplies, s.Manual.Supplies)...)
@@ -61,6 +62,12 @@ func entries[T any, P interface {
 		out = append(out, search.Document{Name: n.Label(), Address: PageOf(n), Note: unmarked(sort), Texts: []search.Text{{Weight: 9, Text: n.Label()}, {Weight: 6, Text: id}, {Weight: 6, Text: number(n)}}})
 	}
 	return out
+}
+
+// emergency is what to do in one, which stands on every page.
+func (s *Site) emergency() search.Document {
+	words := s.Words.Emergency + ", " + s.Words.FirstAid
+	return search.Document{Name: words, Address: "index.html#emergency", Note: s.Manual.Shop.Emergency, Texts: []search.Text{{Weight: byTitle, Text: words}, {Weight: bySummary, Text: s.Manual.Shop.Emergency}}}
 }
 
 // number is the stock number of an entry that has one.

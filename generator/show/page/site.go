@@ -278,7 +278,7 @@ func (s *Site) cutAt(points []*model.Point) []CutAt {
 
 // bayScripts are the scripts of a procedure's page, in the order in which they
 // rest on each other.
-var bayScripts = []string{"store.js", "jobs.js", "unit.js", "holds.js", "steps.js", "closeout.js", "record.js", "bay.js"}
+var bayScripts = []string{"store.js", "jobs.js", "unit.js", "holds.js", "steps.js", "closeout.js", "record.js", "rail.js", "bay.js"}
 
 // Scripts are the scripts of the page; it reads without them.
 func (f *Frame) Scripts() []string {

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/schedule"
 	"baybinder/generator/model"
 )
@@ -42,6 +43,7 @@ func (s *Site) phase(up string, c *course, phase *model.Phase) Phase {
 		step := s.step(up, c, st)
 		v.Parts = append(v.Parts, Part{Step: &step})
 	}
+	v.tell()
 	return v
 }
 
@@ -181,7 +183,9 @@ func (s *Site) fastener(l *model.Link, f *model.Fastener) []string {
 		switch {
 		case len(f.Stages) > 0:
 			for i, stage := range f.Stages {
-				out = append(out, fmt.Sprintf(s.Words.Stage, s.name(f), i+1, s.both(stage)))
+				if !lastOnly(l, f) || i == len(f.Stages)-1 {
+					out = append(out, fmt.Sprintf(s.Words.Stage, s.name(f), i+1, s.both(stage)))
+				}
 			}
 		case !f.Torque.IsZero():
 			out = append(out, s.name(f)+": "+s.bothLimit(f.Torque))
@@ -193,6 +197,22 @@ func (s *Site) fastener(l *model.Link, f *model.Fastener) []string {
 		}
 	}
 	return out
+}
+
+// lastOnly says that the link's own words name the last stage and no other: a
+// check of what is tight, which begins with no stage again.
+func lastOnly(l *model.Link, f *model.Fastener) bool {
+	last, named := f.Stages[len(f.Stages)-1].String(), 0
+	for _, q := range quantity.Find(l.Text) {
+		if !q.Fits(quantity.Torque) && !q.Fits(quantity.Angle) {
+			continue
+		}
+		if q.String() != last {
+			return false
+		}
+		named++
+	}
+	return named > 0
 }
 
 // heldAt is how many of a fastener a tighten: link is about: those of the part

@@ -52,10 +52,17 @@ func collect(language string, documents []Document) *builder {
 		d := &documents[i]
 		spoken := cmp.Or(d.Language, language)
 		for _, t := range d.Texts {
-			words.each(t.Text, func(word []byte) {
+			var join joiner
+			take := func(word []byte) {
 				f := b.form(spoken, word)
 				f.used++
 				f.posts.take(i, t.Weight)
+			}
+			words.each(t.Text, func(word []byte) {
+				take(word)
+				if joined := join.next(word, words.gap); joined != "" {
+					take([]byte(joined))
+				}
 			})
 		}
 	}

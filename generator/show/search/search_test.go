@@ -35,6 +35,20 @@ func TestWordsAreSplitAsTheBrowserDoes(t *testing.T) {
 	}
 }
 
+// A code and an amount are one word, beside their parts.
+func TestCodesAndAmountsAreOneWord(t *testing.T) {
+	docs := []search.Document{{Name: "x", Address: "x.html", Texts: []search.Text{{Weight: 1, Text: "T-06, T 07. Bring it to 9 N·m, 1.5 N·m, 20 bar; 4 bolts; step-by-step; V-belt 9"}}}}
+	all := ""
+	for _, data := range search.Files("en", docs, nil) {
+		all += string(data)
+	}
+	for word, want := range map[string]bool{"t06": true, "t07": false, "9nm": true, "5nm": true, "20bar": true, "4bolts": false, "belt9": false, "9": true} {
+		if got := strings.Contains(all, `"`+word+`":`); got != want {
+			t.Errorf("%s is in the index: %v", word, got)
+		}
+	}
+}
+
 // The same documents give the same bytes.
 func TestSameIndex(t *testing.T) {
 	docs := []search.Document{

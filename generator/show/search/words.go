@@ -11,16 +11,16 @@ import (
 )
 
 // splitter splits one text after another, in memory that it uses again.
-type splitter struct{ apart, word []byte }
+type splitter struct{ apart, word, gap []byte } // gap is what stood between the last word and this
 
 // each calls do with every word of a text, which is good until do returns.
 func (s *splitter) each(text string, do func(word []byte)) {
 	s.apart = norm.NFD.AppendString(s.apart[:0], text) // accents stand behind their letters
-	s.word = s.word[:0]
+	s.word, s.gap = s.word[:0], s.gap[:0]
 	end := func() {
 		if len(s.word) > 0 {
 			do(s.word)
-			s.word = s.word[:0]
+			s.word, s.gap = s.word[:0], s.gap[:0]
 		}
 	}
 	for i := 0; i < len(s.apart); {
@@ -36,16 +36,53 @@ func (s *splitter) each(text string, do func(word []byte)) {
 			s.word = append(s.word, byte(c)+'a'-'A')
 		case c < utf8.RuneSelf:
 			end()
+			s.gap = append(s.gap, byte(c))
 		case unicode.Is(unicode.Mn, c): // an accent
 		default:
 			if c = unicode.ToLower(c); unicode.IsLetter(c) || unicode.IsNumber(c) {
 				s.word = utf8.AppendRune(s.word, c)
 			} else {
 				end()
+				s.gap = utf8.AppendRune(s.gap, c)
 			}
 		}
 	}
 	end()
+}
+
+// joiner makes one word of a code and of an amount, as the browser does with a
+// query: T-06 is also t06, and 9 N·m also 9nm.
+type joiner struct{ last, before string }
+
+var jointUnits = map[string]bool{"nm": true, "mm": true, "bar": true, "v": true, "kg": true}
+
+// next is the joined word that ends with this one; "" where there is none.
+func (j *joiner) next(word, gap []byte) string {
+	now, last, before := string(word), j.last, j.before
+	j.last, j.before = now, ""
+	if string(gap) == "·" && now == "m" && last == "n" && before != "" {
+		return before + "nm"
+	}
+	switch {
+	case last == "" || last[len(last)-1] > '9' && !(len(last) <= 2 && string(gap) == "-"):
+		return ""
+	case last[len(last)-1] > '9':
+		if isDigits(now) {
+			return last + now
+		}
+	case string(gap) == " " && isDigits(last):
+		if now == "n" {
+			j.before = last
+		}
+		if jointUnits[now] {
+			return last + now
+		}
+	}
+	return ""
+}
+
+func isDigits(word string) bool {
+	return word != "" && strings.Trim(word, "0123456789") == ""
 }
 
 // stem is a form's stem. A word that is mostly figures is its own. Accents are
