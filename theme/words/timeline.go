@@ -8,6 +8,7 @@ type TimeLine struct {
 	Work, Wait, Call      string // the legend
 	Least, Decide         string // Least: how long, how many people; Decide: the steps
 	LeastOne              string // how long
+	Range                 string // two times
 }
 
 // TimeLineIn are the words in a language; English where the theme does not
@@ -20,23 +21,25 @@ func TimeLineIn(language string) *TimeLine {
 }
 
 var timeLineInEnglish = TimeLine{
-	Title: "Time line", Intro: "The steps one after another, as they are written.",
+	Title: "Time line", Intro: "The steps one after another, as they are written. What is measured and looked at counts as right, a question has its first answer, optional steps are left out.",
 	Picture: "%d phases in %s, one after another; the list below says the same.",
 	From:    "from %s to %s", People: "up to %d people", Waits: "%s of it waits",
 	NoTime: "%d steps have no time", NoTimeOne: "1 step has no time",
 	Work: "work; as tall as people at once", Wait: "a wait", Call: "another procedure, performed here",
 	Least:    "The same work cannot take less than %s with %d people, in whatever order.",
 	LeastOne: "The same work cannot take less than %s with one person, in whatever order.",
+	Range:    "%s to %s",
 	Decide:   "What decides it: steps %s. The steps stay in the order in which they are written.",
 }
 
 var timeLineInSpanish = TimeLine{
-	Title: "Línea de tiempo", Intro: "Los pasos uno tras otro, tal como están escritos.",
+	Title: "Línea de tiempo", Intro: "Los pasos uno tras otro, tal como están escritos. Lo que se mide y se mira cuenta como correcto, una pregunta tiene su primera respuesta, los pasos opcionales se omiten.",
 	Picture: "%d fases en %s, una tras otra; la lista de abajo dice lo mismo.",
 	From:    "de %s a %s", People: "hasta %d personas", Waits: "%s son esperas",
 	NoTime: "%d pasos no tienen tiempo", NoTimeOne: "1 paso no tiene tiempo",
 	Work: "trabajo; tan alto como personas a la vez", Wait: "una espera", Call: "otro procedimiento, que se hace aquí",
 	Least:    "El mismo trabajo no puede durar menos de %s con %d personas, en ningún orden.",
 	LeastOne: "El mismo trabajo no puede durar menos de %s con una persona, en ningún orden.",
+	Range:    "%s a %s",
 	Decide:   "Lo deciden los pasos %s. Los pasos siguen en el orden en que están escritos.",
 }
