@@ -23,7 +23,7 @@ type printedTimes struct {
 // unitRow is what a page prints for a kind of unit.
 type unitRow struct {
 	cases      string // its units, as the script reads them
-	work, bay  int    // before the start
+	bay        int    // before the start
 	from, to   []int  // of each phase in the time line
 	phaseNames []string
 	least      int // of the note; 0 for none

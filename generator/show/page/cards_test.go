@@ -45,7 +45,7 @@ func TestTorqueCard(t *testing.T) {
 	if len(card.Rows) != 3 {
 		t.Fatalf("%d rows for 3 fasteners", len(card.Rows))
 	}
-	if got := strings.Join(card.Rows[1].Torques, " | "); got != "1: 25 N·m (18 lbf·ft) | 2: 60° | 3: 30°" {
+	if got := strings.Join(card.Rows[1].Torques, " | "); got != "1: 25 N·m (18.4 lbf·ft) | 2: 60° | 3: 30°" {
 		t.Error(got)
 	}
 	// 50 N·m is 36.878 lbf·ft (GNU units 2.22).
