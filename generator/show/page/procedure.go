@@ -356,7 +356,20 @@ func (s *Site) checked(p *model.Procedure) string {
 	if !w.Done {
 		return s.Words.NotWalked
 	}
-	return fmt.Sprintf(s.Words.Checked, w.Acts, len(w.Words), len(p.Steps))
+	calls, derived := 0, 0
+	for _, l := range p.Calls {
+		if !l.Bad {
+			calls++
+		}
+	}
+	for _, r := range w.Reversals {
+		derived += len(r.Steps)
+	}
+	what := words.CountedIn(s.Words.Lang).Say(w.Acts-calls-derived, calls, derived)
+	if what != "" {
+		what = " (" + what + ")"
+	}
+	return fmt.Sprintf(s.Words.Checked, w.Acts, what, len(w.Words), len(p.Steps))
 }
 
 // around is what calls the procedure and what it calls.

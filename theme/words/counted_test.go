@@ -1,0 +1,20 @@
+package words
+
+import "testing"
+
+func TestCountedSaysWhatThereIs(t *testing.T) {
+	for _, c := range []struct {
+		language             string
+		links, calls, derive int
+		want                 string
+	}{
+		{"en", 6, 1, 2, "6 links, 1 procedure performed, 2 steps that follow from the strip"},
+		{"en", 1, 0, 0, "1 link"},
+		{"es", 0, 2, 1, "2 procedimientos que se hacen, 1 paso que se deduce del desmontaje"},
+		{"en", 0, 0, 0, ""},
+	} {
+		if got := CountedIn(c.language).Say(c.links, c.calls, c.derive); got != c.want {
+			t.Errorf("%q, not %q", got, c.want)
+		}
+	}
+}
