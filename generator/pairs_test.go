@@ -18,6 +18,8 @@ import (
 	"baybinder/generator/base/needed"
 )
 
+// Known: SEEN.
+
 // pagePair is an amount with the same in another unit behind it, as a page
 // prints them: "90 ± 3 bar (1305 ± 43.5 psi)".
 type pagePair struct {

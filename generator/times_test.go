@@ -13,6 +13,8 @@ import (
 	"golang.org/x/net/html"
 )
 
+// Known: DERIVED.
+
 // printedTimes reads the times of a procedure's page off the page itself, and
 // adds up on its own what is printed there.
 type printedTimes struct {

@@ -17,6 +17,8 @@ import (
 	"baybinder/generator/prove/walk"
 )
 
+// Known: SEEN.
+
 // job is what the solver is asked.
 type job struct {
 	People int    `json:"people"`

@@ -9,6 +9,8 @@ import (
 	"baybinder/generator/base/quantity"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 // Widths across flats, mm: "Wrench Size Chart" (names the older DIN series),
 // "Wrench size" and a university's list of metric sockets. Left out: M14 with
 // 12, M18 with 14 and M22 with 17 of the hex keys, which are from memory, and
