@@ -218,6 +218,7 @@ func TestBadInputAtTheBay(t *testing.T) {
 // queries are those of the trade's list that the demo has, with the page that
 // must be among the first three.
 var queries = []struct{ query, page string }{
+	{"P1A01", "read-tug-fault-codes"}, {"u1003", "read-tug-fault-codes"},
 	{"battery out", "lead-acid-battery-out-and-in"}, {"battery out", "lithium-pack-out-and-in"}, {"wheel loose", "change-drive-wheel"},
 	{"hub play", "grease-steer-hubs"}, {"hitch knock", "renew-hitch-pin-and-bush"}, {"oil under tug", "change-drive-unit-oil"},
 	{"press drops", "replace-ram-seal"}, {"gas bottle press", "charge-accumulator"}, {"relief", "set-relief-valve"}, {"seal leaking ram", "replace-ram-seal"},

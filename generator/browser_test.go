@@ -24,6 +24,8 @@ import (
 	"baybinder/generator/model"
 )
 
+// Known: SEEN.
+
 // The browser tests open the demo manual's site in headless Chromium, from
 // file: addresses, as a shop PC without a network does.
 

@@ -16,6 +16,8 @@ import (
 	"baybinder/generator/show/page"
 )
 
+// Known: SEEN, DERIVED.
+
 func demo(t *testing.T) *generator.Result {
 	t.Helper()
 	r, err := generator.Build(generator.Options{Manual: "../content", To: filepath.Join(t.TempDir(), "site"), Today: demoDay})

@@ -12,6 +12,8 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
+// Known: SEEN, DERIVED.
+
 // TestLanguageSwitch: the switch stays on the step, the ticks and the unit are
 // of one job, and without a script it leads to the other page.
 func TestLanguageSwitch(t *testing.T) {

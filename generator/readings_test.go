@@ -24,6 +24,8 @@ import (
 	"baybinder/generator/model"
 )
 
+// Known: DERIVED.
+
 // trained is the demo manual with a record: readings that are true, that are
 // stale and that nobody asked for, performances, roles that ran out.
 func trained(t *testing.T) string {

@@ -22,6 +22,8 @@ import (
 	"baybinder/generator/model"
 )
 
+// Known: SEEN, DERIVED.
+
 // played is a job that is clicked through on the demo's pages.
 type played struct {
 	procedure, unit, worker string

@@ -20,6 +20,8 @@ import (
 	"baybinder/generator"
 )
 
+// Known: SEEN.
+
 var update = flag.Bool("update", false, "write the golden pages anew")
 
 // pages reads every file of a site.

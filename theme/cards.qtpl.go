@@ -81,6 +81,11 @@ func StreamTorqueCard(qw422016 *qt422016.Writer, p *page.TorqueCard) {
 		if r.Clamp != "" {
 			streamworkings(qw422016, p.Words, words.Fill(p.ClampLoad, r.Clamp), &r.Working)
 		}
+		if r.NoClamp != "" {
+			qw422016.N().S(`<p>`)
+			qw422016.E().S(r.NoClamp)
+			qw422016.N().S(`</p>`)
+		}
 		qw422016.N().S(`</div>`)
 		qw422016.N().S(string(r.Order))
 		qw422016.N().S(`</div></li>`)

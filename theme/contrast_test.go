@@ -14,6 +14,8 @@ import (
 	"baybinder/generator/base/needed"
 )
 
+// Known: SEEN.
+
 // luminance is the relative luminance of a colour like #1a2b3c (WCAG 2.2,
 // "relative luminance").
 func luminance(hex string) float64 {

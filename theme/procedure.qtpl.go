@@ -343,28 +343,32 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
 	qw422016.N().S(`</div><div><h2>`)
 	qw422016.E().S(w.Time)
 	qw422016.N().S(`</h2>`)
-	if b.Bay != "" {
+	if len(b.Times) == 0 {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(w.NoTimes)
+		qw422016.N().S(`</p>`)
+	} else if len(b.Times) == 1 {
+		qw422016.N().S(`<p>`)
+		streamunitTime(qw422016, w, &b.Times[0])
+		qw422016.N().S(`</p>`)
+	} else {
 		qw422016.N().S(`<p><b>`)
-		qw422016.E().S(b.Work)
-		qw422016.N().S(`</b>`)
-		qw422016.N().S(` `)
-		qw422016.E().S(w.HoursOfWork)
-		qw422016.N().S(`</p><p><b>`)
 		qw422016.E().S(b.Bay)
 		qw422016.N().S(`</b>`)
 		qw422016.N().S(` `)
 		qw422016.E().S(w.TimeInTheBay)
-		if b.TimeNote != "" {
+		qw422016.N().S(`</p><ul>`)
+		for i := range b.Times {
+			qw422016.N().S(`<li`)
+			streamcases(qw422016, b.Times[i].Cases)
+			qw422016.N().S(`>`)
+			qw422016.E().S(b.Times[i].When)
+			qw422016.N().S(`:`)
 			qw422016.N().S(` `)
-			qw422016.N().S(`(`)
-			qw422016.E().S(b.TimeNote)
-			qw422016.N().S(`)`)
+			streamunitTime(qw422016, w, &b.Times[i])
+			qw422016.N().S(`</li>`)
 		}
-		qw422016.N().S(`</p>`)
-	} else {
-		qw422016.N().S(`<p>`)
-		qw422016.E().S(w.NoTimes)
-		qw422016.N().S(`</p>`)
+		qw422016.N().S(`</ul>`)
 	}
 	qw422016.N().S(`<h2>`)
 	qw422016.E().S(w.HighestWord)
@@ -450,6 +454,43 @@ func writebefore(qq422016 qtio422016.Writer, w *words.Words, b *page.Before) {
 func before(w *words.Words, b *page.Before) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writebefore(qb422016, w, b)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// The times of a kind of unit.
+
+func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *page.UnitTime) {
+	qw422016.N().S(`<b>`)
+	qw422016.E().S(t.Work)
+	qw422016.N().S(`</b>`)
+	qw422016.N().S(` `)
+	qw422016.E().S(w.HoursOfWork)
+	qw422016.N().S(`,`)
+	qw422016.N().S(` `)
+	qw422016.N().S(`<b>`)
+	qw422016.E().S(t.Bay)
+	qw422016.N().S(`</b>`)
+	qw422016.N().S(` `)
+	qw422016.E().S(w.TimeInTheBay)
+	if t.Note != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`(`)
+		qw422016.E().S(t.Note)
+		qw422016.N().S(`)`)
+	}
+}
+
+func writeunitTime(qq422016 qtio422016.Writer, w *words.Words, t *page.UnitTime) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamunitTime(qw422016, w, t)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func unitTime(w *words.Words, t *page.UnitTime) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writeunitTime(qb422016, w, t)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
@@ -791,28 +832,14 @@ func stood(w *words.Words, list []page.Stood) string {
 // How long the job takes: a picture, and the same in words.
 
 func streamtimeLine(qw422016 *qt422016.Writer, t *page.TimeLine) {
-	if len(t.Rows) > 0 {
+	if len(t.Units) > 0 {
 		qw422016.N().S(`<section class="time-line"><h2>`)
 		qw422016.E().S(t.Title)
 		qw422016.N().S(`</h2><p>`)
 		qw422016.E().S(t.Intro)
 		qw422016.N().S(`</p>`)
-		qw422016.N().S(string(t.Picture))
-		qw422016.N().S(`<ol>`)
-		for _, r := range t.Rows {
-			qw422016.N().S(`<li><b>`)
-			qw422016.N().S(string(r.Title))
-			qw422016.N().S(`</b>`)
-			qw422016.N().S(` `)
-			qw422016.N().S(`<span>`)
-			qw422016.E().S(r.Says)
-			qw422016.N().S(`</span></li>`)
-		}
-		qw422016.N().S(`</ol>`)
-		for _, n := range t.Notes {
-			qw422016.N().S(`<p>`)
-			qw422016.E().S(n)
-			qw422016.N().S(`</p>`)
+		for i := range t.Units {
+			streamunitLine(qw422016, &t.Units[i])
 		}
 		qw422016.N().S(`</section>`)
 		qw422016.N().S(`
@@ -829,6 +856,49 @@ func writetimeLine(qq422016 qtio422016.Writer, t *page.TimeLine) {
 func timeLine(t *page.TimeLine) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writetimeLine(qb422016, t)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streamunitLine(qw422016 *qt422016.Writer, u *page.UnitLine) {
+	qw422016.N().S(`<div`)
+	streamcases(qw422016, u.Cases)
+	qw422016.N().S(`>`)
+	if u.When != "" {
+		qw422016.N().S(`<h3>`)
+		qw422016.E().S(u.When)
+		qw422016.N().S(`</h3>`)
+	}
+	qw422016.N().S(string(u.Picture))
+	qw422016.N().S(`<ol>`)
+	for _, r := range u.Rows {
+		qw422016.N().S(`<li><b>`)
+		qw422016.N().S(string(r.Title))
+		qw422016.N().S(`</b>`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`<span>`)
+		qw422016.E().S(r.Says)
+		qw422016.N().S(`</span></li>`)
+	}
+	qw422016.N().S(`</ol>`)
+	for _, n := range u.Notes {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(n)
+		qw422016.N().S(`</p>`)
+	}
+	qw422016.N().S(`</div>`)
+}
+
+func writeunitLine(qq422016 qtio422016.Writer, u *page.UnitLine) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamunitLine(qw422016, u)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func unitLine(u *page.UnitLine) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writeunitLine(qb422016, u)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

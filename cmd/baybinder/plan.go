@@ -12,13 +12,14 @@ import (
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/schedule"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
 )
 
 type timesCommand struct{ asked }
 
 // Help is the longer text of plan --help.
 func (*timesCommand) Help() string {
-	return "The steps are taken one after another, as they are written; those for some units or outcomes count as if all were done. " +
+	return "The steps are taken one after another, as they are written; each kind of unit that differs has its own table. What is measured and looked at counts as right, a question has its first answer, optional steps are left out. " +
 		"During a wait go on only the sub-steps of its own step that have nothing to do with it. " +
 		"Work is each step's time for each of its people. In the picture # is work, = a procedure that is performed, and . a wait.\n\n" +
 		"The shortest that the same work can be follows from the people and from the longest chain of steps " +
@@ -37,26 +38,59 @@ func (c *timesCommand) Run(g *globals, d *desk) error {
 	}
 	d.rests(r, p)
 	book := schedule.NewBook(r.Walks)
-	plan := book.Plan(p)
+	rows := book.Rows(p)
 	if c.CSV {
-		return d.table(secondRows(plan))
+		return d.table(secondRows(rows))
 	}
-	if err := writePlan(d.out, plan); err != nil {
+	if least, most := schedule.Range(rows); least < most {
+		d.say("%s to %s in the bay, by the unit.", quantity.Elapsed(least), quantity.Elapsed(most))
+	}
+	for _, r := range rows {
+		if err := d.row(r); err != nil {
+			return err
+		}
+	}
+	d.moves(book.Moves(p))
+	return nil
+}
+
+// row tells the times of one kind of unit.
+func (d *desk) row(r schedule.Row) error {
+	if r.Where != nil {
+		d.say("\nA unit %s:", unitWords(r.Where))
+	}
+	if err := writePlan(d.out, r.Plan); err != nil {
 		return err
 	}
 	d.say("")
 	d.say("The steps are taken one after another, as they are written.")
-	switch plan.Untimed {
+	switch r.Untimed {
 	case 0:
 	case 1:
 		d.say("1 step has no time: the job takes longer than this.")
 	default:
-		d.say("%d steps have no time: the job takes longer than this.", plan.Untimed)
+		d.say("%d steps have no time: the job takes longer than this.", r.Untimed)
 	}
-	d.shortest(plan)
-	d.waits(plan)
-	d.moves(book.Moves(p))
+	d.shortest(r.Plan)
+	d.waits(r.Plan)
 	return nil
+}
+
+// unitWords are kinds of unit in options: "with lithium, without cab".
+func unitWords(where walk.Cases) string {
+	var out []string
+	for _, some := range where {
+		var terms []string
+		for _, c := range some {
+			if c.Is {
+				terms = append(terms, "with "+c.Option)
+			} else {
+				terms = append(terms, "without "+c.Option)
+			}
+		}
+		out = append(out, strings.Join(terms, ", "))
+	}
+	return strings.Join(out, "; or ")
 }
 
 // shortest says what the time cannot go below, and why.
@@ -141,20 +175,28 @@ func bar(spans []schedule.Span, bay int) string {
 	return strings.TrimRight(string(drawn), " ")
 }
 
-func secondRows(plan *schedule.Plan) [][]string {
-	out := [][]string{{"phase", "title", "work", "bay", "waits", "untimed", "from", "to", "people", "critical"}}
-	for _, ph := range plan.Phases {
+func secondRows(rows []schedule.Row) [][]string {
+	out := [][]string{{"phase", "title", "work", "bay", "waits", "untimed", "from", "to", "people", "critical", "units"}}
+	for _, r := range rows {
+		out = append(out, phaseRows(r)...)
+	}
+	return out
+}
+
+func phaseRows(r schedule.Row) [][]string {
+	var out [][]string
+	for _, ph := range r.Phases {
 		row := []string{ph.ID, ph.Title.Plain}
 		for _, n := range []int{ph.Work, ph.Bay, ph.Waits, ph.Untimed, ph.From, ph.To, ph.People} {
 			row = append(row, strconv.Itoa(n))
 		}
 		var critical []string
-		for _, s := range plan.Critical {
+		for _, s := range r.Critical {
 			if s.Phase == ph.Phase {
 				critical = append(critical, s.Number)
 			}
 		}
-		out = append(out, append(row, strings.Join(critical, " ")))
+		out = append(out, append(row, strings.Join(critical, " "), unitWords(r.Where)))
 	}
 	return out
 }

@@ -11,6 +11,8 @@ import (
 	"baybinder/generator/base/needed"
 )
 
+// Known: SEEN.
+
 // orders are sentences with a passive order, active are sentences without one.
 var (
 	orders = []string{

@@ -13,6 +13,8 @@ import (
 	"testing"
 )
 
+// Known: SEEN.
+
 // seen holds the names of ISO 7010, names as listed in a public graphics
 // package and an encyclopaedia article. Names that no list confirmed are not
 // here.

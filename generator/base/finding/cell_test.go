@@ -2,6 +2,8 @@ package finding
 
 import "testing"
 
+// Known: FROM MEMORY.
+
 // The signs are those with which a cell is a formula in common spreadsheets
 // (common practice against formulas in CSV; from memory, no standard).
 func TestCell(t *testing.T) {

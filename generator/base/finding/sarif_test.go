@@ -16,6 +16,8 @@ import (
 	"baybinder/generator/check"
 )
 
+// Known: SEEN.
+
 // sample has what is hard to write: text beyond ASCII before a place, a place
 // over two lines, other places, a name with a space, advice, no place at all,
 // a code that the catalogue does not have.

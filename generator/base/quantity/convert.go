@@ -16,15 +16,15 @@ func (q Quantity) Base() float64 {
 
 // maxRounding is how far the printing of a converted amount may move it, as a
 // part of its value. A torque is commonly given to 5 %, and the second unit
-// may not use up more than half of that: 25 N·m may be shown as 18 lbf·ft
-// (2.4 % low), and 10 bar may not be shown as 150 psi (3.4 % high).
-const maxRounding = 0.025
+// may not use up more than a fifth of that: 110 N·m may be shown as 81 lbf·ft
+// (0.2 % low), and 25 N·m may not be shown as 18 lbf·ft (2.4 % low).
+const maxRounding = 0.01
 
 // In returns the amount in another unit of its dimension. The Value is exact.
 // It prints with as many digits as the typed number supports: the last place
 // is the power of ten nearest to what the last typed place is worth in u, and
 // one place finer as long as fewer than two significant digits would be shown
-// or the rounding would move the amount by more than 2.5 %. So 110 N·m is
+// or the rounding would move the amount by more than 1 %. So 110 N·m is
 // 81 lbf·ft, 9 N·m is 6.6 lbf·ft and 210 bar is 3050 psi. Temperatures follow
 // the nearest place alone, for their zero says nothing of their precision, and
 // are never rounded to below absolute zero.
@@ -131,5 +131,5 @@ func Agrees(typed, value Quantity) bool {
 	if math.Abs(exact-typed.Value) <= step/2+slack {
 		return true
 	}
-	return typed.Unit != value.Unit && math.Abs(value.In(typed.Unit).shown()-typed.Value) <= slack
+	return typed.Unit != value.Unit && math.Abs(value.Beside(typed.Unit).shown()-typed.Value) <= slack
 }

@@ -8,6 +8,8 @@ import (
 	"baybinder/generator/base/quantity"
 )
 
+// Known: SEEN, DERIVED, FROM MEMORY.
+
 // near reports whether got is want to a relative tolerance.
 func near(got, want, tolerance float64) bool {
 	return math.Abs(got-want) <= tolerance*math.Abs(want)

@@ -12,6 +12,8 @@ import (
 	"baybinder/generator/base/quantity"
 )
 
+// Known: SEEN.
+
 // oracleNames says each unit in the words of GNU units. Units that are not
 // here have no second unit of their dimension to convert to, or are months and
 // years, whose length there is the tropical year's.

@@ -90,7 +90,7 @@ func TestPrintedSecondUnitAgrees(t *testing.T) {
 			t.Fatalf("%s is printed as %s, which does not agree", text, second)
 		}
 		moved := math.Abs(typed.Value - second.Value)
-		if q.Unit.Dimension() != quantity.Temperature && moved > 0.025*math.Abs(second.Value)*(1+1e-9) {
+		if q.Unit.Dimension() != quantity.Temperature && moved > 0.01*math.Abs(second.Value)*(1+1e-9) {
 			t.Fatalf("%s is printed as %s, and is %.9g", text, second, second.Value)
 		}
 	})

@@ -7,6 +7,8 @@ import (
 	"baybinder/generator/base/quantity"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 func date(t *testing.T, text string) time.Time {
 	t.Helper()
 	d, err := time.Parse(time.DateOnly, text)

@@ -6,6 +6,8 @@ import (
 	"baybinder/generator/base/quantity"
 )
 
+// Known: DERIVED, FROM MEMORY.
+
 // The factors are published: NIST SP 811 App. B.8 has 1 inHg as 3.386389 E+03
 // Pa and 1 mmHg as 1.333224 E+02 Pa (conventional, from memory); the mile is
 // 5280 ft of 1959; 1 S/m is 10 mS/cm by the prefixes. GNU units judges every

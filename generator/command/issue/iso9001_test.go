@@ -15,6 +15,8 @@ import (
 	"baybinder/generator/read/source"
 )
 
+// Known: SEEN.
+
 // binder is a manual of two revisions, the second of which changed a limit.
 type binder struct {
 	t    *testing.T

@@ -25,6 +25,8 @@ import (
 	"baybinder/generator/read/syntax"
 )
 
+// Known: SEEN.
+
 // The judges are two unrelated validators of JSON Schema 2020-12: the npm
 // package ajv 8.20.0, which reads the YAML with the npm package yaml 2.9.1, and
 // santhosh-tekuri/jsonschema v6.0.3 for Go, given the same values.

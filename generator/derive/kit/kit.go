@@ -141,7 +141,7 @@ func UseOf(u model.Use[model.Supply]) Supply {
 		s.Amount, s.Said = q, true
 	}
 	if u.To != nil {
-		s.Amount = s.Amount.In(u.To.Stock())
+		s.Amount = s.Amount.Beside(u.To.Stock())
 	}
 	return s
 }

@@ -11,6 +11,8 @@ import (
 	"baybinder/generator/read/source"
 )
 
+// Known: SEEN, DERIVED, FROM MEMORY.
+
 const press = `name: Press
 options: { drive: Drive, pack: Power pack }
 only-one-of: [[drive, pack]]

@@ -16,6 +16,8 @@ import (
 	"baybinder/generator/base/needed"
 )
 
+// Known: SEEN.
+
 // The judges: npm's syllable 5.0.1 and flesch 2.0.1, text-readability 1.1.1,
 // the CMU Pronouncing Dictionary through syllables 2.2.0, and silabea 1.0.0
 // for Spanish. A word of the dictionary that it does not know has no syllable.

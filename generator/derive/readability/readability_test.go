@@ -5,6 +5,8 @@ import (
 	"testing"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 // The two sentences of the encyclopaedia's article on the formula, from memory;
 // the values to three places follow from the formula and the counts. The counts
 // themselves are given: 13 words, 24 syllables; six and six.

@@ -30,7 +30,7 @@ func (b *Book) Moves(p *model.Procedure) []Move {
 	}
 	var out []Move
 	var moved []*model.Step
-	m := b.line(p)
+	m := everything(b).line(p)
 	for i, wait := range steps {
 		hold := onlyWait(wait)
 		if hold == nil || len(wait.Subs) > 0 || reversed(wait) || p.For.To.Find(hold.Of.ID) == nil {
@@ -78,7 +78,7 @@ func wordsOnly(s *model.Step) bool {
 // sidesteps says that a step's sub-steps go on during its wait: they take no
 // wait and no procedure, stop for nothing, and have nothing to do with what is
 // waited for.
-func (b *Book) sidesteps(s *model.Step) bool {
+func (v *view) sidesteps(s *model.Step) bool {
 	if len(s.Subs) == 0 {
 		return false
 	}
@@ -93,7 +93,7 @@ func (b *Book) sidesteps(s *model.Step) bool {
 		}
 		waits++
 		for _, sub := range s.Subs {
-			if t := b.whole(sub); !idle(s.Of, hold, t) {
+			if t := v.whole(sub); v.done(sub) && !idle(s.Of, hold, t) {
 				return false
 			}
 		}
@@ -154,7 +154,7 @@ func conditions(s *model.Step) []string {
 
 // seconds is how long a step takes with its sub-steps.
 func (m *line) seconds(s *model.Step) int {
-	seconds := max(int(s.Time().Base()), m.shares[s])
+	seconds := m.own(s)
 	for _, sub := range s.Subs {
 		seconds += m.seconds(sub)
 	}
@@ -164,4 +164,7 @@ func (m *line) seconds(s *model.Step) int {
 // Free says that two steps of a phase, with their sub-steps, may be done in
 // either order as far as is typed: they touch nothing in common that either of
 // them changes, and no refit follows from their order.
-func (b *Book) Free(x, y *model.Step) bool { return !reversed(x) && !b.whole(x).clash(b.whole(y)) }
+func (b *Book) Free(x, y *model.Step) bool {
+	all := everything(b)
+	return !reversed(x) && !all.whole(x).clash(all.whole(y))
+}

@@ -12,6 +12,8 @@ import (
 	"baybinder/generator/derive/schedule"
 )
 
+// Known: SEEN, DERIVED, FROM MEMORY.
+
 // drawTasks draws tasks that follow some of those before them.
 func drawTasks(t *rapid.T, most, people int) []schedule.Task {
 	tasks := make([]schedule.Task, rapid.IntRange(1, most).Draw(t, "tasks"))

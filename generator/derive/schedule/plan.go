@@ -6,7 +6,7 @@ import (
 	"baybinder/generator/model"
 )
 
-// Plan is the time line of a procedure: its steps one after another. During a
+// Plan is the time line of a procedure on a kind of unit: its steps one after another. During a
 // wait go on only the sub-steps of the wait's own step that have nothing to do
 // with it.
 //
@@ -49,8 +49,8 @@ type Span struct {
 	People   int // 0 in a wait
 }
 
-func (b *Book) plan(p *model.Procedure) *Plan {
-	m := b.line(p)
+func (v *view) plan(p *model.Procedure) *Plan {
+	m := v.line(p)
 	m.plan.Chain, m.plan.Critical = m.critical()
 	m.plan.People = max(m.plan.People, p.People, 1)
 	m.plan.Least = AtLeast(m.plan.Chain, m.plan.Work, m.plan.People)
@@ -59,7 +59,7 @@ func (b *Book) plan(p *model.Procedure) *Plan {
 
 // line is a plan in the making, with the tasks of its bound.
 type line struct {
-	*Book
+	*view
 	plan   *Plan
 	phase  *Phase
 	now    int                      // seconds after the start
@@ -82,16 +82,17 @@ type spot struct {
 	looked  []int
 }
 
-func (b *Book) line(p *model.Procedure) *line {
+func (v *view) line(p *model.Procedure) *line {
 	m := &line{
-		Book: b, plan: &Plan{}, barrier: -1, spots: map[model.Named]*spot{},
+		view: v, plan: &Plan{}, barrier: -1, spots: map[model.Named]*spot{},
 		shares: map[*model.Step]int{}, given: map[*model.Phase]bool{}, net: map[*model.Step]*touches{},
 	}
 	for _, phase := range p.Phases {
 		m.share(phase)
 	}
-	m.plan.Phases = make([]Phase, len(p.Phases))
-	for i, phase := range p.Phases {
+	phases := m.donePhases(p)
+	m.plan.Phases = make([]Phase, len(phases))
+	for i, phase := range phases {
 		m.phase = &m.plan.Phases[i]
 		m.phase.Phase, m.phase.From = phase, m.now
 		for _, s := range phase.Steps {
@@ -105,6 +106,13 @@ func (b *Book) line(p *model.Procedure) *line {
 	return m
 }
 
+// donePhases are the phases of which a step is done, or that have none.
+func (v *view) donePhases(p *model.Procedure) []*model.Phase {
+	return slices.DeleteFunc(slices.Clone(p.Phases), func(phase *model.Phase) bool {
+		return v.skips(phase) || len(phase.Steps) > 0 && !slices.ContainsFunc(phase.Steps, v.done)
+	})
+}
+
 // add adds what comes after.
 func (t *Times) add(o Times) {
 	t.Work, t.Bay, t.Waits = t.Work+o.Work, t.Bay+o.Bay, t.Waits+o.Waits
@@ -112,20 +120,14 @@ func (t *Times) add(o Times) {
 }
 
 // share shares a phase's own time out among its steps without one, to the
-// second.
+// second: where all that have none are waits and calls, whose times are known,
+// it is what is done about them.
 func (m *line) share(phase *model.Phase) {
 	seconds, _ := Lead(phase)
-	var steps []*model.Step
-	var visit func(list []*model.Step)
-	visit = func(list []*model.Step) {
-		for _, s := range list {
-			if untimed(s) {
-				steps = append(steps, s)
-			}
-			visit(s.Subs)
-		}
+	steps := m.without(phase.Steps, untimed)
+	if len(steps) == 0 {
+		steps = m.without(phase.Steps, noTime)
 	}
-	visit(phase.Steps)
 	if seconds == 0 || len(steps) == 0 {
 		return
 	}
@@ -135,13 +137,38 @@ func (m *line) share(phase *model.Phase) {
 	}
 }
 
+// without are the steps and sub-steps that are done and have no time.
+func (v *view) without(list []*model.Step, time func(*model.Step) bool) []*model.Step {
+	var out []*model.Step
+	for _, s := range list {
+		if !v.done(s) {
+			continue
+		}
+		if time(s) {
+			out = append(out, s)
+		}
+		out = append(out, v.without(s.Subs, time)...)
+	}
+	return out
+}
+
+// Given is the time in seconds that a phase's first paragraph gives to its
+// steps; 0 where each of them has its own.
+func Given(phase *model.Phase) int {
+	seconds, _ := Lead(phase)
+	if len((&view{everything: true}).without(phase.Steps, noTime)) == 0 {
+		return 0
+	}
+	return seconds
+}
+
+// noTime says that a step without sub-steps has no time of its own.
+func noTime(s *model.Step) bool { return s.Time().Base() == 0 && len(s.Subs) == 0 }
+
 // untimed says that a step without sub-steps has no time of its own, and is no
 // wait or call, whose time is known already.
 func untimed(s *model.Step) bool {
-	if s.Time().Base() > 0 || len(s.Subs) > 0 {
-		return false
-	}
-	return !slices.ContainsFunc(s.Links, func(l *model.Link) bool { return waitOf(l) != nil || l.Kind.Act == model.Call })
+	return noTime(s) && !slices.ContainsFunc(s.Links, func(l *model.Link) bool { return waitOf(l) != nil || l.Kind.Act == model.Call })
 }
 
 // waitOf is the wait that a link takes; nil for none.
@@ -155,6 +182,9 @@ func waitOf(l *model.Link) *model.Hold {
 // step puts a step on the line: its own work, what it performs, its waits, and
 // its sub-steps.
 func (m *line) step(s *model.Step) {
+	if !m.done(s) {
+		return
+	}
 	m.work(s)
 	from := m.now
 	for _, l := range s.Links {
@@ -163,7 +193,7 @@ func (m *line) step(s *model.Step) {
 		case hold != nil:
 			m.wait(s, hold)
 		case calls && l.Kind.Act == model.Call:
-			m.call(s, m.Of(to))
+			m.call(s, m.planFor(to, m.unit).Times)
 		}
 	}
 	if !m.sidesteps(s) {
@@ -183,29 +213,67 @@ func (m *line) subs(s *model.Step) {
 	}
 }
 
-// work puts a step's own time on the line. A refit that follows from the strip
-// takes as long as the steps that it takes back, where nothing else is said.
+// work puts a step's own time on the line.
 func (m *line) work(s *model.Step) {
 	people, _ := s.Crew()
-	seconds := int(s.Time().Base())
-	if seconds == 0 {
-		seconds = m.shares[s]
+	seconds := m.own(s)
+	if m.refit(s, seconds, people) {
+		return
 	}
-	if seconds == 0 && untimed(s) {
-		for _, back := range m.takenBack(s) {
-			crew, _ := back.Crew()
-			part := max(int(back.Time().Base()), m.shares[back])
-			m.spend(s, Span{Doing: Work, People: crew}, part, part*crew)
-			seconds += part
-		}
-		if seconds > 0 {
-			return
-		}
-		if !m.given[s.Phase] {
-			m.phase.Untimed++
-		}
+	if seconds == 0 && untimed(s) && !m.given[s.Phase] {
+		m.phase.Untimed++
 	}
 	m.spend(s, Span{Doing: Work, People: people}, seconds, seconds*people)
+}
+
+// own is the time of a step: its own, else its share of its phase's.
+func (m *line) own(s *model.Step) int {
+	if seconds := int(s.Time().Base()); seconds > 0 {
+		return seconds
+	}
+	return m.shares[s]
+}
+
+// refit puts the steps on the line that follow from the strip, each with the
+// people of the step that it takes back. They take as long as those steps, or
+// share what the reversing step says. It is false where that is no time.
+func (m *line) refit(s *model.Step, seconds, people int) bool {
+	back := m.takenBack(s)
+	if seconds == 0 && untimed(s) {
+		for _, from := range back {
+			seconds += m.own(from)
+		}
+	}
+	if seconds == 0 || len(back) == 0 {
+		return false
+	}
+	for i, part := range m.parts(back, seconds) {
+		crew, _ := back[i].Crew()
+		crew = max(crew, people)
+		m.spend(s, Span{Doing: Work, People: crew}, part, part*crew)
+	}
+	return true
+}
+
+// parts share a time out as steps have theirs, and evenly where none has any.
+func (m *line) parts(steps []*model.Step, seconds int) []int {
+	weights, sum := make([]int, len(steps)), 0
+	for i, s := range steps {
+		weights[i] = m.own(s)
+		sum += weights[i]
+	}
+	out := make([]int, len(steps))
+	before, after := 0, 0
+	for i := range steps {
+		if sum == 0 {
+			out[i] = seconds*(i+1)/len(steps) - seconds*i/len(steps)
+			continue
+		}
+		after += weights[i]
+		out[i] = seconds*after/sum - seconds*before/sum
+		before = after
+	}
+	return out
 }
 
 // takenBack are the steps of the strip that a step takes back.
@@ -217,7 +285,7 @@ func (m *line) takenBack(s *model.Step) []*model.Step {
 		}
 		if r := m.walks.Of(s.Of).Reversal(l); r != nil {
 			for _, d := range r.Steps {
-				if !slices.Contains(out, d.From) {
+				if m.done(d.From) && !slices.Contains(out, d.From) {
 					out = append(out, d.From)
 				}
 			}
@@ -291,7 +359,7 @@ func (m *line) touchedBy(s *model.Step) *touches {
 	if m.sidesteps(s) {
 		return m.whole(s)
 	}
-	return m.Book.step(s)
+	return m.view.step(s)
 }
 
 // touch notes that a task touches a thing, and adds what it must follow.

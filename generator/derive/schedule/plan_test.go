@@ -54,8 +54,7 @@ func planOf(t interface{ Fatalf(string, ...any) }, head, body string) (*schedule
 	}
 	book := schedule.NewBook(walk.All(m))
 	p := m.Procedures[0]
-	book.Of(p)
-	return book.Plan(p), book.Moves(p)
+	return book.Rows(p)[0].Plan, book.Moves(p)
 }
 
 func bound(files map[string]string) (*model.Manual, []string) {

@@ -8,7 +8,13 @@
 // # Decided where the format is silent
 //
 // The order of steps is a matter of safety, so nothing is moved: the time line is the steps as
-// they are written. Beside it stands a bound, the shortest that the same work can be: the longest
+// they are written. It is that of one kind of unit and of the ordinary outcome: a measurement and a
+// look are as they should be, a question has the first answer of its register, and an optional step
+// is left out. Where the machine file lists no units, every combination of the options that are
+// asked about is one, within only-one-of; of more than ten options the later ones count as absent.
+// A kind of unit for which no step is done is left out.
+//
+// Beside the time line stands a bound, the shortest that the same work can be: the longest
 // chain of steps that follow each other because they touch the same thing, stop for a hold or
 // stand in one step, or the work shared out among the people without a gap. A job takes no less;
 // that it can be done in it is not said. A step that could go on during a wait is a thought for
@@ -18,6 +24,8 @@
 package schedule
 
 import (
+	"maps"
+
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 )
@@ -35,42 +43,48 @@ type Times struct {
 // Book makes and remembers the times of a manual's procedures.
 type Book struct {
 	walks  *walk.Result
-	plans  map[*model.Procedure]*Plan
-	called map[*model.Procedure]*touches
+	rows   map[*model.Procedure][]Row
+	asked  map[*model.Procedure][]string
+	plans  map[entry]*Plan
+	called map[entry]*touches
+}
+
+// entry is a procedure on a kind of unit.
+type entry struct {
+	*model.Procedure
+	unit string
 }
 
 // NewBook makes an empty book. The walks say what a reverse: link takes back.
 func NewBook(walks *walk.Result) *Book {
-	return &Book{walks: walks, plans: map[*model.Procedure]*Plan{}, called: map[*model.Procedure]*touches{}}
+	return &Book{
+		walks: walks, rows: map[*model.Procedure][]Row{}, asked: map[*model.Procedure][]string{},
+		plans: map[entry]*Plan{}, called: map[entry]*touches{},
+	}
 }
 
 // Forget adds up the times of a procedure anew when they are asked for next.
 func (b *Book) Forget(p *model.Procedure) {
-	delete(b.plans, p)
-	delete(b.called, p)
+	delete(b.rows, p)
+	delete(b.asked, p)
+	maps.DeleteFunc(b.plans, func(e entry, _ *Plan) bool { return e.Procedure == p })
+	maps.DeleteFunc(b.called, func(e entry, _ *touches) bool { return e.Procedure == p })
 }
 
-// Of is the time of a procedure with everything that it calls. Only steps at
-// the top that have no sub-steps with times, and the sub-steps, count. In a
-// ring of calls a procedure counts once.
-func (b *Book) Of(p *model.Procedure) Times { return b.Plan(p).Times }
+// entry is a procedure on a unit: the options that it does not ask about say
+// nothing.
+func (b *Book) entry(p *model.Procedure, u unit) entry { return entry{p, u.key(b.askedIn(p))} }
 
-// Plan is the time line of a procedure. Asked again, the book is read and not
-// written to.
-func (b *Book) Plan(p *model.Procedure) *Plan {
-	if plan := b.plans[p]; plan != nil {
+// planFor is the time line of a procedure on a kind of unit, with everything
+// that it calls. In a ring of calls a procedure counts once.
+func (b *Book) planFor(p *model.Procedure, u unit) *Plan {
+	at := b.entry(p, u)
+	if plan := b.plans[at]; plan != nil {
 		return plan
 	}
-	b.plans[p] = &Plan{}
-	for _, call := range p.Calls {
-		if to, is := call.To.(*model.Procedure); is {
-			b.Plan(to)
-			b.touched(to)
-		}
-	}
-	plan := b.plan(p)
-	b.plans[p] = plan
-	return plan
+	b.plans[at] = &Plan{}
+	b.plans[at] = (&view{Book: b, unit: u}).plan(p)
+	return b.plans[at]
 }
 
 // Lead is the time in seconds and the people that a phase's first paragraph

@@ -78,23 +78,29 @@ func (t *touches) clash(o *touches) bool {
 }
 
 // touched is what a procedure touches with everything that it calls.
-func (b *Book) touched(p *model.Procedure) *touches {
-	if t := b.called[p]; t != nil {
+func (v *view) touched(p *model.Procedure) *touches {
+	at := v.entry(p, v.unit)
+	if v.everything {
+		at.unit = "*" // no option has this id
+	}
+	if t := v.called[at]; t != nil {
 		return t
 	}
 	t := newTouches()
-	b.called[p] = t
+	v.called[at] = t
 	if p.Broken || p.Unread {
 		t.all = true
 		return t
 	}
 	for _, phase := range p.Phases {
-		if phase.Lead != nil {
-			t.add(b.links(p, phase.Lead.Links))
+		if phase.Lead != nil && !v.skips(phase) {
+			t.add(v.links(p, phase.Lead.Links))
 		}
 	}
 	for _, s := range p.Steps {
-		t.add(b.links(p, s.Links))
+		if v.done(s) {
+			t.add(v.links(p, s.Links))
+		}
 	}
 	for _, word := range slices.Concat(p.Expects, p.Leaves) { // callers go by them
 		t.state(p.For.To, word)
@@ -127,33 +133,35 @@ func (t *touches) state(m *model.Machine, s model.State) {
 }
 
 // step is what a step's own paragraphs touch, with its phase's first one.
-func (b *Book) step(s *model.Step) *touches {
-	t := b.links(s.Of, s.Links)
+func (v *view) step(s *model.Step) *touches {
+	t := v.links(s.Of, s.Links)
 	if s.Phase.Lead != nil {
-		t.add(b.links(s.Of, s.Phase.Lead.Links))
+		t.add(v.links(s.Of, s.Phase.Lead.Links))
 	}
 	return t
 }
 
 // whole is what a step touches with its sub-steps.
-func (b *Book) whole(s *model.Step) *touches {
-	t := b.step(s)
+func (v *view) whole(s *model.Step) *touches {
+	t := v.step(s)
 	for _, sub := range s.Subs {
-		t.add(b.whole(sub))
+		if v.done(sub) {
+			t.add(v.whole(sub))
+		}
 	}
 	return t
 }
 
-func (b *Book) links(p *model.Procedure, links []*model.Link) *touches {
+func (v *view) links(p *model.Procedure, links []*model.Link) *touches {
 	t := newTouches()
 	for _, l := range links {
-		b.link(t, p, l)
+		v.link(t, p, l)
 	}
 	return t
 }
 
 // link adds what a link touches.
-func (b *Book) link(t *touches, p *model.Procedure, l *model.Link) {
+func (v *view) link(t *touches, p *model.Procedure, l *model.Link) {
 	act := l.Kind.Act
 	switch {
 	case l.Is("hold") || l.Is("again"):
@@ -166,7 +174,7 @@ func (b *Book) link(t *touches, p *model.Procedure, l *model.Link) {
 		t.all = true // what cannot be read may be about anything
 	case act == model.Call:
 		if to, is := l.To.(*model.Procedure); is {
-			t.call(p, b.touched(to))
+			t.call(p, v.touched(to))
 		}
 	default:
 		t.act(p, l)

@@ -8,6 +8,8 @@ import (
 	"baybinder/generator/derive/slips"
 )
 
+// Known: DERIVED.
+
 // The score is monotone: one sign more is one point more, and never takes a
 // step off the list.
 func TestScoreIsMonotone(t *testing.T) {

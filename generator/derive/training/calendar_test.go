@@ -16,6 +16,8 @@ import (
 	"baybinder/generator/model"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 // told is what the npm package ical.js reads in a calendar.
 type told struct {
 	Faults []string

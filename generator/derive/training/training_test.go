@@ -20,6 +20,8 @@ import (
 	"baybinder/generator/read/source"
 )
 
+// Known: SEEN.
+
 // calls is a manual of procedures that perform some of those after them.
 func calls(t *rapid.T, n int) []*model.Procedure {
 	list := make([]*model.Procedure, n)

@@ -3,7 +3,7 @@ package english
 import "baybinder/generator/language/words"
 
 var timeLine = words.TimeLine{
-	Title: "Time line", Intro: "The steps one after another, as they are written.",
+	Title: "Time line", Intro: "The steps one after another, as they are written. What is measured and looked at counts as right, a question has its first answer, optional steps are left out.",
 	Picture: "%d phases in %s, one after another; the list below says the same.",
 	From:    "from %s to %s", People: "up to %d people", Waits: "%s of it waits",
 	NoTime: "%d steps have no time", NoTimeOne: "1 step has no time",
@@ -11,4 +11,5 @@ var timeLine = words.TimeLine{
 	Least:    "The same work cannot take less than %s with %d people, in whatever order.",
 	LeastOne: "The same work cannot take less than %s with one person, in whatever order.",
 	Decide:   "What decides it: steps %s. The steps stay in the order in which they are written.",
+	Range:    "%s to %s",
 }

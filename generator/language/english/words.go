@@ -37,7 +37,7 @@ var page = words.Words{
 	WorkMayGoOn: "Work may go on if they do not come.", Someone: "another person", Limit: "Limit", IfNot: "If not:", Name: "Name",
 	TimeAndDate: "Time",
 
-	Checked:          "The order of %d typed acts was checked; %d of %d steps are words only.",
+	Checked:          "The order of %d typed acts%s was checked; %d of %d steps are words only.",
 	NotWalked:        "The order of the acts was not checked: something that it rests on could not be read.",
 	WhereThingsStand: "Where things stand", AllAsItWas: "Everything is as it was.", AtTheEnd: "At the end", Since: "since step %s",
 	NotBack:      "Nothing of these steps comes back by itself: %s.",

@@ -10,4 +10,5 @@ var worked = words.Worked{
 	Setting:      "%s, %s: behind the %s, set the %s to %s. How this was worked out",
 	Label:        "Signal word and pictograms. How this was worked out", Signal: "The signal word. How this was worked out",
 	Calibration: "%s: good to %s. How this was worked out",
+	AfterAngle:  "It is turned by an angle: the torque says nothing of the load of the bolt.",
 }

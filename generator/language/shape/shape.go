@@ -26,6 +26,7 @@ type Language struct {
 	TimeLine words.TimeLine
 	Watch    words.Watch
 	Worked   words.Worked
+	Counted  words.Counted
 	Signs    map[string]string // the names of the signs, by number
 
 	// What a begun procedure says.

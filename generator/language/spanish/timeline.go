@@ -3,7 +3,7 @@ package spanish
 import "baybinder/generator/language/words"
 
 var timeLine = words.TimeLine{
-	Title: "Línea de tiempo", Intro: "Los pasos uno tras otro, tal como están escritos.",
+	Title: "Línea de tiempo", Intro: "Los pasos uno tras otro, tal como están escritos. Lo que se mide y se mira cuenta como correcto, una pregunta tiene su primera respuesta, los pasos opcionales se omiten.",
 	Picture: "%d fases en %s, una tras otra; la lista de abajo dice lo mismo.",
 	From:    "de %s a %s", People: "hasta %d personas", Waits: "%s son esperas",
 	NoTime: "%d pasos no tienen tiempo", NoTimeOne: "1 paso no tiene tiempo",
@@ -11,4 +11,5 @@ var timeLine = words.TimeLine{
 	Least:    "El mismo trabajo no puede durar menos de %s con %d personas, en ningún orden.",
 	LeastOne: "El mismo trabajo no puede durar menos de %s con una persona, en ningún orden.",
 	Decide:   "Lo deciden los pasos %s. Los pasos siguen en el orden en que están escritos.",
+	Range:    "%s a %s",
 }

@@ -40,7 +40,7 @@ var page = words.Words{
 	WorkMayGoOn: "El trabajo puede seguir si no viene.", Someone: "otra persona", Limit: "Límite", IfNot: "Si no:", Name: "Nombre",
 	TimeAndDate: "Hora",
 
-	Checked:          "Se comprobó el orden de %d actos con tipo; %d de %d pasos son solo palabras.",
+	Checked:          "Se comprobó el orden de %d actos con tipo%s; %d de %d pasos son solo palabras.",
 	NotWalked:        "No se comprobó el orden de los actos: algo en lo que se apoya no se pudo leer.",
 	WhereThingsStand: "Cómo está todo", AllAsItWas: "Todo está como estaba.", AtTheEnd: "Al final", Since: "desde el paso %s",
 	NotBack:      "De estos pasos nada vuelve por sí mismo: %s.",

@@ -10,4 +10,5 @@ var worked = words.Worked{
 	Setting:      "%s, %s: con %s, ajuste %s a %s. Cómo se calculó",
 	Label:        "Palabra de advertencia y pictogramas. Cómo se calculó", Signal: "La palabra de advertencia. Cómo se calculó",
 	Calibration: "%s: vale hasta %s. Cómo se calculó",
+	AfterAngle:  "Se gira un ángulo: el par no dice nada de la carga del tornillo.",
 }

@@ -8,4 +8,5 @@ type TimeLine struct {
 	Work, Wait, Call      string // the legend
 	Least, Decide         string // Least: how long, how many people; Decide: the steps
 	LeastOne              string // how long
+	Range                 string
 }

@@ -7,4 +7,5 @@ type Worked struct {
 	Setting                 string // fastener, torque, adapter, wrench, setting
 	Label, Signal           string
 	Calibration             string // tool or individual, day
+	AfterAngle              string
 }

@@ -17,6 +17,8 @@ import (
 	"baybinder/generator/read/source"
 )
 
+// Known: SEEN.
+
 // job is a procedure as a list of acts, so that single ones can be taken out.
 type job struct {
 	safe, strip, refit, back []string

@@ -10,6 +10,8 @@ import (
 	"baybinder/generator/read/source"
 )
 
+// Known: SEEN.
+
 // element is one thing that 29 CFR 1910.147 asks for, as the link that says
 // it. The rank is the order that (d) and (e) make mandatory.
 type element struct {

@@ -7,6 +7,8 @@ import (
 	"baybinder/generator/model"
 )
 
+// Known: DERIVED.
+
 // The reference walk is slow and plain: it takes one world at a time, inlines
 // every call, and keeps how things stand as words in a map. It is written from
 // the format's text and shares nothing with the package but the model.

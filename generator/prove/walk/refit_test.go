@@ -12,6 +12,8 @@ import (
 	"baybinder/generator/read/source"
 )
 
+// Known: DERIVED.
+
 // walkText binds and walks one procedure for the yard tug. Lines that begin
 // with ## begin a phase; the others are steps, or what stands in one where they
 // are indented.

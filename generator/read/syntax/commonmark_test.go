@@ -16,6 +16,8 @@ import (
 	"baybinder/generator/base/position"
 )
 
+// Known: SEEN.
+
 // The examples of the CommonMark specification, version 0.31.2 (J. MacFarlane,
 // CC BY-SA 4.0; npm package commonmark-spec 0.31.2, installed for the test),
 // go through Blocks, whose holes are filled with plain links. Left out are the

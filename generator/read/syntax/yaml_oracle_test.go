@@ -18,6 +18,8 @@ import (
 	"baybinder/generator/read/source"
 )
 
+// Known: SEEN.
+
 // tricky are texts at which YAML readers are known to differ: numbers and
 // words that older versions of YAML read as something else, quoting, folding,
 // indents, comments.

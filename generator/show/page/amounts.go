@@ -2,19 +2,19 @@ package page
 
 import (
 	"slices"
-	"strings"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 )
 
 // others are the shop's other units of an amount in a unit, in its order. A
-// unit that differs from it in the prefix alone says nothing new.
+// unit that differs from it in the prefix alone says nothing new, and one that
+// is far larger says little.
 func (s *Site) others(u quantity.Unit) []quantity.Unit {
 	var out []quantity.Unit
 	for _, shown := range s.Manual.Shop.ShowUnits {
 		for _, other := range shown.Units {
-			if shown.Dimension == u.Dimension() && !other.Like(u) {
+			if shown.Dimension == u.Dimension() && !other.Like(u) && u.Suits(other) {
 				out = append(out, other)
 			}
 		}
@@ -26,7 +26,7 @@ func (s *Site) others(u quantity.Unit) []quantity.Unit {
 func (s *Site) both(q quantity.Quantity) string {
 	text := s.exactly(q)
 	for _, u := range s.others(q.Unit) {
-		text += " (" + q.In(u).String() + ")"
+		text += " (" + q.Beside(u).String() + ")"
 	}
 	return text
 }
@@ -41,16 +41,12 @@ func (s *Site) exactly(q quantity.Quantity) string {
 }
 
 // bothLimit writes a limit with the shop's other units behind it: its numbers,
-// or what a tolerance is around.
+// and a value with its tolerance.
 func (s *Site) bothLimit(l quantity.Limit) string {
 	text := s.limit(l)
 	for _, u := range s.others(l.Unit) {
-		var numbers []string
-		for _, n := range l.Numbers() {
-			numbers = append(numbers, n.In(u).Number())
-		}
-		if len(numbers) > 0 {
-			text += " (" + strings.Join(numbers, "–") + " " + u.Symbol() + ")"
+		if other := l.Beside(u); other != "" {
+			text += " (" + other + ")"
 		}
 	}
 	return text
@@ -80,10 +76,10 @@ func (s *Site) capacity(f *model.Fluid) string {
 	text, others := s.exactly(f.Capacity), s.others(f.Capacity.Unit)
 	if f.Supply.To != nil {
 		stock := f.Supply.To.Stock()
-		others = append([]quantity.Unit{stock}, slices.DeleteFunc(others, func(u quantity.Unit) bool { return u == stock })...)
+		others = append([]quantity.Unit{stock}, slices.DeleteFunc(s.others(stock), func(u quantity.Unit) bool { return u == stock })...)
 	}
 	for _, u := range others {
-		if other := f.Capacity.In(u); other.Unit != f.Capacity.Unit {
+		if other := f.Capacity.Beside(u); other.Unit != f.Capacity.Unit {
 			text += " (" + other.String() + ")"
 		}
 	}

@@ -3,9 +3,11 @@ package page
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
 	"baybinder/generator/trade/working"
@@ -29,6 +31,7 @@ type TorqueRow struct {
 	Order   HTML     // the sequence drawn
 	Working working.Working
 	Clamp   string
+	NoClamp string // why none is worked out; "" where nothing is to say
 }
 
 // CardOf is the path of a machine's card: "machines/shop-press.torque.html".
@@ -106,9 +109,12 @@ func (s *Site) fastenerNotes(f *model.Fastener) []string {
 }
 
 // clamp computes the pull that a torque makes, where thread and class are
-// known; of stages nothing is computed, an angle is not a torque.
+// known: of several stages the last one's. A bolt that is turned by an angle is
+// pulled as far as that turns it, whatever the torque was.
 func (s *Site) clamp(r *TorqueRow, f *model.Fastener) {
-	if len(f.Stages) > 0 || f.Torque.IsZero() {
+	r.NoClamp = s.afterAngle(f)
+	torques := fastening.Torques(f)
+	if r.NoClamp != "" || len(torques) == 0 {
 		return
 	}
 	thread, errA := fastening.ParseThread(f.Thread)
@@ -117,9 +123,18 @@ func (s *Site) clamp(r *TorqueRow, f *model.Fastener) {
 	if errA != nil || errB != nil || !ok {
 		return
 	}
-	if load, ok := fastening.LoadOf(thread, class, friction, f.Torque.Numbers()[0]); ok {
+	if load, ok := fastening.LoadOf(thread, class, friction, torques[len(torques)-1]); ok {
 		r.Clamp, r.Working = load.Clamp.String(), load.Working
 	}
+}
+
+// afterAngle says that the torque of a bolt with an angle stage tells nothing of
+// its load; "" of others.
+func (s *Site) afterAngle(f *model.Fastener) string {
+	if !slices.ContainsFunc(f.Stages, func(q quantity.Quantity) bool { return q.Unit.Dimension() == quantity.Angle }) {
+		return ""
+	}
+	return s.speaks.Worked.AfterAngle
 }
 
 // FluidCard is a machine's fluids on one printed side.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -51,7 +52,7 @@ func TestTorqueCard(t *testing.T) {
 	if len(card.Rows) != 3 {
 		t.Fatalf("%d rows for 3 fasteners", len(card.Rows))
 	}
-	if got := strings.Join(card.Rows[1].Torques, " | "); got != "1: 25 N·m (18 lbf·ft) | 2: 60° | 3: 30°" {
+	if got := strings.Join(card.Rows[1].Torques, " | "); got != "1: 25 N·m (18.4 lbf·ft) | 2: 60° | 3: 30°" {
 		t.Error(got)
 	}
 	// 50 N·m is 36.878 lbf·ft (GNU units 2.22).
@@ -65,6 +66,29 @@ func TestTorqueCard(t *testing.T) {
 	}
 	if card.Rows[2].Clamp != "" || len(card.Rows[2].Torques) != 0 {
 		t.Error("a clip has a torque")
+	}
+}
+
+// A bolt in torque stages is judged at its last one: F = 50 N·m/(0.20 · 10 mm) =
+// 25 kN, the worked example above, whatever the stages before it. After an angle
+// nothing is worked out, and the card and the machine's page say so (a bolt that
+// is turned past a torque is pulled by the angle: common practice, no source).
+func TestLoadOfStages(t *testing.T) {
+	s := siteOf(t, map[string]string{"machines/rig.yaml": `name: Rig
+fasteners:
+  head-bolt: { name: head bolt, thread: M10x1.5, class: 8.8, across-flats: 16 mm, stages: [20 N·m, 50 N·m] }
+  rod-bolt: { name: rod bolt, thread: M10x1.5, class: 8.8, across-flats: 16 mm, stages: [50 N·m, 90°] }
+`})
+	rows := s.TorqueCard(s.Manual.Machines[0]).Rows
+	if !strings.HasPrefix(rows[0].Clamp, "25") || rows[0].NoClamp != "" {
+		t.Errorf("torque stages: %q, %q", rows[0].Clamp, rows[0].NoClamp)
+	}
+	if rows[1].Clamp != "" || !strings.Contains(rows[1].NoClamp, "says nothing of the load") {
+		t.Errorf("after an angle: %q, %q", rows[1].Clamp, rows[1].NoClamp)
+	}
+	thing := s.machineFastener(s.Manual.Machines[0].Fasteners[1])
+	if !slices.ContainsFunc(thing.Facts, func(f Fact) bool { return strings.Contains(fmt.Sprint(f), "says nothing of the load") }) {
+		t.Errorf("the machine's page: %+v", thing.Facts)
 	}
 }
 

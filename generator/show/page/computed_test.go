@@ -80,13 +80,13 @@ func TestStepsAreWorkedOut(t *testing.T) {
 	v := s.Procedure(procedureOf(t, s, "lid"))
 	strip, refit := v.Phases[0].Parts, v.Phases[1].Parts[0].Step
 	for name, c := range map[string]struct{ got, want string }{
-		"release": {titles(strip[0].Step.Computed), "Letting down the air lets out about 2700 L (2800 qt) of gas. How this was worked out\n" +
-			"Letting down the oil side lets out about 2.4 L (2.6 qt) of fluid from its accumulator. How this was worked out"},
+		"release": {titles(strip[0].Step.Computed), "Letting down the air lets out about 2700 L (2850 qt) of gas. How this was worked out\n" +
+			"Letting down the oil side lets out about 2.4 L (2.54 qt) of fluid from its accumulator. How this was worked out"},
 		"lift":    {titles(strip[1].Step.Computed), "Lifting index 0.7: lid, 31 kg (68 lb), by hand by 2 people; recommended limit 23.0 kg (50.7 lb) each. How this was worked out"},
 		"no lift": {titles(strip[2].Step.Computed), ""},
 		"cap on":  {titles(refit.Derived[0].Computed), ""},
 		"lid on": {titles(refit.Derived[1].Computed), "Lifting index 0.7: lid, 31 kg (68 lb), by hand by 2 people; recommended limit 23.0 kg (50.7 lb) each. How this was worked out\n" +
-			"lid bolt, 50 N·m (37 lbf·ft): behind the 16 mm crow-foot, set the torque wrench to 44.7 N·m (33.0 lbf·ft). How this was worked out"},
+			"lid bolt, 50 N·m (37 lbf·ft): behind the 16 mm crow-foot, set the torque wrench to 44.7 N·m (33 lbf·ft). How this was worked out"},
 	} {
 		if c.got != c.want {
 			t.Errorf("%s:\n%s\nwant\n%s", name, c.got, c.want)
@@ -125,14 +125,14 @@ func TestAmountsAreInTheUnitOfTheShelf(t *testing.T) {
 	if fetched != "0.75 L (0.79 qt)" {
 		t.Errorf("to fetch: %s", fetched)
 	}
-	if got := s.FluidCard(s.Manual.Machines[0]).Rows[0].Capacity; got != "750 mL (0.750 L) (0.793 qt)" {
+	if got := s.FluidCard(s.Manual.Machines[0]).Rows[0].Capacity; got != "750 mL (0.75 L) (0.793 qt)" {
 		t.Errorf("on the card: %s", got)
 	}
 	var used []string
 	for _, u := range s.Supply(s.Manual.Supplies[0]).Uses {
 		used = append(used, u.Name+" "+u.Amount)
 	}
-	if got := strings.Join(used, ", "); got != "Lid 0.250 L (0.264 qt), Top up 0.5 L (0.53 qt)" {
+	if got := strings.Join(used, ", "); got != "Lid 0.25 L (0.264 qt), Top up 0.5 L (0.53 qt)" {
 		t.Errorf("used by: %s", got)
 	}
 }

@@ -7,6 +7,8 @@ import (
 	"baybinder/generator/model"
 )
 
+// Known: FROM MEMORY.
+
 var oilShop = map[string]string{
 	"shop.yaml":              "title: Shop\nalso: [es]\nshow-units: { pressure: [bar, psi] }\n",
 	"register/hazards.yaml":  "oil-on-skin: { name: oil on the skin, nature: It is thin., harm: minor-injury, consequence: It cracks skin., avoid: [Wear gloves.], symbol: W039 }\n",

@@ -99,9 +99,7 @@ func (s *Site) sheet(up string, p *model.Procedure) Sheet {
 	if p.For.To != nil {
 		sheet.Machine = p.For.To.Label()
 	}
-	if t := s.Times.Of(p); t.Bay > 0 {
-		sheet.Time = duration(t.Bay)
-	}
+	sheet.Time = s.spanned(s.Times.Rows(p))
 	return sheet
 }
 

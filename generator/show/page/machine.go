@@ -224,6 +224,9 @@ func (s *Site) machineFastener(f *model.Fastener) Thing {
 	for i, stage := range f.Stages {
 		facts.text(fmt.Sprintf("%s %d", s.Words.Torque, i+1), s.both(stage))
 	}
+	if said := s.afterAngle(f); said != "" {
+		facts.text(s.speaks.Several.BoltLoad, said)
+	}
 	if !f.AcrossFlats.IsZero() {
 		facts.text(s.Words.Head, s.both(f.AcrossFlats))
 	}

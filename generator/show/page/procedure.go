@@ -9,7 +9,6 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/kit"
-	"baybinder/generator/derive/schedule"
 	"baybinder/generator/derive/slips"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -46,16 +45,15 @@ type Procedure struct {
 
 // Before is what must be known before the start.
 type Before struct {
-	Who      []Link // roles; the note says which step brings one that the front matter does not list
-	People   int
-	Work     string
-	Bay      string
-	TimeNote string
-	Shelves  []Shelf
-	Wear     []Gear
-	Dead     []Dead // energies to isolate
-	Word     string // the greatest signal word, in the page's language
-	Class    string // its style
+	Who     []Link // roles; the note says which step brings one that the front matter does not list
+	People  int
+	Bay     string     // the time in the bay, or its range; "" where no step has a time
+	Times   []UnitTime // of the kinds of unit
+	Shelves []Shelf
+	Wear    []Gear
+	Dead    []Dead // energies to isolate
+	Word    string // the greatest signal word, in the page's language
+	Class   string // its style
 }
 
 // Shelf is what to fetch from one place.
@@ -262,12 +260,9 @@ func (s *Site) before(up string, p *model.Procedure, k *kit.Kit) Before {
 	}
 	word := greatest(k.Hazards)
 	b.Word, b.Class = s.Words.Signal(word.String()), word.String()
-	t := s.Times.Of(p)
-	if t.Bay > 0 {
-		b.Work, b.Bay = duration(schedule.Rough(t.Work)), duration(t.Bay)
-		if t.Waits > 0 {
-			b.TimeNote = fmt.Sprintf(s.Words.OfThatWaits, duration(t.Waits))
-		}
+	rows := s.Times.Rows(p)
+	if b.Bay = s.spanned(rows); b.Bay != "" {
+		b.Times = s.unitTimes(p, rows)
 	}
 	return b
 }
@@ -361,7 +356,20 @@ func (s *Site) checked(p *model.Procedure) string {
 	if !w.Done {
 		return s.Words.NotWalked
 	}
-	return fmt.Sprintf(s.Words.Checked, w.Acts, len(w.Words), len(p.Steps))
+	calls, derived := 0, 0
+	for _, l := range p.Calls {
+		if !l.Bad {
+			calls++
+		}
+	}
+	for _, r := range w.Reversals {
+		derived += len(r.Steps)
+	}
+	what := s.speaks.Counted.Say(w.Acts-calls-derived, calls, derived)
+	if what != "" {
+		what = " (" + what + ")"
+	}
+	return fmt.Sprintf(s.Words.Checked, w.Acts, what, len(w.Words), len(p.Steps))
 }
 
 // around is what calls the procedure and what it calls.

@@ -95,7 +95,7 @@ func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, to
 		func() { s.Links = backlinks.Of(s.Shown); s.faults = s.faultRows() },
 		func() { s.bookJobs(); s.plans = s.planBook() },
 		func() { fill(s.Shown, s.Kits.Of) },
-		func() { fill(s.Shown, s.Times.Of) },
+		func() { fill(s.Shown, s.Times.Rows) },
 	)
 	return s
 }

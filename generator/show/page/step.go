@@ -26,7 +26,7 @@ func (s *Site) phase(up string, c *course, phase *model.Phase) Phase {
 		v.Never = slices.ContainsFunc(phase.Lead.Links, func(l *model.Link) bool { return l.Is("pause") && l.ID == "never" })
 		v.Boxes = s.boxes(up, hazardsOf(p, phase.Lead.Links))
 	}
-	if seconds, _ := schedule.Lead(phase); seconds > 0 {
+	if seconds := schedule.Given(phase); seconds > 0 {
 		v.Time = duration(seconds)
 	}
 	n := 0
@@ -154,9 +154,7 @@ func (s *Site) post(p *model.Procedure, id string) string {
 
 func (s *Site) call(up string, st *model.Step, to *model.Procedure) *Call {
 	c := &Call{Link: s.link(up, to), People: s.Kits.Of(to).People, Then: fmt.Sprintf(s.Words.ThenBack, st.Number)}
-	if t := s.Times.Of(to); t.Bay > 0 {
-		c.Time = duration(t.Bay)
-	}
+	c.Time = s.spanned(s.Times.Rows(to))
 	return c
 }
 

@@ -15,7 +15,14 @@ import (
 // in words.
 type TimeLine struct {
 	*words.TimeLine
-	Picture HTML // "" where no step has a time
+	Units []UnitLine // none where no step has a time
+}
+
+// UnitLine is the time line of the units that it is the same for.
+type UnitLine struct {
+	When    string // the units; "" for all
+	Cases   string // the same in option ids, as Stood.Cases
+	Picture HTML
 	Rows    []TimeRow
 	Notes   []string
 }
@@ -27,19 +34,63 @@ type TimeRow struct {
 }
 
 func (s *Site) timeLine(up string, p *model.Procedure) TimeLine {
-	w := &s.speaks.TimeLine
-	v := TimeLine{TimeLine: w}
-	if s.Times.Of(p).Bay == 0 {
+	v := TimeLine{TimeLine: &s.speaks.TimeLine}
+	rows := s.Times.Rows(p)
+	if _, most := schedule.Range(rows); most == 0 {
 		return v
 	}
-	plan := s.Times.Plan(p)
-	for i := range plan.Phases {
-		ph := &plan.Phases[i]
-		v.Rows = append(v.Rows, TimeRow{s.text(up, &ph.Title), phaseSays(w, ph)})
+	for i, r := range rows {
+		v.Units = append(v.Units, s.unitLine(up, p, r, i))
 	}
-	v.Picture = HTML(drawnLine(w, plan))
-	v.Notes = timeNotes(w, plan)
 	return v
+}
+
+func (s *Site) unitLine(up string, p *model.Procedure, r schedule.Row, n int) UnitLine {
+	w := &s.speaks.TimeLine
+	v := UnitLine{When: s.units(p, r), Cases: optionCases(r.Where)}
+	for i := range r.Phases {
+		ph := &r.Phases[i]
+		v.Rows = append(v.Rows, TimeRow{s.text(up, &s.phaseOf(ph.Phase).Title), phaseSays(w, ph)})
+	}
+	v.Picture = HTML(drawnLine(w, r.Plan, n))
+	v.Notes = timeNotes(w, r.Plan)
+	return v
+}
+
+// spanned is a time in the bay: that of the rows, or their shortest to their
+// longest; "" where no step has a time.
+func (s *Site) spanned(rows []schedule.Row) string {
+	switch least, most := schedule.Range(rows); {
+	case most == 0:
+		return ""
+	case least < most:
+		return fmt.Sprintf(s.speaks.TimeLine.Range, duration(least), duration(most))
+	default:
+		return duration(most)
+	}
+}
+
+// units are the units of a row; "" for all.
+func (s *Site) units(p *model.Procedure, r schedule.Row) string {
+	return strings.TrimSuffix(sentence(s.where(p.For.To, r.Where)), ".")
+}
+
+// UnitTime is the time of the units that it is the same for.
+type UnitTime struct {
+	When, Cases     string // as of UnitLine
+	Work, Bay, Note string // Note: how much of it is waiting; "" for none
+}
+
+func (s *Site) unitTimes(p *model.Procedure, rows []schedule.Row) []UnitTime {
+	var out []UnitTime
+	for _, r := range rows {
+		v := UnitTime{When: s.units(p, r), Cases: optionCases(r.Where), Work: duration(schedule.Rough(r.Work)), Bay: duration(r.Bay)}
+		if r.Waits > 0 {
+			v.Note = fmt.Sprintf(s.Words.OfThatWaits, duration(r.Waits))
+		}
+		out = append(out, v)
+	}
+	return out
 }
 
 // phaseSays is a phase's time in words.
@@ -90,10 +141,10 @@ func timeNotes(w *words.TimeLine, plan *schedule.Plan) []string {
 	return out
 }
 
-// drawnLine is the picture. Spans side by side of one kind are one bar.
-func drawnLine(w *words.TimeLine, plan *schedule.Plan) string {
+// drawnLine is the n-th picture of a page. Spans side by side of one kind are one bar.
+func drawnLine(w *words.TimeLine, plan *schedule.Plan, n int) string {
 	line := plot.TimeLine{
-		ID: "time-line", Title: w.Title, End: plan.Bay,
+		ID: fmt.Sprintf("time-line-%d", n+1), Title: w.Title, End: plan.Bay,
 		Text: fmt.Sprintf(w.Picture, len(plan.Phases), duration(plan.Bay)),
 	}
 	for i := range plan.Phases {

@@ -10,6 +10,8 @@ import (
 	"pgregory.net/rapid"
 )
 
+// Known: DERIVED, FROM MEMORY.
+
 // The rows are worked out by hand from the rule of Heckbert's article: the least
 // step of 1, 2 or 5 times a power of ten that encloses the data with no more
 // ticks than asked. Its own figure, 105 to 543 as 100 to 600 by hundreds, is

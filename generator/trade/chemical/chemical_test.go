@@ -8,6 +8,8 @@ import (
 	"pgregory.net/rapid"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 // The table of the statements, typed a second time from CLP annex I (tables
 // 2.3.1 and 2.6.2), a public list of H200 to H224 and a public dump of the GHS
 // table: code, word, pictogram. A star marks a pictogram or a word that is from

@@ -5,6 +5,8 @@ import (
 	"testing"
 )
 
+// Known: FROM MEMORY.
+
 // Substances as the harmonised list of CLP (annex VI, table 3) classifies and
 // labels them: name, statements, word, pictograms. All from memory: older
 // entries of the list may differ, and the second column is what is fed in, so

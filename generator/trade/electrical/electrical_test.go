@@ -11,6 +11,8 @@ import (
 	"baybinder/generator/trade/internal/oracle"
 )
 
+// Known: SEEN.
+
 func within(got, want, tolerance float64) bool { return math.Abs(got-want) <= tolerance }
 
 // Three worked exercises: 0.63 mF and 2.4 kΩ from 120 V to 15 V in 3.14 s (a

@@ -9,6 +9,8 @@ import (
 	"baybinder/generator/base/quantity"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 // Torque, length and what the adapter adds are each in one unit throughout, so
 // a ratio is left and any unit will do. Tolerances are half of the last digit
 // that is printed, except where the source says what it divided by.

@@ -10,6 +10,8 @@ import (
 	"baybinder/generator/trade/internal/oracle"
 )
 
+// Known: SEEN.
+
 // M10 8.8 at 50 N·m, K 0.20: 25 kN and 431 MPa on 58 mm², by "Bolt torque" of
 // an engineering site. 0.5 MPa is half of the last place printed.
 func TestClampLoadOfAnEngineeringSite(t *testing.T) {

@@ -9,6 +9,8 @@ import (
 	"baybinder/generator/base/quantity"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 func TestParseSize(t *testing.T) {
 	for text, want := range map[string]Size{
 		"13 mm": {"", 13}, "13mm": {"", 13}, "1/2 in": {"", 12.7}, "9/16 in": {"", 14.2875}, "1 1/8 in": {"", 28.575}, "0.5 in": {"", 12.7},

@@ -2,6 +2,8 @@ package fastening
 
 import "testing"
 
+// Known: SEEN, FROM MEMORY.
+
 // printedLoads are proof loads, N, of the same two charts as the areas. They are
 // areas times stresses in three figures, some of them cut off and not rounded
 // (M6 8.8: 20.1 mm² · 580 MPa = 11658 N is printed as 11600): 0.5 %. The proof

@@ -9,6 +9,8 @@ import (
 	"baybinder/generator/trade/internal/oracle"
 )
 
+// Known: SEEN.
+
 // near reports whether got is want to a relative tolerance.
 func near(got, want, tolerance float64) bool { return math.Abs(got-want) <= tolerance*math.Abs(want) }
 

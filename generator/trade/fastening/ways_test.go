@@ -8,6 +8,8 @@ import (
 	"baybinder/generator/model"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 func tool(t *testing.T, kind, name, rng, length, adds string) *model.Tool {
 	t.Helper()
 	out := &model.Tool{Kind: kind}

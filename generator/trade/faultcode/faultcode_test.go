@@ -8,6 +8,8 @@ import (
 	"pgregory.net/rapid"
 )
 
+// Known: SEEN.
+
 // A code reader's manual, p. 18, sorts the ranges. P0101, P0301 and P0420, with
 // P02A7 for figures above 9, are the codes of workshop manual copies and a code
 // site; the areas are in our words.

@@ -9,6 +9,8 @@ import (
 	"pgregory.net/rapid"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 // All of NIOSH 94-110 was read in a double-checked public transcription of it,
 // with page numbers, unless a test says otherwise.
 

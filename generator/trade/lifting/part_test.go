@@ -8,6 +8,8 @@ import (
 	"baybinder/generator/model"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 func measured(t testing.TB, text string) (q quantity.Quantity) {
 	t.Helper()
 	if text == "" {

@@ -11,6 +11,8 @@ import (
 	"baybinder/generator/trade/internal/oracle"
 )
 
+// Known: SEEN, DERIVED, FROM MEMORY.
+
 func within(got, want, tolerance float64) bool { return math.Abs(got-want) <= tolerance }
 
 // Boyle's law in two worked examples, both from memory: 30.0 mL at 6.5 psi are

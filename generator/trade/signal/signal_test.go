@@ -2,6 +2,8 @@ package signal
 
 import "testing"
 
+// Known: SEEN, FROM MEMORY.
+
 // The table is typed from the definitions of ANSI Z535.4-2007, 4.14.1 to
 // 4.14.4, as quoted in a standards adviser's page on signal words.
 func TestOf(t *testing.T) {
