@@ -9,6 +9,9 @@ type TimeLine struct {
 	Least, Decide         string // Least: how long, how many people; Decide: the steps
 	LeastOne              string // how long
 	Range                 string // two times
+
+	WorkWorked, BayWorked              string // how long
+	WorkFormula, BayFormula, SumSource string
 }
 
 // TimeLineIn are the words in a language; English where the theme does not
@@ -29,7 +32,11 @@ var timeLineInEnglish = TimeLine{
 	Least:    "The same work cannot take less than %s with %d people, in whatever order.",
 	LeastOne: "The same work cannot take less than %s with one person, in whatever order.",
 	Range:    "%s to %s",
-	Decide:   "What decides it: steps %s. The steps stay in the order in which they are written.",
+
+	WorkWorked: "%s of work. How this was worked out", WorkFormula: "each step's time for each of its people, phase by phase",
+	BayWorked: "%s in the bay. How this was worked out", BayFormula: "the phases one after another",
+	SumSource: "the times of the steps, phases, waits and performed procedures on this page",
+	Decide:    "What decides it: steps %s. The steps stay in the order in which they are written.",
 }
 
 var timeLineInSpanish = TimeLine{
@@ -41,5 +48,9 @@ var timeLineInSpanish = TimeLine{
 	Least:    "El mismo trabajo no puede durar menos de %s con %d personas, en ningún orden.",
 	LeastOne: "El mismo trabajo no puede durar menos de %s con una persona, en ningún orden.",
 	Range:    "%s a %s",
-	Decide:   "Lo deciden los pasos %s. Los pasos siguen en el orden en que están escritos.",
+
+	WorkWorked: "%s de trabajo. Cómo se calculó", WorkFormula: "el tiempo de cada paso por cada persona, fase por fase",
+	BayWorked: "%s en el puesto. Cómo se calculó", BayFormula: "las fases una tras otra",
+	SumSource: "los tiempos de los pasos, fases, esperas y procedimientos de esta página",
+	Decide:    "Lo deciden los pasos %s. Los pasos siguen en el orden en que están escritos.",
 }

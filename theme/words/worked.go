@@ -7,6 +7,7 @@ type Worked struct {
 	Setting                 string // fastener, torque, adapter, wrench, setting
 	Label, Signal           string
 	AfterAngle              string
+	Section                 string // over the workings at a page's foot
 	Calibration             string // tool or individual, day
 }
 
@@ -26,6 +27,7 @@ var workedInEnglish = Worked{
 	FluidOut:     "Letting down the %s lets out about %s of fluid from its accumulator. How this was worked out",
 	Setting:      "%s, %s: behind the %s, set the %s to %s. How this was worked out",
 	Label:        "Signal word and pictograms. How this was worked out", Signal: "The signal word. How this was worked out",
+	Section:     "How the numbers were worked out",
 	AfterAngle:  "It is turned by an angle: the torque says nothing of the load of the bolt.",
 	Calibration: "%s: good to %s. How this was worked out",
 }
@@ -37,6 +39,7 @@ var workedInSpanish = Worked{
 	FluidOut:     "Al descargar: %s; salen unos %s de fluido del acumulador. Cómo se calculó",
 	Setting:      "%s, %s: con %s, ajuste %s a %s. Cómo se calculó",
 	Label:        "Palabra de advertencia y pictogramas. Cómo se calculó", Signal: "La palabra de advertencia. Cómo se calculó",
+	Section:     "Cómo se calcularon los números",
 	AfterAngle:  "Se gira un ángulo: el par no dice nada de la carga del tornillo.",
 	Calibration: "%s: vale hasta %s. Cómo se calculó",
 }

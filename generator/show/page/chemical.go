@@ -41,6 +41,6 @@ func (s *Site) chemical(u *model.Supply) *Chemical {
 	for _, p := range label.Precautions() {
 		v.Precautions = append(v.Precautions, p.Text)
 	}
-	v.Computed = []Computed{{words.WorkedIn(s.Words.Lang).Label, label.Explain()}}
+	v.Computed = []Computed{{Title: words.WorkedIn(s.Words.Lang).Label, Working: label.Explain()}}
 	return v
 }

@@ -101,7 +101,9 @@ func (s *Site) stepLink(v *Step, up string, st *model.Step, l *model.Link) {
 	case *model.Hold:
 		if l.Is("hold") || l.Is("again") {
 			hold := s.hold(to)
-			hold.Least, hold.Working = s.leastWait(st.Of.For.To, to)
+			if least, w := s.leastWait(st.Of.For.To, to); least != "" {
+				hold.Computed = []Computed{{Title: words.Fill(s.Words.Computed, least), Working: w}}
+			}
 			v.Holds = append(v.Holds, hold)
 		}
 	case *model.Procedure:
