@@ -235,7 +235,17 @@ func chemical(w *words.Words, c *page.Chemical) string {
 
 func streamcomputed(qw422016 *qt422016.Writer, w *words.Words, list []page.Computed) {
 	for i := range list {
-		streamworkings(qw422016, w, list[i].Title, &list[i].Working)
+		c := &list[i]
+
+		if c.Anchor != "" {
+			qw422016.N().S(`<p class="worked"><a href="#`)
+			qw422016.E().S(c.Anchor)
+			qw422016.N().S(`">`)
+			qw422016.E().S(c.Title)
+			qw422016.N().S(`</a></p>`)
+		} else {
+			streamworkings(qw422016, w, c.Title, &c.Working)
+		}
 	}
 }
 
@@ -253,10 +263,64 @@ func computed(w *words.Words, list []page.Computed) string {
 	return qs422016
 }
 
+func streamfootnotes(qw422016 *qt422016.Writer, w *words.Words, title string, list []page.Computed) {
+	if len(list) > 0 {
+		qw422016.N().S(`<section class="workings"><h2>`)
+		qw422016.E().S(title)
+		qw422016.N().S(`</h2>`)
+		for i := range list {
+			qw422016.N().S(`<div class="working" id="`)
+			qw422016.E().S(list[i].Anchor)
+			qw422016.N().S(`"><h3>`)
+			qw422016.E().S(list[i].Title)
+			qw422016.N().S(`</h3>`)
+			streamsteps(qw422016, w, &list[i].Working)
+			qw422016.N().S(`</div>`)
+		}
+		qw422016.N().S(`</section>`)
+		qw422016.N().S(`
+`)
+	}
+}
+
+func writefootnotes(qq422016 qtio422016.Writer, w *words.Words, title string, list []page.Computed) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamfootnotes(qw422016, w, title, list)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func footnotes(w *words.Words, title string, list []page.Computed) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writefootnotes(qb422016, w, title, list)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
 func streamworkings(qw422016 *qt422016.Writer, w *words.Words, title string, x *working.Working) {
 	qw422016.N().S(`<details class="working"><summary>`)
 	qw422016.E().S(title)
-	qw422016.N().S(`</summary><p><code>`)
+	qw422016.N().S(`</summary>`)
+	streamsteps(qw422016, w, x)
+	qw422016.N().S(`</details>`)
+}
+
+func writeworkings(qq422016 qtio422016.Writer, w *words.Words, title string, x *working.Working) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamworkings(qw422016, w, title, x)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func workings(w *words.Words, title string, x *working.Working) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writeworkings(qb422016, w, title, x)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streamsteps(qw422016 *qt422016.Writer, w *words.Words, x *working.Working) {
+	qw422016.N().S(`<p><code>`)
 	qw422016.E().S(x.Formula)
 	if x.Put != "" {
 		qw422016.N().S(` `)
@@ -298,18 +362,17 @@ func streamworkings(qw422016 *qt422016.Writer, w *words.Words, title string, x *
 		qw422016.E().S(x.Source)
 		qw422016.N().S(`</p>`)
 	}
-	qw422016.N().S(`</details>`)
 }
 
-func writeworkings(qq422016 qtio422016.Writer, w *words.Words, title string, x *working.Working) {
+func writesteps(qq422016 qtio422016.Writer, w *words.Words, x *working.Working) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamworkings(qw422016, w, title, x)
+	streamsteps(qw422016, w, x)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func workings(w *words.Words, title string, x *working.Working) string {
+func steps(w *words.Words, x *working.Working) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writeworkings(qb422016, w, title, x)
+	writesteps(qb422016, w, x)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

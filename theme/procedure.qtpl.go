@@ -102,6 +102,7 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 	qw422016.E().S(p.NotSafe)
 	qw422016.N().S(`</p>`)
 	streamtimeLine(qw422016, &p.TimeLine)
+	streamfootnotes(qw422016, p.Words, p.WorkingsTitle, p.Workings)
 	streamlist(qw422016, p.Words.Calls, p.Calls)
 	streamlist(qw422016, p.Words.CalledBy, p.CalledBy)
 	streamlist(qw422016, p.Words.SeenBy, p.SeenBy)
@@ -352,12 +353,15 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
 		streamunitTime(qw422016, w, &b.Times[0])
 		qw422016.N().S(`</p>`)
 	} else {
-		qw422016.N().S(`<p><b>`)
-		qw422016.E().S(b.Bay)
-		qw422016.N().S(`</b>`)
-		qw422016.N().S(` `)
-		qw422016.E().S(w.TimeInTheBay)
-		qw422016.N().S(`</p><ul>`)
+		if b.Range != "" {
+			qw422016.N().S(`<p><b>`)
+			qw422016.E().S(b.Range)
+			qw422016.N().S(`</b>`)
+			qw422016.N().S(` `)
+			qw422016.E().S(w.TimeInTheBay)
+			qw422016.N().S(`</p>`)
+		}
+		qw422016.N().S(`<ul>`)
 		for i := range b.Times {
 			qw422016.N().S(`<li`)
 			streamcases(qw422016, b.Times[i].Cases)
@@ -462,16 +466,20 @@ func before(w *words.Words, b *page.Before) string {
 // The times of a kind of unit.
 
 func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *page.UnitTime) {
-	qw422016.N().S(`<b>`)
+	qw422016.N().S(`<a href="#`)
+	qw422016.E().S(t.Computed[0].Anchor)
+	qw422016.N().S(`"><b>`)
 	qw422016.E().S(t.Work)
-	qw422016.N().S(`</b>`)
+	qw422016.N().S(`</b></a>`)
 	qw422016.N().S(` `)
 	qw422016.E().S(w.HoursOfWork)
 	qw422016.N().S(`,`)
 	qw422016.N().S(` `)
-	qw422016.N().S(`<b>`)
+	qw422016.N().S(`<a href="#`)
+	qw422016.E().S(t.Computed[1].Anchor)
+	qw422016.N().S(`"><b>`)
 	qw422016.E().S(t.Bay)
-	qw422016.N().S(`</b>`)
+	qw422016.N().S(`</b></a>`)
 	qw422016.N().S(` `)
 	qw422016.E().S(w.TimeInTheBay)
 	if t.Note != "" {

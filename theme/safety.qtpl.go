@@ -215,9 +215,7 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		}
 		qw422016.N().S(`</ul>`)
 	}
-	if h.Least != "" {
-		streamworkings(qw422016, w, words.Fill(w.Computed, h.Least), &h.Working)
-	}
+	streamcomputed(qw422016, w, h.Computed)
 	if h.IfNot != "" {
 		qw422016.N().S(`<p class="if-not"><b>`)
 		qw422016.E().S(w.IfNot)

@@ -11,4 +11,5 @@ var worked = words.Worked{
 	Label:        "Signal word and pictograms. How this was worked out", Signal: "The signal word. How this was worked out",
 	Calibration: "%s: good to %s. How this was worked out",
 	AfterAngle:  "It is turned by an angle: the torque says nothing of the load of the bolt.",
+	Section:     "How the numbers were worked out",
 }

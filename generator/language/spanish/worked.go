@@ -11,4 +11,5 @@ var worked = words.Worked{
 	Label:        "Palabra de advertencia y pictogramas. Cómo se calculó", Signal: "La palabra de advertencia. Cómo se calculó",
 	Calibration: "%s: vale hasta %s. Cómo se calculó",
 	AfterAngle:  "Se gira un ángulo: el par no dice nada de la carga del tornillo.",
+	Section:     "Cómo se calcularon los números",
 }

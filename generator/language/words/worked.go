@@ -8,4 +8,5 @@ type Worked struct {
 	Label, Signal           string
 	Calibration             string // tool or individual, day
 	AfterAngle              string
+	Section                 string
 }

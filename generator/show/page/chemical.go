@@ -40,6 +40,6 @@ func (s *Site) chemical(u *model.Supply) *Chemical {
 	for _, p := range label.Precautions() {
 		v.Precautions = append(v.Precautions, p.Text)
 	}
-	v.Computed = []Computed{{s.speaks.Worked.Label, label.Explain()}}
+	v.Computed = []Computed{{Title: s.speaks.Worked.Label, Working: label.Explain()}}
 	return v
 }

@@ -18,6 +18,7 @@ import (
 type Computed struct {
 	Title   string
 	Working working.Working
+	Anchor  string // of its working at the page's foot; "" where that stands beside it
 }
 
 // leastWait is the computed minimum of a wait for an electric energy that
@@ -47,7 +48,7 @@ func (s *Site) discharge(e *model.Energy) (least string, w working.Working) {
 // charge, what its gas lets out.
 func (s *Site) computedEnergy(e *model.Energy) []Computed {
 	if least, w := s.discharge(e); least != "" {
-		return []Computed{{words.Fill(s.Words.Computed, least), w}}
+		return []Computed{{Title: words.Fill(s.Words.Computed, least), Working: w}}
 	}
 	return s.release(e)
 }
@@ -65,7 +66,7 @@ func (s *Site) release(e *model.Energy) []Computed {
 	if r.Fluid {
 		text = s.speaks.Worked.FluidOut
 	}
-	return []Computed{{fmt.Sprintf(text, e.Label(), s.both(r.Out)), r.Working}}
+	return []Computed{{Title: fmt.Sprintf(text, e.Label(), s.both(r.Out)), Working: r.Working}}
 }
 
 // computedLift is the lifting index of a part for so many people.
@@ -79,7 +80,7 @@ func (s *Site) computedLift(p *model.Part, people int) []Computed {
 	if people > 1 {
 		title = fmt.Sprintf(w.LiftTogether, a.IndexText(), p.Label(), mass, people, limit)
 	}
-	return []Computed{{title, a.Working}}
+	return []Computed{{Title: title, Working: a.Working}}
 }
 
 // computed is what can be worked out of a step: the settings of a wrench with
@@ -149,8 +150,8 @@ func (s *Site) settings(f *model.Fastener, st *model.Step, links []*model.Link) 
 	for _, torque := range fastening.Torques(f) {
 		for _, way := range fastening.Ways(f, torque, wrenches, drivers) {
 			if way.Working.Known() {
-				out = append(out, Computed{fmt.Sprintf(s.speaks.Worked.Setting,
-					f.Label(), s.both(torque), way.Adapter.Label(), way.Wrench.Label(), s.both(way.Set)), way.Working})
+				out = append(out, Computed{Title: fmt.Sprintf(s.speaks.Worked.Setting,
+					f.Label(), s.both(torque), way.Adapter.Label(), way.Wrench.Label(), s.both(way.Set)), Working: way.Working})
 			}
 		}
 	}

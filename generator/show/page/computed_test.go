@@ -73,8 +73,9 @@ func procedureOf(t *testing.T, s *Site, id string) *model.Procedure {
 
 // By hand: 31 kg are 15.5 kg for each of two, 15.5/23 = 0.67 (NIOSH 94-110 at
 // its best place: 23 kg, which are 50.7 lb); 270 · 10/1.01325 = 2665 L, which
-// are 2816 qt; 4 · (1 − 91.01325/231.01325) = 2.424 L, which are 2.56 qt; 50 ·
-// 380/425 = 44.7 N·m (TM 9-254), which are 33.0 lbf·ft.
+// are printed as 2700 L, and those are 2853 qt; 4 · (1 − 91.01325/231.01325) =
+// 2.424 L, printed as 2.4 L, which are 2.536 qt; 50 ·
+// 380/425 = 44.7 N·m (TM 9-254), which are 32.97 lbf·ft.
 func TestStepsAreWorkedOut(t *testing.T) {
 	s := siteOf(t, workshop)
 	v := s.Procedure(procedureOf(t, s, "lid"))

@@ -133,7 +133,7 @@ func (s *Site) calibrations(t *model.Tool) []Computed {
 			continue
 		}
 		due := model.DateOf(span.AddTo(u.Last.Time()))
-		out = append(out, Computed{fmt.Sprintf(s.speaks.Worked.Calibration, u.Name, due), working.Working{
+		out = append(out, Computed{Title: fmt.Sprintf(s.speaks.Worked.Calibration, u.Name, due), Working: working.Working{
 			Formula: "good to = last calibration + interval",
 			Put:     u.Last.String() + " + " + c.Every.String(), Result: due.String(),
 			Assumes: []string{"On that day itself it is still good."},
@@ -176,7 +176,7 @@ func (s *Site) Hazard(h *model.Hazard) *Entry {
 	f.text(w.Of, s.of(h.Of.ID))
 	f.text(w.Number, h.Number)
 	if v.Box != nil {
-		v.Computed = []Computed{{s.speaks.Worked.Signal, signal.Explain(h.Harm, h.Happens, v.Box.Word)}}
+		v.Computed = []Computed{{Title: s.speaks.Worked.Signal, Working: signal.Explain(h.Harm, h.Happens, v.Box.Word)}}
 	}
 	return v
 }
@@ -204,7 +204,7 @@ func (s *Site) Hold(h *model.Hold) *Entry {
 	f.text(w.Number, h.Number)
 	for _, m := range s.Manual.Machines {
 		if least, working := s.leastWait(m, h); least != "" {
-			v.Computed = append(v.Computed, Computed{m.Label() + ": " + words.Fill(w.Computed, least), working})
+			v.Computed = append(v.Computed, Computed{Title: m.Label() + ": " + words.Fill(w.Computed, least), Working: working})
 		}
 	}
 	return v

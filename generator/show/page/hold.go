@@ -7,30 +7,28 @@ import (
 	"unicode/utf8"
 
 	"baybinder/generator/model"
-	"baybinder/generator/trade/working"
 )
 
 // Hold is a hold as a step shows it: a block of its own.
 type Hold struct {
-	ID      string
-	Kind    string // wait, measure, look, ask, note, sign, check, witness
-	Title   string // "Wait 10 min", "Measure bus voltage"
-	Name    string
-	Lines   []string // what to do, in sentences
-	Limit   string   // of a measurement
-	Low     string   // the limit's ends in the unit of the blanks; "" where open
-	High    string
-	Proved  bool     // the tester is proved before and after
-	Tries   int      // of a measurement; 0 for any number
-	Calls   string   // who is called then
-	Blanks  []string // a blank for each; "" where one is enough
-	Unit    string   // printed behind a blank
-	IfNot   string
-	Seconds int // of a wait
-	Answers []model.Pair
-	Signed  []string // the lines to sign on
-	Least   string   // the computed minimum of a wait; "" where nothing can be computed
-	Working working.Working
+	ID       string
+	Kind     string // wait, measure, look, ask, note, sign, check, witness
+	Title    string // "Wait 10 min", "Measure bus voltage"
+	Name     string
+	Lines    []string // what to do, in sentences
+	Limit    string   // of a measurement
+	Low      string   // the limit's ends in the unit of the blanks; "" where open
+	High     string
+	Proved   bool     // the tester is proved before and after
+	Tries    int      // of a measurement; 0 for any number
+	Calls    string   // who is called then
+	Blanks   []string // a blank for each; "" where one is enough
+	Unit     string   // printed behind a blank
+	IfNot    string
+	Seconds  int // of a wait
+	Answers  []model.Pair
+	Signed   []string   // the lines to sign on
+	Computed []Computed // the minimum of a wait; none where nothing can be computed
 }
 
 // hold makes the block of a hold.

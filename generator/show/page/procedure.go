@@ -9,6 +9,7 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/kit"
+	"baybinder/generator/derive/schedule"
 	"baybinder/generator/derive/slips"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -31,6 +32,8 @@ type Procedure struct {
 	Phases           []Phase
 	CloseOut         CloseOut
 	TimeLine         TimeLine
+	Workings         []Computed // of every computed number of the page, at its foot
+	WorkingsTitle    string
 	Stand            []Stood // where things stand at the end
 	Checked          string  // what it was checked for, in numbers
 	Calls            []Link
@@ -47,7 +50,7 @@ type Procedure struct {
 type Before struct {
 	Who     []Link // roles; the note says which step brings one that the front matter does not list
 	People  int
-	Bay     string     // the time in the bay, or its range; "" where no step has a time
+	Range   string     // of the time in the bay; "" where every unit has the same
 	Times   []UnitTime // of the kinds of unit
 	Shelves []Shelf
 	Wear    []Gear
@@ -180,6 +183,8 @@ func (s *Site) Procedure(p *model.Procedure) *Procedure {
 	v.TimeLine = s.timeLine(v.Up, p)
 	v.Stand = s.standAfter(course, nil)
 	v.Checked = s.checked(p)
+	v.footnotes()
+	v.WorkingsTitle = s.speaks.Worked.Section
 	s.around(v, p)
 	v.Changes = s.changes(p)
 	v.Jobs, v.Said = s.JobsOf(v.Up, p, false), s.saidOf(v.Up, p)
@@ -261,8 +266,12 @@ func (s *Site) before(up string, p *model.Procedure, k *kit.Kit) Before {
 	word := greatest(k.Hazards)
 	b.Word, b.Class = s.Words.Signal(word.String()), word.String()
 	rows := s.Times.Rows(p)
-	if b.Bay = s.spanned(rows); b.Bay != "" {
+	least, most := schedule.Range(rows)
+	if most > 0 {
 		b.Times = s.unitTimes(p, rows)
+	}
+	if least < most {
+		b.Range = s.spanned(rows)
 	}
 	return b
 }

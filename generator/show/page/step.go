@@ -9,6 +9,7 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/schedule"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 )
 
@@ -102,7 +103,9 @@ func (s *Site) stepLink(v *Step, up string, st *model.Step, l *model.Link) {
 	case *model.Hold:
 		if l.Is("hold") || l.Is("again") {
 			hold := s.hold(to)
-			hold.Least, hold.Working = s.leastWait(st.Of.For.To, to)
+			if least, w := s.leastWait(st.Of.For.To, to); least != "" {
+				hold.Computed = []Computed{{Title: words.Fill(s.Words.Computed, least), Working: w}}
+			}
 			v.Holds = append(v.Holds, hold)
 		}
 	case *model.Procedure:

@@ -77,14 +77,16 @@ func (s *Site) units(p *model.Procedure, r schedule.Row) string {
 
 // UnitTime is the time of the units that it is the same for.
 type UnitTime struct {
-	When, Cases     string // as of UnitLine
-	Work, Bay, Note string // Note: how much of it is waiting; "" for none
+	When, Cases     string     // as of UnitLine
+	Work, Bay, Note string     // Note: how much of it is waiting; "" for none
+	Computed        []Computed // of Work and of Bay
 }
 
 func (s *Site) unitTimes(p *model.Procedure, rows []schedule.Row) []UnitTime {
 	var out []UnitTime
 	for _, r := range rows {
 		v := UnitTime{When: s.units(p, r), Cases: optionCases(r.Where), Work: duration(schedule.Rough(r.Work)), Bay: duration(r.Bay)}
+		v.Computed = computedTimes(&s.speaks.TimeLine, r.Plan)
 		if r.Waits > 0 {
 			v.Note = fmt.Sprintf(s.Words.OfThatWaits, duration(r.Waits))
 		}
