@@ -2,6 +2,7 @@ package generator_test
 
 import (
 	"bytes"
+	"regexp"
 	"strings"
 	"testing"
 )
@@ -42,3 +43,34 @@ func TestBorrowedWordsAreMarked(t *testing.T) {
 		t.Error("the Spanish page borrows from English")
 	}
 }
+
+// A third language is one folder: a shop that writes in it has its words on
+// every page and in its scripts.
+func TestAThirdLanguage(t *testing.T) {
+	all := pages(t, smallSite(t, map[string]string{
+		"shop.yaml":           "title: Werkstatt\nlanguage: de-AT\n",
+		"register/tools.yaml": "tuch: { name: Putztuch, kind: aid, kept: Schrank }\n",
+		"procedures/a.md":     "---\ntitle: Wischen\ntools: [tuch]\n---\n## Arbeit\n\n1. Nehmen Sie das [Putztuch](tool:tuch).\n",
+	}))
+	for name, texts := range map[string][]string{
+		"procedures/a.html": {`<html lang="de-AT">`, `>Bevor Sie anfangen</h2>`, `words-de.js`},
+		"tools/index.html":  {`Nach Art`, `Hilfsmittel`},
+		"theme/words-de.js": {`"Abbrechen"`},
+	} {
+		for _, text := range texts {
+			if !bytes.Contains(all[name], []byte(text)) {
+				t.Errorf("%s has no %s", name, text)
+			}
+		}
+	}
+	for name, page := range all {
+		if strings.HasSuffix(name, ".html") && (bytes.Contains(page, []byte("<span lang=")) || english.Match(spokenText(page))) {
+			t.Errorf("%s is not in German: %s", name, english.Find(spokenText(page)))
+		}
+	}
+}
+
+var unspoken = regexp.MustCompile(`(?s)<style.*?</style>|<script.*?</script>|<[^>]*>`)
+
+// spokenText is the text of a page.
+func spokenText(page []byte) []byte { return unspoken.ReplaceAll(page, []byte(" ")) }

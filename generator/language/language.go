@@ -11,12 +11,32 @@ import (
 	bcp47 "golang.org/x/text/language"
 
 	"baybinder/generator/language/english"
+	"baybinder/generator/language/german"
 	"baybinder/generator/language/shape"
 	"baybinder/generator/language/spanish"
 )
 
 // all are the languages; the first serves where none is near.
-var all = []*shape.Language{&english.Language, &spanish.Language}
+var all = []*shape.Language{&english.Language, &spanish.Language, lent(german.Language)}
+
+// lent is a language with what it lacks of what the program writes in it: it is
+// English. What the program understands of texts is never lent.
+func lent(l shape.Language) *shape.Language {
+	from := &english.Language
+	for _, lacks := range l.Lacks {
+		switch lacks {
+		case "Signs":
+			l.Signs = from.Signs
+		case "Speech":
+			l.Speech = from.Speech
+		case "Procedure":
+			l.Procedure = from.Procedure
+		case "Stem":
+			l.Stem = from.Stem
+		}
+	}
+	return &l
+}
 
 var matcher = bcp47.NewMatcher(tags())
 
@@ -88,15 +108,8 @@ func SignNumber(name string) string {
 	return ""
 }
 
-// Stem is the stem of a form in the language of a tag; in one without a stemmer
-// it is that of English.
-func Stem(tag, form string) string {
-	l := Of(tag)
-	if l.Stem == nil {
-		l = Default()
-	}
-	return l.Stem(form)
-}
+// Stem is the stem of a form in the language that serves a tag.
+func Stem(tag, form string) string { return Of(tag).Stem(form) }
 
 // IsOf says that a word is the of in some language: "socket of 17 mm", "vaso de
 // 17 mm".

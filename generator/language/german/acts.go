@@ -1,0 +1,68 @@
+package german
+
+import (
+	"strings"
+
+	"baybinder/generator/language/shape"
+)
+
+// acts are orders as they are said to somebody, "Lösen Sie die Mutter", and the
+// same in the infinitive. One whose verb stands at the end, "Mutter lösen", is
+// not found: the rules that use these words would rather miss an order.
+var acts = shape.Acts{
+	Undo:     "lösen löse lockern lockere",
+	Tighten:  "ziehen|an anziehen nachziehen",
+	Open:     "öffnen öffne",
+	Shut:     "schließen schließe",
+	Remove:   "entfernen entferne ausbauen abnehmen demontieren nehmen|ab bauen|aus ziehen|ab",
+	Fit:      "einbauen montieren montiere bauen|ein setzen|ein",
+	Fill:     "füllen fülle auffüllen nachfüllen",
+	Drain:    "entleeren entleere ablassen lassen|ab",
+	Lock:     "verschließen verschließe sperren|ab",
+	Unlock:   "aufschließen entsperren schließen|auf",
+	Off:      "ausschalten abschalten trennen trenne schalten|aus schalten|ab",
+	On:       "einschalten schalten|ein",
+	Placed:   "legen lege stellen stelle",
+	Emptied:  "leeren leere",
+	Pulled:   "ziehen ziehe abziehen",
+	Joiners:  "und",
+	Articles: "sie den die das der einen eine ein seinen seine ihren ihre beide alle jeden jede diese diesen",
+	Nouns:    "sperre",
+	Switches: "schalter trennschalter hauptschalter sicherung stecker trenner",
+	Valves:   "ventil hahn kugelhahn absperrhahn absperrventil", Vents: "entlüftung entlüftungsventil ablass ablassventil ablasshahn", Earthing: "erde erdung erdungsschalter", Blocks: "doppelabsperrung",
+	Sides:        "links rechts vorn hinten oben unten eins zwei drei vier nord süd ost west",
+	Prepositions: "von an am bei für in im auf hinter unter über neben zu zum zur aus mit",
+}
+
+var numbers = shape.Numbers{
+	Words: strings.Fields("eins zwei drei vier fünf sechs sieben acht neun zehn elf zwölf dreizehn vierzehn fünfzehn sechzehn siebzehn achtzehn neunzehn zwanzig"),
+	Of:    "von", Articles: []string{"den", "ihren", "diesen"}, Comma: shape.Decimal,
+}
+
+var verbs = shape.Verbs{
+	Said: []shape.Verb{
+		{Kind: "remove", Of: shape.Part, Said: "entfernen entferne ausbauen abnehmen nehmen|ab bauen|aus öffnen öffne"},
+		{Kind: "refit", Of: shape.Part, Said: "einbauen montieren montiere bauen|ein setzen|ein"},
+		{Kind: "disconnect", Of: shape.Part, Said: "trennen trenne abziehen ziehen|ab"},
+		{Kind: "connect", Of: shape.Part, Said: "anschließen schließen|an stecken|ein"},
+		{Kind: "cap", Of: shape.Part, Said: "verschließen verschließe"},
+		{Kind: "loosen", Of: shape.Fastener, Said: "lösen löse lockern lockere entfernen entferne"},
+		{Kind: "tighten", Of: shape.Fastener, Said: "anziehen nachziehen ziehen|an"},
+		{Kind: "isolate", Of: shape.Energy, Said: "trennen trenne ausschalten abschalten schalten|aus schalten|ab"},
+		{Kind: "lock", Of: shape.Energy, Said: "verschließen verschließe"},
+		{Kind: "release", Of: shape.Energy, Said: "entladen entlade entspannen entspanne"},
+		{Kind: "unlock", Of: shape.Energy, Said: "aufschließen schließen|auf"},
+		{Kind: "restore", Of: shape.Energy, Said: "einschalten schalten|ein starten starte"},
+		{Kind: "drain", Of: shape.Fluid, Said: "ablassen lassen|ab entleeren entleere"},
+		{Kind: "fill", Of: shape.Fluid, Said: "füllen fülle auffüllen nachfüllen füllen|auf füllen|nach"},
+		{Kind: "bleed", Of: shape.Fluid, Said: "entlüften entlüfte"},
+		{Kind: shape.Either, Of: shape.Energy, Said: "öffnen öffne schließen schließe drehen drehe"},
+		{Kind: shape.EitherSetting, Of: shape.Setting, Said: "öffnen öffne schließen schließe drehen drehe überbrücken überbrücke"},
+		{Kind: "place", Of: shape.Tool, Said: "legen lege setzen setze einlegen"},
+		{Kind: "clear", Of: shape.Tool, Said: "wegnehmen nehmen|weg ziehen|heraus"},
+	},
+	Articles: shape.SetOf("sie den die das der einen eine ein seinen seine ihren ihre beide alle jeden jede diese diesen dieses zwei drei vier fünf sechs sieben acht zehn zwölf"),
+	Joiners:  shape.SetOf("und dann jetzt danach"),
+	Parts:    shape.SetOf("an ab aus auf nach"),
+	Plurals:  []string{"n", "en", "e", "er", "s"},
+}

@@ -1,0 +1,9 @@
+package german
+
+import "baybinder/generator/language/words"
+
+var several = words.Language{Name: "Deutsch", Languages: "Diese Seite in einer anderen Sprache", AtThe: "%s an: %s",
+	OnUnits: "an Geräten %s", With: "mit %s", Without: "ohne %s", Where: "wenn %s", And: " und ", OrElse: ", oder ", OtherCases: "in anderen Fällen",
+	Failed: "nicht erfüllt: %s (Schritt %s)", Passed: "erfüllt: %s (Schritt %s)", Was: "%s (Schritt %s) ist: %s", WasNot: "%s (Schritt %s) ist nicht: %s",
+	StepDone: "Schritt %s ist getan", StepLeftOut: "Schritt %s ist ausgelassen",
+	BoltLoad: "Schraubenkraft", NotJudged: "nicht beurteilt: keine Tabelle hat dieses Gewinde und diese Klasse", ByHand: "handfest", About: "etwa", AtMost: "höchstens", AtLeast: "mindestens", To: "bis"}

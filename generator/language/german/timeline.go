@@ -1,0 +1,14 @@
+package german
+
+import "baybinder/generator/language/words"
+
+var timeLine = words.TimeLine{
+	Title: "Zeitlinie", Intro: "Die Schritte nacheinander, wie sie geschrieben sind.",
+	Picture: "%d Abschnitte in %s, nacheinander; die Liste darunter sagt dasselbe.",
+	From:    "von %s bis %s", People: "bis zu %d Personen", Waits: "davon %s Wartezeit",
+	NoTime: "%d Schritte haben keine Zeit", NoTimeOne: "1 Schritt hat keine Zeit",
+	Work: "Arbeit; so hoch wie Personen gleichzeitig", Wait: "eine Wartezeit", Call: "eine andere Anweisung, die hier ausgeführt wird",
+	Least:    "Dieselbe Arbeit kann in keiner Reihenfolge weniger als %s mit %d Personen dauern.",
+	LeastOne: "Dieselbe Arbeit kann in keiner Reihenfolge weniger als %s mit einer Person dauern.",
+	Decide:   "Was es bestimmt: Schritte %s. Die Schritte bleiben in der Reihenfolge, in der sie geschrieben sind.",
+}
