@@ -12,6 +12,10 @@
 // Times are added one after another; during a wait only the sub-steps of its own step go on that
 // have nothing to do with it.
 //
+// A hazard that was said whole before in the phase, by a step that every unit passes, is said again
+// in one line; the step in hand shows it whole. The rail groups where things stand by what it is. A
+// step that was ticked past something open does not fold away. Two presses within 700 ms are one.
+//
 // At the bay: Jobs are kept by procedure and start, each with its unit; one of the first version
 // stays under its old key. A shift is taken as 12 h since a job's last change (common practice, no
 // source): what is older, of another person, or one of several is asked about, and until then
