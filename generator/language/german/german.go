@@ -17,7 +17,7 @@ var Language = shape.Language{
 	Lacks: []string{"Signs", "Speech", "Procedure", "Grammar", "Passive", "Syllables", "Ease", "Grade"},
 
 	Words: page, Bay: bay, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
-	TimeLine: timeLine, Watch: watch, Worked: worked,
+	TimeLine: timeLine, Watch: watch, Worked: worked, Counted: counted,
 
 	Numbers: numbers, Acts: acts, Verbs: verbs,
 	Vague: []string{

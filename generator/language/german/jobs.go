@@ -27,4 +27,7 @@ var jobs = words.Jobs{
 	Proved: "Prüfer vorher und nachher geprüft", NotProved: "Prüfer nicht geprüft", Good: "gut", NotGood: "nicht gut", Signed: "unterschrieben %s", SignedBy: "unterschrieben von %s, %s",
 	GapBefore: "Lücke: Schritt %s wurde vor %s abgehakt.", GapHolds: "Lücke: Schritt %s wurde abgehakt, und ein Halt war noch offen: %s.", GivenUpAt: "aufgegeben %s:",
 	NotYet: "noch nicht", InHand: "in Arbeit", StepDone: "getan", DoesNotApply: "trifft nicht zu", NotOnUnit: "nicht an diesem Gerät", NotNeeded: "nicht nötig",
+	HandedOver:  "Übergeben bei Schritt %s, %s.",
+	HandedTo:    "Von %s an %s.",
+	HandedLocks: "Nummern der Schlösser: %s.",
 }

@@ -38,7 +38,7 @@ var page = words.Words{
 	WorkMayGoOn: "Die Arbeit darf weitergehen, wenn niemand kommt.", Someone: "eine andere Person", Limit: "Grenzwert", IfNot: "Wenn nicht:", Name: "Name",
 	TimeAndDate: "Zeit",
 
-	Checked:          "Die Reihenfolge von %d Handlungen wurde geprüft; %d von %d Schritten sind nur Worte.",
+	Checked:          "Die Reihenfolge von %d Handlungen%s wurde geprüft; %d von %d Schritten sind nur Worte.",
 	NotWalked:        "Die Reihenfolge der Handlungen wurde nicht geprüft: etwas, worauf sie beruht, war nicht lesbar.",
 	WhereThingsStand: "Wie es steht", AllAsItWas: "Alles ist, wie es war.", AtTheEnd: "Am Ende", Since: "seit Schritt %s",
 	NotBack:      "Von diesen Schritten kommt nichts von selbst zurück: %s.",
@@ -52,7 +52,7 @@ var page = words.Words{
 	NoTorque: "Kein Drehmoment aufgeschrieben.", BleedAfter: "Den Kreis entlüften, wenn er offen war.", Precautions: "Vorsichtsmaßnahmen, in unseren Worten", SheetFirst: "Das Sicherheitsdatenblatt geht dieser Seite vor.",
 	ClampLoad: "Zieht mit etwa %s. Wie das gerechnet ist", Computed: "Gerechnetes Minimum %s. Wie das gerechnet ist", Source: "Quelle",
 	UnderDrawing: "Teile und worunter sie liegen", ComesOffFirst: "Was höher steht, kommt zuerst ab. Die Liste darunter sagt dasselbe in Worten.",
-	MarkWith: "markieren: %s", HandOver: "Übergabe an dieser Stelle", HandOverLocks: "Nummern der Schlösser", HandOverSign: "Übergeben von, übernommen von, Zeit",
+	MarkWith: "markieren: %s", HandOver: "Übergabe an dieser Stelle", HandOverLocks: "Nummern der Schlösser",
 	NotSafe: "Das wurde angesehen. Es sagt nicht, dass die Arbeit sicher ist: Sie selbst, die Unterlagen der Maschine und örtliche Regeln gehen vor.",
 	Calls:   "Führt aus", CalledBy: "Wird ausgeführt von", SeenBy: "Wird erwähnt von", Changes: "Ausgaben",
 	UsedBy: "Gebraucht von", NotUsed: "Keine Anweisung braucht es.", ByKind: "Nach Art", ByShelf: "Nach Fach", Step: "Schritt", Steps: "Schritte",
@@ -90,4 +90,6 @@ var page = words.Words{
 		"on": "eingebaut", "off": "ausgebaut", "capped": "verschlossen mit Kappe", "loose": "lose", "tight": "fest",
 		"full": "voll", "low": "niedrig", "unbled": "nicht entlüftet", "placed": "eingelegt", "altered": "verstellt",
 	},
+	HandOverBy: "Übergeben von",
+	HandOverTo: "übernommen von",
 }

@@ -10,4 +10,6 @@ var worked = words.Worked{
 	Setting:      "%s, %s: mit %s wird %s auf %s eingestellt. Wie das gerechnet ist",
 	Label:        "Signalwort und Piktogramme. Wie das gefunden ist", Signal: "Das Signalwort. Wie das gefunden ist",
 	Calibration: "%s: gültig bis %s. Wie das gerechnet ist",
+	Section:     "Wie die Zahlen gerechnet sind",
+	AfterAngle:  "Sie wird um einen Winkel gedreht: Das Drehmoment sagt nichts über die Last der Schraube.",
 }
