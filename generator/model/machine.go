@@ -49,9 +49,10 @@ func (t *Thing) Label() string { return labelOr(t.Name, strings.ReplaceAll(t.ID,
 
 // Point is where energy is cut.
 type Point struct {
-	Thing `yaml:",inline"`
-	Where string `yaml:"where" doc:"where it is found"`
-	Lock  bool   `yaml:"lock" doc:"whether it takes a lock"`
+	Thing    `yaml:",inline"`
+	Where    string    `yaml:"where" doc:"where it is found"`
+	Lock     bool      `yaml:"lock" doc:"whether it takes a lock"`
+	OnlyWith Condition `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
 	Cuts []*Energy `yaml:"-"` // the energies that name it
 }
@@ -153,6 +154,7 @@ type Fastener struct {
 	MarkAfter   string              `yaml:"mark-after" doc:"how it is marked when it is tight"`
 	Retorque    string              `yaml:"retorque" doc:"when it is tightened again"`
 	RenewWith   Ref[Supply]         `yaml:"renew-with" doc:"the supply of which a new one goes in at each refit"`
+	OnlyWith    Condition           `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
 	ByHand bool `yaml:"-"` // its torque is the word hand
 
@@ -166,6 +168,7 @@ type Fluid struct {
 	Capacity quantity.Quantity `yaml:"capacity" doc:"how much it holds"`
 	Bleed    bool              `yaml:"bleed" doc:"whether air must be let out after it was open"`
 	NeededBy []Ref[Energy]     `yaml:"needed-by" doc:"energies that must not come back while it is low"`
+	OnlyWith Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
 	Lines []*Part `yaml:"-"` // what carries it
 }
@@ -175,6 +178,7 @@ type Setting struct {
 	Thing    `yaml:",inline"`
 	Value    string        `yaml:"value" doc:"what it is set to"`
 	NeededBy []Ref[Energy] `yaml:"needed-by" doc:"energies that must not come back while it is altered"`
+	OnlyWith Condition     `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 }
 
 // Order is a list of places that a repeated step goes through.

@@ -69,6 +69,7 @@ func (w *writer) thing(n model.Named) {
 		w.field("name", t.Label())
 		w.field("value", t.Value)
 		w.field("needed-by", sortedIDs(t.NeededBy))
+		w.condition("", t.OnlyWith)
 	case *model.Order:
 		w.field("places", strings.Join(t.Labels, ", "))
 	case *model.Group:
@@ -171,6 +172,7 @@ func (w *writer) point(before string, p *model.Point) {
 	if p.Lock {
 		w.field(before+"lock", "yes")
 	}
+	w.condition(before, p.OnlyWith)
 }
 
 func (w *writer) energy(e *model.Energy) {
@@ -194,10 +196,10 @@ func (w *writer) energy(e *model.Energy) {
 		w.field("precharge", e.Stored.Precharge)
 	}
 	w.field("blocked-by", sortedIDs(e.BlockedBy))
-	w.condition(e.OnlyWith)
+	w.condition("", e.OnlyWith)
 }
 
-func (w *writer) condition(c model.Condition) {
+func (w *writer) condition(before string, c model.Condition) {
 	if c.Option == "" {
 		return
 	}
@@ -205,7 +207,7 @@ func (w *writer) condition(c model.Condition) {
 	if c.Not {
 		not = "!"
 	}
-	w.field("only-with", not+c.Option)
+	w.field(before+"only-with", not+c.Option)
 }
 
 func (w *writer) part(p *model.Part) {
@@ -224,7 +226,7 @@ func (w *writer) part(p *model.Part) {
 		}
 	}
 	w.field("carries", p.Carries.ID)
-	w.condition(p.OnlyWith)
+	w.condition("", p.OnlyWith)
 	w.field("mass", p.Mass)
 	w.lift(p.Lift)
 	w.field("renew-with", p.RenewWith.ID)
@@ -276,6 +278,7 @@ func (w *writer) fastener(before string, f *model.Fastener) {
 	w.field(before+"mark-after", f.MarkAfter)
 	w.field(before+"retorque", f.Retorque)
 	w.field(before+"renew-with", f.RenewWith.ID)
+	w.condition(before, f.OnlyWith)
 }
 
 func (w *writer) fluid(f *model.Fluid) {
@@ -286,6 +289,7 @@ func (w *writer) fluid(f *model.Fluid) {
 		w.field("bleed", "yes")
 	}
 	w.field("needed-by", sortedIDs(f.NeededBy))
+	w.condition("", f.OnlyWith)
 }
 
 // ids are the ids of a list whose order says nothing.

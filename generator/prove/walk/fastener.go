@@ -45,6 +45,7 @@ func (w *walk) fastens(f *model.Fastener, p *model.Part) bool {
 func (w *walk) loosen(l *model.Link, f *model.Fastener, g fn) {
 	if len(f.Holds) == 0 {
 		x := w.lay.of[f]
+		g = w.and(g, w.present(x))
 		w.undone(undoing{verb: model.Tighten, thing: x, where: w.and(g, w.is(w.get(x), states(tight)))})
 		w.put(x, g, loose)
 		return
@@ -56,7 +57,7 @@ func (w *walk) loosen(l *model.Link, f *model.Fastener, g fn) {
 			continue
 		}
 		part := w.lay.of[p]
-		here := w.and(w.and(g, w.present(part)), w.is(w.get(part), states(on)))
+		here := w.and(w.and(g, w.present(x)), w.is(w.get(part), states(on)))
 		here = w.and(here, w.is(w.get(x), states(tight)))
 		if !w.bleeding(p) {
 			w.handsIn(p, here)
@@ -105,7 +106,8 @@ func (w *walk) warned(p *model.Part, bleeds *model.Step) bool {
 
 func (w *walk) tighten(l *model.Link, f *model.Fastener, g fn) {
 	if len(f.Holds) == 0 {
-		w.put(w.lay.of[f], g, tight)
+		x := w.lay.of[f]
+		w.put(x, w.and(g, w.present(x)), tight)
 		return
 	}
 	parts, all := w.scope(l, f)
@@ -123,7 +125,7 @@ func (w *walk) tighten(l *model.Link, f *model.Fastener, g fn) {
 			continue
 		}
 		part := w.lay.of[p]
-		early := w.and(w.and(g, w.present(part)), w.is(w.get(part), offStates))
+		early := w.and(w.and(g, w.present(x)), w.is(w.get(part), offStates))
 		if all {
 			early = w.andNot(early, some)
 		}
@@ -138,7 +140,7 @@ func (w *walk) tightenAt(f *model.Fastener, p *model.Part, g fn) fn {
 		return no
 	}
 	part := w.lay.of[p]
-	here := w.and(w.and(g, w.present(part)), w.is(w.get(part), states(on, unknown)))
+	here := w.and(w.and(g, w.present(x)), w.is(w.get(part), states(on, unknown)))
 	w.put(x, here, tight)
 	return here
 }

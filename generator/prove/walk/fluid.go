@@ -3,6 +3,7 @@ package walk
 import "baybinder/generator/model"
 
 func (w *walk) drain(f *model.Fluid, g fn) {
+	g = w.and(g, w.present(w.lay.of[f]))
 	w.shift(w.lay.of[f], g, move(drained, full, unbled, low))
 	w.acted = w.or(w.acted, g)
 }
@@ -10,6 +11,7 @@ func (w *walk) drain(f *model.Fluid, g fn) {
 // fill fills a circuit; one that is bled afterwards is full only then.
 func (w *walk) fill(f *model.Fluid, g fn) {
 	x := w.lay.of[f]
+	g = w.and(g, w.present(x))
 	was := w.get(x)
 	for _, p := range f.Lines {
 		line := w.lay.of[p]
@@ -26,12 +28,16 @@ func (w *walk) fill(f *model.Fluid, g fn) {
 
 func (w *walk) bleed(f *model.Fluid, g fn) {
 	x := w.lay.of[f]
+	g = w.and(g, w.present(x))
 	w.find(&ActOrder, x, w.and(g, w.is(w.get(x), lowStates)), "bled while it is low")
 	w.put(x, g, full)
 	w.acted = w.or(w.acted, g)
 }
 
-func (w *walk) dry(f *model.Fluid, g fn) { w.put(w.lay.spill[f], g, idle) }
+func (w *walk) dry(f *model.Fluid, g fn) {
+	x := w.lay.spill[f]
+	w.put(x, w.and(g, w.present(x)), idle)
+}
 
 // place leaves a tool in place; one that holds a load releases it.
 func (w *walk) place(t *model.Tool, g fn) {
@@ -62,6 +68,7 @@ func (w *walk) clear(t *model.Tool, g fn) {
 
 func (w *walk) alter(s *model.Setting, g fn) {
 	x := w.lay.of[s]
+	g = w.and(g, w.present(x))
 	was := w.get(x)
 	w.find(&ActOrder, x, w.and(g, w.is(was, states(set))), "changed twice")
 	g = w.andNot(g, w.is(was, states(set)))
@@ -69,6 +76,9 @@ func (w *walk) alter(s *model.Setting, g fn) {
 	w.put(x, g, set)
 }
 
-func (w *walk) reset(s *model.Setting, g fn) { w.put(w.lay.of[s], g, idle) }
+func (w *walk) reset(s *model.Setting, g fn) {
+	x := w.lay.of[s]
+	w.put(x, w.and(g, w.present(x)), idle)
+}
 
 func (w *walk) mark(m *model.Group, g fn) { w.put(w.lay.of[m], g, set) }

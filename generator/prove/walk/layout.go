@@ -64,7 +64,6 @@ type layout struct {
 type energyRule struct {
 	energy   *model.Energy
 	points   []*model.Point
-	lockable bool // one of its points takes a lock
 	stored   bool
 	load     bool // a load: it may be released before it is isolated
 	blockers []*model.Tool
@@ -112,7 +111,7 @@ func (l *layout) energies() {
 		l.energy[e] = rule
 		unread := e.Unread
 		for _, p := range rule.points {
-			unread = unread || p.Unread
+			unread = unread || p.Unread || !l.known(p.OnlyWith)
 		}
 		unread = unread || len(rule.points) < len(e.Points) || len(rule.blockers) < len(e.BlockedBy)
 		l.add(anEnergy, e, unread || !l.known(e.OnlyWith))
@@ -121,7 +120,7 @@ func (l *layout) energies() {
 		}
 	}
 	for _, p := range l.machine.Points {
-		l.add(aPoint, p, p.Unread)
+		l.add(aPoint, p, p.Unread || !l.known(p.OnlyWith))
 	}
 }
 
@@ -131,7 +130,6 @@ func newEnergyRule(e *model.Energy) *energyRule {
 	for _, p := range e.Points {
 		if p.To != nil {
 			r.points = append(r.points, p.To)
-			r.lockable = r.lockable || p.To.Lock
 		}
 	}
 	for _, t := range e.BlockedBy {
@@ -171,7 +169,7 @@ func (l *layout) parts() {
 func (l *layout) fasteningAt(f fastening) thing {
 	l.things = append(l.things, info{
 		sort: aFastening, named: f.fastener, part: f.part,
-		unread: f.fastener.Unread || f.part.Unread || !l.known(f.part.OnlyWith),
+		unread: f.fastener.Unread || f.part.Unread || !l.known(f.part.OnlyWith) || !l.known(f.fastener.OnlyWith),
 	})
 	return thing(len(l.things) - 1)
 }
@@ -179,11 +177,11 @@ func (l *layout) fasteningAt(f fastening) thing {
 func (l *layout) rest() {
 	for _, f := range l.machine.Fasteners {
 		if len(f.Holds) == 0 {
-			l.add(aFastener, f, f.Unread)
+			l.add(aFastener, f, f.Unread || !l.known(f.OnlyWith))
 		}
 	}
 	for _, f := range l.machine.Fluids {
-		unread := f.Unread
+		unread := f.Unread || !l.known(f.OnlyWith)
 		for _, p := range f.Lines {
 			unread = unread || p.Unread
 		}
@@ -194,7 +192,7 @@ func (l *layout) rest() {
 		}
 	}
 	for _, s := range l.machine.Settings {
-		l.add(aSetting, s, s.Unread)
+		l.add(aSetting, s, s.Unread || !l.known(s.OnlyWith))
 		for _, e := range leads(s.NeededBy) {
 			l.setFor[e] = append(l.setFor[e], s)
 		}
@@ -224,15 +222,21 @@ func leads[T any](refs []model.Ref[T]) []*T {
 	return out
 }
 
-// condition is the option that a thing needs to be there.
-func (l *layout) condition(x thing) model.Condition {
-	switch i := l.things[x]; i.sort {
-	case anEnergy:
-		return i.named.(*model.Energy).OnlyWith
-	case aPart, aGap:
-		return i.named.(*model.Part).OnlyWith
-	case aFastening:
-		return i.part.OnlyWith
+// condition is the option that an entry needs to be there.
+func condition(n model.Named) model.Condition {
+	switch n := n.(type) {
+	case *model.Energy:
+		return n.OnlyWith
+	case *model.Point:
+		return n.OnlyWith
+	case *model.Part:
+		return n.OnlyWith
+	case *model.Fastener:
+		return n.OnlyWith
+	case *model.Fluid:
+		return n.OnlyWith
+	case *model.Setting:
+		return n.OnlyWith
 	}
 	return model.Condition{}
 }

@@ -16,7 +16,7 @@ func (w *walk) remove(p *model.Part, g fn, forGood bool) {
 	w.undone(undoing{verb: model.Refit, thing: x, where: known, new: forGood})
 	w.put(x, g, off)
 	for _, h := range w.lay.held[p] {
-		w.put(h, g, loose)
+		w.put(h, w.and(g, w.present(h)), loose)
 	}
 	gap := idle
 	if forGood {
@@ -51,20 +51,26 @@ func (w *walk) guardsOff(p *model.Part, g fn) {
 		}
 		r, x := w.lay.energy[e], w.lay.of[e]
 		here := w.and(g, w.present(x))
-		f := w.get(x)
-		open := notLocked
-		switch {
-		case len(r.points) == 0: // nothing to switch off: only the proof says that it is out
-			open = notDead
-		case !r.lockable:
-			open = liveStates
-		}
-		w.findOnce(&GuardOffLive, x, w.and(here, w.is(f, open)))
-		if !w.hazardOf(w.here.step, e.ID) {
-			bare := w.and(here, w.is(f, notDead&^open))
-			w.find(&GuardOffLive, x, bare, "its guard comes off before it is proved dead, and the step meets no hazard of it")
-		}
+		w.byLock(r, here, func(lockable bool, here fn) {
+			open := r.unguarded(lockable)
+			w.findOnce(&GuardOffLive, x, w.and(here, w.is(w.get(x), open)))
+			if !w.hazardOf(w.here.step, e.ID) {
+				bare := w.and(here, w.is(w.get(x), notDead&^open))
+				w.find(&GuardOffLive, x, bare, "its guard comes off before it is proved dead, and the step meets no hazard of it")
+			}
+		})
 	}
+}
+
+// unguarded is the states of an energy in which its guard stays on.
+func (r *energyRule) unguarded(lockable bool) among {
+	switch {
+	case len(r.points) == 0: // nothing to switch off: only the proof says that it is out
+		return notDead
+	case lockable:
+		return notLocked
+	}
+	return liveStates
 }
 
 func provesDead(p *model.Part, e *model.Energy) bool {
@@ -80,6 +86,7 @@ func provesDead(p *model.Part, e *model.Energy) bool {
 // others.
 func (w *walk) opened(p *model.Part, g fn) {
 	if f := p.Carries.To; f != nil {
+		g := w.and(g, w.present(w.lay.of[f]))
 		w.shift(w.lay.of[f], g, move(low, full, unbled))
 		w.put(w.lay.spill[f], g, set)
 	}

@@ -100,14 +100,14 @@ func (r *randomManual) machine() {
 	r.points = []string{"plug", "valve", "switch"}[:1+r.n(2, "points")]
 	b.WriteString("points:\n")
 	for _, p := range r.points {
-		fmt.Fprintf(&b, "  %s: { name: %s, lock: %s }\n", p, p, []string{"no", "yes", "yes"}[r.n(2, "lock")])
+		fmt.Fprintf(&b, "  %s: { name: %s, lock: %s%s }\n", p, p, []string{"no", "yes", "yes"}[r.n(2, "lock")], r.only())
 	}
 	r.drawEnergies(&b)
 	r.drawParts(&b)
-	b.WriteString("fasteners:\n  bolt: { name: bolt, renew-with: new-bolt }\n  nut: { name: nut, start: by hand }\n  clip: { name: clip }\n  screw: { name: bleed screw }\n")
-	fmt.Fprintf(&b, "fluids:\n  oil: { name: oil, supply: oil-can, capacity: 2 L, bleed: %s, needed-by: %s }\n",
-		[]string{"no", "yes"}[r.n(1, "bleed")], list(r.some(r.energies, "needed")))
-	fmt.Fprintf(&b, "settings:\n  relief: { name: relief, needed-by: %s }\n", list(r.some(r.energies, "set for")))
+	fmt.Fprintf(&b, "fasteners:\n  bolt: { name: bolt, renew-with: new-bolt }\n  nut: { name: nut, start: by hand%s }\n  clip: { name: clip }\n  screw: { name: bleed screw%s }\n", r.only(), r.only())
+	fmt.Fprintf(&b, "fluids:\n  oil: { name: oil, supply: oil-can, capacity: 2 L, bleed: %s, needed-by: %s%s }\n",
+		[]string{"no", "yes"}[r.n(1, "bleed")], list(r.some(r.energies, "needed")), r.only())
+	fmt.Fprintf(&b, "settings:\n  relief: { name: relief, needed-by: %s%s }\n", list(r.some(r.energies, "set for")), r.only())
 	if len(r.energies) > 1 && r.odds(3, "order") {
 		fmt.Fprintf(&b, "restore-order: %s\n", list(r.energies[:2]))
 	}

@@ -62,15 +62,12 @@ func (x *run) act(l *model.Link, s *model.Step) {
 func (x *run) energiesCut(n model.Named) (named *model.Energy, points []*model.Point, cut []*model.Energy) {
 	switch n := n.(type) {
 	case *model.Energy:
-		named = n
-		for _, p := range n.Points {
-			points = append(points, p.To)
-		}
+		named, points = n, x.pointsOf(n)
 	case *model.Point:
 		points = []*model.Point{n}
 	}
 	for _, e := range x.machine.Energies {
-		if !x.has(e.OnlyWith) {
+		if !x.hasEnergy(e) {
 			continue
 		}
 		hit := e == named
@@ -86,7 +83,10 @@ func (x *run) energiesCut(n model.Named) (named *model.Energy, points []*model.P
 
 func (x *run) energyAct(kind string, n model.Named, s *model.Step) {
 	named, points, cut := x.energiesCut(n)
-	if named != nil && !x.has(named.OnlyWith) {
+	if named != nil && !x.hasEnergy(named) {
+		return
+	}
+	if p, is := n.(*model.Point); is && !x.has(p.OnlyWith) {
 		return
 	}
 	what := key("point", n.Base().ID)
@@ -181,7 +181,7 @@ func (x *run) unlock(named *model.Energy, points []*model.Point, cut []*model.En
 			x.set(k, "isolated")
 			if load(e) && x.heldByTool(e) {
 				x.set(k, "isolated+")
-				if !lockable(e) {
+				if !x.lockable(e) {
 					x.set(k, "released")
 				}
 			}
@@ -228,7 +228,7 @@ func (x *run) rise(cut []*model.Energy) {
 		case x.get(k) == "live" || x.get(k) == "isolated" && s == "locked":
 			x.set(k, s)
 		case x.get(k) == "live+" || x.get(k) == "isolated+":
-			if s == "locked" || !lockable(e) {
+			if s == "locked" || !x.lockable(e) {
 				x.set(k, "released")
 			} else {
 				x.set(k, "isolated+")
@@ -248,7 +248,7 @@ func (x *run) release(e *model.Energy, k string) {
 	case load(e):
 		x.earlyRelease(e, k)
 	default:
-		if !atRest(e, s) {
+		if !x.atRest(e, s) {
 			x.fault("energy-order", k)
 		}
 		x.set(k, "released")
@@ -257,7 +257,7 @@ func (x *run) release(e *model.Energy, k string) {
 
 func (x *run) earlyRelease(e *model.Energy, k string) {
 	switch s := x.get(k); {
-	case atRest(e, s):
+	case x.atRest(e, s):
 		x.set(k, "released")
 	case s == "live":
 		x.set(k, "live+")
@@ -268,11 +268,11 @@ func (x *run) earlyRelease(e *model.Energy, k string) {
 
 // atRest says that an energy is isolated, and locked where it can be, and no
 // further.
-func atRest(e *model.Energy, s string) bool {
+func (x *run) atRest(e *model.Energy, s string) bool {
 	switch {
 	case len(e.Points) == 0:
 		return s == "live" || s == "live+" || s == "isolated" || s == "isolated+"
-	case lockable(e):
+	case x.lockable(e):
 		return s == "locked"
 	}
 	return s == "isolated"
@@ -283,7 +283,7 @@ func (x *run) prove(e *model.Energy, s *model.Step) {
 	st := x.get(k)
 	switch {
 	case st == "released" || st == "dead":
-	case len(e.Points) > 0 && !atRest(e, st):
+	case len(e.Points) > 0 && !x.atRest(e, st):
 		x.fault("energy-order", k)
 		return
 	case e.Stored.Yes:
@@ -378,10 +378,10 @@ func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 		isLocked = isLocked || x.get(key("point", p.ID)) == "locked"
 	}
 	for _, e := range cut {
-		if len(e.Points) > 0 && lockable(e) {
+		if len(e.Points) > 0 && x.lockable(e) {
 			all := true
-			for _, p := range e.Points {
-				all = all && (!p.To.Lock || x.get(key("point", p.To.ID)) == "locked")
+			for _, p := range x.pointsOf(e) {
+				all = all && (!p.Lock || x.get(key("point", p.ID)) == "locked")
 			}
 			isLocked = isLocked || all
 		}
@@ -403,7 +403,7 @@ func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 				break
 			}
 			s := x.get(key("energy", first.ID))
-			if x.inRestoreOrder(e) && x.has(first.To.OnlyWith) && s != "live" && s != "live+" {
+			if x.inRestoreOrder(e) && x.hasEnergy(first.To) && s != "live" && s != "live+" {
 				x.fault("energy-order", key("energy", first.ID))
 			}
 		}
@@ -456,13 +456,13 @@ func (x *run) openWhen(e *model.Energy) {
 			continue
 		}
 		for _, h := range p.HeldBy {
-			if k := fasteningKey(h.To.ID, p.ID); x.get(k) == "loose" {
+			if k := fasteningKey(h.To.ID, p.ID); x.has(h.To.OnlyWith) && x.get(k) == "loose" {
 				x.fault("restored-while-open", k)
 			}
 		}
 	}
 	for _, f := range x.machine.Fluids {
-		if names(f.NeededBy, e) && isLow(x.get(key("fluid", f.ID))) {
+		if x.has(f.OnlyWith) && names(f.NeededBy, e) && isLow(x.get(key("fluid", f.ID))) {
 			x.fault("restored-while-open", key("fluid", f.ID))
 		}
 	}
@@ -470,7 +470,7 @@ func (x *run) openWhen(e *model.Energy) {
 
 func (x *run) alteredWhen(e *model.Energy) {
 	for _, s := range x.machine.Settings {
-		if names(s.NeededBy, e) && x.get(key("setting", s.ID)) == "altered" {
+		if x.has(s.OnlyWith) && names(s.NeededBy, e) && x.get(key("setting", s.ID)) == "altered" {
 			x.fault("restored-while-open", key("setting", s.ID))
 		}
 	}

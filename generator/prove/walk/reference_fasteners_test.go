@@ -11,6 +11,9 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 	bleeds := bleedingStep(s)
 	if len(f.Holds) == 0 {
 		k := key("fastener", f.ID)
+		if !x.has(f.OnlyWith) {
+			return
+		}
 		switch {
 		case l.Is("tighten"):
 			x.set(k, "tight")
@@ -26,7 +29,7 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 	if l.Is("loosen") {
 		for _, p := range parts {
 			k := fasteningKey(f.ID, p.ID)
-			if !x.has(p.OnlyWith) || x.get(key("part", p.ID)) != "on" || x.get(k) == "loose" || !isIn(f.Holds, p) {
+			if !x.hasAt(f, p) || x.get(key("part", p.ID)) != "on" || x.get(k) == "loose" || !isIn(f.Holds, p) {
 				continue
 			}
 			if !x.bleedingAllows(p, s, bleeds) {
@@ -39,7 +42,7 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 	}
 	some := false
 	for _, p := range parts {
-		if isIn(f.Holds, p) && x.has(p.OnlyWith) && x.get(key("part", p.ID)) == "on" {
+		if isIn(f.Holds, p) && x.hasAt(f, p) && x.get(key("part", p.ID)) == "on" {
 			x.set(fasteningKey(f.ID, p.ID), "tight")
 			some = true
 		}
@@ -48,7 +51,7 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 		switch {
 		case !isIn(f.Holds, p):
 			x.fault("act-order", key("part", p.ID))
-		case x.has(p.OnlyWith) && x.get(key("part", p.ID)) != "on" && !(whole && some):
+		case x.hasAt(f, p) && x.get(key("part", p.ID)) != "on" && !(whole && some):
 			x.waiting = append(x.waiting, refWaiting{p, fasteningKey(f.ID, p.ID), l, x.frame().path})
 		}
 	}

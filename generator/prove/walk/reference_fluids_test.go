@@ -6,6 +6,9 @@ import (
 
 func (x *run) fluidAct(kind string, f *model.Fluid) {
 	k := key("fluid", f.ID)
+	if !x.has(f.OnlyWith) {
+		return
+	}
 	switch kind {
 	case "drain":
 		if x.get(k) == "drained" {
@@ -64,12 +67,12 @@ func (x *run) holdLoads(t *model.Tool) {
 		return
 	}
 	for _, e := range x.machine.Energies {
-		if !x.has(e.OnlyWith) || !blockedBy(e, t) {
+		if !x.hasEnergy(e) || !blockedBy(e, t) {
 			continue
 		}
 		k := key("energy", e.ID)
 		switch s := x.get(k); {
-		case atRest(e, s):
+		case x.atRest(e, s):
 			x.set(k, "released")
 		case load(e):
 			x.earlyRelease(e, k)
@@ -92,7 +95,7 @@ func (x *run) clear(t *model.Tool, k string) {
 		return
 	}
 	for _, e := range x.machine.Energies {
-		if !x.has(e.OnlyWith) || !blockedBy(e, t) || x.heldByTool(e) {
+		if !x.hasEnergy(e) || !blockedBy(e, t) || x.heldByTool(e) {
 			continue
 		}
 		ek := key("energy", e.ID)
@@ -102,7 +105,7 @@ func (x *run) clear(t *model.Tool, k string) {
 			switch {
 			case len(e.Points) == 0:
 				x.set(ek, "live")
-			case lockable(e):
+			case x.lockable(e):
 				x.set(ek, "locked")
 			default:
 				x.set(ek, "isolated")
@@ -117,6 +120,9 @@ func (x *run) clear(t *model.Tool, k string) {
 
 func (x *run) settingAct(kind string, n *model.Setting, s *model.Step) {
 	k := key("setting", n.ID)
+	if !x.has(n.OnlyWith) {
+		return
+	}
 	switch kind {
 	case "alter":
 		if x.get(k) == "altered" {

@@ -200,9 +200,9 @@ var (
 	}
 	UnitGap = finding.Rule{
 		Code:  "unit-gap",
-		Title: "Serial numbers that no row names",
-		Why:   "Whoever stands at that unit finds no page for it.",
-		Mend:  "Write a row for them, or widen a row.",
+		Title: "Serial numbers that no row names, or units whose energy has no point",
+		Why:   "Whoever stands at that unit finds no page for it, or nothing to switch off.",
+		Mend:  "Write a row for them, or widen a row; name a point that those units have.",
 	}
 	UnitOverlap = finding.Rule{
 		Code:  "unit-overlap",

@@ -141,9 +141,9 @@ func (w *walk) standsAs(x thing) fn {
 	case aPart:
 		return w.ite(w.present(x), w.state[x], on)
 	case aFluid:
-		return w.after(w.state[x], move(low, drained))
+		return w.ite(w.present(x), w.after(w.state[x], move(low, drained)), full)
 	}
-	return w.state[x]
+	return w.ite(w.present(x), w.state[x], 0)
 }
 
 func (w *walk) describe(x thing, f fn) []Standing {

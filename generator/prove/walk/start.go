@@ -18,7 +18,7 @@ func (w *walk) begin() {
 		case s.Unknown:
 			w.homeAll(s.Thing, unknown)
 		default:
-			w.homeAll(s.Thing, w.lay.meant(s))
+			w.homeAll(s.Thing, w.meant(s))
 		}
 	}
 	if w.lay.machine != nil {
@@ -44,6 +44,7 @@ func rank(s model.State) int {
 func (w *walk) homeAll(n model.Named, to fn) {
 	for _, x := range w.named(n) {
 		w.home[x] = to
+		w.unlikeHomes = w.unlikeHomes || !to.constant()
 	}
 	if p, is := n.(*model.Part); is && to != on {
 		for _, h := range w.lay.held[p] {
@@ -70,11 +71,11 @@ func (w *walk) named(n model.Named) []thing {
 
 // meant is the state that a line of expects or leaves says. What takes no lock
 // is as good as locked once it is isolated.
-func (l *layout) meant(s model.State) fn {
+func (w *walk) meant(s model.State) fn {
 	switch n := s.Thing.(type) {
 	case *model.Energy:
-		if s.Word == "locked" && !l.energy[n].lockable {
-			return isolated
+		if s.Word == "locked" {
+			return w.ite(w.lockable(w.lay.energy[n]), locked, isolated)
 		}
 	case *model.Point:
 		if s.Word == "locked" && !n.Lock {
@@ -139,26 +140,28 @@ func needOf(p *model.Point, named map[model.Named]bool, state func(*model.Energy
 	return need
 }
 
-// homeEnergy is how an energy stands that expects does not name.
+// homeEnergy is how an energy stands that expects does not name: as those of
+// its points do that the unit has.
 func (w *walk) homeEnergy(r *energyRule) fn {
-	if len(r.points) == 0 {
-		return live
-	}
-	shut := r.lockable
+	on, murky, shut := no, no, w.lockable(r)
 	for _, p := range r.points {
-		switch w.home[w.lay.of[p]] {
-		case unknown:
-			return unknown
-		case live:
-			return w.heldAtHome(r)
-		case isolated:
-			shut = shut && !p.Lock
+		switch home := w.home[w.lay.of[p]]; {
+		case home == unknown:
+			murky = w.or(murky, w.has(p))
+		case home == live:
+			on = w.or(on, w.has(p))
+		case home == isolated && p.Lock:
+			shut = w.andNot(shut, w.has(p))
 		}
 	}
-	if shut {
-		return locked
+	f := w.ite(murky, unknown, w.ite(shut, locked, isolated))
+	f = w.ite(on, w.heldAtHome(r), f)
+	f = w.ite(w.anyPoint(r), f, live)
+	if len(r.points) == 0 {
+		f = live
 	}
-	return isolated
+	w.unlikeHomes = w.unlikeHomes || !f.constant()
+	return f
 }
 
 // heldAtHome is a live load, which a tool may hold already.

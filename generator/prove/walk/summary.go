@@ -144,9 +144,7 @@ func (w *walk) declared(x thing) fn {
 	if wrong == no {
 		return w.state[x]
 	}
-	if word.constant() {
-		wrong = w.andNot(wrong, w.is(w.state[x], w.lay.alike(x, word)))
-	}
+	wrong = w.andNot(wrong, w.as(x, w.state[x], word))
 	return w.ite(wrong, word, w.state[x])
 }
 

@@ -205,12 +205,13 @@ func (s *shared) walk(p *model.Procedure) *Walk {
 type walk struct {
 	ledger
 	*shared
-	p       *model.Procedure
-	plan    *plan
-	guardOf map[*model.Step]guard
-	leadOf  map[*model.Phase]guard
-	home    []fn // how things stand at the start where the procedure is walked alone
-	out     *Walk
+	p           *model.Procedure
+	plan        *plan
+	guardOf     map[*model.Step]guard
+	leadOf      map[*model.Phase]guard
+	home        []fn // how things stand at the start where the procedure is walked alone
+	unlikeHomes bool // some stand one way on one unit and another way on another
+	out         *Walk
 
 	issues   []issue
 	left     []issue        // what is left undone at the end

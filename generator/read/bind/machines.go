@@ -131,6 +131,9 @@ func (b *binder) leadMachine(m *model.Machine) {
 	points := section(m, "point", m.Points)
 	n := &b.notes
 	leadAll(n, energies, m.RestoreOrder)
+	for _, p := range m.Points {
+		b.condition(m, p.OnlyWith)
+	}
 	for _, e := range m.Energies {
 		leadAll(n, points, e.Points)
 		leadAll(n, b.tools, e.BlockedBy)
@@ -153,13 +156,16 @@ func (b *binder) leadMachine(m *model.Machine) {
 	}
 	for _, f := range m.Fasteners {
 		lead(n, b.supplies, &f.RenewWith)
+		b.condition(m, f.OnlyWith)
 	}
 	for _, f := range m.Fluids {
 		lead(n, b.supplies.asking(", unit: L"), &f.Supply)
 		leadAll(n, energies, f.NeededBy)
+		b.condition(m, f.OnlyWith)
 	}
 	for _, s := range m.Settings {
 		leadAll(n, energies, s.NeededBy)
+		b.condition(m, s.OnlyWith)
 	}
 	b.optionsOfUnits(m)
 	b.underRing(m)

@@ -70,7 +70,7 @@ func (s *Site) Machine(m *model.Machine) *Machine {
 		if p.Lock {
 			lock = w.TakesALock
 		}
-		v.Points = append(v.Points, Fact{Name: p.Label(), Text: phrase(p.Where, lock)})
+		v.Points = append(v.Points, Fact{Name: p.Label(), Text: phrase(p.Where, lock, s.onlyWith(m, p.OnlyWith))})
 	}
 	for _, e := range m.Energies {
 		v.Energies = append(v.Energies, Fact{Name: e.Label(), Text: s.energyFacts(m, e), Computed: s.computedEnergy(e)})
@@ -158,7 +158,7 @@ func (s *Site) machineThings(v *Machine, m *model.Machine) {
 		v.Parts = append(v.Parts, s.part(m, p))
 	}
 	for _, f := range m.Fasteners {
-		v.Fasteners = append(v.Fasteners, s.machineFastener(f))
+		v.Fasteners = append(v.Fasteners, s.machineFastener(m, f))
 	}
 	for _, f := range m.Fluids {
 		t := Thing{ID: f.ID, Name: f.Label()}
@@ -167,10 +167,11 @@ func (s *Site) machineThings(v *Machine, m *model.Machine) {
 		if f.Supply.To != nil {
 			facts.links(s.Words.Supplies, []Link{s.link(v.Up, f.Supply.To)})
 		}
+		facts.text(s.Words.Options, s.onlyWith(m, f.OnlyWith))
 		v.Fluids = append(v.Fluids, t)
 	}
 	for _, set := range m.Settings {
-		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: set.Value})
+		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: phrase(set.Value, s.onlyWith(m, set.OnlyWith))})
 	}
 }
 
@@ -208,7 +209,7 @@ func refNames[T any](refs []model.Ref[T]) string {
 	return joined(out)
 }
 
-func (s *Site) machineFastener(f *model.Fastener) Thing {
+func (s *Site) machineFastener(m *model.Machine, f *model.Fastener) Thing {
 	t := Thing{ID: f.ID, Name: f.Label()}
 	facts := (*facts)(&t.Facts)
 	facts.text(s.Words.Thread, phrase(f.Thread, f.Class))
@@ -228,6 +229,7 @@ func (s *Site) machineFastener(f *model.Fastener) Thing {
 	if !f.AcrossFlats.IsZero() {
 		facts.text(s.Words.Head, s.both(f.AcrossFlats))
 	}
+	facts.text(s.Words.Options, s.onlyWith(m, f.OnlyWith))
 	return t
 }
 
