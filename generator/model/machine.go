@@ -51,14 +51,15 @@ func (t *Thing) Label() string { return labelOr(t.Name, strings.ReplaceAll(t.ID,
 type Point struct {
 	Thing    `yaml:",inline"`
 	Where    string    `yaml:"where" doc:"where it is found"`
-	Lock     bool      `yaml:"lock" doc:"whether it takes a lock"`
+	Lock     bool      `yaml:"lock" word:"kept" sets:"Kept" doc:"whether it takes a lock; kept for a plug that the one who works keeps"`
 	OnlyWith Condition `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
+	Kept bool      `yaml:"-"` // a plug: whoever works alone has it, and that is its lock
 	Cuts []*Energy `yaml:"-"` // the energies that name it
 }
 
 // Padlocked says that the point is locked with a padlock, one for each who locks.
-func (p *Point) Padlocked() bool { return p.Lock }
+func (p *Point) Padlocked() bool { return p.Lock && !p.Kept }
 
 // Condition is the option that a unit must have, or must not have, for a thing
 // to be there. The zero Condition always holds.
@@ -166,11 +167,12 @@ type Fluid struct {
 	Thing    `yaml:",inline"`
 	Supply   Ref[Supply]       `yaml:"supply" doc:"what is filled in"`
 	Capacity quantity.Quantity `yaml:"capacity" doc:"how much it holds"`
-	Bleed    bool              `yaml:"bleed" doc:"whether air must be let out after it was open"`
+	Bleed    bool              `yaml:"bleed" word:"live" sets:"BledLive" doc:"whether air must be let out after it was open; live where that is done with its energy on"`
 	NeededBy []Ref[Energy]     `yaml:"needed-by" doc:"energies that must not come back while it is low"`
 	OnlyWith Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
-	Lines []*Part `yaml:"-"` // what carries it
+	BledLive bool    `yaml:"-"` // it is bled with the energies on that it is needed by
+	Lines    []*Part `yaml:"-"` // what carries it
 }
 
 // Setting is a set-point or an interlock.

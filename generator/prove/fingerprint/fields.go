@@ -170,7 +170,7 @@ func (w *writer) hold(h *model.Hold) {
 func (w *writer) point(before string, p *model.Point) {
 	w.field(before+"where", p.Where)
 	if p.Lock {
-		w.field(before+"lock", "yes")
+		w.field(before+"lock", yesOr("kept", p.Kept))
 	}
 	w.condition(before, p.OnlyWith)
 }
@@ -286,7 +286,7 @@ func (w *writer) fluid(f *model.Fluid) {
 	w.field("supply", f.Supply.ID)
 	w.field("capacity", f.Capacity)
 	if f.Bleed {
-		w.field("bleed", "yes")
+		w.field("bleed", yesOr("live", f.BledLive))
 	}
 	w.field("needed-by", sortedIDs(f.NeededBy))
 	w.condition("", f.OnlyWith)
@@ -303,3 +303,11 @@ func ids[T any](refs []model.Ref[T]) []string {
 }
 
 func sortedIDs[T any](refs []model.Ref[T]) string { return strings.Join(ids(refs), ", ") }
+
+// yesOr is the word that stands for more than yes, where it does.
+func yesOr(word string, is bool) string {
+	if is {
+		return word
+	}
+	return "yes"
+}

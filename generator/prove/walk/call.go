@@ -94,7 +94,7 @@ func (w *walk) meet(callee *model.Procedure, g fn) {
 		if s.Unknown {
 			continue
 		}
-		want := w.meant(s)
+		want := w.meant(s, w.alone())
 		if f, is := s.Thing.(*model.Fastener); is && len(f.Holds) > 0 {
 			w.meetFastener(f, want, g, s.Word)
 			continue
@@ -197,7 +197,7 @@ func (w *walk) meetPoints(e *model.Energy, callee *model.Procedure, named map[mo
 	want := map[model.Named]fn{}
 	for _, s := range callee.Expects {
 		if s.Thing != nil {
-			want[s.Thing] = w.meant(s)
+			want[s.Thing] = w.meant(s, w.alone())
 			if s.Unknown {
 				want[s.Thing] = unknown
 			}
@@ -205,7 +205,7 @@ func (w *walk) meetPoints(e *model.Energy, callee *model.Procedure, named map[mo
 	}
 	for _, p := range w.lay.energy[e].points {
 		if !named[p] {
-			w.put(w.lay.of[p], g, needOf(p, named, func(e *model.Energy) fn { return want[e] }))
+			w.put(w.lay.of[p], g, w.needOf(p, named, w.alone(), func(e *model.Energy) fn { return want[e] }))
 		}
 		w.restand(p, named, g)
 	}

@@ -47,7 +47,7 @@ func (w *walk) leaves(s model.State) {
 		return
 	}
 	x := w.lay.of[s.Thing]
-	bad := w.and(w.present(x), w.unlike(x, w.meant(s)))
+	bad := w.and(w.present(x), w.unlike(x, w.meant(s, w.aloneHere())))
 	w.at(at, func() { w.find(&StateMismatch, x, bad, "not "+s.Word+" at the end, as leaves says") })
 }
 
@@ -184,7 +184,7 @@ func (w *walk) leavesSays(x thing) (fn, bool) {
 		}
 		for _, y := range w.named(s.Thing) {
 			if x == y {
-				return w.meant(s), true
+				return w.meant(s, w.aloneHere()), true
 			}
 		}
 	}
@@ -222,6 +222,8 @@ func (w *walk) mustStand(p *model.Point, e *model.Energy) fn {
 	switch {
 	case !named || want == live:
 		return live
+	case p.Kept:
+		return w.keptOut(w.aloneHere())
 	case want >= locked && p.Lock:
 		return locked
 	}

@@ -74,6 +74,10 @@ func (w *walk) energy(r *energyRule) fn { return w.get(w.lay.of[r.energy]) }
 
 func (w *walk) isolate(a aim) {
 	for _, p := range a.points {
+		if p.Kept {
+			w.pull(a, p)
+			continue
+		}
 		w.movePoint(a, p, move(isolated, live))
 	}
 	if a.energy != nil && len(a.points) == 0 {
@@ -114,9 +118,12 @@ func (w *walk) lock(a aim) {
 	}
 	w.find(&EnergyOrder, a.thing, w.and(a.where, open), "locked before it is isolated")
 	for _, p := range a.points {
-		if p.Lock {
+		switch {
+		case p.Kept:
+			w.pull(a, p)
+		case p.Lock:
 			w.movePoint(a, p, move(locked, live, isolated))
-		} else {
+		default:
 			w.movePoint(a, p, move(isolated, live))
 		}
 	}
@@ -278,6 +285,9 @@ func (w *walk) beside(l *model.Link, e *model.Energy) bool {
 func (w *walk) unlock(a aim) {
 	was := no
 	for _, p := range a.points {
+		if p.Kept {
+			continue
+		}
 		was = w.or(was, w.pointIs(p, lockedStates))
 		w.movePoint(a, p, move(isolated, locked))
 	}
@@ -287,6 +297,8 @@ func (w *walk) unlock(a aim) {
 			g = w.and(g, was)
 		} else if len(r.points) == 0 {
 			continue
+		} else {
+			g = w.andNot(g, w.andNot(w.hasKept(r), w.padlocked(r)))
 		}
 		x := w.lay.of[r.energy]
 		held := no

@@ -152,7 +152,10 @@ func (w *walk) homely(f fn) fn {
 		return f
 	}
 	f = w.with(f, func(v int32) int {
-		if x := w.vars[v]; x.kind == aStart && w.home[x.thing].constant() {
+		switch x := w.vars[v]; {
+		case x.kind == aLoner:
+			return int(w.aloneHere())
+		case x.kind == aStart && w.home[x.thing].constant():
 			return int(w.home[x.thing])
 		}
 		return -1

@@ -145,8 +145,10 @@ func (w *walk) pause(g fn) {
 		g := w.and(g, w.present(x))
 		switch info := w.lay.things[x]; info.sort {
 		case anEnergy:
-			g := w.and(g, w.lockable(w.lay.energy[info.named.(*model.Energy)]))
-			w.findOnce(&BadPause, x, w.and(g, w.is(w.get(x), states(isolated, blocked))))
+			r := w.lay.energy[info.named.(*model.Energy)]
+			bare := w.and(w.lockable(r), w.is(w.get(x), states(isolated, blocked)))
+			kept := w.and(w.kept(r), w.is(w.get(x), notLive)) // in nobody's hands overnight
+			w.findOnce(&BadPause, x, w.and(g, w.or(bare, kept)))
 		case aPart:
 			if info.named.(*model.Part).Kind == "line" {
 				w.findOnce(&BadPause, x, w.and(g, w.is(w.get(x), states(off))))

@@ -2,6 +2,7 @@ package walk_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"pgregory.net/rapid"
@@ -21,6 +22,7 @@ type randomManual struct {
 	alike    bool
 	blocked  bool
 	under    map[string]string
+	kept     string // the plug that is kept
 	holds    []string
 }
 
@@ -100,7 +102,7 @@ func (r *randomManual) machine() {
 	r.points = []string{"plug", "valve", "switch"}[:1+r.n(2, "points")]
 	b.WriteString("points:\n")
 	for _, p := range r.points {
-		fmt.Fprintf(&b, "  %s: { name: %s, lock: %s%s }\n", p, p, []string{"no", "yes", "yes"}[r.n(2, "lock")], r.only())
+		fmt.Fprintf(&b, "  %s: { name: %s, lock: %s%s }\n", p, p, r.lockOf(p), r.only())
 	}
 	r.drawEnergies(&b)
 	r.drawParts(&b)
@@ -114,14 +116,32 @@ func (r *randomManual) machine() {
 	r.files["machines/rig.yaml"] = b.String()
 }
 
+// lockOf draws whether a point takes a lock. Only the plug can be kept.
+func (r *randomManual) lockOf(p string) string {
+	if p == "plug" && r.odds(3, "kept") {
+		r.kept = p
+		return "kept"
+	}
+	return []string{"no", "yes", "yes"}[r.n(2, "lock")]
+}
+
 func (r *randomManual) drawEnergies(b *strings.Builder) {
 	r.energies = []string{"power", "air", "load"}[:1+r.n(2, "energies")]
 	b.WriteString("energies:\n")
 	for _, e := range r.energies {
 		kind := map[string]string{"power": "electric, voltage: 360 V dc", "air": "pressure", "load": "gravity"}[e]
 		points := r.some(r.points, "cut by")
+		if kept := slices.Index(points, r.kept); kept >= 0 && e != "power" {
+			points = slices.Delete(points, kept, kept+1)
+		}
+		if e == "power" && r.kept != "" && !slices.Contains(points, r.kept) {
+			points = append(points, r.kept)
+		}
 		if len(points) == 0 && r.odds(2, "cut") {
-			points = r.points[:1]
+			points = r.points[len(r.points)-1:]
+		}
+		if len(points) == 1 && points[0] == r.kept && e != "power" {
+			points = nil
 		}
 		stored := []string{"no", "yes"}[r.n(1, "stored")]
 		blocked := ""
@@ -246,6 +266,9 @@ func (r *randomManual) states(what string) string {
 func (r *randomManual) procedure(id string, calls []string) {
 	var b strings.Builder
 	b.WriteString("---\ntitle: " + id + "\nfor: rig\n")
+	if r.odds(3, "crew") {
+		b.WriteString("people: 2\n")
+	}
 	b.WriteString(r.states("expects"))
 	b.WriteString(r.states("leaves"))
 	if r.yes("supplies") {

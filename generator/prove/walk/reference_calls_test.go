@@ -93,7 +93,8 @@ func (x *run) dropWaiting(path string) {
 // told there; the caller goes by its word.
 func (x *run) takeTheWord(callee *model.Procedure, k string, inside *run) {
 	if word, named := x.leavesWord(callee, k); named {
-		if !sameWord(k, word, inside.get(k)) && !sameWord(k, word, x.get(k)) && x.there(k) {
+		said, _ := inside.leavesWord(callee, k)
+		if !sameWord(k, said, inside.get(k)) && !sameWord(k, word, x.get(k)) && x.there(k) {
 			x.set(k, word)
 			x.openedNow(k, word)
 		}
@@ -106,7 +107,12 @@ func (x *run) takeTheWord(callee *model.Procedure, k string, inside *run) {
 	}
 	if id, is := strings.CutPrefix(k, "point:"); is {
 		s, need := inside.get(k), x.leftByLeaves(callee, id)
-		if need == "locked" && s != "locked" || need == "isolated" && s == "live" {
+		if pt := x.machine.Find(id).(*model.Point); pt.Kept {
+			if need != "live" && s != inside.keptOut() {
+				x.set(k, x.keptOut())
+				return
+			}
+		} else if need == "locked" && s != "locked" || need == "isolated" && s == "live" {
 			x.set(k, need)
 			return
 		}

@@ -16,7 +16,7 @@ func (x *run) countLocks() {
 	}
 	n := 0
 	for _, p := range x.machine.Points {
-		if k := key("point", p.ID); x.get(k) == "locked" && x.startOf(k) != "locked" {
+		if k := key("point", p.ID); !p.Kept && x.get(k) == "locked" && x.startOf(k) != "locked" {
 			n++
 		}
 	}
@@ -121,7 +121,11 @@ func (x *run) energyAct(kind string, n model.Named, s *model.Step) {
 
 func (x *run) isolate(named *model.Energy, points []*model.Point, what string) {
 	for _, p := range points {
-		if k := key("point", p.ID); x.get(k) == "live" {
+		k := key("point", p.ID)
+		switch {
+		case p.Kept:
+			x.set(k, x.keptOut())
+		case x.get(k) == "live":
 			x.set(k, "isolated")
 		}
 	}
@@ -142,9 +146,12 @@ func (x *run) lock(points []*model.Point, what string) {
 		if x.get(k) == "live" {
 			x.fault("energy-order", what)
 		}
-		if p.Lock {
+		switch {
+		case p.Kept:
+			x.set(k, x.keptOut())
+		case p.Lock:
 			x.set(k, "locked")
-		} else {
+		default:
 			x.set(k, "isolated")
 		}
 	}
@@ -166,13 +173,16 @@ func (x *run) failedBeside(e *model.Energy, s *model.Step) bool {
 func (x *run) unlock(named *model.Energy, points []*model.Point, cut []*model.Energy) {
 	unlocked := false
 	for _, p := range points {
-		if k := key("point", p.ID); x.get(k) == "locked" {
+		if k := key("point", p.ID); !p.Kept && x.get(k) == "locked" {
 			unlocked = true
 			x.set(k, "isolated")
 		}
 	}
 	for _, e := range cut {
 		if e != named && !unlocked || e == named && len(points) == 0 {
+			continue
+		}
+		if e == named && x.onlyPlugs(e) {
 			continue
 		}
 		k := key("energy", e.ID)
@@ -192,7 +202,7 @@ func (x *run) unlock(named *model.Energy, points []*model.Point, cut []*model.En
 func (x *run) testLive(e *model.Energy, points []*model.Point, cut []*model.Energy, s *model.Step) {
 	what := key("energy", e.ID)
 	for _, p := range points {
-		if x.get(key("point", p.ID)) == "locked" {
+		if !p.Kept && x.get(key("point", p.ID)) == "locked" {
 			x.fault("energy-order", what)
 		}
 	}
@@ -214,6 +224,18 @@ func (x *run) testLive(e *model.Energy, points []*model.Point, cut []*model.Ener
 		x.fault("live-test", what)
 	}
 	x.comeOn(points, cut)
+}
+
+// onlyPlugs says that what takes a lock of an energy's points is kept plugs.
+func (x *run) onlyPlugs(e *model.Energy) bool {
+	plugs := false
+	for _, p := range x.pointsOf(e) {
+		if p.Lock && !p.Kept {
+			return false
+		}
+		plugs = plugs || p.Kept
+	}
+	return plugs
 }
 
 // rise takes energies as far as their points are.
@@ -375,13 +397,13 @@ func meets(s *model.Step, of string) bool {
 func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 	isLocked := false
 	for _, p := range points {
-		isLocked = isLocked || x.get(key("point", p.ID)) == "locked"
+		isLocked = isLocked || !p.Kept && x.get(key("point", p.ID)) == "locked"
 	}
 	for _, e := range cut {
 		if len(e.Points) > 0 && x.lockable(e) {
-			all := true
+			all := !x.onlyPlugs(e)
 			for _, p := range x.pointsOf(e) {
-				all = all && (!p.Lock || x.get(key("point", p.ID)) == "locked")
+				all = all && (!p.Lock || p.Kept || x.get(key("point", p.ID)) == "locked")
 			}
 			isLocked = isLocked || all
 		}

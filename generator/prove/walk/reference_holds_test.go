@@ -187,7 +187,13 @@ func (x *run) pause() {
 	}
 	for _, e := range x.machine.Energies {
 		k := key("energy", e.ID)
-		if s := x.get(k); x.hasEnergy(e) && x.lockable(e) && (s == "isolated" || s == "isolated+") {
+		s := x.get(k)
+		bare := x.lockable(e) && (s == "isolated" || s == "isolated+")
+		inHand := false
+		for _, p := range x.pointsOf(e) {
+			inHand = inHand || p.Kept && x.get(key("point", p.ID)) != "live" && s != "live" && s != "live+"
+		}
+		if x.hasEnergy(e) && (bare || inHand) {
 			x.fault("bad-pause", k)
 		}
 	}

@@ -89,13 +89,17 @@ func (x *run) pointNeed(pt *model.Point, p *model.Procedure) string {
 		}
 		switch x.wordOf(e) {
 		case "locked", "released", "dead":
-			if pt.Lock {
+			if pt.Kept {
+				need = x.keptOut()
+			} else if pt.Lock {
 				need = "locked"
 			} else if need == "live" {
 				need = "isolated"
 			}
 		case "isolated":
-			if need == "live" {
+			if pt.Kept {
+				need = x.keptOut()
+			} else if need == "live" {
 				need = "isolated"
 			}
 		}

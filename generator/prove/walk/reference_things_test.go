@@ -61,6 +61,15 @@ func (x *run) hasEnergy(e *model.Energy) bool {
 	return x.has(e.OnlyWith) && (len(e.Points) == 0 || len(x.pointsOf(e)) > 0)
 }
 
+// keptOut is how a kept plug stands that is out: locked where the outermost
+// procedure is one person's.
+func (x *run) keptOut() string {
+	if x.top.People <= 1 {
+		return "locked"
+	}
+	return "isolated"
+}
+
 // pointsOf are the points of an energy that the unit has.
 func (x *run) pointsOf(e *model.Energy) []*model.Point {
 	var out []*model.Point
@@ -80,6 +89,9 @@ func (x *run) hasAt(f *model.Fastener, p *model.Part) bool {
 // wordOf is the word of a line of expects or leaves: what takes no lock cannot
 // be more than isolated.
 func (x *run) wordOf(s model.State) string {
+	if p, is := s.Thing.(*model.Point); is && p.Kept && s.Word != "live" {
+		return x.keptOut()
+	}
 	if s.Word == "locked" {
 		switch n := s.Thing.(type) {
 		case *model.Energy:

@@ -23,12 +23,14 @@ func (w *walk) restore(a aim) {
 func (w *walk) stillLocked(a aim) fn {
 	f := no
 	for _, p := range a.points {
-		f = w.or(f, w.pointIs(p, lockedStates))
+		if p.Padlocked() {
+			f = w.or(f, w.pointIs(p, lockedStates))
+		}
 	}
 	for _, r := range w.cut(a) {
-		all := w.and(w.affected(a, r), w.lockable(r))
+		all := w.and(w.affected(a, r), w.padlocked(r))
 		for _, p := range r.points {
-			if p.Lock {
+			if p.Padlocked() {
 				all = w.andNot(all, w.pointIs(p, ^lockedStates))
 			}
 		}
@@ -111,7 +113,9 @@ func (w *walk) inOrder(r *energyRule) fn {
 func (w *walk) testLive(a aim) {
 	shut := no
 	for _, p := range a.points {
-		shut = w.or(shut, w.pointIs(p, lockedStates))
+		if p.Padlocked() {
+			shut = w.or(shut, w.pointIs(p, lockedStates))
+		}
 	}
 	w.find(&EnergyOrder, a.thing, w.and(a.where, shut), "put on for a test while it is locked")
 	if e := a.energy.energy; !w.hazardOf(w.here.step, e.ID) {

@@ -156,11 +156,19 @@ func (w *walk) describe(x thing, f fn) []Standing {
 		}
 		cases := w.cases(where)
 		out = append(out, Standing{
-			Thing: info.named, Part: info.part, Word: word(info.sort, s),
+			Thing: info.named, Part: info.part, Word: standingWord(info, s),
 			When: w.casesWords(cases), Where: cases, Since: w.since(x, where),
 		})
 	}
 	return out
+}
+
+// standingWord is the word for how a thing stands: a plug that is kept is out.
+func standingWord(i info, s fn) string {
+	if p, is := i.named.(*model.Point); is && p.Kept {
+		s = isolated
+	}
+	return word(i.sort, s)
 }
 
 // since is the step that put a thing where it is.

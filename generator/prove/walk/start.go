@@ -18,7 +18,7 @@ func (w *walk) begin() {
 		case s.Unknown:
 			w.homeAll(s.Thing, unknown)
 		default:
-			w.homeAll(s.Thing, w.meant(s))
+			w.homeAll(s.Thing, w.meant(s, w.aloneHere()))
 		}
 	}
 	if w.lay.machine != nil {
@@ -71,14 +71,17 @@ func (w *walk) named(n model.Named) []thing {
 
 // meant is the state that a line of expects or leaves says. What takes no lock
 // is as good as locked once it is isolated.
-func (w *walk) meant(s model.State) fn {
+func (w *walk) meant(s model.State, alone fn) fn {
 	switch n := s.Thing.(type) {
 	case *model.Energy:
 		if s.Word == "locked" {
 			return w.ite(w.lockable(w.lay.energy[n]), locked, isolated)
 		}
 	case *model.Point:
-		if s.Word == "locked" && !n.Lock {
+		switch {
+		case n.Kept && s.Word != "live":
+			return w.keptOut(alone)
+		case s.Word == "locked" && !n.Lock:
 			return isolated
 		}
 	}
@@ -101,7 +104,7 @@ func (w *walk) standPoints() {
 	named := namedIn(w.p.Expects)
 	for _, p := range w.lay.machine.Points {
 		if x := w.lay.of[p]; !named[p] && w.home[x] != unknown {
-			w.home[x] = needOf(p, named, func(e *model.Energy) fn { return w.home[w.lay.of[e]] })
+			w.home[x] = w.needOf(p, named, w.aloneHere(), func(e *model.Energy) fn { return w.home[w.lay.of[e]] })
 		}
 	}
 	for _, e := range w.lay.machine.Energies {
@@ -122,7 +125,7 @@ func namedIn(list []model.State) map[model.Named]bool {
 }
 
 // needOf is how a point stands for the energies that are named.
-func needOf(p *model.Point, named map[model.Named]bool, state func(*model.Energy) fn) fn {
+func (w *walk) needOf(p *model.Point, named map[model.Named]bool, alone fn, state func(*model.Energy) fn) fn {
 	need := live
 	for _, e := range p.Cuts {
 		if !named[e] {
@@ -131,6 +134,8 @@ func needOf(p *model.Point, named map[model.Named]bool, state func(*model.Energy
 		switch s := state(e); {
 		case s == unknown:
 			return unknown
+		case p.Kept && s != live:
+			need = w.keptOut(alone)
 		case s >= locked && p.Lock:
 			need = locked
 		case s >= isolated && need == live:

@@ -144,6 +144,9 @@ func (w *walk) declared(x thing) fn {
 	if wrong == no {
 		return w.state[x]
 	}
+	if p, is := w.lay.things[x].named.(*model.Point); is && p.Kept {
+		word = w.ite(w.is(word, states(isolated, locked)), w.keptOut(w.alone()), word)
+	}
 	wrong = w.andNot(wrong, w.as(x, w.state[x], word))
 	return w.ite(wrong, word, w.state[x])
 }
@@ -246,8 +249,11 @@ func (in *importer) byStart(x thing, n *node) fn {
 // where is a condition of the callee here: an option is the caller's, what
 // happens inside the call is the call's own.
 func (in *importer) where(id int32, v variable) fn {
-	if v.kind == anOption {
+	switch v.kind {
+	case anOption:
 		return in.holds(v)
+	case aLoner:
+		return in.alone()
 	}
 	f, known := in.vars[id]
 	if !known {

@@ -70,6 +70,9 @@ func (s *Site) Machine(m *model.Machine) *Machine {
 		if p.Lock {
 			lock = w.TakesALock
 		}
+		if p.Kept {
+			lock = words.LanguageIn(w.Lang).KeptPlug
+		}
 		v.Points = append(v.Points, Fact{Name: p.Label(), Text: phrase(p.Where, lock, s.onlyWith(m, p.OnlyWith))})
 	}
 	for _, e := range m.Energies {
