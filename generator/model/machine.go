@@ -1,6 +1,7 @@
 package model
 
 import (
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/position"
@@ -85,6 +86,7 @@ type Energy struct {
 	Points      []Ref[Point]      `yaml:"points,need" doc:"where it is cut; [] where there is nothing to switch off"`
 	Stored      Stored            `yaml:"stored" doc:"whether some stays behind after it is cut; of a capacitor, how much"`
 	BlockedBy   []Ref[Tool]       `yaml:"blocked-by" doc:"tools that hold the load"`
+	ContainedBy []Ref[Tool]       `yaml:"contained-by" doc:"tools of which one stands round it while it is put on, filled or tested: a cage, a screen"`
 	OnlyWith    Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
 	Pressure quantity.Quantity `yaml:"-"` // the greatest of Pressures
@@ -110,7 +112,8 @@ type Part struct {
 	Guards    []Ref[Energy]     `yaml:"guards" doc:"energies that it keeps hands from"`
 	Alike     string            `yaml:"alike" doc:"a name for parts that can be swapped by mistake"`
 	HeldBy    []Use[Fastener]   `yaml:"held-by" doc:"its fasteners, and how many"`
-	Carries   Ref[Fluid]        `yaml:"carries" doc:"the fluid in a line"`
+	FreedBy   []Ref[Fastener]   `yaml:"freed-by" doc:"fasteners elsewhere without whose loosening it neither comes off nor goes on"`
+	Carries   Ref[Fluid]        `yaml:"carries" doc:"the fluid in a line, or the energy"`
 	OnlyWith  Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 	Mass      quantity.Quantity `yaml:"mass" dim:"mass" doc:"what it weighs"`
 	Lift      *Lift             `yaml:"lift" doc:"how it is lifted by hand, for the revised NIOSH equation"`
@@ -118,7 +121,21 @@ type Part struct {
 	Serial    bool              `yaml:"serial" doc:"whether its serial number is written down"`
 	Old       string            `yaml:"old" doc:"what becomes of the old one"`
 
-	Over []*Part `yaml:"-"` // what is under it: Under turned round
+	Over  []*Part     `yaml:"-"` // what is under it: Under turned round
+	Bears Ref[Energy] `yaml:"-"` // the energy that carries names; Carries is empty then
+}
+
+// Dead are the energies that are dead before hands go in at the part.
+func (p *Part) Dead() []Ref[Energy] {
+	for _, e := range p.ProveDead {
+		if p.Bears.ID == "" || e.ID == p.Bears.ID {
+			return p.ProveDead
+		}
+	}
+	if p.Bears.ID == "" {
+		return nil
+	}
+	return append(slices.Clone(p.ProveDead), p.Bears)
 }
 
 // Lift is how a part is lifted by hand: what the revised NIOSH equation asks,

@@ -21,6 +21,7 @@ type Language struct {
 	KeptPlug                string // of a point: it takes no padlock
 	KeptAlone, KeptByNobody string // a plug: where one works alone, and where several work
 	TestedAltered           string // a setting, while its energy is on for a test
+	FreedBy                 string // fasteners elsewhere that a part needs loose
 }
 
 // LanguageIn are those words in a language; English where the theme does not
@@ -46,7 +47,8 @@ var languageInEnglish = Language{Name: "English", Languages: "This page in anoth
 	StepDone: "step %s is done", StepLeftOut: "step %s is left out",
 	BoltLoad: "Bolt load", NotJudged: "not judged: no table here has this thread and class", ByHand: "hand-tight", About: "about", AtMost: "at most", AtLeast: "at least", To: "to",
 	KeptPlug: "a plug that is kept by whoever works alone", KeptAlone: "%s: keep it with you, or in reach and in sight. It is your lock only while you work alone",
-	KeptByNobody: "%s: with more than one person at work it is no lock", TestedAltered: "%s is altered during this test"}
+	KeptByNobody: "%s: with more than one person at work it is no lock", TestedAltered: "%s is altered during this test",
+	FreedBy: "Comes off and goes on only with these loose"}
 
 var languageInSpanish = Language{Name: "Español", Languages: "Esta página en otro idioma", AtThe: "%s de: %s",
 	OnUnits: "en unidades %s", With: "con %s", Without: "sin %s", Where: "si %s", And: " y ", OrElse: ", o ", OtherCases: "en los demás casos",
@@ -54,4 +56,5 @@ var languageInSpanish = Language{Name: "Español", Languages: "Esta página en o
 	StepDone: "se hizo el paso %s", StepLeftOut: "no se hizo el paso %s",
 	BoltLoad: "Carga del tornillo", NotJudged: "no se ha juzgado: ninguna tabla tiene esta rosca y esta clase", ByHand: "a mano", About: "aproximadamente", AtMost: "como máximo", AtLeast: "como mínimo", To: "a",
 	KeptPlug: "una clavija que guarda quien trabaja solo", KeptAlone: "%s: llévela consigo, o téngala a mano y a la vista. Es su candado solo mientras trabaje solo",
-	KeptByNobody: "%s: si trabaja más de una persona no sirve de candado", TestedAltered: "durante esta prueba está cambiado: %s"}
+	KeptByNobody: "%s: si trabaja más de una persona no sirve de candado", TestedAltered: "durante esta prueba está cambiado: %s",
+	FreedBy: "Solo se quita y se pone con esto flojo"}

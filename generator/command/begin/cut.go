@@ -46,7 +46,7 @@ func (r *reach) cut(e *model.Energy) *cut {
 	c := &cut{energy: e}
 	own, met := conditionOf(e.OnlyWith), false
 	for _, p := range r.way.touched() {
-		if !refers(p.ProveDead, e) && !refers(p.Guards, e) || !r.meets(p, e) {
+		if !refers(p.Dead(), e) && !refers(p.Guards, e) || !r.meets(p, e) {
 			continue
 		}
 		on := own.and(r.on[p]).without(r.here)
@@ -191,7 +191,7 @@ func (r *reach) provedAfter(c *cut) int {
 		if !r.meets(p, c.energy) {
 			continue
 		}
-		if refers(p.ProveDead, c.energy) {
+		if refers(p.Dead(), c.energy) {
 			break
 		}
 		if refers(p.Guards, c.energy) {

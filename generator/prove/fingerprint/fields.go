@@ -196,6 +196,7 @@ func (w *writer) energy(e *model.Energy) {
 		w.field("precharge", e.Stored.Precharge)
 	}
 	w.field("blocked-by", sortedIDs(e.BlockedBy))
+	w.field("contained-by", sortedIDs(e.ContainedBy))
 	w.condition("", e.OnlyWith)
 }
 
@@ -225,7 +226,8 @@ func (w *writer) part(p *model.Part) {
 			w.fastener("held-by "+held.ID+" ", held.To)
 		}
 	}
-	w.field("carries", p.Carries.ID)
+	w.field("freed-by", sortedIDs(p.FreedBy))
+	w.field("carries", p.Carries.ID+p.Bears.ID) // one of them at most
 	w.condition("", p.OnlyWith)
 	w.field("mass", p.Mass)
 	w.lift(p.Lift)

@@ -96,7 +96,7 @@ func carries(p *model.Part, f *model.Fluid) bool {
 // warned says that a hazard of every energy at the part is met in the step
 // under way or in the one that bleeds.
 func (w *walk) warned(p *model.Part, bleeds *model.Step) bool {
-	for _, e := range leads(p.ProveDead) {
+	for _, e := range leads(p.Dead()) {
 		if !w.hazardOf(w.here.step, e.ID) && !w.hazardOf(bleeds, e.ID) {
 			return false
 		}

@@ -1,6 +1,10 @@
 package walk
 
-import "baybinder/generator/model"
+import (
+	"strings"
+
+	"baybinder/generator/model"
+)
 
 func (w *walk) drain(f *model.Fluid, g fn) {
 	g = w.and(g, w.present(w.lay.of[f]))
@@ -18,6 +22,12 @@ func (w *walk) fill(f *model.Fluid, g fn) {
 		open := w.and(w.present(line), w.is(w.get(line), offStates))
 		w.find(&ActOrder, line, w.and(w.and(g, w.is(was, lowStates)), open), "the "+f.Label()+" is filled while this line is off")
 	}
+	for _, e := range leads(f.NeededBy) {
+		if r := w.lay.energy[e]; len(r.points) == 0 {
+			here := w.and(w.and(g, w.present(w.lay.of[e])), w.is(was, lowStates))
+			w.contained(r, here, "it is filled without "+containers(r)+" in place")
+		}
+	}
 	w.refill(f, x, w.and(g, w.is(was, states(drained))))
 	to := full
 	if f.Bleed {
@@ -30,8 +40,20 @@ func (w *walk) bleed(f *model.Fluid, g fn) {
 	x := w.lay.of[f]
 	g = w.and(g, w.present(x))
 	w.find(&ActOrder, x, w.and(g, w.is(w.get(x), lowStates)), "bled while it is low")
+	if f.BledLive {
+		w.bledOff(f, g)
+	}
 	w.put(x, g, full)
 	w.acted = w.or(w.acted, g)
+}
+
+// bledOff tells of energies that are off while a circuit is bled that is bled
+// with them on.
+func (w *walk) bledOff(f *model.Fluid, g fn) {
+	for _, e := range leads(f.NeededBy) {
+		x := w.lay.of[e]
+		w.find(&ActOrder, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), notLive)), "the "+f.Label()+" is bled with this off, and it is bled live")
+	}
 }
 
 func (w *walk) dry(f *model.Fluid, g fn) {
@@ -64,6 +86,31 @@ func (w *walk) clear(t *model.Tool, g fn) {
 		w.stillOpen(r, w.letGo(r, g))
 		w.unblock(r, g)
 	}
+	for _, e := range w.lay.contains[t] {
+		r := w.lay.energy[e]
+		x := w.lay.of[e]
+		w.contained(r, w.and(w.and(g, w.present(x)), w.is(w.get(x), liveStates)), "the "+t.Label()+" is taken away while it is on")
+	}
+}
+
+// contained tells where an energy has none of the tools round it that must be.
+func (w *walk) contained(r *energyRule, g fn, why string) {
+	if len(r.containers) == 0 {
+		return
+	}
+	for _, t := range r.containers {
+		g = w.andNot(g, w.is(w.get(w.lay.of[t]), states(set, unknown)))
+	}
+	w.find(&RestoredWhileOpen, w.lay.of[r.energy], g, why)
+}
+
+// containers are the names of those tools.
+func containers(r *energyRule) string {
+	var out []string
+	for _, t := range r.containers {
+		out = append(out, "the "+t.Label())
+	}
+	return strings.Join(out, " or ")
 }
 
 func (w *walk) alter(s *model.Setting, g fn) {

@@ -45,28 +45,30 @@ type fastening struct {
 // layout numbers the things that procedures for one machine can act on. It is
 // made once a machine and only read afterwards.
 type layout struct {
-	machine *model.Machine // nil for procedures that are for none
-	things  []info
-	of      map[model.Named]thing
-	at      map[fastening]thing
-	spill   map[*model.Fluid]thing
-	gap     map[*model.Part]thing
-	energy  map[*model.Energy]*energyRule
-	naming  map[*model.Energy][]*model.Part // parts that name the energy in prove-dead or guards
-	needing map[*model.Energy][]*model.Fluid
-	setFor  map[*model.Energy][]*model.Setting // settings that it must not come back without
-	blocks  map[*model.Tool][]*model.Energy
-	held    map[*model.Part][]thing // its fastenings
-	spoken  map[string][]name       // names of things, by their first word
+	machine  *model.Machine // nil for procedures that are for none
+	things   []info
+	of       map[model.Named]thing
+	at       map[fastening]thing
+	spill    map[*model.Fluid]thing
+	gap      map[*model.Part]thing
+	energy   map[*model.Energy]*energyRule
+	naming   map[*model.Energy][]*model.Part // parts that name the energy in prove-dead or guards
+	needing  map[*model.Energy][]*model.Fluid
+	setFor   map[*model.Energy][]*model.Setting // settings that it must not come back without
+	blocks   map[*model.Tool][]*model.Energy
+	contains map[*model.Tool][]*model.Energy // energies that a tool stands round
+	held     map[*model.Part][]thing         // its fastenings
+	spoken   map[string][]name               // names of things, by their first word
 }
 
 // energyRule is what of an energy's entry decides how it is walked.
 type energyRule struct {
-	energy   *model.Energy
-	points   []*model.Point
-	stored   bool
-	load     bool // a load: it may be released before it is isolated
-	blockers []*model.Tool
+	energy     *model.Energy
+	points     []*model.Point
+	stored     bool
+	load       bool // a load: it may be released before it is isolated
+	blockers   []*model.Tool
+	containers []*model.Tool
 }
 
 func newLayout(m *model.Machine, tools []*model.Tool) *layout {
@@ -76,8 +78,8 @@ func newLayout(m *model.Machine, tools []*model.Tool) *layout {
 		spill: map[*model.Fluid]thing{}, gap: map[*model.Part]thing{},
 		energy: map[*model.Energy]*energyRule{}, naming: map[*model.Energy][]*model.Part{},
 		needing: map[*model.Energy][]*model.Fluid{}, blocks: map[*model.Tool][]*model.Energy{},
-		setFor: map[*model.Energy][]*model.Setting{},
-		held:   map[*model.Part][]thing{},
+		setFor: map[*model.Energy][]*model.Setting{}, contains: map[*model.Tool][]*model.Energy{},
+		held: map[*model.Part][]thing{},
 	}
 	if m != nil {
 		l.energies()
@@ -113,10 +115,13 @@ func (l *layout) energies() {
 		for _, p := range rule.points {
 			unread = unread || p.Unread || !l.known(p.OnlyWith)
 		}
-		unread = unread || len(rule.points) < len(e.Points) || len(rule.blockers) < len(e.BlockedBy)
+		unread = unread || len(rule.points) < len(e.Points) || len(rule.blockers) < len(e.BlockedBy) || len(rule.containers) < len(e.ContainedBy)
 		l.add(anEnergy, e, unread || !l.known(e.OnlyWith))
 		for _, t := range rule.blockers {
 			l.blocks[t] = append(l.blocks[t], e)
+		}
+		for _, t := range rule.containers {
+			l.contains[t] = append(l.contains[t], e)
 		}
 	}
 	for _, p := range l.machine.Points {
@@ -137,13 +142,14 @@ func newEnergyRule(e *model.Energy) *energyRule {
 			r.blockers = append(r.blockers, t.To)
 		}
 	}
+	r.containers = leads(e.ContainedBy)
 	return r
 }
 
 func (l *layout) parts() {
 	for _, p := range l.machine.Parts {
 		l.add(aPart, p, p.Unread || !l.known(p.OnlyWith))
-		for _, e := range leads(p.ProveDead) {
+		for _, e := range leads(p.Dead()) {
 			l.naming[e] = append(l.naming[e], p)
 		}
 		for _, e := range leads(p.Guards) {
@@ -266,7 +272,7 @@ func placed(m *model.Manual) []*model.Tool {
 	}
 	for _, machine := range m.Machines {
 		for _, e := range machine.Energies {
-			for _, t := range leads(e.BlockedBy) {
+			for _, t := range slices.Concat(leads(e.BlockedBy), leads(e.ContainedBy)) {
 				used[t] = true
 			}
 		}

@@ -32,11 +32,26 @@ func (w *walk) reach(p *model.Part, g fn) {
 		x := w.lay.of[u]
 		w.findOnce(&NotReachable, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), states(on))))
 	}
+	w.freed(p, g, &NotReachable, "it comes off only with this loose")
+}
+
+// freed looks for fasteners elsewhere that are tight and that a part needs loose
+// to come off or go on: a chain, and the bolts of its slide.
+func (w *walk) freed(p *model.Part, g fn, r *rule, why string) {
+	for _, f := range leads(p.FreedBy) {
+		for _, x := range w.named(f) {
+			tightHere := w.and(w.present(x), w.is(w.get(x), states(tight)))
+			if q := w.lay.things[x].part; q != nil {
+				tightHere = w.and(tightHere, w.is(w.get(w.lay.of[q]), states(on)))
+			}
+			w.find(r, x, w.and(g, tightHere), why)
+		}
+	}
 }
 
 // handsIn looks for energies that are not proved dead where hands go.
 func (w *walk) handsIn(p *model.Part, g fn) {
-	for _, e := range leads(p.ProveDead) {
+	for _, e := range leads(p.Dead()) {
 		x := w.lay.of[e]
 		w.findOnce(&LiveWork, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), notDead)))
 	}
@@ -74,7 +89,7 @@ func (r *energyRule) unguarded(lockable bool) among {
 }
 
 func provesDead(p *model.Part, e *model.Energy) bool {
-	for _, d := range p.ProveDead {
+	for _, d := range p.Dead() {
 		if d.To == e {
 			return true
 		}
@@ -109,6 +124,7 @@ func (w *walk) refit(p *model.Part, g fn, begun, later []undoing) {
 	known := w.and(g, w.is(f, offStates))
 	w.handsIn(p, known)
 	w.covered(p, known, begun, later)
+	w.freed(p, known, &RefitOverOpen, "it goes on only with this loose")
 	w.newPart(p, w.and(known, w.is(w.get(w.lay.gap[p]), states(set))))
 	w.newFasteners(p, known)
 	w.put(x, g, on)

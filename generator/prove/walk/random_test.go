@@ -22,7 +22,8 @@ type randomManual struct {
 	alike    bool
 	blocked  bool
 	under    map[string]string
-	kept     string // the plug that is kept
+	kept     string   // the plug that is kept
+	needed   []string // energies that need the oil
 	holds    []string
 }
 
@@ -108,12 +109,21 @@ func (r *randomManual) machine() {
 	r.drawParts(&b)
 	fmt.Fprintf(&b, "fasteners:\n  bolt: { name: bolt, renew-with: new-bolt }\n  nut: { name: nut, start: by hand%s }\n  clip: { name: clip }\n  screw: { name: bleed screw%s }\n", r.only(), r.only())
 	fmt.Fprintf(&b, "fluids:\n  oil: { name: oil, supply: oil-can, capacity: 2 L, bleed: %s, needed-by: %s%s }\n",
-		[]string{"no", "yes"}[r.n(1, "bleed")], list(r.some(r.energies, "needed")), r.only())
+		r.bleeds(), list(r.needed), r.only())
 	fmt.Fprintf(&b, "settings:\n  relief: { name: relief, needed-by: %s%s }\n", list(r.some(r.energies, "set for")), r.only())
 	if len(r.energies) > 1 && r.odds(3, "order") {
 		fmt.Fprintf(&b, "restore-order: %s\n", list(r.energies[:2]))
 	}
 	r.files["machines/rig.yaml"] = b.String()
+}
+
+// bleeds draws whether the oil is bled, and which energies need it.
+func (r *randomManual) bleeds() string {
+	r.needed = r.some(r.energies, "needed")
+	if how := []string{"no", "yes", "yes", "live"}[r.n(3, "bleed")]; how != "live" || len(r.needed) > 0 {
+		return how
+	}
+	return "yes"
 }
 
 // lockOf draws whether a point takes a lock. Only the plug can be kept.
@@ -148,6 +158,9 @@ func (r *randomManual) drawEnergies(b *strings.Builder) {
 		if e == "load" && r.yes("blocked") {
 			blocked, r.blocked = ", blocked-by: [stand, prop]", true
 		}
+		if e == "air" && r.odds(3, "contained") {
+			blocked = ", contained-by: [gauge, cage]"
+		}
 		fmt.Fprintf(b, "  %s: { name: %s, kind: %s, points: %s, stored: %s%s%s }\n", e, e, kind, list(points), stored, blocked, r.only())
 	}
 }
@@ -160,7 +173,7 @@ func (r *randomManual) drawParts(b *strings.Builder) {
 		if p == "hose" || p == "pipe" {
 			kind = "line"
 			if r.yes("carries") {
-				carries = ", carries: oil"
+				carries = ", carries: " + r.one([]string{"oil", "oil", r.energies[0]}, "what")
 			}
 			if r.yes("alike") {
 				alike, r.alike = ", alike: hoses", true
@@ -185,6 +198,9 @@ func (r *randomManual) drawParts(b *strings.Builder) {
 				held = append(held, f)
 			}
 		}
+		if r.odds(5, "freed") {
+			guards += ", freed-by: " + list(r.some([]string{"nut", "screw", "clip"}, "freeing"))
+		}
 		fmt.Fprintf(b, "  %s: { name: %s, kind: %s%s, prove-dead: %s%s, held-by: {%s}, renew-with: new-%s%s%s%s }\n",
 			p, p, kind, under, list(r.some(r.energies, "dead")), guards, strings.Join(held, ", "), p, carries, alike, r.only())
 		r.parts = append(r.parts, p)
@@ -195,7 +211,7 @@ func (r *randomManual) drawParts(b *strings.Builder) {
 }
 
 func (r *randomManual) registers() {
-	r.files["register/tools.yaml"] = "stand: { name: stand, kind: aid }\nprop: { name: prop, kind: aid }\ngauge: { name: gauge, kind: aid }\ntester: { name: tester, kind: tester }\nproving-unit: { name: unit, kind: aid }\n"
+	r.files["register/tools.yaml"] = "stand: { name: stand, kind: aid }\nprop: { name: prop, kind: aid }\ngauge: { name: gauge, kind: aid }\ncage: { name: cage, kind: aid }\ntester: { name: tester, kind: tester }\nproving-unit: { name: unit, kind: aid }\n"
 	r.files["register/hazards.yaml"] = `shock: { name: shock, nature: a, harm: death, consequence: b, avoid: [c], of: power }
 jet: { name: jet, nature: a, harm: death, consequence: b, avoid: [c], of: air }
 crush: { name: crush, nature: a, harm: death, consequence: b, avoid: [c], of: load }
@@ -451,7 +467,7 @@ func (r *randomManual) randomAct(calls []string) string {
 			return "[x](mark:hoses)"
 		}
 	case "place", "clear":
-		return fmt.Sprintf("[x](%s:%s)", k, r.one([]string{"stand", "prop", "gauge"}, "tool"))
+		return fmt.Sprintf("[x](%s:%s)", k, r.one([]string{"stand", "prop", "gauge", "cage"}, "tool"))
 	case "alter", "reset":
 		return fmt.Sprintf("[x](%s:relief)", k)
 	case "drain", "fill", "dry":

@@ -223,6 +223,11 @@ func (x *run) testLive(e *model.Energy, points []*model.Point, cut []*model.Ener
 	if !signed || !meets(s, e.ID) || crew < 2 {
 		x.fault("live-test", what)
 	}
+	for _, o := range cut {
+		if st := x.get(key("energy", o.ID)); o == e || st != "live" && st != "live+" {
+			x.uncontained(o)
+		}
+	}
 	x.comeOn(points, cut)
 }
 
@@ -416,6 +421,7 @@ func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 		if s := x.get(key("energy", e.ID)); s != "live" && s != "live+" {
 			woken = append(woken, e)
 			x.openWhen(e)
+			x.uncontained(e)
 		}
 	}
 	x.comeOn(points, cut)
@@ -470,7 +476,7 @@ func names(refs []model.Ref[model.Energy], e *model.Energy) bool {
 func (x *run) openWhen(e *model.Energy) {
 	x.alteredWhen(e)
 	for _, p := range x.machine.Parts {
-		if !x.has(p.OnlyWith) || !names(p.ProveDead, e) && !names(p.Guards, e) {
+		if !x.has(p.OnlyWith) || !names(deadAt(p), e) && !names(p.Guards, e) {
 			continue
 		}
 		if x.get(key("part", p.ID)) != "on" {
@@ -484,10 +490,34 @@ func (x *run) openWhen(e *model.Energy) {
 		}
 	}
 	for _, f := range x.machine.Fluids {
-		if x.has(f.OnlyWith) && names(f.NeededBy, e) && isLow(x.get(key("fluid", f.ID))) {
+		st := x.get(key("fluid", f.ID))
+		airInside := st == "unbled" && f.Bleed && !f.BledLive
+		if x.has(f.OnlyWith) && names(f.NeededBy, e) && (isLow(st) || airInside) {
 			x.fault("restored-while-open", key("fluid", f.ID))
 		}
 	}
+}
+
+// uncontained tells of an energy that comes on with nothing round it.
+func (x *run) uncontained(e *model.Energy) {
+	for _, t := range e.ContainedBy {
+		if x.get(key("tool", t.ID)) == "placed" {
+			return
+		}
+	}
+	if len(e.ContainedBy) > 0 {
+		x.fault("restored-while-open", key("energy", e.ID))
+	}
+}
+
+// deadAt are the energies that are dead where hands go in at a part: those that
+// it says, and the one in it.
+func deadAt(p *model.Part) []model.Ref[model.Energy] {
+	out := append([]model.Ref[model.Energy]{}, p.ProveDead...)
+	if p.Bears.To != nil {
+		out = append(out, p.Bears)
+	}
+	return out
 }
 
 func (x *run) alteredWhen(e *model.Energy) {

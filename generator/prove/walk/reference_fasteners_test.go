@@ -95,7 +95,7 @@ func (x *run) bleedingAllows(p *model.Part, s, bleeds *model.Step) bool {
 			carries = carries || l.Is("bleed") && p.Carries.To != nil && l.To == model.Named(p.Carries.To)
 		}
 		warned := true
-		for _, e := range p.ProveDead {
+		for _, e := range deadAt(p) {
 			warned = warned && (meets(s, e.ID) || meets(b, e.ID))
 		}
 		if carries && warned {

@@ -24,6 +24,11 @@ func (x *run) fluidAct(kind string, f *model.Fluid) {
 				x.fault("act-order", key("part", p.ID))
 			}
 		}
+		for _, e := range f.NeededBy {
+			if len(e.To.Points) == 0 && x.hasEnergy(e.To) {
+				x.uncontained(e.To)
+			}
+		}
 		if x.get(k) == "drained" && f.Supply.To != nil && f.Capacity.Value > 0 {
 			x.use(f.Supply.To, f.Capacity.Base())
 		}
@@ -35,6 +40,11 @@ func (x *run) fluidAct(kind string, f *model.Fluid) {
 	case "bleed":
 		if isLow(x.get(k)) {
 			x.fault("act-order", k)
+		}
+		for _, e := range f.NeededBy {
+			if st := x.get(key("energy", e.ID)); f.BledLive && x.hasEnergy(e.To) && st != "live" && st != "live+" {
+				x.fault("act-order", key("energy", e.ID))
+			}
 		}
 		x.set(k, "full")
 	case "dry":
@@ -114,6 +124,18 @@ func (x *run) clear(t *model.Tool, k string) {
 			x.set(ek, "live")
 		case "isolated+":
 			x.set(ek, "isolated")
+		}
+	}
+	x.bared(t)
+}
+
+// bared tells of energies that are on and round which nothing stands any more.
+func (x *run) bared(t *model.Tool) {
+	for _, e := range x.machine.Energies {
+		for _, c := range e.ContainedBy {
+			if st := x.get(key("energy", e.ID)); c.To == t && x.hasEnergy(e) && (st == "live" || st == "live+") {
+				x.uncontained(e)
+			}
 		}
 	}
 }

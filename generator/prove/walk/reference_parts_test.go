@@ -25,8 +25,23 @@ func (x *run) partAct(kind string, p *model.Part, s *model.Step) {
 	}
 }
 
+// notFreed tells of what holds a part without being its own fastener.
+func (x *run) notFreed(p *model.Part, code string) {
+	for _, f := range p.FreedBy {
+		if len(f.To.Holds) == 0 && x.has(f.To.OnlyWith) && x.get(key("fastener", f.ID)) == "tight" {
+			x.fault(code, key("fastener", f.ID))
+		}
+		for _, q := range f.To.Holds {
+			k := fasteningKey(f.ID, q.ID)
+			if x.hasAt(f.To, q) && x.get(key("part", q.ID)) == "on" && x.get(k) == "tight" {
+				x.fault(code, k)
+			}
+		}
+	}
+}
+
 func (x *run) liveWork(p *model.Part) {
-	for _, e := range p.ProveDead {
+	for _, e := range deadAt(p) {
 		if x.hasEnergy(e.To) && x.get(key("energy", e.ID)) != "dead" {
 			x.fault("live-work", key("energy", e.ID))
 		}
@@ -43,6 +58,7 @@ func (x *run) remove(p *model.Part, k string, s *model.Step, renew bool) {
 			x.fault("not-reachable", key("part", u.ID))
 		}
 	}
+	x.notFreed(p, "not-reachable")
 	x.liveWork(p)
 	x.guards(p, s)
 	x.undo(refUndo{kind: "part", part: p, step: s, new: renew})
@@ -62,7 +78,7 @@ func (x *run) remove(p *model.Part, k string, s *model.Step, renew bool) {
 
 func (x *run) guards(p *model.Part, s *model.Step) {
 	for _, e := range p.Guards {
-		if !x.hasEnergy(e.To) || names(p.ProveDead, e.To) {
+		if !x.hasEnergy(e.To) || names(deadAt(p), e.To) {
 			continue
 		}
 		k := key("energy", e.ID)
@@ -126,6 +142,7 @@ func (x *run) refit(p *model.Part, k string, inRun []*model.Part, later []refUnd
 		return
 	}
 	x.liveWork(p)
+	x.notFreed(p, "refit-over-open")
 	for _, q := range x.machine.Parts {
 		if !x.has(q.OnlyWith) || !under(q, p) {
 			continue

@@ -12,6 +12,7 @@ func (w *walk) restore(a aim) {
 	}
 	for i, r := range cut {
 		w.stillOpen(r, woken[i])
+		w.contained(r, woken[i], "it is put on without "+containers(r)+" in place")
 	}
 	w.wake(a)
 	for i, r := range cut {
@@ -71,7 +72,11 @@ func (w *walk) stillOpen(r *energyRule, g fn) {
 	}
 	for _, f := range w.lay.needing[r.energy] {
 		x := w.lay.of[f]
-		w.findOnce(&RestoredWhileOpen, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), lowStates)))
+		open := lowStates
+		if f.Bleed && !f.BledLive {
+			open |= states(unbled)
+		}
+		w.findOnce(&RestoredWhileOpen, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), open)))
 	}
 	for _, s := range w.lay.setFor[r.energy] {
 		x := w.lay.of[s]
@@ -124,6 +129,13 @@ func (w *walk) testLive(a aim) {
 		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step has no sign or check hold")
 	} else if n, known := w.here.step.Crew(); known && n < 2 {
 		w.find(&LiveTest, a.thing, a.where, "put on for a test by one person alone")
+	}
+	for _, r := range w.cut(a) {
+		g := w.affected(a, r)
+		if r != a.energy {
+			g = w.and(g, w.is(w.energy(r), notLive))
+		}
+		w.contained(r, g, "it is tested without "+containers(r)+" in place")
 	}
 	w.wake(a)
 	w.acted = w.or(w.acted, a.where)

@@ -44,7 +44,7 @@ var (
 		Code:  "restored-while-open",
 		Title: "Switched on while something is open",
 		Why:   "An energy that comes back to an open machine finds whoever is still at it, or the floor.",
-		Mend:  "Put back, tighten and fill what is named before this step.",
+		Mend:  "Put back, tighten, fill and bleed what is named before this step. A circuit that is bled with its energy on says bleed: live in the machine's file.",
 	}
 	LiveTest = finding.Rule{
 		Code:  "live-test",

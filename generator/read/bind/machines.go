@@ -143,6 +143,7 @@ func (b *binder) leadMachine(m *model.Machine) {
 	for _, e := range m.Energies {
 		leadAll(n, points, e.Points)
 		leadAll(n, b.tools, e.BlockedBy)
+		leadAll(n, b.tools, e.ContainedBy)
 		b.condition(m, e.OnlyWith)
 		for _, p := range e.Points {
 			if p.To != nil {
@@ -155,6 +156,11 @@ func (b *binder) leadMachine(m *model.Machine) {
 		leadAll(n, energies, p.ProveDead)
 		leadAll(n, energies, p.Guards)
 		leadUses(n, fasteners, p.HeldBy)
+		leadAll(n, fasteners, p.FreedBy)
+		if energies.byID[p.Carries.ID] != nil {
+			p.Bears, p.Carries = model.Ref[model.Energy]{ID: p.Carries.ID, At: p.Carries.At}, model.Ref[model.Fluid]{}
+		}
+		lead(n, energies, &p.Bears)
 		lead(n, fluids, &p.Carries)
 		lead(n, b.supplies, &p.RenewWith)
 		b.condition(m, p.OnlyWith)

@@ -194,6 +194,8 @@ func (s *Site) part(m *model.Machine, p *model.Part) Thing {
 	if p.Carries.To != nil {
 		f.text(s.Words.Carries, p.Carries.To.Label())
 	}
+	f.text(s.Words.Carries, refNames([]model.Ref[model.Energy]{p.Bears}))
+	f.text(words.LanguageIn(s.Words.Lang).FreedBy, refNames(p.FreedBy))
 	if !p.Mass.IsZero() {
 		f.text(s.Words.Mass, s.both(p.Mass))
 	}
