@@ -10,19 +10,21 @@ import (
 
 // Machine is one file of machines/: a kind of machine.
 type Machine struct {
-	Entry        `yaml:",inline"`
-	Name         string        `yaml:"name,need" doc:"what people call this kind of machine"`
-	Options      []Pair        `yaml:"options" doc:"what a unit may have or not have: id and words"`
-	OnlyOneOf    [][]string    `yaml:"only-one-of" doc:"options of which a unit has at most one"`
-	Units        []Unit        `yaml:"units" doc:"which options each serial number has"`
-	Points       []*Point      `yaml:"points" doc:"where energy is cut"`
-	Energies     []*Energy     `yaml:"energies" doc:"what can hurt while it is there"`
-	RestoreOrder []Ref[Energy] `yaml:"restore-order" doc:"which energy comes back first"`
-	Parts        []*Part       `yaml:"parts" doc:"what comes off"`
-	Fasteners    []*Fastener   `yaml:"fasteners" doc:"what holds parts"`
-	Fluids       []*Fluid      `yaml:"fluids" doc:"what circuits are filled with"`
-	Settings     []*Setting    `yaml:"settings" doc:"set-points and interlocks"`
-	Orders       []Order       `yaml:"orders" doc:"places that a repeated step goes through"`
+	Entry         `yaml:",inline"`
+	Name          string        `yaml:"name,need" doc:"what people call this kind of machine"`
+	Options       []Pair        `yaml:"options" doc:"what a unit may have or not have: id and words"`
+	OnlyOneOf     [][]string    `yaml:"only-one-of" doc:"options of which a unit has at most one"`
+	Units         []Unit        `yaml:"units" doc:"which options each serial number has"`
+	Points        []*Point      `yaml:"points" doc:"where energy is cut"`
+	Energies      []*Energy     `yaml:"energies" doc:"what can hurt while it is there"`
+	RestoreOrder  []Ref[Energy] `yaml:"restore-order" doc:"which energy comes back first"`
+	BeforeIsolate []Ref[Hold]   `yaml:"before-isolate" doc:"holds that are taken before it is switched off: those affected are told"`
+	BeforeRestore []Ref[Hold]   `yaml:"before-restore" doc:"holds that are taken before it comes back: everybody is clear"`
+	Parts         []*Part       `yaml:"parts" doc:"what comes off"`
+	Fasteners     []*Fastener   `yaml:"fasteners" doc:"what holds parts"`
+	Fluids        []*Fluid      `yaml:"fluids" doc:"what circuits are filled with"`
+	Settings      []*Setting    `yaml:"settings" doc:"set-points and interlocks"`
+	Orders        []Order       `yaml:"orders" doc:"places that a repeated step goes through"`
 
 	Groups []*Group `yaml:"-"` // what alike names, in the order of the parts
 	things map[string]Named
@@ -78,16 +80,18 @@ func (c *Condition) Set(text string, at position.Pos) {
 
 // Energy is a source of energy that is cut before hands go in.
 type Energy struct {
-	Thing       `yaml:",inline"`
-	Kind        string            `yaml:"kind,need" one:"electric pressure vacuum gravity spring motion heat chemical" doc:"what sort of energy"`
-	Voltage     quantity.Quantity `yaml:"voltage" dim:"voltage" doc:"its voltage"`
-	Pressures   quantity.Limit    `yaml:"pressure" dim:"pressure" doc:"its pressure, or the range of it"`
-	Temperature quantity.Quantity `yaml:"temperature" dim:"temperature" doc:"how hot it is; of kind heat"`
-	Points      []Ref[Point]      `yaml:"points,need" doc:"where it is cut; [] where there is nothing to switch off"`
-	Stored      Stored            `yaml:"stored" doc:"whether some stays behind after it is cut; of a capacitor, how much"`
-	BlockedBy   []Ref[Tool]       `yaml:"blocked-by" doc:"tools that hold the load"`
-	ContainedBy []Ref[Tool]       `yaml:"contained-by" doc:"tools of which one stands round it while it is put on, filled or tested: a cage, a screen"`
-	OnlyWith    Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
+	Thing         `yaml:",inline"`
+	Kind          string            `yaml:"kind,need" one:"electric pressure vacuum gravity spring motion heat chemical" doc:"what sort of energy"`
+	Voltage       quantity.Quantity `yaml:"voltage" dim:"voltage" doc:"its voltage"`
+	Pressures     quantity.Limit    `yaml:"pressure" dim:"pressure" doc:"its pressure, or the range of it"`
+	Temperature   quantity.Quantity `yaml:"temperature" dim:"temperature" doc:"how hot it is; of kind heat"`
+	Points        []Ref[Point]      `yaml:"points,need" doc:"where it is cut; [] where there is nothing to switch off"`
+	Stored        Stored            `yaml:"stored" doc:"whether some stays behind after it is cut; of a capacitor, how much"`
+	BlockedBy     []Ref[Tool]       `yaml:"blocked-by" doc:"tools that hold the load"`
+	ContainedBy   []Ref[Tool]       `yaml:"contained-by" doc:"tools of which one stands round it while it is put on, filled or tested: a cage, a screen"`
+	BeforeIsolate []Ref[Hold]       `yaml:"before-isolate" doc:"holds that are taken before it is switched off: those affected are told"`
+	BeforeRestore []Ref[Hold]       `yaml:"before-restore" doc:"holds that are taken before it comes back: everybody is clear"`
+	OnlyWith      Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
 	Pressure quantity.Quantity `yaml:"-"` // the greatest of Pressures
 }

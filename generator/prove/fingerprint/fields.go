@@ -197,6 +197,8 @@ func (w *writer) energy(e *model.Energy) {
 	}
 	w.field("blocked-by", sortedIDs(e.BlockedBy))
 	w.field("contained-by", sortedIDs(e.ContainedBy))
+	w.field("before-isolate", sortedIDs(e.BeforeIsolate))
+	w.field("before-restore", sortedIDs(e.BeforeRestore))
 	w.condition("", e.OnlyWith)
 }
 

@@ -74,9 +74,9 @@ func sortsOf(a model.Act) []sort {
 	case model.Isolate, model.Lock, model.Release, model.Prove, model.Unlock, model.Restore, model.TestLive:
 		return []sort{anEnergy, aPoint}
 	case model.Remove, model.Refit, model.Renew, model.Cap:
-		return []sort{aPart, aFastening, aFluid, aSpill, aGap}
+		return []sort{aPart, aFastening, aFluid, aSpill, aGap, anAsked}
 	case model.Loosen, model.Tighten:
-		return []sort{aFastening, aFastener}
+		return []sort{aFastening, aFastener, anAsked}
 	case model.Mark:
 		return []sort{aGroup}
 	case model.Place, model.Clear:

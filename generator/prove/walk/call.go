@@ -40,7 +40,7 @@ func (w *walk) take(sum *summary, g fn) {
 	}
 	acted := w.and(g, in.take(sum.acted))
 	for _, t := range sum.taken {
-		w.tookHold(t.hold, w.and(g, in.take(t.where)))
+		w.taken[t.hold] = w.or(w.taken[t.hold], w.and(g, in.take(t.where)))
 	}
 	w.later(in, g)
 	for _, n := range sum.needs {

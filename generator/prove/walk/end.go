@@ -164,7 +164,7 @@ func (w *walk) leftWrong(x thing, f fn) (wrong, word fn) {
 		return w.and(w.present(x), w.otherThan(x, f, want)), want
 	}
 	switch info := w.lay.things[x]; info.sort {
-	case aSpill, aGroup, aGap:
+	case aSpill, aGroup, aGap, anAsked:
 		return no, 0
 	case aPoint:
 		return w.pointWrong(info.named.(*model.Point), x, f)

@@ -73,6 +73,9 @@ func (w *walk) point(p *model.Point) fn { return w.get(w.lay.of[p]) }
 func (w *walk) energy(r *energyRule) fn { return w.get(w.lay.of[r.energy]) }
 
 func (w *walk) isolate(a aim) {
+	for _, r := range w.cut(a) {
+		w.notAsked(w.lay.asks(r.energy, beforeIsolate), w.switchedOff(a, r), "not taken before this is switched off")
+	}
 	for _, p := range a.points {
 		if p.Kept {
 			w.pull(a, p)

@@ -46,8 +46,10 @@ func (w *walk) loosen(l *model.Link, f *model.Fastener, g fn) {
 	if len(f.Holds) == 0 {
 		x := w.lay.of[f]
 		g = w.and(g, w.present(x))
-		w.undone(undoing{verb: model.Tighten, thing: x, where: w.and(g, w.is(w.get(x), states(tight)))})
+		tightHere := w.and(g, w.is(w.get(x), states(tight)))
+		w.undone(undoing{verb: model.Tighten, thing: x, where: tightHere})
 		w.put(x, g, loose)
+		w.openedAnew(tightHere)
 		return
 	}
 	parts, _ := w.scope(l, f)
@@ -64,6 +66,7 @@ func (w *walk) loosen(l *model.Link, f *model.Fastener, g fn) {
 		}
 		w.undone(undoing{verb: model.Tighten, thing: x, where: here})
 		w.put(x, here, loose)
+		w.openedAnew(here)
 	}
 }
 

@@ -23,9 +23,10 @@ const (
 	aFluid
 	aSpill // what of a fluid was spilled
 	aSetting
-	aGroup // parts that look alike
-	aGap   // the place of a part that was taken off for good
-	aTool  // that is left in place
+	aGroup  // parts that look alike
+	aGap    // the place of a part that was taken off for good
+	aTool   // that is left in place
+	anAsked // a hold that is taken before an energy goes off or comes back
 )
 
 // info is what a layout knows of a thing.
@@ -57,6 +58,7 @@ type layout struct {
 	setFor   map[*model.Energy][]*model.Setting // settings that it must not come back without
 	blocks   map[*model.Tool][]*model.Energy
 	contains map[*model.Tool][]*model.Energy // energies that a tool stands round
+	asked    []thing                         // holds that are taken before an act
 	held     map[*model.Part][]thing         // its fastenings
 	spoken   map[string][]name               // names of things, by their first word
 }
@@ -206,6 +208,7 @@ func (l *layout) rest() {
 	for _, g := range l.machine.Groups {
 		l.add(aGroup, g, g.Unread)
 	}
+	l.addAsked()
 	for _, p := range l.machine.Parts {
 		l.add(aGap, p, p.Unread || !l.known(p.OnlyWith))
 	}

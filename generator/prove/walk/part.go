@@ -24,6 +24,7 @@ func (w *walk) remove(p *model.Part, g fn, forGood bool) {
 	}
 	w.put(w.lay.gap[p], g, gap)
 	w.opened(p, g)
+	w.openedAnew(g)
 }
 
 // reach looks for what is in the way.

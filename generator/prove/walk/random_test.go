@@ -111,6 +111,9 @@ func (r *randomManual) machine() {
 	fmt.Fprintf(&b, "fluids:\n  oil: { name: oil, supply: oil-can, capacity: 2 L, bleed: %s, needed-by: %s%s }\n",
 		r.bleeds(), list(r.needed), r.only())
 	fmt.Fprintf(&b, "settings:\n  relief: { name: relief, needed-by: %s%s }\n", list(r.some(r.energies, "set for")), r.only())
+	if r.odds(4, "asks") {
+		b.WriteString("before-restore: [sign]\n")
+	}
 	if len(r.energies) > 1 && r.odds(3, "order") {
 		fmt.Fprintf(&b, "restore-order: %s\n", list(r.energies[:2]))
 	}
@@ -158,8 +161,11 @@ func (r *randomManual) drawEnergies(b *strings.Builder) {
 		if e == "load" && r.yes("blocked") {
 			blocked, r.blocked = ", blocked-by: [stand, prop]", true
 		}
+		if r.odds(5, "told") {
+			blocked += ", before-isolate: [sign]"
+		}
 		if e == "air" && r.odds(3, "contained") {
-			blocked = ", contained-by: [gauge, cage]"
+			blocked += ", contained-by: [gauge, cage]"
 		}
 		fmt.Fprintf(b, "  %s: { name: %s, kind: %s, points: %s, stored: %s%s%s }\n", e, e, kind, list(points), stored, blocked, r.only())
 	}
@@ -370,6 +376,9 @@ func (r *randomManual) steps(phase int, calls []string) []string {
 		add("[](hold:leak)")
 	case 3:
 		for _, e := range r.energies {
+			if r.odds(3, "ask") {
+				add("[](hold:sign)")
+			}
 			add("[u](unlock:%s)", e)
 			add("[v](restore:%s)", e)
 		}

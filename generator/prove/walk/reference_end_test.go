@@ -36,7 +36,7 @@ func codeAtEnd(k, state string) string {
 func (x *run) wrongAtEnd(k string) bool {
 	kind, id, _ := strings.Cut(k, ":")
 	s := x.get(k)
-	if kind == "spill" || kind == "gap" || kind == "group" || !x.there(k) {
+	if kind == "spill" || kind == "gap" || kind == "asked" || kind == "group" || !x.there(k) {
 		return false
 	}
 	if sameWord(k, normalOf(k), s) {

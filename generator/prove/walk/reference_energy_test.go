@@ -3,6 +3,7 @@ package walk_test
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -95,6 +96,7 @@ func (x *run) energyAct(kind string, n model.Named, s *model.Step) {
 	}
 	switch kind {
 	case "isolate":
+		x.unaskedOff(points, cut)
 		x.isolate(named, points, what)
 		x.rise(cut)
 	case "lock":
@@ -421,6 +423,7 @@ func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 		if s := x.get(key("energy", e.ID)); s != "live" && s != "live+" {
 			woken = append(woken, e)
 			x.openWhen(e)
+			x.unasked(x.machine.BeforeRestore, e.BeforeRestore)
 			x.uncontained(e)
 		}
 	}
@@ -494,6 +497,39 @@ func (x *run) openWhen(e *model.Energy) {
 		airInside := st == "unbled" && f.Bleed && !f.BledLive
 		if x.has(f.OnlyWith) && names(f.NeededBy, e) && (isLow(st) || airInside) {
 			x.fault("restored-while-open", key("fluid", f.ID))
+		}
+	}
+}
+
+// unaskedOff tells of holds that are not taken before what is on goes off.
+func (x *run) unaskedOff(points []*model.Point, cut []*model.Energy) {
+	for _, e := range cut {
+		st := x.get(key("energy", e.ID))
+		moves := len(e.Points) == 0
+		for _, p := range points {
+			moves = moves || cuts(p, e) && x.get(key("point", p.ID)) == "live"
+		}
+		if moves && (st == "live" || st == "live+") {
+			x.unasked(x.machine.BeforeIsolate, e.BeforeIsolate)
+		}
+	}
+}
+
+func (x *run) unasked(lists ...[]model.Ref[model.Hold]) {
+	for _, list := range lists {
+		for _, h := range list {
+			if k := key("asked", h.ID); x.get(k) != "taken" {
+				x.fault("not-asked", k)
+			}
+		}
+	}
+}
+
+// forgetAsked: something was opened after the holds.
+func (x *run) forgetAsked() {
+	for k := range x.state {
+		if strings.HasPrefix(k, "asked:") {
+			x.state[k] = ""
 		}
 	}
 }

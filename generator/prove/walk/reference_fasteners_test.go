@@ -20,8 +20,10 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 		default:
 			if x.get(k) == "tight" {
 				x.undo(refUndo{kind: "fastener", fast: f, id: k, step: s})
+				x.forgetAsked()
 			}
 			x.set(k, "loose")
+			x.forgetAsked()
 		}
 		return
 	}

@@ -28,6 +28,7 @@ func (x *run) hold(l *model.Link, s *model.Step) {
 		x.asks(l, h)
 	}
 	x.taken[h.ID] = true
+	x.set(key("asked", h.ID), "taken")
 	x.openLines(s)
 	if l.Is("again") {
 		x.again(l, s, h)

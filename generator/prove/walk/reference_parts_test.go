@@ -74,6 +74,7 @@ func (x *run) remove(p *model.Part, k string, s *model.Step, renew bool) {
 		x.set(key("gap", p.ID), "closed")
 	}
 	x.opening(p)
+	x.forgetAsked()
 }
 
 func (x *run) guards(p *model.Part, s *model.Step) {

@@ -12,6 +12,7 @@ func (w *walk) restore(a aim) {
 	}
 	for i, r := range cut {
 		w.stillOpen(r, woken[i])
+		w.notAsked(w.lay.asks(r.energy, beforeRestore), woken[i], "not taken before this comes back on, since something was opened last")
 		w.contained(r, woken[i], "it is put on without "+containers(r)+" in place")
 	}
 	w.wake(a)

@@ -169,6 +169,12 @@ var (
 		Why:   "Nobody can know how a measurement went that nobody took: the branch is never gone into, or by guess.",
 		Mend:  "Take the hold before this, or ask about the one that was taken.",
 	}
+	NotAsked = finding.Rule{
+		Code:  "not-asked",
+		Title: "A hold that is not taken before an energy goes off or comes back",
+		Why:   "Whoever still has a hand in the machine, or works at the other end of it, must know before the switch is moved.",
+		Mend:  "Write hold: with it, after the last thing that is taken off or loosened and before this.",
+	}
 	BadPause = finding.Rule{
 		Code:  "bad-pause",
 		Title: "A stopping place that leaves danger",
@@ -239,7 +245,7 @@ func Rules() []*finding.Rule {
 		&LiveWork, &GuardOffLive, &RestoredWhileOpen, &LiveTest,
 		&NotReachable, &RefitOverOpen, &RemovedTwice, &RefitNotRemoved, &ActOrder, &NotMarked, &ReverseRule,
 		&LeftIsolated, &LeftOff, &LeftLoose, &LeftInPlace, &LeftAltered, &LeftLow, &NotBled,
-		&NotSupplied, &LeakLookWhileWet, &LeakLookWithoutPressure, &DeadBranch, &BadPause, &NotCapped,
+		&NotSupplied, &LeakLookWhileWet, &LeakLookWithoutPressure, &DeadBranch, &NotAsked, &BadPause, &NotCapped,
 		&StateMismatch, &WrongMachine, &UnitGap, &UnitOverlap, &NeverApplies, &TooManyConditions, &ActInWords,
 	}
 }

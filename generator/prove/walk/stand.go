@@ -132,7 +132,7 @@ func (w *walk) record() {
 // standsAs is the state of a thing as people speak of it.
 func (w *walk) standsAs(x thing) fn {
 	switch i := w.lay.things[x]; i.sort {
-	case aSpill, aGroup, aGap:
+	case aSpill, aGroup, aGap, anAsked:
 		return 0
 	case aFastening:
 		return w.and(w.present(x), w.looseAt(x, w.lay.of[i.part]))

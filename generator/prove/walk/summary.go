@@ -127,7 +127,7 @@ func (w *walk) settled(x thing, to fn) fn {
 		return to
 	}
 	order := []fn{0, 2, 4, 3, 1, 5, 6, 7}
-	if w.lay.things[x].sort == aGroup {
+	if w.lay.things[x].sort == aGroup || w.lay.things[x].sort == anAsked {
 		order = []fn{1, 0, 7}
 	}
 	f := no

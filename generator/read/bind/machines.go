@@ -137,6 +137,8 @@ func (b *binder) leadMachine(m *model.Machine) {
 	points := section(m, "point", m.Points)
 	n := &b.notes
 	leadAll(n, energies, m.RestoreOrder)
+	leadAll(n, b.holds, m.BeforeIsolate)
+	leadAll(n, b.holds, m.BeforeRestore)
 	for _, p := range m.Points {
 		b.condition(m, p.OnlyWith)
 	}
@@ -144,6 +146,8 @@ func (b *binder) leadMachine(m *model.Machine) {
 		leadAll(n, points, e.Points)
 		leadAll(n, b.tools, e.BlockedBy)
 		leadAll(n, b.tools, e.ContainedBy)
+		leadAll(n, b.holds, e.BeforeIsolate)
+		leadAll(n, b.holds, e.BeforeRestore)
 		b.condition(m, e.OnlyWith)
 		for _, p := range e.Points {
 			if p.To != nil {
