@@ -38,7 +38,7 @@ var walkCodes = strings.Fields(`
 	live-work guard-off-live restored-while-open live-test
 	not-reachable refit-over-open removed-twice refit-not-removed act-order
 	left-isolated left-off left-loose left-in-place left-altered left-low not-bled
-	not-marked leak-look-while-wet leak-look-without-pressure dead-branch bad-pause not-capped not-supplied reverse
+	not-marked leak-look-while-wet leak-look-without-pressure dead-branch not-asked bad-pause not-capped not-supplied reverse
 	wrong-machine state-mismatch unit-gap unit-overlap never-applies too-many-conditions
 	act-in-words
 	not-translated translation-differs`)

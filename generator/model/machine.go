@@ -1,6 +1,7 @@
 package model
 
 import (
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/position"
@@ -9,19 +10,21 @@ import (
 
 // Machine is one file of machines/: a kind of machine.
 type Machine struct {
-	Entry        `yaml:",inline"`
-	Name         string        `yaml:"name,need" doc:"what people call this kind of machine"`
-	Options      []Pair        `yaml:"options" doc:"what a unit may have or not have: id and words"`
-	OnlyOneOf    [][]string    `yaml:"only-one-of" doc:"options of which a unit has at most one"`
-	Units        []Unit        `yaml:"units" doc:"which options each serial number has"`
-	Points       []*Point      `yaml:"points" doc:"where energy is cut"`
-	Energies     []*Energy     `yaml:"energies" doc:"what can hurt while it is there"`
-	RestoreOrder []Ref[Energy] `yaml:"restore-order" doc:"which energy comes back first"`
-	Parts        []*Part       `yaml:"parts" doc:"what comes off"`
-	Fasteners    []*Fastener   `yaml:"fasteners" doc:"what holds parts"`
-	Fluids       []*Fluid      `yaml:"fluids" doc:"what circuits are filled with"`
-	Settings     []*Setting    `yaml:"settings" doc:"set-points and interlocks"`
-	Orders       []Order       `yaml:"orders" doc:"places that a repeated step goes through"`
+	Entry         `yaml:",inline"`
+	Name          string        `yaml:"name,need" doc:"what people call this kind of machine"`
+	Options       []Pair        `yaml:"options" doc:"what a unit may have or not have: id and words"`
+	OnlyOneOf     [][]string    `yaml:"only-one-of" doc:"options of which a unit has at most one"`
+	Units         []Unit        `yaml:"units" doc:"which options each serial number has"`
+	Points        []*Point      `yaml:"points" doc:"where energy is cut"`
+	Energies      []*Energy     `yaml:"energies" doc:"what can hurt while it is there"`
+	RestoreOrder  []Ref[Energy] `yaml:"restore-order" doc:"which energy comes back first"`
+	BeforeIsolate []Ref[Hold]   `yaml:"before-isolate" doc:"holds that are taken before it is switched off: those affected are told"`
+	BeforeRestore []Ref[Hold]   `yaml:"before-restore" doc:"holds that are taken before it comes back: everybody is clear"`
+	Parts         []*Part       `yaml:"parts" doc:"what comes off"`
+	Fasteners     []*Fastener   `yaml:"fasteners" doc:"what holds parts"`
+	Fluids        []*Fluid      `yaml:"fluids" doc:"what circuits are filled with"`
+	Settings      []*Setting    `yaml:"settings" doc:"set-points and interlocks"`
+	Orders        []Order       `yaml:"orders" doc:"places that a repeated step goes through"`
 
 	Groups []*Group `yaml:"-"` // what alike names, in the order of the parts
 	things map[string]Named
@@ -49,15 +52,17 @@ func (t *Thing) Label() string { return labelOr(t.Name, strings.ReplaceAll(t.ID,
 
 // Point is where energy is cut.
 type Point struct {
-	Thing `yaml:",inline"`
-	Where string `yaml:"where" doc:"where it is found"`
-	Lock  bool   `yaml:"lock" doc:"whether it takes a lock"`
+	Thing    `yaml:",inline"`
+	Where    string    `yaml:"where" doc:"where it is found"`
+	Lock     bool      `yaml:"lock" word:"kept" sets:"Kept" doc:"whether it takes a lock; kept for a plug that the one who works keeps"`
+	OnlyWith Condition `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
+	Kept bool      `yaml:"-"` // a plug: whoever works alone has it, and that is its lock
 	Cuts []*Energy `yaml:"-"` // the energies that name it
 }
 
 // Padlocked says that the point is locked with a padlock, one for each who locks.
-func (p *Point) Padlocked() bool { return p.Lock }
+func (p *Point) Padlocked() bool { return p.Lock && !p.Kept }
 
 // Condition is the option that a unit must have, or must not have, for a thing
 // to be there. The zero Condition always holds.
@@ -75,15 +80,18 @@ func (c *Condition) Set(text string, at position.Pos) {
 
 // Energy is a source of energy that is cut before hands go in.
 type Energy struct {
-	Thing       `yaml:",inline"`
-	Kind        string            `yaml:"kind,need" one:"electric pressure vacuum gravity spring motion heat chemical" doc:"what sort of energy"`
-	Voltage     quantity.Quantity `yaml:"voltage" dim:"voltage" doc:"its voltage"`
-	Pressures   quantity.Limit    `yaml:"pressure" dim:"pressure" doc:"its pressure, or the range of it"`
-	Temperature quantity.Quantity `yaml:"temperature" dim:"temperature" doc:"how hot it is; of kind heat"`
-	Points      []Ref[Point]      `yaml:"points,need" doc:"where it is cut; [] where there is nothing to switch off"`
-	Stored      Stored            `yaml:"stored" doc:"whether some stays behind after it is cut; of a capacitor, how much"`
-	BlockedBy   []Ref[Tool]       `yaml:"blocked-by" doc:"tools that hold the load"`
-	OnlyWith    Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
+	Thing         `yaml:",inline"`
+	Kind          string            `yaml:"kind,need" one:"electric pressure vacuum gravity spring motion heat chemical" doc:"what sort of energy"`
+	Voltage       quantity.Quantity `yaml:"voltage" dim:"voltage" doc:"its voltage"`
+	Pressures     quantity.Limit    `yaml:"pressure" dim:"pressure" doc:"its pressure, or the range of it"`
+	Temperature   quantity.Quantity `yaml:"temperature" dim:"temperature" doc:"how hot it is; of kind heat"`
+	Points        []Ref[Point]      `yaml:"points,need" doc:"where it is cut; [] where there is nothing to switch off"`
+	Stored        Stored            `yaml:"stored" doc:"whether some stays behind after it is cut; of a capacitor, how much"`
+	BlockedBy     []Ref[Tool]       `yaml:"blocked-by" doc:"tools that hold the load"`
+	ContainedBy   []Ref[Tool]       `yaml:"contained-by" doc:"tools of which one stands round it while it is put on, filled or tested: a cage, a screen"`
+	BeforeIsolate []Ref[Hold]       `yaml:"before-isolate" doc:"holds that are taken before it is switched off: those affected are told"`
+	BeforeRestore []Ref[Hold]       `yaml:"before-restore" doc:"holds that are taken before it comes back: everybody is clear"`
+	OnlyWith      Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
 	Pressure quantity.Quantity `yaml:"-"` // the greatest of Pressures
 }
@@ -108,7 +116,8 @@ type Part struct {
 	Guards    []Ref[Energy]     `yaml:"guards" doc:"energies that it keeps hands from"`
 	Alike     string            `yaml:"alike" doc:"a name for parts that can be swapped by mistake"`
 	HeldBy    []Use[Fastener]   `yaml:"held-by" doc:"its fasteners, and how many"`
-	Carries   Ref[Fluid]        `yaml:"carries" doc:"the fluid in a line"`
+	FreedBy   []Ref[Fastener]   `yaml:"freed-by" doc:"fasteners elsewhere without whose loosening it neither comes off nor goes on"`
+	Carries   Ref[Fluid]        `yaml:"carries" doc:"the fluid in a line, or the energy"`
 	OnlyWith  Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 	Mass      quantity.Quantity `yaml:"mass" dim:"mass" doc:"what it weighs"`
 	Lift      *Lift             `yaml:"lift" doc:"how it is lifted by hand, for the revised NIOSH equation"`
@@ -116,7 +125,21 @@ type Part struct {
 	Serial    bool              `yaml:"serial" doc:"whether its serial number is written down"`
 	Old       string            `yaml:"old" doc:"what becomes of the old one"`
 
-	Over []*Part `yaml:"-"` // what is under it: Under turned round
+	Over  []*Part     `yaml:"-"` // what is under it: Under turned round
+	Bears Ref[Energy] `yaml:"-"` // the energy that carries names; Carries is empty then
+}
+
+// Dead are the energies that are dead before hands go in at the part.
+func (p *Part) Dead() []Ref[Energy] {
+	for _, e := range p.ProveDead {
+		if p.Bears.ID == "" || e.ID == p.Bears.ID {
+			return p.ProveDead
+		}
+	}
+	if p.Bears.ID == "" {
+		return nil
+	}
+	return append(slices.Clone(p.ProveDead), p.Bears)
 }
 
 // Lift is how a part is lifted by hand: what the revised NIOSH equation asks,
@@ -153,6 +176,7 @@ type Fastener struct {
 	MarkAfter   string              `yaml:"mark-after" doc:"how it is marked when it is tight"`
 	Retorque    string              `yaml:"retorque" doc:"when it is tightened again"`
 	RenewWith   Ref[Supply]         `yaml:"renew-with" doc:"the supply of which a new one goes in at each refit"`
+	OnlyWith    Condition           `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
 	ByHand bool `yaml:"-"` // its torque is the word hand
 
@@ -164,10 +188,12 @@ type Fluid struct {
 	Thing    `yaml:",inline"`
 	Supply   Ref[Supply]       `yaml:"supply" doc:"what is filled in"`
 	Capacity quantity.Quantity `yaml:"capacity" doc:"how much it holds"`
-	Bleed    bool              `yaml:"bleed" doc:"whether air must be let out after it was open"`
+	Bleed    bool              `yaml:"bleed" word:"live" sets:"BledLive" doc:"whether air must be let out after it was open; live where that is done with its energy on"`
 	NeededBy []Ref[Energy]     `yaml:"needed-by" doc:"energies that must not come back while it is low"`
+	OnlyWith Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 
-	Lines []*Part `yaml:"-"` // what carries it
+	BledLive bool    `yaml:"-"` // it is bled with the energies on that it is needed by
+	Lines    []*Part `yaml:"-"` // what carries it
 }
 
 // Setting is a set-point or an interlock.
@@ -175,6 +201,7 @@ type Setting struct {
 	Thing    `yaml:",inline"`
 	Value    string        `yaml:"value" doc:"what it is set to"`
 	NeededBy []Ref[Energy] `yaml:"needed-by" doc:"energies that must not come back while it is altered"`
+	OnlyWith Condition     `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`
 }
 
 // Order is a list of places that a repeated step goes through.

@@ -46,7 +46,7 @@ func (r *reach) cut(e *model.Energy) *cut {
 	c := &cut{energy: e}
 	own, met := conditionOf(e.OnlyWith), false
 	for _, p := range r.way.touched() {
-		if !refers(p.ProveDead, e) && !refers(p.Guards, e) || !r.meets(p, e) {
+		if !refers(p.Dead(), e) && !refers(p.Guards, e) || !r.meets(p, e) {
 			continue
 		}
 		on := own.and(r.on[p]).without(r.here)
@@ -180,14 +180,18 @@ func (r *reach) measuresSafe(h *model.Hold, e *model.Energy) bool {
 // provedAfter is how many parts are off when an energy is proved dead: as many
 // as it takes to have its guards off, for behind them is where it is measured,
 // but none that is only taken off once it is dead. A guard that no hazard can
-// be told at stays on until the proof.
+// be told at stays on until the proof; so does every guard of what cannot be
+// switched off, for only the proof says that it is out.
 func (r *reach) provedAfter(c *cut) int {
+	if len(c.energy.Points) == 0 {
+		return 0
+	}
 	after := 0
 	for i, p := range r.off {
 		if !r.meets(p, c.energy) {
 			continue
 		}
-		if refers(p.ProveDead, c.energy) {
+		if refers(p.Dead(), c.energy) {
 			break
 		}
 		if refers(p.Guards, c.energy) {

@@ -97,7 +97,11 @@ func (w *writer) field(f decode.Field) *Schema {
 	case reflect.Int:
 		return number()
 	case reflect.Bool:
-		return yesNo()
+		s := yesNo()
+		if f.Word != "" {
+			s.Enum = append(s.Enum, f.Word)
+		}
+		return s
 	case reflect.Pointer:
 		return w.def(t.Elem())
 	case reflect.Struct:

@@ -337,7 +337,7 @@ func (t *touches) part(m *model.Machine, p *model.Part) {
 	for _, under := range p.Over {
 		t.look(under)
 	}
-	for _, e := range slices.Concat(p.ProveDead, p.Guards) {
+	for _, e := range slices.Concat(p.Dead(), p.Guards) {
 		if e.To != nil {
 			t.look(e.To)
 		}

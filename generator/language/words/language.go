@@ -13,8 +13,9 @@ type Language struct {
 	Was, WasNot                   string // a hold, a step's number, an answer
 	StepDone, StepLeftOut         string // a step's number
 
-	BoltLoad, NotJudged string // of a thread or a class that no table has
-	ByHand              string // how tight a fastener is
-	About               string // of an amount that is not measured out
-	AtMost, AtLeast, To string // of a limit: "at most 5 V", "2 to 6 bar"
+	BoltLoad, NotJudged                                       string // of a thread or a class that no table has
+	ByHand                                                    string // how tight a fastener is
+	About                                                     string // of an amount that is not measured out
+	AtMost, AtLeast, To                                       string // of a limit: "at most 5 V", "2 to 6 bar"
+	KeptPlug, KeptAlone, KeptByNobody, TestedAltered, FreedBy string
 }

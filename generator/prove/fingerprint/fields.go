@@ -69,6 +69,7 @@ func (w *writer) thing(n model.Named) {
 		w.field("name", t.Label())
 		w.field("value", t.Value)
 		w.field("needed-by", sortedIDs(t.NeededBy))
+		w.condition("", t.OnlyWith)
 	case *model.Order:
 		w.field("places", strings.Join(t.Labels, ", "))
 	case *model.Group:
@@ -169,8 +170,9 @@ func (w *writer) hold(h *model.Hold) {
 func (w *writer) point(before string, p *model.Point) {
 	w.field(before+"where", p.Where)
 	if p.Lock {
-		w.field(before+"lock", "yes")
+		w.field(before+"lock", yesOr("kept", p.Kept))
 	}
+	w.condition(before, p.OnlyWith)
 }
 
 func (w *writer) energy(e *model.Energy) {
@@ -194,10 +196,13 @@ func (w *writer) energy(e *model.Energy) {
 		w.field("precharge", e.Stored.Precharge)
 	}
 	w.field("blocked-by", sortedIDs(e.BlockedBy))
-	w.condition(e.OnlyWith)
+	w.field("contained-by", sortedIDs(e.ContainedBy))
+	w.field("before-isolate", sortedIDs(e.BeforeIsolate))
+	w.field("before-restore", sortedIDs(e.BeforeRestore))
+	w.condition("", e.OnlyWith)
 }
 
-func (w *writer) condition(c model.Condition) {
+func (w *writer) condition(before string, c model.Condition) {
 	if c.Option == "" {
 		return
 	}
@@ -205,7 +210,7 @@ func (w *writer) condition(c model.Condition) {
 	if c.Not {
 		not = "!"
 	}
-	w.field("only-with", not+c.Option)
+	w.field(before+"only-with", not+c.Option)
 }
 
 func (w *writer) part(p *model.Part) {
@@ -223,8 +228,9 @@ func (w *writer) part(p *model.Part) {
 			w.fastener("held-by "+held.ID+" ", held.To)
 		}
 	}
-	w.field("carries", p.Carries.ID)
-	w.condition(p.OnlyWith)
+	w.field("freed-by", sortedIDs(p.FreedBy))
+	w.field("carries", p.Carries.ID+p.Bears.ID) // one of them at most
+	w.condition("", p.OnlyWith)
 	w.field("mass", p.Mass)
 	w.lift(p.Lift)
 	w.field("renew-with", p.RenewWith.ID)
@@ -276,6 +282,7 @@ func (w *writer) fastener(before string, f *model.Fastener) {
 	w.field(before+"mark-after", f.MarkAfter)
 	w.field(before+"retorque", f.Retorque)
 	w.field(before+"renew-with", f.RenewWith.ID)
+	w.condition(before, f.OnlyWith)
 }
 
 func (w *writer) fluid(f *model.Fluid) {
@@ -283,9 +290,10 @@ func (w *writer) fluid(f *model.Fluid) {
 	w.field("supply", f.Supply.ID)
 	w.field("capacity", f.Capacity)
 	if f.Bleed {
-		w.field("bleed", "yes")
+		w.field("bleed", yesOr("live", f.BledLive))
 	}
 	w.field("needed-by", sortedIDs(f.NeededBy))
+	w.condition("", f.OnlyWith)
 }
 
 // ids are the ids of a list whose order says nothing.
@@ -299,3 +307,11 @@ func ids[T any](refs []model.Ref[T]) []string {
 }
 
 func sortedIDs[T any](refs []model.Ref[T]) string { return strings.Join(ids(refs), ", ") }
+
+// yesOr is the word that stands for more than yes, where it does.
+func yesOr(word string, is bool) string {
+	if is {
+		return word
+	}
+	return "yes"
+}

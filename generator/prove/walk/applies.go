@@ -54,12 +54,12 @@ func (w *walk) presentAt(l *model.Link) fn {
 	switch n := l.To.(type) {
 	case *model.Fastener:
 		if l.Part != nil {
-			return w.present(w.lay.of[l.Part])
+			return w.and(w.option(n.OnlyWith), w.present(w.lay.of[l.Part]))
 		}
-		return w.anyPresent(n.Holds)
+		return w.and(w.option(n.OnlyWith), w.anyPresent(n.Holds))
 	case *model.Group:
 		return w.anyPresent(n.Parts)
-	case *model.Part, *model.Energy:
+	case *model.Part, *model.Energy, *model.Point, *model.Fluid, *model.Setting:
 		return w.present(w.lay.of[l.To])
 	}
 	return yes

@@ -6,6 +6,7 @@ import "baybinder/generator/model"
 // and may have been any.
 func (w *walk) tookHold(h *model.Hold, g fn) {
 	w.taken[h] = w.or(w.taken[h], g)
+	w.tookAsked(h, g)
 }
 
 // branches looks for links of a step that ask how a hold went which was not

@@ -40,7 +40,7 @@ func (w *walk) take(sum *summary, g fn) {
 	}
 	acted := w.and(g, in.take(sum.acted))
 	for _, t := range sum.taken {
-		w.tookHold(t.hold, w.and(g, in.take(t.where)))
+		w.taken[t.hold] = w.or(w.taken[t.hold], w.and(g, in.take(t.where)))
 	}
 	w.later(in, g)
 	for _, n := range sum.needs {
@@ -94,7 +94,7 @@ func (w *walk) meet(callee *model.Procedure, g fn) {
 		if s.Unknown {
 			continue
 		}
-		want := w.lay.meant(s)
+		want := w.meant(s, w.alone())
 		if f, is := s.Thing.(*model.Fastener); is && len(f.Holds) > 0 {
 			w.meetFastener(f, want, g, s.Word)
 			continue
@@ -119,7 +119,25 @@ func (w *walk) meet(callee *model.Procedure, g fn) {
 
 // unlike says where a thing does not stand as the word says.
 func (w *walk) unlike(x thing, want fn) fn {
-	return w.is(w.get(x), ^w.lay.alike(x, want)&^states(unknown))
+	return w.otherThan(x, w.get(x), want)
+}
+
+// otherThan says where a state of a thing is another than a word means.
+func (w *walk) otherThan(x thing, f, want fn) fn {
+	return w.not(w.or(w.is(f, states(unknown)), w.as(x, f, want)))
+}
+
+// as says where a state of a thing is what a word means; that may be another on
+// another unit.
+func (w *walk) as(x thing, f, want fn) fn {
+	if want.constant() {
+		return w.is(f, w.lay.alike(x, want))
+	}
+	any := no
+	for s := range fn(maxKids) {
+		any = w.or(any, w.and(w.equals(want, s), w.is(f, w.lay.alike(x, s))))
+	}
+	return any
 }
 
 // alike is the states of a thing that one word means.
@@ -179,7 +197,7 @@ func (w *walk) meetPoints(e *model.Energy, callee *model.Procedure, named map[mo
 	want := map[model.Named]fn{}
 	for _, s := range callee.Expects {
 		if s.Thing != nil {
-			want[s.Thing] = w.lay.meant(s)
+			want[s.Thing] = w.meant(s, w.alone())
 			if s.Unknown {
 				want[s.Thing] = unknown
 			}
@@ -187,7 +205,7 @@ func (w *walk) meetPoints(e *model.Energy, callee *model.Procedure, named map[mo
 	}
 	for _, p := range w.lay.energy[e].points {
 		if !named[p] {
-			w.put(w.lay.of[p], g, needOf(p, named, func(e *model.Energy) fn { return want[e] }))
+			w.put(w.lay.of[p], g, w.needOf(p, named, w.alone(), func(e *model.Energy) fn { return want[e] }))
 		}
 		w.restand(p, named, g)
 	}
@@ -205,17 +223,15 @@ func (w *walk) restand(p *model.Point, named map[model.Named]bool, g fn) {
 		on := no
 		shut := yes
 		for _, p := range r.points {
-			f := w.point(p)
-			on = w.or(on, w.is(f, states(live)))
+			on = w.or(on, w.pointIs(p, states(live)))
 			if p.Lock {
-				shut = w.and(shut, w.is(f, lockedStates))
+				shut = w.andNot(shut, w.pointIs(p, ^lockedStates))
 			}
 		}
 		here := w.and(g, w.present(x))
 		w.shift(x, w.and(here, on), move(live, isolated, locked, released, dead, blocked))
-		if r.lockable {
-			w.shift(x, w.andNot(w.andNot(here, on), shut), move(isolated, locked, released, dead))
-		}
+		unlocked := w.and(w.lockable(r), w.andNot(w.andNot(here, on), shut))
+		w.shift(x, unlocked, move(isolated, locked, released, dead))
 		w.settle(r, here)
 	}
 }

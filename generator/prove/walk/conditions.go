@@ -18,6 +18,7 @@ const (
 	anAnswer                        // that was the answer
 	anOptional                      // the step was done
 	aStart                          // how a thing stood when the procedure began
+	aLoner                          // the whole job is one person's
 )
 
 // variable is one condition. Two of them are the same where they are equal.
@@ -162,7 +163,7 @@ func (c *conditions) meeting(f fn) int {
 	n := 0
 	seen := make([]bool, len(c.vars))
 	c.depends(f, func(v int32) {
-		if c.vars[v].kind != aStart && !seen[v] {
+		if k := c.vars[v].kind; k != aStart && k != aLoner && !seen[v] {
 			seen[v] = true
 			n++
 		}
@@ -219,7 +220,7 @@ func (c *conditions) inner(f fn) int {
 // outer says that a condition is one of the unit, or of how things stood.
 func (c *conditions) outer(v int32) bool {
 	k := c.vars[v].kind
-	return k == anOption || k == aStart
+	return k == anOption || k == aStart || k == aLoner
 }
 
 // plain says that a function depends on one condition at most, and that an

@@ -260,6 +260,32 @@ func (t *table) with(f fn, fixed func(v int32) int) fn {
 	return rec(f)
 }
 
+// compose is the function where some variables are functions of others.
+func (t *table) compose(f fn, of func(v int32) (fn, bool)) fn {
+	done := map[fn]fn{}
+	var rec func(f fn) fn
+	rec = func(f fn) fn {
+		if f.constant() {
+			return f
+		}
+		if g, known := done[f]; known {
+			return g
+		}
+		n := *t.node(f)
+		for i := range int(t.values[n.v]) {
+			n.kids[i] = rec(n.kids[i])
+		}
+		state, is := of(n.v)
+		if !is {
+			state = t.itself(n.v)
+		}
+		g := t.choose(state, n.kids)
+		done[f] = g
+		return g
+	}
+	return rec(f)
+}
+
 // depends visits the variables that a function depends on, some of them more
 // than once.
 func (t *table) depends(f fn, visit func(v int32)) {

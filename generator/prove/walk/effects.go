@@ -11,8 +11,8 @@ type effect struct {
 // What acts may move.
 var (
 	movesEnergy   = []sort{anEnergy, aPoint}
-	movesPart     = []sort{aPart, aFastening, aFluid, aSpill, aGap}
-	movesFastener = []sort{aFastening, aFastener}
+	movesPart     = []sort{aPart, aFastening, aFluid, aSpill, aGap, anAsked}
+	movesFastener = []sort{aFastening, aFastener, anAsked}
 	movesTool     = []sort{aTool, anEnergy}
 	movesSetting  = []sort{aSetting}
 	movesFluid    = []sort{aFluid, aSpill}

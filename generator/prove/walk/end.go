@@ -47,7 +47,7 @@ func (w *walk) leaves(s model.State) {
 		return
 	}
 	x := w.lay.of[s.Thing]
-	bad := w.and(w.present(x), w.unlike(x, w.lay.meant(s)))
+	bad := w.and(w.present(x), w.unlike(x, w.meant(s, w.aloneHere())))
 	w.at(at, func() { w.find(&StateMismatch, x, bad, "not "+s.Word+" at the end, as leaves says") })
 }
 
@@ -125,8 +125,8 @@ func (w *walk) speaksOf(x thing) bool {
 // leftOpen says where a thing is neither whole nor as it was at the start.
 func (w *walk) leftOpen(x thing, f fn) fn {
 	info := w.lay.things[x]
-	fine := w.lay.alike(x, 0) | w.lay.alike(x, w.home[x]) | states(unknown)
-	open := w.and(w.present(x), w.is(f, ^fine))
+	open := w.and(w.present(x), w.is(f, ^(w.lay.alike(x, 0)|states(unknown))))
+	open = w.andNot(open, w.as(x, f, w.home[x]))
 	switch info.sort {
 	case aFastening:
 		part := w.lay.of[info.part]
@@ -135,9 +135,7 @@ func (w *walk) leftOpen(x thing, f fn) fn {
 		}
 		return w.and(open, w.is(w.homely(w.get(part)), states(on)))
 	case anEnergy:
-		if w.leftAtPoint(info.named.(*model.Energy)) {
-			return no
-		}
+		open = w.andNot(open, w.leftAtPoint(info.named.(*model.Energy)))
 	case aPoint:
 		for _, e := range info.named.(*model.Point).Cuts {
 			y := w.lay.of[e]
@@ -147,25 +145,26 @@ func (w *walk) leftOpen(x thing, f fn) fn {
 	return open
 }
 
-// leftAtPoint says that leaves names a point of an energy as off: the energy
+// leftAtPoint says where leaves names a point of an energy as off: the energy
 // stands as its points do.
-func (w *walk) leftAtPoint(e *model.Energy) bool {
+func (w *walk) leftAtPoint(e *model.Energy) fn {
+	f := no
 	for _, p := range w.lay.energy[e].points {
 		if to, named := w.leavesSays(w.lay.of[p]); named && to != live {
-			return true
+			f = w.or(f, w.has(p))
 		}
 	}
-	return false
+	return f
 }
 
 // leftWrong says where a thing, walked alone, is left otherwise than the
 // procedure says, and how it should be: as leaves says, else whole.
 func (w *walk) leftWrong(x thing, f fn) (wrong, word fn) {
 	if want, named := w.leavesSays(x); named {
-		return w.and(w.present(x), w.is(f, ^w.lay.alike(x, want)&^states(unknown))), want
+		return w.and(w.present(x), w.otherThan(x, f, want)), want
 	}
 	switch info := w.lay.things[x]; info.sort {
-	case aSpill, aGroup, aGap:
+	case aSpill, aGroup, aGap, anAsked:
 		return no, 0
 	case aPoint:
 		return w.pointWrong(info.named.(*model.Point), x, f)
@@ -185,7 +184,7 @@ func (w *walk) leavesSays(x thing) (fn, bool) {
 		}
 		for _, y := range w.named(s.Thing) {
 			if x == y {
-				return w.lay.meant(s), true
+				return w.meant(s, w.aloneHere()), true
 			}
 		}
 	}
@@ -223,6 +222,8 @@ func (w *walk) mustStand(p *model.Point, e *model.Energy) fn {
 	switch {
 	case !named || want == live:
 		return live
+	case p.Kept:
+		return w.keptOut(w.aloneHere())
 	case want >= locked && p.Lock:
 		return locked
 	}

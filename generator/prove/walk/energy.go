@@ -47,7 +47,25 @@ func (w *walk) cut(a aim) []*energyRule {
 
 // affected is where an aim moves an energy that it cuts.
 func (w *walk) affected(a aim, r *energyRule) fn {
-	return w.and(a.where, w.present(w.lay.of[r.energy]))
+	g := w.and(a.where, w.present(w.lay.of[r.energy]))
+	if r == a.energy {
+		return g
+	}
+	by := no
+	for _, p := range a.points {
+		if slices.Contains(r.points, p) {
+			by = w.or(by, w.has(p))
+		}
+	}
+	return w.and(g, by)
+}
+
+// pointIs is where a unit has a point, in one of some states.
+func (w *walk) pointIs(p *model.Point, s among) fn { return w.and(w.has(p), w.is(w.point(p), s)) }
+
+// movePoint moves a point where an aim does and a unit has it.
+func (w *walk) movePoint(a aim, p *model.Point, m moves) {
+	w.shift(w.lay.of[p], w.and(a.where, w.has(p)), m)
 }
 
 func (w *walk) point(p *model.Point) fn { return w.get(w.lay.of[p]) }
@@ -55,8 +73,15 @@ func (w *walk) point(p *model.Point) fn { return w.get(w.lay.of[p]) }
 func (w *walk) energy(r *energyRule) fn { return w.get(w.lay.of[r.energy]) }
 
 func (w *walk) isolate(a aim) {
+	for _, r := range w.cut(a) {
+		w.notAsked(w.lay.asks(r.energy, beforeIsolate), w.switchedOff(a, r), "not taken before this is switched off")
+	}
 	for _, p := range a.points {
-		w.shift(w.lay.of[p], a.where, move(isolated, live))
+		if p.Kept {
+			w.pull(a, p)
+			continue
+		}
+		w.movePoint(a, p, move(isolated, live))
 	}
 	if a.energy != nil && len(a.points) == 0 {
 		w.shift(a.thing, a.where, move(isolated, live).and(released, early))
@@ -73,20 +98,16 @@ func (w *walk) settle(r *energyRule, g fn) {
 	}
 	cut, shut, murky := yes, yes, no
 	for _, p := range r.points {
-		f := w.point(p)
-		cut = w.and(cut, w.is(f, states(isolated, locked)))
-		murky = w.or(murky, w.is(f, states(unknown)))
+		cut = w.andNot(cut, w.pointIs(p, ^states(isolated, locked)))
+		murky = w.or(murky, w.pointIs(p, states(unknown)))
 		if p.Lock {
-			shut = w.and(shut, w.is(f, lockedStates))
+			shut = w.andNot(shut, w.pointIs(p, ^lockedStates))
 		}
 	}
-	f := w.energy(r)
+	f, can := w.energy(r), w.lockable(r)
 	f = w.ite(cut, w.after(f, move(isolated, live).and(blocked, early)), f)
-	if r.lockable {
-		f = w.ite(w.and(cut, shut), w.after(f, move(locked, isolated).and(released, blocked)), f)
-	} else {
-		f = w.after(f, move(released, blocked))
-	}
+	f = w.ite(w.and(can, w.and(cut, shut)), w.after(f, move(locked, isolated).and(released, blocked)), f)
+	f = w.ite(can, f, w.after(f, move(released, blocked)))
 	w.put(w.lay.of[r.energy], g, w.ite(murky, unknown, f))
 }
 
@@ -96,14 +117,17 @@ func (w *walk) lock(a aim) {
 	}
 	open := no
 	for _, p := range a.points {
-		open = w.or(open, w.is(w.point(p), states(live)))
+		open = w.or(open, w.pointIs(p, states(live)))
 	}
 	w.find(&EnergyOrder, a.thing, w.and(a.where, open), "locked before it is isolated")
 	for _, p := range a.points {
-		if p.Lock {
-			w.shift(w.lay.of[p], a.where, move(locked, live, isolated))
-		} else {
-			w.shift(w.lay.of[p], a.where, move(isolated, live))
+		switch {
+		case p.Kept:
+			w.pull(a, p)
+		case p.Lock:
+			w.movePoint(a, p, move(locked, live, isolated))
+		default:
+			w.movePoint(a, p, move(isolated, live))
 		}
 	}
 	for _, r := range w.cut(a) {
@@ -112,11 +136,11 @@ func (w *walk) lock(a aim) {
 }
 
 // ready is the states from which an energy may be released or proved.
-func (r *energyRule) ready() []fn {
+func (r *energyRule) ready(lockable bool) []fn {
 	switch {
 	case len(r.points) == 0:
 		return []fn{live, early, isolated, blocked}
-	case r.lockable:
+	case lockable:
 		return []fn{locked}
 	}
 	return []fn{isolated}
@@ -124,32 +148,33 @@ func (r *energyRule) ready() []fn {
 
 func (w *walk) release(r *energyRule, g fn) {
 	x := w.lay.of[r.energy]
-	g = w.and(g, w.present(x))
-	m := move(released, r.ready()...)
-	switch {
-	case len(r.points) == 0:
-	case r.load:
-		m = w.releasedEarly(r)
-	default:
-		open := states(live, isolated) &^ states(r.ready()...)
-		w.find(&EnergyOrder, x, w.and(g, w.is(w.get(x), open)), "released before it is "+r.secured())
-		m = move(released, live, isolated, locked)
-	}
-	w.shift(x, g, m)
+	w.byLock(r, w.and(g, w.present(x)), func(lockable bool, g fn) {
+		m := move(released, r.ready(lockable)...)
+		switch {
+		case len(r.points) == 0:
+		case r.load:
+			m = releasedEarly(lockable)
+		default:
+			open := states(live, isolated) &^ states(r.ready(lockable)...)
+			w.find(&EnergyOrder, x, w.and(g, w.is(w.get(x), open)), "released before it is "+secured(lockable))
+			m = move(released, live, isolated, locked)
+		}
+		w.shift(x, g, m)
+	})
 }
 
 // releasedEarly is what releasing does to a load: what is not yet isolated and locked
 // remembers it.
-func (w *walk) releasedEarly(r *energyRule) moves {
-	if r.lockable {
+func releasedEarly(lockable bool) moves {
+	if lockable {
 		return move(early, live).and(blocked, isolated).and(released, locked)
 	}
 	return move(early, live).and(released, isolated)
 }
 
 // secured is what an energy must be before it is released.
-func (r *energyRule) secured() string {
-	if r.lockable {
+func secured(lockable bool) string {
+	if lockable {
 		return "locked"
 	}
 	return "isolated"
@@ -158,14 +183,16 @@ func (r *energyRule) secured() string {
 // wait is what a wait for an energy does.
 func (w *walk) wait(r *energyRule, g fn) {
 	x := w.lay.of[r.energy]
-	w.shift(x, w.and(g, w.present(x)), move(released, r.ready()...))
+	w.byLock(r, w.and(g, w.present(x)), func(lockable bool, g fn) {
+		w.shift(x, g, move(released, r.ready(lockable)...))
+	})
 }
 
 // block is what a tool does that holds a load.
 func (w *walk) block(r *energyRule, g fn) {
 	if r.load && len(r.points) > 0 {
 		x := w.lay.of[r.energy]
-		w.shift(x, w.and(g, w.present(x)), w.releasedEarly(r))
+		w.byLock(r, w.and(g, w.present(x)), func(lockable bool, g fn) { w.shift(x, g, releasedEarly(lockable)) })
 		return
 	}
 	w.wait(r, g)
@@ -175,16 +202,18 @@ func (w *walk) block(r *energyRule, g fn) {
 func (w *walk) unblock(r *energyRule, g fn) {
 	x := w.lay.of[r.energy]
 	g = w.andNot(w.and(g, w.present(x)), w.blockedNow(r))
-	m := move(live, early).and(isolated, blocked)
-	switch {
-	case len(r.points) == 0:
-		m = m.and(live, released, dead)
-	case r.lockable:
-		m = m.and(locked, released, dead)
-	default:
-		m = m.and(isolated, released, dead)
-	}
-	w.shift(x, g, m)
+	w.byLock(r, g, func(lockable bool, g fn) {
+		m := move(live, early).and(isolated, blocked)
+		switch {
+		case len(r.points) == 0:
+			m = m.and(live, released, dead)
+		case lockable:
+			m = m.and(locked, released, dead)
+		default:
+			m = m.and(isolated, released, dead)
+		}
+		w.shift(x, g, m)
+	})
 }
 
 // letGo is where taking a tool away lets a load go that no other tool holds: it
@@ -216,16 +245,19 @@ func (w *walk) prove(r *energyRule, g fn, s *model.Step) {
 func (w *walk) proofOrder(r *energyRule, x thing, g fn) {
 	f := w.get(x)
 	sound := g
-	if len(r.points) > 0 {
-		early := w.and(g, w.is(f, states(live, isolated, early, blocked)&^states(r.ready()...)))
-		w.find(&EnergyOrder, x, early, "proved before it is "+r.secured())
-		sound = w.andNot(sound, early)
-	}
-	if r.stored {
-		charged := w.and(sound, w.is(f, states(r.ready()...)))
-		w.find(&NotReleased, x, charged, "proved dead before what is stored is out")
-		sound = w.andNot(sound, charged)
-	}
+	w.byLock(r, g, func(lockable bool, g fn) {
+		ready := states(r.ready(lockable)...)
+		if len(r.points) > 0 {
+			early := w.and(g, w.is(f, states(live, isolated, early, blocked)&^ready))
+			w.find(&EnergyOrder, x, early, "proved before it is "+secured(lockable))
+			sound, g = w.andNot(sound, early), w.andNot(g, early)
+		}
+		if r.stored {
+			charged := w.and(g, w.is(f, ready))
+			w.find(&NotReleased, x, charged, "proved dead before what is stored is out")
+			sound = w.andNot(sound, charged)
+		}
+	})
 	w.showsDead(r.energy, x, w.andNot(sound, w.is(f, states(unknown))))
 }
 
@@ -256,9 +288,11 @@ func (w *walk) beside(l *model.Link, e *model.Energy) bool {
 func (w *walk) unlock(a aim) {
 	was := no
 	for _, p := range a.points {
-		x := w.lay.of[p]
-		was = w.or(was, w.is(w.get(x), lockedStates))
-		w.shift(x, a.where, move(isolated, locked))
+		if p.Kept {
+			continue
+		}
+		was = w.or(was, w.pointIs(p, lockedStates))
+		w.movePoint(a, p, move(isolated, locked))
 	}
 	for _, r := range w.cut(a) {
 		g := w.affected(a, r)
@@ -266,6 +300,8 @@ func (w *walk) unlock(a aim) {
 			g = w.and(g, was)
 		} else if len(r.points) == 0 {
 			continue
+		} else {
+			g = w.andNot(g, w.andNot(w.hasKept(r), w.padlocked(r)))
 		}
 		x := w.lay.of[r.energy]
 		held := no
@@ -273,13 +309,15 @@ func (w *walk) unlock(a aim) {
 			held = w.blockedNow(r)
 		}
 		w.shift(x, w.andNot(g, held), move(isolated, locked, released, dead))
-		w.shift(x, w.and(g, held), move(w.stillHeld(r), locked, released, dead))
+		w.byLock(r, w.and(g, held), func(lockable bool, g fn) {
+			w.shift(x, g, move(stillHeld(lockable), locked, released, dead))
+		})
 	}
 }
 
 // stillHeld is how a load stands that is unlocked while a tool holds it.
-func (w *walk) stillHeld(r *energyRule) fn {
-	if r.lockable {
+func stillHeld(lockable bool) fn {
+	if lockable {
 		return blocked
 	}
 	return released

@@ -45,8 +45,11 @@ func (w *walk) fastens(f *model.Fastener, p *model.Part) bool {
 func (w *walk) loosen(l *model.Link, f *model.Fastener, g fn) {
 	if len(f.Holds) == 0 {
 		x := w.lay.of[f]
-		w.undone(undoing{verb: model.Tighten, thing: x, where: w.and(g, w.is(w.get(x), states(tight)))})
+		g = w.and(g, w.present(x))
+		tightHere := w.and(g, w.is(w.get(x), states(tight)))
+		w.undone(undoing{verb: model.Tighten, thing: x, where: tightHere})
 		w.put(x, g, loose)
+		w.openedAnew(tightHere)
 		return
 	}
 	parts, _ := w.scope(l, f)
@@ -56,13 +59,14 @@ func (w *walk) loosen(l *model.Link, f *model.Fastener, g fn) {
 			continue
 		}
 		part := w.lay.of[p]
-		here := w.and(w.and(g, w.present(part)), w.is(w.get(part), states(on)))
+		here := w.and(w.and(g, w.present(x)), w.is(w.get(part), states(on)))
 		here = w.and(here, w.is(w.get(x), states(tight)))
 		if !w.bleeding(p) {
 			w.handsIn(p, here)
 		}
 		w.undone(undoing{verb: model.Tighten, thing: x, where: here})
 		w.put(x, here, loose)
+		w.openedAnew(here)
 	}
 }
 
@@ -95,7 +99,7 @@ func carries(p *model.Part, f *model.Fluid) bool {
 // warned says that a hazard of every energy at the part is met in the step
 // under way or in the one that bleeds.
 func (w *walk) warned(p *model.Part, bleeds *model.Step) bool {
-	for _, e := range leads(p.ProveDead) {
+	for _, e := range leads(p.Dead()) {
 		if !w.hazardOf(w.here.step, e.ID) && !w.hazardOf(bleeds, e.ID) {
 			return false
 		}
@@ -105,7 +109,8 @@ func (w *walk) warned(p *model.Part, bleeds *model.Step) bool {
 
 func (w *walk) tighten(l *model.Link, f *model.Fastener, g fn) {
 	if len(f.Holds) == 0 {
-		w.put(w.lay.of[f], g, tight)
+		x := w.lay.of[f]
+		w.put(x, w.and(g, w.present(x)), tight)
 		return
 	}
 	parts, all := w.scope(l, f)
@@ -123,7 +128,7 @@ func (w *walk) tighten(l *model.Link, f *model.Fastener, g fn) {
 			continue
 		}
 		part := w.lay.of[p]
-		early := w.and(w.and(g, w.present(part)), w.is(w.get(part), offStates))
+		early := w.and(w.and(g, w.present(x)), w.is(w.get(part), offStates))
 		if all {
 			early = w.andNot(early, some)
 		}
@@ -138,7 +143,7 @@ func (w *walk) tightenAt(f *model.Fastener, p *model.Part, g fn) fn {
 		return no
 	}
 	part := w.lay.of[p]
-	here := w.and(w.and(g, w.present(part)), w.is(w.get(part), states(on, unknown)))
+	here := w.and(w.and(g, w.present(x)), w.is(w.get(part), states(on, unknown)))
 	w.put(x, here, tight)
 	return here
 }

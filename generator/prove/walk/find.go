@@ -151,10 +151,20 @@ func (w *walk) homely(f fn) fn {
 	if !w.free {
 		return f
 	}
-	return w.with(f, func(v int32) int {
-		if x := w.vars[v]; x.kind == aStart {
+	f = w.with(f, func(v int32) int {
+		switch x := w.vars[v]; {
+		case x.kind == aLoner:
+			return int(w.aloneHere())
+		case x.kind == aStart && w.home[x.thing].constant():
 			return int(w.home[x.thing])
 		}
 		return -1
 	})
+	if w.unlikeHomes {
+		f = w.compose(f, func(v int32) (fn, bool) {
+			x := w.vars[v]
+			return w.home[x.thing], x.kind == aStart
+		})
+	}
+	return f
 }

@@ -213,7 +213,7 @@ func (w *walk) thingWords(i *issue, whole string) string {
 
 // howItStands is the state of a thing and the step that put it there.
 func (w *walk) howItStands(i *issue) string {
-	if i.rule == &NotMarked || i.rule == &LeakLookWithoutPressure {
+	if i.rule == &NotAsked || i.rule == &NotMarked || i.rule == &LeakLookWithoutPressure {
 		return ""
 	}
 	words := w.stateWord(i)

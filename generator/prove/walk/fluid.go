@@ -1,8 +1,13 @@
 package walk
 
-import "baybinder/generator/model"
+import (
+	"strings"
+
+	"baybinder/generator/model"
+)
 
 func (w *walk) drain(f *model.Fluid, g fn) {
+	g = w.and(g, w.present(w.lay.of[f]))
 	w.shift(w.lay.of[f], g, move(drained, full, unbled, low))
 	w.acted = w.or(w.acted, g)
 }
@@ -10,11 +15,18 @@ func (w *walk) drain(f *model.Fluid, g fn) {
 // fill fills a circuit; one that is bled afterwards is full only then.
 func (w *walk) fill(f *model.Fluid, g fn) {
 	x := w.lay.of[f]
+	g = w.and(g, w.present(x))
 	was := w.get(x)
 	for _, p := range f.Lines {
 		line := w.lay.of[p]
 		open := w.and(w.present(line), w.is(w.get(line), offStates))
 		w.find(&ActOrder, line, w.and(w.and(g, w.is(was, lowStates)), open), "the "+f.Label()+" is filled while this line is off")
+	}
+	for _, e := range leads(f.NeededBy) {
+		if r := w.lay.energy[e]; len(r.points) == 0 {
+			here := w.and(w.and(g, w.present(w.lay.of[e])), w.is(was, lowStates))
+			w.contained(r, here, "it is filled without "+containers(r)+" in place")
+		}
 	}
 	w.refill(f, x, w.and(g, w.is(was, states(drained))))
 	to := full
@@ -26,12 +38,28 @@ func (w *walk) fill(f *model.Fluid, g fn) {
 
 func (w *walk) bleed(f *model.Fluid, g fn) {
 	x := w.lay.of[f]
+	g = w.and(g, w.present(x))
 	w.find(&ActOrder, x, w.and(g, w.is(w.get(x), lowStates)), "bled while it is low")
+	if f.BledLive {
+		w.bledOff(f, g)
+	}
 	w.put(x, g, full)
 	w.acted = w.or(w.acted, g)
 }
 
-func (w *walk) dry(f *model.Fluid, g fn) { w.put(w.lay.spill[f], g, idle) }
+// bledOff tells of energies that are off while a circuit is bled that is bled
+// with them on.
+func (w *walk) bledOff(f *model.Fluid, g fn) {
+	for _, e := range leads(f.NeededBy) {
+		x := w.lay.of[e]
+		w.find(&ActOrder, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), notLive)), "the "+f.Label()+" is bled with this off, and it is bled live")
+	}
+}
+
+func (w *walk) dry(f *model.Fluid, g fn) {
+	x := w.lay.spill[f]
+	w.put(x, w.and(g, w.present(x)), idle)
+}
 
 // place leaves a tool in place; one that holds a load releases it.
 func (w *walk) place(t *model.Tool, g fn) {
@@ -58,10 +86,36 @@ func (w *walk) clear(t *model.Tool, g fn) {
 		w.stillOpen(r, w.letGo(r, g))
 		w.unblock(r, g)
 	}
+	for _, e := range w.lay.contains[t] {
+		r := w.lay.energy[e]
+		x := w.lay.of[e]
+		w.contained(r, w.and(w.and(g, w.present(x)), w.is(w.get(x), liveStates)), "the "+t.Label()+" is taken away while it is on")
+	}
+}
+
+// contained tells where an energy has none of the tools round it that must be.
+func (w *walk) contained(r *energyRule, g fn, why string) {
+	if len(r.containers) == 0 {
+		return
+	}
+	for _, t := range r.containers {
+		g = w.andNot(g, w.is(w.get(w.lay.of[t]), states(set, unknown)))
+	}
+	w.find(&RestoredWhileOpen, w.lay.of[r.energy], g, why)
+}
+
+// containers are the names of those tools.
+func containers(r *energyRule) string {
+	var out []string
+	for _, t := range r.containers {
+		out = append(out, "the "+t.Label())
+	}
+	return strings.Join(out, " or ")
 }
 
 func (w *walk) alter(s *model.Setting, g fn) {
 	x := w.lay.of[s]
+	g = w.and(g, w.present(x))
 	was := w.get(x)
 	w.find(&ActOrder, x, w.and(g, w.is(was, states(set))), "changed twice")
 	g = w.andNot(g, w.is(was, states(set)))
@@ -69,6 +123,9 @@ func (w *walk) alter(s *model.Setting, g fn) {
 	w.put(x, g, set)
 }
 
-func (w *walk) reset(s *model.Setting, g fn) { w.put(w.lay.of[s], g, idle) }
+func (w *walk) reset(s *model.Setting, g fn) {
+	x := w.lay.of[s]
+	w.put(x, w.and(g, w.present(x)), idle)
+}
 
 func (w *walk) mark(m *model.Group, g fn) { w.put(w.lay.of[m], g, set) }

@@ -100,5 +100,56 @@ func (w *walk) failed(l *model.Link, s *model.Step) fn {
 	return w.and(branch, w.holds(variable{kind: anOutcome, hold: hold, taking: l, step: s}))
 }
 
-// present says where a thing is there at all.
-func (w *walk) present(x thing) fn { return w.option(w.lay.condition(x)) }
+// present says where a thing is there at all. An energy of which a unit has
+// none of the points counts as one that it does not have: that is told at the
+// machine's file.
+func (w *walk) present(x thing) fn {
+	i := w.lay.things[x]
+	f := w.option(condition(i.named))
+	if i.part != nil {
+		f = w.and(f, w.option(i.part.OnlyWith))
+	}
+	if e, is := i.named.(*model.Energy); is {
+		f = w.and(f, w.anyPoint(w.lay.energy[e]))
+	}
+	return f
+}
+
+// anyPoint says where one of an energy's points is there; everywhere where
+// there is nothing to switch off.
+func (w *walk) anyPoint(r *energyRule) fn {
+	any := no
+	for _, p := range r.points {
+		any = w.or(any, w.has(p))
+	}
+	if len(r.points) == 0 {
+		return yes
+	}
+	return any
+}
+
+// has says where a unit has a point.
+func (w *walk) has(p *model.Point) fn { return w.option(p.OnlyWith) }
+
+// lockable says where one of an energy's points takes a lock.
+func (w *walk) lockable(r *energyRule) fn {
+	any := no
+	for _, p := range r.points {
+		if p.Lock {
+			any = w.or(any, w.has(p))
+		}
+	}
+	return any
+}
+
+// byLock does a thing where one of an energy's points takes a lock, and where
+// none does.
+func (w *walk) byLock(r *energyRule, g fn, do func(lockable bool, g fn)) {
+	can := w.lockable(r)
+	if g := w.and(g, can); g != no {
+		do(true, g)
+	}
+	if g := w.andNot(g, can); g != no {
+		do(false, g)
+	}
+}

@@ -30,7 +30,7 @@ func (w *walk) hold(l *model.Link, g fn) {
 	case *model.Fluid:
 		if h.LooksFor == "leak" {
 			x := w.lay.spill[of]
-			w.findOnce(&LeakLookWhileWet, x, w.and(g, w.is(w.get(x), states(set))))
+			w.findOnce(&LeakLookWhileWet, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), states(set))))
 			if from := pushes(of); len(from) > 0 {
 				w.looked(w.lay.of[of], from, g)
 			}
@@ -47,7 +47,9 @@ func (w *walk) hold(l *model.Link, g fn) {
 func (w *walk) mayHaveWaited(g fn) {
 	w.tookHold(nil, g)
 	for _, r := range w.lay.energy {
-		w.shift(w.lay.of[r.energy], g, move(unknown, r.ready()...))
+		w.byLock(r, g, func(lockable bool, g fn) {
+			w.shift(w.lay.of[r.energy], g, move(unknown, r.ready(lockable)...))
+		})
 	}
 }
 
@@ -143,9 +145,10 @@ func (w *walk) pause(g fn) {
 		g := w.and(g, w.present(x))
 		switch info := w.lay.things[x]; info.sort {
 		case anEnergy:
-			if w.lay.energy[info.named.(*model.Energy)].lockable {
-				w.findOnce(&BadPause, x, w.and(g, w.is(w.get(x), states(isolated, blocked))))
-			}
+			r := w.lay.energy[info.named.(*model.Energy)]
+			bare := w.and(w.lockable(r), w.is(w.get(x), states(isolated, blocked)))
+			kept := w.and(w.kept(r), w.is(w.get(x), notLive)) // in nobody's hands overnight
+			w.findOnce(&BadPause, x, w.and(g, w.or(bare, kept)))
 		case aPart:
 			if info.named.(*model.Part).Kind == "line" {
 				w.findOnce(&BadPause, x, w.and(g, w.is(w.get(x), states(off))))

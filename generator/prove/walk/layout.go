@@ -23,9 +23,10 @@ const (
 	aFluid
 	aSpill // what of a fluid was spilled
 	aSetting
-	aGroup // parts that look alike
-	aGap   // the place of a part that was taken off for good
-	aTool  // that is left in place
+	aGroup  // parts that look alike
+	aGap    // the place of a part that was taken off for good
+	aTool   // that is left in place
+	anAsked // a hold that is taken before an energy goes off or comes back
 )
 
 // info is what a layout knows of a thing.
@@ -45,29 +46,31 @@ type fastening struct {
 // layout numbers the things that procedures for one machine can act on. It is
 // made once a machine and only read afterwards.
 type layout struct {
-	machine *model.Machine // nil for procedures that are for none
-	things  []info
-	of      map[model.Named]thing
-	at      map[fastening]thing
-	spill   map[*model.Fluid]thing
-	gap     map[*model.Part]thing
-	energy  map[*model.Energy]*energyRule
-	naming  map[*model.Energy][]*model.Part // parts that name the energy in prove-dead or guards
-	needing map[*model.Energy][]*model.Fluid
-	setFor  map[*model.Energy][]*model.Setting // settings that it must not come back without
-	blocks  map[*model.Tool][]*model.Energy
-	held    map[*model.Part][]thing // its fastenings
-	spoken  map[string][]name       // names of things, by their first word
+	machine  *model.Machine // nil for procedures that are for none
+	things   []info
+	of       map[model.Named]thing
+	at       map[fastening]thing
+	spill    map[*model.Fluid]thing
+	gap      map[*model.Part]thing
+	energy   map[*model.Energy]*energyRule
+	naming   map[*model.Energy][]*model.Part // parts that name the energy in prove-dead or guards
+	needing  map[*model.Energy][]*model.Fluid
+	setFor   map[*model.Energy][]*model.Setting // settings that it must not come back without
+	blocks   map[*model.Tool][]*model.Energy
+	contains map[*model.Tool][]*model.Energy // energies that a tool stands round
+	asked    []thing                         // holds that are taken before an act
+	held     map[*model.Part][]thing         // its fastenings
+	spoken   map[string][]name               // names of things, by their first word
 }
 
 // energyRule is what of an energy's entry decides how it is walked.
 type energyRule struct {
-	energy   *model.Energy
-	points   []*model.Point
-	lockable bool // one of its points takes a lock
-	stored   bool
-	load     bool // a load: it may be released before it is isolated
-	blockers []*model.Tool
+	energy     *model.Energy
+	points     []*model.Point
+	stored     bool
+	load       bool // a load: it may be released before it is isolated
+	blockers   []*model.Tool
+	containers []*model.Tool
 }
 
 func newLayout(m *model.Machine, tools []*model.Tool) *layout {
@@ -77,8 +80,8 @@ func newLayout(m *model.Machine, tools []*model.Tool) *layout {
 		spill: map[*model.Fluid]thing{}, gap: map[*model.Part]thing{},
 		energy: map[*model.Energy]*energyRule{}, naming: map[*model.Energy][]*model.Part{},
 		needing: map[*model.Energy][]*model.Fluid{}, blocks: map[*model.Tool][]*model.Energy{},
-		setFor: map[*model.Energy][]*model.Setting{},
-		held:   map[*model.Part][]thing{},
+		setFor: map[*model.Energy][]*model.Setting{}, contains: map[*model.Tool][]*model.Energy{},
+		held: map[*model.Part][]thing{},
 	}
 	if m != nil {
 		l.energies()
@@ -112,16 +115,19 @@ func (l *layout) energies() {
 		l.energy[e] = rule
 		unread := e.Unread
 		for _, p := range rule.points {
-			unread = unread || p.Unread
+			unread = unread || p.Unread || !l.known(p.OnlyWith)
 		}
-		unread = unread || len(rule.points) < len(e.Points) || len(rule.blockers) < len(e.BlockedBy)
+		unread = unread || len(rule.points) < len(e.Points) || len(rule.blockers) < len(e.BlockedBy) || len(rule.containers) < len(e.ContainedBy)
 		l.add(anEnergy, e, unread || !l.known(e.OnlyWith))
 		for _, t := range rule.blockers {
 			l.blocks[t] = append(l.blocks[t], e)
 		}
+		for _, t := range rule.containers {
+			l.contains[t] = append(l.contains[t], e)
+		}
 	}
 	for _, p := range l.machine.Points {
-		l.add(aPoint, p, p.Unread)
+		l.add(aPoint, p, p.Unread || !l.known(p.OnlyWith))
 	}
 }
 
@@ -131,7 +137,6 @@ func newEnergyRule(e *model.Energy) *energyRule {
 	for _, p := range e.Points {
 		if p.To != nil {
 			r.points = append(r.points, p.To)
-			r.lockable = r.lockable || p.To.Lock
 		}
 	}
 	for _, t := range e.BlockedBy {
@@ -139,13 +144,14 @@ func newEnergyRule(e *model.Energy) *energyRule {
 			r.blockers = append(r.blockers, t.To)
 		}
 	}
+	r.containers = leads(e.ContainedBy)
 	return r
 }
 
 func (l *layout) parts() {
 	for _, p := range l.machine.Parts {
 		l.add(aPart, p, p.Unread || !l.known(p.OnlyWith))
-		for _, e := range leads(p.ProveDead) {
+		for _, e := range leads(p.Dead()) {
 			l.naming[e] = append(l.naming[e], p)
 		}
 		for _, e := range leads(p.Guards) {
@@ -171,7 +177,7 @@ func (l *layout) parts() {
 func (l *layout) fasteningAt(f fastening) thing {
 	l.things = append(l.things, info{
 		sort: aFastening, named: f.fastener, part: f.part,
-		unread: f.fastener.Unread || f.part.Unread || !l.known(f.part.OnlyWith),
+		unread: f.fastener.Unread || f.part.Unread || !l.known(f.part.OnlyWith) || !l.known(f.fastener.OnlyWith),
 	})
 	return thing(len(l.things) - 1)
 }
@@ -179,11 +185,11 @@ func (l *layout) fasteningAt(f fastening) thing {
 func (l *layout) rest() {
 	for _, f := range l.machine.Fasteners {
 		if len(f.Holds) == 0 {
-			l.add(aFastener, f, f.Unread)
+			l.add(aFastener, f, f.Unread || !l.known(f.OnlyWith))
 		}
 	}
 	for _, f := range l.machine.Fluids {
-		unread := f.Unread
+		unread := f.Unread || !l.known(f.OnlyWith)
 		for _, p := range f.Lines {
 			unread = unread || p.Unread
 		}
@@ -194,7 +200,7 @@ func (l *layout) rest() {
 		}
 	}
 	for _, s := range l.machine.Settings {
-		l.add(aSetting, s, s.Unread)
+		l.add(aSetting, s, s.Unread || !l.known(s.OnlyWith))
 		for _, e := range leads(s.NeededBy) {
 			l.setFor[e] = append(l.setFor[e], s)
 		}
@@ -202,6 +208,7 @@ func (l *layout) rest() {
 	for _, g := range l.machine.Groups {
 		l.add(aGroup, g, g.Unread)
 	}
+	l.addAsked()
 	for _, p := range l.machine.Parts {
 		l.add(aGap, p, p.Unread || !l.known(p.OnlyWith))
 	}
@@ -224,15 +231,21 @@ func leads[T any](refs []model.Ref[T]) []*T {
 	return out
 }
 
-// condition is the option that a thing needs to be there.
-func (l *layout) condition(x thing) model.Condition {
-	switch i := l.things[x]; i.sort {
-	case anEnergy:
-		return i.named.(*model.Energy).OnlyWith
-	case aPart, aGap:
-		return i.named.(*model.Part).OnlyWith
-	case aFastening:
-		return i.part.OnlyWith
+// condition is the option that an entry needs to be there.
+func condition(n model.Named) model.Condition {
+	switch n := n.(type) {
+	case *model.Energy:
+		return n.OnlyWith
+	case *model.Point:
+		return n.OnlyWith
+	case *model.Part:
+		return n.OnlyWith
+	case *model.Fastener:
+		return n.OnlyWith
+	case *model.Fluid:
+		return n.OnlyWith
+	case *model.Setting:
+		return n.OnlyWith
 	}
 	return model.Condition{}
 }
@@ -262,7 +275,7 @@ func placed(m *model.Manual) []*model.Tool {
 	}
 	for _, machine := range m.Machines {
 		for _, e := range machine.Energies {
-			for _, t := range leads(e.BlockedBy) {
+			for _, t := range slices.Concat(leads(e.BlockedBy), leads(e.ContainedBy)) {
 				used[t] = true
 			}
 		}

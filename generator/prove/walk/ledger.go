@@ -86,7 +86,9 @@ func (l *ledger) put(x thing, g, to fn) {
 		now = unknown
 	}
 	l.state[x] = now
-	l.acted = l.or(l.acted, changed)
+	if l.lay.things[x].sort != anAsked { // a hold changes nothing of the machine
+		l.acted = l.or(l.acted, changed)
+	}
 	l.moved[x] = l.or(l.moved[x], changed)
 	l.note(x, changed, was)
 	for _, r := range l.tells[x] {
@@ -144,4 +146,4 @@ func (l *ledger) fog(g fn, sorts ...sort) {
 	}
 }
 
-var everySort = []sort{anEnergy, aPoint, aPart, aFastening, aFastener, aFluid, aSpill, aSetting, aGroup, aGap, aTool}
+var everySort = []sort{anEnergy, aPoint, aPart, aFastening, aFastener, aFluid, aSpill, aSetting, aGroup, aGap, aTool, anAsked}

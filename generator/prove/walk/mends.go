@@ -20,6 +20,8 @@ func (w *walk) mend(i *issue) string {
 		words = w.mendLoose(i)
 	case &ActOrder:
 		words = w.mendClear(i)
+	case &EnergyOrder, &BadPause:
+		words = w.mendKept(i)
 	}
 	if words == "" {
 		return i.rule.Mend
@@ -105,4 +107,23 @@ func (w *walk) mendClear(i *issue) string {
 		return ""
 	}
 	return fmt.Sprintf("write place:%s in a step before; where it is in place already, write expects: { %s: placed } in the front matter", tool.ID, tool.ID)
+}
+
+// mendKept says what a plug that is kept cannot do: it is a lock in the hands of
+// one who works alone, and overnight it is in nobody's.
+func (w *walk) mendKept(i *issue) string {
+	if i.thing == nothing {
+		return ""
+	}
+	e, is := w.lay.things[i.thing].named.(*model.Energy)
+	if !is || w.lay.energy[e] == nil || w.hasKept(w.lay.energy[e]) == no {
+		return ""
+	}
+	if i.rule == &BadPause {
+		return fmt.Sprintf("a kept plug is in nobody's hands overnight: stop where the %s is back on, or lock it at a point that takes a padlock", e.Label())
+	}
+	if w.aloneHere() == no {
+		return fmt.Sprintf("a kept plug is a lock only where one person works: lock the %s at a point that takes a padlock, or write people: 1", e.Label())
+	}
+	return ""
 }

@@ -16,7 +16,7 @@ func (w *walk) remove(p *model.Part, g fn, forGood bool) {
 	w.undone(undoing{verb: model.Refit, thing: x, where: known, new: forGood})
 	w.put(x, g, off)
 	for _, h := range w.lay.held[p] {
-		w.put(h, g, loose)
+		w.put(h, w.and(g, w.present(h)), loose)
 	}
 	gap := idle
 	if forGood {
@@ -24,6 +24,7 @@ func (w *walk) remove(p *model.Part, g fn, forGood bool) {
 	}
 	w.put(w.lay.gap[p], g, gap)
 	w.opened(p, g)
+	w.openedAnew(g)
 }
 
 // reach looks for what is in the way.
@@ -32,11 +33,26 @@ func (w *walk) reach(p *model.Part, g fn) {
 		x := w.lay.of[u]
 		w.findOnce(&NotReachable, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), states(on))))
 	}
+	w.freed(p, g, &NotReachable, "it comes off only with this loose")
+}
+
+// freed looks for fasteners elsewhere that are tight and that a part needs loose
+// to come off or go on: a chain, and the bolts of its slide.
+func (w *walk) freed(p *model.Part, g fn, r *rule, why string) {
+	for _, f := range leads(p.FreedBy) {
+		for _, x := range w.named(f) {
+			tightHere := w.and(w.present(x), w.is(w.get(x), states(tight)))
+			if q := w.lay.things[x].part; q != nil {
+				tightHere = w.and(tightHere, w.is(w.get(w.lay.of[q]), states(on)))
+			}
+			w.find(r, x, w.and(g, tightHere), why)
+		}
+	}
 }
 
 // handsIn looks for energies that are not proved dead where hands go.
 func (w *walk) handsIn(p *model.Part, g fn) {
-	for _, e := range leads(p.ProveDead) {
+	for _, e := range leads(p.Dead()) {
 		x := w.lay.of[e]
 		w.findOnce(&LiveWork, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), notDead)))
 	}
@@ -51,24 +67,30 @@ func (w *walk) guardsOff(p *model.Part, g fn) {
 		}
 		r, x := w.lay.energy[e], w.lay.of[e]
 		here := w.and(g, w.present(x))
-		f := w.get(x)
-		open := notLocked
-		switch {
-		case len(r.points) == 0: // nothing to switch off: only the proof says that it is out
-			open = notDead
-		case !r.lockable:
-			open = liveStates
-		}
-		w.findOnce(&GuardOffLive, x, w.and(here, w.is(f, open)))
-		if !w.hazardOf(w.here.step, e.ID) {
-			bare := w.and(here, w.is(f, notDead&^open))
-			w.find(&GuardOffLive, x, bare, "its guard comes off before it is proved dead, and the step meets no hazard of it")
-		}
+		w.byLock(r, here, func(lockable bool, here fn) {
+			open := r.unguarded(lockable)
+			w.findOnce(&GuardOffLive, x, w.and(here, w.is(w.get(x), open)))
+			if !w.hazardOf(w.here.step, e.ID) {
+				bare := w.and(here, w.is(w.get(x), notDead&^open))
+				w.find(&GuardOffLive, x, bare, "its guard comes off before it is proved dead, and the step meets no hazard of it")
+			}
+		})
 	}
 }
 
+// unguarded is the states of an energy in which its guard stays on.
+func (r *energyRule) unguarded(lockable bool) among {
+	switch {
+	case len(r.points) == 0: // nothing to switch off: only the proof says that it is out
+		return notDead
+	case lockable:
+		return notLocked
+	}
+	return liveStates
+}
+
 func provesDead(p *model.Part, e *model.Energy) bool {
-	for _, d := range p.ProveDead {
+	for _, d := range p.Dead() {
 		if d.To == e {
 			return true
 		}
@@ -80,6 +102,7 @@ func provesDead(p *model.Part, e *model.Energy) bool {
 // others.
 func (w *walk) opened(p *model.Part, g fn) {
 	if f := p.Carries.To; f != nil {
+		g := w.and(g, w.present(w.lay.of[f]))
 		w.shift(w.lay.of[f], g, move(low, full, unbled))
 		w.put(w.lay.spill[f], g, set)
 	}
@@ -102,6 +125,7 @@ func (w *walk) refit(p *model.Part, g fn, begun, later []undoing) {
 	known := w.and(g, w.is(f, offStates))
 	w.handsIn(p, known)
 	w.covered(p, known, begun, later)
+	w.freed(p, known, &RefitOverOpen, "it goes on only with this loose")
 	w.newPart(p, w.and(known, w.is(w.get(w.lay.gap[p]), states(set))))
 	w.newFasteners(p, known)
 	w.put(x, g, on)

@@ -2,6 +2,7 @@ package walk_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"pgregory.net/rapid"
@@ -21,6 +22,8 @@ type randomManual struct {
 	alike    bool
 	blocked  bool
 	under    map[string]string
+	kept     string   // the plug that is kept
+	needed   []string // energies that need the oil
 	holds    []string
 }
 
@@ -100,18 +103,39 @@ func (r *randomManual) machine() {
 	r.points = []string{"plug", "valve", "switch"}[:1+r.n(2, "points")]
 	b.WriteString("points:\n")
 	for _, p := range r.points {
-		fmt.Fprintf(&b, "  %s: { name: %s, lock: %s }\n", p, p, []string{"no", "yes", "yes"}[r.n(2, "lock")])
+		fmt.Fprintf(&b, "  %s: { name: %s, lock: %s%s }\n", p, p, r.lockOf(p), r.only())
 	}
 	r.drawEnergies(&b)
 	r.drawParts(&b)
-	b.WriteString("fasteners:\n  bolt: { name: bolt, renew-with: new-bolt }\n  nut: { name: nut, start: by hand }\n  clip: { name: clip }\n  screw: { name: bleed screw }\n")
-	fmt.Fprintf(&b, "fluids:\n  oil: { name: oil, supply: oil-can, capacity: 2 L, bleed: %s, needed-by: %s }\n",
-		[]string{"no", "yes"}[r.n(1, "bleed")], list(r.some(r.energies, "needed")))
-	fmt.Fprintf(&b, "settings:\n  relief: { name: relief, needed-by: %s }\n", list(r.some(r.energies, "set for")))
+	fmt.Fprintf(&b, "fasteners:\n  bolt: { name: bolt, renew-with: new-bolt }\n  nut: { name: nut, start: by hand%s }\n  clip: { name: clip }\n  screw: { name: bleed screw%s }\n", r.only(), r.only())
+	fmt.Fprintf(&b, "fluids:\n  oil: { name: oil, supply: oil-can, capacity: 2 L, bleed: %s, needed-by: %s%s }\n",
+		r.bleeds(), list(r.needed), r.only())
+	fmt.Fprintf(&b, "settings:\n  relief: { name: relief, needed-by: %s%s }\n", list(r.some(r.energies, "set for")), r.only())
+	if r.odds(4, "asks") {
+		b.WriteString("before-restore: [sign]\n")
+	}
 	if len(r.energies) > 1 && r.odds(3, "order") {
 		fmt.Fprintf(&b, "restore-order: %s\n", list(r.energies[:2]))
 	}
 	r.files["machines/rig.yaml"] = b.String()
+}
+
+// bleeds draws whether the oil is bled, and which energies need it.
+func (r *randomManual) bleeds() string {
+	r.needed = r.some(r.energies, "needed")
+	if how := []string{"no", "yes", "yes", "live"}[r.n(3, "bleed")]; how != "live" || len(r.needed) > 0 {
+		return how
+	}
+	return "yes"
+}
+
+// lockOf draws whether a point takes a lock. Only the plug can be kept.
+func (r *randomManual) lockOf(p string) string {
+	if p == "plug" && r.odds(3, "kept") {
+		r.kept = p
+		return "kept"
+	}
+	return []string{"no", "yes", "yes"}[r.n(2, "lock")]
 }
 
 func (r *randomManual) drawEnergies(b *strings.Builder) {
@@ -120,13 +144,28 @@ func (r *randomManual) drawEnergies(b *strings.Builder) {
 	for _, e := range r.energies {
 		kind := map[string]string{"power": "electric, voltage: 360 V dc", "air": "pressure", "load": "gravity"}[e]
 		points := r.some(r.points, "cut by")
+		if kept := slices.Index(points, r.kept); kept >= 0 && e != "power" {
+			points = slices.Delete(points, kept, kept+1)
+		}
+		if e == "power" && r.kept != "" && !slices.Contains(points, r.kept) {
+			points = append(points, r.kept)
+		}
 		if len(points) == 0 && r.odds(2, "cut") {
-			points = r.points[:1]
+			points = r.points[len(r.points)-1:]
+		}
+		if len(points) == 1 && points[0] == r.kept && e != "power" {
+			points = nil
 		}
 		stored := []string{"no", "yes"}[r.n(1, "stored")]
 		blocked := ""
 		if e == "load" && r.yes("blocked") {
 			blocked, r.blocked = ", blocked-by: [stand, prop]", true
+		}
+		if r.odds(5, "told") {
+			blocked += ", before-isolate: [sign]"
+		}
+		if e == "air" && r.odds(3, "contained") {
+			blocked += ", contained-by: [gauge, cage]"
 		}
 		fmt.Fprintf(b, "  %s: { name: %s, kind: %s, points: %s, stored: %s%s%s }\n", e, e, kind, list(points), stored, blocked, r.only())
 	}
@@ -140,7 +179,7 @@ func (r *randomManual) drawParts(b *strings.Builder) {
 		if p == "hose" || p == "pipe" {
 			kind = "line"
 			if r.yes("carries") {
-				carries = ", carries: oil"
+				carries = ", carries: " + r.one([]string{"oil", "oil", r.energies[0]}, "what")
 			}
 			if r.yes("alike") {
 				alike, r.alike = ", alike: hoses", true
@@ -165,6 +204,9 @@ func (r *randomManual) drawParts(b *strings.Builder) {
 				held = append(held, f)
 			}
 		}
+		if r.odds(5, "freed") {
+			guards += ", freed-by: " + list(r.some([]string{"nut", "screw", "clip"}, "freeing"))
+		}
 		fmt.Fprintf(b, "  %s: { name: %s, kind: %s%s, prove-dead: %s%s, held-by: {%s}, renew-with: new-%s%s%s%s }\n",
 			p, p, kind, under, list(r.some(r.energies, "dead")), guards, strings.Join(held, ", "), p, carries, alike, r.only())
 		r.parts = append(r.parts, p)
@@ -175,7 +217,7 @@ func (r *randomManual) drawParts(b *strings.Builder) {
 }
 
 func (r *randomManual) registers() {
-	r.files["register/tools.yaml"] = "stand: { name: stand, kind: aid }\nprop: { name: prop, kind: aid }\ngauge: { name: gauge, kind: aid }\ntester: { name: tester, kind: tester }\nproving-unit: { name: unit, kind: aid }\n"
+	r.files["register/tools.yaml"] = "stand: { name: stand, kind: aid }\nprop: { name: prop, kind: aid }\ngauge: { name: gauge, kind: aid }\ncage: { name: cage, kind: aid }\ntester: { name: tester, kind: tester }\nproving-unit: { name: unit, kind: aid }\n"
 	r.files["register/hazards.yaml"] = `shock: { name: shock, nature: a, harm: death, consequence: b, avoid: [c], of: power }
 jet: { name: jet, nature: a, harm: death, consequence: b, avoid: [c], of: air }
 crush: { name: crush, nature: a, harm: death, consequence: b, avoid: [c], of: load }
@@ -246,6 +288,9 @@ func (r *randomManual) states(what string) string {
 func (r *randomManual) procedure(id string, calls []string) {
 	var b strings.Builder
 	b.WriteString("---\ntitle: " + id + "\nfor: rig\n")
+	if r.odds(3, "crew") {
+		b.WriteString("people: 2\n")
+	}
 	b.WriteString(r.states("expects"))
 	b.WriteString(r.states("leaves"))
 	if r.yes("supplies") {
@@ -331,6 +376,9 @@ func (r *randomManual) steps(phase int, calls []string) []string {
 		add("[](hold:leak)")
 	case 3:
 		for _, e := range r.energies {
+			if r.odds(3, "ask") {
+				add("[](hold:sign)")
+			}
 			add("[u](unlock:%s)", e)
 			add("[v](restore:%s)", e)
 		}
@@ -428,7 +476,7 @@ func (r *randomManual) randomAct(calls []string) string {
 			return "[x](mark:hoses)"
 		}
 	case "place", "clear":
-		return fmt.Sprintf("[x](%s:%s)", k, r.one([]string{"stand", "prop", "gauge"}, "tool"))
+		return fmt.Sprintf("[x](%s:%s)", k, r.one([]string{"stand", "prop", "gauge", "cage"}, "tool"))
 	case "alter", "reset":
 		return fmt.Sprintf("[x](%s:relief)", k)
 	case "drain", "fill", "dry":

@@ -92,8 +92,9 @@ func (x *run) dropWaiting(path string) {
 // takeTheWord: what a callee, walked alone, leaves otherwise than it says is
 // told there; the caller goes by its word.
 func (x *run) takeTheWord(callee *model.Procedure, k string, inside *run) {
-	if word, named := leavesWord(callee, k); named {
-		if !sameWord(k, word, inside.get(k)) && !sameWord(k, word, x.get(k)) && x.there(k) {
+	if word, named := x.leavesWord(callee, k); named {
+		said, _ := inside.leavesWord(callee, k)
+		if !sameWord(k, said, inside.get(k)) && !sameWord(k, word, x.get(k)) && x.there(k) {
 			x.set(k, word)
 			x.openedNow(k, word)
 		}
@@ -106,16 +107,21 @@ func (x *run) takeTheWord(callee *model.Procedure, k string, inside *run) {
 	}
 	if id, is := strings.CutPrefix(k, "point:"); is {
 		s, need := inside.get(k), x.leftByLeaves(callee, id)
-		if need == "locked" && s != "locked" || need == "isolated" && s == "live" {
+		if pt := x.machine.Find(id).(*model.Point); pt.Kept {
+			if need != "live" && s != inside.keptOut() {
+				x.set(k, x.keptOut())
+				return
+			}
+		} else if need == "locked" && s != "locked" || need == "isolated" && s == "live" {
 			x.set(k, need)
 			return
 		}
 		for _, e := range x.machine.Energies {
-			if word, named := leavesWord(callee, key("energy", e.ID)); !cuts(x.machine.Find(id).(*model.Point), e) || named && word != "live" || !x.has(e.OnlyWith) {
+			if word, named := x.leavesWord(callee, key("energy", e.ID)); !cuts(x.machine.Find(id).(*model.Point), e) || named && word != "live" || !x.hasEnergy(e) {
 				continue
 			}
 			st := inside.get(key("energy", e.ID))
-			_, named := leavesWord(callee, key("energy", e.ID))
+			_, named := x.leavesWord(callee, key("energy", e.ID))
 			wrong = wrong || s != "live" && (named && !sameWord("", "live", st) || !named && inside.wrongAtEnd(key("energy", e.ID)))
 		}
 	}
@@ -130,10 +136,10 @@ func (x *run) leftByLeaves(p *model.Procedure, point string) string {
 	pt := x.machine.Find(point).(*model.Point)
 	for _, s := range p.Leaves {
 		e, is := s.Thing.(*model.Energy)
-		if !is || !cuts(pt, e) || !x.has(e.OnlyWith) {
+		if !is || !cuts(pt, e) || !x.hasEnergy(e) {
 			continue
 		}
-		switch w := wordOf(s); {
+		switch w := x.wordOf(s); {
 		case (w == "locked" || w == "released" || w == "dead") && pt.Lock:
 			need = "locked"
 		case w != "live" && need == "live":
@@ -145,7 +151,7 @@ func (x *run) leftByLeaves(p *model.Procedure, point string) string {
 
 // partLeftWrong says that a part is left otherwise than the procedure says.
 func (x *run) partLeftWrong(p *model.Procedure, k string) bool {
-	if word, named := leavesWord(p, k); named {
+	if word, named := x.leavesWord(p, k); named {
 		return x.there(k) && !sameWord(k, word, x.get(k))
 	}
 	return x.wrongAtEnd(k)
@@ -199,24 +205,32 @@ func (x *run) there(k string) bool {
 	kind, id, _ := strings.Cut(k, ":")
 	switch kind {
 	case "energy":
-		return x.has(x.machine.Find(id).(*model.Energy).OnlyWith)
+		return x.hasEnergy(x.machine.Find(id).(*model.Energy))
 	case "part":
 		return x.has(x.machine.Find(id).(*model.Part).OnlyWith)
 	case "fastening":
-		_, part, _ := strings.Cut(id, "@")
-		return x.has(x.machine.Find(part).(*model.Part).OnlyWith)
+		fast, part, _ := strings.Cut(id, "@")
+		return x.hasAt(x.machine.Find(fast).(*model.Fastener), x.machine.Find(part).(*model.Part))
+	case "point":
+		return x.has(x.machine.Find(id).(*model.Point).OnlyWith)
+	case "fastener":
+		return x.has(x.machine.Find(id).(*model.Fastener).OnlyWith)
+	case "fluid", "spill":
+		return x.has(x.machine.Find(id).(*model.Fluid).OnlyWith)
+	case "setting":
+		return x.has(x.machine.Find(id).(*model.Setting).OnlyWith)
 	}
 	return true
 }
 
 // leavesWord is what a procedure says of a thing that it leaves.
-func leavesWord(p *model.Procedure, k string) (string, bool) {
+func (x *run) leavesWord(p *model.Procedure, k string) (string, bool) {
 	_, id, _ := strings.Cut(k, ":")
 	fast, _, isFastening := strings.Cut(id, "@")
 	for _, s := range p.Leaves {
 		kind, _, _ := strings.Cut(k, ":")
 		if s.ID == id && kind != "spill" && kind != "gap" || isFastening && s.ID == fast {
-			return wordOf(s), true
+			return x.wordOf(s), true
 		}
 	}
 	return "", false
@@ -246,11 +260,11 @@ func (x *run) compare(callee *model.Procedure) {
 		switch n := e.Thing.(type) {
 		case *model.Energy:
 			k := key("energy", n.ID)
-			if !x.has(n.OnlyWith) || sameWord(k, wordOf(e), x.get(k)) {
+			if !x.hasEnergy(n) || sameWord(k, x.wordOf(e), x.get(k)) {
 				continue
 			}
 			x.fault("state-mismatch", k)
-			x.set(k, wordOf(e))
+			x.set(k, x.wordOf(e))
 			for _, p := range n.Points {
 				if !namesThing(callee.Expects, p.To.ID) {
 					x.set(key("point", p.To.ID), x.pointNeed(p.To, callee))
@@ -259,35 +273,35 @@ func (x *run) compare(callee *model.Procedure) {
 			}
 		case *model.Point:
 			k := key("point", n.ID)
-			if x.get(k) == wordOf(e) {
+			if !x.has(n.OnlyWith) || x.get(k) == x.wordOf(e) {
 				continue
 			}
 			x.fault("state-mismatch", k)
-			x.set(k, wordOf(e))
+			x.set(k, x.wordOf(e))
 			x.restand(n, callee)
 		case *model.Part:
 			k := key("part", n.ID)
-			if !x.has(n.OnlyWith) || sameWord(k, wordOf(e), x.get(k)) {
+			if !x.has(n.OnlyWith) || sameWord(k, x.wordOf(e), x.get(k)) {
 				continue
 			}
 			x.fault("state-mismatch", k)
-			x.set(k, wordOf(e))
-			x.openedNow(k, wordOf(e))
+			x.set(k, x.wordOf(e))
+			x.openedNow(k, x.wordOf(e))
 			for _, h := range n.HeldBy {
-				if wordOf(e) == "off" {
+				if x.wordOf(e) == "off" {
 					x.set(fasteningKey(h.To.ID, n.ID), "loose")
 				} else {
 					x.set(fasteningKey(h.To.ID, n.ID), "tight")
 				}
 			}
 		case *model.Fastener:
-			x.compareFastener(n, wordOf(e))
+			x.compareFastener(n, x.wordOf(e))
 		case *model.Fluid:
-			x.compareOne(key("fluid", n.ID), wordOf(e))
+			x.compareOne(key("fluid", n.ID), x.wordOf(e))
 		case *model.Tool:
-			x.compareOne(key("tool", n.ID), wordOf(e))
+			x.compareOne(key("tool", n.ID), x.wordOf(e))
 		case *model.Setting:
-			x.compareOne(key("setting", n.ID), wordOf(e))
+			x.compareOne(key("setting", n.ID), x.wordOf(e))
 		}
 	}
 }
@@ -302,7 +316,7 @@ func namesThing(list []model.State, id string) bool {
 }
 
 func (x *run) compareOne(k, word string) {
-	if !sameWord(k, word, x.get(k)) {
+	if x.there(k) && !sameWord(k, word, x.get(k)) {
 		x.fault("state-mismatch", k)
 		x.set(k, word)
 	}
@@ -323,7 +337,7 @@ func (x *run) compareFastener(f *model.Fastener, word string) {
 
 func (x *run) anyLoose(f *model.Fastener) bool {
 	for _, p := range f.Holds {
-		if x.has(p.OnlyWith) && x.get(key("part", p.ID)) == "on" && x.get(fasteningKey(f.ID, p.ID)) == "loose" {
+		if x.hasAt(f, p) && x.get(key("part", p.ID)) == "on" && x.get(fasteningKey(f.ID, p.ID)) == "loose" {
 			return true
 		}
 	}
@@ -333,7 +347,7 @@ func (x *run) anyLoose(f *model.Fastener) bool {
 // restand puts energies that the callee does not name where their points are.
 func (x *run) restand(pt *model.Point, callee *model.Procedure) {
 	for _, e := range x.machine.Energies {
-		if !cuts(pt, e) || namesThing(callee.Expects, e.ID) || !x.has(e.OnlyWith) {
+		if !cuts(pt, e) || namesThing(callee.Expects, e.ID) || !x.hasEnergy(e) {
 			continue
 		}
 		k := key("energy", e.ID)
@@ -343,7 +357,7 @@ func (x *run) restand(pt *model.Point, callee *model.Procedure) {
 			if now != "live+" {
 				x.set(k, "live")
 			}
-		case base == "isolated" && lockable(e) && (now == "locked" || now == "released" || now == "dead"):
+		case base == "isolated" && x.lockable(e) && (now == "locked" || now == "released" || now == "dead"):
 			x.set(k, "isolated")
 		default:
 			x.rise([]*model.Energy{e})

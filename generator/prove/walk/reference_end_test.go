@@ -36,7 +36,7 @@ func codeAtEnd(k, state string) string {
 func (x *run) wrongAtEnd(k string) bool {
 	kind, id, _ := strings.Cut(k, ":")
 	s := x.get(k)
-	if kind == "spill" || kind == "gap" || kind == "group" || !x.there(k) {
+	if kind == "spill" || kind == "gap" || kind == "asked" || kind == "group" || !x.there(k) {
 		return false
 	}
 	if sameWord(k, normalOf(k), s) {
@@ -51,14 +51,14 @@ func (x *run) wrongAtEnd(k string) bool {
 		return x.startOf(k) != "loose" || x.startOf(key("part", part)) != "on"
 	case "energy":
 		for _, l := range x.top.Leaves {
-			if pt, is := l.Thing.(*model.Point); is && l.Word != "live" && cuts(pt, x.machine.Find(id).(*model.Energy)) {
+			if pt, is := l.Thing.(*model.Point); is && l.Word != "live" && x.has(pt.OnlyWith) && cuts(pt, x.machine.Find(id).(*model.Energy)) {
 				return false
 			}
 		}
 	case "point":
 		for _, e := range x.machine.Energies {
 			st := x.get(key("energy", e.ID))
-			if x.has(e.OnlyWith) && cuts(x.machine.Find(id).(*model.Point), e) && st != "live" && st != "live+" {
+			if x.hasEnergy(e) && cuts(x.machine.Find(id).(*model.Point), e) && st != "live" && st != "live+" {
 				return false
 			}
 		}
@@ -85,7 +85,7 @@ func (x *run) atEnd(p *model.Procedure) {
 		x.judgeLeaves(s)
 	}
 	for k := range x.state {
-		if _, named := leavesWord(p, k); named || !x.wrongAtEnd(k) {
+		if _, named := x.leavesWord(p, k); named || !x.wrongAtEnd(k) {
 			continue
 		}
 		if l := x.began[k]; l != nil {
@@ -105,7 +105,7 @@ func (x *run) judgeLeaves(s model.State) {
 		return
 	}
 	for _, k := range keysOf(s) {
-		if x.there(k) && !sameWord(k, wordOf(s), x.get(k)) {
+		if x.there(k) && !sameWord(k, x.wordOf(s), x.get(k)) {
 			x.out[at(s.At, "state-mismatch")] = true
 		}
 	}

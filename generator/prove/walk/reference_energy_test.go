@@ -3,6 +3,7 @@ package walk_test
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -16,7 +17,7 @@ func (x *run) countLocks() {
 	}
 	n := 0
 	for _, p := range x.machine.Points {
-		if k := key("point", p.ID); x.get(k) == "locked" && x.startOf(k) != "locked" {
+		if k := key("point", p.ID); !p.Kept && x.get(k) == "locked" && x.startOf(k) != "locked" {
 			n++
 		}
 	}
@@ -62,15 +63,12 @@ func (x *run) act(l *model.Link, s *model.Step) {
 func (x *run) energiesCut(n model.Named) (named *model.Energy, points []*model.Point, cut []*model.Energy) {
 	switch n := n.(type) {
 	case *model.Energy:
-		named = n
-		for _, p := range n.Points {
-			points = append(points, p.To)
-		}
+		named, points = n, x.pointsOf(n)
 	case *model.Point:
 		points = []*model.Point{n}
 	}
 	for _, e := range x.machine.Energies {
-		if !x.has(e.OnlyWith) {
+		if !x.hasEnergy(e) {
 			continue
 		}
 		hit := e == named
@@ -86,7 +84,10 @@ func (x *run) energiesCut(n model.Named) (named *model.Energy, points []*model.P
 
 func (x *run) energyAct(kind string, n model.Named, s *model.Step) {
 	named, points, cut := x.energiesCut(n)
-	if named != nil && !x.has(named.OnlyWith) {
+	if named != nil && !x.hasEnergy(named) {
+		return
+	}
+	if p, is := n.(*model.Point); is && !x.has(p.OnlyWith) {
 		return
 	}
 	what := key("point", n.Base().ID)
@@ -95,6 +96,7 @@ func (x *run) energyAct(kind string, n model.Named, s *model.Step) {
 	}
 	switch kind {
 	case "isolate":
+		x.unaskedOff(points, cut)
 		x.isolate(named, points, what)
 		x.rise(cut)
 	case "lock":
@@ -121,7 +123,11 @@ func (x *run) energyAct(kind string, n model.Named, s *model.Step) {
 
 func (x *run) isolate(named *model.Energy, points []*model.Point, what string) {
 	for _, p := range points {
-		if k := key("point", p.ID); x.get(k) == "live" {
+		k := key("point", p.ID)
+		switch {
+		case p.Kept:
+			x.set(k, x.keptOut())
+		case x.get(k) == "live":
 			x.set(k, "isolated")
 		}
 	}
@@ -142,9 +148,12 @@ func (x *run) lock(points []*model.Point, what string) {
 		if x.get(k) == "live" {
 			x.fault("energy-order", what)
 		}
-		if p.Lock {
+		switch {
+		case p.Kept:
+			x.set(k, x.keptOut())
+		case p.Lock:
 			x.set(k, "locked")
-		} else {
+		default:
 			x.set(k, "isolated")
 		}
 	}
@@ -166,7 +175,7 @@ func (x *run) failedBeside(e *model.Energy, s *model.Step) bool {
 func (x *run) unlock(named *model.Energy, points []*model.Point, cut []*model.Energy) {
 	unlocked := false
 	for _, p := range points {
-		if k := key("point", p.ID); x.get(k) == "locked" {
+		if k := key("point", p.ID); !p.Kept && x.get(k) == "locked" {
 			unlocked = true
 			x.set(k, "isolated")
 		}
@@ -175,13 +184,16 @@ func (x *run) unlock(named *model.Energy, points []*model.Point, cut []*model.En
 		if e != named && !unlocked || e == named && len(points) == 0 {
 			continue
 		}
+		if e == named && x.onlyPlugs(e) {
+			continue
+		}
 		k := key("energy", e.ID)
 		switch x.get(k) {
 		case "locked", "released", "dead":
 			x.set(k, "isolated")
 			if load(e) && x.heldByTool(e) {
 				x.set(k, "isolated+")
-				if !lockable(e) {
+				if !x.lockable(e) {
 					x.set(k, "released")
 				}
 			}
@@ -192,7 +204,7 @@ func (x *run) unlock(named *model.Energy, points []*model.Point, cut []*model.En
 func (x *run) testLive(e *model.Energy, points []*model.Point, cut []*model.Energy, s *model.Step) {
 	what := key("energy", e.ID)
 	for _, p := range points {
-		if x.get(key("point", p.ID)) == "locked" {
+		if !p.Kept && x.get(key("point", p.ID)) == "locked" {
 			x.fault("energy-order", what)
 		}
 	}
@@ -213,7 +225,24 @@ func (x *run) testLive(e *model.Energy, points []*model.Point, cut []*model.Ener
 	if !signed || !meets(s, e.ID) || crew < 2 {
 		x.fault("live-test", what)
 	}
+	for _, o := range cut {
+		if st := x.get(key("energy", o.ID)); o == e || st != "live" && st != "live+" {
+			x.uncontained(o)
+		}
+	}
 	x.comeOn(points, cut)
+}
+
+// onlyPlugs says that what takes a lock of an energy's points is kept plugs.
+func (x *run) onlyPlugs(e *model.Energy) bool {
+	plugs := false
+	for _, p := range x.pointsOf(e) {
+		if p.Lock && !p.Kept {
+			return false
+		}
+		plugs = plugs || p.Kept
+	}
+	return plugs
 }
 
 // rise takes energies as far as their points are.
@@ -228,7 +257,7 @@ func (x *run) rise(cut []*model.Energy) {
 		case x.get(k) == "live" || x.get(k) == "isolated" && s == "locked":
 			x.set(k, s)
 		case x.get(k) == "live+" || x.get(k) == "isolated+":
-			if s == "locked" || !lockable(e) {
+			if s == "locked" || !x.lockable(e) {
 				x.set(k, "released")
 			} else {
 				x.set(k, "isolated+")
@@ -248,7 +277,7 @@ func (x *run) release(e *model.Energy, k string) {
 	case load(e):
 		x.earlyRelease(e, k)
 	default:
-		if !atRest(e, s) {
+		if !x.atRest(e, s) {
 			x.fault("energy-order", k)
 		}
 		x.set(k, "released")
@@ -257,7 +286,7 @@ func (x *run) release(e *model.Energy, k string) {
 
 func (x *run) earlyRelease(e *model.Energy, k string) {
 	switch s := x.get(k); {
-	case atRest(e, s):
+	case x.atRest(e, s):
 		x.set(k, "released")
 	case s == "live":
 		x.set(k, "live+")
@@ -268,11 +297,11 @@ func (x *run) earlyRelease(e *model.Energy, k string) {
 
 // atRest says that an energy is isolated, and locked where it can be, and no
 // further.
-func atRest(e *model.Energy, s string) bool {
+func (x *run) atRest(e *model.Energy, s string) bool {
 	switch {
 	case len(e.Points) == 0:
 		return s == "live" || s == "live+" || s == "isolated" || s == "isolated+"
-	case lockable(e):
+	case x.lockable(e):
 		return s == "locked"
 	}
 	return s == "isolated"
@@ -283,7 +312,7 @@ func (x *run) prove(e *model.Energy, s *model.Step) {
 	st := x.get(k)
 	switch {
 	case st == "released" || st == "dead":
-	case len(e.Points) > 0 && !atRest(e, st):
+	case len(e.Points) > 0 && !x.atRest(e, st):
 		x.fault("energy-order", k)
 		return
 	case e.Stored.Yes:
@@ -375,13 +404,13 @@ func meets(s *model.Step, of string) bool {
 func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 	isLocked := false
 	for _, p := range points {
-		isLocked = isLocked || x.get(key("point", p.ID)) == "locked"
+		isLocked = isLocked || !p.Kept && x.get(key("point", p.ID)) == "locked"
 	}
 	for _, e := range cut {
-		if len(e.Points) > 0 && lockable(e) {
-			all := true
-			for _, p := range e.Points {
-				all = all && (!p.To.Lock || x.get(key("point", p.To.ID)) == "locked")
+		if len(e.Points) > 0 && x.lockable(e) {
+			all := !x.onlyPlugs(e)
+			for _, p := range x.pointsOf(e) {
+				all = all && (!p.Lock || p.Kept || x.get(key("point", p.ID)) == "locked")
 			}
 			isLocked = isLocked || all
 		}
@@ -394,6 +423,8 @@ func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 		if s := x.get(key("energy", e.ID)); s != "live" && s != "live+" {
 			woken = append(woken, e)
 			x.openWhen(e)
+			x.unasked(x.machine.BeforeRestore, e.BeforeRestore)
+			x.uncontained(e)
 		}
 	}
 	x.comeOn(points, cut)
@@ -403,7 +434,7 @@ func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 				break
 			}
 			s := x.get(key("energy", first.ID))
-			if x.inRestoreOrder(e) && x.has(first.To.OnlyWith) && s != "live" && s != "live+" {
+			if x.inRestoreOrder(e) && x.hasEnergy(first.To) && s != "live" && s != "live+" {
 				x.fault("energy-order", key("energy", first.ID))
 			}
 		}
@@ -448,7 +479,7 @@ func names(refs []model.Ref[model.Energy], e *model.Energy) bool {
 func (x *run) openWhen(e *model.Energy) {
 	x.alteredWhen(e)
 	for _, p := range x.machine.Parts {
-		if !x.has(p.OnlyWith) || !names(p.ProveDead, e) && !names(p.Guards, e) {
+		if !x.has(p.OnlyWith) || !names(deadAt(p), e) && !names(p.Guards, e) {
 			continue
 		}
 		if x.get(key("part", p.ID)) != "on" {
@@ -456,21 +487,78 @@ func (x *run) openWhen(e *model.Energy) {
 			continue
 		}
 		for _, h := range p.HeldBy {
-			if k := fasteningKey(h.To.ID, p.ID); x.get(k) == "loose" {
+			if k := fasteningKey(h.To.ID, p.ID); x.has(h.To.OnlyWith) && x.get(k) == "loose" {
 				x.fault("restored-while-open", k)
 			}
 		}
 	}
 	for _, f := range x.machine.Fluids {
-		if names(f.NeededBy, e) && isLow(x.get(key("fluid", f.ID))) {
+		st := x.get(key("fluid", f.ID))
+		airInside := st == "unbled" && f.Bleed && !f.BledLive
+		if x.has(f.OnlyWith) && names(f.NeededBy, e) && (isLow(st) || airInside) {
 			x.fault("restored-while-open", key("fluid", f.ID))
 		}
 	}
 }
 
+// unaskedOff tells of holds that are not taken before what is on goes off.
+func (x *run) unaskedOff(points []*model.Point, cut []*model.Energy) {
+	for _, e := range cut {
+		st := x.get(key("energy", e.ID))
+		moves := len(e.Points) == 0
+		for _, p := range points {
+			moves = moves || cuts(p, e) && x.get(key("point", p.ID)) == "live"
+		}
+		if moves && (st == "live" || st == "live+") {
+			x.unasked(x.machine.BeforeIsolate, e.BeforeIsolate)
+		}
+	}
+}
+
+func (x *run) unasked(lists ...[]model.Ref[model.Hold]) {
+	for _, list := range lists {
+		for _, h := range list {
+			if k := key("asked", h.ID); x.get(k) != "taken" {
+				x.fault("not-asked", k)
+			}
+		}
+	}
+}
+
+// forgetAsked: something was opened after the holds.
+func (x *run) forgetAsked() {
+	for k := range x.state {
+		if strings.HasPrefix(k, "asked:") {
+			x.state[k] = ""
+		}
+	}
+}
+
+// uncontained tells of an energy that comes on with nothing round it.
+func (x *run) uncontained(e *model.Energy) {
+	for _, t := range e.ContainedBy {
+		if x.get(key("tool", t.ID)) == "placed" {
+			return
+		}
+	}
+	if len(e.ContainedBy) > 0 {
+		x.fault("restored-while-open", key("energy", e.ID))
+	}
+}
+
+// deadAt are the energies that are dead where hands go in at a part: those that
+// it says, and the one in it.
+func deadAt(p *model.Part) []model.Ref[model.Energy] {
+	out := append([]model.Ref[model.Energy]{}, p.ProveDead...)
+	if p.Bears.To != nil {
+		out = append(out, p.Bears)
+	}
+	return out
+}
+
 func (x *run) alteredWhen(e *model.Energy) {
 	for _, s := range x.machine.Settings {
-		if names(s.NeededBy, e) && x.get(key("setting", s.ID)) == "altered" {
+		if x.has(s.OnlyWith) && names(s.NeededBy, e) && x.get(key("setting", s.ID)) == "altered" {
 			x.fault("restored-while-open", key("setting", s.ID))
 		}
 	}

@@ -11,14 +11,19 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 	bleeds := bleedingStep(s)
 	if len(f.Holds) == 0 {
 		k := key("fastener", f.ID)
+		if !x.has(f.OnlyWith) {
+			return
+		}
 		switch {
 		case l.Is("tighten"):
 			x.set(k, "tight")
 		default:
 			if x.get(k) == "tight" {
 				x.undo(refUndo{kind: "fastener", fast: f, id: k, step: s})
+				x.forgetAsked()
 			}
 			x.set(k, "loose")
+			x.forgetAsked()
 		}
 		return
 	}
@@ -26,7 +31,7 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 	if l.Is("loosen") {
 		for _, p := range parts {
 			k := fasteningKey(f.ID, p.ID)
-			if !x.has(p.OnlyWith) || x.get(key("part", p.ID)) != "on" || x.get(k) == "loose" || !isIn(f.Holds, p) {
+			if !x.hasAt(f, p) || x.get(key("part", p.ID)) != "on" || x.get(k) == "loose" || !isIn(f.Holds, p) {
 				continue
 			}
 			if !x.bleedingAllows(p, s, bleeds) {
@@ -39,7 +44,7 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 	}
 	some := false
 	for _, p := range parts {
-		if isIn(f.Holds, p) && x.has(p.OnlyWith) && x.get(key("part", p.ID)) == "on" {
+		if isIn(f.Holds, p) && x.hasAt(f, p) && x.get(key("part", p.ID)) == "on" {
 			x.set(fasteningKey(f.ID, p.ID), "tight")
 			some = true
 		}
@@ -48,7 +53,7 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 		switch {
 		case !isIn(f.Holds, p):
 			x.fault("act-order", key("part", p.ID))
-		case x.has(p.OnlyWith) && x.get(key("part", p.ID)) != "on" && !(whole && some):
+		case x.hasAt(f, p) && x.get(key("part", p.ID)) != "on" && !(whole && some):
 			x.waiting = append(x.waiting, refWaiting{p, fasteningKey(f.ID, p.ID), l, x.frame().path})
 		}
 	}
@@ -92,7 +97,7 @@ func (x *run) bleedingAllows(p *model.Part, s, bleeds *model.Step) bool {
 			carries = carries || l.Is("bleed") && p.Carries.To != nil && l.To == model.Named(p.Carries.To)
 		}
 		warned := true
-		for _, e := range p.ProveDead {
+		for _, e := range deadAt(p) {
 			warned = warned && (meets(s, e.ID) || meets(b, e.ID))
 		}
 		if carries && warned {

@@ -6,6 +6,9 @@ import (
 
 func (x *run) fluidAct(kind string, f *model.Fluid) {
 	k := key("fluid", f.ID)
+	if !x.has(f.OnlyWith) {
+		return
+	}
 	switch kind {
 	case "drain":
 		if x.get(k) == "drained" {
@@ -21,6 +24,11 @@ func (x *run) fluidAct(kind string, f *model.Fluid) {
 				x.fault("act-order", key("part", p.ID))
 			}
 		}
+		for _, e := range f.NeededBy {
+			if len(e.To.Points) == 0 && x.hasEnergy(e.To) {
+				x.uncontained(e.To)
+			}
+		}
 		if x.get(k) == "drained" && f.Supply.To != nil && f.Capacity.Value > 0 {
 			x.use(f.Supply.To, f.Capacity.Base())
 		}
@@ -32,6 +40,11 @@ func (x *run) fluidAct(kind string, f *model.Fluid) {
 	case "bleed":
 		if isLow(x.get(k)) {
 			x.fault("act-order", k)
+		}
+		for _, e := range f.NeededBy {
+			if st := x.get(key("energy", e.ID)); f.BledLive && x.hasEnergy(e.To) && st != "live" && st != "live+" {
+				x.fault("act-order", key("energy", e.ID))
+			}
 		}
 		x.set(k, "full")
 	case "dry":
@@ -64,12 +77,12 @@ func (x *run) holdLoads(t *model.Tool) {
 		return
 	}
 	for _, e := range x.machine.Energies {
-		if !x.has(e.OnlyWith) || !blockedBy(e, t) {
+		if !x.hasEnergy(e) || !blockedBy(e, t) {
 			continue
 		}
 		k := key("energy", e.ID)
 		switch s := x.get(k); {
-		case atRest(e, s):
+		case x.atRest(e, s):
 			x.set(k, "released")
 		case load(e):
 			x.earlyRelease(e, k)
@@ -92,7 +105,7 @@ func (x *run) clear(t *model.Tool, k string) {
 		return
 	}
 	for _, e := range x.machine.Energies {
-		if !x.has(e.OnlyWith) || !blockedBy(e, t) || x.heldByTool(e) {
+		if !x.hasEnergy(e) || !blockedBy(e, t) || x.heldByTool(e) {
 			continue
 		}
 		ek := key("energy", e.ID)
@@ -102,7 +115,7 @@ func (x *run) clear(t *model.Tool, k string) {
 			switch {
 			case len(e.Points) == 0:
 				x.set(ek, "live")
-			case lockable(e):
+			case x.lockable(e):
 				x.set(ek, "locked")
 			default:
 				x.set(ek, "isolated")
@@ -113,10 +126,25 @@ func (x *run) clear(t *model.Tool, k string) {
 			x.set(ek, "isolated")
 		}
 	}
+	x.bared(t)
+}
+
+// bared tells of energies that are on and round which nothing stands any more.
+func (x *run) bared(t *model.Tool) {
+	for _, e := range x.machine.Energies {
+		for _, c := range e.ContainedBy {
+			if st := x.get(key("energy", e.ID)); c.To == t && x.hasEnergy(e) && (st == "live" || st == "live+") {
+				x.uncontained(e)
+			}
+		}
+	}
 }
 
 func (x *run) settingAct(kind string, n *model.Setting, s *model.Step) {
 	k := key("setting", n.ID)
+	if !x.has(n.OnlyWith) {
+		return
+	}
 	switch kind {
 	case "alter":
 		if x.get(k) == "altered" {

@@ -13,12 +13,12 @@ func (x *run) hold(l *model.Link, s *model.Step) {
 	if ofMachine != nil && h.Of.ID != "" {
 		for _, e := range ofMachine.Energies {
 			k := key("energy", e.ID)
-			if e.ID == h.Of.ID && h.Kind == "wait" && x.has(e.OnlyWith) && atRest(e, x.get(k)) {
+			if e.ID == h.Of.ID && h.Kind == "wait" && x.hasEnergy(e) && x.atRest(e, x.get(k)) {
 				x.set(k, "released")
 			}
 		}
 		for _, f := range ofMachine.Fluids {
-			if f.ID == h.Of.ID && h.LooksFor == "leak" && x.get(key("spill", f.ID)) == "wet" {
+			if f.ID == h.Of.ID && x.has(f.OnlyWith) && h.LooksFor == "leak" && x.get(key("spill", f.ID)) == "wet" {
 				x.fault("leak-look-while-wet", key("spill", f.ID))
 			}
 		}
@@ -28,6 +28,7 @@ func (x *run) hold(l *model.Link, s *model.Step) {
 		x.asks(l, h)
 	}
 	x.taken[h.ID] = true
+	x.set(key("asked", h.ID), "taken")
 	x.openLines(s)
 	if l.Is("again") {
 		x.again(l, s, h)
@@ -75,7 +76,7 @@ func (x *run) lookForLeak(l *model.Link, h *model.Hold) {
 		}
 	}
 	for _, f := range m.Fluids {
-		if f.ID == h.Of.ID {
+		if f.ID == h.Of.ID && x.has(f.OnlyWith) {
 			k = key("fluid", f.ID)
 			for _, e := range f.NeededBy {
 				behind = append(behind, e.To)
@@ -87,11 +88,11 @@ func (x *run) lookForLeak(l *model.Link, h *model.Hold) {
 		if e.Kind != "pressure" {
 			return
 		}
-		some = some || x.has(e.OnlyWith)
+		some = some || x.hasEnergy(e)
 	}
 	dry := some
 	for _, e := range behind {
-		if st := x.get(key("energy", e.ID)); x.has(e.OnlyWith) && (st == "live" || st == "live+") {
+		if st := x.get(key("energy", e.ID)); x.hasEnergy(e) && (st == "live" || st == "live+") {
 			dry = false
 		}
 	}
@@ -187,7 +188,13 @@ func (x *run) pause() {
 	}
 	for _, e := range x.machine.Energies {
 		k := key("energy", e.ID)
-		if s := x.get(k); x.has(e.OnlyWith) && lockable(e) && (s == "isolated" || s == "isolated+") {
+		s := x.get(k)
+		bare := x.lockable(e) && (s == "isolated" || s == "isolated+")
+		inHand := false
+		for _, p := range x.pointsOf(e) {
+			inHand = inHand || p.Kept && x.get(key("point", p.ID)) != "live" && s != "live" && s != "live+"
+		}
+		if x.hasEnergy(e) && (bare || inHand) {
 			x.fault("bad-pause", k)
 		}
 	}
@@ -200,7 +207,7 @@ func (x *run) pause() {
 			x.fault("bad-pause", k)
 		}
 		for _, h := range p.HeldBy {
-			if f := fasteningKey(h.To.ID, p.ID); x.get(k) == "on" && x.get(f) == "loose" {
+			if f := fasteningKey(h.To.ID, p.ID); x.has(h.To.OnlyWith) && x.get(k) == "on" && x.get(f) == "loose" {
 				x.fault("bad-pause", f)
 			}
 		}

@@ -25,9 +25,24 @@ func (x *run) partAct(kind string, p *model.Part, s *model.Step) {
 	}
 }
 
+// notFreed tells of what holds a part without being its own fastener.
+func (x *run) notFreed(p *model.Part, code string) {
+	for _, f := range p.FreedBy {
+		if len(f.To.Holds) == 0 && x.has(f.To.OnlyWith) && x.get(key("fastener", f.ID)) == "tight" {
+			x.fault(code, key("fastener", f.ID))
+		}
+		for _, q := range f.To.Holds {
+			k := fasteningKey(f.ID, q.ID)
+			if x.hasAt(f.To, q) && x.get(key("part", q.ID)) == "on" && x.get(k) == "tight" {
+				x.fault(code, k)
+			}
+		}
+	}
+}
+
 func (x *run) liveWork(p *model.Part) {
-	for _, e := range p.ProveDead {
-		if x.has(e.To.OnlyWith) && x.get(key("energy", e.ID)) != "dead" {
+	for _, e := range deadAt(p) {
+		if x.hasEnergy(e.To) && x.get(key("energy", e.ID)) != "dead" {
 			x.fault("live-work", key("energy", e.ID))
 		}
 	}
@@ -43,12 +58,15 @@ func (x *run) remove(p *model.Part, k string, s *model.Step, renew bool) {
 			x.fault("not-reachable", key("part", u.ID))
 		}
 	}
+	x.notFreed(p, "not-reachable")
 	x.liveWork(p)
 	x.guards(p, s)
 	x.undo(refUndo{kind: "part", part: p, step: s, new: renew})
 	x.set(k, "off")
 	for _, h := range p.HeldBy {
-		x.set(fasteningKey(h.To.ID, p.ID), "loose")
+		if x.has(h.To.OnlyWith) {
+			x.set(fasteningKey(h.To.ID, p.ID), "loose")
+		}
 	}
 	if renew {
 		x.set(key("gap", p.ID), "new one needed")
@@ -56,16 +74,17 @@ func (x *run) remove(p *model.Part, k string, s *model.Step, renew bool) {
 		x.set(key("gap", p.ID), "closed")
 	}
 	x.opening(p)
+	x.forgetAsked()
 }
 
 func (x *run) guards(p *model.Part, s *model.Step) {
 	for _, e := range p.Guards {
-		if !x.has(e.To.OnlyWith) || names(p.ProveDead, e.To) {
+		if !x.hasEnergy(e.To) || names(deadAt(p), e.To) {
 			continue
 		}
 		k := key("energy", e.ID)
 		st := x.get(k)
-		ok := st == "locked" || st == "released" || st == "dead" || !lockable(e.To) && (st == "isolated" || st == "isolated+")
+		ok := st == "locked" || st == "released" || st == "dead" || !x.lockable(e.To) && (st == "isolated" || st == "isolated+")
 		if len(e.To.Points) == 0 {
 			ok = st == "dead"
 		}
@@ -86,7 +105,7 @@ func (x *run) opening(p *model.Part) {
 	if p.Kind == "line" {
 		x.opened[p.ID] = x.wayHere()
 	}
-	if f := p.Carries.To; f != nil {
+	if f := p.Carries.To; f != nil && x.has(f.OnlyWith) {
 		if k := key("fluid", f.ID); !isLow(x.get(k)) {
 			x.set(k, "low")
 		}
@@ -124,6 +143,7 @@ func (x *run) refit(p *model.Part, k string, inRun []*model.Part, later []refUnd
 		return
 	}
 	x.liveWork(p)
+	x.notFreed(p, "refit-over-open")
 	for _, q := range x.machine.Parts {
 		if !x.has(q.OnlyWith) || !under(q, p) {
 			continue
@@ -137,7 +157,7 @@ func (x *run) refit(p *model.Part, k string, inRun []*model.Part, later []refUnd
 			continue
 		}
 		for _, h := range q.HeldBy {
-			if f := fasteningKey(h.To.ID, q.ID); x.get(f) == "loose" && !tightenedLater(later, f) {
+			if f := fasteningKey(h.To.ID, q.ID); x.has(h.To.OnlyWith) && x.get(f) == "loose" && !tightenedLater(later, f) {
 				x.fault("refit-over-open", f)
 			}
 		}
@@ -190,7 +210,7 @@ func (x *run) useForRefit(p *model.Part) {
 		x.use(p.RenewWith.To, 1)
 	}
 	for _, h := range p.HeldBy {
-		if h.To.RenewWith.To != nil {
+		if h.To.RenewWith.To != nil && x.has(h.To.OnlyWith) {
 			n := 1.0
 			if h.Amount != "" {
 				fmt.Sscanf(h.Amount, "%g", &n)

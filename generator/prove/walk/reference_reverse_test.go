@@ -20,7 +20,7 @@ func (x *run) stillSo(u refUndo) bool {
 	case "part":
 		return x.get(u.id) != "on"
 	case "fastening":
-		return x.get(key("part", u.part.ID)) == "on" && x.get(u.id) == "loose"
+		return x.hasAt(u.fast, u.part) && x.get(key("part", u.part.ID)) == "on" && x.get(u.id) == "loose"
 	}
 	return x.get(u.id) != normalOf(u.id)
 }
@@ -117,7 +117,9 @@ func hasStart(p *model.Part) bool {
 
 func (x *run) tightAll(p *model.Part) {
 	for _, h := range p.HeldBy {
-		x.set(fasteningKey(h.To.ID, p.ID), "tight")
+		if x.has(h.To.OnlyWith) {
+			x.set(fasteningKey(h.To.ID, p.ID), "tight")
+		}
 	}
 }
 

@@ -24,7 +24,7 @@ func (x *run) expected(p *model.Procedure) map[string]string {
 		}
 	}
 	for _, e := range x.machine.Energies {
-		if named[e.ID] || len(e.Points) == 0 {
+		if named[e.ID] || len(x.pointsOf(e)) == 0 {
 			continue
 		}
 		if st := x.energyFromPoints(e); st != "live" {
@@ -52,13 +52,13 @@ func fastenersLast(list []model.State) []model.State {
 func (x *run) setNamed(e model.State) {
 	switch n := e.Thing.(type) {
 	case *model.Energy:
-		x.state[key("energy", n.ID)] = wordOf(e)
+		x.state[key("energy", n.ID)] = x.wordOf(e)
 	case *model.Point:
-		x.state[key("point", n.ID)] = wordOf(e)
+		x.state[key("point", n.ID)] = x.wordOf(e)
 	case *model.Part:
-		x.state[key("part", n.ID)] = wordOf(e)
+		x.state[key("part", n.ID)] = x.wordOf(e)
 		for _, h := range n.HeldBy {
-			if wordOf(e) == "off" {
+			if x.wordOf(e) == "off" {
 				x.state[fasteningKey(h.To.ID, n.ID)] = "loose"
 			} else {
 				x.state[fasteningKey(h.To.ID, n.ID)] = "tight"
@@ -66,17 +66,17 @@ func (x *run) setNamed(e model.State) {
 		}
 	case *model.Fastener:
 		if len(n.Holds) == 0 {
-			x.state[key("fastener", n.ID)] = wordOf(e)
+			x.state[key("fastener", n.ID)] = x.wordOf(e)
 		}
 		for _, p := range n.Holds {
-			x.state[fasteningKey(n.ID, p.ID)] = wordOf(e)
+			x.state[fasteningKey(n.ID, p.ID)] = x.wordOf(e)
 		}
 	case *model.Fluid:
-		x.state[key("fluid", n.ID)] = wordOf(e)
+		x.state[key("fluid", n.ID)] = x.wordOf(e)
 	case *model.Tool:
-		x.state[key("tool", n.ID)] = wordOf(e)
+		x.state[key("tool", n.ID)] = x.wordOf(e)
 	case *model.Setting:
-		x.state[key("setting", n.ID)] = wordOf(e)
+		x.state[key("setting", n.ID)] = x.wordOf(e)
 	}
 }
 
@@ -87,15 +87,19 @@ func (x *run) pointNeed(pt *model.Point, p *model.Procedure) string {
 		if !is || !cuts(pt, en) {
 			continue
 		}
-		switch wordOf(e) {
+		switch x.wordOf(e) {
 		case "locked", "released", "dead":
-			if pt.Lock {
+			if pt.Kept {
+				need = x.keptOut()
+			} else if pt.Lock {
 				need = "locked"
 			} else if need == "live" {
 				need = "isolated"
 			}
 		case "isolated":
-			if need == "live" {
+			if pt.Kept {
+				need = x.keptOut()
+			} else if need == "live" {
 				need = "isolated"
 			}
 		}
@@ -114,12 +118,12 @@ func cuts(pt *model.Point, e *model.Energy) bool {
 
 func (x *run) energyFromPoints(e *model.Energy) string {
 	locks, shut := 0, 0
-	for _, p := range e.Points {
-		s := x.get(key("point", p.To.ID))
+	for _, p := range x.pointsOf(e) {
+		s := x.get(key("point", p.ID))
 		if s == "live" {
 			return "live"
 		}
-		if p.To.Lock {
+		if p.Lock {
 			locks++
 			if s == "locked" {
 				shut++
@@ -136,9 +140,9 @@ func load(e *model.Energy) bool {
 	return e.Kind == "gravity" || e.Kind == "spring" || e.Kind == "motion"
 }
 
-func lockable(e *model.Energy) bool {
-	for _, p := range e.Points {
-		if p.To.Lock {
+func (x *run) lockable(e *model.Energy) bool {
+	for _, p := range x.pointsOf(e) {
+		if p.Lock {
 			return true
 		}
 	}

@@ -12,6 +12,8 @@ func (w *walk) restore(a aim) {
 	}
 	for i, r := range cut {
 		w.stillOpen(r, woken[i])
+		w.notAsked(w.lay.asks(r.energy, beforeRestore), woken[i], "not taken before this comes back on, since something was opened last")
+		w.contained(r, woken[i], "it is put on without "+containers(r)+" in place")
 	}
 	w.wake(a)
 	for i, r := range cut {
@@ -23,16 +25,15 @@ func (w *walk) restore(a aim) {
 func (w *walk) stillLocked(a aim) fn {
 	f := no
 	for _, p := range a.points {
-		f = w.or(f, w.is(w.point(p), lockedStates))
+		if p.Padlocked() {
+			f = w.or(f, w.pointIs(p, lockedStates))
+		}
 	}
 	for _, r := range w.cut(a) {
-		if !r.lockable {
-			continue
-		}
-		all := w.present(w.lay.of[r.energy])
+		all := w.and(w.affected(a, r), w.padlocked(r))
 		for _, p := range r.points {
-			if p.Lock {
-				all = w.and(all, w.is(w.point(p), lockedStates))
+			if p.Padlocked() {
+				all = w.andNot(all, w.pointIs(p, ^lockedStates))
 			}
 		}
 		f = w.or(f, all)
@@ -43,7 +44,7 @@ func (w *walk) stillLocked(a aim) fn {
 // wake makes the points of an aim live, and every energy that they cut.
 func (w *walk) wake(a aim) {
 	for _, p := range a.points {
-		w.shift(w.lay.of[p], a.where, move(live, isolated, locked, unknown))
+		w.movePoint(a, p, move(live, isolated, locked, unknown))
 	}
 	for _, r := range w.cut(a) {
 		x := w.lay.of[r.energy]
@@ -72,17 +73,21 @@ func (w *walk) stillOpen(r *energyRule, g fn) {
 	}
 	for _, f := range w.lay.needing[r.energy] {
 		x := w.lay.of[f]
-		w.findOnce(&RestoredWhileOpen, x, w.and(g, w.is(w.get(x), lowStates)))
+		open := lowStates
+		if f.Bleed && !f.BledLive {
+			open |= states(unbled)
+		}
+		w.findOnce(&RestoredWhileOpen, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), open)))
 	}
 	for _, s := range w.lay.setFor[r.energy] {
 		x := w.lay.of[s]
-		w.findOnce(&RestoredWhileOpen, x, w.and(g, w.is(w.get(x), states(set))))
+		w.findOnce(&RestoredWhileOpen, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), states(set))))
 	}
 }
 
 // looseAt says where a fastener is loose at a part that is on.
 func (w *walk) looseAt(f, part thing) fn {
-	return w.and(w.is(w.get(part), states(on)), w.is(w.get(f), states(loose)))
+	return w.and(w.present(f), w.and(w.is(w.get(part), states(on)), w.is(w.get(f), states(loose))))
 }
 
 // backInOrder looks for an energy that should have come back before this one.
@@ -114,7 +119,9 @@ func (w *walk) inOrder(r *energyRule) fn {
 func (w *walk) testLive(a aim) {
 	shut := no
 	for _, p := range a.points {
-		shut = w.or(shut, w.is(w.point(p), lockedStates))
+		if p.Padlocked() {
+			shut = w.or(shut, w.pointIs(p, lockedStates))
+		}
 	}
 	w.find(&EnergyOrder, a.thing, w.and(a.where, shut), "put on for a test while it is locked")
 	if e := a.energy.energy; !w.hazardOf(w.here.step, e.ID) {
@@ -123,6 +130,13 @@ func (w *walk) testLive(a aim) {
 		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step has no sign or check hold")
 	} else if n, known := w.here.step.Crew(); known && n < 2 {
 		w.find(&LiveTest, a.thing, a.where, "put on for a test by one person alone")
+	}
+	for _, r := range w.cut(a) {
+		g := w.affected(a, r)
+		if r != a.energy {
+			g = w.and(g, w.is(w.energy(r), notLive))
+		}
+		w.contained(r, g, "it is tested without "+containers(r)+" in place")
 	}
 	w.wake(a)
 	w.acted = w.or(w.acted, a.where)

@@ -227,7 +227,7 @@ func (r *reversal) begins(u undoing) bool {
 
 func (w *walk) tightenAll(p *model.Part, g fn) {
 	for _, h := range w.lay.held[p] {
-		w.put(h, g, tight)
+		w.put(h, w.and(g, w.present(h)), tight)
 	}
 }
 

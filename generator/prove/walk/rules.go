@@ -44,7 +44,7 @@ var (
 		Code:  "restored-while-open",
 		Title: "Switched on while something is open",
 		Why:   "An energy that comes back to an open machine finds whoever is still at it, or the floor.",
-		Mend:  "Put back, tighten and fill what is named before this step.",
+		Mend:  "Put back, tighten, fill and bleed what is named before this step. A circuit that is bled with its energy on says bleed: live in the machine's file.",
 	}
 	LiveTest = finding.Rule{
 		Code:  "live-test",
@@ -169,6 +169,12 @@ var (
 		Why:   "Nobody can know how a measurement went that nobody took: the branch is never gone into, or by guess.",
 		Mend:  "Take the hold before this, or ask about the one that was taken.",
 	}
+	NotAsked = finding.Rule{
+		Code:  "not-asked",
+		Title: "A hold that is not taken before an energy goes off or comes back",
+		Why:   "Whoever still has a hand in the machine, or works at the other end of it, must know before the switch is moved.",
+		Mend:  "Write hold: with it, after the last thing that is taken off or loosened and before this.",
+	}
 	BadPause = finding.Rule{
 		Code:  "bad-pause",
 		Title: "A stopping place that leaves danger",
@@ -200,9 +206,9 @@ var (
 	}
 	UnitGap = finding.Rule{
 		Code:  "unit-gap",
-		Title: "Serial numbers that no row names",
-		Why:   "Whoever stands at that unit finds no page for it.",
-		Mend:  "Write a row for them, or widen a row.",
+		Title: "Serial numbers that no row names, or units whose energy has no point",
+		Why:   "Whoever stands at that unit finds no page for it, or nothing to switch off.",
+		Mend:  "Write a row for them, or widen a row; name a point that those units have.",
 	}
 	UnitOverlap = finding.Rule{
 		Code:  "unit-overlap",
@@ -239,7 +245,7 @@ func Rules() []*finding.Rule {
 		&LiveWork, &GuardOffLive, &RestoredWhileOpen, &LiveTest,
 		&NotReachable, &RefitOverOpen, &RemovedTwice, &RefitNotRemoved, &ActOrder, &NotMarked, &ReverseRule,
 		&LeftIsolated, &LeftOff, &LeftLoose, &LeftInPlace, &LeftAltered, &LeftLow, &NotBled,
-		&NotSupplied, &LeakLookWhileWet, &LeakLookWithoutPressure, &DeadBranch, &BadPause, &NotCapped,
+		&NotSupplied, &LeakLookWhileWet, &LeakLookWithoutPressure, &DeadBranch, &NotAsked, &BadPause, &NotCapped,
 		&StateMismatch, &WrongMachine, &UnitGap, &UnitOverlap, &NeverApplies, &TooManyConditions, &ActInWords,
 	}
 }

@@ -1,21 +1,24 @@
 package walk
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 )
 
-// serials looks for serial numbers that two rows of a machine's units name, and
-// for numbers between rows that none names.
+// serials looks for serial numbers that two rows of a machine's units name, for
+// numbers between rows that none names, and for energies that some units cannot
+// cut.
 func serials(m *model.Machine) []finding.Finding {
 	if m.Unread {
 		return nil
 	}
 	rows := slices.Clone(m.Units)
-	out := impossible(m)
+	out := append(impossible(m), pointless(m)...)
 	slices.SortStableFunc(rows, func(a, b model.Unit) int { return a.From - b.From })
 	for i := 1; i < len(rows); i++ {
 		before, row := highest(rows[:i]), rows[i]
@@ -50,6 +53,74 @@ func impossible(m *model.Machine) []finding.Finding {
 		}
 	}
 	return out
+}
+
+// pointless tells of the energies that a unit has without any point at which it
+// could be cut.
+func pointless(m *model.Machine) []finding.Finding {
+	var out []finding.Finding
+	for _, e := range m.Energies {
+		if on := without(e); len(e.Points) > 0 && on != nil && anyUnit(m, on) {
+			out = append(out, UnitGap.At(e.At, "%s the %s is there and none of its points is", optionsOf(m, on), e.Label()).
+				WithMend("name a point that those units have in its points:, or give the %s the only-with of its points", e.Label()))
+		}
+	}
+	return out
+}
+
+// without is the options for which an energy is there and none of its points
+// is; nil where there are none, or where something of it could not be read.
+func without(e *model.Energy) map[string]bool {
+	on := map[string]bool{}
+	if e.Unread || !wanted(on, e.OnlyWith, true) {
+		return nil
+	}
+	for _, p := range e.Points {
+		if p.To == nil || p.To.Unread || p.To.OnlyWith.Option == "" || !wanted(on, p.To.OnlyWith, false) {
+			return nil
+		}
+	}
+	return on
+}
+
+// wanted adds what must be so for a condition to hold, or not to hold; false
+// where that cannot be.
+func wanted(on map[string]bool, c model.Condition, holds bool) bool {
+	if c.Option == "" {
+		return holds
+	}
+	was, known := on[c.Option]
+	on[c.Option] = c.Not != holds
+	return !known || was == on[c.Option]
+}
+
+// anyUnit says that some unit of a machine has its options so.
+func anyUnit(m *model.Machine, on map[string]bool) bool {
+	fits := func(u model.Unit) bool {
+		for o, has := range on {
+			if slices.Contains(u.Options, o) != has {
+				return false
+			}
+		}
+		return true
+	}
+	if len(m.Units) > 0 {
+		return slices.ContainsFunc(m.Units, fits)
+	}
+	return !slices.ContainsFunc(m.OnlyOneOf, func(group []string) bool {
+		return len(slices.DeleteFunc(slices.Clone(group), func(o string) bool { return !on[o] })) > 1
+	})
+}
+
+// optionsOf is the units with such options in words.
+func optionsOf(m *model.Machine, on map[string]bool) string {
+	var words []string
+	for _, o := range m.Options {
+		if has, named := on[o.Key]; named {
+			words = append(words, choose(has, "with ", "without ")+cmp.Or(o.Value, o.Key))
+		}
+	}
+	return "on units " + strings.Join(words, " and ")
 }
 
 // newSeries says that the numbers between two rows were never given out: where

@@ -109,7 +109,7 @@ func (w *walk) record() {
 // standsAs is the state of a thing as people speak of it.
 func (w *walk) standsAs(x thing) fn {
 	switch i := w.lay.things[x]; i.sort {
-	case aSpill, aGroup, aGap:
+	case aSpill, aGroup, aGap, anAsked:
 		return 0
 	case aFastening:
 		return w.and(w.present(x), w.looseAt(x, w.lay.of[i.part]))
@@ -118,9 +118,9 @@ func (w *walk) standsAs(x thing) fn {
 	case aPart:
 		return w.ite(w.present(x), w.state[x], on)
 	case aFluid:
-		return w.after(w.state[x], move(low, drained))
+		return w.ite(w.present(x), w.after(w.state[x], move(low, drained)), full)
 	}
-	return w.state[x]
+	return w.ite(w.present(x), w.state[x], 0)
 }
 
 func (w *walk) describe(x thing, f fn) []Standing {
@@ -133,11 +133,19 @@ func (w *walk) describe(x thing, f fn) []Standing {
 		}
 		cases := w.cases(where)
 		out = append(out, Standing{
-			Thing: info.named, Part: info.part, Word: word(info.sort, s),
+			Thing: info.named, Part: info.part, Word: standingWord(info, s),
 			When: w.casesWords(cases), Where: cases, Since: w.since(x, where),
 		})
 	}
 	return out
+}
+
+// standingWord is the word for how a thing stands: a plug that is kept is out.
+func standingWord(i info, s fn) string {
+	if p, is := i.named.(*model.Point); is && p.Kept {
+		s = isolated
+	}
+	return word(i.sort, s)
 }
 
 // since is the step that put a thing where it is.

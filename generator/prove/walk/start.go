@@ -18,7 +18,7 @@ func (w *walk) begin() {
 		case s.Unknown:
 			w.homeAll(s.Thing, unknown)
 		default:
-			w.homeAll(s.Thing, w.lay.meant(s))
+			w.homeAll(s.Thing, w.meant(s, w.aloneHere()))
 		}
 	}
 	if w.lay.machine != nil {
@@ -44,6 +44,7 @@ func rank(s model.State) int {
 func (w *walk) homeAll(n model.Named, to fn) {
 	for _, x := range w.named(n) {
 		w.home[x] = to
+		w.unlikeHomes = w.unlikeHomes || !to.constant()
 	}
 	if p, is := n.(*model.Part); is && to != on {
 		for _, h := range w.lay.held[p] {
@@ -70,14 +71,17 @@ func (w *walk) named(n model.Named) []thing {
 
 // meant is the state that a line of expects or leaves says. What takes no lock
 // is as good as locked once it is isolated.
-func (l *layout) meant(s model.State) fn {
+func (w *walk) meant(s model.State, alone fn) fn {
 	switch n := s.Thing.(type) {
 	case *model.Energy:
-		if s.Word == "locked" && !l.energy[n].lockable {
-			return isolated
+		if s.Word == "locked" {
+			return w.ite(w.lockable(w.lay.energy[n]), locked, isolated)
 		}
 	case *model.Point:
-		if s.Word == "locked" && !n.Lock {
+		switch {
+		case n.Kept && s.Word != "live":
+			return w.keptOut(alone)
+		case s.Word == "locked" && !n.Lock:
 			return isolated
 		}
 	}
@@ -100,7 +104,7 @@ func (w *walk) standPoints() {
 	named := namedIn(w.p.Expects)
 	for _, p := range w.lay.machine.Points {
 		if x := w.lay.of[p]; !named[p] && w.home[x] != unknown {
-			w.home[x] = needOf(p, named, func(e *model.Energy) fn { return w.home[w.lay.of[e]] })
+			w.home[x] = w.needOf(p, named, w.aloneHere(), func(e *model.Energy) fn { return w.home[w.lay.of[e]] })
 		}
 	}
 	for _, e := range w.lay.machine.Energies {
@@ -121,7 +125,7 @@ func namedIn(list []model.State) map[model.Named]bool {
 }
 
 // needOf is how a point stands for the energies that are named.
-func needOf(p *model.Point, named map[model.Named]bool, state func(*model.Energy) fn) fn {
+func (w *walk) needOf(p *model.Point, named map[model.Named]bool, alone fn, state func(*model.Energy) fn) fn {
 	need := live
 	for _, e := range p.Cuts {
 		if !named[e] {
@@ -130,6 +134,8 @@ func needOf(p *model.Point, named map[model.Named]bool, state func(*model.Energy
 		switch s := state(e); {
 		case s == unknown:
 			return unknown
+		case p.Kept && s != live:
+			need = w.keptOut(alone)
 		case s >= locked && p.Lock:
 			need = locked
 		case s >= isolated && need == live:
@@ -139,26 +145,28 @@ func needOf(p *model.Point, named map[model.Named]bool, state func(*model.Energy
 	return need
 }
 
-// homeEnergy is how an energy stands that expects does not name.
+// homeEnergy is how an energy stands that expects does not name: as those of
+// its points do that the unit has.
 func (w *walk) homeEnergy(r *energyRule) fn {
-	if len(r.points) == 0 {
-		return live
-	}
-	shut := r.lockable
+	on, murky, shut := no, no, w.lockable(r)
 	for _, p := range r.points {
-		switch w.home[w.lay.of[p]] {
-		case unknown:
-			return unknown
-		case live:
-			return w.heldAtHome(r)
-		case isolated:
-			shut = shut && !p.Lock
+		switch home := w.home[w.lay.of[p]]; {
+		case home == unknown:
+			murky = w.or(murky, w.has(p))
+		case home == live:
+			on = w.or(on, w.has(p))
+		case home == isolated && p.Lock:
+			shut = w.andNot(shut, w.has(p))
 		}
 	}
-	if shut {
-		return locked
+	f := w.ite(murky, unknown, w.ite(shut, locked, isolated))
+	f = w.ite(on, w.heldAtHome(r), f)
+	f = w.ite(w.anyPoint(r), f, live)
+	if len(r.points) == 0 {
+		f = live
 	}
-	return isolated
+	w.unlikeHomes = w.unlikeHomes || !f.constant()
+	return f
 }
 
 // heldAtHome is a live load, which a tool may hold already.

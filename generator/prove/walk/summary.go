@@ -127,7 +127,7 @@ func (w *walk) settled(x thing, to fn) fn {
 		return to
 	}
 	order := []fn{0, 2, 4, 3, 1, 5, 6, 7}
-	if w.lay.things[x].sort == aGroup {
+	if w.lay.things[x].sort == aGroup || w.lay.things[x].sort == anAsked {
 		order = []fn{1, 0, 7}
 	}
 	f := no
@@ -144,9 +144,10 @@ func (w *walk) declared(x thing) fn {
 	if wrong == no {
 		return w.state[x]
 	}
-	if word.constant() {
-		wrong = w.andNot(wrong, w.is(w.state[x], w.lay.alike(x, word)))
+	if p, is := w.lay.things[x].named.(*model.Point); is && p.Kept {
+		word = w.ite(w.is(word, states(isolated, locked)), w.keptOut(w.alone()), word)
 	}
+	wrong = w.andNot(wrong, w.as(x, w.state[x], word))
 	return w.ite(wrong, word, w.state[x])
 }
 
@@ -248,8 +249,11 @@ func (in *importer) byStart(x thing, n *node) fn {
 // where is a condition of the callee here: an option is the caller's, what
 // happens inside the call is the call's own.
 func (in *importer) where(id int32, v variable) fn {
-	if v.kind == anOption {
+	switch v.kind {
+	case anOption:
 		return in.holds(v)
+	case aLoner:
+		return in.alone()
 	}
 	f, known := in.vars[id]
 	if !known {

@@ -34,7 +34,7 @@ func (w *walk) newFasteners(p *model.Part, g fn) {
 			continue
 		}
 		if n := countOf(h); n > 0 {
-			w.wants(h.To.RenewWith.To, float64(n), g)
+			w.wants(h.To.RenewWith.To, float64(n), w.and(g, w.option(h.To.OnlyWith)))
 		}
 	}
 }

@@ -30,7 +30,15 @@
 // pressure counts as made up for by a later one, in a callee too. A load counts as put back by
 // `clear:` where it was released or proved. `leaves: { POINT: locked }` says of every energy that
 // the point cuts that it stays so. `act-in-words` wants the verb at the beginning of a clause with
-// the thing's name after its article, in a step without any act link.
+// the thing's name after its article, in a step without any act link. Of a unit that has none of
+// an energy's points, `unit-gap` is told at the machine's file and nothing else of that energy. A
+// kept plug that is still in is no confirmation for `lock:`. What a plug alone cuts stays dead over
+// `unlock:`. An energy with `contained-by` is filled by `fill:` of a fluid that it needs where it
+// has `points: []`: a circuit that is filled with its pump off pushes nothing. A hold of
+// `before-isolate` or `before-restore` is asked where something goes off or comes back, not of a
+// confirmation and not of `test-live:`, and counts until a part comes off or a fastener is
+// loosened; a tool put in place or a fluid drained ends it not. In its own step it stands before
+// the act.
 package walk
 
 import (
@@ -205,12 +213,13 @@ func (s *shared) walk(p *model.Procedure) *Walk {
 type walk struct {
 	ledger
 	*shared
-	p       *model.Procedure
-	plan    *plan
-	guardOf map[*model.Step]guard
-	leadOf  map[*model.Phase]guard
-	home    []fn // how things stand at the start where the procedure is walked alone
-	out     *Walk
+	p           *model.Procedure
+	plan        *plan
+	guardOf     map[*model.Step]guard
+	leadOf      map[*model.Phase]guard
+	home        []fn // how things stand at the start where the procedure is walked alone
+	unlikeHomes bool // some stand one way on one unit and another way on another
+	out         *Walk
 
 	issues   []issue
 	left     []issue        // what is left undone at the end

@@ -32,6 +32,12 @@ func (b *binder) machineFiles() {
 		for _, e := range m.Energies {
 			e.Pressure, _ = e.Pressures.Most()
 		}
+		for _, p := range m.Points {
+			p.Lock = p.Lock || p.Kept
+		}
+		for _, f := range m.Fluids {
+			f.Bleed = f.Bleed || f.BledLive
+		}
 		b.groups(m)
 		m.Index()
 		b.idsOnce(m)
@@ -131,9 +137,17 @@ func (b *binder) leadMachine(m *model.Machine) {
 	points := section(m, "point", m.Points)
 	n := &b.notes
 	leadAll(n, energies, m.RestoreOrder)
+	leadAll(n, b.holds, m.BeforeIsolate)
+	leadAll(n, b.holds, m.BeforeRestore)
+	for _, p := range m.Points {
+		b.condition(m, p.OnlyWith)
+	}
 	for _, e := range m.Energies {
 		leadAll(n, points, e.Points)
 		leadAll(n, b.tools, e.BlockedBy)
+		leadAll(n, b.tools, e.ContainedBy)
+		leadAll(n, b.holds, e.BeforeIsolate)
+		leadAll(n, b.holds, e.BeforeRestore)
 		b.condition(m, e.OnlyWith)
 		for _, p := range e.Points {
 			if p.To != nil {
@@ -146,6 +160,11 @@ func (b *binder) leadMachine(m *model.Machine) {
 		leadAll(n, energies, p.ProveDead)
 		leadAll(n, energies, p.Guards)
 		leadUses(n, fasteners, p.HeldBy)
+		leadAll(n, fasteners, p.FreedBy)
+		if energies.byID[p.Carries.ID] != nil {
+			p.Bears, p.Carries = model.Ref[model.Energy]{ID: p.Carries.ID, At: p.Carries.At}, model.Ref[model.Fluid]{}
+		}
+		lead(n, energies, &p.Bears)
 		lead(n, fluids, &p.Carries)
 		lead(n, b.supplies, &p.RenewWith)
 		b.condition(m, p.OnlyWith)
@@ -153,16 +172,58 @@ func (b *binder) leadMachine(m *model.Machine) {
 	}
 	for _, f := range m.Fasteners {
 		lead(n, b.supplies, &f.RenewWith)
+		b.condition(m, f.OnlyWith)
 	}
 	for _, f := range m.Fluids {
 		lead(n, b.supplies.asking(", unit: L"), &f.Supply)
 		leadAll(n, energies, f.NeededBy)
+		b.condition(m, f.OnlyWith)
 	}
 	for _, s := range m.Settings {
 		leadAll(n, energies, s.NeededBy)
+		b.condition(m, s.OnlyWith)
 	}
+	b.keptPlugs(m)
+	b.bledLive(m)
 	b.optionsOfUnits(m)
 	b.underRing(m)
+}
+
+// keptPlugs looks for points with lock: kept that are no plugs: what they cut
+// can be put on by others, or is not off with them.
+func (b *binder) keptPlugs(m *model.Machine) {
+	for _, p := range m.Points {
+		if !p.Kept || slices.ContainsFunc(p.Cuts, func(e *model.Energy) bool { return e.Unread }) {
+			continue
+		}
+		electric, other := false, ""
+		for _, e := range p.Cuts {
+			electric = electric || e.Kind == "electric"
+			if e.Kind != "electric" && e.Kind != "motion" {
+				other = e.Label() + " (" + e.Kind + ")"
+			}
+		}
+		at := p.FieldAt("lock")
+		switch {
+		case other != "":
+			b.add(decode.WrongType.At(at, "the %s is no plug that can be kept: it cuts the %s too", p.Label(), other).
+				WithMend("a plug that is kept cuts electric energy and the motion that comes of it; write lock: yes, and lock it"))
+		case !electric:
+			b.add(decode.WrongType.At(at, "the %s is no plug that can be kept: it cuts no electric energy", p.Label()).
+				WithMend("name it in the points: of the electric energy that it cuts; or write lock: yes, and lock it"))
+		}
+	}
+}
+
+// bledLive looks for fluids that are bled with their energy on, and do not say
+// which that is.
+func (b *binder) bledLive(m *model.Machine) {
+	for _, f := range m.Fluids {
+		if f.BledLive && len(f.NeededBy) == 0 {
+			b.add(decode.MissingField.At(f.At, "%s is bled live and has no needed-by", f.ID).
+				WithMend("write needed-by: and the energy that is on while it is bled"))
+		}
+	}
 }
 
 // turnRound notes at what a part rests on, is held by and carries that it does.

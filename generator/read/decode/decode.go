@@ -212,7 +212,11 @@ func (d *Decoder) number(n *syntax.Node, v reflect.Value, f field, key position.
 
 func (d *Decoder) yesNo(n *syntax.Node, v reflect.Value, f field, key position.Pos) bool {
 	if n.Kind != syntax.Scalar || (n.Text != "yes" && n.Text != "no") {
-		return d.wrong(n, f, key, "yes or no", fmt.Sprintf("write %s: yes, or %s: no", f.name, f.name))
+		mend := fmt.Sprintf("write %s: yes, or %s: no", f.name, f.name)
+		if f.word != "" {
+			mend = fmt.Sprintf("write %s: yes, %s: no, or %s: %s", f.name, f.name, f.name, f.word)
+		}
+		return d.wrong(n, f, key, "yes or no", mend)
 	}
 	v.SetBool(n.Text == "yes")
 	return true

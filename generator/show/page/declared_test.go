@@ -64,7 +64,7 @@ func TestUnjudgedBoltLoadIsSaid(t *testing.T) {
 	s := siteOf(t, oilShop)
 	for _, f := range procedureOf(t, s, "oil").For.To.Fasteners {
 		said := false
-		for _, fact := range s.machineFastener(f).Facts {
+		for _, fact := range s.machineFastener(s.Manual.Machines[0], f).Facts {
 			said = said || fact.Name == "Bolt load"
 		}
 		if said != (f.ID == "stud") {

@@ -69,7 +69,10 @@ func (s *Site) Machine(m *model.Machine) *Machine {
 		if p.Lock {
 			lock = w.TakesALock
 		}
-		v.Points = append(v.Points, Fact{Name: p.Label(), Text: phrase(p.Where, lock)})
+		if p.Kept {
+			lock = s.speaks.Several.KeptPlug
+		}
+		v.Points = append(v.Points, Fact{Name: p.Label(), Text: phrase(p.Where, lock, s.onlyWith(m, p.OnlyWith))})
 	}
 	for _, e := range m.Energies {
 		v.Energies = append(v.Energies, Fact{Name: e.Label(), Text: s.energyFacts(m, e), Computed: s.computedEnergy(e)})
@@ -157,7 +160,7 @@ func (s *Site) machineThings(v *Machine, m *model.Machine) {
 		v.Parts = append(v.Parts, s.part(m, p))
 	}
 	for _, f := range m.Fasteners {
-		v.Fasteners = append(v.Fasteners, s.machineFastener(f))
+		v.Fasteners = append(v.Fasteners, s.machineFastener(m, f))
 	}
 	for _, f := range m.Fluids {
 		t := Thing{ID: f.ID, Name: f.Label()}
@@ -166,10 +169,11 @@ func (s *Site) machineThings(v *Machine, m *model.Machine) {
 		if f.Supply.To != nil {
 			facts.links(s.Words.Supplies, []Link{s.link(v.Up, f.Supply.To)})
 		}
+		facts.text(s.Words.Options, s.onlyWith(m, f.OnlyWith))
 		v.Fluids = append(v.Fluids, t)
 	}
 	for _, set := range m.Settings {
-		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: set.Value})
+		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: phrase(set.Value, s.onlyWith(m, set.OnlyWith))})
 	}
 }
 
@@ -189,6 +193,8 @@ func (s *Site) part(m *model.Machine, p *model.Part) Thing {
 	if p.Carries.To != nil {
 		f.text(s.Words.Carries, p.Carries.To.Label())
 	}
+	f.text(s.Words.Carries, refNames([]model.Ref[model.Energy]{p.Bears}))
+	f.text(s.speaks.Several.FreedBy, refNames(p.FreedBy))
 	if !p.Mass.IsZero() {
 		f.text(s.Words.Mass, s.both(p.Mass))
 	}
@@ -207,7 +213,7 @@ func refNames[T any](refs []model.Ref[T]) string {
 	return joined(out)
 }
 
-func (s *Site) machineFastener(f *model.Fastener) Thing {
+func (s *Site) machineFastener(m *model.Machine, f *model.Fastener) Thing {
 	t := Thing{ID: f.ID, Name: f.Label()}
 	facts := (*facts)(&t.Facts)
 	facts.text(s.Words.Thread, phrase(f.Thread, f.Class))
@@ -230,6 +236,7 @@ func (s *Site) machineFastener(f *model.Fastener) Thing {
 	if !f.AcrossFlats.IsZero() {
 		facts.text(s.Words.Head, s.both(f.AcrossFlats))
 	}
+	facts.text(s.Words.Options, s.onlyWith(m, f.OnlyWith))
 	return t
 }
 

@@ -66,6 +66,7 @@ func (s *Site) step(up string, c *course, st *model.Step) Step {
 		s.stepLink(&v, up, st, l)
 	}
 	v.Tags = append(v.Tags, s.tags(st)...)
+	v.Tags = slices.Concat(v.Tags, s.keptPlugs(st), s.testedAltered(st))
 	v.Computed = s.computed(st)
 	v.Posts = s.posts(st, v.Posts)
 	v.Stand = s.standAfter(c, st)
