@@ -55,17 +55,47 @@ func (w *walk) act(l *model.Link, g guard) {
 			return
 		}
 		w.hold(l, g.fn)
+	case l.Kind == model.UnknownLink && l.Near != nil:
+		w.mayHaveMoved(l.Near, g.fn)
 	case l.Kind.Act == model.NoAct:
 	case l.Kind.Act == model.Call && !l.Bad:
 		w.call(l, g)
 	case l.Bad || g.murky || l.To == nil && l.Kind.Act != model.Reverse:
-		w.fog(g.fn, sortsOf(l.Kind.Act)...)
+		w.unreadAct(l, g.fn)
 	default:
 		w.clearAct(l, g.fn)
 		if l.Kind.Act == model.Lock {
 			w.notices()
 		}
 	}
+}
+
+// mayHaveMoved is a link of a kind that there is none of: what it names is
+// unknown from here on.
+func (w *walk) mayHaveMoved(n model.Named, g fn) {
+	switch n.(type) {
+	case *model.Procedure:
+		w.tookHold(nil, g)
+		w.fog(g, everySort...)
+	case *model.Hold:
+		w.mayHaveWaited(g)
+	default:
+		w.cloud(n, g)
+	}
+}
+
+// unreadAct is an act that could not be read: what it was probably meant for
+// is unknown from here on; where that cannot be said, all that it may have been.
+func (w *walk) unreadAct(l *model.Link, g fn) {
+	near := l.Near
+	if near == nil {
+		near = l.To
+	}
+	if l.Kind.Act != model.Call && near != nil {
+		w.cloud(near, g)
+		return
+	}
+	w.fog(g, sortsOf(l.Kind.Act)...)
 }
 
 // sortsOf is what an act that could not be read may have moved.

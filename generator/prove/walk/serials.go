@@ -11,7 +11,7 @@ import (
 // serials looks for serial numbers that two rows of a machine's units name, and
 // for numbers between rows that none names.
 func serials(m *model.Machine) []finding.Finding {
-	if m.Unread {
+	if m.Lost("units", "options", "only-one-of") {
 		return nil
 	}
 	rows := slices.Clone(m.Units)

@@ -16,14 +16,14 @@
 // A look at another thing (live-work, not-reachable, not-marked …) is told once per code and thing
 // until that thing moves. Where a procedure has more than three groups of findings, what one phase
 // left open is told at its first link, naming all. What a callee, walked alone, leaves otherwise
-// than it says is told there only; callers go by its `leaves`. Name in `leaves` what a "bring
-// back" procedure brings back (`axle-stand: cleared`): else each of its callers is told of a slip
-// in it. "locked" of what takes no lock means isolated. A fastener that the same `reverse:`
+// than it should is told there, and not again at the end of its callers; else they get what its
+// walk found. "locked" of what takes no lock means isolated. A fastener that the same `reverse:`
 // tightens later is no `refit-over-open`: it was loosened with the part on. `cap:` needs a line. A
 // hold beside a proof is of that energy, or of nothing that the machine has. `reverse:…#PART` cuts
 // by place in the text. A part is in a run of hand starts if any of its fasteners has `start`.
 // `each:` is walked once, and supplies are not multiplied by its entries. A link that cannot be
-// read makes everything of its kind unknown. A measurement beside a proof whose limit is of
+// read makes what it was probably meant for unknown, with what moves with that; where nothing is
+// near, everything of its kind. What is unknown stays so to the end. A measurement beside a proof whose limit is of
 // another dimension than its energy is not judged there; electric energies at or below the safe
 // voltage may be shown by a look or a check. `dead-branch` is judged where a procedure is walked
 // alone, and names every world in which the hold was not taken. A first look for a leak without
@@ -173,7 +173,7 @@ func (s *shared) walkable(p *model.Procedure) bool {
 		return false
 	}
 	if p.For.ID == "" {
-		return true
+		return !p.Lost("for")
 	}
 	return p.For.To != nil && !p.For.To.Unread
 }
@@ -221,7 +221,8 @@ type walk struct {
 	faults   map[fault]int
 	athome   []fn // by fault, where it is there when the procedure is walked alone
 	openings []opening
-	firsts   []fn // by group, the first opening in each world, counted from 1
+	owed     map[owed]fn // where a call left a thing as its callee should not
+	firsts   []fn        // by group, the first opening in each world, counted from 1
 	waiting  []tooEarly
 	lost     map[*model.Hold][]lostProof
 	undoings []undoing
@@ -242,7 +243,7 @@ func newWalk(s *shared, p *model.Procedure, lay *layout, free bool) *walk {
 	w := &walk{
 		ledger: newLedger(lay), shared: s, p: p, plan: newPlan(p),
 		leadOf: map[*model.Phase]guard{}, home: make([]fn, n),
-		firsts: make([]fn, n), faults: map[fault]int{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]fn{},
+		firsts: make([]fn, n), faults: map[fault]int{}, owed: map[owed]fn{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]fn{},
 	}
 	w.free = free
 	return w
