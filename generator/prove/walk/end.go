@@ -24,7 +24,9 @@ func (w *walk) finish() {
 	for _, x := range w.touched {
 		w.leaveUndone(x)
 	}
-	w.left = slices.Clone(w.issues[told:])
+	w.left = slices.DeleteFunc(slices.Clone(w.issues[told:]), func(i issue) bool {
+		return w.toldElsewhere(debt{i.rule, w.spot(i.thing), i.at.link, false})
+	})
 	slices.SortStableFunc(w.left, func(a, b issue) int { return a.at.link.At.Start - b.at.link.At.Start })
 	w.issues = w.issues[:told]
 }
@@ -81,7 +83,11 @@ func (w *walk) leaveUndone(x thing) {
 		}
 		w.each(w.began[x], here, func(e event, where fn) {
 			if e.link != nil {
-				where = w.andNot(where, w.owed[owed{e.link, x}])
+				told := w.and(where, w.owed[owed{e.link, x}])
+				if w.possible(told) {
+					w.counted = append(w.counted, debt{r, w.spot(x), e.link, true})
+				}
+				where = w.andNot(where, told)
 				w.at(e, func() { w.find(r, x, where, "") })
 			}
 		})

@@ -17,7 +17,8 @@
 // until that thing moves. Where a procedure has more than three groups of findings, what one phase
 // left open is told at its first link, naming all. What a callee, walked alone, leaves otherwise
 // than it should is told there, and not again at the end of its callers; else they get what its
-// walk found. "locked" of what takes no lock means isolated. A fastener that the same `reverse:`
+// walk found. What one act leaves undone at the end of many is counted with those that perform them
+// in turn; whether they are many, only those say at whose end it would be told. "locked" of what takes no lock means isolated. A fastener that the same `reverse:`
 // tightens later is no `refit-over-open`: it was loosened with the part on. `cap:` needs a line. A
 // hold beside a proof is of that energy, or of nothing that the machine has. `reverse:…#PART` cuts
 // by place in the text. A part is in a run of hand starts if any of its fasteners has `start`.
@@ -45,6 +46,7 @@ import (
 // Result is what the walks of a manual's procedures found.
 type Result struct {
 	Machines []finding.Finding // of the machine files: serial numbers
+	Common   []finding.Finding // what many procedures leave undone by one act of what they perform
 
 	walks  map[*model.Procedure]*Walk
 	shared *shared
@@ -61,6 +63,8 @@ type Walk struct {
 	Locked    int // the most points that it has locked at once, through its calls
 
 	changes []change
+	debts   []debt
+	openers map[spot]*model.Link
 }
 
 // Of is what the walk of a procedure found; never nil.
@@ -83,7 +87,7 @@ func (w *Walk) Reversal(l *model.Link) *Reversal {
 
 // Findings is everything that was found, in no order.
 func (r *Result) Findings(m *model.Manual) []finding.Finding {
-	list := slices.Clone(r.Machines)
+	list := slices.Concat(r.Machines, r.Common)
 	for _, p := range m.Procedures {
 		list = append(list, r.Of(p).Findings...)
 	}
@@ -99,6 +103,11 @@ func all(s *shared) *Result {
 	walks := make([]*Walk, len(m.Procedures))
 	parallel.Each(len(walks), func(i int) { walks[i] = s.walk(m.Procedures[i]) })
 	r := &Result{walks: make(map[*model.Procedure]*Walk, len(walks)), shared: s}
+	for i, p := range m.Procedures {
+		r.walks[p] = walks[i]
+	}
+	s.walks = r.walks
+	r.Common = s.tellOnce(walks)
 	for i, p := range m.Procedures {
 		r.walks[p] = walks[i]
 	}
@@ -144,6 +153,8 @@ type shared struct {
 	manual    *model.Manual
 	layouts   map[*model.Machine]*layout
 	summaries map[called]*summary
+	walks     map[*model.Procedure]*Walk
+	elsewhere map[act]bool              // told at the act, and not where it is performed
 	ringed    map[*model.Procedure]bool // in a ring of calls, or calling into one
 	tellAll   bool                      // tests: what stands as it stood is told again
 }
@@ -194,6 +205,7 @@ func (s *shared) walk(p *model.Procedure) *Walk {
 	w.run()
 	w.supplied()
 	out.Done = true
+	out.debts, out.openers = w.debts(), w.openers()
 	out.Locked = w.mostLocked()
 	out.Acts = len(w.actsOf(p)) + derivedActs(out.Reversals)
 	out.Findings = append(w.findings(), actsInWords(p, w.lay)...)
@@ -221,6 +233,7 @@ type walk struct {
 	faults   map[fault]int
 	athome   []fn // by fault, where it is there when the procedure is walked alone
 	openings []opening
+	counted  []debt      // what is left undone and told in what is performed
 	owed     map[owed]fn // where a call left a thing as its callee should not
 	firsts   []fn        // by group, the first opening in each world, counted from 1
 	waiting  []tooEarly
