@@ -13,7 +13,7 @@ var callsDraft = finding.Rule{
 }
 
 func runCallsDraft(_ *Context, p *model.Procedure) []finding.Finding {
-	if unread(p) || p.Status == "retired" {
+	if unread(p) || p.Lost("status") || p.Status == "retired" {
 		return nil
 	}
 	var found []finding.Finding

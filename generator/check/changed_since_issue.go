@@ -21,7 +21,7 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 	all := revisionsOf(c.Manual)
 	for p, list := range all {
 		r := list[len(list)-1]
-		if unread(p) || !p.Issued() {
+		if uncertain(p) || !p.Issued() {
 			continue
 		}
 		if !book.Unissued(p, r) {
@@ -56,7 +56,7 @@ func changedBelow(all map[*model.Procedure][]*model.Revision, book *fingerprint.
 		told[callee] = true
 		list := all[callee]
 		news := newsOf(list, was.Callee(callee.ID))
-		if news == nil || unread(callee) || book.Unissued(callee, list[len(list)-1]) {
+		if news == nil || uncertain(callee) || book.Unissued(callee, list[len(list)-1]) {
 			continue
 		}
 		f := changedSinceIssue.At(link.At, "%s was issued anew (revision %s: %s) since this was, in revision %s", callee.Label(), news.Number, news.Reason, r.Number).

@@ -13,7 +13,7 @@
 // tells an act, a hold, or a condition outside the numbered steps, once a block. On the screen of
 // `check` errors come before advice, and of each the causes first (`check.Causes`: syntax, fields,
 // names); `--all` keeps the order of files. A number whose comma ended it inside brackets is one
-// `quantity` finding, and its entry is unread. A line of a paragraph that begins with `1.` or `##`
+// `quantity` finding, and its field is not judged. A line of a paragraph that begins with `1.` or `##`
 // without a plain space is `heading`. A link with a space between its brackets is `syntax` where
 // its address is `kind:id`. A tool that a step names and the list lacks counts as listed for the
 // rules about tools; it is `not-listed` all the same. Placing the tool that holds a load, and

@@ -19,7 +19,7 @@ var harmLowered = finding.Rule{
 func runHarmLowered(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for _, use := range p.Hazards {
-		if use.To == nil || use.Over == nil || use.To.Unread || unread(p) || strings.TrimSpace(use.Over.Because) != "" {
+		if use.To == nil || use.Over == nil || unread(p) || p.Lost("hazards.because") || strings.TrimSpace(use.Over.Because) != "" {
 			continue
 		}
 		if less := lowered(use.To, use.Over); len(less) > 0 {
@@ -45,8 +45,12 @@ func lowered(h *model.Hazard, over *model.HazardOverride) []string {
 			less = append(less, fmt.Sprintf("%s goes from %s to %s", field, from, to))
 		}
 	}
-	fell("harm", h.Harm, over.Harm, harms)
-	fell("happens", h.Happens, over.Happens, chances)
+	if !h.Lost("harm") {
+		fell("harm", h.Harm, over.Harm, harms)
+	}
+	if !h.Lost("happens") {
+		fell("happens", h.Happens, over.Happens, chances)
+	}
 	for _, id := range dropped(h, over) {
 		less = append(less, id+" is not worn")
 	}

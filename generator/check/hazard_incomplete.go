@@ -17,7 +17,7 @@ var hazardIncomplete = finding.Rule{
 func runHazardIncomplete(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, h := range c.Manual.Hazards {
-		if missing := missingOfHazard(h); len(missing) > 0 && !h.Unread {
+		if missing := missingOfHazard(h); len(missing) > 0 {
 			found = append(found, hazardIncomplete.At(h.At, "%s has no %s", h.ID, strings.Join(missing, ", no ")).
 				WithMend("write %s: …", strings.Join(missing, ": … and ")))
 		}
@@ -31,7 +31,7 @@ func missingOfHazard(h *model.Hazard) []string {
 		name  string
 		texts []string
 	}{{"nature", []string{h.Nature}}, {"consequence", []string{h.Consequence}}, {"avoid", h.Avoid}} {
-		if strings.TrimSpace(strings.Join(part.texts, "")) == "" {
+		if strings.TrimSpace(strings.Join(part.texts, "")) == "" && !h.Lost(part.name) {
 			missing = append(missing, part.name)
 		}
 	}

@@ -14,7 +14,8 @@ import (
 func runHoldFields(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, h := range c.Manual.Holds {
-		if missing := missingOfHold(h); len(missing) > 0 && !h.Unread {
+		missing := missingOfHold(h)
+		if len(missing) > 0 && !h.Lost("kind") {
 			found = append(found, decode.MissingField.At(h.At, "%s is a hold of kind %s and has no %s", h.ID, h.Kind, strings.Join(missing, ", no ")).
 				WithMend("write %s: …", strings.Join(missing, ": … and ")))
 		}
@@ -27,7 +28,7 @@ func missingOfHold(h *model.Hold) []string {
 	var missing []string
 	v := reflect.ValueOf(h).Elem()
 	for _, f := range decode.Fields(v.Type()) {
-		if slices.Contains(f.Asked, h.Kind) && saysNothing(v.FieldByIndex(f.Index)) {
+		if slices.Contains(f.Asked, h.Kind) && !h.Lost(f.Name) && saysNothing(v.FieldByIndex(f.Index)) {
 			missing = append(missing, f.Name)
 		}
 	}

@@ -24,7 +24,7 @@ var showsKind = map[string][]quantity.Dimension{
 func runLimitOf(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, h := range c.Manual.Holds {
-		if h.Unread || h.Kind != "measure" || h.Limit.IsZero() || h.Of.ID == "" {
+		if h.Lost("kind", "limit", "of") || h.Kind != "measure" || h.Limit.IsZero() || h.Of.ID == "" {
 			continue
 		}
 		if e := unshown(c.Manual, h); e != nil {
@@ -50,7 +50,7 @@ func unshown(m *model.Manual, h *model.Hold) *model.Energy {
 		if is {
 			dimensions = showsKind[e.Kind]
 		}
-		if !is || e.Unread || dimensions == nil || slices.Contains(dimensions, h.Limit.Unit.Dimension()) {
+		if !is || e.Lost("kind") || dimensions == nil || slices.Contains(dimensions, h.Limit.Unit.Dimension()) {
 			return nil
 		}
 		dark = e

@@ -101,3 +101,42 @@ func inOrder(links []*model.Link) []*model.Link {
 // unread says that a procedure could not all be read: nothing that rests on
 // the whole of it is told.
 func unread(p *model.Procedure) bool { return p.Broken || p.Unread }
+
+// uncertain says that something could not be read that a reader of the
+// procedure acts on: it is not known whether it is what was issued.
+func uncertain(p *model.Procedure) bool {
+	if unread(p) || p.Misread || p.Lost("for") {
+		return true
+	}
+	for _, link := range allLinks(p) {
+		if link.Bad || link.To != nil && misread(link.To) {
+			return true
+		}
+	}
+	return false
+}
+
+// misread says that a field of an entry, or of what stands in its fields, could
+// not be read.
+func misread(n model.Named) bool {
+	if _, is := n.(*model.Procedure); is {
+		return false // its own revision is held against it
+	}
+	if n.Base().Misread {
+		return true
+	}
+	switch n := n.(type) {
+	case *model.Part:
+		return n.Carries.To != nil && misread(n.Carries.To) ||
+			slices.ContainsFunc(n.HeldBy, func(u model.Use[model.Fastener]) bool { return u.To != nil && misread(u.To) })
+	case *model.Energy:
+		return slices.ContainsFunc(n.Points, func(r model.Ref[model.Point]) bool { return r.To != nil && r.To.Misread })
+	case *model.Hazard:
+		return slices.ContainsFunc(n.Wear, func(r model.Ref[model.Tool]) bool { return r.To != nil && r.To.Misread })
+	case *model.Fluid:
+		return n.Supply.To != nil && n.Supply.To.Misread
+	case *model.Hold:
+		return n.With.To != nil && n.With.To.Misread || n.ProvedOn.To != nil && n.ProvedOn.To.Misread
+	}
+	return false
+}

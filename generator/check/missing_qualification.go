@@ -16,7 +16,7 @@ var missingQualification = finding.Rule{
 
 func runMissingQualification(c *Context, p *model.Procedure) []finding.Finding {
 	held, sure := listedIDs(linesOf(p.Needs))
-	if unread(p) || !sure {
+	if unread(p) || !sure || p.Lost("needs") {
 		return nil
 	}
 	var found []finding.Finding
@@ -47,7 +47,7 @@ func demandsOf(c *Context, p *model.Procedure, link *model.Link) []demand {
 	var list []demand
 	ask := func(by model.Named, roles []model.Ref[model.Role]) {
 		for _, r := range roles {
-			if r.To != nil && !by.Base().Unread {
+			if r.To != nil {
 				list = append(list, demand{r, fmt.Sprintf("%s is for people with the role %s", by.Label(), r.ID)})
 			}
 		}

@@ -20,7 +20,7 @@ func runNotListed(_ *Context, p *model.Procedure) []finding.Finding {
 	links := uses(p)
 	for _, list := range reconciled {
 		listed, sure := listedIDs(list.lines(p))
-		if !sure {
+		if !sure || p.Lost(list.name) {
 			continue
 		}
 		for _, link := range links {
@@ -45,7 +45,7 @@ func runNotListed(_ *Context, p *model.Procedure) []finding.Finding {
 // at the first link that uses it.
 func hazardsOfSupplies(p *model.Procedure, links []*model.Link) []finding.Finding {
 	listed, sure := listedIDs(hazardLines(p))
-	if !sure {
+	if !sure || p.Lost("hazards") {
 		return nil
 	}
 	for _, link := range links {
@@ -57,7 +57,7 @@ func hazardsOfSupplies(p *model.Procedure, links []*model.Link) []finding.Findin
 	for _, link := range links {
 		for _, s := range link.Supplies() {
 			for _, h := range s.Hazards {
-				if h.To == nil || h.To.Unread || listed[h.ID] {
+				if h.To == nil || listed[h.ID] {
 					continue
 				}
 				listed[h.ID] = true

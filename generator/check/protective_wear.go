@@ -12,7 +12,7 @@ func runProtectiveWear(c *Context) []finding.Finding {
 	var found []finding.Finding
 	look := func(items []model.Ref[model.Tool]) {
 		for _, item := range items {
-			if t := item.To; t != nil && !t.Unread && t.Kind != "ppe" {
+			if t := item.To; t != nil && !t.Lost("kind") && t.Kind != "ppe" {
 				found = append(found, decode.WrongType.At(item.At, "wear names %s, which is a tool of kind %s; it takes kind ppe", item.ID, t.Kind).
 					WithMend("write kind: ppe at the tool, or name what is worn").See(t.At, "the tool is here"))
 			}

@@ -29,7 +29,7 @@ func runReadingStale(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, i := range items {
 		p, is := i.What.(*model.Procedure)
-		if !is || i.State != training.Stale || unread(p) {
+		if !is || i.State != training.Stale || uncertain(p) {
 			continue
 		}
 		found = append(found, readingStale.At(i.Last.At, "what %s read of %s on %s is not what stands now%s",

@@ -26,7 +26,7 @@ func runRecordDiffers(c *Context) []finding.Finding {
 		case j.Silent:
 		case j.To == nil:
 			found = append(found, noProcedure(c.Manual, j))
-		case unread(j.To):
+		case unread(j.To), j.To.Lost("for"):
 		default:
 			found = append(found, otherUnit(j)...)
 			if record.Current(c.Manual, j, c.Today) {
@@ -55,7 +55,7 @@ func otherUnit(j *model.Job) []finding.Finding {
 	switch {
 	case m == nil && j.To.For.ID == "" && (u.Serial != "" || len(u.Options) > 0):
 		return []finding.Finding{recordDiffers.At(u.At, "%s is for no machine, and the record names a unit", j.To.Label())}
-	case m == nil || m.Unread:
+	case m == nil || m.Lost("options", "only-one-of", "units"):
 		return nil
 	}
 	var found []finding.Finding

@@ -42,7 +42,7 @@ func limitNow(p *model.Procedure, h *model.JobHold) (low, high *float64) {
 	for _, s := range p.Steps {
 		for _, l := range s.Links {
 			hold, is := l.To.(*model.Hold)
-			if !is || hold.ID != h.Hold || hold.Unread {
+			if !is || hold.ID != h.Hold || hold.Lost("limit") {
 				continue
 			}
 			if unit, known := quantity.UnitNamed(strings.TrimSuffix(strings.TrimSuffix(h.Unit, " dc"), " ac")); !known || unit != hold.Limit.Unit {

@@ -12,8 +12,8 @@ import (
 func runSupplyUnit(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, s := range c.Manual.Supplies {
-		if _, known := quantity.UnitNamed(s.Unit); !known && !s.Unread {
-			f := decode.Quantity.At(s.At, "%s is counted in %q, which is not a unit", s.ID, s.Unit)
+		if _, known := quantity.UnitNamed(s.Unit); !known && !s.Lost("unit") {
+			f := decode.Quantity.At(s.FieldAt("unit"), "%s is counted in %q, which is not a unit", s.ID, s.Unit)
 			if meant, ok := quantity.MeantUnit(s.Unit); ok {
 				found = append(found, f.WithMend("write unit: %s", meant))
 				continue
@@ -24,7 +24,7 @@ func runSupplyUnit(c *Context) []finding.Finding {
 	for _, m := range c.Manual.Machines {
 		for _, f := range m.Fluids {
 			if want, ok := dimensionOf(f.Supply.To); ok && f.Capacity.Unit != quantity.Bare && !f.Capacity.Fits(want) {
-				found = append(found, decode.Quantity.At(f.At, "the capacity of %s is %s, and %s is counted in %s", f.ID, f.Capacity, f.Supply.ID, f.Supply.To.Unit).
+				found = append(found, decode.Quantity.At(f.FieldAt("capacity"), "the capacity of %s is %s, and %s is counted in %s", f.ID, f.Capacity, f.Supply.ID, f.Supply.To.Unit).
 					WithMend("write %s, such as %s", want.Named(), want.Example()).See(f.Supply.To.At, "the supply is here"))
 			}
 		}
@@ -35,7 +35,7 @@ func runSupplyUnit(c *Context) []finding.Finding {
 // dimensionOf is what a supply is counted by; nothing can be said where its
 // unit could not be read.
 func dimensionOf(s *model.Supply) (quantity.Dimension, bool) {
-	if s == nil || s.Unread {
+	if s == nil || s.Lost("unit") {
 		return quantity.None, false
 	}
 	unit, known := quantity.UnitNamed(s.Unit)

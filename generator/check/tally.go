@@ -31,6 +31,47 @@ func tallyOf(c *Context, p *model.Procedure) *tally {
 	return t
 }
 
+// unsure notes what a link may use besides, by a field that could not be read.
+func (t *tally) unsure(c *Context, link *model.Link) {
+	if link.Kind.Act == model.Lock && c.Manual.Shop.Lost("locks") {
+		t.doubt[model.ListTools] = true
+	}
+	switch to := link.To.(type) {
+	case *model.Hazard:
+		t.doubtIf(to.Lost("wear"), model.ListTools)
+	case *model.Hold:
+		t.doubtIf(to.Lost("with", "proved-on"), model.ListTools)
+	case *model.Supply:
+		t.doubtIf(to.Lost("hazards"), model.ListHazards)
+	case *model.Part:
+		lost := to.Lost("renew-with", "held-by", "carries") || to.Carries.To != nil && to.Carries.To.Lost("supply")
+		for _, held := range to.HeldBy {
+			lost = lost || held.To != nil && held.To.Lost("renew-with")
+		}
+		t.doubtIf(lost, model.ListSupplies, model.ListHazards)
+	case *model.Fastener:
+		t.doubtIf(to.Lost("renew-with"), model.ListSupplies, model.ListHazards)
+	case *model.Fluid:
+		t.doubtIf(to.Lost("supply"), model.ListSupplies, model.ListHazards)
+	}
+	for _, s := range link.Supplies() {
+		t.doubtIf(s.Lost("hazards"), model.ListHazards)
+	}
+	if p, is := link.To.(*model.Part); is && p.Carries.To != nil {
+		s := p.Carries.To.Supply
+		t.doubtIf(s.ID != "" && (s.To == nil || s.To.Lost("hazards")), model.ListHazards)
+	}
+	if f, is := link.To.(*model.Fluid); is {
+		t.doubtIf(f.Supply.ID != "" && (f.Supply.To == nil || f.Supply.To.Lost("hazards")), model.ListHazards)
+	}
+}
+
+func (t *tally) doubtIf(lost bool, lists ...model.List) {
+	for _, list := range lists {
+		t.doubt[list] = t.doubt[list] || lost
+	}
+}
+
 func (t *tally) add(list model.List, id string) { t.used[use{list, id}] = true }
 
 // bad notes a link that could not be bound: what it would have used, and what
@@ -72,9 +113,7 @@ func (t *tally) link(c *Context, p *model.Procedure, link *model.Link) {
 	for _, h := range model.SuppliedHazards([]*model.Link{link}) {
 		t.add(model.ListHazards, h.ID)
 	}
-	if link.To != nil && link.To.Base().Unread {
-		t.bad(link)
-	}
+	t.unsure(c, link)
 }
 
 // machineThing notes the supplies that a machine's part, fastener or fluid
@@ -114,7 +153,7 @@ func (t *tally) fastener(f *model.Fastener) { t.add(model.ListSupplies, f.RenewW
 // not: that a hazard is not used is told at the hazard, not at its gloves.
 func (t *tally) listed(p *model.Procedure) {
 	for _, h := range p.Hazards {
-		if h.Met == nil || h.To.Unread {
+		if h.Met == nil || h.To.Lost("wear") {
 			t.doubt[model.ListTools] = true
 			continue
 		}
@@ -123,7 +162,7 @@ func (t *tally) listed(p *model.Procedure) {
 		}
 	}
 	for _, h := range p.Holds {
-		if h.To == nil || h.To.Unread {
+		if h.To == nil || h.To.Lost("with", "proved-on") {
 			t.doubt[model.ListTools] = true
 			continue
 		}

@@ -159,13 +159,13 @@ func (c *Context) registered(w *model.Words) ([]model.Text, position.Pos) {
 	switch w.Register {
 	case "hazards":
 		for _, h := range c.Manual.Hazards {
-			if h.ID == w.ID && !h.Unread {
+			if h.ID == w.ID && !h.Misread {
 				return h.Texts(), h.At
 			}
 		}
 	case "holds":
 		for _, h := range c.Manual.Holds {
-			if h.ID == w.ID && !h.Unread {
+			if h.ID == w.ID && !h.Misread {
 				return h.Texts(), h.At
 			}
 		}

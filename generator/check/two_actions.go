@@ -34,6 +34,8 @@ type action struct {
 	at    position.Pos
 	act   *model.Link // nil where it is words only
 	names []model.Named
+
+	unsure bool // something of it could not be read
 }
 
 // actionsIn are the actions of a text, those that are one action told once.
@@ -108,8 +110,11 @@ func (c clause) actions(g *grammar) []action {
 			continue
 		}
 		if w.link.Kind.Act != model.NoAct {
-			out = append(out, action{at: w.link.At, act: w.link})
-		} else if w.link.To != nil {
+			out = append(out, action{at: w.link.At, act: w.link, unsure: murky(w.link)})
+			continue
+		}
+		verbal.unsure = verbal.unsure || murky(w.link)
+		if w.link.To != nil {
 			verbal.names = append(verbal.names, w.link.To)
 		}
 	}
@@ -120,10 +125,19 @@ func (c clause) actions(g *grammar) []action {
 	return []action{verbal}
 }
 
+// murky says that a link could not be bound, or that it is not known of what it
+// is that it names.
+func murky(l *model.Link) bool {
+	return l.Bad || l.To != nil && l.To.Base().Lost("of", "held-by", "points", "blocked-by", model.Holding, model.Cutting)
+}
+
 // isOneWith says that two actions are one: the same act on several things, the
 // pairs that the format names, the undoing of what holds a part that is taken
 // off, and the measurement that a proof is.
 func (a action) isOneWith(b action) bool {
+	if a.unsure || b.unsure {
+		return true // what could not be read may be what makes them one
+	}
 	if a.act == nil || b.act == nil {
 		return a.act == nil && b.act != nil && (holdsOneOf(a.names, b.act.To) || proves(a.names, b.act))
 	}

@@ -26,7 +26,7 @@ func runUnknownFingerprint(c *Context) []finding.Finding {
 		r := &c.Manual.Record[i]
 		p := r.Procedure.To
 		since, issued := first[p]
-		if r.Act != "read" || !issued || r.Date.Before(since) || unread(p) || !strings.HasPrefix(r.Fingerprint, fingerprint.Version) {
+		if r.Act != "read" || !issued || r.Date.Before(since) || uncertain(p) || !strings.HasPrefix(r.Fingerprint, fingerprint.Version) {
 			continue
 		}
 		if !known[print{p, r.Fingerprint}] && r.Fingerprint != book.Of(p) {

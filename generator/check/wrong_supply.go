@@ -20,7 +20,7 @@ func runWrongSupply(_ *Context, p *model.Procedure) []finding.Finding {
 	for _, s := range p.Steps {
 		for _, link := range s.Links {
 			fluid, is := link.To.(*model.Fluid)
-			if !is || link.Bad || link.Kind.Act != model.Fill || fluid.Unread || fluid.Supply.To == nil {
+			if !is || link.Bad || link.Kind.Act != model.Fill || fluid.Supply.To == nil {
 				continue
 			}
 			if other := pouredInstead(s.Links, fluid.Supply.To); other != nil {
@@ -39,7 +39,7 @@ func pouredInstead(links []*model.Link, right *model.Supply) *model.Supply {
 	for _, l := range links {
 		s, is := l.To.(*model.Supply)
 		unsure := l.Bad && (l.Kind == model.UnknownLink || l.Kind.Target == model.ToSupply)
-		if unsure || s == right || is && s.Unread {
+		if unsure || s == right || is && s.Lost("unit") {
 			return nil
 		}
 		if is && other == nil && (s.Stock().Dimension() == quantity.Volume || s.Stock().Dimension() == quantity.Mass) {

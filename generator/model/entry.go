@@ -13,6 +13,8 @@
 package model
 
 import (
+	"slices"
+	"strings"
 	"time"
 
 	"baybinder/generator/base/position"
@@ -20,11 +22,13 @@ import (
 
 // Entry is what everything with an id has.
 type Entry struct {
-	ID     string       `yaml:"-"`
-	At     position.Pos `yaml:"-"` // its key, or its file's first line
-	Unread bool         `yaml:"-"` // a field of it could not be read: what rests on it is not judged
+	ID      string       `yaml:"-"`
+	At      position.Pos `yaml:"-"` // its key, or its file's first line
+	Unread  bool         `yaml:"-"` // nothing of it could be read: what rests on it is not judged
+	Misread bool         `yaml:"-"` // a field of it could not be read
 
 	fields []fieldPlace
+	lost   []string // the fields that could not be read
 }
 
 // fieldPlace is where a field's value stands.
@@ -36,6 +40,41 @@ type fieldPlace struct {
 // Wrote notes where the value of a field stands.
 func (e *Entry) Wrote(field string, at position.Pos) {
 	e.fields = append(e.fields, fieldPlace{field, at})
+}
+
+// Lose notes that a field could not be read, or names what is not there: what
+// it says is unknown.
+func (e *Entry) Lose(field string) {
+	if !slices.Contains(e.lost, field) {
+		e.lost = append(e.lost, field)
+	}
+}
+
+// What an entry is told by others can be lost as a field is: which parts a
+// fastener holds, which lines a fluid runs in, which energies a point cuts.
+const (
+	Holding = "-holds"
+	Running = "-lines"
+	Cutting = "-cuts"
+)
+
+// Losses is how many fields could not be read.
+func (e *Entry) Losses() int { return len(e.lost) }
+
+// Lost says that one of some fields could not be read, or nothing at all. A
+// field inside a field is written with a dot: "limits.lift".
+func (e *Entry) Lost(fields ...string) bool {
+	if e.Unread {
+		return true
+	}
+	for _, lost := range e.lost {
+		for _, f := range fields {
+			if lost == f || strings.HasPrefix(lost, f+".") || strings.HasPrefix(f, lost+".") {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // FieldAt is where the value of a field stands; the entry's key where it has no

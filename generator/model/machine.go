@@ -33,6 +33,19 @@ type Machine struct {
 // Label is the machine's name.
 func (m *Machine) Label() string { return labelOr(m.Name, m.ID) }
 
+// Whole says that everything in the machine's file could be read.
+func (m *Machine) Whole() bool {
+	if m.Misread {
+		return false
+	}
+	for _, n := range m.things {
+		if n.Base().Misread {
+			return false
+		}
+	}
+	return true
+}
+
 // Unit is a range of serial numbers and the options that those units have.
 type Unit struct {
 	Serials  string       `yaml:"serials,need" doc:"a number, or from and to"`

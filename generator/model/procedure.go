@@ -209,6 +209,8 @@ type Link struct {
 	Sign byte // '#', '=', '!' or 0: what stands before Frag
 	Not  bool // when:!OPTION
 	Bad  bool // it could not be bound: what rests on it is not judged
+
+	Near Named // of a link that could not be bound, what it was probably meant for; else nil
 }
 
 // Amount is the number of a people: or time: link, zero of any other.

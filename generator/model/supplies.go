@@ -26,21 +26,18 @@ func (l *Link) Supplies() []*Supply {
 
 // carried is what a line is full of.
 func carried(p *Part) []*Supply {
-	if p.Unread || p.Carries.To == nil {
+	if p.Carries.To == nil {
 		return nil
 	}
 	return inCircuit(p.Carries.To)
 }
 
 func inCircuit(f *Fluid) []*Supply {
-	if f.Unread {
-		return nil
-	}
 	return read(f.Supply.To)
 }
 
 func read(s *Supply) []*Supply {
-	if s == nil || s.Unread {
+	if s == nil {
 		return nil
 	}
 	return []*Supply{s}

@@ -37,7 +37,7 @@ type rival struct {
 func besideOf(j *job, drained map[*model.Fluid]bool, links []sentence.Placed) *beside {
 	b := &beside{of: j, drained: drained}
 	for _, l := range links {
-		if l.Bad || l.To != nil && l.To.Base().Unread {
+		if l.Bad || l.To != nil && valuesLost(l.To) {
 			b.unknown = true
 			return b
 		}
@@ -86,7 +86,7 @@ func (b *beside) thing(n model.Named) {
 
 // named lets an entry's own name be said. A file's unread entry is unknown.
 func (b *beside) named(n model.Named) {
-	b.unknown = b.unknown || n.Base().Unread
+	b.unknown = b.unknown || valuesLost(n)
 	b.words = append(b.words, inText(n.Label())...)
 }
 

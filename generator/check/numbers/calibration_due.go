@@ -20,7 +20,7 @@ var CalibrationDue = finding.Rule{
 func Calibration(m *model.Manual, today model.Date) []finding.Finding {
 	var found []finding.Finding
 	for _, t := range m.Tools {
-		if t.Calibration != nil && !t.Unread {
+		if t.Calibration != nil && !t.Lost("calibration") {
 			found = append(found, calibrationOf(t, today)...)
 		}
 	}
@@ -44,11 +44,11 @@ func calibrationOf(t *model.Tool, today model.Date) []finding.Finding {
 	}
 	var found []finding.Finding
 	if len(out) > 0 {
-		found = append(found, CalibrationDue.At(t.At, "the calibration ran out: %s", listOf(out)).
+		found = append(found, CalibrationDue.At(t.FieldAt("calibration"), "the calibration ran out: %s", listOf(out)).
 			WithMend("send it to calibration, and write the new day as its last"))
 	}
 	if len(ahead) > 0 {
-		found = append(found, CalibrationDue.At(t.At, "calibrated on a day that has not come: %s", listOf(ahead)).
+		found = append(found, CalibrationDue.At(t.FieldAt("calibration"), "calibrated on a day that has not come: %s", listOf(ahead)).
 			WithMend("write the day as year-month-day"))
 	}
 	return found

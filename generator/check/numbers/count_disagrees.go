@@ -32,7 +32,7 @@ func countsDisagree(p *model.Procedure, language string) []finding.Finding {
 			block := &s.Blocks[b]
 			for i, link := range block.Links {
 				f, is := link.To.(*model.Fastener)
-				if !is || link.Bad || f.Unread {
+				if !is || link.Bad || f.Lost(model.Holding) {
 					continue
 				}
 				if n, said := words.typed(block.Parts[i], link.Text); said {
@@ -69,7 +69,10 @@ func heldBy(s *model.Step, link *model.Link, f *model.Fastener) ([]holding, bool
 	var names []string
 	sum := 0
 	for _, part := range partsOf(s) {
-		if part.Unread {
+		if part.Lost("held-by") {
+			return nil, false
+		}
+		if miscounted(part, f) {
 			return nil, false
 		}
 		if n := countAt(part, f); n > 0 && (link.Part == nil || link.Part == part) {
@@ -97,6 +100,14 @@ func partsOf(s *model.Step) []*model.Part {
 		}
 	}
 	return out
+}
+
+// miscounted says that the number of a fastener at a part is none.
+func miscounted(part *model.Part, f *model.Fastener) bool {
+	return slices.ContainsFunc(part.HeldBy, func(use model.Use[model.Fastener]) bool {
+		n, err := strconv.Atoi(use.Amount)
+		return use.To == f && use.Amount != "" && (err != nil || n < 1)
+	})
 }
 
 // countAt is how many of a fastener hold a part, 0 where no number is given.

@@ -20,13 +20,13 @@ var LiftOverLimit = finding.Rule{
 // people of the step, where no lifting gear is named or in place.
 func liftsOverLimit(m *model.Manual, j *job) []finding.Finding {
 	limit := m.Shop.Limits.Lift
-	if m.Shop.Unread || limit.Base() <= 0 {
+	if m.Shop.Lost("limits.lift") || limit.Base() <= 0 {
 		return nil
 	}
 	var found []finding.Finding
 	for _, l := range j.lifts {
 		people, known := l.step.Crew()
-		if !known || l.geared() || l.part.Unread || lifting.Within(l.part.Mass.Base(), limit.Base(), people) {
+		if !known || l.geared() || lifting.Within(l.part.Mass.Base(), limit.Base(), people) {
 			continue
 		}
 		found = append(found, overLimit(l, limit, people))

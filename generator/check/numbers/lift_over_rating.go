@@ -38,7 +38,7 @@ func liftsOverRating(j *job) []finding.Finding {
 func (j *job) massIn(s *model.Step) (sum float64, heaviest *model.Part) {
 	var seen []*model.Part
 	for _, l := range j.lifts {
-		if l.step != s || l.part.Unread || slices.Contains(seen, l.part) {
+		if l.step != s || slices.Contains(seen, l.part) {
 			continue
 		}
 		seen = append(seen, l.part)
@@ -53,7 +53,7 @@ func (j *job) massIn(s *model.Step) (sum float64, heaviest *model.Part) {
 // ratedMass is the mass at the beginning of what is written on a tool: "500 kg,
 // two legs". What begins with something else is no mass that it carries.
 func ratedMass(t *model.Tool) (quantity.Quantity, bool) {
-	if t.Unread {
+	if t.Lost("rated", "kind") {
 		return quantity.Quantity{}, false
 	}
 	found := quantity.Find(t.Rated)

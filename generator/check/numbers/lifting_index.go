@@ -24,7 +24,7 @@ func liftingIndices(m *model.Manual, j *job) []finding.Finding {
 	var found []finding.Finding
 	for _, l := range j.lifts {
 		people, known := l.step.Crew()
-		if !known || l.geared() || l.part.Unread || len(outOfBounds(l.part)) > 0 || overShopLimit(m, l, people) {
+		if !known || l.geared() || l.part.Lost("lift", "mass") || len(outOfBounds(l.part)) > 0 || overShopLimit(m, l, people) {
 			continue
 		}
 		if a, ok := lifting.OfPart(l.part, people); ok && a.Over() {

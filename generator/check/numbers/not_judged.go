@@ -39,7 +39,7 @@ var NoTorque = finding.Rule{
 }
 
 func noTorque(f *model.Fastener) []finding.Finding {
-	if f.Thread == "" || f.ByHand || !f.Torque.IsZero() || len(f.Stages) > 0 || f.Condition != "" {
+	if f.Lost("torque", "stages", "condition", "thread") || f.Thread == "" || f.ByHand || !f.Torque.IsZero() || len(f.Stages) > 0 || f.Condition != "" {
 		return nil
 	}
 	return []finding.Finding{NoTorque.At(f.At, "%s has a thread, and nothing says how tight it is", f.ID).

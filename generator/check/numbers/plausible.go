@@ -14,8 +14,7 @@ import (
 )
 
 // These findings are of the rules quantity and missing-field: numbers that
-// parse, and that nothing can be. They stand at the entry, whose fields have no
-// place of their own.
+// parse, and that nothing can be. They stand at the field that is wrong.
 
 // amount is a field that holds an amount.
 type amount struct {
@@ -23,12 +22,13 @@ type amount struct {
 	q    quantity.Quantity
 }
 
-// aboveZero asks that amounts which are given are more than nothing.
-func aboveZero(at position.Pos, amounts ...amount) []finding.Finding {
+// aboveZero asks that amounts which are given are more than nothing. The fields
+// stand inside another where that is named.
+func aboveZero(of model.Named, inside string, amounts ...amount) []finding.Finding {
 	var found []finding.Finding
 	for _, a := range amounts {
 		if !a.q.IsZero() && a.q.Base() <= 0 {
-			found = append(found, decode.Quantity.At(at, "%s is %s, which is nothing", a.name, a.q).
+			found = append(found, decode.Quantity.At(of.Base().FieldAt(inside+a.name), "%s is %s, which is nothing", a.name, a.q).
 				WithMend("write what it is, or leave the field out"))
 		}
 	}
@@ -41,9 +41,9 @@ func plausibleFastener(f *model.Fastener) []finding.Finding {
 		amounts = append(amounts, amount{"torque", q})
 	}
 	for _, q := range f.Stages {
-		amounts = append(amounts, amount{"a stage", q})
+		amounts = append(amounts, amount{"stages", q})
 	}
-	found := append(aboveZero(f.At, amounts...), plausibleThread(f)...)
+	found := append(aboveZero(f, "", amounts...), plausibleThread(f)...)
 	if fastening.MeansClass(f.Class) {
 		_, err := fastening.ParseClass(f.Class)
 		found = append(found, notInTables(err, f, "class")...)
@@ -51,10 +51,10 @@ func plausibleFastener(f *model.Fastener) []finding.Finding {
 	found = append(found, noTorque(f)...)
 	if f.Drive != "" {
 		_, err := fastening.ParseSize(f.Drive)
-		found = append(found, refusal(err, f.At, "drive")...)
+		found = append(found, refusal(err, f.FieldAt("drive"), "drive")...)
 	}
 	if order := f.Sequence; len(order) == 1 && order[0] != "star" && order[0] != "spiral" {
-		found = append(found, decode.WrongType.At(f.At, "sequence cannot be %q", order[0]).
+		found = append(found, decode.WrongType.At(f.FieldAt("sequence"), "sequence cannot be %q", order[0]).
 			WithMend("write star, spiral, or the whole order as a list, such as sequence: [2, 3, 1, 4]"))
 	}
 	return found
@@ -74,7 +74,7 @@ func plausibleThread(f *model.Fastener) []finding.Finding {
 	if width <= 0 || width > thread.Diameter {
 		return nil
 	}
-	return []finding.Finding{decode.Quantity.At(f.At, "across-flats: a head of %s is no wider than its thread, %s", f.AcrossFlats, f.Thread).
+	return []finding.Finding{decode.Quantity.At(f.FieldAt("across-flats"), "across-flats: a head of %s is no wider than its thread, %s", f.AcrossFlats, f.Thread).
 		WithMend("write the width of the head; for a key inside the head write drive: hex %s", f.AcrossFlats)}
 }
 
@@ -88,14 +88,21 @@ func refusal(err error, at position.Pos, field string) []finding.Finding {
 }
 
 func plausibleEnergy(e *model.Energy) []finding.Finding {
-	found := aboveZero(e.At, amount{"voltage", e.Voltage}, amount{"capacitance", e.Stored.Capacitance}, amount{"resistance", e.Stored.Resistance})
+	found := append(aboveZero(e, "", amount{"voltage", e.Voltage}),
+		aboveZero(e, "stored.", amount{"capacitance", e.Stored.Capacitance}, amount{"resistance", e.Stored.Resistance})...)
 	found = append(found, plausibleGas(e)...)
 	found = append(found, plausibleSize(e)...)
+	if e.Lost("kind") {
+		return found
+	}
 	if c, r := e.Stored.Capacitance, e.Stored.Resistance; e.Kind != "electric" && !(c.IsZero() && r.IsZero()) {
-		return append(found, decode.Quantity.At(e.At, "%s is of kind %s, and only an electric energy stores a charge", e.ID, e.Kind).
+		return append(found, decode.Quantity.At(e.FieldAt("stored"), "%s is of kind %s, and only an electric energy stores a charge", e.ID, e.Kind).
 			WithMend("mend its kind, or write stored: yes"))
 	}
 	missing := func(what, because string) {
+		if e.Lost(what, "stored."+what) {
+			return
+		}
 		found = append(found, decode.MissingField.At(e.At, "%s has %s and no %s, so its wait cannot be computed", e.ID, because, what).
 			WithMend("write %s: …, or stored: yes", what))
 	}
@@ -108,7 +115,7 @@ func plausibleEnergy(e *model.Energy) []finding.Finding {
 	case c && r && e.Voltage.IsZero():
 		missing("voltage", "a stored charge")
 	case longAWait(e):
-		found = append(found, decode.Quantity.At(e.At, "the charge of %s would take more than a day to fall to 1 V: %s and %s are hardly both right", e.ID, e.Stored.Capacitance, e.Stored.Resistance).
+		found = append(found, decode.Quantity.At(e.FieldAt("stored"), "the charge of %s would take more than a day to fall to 1 V: %s and %s are hardly both right", e.ID, e.Stored.Capacitance, e.Stored.Resistance).
 			WithMend("look them up again: µF and mF, kΩ and MΩ; a store that nothing discharges has stored: yes"))
 	}
 	return found
@@ -121,7 +128,7 @@ func plausibleSize(e *model.Energy) []finding.Finding {
 		found = append(found, decode.Quantity.At(e.FieldAt("pressure"), "the pressure of %s has no upper end: %s", e.ID, e.Pressures).
 			WithMend("write the greatest that it can have, such as 10 bar or 8 to 10 bar"))
 	}
-	if !e.Temperature.IsZero() && e.Kind != "heat" {
+	if !e.Temperature.IsZero() && e.Kind != "heat" && !e.Lost("kind") {
 		found = append(found, decode.WrongType.At(e.FieldAt("temperature"), "%s is of kind %s, and only heat has a temperature", e.ID, e.Kind).
 			WithMend("write kind: heat, or take its temperature out"))
 	}
@@ -138,15 +145,18 @@ func longAWait(e *model.Energy) bool {
 // plausibleGas looks at the gas that stores a pressure.
 func plausibleGas(e *model.Energy) []finding.Finding {
 	volume, precharge := e.Stored.GasVolume, e.Stored.Precharge
-	if volume.IsZero() && precharge.IsZero() {
+	if volume.IsZero() && precharge.IsZero() || e.Lost("kind") {
 		return nil
 	}
 	if e.Kind != "pressure" {
-		return []finding.Finding{decode.Quantity.At(e.At, "%s is of kind %s, and only a pressure is stored in a gas", e.ID, e.Kind).
+		return []finding.Finding{decode.Quantity.At(e.FieldAt("stored"), "%s is of kind %s, and only a pressure is stored in a gas", e.ID, e.Kind).
 			WithMend("mend its kind, or write stored: yes")}
 	}
-	found := aboveZero(e.At, amount{"gas-volume", volume}, amount{"precharge", precharge}, amount{"pressure", e.Pressure})
+	found := append(aboveZero(e, "stored.", amount{"gas-volume", volume}, amount{"precharge", precharge}), aboveZero(e, "", amount{"pressure", e.Pressure})...)
 	missing := func(what, because string) {
+		if e.Lost(what, "stored."+what) {
+			return
+		}
 		found = append(found, decode.MissingField.At(e.At, "%s has %s and no %s, so what comes out of it cannot be computed", e.ID, because, what).
 			WithMend("write %s: …, or stored: yes", what))
 	}
@@ -156,14 +166,14 @@ func plausibleGas(e *model.Energy) []finding.Finding {
 	case e.Pressure.IsZero():
 		missing("pressure", "a gas-volume")
 	case !precharge.IsZero() && precharge.Base() >= e.Pressure.Base() && e.Pressure.Base() > 0:
-		found = append(found, decode.Quantity.At(e.At, "the precharge of %s is %s, and its pressure only %s: no fluid would go in", e.ID, precharge, e.Pressure).
+		found = append(found, decode.Quantity.At(e.FieldAt("stored.precharge"), "the precharge of %s is %s, and its pressure only %s: no fluid would go in", e.ID, precharge, e.Pressure).
 			WithMend("look both up again; the precharge is the pressure of the gas with the fluid out"))
 	}
 	return found
 }
 
 func plausiblePart(p *model.Part) []finding.Finding {
-	found := aboveZero(p.At, amount{"mass", p.Mass})
+	found := aboveZero(p, "", amount{"mass", p.Mass})
 	if p.Lift != nil {
 		found = append(found, plausibleLift(p)...)
 	}
@@ -172,36 +182,36 @@ func plausiblePart(p *model.Part) []finding.Finding {
 
 func plausibleShop(s *model.Shop) []finding.Finding {
 	dc, ac := s.Limits.SafeVoltageDC, s.Limits.SafeVoltageAC
-	found := aboveZero(s.At, amount{"safe-voltage-dc", dc}, amount{"safe-voltage-ac", ac}, amount{"safe-pressure", s.Limits.SafePressure}, amount{"lift", s.Limits.Lift})
+	found := aboveZero(s, "limits.", amount{"safe-voltage-dc", dc}, amount{"safe-voltage-ac", ac}, amount{"safe-pressure", s.Limits.SafePressure}, amount{"lift", s.Limits.Lift})
 	for _, v := range []struct {
 		name  string
 		q     quantity.Quantity
 		wrong quantity.Flow
 	}{{"safe-voltage-dc", dc, quantity.AC}, {"safe-voltage-ac", ac, quantity.DC}} {
 		if v.q.Flow == v.wrong {
-			found = append(found, decode.Quantity.At(s.At, "%s is %s", v.name, v.q).WithMend("write the voltage without ac or dc"))
+			found = append(found, decode.Quantity.At(s.FieldAt("limits."+v.name), "%s is %s", v.name, v.q).WithMend("write the voltage without ac or dc"))
 		}
 	}
 	return found
 }
 
 func plausibleTool(t *model.Tool) []finding.Finding {
-	found := aboveZero(t.At, amount{"length", t.Length})
-	if _, ok := fastening.WrenchOf(t.Range); t.Kind == "torque-wrench" && !t.Range.IsZero() && !ok {
-		found = append(found, decode.Quantity.At(t.At, "range: %s is not a range of torques", t.Range).
+	found := aboveZero(t, "", amount{"length", t.Length})
+	if _, ok := fastening.WrenchOf(t.Range); t.Kind == "torque-wrench" && !t.Lost("kind") && !t.Range.IsZero() && !ok {
+		found = append(found, decode.Quantity.At(t.FieldAt("range"), "range: %s is not a range of torques", t.Range).
 			WithMend("write a range, such as 20 to 100 N·m"))
 	}
 	for _, size := range t.Fits {
 		_, err := fastening.ParseSize(size)
-		found = append(found, refusal(err, t.At, "fits")...)
+		found = append(found, refusal(err, t.FieldAt("fits"), "fits")...)
 	}
 	c := t.Calibration
-	if c != nil && c.Last.IsZero() && len(c.Units) == 0 {
+	if c != nil && c.Last.IsZero() && len(c.Units) == 0 && !t.Lost("calibration") {
 		found = append(found, decode.MissingField.At(t.At, "the calibration of %s has no day", t.ID).
 			WithMend("write last: 2026-03-02, or units: with a day for each"))
 	}
 	if c != nil {
-		found = append(found, aboveZero(t.At, amount{"every", c.Every})...)
+		found = append(found, aboveZero(t, "calibration.", amount{"every", c.Every})...)
 	}
 	return found
 }

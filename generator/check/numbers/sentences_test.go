@@ -130,9 +130,9 @@ func TestValuesBesideLinksInSpanish(t *testing.T) {
 // A link or an entry that could not be read is unknown: the number may be its.
 func TestSentencesAreSilent(t *testing.T) {
 	mustFindNothing(t, "a fastener that could not be read", base.with(inSentence("[Tighten](tighten:seat-bolt) to 25 N·m.")).with(
-		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 N·m, condition: damp")))
+		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	mustFindNothing(t, "a link that could not be bound", base.with(inSentence("[Tighten](tighten:seat-bolt) the [lid's](fastener:lid-bolts) to 25 N·m.")))
 	mustFindNothing(t, "a part whose fastener could not be read", base.with(inSentence("[Put the seat in](refit:seat), 25 N·m.")).with(
-		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 N·m, condition: damp")))
+		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	expect(t, map[string]files{"a supply whose amount could not be read": jobOf("supplies: [oil: plenty]", "Pour 25 L of [oil](supply:oil).")})
 }

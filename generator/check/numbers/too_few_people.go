@@ -18,7 +18,7 @@ var TooFewPeople = finding.Rule{
 
 // tooFewPeople looks for steps that ask for more people than the procedure has.
 func tooFewPeople(p *model.Procedure) []finding.Finding {
-	if p.Broken || p.Unread {
+	if p.Broken || p.Lost("people") {
 		return nil
 	}
 	var found []finding.Finding
@@ -43,7 +43,7 @@ func asksForMore(p *model.Procedure, links []*model.Link) []finding.Finding {
 			found = append(found, fewer(p, link, "this needs "+persons(n), n))
 		}
 		callee, is := link.To.(*model.Procedure)
-		if is && link.Kind.Act == model.Call && !callee.Broken && !callee.Unread && callee.People > p.People {
+		if is && link.Kind.Act == model.Call && !callee.Broken && !callee.Lost("people") && callee.People > p.People {
 			found = append(found, fewer(p, link, callee.Label()+" takes "+persons(callee.People), callee.People))
 		}
 	}

@@ -34,7 +34,7 @@ func toolsDoNotFit(j *job) []finding.Finding {
 
 // fits says whether a fastener can be turned, or nothing can be said.
 func (j *job) fits(t turn) bool {
-	if t.fastener.AcrossFlats.IsZero() && t.fastener.Drive == "" {
+	if t.fastener.Lost("across-flats", "drive") || t.fastener.AcrossFlats.IsZero() && t.fastener.Drive == "" {
 		return true
 	}
 	drivers, known := j.drivers(t.tools)
@@ -74,7 +74,7 @@ func (j *job) drivers(box toolbox) (tools []*model.Tool, known bool) {
 	at := j.atHand(box)
 	tools, known = at.Drivers(), j.chosen(box, at.NamesDriver())
 	for _, t := range tools {
-		known = known && !t.Unread && len(t.Fits) > 0
+		known = known && !t.Lost("fits", "kind", "or") && len(t.Fits) > 0
 	}
 	return tools, known
 }

@@ -23,7 +23,7 @@ func toolboxOf(links []*model.Link) toolbox {
 		switch {
 		case link.Bad && (link.Kind.Target == model.ToTool || link.Kind == model.UnknownLink):
 			box.murky = true
-		case is && tool.Unread:
+		case is && tool.Lost("kind", "or"):
 			box.murky = true
 		case is && !slices.Contains(box.named, tool):
 			box.named = append(box.named, tool)
@@ -57,9 +57,9 @@ func (j *job) chosen(box toolbox, named bool) bool { return !box.murky && (named
 // names and the list lacks: that is told as such, and is no reason to say that
 // nothing fits. It is false where a tool or the list could not be read.
 func toolsOf(p *model.Procedure) (tools []*model.Tool, known bool) {
-	known = !p.Broken && !p.Unread
+	known = !p.Broken && !p.Lost("tools")
 	for _, use := range p.Tools {
-		if use.To == nil || use.To.Unread {
+		if use.To == nil || use.To.Lost("kind", "or") {
 			known = false
 			continue
 		}
@@ -67,7 +67,7 @@ func toolsOf(p *model.Procedure) (tools []*model.Tool, known bool) {
 	}
 	for _, s := range p.Steps {
 		for _, link := range s.Links {
-			if tool, is := link.To.(*model.Tool); is && !tool.Unread && !slices.Contains(tools, tool) {
+			if tool, is := link.To.(*model.Tool); is && !tool.Lost("kind") && !slices.Contains(tools, tool) {
 				tools = append(tools, tool)
 			}
 		}

@@ -161,10 +161,10 @@ func TestToolsAreSilent(t *testing.T) {
 	mustFindNothing(t, "an unknown tool in the list", m)
 	m, _ = unmark(base.with(jobOf("tools: [socket-10]", "[Lift the seat out](remove:seat) with [](tool:socket-10) or [](tool:soket).")))
 	mustFindNothing(t, "an unknown tool in the step", m)
-	m, _ = unmark(base.with(jobOf("tools: [socket-10]\nsupplies: 4", "[Lift the seat out](remove:seat).")))
+	m, _ = unmark(base.with(jobOf("tools: socket-10", "[Lift the seat out](remove:seat).")))
 	mustFindNothing(t, "a front matter that could not all be read", m)
 	m, _ = unmark(base.with(jobOf("tools: [socket-10]", "[Lift the seat out](remove:seat).")).with(
-		replaced("machines/tug.yaml", "across-flats: 13 mm, torque: 22 N·m, condition", "across-flats: 13 mm, torque: 22 bar, condition")))
+		replaced("machines/tug.yaml", "across-flats: 13 mm, torque: 22 N·m, condition", "across-flats: 13 V, torque: 22 N·m, condition")))
 	mustFindNothing(t, "a fastener that could not be read", m)
 }
 

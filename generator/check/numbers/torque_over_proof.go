@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
@@ -20,6 +21,9 @@ var TorqueOverProof = finding.Rule{
 // torqueOverProof holds the pull of a fastener's highest torque against the
 // proof load of its thread and class. Angles are not computed.
 func torqueOverProof(f *model.Fastener) []finding.Finding {
+	if f.Lost("thread", "class", "condition", "torque", "stages") {
+		return nil
+	}
 	thread, err := fastening.ParseThread(f.Thread)
 	if err != nil {
 		return nil
@@ -36,9 +40,17 @@ func torqueOverProof(f *model.Fastener) []finding.Finding {
 	if !ok || !load.Over() {
 		return nil
 	}
-	return []finding.Finding{TorqueOverProof.At(f.At, "%s pull %s into the %s, %s, class %s, and its proof load is %s",
+	return []finding.Finding{TorqueOverProof.At(torqueAt(f), "%s pull %s into the %s, %s, class %s, and its proof load is %s",
 		highest(f), load.Clamp, f.Label(), thread, class.Code, load.Proof).
 		WithMend("look up torque, thread, class and condition again; %s", load.Working)}
+}
+
+// torqueAt is where the machine's file says how tight a fastener is.
+func torqueAt(f *model.Fastener) position.Pos {
+	if len(f.Stages) > 0 {
+		return f.FieldAt("stages")
+	}
+	return f.FieldAt("torque")
 }
 
 // highest is the highest torque of a fastener: the upper end of its torque, or

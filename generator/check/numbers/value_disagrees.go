@@ -23,7 +23,7 @@ func valuesDisagree(p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for block := range blocksOf(p) {
 		for _, link := range block.Links {
-			if !link.Bad && (link.To == nil || !link.To.Base().Unread) {
+			if !link.Bad && (link.To == nil || !valuesLost(link.To)) {
 				found = append(found, valueDisagrees(link, block.Links)...)
 			}
 		}

@@ -17,7 +17,7 @@ var WaitTooShort = finding.Rule{
 // waitsTooShort holds the waits of a procedure's steps against the time that
 // the charge of their energy takes to fall to the shop's safe voltage.
 func waitsTooShort(m *model.Manual, p *model.Procedure) []finding.Finding {
-	if p.For.To == nil || m.Shop.Unread {
+	if p.For.To == nil || m.Shop.Lost("limits.safe-voltage-dc") {
 		return nil
 	}
 	var found []finding.Finding
@@ -35,7 +35,7 @@ func waitsTooShort(m *model.Manual, p *model.Procedure) []finding.Finding {
 
 func waitTooShort(shop *model.Shop, machine *model.Machine, link *model.Link, hold *model.Hold) []finding.Finding {
 	energy, is := machine.Find(hold.Of.ID).(*model.Energy)
-	if !is || hold.Kind != "wait" || hold.Unread || hold.For.IsZero() || energy.Unread || energy.Kind != "electric" {
+	if !is || hold.Kind != "wait" || hold.Lost("kind", "of") || hold.For.IsZero() || energy.Lost("kind", "voltage", "stored") || energy.Kind != "electric" {
 		return nil
 	}
 	safe := shop.Limits.SafeVoltageDC

@@ -32,7 +32,7 @@ func wordsDisagree(p *model.Procedure, tag string) []finding.Finding {
 	for _, s := range p.Steps {
 		for b := range s.Blocks {
 			for _, link := range s.Blocks[b].Links {
-				if !link.Bad && link.Text != "" && link.Kind.Act != model.NoAct && link.To != nil && !link.To.Base().Unread {
+				if !link.Bad && link.Text != "" && link.Kind.Act != model.NoAct && link.To != nil && !link.To.Base().Lost("points", "name", "kind", model.Cutting) {
 					found = append(found, words.disagree(link)...)
 				}
 			}
@@ -118,7 +118,7 @@ func (w *orders) cutBy(n model.Named) cutting {
 		how = append(how, w.cutting(to.Label()))
 	case *model.Energy:
 		for _, ref := range to.Points {
-			if ref.To == nil || ref.To.Unread {
+			if ref.To == nil || ref.To.Lost("name") {
 				return unsaid
 			}
 			how = append(how, w.cutting(ref.To.Label()))

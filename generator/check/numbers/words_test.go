@@ -124,9 +124,9 @@ func TestTranslationsAreWords(t *testing.T) {
 }
 
 func TestWordsAreSilent(t *testing.T) {
-	mustFindNothing(t, "a fastener that could not be read", base.with(jobOf("tools: [socket-13]", "[Seat](remove:seat), five [25 N·m bolts](fastener:seat-bolt).")).with(
-		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 N·m, condition: damp")))
+	mustFindNothing(t, "a fastener that could not be read", base.with(jobOf("tools: [socket-13]", "[Seat](remove:seat), four [25 N·m bolts](fastener:seat-bolt).")).with(
+		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	mustFindNothing(t, "a link that could not be bound", base.with(jobOf("tools: [socket-13]", "[25 N·m](tighten:seat-bolts).")))
 	mustFindNothing(t, "a part that could not be read", base.with(jobOf("tools: [socket-13]", "[Seat](remove:seat), five [bolts](fastener:seat-bolt).")).with(
-		replaced("machines/tug.yaml", "mass: 14 kg", "mass: 14 V")))
+		replaced("machines/tug.yaml", "seat: { name: seat base, held-by: { seat-bolt: 4 }", "seat: { name: seat base, held-by: { seat-bolts: 4 }")))
 }

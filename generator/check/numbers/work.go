@@ -156,9 +156,6 @@ func (u undoing) thing() model.Named {
 
 // held turns the fasteners of a part.
 func (w *worker) held(at scene, p *model.Part, tightens bool) {
-	if p.Unread {
-		return
-	}
 	for _, use := range p.HeldBy {
 		if use.To != nil {
 			w.turn(at, use.To, tightens)
@@ -167,9 +164,7 @@ func (w *worker) held(at scene, p *model.Part, tightens bool) {
 }
 
 func (w *worker) turn(at scene, f *model.Fastener, tightens bool) {
-	if !f.Unread {
-		w.turns = append(w.turns, turn{at, f, tightens})
-	}
+	w.turns = append(w.turns, turn{at, f, tightens})
 }
 
 func (w *worker) place(act model.Act, tool *model.Tool) {

@@ -84,7 +84,7 @@ func (r *reach) equip(c *cut) {
 
 // whole says that a hazard says all that its box must.
 func whole(h *model.Hazard) bool {
-	return !h.Unread && h.Nature != "" && h.Consequence != "" && len(h.Avoid) > 0
+	return !h.Misread && h.Nature != "" && h.Consequence != "" && len(h.Avoid) > 0
 }
 
 func first[T any](list []*T, is func(*T) bool) *T {
@@ -98,13 +98,13 @@ func first[T any](list []*T, is func(*T) bool) *T {
 // tool, else there is a wait, else the worker releases it.
 func (r *reach) letOut(c *cut) {
 	for _, tool := range c.energy.BlockedBy {
-		if tool.To != nil && !tool.To.Unread {
+		if tool.To != nil && !tool.To.Misread {
 			c.block = tool.To
 			return
 		}
 	}
 	waits := func(h *model.Hold) bool {
-		return h.Kind == "wait" && h.Of.ID == c.energy.ID && !h.Unread && !h.For.IsZero()
+		return h.Kind == "wait" && h.Of.ID == c.energy.ID && !h.Misread && !h.For.IsZero()
 	}
 	enough := func(h *model.Hold) bool { return waits(h) && r.longEnough(h, c.energy) }
 	if c.wait = first(r.manual.Holds, enough); c.wait == nil && first(r.manual.Holds, waits) != nil {
@@ -135,7 +135,7 @@ func (r *reach) proofOf(e *model.Energy) *model.Hold {
 		}
 		return proof
 	}
-	return first(r.manual.Holds, func(h *model.Hold) bool { return h.Of.ID == e.ID && !h.Unread && shows(h) })
+	return first(r.manual.Holds, func(h *model.Hold) bool { return h.Of.ID == e.ID && !h.Misread && shows(h) })
 }
 
 // shows says that a hold can show that something is dead: it is measured,
@@ -170,7 +170,7 @@ func (r *reach) aboveSafe(e *model.Energy) bool {
 }
 
 func (r *reach) measuresSafe(h *model.Hold, e *model.Energy) bool {
-	if h.Kind != "measure" || h.Of.ID != e.ID || h.Unread || h.What == "" || h.ProvedOn.To == nil {
+	if h.Kind != "measure" || h.Of.ID != e.ID || h.Misread || h.What == "" || h.ProvedOn.To == nil {
 		return false
 	}
 	_, high := h.Limit.Bounds()

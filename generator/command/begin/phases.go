@@ -326,7 +326,7 @@ func (r *reach) fill(f *opened) {
 
 func (r *reach) leakLook(f *model.Fluid) *model.Hold {
 	return first(r.manual.Holds, func(h *model.Hold) bool {
-		return h.Kind == "look" && h.LooksFor == "leak" && h.Of.ID == f.ID && h.What != "" && !h.Unread
+		return h.Kind == "look" && h.LooksFor == "leak" && h.Of.ID == f.ID && h.What != "" && !h.Misread
 	})
 }
 
@@ -386,7 +386,7 @@ func (r *reach) sign() *model.Hold {
 	}
 	var best *model.Hold
 	for _, h := range r.manual.Holds {
-		if h.Kind == "sign" && h.By.To != nil && h.Of.ID == "" && !h.Unread && (best == nil || ends[h] > ends[best]) {
+		if h.Kind == "sign" && h.By.To != nil && h.Of.ID == "" && !h.Misread && (best == nil || ends[h] > ends[best]) {
 			best = h
 		}
 	}

@@ -154,7 +154,7 @@ func yamlText(text string) string {
 // plainTool is the first tool that asks nothing of whoever uses it.
 func plainTool(m *model.Manual) *model.Tool {
 	for _, t := range m.Tools {
-		if !t.Unread && len(t.Needs) == 0 && t.Kind != "ppe" && t.Kind != "lock" {
+		if !t.Misread && len(t.Needs) == 0 && t.Kind != "ppe" && t.Kind != "lock" {
 			return t
 		}
 	}
@@ -165,7 +165,7 @@ func plainTool(m *model.Manual) *model.Tool {
 // that could be read; of a hazard that says only half there is no good pattern.
 func plainHazard(m *model.Manual) *model.Hazard {
 	for _, h := range m.Hazards {
-		if !h.Unread && h.Of.ID == "" && len(h.Wear) == 0 && h.Nature != "" && h.Consequence != "" && len(h.Avoid) > 0 {
+		if !h.Misread && h.Of.ID == "" && len(h.Wear) == 0 && h.Nature != "" && h.Consequence != "" && len(h.Avoid) > 0 {
 			return h
 		}
 	}

@@ -72,7 +72,7 @@ func (n New) target(m *model.Manual) (*model.Machine, *model.Part, error) {
 		return nil, nil, fmt.Errorf("a part is one of a machine: name the machine with --for")
 	}
 	machine := first(m.Machines, func(x *model.Machine) bool { return x.ID == n.Machine })
-	if machine.Unread {
+	if !machine.Whole() {
 		return nil, nil, fmt.Errorf("%s could not be read as a whole: baybinder check says what to mend in it first", machine.At.Path())
 	}
 	if part := first(machine.Parts, func(p *model.Part) bool { return p.ID == n.Part }); part != nil {
@@ -119,7 +119,7 @@ func (r *reach) lack(format string, args ...any) {
 // unread notes a thing that could not be read as a whole: what it is under, or
 // what must be dead, may be just what is missing.
 func (r *reach) unread(n model.Named) {
-	if n.Base().Unread {
+	if n.Base().Misread {
 		r.lack("%s, as it should be in %s: baybinder check says what cannot be read", n.Base().ID, r.machine.At.Path())
 	}
 }

@@ -44,7 +44,7 @@ func (r *reach) driver(heads []fastening.Size) *model.Tool {
 	for _, plain := range []bool{true, false} {
 		for _, kind := range []string{"socket", "spanner", "screwdriver"} {
 			tool := first(r.manual.Tools, func(t *model.Tool) bool {
-				return t.Kind == kind && !t.Unread && t.Adds.IsZero() == plain && fastening.FitsAny(fastening.Sizes(t.Fits), heads)
+				return t.Kind == kind && !t.Misread && t.Adds.IsZero() == plain && fastening.FitsAny(fastening.Sizes(t.Fits), heads)
 			})
 			if tool != nil {
 				return tool
@@ -72,7 +72,7 @@ func (r *reach) wrenches(p *model.Part) (torque, angle []*model.Tool) {
 		if !slices.ContainsFunc(h.To.Stages, isAngle) {
 			continue
 		}
-		gauge := first(r.manual.Tools, func(t *model.Tool) bool { return t.Kind == "angle-gauge" && !t.Unread })
+		gauge := first(r.manual.Tools, func(t *model.Tool) bool { return t.Kind == "angle-gauge" && !t.Misread })
 		if gauge == nil {
 			r.lack("a tool of kind angle-gauge for the %s", h.To.ID)
 			continue
@@ -101,7 +101,7 @@ func torquesOf(f *model.Fastener) []quantity.Quantity {
 func (r *reach) wrench(torque quantity.Quantity, driver *model.Tool) *model.Tool {
 	return first(r.manual.Tools, func(t *model.Tool) bool {
 		made, ok := fastening.WrenchOf(t.Range)
-		if t.Kind != "torque-wrench" || t.Unread || !ok {
+		if t.Kind != "torque-wrench" || t.Misread || !ok {
 			return false
 		}
 		set := torque.Base()
@@ -126,7 +126,7 @@ func (r *reach) carriers(p *model.Part) (people int, gear *model.Tool) {
 	if people <= 2 {
 		return people, nil
 	}
-	gear = first(r.manual.Tools, func(t *model.Tool) bool { return t.Kind == "lifting" && !t.Unread })
+	gear = first(r.manual.Tools, func(t *model.Tool) bool { return t.Kind == "lifting" && !t.Misread })
 	switch {
 	case gear != nil:
 		return 1, gear

@@ -15,7 +15,7 @@ import (
 // lists completes the four lists of the front matter: what the steps use and a
 // list lacks is added at its end.
 func (t *text) lists() {
-	if t.procedure.Broken || t.procedure.Unread {
+	if t.procedure.Broken || t.procedure.Misread {
 		t.leave(t.procedure.At, "its front matter cannot all be read, so its lists stay as they are: see baybinder check")
 		return
 	}

@@ -58,15 +58,45 @@ func (w *walk) act(l *model.Link, g guard) bool {
 			return false
 		}
 		w.hold(l, g.fn)
+	case l.Kind == model.UnknownLink && l.Near != nil:
+		w.mayHaveMoved(l.Near, g.fn)
 	case l.Kind.Act == model.NoAct:
 	case l.Kind.Act == model.Call && !l.Bad:
 		w.call(l, g)
 		return true
 	case e.does == nil || l.Bad || g.murky || l.To == nil && l.Kind.Act != model.Reverse:
-		w.fog(g.fn, e.moves...)
+		w.unreadAct(l, g.fn)
 	default:
 		e.does(w, l, g.fn)
 		return true
 	}
 	return false
+}
+
+// mayHaveMoved is a link of a kind that there is none of: what it names is
+// unknown from here on.
+func (w *walk) mayHaveMoved(n model.Named, g fn) {
+	switch n.(type) {
+	case *model.Procedure:
+		w.tookHold(nil, g)
+		w.fog(g, everySort...)
+	case *model.Hold:
+		w.mayHaveWaited(g)
+	default:
+		w.cloud(n, g)
+	}
+}
+
+// unreadAct is an act that could not be read: what it was probably meant for
+// is unknown from here on; where that cannot be said, all that it may have been.
+func (w *walk) unreadAct(l *model.Link, g fn) {
+	near := l.Near
+	if near == nil {
+		near = l.To
+	}
+	if l.Kind.Act != model.Call && near != nil {
+		w.cloud(near, g)
+		return
+	}
+	w.fog(g, effectOf(l.Kind.Act).moves...)
 }

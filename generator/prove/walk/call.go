@@ -30,6 +30,12 @@ func (w *walk) call(l *model.Link, g guard) {
 	w.notices()
 }
 
+// owed is what a callee leaves as it should not, at the link that performs it.
+type owed struct {
+	link  *model.Link
+	thing thing
+}
+
 // take applies a summary.
 func (w *walk) take(sum *summary, g fn) {
 	in := w.importer(sum)
@@ -37,6 +43,9 @@ func (w *walk) take(sum *summary, g fn) {
 	to, moved := make([]fn, len(sum.ends)), make([]fn, len(sum.ends))
 	for i, e := range sum.ends {
 		to[i], moved[i] = in.take(e.to), w.and(g, in.take(e.moved))
+		if !w.free && e.wrong != no {
+			w.owed[owed{w.here.link, e.thing}] = in.take(e.wrong)
+		}
 	}
 	acted := w.and(g, in.take(sum.acted))
 	for _, t := range sum.taken {

@@ -24,7 +24,9 @@ func (w *walk) finish() {
 	for _, x := range w.touched {
 		w.leaveUndone(x)
 	}
-	w.left = slices.Clone(w.issues[told:])
+	w.left = slices.DeleteFunc(slices.Clone(w.issues[told:]), func(i issue) bool {
+		return w.toldElsewhere(debt{i.rule, w.spot(i.thing), i.at.link, false})
+	})
 	slices.SortStableFunc(w.left, func(a, b issue) int { return a.at.link.At.Start - b.at.link.At.Start })
 	w.issues = w.issues[:told]
 }
@@ -36,7 +38,7 @@ func (w *walk) leavesRead() bool {
 			return false
 		}
 	}
-	return true
+	return !w.p.Lost("leaves")
 }
 
 // leaves compares a line of leaves with what the walk found.
@@ -81,6 +83,11 @@ func (w *walk) leaveUndone(x thing) {
 		}
 		w.each(w.began[x], here, func(e event, where fn) {
 			if e.link != nil {
+				told := w.and(where, w.owed[owed{e.link, x}])
+				if w.possible(told) {
+					w.counted = append(w.counted, debt{r, w.spot(x), e.link, true})
+				}
+				where = w.andNot(where, told)
 				w.at(e, func() { w.find(r, x, where, "") })
 			}
 		})
@@ -157,23 +164,19 @@ func (w *walk) leftAtPoint(e *model.Energy) fn {
 	return f
 }
 
-// leftWrong says where a thing, walked alone, is left otherwise than the
-// procedure says, and how it should be: as leaves says, else whole.
-func (w *walk) leftWrong(x thing, f fn) (wrong, word fn) {
-	if want, named := w.leavesSays(x); named {
-		return w.and(w.present(x), w.otherThan(x, f, want)), want
+// leftWrong says where a thing, walked alone, is left otherwise than it should
+// be: as leaves says, else whole or as it was. That is told there, and not at
+// the end of a caller.
+func (w *walk) leftWrong(x thing) fn {
+	f := w.homely(w.state[x])
+	want, named := w.leavesSays(x)
+	switch {
+	case !w.leavesRead(), w.speaksOf(x) && !named:
+		return yes
+	case named:
+		return w.and(w.present(x), w.is(f, ^w.lay.alike(x, want)&^states(unknown)))
 	}
-	switch info := w.lay.things[x]; info.sort {
-	case aSpill, aGroup, aGap, anAsked:
-		return no, 0
-	case aPoint:
-		return w.pointWrong(info.named.(*model.Point), x, f)
-	case aFastening:
-		part := w.lay.of[info.part]
-		off, _ := w.leftWrong(part, w.homely(w.get(part)))
-		return w.or(w.leftOpen(x, f), off), tight // a part that counts as put back counts as tight
-	}
-	return w.leftOpen(x, f), 0
+	return w.leftOpen(x, f)
 }
 
 // leavesSays is the state in which leaves says that a thing is left.
@@ -189,43 +192,4 @@ func (w *walk) leavesSays(x thing) (fn, bool) {
 		}
 	}
 	return 0, false
-}
-
-// pointWrong is leftWrong of a point that leaves does not name: it stands as
-// the energies that leaves names need it, and is live where one that it does
-// not name is to be live.
-func (w *walk) pointWrong(p *model.Point, x thing, f fn) (wrong, word fn) {
-	wrong, word = w.leftOpen(x, f), live
-	for _, e := range p.Cuts {
-		y := w.lay.of[e]
-		off, want := w.leftWrong(y, w.homely(w.get(y)))
-		if want == live {
-			wrong = w.or(wrong, w.and(off, w.is(f, states(isolated, locked))))
-		}
-	}
-	for _, need := range []fn{isolated, locked} { // one energy may need more than the other
-		for _, e := range p.Cuts {
-			if w.mustStand(p, e) != need {
-				continue
-			}
-			short := w.and(w.present(w.lay.of[e]), w.is(f, states(live, isolated)&^states(need)))
-			wrong, word = w.or(wrong, short), w.ite(short, need, word)
-		}
-	}
-	return wrong, word
-}
-
-// mustStand is how a point must stand for an energy that leaves names: locked,
-// isolated, or live where it need not be off.
-func (w *walk) mustStand(p *model.Point, e *model.Energy) fn {
-	want, named := w.leavesSays(w.lay.of[e])
-	switch {
-	case !named || want == live:
-		return live
-	case p.Kept:
-		return w.keptOut(w.aloneHere())
-	case want >= locked && p.Lock:
-		return locked
-	}
-	return isolated
 }

@@ -333,7 +333,7 @@ func (w *walk) hazardOf(s *model.Step, id string) bool {
 	for _, l := range links {
 		if l.Is("hazard") {
 			h, _ := l.To.(*model.Hazard)
-			if l.Bad || h == nil || h.Unread || h.Of.ID == id {
+			if l.Bad || h == nil || h.Lost("of") || h.Of.ID == id {
 				return true
 			}
 		}

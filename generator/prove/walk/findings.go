@@ -181,7 +181,7 @@ var heads = map[*rule]string{
 	&RestoredWhileOpen:       "it comes back on while this is open",
 	&NotReachable:            "still in the way",
 	&RefitOverOpen:           "still open under it",
-	&LeftIsolated:            "not switched back on at the end",
+	&LeftIsolated:            "not brought back at the end",
 	&LeftOff:                 "left off at the end",
 	&LeftLoose:               "left loose at the end",
 	&LeftInPlace:             "left in place at the end",

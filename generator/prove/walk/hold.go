@@ -11,8 +11,19 @@ type lostProof struct {
 // hold is what taking a hold does, and what may not be open across it.
 func (w *walk) hold(l *model.Link, g fn) {
 	h, _ := l.To.(*model.Hold)
+	if near, is := l.Near.(*model.Hold); l.Bad && is && !near.Unread {
+		w.tookHold(nil, g)
+		w.waitedFor(near, g)
+		return
+	}
 	if l.Bad || h == nil || h.Unread {
 		w.mayHaveWaited(g)
+		return
+	}
+	if h.Lost("kind", "of", "looks-for") {
+		w.tookHold(h, g)
+		w.waitedFor(h, g)
+		w.openLines(g)
 		return
 	}
 	if l.Is("again") {
@@ -42,14 +53,40 @@ func (w *walk) hold(l *model.Link, g fn) {
 	}
 }
 
+// waitedFor is a hold of which it is not known what it is, or of what: it may
+// have been a wait.
+func (w *walk) waitedFor(h *model.Hold, g fn) {
+	if !h.Lost("kind") && h.Kind != "wait" {
+		return
+	}
+	if h.Lost("of") {
+		w.mayBeReleased(g)
+	} else if e, is := w.p.For.To.Find(h.Of.ID).(*model.Energy); is {
+		w.mayLetOut(w.lay.energy[e], g)
+	}
+}
+
+// mayLetOut makes an energy unknown where a wait would have released it.
+func (w *walk) mayLetOut(r *energyRule, g fn) {
+	w.byLock(r, g, func(lockable bool, g fn) {
+		w.shift(w.lay.of[r.energy], g, move(unknown, r.ready(lockable)...))
+	})
+}
+
 // mayHaveWaited is a hold that could not be read: it may have been the wait of
 // any energy.
 func (w *walk) mayHaveWaited(g fn) {
 	w.tookHold(nil, g)
-	for _, r := range w.lay.energy {
-		w.byLock(r, g, func(lockable bool, g fn) {
-			w.shift(w.lay.of[r.energy], g, move(unknown, r.ready(lockable)...))
-		})
+	w.mayBeReleased(g)
+}
+
+// mayBeReleased makes every energy unknown that a wait would have released.
+func (w *walk) mayBeReleased(g fn) {
+	if w.lay.machine == nil {
+		return
+	}
+	for _, e := range w.lay.machine.Energies {
+		w.mayLetOut(w.lay.energy[e], g)
 	}
 }
 

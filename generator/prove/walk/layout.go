@@ -113,11 +113,10 @@ func (l *layout) energies() {
 	for _, e := range l.machine.Energies {
 		rule := newEnergyRule(e)
 		l.energy[e] = rule
-		unread := e.Unread
+		unread := e.Lost("kind", "points", "blocked-by", "contained-by", "only-with") || e.Lost("stored") && !e.Stored.Yes
 		for _, p := range rule.points {
-			unread = unread || p.Unread || !l.known(p.OnlyWith)
+			unread = unread || p.Lost("lock", "only-with") || !l.known(p.OnlyWith)
 		}
-		unread = unread || len(rule.points) < len(e.Points) || len(rule.blockers) < len(e.BlockedBy) || len(rule.containers) < len(e.ContainedBy)
 		l.add(anEnergy, e, unread || !l.known(e.OnlyWith))
 		for _, t := range rule.blockers {
 			l.blocks[t] = append(l.blocks[t], e)
@@ -127,7 +126,7 @@ func (l *layout) energies() {
 		}
 	}
 	for _, p := range l.machine.Points {
-		l.add(aPoint, p, p.Unread || !l.known(p.OnlyWith))
+		l.add(aPoint, p, p.Lost("lock", "only-with", model.Cutting) || !l.known(p.OnlyWith))
 	}
 }
 
@@ -150,7 +149,7 @@ func newEnergyRule(e *model.Energy) *energyRule {
 
 func (l *layout) parts() {
 	for _, p := range l.machine.Parts {
-		l.add(aPart, p, p.Unread || !l.known(p.OnlyWith))
+		l.add(aPart, p, l.partLost(p))
 		for _, e := range leads(p.Dead()) {
 			l.naming[e] = append(l.naming[e], p)
 		}
@@ -177,7 +176,7 @@ func (l *layout) parts() {
 func (l *layout) fasteningAt(f fastening) thing {
 	l.things = append(l.things, info{
 		sort: aFastening, named: f.fastener, part: f.part,
-		unread: f.fastener.Unread || f.part.Unread || !l.known(f.part.OnlyWith) || !l.known(f.fastener.OnlyWith),
+		unread: f.fastener.Lost("start", "only-with", model.Holding) || !l.known(f.fastener.OnlyWith) || l.partLost(f.part),
 	})
 	return thing(len(l.things) - 1)
 }
@@ -185,13 +184,13 @@ func (l *layout) fasteningAt(f fastening) thing {
 func (l *layout) rest() {
 	for _, f := range l.machine.Fasteners {
 		if len(f.Holds) == 0 {
-			l.add(aFastener, f, f.Unread || !l.known(f.OnlyWith))
+			l.add(aFastener, f, f.Lost("only-with", model.Holding) || !l.known(f.OnlyWith))
 		}
 	}
 	for _, f := range l.machine.Fluids {
-		unread := f.Unread || !l.known(f.OnlyWith)
+		unread := f.Lost("bleed", "only-with", model.Running) || !l.known(f.OnlyWith)
 		for _, p := range f.Lines {
-			unread = unread || p.Unread
+			unread = unread || l.partLost(p)
 		}
 		l.add(aFluid, f, unread)
 		l.add(aSpill, f, unread)
@@ -210,8 +209,56 @@ func (l *layout) rest() {
 	}
 	l.addAsked()
 	for _, p := range l.machine.Parts {
-		l.add(aGap, p, p.Unread || !l.known(p.OnlyWith))
+		l.add(aGap, p, l.partLost(p))
 	}
+}
+
+// partLost says that it cannot be said how a part stands: nothing of it could
+// be read, or not on which units it is.
+func (l *layout) partLost(p *model.Part) bool {
+	return p.Unread || p.Lost("only-with") || !l.known(p.OnlyWith)
+}
+
+// moving are the things that an act on one may move.
+func (l *layout) moving(n model.Named) []thing {
+	var out []thing
+	add := func(n model.Named) {
+		if x, has := l.of[n]; has {
+			out = append(out, x)
+		}
+	}
+	add(n)
+	switch n := n.(type) {
+	case *model.Energy:
+		for _, p := range l.energy[n].points {
+			out = append(out, l.moving(p)...)
+		}
+	case *model.Point:
+		for _, e := range n.Cuts {
+			add(e)
+		}
+	case *model.Part:
+		out = append(append(out, l.held[n]...), l.gap[n])
+		if n.Carries.To != nil {
+			out = append(out, l.moving(n.Carries.To)...)
+		}
+		if g := l.machine.Find(n.Alike); g != nil {
+			add(g)
+		}
+	case *model.Fastener:
+		for _, p := range n.Holds {
+			if x, has := l.at[fastening{n, p}]; has {
+				out = append(out, x)
+			}
+		}
+	case *model.Fluid:
+		out = append(out, l.spill[n])
+	case *model.Tool:
+		for _, e := range l.blocks[n] {
+			add(e)
+		}
+	}
+	return out
 }
 
 // known says that the machine has the option that a condition names.

@@ -77,6 +77,7 @@ func (l *ledger) put(x thing, g, to fn) {
 		return
 	}
 	was := l.state[x]
+	g = l.andNot(g, l.is(was, states(unknown))) // what is unknown stays so
 	now := l.ite(g, to, was)
 	changed := l.differs(was, now)
 	if changed == no {
@@ -133,6 +134,13 @@ func (l *ledger) tooMany(f fn) bool {
 // shift moves a thing where g holds.
 func (l *ledger) shift(x thing, g fn, m moves) {
 	l.put(x, g, l.after(l.get(x), m))
+}
+
+// cloud makes one thing unknown where g holds, and what moves with it.
+func (l *ledger) cloud(n model.Named, g fn) {
+	for _, x := range l.lay.moving(n) {
+		l.put(x, g, unknown)
+	}
 }
 
 // fog makes the things of some sorts unknown where g holds.

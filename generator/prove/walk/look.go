@@ -44,7 +44,7 @@ func pushes(n model.Named) []*model.Energy {
 		out = leads(n.NeededBy)
 	}
 	for _, e := range out {
-		if e.Kind != "pressure" || e.Unread {
+		if e.Kind != "pressure" || e.Lost("kind") {
 			return nil
 		}
 	}

@@ -37,7 +37,7 @@ func (w *walk) mendProof(i *issue) string {
 	}
 	for _, l := range i.at.step.Links {
 		hold, is := l.To.(*model.Hold)
-		if !is || l.Bad || hold.Unread || hold.Kind != "measure" || hold.Limit.Unit.Dimension() != quantity.Voltage {
+		if !is || l.Bad || hold.Lost("kind", "limit", "of") || hold.Kind != "measure" || hold.Limit.Unit.Dimension() != quantity.Voltage {
 			continue
 		}
 		if why := w.noProof(hold, e); why != "" {

@@ -161,6 +161,10 @@ func (w *walk) capLine(p *model.Part, g fn) {
 	x := w.lay.of[p]
 	g = w.and(g, w.present(x))
 	f := w.get(x)
+	if p.Lost("kind") {
+		w.put(x, g, unknown)
+		return
+	}
 	if p.Kind != "line" && p.Kind != "wire" && p.Kind != "connector" {
 		w.find(&ActOrder, x, g, "capped, and no line, wire or connector")
 		return

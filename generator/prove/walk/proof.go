@@ -2,6 +2,7 @@ package walk
 
 import (
 	"math"
+	"slices"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -11,7 +12,7 @@ import (
 // or a check of that energy in its step.
 func (w *walk) showsDead(e *model.Energy, x thing, g fn) {
 	holds, read := holdsOf(w.here.step, e)
-	if !read {
+	if !read || e.Lost("voltage", "kind") || w.manual.Shop.Lost("limits") {
 		return
 	}
 	switch why := w.unshown(e, holds); {
@@ -30,14 +31,30 @@ func holdsOf(s *model.Step, e *model.Energy) (holds []*model.Hold, read bool) {
 			continue
 		}
 		h, _ := l.To.(*model.Hold)
-		if l.Bad || h == nil || h.Unread {
+		if l.Bad || h == nil || h.Lost("kind", "of", "limit") {
 			return nil, false
+		}
+		if h.Of.ID == e.ID && h.Kind == "measure" && (h.Limit.IsZero() || !canShow(e, h.Limit.Unit.Dimension())) {
+			return nil, false // its own rules tell
 		}
 		if h.Of.ID == e.ID && (h.Kind == "measure" || h.Kind == "look" || h.Kind == "check") {
 			holds = append(holds, h)
 		}
 	}
 	return holds, true
+}
+
+// canShow says that a measurement in a dimension says anything of an energy.
+func canShow(e *model.Energy, d quantity.Dimension) bool {
+	switch e.Kind {
+	case "electric":
+		return slices.Contains([]quantity.Dimension{quantity.Voltage, quantity.Current, quantity.Resistance, quantity.Capacitance, quantity.Power, quantity.Frequency}, d)
+	case "pressure", "vacuum":
+		return d == quantity.Pressure
+	case "heat":
+		return d == quantity.Temperature
+	}
+	return true
 }
 
 // unshown is why nothing beside a proof shows that an energy is dead; "" where
@@ -67,7 +84,7 @@ func (w *walk) unshown(e *model.Energy, holds []*model.Hold) string {
 // taken with a tester that is proved before and after.
 func (w *walk) testerProved(e *model.Energy, holds []*model.Hold) bool {
 	for _, h := range holds {
-		if h.Kind == "measure" && w.measures(h, e) && h.ProvedOn.ID != "" {
+		if h.Kind == "measure" && w.measures(h, e) && (h.ProvedOn.ID != "" || h.Lost("proved-on")) {
 			return true
 		}
 	}

@@ -28,22 +28,9 @@ func (x *run) call(l *model.Link, callee *model.Procedure) {
 	x.procedure(callee, path)
 	x.exclude, x.from = x.exclude[:len(x.exclude)-1], x.from[:len(x.from)-1]
 	x.dropWaiting(path)
-	for k := range inside.state {
-		x.takeTheWord(callee, k, inside)
-		if id, is := strings.CutPrefix(k, "part:"); is {
-			for _, h := range x.machine.Find(id).(*model.Part).HeldBy {
-				x.takeTheWord(callee, fasteningKey(h.To.ID, id), inside)
-			}
-		}
-	}
-	if x.machine != nil {
-		for _, p := range x.machine.Points {
-			x.takeTheWord(callee, key("point", p.ID), inside)
-		}
-	}
-	for _, s := range callee.Leaves {
-		for _, k := range keysOf(s) {
-			x.takeTheWord(callee, k, inside)
+	if len(x.frames) == 1 {
+		for k := range inside.state {
+			x.owed[owing{l, k}] = inside.partLeftWrong(callee, k)
 		}
 	}
 	for id := range x.opened {
@@ -89,67 +76,14 @@ func (x *run) dropWaiting(path string) {
 	x.waiting = rest
 }
 
-// takeTheWord: what a callee, walked alone, leaves otherwise than it says is
-// told there; the caller goes by its word.
-func (x *run) takeTheWord(callee *model.Procedure, k string, inside *run) {
-	if word, named := x.leavesWord(callee, k); named {
-		said, _ := inside.leavesWord(callee, k)
-		if !sameWord(k, said, inside.get(k)) && !sameWord(k, word, x.get(k)) && x.there(k) {
-			x.set(k, word)
-			x.openedNow(k, word)
-		}
-		return
-	}
-	wrong := inside.wrongAtEnd(k)
-	if kind, id, _ := strings.Cut(k, ":"); kind == "fastening" {
-		_, part, _ := strings.Cut(id, "@")
-		wrong = wrong || inside.partLeftWrong(callee, key("part", part))
-	}
-	if id, is := strings.CutPrefix(k, "point:"); is {
-		s, need := inside.get(k), x.leftByLeaves(callee, id)
-		if pt := x.machine.Find(id).(*model.Point); pt.Kept {
-			if need != "live" && s != inside.keptOut() {
-				x.set(k, x.keptOut())
-				return
-			}
-		} else if need == "locked" && s != "locked" || need == "isolated" && s == "live" {
-			x.set(k, need)
-			return
-		}
-		for _, e := range x.machine.Energies {
-			if word, named := x.leavesWord(callee, key("energy", e.ID)); !cuts(x.machine.Find(id).(*model.Point), e) || named && word != "live" || !x.hasEnergy(e) {
-				continue
-			}
-			st := inside.get(key("energy", e.ID))
-			_, named := x.leavesWord(callee, key("energy", e.ID))
-			wrong = wrong || s != "live" && (named && !sameWord("", "live", st) || !named && inside.wrongAtEnd(key("energy", e.ID)))
-		}
-	}
-	if wrong {
-		x.set(k, normalOf(k))
-	}
+// owing is a thing that a call left as its callee should not: that is told
+// there, and not at the end of the caller.
+type owing struct {
+	link  *model.Link
+	thing string
 }
 
-// leftByLeaves is how a point stands for the energies that leaves names.
-func (x *run) leftByLeaves(p *model.Procedure, point string) string {
-	need := "live"
-	pt := x.machine.Find(point).(*model.Point)
-	for _, s := range p.Leaves {
-		e, is := s.Thing.(*model.Energy)
-		if !is || !cuts(pt, e) || !x.hasEnergy(e) {
-			continue
-		}
-		switch w := x.wordOf(s); {
-		case (w == "locked" || w == "released" || w == "dead") && pt.Lock:
-			need = "locked"
-		case w != "live" && need == "live":
-			need = "isolated"
-		}
-	}
-	return need
-}
-
-// partLeftWrong says that a part is left otherwise than the procedure says.
+// partLeftWrong says that a thing is left otherwise than the procedure says.
 func (x *run) partLeftWrong(p *model.Procedure, k string) bool {
 	if word, named := x.leavesWord(p, k); named {
 		return x.there(k) && !sameWord(k, word, x.get(k))

@@ -88,7 +88,7 @@ func (x *run) atEnd(p *model.Procedure) {
 		if _, named := x.leavesWord(p, k); named || !x.wrongAtEnd(k) {
 			continue
 		}
-		if l := x.began[k]; l != nil {
+		if l := x.began[k]; l != nil && !x.owed[owing{l, k}] {
 			x.out[at(l.At, codeAtEnd(k, x.get(k)))] = true
 		}
 	}

@@ -236,6 +236,7 @@ type run struct {
 	before  map[string]string // the link under way
 	start   map[string]string
 	began   map[string]*model.Link
+	owed    map[owing]bool // by do: link and thing
 	frames  []*frame
 	raws    map[raw]bool
 	exclude []map[raw]bool
@@ -277,7 +278,7 @@ type refWaiting struct {
 // alone walks a procedure from what it expects.
 func (r *reference) alone(p *model.Procedure, m *model.Machine, w *refWorld, path string) *run {
 	x := &run{
-		reference: r, w: w, machine: m, top: p, state: map[string]string{}, began: map[string]*model.Link{},
+		reference: r, w: w, machine: m, top: p, state: map[string]string{}, began: map[string]*model.Link{}, owed: map[owing]bool{},
 		raws: map[raw]bool{}, out: map[refFinding]bool{},
 		opened: map[string][]openedAt{}, alike: map[string]*refOpening{}, needs: map[*model.Supply]float64{},
 		lost: map[string][]string{}, taken: map[string]bool{},

@@ -147,7 +147,7 @@ func (w *walk) supervised(s *model.Step) bool {
 	for _, l := range s.Links {
 		if l.Is("hold") {
 			h, _ := l.To.(*model.Hold)
-			if l.Bad || h == nil || h.Unread || h.Kind == "sign" || h.Kind == "check" {
+			if l.Bad || h == nil || h.Lost("kind") || h.Kind == "sign" || h.Kind == "check" {
 				return true
 			}
 		}

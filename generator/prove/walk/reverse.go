@@ -153,8 +153,27 @@ func (w *walk) reversalStands(l *model.Link, todo []undoing, g fn) bool {
 	if w.murkyPhase(l.Phase) {
 		return false
 	}
-	w.find(&ReverseRule, nothing, g, "nothing that this phase took off is still off here")
+	w.find(&ReverseRule, nothing, w.andNot(g, w.homely(w.clouded(l.Phase))), "nothing that this phase took off is still off here")
 	return false
+}
+
+// clouded says where a thing that a phase acted on is unknown.
+func (w *walk) clouded(ph *model.Phase) fn {
+	f := no
+	for _, s := range w.p.Steps {
+		if s.Phase != ph {
+			continue
+		}
+		for _, l := range s.Links {
+			if l.Kind.Act == model.NoAct || l.To == nil {
+				continue
+			}
+			for _, x := range w.lay.moving(l.To) {
+				f = w.or(f, w.is(w.get(x), states(unknown)))
+			}
+		}
+	}
+	return f
 }
 
 // murkyPhase says that something in a phase could not be read.
@@ -167,7 +186,7 @@ func (w *walk) murkyPhase(ph *model.Phase) bool {
 			return true
 		}
 		for _, l := range s.Links {
-			if n := l.To; l.Kind.Act != model.NoAct && (l.Bad || n != nil && n.Base().Unread) {
+			if n := l.To; l.Bad && (l.Kind.Act != model.NoAct || l.Kind == model.UnknownLink) || l.Kind.Act != model.NoAct && n != nil && n.Base().Unread {
 				return true
 			}
 		}

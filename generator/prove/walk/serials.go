@@ -14,7 +14,7 @@ import (
 // numbers between rows that none names, and for energies that some units cannot
 // cut.
 func serials(m *model.Machine) []finding.Finding {
-	if m.Unread {
+	if m.Lost("units", "options", "only-one-of") {
 		return nil
 	}
 	rows := slices.Clone(m.Units)

@@ -8,6 +8,12 @@ import (
 
 // begin puts every thing where the procedure expects it.
 func (w *walk) begin() {
+	if w.p.Lost("expects") && len(w.p.Expects) == 0 {
+		for x := range w.home {
+			w.home[x] = unknown
+		}
+		return
+	}
 	for _, s := range partsFirst(w.p.Expects) {
 		switch {
 		case s.Unknown && s.Thing == nil:

@@ -33,6 +33,7 @@ type taken struct {
 type end struct {
 	thing     thing
 	to, moved fn
+	wrong     fn // where that is told already: walked alone, it is left otherwise than it should be
 }
 
 // need is something that goes wrong where a caller's things stand badly, and
@@ -55,10 +56,9 @@ func summarize(s *shared, p *model.Procedure, lay *layout) *summary {
 	w := newWalk(s, p, lay, true)
 	w.run()
 	sum := &summary{needs: w.ownNeeds(), together: w.together, acted: w.somehow(w.acted), acts: len(w.actsOf(p))}
-	w.lookAtEnds()
 	for _, x := range w.touched {
-		if to := w.settled(x, w.declared(x)); to != w.start[x] || w.moved[x] != no {
-			sum.ends = append(sum.ends, end{x, to, w.somehow(w.moved[x])})
+		if to := w.settled(x, w.state[x]); to != w.start[x] || w.moved[x] != no {
+			sum.ends = append(sum.ends, end{x, to, w.somehow(w.moved[x]), w.fewer(w.leftWrong(x))})
 		}
 	}
 	sum.openings = w.openedInAll()
@@ -89,31 +89,6 @@ func (w *walk) fewer(f fn) fn {
 	return f
 }
 
-// lookAtEnds takes in what the procedure's word is about: what leaves names, its
-// points, and the fasteners of the parts that were touched.
-func (w *walk) lookAtEnds() {
-	for _, s := range w.p.Leaves {
-		if s.Thing == nil {
-			continue
-		}
-		for _, x := range w.named(s.Thing) {
-			w.look(x)
-		}
-		if e, is := s.Thing.(*model.Energy); is {
-			for _, p := range w.lay.energy[e].points {
-				w.look(w.lay.of[p])
-			}
-		}
-	}
-	for _, x := range w.touched {
-		if p, is := w.lay.things[x].named.(*model.Part); is && w.lay.things[x].sort == aPart {
-			for _, h := range w.lay.held[p] {
-				w.look(h)
-			}
-		}
-	}
-}
-
 // fewInside is on how many conditions of its own the end of a procedure may
 // depend. A procedure that leaves things as it says depends on none, but for
 // caps, marks and spills.
@@ -135,20 +110,6 @@ func (w *walk) settled(x thing, to fn) fn {
 		f = w.ite(w.somehow(w.equals(to, s)), s, f)
 	}
 	return f
-}
-
-// declared is how a thing is left; where the procedure, walked alone, leaves
-// it otherwise than it says, that is told there, and callers go by its word.
-func (w *walk) declared(x thing) fn {
-	wrong, word := w.leftWrong(x, w.homely(w.state[x]))
-	if wrong == no {
-		return w.state[x]
-	}
-	if p, is := w.lay.things[x].named.(*model.Point); is && p.Kept {
-		word = w.ite(w.is(word, states(isolated, locked)), w.keptOut(w.alone()), word)
-	}
-	wrong = w.andNot(wrong, w.as(x, w.state[x], word))
-	return w.ite(wrong, word, w.state[x])
 }
 
 // pack keeps the nodes that the summary needs and gives up the tables.
@@ -175,7 +136,7 @@ func (w *walk) pack(sum *summary) {
 	sum.together, sum.acted = keep(sum.together), keep(sum.acted)
 	for i := range sum.ends {
 		e := &sum.ends[i]
-		e.to, e.moved = keep(e.to), keep(e.moved)
+		e.to, e.moved, e.wrong = keep(e.to), keep(e.moved), keep(e.wrong)
 	}
 	for i := range sum.needs {
 		n := &sum.needs[i]

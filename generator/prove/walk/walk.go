@@ -16,14 +16,15 @@
 // A look at another thing (live-work, not-reachable, not-marked …) is told once per code and thing
 // until that thing moves. Where a procedure has more than three groups of findings, what one phase
 // left open is told at its first link, naming all. What a callee, walked alone, leaves otherwise
-// than it says is told there only; callers go by its `leaves`. Name in `leaves` what a "bring
-// back" procedure brings back (`axle-stand: cleared`): else each of its callers is told of a slip
-// in it. "locked" of what takes no lock means isolated. A fastener that the same `reverse:`
+// than it should is told there, and not again at the end of its callers; else they get what its
+// walk found. What one act leaves undone at the end of many is counted with those that perform them
+// in turn; whether they are many, only those say at whose end it would be told. "locked" of what takes no lock means isolated. A fastener that the same `reverse:`
 // tightens later is no `refit-over-open`: it was loosened with the part on. `cap:` needs a line. A
 // hold beside a proof is of that energy, or of nothing that the machine has. `reverse:…#PART` cuts
 // by place in the text. A part is in a run of hand starts if any of its fasteners has `start`.
 // `each:` is walked once, and supplies are not multiplied by its entries. A link that cannot be
-// read makes everything of its kind unknown. A measurement beside a proof whose limit is of
+// read makes what it was probably meant for unknown, with what moves with that; where nothing is
+// near, everything of its kind. What is unknown stays so to the end. A measurement beside a proof whose limit is of
 // another dimension than its energy is not judged there; electric energies at or below the safe
 // voltage may be shown by a look or a check. `dead-branch` is judged where a procedure is walked
 // alone, and names every world in which the hold was not taken. A first look for a leak without
@@ -53,6 +54,7 @@ import (
 // Result is what the walks of a manual's procedures found.
 type Result struct {
 	Machines []finding.Finding // of the machine files: serial numbers
+	Common   []finding.Finding // what many procedures leave undone by one act of what they perform
 
 	walks  map[*model.Procedure]*Walk
 	shared *shared
@@ -69,6 +71,8 @@ type Walk struct {
 	Locked    int // the most points that it has locked at once, through its calls
 
 	changes []change
+	debts   []debt
+	openers map[spot]*model.Link
 }
 
 // Of is what the walk of a procedure found; never nil.
@@ -91,7 +95,7 @@ func (w *Walk) Reversal(l *model.Link) *Reversal {
 
 // Findings is everything that was found, in no order.
 func (r *Result) Findings(m *model.Manual) []finding.Finding {
-	list := slices.Clone(r.Machines)
+	list := slices.Concat(r.Machines, r.Common)
 	for _, p := range m.Procedures {
 		list = append(list, r.Of(p).Findings...)
 	}
@@ -107,6 +111,11 @@ func all(s *shared) *Result {
 	walks := make([]*Walk, len(m.Procedures))
 	parallel.Each(len(walks), func(i int) { walks[i] = s.walk(m.Procedures[i]) })
 	r := &Result{walks: make(map[*model.Procedure]*Walk, len(walks)), shared: s}
+	for i, p := range m.Procedures {
+		r.walks[p] = walks[i]
+	}
+	s.walks = r.walks
+	r.Common = s.tellOnce(walks)
 	for i, p := range m.Procedures {
 		r.walks[p] = walks[i]
 	}
@@ -152,6 +161,8 @@ type shared struct {
 	manual    *model.Manual
 	layouts   map[*model.Machine]*layout
 	summaries map[called]*summary
+	walks     map[*model.Procedure]*Walk
+	elsewhere map[act]bool              // told at the act, and not where it is performed
 	ringed    map[*model.Procedure]bool // in a ring of calls, or calling into one
 	tellAll   bool                      // tests: what stands as it stood is told again
 }
@@ -181,7 +192,7 @@ func (s *shared) walkable(p *model.Procedure) bool {
 		return false
 	}
 	if p.For.ID == "" {
-		return true
+		return !p.Lost("for")
 	}
 	return p.For.To != nil && !p.For.To.Unread
 }
@@ -202,6 +213,7 @@ func (s *shared) walk(p *model.Procedure) *Walk {
 	w.run()
 	w.supplied()
 	out.Done = true
+	out.debts, out.openers = w.debts(), w.openers()
 	out.Locked = w.mostLocked()
 	out.Acts = w.followed + derivedActs(out.Reversals)
 	out.Findings = append(w.findings(), actsInWords(p, w.lay, tongueOf(w.manual.Shop.Language))...)
@@ -230,7 +242,9 @@ type walk struct {
 	faults   map[fault]int
 	athome   []fn // by fault, where it is there when the procedure is walked alone
 	openings []opening
-	firsts   []fn // by group, the first opening in each world, counted from 1
+	counted  []debt      // what is left undone and told in what is performed
+	owed     map[owed]fn // where a call left a thing as its callee should not
+	firsts   []fn        // by group, the first opening in each world, counted from 1
 	waiting  []tooEarly
 	lost     map[*model.Hold][]lostProof
 	undoings []undoing
@@ -252,7 +266,7 @@ func newWalk(s *shared, p *model.Procedure, lay *layout, free bool) *walk {
 	w := &walk{
 		ledger: newLedger(lay), shared: s, p: p, plan: newPlan(p),
 		leadOf: map[*model.Phase]guard{}, home: make([]fn, n),
-		firsts: make([]fn, n), faults: map[fault]int{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]fn{},
+		firsts: make([]fn, n), faults: map[fault]int{}, owed: map[owed]fn{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]fn{},
 	}
 	w.free = free
 	return w

@@ -35,7 +35,7 @@ func (x *index[T]) find(id string, at position.Pos) (*T, *finding.Finding) {
 	if x.of != "" {
 		f = UnknownReference.At(at, "%s has no %s %s", x.of, x.what, id)
 	}
-	switch near := nearest.Of(id, x.ids()); {
+	switch near := x.near(id); {
 	case near != "":
 		f = f.WithMend("did you mean %s?", near)
 	case x.inRegister() && decode.BadIDWhy(id) == "":
@@ -45,6 +45,9 @@ func (x *index[T]) find(id string, at position.Pos) (*T, *finding.Finding) {
 	}
 	return nil, &f
 }
+
+// near is the id that another was probably meant for, or "".
+func (x *index[T]) near(id string) string { return nearest.Of(id, x.ids()) }
 
 // asking is the same index, where an entry that is missing needs more than the
 // least.
@@ -71,27 +74,37 @@ func (x *index[T]) ids() []string {
 	return sorted(ids)
 }
 
+// reader makes the references of one entry lead. A field that names what is not
+// there is lost to the entry.
+type reader struct {
+	*notes
+	of *model.Entry
+}
+
 // lead makes a reference lead to its entry; an empty one leads nowhere.
-func lead[T any](b *notes, x *index[T], ref *model.Ref[T]) {
+func lead[T any](r reader, field string, x *index[T], ref *model.Ref[T]) {
 	if ref.ID == "" {
 		return
 	}
 	to, f := x.find(ref.ID, ref.At)
 	ref.To = to
-	b.addIf(f)
+	r.addIf(f)
+	if to == nil {
+		r.of.Lose(field)
+	}
 }
 
 // leadAll makes every reference of a list lead to its entry.
-func leadAll[T any](b *notes, x *index[T], refs []model.Ref[T]) {
+func leadAll[T any](r reader, field string, x *index[T], refs []model.Ref[T]) {
 	for i := range refs {
-		lead(b, x, &refs[i])
+		lead(r, field, x, &refs[i])
 	}
 }
 
 // leadUses makes every line of a list with amounts lead to its entry.
-func leadUses[T any](b *notes, x *index[T], uses []model.Use[T]) {
+func leadUses[T any](r reader, field string, x *index[T], uses []model.Use[T]) {
 	for i := range uses {
-		lead(b, x, &uses[i].Ref)
+		lead(r, field, x, &uses[i].Ref)
 	}
 }
 

@@ -32,7 +32,7 @@ func (l *linker) bind(raw *syntax.Link) *model.Link {
 		link.Kind = kind
 		l.typed(link, rest)
 	default:
-		l.scheme(link, scheme)
+		l.scheme(link, scheme, rest)
 	}
 	return link
 }
@@ -54,7 +54,7 @@ func (l *linker) bad(link *model.Link, f finding.Finding) {
 }
 
 // scheme sorts an address whose scheme is not one of ours.
-func (l *linker) scheme(link *model.Link, scheme string) {
+func (l *linker) scheme(link *model.Link, scheme, rest string) {
 	switch scheme {
 	case "http", "https", "mailto":
 		link.Kind = model.OutsideLink
@@ -73,7 +73,33 @@ func (l *linker) scheme(link *model.Link, scheme string) {
 			f = f.WithMend("the kinds are: %s", strings.Join(names, ", "))
 		}
 		l.bad(link, f)
+		link.ID, _, _ = strings.Cut(rest, "#")
+		link.Near = l.meant(link.ID)
 	}
+}
+
+// meant is what a link of a kind that there is none of names, or nearly.
+func (l *linker) meant(id string) model.Named {
+	if to := l.machine().Find(id); to != nil {
+		return to
+	}
+	if to := l.tools.byID[id]; to != nil {
+		return to
+	}
+	if to := l.holds.byID[id]; to != nil {
+		return to
+	}
+	if to := l.procedures.byID[id]; to != nil {
+		return to
+	}
+	if l.machine() == nil {
+		return nil
+	}
+	var ids []string
+	for _, n := range things(l.machine()) {
+		ids = append(ids, n.Base().ID)
+	}
+	return l.machine().Find(nearest.Of(id, ids))
 }
 
 // picture binds an image.
@@ -220,6 +246,12 @@ func named[T any, P interface {
 	}
 	link.Bad = true
 	l.addIf(f)
+	if f == nil {
+		return
+	}
+	if near := x.byID[x.near(link.ID)]; near != nil {
+		link.Near = P(near)
+	}
 }
 
 func (l *linker) addIf(f *finding.Finding) { l.notes.addIf(f) }
@@ -267,7 +299,7 @@ func (l *linker) toPost(link *model.Link) {
 		}
 		names = append(names, p.Key)
 	}
-	if l.draft.Broken || l.draft.Unread {
+	if l.draft.Broken || l.draft.Lost("posts") {
 		link.Bad = true
 		return
 	}
@@ -320,12 +352,12 @@ func (l *linker) toOption(link *model.Link) {
 	if !l.hasMachine(link) {
 		return
 	}
-	if f := unknownOption(l.machine(), id, link.At); f != nil {
-		if l.machineUnread() {
-			link.Bad = true
-			return
-		}
-		l.bad(link, *f)
+	if _, known := l.machine().Option(id); known {
+		return
+	}
+	link.Bad = true
+	if !l.machineUnread() {
+		l.addIf(unknownOption(l.machine(), id, link.At))
 	}
 }
 
@@ -335,7 +367,7 @@ func (l *linker) toHoldOf(link *model.Link) {
 	split(link, link.Kind.Frag)
 	named(l, link, l.holds)
 	hold, _ := link.To.(*model.Hold)
-	if hold == nil || hold.Unread {
+	if hold == nil || hold.Lost("kind", "answers") {
 		return
 	}
 	switch target := link.Kind.Target; {

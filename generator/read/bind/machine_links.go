@@ -1,6 +1,7 @@
 package bind
 
 import (
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/nearest"
@@ -29,17 +30,30 @@ func (l *linker) thing(link *model.Link, id string) model.Named {
 		return to
 	}
 	link.Bad = true
-	if l.machineUnread() {
+	if l.machineUnread() || l.machine().Lost(sectionsOf[link.Kind.Target]...) || link.Kind.Target == model.ToGroup && alikeLost(l.machine()) {
 		return nil
 	}
 	f := UnknownReference.At(link.At, "the %s has no %s %s", l.machine().Label(), wanted(link.Kind.Target), id)
 	if near := nearest.Of(id, l.candidates(link.Kind.Target)); near != "" {
 		f = f.WithMend("did you mean %s?", near)
+		link.Near = l.machine().Find(near)
 	} else {
 		f = f.WithMend("write it in machines/%s.yaml, or name a thing that is there", l.machine().ID)
 	}
 	l.add(f)
 	return nil
+}
+
+// sectionsOf are the sections of a machine's file that hold what a link can name.
+var sectionsOf = map[model.Target][]string{
+	model.ToEnergy: {"energies"}, model.ToPoint: {"points"}, model.ToEnergyOrPoint: {"energies", "points"},
+	model.ToPart: {"parts"}, model.ToPhase: {"parts"}, model.ToGroup: {"parts"}, model.ToFastener: {"fasteners"},
+	model.ToFluid: {"fluids"}, model.ToSetting: {"settings"}, model.ToOrder: {"orders"},
+}
+
+// alikeLost says that a part does not say readably what it is like.
+func alikeLost(m *model.Machine) bool {
+	return slices.ContainsFunc(m.Parts, func(p *model.Part) bool { return p.Lost("alike") })
 }
 
 // candidates are the ids that a link of the target could have meant.

@@ -107,13 +107,18 @@ func things(m *model.Machine) []model.Named {
 	return out
 }
 
+// sectionNames are the sections by what stands in them.
+var sectionNames = map[string]string{
+	"energy": "energies", "part": "parts", "fastener": "fasteners", "fluid": "fluids", "point": "points",
+}
+
 // section is an index over one section of a machine.
 func section[T any, P interface {
 	*T
 	model.Named
 }](m *model.Machine, what string, list []*T) *index[T] {
 	x := newIndex[T](what, m.At.Path())
-	x.of = "the " + m.Label()
+	x.of, x.broken = "the "+m.Label(), m.Lost(sectionNames[what])
 	for _, t := range list {
 		if id := P(t).Base().ID; x.byID[id] == nil {
 			x.byID[id] = t
@@ -135,20 +140,20 @@ func (b *binder) leadMachine(m *model.Machine) {
 	fasteners := section(m, "fastener", m.Fasteners)
 	fluids := section(m, "fluid", m.Fluids)
 	points := section(m, "point", m.Points)
-	n := &b.notes
-	leadAll(n, energies, m.RestoreOrder)
-	leadAll(n, b.holds, m.BeforeIsolate)
-	leadAll(n, b.holds, m.BeforeRestore)
+	of := func(e *model.Entry) reader { return reader{&b.notes, e} }
+	leadAll(of(&m.Entry), "restore-order", energies, m.RestoreOrder)
+	leadAll(of(&m.Entry), "before-isolate", b.holds, m.BeforeIsolate)
+	leadAll(of(&m.Entry), "before-restore", b.holds, m.BeforeRestore)
 	for _, p := range m.Points {
-		b.condition(m, p.OnlyWith)
+		b.condition(m, &p.Entry, p.OnlyWith)
 	}
 	for _, e := range m.Energies {
-		leadAll(n, points, e.Points)
-		leadAll(n, b.tools, e.BlockedBy)
-		leadAll(n, b.tools, e.ContainedBy)
-		leadAll(n, b.holds, e.BeforeIsolate)
-		leadAll(n, b.holds, e.BeforeRestore)
-		b.condition(m, e.OnlyWith)
+		leadAll(of(&e.Entry), "points", points, e.Points)
+		leadAll(of(&e.Entry), "blocked-by", b.tools, e.BlockedBy)
+		leadAll(of(&e.Entry), "contained-by", b.tools, e.ContainedBy)
+		leadAll(of(&e.Entry), "before-isolate", b.holds, e.BeforeIsolate)
+		leadAll(of(&e.Entry), "before-restore", b.holds, e.BeforeRestore)
+		b.condition(m, &e.Entry, e.OnlyWith)
 		for _, p := range e.Points {
 			if p.To != nil {
 				p.To.Cuts = append(p.To.Cuts, e)
@@ -156,35 +161,37 @@ func (b *binder) leadMachine(m *model.Machine) {
 		}
 	}
 	for _, p := range m.Parts {
-		leadAll(n, parts, p.Under)
-		leadAll(n, energies, p.ProveDead)
-		leadAll(n, energies, p.Guards)
-		leadUses(n, fasteners, p.HeldBy)
-		leadAll(n, fasteners, p.FreedBy)
+		r := of(&p.Entry)
+		leadAll(r, "under", parts, p.Under)
+		leadAll(r, "prove-dead", energies, p.ProveDead)
+		leadAll(r, "guards", energies, p.Guards)
+		leadUses(r, "held-by", fasteners, p.HeldBy)
+		leadAll(r, "freed-by", fasteners, p.FreedBy)
 		if energies.byID[p.Carries.ID] != nil {
 			p.Bears, p.Carries = model.Ref[model.Energy]{ID: p.Carries.ID, At: p.Carries.At}, model.Ref[model.Fluid]{}
 		}
-		lead(n, energies, &p.Bears)
-		lead(n, fluids, &p.Carries)
-		lead(n, b.supplies, &p.RenewWith)
-		b.condition(m, p.OnlyWith)
+		lead(r, "carries", energies, &p.Bears)
+		lead(r, "carries", fluids, &p.Carries)
+		lead(r, "renew-with", b.supplies, &p.RenewWith)
+		b.condition(m, &p.Entry, p.OnlyWith)
 		turnRound(p)
 	}
 	for _, f := range m.Fasteners {
-		lead(n, b.supplies, &f.RenewWith)
-		b.condition(m, f.OnlyWith)
+		lead(of(&f.Entry), "renew-with", b.supplies, &f.RenewWith)
+		b.condition(m, &f.Entry, f.OnlyWith)
 	}
 	for _, f := range m.Fluids {
-		lead(n, b.supplies.asking(", unit: L"), &f.Supply)
-		leadAll(n, energies, f.NeededBy)
-		b.condition(m, f.OnlyWith)
+		lead(of(&f.Entry), "supply", b.supplies.asking(", unit: L"), &f.Supply)
+		leadAll(of(&f.Entry), "needed-by", energies, f.NeededBy)
+		b.condition(m, &f.Entry, f.OnlyWith)
 	}
 	for _, s := range m.Settings {
-		leadAll(n, energies, s.NeededBy)
-		b.condition(m, s.OnlyWith)
+		leadAll(of(&s.Entry), "needed-by", energies, s.NeededBy)
+		b.condition(m, &s.Entry, s.OnlyWith)
 	}
 	b.keptPlugs(m)
 	b.bledLive(m)
+	loseTurned(m)
 	b.optionsOfUnits(m)
 	b.underRing(m)
 }
@@ -243,14 +250,46 @@ func turnRound(p *model.Part) {
 	}
 }
 
-func (b *binder) condition(m *model.Machine, c model.Condition) {
-	if c.Option != "" {
-		b.addIf(unknownOption(m, c.Option, c.At))
+// loseTurned carries over what could not be read to what it would have been
+// read at: which parts a fastener holds, which lines a fluid is in, what a point
+// cuts.
+func loseTurned(m *model.Machine) {
+	for _, p := range m.Parts {
+		if p.Lost("held-by") {
+			for _, f := range m.Fasteners {
+				f.Lose(model.Holding)
+			}
+		}
+		if p.Lost("carries") {
+			for _, f := range m.Fluids {
+				f.Lose(model.Running)
+			}
+		}
+	}
+	for _, e := range m.Energies {
+		if e.Lost("points") {
+			for _, p := range m.Points {
+				p.Lose(model.Cutting)
+			}
+		}
+	}
+}
+
+func (b *binder) condition(m *model.Machine, e *model.Entry, c model.Condition) {
+	if c.Option == "" {
+		return
+	}
+	if f := unknownOption(m, c.Option, c.At); f != nil {
+		e.Lose("only-with")
+		b.addIf(f)
 	}
 }
 
 func unknownOption(m *model.Machine, id string, at position.Pos) *finding.Finding {
 	if _, known := m.Option(id); known {
+		return nil
+	}
+	if m.Lost("options") {
 		return nil
 	}
 	f := UnknownReference.At(at, "the %s has no option %s", m.Label(), id)

@@ -7,6 +7,7 @@ import (
 
 	"baybinder/generator/base/arena"
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
@@ -174,17 +175,18 @@ func (b *binder) translations() {
 
 // front makes the references of a front matter lead.
 func (l *linker) front() {
-	d, n := l.draft, l.notes
+	d := l.draft
+	r := reader{l.notes, &d.Entry}
 	if d.Original == nil || d.For.At != d.Original.For.At {
-		lead(n, l.machines, &d.For)
+		lead(r, "for", l.machines, &d.For)
 	} else {
 		d.For.To = l.machines.byID[d.For.ID] // told at the original where there is none
 	}
-	lead(n, l.procedures, &d.Instead)
-	leadAll(n, l.roles, d.Needs)
-	leadUses(n, l.tools, d.Tools)
-	leadUses(n, l.supplies, d.Supplies)
-	leadAll(n, l.holds, d.Holds)
+	lead(r, "instead", l.procedures, &d.Instead)
+	leadAll(r, "needs", l.roles, d.Needs)
+	leadUses(r, "tools", l.tools, d.Tools)
+	leadUses(r, "supplies", l.supplies, d.Supplies)
+	leadAll(r, "holds", l.holds, d.Holds)
 	for i := range d.Hazards {
 		l.hazardUse(&d.Hazards[i])
 	}
@@ -193,9 +195,10 @@ func (l *linker) front() {
 }
 
 func (l *linker) hazardUse(use *model.HazardUse) {
-	lead(l.notes, l.hazards, &use.Ref)
+	r := reader{l.notes, &l.draft.Entry}
+	lead(r, "hazards", l.hazards, &use.Ref)
 	if use.Over != nil {
-		leadAll(l.notes, l.tools.asking(", kind: ppe"), use.Over.Wear)
+		leadAll(r, "hazards.wear", l.tools.asking(", kind: ppe"), use.Over.Wear)
 	}
 	use.Met = override(use.To, use.Over)
 }
@@ -252,7 +255,7 @@ func (l *linker) states(states []model.State) {
 	for i := range states {
 		s := &states[i]
 		s.Thing = l.stateThing(s)
-		if s.Thing == nil {
+		if s.Thing == nil || s.Unknown {
 			s.Unknown = true
 			continue
 		}
@@ -273,16 +276,37 @@ func (l *linker) stateThing(s *model.State) model.Named {
 	if tool := l.tools.byID[s.ID]; tool != nil {
 		return tool
 	}
-	if l.machineUnread() || l.tools.broken {
+	if l.machineUnread() || l.tools.broken || l.machine() != nil && l.machine().Lost("points", "energies", "parts", "fasteners", "fluids", "settings") {
 		return nil
 	}
 	what := "a tool"
 	if m := l.machine(); m != nil {
 		what = "a thing of the " + m.Label() + ", or a tool"
 	}
-	l.add(UnknownReference.At(s.At, "%s is not %s", s.ID, what).
-		WithMend("write for: with the machine, and the id as the machine's file has it"))
-	return nil
+	f := UnknownReference.At(s.At, "%s is not %s", s.ID, what)
+	near := l.stateNear(s.ID)
+	if near == nil {
+		l.add(f.WithMend("write for: with the machine, and the id as the machine's file has it"))
+		return nil
+	}
+	l.add(f.WithMend("did you mean %s?", near.Base().ID))
+	s.Unknown = true
+	return near
+}
+
+// stateNear is the thing that a line of expects or leaves was probably meant
+// for; nil where there is none.
+func (l *linker) stateNear(id string) model.Named {
+	if l.machine() == nil {
+		return nil
+	}
+	var ids []string
+	for _, n := range things(l.machine()) {
+		if stateWords(n) != nil {
+			ids = append(ids, n.Base().ID)
+		}
+	}
+	return l.machine().Find(nearest.Of(id, ids))
 }
 
 func contains(list []string, s string) bool {

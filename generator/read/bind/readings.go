@@ -37,11 +37,12 @@ func (b *binder) planFiles() {
 		}
 		p := &model.Plan{Entry: model.Entry{ID: id, At: firstLine(f)}}
 		b.decode(func(d *decode.Decoder) { d.Struct(node, p, "this plan", p.At) })
-		leadAll(&b.notes, b.roles, p.Gives)
-		leadAll(&b.notes, b.procedures, p.Read)
-		leadAll(&b.notes, b.procedures, p.Watch)
-		leadUses(&b.notes, b.procedures, p.Perform)
-		lead(&b.notes, b.roles, &p.Assessor)
+		r := reader{&b.notes, &p.Entry}
+		leadAll(r, "gives", b.roles, p.Gives)
+		leadAll(r, "read", b.procedures, p.Read)
+		leadAll(r, "watch", b.procedures, p.Watch)
+		leadUses(r, "perform", b.procedures, p.Perform)
+		lead(r, "assessor", b.roles, &p.Assessor)
 		b.plans.byID[id] = p
 		b.m.Plans = append(b.m.Plans, p)
 	}
@@ -132,12 +133,12 @@ func (b *binder) peopleFile() {
 		p := &model.Person{Entry: model.Entry{ID: c.Text, At: c.At}, Name: row["name"].Text, Started: b.day(row["started"])}
 		b.decode(func(d *decode.Decoder) { d.ID(c.Text, c.At) })
 		for _, w := range words(row["roles"]) {
-			p.Roles = append(p.Roles, b.gained(w))
+			p.Roles = append(p.Roles, b.gained(p, w))
 		}
 		for _, w := range words(row["plans"]) {
 			p.Plans = append(p.Plans, refTo[model.Plan](w))
 		}
-		leadAll(&b.notes, b.plans, p.Plans)
+		leadAll(reader{&b.notes, &p.Entry}, "plans", b.plans, p.Plans)
 		if first := b.people.byID[p.ID]; first != nil {
 			b.add(syntax.DuplicateID.At(c.At, "a second person %s", p.ID).WithMend("give the second an id of its own").See(first.At, "the first is here"))
 			return
@@ -148,13 +149,13 @@ func (b *binder) peopleFile() {
 }
 
 // gained reads role or role@date.
-func (b *binder) gained(w syntax.Cell) model.Gained {
+func (b *binder) gained(p *model.Person, w syntax.Cell) model.Gained {
 	id, date, dated := strings.Cut(w.Text, "@")
 	g := model.Gained{Ref: model.Ref[model.Role]{ID: id, At: w.At.Part(0, len(id))}}
 	if dated {
 		g.On = b.day(syntax.Cell{Text: date, At: w.At.Part(len(id)+1, len(w.Text))})
 	}
-	lead(&b.notes, b.roles, &g.Ref)
+	lead(reader{&b.notes, &p.Entry}, "roles", b.roles, &g.Ref)
 	return g
 }
 
@@ -259,5 +260,7 @@ func (b *binder) byAnyName(ref *model.Ref[model.Procedure]) {
 		ref.To = to
 		return
 	}
-	lead(&b.notes, b.procedures, ref)
+	to, f := b.procedures.find(ref.ID, ref.At)
+	ref.To = to
+	b.addIf(f)
 }

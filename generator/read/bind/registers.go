@@ -33,7 +33,8 @@ func (b *binder) shop() {
 	b.m.Shop = s
 	f := b.file("shop.yaml")
 	if f == nil {
-		if !slices.ContainsFunc(b.tree.Problems, func(p source.Problem) bool { return p.File.Path == "shop.yaml" }) {
+		s.Unread = slices.ContainsFunc(b.tree.Problems, func(p source.Problem) bool { return p.File.Path == "shop.yaml" })
+		if !s.Unread {
 			missing := position.NewFile("shop.yaml", "")
 			b.add(decode.MissingField.At(missing.At(0, 0), "there is no shop.yaml, so the manual has no title").
 				WithMend("write shop.yaml with the line title: …, or begin a manual with baybinder begin"))
@@ -48,6 +49,8 @@ func (b *binder) shop() {
 		b.decode(func(d *decode.Decoder) { d.Struct(node, s, "shop.yaml", s.At) })
 		b.shopAddress(s, node)
 		b.shopLanguages(s, node)
+	} else {
+		s.Unread = true
 	}
 }
 
@@ -68,7 +71,7 @@ func (b *binder) registers() {
 	b.m.Supplies = register(b, b.supplies)
 	b.m.Roles = register(b, b.roles)
 	for _, s := range b.m.Supplies {
-		if s.Unit == "" {
+		if s.Unit == "" && !s.Lost("unit") {
 			s.Unit = "each"
 		}
 	}
@@ -212,7 +215,9 @@ func (b *binder) machineWords() {
 				WithMend("name the file as the machine's: machines/ID.%s.yaml", language))
 		}
 		like := model.Words{Register: "machines/" + id, Language: language}
-		b.eachWords(f, like, textFields["machines"], func(thing string) bool { return m == nil || m.Unread || thing == id || m.Find(thing) != nil })
+		b.eachWords(f, like, textFields["machines"], func(thing string) bool {
+			return m == nil || m.Lost("points", "energies", "parts", "fasteners", "fluids", "settings", "orders") || thing == id || m.Find(thing) != nil
+		})
 	}
 }
 
@@ -291,7 +296,7 @@ func (b *binder) textsOf(p syntax.Pair, items []*syntax.Node) ([]string, bool) {
 
 // knownLanguage tells of a file in a language that the shop does not have.
 func (b *binder) knownLanguage(language string, f *position.File) bool {
-	if slices.Contains(b.m.Shop.Also, language) {
+	if slices.Contains(b.m.Shop.Also, language) || b.m.Shop.Lost("also") {
 		return true
 	}
 	b.add(UnknownReference.At(firstLine(f), "the shop has no language %s", language).
@@ -302,35 +307,37 @@ func (b *binder) knownLanguage(language string, f *position.File) bool {
 // leadRegisters makes the references between entries lead.
 func (b *binder) leadRegisters() {
 	if l := b.m.Shop.Locks; l != nil {
-		lead(&b.notes, b.tools, &l.Tool)
+		lead(reader{&b.notes, &b.m.Shop.Entry}, "locks", b.tools, &l.Tool)
 	}
 	for _, t := range b.m.Tools {
-		leadAll(&b.notes, b.tools, t.Or)
-		leadAll(&b.notes, b.roles, t.Needs)
+		r := reader{&b.notes, &t.Entry}
+		leadAll(r, "or", b.tools, t.Or)
+		leadAll(r, "needs", b.roles, t.Needs)
 		b.picture(t.Picture, t.At)
 	}
 	for _, h := range b.m.Hazards {
-		leadAll(&b.notes, b.tools.asking(", kind: ppe"), h.Wear)
-		b.of(&h.Of)
+		leadAll(reader{&b.notes, &h.Entry}, "wear", b.tools.asking(", kind: ppe"), h.Wear)
+		b.of(&h.Entry, &h.Of)
 		b.picture(h.Picture, h.At)
 	}
 	for _, h := range b.m.Holds {
-		lead(&b.notes, b.tools, &h.With)
-		lead(&b.notes, b.tools, &h.ProvedOn)
-		lead(&b.notes, b.roles, &h.Call)
-		lead(&b.notes, b.roles, &h.By)
-		b.of(&h.Of)
+		r := reader{&b.notes, &h.Entry}
+		lead(r, "with", b.tools, &h.With)
+		lead(r, "proved-on", b.tools, &h.ProvedOn)
+		lead(r, "call", b.roles, &h.Call)
+		lead(r, "by", b.roles, &h.By)
+		b.of(&h.Entry, &h.Of)
 		b.picture(h.Picture, h.At)
 	}
 	for _, s := range b.m.Supplies {
-		leadAll(&b.notes, b.hazards, s.Hazards)
+		leadAll(reader{&b.notes, &s.Entry}, "hazards", b.hazards, s.Hazards)
 		b.picture(s.Picture, s.At)
 	}
 }
 
 // of judges an energy or fluid that an entry names: some machine must have it.
 // Which one is meant depends on the procedure that uses the entry.
-func (b *binder) of(ref *model.Ref[model.Entry]) {
+func (b *binder) of(e *model.Entry, ref *model.Ref[model.Entry]) {
 	if ref.ID == "" || b.machines.broken {
 		return
 	}
@@ -342,10 +349,11 @@ func (b *binder) of(ref *model.Ref[model.Entry]) {
 		for _, f := range m.Fluids {
 			have = append(have, f.ID)
 		}
-		if m.Unread || slices.Contains(have, ref.ID) {
+		if m.Lost("energies", "fluids") || slices.Contains(have, ref.ID) {
 			return
 		}
 	}
+	e.Lose("of")
 	f := UnknownReference.At(ref.At, "no machine has an energy or a fluid %s", ref.ID)
 	if near := nearest.Of(ref.ID, have); near != "" {
 		f = f.WithMend("did you mean %s?", near)

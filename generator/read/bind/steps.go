@@ -37,7 +37,7 @@ func (l *linker) machine() *model.Machine { return l.draft.For.To }
 func (l *linker) machineUnread() bool {
 	m := l.machine()
 	if m == nil {
-		return l.draft.For.ID != "" || l.draft.Broken
+		return l.draft.For.ID != "" || l.draft.Broken || l.draft.Lost("for")
 	}
 	return m.Unread
 }

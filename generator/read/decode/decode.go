@@ -20,6 +20,50 @@ import (
 // Decoder reads values and keeps what is wrong with them.
 type Decoder struct {
 	Findings []finding.Finding
+
+	entry  *model.Entry // whose fields are read
+	inside string       // of a field inside a field, the outer one and a dot
+}
+
+// within reads what stands inside a field.
+func (d *Decoder) within(field string, read func() bool) bool {
+	outer := d.inside
+	d.inside += field + "."
+	ok := read()
+	d.inside = outer
+	return ok
+}
+
+// of reads the fields of an entry of its own.
+func (d *Decoder) of(e *model.Entry, read func() bool) bool {
+	entry, inside := d.entry, d.inside
+	d.entry, d.inside = e, ""
+	ok := read()
+	d.entry, d.inside = entry, inside
+	return ok
+}
+
+// wrote notes where a field of the entry stands.
+func (d *Decoder) wrote(field string, at position.Pos) {
+	if d.entry != nil {
+		d.entry.Wrote(d.inside+field, at)
+	}
+}
+
+// lose notes that a field of the entry could not be read.
+func (d *Decoder) lose(field string) {
+	if d.entry != nil {
+		d.entry.Lose(d.inside + field)
+		d.entry.Misread = true
+	}
+}
+
+// losses is how many fields of the entry could not be read until now.
+func (d *Decoder) losses() int {
+	if d.entry == nil {
+		return 0
+	}
+	return d.entry.Losses()
 }
 
 func (d *Decoder) add(f finding.Finding) bool {
@@ -29,14 +73,18 @@ func (d *Decoder) add(f finding.Finding) bool {
 
 // Struct reads a map into the struct that out points to. The name says what
 // is read, in messages; at is where a missing field is told. It is false where
-// a field could not be read, and then an Entry in the struct is marked Unread.
+// a field could not be read. An Entry in the struct keeps which, and is marked
+// Unread where nothing could be read.
 func (d *Decoder) Struct(n *syntax.Node, out any, what string, at position.Pos) bool {
 	v := reflect.ValueOf(out).Elem()
-	ok := d.fill(n, v, what, at)
-	if named, is := out.(model.Named); is && !ok {
-		named.Base().Unread = true
+	named, is := out.(model.Named)
+	if !is {
+		return d.fill(n, v, what, at)
 	}
-	return ok
+	if n.Kind != syntax.Map {
+		named.Base().Unread, named.Base().Misread = true, true
+	}
+	return d.of(named.Base(), func() bool { return d.fill(n, v, what, at) })
 }
 
 func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at position.Pos) bool {
@@ -46,39 +94,51 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at position
 	}
 	fields, ok := fieldsOf(v.Type()), true
 	told := 0 // findings before the last pair
-	entry, _ := v.Addr().Interface().(model.Named)
+	meant := map[string]bool{}
 	for i, p := range n.Pairs {
 		f, known := find(fields, p.Key)
 		if i > 0 && !known {
 			if comma, is := decimalComma(n.Pairs[i-1].Value, p); is {
 				d.Findings = d.Findings[:told]
 				ok = d.add(comma)
+				d.lose(n.Pairs[i-1].Key)
 				continue
 			}
 		}
 		told = len(d.Findings)
-		if !known && i > 0 && notIndented(n.Pairs[i-1], p) {
-			ok = d.add(UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key).
-				WithMend("write two spaces before it, so that it stands under %s:", n.Pairs[i-1].Key))
-			continue
-		}
 		if !known {
-			ok = d.unknownField(p, fields, what)
+			ok = d.unknownField(n, i, fields, what, meant)
 			continue
 		}
-		if entry != nil {
-			entry.Base().Wrote(f.name, placeOf(p.Value, p.KeyAt))
-		}
+		d.wrote(f.name, placeOf(p.Value, p.KeyAt))
 		if f.word != "" && p.Value.Kind == syntax.Scalar && p.Value.Text == f.word {
 			v.FieldByName(f.sets).SetBool(true)
 			continue
 		}
-		ok = d.value(p.Value, v.FieldByIndex(f.index), f, p.KeyAt) && ok
+		if lost := d.losses(); !d.value(p.Value, v.FieldByIndex(f.index), f, p.KeyAt) {
+			ok = false
+			if d.losses() == lost { // where a field inside it was lost, that one is
+				d.lose(f.name)
+			}
+		}
 	}
+	return d.needed(n, fields, v.Type(), what, at, meant) && ok
+}
+
+// needed tells of the fields that must be there and are not, if not by another
+// name.
+func (d *Decoder) needed(n *syntax.Node, fields []field, in reflect.Type, what string, at position.Pos, meant map[string]bool) bool {
+	ok := true
 	for _, f := range fields {
-		if f.need && n.Get(f.name) == nil {
-			d.add(MissingField.At(at, "%s has no %s", what, f.name).WithMend("%s", mendMissing(f, v.Type())))
-			ok = ok && isLabel(f.name)
+		if !f.need || n.Get(f.name) != nil {
+			continue
+		}
+		if !meant[f.name] {
+			d.add(MissingField.At(at, "%s has no %s", what, f.name).WithMend("%s", mendMissing(f, in)))
+		}
+		if !isLabel(f.name) {
+			d.lose(f.name)
+			ok = false
 		}
 	}
 	return ok
@@ -108,18 +168,30 @@ func notIndented(before, p syntax.Pair) bool {
 // isLabel says that nothing is judged by a field: an id stands in for it.
 func isLabel(name string) bool { return name == "name" || name == "title" }
 
-func (d *Decoder) unknownField(p syntax.Pair, fields []field, what string) bool {
+// unknownField tells of a field that there is none of. What it was meant for,
+// where that can be said, is lost.
+func (d *Decoder) unknownField(n *syntax.Node, i int, fields []field, what string, meant map[string]bool) bool {
+	p := n.Pairs[i]
 	f := UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key)
-	if mend := otherName(p.Key, fields); mend != "" {
-		return d.add(f.WithMend("%s", mend))
+	field, mend := otherName(p.Key, fields)
+	switch near := nearest.Of(p.Key, names(fields)); {
+	case i > 0 && notIndented(n.Pairs[i-1], p):
+		f = f.WithMend("write two spaces before it, so that it stands under %s:", n.Pairs[i-1].Key)
+		field = n.Pairs[i-1].Key
+	case mend != "":
+		f = f.WithMend("%s", mend)
+	case near != "":
+		f, field = f.WithMend("did you mean %s?", near), near
+	case strings.ContainsRune(p.Key, ' ') || p.Value.Kind == syntax.Empty:
+		f = f.WithMend("put a text that holds a comma into quotes; the fields are: %s", strings.Join(names(fields), ", "))
+	default:
+		f = f.WithMend("the fields are: %s", strings.Join(names(fields), ", "))
 	}
-	if near := nearest.Of(p.Key, names(fields)); near != "" {
-		return d.add(f.WithMend("did you mean %s?", near))
+	if field != "" {
+		meant[field] = true
+		d.lose(field)
 	}
-	if strings.ContainsRune(p.Key, ' ') || p.Value.Kind == syntax.Empty {
-		return d.add(f.WithMend("put a text that holds a comma into quotes; the fields are: %s", strings.Join(names(fields), ", ")))
-	}
-	return d.add(f.WithMend("the fields are: %s", strings.Join(names(fields), ", ")))
+	return d.add(f)
 }
 
 // placeOf is where a value stands; where there is none, the place of its key.
@@ -158,9 +230,9 @@ func (d *Decoder) value(n *syntax.Node, v reflect.Value, f field, key position.P
 		return d.list(n, v, f, key)
 	case reflect.Pointer:
 		v.Set(reflect.New(v.Type().Elem()))
-		return d.fill(n, v.Elem(), f.name, key)
+		return d.within(f.name, func() bool { return d.fill(n, v.Elem(), f.name, key) })
 	case reflect.Struct:
-		return d.fill(n, v, f.name, key)
+		return d.within(f.name, func() bool { return d.fill(n, v, f.name, key) })
 	}
 	panic("decode: no case for a field of type " + v.Type().String())
 }
@@ -253,25 +325,20 @@ func (d *Decoder) entries(n *syntax.Node, v reflect.Value, f field, key position
 	if n.Kind != syntax.Map {
 		return d.wrong(n, f, key, "a map from id to entry", fmt.Sprintf("write under %s:, two spaces in: the-id: { name: … }", f.name))
 	}
-	ok := true
 	for _, p := range n.Pairs {
 		entry := reflect.New(v.Type().Elem().Elem())
-		ok = d.Entry(p, entry.Interface().(model.Named)) && ok
+		d.Entry(p, entry.Interface().(model.Named))
 		v.Set(reflect.Append(v, entry))
 	}
-	return ok
+	return true // what of an entry could not be read, the entry itself knows
 }
 
 // Entry reads one entry of a map by id.
-func (d *Decoder) Entry(p syntax.Pair, out model.Named) bool {
+func (d *Decoder) Entry(p syntax.Pair, out model.Named) {
 	base := out.Base()
 	base.ID, base.At = p.Key, p.KeyAt
-	ok := d.ID(p.Key, p.KeyAt)
-	if !d.Struct(p.Value, out, p.Key, p.KeyAt) {
-		ok = false
-	}
-	base.Unread = !ok
-	return ok
+	d.ID(p.Key, p.KeyAt)
+	d.Struct(p.Value, out, p.Key, p.KeyAt)
 }
 
 // ID judges an id that is made here.

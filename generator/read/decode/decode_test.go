@@ -77,8 +77,8 @@ func TestFieldsThatCannotBeRead(t *testing.T) {
 		if len(told) != 1 || told[0] != want {
 			t.Errorf("%q:\ntold %v\nwant %s", text, told, want)
 		}
-		if label := strings.Contains(want, "has no name"); tool.Unread == label {
-			t.Errorf("%q: unread is %v", text, tool.Unread)
+		if label := strings.Contains(want, "has no name"); tool.Misread == label {
+			t.Errorf("%q: unread is %v", text, tool.Misread)
 		}
 	}
 }
@@ -213,8 +213,39 @@ func TestADecimalCommaInBracketsIsToldOnce(t *testing.T) {
 			}
 			continue
 		}
-		if len(d.Findings) != 1 || d.Findings[0].Mend != want || !part.Unread {
+		if len(d.Findings) != 1 || d.Findings[0].Mend != want || !part.Misread {
 			t.Errorf("%q: told %v, want the mend %q", text, d.Findings, want)
+		}
+	}
+}
+
+// A field that could not be read is lost, and no other; a field inside a field
+// has a dot in its name. A field by another name is the one that was meant.
+func TestLostFields(t *testing.T) {
+	for text, want := range map[string]string{
+		"name: x\nkind: socket\nfits: 13 mm":                   "fits",
+		"name: x\nkind: socket\nowned: many\nlength: 38 kg":    "owned length",
+		"name: x\nknd: socket":                                 "kind",
+		"name: x\nkind: socket\nlocation: shelf 4":             "kept",
+		"name: x\nkind: socket\ncolour: red":                   "",
+		"name: x\nkind: socket\ncalibration: { every: often }": "calibration calibration.every",
+		"name: x\nkind: socket\ncalibration: yearly":           "calibration calibration.every calibration.last",
+		"name: x": "kind",
+		"name: x\nkind: socket\ncalibration: { every: 1 years, last: soon }": "calibration calibration.last",
+	} {
+		tool := &model.Tool{}
+		decoded(t, text, tool)
+		var lost []string
+		for _, f := range []string{"name", "kind", "fits", "owned", "length", "kept", "calibration", "calibration.every", "calibration.last"} {
+			if tool.Lost(f) {
+				lost = append(lost, f)
+			}
+		}
+		if got := strings.Join(lost, " "); got != want {
+			t.Errorf("%q: lost %q, want %q", text, got, want)
+		}
+		if tool.Unread {
+			t.Errorf("%q: nothing of it is said to be read", text)
 		}
 	}
 }

@@ -126,7 +126,7 @@ func (d *Decoder) hazards(n *syntax.Node, out *[]model.HazardUse, f field, key p
 		use.Set(id, at)
 		if over != nil && over.Kind != syntax.Empty {
 			use.Over = &model.HazardOverride{At: at, WearSaid: over.Get("wear") != nil}
-			ok = d.fill(over, reflect.ValueOf(use.Over).Elem(), "an override of "+id, at)
+			ok = d.within(f.name, func() bool { return d.fill(over, reflect.ValueOf(use.Over).Elem(), "an override of "+id, at) })
 		}
 		*out = append(*out, use)
 		return ok
@@ -188,16 +188,13 @@ func (d *Decoder) orders(n *syntax.Node, out *[]model.Order, f field, key positi
 	if n.Kind != syntax.Map {
 		return d.wrong(n, f, key, "a map from id to list", "write orders: { bleed-order: [rear, front] }")
 	}
-	ok := true
 	for _, p := range n.Pairs {
 		order := model.Order{Entry: model.Entry{ID: p.Key, At: p.KeyAt}}
-		good := d.ID(p.Key, p.KeyAt)
-		good = d.list(p.Value, reflect.ValueOf(&order.Labels).Elem(), field{name: p.Key}, p.KeyAt) && good
-		order.Unread = !good
-		ok = ok && good
+		d.ID(p.Key, p.KeyAt)
+		order.Unread = !d.list(p.Value, reflect.ValueOf(&order.Labels).Elem(), field{name: p.Key}, p.KeyAt)
 		*out = append(*out, order)
 	}
-	return ok
+	return true
 }
 
 func (d *Decoder) units(n *syntax.Node, out *[]model.Unit, f field, key position.Pos) bool {
@@ -207,7 +204,7 @@ func (d *Decoder) units(n *syntax.Node, out *[]model.Unit, f field, key position
 	ok := true
 	for _, item := range n.Items {
 		u := model.Unit{At: placeOf(item, key)}
-		if !d.fill(item, reflect.ValueOf(&u).Elem(), "a row of units", u.At) {
+		if !d.within(f.name, func() bool { return d.fill(item, reflect.ValueOf(&u).Elem(), "a row of units", u.At) }) {
 			ok = false
 			continue
 		}
@@ -230,7 +227,7 @@ func (d *Decoder) acceptances(n *syntax.Node, out *[]model.Acceptance, f field, 
 	ok := true
 	for _, item := range n.Items {
 		a := model.Acceptance{At: placeOf(item, key)}
-		if !d.fill(item, reflect.ValueOf(&a).Elem(), "an acceptance", a.At) {
+		if !d.within(f.name, func() bool { return d.fill(item, reflect.ValueOf(&a).Elem(), "an acceptance", a.At) }) {
 			ok = false
 			continue
 		}
@@ -297,7 +294,7 @@ func (d *Decoder) datedUnits(n *syntax.Node, out *[]model.DatedUnit, f field, ke
 func (d *Decoder) stored(n *syntax.Node, out *model.Stored, f field, key position.Pos) bool {
 	if n.Kind == syntax.Map {
 		out.Yes = true
-		return d.fill(n, reflect.ValueOf(out).Elem(), f.name, key)
+		return d.within(f.name, func() bool { return d.fill(n, reflect.ValueOf(out).Elem(), f.name, key) })
 	}
 	if n.Kind != syntax.Scalar || (n.Text != "yes" && n.Text != "no") {
 		return d.wrong(n, f, key, "yes, no, or what is stored", "write stored: yes, or stored: { capacitance: 1000 µF, resistance: 100 kΩ }, or for a gas stored: { gas-volume: 10 L }")

@@ -20,17 +20,18 @@ var otherNames = map[string][]string{
 	"parts": {"supplies"}, "materials": {"supplies"}, "roles": {"needs"}, "qualification": {"needs"},
 }
 
-// otherName is the mend of a field that has another name here, or "".
-func otherName(key string, fields []field) string {
+// otherName is the field that is meant by another name, and the mend; "" where
+// there is none.
+func otherName(key string, fields []field) (name, mend string) {
 	if _, hazard := find(fields, "harm"); hazard && (key == "signal-word" || key == "signal" || key == "level") {
-		return "take it out: the signal word is worked out from harm and happens"
+		return "", "take it out: the signal word is worked out from harm and happens"
 	}
 	for _, name := range otherNames[key] {
 		if _, has := find(fields, name); has {
-			return fmt.Sprintf("did you mean %s?", name)
+			return name, fmt.Sprintf("did you mean %s?", name)
 		}
 	}
-	return ""
+	return "", ""
 }
 
 // What stands before and behind a comma that parts a number.

@@ -87,5 +87,5 @@ func behind(wrench, adapter *model.Tool, torque quantity.Quantity) (Way, bool) {
 // usedFor says whether a wrench is used at a setting, N·m.
 func usedFor(wrench *model.Tool, setting float64) bool {
 	w, ok := WrenchOf(wrench.Range)
-	return !ok || wrench.Unread || w.Covers(setting)
+	return !ok || wrench.Lost("range") || w.Covers(setting)
 }
