@@ -135,7 +135,9 @@ func (w *walk) release(r *energyRule, g fn) {
 		w.find(&EnergyOrder, x, w.and(g, w.is(w.get(x), open)), "released before it is "+r.secured())
 		m = move(released, live, isolated, locked)
 	}
+	w.judgeWaits(x, g)
 	w.shift(x, g, m)
+	w.outByHand(x, g)
 }
 
 // releasedEarly is what releasing does to a load: what is not yet isolated and locked
@@ -166,9 +168,10 @@ func (w *walk) block(r *energyRule, g fn) {
 	if r.load && len(r.points) > 0 {
 		x := w.lay.of[r.energy]
 		w.shift(x, w.and(g, w.present(x)), w.releasedEarly(r))
-		return
+	} else {
+		w.wait(r, g)
 	}
-	w.wait(r, g)
+	w.outByHand(w.lay.of[r.energy], g)
 }
 
 // unblock is what taking such a tool away does, where it was the last.
@@ -208,6 +211,7 @@ func (w *walk) blockedNow(r *energyRule) fn {
 func (w *walk) prove(r *energyRule, g fn, s *model.Step) {
 	x := w.lay.of[r.energy]
 	g = w.and(g, w.present(x))
+	w.judgeWaits(x, w.andNot(g, w.is(w.get(x), states(dead))))
 	w.proofOrder(r, x, g)
 	w.put(x, w.andNot(g, w.notProved(r, s, g)), dead)
 }

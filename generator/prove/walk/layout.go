@@ -57,6 +57,8 @@ type layout struct {
 	setFor  map[*model.Energy][]*model.Setting // settings that it must not come back without
 	blocks  map[*model.Tool][]*model.Energy
 	held    map[*model.Part][]thing // its fastenings
+	timed   map[thing]*timing       // energies whose waits can be judged
+	slow    []thing                 // the same, in the machine file's order
 	spoken  map[string][]name       // names of things, by their first word
 }
 

@@ -28,6 +28,9 @@ func (x *run) call(l *model.Link, callee *model.Procedure) {
 	x.procedure(callee, path)
 	x.exclude, x.from = x.exclude[:len(x.exclude)-1], x.from[:len(x.from)-1]
 	x.dropWaiting(path)
+	x.waitsAfterCall(callee, path)
+	x.applying = true
+	defer func() { x.applying = false }()
 	for k := range inside.state {
 		x.takeTheWord(callee, k, inside)
 		if id, is := strings.CutPrefix(k, "part:"); is {

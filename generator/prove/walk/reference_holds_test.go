@@ -16,6 +16,10 @@ func (x *run) hold(l *model.Link, s *model.Step) {
 			if e.ID == h.Of.ID && h.Kind == "wait" && x.has(e.OnlyWith) && atRest(e, x.get(k)) {
 				x.set(k, "released")
 			}
+			if e.ID == h.Of.ID && x.has(e.OnlyWith) {
+				x.wait(e, l, h)
+				x.measure(e, l, s, h)
+			}
 		}
 		for _, f := range ofMachine.Fluids {
 			if f.ID == h.Of.ID && h.LooksFor == "leak" && x.get(key("spill", f.ID)) == "wet" {

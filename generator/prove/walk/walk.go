@@ -161,6 +161,7 @@ func newShared(m *model.Manual) *shared {
 	s.layouts[nil] = newLayout(nil, tools)
 	for _, machine := range m.Machines {
 		s.layouts[machine] = newLayout(machine, tools)
+		s.layouts[machine].timings(m.Shop)
 	}
 	s.ringed = ringed(m.Procedures)
 	return s
@@ -229,6 +230,10 @@ type walk struct {
 	looks    []look
 	taken    map[*model.Hold]fn // where a hold was taken; of nil, where any may have been
 	deriving bool
+	waited   []fn // by energy, which of the tallies is so
+	tallies  []tally
+	demands  []demand
+	applying bool // how a call leaves things is taken over
 
 	openedBefore bool  // the line under judgement was opened before the procedure began
 	from         *need // the callee's need that is judged
@@ -245,6 +250,7 @@ func newWalk(s *shared, p *model.Procedure, lay *layout, free bool) *walk {
 		firsts: make([]fn, n), faults: map[fault]int{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]fn{},
 	}
 	w.free = free
+	w.waited, w.tallies = make([]fn, n), firstTallies()
 	return w
 }
 
@@ -255,6 +261,11 @@ func (w *walk) run() {
 		copy(w.start, w.home)
 		w.shown = make([]fn, len(w.home))
 		w.standsAtStart()
+		for _, x := range w.lay.slow {
+			if !w.waitsAtHome(x) {
+				w.waited[x] = notKnown
+			}
+		}
 	}
 	w.guards()
 	if !w.free {
