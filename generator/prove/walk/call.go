@@ -52,6 +52,7 @@ func (w *walk) take(sum *summary, g fn) {
 	w.waitedIn(in, g)
 	w.applying = true
 	for i, e := range sum.ends {
+		w.tested[e.thing] = w.andNot(w.tested[e.thing], moved[i])
 		w.put(e.thing, g, to[i])
 		w.stir(e.thing, moved[i])
 	}

@@ -64,6 +64,7 @@ func (w *walk) isolate(a aim) {
 	for _, r := range w.cut(a) {
 		w.settle(r, w.affected(a, r))
 	}
+	w.testOver(w.cut(a), a.where)
 }
 
 // settle takes an energy as far as its points are, where they were moved.

@@ -1,6 +1,10 @@
 package walk
 
-import "baybinder/generator/model"
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
 
 // Turned is a thing that a procedure found or made open, and that is closed at
 // its end: off and on again, placed and taken away, low and full.
@@ -24,13 +28,14 @@ func (r *Result) Turned(p *model.Procedure) []Turned {
 	var closed []thing
 	for _, c := range r.Of(p).changes {
 		t := open[c.thing]
+		now := slices.DeleteFunc(slices.Clone(c.now), Standing.on)
 		switch {
-		case len(c.now) > 0 && t == nil:
-			t = &Turned{Thing: c.now[0].Thing, Part: c.now[0].Part, Opened: steps[c.after], Where: c.now[0].Where}
+		case len(now) > 0 && t == nil:
+			t = &Turned{Thing: now[0].Thing, Part: now[0].Part, Opened: steps[c.after], Where: now[0].Where}
 			open[c.thing] = t
 			fallthrough
-		case len(c.now) > 0:
-			t.Words = append(t.Words, c.now[0].Word)
+		case len(now) > 0:
+			t.Words = append(t.Words, now[0].Word)
 			t.Closed = nil
 		case t != nil:
 			t.Closed = steps[c.after]

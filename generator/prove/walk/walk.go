@@ -239,6 +239,8 @@ type walk struct {
 	from         *need // the callee's need that is judged
 	movedIn      fn    // where the callee moved the thing of that need
 	shown        []fn
+	anyOpen      fn   // where anything is off, loose or altered
+	tested       []fn // by energy, where it was put on for a test
 	completed    int
 }
 
@@ -250,7 +252,7 @@ func newWalk(s *shared, p *model.Procedure, lay *layout, free bool) *walk {
 		firsts: make([]fn, n), faults: map[fault]int{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]fn{},
 	}
 	w.free = free
-	w.waited, w.tallies = make([]fn, n), firstTallies()
+	w.waited, w.tallies, w.tested = make([]fn, n), firstTallies(), make([]fn, n)
 	return w
 }
 
