@@ -47,6 +47,7 @@ func (w *walk) loosen(l *model.Link, f *model.Fastener, g fn) {
 		x := w.lay.of[f]
 		w.undone(undoing{verb: model.Tighten, thing: x, where: w.and(g, w.is(w.get(x), states(tight)))})
 		w.put(x, g, loose)
+		w.screws = append(w.screws, x)
 		return
 	}
 	parts, _ := w.scope(l, f)

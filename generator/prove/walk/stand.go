@@ -125,7 +125,20 @@ func (w *walk) stands(*model.Step) {
 		return
 	}
 	w.completed++
+	w.passing()
 	w.record()
+}
+
+// passing notes screws that a step opens and closes itself: they stand as
+// before, and yet they are counted at the end.
+func (w *walk) passing() {
+	for _, x := range w.screws {
+		if w.shown[x] == no && w.standsAs(x) == no {
+			was := Standing{Thing: w.lay.things[x].named, Word: word(aFastener, loose), Since: w.here.step}
+			w.out.changes = append(w.out.changes, change{w.completed, x, []Standing{was}}, change{w.completed, x, nil})
+		}
+	}
+	w.screws = nil
 }
 
 func (w *walk) record() {

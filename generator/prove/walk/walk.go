@@ -239,8 +239,9 @@ type walk struct {
 	from         *need // the callee's need that is judged
 	movedIn      fn    // where the callee moved the thing of that need
 	shown        []fn
-	anyOpen      fn   // where anything is off, loose or altered
-	tested       []fn // by energy, where it was put on for a test
+	screws       []thing // that the step under way opened
+	anyOpen      fn      // where anything is off, loose or altered
+	tested       []fn    // by energy, where it was put on for a test
 	completed    int
 }
 
