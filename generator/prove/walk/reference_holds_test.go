@@ -60,10 +60,20 @@ func (x *run) comesTo(s *model.Step) {
 		}
 	}
 	for _, l := range s.Links {
-		if l.Is("if-not") || l.Is("if") {
+		if (l.Is("if-not") || l.Is("if")) && x.restHolds(s, l) {
 			x.asks(l, l.To.(*model.Hold))
 		}
 	}
+}
+
+// restHolds says that what a step asks of other holds is so.
+func (x *run) restHolds(s *model.Step, l *model.Link) bool {
+	for _, other := range s.Links {
+		if (other.Is("if-not") || other.Is("if")) && other.To != l.To && !x.went(other, s) {
+			return false
+		}
+	}
+	return true
 }
 
 func (x *run) lookForLeak(l *model.Link, h *model.Hold) {
