@@ -30,7 +30,12 @@
 // pressure counts as made up for by a later one, in a callee too. A load counts as put back by
 // `clear:` where it was released or proved. `leaves: { POINT: locked }` says of every energy that
 // the point cuts that it stays so. `act-in-words` wants the verb at the beginning of a clause with
-// the thing's name after its article, in a step without any act link.
+// the thing's name after its article, in a step without any act link. A wait
+// counts once the energy is isolated; waits are held against what they take at the first proof, and
+// where the energy is left released, let out by hand or brought back; after `release:` or a
+// `blocked-by` tool none is asked. What a callee leaves released was judged there. A measurement in
+// ac says nothing of a charge. An energy with nothing to switch off counts as on until it is
+// released or proved. What else a step asks of holds is taken as so where `dead-branch` is judged.
 package walk
 
 import (
