@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"maps"
+	"math"
 	"os"
 	"path"
 	"path/filepath"
@@ -48,11 +49,14 @@ var demoJobs = []played{
 		procedure: "isolate-tug-traction", unit: "112", worker: "G.M.", start: "2026-04-29T13:10:00+02:00", file: "tug-112-isolate-2026-04-29",
 		before: map[string]string{
 			"3.1":   `later(11)`,
-			"4.3":   theReadings("4.3", "6.1", "3.9", "0.2") + `press(step('4.3'), 'Measure again'); later(12); ` + theReadings("4.3", "0,6", "0.4", "0.2") + `press(step('4.3'), 'Tester proved before and after')`,
+			"4.3":   theReadings("4.3", "5.7", "3.6", "2.1") + `press(step('4.3'), 'Measure again'); later(12); ` + theReadings("4.3", "1,1", "0.7", "0.4") + `press(step('4.3'), 'Tester proved before and after')`,
 			"4.4.1": `later(11)`, // a reading was too high: its branch is worked through
-			"4.4.2": theReadings("4.4.2", "0.3", "0.3", "0.1") + `press(step('4.4.2'), 'Tester proved before and after')`,
+			"4.4.2": theReadings("4.4.2", "0.2", "0.1", "0.1") + `press(step('4.4.2'), 'Tester proved before and after')`,
 		},
-		said:   map[string]string{"1.2": "The floor behind bay 3 slopes. The tug creeps there with the brake on."},
+		said: map[string]string{
+			"1.2": "The floor behind bay 3 slopes. The tug creeps there with the brake on.",
+			"4.3": "19 min after the plug came out there were still 5.7 V. One of the two discharge resistors is open; the charge falls half as fast.",
+		},
 		reload: "2.3",
 	},
 	{
@@ -159,13 +163,14 @@ func TestWholeJobsAreReadBack(t *testing.T) {
 	if isolated.Unit.Serial != "112" || isolated.Worker != "G.M." || isolated.To.ID != "isolate-tug-traction" || isolated.Day().String() != "2026-04-29" || len(isolated.Clock) != 0 {
 		t.Errorf("%+v", isolated)
 	}
-	if h := holdOf(isolated, "traction-dead"); !h.Met || *h.Values[0].Value != 0.6 || h.Values[0].Typed != "0,6" || *h.Failed[0].Values[0].Value != 6.1 || *h.High != 5 || h.Low != nil || !*h.Proved {
+	if h := holdOf(isolated, "traction-dead"); !h.Met || *h.Values[0].Value != 1.1 || h.Values[0].Typed != "1,1" || *h.Failed[0].Values[0].Value != 5.7 || *h.High != 5 || h.Low != nil || !*h.Proved {
 		t.Errorf("%+v", h)
 	}
+	chargeFell(t, isolated)
 	if h := holdOf(isolated, "traction-wait"); !h.Met || h.Until.Sub(h.From) != 10*time.Minute {
 		t.Errorf("%+v", h)
 	}
-	if len(isolated.Gaps) != 0 || len(isolated.Notes) != 1 {
+	if len(isolated.Gaps) != 0 || len(isolated.Notes) != 2 {
 		t.Errorf("gaps %v, notes %v", isolated.Gaps, isolated.Notes)
 	}
 	if len(stopped.Gaps) != 1 || stopped.Gaps[0].Step != "2.5" || strings.Join(stopped.Gaps[0].Unticked, " ") != "2.4" {
@@ -180,6 +185,24 @@ func TestWholeJobsAreReadBack(t *testing.T) {
 			if strings.Contains(string(data), who) {
 				t.Errorf("%s names %s", name, who)
 			}
+		}
+	}
+}
+
+// chargeFell holds the readings of a job against V = V0·e^(−t/RC) from when the
+// plug came out: with one of the two resistors of 36 kΩ open, as the note at
+// that step says, 12 mF fall from 80 V to these.
+func chargeFell(t *testing.T, j *model.Job) {
+	t.Helper()
+	i := slices.IndexFunc(j.Steps, func(s model.JobStep) bool { return s.Number == "2.1" })
+	h := holdOf(j, "traction-dead")
+	for _, read := range []struct {
+		at    time.Time
+		value float64
+	}{{h.Failed[0].At, *h.Failed[0].Values[0].Value}, {h.At, *h.Values[0].Value}} {
+		left := 80 * math.Exp(-read.at.Sub(j.Steps[i].At).Seconds()/(36e3*12e-3))
+		if math.Abs(read.value-left) > 0.1 {
+			t.Errorf("%g V were read, and %.2f V are left", read.value, left)
 		}
 	}
 }

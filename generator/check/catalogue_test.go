@@ -22,7 +22,7 @@ var formCodes = strings.Fields(`
 	call-cycle calls-draft missing-qualification
 	quantity hollow-link unknown-person
 	too-long two-actions vague no-time
-	value-disagrees count-disagrees words-disagree wait-too-short
+	value-disagrees count-disagrees words-disagree
 	tool-does-not-fit tool-out-of-range no-torque-tool no-angle-tool
 	torque-over-proof lift-over-limit too-few-people calibration-due
 	changed-since-issue review-due reading-stale reading-overdue role-expired same-person`)
@@ -34,7 +34,7 @@ var adviceCodes = []string{"picture-without-words", "hollow-link", "too-long", "
 // walkCodes are the table's other codes. They are looked for once effects
 // are known, and have their cases there.
 var walkCodes = strings.Fields(`
-	energy-order not-released proof-without-measure tester-not-proved
+	energy-order not-released wait-too-short wait-short-of-limit proof-without-measure tester-not-proved
 	live-work guard-off-live restored-while-open live-test
 	not-reachable refit-over-open removed-twice refit-not-removed act-order
 	left-isolated left-off left-loose left-in-place left-altered left-low not-bled

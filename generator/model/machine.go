@@ -110,12 +110,13 @@ type Energy struct {
 }
 
 // Stored says whether energy stays behind, how fast it goes, and how much of a
-// pressure comes out. Of an accumulator the gas fills its volume when the fluid
+// pressure comes out. A maker's waiting time counts beside what is computed, the longer of both. Of an accumulator the gas fills its volume when the fluid
 // is out, and has the precharge then.
 type Stored struct {
 	Yes         bool              `yaml:"-"`
 	Capacitance quantity.Quantity `yaml:"capacitance" dim:"capacitance" doc:"of what stays charged"`
 	Resistance  quantity.Quantity `yaml:"resistance" dim:"resistance" doc:"of what discharges it"`
+	Wait        quantity.Quantity `yaml:"wait" dim:"duration" doc:"the maker's waiting time until it is out"`
 	GasVolume   quantity.Quantity `yaml:"gas-volume" dim:"volume" doc:"how much room the gas has; of an accumulator, empty of fluid"`
 	Precharge   quantity.Quantity `yaml:"precharge" dim:"pressure" doc:"of an accumulator, the gas's pressure without fluid"`
 }

@@ -134,7 +134,7 @@ func (b *beside) part(p *model.Part) {
 func (b *beside) energy(e *model.Energy) {
 	b.named(e)
 	b.state(e, machineFile, e.Voltage, e.Pressure)
-	b.words = append(b.words, given(e.Stored.Capacitance, e.Stored.Resistance, e.Stored.GasVolume, e.Stored.Precharge)...)
+	b.words = append(b.words, given(e.Stored.Capacitance, e.Stored.Resistance, e.Stored.Wait, e.Stored.GasVolume, e.Stored.Precharge)...)
 }
 
 // hold takes the wait or the limit of what the work stops for. A branch may

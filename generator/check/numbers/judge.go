@@ -40,7 +40,7 @@ import (
 // packages have: quantity, missing-field and unknown-reference.
 func Rules() []*finding.Rule {
 	return []*finding.Rule{
-		&WaitTooShort, &ToolDoesNotFit, &NoTorqueTool, &ToolOutOfRange, &NoAngleTool, &TorqueOverProof,
+		&ToolDoesNotFit, &NoTorqueTool, &ToolOutOfRange, &NoAngleTool, &TorqueOverProof,
 		&LiftOverLimit, &LiftingIndex, &NotJudged, &NoTorque, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &WordsDisagree, &CalibrationDue,
 	}
 }
@@ -59,7 +59,7 @@ func Procedure(m *model.Manual, p *model.Procedure) []finding.Finding {
 	if p.Language != "" {
 		return words
 	}
-	return slices.Concat(words, waitsTooShort(m, p), tooFewPeople(p),
+	return slices.Concat(words, tooFewPeople(p),
 		toolsDoNotFit(j), torqueTools(j), angleTools(j), liftsOverLimit(m, j), liftingIndices(m, j))
 }
 

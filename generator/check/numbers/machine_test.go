@@ -40,35 +40,6 @@ func TestTorqueOverProof(t *testing.T) {
 		"look up torque, thread, class and condition again; F = T/(K·d) = 40 N·m/(0.20 · 8 mm) = 25.0 kN, 118 % of the proof load of 21.2 kN; source: T = K·d·F, short form of the trade; proof load ISO 898-1, tables 4 and 5")
 }
 
-// The tug's charge of 100 kΩ · 1000 µF at 360 V takes 179.2 s to 60 V.
-func TestWaitTooShort(t *testing.T) {
-	front := "holds: [short-wait, long-wait]"
-	wait := func(energy string) files {
-		return replaced("machines/tug.yaml", "kind: electric, voltage: 360 V dc, points: [plug], stored: { capacitance: 1000 µF, resistance: 100 kΩ }", energy)
-	}
-	short := jobOf(front, "[Wait](hold:short-wait).")
-	expect(t, map[string]files{
-		"two minutes": jobOf(front, "[Pull it](isolate:traction). ⟦wait-too-short⟧[Wait](hold:short-wait)."),
-		"three":       jobOf(front, "[Wait](hold:long-wait)."),
-		"each link is told": jobOf(front, "⟦wait-too-short⟧[Wait](hold:short-wait).",
-			"Then:\n\n   1. Read, ⟦wait-too-short⟧[wait](hold:short-wait).\n"),
-		"at the refit": jobOf(front, "Hang it.\n\n   [When you refit it](on:refit), ⟦wait-too-short⟧[wait](hold:short-wait).\n"),
-		"outside the steps it is no wait": jobOf(front,
-			"lead: First [the wait](hold:short-wait).", "Work."),
-		"at the safe voltage already":   short.with(wait("kind: electric, voltage: 48 V dc, points: [plug], stored: { capacitance: 1 F, resistance: 1 kΩ }")),
-		"230 V ac is 325 V at its peak": jobOf(front, "⟦wait-too-short⟧[Wait](hold:short-wait).").with(wait("kind: electric, voltage: 230 V ac, points: [plug], stored: { capacitance: 1000 µF, resistance: 75 kΩ }")), // 126.8 s; of 230 V: 100.8 s
-		"230 V dc":                      short.with(wait("kind: electric, voltage: 230 V dc, points: [plug], stored: { capacitance: 1000 µF, resistance: 75 kΩ }")),
-		"stored, and nothing more":      short.with(wait("kind: electric, voltage: 360 V dc, points: [plug], stored: yes")),
-		"another kind of energy": short.with(replaced("machines/tug.yaml",
-			"kind: electric, voltage: 360 V dc, points: [plug], stored: {", "kind: spring, voltage: 360 V dc, points: [plug], stored: ⟦quantity⟧{")),
-		"a wait of nothing in particular":    jobOf(front, "[Wait](hold:short-wait).").with(replaced("register/holds.yaml", "short-wait: { name: short wait, kind: wait, for: 2 min, of: traction }", "short-wait: { name: short wait, kind: wait, for: 2 min }")),
-		"the shop's own safe voltage":        short.with(files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: 120 V }\nalso: [es]\n"}), // 109.9 s
-		"a wait of another machine's energy": short.with(files{"machines/tug.yaml": "name: Tug\n", "machines/cart.yaml": "name: Cart\nenergies: { traction: { kind: electric, points: [] } }\n"}),
-	})
-	says(t, short, "a wait of 2 min is too short: the charge of the traction battery takes 3 min to fall to 60 V dc",
-		"wait at least 3 min; t = R·C·ln(V/safe) = 100 kΩ · 1000 µF · ln(360 V dc/60 V dc) = 179 s, so at least 3 min; source: exponential discharge, V = V0·e^(−t/RC)")
-}
-
 // The shop's limit is 23 kg for each; the lid has 30 kg, the block 620 kg.
 func TestLiftOverLimit(t *testing.T) {
 	lid := "tools: [socket-10, hoist, wrench-5-25]\npeople: 2"

@@ -10,6 +10,7 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/read/decode"
 	"baybinder/generator/trade/domain"
+	"baybinder/generator/trade/electrical"
 	"baybinder/generator/trade/fastening"
 )
 
@@ -214,4 +215,8 @@ func plausibleTool(t *model.Tool) []finding.Finding {
 		found = append(found, aboveZero(t, "calibration.", amount{"every", c.Every})...)
 	}
 	return found
+}
+
+func storeOf(e *model.Energy) electrical.Store {
+	return electrical.Store{Voltage: e.Voltage, Capacitance: e.Stored.Capacitance, Resistance: e.Stored.Resistance}
 }

@@ -31,7 +31,7 @@ func statedBy(link *model.Link) stated {
 	case *model.Fastener:
 		return statedByFastener(to)
 	case *model.Energy:
-		values := given(to.Voltage, to.Temperature, to.Stored.Capacitance, to.Stored.Resistance, to.Stored.GasVolume, to.Stored.Precharge)
+		values := given(to.Voltage, to.Temperature, to.Stored.Capacitance, to.Stored.Resistance, to.Stored.Wait, to.Stored.GasVolume, to.Stored.Precharge)
 		values = append(values, numbersOf(to.Pressures)...)
 		return stated{machineFile, values, inText(to.Name)}
 	case *model.Part:

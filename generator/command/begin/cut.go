@@ -114,6 +114,9 @@ func (r *reach) letOut(c *cut) {
 
 // longEnough says that a wait outlasts the charge of an electric energy.
 func (r *reach) longEnough(h *model.Hold, e *model.Energy) bool {
+	if h.For.Base() < e.Stored.Wait.Base() {
+		return false
+	}
 	if e.Kind != "electric" {
 		return true
 	}

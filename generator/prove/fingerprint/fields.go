@@ -192,6 +192,9 @@ func (w *writer) energy(e *model.Energy) {
 	}
 	if e.Stored.Yes {
 		w.field("stored", fmt.Sprint("yes ", e.Stored.Capacitance, " ", e.Stored.Resistance))
+		if !e.Stored.Wait.IsZero() {
+			w.field("stored wait", e.Stored.Wait)
+		}
 		w.field("gas-volume", e.Stored.GasVolume)
 		w.field("precharge", e.Stored.Precharge)
 	}

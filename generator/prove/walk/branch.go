@@ -15,27 +15,23 @@ func (w *walk) branches(s *model.Step) {
 	if w.free || w.guardOf[s].murky {
 		return
 	}
-	var around *guard
 	for _, l := range s.Links {
 		if !l.Bad && (l.Is("if-not") || l.Is("if")) {
-			if around == nil {
-				g := w.around(s)
-				around = &g
-			}
 			w.here = event{l, s}
-			w.untaken(l, around.fn)
+			w.untaken(l, w.around(s, l).fn)
 		}
 	}
 }
 
-// around is where a step is come to: its guard without what it asks of holds.
-func (w *walk) around(s *model.Step) guard {
+// around is where a link is come to that asks how a hold went: the step's guard
+// without that link. What else the step asks may mean that the hold was taken.
+func (w *walk) around(s *model.Step, asks *model.Link) guard {
 	g := w.leadOf[s.Phase]
 	if s.Parent != nil {
 		g = w.guardOf[s.Parent]
 	}
 	for _, l := range s.Links {
-		if l.Is("when") || l.Is("optional") {
+		if l != asks && (l.To != asks.To || l.To == nil) {
 			w.condition(&g, l, s)
 		}
 	}

@@ -57,10 +57,15 @@ func (w *walk) take(sum *summary, g fn) {
 	}
 	w.openAlike(in.openings(g))
 	w.momentsInside(in, g)
+	w.demandsOf(in, g)
+	w.waitedIn(in, g)
+	w.applying = true
 	for i, e := range sum.ends {
+		w.tested[e.thing] = w.andNot(w.tested[e.thing], moved[i])
 		w.put(e.thing, g, to[i])
 		w.stir(e.thing, moved[i])
 	}
+	w.applying = false
 	w.acted = w.or(w.acted, acted)
 	if !w.free && sum.acts > 0 && !w.possible(acted) {
 		w.out.Confirms[w.here.link] = true
@@ -115,6 +120,9 @@ func (w *walk) meet(callee *model.Procedure, g fn) {
 		}
 		w.find(&StateMismatch, x, bad, "should be "+s.Word+" here")
 		w.put(x, bad, want)
+		if want == released || want == dead {
+			w.outByHand(x, bad)
+		}
 		switch n := s.Thing.(type) {
 		case *model.Part:
 			w.meetPart(n, bad, want)

@@ -12,6 +12,11 @@ func (w *walk) finish() {
 		return
 	}
 	w.tellLooks()
+	for _, x := range w.lay.slow {
+		if w.seen[x] {
+			w.judgeWaits(x, w.and(w.present(x), w.is(w.get(x), states(released))))
+		}
+	}
 	if !w.leavesRead() {
 		return
 	}

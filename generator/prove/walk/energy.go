@@ -89,6 +89,7 @@ func (w *walk) isolate(a aim) {
 	for _, r := range w.cut(a) {
 		w.settle(r, w.affected(a, r))
 	}
+	w.testOver(w.cut(a), a.where)
 }
 
 // settle takes an energy as far as its points are, where they were moved.
@@ -148,7 +149,8 @@ func (r *energyRule) ready(lockable bool) []fn {
 
 func (w *walk) release(r *energyRule, g fn) {
 	x := w.lay.of[r.energy]
-	w.byLock(r, w.and(g, w.present(x)), func(lockable bool, g fn) {
+	g = w.and(g, w.present(x))
+	w.byLock(r, g, func(lockable bool, g fn) {
 		m := move(released, r.ready(lockable)...)
 		switch {
 		case len(r.points) == 0:
@@ -159,8 +161,10 @@ func (w *walk) release(r *energyRule, g fn) {
 			w.find(&EnergyOrder, x, w.and(g, w.is(w.get(x), open)), "released before it is "+secured(lockable))
 			m = move(released, live, isolated, locked)
 		}
+		w.judgeWaits(x, g)
 		w.shift(x, g, m)
 	})
+	w.outByHand(x, g)
 }
 
 // releasedEarly is what releasing does to a load: what is not yet isolated and locked
@@ -193,9 +197,10 @@ func (w *walk) block(r *energyRule, g fn) {
 	if r.load && len(r.points) > 0 {
 		x := w.lay.of[r.energy]
 		w.byLock(r, w.and(g, w.present(x)), func(lockable bool, g fn) { w.shift(x, g, releasedEarly(lockable)) })
-		return
+	} else {
+		w.wait(r, g)
 	}
-	w.wait(r, g)
+	w.outByHand(w.lay.of[r.energy], g)
 }
 
 // unblock is what taking such a tool away does, where it was the last.
@@ -237,6 +242,7 @@ func (w *walk) blockedNow(r *energyRule) fn {
 func (w *walk) prove(r *energyRule, g fn, s *model.Step) {
 	x := w.lay.of[r.energy]
 	g = w.and(g, w.present(x))
+	w.judgeWaits(x, w.andNot(g, w.is(w.get(x), states(dead))))
 	w.proofOrder(r, x, g)
 	w.put(x, w.andNot(g, w.notProved(r, s, g)), dead)
 }

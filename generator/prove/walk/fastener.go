@@ -50,6 +50,7 @@ func (w *walk) loosen(l *model.Link, f *model.Fastener, g fn) {
 		w.undone(undoing{verb: model.Tighten, thing: x, where: tightHere})
 		w.put(x, g, loose)
 		w.openedAnew(tightHere)
+		w.screws = append(w.screws, x)
 		return
 	}
 	parts, _ := w.scope(l, f)

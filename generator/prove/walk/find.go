@@ -20,7 +20,8 @@ type issue struct {
 	last  fn // what put it there
 	began fn // what took it out of its normal state
 	why   string
-	from  *need // the callee's need; nil in the procedure itself
+	from  *need   // the callee's need; nil in the procedure itself
+	short *demand // of a wait: what it is short of
 }
 
 // find notes what is wrong with a thing where bad holds.

@@ -227,6 +227,9 @@ func (w *walk) howItStands(i *issue) string {
 func (w *walk) related(f finding.Finding, group []*issue) finding.Finding {
 	var seen []position.Pos
 	for _, i := range group {
+		if i.short != nil {
+			f = f.See(w.lay.things[i.short.thing].named.Base().At, "what is stored is here")
+		}
 		if i.thing == nothing {
 			continue
 		}

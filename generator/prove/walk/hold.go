@@ -34,6 +34,10 @@ func (w *walk) hold(l *model.Link, g fn) {
 	case *model.Energy:
 		if h.Kind == "wait" {
 			w.wait(w.lay.energy[of], g)
+			w.waitsOn(w.lay.of[of], h, g)
+		}
+		if l.Is("hold") {
+			w.measuresAfter(w.lay.of[of], h, g)
 		}
 		if h.LooksFor == "leak" && of.Kind == "pressure" {
 			w.looked(w.lay.of[of], pushes(of), g)
@@ -98,6 +102,7 @@ func (w *walk) provedAnew(h *model.Hold, l *model.Link, g fn) {
 		}
 		x := w.lay.of[lost.rule.energy]
 		g := w.and(w.and(g, lost.where), w.present(x))
+		w.judgeWaits(x, w.andNot(g, w.is(w.get(x), states(dead))))
 		w.proofOrder(lost.rule, x, g)
 		w.put(x, w.andNot(g, w.failed(l, w.here.step)), dead)
 	}

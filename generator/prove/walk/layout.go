@@ -60,6 +60,8 @@ type layout struct {
 	contains map[*model.Tool][]*model.Energy // energies that a tool stands round
 	asked    []thing                         // holds that are taken before an act
 	held     map[*model.Part][]thing         // its fastenings
+	timed    map[thing]*timing               // energies whose waits can be judged
+	slow     []thing                         // the same, in the machine file's order
 	spoken   map[string][]name               // names of things, by their first word
 }
 

@@ -131,27 +131,4 @@ func (l *ledger) tooMany(f fn) bool {
 	return true
 }
 
-// shift moves a thing where g holds.
-func (l *ledger) shift(x thing, g fn, m moves) {
-	l.put(x, g, l.after(l.get(x), m))
-}
-
-// cloud makes one thing unknown where g holds, and what moves with it.
-func (l *ledger) cloud(n model.Named, g fn) {
-	for _, x := range l.lay.moving(n) {
-		l.put(x, g, unknown)
-	}
-}
-
-// fog makes the things of some sorts unknown where g holds.
-func (l *ledger) fog(g fn, sorts ...sort) {
-	for x := range l.lay.things {
-		for _, s := range sorts {
-			if l.lay.things[x].sort == s {
-				l.put(thing(x), g, unknown)
-			}
-		}
-	}
-}
-
 var everySort = []sort{anEnergy, aPoint, aPart, aFastening, aFastener, aFluid, aSpill, aSetting, aGroup, aGap, aTool, anAsked}

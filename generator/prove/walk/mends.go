@@ -18,6 +18,8 @@ func (w *walk) mend(i *issue) string {
 		words = w.mendMismatch(i)
 	case &LeftLoose:
 		words = w.mendLoose(i)
+	case &WaitTooShort, &WaitShortOfLimit:
+		words = w.mendWait(i)
 	case &ActOrder:
 		words = w.mendClear(i)
 	case &EnergyOrder, &BadPause:

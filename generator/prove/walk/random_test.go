@@ -156,7 +156,7 @@ func (r *randomManual) drawEnergies(b *strings.Builder) {
 		if len(points) == 1 && points[0] == r.kept && e != "power" {
 			points = nil
 		}
-		stored := []string{"no", "yes"}[r.n(1, "stored")]
+		stored := []string{"no", "yes", r.waits(e)}[r.n(2, "stored")]
 		blocked := ""
 		if e == "load" && r.yes("blocked") {
 			blocked, r.blocked = ", blocked-by: [stand, prop]", true
@@ -169,6 +169,26 @@ func (r *randomManual) drawEnergies(b *strings.Builder) {
 		}
 		fmt.Fprintf(b, "  %s: { name: %s, kind: %s, points: %s, stored: %s%s%s }\n", e, e, kind, list(points), stored, blocked, r.only())
 	}
+}
+
+// letOut draws how what is stored goes: by hand or by waiting.
+func (r *randomManual) letOut(e string, add func(format string, args ...any)) {
+	if e == "load" || r.yes("by hand") {
+		add("[c](release:%s)", e)
+		return
+	}
+	for range 1 + r.n(2, "waits") {
+		add("[](hold:wait-%s)", e)
+	}
+}
+
+// waits draws how long what an energy stores takes: 100 s · ln(360/60) is 179 s,
+// to 5 V it is 428 s.
+func (r *randomManual) waits(e string) string {
+	if e == "power" && r.yes("computed") {
+		return r.one([]string{"{ capacitance: 1000 µF, resistance: 100 kΩ }", "{ capacitance: 2000 µF, resistance: 110 kΩ }"}, "charge")
+	}
+	return r.one([]string{"{ wait: 5 min }", "{ wait: 9 min }", "{ wait: 11 min }"}, "maker")
 }
 
 func (r *randomManual) drawParts(b *strings.Builder) {
@@ -327,7 +347,7 @@ func (r *randomManual) steps(phase int, calls []string) []string {
 			if e == "load" && r.yes("by stand") {
 				add("[p](place:stand)")
 			} else {
-				add("[c](release:%s)", e)
+				r.letOut(e, add)
 			}
 			add("[d](prove:%s) [](hold:%s)", e, map[string]string{"power": "dead-power", "air": r.one([]string{"zero-air", "zero-air", "half-air", "zero"}, "zero"), "load": "look-load"}[e])
 		}

@@ -28,6 +28,7 @@ func (x *run) call(l *model.Link, callee *model.Procedure) {
 	x.procedure(callee, path)
 	x.exclude, x.from = x.exclude[:len(x.exclude)-1], x.from[:len(x.from)-1]
 	x.dropWaiting(path)
+	x.waitsAfterCall(callee, path)
 	if len(x.frames) == 1 {
 		for k := range inside.state {
 			x.owed[owing{l, k}] = inside.partLeftWrong(callee, k)

@@ -106,7 +106,9 @@ func (x *run) energyAct(kind string, n model.Named, s *model.Step) {
 		x.lock(points, what)
 		x.rise(cut)
 	case "release":
+		x.judgeWait(named)
 		x.release(named, what)
+		x.waitOver(named)
 	case "prove":
 		x.prove(named, s)
 		if !x.failedBeside(named, s) {
@@ -310,6 +312,9 @@ func (x *run) atRest(e *model.Energy, s string) bool {
 func (x *run) prove(e *model.Energy, s *model.Step) {
 	k := key("energy", e.ID)
 	st := x.get(k)
+	if st != "dead" {
+		x.judgeWait(e)
+	}
 	switch {
 	case st == "released" || st == "dead":
 	case len(e.Points) > 0 && !x.atRest(e, st):

@@ -16,6 +16,10 @@ func (x *run) hold(l *model.Link, s *model.Step) {
 			if e.ID == h.Of.ID && h.Kind == "wait" && x.hasEnergy(e) && x.atRest(e, x.get(k)) {
 				x.set(k, "released")
 			}
+			if e.ID == h.Of.ID && x.has(e.OnlyWith) {
+				x.wait(e, l, h)
+				x.measure(e, l, s, h)
+			}
 		}
 		for _, f := range ofMachine.Fluids {
 			if f.ID == h.Of.ID && x.has(f.OnlyWith) && h.LooksFor == "leak" && x.get(key("spill", f.ID)) == "wet" {
@@ -57,10 +61,20 @@ func (x *run) comesTo(s *model.Step) {
 		}
 	}
 	for _, l := range s.Links {
-		if l.Is("if-not") || l.Is("if") {
+		if (l.Is("if-not") || l.Is("if")) && x.restHolds(s, l) {
 			x.asks(l, l.To.(*model.Hold))
 		}
 	}
+}
+
+// restHolds says that what a step asks of other holds is so.
+func (x *run) restHolds(s *model.Step, l *model.Link) bool {
+	for _, other := range s.Links {
+		if (other.Is("if-not") || other.Is("if")) && other.To != l.To && !x.went(other, s) {
+			return false
+		}
+	}
+	return true
 }
 
 func (x *run) lookForLeak(l *model.Link, h *model.Hold) {

@@ -254,6 +254,8 @@ type run struct {
 	lost     map[string][]string // hold|path → energies
 	taken    map[string]bool
 	looks    []refLook
+	waited   map[string]refWaited
+	applying bool // the word of a callee is taken: no act
 }
 
 // refLook is a look for a leak without pressure.
@@ -281,15 +283,17 @@ func (r *reference) alone(p *model.Procedure, m *model.Machine, w *refWorld, pat
 		reference: r, w: w, machine: m, top: p, state: map[string]string{}, began: map[string]*model.Link{}, owed: map[owing]bool{},
 		raws: map[raw]bool{}, out: map[refFinding]bool{},
 		opened: map[string][]openedAt{}, alike: map[string]*refOpening{}, needs: map[*model.Supply]float64{},
-		lost: map[string][]string{}, taken: map[string]bool{},
+		lost: map[string][]string{}, taken: map[string]bool{}, waited: map[string]refWaited{},
 	}
 	x.state = x.expected(p)
+	x.waitedBefore()
 	x.start = map[string]string{}
 	for k, v := range x.state {
 		x.start[k] = v
 	}
 	x.procedure(p, path)
 	if path == "" {
+		x.waitsAtEnd()
 		for _, k := range x.looks {
 			if !k.told {
 				x.faultAt(k.link, k.path, "leak-look-without-pressure", k.of, k.top)

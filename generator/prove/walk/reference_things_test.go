@@ -47,7 +47,9 @@ func (x *run) set(k, to string) {
 	if x.get(k) == to {
 		return
 	}
+	was := x.get(k)
 	x.state[k] = to
+	x.waitsMoved(k, was, to)
 }
 
 func (x *run) has(c model.Condition) bool {

@@ -16,6 +16,7 @@ func (w *walk) restore(a aim) {
 		w.contained(r, woken[i], "it is put on without "+containers(r)+" in place")
 	}
 	w.wake(a)
+	w.testOver(cut, a.where)
 	for i, r := range cut {
 		w.backInOrder(r, woken[i])
 	}
@@ -115,6 +116,14 @@ func (w *walk) inOrder(r *energyRule) fn {
 	return no
 }
 
+// testOver is where energies are no longer on for a test.
+func (w *walk) testOver(cut []*energyRule, g fn) {
+	for _, r := range cut {
+		x := w.lay.of[r.energy]
+		w.tested[x] = w.andNot(w.tested[x], g)
+	}
+}
+
 // testLive puts an energy on for a test.
 func (w *walk) testLive(a aim) {
 	shut := no
@@ -139,6 +148,7 @@ func (w *walk) testLive(a aim) {
 		w.contained(r, g, "it is tested without "+containers(r)+" in place")
 	}
 	w.wake(a)
+	w.tested[a.thing] = w.or(w.tested[a.thing], a.where)
 	w.acted = w.or(w.acted, a.where)
 }
 

@@ -16,6 +16,19 @@ var (
 		Why:   "A capacitor, a pressure or a raised load stays behind when the switch is off, and takes hold of whoever trusts the switch.",
 		Mend:  "Write release:, a wait hold of that energy, or place: of the tool that holds the load before the proof.",
 	}
+	WaitTooShort = finding.Rule{
+		Code:  "wait-too-short",
+		Title: "A wait that ends before what is stored is gone",
+		Why:   "Who measures too early finds the circuit live, and who does not measure finds it with a hand.",
+		Mend:  "Make the wait at least as long as computed and as the maker says, or mend the voltage, capacitance, resistance or wait of the energy.",
+	}
+	WaitShortOfLimit = finding.Rule{
+		Code:  "wait-short-of-limit",
+		Level: finding.Advice,
+		Title: "A measurement that its wait lets fail",
+		Why:   "A reading that is expected too high teaches people to expect that, and to pass it.",
+		Mend:  "Wait until the charge has fallen to the limit, or let the first measurement have a limit that it has fallen to.",
+	}
 	ProofWithoutMeasure = finding.Rule{
 		Code:  "proof-without-measure",
 		Title: "Proved dead without anything that shows it",
@@ -241,7 +254,7 @@ var (
 // Rules are the package's rules.
 func Rules() []*finding.Rule {
 	return []*finding.Rule{
-		&EnergyOrder, &NotReleased, &ProofWithoutMeasure, &TesterNotProved,
+		&EnergyOrder, &NotReleased, &WaitTooShort, &WaitShortOfLimit, &ProofWithoutMeasure, &TesterNotProved,
 		&LiveWork, &GuardOffLive, &RestoredWhileOpen, &LiveTest,
 		&NotReachable, &RefitOverOpen, &RemovedTwice, &RefitNotRemoved, &ActOrder, &NotMarked, &ReverseRule,
 		&LeftIsolated, &LeftOff, &LeftLoose, &LeftInPlace, &LeftAltered, &LeftLow, &NotBled,

@@ -7,7 +7,7 @@ import (
 )
 
 // Standing is a thing that is not as it is on a whole, closed, full and live
-// machine.
+// machine, or an energy that is on while something is off, loose or altered.
 type Standing struct {
 	Thing model.Named
 	Part  *model.Part // where the thing is a fastener at a part
@@ -15,6 +15,7 @@ type Standing struct {
 	When  string      // the units and outcomes it holds for, in words; "" for all
 	Where Cases       // the same as data
 	Since *model.Step // the step that put it there; nil where it stood so at the start
+	Test  bool        // an energy that is on for a test
 }
 
 // Label is the thing in words.
@@ -34,8 +35,15 @@ type change struct {
 	now   []Standing
 }
 
+// on says that it is an energy that is on.
+func (s Standing) on() bool {
+	_, is := s.Thing.(*model.Energy)
+	return is && s.Word == "live"
+}
+
 // Stand is where things stand after a step and its sub-steps, in the order of
-// the machine file; after the last one where step is nil.
+// the machine file, an energy that is on for a test first; after the last one
+// where step is nil.
 func (r *Result) Stand(p *model.Procedure, step *model.Step) []Standing {
 	return r.Of(p).standing(stepsDone(p, step))
 }
@@ -74,6 +82,7 @@ func (w *Walk) standing(after int) []Standing {
 	for _, x := range things {
 		out = append(out, now[x]...)
 	}
+	slices.SortStableFunc(out, func(a, b Standing) int { return rankOf(b.Test) - rankOf(a.Test) })
 	return out
 }
 
@@ -93,17 +102,84 @@ func (w *walk) stands(*model.Step) {
 		return
 	}
 	w.completed++
+	w.passing()
 	w.record()
 }
 
-func (w *walk) record() {
-	for _, x := range w.touched {
-		f := w.standsAs(x)
-		if f != w.shown[x] {
-			w.shown[x] = f
-			w.out.changes = append(w.out.changes, change{w.completed, x, w.describe(x, f)})
+// passing notes screws that a step opens and closes itself: they stand as
+// before, and yet they are counted at the end.
+func (w *walk) passing() {
+	for _, x := range w.screws {
+		if w.shown[x] == no && w.standsAs(x) == no {
+			was := Standing{Thing: w.lay.things[x].named, Word: word(aFastener, loose), Since: w.here.step}
+			w.out.changes = append(w.out.changes, change{w.completed, x, []Standing{was}}, change{w.completed, x, nil})
 		}
 	}
+	w.screws = nil
+}
+
+func (w *walk) record() {
+	moved := false
+	for _, x := range w.touched {
+		if w.lay.things[x].sort != anEnergy {
+			moved = w.show(x, w.standsAs(x)) || moved
+		}
+	}
+	if moved {
+		w.anyOpen = w.openNow()
+	}
+	if w.lay.machine != nil {
+		for _, e := range w.lay.machine.Energies {
+			x := w.lay.of[e]
+			w.show(x, w.standsAs(x))
+		}
+	}
+}
+
+// show notes how a thing stands from here on.
+func (w *walk) show(x thing, f fn) bool {
+	if f == w.shown[x] {
+		return false
+	}
+	w.shown[x] = f
+	w.out.changes = append(w.out.changes, change{w.completed, x, w.describe(x, f)})
+	return true
+}
+
+// openNow is where anything is off, loose or altered: then it matters what is
+// on.
+func (w *walk) openNow() fn {
+	f := no
+	for _, x := range w.touched {
+		switch w.lay.things[x].sort {
+		case aPart:
+			f = w.or(f, w.is(w.shown[x], offStates))
+		case aFastening, aFastener, aSetting:
+			f = w.or(f, w.is(w.shown[x], states(1)))
+		}
+	}
+	return f
+}
+
+// As an energy is shown, a live one is only so while something is open: on, or
+// on for a test.
+const (
+	shownOn   fn = 5
+	shownTest fn = 6
+)
+
+// energyStands is how an energy stands as people speak of it.
+func (w *walk) energyStands(x thing) fn {
+	if w.lay.things[x].unread {
+		return live
+	}
+	f := live
+	if w.seen[x] {
+		f = w.after(w.state[x], move(live, early).and(isolated, blocked))
+	}
+	on := w.and(w.anyOpen, w.is(f, states(live)))
+	f = w.ite(on, w.ite(w.tested[x], shownTest, shownOn), f)
+	return w.ite(w.present(x), f, live)
 }
 
 // standsAs is the state of a thing as people speak of it.
@@ -114,7 +190,7 @@ func (w *walk) standsAs(x thing) fn {
 	case aFastening:
 		return w.and(w.present(x), w.looseAt(x, w.lay.of[i.part]))
 	case anEnergy:
-		return w.ite(w.present(x), w.after(w.state[x], move(live, early).and(isolated, blocked)), live)
+		return w.energyStands(x)
 	case aPart:
 		return w.ite(w.present(x), w.state[x], on)
 	case aFluid:
@@ -136,6 +212,10 @@ func (w *walk) describe(x thing, f fn) []Standing {
 			Thing: info.named, Part: info.part, Word: standingWord(info, s),
 			When: w.casesWords(cases), Where: cases, Since: w.since(x, where),
 		})
+		if info.sort == anEnergy && s >= shownOn {
+			last := &out[len(out)-1]
+			last.Word, last.Test = "live", s == shownTest
+		}
 	}
 	return out
 }

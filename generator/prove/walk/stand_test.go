@@ -39,6 +39,12 @@ func TestWhereThingsStand(t *testing.T) {
 		"[Tighten](tighten:seat-bolt), [set it back](reset:relief), [open](loosen:bleed-screw).",
 	)
 	stand := "axle stand: placed"
+	on := []string{"lift hydraulics: live", "raised forks: live", "raised tug: live", "tank heater: live on units with Tank heater"}
+	onInCab := []string{
+		"lift hydraulics: live on units with Enclosed cab", "raised forks: live on units with Enclosed cab",
+		"raised tug: live on units with Enclosed cab", "tank heater: live on units with Tank heater and with Enclosed cab",
+	}
+	proved := []string{"traction battery: dead (1.4)"}
 	for _, c := range []struct {
 		step string
 		want []string
@@ -52,15 +58,15 @@ func TestWhereThingsStand(t *testing.T) {
 			"service plug: locked (1.2)", stand,
 		}},
 		{"1.5", []string{"traction battery: dead (1.4)", "service plug: locked (1.2)", stand}},
-		{"1.6", []string{"traction battery: dead (1.4)", "service plug: locked (1.2)", "cab door: off on units with Enclosed cab (1.6)", stand}},
-		{"1.7", []string{
-			"traction battery: dead (1.4)", "service plug: locked (1.2)", "cab door: off on units with Enclosed cab (1.6)",
+		{"1.6", slices.Concat(proved, onInCab, []string{"service plug: locked (1.2)", "cab door: off on units with Enclosed cab (1.6)", stand})},
+		{"1.7", slices.Concat(proved, on, []string{
+			"service plug: locked (1.2)", "cab door: off on units with Enclosed cab (1.6)",
 			"seat bolt at the seat base: loose (1.7)", "relief valve: altered (1.7)", stand,
-		}},
-		{"1.8", []string{
-			"traction battery: dead (1.4)", "service plug: locked (1.2)", "cab door: off on units with Enclosed cab (1.6)",
+		})},
+		{"1.8", slices.Concat(proved, on, []string{
+			"service plug: locked (1.2)", "cab door: off on units with Enclosed cab (1.6)",
 			"bleed screw: loose (1.8)", stand,
-		}},
+		})},
 	} {
 		if got := standing(r.Stand(p, p.FindStep(c.step))); !slices.Equal(got, c.want) {
 			t.Errorf("after %s:\n%s\nwant:\n%s", c.step, strings.Join(got, "\n"), strings.Join(c.want, "\n"))
@@ -71,6 +77,53 @@ func TestWhereThingsStand(t *testing.T) {
 	}
 	if last, end := standing(r.Stand(p, p.FindStep("1.8"))), standing(r.Stand(p, nil)); !slices.Equal(last, end) {
 		t.Errorf("at the end: %v", end)
+	}
+}
+
+// What is on while something is off, loose or altered is named: everything that
+// can hurt is on that list. What is on for a test comes first.
+func TestWhatIsOnWhileSomethingIsOpen(t *testing.T) {
+	r, _, p := walkText(t, "leaves: { traction: live, cab-door: off }\n", nil,
+		"## Work",
+		"Look.",
+		"[With a cab](when:cab), [lift the door off](remove:cab-door).",
+		"[Pull the plug](isolate:service-plug).",
+		"[Raise it](alter:relief).",
+		"[On for a test](test-live:traction). [](hazard:charged-capacitors) [](hold:foreman-release) [](people:2)",
+		"[Off](isolate:traction), [on](restore:traction).",
+		"[Set it back](reset:relief).",
+	)
+	cab, always := " on units with Enclosed cab", ""
+	on := func(when, battery string) []string {
+		var out []string
+		for _, e := range []string{"traction battery", "lift hydraulics", "raised forks", "raised tug"} {
+			if e == "traction battery" {
+				out = append(out, battery)
+				continue
+			}
+			out = append(out, e+": live"+when)
+		}
+		return append(out, "tank heater: live on units with "+map[bool]string{true: "Tank heater", false: "Tank heater and with Enclosed cab"}[when == always])
+	}
+	door, relief := "cab door: off on units with Enclosed cab (1.2)", "relief valve: altered (1.4)"
+	plug := "service plug: isolated (1.3)"
+	for step, want := range map[string][]string{
+		"1.1": nil,
+		"1.2": append(on(cab, "traction battery: live on units with Enclosed cab"), door),
+		"1.3": append(on(cab, "traction battery: isolated (1.3)"), plug, door),
+		"1.4": append(on(always, "traction battery: isolated (1.3)"), plug, door, relief),
+		"1.5": append(on(always, "traction battery: live (1.5)"), door, relief),
+		"1.6": append(on(always, "traction battery: live (1.6)"), door, relief),
+		"1.7": append(on(cab, "traction battery: live on units with Enclosed cab (1.6)"), door),
+	} {
+		if got := standing(r.Stand(p, p.FindStep(step))); !slices.Equal(got, want) {
+			t.Errorf("after %s:\n%s\nwant:\n%s", step, strings.Join(got, "\n"), strings.Join(want, "\n"))
+		}
+	}
+	for step, test := range map[string]bool{"1.4": false, "1.5": true, "1.6": false} {
+		if got := r.Stand(p, p.FindStep(step))[0].Test; got != test {
+			t.Errorf("after %s the first is on for a test: %t", step, got)
+		}
 	}
 }
 

@@ -21,6 +21,9 @@ type summary struct {
 	acted    fn // where anything was changed
 	acts     int
 	moments  []moment
+	demands  []demand
+	waited   map[thing]fn // by energy, which of the tallies is so
+	tallies  []tally
 }
 
 // taken is where a procedure takes a hold; nil is any.
@@ -68,6 +71,7 @@ func summarize(s *shared, p *model.Procedure, lay *layout) *summary {
 	}
 	slices.SortFunc(sum.taken, func(a, b taken) int { return strings.Compare(a.id(), b.id()) })
 	sum.looks = w.looksInAll()
+	sum.demands, sum.waited, sum.tallies = w.demandsInAll(), w.waitedInAll(), w.tallies
 	w.pack(sum)
 	w.giveBack()
 	return sum
@@ -148,6 +152,14 @@ func (w *walk) pack(sum *summary) {
 	for i := range sum.looks {
 		k := &sum.looks[i]
 		k.dry, k.good = keep(k.dry), keep(k.good)
+	}
+	for i := range sum.demands {
+		sum.demands[i].where = keep(sum.demands[i].where)
+	}
+	for _, x := range w.lay.slow {
+		if f, there := sum.waited[x]; there {
+			sum.waited[x] = keep(f)
+		}
 	}
 	for i := range sum.openings {
 		o := &sum.openings[i]

@@ -24,17 +24,23 @@ func (r *Result) Turned(p *model.Procedure) []Turned {
 	for _, ph := range p.Phases {
 		steps = inOrderDone(steps, ph.Steps)
 	}
-	open, at := map[thing]*Turned{}, map[thing]int{}
+	open, at, aside := map[thing]*Turned{}, map[thing]int{}, map[thing]bool{}
 	var closed []thing
 	for _, c := range r.Of(p).changes {
 		t := open[c.thing]
+		now := slices.DeleteFunc(slices.Clone(c.now), Standing.on)
 		switch {
-		case len(c.now) > 0 && t == nil:
-			t = &Turned{Thing: c.now[0].Thing, Part: c.now[0].Part, Opened: steps[c.after], Where: c.now[0].Where}
+		case len(now) > 0 && t != nil && t.Closed != nil && inBranch(now):
+			aside[c.thing] = true
+			t.Words = append(t.Words, now[0].Word)
+		case len(now) == 0 && aside[c.thing]:
+			aside[c.thing] = false
+		case len(now) > 0 && t == nil:
+			t = &Turned{Thing: now[0].Thing, Part: now[0].Part, Opened: steps[c.after], Where: now[0].Where}
 			open[c.thing] = t
 			fallthrough
-		case len(c.now) > 0:
-			t.Words = append(t.Words, c.now[0].Word)
+		case len(now) > 0:
+			t.Words = append(t.Words, now[0].Word)
 			t.Closed = nil
 		case t != nil:
 			t.Closed = steps[c.after]
@@ -52,6 +58,19 @@ func (r *Result) Turned(p *model.Procedure) []Turned {
 		}
 	}
 	return out
+}
+
+// inBranch says that a thing is open only where a hold went a certain way, or
+// where an optional step was done: what closes it there does not close it for
+// everybody.
+func inBranch(now []Standing) bool {
+	ofStep := func(c Condition) bool { return c.Option == "" }
+	for _, s := range now {
+		if len(s.Where) == 0 || slices.ContainsFunc(s.Where, func(c []Condition) bool { return !slices.ContainsFunc(c, ofStep) }) {
+			return false
+		}
+	}
+	return true
 }
 
 // inOrderDone lists steps as they are done: the sub-steps of a step before it.

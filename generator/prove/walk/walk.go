@@ -33,13 +33,18 @@
 // the point cuts that it stays so. `act-in-words` wants the verb at the beginning of a clause with
 // the thing's name after its article, in a step without any act link. Of a unit that has none of
 // an energy's points, `unit-gap` is told at the machine's file and nothing else of that energy. A
-// kept plug that is still in is no confirmation for `lock:`. What a plug alone cuts stays dead over
-// `unlock:`. An energy with `contained-by` is filled by `fill:` of a fluid that it needs where it
-// has `points: []`: a circuit that is filled with its pump off pushes nothing. A hold of
+// kept plug that is still in is no confirmation for `lock:`. What a plug alone cuts stays dead
+// over `unlock:`. An energy with `contained-by` is filled by `fill:` of a fluid that it needs
+// where it has `points: []`: a circuit that is filled with its pump off pushes nothing. A hold of
 // `before-isolate` or `before-restore` is asked where something goes off or comes back, not of a
 // confirmation and not of `test-live:`, and counts until a part comes off or a fastener is
 // loosened; a tool put in place or a fluid drained ends it not. In its own step it stands before
-// the act.
+// the act. A wait counts once the energy is isolated; waits are held against what they take at the
+// first proof, and where the energy is left released, let out by hand or brought back; after
+// `release:` or a `blocked-by` tool none is asked. What a callee leaves released was judged there.
+// A measurement in ac says nothing of a charge. An energy with nothing to switch off counts as on
+// until it is released or proved. What else a step asks of holds is taken as so where
+// `dead-branch` is judged.
 package walk
 
 import (
@@ -180,6 +185,7 @@ func newShared(m *model.Manual) *shared {
 	s.layouts[nil] = newLayout(nil, tools)
 	for _, machine := range m.Machines {
 		s.layouts[machine] = newLayout(machine, tools)
+		s.layouts[machine].timings(m.Shop)
 	}
 	s.ringed = ringed(m.Procedures)
 	return s
@@ -252,12 +258,19 @@ type walk struct {
 	looks    []look
 	taken    map[*model.Hold]fn // where a hold was taken; of nil, where any may have been
 	deriving bool
-	followed int // acts of its own steps that were followed
+	followed int  // acts of its own steps that were followed
+	waited   []fn // by energy, which of the tallies is so
+	tallies  []tally
+	demands  []demand
+	applying bool // how a call leaves things is taken over
 
 	openedBefore bool  // the line under judgement was opened before the procedure began
 	from         *need // the callee's need that is judged
 	movedIn      fn    // where the callee moved the thing of that need
 	shown        []fn
+	screws       []thing // that the step under way opened
+	anyOpen      fn      // where anything is off, loose or altered
+	tested       []fn    // by energy, where it was put on for a test
 	completed    int
 }
 
@@ -269,6 +282,7 @@ func newWalk(s *shared, p *model.Procedure, lay *layout, free bool) *walk {
 		firsts: make([]fn, n), faults: map[fault]int{}, owed: map[owed]fn{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]fn{},
 	}
 	w.free = free
+	w.waited, w.tallies, w.tested = make([]fn, n), firstTallies(), make([]fn, n)
 	return w
 }
 
@@ -279,6 +293,11 @@ func (w *walk) run() {
 		copy(w.start, w.home)
 		w.shown = make([]fn, len(w.home))
 		w.standsAtStart()
+		for _, x := range w.lay.slow {
+			if !w.waitsAtHome(x) {
+				w.waited[x] = notKnown
+			}
+		}
 	}
 	w.guards()
 	if !w.free {

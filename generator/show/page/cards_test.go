@@ -86,7 +86,7 @@ fasteners:
 	if rows[1].Clamp != "" || !strings.Contains(rows[1].NoClamp, "says nothing of the load") {
 		t.Errorf("after an angle: %q, %q", rows[1].Clamp, rows[1].NoClamp)
 	}
-	thing := s.machineFastener(s.Manual.Machines[0].Fasteners[1])
+	thing := s.machineFastener(s.Manual.Machines[0], s.Manual.Machines[0].Fasteners[1])
 	if !slices.ContainsFunc(thing.Facts, func(f Fact) bool { return strings.Contains(fmt.Sprint(f), "says nothing of the load") }) {
 		t.Errorf("the machine's page: %+v", thing.Facts)
 	}

@@ -101,8 +101,11 @@ func mark(parts []Part, missed map[string]*Missed) {
 func (s *Site) closeOut(p *model.Procedure, items []slips.Item, missed map[string]*Missed) CloseOut {
 	v := CloseOut{CloseOut: &s.speaks.CloseOut, Count: len(missed)}
 	told := map[string]bool{}
-	for _, t := range s.Walks.Turned(p) {
-		v.Rows = append(v.Rows, s.closeRows(p, t, items)...)
+	turned := s.Walks.Turned(p)
+	for _, t := range turned {
+		if t.Part == nil || !slices.ContainsFunc(turned, func(o walk.Turned) bool { return o.Thing == model.Named(t.Part) }) {
+			v.Rows = append(v.Rows, s.closeRows(p, t, items, turned)...)
+		}
 	}
 	for i := range v.Rows {
 		row := &v.Rows[i]
@@ -123,7 +126,7 @@ func (s *Site) closeOut(p *model.Procedure, items []slips.Item, missed map[strin
 
 // closeRows are the lines of one thing: of a part also those of its fasteners.
 // An energy that is cut at points, or held by placed tools, is told by them.
-func (s *Site) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item) []CloseRow {
+func (s *Site) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item, all []walk.Turned) []CloseRow {
 	w := &s.speaks.CloseOut
 	row := CloseRow{What: s.labelAt(t.Thing, t.Part), When: s.where(p.For.To, t.Where), Closed: s.closedAt(p, t)}
 	if saidByPhase(t.Closed.Phase, t.Where) || t.Opened != nil && saidByPhase(t.Opened.Phase, t.Where) {
@@ -146,7 +149,7 @@ func (s *Site) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item) 
 		}
 	case *model.Part:
 		row.Key, row.State = "part:"+thing.ID, w.On
-		return append([]CloseRow{row}, s.fastenerRows(row, thing, items)...)
+		return append([]CloseRow{row}, s.fastenerRows(row, thing, items, all)...)
 	case *model.Fastener:
 		row.Key, row.State, row.Count = "fastener:"+thing.ID, w.Tight, slips.Held(t.Part, thing)
 		if t.Part != nil {
@@ -168,8 +171,8 @@ func (s *Site) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item) 
 }
 
 // fastenerRows are the lines of the fasteners that hold a part: they came off
-// with it, and are closed where they are tightened.
-func (s *Site) fastenerRows(part CloseRow, of *model.Part, items []slips.Item) []CloseRow {
+// with it, or were loosened before, and are closed where they are tightened.
+func (s *Site) fastenerRows(part CloseRow, of *model.Part, items []slips.Item, all []walk.Turned) []CloseRow {
 	w := &s.speaks.CloseOut
 	var out []CloseRow
 	for _, h := range of.HeldBy {
@@ -179,14 +182,50 @@ func (s *Site) fastenerRows(part CloseRow, of *model.Part, items []slips.Item) [
 		row := part
 		row.Key, row.State = "fastener:"+h.To.ID+"#"+of.ID, w.Tight
 		row.What, row.Count = s.labelAt(h.To, of), slips.Held(of, h.To)
-		for i := range items {
-			if items[i].Tightens(h.To, of) {
-				row.Closed = toItem(&items[i])
-			}
-		}
+		row.tightenedAt(items, h.To, of)
+		row.loosenedFirst(all, h.To, of)
 		out = append(out, row)
 	}
 	return out
+}
+
+// tightenedAt closes a row where its fastener is tightened: by the last step
+// that everybody does, else by the last.
+func (r *CloseRow) tightenedAt(items []slips.Item, f *model.Fastener, part *model.Part) {
+	sure := false
+	for i := range items {
+		it := &items[i]
+		if !it.Tightens(f, part) || sure && aside(it.Step) {
+			continue
+		}
+		sure = sure || !aside(it.Step)
+		r.Closed = toItem(it)
+	}
+}
+
+// loosenedFirst opens the row of a fastener where it was loosened before its
+// part came off.
+func (r *CloseRow) loosenedFirst(all []walk.Turned, f *model.Fastener, part *model.Part) {
+	off := slices.IndexFunc(all, func(t walk.Turned) bool { return t.Thing == model.Named(part) })
+	i := slices.IndexFunc(all, func(t walk.Turned) bool { return t.Thing == model.Named(f) && t.Part == part })
+	if i < 0 || all[i].Opened == nil || all[off].Opened == nil || all[i].Opened.At.Start > all[off].Opened.At.Start {
+		return
+	}
+	opened := toStep(all[i].Opened)
+	r.Opened = &opened
+}
+
+// aside says that a step is done only where a hold went a certain way, or
+// where somebody chooses to.
+func aside(st *model.Step) bool {
+	for ; st != nil; st = st.Parent {
+		for _, l := range st.Links {
+			if l.Is("if-not") || l.Is("if") || l.Is("optional") {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // closedAt is the step that closed a thing: the derived one, where it is one.

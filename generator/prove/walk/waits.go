@@ -1,0 +1,437 @@
+package walk
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+	"baybinder/generator/trade/electrical"
+)
+
+// timing is how long what an energy stores takes to go by itself.
+type timing struct {
+	store electrical.Store
+	safe  electrical.Wait   // to the safe voltage; zero where that cannot be computed
+	maker quantity.Quantity // the maker's waiting time
+	least float64           // s, the longer of both
+}
+
+// timings are the energies whose waits can be judged. Where the shop's limits
+// could not be read nothing is judged.
+func (l *layout) timings(shop *model.Shop) {
+	l.timed = map[thing]*timing{}
+	if l.machine == nil || shop.Lost("limits.safe-voltage-dc") {
+		return
+	}
+	for _, e := range l.machine.Energies {
+		if t := timingOf(e, shop.Limits.SafeVoltageDC); t.least > 0 && !l.things[l.of[e]].unread && !e.Lost("kind", "voltage", "stored") {
+			l.timed[l.of[e]] = t
+			l.slow = append(l.slow, l.of[e])
+		}
+	}
+}
+
+func timingOf(e *model.Energy, safe quantity.Quantity) *timing {
+	t := &timing{maker: e.Stored.Wait, least: e.Stored.Wait.Base()}
+	if e.Kind == "electric" {
+		t.store = electrical.Store{Voltage: e.Voltage, Capacitance: e.Stored.Capacitance, Resistance: e.Stored.Resistance}
+		t.safe, _ = t.store.WaitFor(safe)
+		t.least = max(t.least, t.safe.Seconds)
+	}
+	return t
+}
+
+func (t *timing) enough(seconds float64) bool { return seconds >= t.least*(1-1e-9) }
+
+// tally is how long was waited for an energy since it was last cut.
+type tally struct {
+	cut      bool // it was cut in this walk; else what was waited before comes on top
+	seconds  float64
+	waits    int
+	at       event // the last of the waits
+	judged   bool  // a proof has come, or nothing is known of the waits
+	measured bool  // a measurement has come
+}
+
+// What was waited before anything is known of it: nothing yet, and where it is
+// not known.
+const (
+	notWaited fn = iota
+	justCut
+	notKnown
+)
+
+func firstTallies() []tally {
+	return []tally{{}, {cut: true}, {cut: true, judged: true, measured: true}}
+}
+
+// tallied is the number of a tally.
+func (w *walk) tallied(t tally) fn {
+	if i := slices.Index(w.tallies, t); i >= 0 {
+		return fn(i)
+	}
+	w.tallies = append(w.tallies, t)
+	return fn(len(w.tallies) - 1)
+}
+
+// retally changes the tallies of an energy where g holds.
+func (w *walk) retally(x thing, g fn, change func(tally) tally) {
+	if g == no || w.lay.timed[x] == nil {
+		return
+	}
+	was := w.waited[x]
+	now := w.ite(g, w.apply(was, func(i fn) fn { return w.tallied(change(w.tallies[i])) }), was)
+	if !now.constant() && len(w.vars) > Most && w.meeting(now) > Most {
+		now = notKnown
+	}
+	w.waited[x] = now
+}
+
+// tallies visits the tallies of an energy, and where each is so.
+func (w *walk) eachTally(x thing, g fn, do func(t tally, where fn)) {
+	if g == no {
+		return
+	}
+	of := w.waited[x]
+	if of.constant() {
+		do(w.tallies[of], g)
+		return
+	}
+	for i := range slices.Clone(w.tallies) {
+		if where := w.and(g, w.equals(of, fn(i))); where != no {
+			do(w.tallies[i], where)
+		}
+	}
+}
+
+// put changes how a thing stands, and with an energy what was waited for it.
+func (w *walk) put(x thing, g, to fn) {
+	if w.lay.timed[x] == nil || w.applying {
+		w.ledger.put(x, g, to)
+		return
+	}
+	was := w.get(x)
+	w.ledger.put(x, g, to)
+	now := w.get(x)
+	over := w.and(w.is(was, states(released)), w.is(now, states(live, isolated, locked)))
+	w.judgeWaits(x, over)
+	w.outByHand(x, w.is(now, states(unknown)))
+	cut := w.and(w.is(was, liveStates), w.is(now, notLive))
+	w.retally(x, cut, func(tally) tally { return w.tallies[justCut] })
+}
+
+// shift moves a thing where g holds.
+func (w *walk) shift(x thing, g fn, m moves) {
+	w.put(x, g, w.after(w.get(x), m))
+}
+
+// cloud makes one thing unknown where g holds, and what moves with it.
+func (w *walk) cloud(n model.Named, g fn) {
+	for _, x := range w.lay.moving(n) {
+		w.put(x, g, unknown)
+	}
+}
+
+// fog makes the things of some sorts unknown where g holds.
+func (w *walk) fog(g fn, sorts ...sort) {
+	for x := range w.lay.things {
+		if slices.Contains(sorts, w.lay.things[x].sort) {
+			w.put(thing(x), g, unknown)
+		}
+	}
+}
+
+// outByHand is what an energy stores being out by something else than waits.
+func (w *walk) outByHand(x thing, g fn) {
+	w.retally(x, g, func(tally) tally { return w.tallies[notKnown] })
+}
+
+// waitsOn adds a wait for an energy that is cut.
+func (w *walk) waitsOn(x thing, h *model.Hold, g fn) {
+	g = w.and(w.and(g, w.present(x)), w.is(w.get(x), notLive))
+	w.retally(x, g, func(t tally) tally {
+		if h.For.IsZero() {
+			return w.tallies[notKnown]
+		}
+		t.seconds, t.waits, t.at = t.seconds+h.For.Base(), t.waits+1, w.here
+		return t
+	})
+}
+
+// demand is something that asks for a wait which began, or may have begun,
+// before the procedure.
+type demand struct {
+	rule    *rule
+	thing   thing
+	where   fn
+	before  tally   // what the procedure itself waits before it
+	seconds float64 // what it asks for
+	of      *model.Hold
+}
+
+// unmet says that what was waited is less than a demand asks for. What is too
+// short for anybody is told as that alone.
+func (t *timing) unmet(d demand) bool {
+	waited := d.before.seconds
+	return d.before.at.link != nil && waited < d.seconds*(1-1e-9) && t.enough(waited) == (d.rule == &WaitShortOfLimit)
+}
+
+// judgeWaits holds what was waited against what it takes, before a proof or
+// where the energy is no longer at rest.
+func (w *walk) judgeWaits(x thing, g fn) {
+	time := w.lay.timed[x]
+	if time == nil || g == no {
+		return
+	}
+	w.eachTally(x, g, func(t tally, where fn) {
+		if !t.judged {
+			w.asksFor(demand{&WaitTooShort, x, where, t, time.least, nil})
+		}
+	})
+	w.retally(x, g, func(t tally) tally { t.judged = true; return t })
+}
+
+// measured holds a measurement of a voltage against what the charge has fallen
+// to by then. Waits that are too short for anybody have their own finding.
+func (w *walk) measuresAfter(x thing, h *model.Hold, g fn) {
+	time := w.lay.timed[x]
+	if time == nil || !time.store.Known() || h.Kind != "measure" || w.branching(w.here.step) {
+		return
+	}
+	_, most := h.Limit.Bounds()
+	if h.Limit.Unit.Dimension() != quantity.Voltage || h.Limit.Flow == quantity.AC || !(most > 0) || math.IsInf(most, 1) {
+		return
+	}
+	seconds := electrical.DischargeTime(time.store.Resistance.Base(), time.store.Capacitance.Base(), time.store.Start(), most)
+	g = w.and(w.and(g, w.present(x)), w.is(w.get(x), notLive))
+	w.eachTally(x, g, func(t tally, where fn) {
+		if !t.measured {
+			w.asksFor(demand{&WaitShortOfLimit, x, where, t, seconds, h})
+		}
+	})
+	w.retally(x, g, func(t tally) tally {
+		t.measured = t.measured || t.waits > 0 || w.free && !t.cut
+		return t
+	})
+}
+
+// branching says that a step is done only where a hold went a certain way.
+func (w *walk) branching(s *model.Step) bool {
+	for ; s != nil; s = s.Parent {
+		for _, l := range s.Links {
+			if l.Is("if-not") || l.Is("if") {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// asksFor tells of a demand that is not met; a summary keeps it for the callers.
+func (w *walk) asksFor(d demand) {
+	if w.free {
+		w.demands = append(w.demands, d)
+		return
+	}
+	time := w.lay.timed[d.thing]
+	if !time.unmet(d) {
+		return
+	}
+	at := d.before.at
+	if d.rule == &WaitShortOfLimit {
+		at = w.here
+	}
+	told := len(w.issues)
+	w.at(at, func() { w.find(d.rule, nothing, d.where, w.shortWords(d, time)) })
+	for i := range w.issues[told:] {
+		w.issues[told+i].short = &d
+	}
+}
+
+// demandsInAll are the demands of a procedure on its callers, without what is
+// not met where the procedure is walked alone: that is told there.
+func (w *walk) demandsInAll() []demand {
+	type key struct {
+		rule  *rule
+		thing thing
+		at    event
+	}
+	athome := map[key]fn{}
+	for _, d := range w.demands {
+		if w.lay.timed[d.thing].unmet(d) && (d.before.cut || w.waitsAtHome(d.thing)) {
+			k := key{d.rule, d.thing, d.before.at}
+			athome[k] = w.or(athome[k], w.somehow(w.homely(d.where)))
+		}
+	}
+	var out []demand
+	for _, d := range w.demands {
+		if d.before.cut {
+			continue
+		}
+		d.where = w.fewer(w.andNot(d.where, athome[key{d.rule, d.thing, d.before.at}]))
+		if w.possible(d.where) {
+			out = append(out, d)
+		}
+	}
+	return out
+}
+
+// waitsAtHome says that a procedure which is walked alone begins before what
+// an energy stores is out: what it waits itself must be enough.
+func (w *walk) waitsAtHome(x thing) bool {
+	return w.home[x] != released && w.home[x] != dead && w.home[x] != unknown
+}
+
+// waitedInAll is what was waited at the end of a procedure, for its callers.
+func (w *walk) waitedInAll() map[thing]fn {
+	out := map[thing]fn{}
+	for _, x := range w.lay.slow {
+		if !w.seen[x] {
+			continue
+		}
+		w.retally(x, w.is(w.get(x), states(released)), func(t tally) tally {
+			t.judged = t.judged || t.cut || t.at.link != nil && w.waitsAtHome(x)
+			return t
+		})
+		if f := w.shortest(w.waited[x]); f != notWaited {
+			out[x] = f
+		}
+	}
+	return out
+}
+
+// shortest is a tally that depends on few conditions of the procedure's own:
+// where there are more, the least that may have been waited.
+func (w *walk) shortest(f fn) fn {
+	if w.inner(f) <= fewInside {
+		return f
+	}
+	var order []fn
+	for i := range w.tallies {
+		order = append(order, fn(i))
+	}
+	slices.SortStableFunc(order, func(a, b fn) int { return w.tallies[b].compare(w.tallies[a]) })
+	out := notWaited
+	for _, i := range order {
+		out = w.ite(w.somehow(w.equals(f, i)), i, out)
+	}
+	return out
+}
+
+// compare orders tallies, the one that asks most of what follows first.
+func (t tally) compare(o tally) int {
+	switch {
+	case t.judged != o.judged:
+		return rankOf(t.judged) - rankOf(o.judged)
+	case t.seconds < o.seconds:
+		return -1
+	case t.seconds > o.seconds:
+		return 1
+	}
+	return rankOf(o.cut) - rankOf(t.cut)
+}
+
+func rankOf(yes bool) int {
+	if yes {
+		return 1
+	}
+	return 0
+}
+
+// inCall puts what a callee waits on top of what was waited before.
+func (t tally) inCall(inside tally, here event) tally {
+	if inside.at.link != nil {
+		inside.at = here
+	}
+	if inside.cut {
+		return inside
+	}
+	if inside.at.link == nil {
+		inside.at = t.at
+	}
+	inside.cut = t.cut
+	inside.seconds += t.seconds
+	inside.waits += t.waits
+	inside.judged = inside.judged || t.judged
+	inside.measured = inside.measured && inside.waits > 0 || t.measured
+	return inside
+}
+
+// demandsOf judges what a call asks for here.
+func (w *walk) demandsOf(in *importer, g fn) {
+	for _, d := range in.sum.demands {
+		if d.rule == &WaitShortOfLimit && w.branching(w.here.step) {
+			continue
+		}
+		where := w.and(g, in.take(d.where))
+		w.eachTally(d.thing, where, func(t tally, where fn) {
+			d := d
+			if t.judged && d.rule == &WaitTooShort || t.measured && d.rule == &WaitShortOfLimit {
+				return
+			}
+			d.where, d.before = where, t.inCall(d.before, w.here)
+			w.asksFor(d)
+		})
+	}
+}
+
+// waitedIn takes over what a call waits.
+func (w *walk) waitedIn(in *importer, g fn) {
+	for _, x := range w.lay.slow {
+		f, there := in.sum.waited[x]
+		if !there {
+			continue
+		}
+		inside := in.take(f)
+		was := w.waited[x]
+		for i, t := range in.sum.tallies {
+			where := w.and(g, w.equals(inside, fn(i)))
+			if where == no {
+				continue
+			}
+			now := w.apply(was, func(n fn) fn { return w.tallied(w.tallies[n].inCall(t, w.here)) })
+			w.waited[x] = w.ite(where, now, w.waited[x])
+		}
+	}
+}
+
+// shortWords says what was waited and what it takes.
+func (w *walk) shortWords(d demand, time *timing) string {
+	label := w.label(d.thing)
+	waited := quantity.Elapsed(int(math.Round(d.before.seconds))).String()
+	subject := fmt.Sprintf("a wait of %s is", waited)
+	if d.before.waits > 1 {
+		subject = fmt.Sprintf("%d waits, %s together, are", d.before.waits, waited)
+	}
+	if d.rule == &WaitShortOfLimit {
+		left := electrical.VoltageAfter(time.store.Resistance.Base(), time.store.Capacitance.Base(), time.store.Start(), d.before.seconds)
+		return fmt.Sprintf("by then the %s still has %s, and the %s asks for %s: that takes %s", label,
+			quantity.Of(left, quantity.Volt, 3), d.of.Label(), d.of.Limit, inFull(d.seconds))
+	}
+	if time.safe.Seconds < time.least {
+		return fmt.Sprintf("%s too short: the maker of the %s asks for %s", subject, label, time.maker)
+	}
+	return fmt.Sprintf("%s too short: the charge of the %s takes %s to fall to %s", subject, label, time.safe.Least, w.manual.Shop.Limits.SafeVoltageDC)
+}
+
+// inFull is a time in whole seconds, rounded up.
+func inFull(seconds float64) string {
+	return quantity.Elapsed(int(math.Ceil(seconds - 1e-9))).String()
+}
+
+// mendWait says how long to wait, and how that is known.
+func (w *walk) mendWait(i *issue) string {
+	if i.short == nil {
+		return ""
+	}
+	time := w.lay.timed[i.short.thing]
+	switch {
+	case i.rule == &WaitShortOfLimit:
+		return fmt.Sprintf("wait %s; t = R·C·ln(V/limit) with %s and %s; or measure after it, and say in if-not: what to do", inFull(i.short.seconds), time.store.Resistance, time.store.Capacitance)
+	case time.safe.Seconds < time.least:
+		return fmt.Sprintf("wait at least %s, as stored: says", time.maker)
+	}
+	return fmt.Sprintf("wait at least %s; %s", time.safe.Least, time.safe.Working)
+}
