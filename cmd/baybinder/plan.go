@@ -53,6 +53,11 @@ func (c *timesCommand) Run(g *globals, d *desk) error {
 	default:
 		d.say("%d steps have no time: the job takes longer than this.", plan.Untimed)
 	}
+	for _, ph := range plan.Phases {
+		for _, second := range ph.Seconds {
+			d.say("Step %s needs one person besides, to see a check done: %s.", second.Step.Number, second.By.Label())
+		}
+	}
 	d.shortest(plan)
 	d.waits(plan)
 	d.moves(book.Moves(p))
@@ -142,7 +147,7 @@ func bar(spans []schedule.Span, bay int) string {
 }
 
 func secondRows(plan *schedule.Plan) [][]string {
-	out := [][]string{{"phase", "title", "work", "bay", "waits", "untimed", "from", "to", "people", "critical"}}
+	out := [][]string{{"phase", "title", "work", "bay", "waits", "untimed", "from", "to", "people", "critical", "besides"}}
 	for _, ph := range plan.Phases {
 		row := []string{ph.ID, ph.Title.Plain}
 		for _, n := range []int{ph.Work, ph.Bay, ph.Waits, ph.Untimed, ph.From, ph.To, ph.People} {
@@ -154,7 +159,11 @@ func secondRows(plan *schedule.Plan) [][]string {
 				critical = append(critical, s.Number)
 			}
 		}
-		out = append(out, append(row, strings.Join(critical, " ")))
+		var besides []string
+		for _, second := range ph.Seconds {
+			besides = append(besides, second.Step.Number+":"+second.By.ID)
+		}
+		out = append(out, append(row, strings.Join(critical, " "), strings.Join(besides, " ")))
 	}
 	return out
 }

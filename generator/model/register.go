@@ -127,6 +127,10 @@ type Hold struct {
 	How      string            `yaml:"how" one:"together apart" doc:"whether the second person sees it done, or looks later and alone"`
 }
 
+// Together says that a second person sees the check done; where nothing is said
+// of it, too, as the page says it then.
+func (h *Hold) Together() bool { return h.Kind == "check" && h.How != "apart" }
+
 // Supply is one entry of register/supplies.yaml.
 type Supply struct {
 	Common  `yaml:",inline"`

@@ -19,6 +19,7 @@ type Words struct {
 	BeforeYouStart, Who, Time, Fetch, Gear     string
 	MakeDead, NothingToFetch, Anyone, NoPlace  string
 	OnePerson, PeopleAtOnce, WhoCalls          string // PeopleAtOnce: how many
+	SecondToo                                  string
 	HoursOfWork, TimeInTheBay, OfThatWaits     string // OfThatWaits: a duration
 	NoTimes, HighestWord, NoHazards            string
 	Wear, OtherNames, Contents                 string

@@ -91,3 +91,21 @@ func TestDeclaredAmountsAreShownAsTyped(t *testing.T) {
 		t.Errorf("the knob is %q", got)
 	}
 }
+
+// Who sees a check done stands under who is needed, and in the time line, with
+// the step; who looks later does not.
+func TestSecondPersonIsShownAtTheStep(t *testing.T) {
+	s := siteOf(t, map[string]string{
+		"shop.yaml":           "title: Shop\n",
+		"register/roles.yaml": "boss: { name: Boss }\nfitter: { name: Fitter }\n",
+		"register/holds.yaml": "seen: { name: seen, kind: check, by: boss, how: together }\nlater: { name: later, kind: check, by: fitter, how: apart }\n",
+		"procedures/count.md": "---\ntitle: Count\nholds: [seen, later]\n---\n## Count\n\n1. Count. [](time:5min) [](hold:later)\n2. Count. [](time:5min) [](hold:seen)\n",
+	})
+	v := s.Procedure(procedureOf(t, s, "count"))
+	if got := v.Before.Seconds; len(got) != 1 || got[0].Name != "Boss" || got[0].Note != "1.2" {
+		t.Errorf("needed besides: %v", got)
+	}
+	if says := v.TimeLine.Rows[0].Says; !strings.Contains(says, "at step 1.2 besides: Boss") || strings.Contains(says, "Fitter") {
+		t.Errorf("the time line says %q", says)
+	}
+}

@@ -35,7 +35,7 @@ func (s *Site) timeLine(up string, p *model.Procedure) TimeLine {
 	plan := s.Times.Plan(p)
 	for i := range plan.Phases {
 		ph := &plan.Phases[i]
-		v.Rows = append(v.Rows, TimeRow{s.text(up, &ph.Title), phaseSays(w, ph)})
+		v.Rows = append(v.Rows, TimeRow{s.text(up, &ph.Title), s.phaseSays(w, ph)})
 	}
 	v.Picture = HTML(drawnLine(w, plan))
 	v.Notes = timeNotes(w, plan)
@@ -43,10 +43,13 @@ func (s *Site) timeLine(up string, p *model.Procedure) TimeLine {
 }
 
 // phaseSays is a phase's time in words.
-func phaseSays(w *words.TimeLine, ph *schedule.Phase) string {
+func (s *Site) phaseSays(w *words.TimeLine, ph *schedule.Phase) string {
 	out := []string{fmt.Sprintf(w.From, duration(ph.From), duration(ph.To))}
 	if ph.People > 1 {
 		out = append(out, fmt.Sprintf(w.People, ph.People))
+	}
+	for _, second := range ph.Seconds {
+		out = append(out, fmt.Sprintf(w.Second, second.Step.Number, s.name(second.By)))
 	}
 	if ph.Waits > 0 {
 		out = append(out, fmt.Sprintf(w.Waits, duration(ph.Waits)))
@@ -100,7 +103,7 @@ func drawnLine(w *words.TimeLine, plan *schedule.Plan) string {
 		ph := &plan.Phases[i]
 		row := plot.TimeRow{Words: ph.Title.Plain}
 		for _, s := range ph.Spans {
-			bar := plot.TimeBar{From: s.From, To: s.To, People: s.People, Wait: s.Doing == schedule.Wait, Call: s.Doing == schedule.Call}
+			bar := plot.TimeBar{From: s.From, To: s.To, People: s.People + s.Beside, Wait: s.Doing == schedule.Wait, Call: s.Doing == schedule.Call}
 			switch s.Doing {
 			case schedule.Wait:
 				line.Wait = w.Wait
