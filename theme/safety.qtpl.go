@@ -119,6 +119,20 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		qw422016.N().S(`" data-unit="`)
 		qw422016.E().S(h.Unit)
 		qw422016.N().S(`"`)
+		if h.Near != "" {
+			qw422016.N().S(` `)
+			qw422016.N().S(`data-near data-near-low="`)
+			qw422016.E().S(h.NearLow)
+			qw422016.N().S(`" data-near-high="`)
+			qw422016.E().S(h.NearHigh)
+			qw422016.N().S(`"`)
+			if h.Again != "" {
+				qw422016.N().S(` `)
+				qw422016.N().S(`data-again="`)
+				qw422016.E().S(h.Again)
+				qw422016.N().S(`"`)
+			}
+		}
 		if h.Proved {
 			qw422016.N().S(` `)
 			qw422016.N().S(`data-proved`)
@@ -152,6 +166,11 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		qw422016.N().S(`<b>`)
 		qw422016.E().S(h.Limit)
 		qw422016.N().S(`</b></p>`)
+	}
+	if h.Near != "" {
+		qw422016.N().S(`<p class="near">`)
+		qw422016.E().S(h.Near)
+		qw422016.N().S(`</p>`)
 	}
 	if len(h.Blanks) > 0 {
 		qw422016.N().S(`<ul class="blanks">`)

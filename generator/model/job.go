@@ -70,6 +70,7 @@ type JobHold struct {
 	Unit     string         `json:"unit"` // of a measurement
 	Low      *float64       `json:"low"`  // the limit's ends as the page had them, in the unit; nil where open or not saved
 	High     *float64       `json:"high"`
+	Near     *JobNear       `json:"near"` // nil where nothing is near the limit
 	Values   []JobReading   `json:"values"`
 	Failed   []JobFailed    `json:"failed"` // readings that were out of limit before
 	Proved   *bool          `json:"proved"` // the tester was proved before and after
@@ -79,6 +80,14 @@ type JobHold struct {
 	Signed   *JobSigned     `json:"signed"`
 	Place    position.Pos   `json:"-"`
 	ValuesAt []position.Pos `json:"-"` // of Values
+}
+
+// JobNear is the part of a limit that is near its end, as the page had it, and
+// how soon it is measured again after a reading in it.
+type JobNear struct {
+	Low   *float64 `json:"low"`
+	High  *float64 `json:"high"`
+	Again string   `json:"again"`
 }
 
 // JobReading is one value that was read; nil where no plain number was typed.

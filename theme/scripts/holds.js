@@ -132,6 +132,13 @@
       return typed.length === this.fields.length ? 'in' : '';
     }
 
+    // near says that all are within, and one is in the part of the limit that
+    // is near its end.
+    get near() {
+      const part = { low: this.data.nearLow, high: this.data.nearHigh };
+      return 'near' in this.data && this.judged === 'in' && this.now.values.some((v) => bay.within(bay.number(v), part));
+    }
+
     showMeasure() {
       const w = bay.words, judged = this.judged, tries = (this.now.failed || []).length + (judged === 'out' ? 1 : 0);
       this.fields.forEach((f, i) => {
@@ -140,7 +147,7 @@
         f.field.setAttribute('aria-invalid', String(value !== '' && (n === null || !bay.within(n, this.data))));
       });
       const used = this.data.tries && tries >= Number(this.data.tries) && judged === 'out';
-      let words = { in: w.WithinLimit, out: w.OutOfLimit, odd: fill(w.NoNumber, this.data.unit || ''), '': '' }[judged];
+      let words = { in: this.near ? fill(this.data.again ? w.NearLimitAgain : w.NearLimit, this.data.again) : w.WithinLimit, out: w.OutOfLimit, odd: fill(w.NoNumber, this.data.unit || ''), '': '' }[judged];
       if (tries && judged !== 'in') words += ' ' + fill(w.TriesSoFar, tries);
       if (used && this.data.calls) words += ' ' + fill(w.CallNow, this.data.calls);
       if (this.verdict.textContent !== words) this.verdict.textContent = words;

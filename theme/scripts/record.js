@@ -23,6 +23,15 @@
 
   const readings = (h, values) => (values || []).map((v, i) => ({ where: h.fields[i] ? h.fields[i].where : '', typed: v, value: bay.number(v) })).filter((v) => v.typed !== '');
 
+  // near is the part of the limit that is near its end, as the page had it.
+  function near(data) {
+    const part = {};
+    if (data.nearLow) part.low = Number(data.nearLow);
+    if (data.nearHigh) part.high = Number(data.nearHigh);
+    if (data.again) part.again = data.again;
+    return part;
+  }
+
   function holdOf(h) {
     const now = h.now, out = { step: h.step.number, hold: h.id, kind: h.kind, met: h.met };
     if (now.at) out.at = iso(now.at);
@@ -30,6 +39,7 @@
     if (h.kind === 'measure') {
       out.unit = h.data.unit || '';
       for (const end of ['low', 'high']) if (h.data[end]) out[end] = Number(h.data[end]);
+      if ('near' in h.data) out.near = near(h.data);
       out.values = readings(h, now.values);
       out.failed = (now.failed || []).map((f) => ({ at: iso(f.at), values: readings(h, f.values) }));
       if ('proved' in h.data) out.proved = now.proved === true;
@@ -141,7 +151,7 @@
     if (h.kind === 'wait') return h.until === null ? '' : h.says.textContent;
     if (h.kind === 'measure') {
       const list = (values) => readings(h, values).map((v) => (v.where ? v.where + ' ' : '') + v.typed + ' ' + (h.data.unit || '')).join(', ');
-      return [...(now.failed || []).map((f) => list(f.values) + ' (' + w.OutOfLimit + ')'), list(now.values)].filter(Boolean).join('; ');
+      return [...(now.failed || []).map((f) => list(f.values) + ' (' + w.OutOfLimit + ')'), list(now.values) + (h.near ? ' (' + h.verdict.textContent + ')' : '')].filter(Boolean).join('; ');
     }
     if (now.name) return h.says.textContent;
     return now.words || now.answer || (now.good === true ? w.LookGood : now.good === false ? w.LookBad : '');

@@ -22,7 +22,7 @@ type Bay struct {
 	JobOf, JobOfNobody, JobOn, UnitShort, GoOnOrNew, GoOnWhich, AnswerFirst, NoneOnUnit, Seen string
 	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                      string
 	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened       string
-	RecordBad, RecordOther, RecordOlder                                                       string
+	RecordBad, RecordOther, RecordOlder, NearLimit, NearLimitAgain                            string
 }
 
 // BayIn are the bay's words in a language; English where the theme does not
@@ -77,6 +77,8 @@ var bayInEnglish = Bay{
 	MeasureAgain:    "Measure again",
 	TesterProved:    "Tester proved before and after",
 	WithinLimit:     "Within the limit.",
+	NearLimit:       "Near the limit.",
+	NearLimitAgain:  "Near the limit: measure again in {0}.",
 	OutOfLimit:      "Out of the limit.",
 	NoNumber:        "Write a plain number in {0}.",
 	TriesSoFar:      "Not met {0} times.",
@@ -204,6 +206,8 @@ var bayInSpanish = Bay{
 	MeasureAgain:    "Medir de nuevo",
 	TesterProved:    "Comprobador probado antes y después",
 	WithinLimit:     "Dentro del límite.",
+	NearLimit:       "Cerca del límite.",
+	NearLimitAgain:  "Cerca del límite: mida de nuevo en {0}.",
 	OutOfLimit:      "Fuera del límite.",
 	NoNumber:        "Escriba solo un número en {0}.",
 	TriesSoFar:      "No cumplido {0} veces.",

@@ -20,6 +20,7 @@ type Words struct {
 	MakeDead, NothingToFetch, Anyone, NoPlace  string
 	OnePerson, PeopleAtOnce, WhoCalls          string // PeopleAtOnce: how many
 	SecondToo                                  string
+	NearLimit, NearLimitAgain                  string // the part of the limit; and how soon it is measured again
 	HoursOfWork, TimeInTheBay, OfThatWaits     string // OfThatWaits: a duration
 	NoTimes, HighestWord, NoHazards            string
 	Wear, OtherNames, Contents                 string

@@ -152,6 +152,10 @@ func (w *writer) hold(h *model.Hold) {
 	if !h.Limit.IsZero() {
 		w.field("limit", h.Limit)
 	}
+	if !h.Near.IsZero() {
+		w.field("near", h.Near)
+		w.field("again-in", h.AgainIn)
+	}
 	w.field("with", h.With.ID)
 	w.field("proved-on", h.ProvedOn.ID)
 	w.field("if-not", h.IfNot)

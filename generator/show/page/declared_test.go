@@ -1,6 +1,7 @@
 package page
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -107,5 +108,42 @@ func TestSecondPersonIsShownAtTheStep(t *testing.T) {
 	}
 	if says := v.TimeLine.Rows[0].Says; !strings.Contains(says, "at step 1.2 besides: Boss") || strings.Contains(says, "Fitter") {
 		t.Errorf("the time line says %q", says)
+	}
+}
+
+// What is near a limit is printed with it, its ends in the unit of the blanks:
+// 0.2 to 0.3 cm are 2 to 3 mm.
+func TestNearTheLimitIsShown(t *testing.T) {
+	s := siteOf(t, map[string]string{
+		"shop.yaml":           "title: Shop\nshow-units: { length: [mm] }\n",
+		"register/holds.yaml": "pad: { name: pad, kind: measure, what: thickness, limit: at least 2 mm, near: 0.2 to 0.3 cm, again-in: 3 months }\nrim: { name: rim, kind: measure, what: thickness, limit: at least 2 mm }\n",
+	})
+	pad := s.hold(s.Manual.Holds[0])
+	if pad.NearLow != "2" || pad.NearHigh != "3" || pad.Again != "3 months" || !strings.Contains(pad.Near, "measure again in 3 months") {
+		t.Errorf("%+v", pad)
+	}
+	if rim := s.hold(s.Manual.Holds[1]); rim.Near != "" || rim.NearLow != "" {
+		t.Errorf("%+v", rim)
+	}
+}
+
+// A record is judged by the part of the limit that it brought along: both ends
+// are near, beyond it is within, and out of the limit is out whatever is near.
+func TestNearTheLimitInARecord(t *testing.T) {
+	for values, want := range map[string]string{
+		"0.45, 0.4": "near the limit, again in 3 months", "0.4, 0.5": "near the limit, again in 3 months",
+		"0.44, 0.4": "within the limit", "0.45, 0.6": "out of the limit",
+	} {
+		left, right, _ := strings.Cut(values, ", ")
+		s := jobSite(t, map[string]string{"a.json": aJob(
+			`"low": 0.3, "high": 0.5`, `"low": 0.3, "high": 0.5, "near": { "low": 0.45, "high": 0.5, "again": "3 months" }`,
+			`"typed": "0,4", "value": 0.4`, `"typed": "`+left+`", "value": `+left, `"typed": "0.5", "value": 0.5`, `"typed": "`+right+`", "value": `+right)})
+		if got := s.JobsOf("", s.Manual.Procedures[0], false).Measured[0].Rows[0].Verdict; got != want {
+			t.Errorf("%s: %q, want %q", values, got, want)
+		}
+		record := s.Record(Frame{}, s.Manual.Jobs[0], false)
+		if text := fmt.Sprint(record.Steps); !strings.Contains(text, want) {
+			t.Errorf("%s: the record says %s", values, text)
+		}
 	}
 }

@@ -12,25 +12,29 @@ import (
 
 // Hold is a hold as a step shows it: a block of its own.
 type Hold struct {
-	ID      string
-	Kind    string // wait, measure, look, ask, note, sign, check, witness
-	Title   string // "Wait 10 min", "Measure bus voltage"
-	Name    string
-	Lines   []string // what to do, in sentences
-	Limit   string   // of a measurement
-	Low     string   // the limit's ends in the unit of the blanks; "" where open
-	High    string
-	Proved  bool     // the tester is proved before and after
-	Tries   int      // of a measurement; 0 for any number
-	Calls   string   // who is called then
-	Blanks  []string // a blank for each; "" where one is enough
-	Unit    string   // printed behind a blank
-	IfNot   string
-	Seconds int // of a wait
-	Answers []model.Pair
-	Signed  []string // the lines to sign on
-	Least   string   // the computed minimum of a wait; "" where nothing can be computed
-	Working working.Working
+	ID       string
+	Kind     string // wait, measure, look, ask, note, sign, check, witness
+	Title    string // "Wait 10 min", "Measure bus voltage"
+	Name     string
+	Lines    []string // what to do, in sentences
+	Limit    string   // of a measurement
+	Low      string   // the limit's ends in the unit of the blanks; "" where open
+	High     string
+	Near     string // the part of the limit that is near its end, and when it is measured again
+	NearLow  string // the ends of that part in the unit of the blanks
+	NearHigh string
+	Again    string   // how soon it is measured again then
+	Proved   bool     // the tester is proved before and after
+	Tries    int      // of a measurement; 0 for any number
+	Calls    string   // who is called then
+	Blanks   []string // a blank for each; "" where one is enough
+	Unit     string   // printed behind a blank
+	IfNot    string
+	Seconds  int // of a wait
+	Answers  []model.Pair
+	Signed   []string // the lines to sign on
+	Least    string   // the computed minimum of a wait; "" where nothing can be computed
+	Working  working.Working
 }
 
 // hold makes the block of a hold.
@@ -74,6 +78,7 @@ func (s *Site) measure(v *Hold, h *model.Hold) {
 	}
 	v.Limit = s.bothLimit(h.Limit)
 	v.Low, v.High = ends(h.Limit)
+	s.nearLimit(v, h)
 	v.Proved = h.ProvedOn.To != nil
 	v.Unit = h.Limit.Unit.Symbol()
 	if flow := h.Limit.Flow.String(); flow != "" {
@@ -88,6 +93,19 @@ func (s *Site) measure(v *Hold, h *model.Hold) {
 	}
 	if h.ProvedOn.To != nil {
 		v.Lines = append(v.Lines, fmt.Sprintf(w.ProvedOn, s.name(h.ProvedOn.To)))
+	}
+}
+
+// nearLimit says which readings pass and are near the limit.
+func (s *Site) nearLimit(v *Hold, h *model.Hold) {
+	if h.Near.IsZero() {
+		return
+	}
+	v.NearLow, v.NearHigh = endsIn(h.Near, h.Limit.Unit)
+	v.Near = fmt.Sprintf(s.Words.NearLimit, s.bothLimit(h.Near))
+	if !h.AgainIn.IsZero() {
+		v.Again = s.amount(h.AgainIn)
+		v.Near = fmt.Sprintf(s.Words.NearLimitAgain, s.bothLimit(h.Near), v.Again)
 	}
 }
 
