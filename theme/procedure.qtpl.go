@@ -571,6 +571,12 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-optional`)
 	}
+	if s.Within != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-within="`)
+		qw422016.E().S(s.Within)
+		qw422016.N().S(`"`)
+	}
 	qw422016.N().S(`>`)
 	for i := range s.Boxes {
 		streambox(qw422016, w, &s.Boxes[i])

@@ -110,6 +110,12 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		qw422016.N().D(h.Seconds)
 		qw422016.N().S(`"`)
 	}
+	if h.Longest > 0 {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-longest="`)
+		qw422016.N().D(h.Longest)
+		qw422016.N().S(`"`)
+	}
 	if h.Kind == "measure" {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-low="`)

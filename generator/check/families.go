@@ -39,6 +39,7 @@ var (
 		{Rule: &decode.Quantity, Manual: runLimitOf},
 		{Rule: &decode.Quantity, Manual: runNear},
 		{Rule: &bind.UnknownReference, Manual: runKnownSign},
+		{Rule: &bind.UnknownReference, Procedure: runWithin},
 		{Rule: &bind.UnknownReference, Manual: runFileNotRead},
 		{Rule: &syntax.DuplicateID, Procedure: runListedTwice},
 	}

@@ -55,6 +55,8 @@ type JobStep struct {
 	State  string       `json:"state"` // not yet, in hand, done, does not apply, not on this unit, not needed
 	At     time.Time    `json:"at"`    // zero where nobody touched it
 	Reason string       `json:"reason"`
+	Latest time.Time    `json:"latest"` // by when it was to end; zero where nothing says
+	Late   bool         `json:"late"`
 	Place  position.Pos `json:"-"`
 }
 
@@ -67,6 +69,8 @@ type JobHold struct {
 	At       time.Time      `json:"at"`
 	From     time.Time      `json:"from"` // of a wait
 	Until    time.Time      `json:"until"`
+	Latest   time.Time      `json:"latest"` // by when a wait was to be over; zero where it has no longest time
+	Late     bool           `json:"late"`
 	Unit     string         `json:"unit"` // of a measurement
 	Low      *float64       `json:"low"`  // the limit's ends as the page had them, in the unit; nil where open or not saved
 	High     *float64       `json:"high"`

@@ -230,8 +230,8 @@ type Link struct {
 	Part   *Part              // of loosen:F#PART and reverse:PHASE#PART
 	Parts  []*Part            // of reverse:PHASE!PART,PART
 	Phase  *Phase             // of reverse:
-	Step   *Step              // of see:PROC#STEP
-	Number *quantity.Quantity // of people: and time:, else nil: there are half a million links
+	Step   *Step              // of see:PROC#STEP and within:TIME#STEP
+	Number *quantity.Quantity // of people:, time: and within:, else nil: there are half a million links
 
 	Sign byte // '#', '=', '!' or 0: what stands before Frag
 	Not  bool // when:!OPTION

@@ -109,7 +109,7 @@ type Hazard struct {
 type Hold struct {
 	Common   `yaml:",inline"`
 	Kind     string            `yaml:"kind,need" one:"wait measure look ask note sign check witness" doc:"why work stops here"`
-	For      quantity.Quantity `yaml:"for" dim:"duration" asked:"wait" doc:"how long to wait"`
+	For      quantity.Stretch  `yaml:"for" dim:"duration" asked:"wait" doc:"how long to wait, and the longest where there is one"`
 	Of       Ref[Entry]        `yaml:"of" doc:"the energy or fluid that it is about"`
 	Why      string            `yaml:"why" doc:"the reason"`
 	What     string            `yaml:"what" asked:"measure look note" doc:"what is measured, looked at or noted"`

@@ -72,6 +72,10 @@
 
     get until() { return this.from === null ? null : this.from + Number(this.data.wait) * 1000; }
 
+    // latest is when the wait must be over: at the tick of its step.
+    get latest() { return this.from === null || !this.data.longest ? null : this.from + Number(this.data.longest) * 1000; }
+    get late() { return this.latest !== null && (this.step.state === 'done' ? this.step.at : Date.now()) > this.latest; }
+
     wait() {
       this.says = make('p', { class: 'clock' });
       this.start = button(bay.words.StartWait, () => this.set({ from: Date.now() }));
@@ -83,6 +87,7 @@
       this.start.hidden = Boolean(before) || until !== null;
       let words = before ? fill(w.WaitFromTick, before.number) : '';
       if (until !== null) words = this.met ? fill(w.WaitOver, bay.clock(until)) : fill(w.NotBefore, bay.clock(until), bay.left(until - Date.now()));
+      if (this.latest !== null && this.met) words += ' ' + bay.dueBy(this.latest, this.late, this.step.state === 'done');
       if (this.says.textContent !== words) this.says.textContent = words;
       this.element.classList.toggle('is-waiting', until !== null && !this.met);
       if (this.running && this.met) {

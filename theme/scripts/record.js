@@ -18,6 +18,7 @@
     const e = s.entry, out = { step: s.number, id: s.id, words: s.title, state: states[s.state] };
     if (e) out.at = iso(e.at);
     if (e && e.reason) out.reason = e.reason;
+    if (s.state === 'done' && s.latest !== null) Object.assign(out, { latest: iso(s.latest), late: s.late });
     return out;
   }
 
@@ -36,6 +37,7 @@
     const now = h.now, out = { step: h.step.number, hold: h.id, kind: h.kind, met: h.met };
     if (now.at) out.at = iso(now.at);
     if (h.kind === 'wait' && h.until !== null) Object.assign(out, { from: iso(h.from), until: iso(h.until) });
+    if (h.kind === 'wait' && h.latest !== null) Object.assign(out, { latest: iso(h.latest), late: h.late });
     if (h.kind === 'measure') {
       out.unit = h.data.unit || '';
       for (const end of ['low', 'high']) if (h.data[end]) out[end] = Number(h.data[end]);

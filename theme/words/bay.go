@@ -23,6 +23,7 @@ type Bay struct {
 	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                      string
 	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened       string
 	RecordBad, RecordOther, RecordOlder, NearLimit, NearLimitAgain                            string
+	NoLaterThan, IsLate, WasLate                                                              string
 }
 
 // BayIn are the bay's words in a language; English where the theme does not
@@ -78,6 +79,9 @@ var bayInEnglish = Bay{
 	TesterProved:    "Tester proved before and after",
 	WithinLimit:     "Within the limit.",
 	NearLimit:       "Near the limit.",
+	NoLaterThan:     "No later than {0}. Left: {1}",
+	IsLate:          "Too late: this was to be done by {0}.",
+	WasLate:         "Done later than {0}.",
 	NearLimitAgain:  "Near the limit: measure again in {0}.",
 	OutOfLimit:      "Out of the limit.",
 	NoNumber:        "Write a plain number in {0}.",
@@ -207,6 +211,9 @@ var bayInSpanish = Bay{
 	TesterProved:    "Comprobador probado antes y después",
 	WithinLimit:     "Dentro del límite.",
 	NearLimit:       "Cerca del límite.",
+	NoLaterThan:     "A más tardar a las {0}. Faltan: {1}",
+	IsLate:          "Demasiado tarde: debía estar hecho a las {0}.",
+	WasLate:         "Hecho después de las {0}.",
 	NearLimitAgain:  "Cerca del límite: mida de nuevo en {0}.",
 	OutOfLimit:      "Fuera del límite.",
 	NoNumber:        "Escriba solo un número en {0}.",

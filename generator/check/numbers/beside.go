@@ -47,6 +47,9 @@ func besideOf(j *job, drained map[*model.Fluid]bool, links []sentence.Placed) *b
 }
 
 func (b *beside) link(l *model.Link) {
+	if l.Is("within") {
+		b.words = append(b.words, l.Amount())
+	}
 	switch l.Kind.Act {
 	case model.Isolate, model.Release, model.Prove, model.Drain:
 		b.zero = true
@@ -150,11 +153,11 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 		b.words = append(b.words, given(of.Voltage, of.Pressure)...)
 	}
 	if l.Is("if-not") || l.Is("if") {
-		b.words = append(b.words, given(h.For)...)
+		b.words = append(b.words, given(h.For.Least, h.For.Most)...)
 		b.words = append(b.words, numbersOf(h.Limit)...)
 		return
 	}
-	b.state(h, register, h.For)
+	b.state(h, register, h.For.Least, h.For.Most)
 	b.limit(h, register, h.Limit)
 	b.timed = b.timed || l.Is("hold") && slices.ContainsFunc(inText(l.Text), isDuration)
 }

@@ -40,6 +40,7 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a wait":                           inSentence("Wait ⟦value-disagrees⟧5 min for the drive. [](hold:long-wait)"),
 		"the wait":                         inSentence("Wait 180 s for the drive. [](hold:long-wait)"),
 		"a wait that the link states":      inSentence("[Wait 3 min](hold:long-wait), and look after 1 min."),
+		"by when a step ends":              inSentence("Look at it.", "Press it within 5 min of the wait. [](hold:long-wait) [](within:5min)"),
 		"a time beside no wait":            inSentence("[Tighten the bolts](tighten:seat-bolt) within 10 min of the paste."),
 		"a limit":                          inSentence("The [bus](hold:bus-dead) shows at most ⟦value-disagrees⟧50 V dc."),
 		"the limit":                        inSentence("The [bus](hold:bus-dead) shows at most 5 V dc."),

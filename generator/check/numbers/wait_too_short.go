@@ -40,7 +40,7 @@ func waitTooShort(shop *model.Shop, machine *model.Machine, link *model.Link, ho
 	}
 	safe := shop.Limits.SafeVoltageDC
 	wait, known := storeOf(energy).WaitFor(safe)
-	if !known || wait.Enough(hold.For.Base()) {
+	if !known || wait.Enough(hold.For.Least.Base()) {
 		return nil
 	}
 	f := WaitTooShort.At(link.At, "a wait of %s is too short: the charge of the %s takes %s to fall to %s", hold.For, energy.Label(), wait.Least, safe).

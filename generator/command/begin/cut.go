@@ -119,7 +119,7 @@ func (r *reach) longEnough(h *model.Hold, e *model.Energy) bool {
 	}
 	store := electrical.Store{Voltage: e.Voltage, Capacitance: e.Stored.Capacitance, Resistance: e.Stored.Resistance}
 	wait, known := store.WaitFor(r.manual.Shop.Limits.SafeVoltageDC)
-	return !known || wait.Enough(h.For.Base())
+	return !known || wait.Enough(h.For.Least.Base())
 }
 
 // proofOf finds the hold that shows an energy dead. Above the safe voltage only

@@ -268,7 +268,7 @@ func (m *line) call(s *model.Step, t *Plan) {
 }
 
 func (m *line) wait(s *model.Step, h *model.Hold) {
-	seconds := int(h.For.Base())
+	seconds := int(h.For.Least.Base())
 	m.phase.Waits += seconds
 	m.spend(s, Span{Doing: Wait}, seconds, 0)
 }

@@ -19,6 +19,9 @@ func (w *writer) link(link *model.Link) {
 		return
 	}
 	id := link.ID
+	if link.Is("within") {
+		id = fmt.Sprint(link.Amount().Base(), " s")
+	}
 	if link.Not {
 		id = "!" + id
 	}
@@ -154,8 +157,8 @@ func (w *writer) hold(h *model.Hold) {
 	}
 	if !h.Near.IsZero() {
 		w.field("near", h.Near)
-		w.field("again-in", h.AgainIn)
 	}
+	w.field("again-in", h.AgainIn)
 	w.field("with", h.With.ID)
 	w.field("proved-on", h.ProvedOn.ID)
 	w.field("if-not", h.IfNot)

@@ -203,6 +203,8 @@ func (l *linker) typed(link *model.Link, rest string) {
 		l.people(link)
 	case model.ToTime:
 		l.time(link)
+	case model.ToWithin:
+		l.within(link)
 	default:
 		l.toMachineThing(link)
 	}
@@ -239,20 +241,25 @@ func (l *linker) toProcedure(link *model.Link) {
 		return
 	}
 	if link.Step = to.FindStep(link.Frag); link.Step == nil && !to.Broken {
-		var names []string
-		for _, s := range to.Steps {
-			if s.Name != "" {
-				names = append(names, s.Name)
-			}
-		}
-		f := UnknownReference.At(link.At, "%s has no step %s", to.Label(), link.Frag)
-		if near := nearest.Of(link.Frag, names); near != "" {
-			f = f.WithMend("did you mean %s?", near)
-		} else {
-			f = f.WithMend("name the step there with [](step:%s)", syntax.PhaseID(link.Frag))
-		}
-		l.bad(link, f)
+		l.noStep(link, to)
 	}
+}
+
+// noStep tells of a step that a procedure does not have.
+func (l *linker) noStep(link *model.Link, in *model.Procedure) {
+	var names []string
+	for _, s := range in.Steps {
+		if s.Name != "" {
+			names = append(names, s.Name)
+		}
+	}
+	f := UnknownReference.At(link.At, "%s has no step %s", in.Label(), link.Frag)
+	if near := nearest.Of(link.Frag, names); near != "" {
+		f = f.WithMend("did you mean %s?", near)
+	} else {
+		f = f.WithMend("name the step there with [](step:%s)", syntax.PhaseID(link.Frag))
+	}
+	l.bad(link, f)
 }
 
 func (l *linker) toPost(link *model.Link) {
@@ -387,17 +394,30 @@ func (l *linker) people(link *model.Link) {
 	link.Number = &quantity.Quantity{Value: float64(n)}
 }
 
+// within binds within:TIME and within:TIME#STEP, a step of the same procedure.
+func (l *linker) within(link *model.Link) {
+	split(link, link.Kind.Frag)
+	l.time(link)
+	if link.Bad || link.Sign == 0 {
+		return
+	}
+	if link.Step = l.draft.FindStep(link.Frag); link.Step == nil {
+		l.noStep(link, l.draft.Procedure)
+	}
+}
+
 func (l *linker) time(link *model.Link) {
 	if link.Number = l.times[link.ID]; link.Number != nil {
 		return
 	}
+	name := link.Kind.Name
 	q, err := quantity.Parse(link.ID, quantity.Duration)
 	if err == nil && q.Base() <= 0 {
-		l.bad(link, decode.Quantity.At(link.At, "a time must be longer than nothing").WithMend("write time:8min"))
+		l.bad(link, decode.Quantity.At(link.At, "a time must be longer than nothing").WithMend("write %s:8min", name))
 		return
 	}
 	if err != nil {
-		l.bad(link, decode.BadAmount(err, link.At, "time").WithMend("write time:90s, time:8min or time:1h30min"))
+		l.bad(link, decode.BadAmount(err, link.At, name).WithMend("write %[1]s:90s, %[1]s:8min or %[1]s:1h30min", name))
 		return
 	}
 	link.Number = &q

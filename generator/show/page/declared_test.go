@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 	"testing"
+	"time"
 
 	"baybinder/generator/model"
 )
@@ -146,4 +147,53 @@ func TestNearTheLimitInARecord(t *testing.T) {
 			t.Errorf("%s: the record says %s", values, text)
 		}
 	}
+}
+
+// By when a step ends stands in its marks and is counted from the step before,
+// or the named one; a wait's longest time stands with it, in seconds by hand.
+func TestLongestTimesAreShown(t *testing.T) {
+	s := siteOf(t, map[string]string{
+		"shop.yaml":           "title: Shop\n",
+		"register/holds.yaml": "cure: { name: cure, kind: wait, for: 24 to 72 h }\nsoak: { name: soak, kind: wait, for: 10 min }\n",
+		"procedures/glue.md":  "---\ntitle: Glue\nholds: [cure, soak]\n---\n## Glue\n\n1. Lay it. [](step:lay)\n2. Press it. [](within:5min)\n3. Close it. [](within:1h30min#lay)\n4. Wait. [](hold:cure) [](hold:soak)\n",
+	})
+	parts := s.Procedure(procedureOf(t, s, "glue")).Phases[0].Parts
+	press, shut := parts[1].Step, parts[2].Step
+	if press.Within != "300" || press.Tags[0] != "done no later than 5 min after the step before" || strings.Contains(string(press.Text[0]), "5") {
+		t.Errorf("%q %q %q", press.Within, press.Tags, press.Text)
+	}
+	if shut.Within != "5400#lay" || shut.Tags[0] != "done no later than 1 h 30 min after step 1.1" {
+		t.Errorf("%q %q", shut.Within, shut.Tags)
+	}
+	cure, soak := parts[3].Step.Holds[0], parts[3].Step.Holds[1]
+	if cure.Title != "Wait 24 to 72 h: cure" || cure.Seconds != 86400 || cure.Longest != 259200 || !strings.Contains(strings.Join(cure.Lines, " "), "No longer than 72 h.") {
+		t.Errorf("%+v", cure)
+	}
+	if soak.Longest != 0 || strings.Contains(strings.Join(soak.Lines, " "), "longer") {
+		t.Errorf("%+v", soak)
+	}
+}
+
+// A record says where a step or a wait ended later than it should.
+func TestLateIsToldInARecord(t *testing.T) {
+	s := jobSite(t, nil)
+	j := &model.Job{Started: at("2026-04-29T08:00:00Z"), Steps: []model.JobStep{
+		{Number: "1.1", State: "done", At: at("2026-04-29T08:20:00Z"), Latest: at("2026-04-29T08:15:00Z"), Late: true},
+		{Number: "1.2", State: "done", At: at("2026-04-29T08:25:00Z"), Latest: at("2026-04-29T08:30:00Z")},
+	}, Holds: []model.JobHold{{Step: "1.2", Hold: "cure", Kind: "wait", Met: true, Latest: at("2026-04-29T08:24:00Z"), Late: true}}}
+	steps := s.Record(Frame{}, j, false).Steps
+	if got := steps[0].State; got != "done, 08:20; later than 08:15, when it was due" {
+		t.Error(got)
+	}
+	if got := steps[1].State + " " + steps[1].Holds[0]; got != "done, 08:25 cure: over; later than 08:24, when it was due" {
+		t.Error(got)
+	}
+}
+
+func at(text string) time.Time {
+	t, err := time.Parse(time.RFC3339, text)
+	if err != nil {
+		panic(err)
+	}
+	return t
 }

@@ -6,6 +6,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/working"
 )
@@ -31,6 +32,7 @@ type Hold struct {
 	Unit     string   // printed behind a blank
 	IfNot    string
 	Seconds  int // of a wait
+	Longest  int // of a wait; 0 where it has no end
 	Answers  []model.Pair
 	Signed   []string // the lines to sign on
 	Least    string   // the computed minimum of a wait; "" where nothing can be computed
@@ -46,8 +48,11 @@ func (s *Site) hold(h *model.Hold) Hold {
 	}
 	switch h.Kind {
 	case "wait":
-		v.Title = fmt.Sprintf(w.WaitFor, h.For, v.Name)
-		v.Seconds = int(h.For.Base())
+		v.Title = fmt.Sprintf(w.WaitFor, s.stretch(h.For), v.Name)
+		v.Seconds, v.Longest = int(h.For.Least.Base()), int(h.For.Most.Base())
+		if v.Longest > 0 {
+			v.Lines = append(v.Lines, fmt.Sprintf(w.WaitNoLonger, h.For.Most))
+		}
 		v.Lines = append(v.Lines, w.WaitThenMeasure)
 	case "measure":
 		s.measure(&v, h)
@@ -68,6 +73,14 @@ func (s *Site) hold(h *model.Hold) Hold {
 	}
 	s.triesAndCall(&v, h)
 	return v
+}
+
+// stretch is a wait in the page's words.
+func (s *Site) stretch(f quantity.Stretch) string {
+	if l, both := f.Range(); both {
+		return s.limit(l)
+	}
+	return f.Least.String()
 }
 
 func (s *Site) measure(v *Hold, h *model.Hold) {

@@ -104,6 +104,7 @@ type Step struct {
 	Guarded  bool   // it cannot be skipped
 	Changes  string // what it changes: "remove:seat-base"
 	Optional bool
+	Within   string // no later than so many seconds after which steps: "300 600#s1-2"; none named is the one before
 	Holds    []Hold
 	Tags     []string
 	Computed []Computed // wrench settings, lifts, releases
