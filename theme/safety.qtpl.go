@@ -197,6 +197,18 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		}
 		qw422016.N().S(`</ul>`)
 	}
+	if len(h.Places) > 0 {
+		qw422016.N().S(`<ul class="answers">`)
+		for _, p := range h.Places {
+			qw422016.N().S(`<li data-place="`)
+			qw422016.E().S(p)
+			qw422016.N().S(`"><span class="square"></span>`)
+			qw422016.N().S(` `)
+			qw422016.E().S(p)
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul>`)
+	}
 	if len(h.Answers) > 0 {
 		qw422016.N().S(`<ul class="answers">`)
 		for _, a := range h.Answers {

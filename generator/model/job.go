@@ -79,6 +79,7 @@ type JobHold struct {
 	Failed   []JobFailed    `json:"failed"` // readings that were out of limit before
 	Proved   *bool          `json:"proved"` // the tester was proved before and after
 	Good     *bool          `json:"good"`   // of a look
+	Ticked   []string       `json:"ticked"` // the places that were looked at
 	Answer   string         `json:"answer"`
 	Words    string         `json:"words"`
 	Signed   *JobSigned     `json:"signed"`

@@ -45,7 +45,7 @@
       switch (this.kind) {
         case 'wait': return this.until !== null && Date.now() >= this.until;
         case 'measure': return this.judged === 'in' && (!('proved' in this.data) || this.now.proved === true);
-        case 'look': return this.now.good === true;
+        case 'look': return this.now.good === true && this.places.every((p) => (this.now.ticked || []).includes(p.where));
         case 'ask': return Boolean(this.now.answer);
         case 'note': return Boolean(this.now.words);
         default: return Boolean(this.now.name);
@@ -168,10 +168,22 @@
       };
       this.yes = button(w.LookGood, press(true), { 'aria-pressed': 'false' });
       this.no = button(w.LookBad, press(false), { 'aria-pressed': 'false' });
+      this.places = [...this.element.querySelectorAll('[data-place]')].map((li) => {
+        const where = li.dataset.place, press = button(where, () => this.tickPlace(where), { 'aria-pressed': 'false' });
+        li.replaceChildren(press);
+        return { where: where, press: press };
+      });
       this.controls.append(make('p', { class: 'presses' }, this.yes, this.no));
     }
 
+    // tickPlace says that one place was looked at, or takes it back.
+    tickPlace(where) {
+      const ticked = this.now.ticked || [];
+      this.set({ ticked: ticked.includes(where) ? ticked.filter((p) => p !== where) : [...ticked, where] });
+    }
+
     showLook() {
+      for (const p of this.places) p.press.setAttribute('aria-pressed', String((this.now.ticked || []).includes(p.where)));
       this.yes.setAttribute('aria-pressed', String(this.now.good === true));
       this.no.setAttribute('aria-pressed', String(this.now.good === false));
       this.element.classList.toggle('is-out', this.now.good === false);

@@ -47,6 +47,7 @@
       if ('proved' in h.data) out.proved = now.proved === true;
     }
     if (h.kind === 'look' && now.good !== undefined) out.good = now.good;
+    if (h.kind === 'look' && now.ticked && now.ticked.length) out.ticked = now.ticked;
     if (now.answer) out.answer = now.answer;
     if (now.words) out.words = now.words;
     if (now.name) out.signed = { name: now.name, at: iso(now.signed) };
@@ -92,7 +93,7 @@
     for (const h of r.holds) {
       const key = ids[h.step] + '/' + h.hold, own = holds.find((x) => x.key === key);
       const typed = (list) => (own && own.fields ? own.fields.map((f) => (list.find((v) => v.where === f.where) || { typed: '' }).typed) : list.map((v) => v.typed));
-      const now = { good: h.good, answer: h.answer, words: h.words, proved: h.proved, from: ms(h.from), at: ms(h.at) };
+      const now = { good: h.good, ticked: h.ticked, answer: h.answer, words: h.words, proved: h.proved, from: ms(h.from), at: ms(h.at) };
       if (h.values && h.values.length) now.values = typed(h.values);
       if (h.failed && h.failed.length) now.failed = h.failed.map((f) => ({ at: ms(f.at), values: typed(f.values) }));
       if (h.signed) Object.assign(now, { name: h.signed.name, signed: ms(h.signed.at) });

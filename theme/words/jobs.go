@@ -14,6 +14,7 @@ type Jobs struct {
 
 	WhatMeasured, Value, Where, When, Verdict, LimitHead, Limit string // headings, and the word at the line
 	Within, Out, NotJudged, GivenUp, Numbers                    string
+	Ticked                                                      string // places
 	WasLate                                                     string // by when it was to end
 	Near, NearAgain                                             string // NearAgain: how soon
 	PlotOne                                                     string // value with unit, date, a sentence on the limit
@@ -85,8 +86,8 @@ var jobsInEnglish = Jobs{
 	NoUnit: "no unit chosen", OptionsOnly: "with: %s", UnitNo: "unit %s", NoGaps: "none", GapsAt: "%d, at step %s",
 	FoldedRows:   "Older ones: %d",
 	WhatMeasured: "What was measured", LimitHead: "Limit then", Value: "Value", Where: "Where", When: "When", Verdict: "Judged then", Limit: "limit",
-	WasLate: "later than %s, when it was due",
-	Near:    "near the limit", NearAgain: "near the limit, again in %s",
+	Ticked: "looked at: %s", WasLate: "later than %s, when it was due",
+	Near: "near the limit", NearAgain: "near the limit, again in %s",
 	Within: "within the limit", Out: "out of the limit", NotJudged: "limit not recorded", GivenUp: "out of the limit, measured again", Numbers: "All values as numbers",
 	PlotOne:  "One value, %s, on %s. %s",
 	PlotDay:  "%d values on %s: the least is %s, the greatest %s %s. %s Out of the limit: %d.",
@@ -114,8 +115,8 @@ var jobsInSpanish = Jobs{
 	NoUnit: "sin unidad elegida", OptionsOnly: "con: %s", UnitNo: "unidad %s", NoGaps: "ninguno", GapsAt: "%d, en el paso %s",
 	FoldedRows:   "Más antiguos: %d",
 	WhatMeasured: "Lo medido", LimitHead: "Límite entonces", Value: "Valor", Where: "Dónde", When: "Cuándo", Verdict: "Juzgado entonces", Limit: "límite",
-	WasLate: "después de las %s, cuando debía estar",
-	Near:    "cerca del límite", NearAgain: "cerca del límite, de nuevo en %s",
+	Ticked: "mirado: %s", WasLate: "después de las %s, cuando debía estar",
+	Near: "cerca del límite", NearAgain: "cerca del límite, de nuevo en %s",
 	Within: "dentro del límite", Out: "fuera del límite", NotJudged: "límite no registrado", GivenUp: "fuera del límite, medido de nuevo", Numbers: "Todos los valores en números",
 	PlotOne:  "Un valor, %s, el %s. %s",
 	PlotDay:  "%d valores el %s: el menor es %s, el mayor %s %s. %s Fuera del límite: %d.",

@@ -197,3 +197,29 @@ func at(text string) time.Time {
 	}
 	return t
 }
+
+// A look has a tick for each of its places and names its tool; the kit has it.
+func TestLookAtPlaces(t *testing.T) {
+	s := siteOf(t, map[string]string{
+		"shop.yaml":           "title: Shop\n",
+		"register/tools.yaml": "lamp: { name: lamp, kind: aid }\n",
+		"register/holds.yaml": "joints: { name: joints, kind: look, what: every joint, good: dry, at: [pump, valve], with: lamp }\nseat: { name: seat, kind: look, what: the seat }\n",
+		"procedures/look.md":  "---\ntitle: Look\nholds: [joints, seat]\n---\n## Look\n\n1. Look. [](hold:joints) [](hold:seat)\n",
+	})
+	p := procedureOf(t, s, "look")
+	holds := s.Procedure(p).Phases[0].Parts[0].Step.Holds
+	if got := strings.Join(holds[0].Places, ", "); got != "pump, valve" || !strings.Contains(strings.Join(holds[0].Lines, " "), "With the lamp.") {
+		t.Errorf("%+v", holds[0])
+	}
+	if len(holds[1].Places) > 0 {
+		t.Errorf("%+v", holds[1])
+	}
+	if kit := s.Kits.Of(p); len(kit.Tools) != 1 || kit.Tools[0].Tool.ID != "lamp" {
+		t.Errorf("%+v", kit.Tools)
+	}
+	good := true
+	j := &model.Job{Holds: []model.JobHold{{Step: "1.1", Hold: "joints", Kind: "look", Met: true, Good: &good, Ticked: []string{"pump", "valve"}}}}
+	if got := s.recordHold(j, &j.Holds[0], false); got != "joints: good; looked at: pump, valve" {
+		t.Error(got)
+	}
+}

@@ -31,8 +31,9 @@ type Hold struct {
 	Blanks   []string // a blank for each; "" where one is enough
 	Unit     string   // printed behind a blank
 	IfNot    string
-	Seconds  int // of a wait
-	Longest  int // of a wait; 0 where it has no end
+	Places   []string // of a look: a tick for each
+	Seconds  int      // of a wait
+	Longest  int      // of a wait; 0 where it has no end
 	Answers  []model.Pair
 	Signed   []string // the lines to sign on
 	Least    string   // the computed minimum of a wait; "" where nothing can be computed
@@ -62,6 +63,10 @@ func (s *Site) hold(h *model.Hold) Hold {
 		if h.Good != "" {
 			v.Lines = append(v.Lines, fmt.Sprintf(w.GoodIs, s.say(h, "good", h.Good)))
 		}
+		if h.With.To != nil {
+			v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, s.name(h.With.To)))
+		}
+		v.Places = s.sayAll(h, "at", h.Places)
 	case "ask":
 		v.Title = fmt.Sprintf(w.AskFor, v.Name)
 		v.Answers = s.answers(h)

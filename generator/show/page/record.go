@@ -147,6 +147,9 @@ func (s *Site) recordHold(j *model.Job, h *model.JobHold, named bool) string {
 		if h.Good != nil {
 			parts = append(parts, choose(*h.Good, w.Good, w.NotGood))
 		}
+		if len(h.Ticked) > 0 {
+			parts = append(parts, fmt.Sprintf(w.Ticked, joined(h.Ticked)))
+		}
 	}
 	for _, text := range []string{s.answerOf(hold, h.Answer), h.Words} {
 		if text != "" {
