@@ -2,9 +2,13 @@ package bind
 
 import (
 	"html"
+	"net/url"
 	"path"
 	"strconv"
 	"strings"
+	"unicode/utf8"
+
+	"golang.org/x/text/unicode/norm"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
@@ -235,6 +239,7 @@ func split(link *model.Link, signs string) {
 
 func (l *linker) toProcedure(link *model.Link) {
 	split(link, link.Kind.Frag)
+	link.ID, link.Frag = decoded(link.ID), decoded(link.Frag)
 	named(l, link, l.procedures)
 	to, _ := link.To.(*model.Procedure)
 	if to == nil || link.Sign == 0 {
@@ -257,7 +262,7 @@ func (l *linker) noStep(link *model.Link, in *model.Procedure) {
 	if near := nearest.Of(link.Frag, names); near != "" {
 		f = f.WithMend("did you mean %s?", near)
 	} else {
-		f = f.WithMend("name the step there with [](step:%s)", syntax.PhaseID(link.Frag))
+		f = f.WithMend("name the step there with [](step:%s)", syntax.PlainID(link.Frag))
 	}
 	l.bad(link, f)
 }
@@ -282,15 +287,44 @@ func (l *linker) toPost(link *model.Link) {
 	if near := nearest.Of(link.ID, names); near != "" {
 		f = f.WithMend("did you mean %s?", near)
 	} else {
-		f = f.WithMend("write it in the front matter: posts: { %s: where the person stands }", syntax.PhaseID(link.ID))
+		f = f.WithMend("write it in the front matter: posts: { %s: where the person stands }", syntax.PlainID(link.ID))
 	}
 	l.bad(link, f)
+}
+
+// decoded is a part of an address without percent signs (RFC 3986, 2.1), its
+// letters put together as an id has them. What is no such encoding stays.
+func decoded(part string) string {
+	if plain, err := url.PathUnescape(part); err == nil && utf8.ValidString(plain) {
+		part = plain
+	}
+	return norm.NFC.String(part)
+}
+
+// phaseCalled finds a phase by its id, else the one phase whose id it was while
+// ids were of a to z alone.
+func (l *linker) phaseCalled(id string) *model.Phase {
+	if ph := l.draft.FindPhase(id); ph != nil {
+		return ph
+	}
+	var was *model.Phase
+	for i, ph := range l.draft.Phases {
+		if syntax.PlainID(l.draft.doc.Phases[i].Title.Plain) != id || id == "" {
+			continue
+		}
+		if was != nil {
+			return nil
+		}
+		was = ph
+	}
+	return was
 }
 
 // toPhase binds reverse:PHASE, reverse:PHASE#PART and reverse:PHASE!PART,PART.
 func (l *linker) toPhase(link *model.Link) {
 	split(link, link.Kind.Frag)
-	if link.Phase = l.draft.FindPhase(link.ID); link.Phase == nil {
+	link.ID = decoded(link.ID)
+	if link.Phase = l.phaseCalled(link.ID); link.Phase == nil {
 		var ids []string
 		for _, p := range l.draft.Phases {
 			ids = append(ids, p.ID)
