@@ -63,7 +63,8 @@ func statedByTool(t *model.Tool) stated {
 }
 
 func statedByHold(h *model.Hold) stated {
-	values := append(given(h.For.Least, h.For.Most), numbersOf(h.Limit)...)
+	values := append(given(h.For.Least, h.For.Most, h.AgainIn), numbersOf(h.Limit)...)
+	values = append(values, numbersOf(h.Near)...)
 	return stated{register, values, append(inText(h.Name), inText(h.What)...)}
 }
 
