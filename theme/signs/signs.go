@@ -130,6 +130,7 @@ var table = []Sign{
 	{"W029", "Pressurized cylinder", "Cilindro a presión", Warning},
 	{"W035", "Falling objects", "Caída de objetos", Warning},
 	{"W038", "Sudden loud noise", "Ruido fuerte y repentino", Warning},
+	{"W041", "Asphyxiating atmosphere", "Atmósfera asfixiante", Warning}, // name and shape from memory
 }
 
 // Find returns the sign with exactly this number. A number written in another
