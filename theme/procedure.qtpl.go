@@ -341,6 +341,22 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
 		qw422016.E().S(w.Anyone)
 		qw422016.N().S(`</p>`)
 	}
+	if len(b.Seconds) > 0 {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(w.SecondToo)
+		qw422016.N().S(`</p><ul>`)
+		for _, r := range b.Seconds {
+			qw422016.N().S(`<li>`)
+			streamanchor(qw422016, r)
+			qw422016.N().S(` `)
+			qw422016.N().S(`<small>(`)
+			qw422016.E().S(w.Step)
+			qw422016.N().S(` `)
+			qw422016.E().S(r.Note)
+			qw422016.N().S(`)</small></li>`)
+		}
+		qw422016.N().S(`</ul>`)
+	}
 	qw422016.N().S(`</div><div><h2>`)
 	qw422016.E().S(w.Time)
 	qw422016.N().S(`</h2>`)
@@ -603,6 +619,12 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 	if s.Optional {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-optional`)
+	}
+	if s.Within != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-within="`)
+		qw422016.E().S(s.Within)
+		qw422016.N().S(`"`)
 	}
 	qw422016.N().S(`>`)
 	for i := range s.Boxes {

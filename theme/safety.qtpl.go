@@ -134,6 +134,12 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		qw422016.N().D(h.Seconds)
 		qw422016.N().S(`"`)
 	}
+	if h.Longest > 0 {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-longest="`)
+		qw422016.N().D(h.Longest)
+		qw422016.N().S(`"`)
+	}
 	if h.Kind == "measure" {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-low="`)
@@ -143,6 +149,20 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		qw422016.N().S(`" data-unit="`)
 		qw422016.E().S(h.Unit)
 		qw422016.N().S(`"`)
+		if h.Near != "" {
+			qw422016.N().S(` `)
+			qw422016.N().S(`data-near data-near-low="`)
+			qw422016.E().S(h.NearLow)
+			qw422016.N().S(`" data-near-high="`)
+			qw422016.E().S(h.NearHigh)
+			qw422016.N().S(`"`)
+			if h.Again != "" {
+				qw422016.N().S(` `)
+				qw422016.N().S(`data-again="`)
+				qw422016.E().S(h.Again)
+				qw422016.N().S(`"`)
+			}
+		}
 		if h.Proved {
 			qw422016.N().S(` `)
 			qw422016.N().S(`data-proved`)
@@ -177,6 +197,11 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		qw422016.E().S(h.Limit)
 		qw422016.N().S(`</b></p>`)
 	}
+	if h.Near != "" {
+		qw422016.N().S(`<p class="near">`)
+		qw422016.E().S(h.Near)
+		qw422016.N().S(`</p>`)
+	}
 	if len(h.Blanks) > 0 {
 		qw422016.N().S(`<ul class="blanks">`)
 		for _, b := range h.Blanks {
@@ -192,6 +217,18 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 				qw422016.N().S(` `)
 				qw422016.E().S(h.Unit)
 			}
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul>`)
+	}
+	if len(h.Places) > 0 {
+		qw422016.N().S(`<ul class="answers">`)
+		for _, p := range h.Places {
+			qw422016.N().S(`<li data-place="`)
+			qw422016.E().S(p)
+			qw422016.N().S(`"><span class="square"></span>`)
+			qw422016.N().S(` `)
+			qw422016.E().S(p)
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul>`)

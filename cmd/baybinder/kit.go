@@ -99,12 +99,21 @@ func (d *desk) kit(k *kit.Kit, items []item) {
 	d.listed("roles", labels(k.Roles))
 	d.listed("energies that are cut", labels(k.Energies))
 	d.say("people: %d", k.People)
+	d.listed("besides them, to see a check done", seconds(k.Seconds))
 }
 
 func (d *desk) listed(what string, names []string) {
 	if len(names) > 0 {
 		d.say("%s: %s", what, strings.Join(names, "; "))
 	}
+}
+
+func seconds(list []model.Second) []string {
+	var out []string
+	for _, second := range list {
+		out = append(out, second.By.Label()+" at step "+second.Step.Number)
+	}
+	return out
 }
 
 func gearOf(items []item) []string {
@@ -136,5 +145,9 @@ func kitRows(k *kit.Kit, items []item) [][]string {
 	for _, e := range k.Energies {
 		rows = append(rows, []string{"energy", e.ID, e.Label(), "", "", ""})
 	}
-	return append(rows, []string{"people", "", "", strconv.Itoa(k.People), "", ""})
+	rows = append(rows, []string{"people", "", "", strconv.Itoa(k.People), "", ""})
+	for _, second := range k.Seconds {
+		rows = append(rows, []string{"second", second.By.ID, second.By.Label(), "1", "", "step " + second.Step.Number})
+	}
+	return rows
 }

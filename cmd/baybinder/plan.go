@@ -71,6 +71,11 @@ func (d *desk) row(r schedule.Row) error {
 	default:
 		d.say("%d steps have no time: the job takes longer than this.", r.Untimed)
 	}
+	for _, ph := range r.Phases {
+		for _, second := range ph.Seconds {
+			d.say("Step %s needs one person besides, to see a check done: %s.", second.Step.Number, second.By.Label())
+		}
+	}
 	d.shortest(r.Plan)
 	d.waits(r.Plan)
 	return nil
@@ -176,7 +181,7 @@ func bar(spans []schedule.Span, bay int) string {
 }
 
 func secondRows(rows []schedule.Row) [][]string {
-	out := [][]string{{"phase", "title", "work", "bay", "waits", "untimed", "from", "to", "people", "critical", "units"}}
+	out := [][]string{{"phase", "title", "work", "bay", "waits", "untimed", "from", "to", "people", "critical", "units", "besides"}}
 	for _, r := range rows {
 		out = append(out, phaseRows(r)...)
 	}
@@ -196,7 +201,11 @@ func phaseRows(r schedule.Row) [][]string {
 				critical = append(critical, s.Number)
 			}
 		}
-		out = append(out, append(row, strings.Join(critical, " "), unitWords(r.Where)))
+		var besides []string
+		for _, second := range ph.Seconds {
+			besides = append(besides, second.Step.Number+":"+second.By.ID)
+		}
+		out = append(out, append(row, strings.Join(critical, " "), unitWords(r.Where), strings.Join(besides, " ")))
 	}
 	return out
 }

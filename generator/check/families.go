@@ -30,13 +30,16 @@ var (
 	// What fields hold, beyond what decode can see of one alone.
 	fieldRules = []*Rule{
 		{Rule: &decode.MissingField, Manual: runHoldFields},
+		{Rule: &decode.MissingField, Manual: runAgainIn},
 		{Rule: &decode.WrongType, Manual: runProtectiveWear},
 		{Rule: &decode.Quantity, Manual: runSupplyUnit},
 		{Rule: &decode.Quantity, Procedure: runSupplyAmount},
 		{Rule: &decode.Quantity, Procedure: runToolAmount},
 		{Rule: &decode.Quantity, Manual: runWholeCounts},
 		{Rule: &decode.Quantity, Manual: runLimitOf},
+		{Rule: &decode.Quantity, Manual: runNear},
 		{Rule: &bind.UnknownReference, Manual: runKnownSign},
+		{Rule: &bind.UnknownReference, Procedure: runWithin},
 		{Rule: &bind.UnknownReference, Manual: runFileNotRead},
 		{Rule: &syntax.DuplicateID, Procedure: runListedTwice},
 	}

@@ -99,6 +99,9 @@ func address(l *model.Link) string {
 	if l.Is("time") && !l.Bad {
 		return "time:" + strconv.FormatFloat(l.Amount().Base(), 'g', -1, 64)
 	}
+	if l.Is("within") && !l.Bad {
+		return "within:" + strconv.FormatFloat(l.Amount().Base(), 'g', -1, 64) + "#" + l.Frag
+	}
 	_, rest, _ := model.SplitAddress(l.Address)
 	return l.Kind.Name + ":" + rest
 }

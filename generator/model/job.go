@@ -56,6 +56,8 @@ type JobStep struct {
 	State  string       `json:"state"` // not yet, in hand, done, does not apply, not on this unit, not needed
 	At     time.Time    `json:"at"`    // zero where nobody touched it
 	Reason string       `json:"reason"`
+	Latest time.Time    `json:"latest"` // by when it was to end; zero where nothing says
+	Late   bool         `json:"late"`
 	Place  position.Pos `json:"-"`
 }
 
@@ -68,18 +70,30 @@ type JobHold struct {
 	At       time.Time      `json:"at"`
 	From     time.Time      `json:"from"` // of a wait
 	Until    time.Time      `json:"until"`
+	Latest   time.Time      `json:"latest"` // by when a wait was to be over; zero where it has no longest time
+	Late     bool           `json:"late"`
 	Unit     string         `json:"unit"` // of a measurement
 	Low      *float64       `json:"low"`  // the limit's ends as the page had them, in the unit; nil where open or not saved
 	High     *float64       `json:"high"`
+	Near     *JobNear       `json:"near"` // nil where nothing is near the limit
 	Values   []JobReading   `json:"values"`
 	Failed   []JobFailed    `json:"failed"` // readings that were out of limit before
 	Proved   *bool          `json:"proved"` // the tester was proved before and after
 	Good     *bool          `json:"good"`   // of a look
+	Ticked   []string       `json:"ticked"` // the places that were looked at
 	Answer   string         `json:"answer"`
 	Words    string         `json:"words"`
 	Signed   *JobSigned     `json:"signed"`
 	Place    position.Pos   `json:"-"`
 	ValuesAt []position.Pos `json:"-"` // of Values
+}
+
+// JobNear is the part of a limit that is near its end, as the page had it, and
+// how soon it is measured again after a reading in it.
+type JobNear struct {
+	Low   *float64 `json:"low"`
+	High  *float64 `json:"high"`
+	Again string   `json:"again"`
 }
 
 // JobReading is one value that was read; nil where no plain number was typed.

@@ -35,6 +35,7 @@ const (
 	ToName    // a name that is made here
 	ToPeople  // a number of people
 	ToTime    // a duration
+	ToWithin  // a duration, or duration#step
 	ToAddress // a file, a picture or a page elsewhere
 )
 
@@ -158,6 +159,7 @@ var Kinds = []*Kind{
 	{Name: "optional", Target: NoTarget, Says: "the step may be left out"},
 	{Name: "people", Target: ToPeople, Says: "so many people at once"},
 	{Name: "time", Target: ToTime, Says: "so long"},
+	{Name: "within", Target: ToWithin, Frag: "#", Says: "this step ends no later than that after the step before it, or after the named one (#)"},
 	{Name: "pause", Target: ToPause, Says: "a good place to stop for the night; never: the phase is not broken off"},
 	{Name: "step", Target: ToName, Says: "names the step, so that see: and records can point at it"},
 }

@@ -147,6 +147,34 @@ func (s *Step) Crew() (people int, known bool) {
 	return max(people, lead), known && read
 }
 
+// Second is a person besides the people of a step, who sees a check done there
+// together with them.
+type Second struct {
+	Step *Step
+	By   *Role
+}
+
+// Seconds are those whom the checks of a step name, each role once.
+func (s *Step) Seconds() []Second {
+	var out []Second
+	for _, l := range s.Links {
+		if h, is := l.To.(*Hold); is && (l.Is("hold") || l.Is("again")) && h.Together() && h.By.To != nil {
+			out = AddSecond(out, Second{s, h.By.To})
+		}
+	}
+	return out
+}
+
+// AddSecond adds somebody to a list, once for each step.
+func AddSecond(list []Second, second Second) []Second {
+	for _, have := range list {
+		if have == second {
+			return list
+		}
+	}
+	return append(list, second)
+}
+
 // crewOf is the most that links ask for, and one at least.
 func crewOf(links []*Link) (people int, known bool) {
 	people, known = 1, true
@@ -203,8 +231,8 @@ type Link struct {
 	Part   *Part              // of loosen:F#PART and reverse:PHASE#PART
 	Parts  []*Part            // of reverse:PHASE!PART,PART
 	Phase  *Phase             // of reverse:
-	Step   *Step              // of see:PROC#STEP
-	Number *quantity.Quantity // of people: and time:, else nil: there are half a million links
+	Step   *Step              // of see:PROC#STEP and within:TIME#STEP
+	Number *quantity.Quantity // of people:, time: and within:, else nil: there are half a million links
 
 	Sign byte // '#', '=', '!' or 0: what stands before Frag
 	Not  bool // when:!OPTION

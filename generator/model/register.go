@@ -109,12 +109,14 @@ type Hazard struct {
 type Hold struct {
 	Common   `yaml:",inline"`
 	Kind     string            `yaml:"kind,need" one:"wait measure look ask note sign check witness" doc:"why work stops here"`
-	For      quantity.Quantity `yaml:"for" dim:"duration" asked:"wait" doc:"how long to wait"`
+	For      quantity.Stretch  `yaml:"for" dim:"duration" asked:"wait" doc:"how long to wait, and the longest where there is one"`
 	Of       Ref[Entry]        `yaml:"of" doc:"the energy or fluid that it is about"`
 	Why      string            `yaml:"why" doc:"the reason"`
 	What     string            `yaml:"what" asked:"measure look note" doc:"what is measured, looked at or noted"`
 	Places   []string          `yaml:"at" doc:"the places, one blank each"`
 	Limit    quantity.Limit    `yaml:"limit" asked:"measure" doc:"what it must be"`
+	Near     quantity.Limit    `yaml:"near" doc:"a part of the limit: a reading in it passes, and is shown as near the limit"`
+	AgainIn  quantity.Quantity `yaml:"again-in" doc:"how soon it is measured again after a reading near the limit"`
 	With     Ref[Tool]         `yaml:"with" doc:"the tool"`
 	ProvedOn Ref[Tool]         `yaml:"proved-on" doc:"what the tester is proved on before and after"`
 	IfNot    string            `yaml:"if-not" doc:"what to do where it is not so"`
@@ -126,6 +128,10 @@ type Hold struct {
 	By       Ref[Role]         `yaml:"by" asked:"sign check witness" doc:"the role that signs, checks or witnesses"`
 	How      string            `yaml:"how" one:"together apart" doc:"whether the second person sees it done, or looks later and alone"`
 }
+
+// Together says that a second person sees the check done; where nothing is said
+// of it, too, as the page says it then.
+func (h *Hold) Together() bool { return h.Kind == "check" && h.How != "apart" }
 
 // Supply is one entry of register/supplies.yaml.
 type Supply struct {

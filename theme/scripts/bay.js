@@ -410,7 +410,10 @@
       const offset = Date.now() - performance.now();
       if (offset < this.offset - 2000) this.clockBack(this.offset - offset);
       this.offset = offset;
-      for (const s of this.steps) for (const h of s.holds) if (h.kind === 'wait') h.show();
+      for (const s of this.steps) {
+        for (const h of s.holds) if (h.kind === 'wait') h.show();
+        if (s.element.dataset.within) s.show();
+      }
       this.showStrip();
     }
 

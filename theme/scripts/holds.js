@@ -45,7 +45,7 @@
       switch (this.kind) {
         case 'wait': return this.until !== null && Date.now() >= this.until;
         case 'measure': return this.judged === 'in' && (!('proved' in this.data) || this.now.proved === true);
-        case 'look': return this.now.good === true;
+        case 'look': return this.now.good === true && this.places.every((p) => (this.now.ticked || []).includes(p.where));
         case 'ask': return Boolean(this.now.answer);
         case 'note': return Boolean(this.now.words);
         default: return Boolean(this.now.name);
@@ -72,6 +72,10 @@
 
     get until() { return this.from === null ? null : this.from + Number(this.data.wait) * 1000; }
 
+    // latest is when the wait must be over: at the tick of its step.
+    get latest() { return this.from === null || !this.data.longest ? null : this.from + Number(this.data.longest) * 1000; }
+    get late() { return this.latest !== null && (this.step.state === 'done' ? this.step.at : Date.now()) > this.latest; }
+
     wait() {
       this.says = make('p', { class: 'clock' });
       this.start = button(bay.words.StartWait, () => this.set({ from: Date.now() }));
@@ -83,6 +87,7 @@
       this.start.hidden = Boolean(before) || until !== null;
       let words = before ? fill(w.WaitFromTick, before.number) : '';
       if (until !== null) words = this.met ? fill(w.WaitOver, bay.clock(until)) : fill(w.NotBefore, bay.clock(until), bay.left(until - Date.now()));
+      if (this.latest !== null && this.met) words += ' ' + bay.dueBy(this.latest, this.late, this.step.state === 'done');
       if (this.says.textContent !== words) this.says.textContent = words;
       this.element.classList.toggle('is-waiting', until !== null && !this.met);
       if (this.running && this.met) {
@@ -132,6 +137,13 @@
       return typed.length === this.fields.length ? 'in' : '';
     }
 
+    // near says that all are within, and one is in the part of the limit that
+    // is near its end.
+    get near() {
+      const part = { low: this.data.nearLow, high: this.data.nearHigh };
+      return 'near' in this.data && this.judged === 'in' && this.now.values.some((v) => bay.within(bay.number(v), part));
+    }
+
     showMeasure() {
       const w = bay.words, judged = this.judged, tries = (this.now.failed || []).length + (judged === 'out' ? 1 : 0);
       this.fields.forEach((f, i) => {
@@ -140,7 +152,7 @@
         f.field.setAttribute('aria-invalid', String(value !== '' && (n === null || !bay.within(n, this.data))));
       });
       const used = this.data.tries && tries >= Number(this.data.tries) && judged === 'out';
-      let words = { in: w.WithinLimit, out: w.OutOfLimit, odd: fill(w.NoNumber, this.data.unit || ''), '': '' }[judged];
+      let words = { in: this.near ? fill(this.data.again ? w.NearLimitAgain : w.NearLimit, this.data.again) : w.WithinLimit, out: w.OutOfLimit, odd: fill(w.NoNumber, this.data.unit || ''), '': '' }[judged];
       if (tries && judged !== 'in') words += ' ' + fill(w.TriesSoFar, tries);
       if (used && this.data.calls) words += ' ' + fill(w.CallNow, this.data.calls);
       if (this.verdict.textContent !== words) this.verdict.textContent = words;
@@ -156,10 +168,22 @@
       };
       this.yes = button(w.LookGood, press(true), { 'aria-pressed': 'false' });
       this.no = button(w.LookBad, press(false), { 'aria-pressed': 'false' });
+      this.places = [...this.element.querySelectorAll('[data-place]')].map((li) => {
+        const where = li.dataset.place, press = button(where, () => this.tickPlace(where), { 'aria-pressed': 'false' });
+        li.replaceChildren(press);
+        return { where: where, press: press };
+      });
       this.controls.append(make('p', { class: 'presses' }, this.yes, this.no));
     }
 
+    // tickPlace says that one place was looked at, or takes it back.
+    tickPlace(where) {
+      const ticked = this.now.ticked || [];
+      this.set({ ticked: ticked.includes(where) ? ticked.filter((p) => p !== where) : [...ticked, where] });
+    }
+
     showLook() {
+      for (const p of this.places) p.press.setAttribute('aria-pressed', String((this.now.ticked || []).includes(p.where)));
       this.yes.setAttribute('aria-pressed', String(this.now.good === true));
       this.no.setAttribute('aria-pressed', String(this.now.good === false));
       this.element.classList.toggle('is-out', this.now.good === false);

@@ -18,23 +18,36 @@
     const e = s.entry, out = { step: s.number, id: s.id, words: s.title, state: states[s.state] };
     if (e) out.at = iso(e.at);
     if (e && e.reason) out.reason = e.reason;
+    if (s.state === 'done' && s.latest !== null) Object.assign(out, { latest: iso(s.latest), late: s.late });
     return out;
   }
 
   const readings = (h, values) => (values || []).map((v, i) => ({ where: h.fields[i] ? h.fields[i].where : '', typed: v, value: bay.number(v) })).filter((v) => v.typed !== '');
 
+  // near is the part of the limit that is near its end, as the page had it.
+  function near(data) {
+    const part = {};
+    if (data.nearLow) part.low = Number(data.nearLow);
+    if (data.nearHigh) part.high = Number(data.nearHigh);
+    if (data.again) part.again = data.again;
+    return part;
+  }
+
   function holdOf(h) {
     const now = h.now, out = { step: h.step.number, hold: h.id, kind: h.kind, met: h.met };
     if (now.at) out.at = iso(now.at);
     if (h.kind === 'wait' && h.until !== null) Object.assign(out, { from: iso(h.from), until: iso(h.until) });
+    if (h.kind === 'wait' && h.latest !== null) Object.assign(out, { latest: iso(h.latest), late: h.late });
     if (h.kind === 'measure') {
       out.unit = h.data.unit || '';
       for (const end of ['low', 'high']) if (h.data[end]) out[end] = Number(h.data[end]);
+      if ('near' in h.data) out.near = near(h.data);
       out.values = readings(h, now.values);
       out.failed = (now.failed || []).map((f) => ({ at: iso(f.at), values: readings(h, f.values) }));
       if ('proved' in h.data) out.proved = now.proved === true;
     }
     if (h.kind === 'look' && now.good !== undefined) out.good = now.good;
+    if (h.kind === 'look' && now.ticked && now.ticked.length) out.ticked = now.ticked;
     if (now.answer) out.answer = now.answer;
     if (now.words) out.words = now.words;
     if (now.name) out.signed = { name: now.name, at: iso(now.signed) };
@@ -81,7 +94,7 @@
     for (const h of r.holds) {
       const key = ids[h.step] + '/' + h.hold, own = holds.find((x) => x.key === key);
       const typed = (list) => (own && own.fields ? own.fields.map((f) => (list.find((v) => v.where === f.where) || { typed: '' }).typed) : list.map((v) => v.typed));
-      const now = { good: h.good, answer: h.answer, words: h.words, proved: h.proved, from: ms(h.from), at: ms(h.at) };
+      const now = { good: h.good, ticked: h.ticked, answer: h.answer, words: h.words, proved: h.proved, from: ms(h.from), at: ms(h.at) };
       if (h.values && h.values.length) now.values = typed(h.values);
       if (h.failed && h.failed.length) now.failed = h.failed.map((f) => ({ at: ms(f.at), values: typed(f.values) }));
       if (h.signed) Object.assign(now, { name: h.signed.name, signed: ms(h.signed.at) });
@@ -145,7 +158,7 @@
     if (h.kind === 'wait') return h.until === null ? '' : h.says.textContent;
     if (h.kind === 'measure') {
       const list = (values) => readings(h, values).map((v) => (v.where ? v.where + ' ' : '') + v.typed + ' ' + (h.data.unit || '')).join(', ');
-      return [...(now.failed || []).map((f) => list(f.values) + ' (' + w.OutOfLimit + ')'), list(now.values)].filter(Boolean).join('; ');
+      return [...(now.failed || []).map((f) => list(f.values) + ' (' + w.OutOfLimit + ')'), list(now.values) + (h.near ? ' (' + h.verdict.textContent + ')' : '')].filter(Boolean).join('; ');
     }
     if (now.name) return h.says.textContent;
     return now.words || now.answer || (now.good === true ? w.LookGood : now.good === false ? w.LookBad : '');

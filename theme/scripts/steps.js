@@ -34,6 +34,19 @@
       return '';
     }
 
+    // latest is by when the step ends, the first of its times; null where it
+    // counts from nothing yet. What it counts from is the tick of the step
+    // before, or of the named one.
+    get latest() {
+      const times = (this.element.dataset.within || '').split(' ').filter(Boolean).map((term) => {
+        const [seconds, id] = term.split('#');
+        const from = id ? this.page.steps.find((s) => s.id === id) : this.page.before(this);
+        return from && from.state === 'done' ? from.at + Number(seconds) * 1000 : null;
+      }).filter((t) => t !== null);
+      return times.length ? Math.min(...times) : null;
+    }
+    get late() { return this.applies && this.latest !== null && (this.settled ? this.at : Date.now()) > this.latest; }
+
     // waiting says that it is not known yet whether the step is needed.
     get waiting() { return this.outcomes.some((o) => this.page.outcome(o, this) === null); }
     get applies() { return this.state !== 'elsewhere' && this.state !== 'needless'; }
@@ -104,11 +117,13 @@
         '': '', hand: fill(w.StateHand, bay.clock(entry.at)), done: fill(w.StateDone, bay.clock(entry.at)),
         skipped: fill(w.StateSkipped, entry.reason, bay.clock(entry.at)), elsewhere: w.NotOnUnit, needless: w.NotNeeded
       }[state]];
+      if (this.applies && state !== 'skipped' && this.latest !== null) lines.push(bay.dueBy(this.latest, this.late, state === 'done'));
       for (const g of this.page.job.gaps.filter((x) => x.id === this.id)) lines.push(gapWords(g));
       if (state === 'done') lines.push(...this.holds.map((h) => this.page.wayOn(h)).filter(Boolean).map((n) => fill(w.FailedGoOn, n)));
       for (const n of this.page.job.notes.filter((x) => x.id === this.id)) lines.push(fill(w.NoteKept, n.words));
       const words = lines.filter(Boolean).join(' ');
       if (this.says.textContent !== words) this.says.textContent = words;
+      list.toggle('is-late', state !== 'skipped' && this.late);
       list.toggle('is-gap', this.page.job.gaps.some((x) => x.id === this.id));
     }
   };
@@ -207,6 +222,13 @@
     if (g.unticked.length) parts.push(fill(w.GapUnticked, bay.clock(g.at), g.unticked.join(', ')));
     if (g.holds.length) parts.push(fill(w.GapHolds, bay.clock(g.at), g.holds.join('; ')));
     return parts.join(' ');
+  };
+
+  // dueBy counts down to a time, and says when it was passed.
+  bay.dueBy = function (latest, late, done) {
+    const w = bay.words;
+    if (late) return fill(done ? w.WasLate : w.IsLate, bay.clock(latest));
+    return done ? '' : fill(w.NoLaterThan, bay.clock(latest), bay.left(latest - Date.now()));
   };
 
   // gathered are the conditions of a step and of all that holds it.

@@ -129,6 +129,7 @@ var table = []Sign{
 	{"W029", "Pressurized cylinder", Warning},
 	{"W035", "Falling objects", Warning},
 	{"W038", "Sudden loud noise", Warning},
+	{"W041", "Asphyxiating atmosphere", Warning}, // name and shape from memory
 }
 
 // Find returns the sign with exactly this number. A number written in another

@@ -141,8 +141,8 @@ func TestNotTheBadCopy(t *testing.T) {
 
 func TestTable(t *testing.T) {
 	all := All()
-	if len(all) != 81 {
-		t.Errorf("%d signs, want 81", len(all))
+	if len(all) != 82 {
+		t.Errorf("%d signs, want 82", len(all))
 	}
 	for i, s := range all {
 		if i > 0 && all[i-1].Number >= s.Number {
@@ -612,6 +612,19 @@ func TestNearest(t *testing.T) {
 		}
 		if got := Nearest(s.Name); got != s.Number {
 			t.Errorf("Nearest(%q) = %q, want %q", s.Name, got, s.Number)
+		}
+	}
+}
+
+// Every name of a sign that is not drawn is there in both languages.
+func TestUndrawnNames(t *testing.T) {
+	for number := range undrawn {
+		english, spanish := Undrawn(number, "en"), Undrawn(number, "es")
+		if english == "" || spanish == "" || english == spanish || Undrawn(number, "fr") != english {
+			t.Errorf("%s: %q and %q", number, english, spanish)
+		}
+		if _, drawn := Find(number); drawn {
+			t.Errorf("%s is drawn", number)
 		}
 	}
 }

@@ -205,12 +205,18 @@ func (f *finder) joiner(start int) LimitKind {
 		return dashed
 	}
 	rest, ok := strings.CutPrefix(f.r.rest(), "and")
-	if ok && spaced && startsWithSpace(rest) && strings.HasSuffix(strings.TrimRightFunc(f.r.text[:start], isSpace), "between") {
+	if ok && spaced && startsWithSpace(rest) && endsInBetween(f.r.text[:start]) {
 		f.r.at += len("and")
 		return Between
 	}
 	f.r.at = mark
 	return Exact
+}
+
+func endsInBetween(text string) bool {
+	const word = "between"
+	text = strings.TrimRightFunc(text, isSpace)
+	return len(text) >= len(word) && strings.EqualFold(text[len(text)-len(word):], word)
 }
 
 // dashed is Between by a dash, behind which no minus sign is read.

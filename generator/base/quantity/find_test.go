@@ -23,6 +23,8 @@ func TestFind(t *testing.T) {
 		{"20 to 100 N·m", []string{`20 N·m "20"`, `100 N·m "100 N·m"`}},
 		{"20–100 N·m, 20-100 N·m, 20 – 100 N·m", []string{
 			`20 N·m "20"`, `100 N·m "100 N·m"`, `20 N·m "20"`, `100 N·m "100 N·m"`, `20 N·m "20"`, `100 N·m "100 N·m"`}},
+		{"Between 20 and 100 N·m", []string{`20 N·m "20"`, `100 N·m "100 N·m"`}},
+		{"Between 1/2 and 3/4 in", []string{`1/2 in "1/2"`, `3/4 in "3/4 in"`}},
 		{"between 20 and 100 N·m", []string{`20 N·m "20"`, `100 N·m "100 N·m"`}},
 		{"bolts 20 and 100 N·m", []string{`100 N·m "100 N·m"`}},
 		{"-20 to -5 °C", []string{`−20 °C "-20"`, `−5 °C "-5 °C"`}},

@@ -37,6 +37,17 @@ func (l Limit) Holds(q Quantity) bool {
 	return q.Base() >= low-slack(low) && q.Base() <= high+slack(high)
 }
 
+// Contains reports whether all of another limit is within this one, the ends
+// included. One of another dimension is not, nor ac within dc.
+func (l Limit) Contains(part Limit) bool {
+	if l.Unit.Dimension() != part.Unit.Dimension() || l.Flow.conflicts(part.Flow) {
+		return false
+	}
+	low, high := l.Bounds()
+	partLow, partHigh := part.Bounds()
+	return partLow >= low-slack(low) && partHigh <= high+slack(high)
+}
+
 // slack is what the arithmetic of a conversion may lose at an end.
 func slack(end float64) float64 {
 	if math.IsInf(end, 0) {

@@ -26,6 +26,12 @@ func LimitPattern(d Dimension) string {
 	))
 }
 
+// StretchPattern is the same of what ParseStretch reads.
+func StretchPattern(d Dimension) string {
+	first := either(amountPattern(d), numberPattern(d))
+	return either(Pattern(d), anchored(first+someSpace+"to"+someSpace+anySpace+amountPattern(d)))
+}
+
 // StagePattern is the same of one stage of a tightening: a torque or an angle.
 func StagePattern() string { return anchored(either(amountPattern(Torque), amountPattern(Angle))) }
 

@@ -47,6 +47,9 @@ func besideOf(j *job, drained map[*model.Fluid]bool, links []sentence.Placed) *b
 }
 
 func (b *beside) link(l *model.Link) {
+	if l.Is("within") {
+		b.words = append(b.words, l.Amount())
+	}
 	switch l.Kind.Act {
 	case model.Isolate, model.Release, model.Prove, model.Drain:
 		b.zero = true
@@ -133,7 +136,8 @@ func (b *beside) part(p *model.Part) {
 
 func (b *beside) energy(e *model.Energy) {
 	b.named(e)
-	b.state(e, machineFile, e.Voltage, e.Pressure)
+	b.state(e, machineFile, e.Voltage, e.Temperature)
+	b.limit(e, machineFile, e.Pressures)
 	b.words = append(b.words, given(e.Stored.Capacitance, e.Stored.Resistance, e.Stored.Wait, e.Stored.GasVolume, e.Stored.Precharge)...)
 }
 
@@ -147,14 +151,17 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 	b.named(h)
 	b.words = append(b.words, inText(h.What)...)
 	if of, is := b.of.of.For.To.Find(h.Of.ID).(*model.Energy); is {
-		b.words = append(b.words, given(of.Voltage, of.Pressure)...)
+		b.words = append(b.words, given(of.Voltage, of.Temperature)...)
+		b.words = append(b.words, numbersOf(of.Pressures)...)
 	}
 	if l.Is("if-not") || l.Is("if") {
-		b.words = append(b.words, given(h.For)...)
+		b.words = append(b.words, given(h.For.Least, h.For.Most)...)
 		b.words = append(b.words, numbersOf(h.Limit)...)
 		return
 	}
-	b.state(h, register, h.For)
+	b.words = append(b.words, numbersOf(h.Near)...)
+	b.words = append(b.words, given(h.AgainIn)...)
+	b.state(h, register, h.For.Least, h.For.Most)
 	b.limit(h, register, h.Limit)
 	b.timed = b.timed || l.Is("hold") && slices.ContainsFunc(inText(l.Text), isDuration)
 }

@@ -8,8 +8,9 @@
 //
 // # Decided where the format is silent
 //
-// Rated: What a step lifts by `remove:` and `refit:` is added up, each part once; a part that is
-// put back by `reverse:` was judged where it came off.
+// Rated: What a step lifts by `remove:` and `refit:`, and what is on that its `loosen:` lets go, is
+// added up, each part once; a part that is put back by `reverse:` was judged where it came off. A
+// fastener that holds a part which the step lifts lets go of that one alone.
 //
 // Numbers: Behind an adapter the setting T·L/(L + A) must be in the wrench's range. A torque given
 // as a range needs both ends covered; proof is judged at the upper end. Torque and angle are asked

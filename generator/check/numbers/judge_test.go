@@ -41,6 +41,8 @@ stand: { name: axle stand, kind: aid }
 	"register/holds.yaml": `
 short-wait: { name: short wait, kind: wait, for: 2 min, of: traction }
 long-wait: { name: capacitor wait, kind: wait, for: 3 min, of: traction }
+pad: { name: brake pad, kind: measure, what: thickness, limit: at least 2 mm, near: 2 to 3 mm, again-in: 50 h }
+cure: { name: cure, kind: wait, for: 24 to 72 h }
 bus-dead: { name: bus voltage, kind: measure, what: drop from 210 bar, limit: at most 5 V dc, of: traction }
 `,
 	"register/supplies.yaml": "oil: { name: hydraulic oil, unit: L, ghs: [H304] }\n",
@@ -51,6 +53,8 @@ points: { plug: { name: service plug } }
 energies:
   traction: { name: traction battery, kind: electric, voltage: 360 V dc, points: [plug], stored: { capacitance: 1000 µF, resistance: 100 kΩ } }
   lift: { name: lift hydraulics, kind: pressure, pressure: 180 bar, points: [plug] }
+  air: { name: shop air, kind: pressure, pressure: 6 to 8 bar, points: [] }
+  plate: { name: hot plate, kind: heat, temperature: 165 °C, points: [] }
 parts:
   seat: { name: seat base, held-by: { seat-bolt: 4 }, mass: 14 kg }
   lid: { name: inverter lid, held-by: { lid-bolt: 8, clip: 2 }, mass: 30 kg }
@@ -65,6 +69,7 @@ fasteners:
   head-bolt: { name: head bolt, across-flats: 13 mm, stages: [22 N·m, 60 N·m, 90°] }
   key-bolt: { name: key bolt, drive: hex 6 mm, torque: 22 N·m }
   clip: { name: clip }
+  knob: { name: knob, thread: M6x1, torque: hand }
 fluids:
   lift-oil: { name: lift oil, supply: oil, capacity: 4 L }
 settings:

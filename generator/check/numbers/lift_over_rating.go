@@ -14,8 +14,8 @@ import (
 // step, at its first such link.
 func liftsOverRating(j *job) []finding.Finding {
 	var found []finding.Finding
-	for i, l := range j.lifts {
-		if i > 0 && j.lifts[i-1].step == l.step {
+	for i, l := range j.loads {
+		if i > 0 && j.loads[i-1].step == l.step {
 			continue
 		}
 		mass, heaviest := j.massIn(l.step)
@@ -37,7 +37,7 @@ func liftsOverRating(j *job) []finding.Finding {
 // heaviest of them. What could not be read weighs nothing here.
 func (j *job) massIn(s *model.Step) (sum float64, heaviest *model.Part) {
 	var seen []*model.Part
-	for _, l := range j.lifts {
+	for _, l := range j.loads {
 		if l.step != s || slices.Contains(seen, l.part) {
 			continue
 		}

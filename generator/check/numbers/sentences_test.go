@@ -2,6 +2,30 @@ package numbers
 
 import "testing"
 
+// What version 4 declares is stated as the rest is: a temperature, both ends of
+// a pressure and of a wait, the part of a limit that is near its end. Of what is
+// tightened by hand no number is compared.
+func TestDeclaredValuesBesideLinks(t *testing.T) {
+	beside := func(holds, step string) files { return jobOf("holds: ["+holds+"]", step) }
+	expect(t, map[string]files{
+		"another temperature":     beside("", "The [plate](energy:plate) is at ⟦value-disagrees⟧48 °C."),
+		"the temperature":         beside("", "The [plate](energy:plate) is at 165 °C (329 °F)."),
+		"in its own words":        beside("", "Mind ⟦value-disagrees⟧[the plate at 48 °C](energy:plate)."),
+		"beyond a pressure":       beside("", "The [air](energy:air) has ⟦value-disagrees⟧10 bar."),
+		"both ends of a pressure": beside("", "The [air](energy:air) has 6 to 8 bar."),
+		"its lower end":           beside("", "The [air](energy:air) has at least 6 bar."),
+		"neither end":             beside("", "The [air](energy:air) has ⟦value-disagrees⟧7 bar."),
+		"tightened by hand":       beside("", "[Turn the knob in](tighten:knob), about 2 N·m."),
+		"near the limit":          beside("pad", "Measure the pad; between 2 and 3 mm it is near its end. [](hold:pad)"),
+		"and when again":          beside("pad", "Measure the pad, and again in 50 h below 3 mm. [](hold:pad)"),
+		"not near the limit":      beside("pad", "Measure the pad; ⟦value-disagrees⟧5 mm is near its end. [](hold:pad)"),
+		"in the link's words":     beside("pad", "⟦value-disagrees⟧[Measure the pad, near its end below 4 mm](hold:pad)."),
+		"in the link's words, so": beside("pad", "[Measure the pad, near its end below 3 mm](hold:pad)."),
+		"both ends of a wait":     beside("cure", "Let it cure 24 to 72 h. [](hold:cure)"),
+		"beyond its longest":      beside("cure", "Let it cure 24 to ⟦value-disagrees⟧96 h. [](hold:cure)"),
+	})
+}
+
 const sentenceFront = "tools: [socket-13, wrench-20-100, wrench-5-25, hoist, stand, angle-gauge]\nholds: [long-wait, bus-dead]\nsupplies: [oil: 5 L]"
 
 // inSentence is a manual whose only step is this, with more steps behind it.
@@ -40,6 +64,7 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a wait":                           inSentence("Wait ⟦value-disagrees⟧5 min for the drive. [](hold:long-wait)"),
 		"the wait":                         inSentence("Wait 180 s for the drive. [](hold:long-wait)"),
 		"a wait that the link states":      inSentence("[Wait 3 min](hold:long-wait), and look after 1 min."),
+		"by when a step ends":              inSentence("Look at it.", "Press it within 5 min of the wait. [](hold:long-wait) [](within:5min)"),
 		"a time beside no wait":            inSentence("[Tighten the bolts](tighten:seat-bolt) within 10 min of the paste."),
 		"a limit":                          inSentence("The [bus](hold:bus-dead) shows at most ⟦value-disagrees⟧50 V dc."),
 		"the limit":                        inSentence("The [bus](hold:bus-dead) shows at most 5 V dc."),

@@ -43,7 +43,7 @@ func statedBy(link *model.Link) stated {
 			return stated{machineFile, inText(to.Value), inText(to.Name)}
 		}
 	case nil:
-		if link.Is("time") {
+		if link.Is("time") || link.Is("within") {
 			return stated{who: "the link", values: given(link.Amount())}
 		}
 	}
@@ -63,7 +63,8 @@ func statedByTool(t *model.Tool) stated {
 }
 
 func statedByHold(h *model.Hold) stated {
-	values := append(given(h.For), numbersOf(h.Limit)...)
+	values := append(given(h.For.Least, h.For.Most, h.AgainIn), numbersOf(h.Limit)...)
+	values = append(values, numbersOf(h.Near)...)
 	return stated{register, values, append(inText(h.Name), inText(h.What)...)}
 }
 

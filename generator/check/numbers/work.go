@@ -12,6 +12,7 @@ type job struct {
 	of    *model.Procedure
 	turns []turn
 	lifts []lift
+	loads []lift                           // lifts, and the parts that a step loosens: what its lifting gear carries
 	sizes map[*model.Tool][]fastening.Size // what tools fit, once it was read
 
 	back map[*model.Link][]model.Named // what a reverse: puts back and tightens
@@ -114,11 +115,36 @@ func (w *worker) fastener(at scene, f *model.Fastener) {
 	switch at.link.Kind.Act {
 	case model.Loosen:
 		w.turn(at, f, false)
+		w.slacken(at, f)
 		w.undo(at, undoing{fastener: f})
 	case model.Tighten:
 		w.turn(at, f, true)
 		w.open[f] = false
 	}
+}
+
+// slacken notes the parts that a loosen: link lets go: the one that it names,
+// else those of the step, which are lifts already, else every part that is on
+// and that the fastener holds.
+func (w *worker) slacken(at scene, f *model.Fastener) {
+	parts := f.Holds
+	if at.link.Part != nil {
+		parts = []*model.Part{at.link.Part}
+	} else if slices.ContainsFunc(f.Holds, func(p *model.Part) bool { return liftsIn(at.step, p) }) {
+		return
+	}
+	for _, p := range parts {
+		if !w.open[p] && !p.Unread {
+			w.loads = append(w.loads, lift{p, at})
+		}
+	}
+}
+
+func liftsIn(s *model.Step, p *model.Part) bool {
+	return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
+		act := l.Kind.Act
+		return l.To == model.Named(p) && (act == model.Remove || act == model.Renew || act == model.Refit)
+	})
 }
 
 func (w *worker) part(at scene, p *model.Part) {
@@ -132,6 +158,7 @@ func (w *worker) part(at scene, p *model.Part) {
 	}
 	w.held(at, p, false)
 	w.lifts = append(w.lifts, lift{p, at})
+	w.loads = append(w.loads, lift{p, at})
 }
 
 // undo notes what a later reverse: of the phase takes back, with the tools that

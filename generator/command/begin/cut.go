@@ -114,7 +114,7 @@ func (r *reach) letOut(c *cut) {
 
 // longEnough says that a wait outlasts the charge of an electric energy.
 func (r *reach) longEnough(h *model.Hold, e *model.Energy) bool {
-	if h.For.Base() < e.Stored.Wait.Base() {
+	if h.For.Least.Base() < e.Stored.Wait.Base() {
 		return false
 	}
 	if e.Kind != "electric" {
@@ -122,7 +122,7 @@ func (r *reach) longEnough(h *model.Hold, e *model.Energy) bool {
 	}
 	store := electrical.Store{Voltage: e.Voltage, Capacitance: e.Stored.Capacitance, Resistance: e.Stored.Resistance}
 	wait, known := store.WaitFor(r.manual.Shop.Limits.SafeVoltageDC)
-	return !known || wait.Enough(h.For.Base())
+	return !known || wait.Enough(h.For.Least.Base())
 }
 
 // proofOf finds the hold that shows an energy dead. Above the safe voltage only

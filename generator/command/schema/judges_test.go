@@ -222,38 +222,45 @@ const (
 	twoFields = "what two fields say together"
 	unitWord  = "a supply may be counted in any word; a unit is asked only where an amount needs one"
 	measure   = "how large an amount may be, whatever its unit, is the check's"
+	either    = "it may be a duration or a calendar time; which amounts are times is the check's"
 	broken    = "to YAML the comma ends the value: it is the rest of the number behind it that a schema refuses"
 	editor    = "an editor has made a number or a switch of the word before it asks"
 )
 
 // beyond are the faults that a schema cannot see, and why; by case and place.
 var beyond = map[string]string{
-	"bad-id.ways.txtar bad/machines/con.yaml:1:1 bad-id":                    fileName,
-	"bad-id.ways.txtar bad/procedures/nul.md:1:1 bad-id":                    fileName,
-	"quantity.comma.txtar bad/procedures/fill.md:4:22 quantity":             broken,
-	"quantity.lists.txtar bad/machines/tug.yaml:3:3 quantity":               otherFile,
-	"quantity.lists.txtar bad/procedures/sweep.md:5:3 quantity":             otherFile,
-	"quantity.lists.txtar bad/procedures/sweep.md:6:8 quantity":             otherFile,
-	"quantity.lists.txtar bad/procedures/sweep.md:7:8 quantity":             otherFile,
-	"quantity.lists.txtar bad/procedures/sweep.md:8:8 quantity":             otherFile,
-	"quantity.lists.txtar bad/register/supplies.yaml:5:1 quantity":          unitWord,
-	"quantity.lift.txtar bad/machines/yard-tug.yaml:4:3 quantity":           twoFields,
-	"quantity.lift.txtar bad/machines/yard-tug.yaml:11:3 quantity":          measure,
-	"quantity.lift.txtar bad/machines/yard-tug.yaml:12:3 quantity":          measure,
-	"quantity.lift.txtar bad/machines/yard-tug.yaml:13:3 quantity":          measure,
-	"quantity.ways.txtar bad/register/tools.yaml:1:1 quantity":              twoFields,
-	"quantity.ways.txtar bad/register/tools.yaml:2:1 quantity":              twoFields,
-	"quantity.of.txtar bad/register/holds.yaml:1:72 quantity":               otherFile,
-	"quantity.of.txtar bad/register/holds.yaml:2:73 quantity":               otherFile,
-	"wrong-type.temperature.txtar bad/machines/boiler.yaml:3:51 quantity":   measure,
-	"wrong-type.temperature.txtar bad/machines/boiler.yaml:3:92 wrong-type": twoFields,
-	"missing-field.bled-live.txtar bad/machines/tug.yaml:5:3 missing-field": twoFields,
-	"wrong-type.kept.txtar bad/machines/washer.yaml:3:29 wrong-type":        twoFields,
-	"wrong-type.kept.txtar bad/machines/washer.yaml:4:37 wrong-type":        twoFields,
-	"wrong-type.meaning.txtar bad/machines/tug.yaml:3:3 wrong-type":         "a ring of parts under each other",
-	"wrong-type.meaning.txtar bad/procedures/sweep.md:4:9 wrong-type":       "that nobody is no number of people is the check's",
-	"wrong-type.meaning.txtar bad/procedures/sweep.md:5:18 wrong-type":      otherFile,
-	"wrong-type.meaning.txtar bad/register/hazards.yaml:7:10 wrong-type":    otherFile,
+	"bad-id.ways.txtar bad/machines/con.yaml:1:1 bad-id":                     fileName,
+	"bad-id.ways.txtar bad/procedures/nul.md:1:1 bad-id":                     fileName,
+	"quantity.comma.txtar bad/procedures/fill.md:4:22 quantity":              broken,
+	"quantity.lists.txtar bad/machines/tug.yaml:3:3 quantity":                otherFile,
+	"quantity.lists.txtar bad/procedures/sweep.md:5:3 quantity":              otherFile,
+	"quantity.lists.txtar bad/procedures/sweep.md:6:8 quantity":              otherFile,
+	"quantity.lists.txtar bad/procedures/sweep.md:7:8 quantity":              otherFile,
+	"quantity.lists.txtar bad/procedures/sweep.md:8:8 quantity":              otherFile,
+	"quantity.lists.txtar bad/register/supplies.yaml:5:1 quantity":           unitWord,
+	"quantity.lift.txtar bad/machines/yard-tug.yaml:4:3 quantity":            twoFields,
+	"quantity.lift.txtar bad/machines/yard-tug.yaml:11:3 quantity":           measure,
+	"quantity.lift.txtar bad/machines/yard-tug.yaml:12:3 quantity":           measure,
+	"quantity.lift.txtar bad/machines/yard-tug.yaml:13:3 quantity":           measure,
+	"quantity.ways.txtar bad/register/tools.yaml:1:1 quantity":               twoFields,
+	"quantity.ways.txtar bad/register/tools.yaml:2:1 quantity":               twoFields,
+	"quantity.of.txtar bad/register/holds.yaml:1:72 quantity":                otherFile,
+	"quantity.of.txtar bad/register/holds.yaml:2:73 quantity":                otherFile,
+	"wrong-type.temperature.txtar bad/machines/boiler.yaml:3:51 quantity":    measure,
+	"wrong-type.temperature.txtar bad/machines/boiler.yaml:3:92 wrong-type":  twoFields,
+	"missing-field.bled-live.txtar bad/machines/tug.yaml:5:3 missing-field":  twoFields,
+	"wrong-type.kept.txtar bad/machines/washer.yaml:3:29 wrong-type":         twoFields,
+	"wrong-type.kept.txtar bad/machines/washer.yaml:4:37 wrong-type":         twoFields,
+	"wrong-type.meaning.txtar bad/machines/tug.yaml:3:3 wrong-type":          "a ring of parts under each other",
+	"wrong-type.meaning.txtar bad/procedures/sweep.md:4:9 wrong-type":        "that nobody is no number of people is the check's",
+	"wrong-type.meaning.txtar bad/procedures/sweep.md:5:18 wrong-type":       otherFile,
+	"wrong-type.meaning.txtar bad/register/hazards.yaml:7:10 wrong-type":     otherFile,
+	"quantity.near.txtar bad/register/holds.yaml:1:79 quantity":              twoFields,
+	"quantity.near.txtar bad/register/holds.yaml:2:81 quantity":              twoFields,
+	"quantity.near.txtar bad/register/holds.yaml:3:85 quantity":              twoFields,
+	"quantity.near.txtar bad/register/holds.yaml:4:77 quantity":              twoFields,
+	"quantity.near.txtar bad/register/holds.yaml:5:100 quantity":             either,
+	"missing-field.again-in.txtar bad/register/holds.yaml:1:1 missing-field": twoFields,
 }
 
 // inEditors are the faults that a schema does not see where an editor has made

@@ -131,6 +131,8 @@ func (w *writer) shape(f decode.Field) *Schema {
 	switch reflect.Zero(f.Type).Interface().(type) {
 	case quantity.Quantity:
 		return amount(quantity.Pattern(f.Dim), f.Dim.Example())
+	case quantity.Stretch:
+		return amount(quantity.StretchPattern(f.Dim), f.Dim.RangeExample())
 	case quantity.Limit:
 		pattern := quantity.LimitPattern(f.Dim)
 		if f.Word != "" {

@@ -7,6 +7,8 @@
 // (`walk.Walk.Locked`), of each of its own people; locks that are on before it begins (`expects`)
 // are not fetched. The setting behind an adapter (`fastening.Ways`) is shown for each wrench that
 // covers it, of the same tools that the rule chooses from.
+// The second person of a check that is not made apart is told beside the people, not added to
+// them: at the step, or at the step that performs the procedure with the check.
 package kit
 
 import (
@@ -24,7 +26,8 @@ type Kit struct {
 	Supplies []Supply // likewise
 	Hazards  []*model.Hazard
 	Roles    []*model.Role
-	People   int             // at once
+	People   int             // at once, without the seconds
+	Seconds  []model.Second  // who is needed besides at a step of this job, or at one that performs another
 	Energies []*model.Energy // that the job isolates
 	Points   []*model.Point  // where they are cut
 }
@@ -97,7 +100,7 @@ func (b *Book) without(p *model.Procedure) *Kit {
 	k := &Kit{People: p.People}
 	b.bare[p] = k
 	k.list(p)
-	k.steps(p)
+	k.steps(b, p)
 	for _, call := range p.Calls {
 		if to, ok := call.To.(*model.Procedure); ok {
 			k.add(b.without(to))
@@ -146,13 +149,27 @@ func UseOf(u model.Use[model.Supply]) Supply {
 	return s
 }
 
-// steps takes what reaches the kit by itself: the testers of holds, and what is
-// isolated.
-func (k *Kit) steps(p *model.Procedure) {
+// steps takes what reaches the kit by itself: the testers of holds, what is
+// isolated, and who is needed besides.
+func (k *Kit) steps(b *Book, p *model.Procedure) {
 	for _, s := range p.Steps {
+		for _, second := range s.Seconds() {
+			k.Seconds = model.AddSecond(k.Seconds, second)
+		}
 		for _, l := range s.Links {
 			k.link(l)
+			if to, ok := l.To.(*model.Procedure); ok && l.Kind.Act == model.Call {
+				k.secondsAt(s, b.without(to))
+			}
 		}
+	}
+}
+
+// secondsAt takes those who are needed besides in a procedure that a step
+// performs.
+func (k *Kit) secondsAt(s *model.Step, callee *Kit) {
+	for _, second := range callee.Seconds {
+		k.Seconds = model.AddSecond(k.Seconds, model.Second{Step: s, By: second.By})
 	}
 }
 

@@ -93,3 +93,29 @@ func TestNoLocks(t *testing.T) {
 		t.Error(n)
 	}
 }
+
+// Who sees a check done is told at the step that takes it, or that performs the
+// procedure with it, once for a role; of a check made apart nobody is. Nor are
+// they among the people, or do they fit a lock. By hand.
+func TestSeconds(t *testing.T) {
+	m, found := bind.Manual(source.FromText(map[string]string{
+		"shop.yaml":           "title: Shop\n",
+		"machines/press.yaml": press,
+		"register/roles.yaml": "boss: { name: Boss }\nfitter: { name: Fitter }\n",
+		"register/holds.yaml": "seen: { name: seen, kind: check, by: boss, how: together }\nseen-too: { name: seen too, kind: check, by: boss, how: together }\n" +
+			"later: { name: later, kind: check, by: fitter, how: apart }\nsigned: { name: signed, kind: sign, by: fitter }\n",
+		"procedures/job.md":   job("1", "holds: [seen, later, signed]\n", "1. Look at it. [](hold:later) [](hold:signed)\n2. [x](do:other).\n3. Count. [](hold:seen)\n"),
+		"procedures/other.md": job("1", "holds: [seen, seen-too]\n", "1. Count. [](hold:seen) [](hold:seen-too)\n"),
+	}))
+	if len(found) > 0 {
+		t.Fatal(found)
+	}
+	k := kit.NewBook(m.Shop, walk.All(m)).Of(m.Procedures[0])
+	var got []string
+	for _, s := range k.Seconds {
+		got = append(got, s.By.ID+" "+s.Step.Of.ID+" "+s.Step.Number)
+	}
+	if want := []string{"boss job 1.2", "boss job 1.3"}; !slices.Equal(got, want) || k.People != 1 {
+		t.Errorf("%v with %d people, want %v with 1", got, k.People, want)
+	}
+}

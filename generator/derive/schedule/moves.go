@@ -36,7 +36,7 @@ func (b *Book) Moves(p *model.Procedure) []Move {
 		if hold == nil || len(wait.Subs) > 0 || reversed(wait) || p.For.To.Find(hold.Of.ID) == nil {
 			continue
 		}
-		passed, left := m.whole(wait), int(hold.For.Base())
+		passed, left := m.whole(wait), int(hold.For.Least.Base())
 		for _, s := range steps[i+1:] {
 			if slices.Contains(moved, s) {
 				continue

@@ -29,6 +29,7 @@ type Phase struct {
 	Times
 	From, To int // seconds after the start
 	Spans    []Span
+	Seconds  []model.Second // who is needed besides the people, at which step
 }
 
 // Doing is what goes on in a span.
@@ -47,6 +48,7 @@ type Span struct {
 	Step     *model.Step
 	From, To int // seconds after the start
 	People   int // 0 in a wait
+	Beside   int // people besides, who see a check done
 }
 
 func (v *view) plan(p *model.Procedure) *Plan {
@@ -185,6 +187,7 @@ func (m *line) step(s *model.Step) {
 	if !m.done(s) {
 		return
 	}
+	m.second(s.Seconds())
 	m.work(s)
 	from := m.now
 	for _, l := range s.Links {
@@ -193,7 +196,7 @@ func (m *line) step(s *model.Step) {
 		case hold != nil:
 			m.wait(s, hold)
 		case calls && l.Kind.Act == model.Call:
-			m.call(s, m.planFor(to, m.unit).Times)
+			m.call(s, m.planFor(to, m.unit))
 		}
 	}
 	if !m.sidesteps(s) {
@@ -301,13 +304,29 @@ func (m *line) spend(s *model.Step, span Span, seconds, work int) {
 		m.phase.People = max(m.phase.People, span.People)
 	}
 	span.Step, span.From, span.To = s, m.now, m.now+seconds
+	if span.Doing == Work {
+		span.Beside = len(s.Seconds())
+	}
 	if m.now = span.To; seconds > 0 {
 		m.phase.Spans = append(m.phase.Spans, span)
 	}
 	m.task(s, Task{Seconds: seconds, People: span.People})
 }
 
-func (m *line) call(s *model.Step, t Times) {
+// second notes who is needed besides at a step. They are no people of the job:
+// its work and its bound are those of its own.
+func (m *line) second(list []model.Second) {
+	for _, second := range list {
+		m.phase.Seconds = model.AddSecond(m.phase.Seconds, second)
+	}
+}
+
+func (m *line) call(s *model.Step, t *Plan) {
+	for _, ph := range t.Phases {
+		for _, second := range ph.Seconds {
+			m.second([]model.Second{{Step: s, By: second.By}})
+		}
+	}
 	m.spend(s, Span{Doing: Call, People: t.People}, t.Bay, t.Work)
 	m.phase.Waits += t.Waits
 	m.phase.Untimed += t.Untimed
@@ -317,7 +336,7 @@ func (m *line) call(s *model.Step, t Times) {
 }
 
 func (m *line) wait(s *model.Step, h *model.Hold) {
-	seconds := int(h.For.Base())
+	seconds := int(h.For.Least.Base())
 	m.phase.Waits += seconds
 	m.spend(s, Span{Doing: Wait}, seconds, 0)
 }

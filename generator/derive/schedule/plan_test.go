@@ -40,6 +40,8 @@ wait: { name: wait for what, kind: wait, for: 20 min }
 no-air: { name: pressure, kind: measure, what: pressure, limit: at most 0 bar, of: air, with: tester }
 dead: { name: volts, kind: measure, what: volts, limit: at most 5 V dc, of: power, with: tester, proved-on: tester }
 sign: { name: word, kind: sign, by: boss }
+seen: { name: seen, kind: check, by: boss, how: together }
+later: { name: later, kind: check, by: boss, how: apart }
 `,
 }
 
@@ -209,4 +211,20 @@ func TestPlansHold(t *testing.T) {
 			t.Fatalf("%s at %d: bound %d to %d, plan %d to %d\n%s", hold, at+1, plan.Least, more.Least, plan.Bay, more.Bay, body(lines))
 		}
 	})
+}
+
+// The second person of a check is shown at its step, and is none of the people:
+// the times are those of the same job without the check, worked out by hand.
+func TestSecondPersonOfACheck(t *testing.T) {
+	plan, _ := planOf(t, "holds: [seen, later]\n", "## One\n\n1. Count. [](time:10min) [](hold:seen)\n2. Count. [](time:5min) [](hold:later)\n")
+	ph := plan.Phases[0]
+	if len(ph.Seconds) != 1 || ph.Seconds[0].Step.Number != "1.1" || ph.Seconds[0].By.ID != "boss" {
+		t.Errorf("the seconds are %v", ph.Seconds)
+	}
+	if ph.Spans[0].Beside != 1 || ph.Spans[1].Beside != 0 {
+		t.Errorf("the spans are %v", ph.Spans)
+	}
+	if plan.People != 1 || plan.Work != 900 || plan.Bay != 900 {
+		t.Errorf("%d people, %d s of work, %d s in the bay", plan.People, plan.Work, plan.Bay)
+	}
 }

@@ -142,4 +142,9 @@ var bay = words.Bay{
 	HandOverNow:     "Hand over with the time now",
 	HandOverPerson:  "Write who hands over and who takes over: two people.",
 	HandedOver:      "Handed over by {0} to {1}, {2}.",
+	NearLimit:       "Near the limit.",
+	NoLaterThan:     "No later than {0}. Left: {1}",
+	IsLate:          "Too late: this was to be done by {0}.",
+	WasLate:         "Done later than {0}.",
+	NearLimitAgain:  "Near the limit: measure again in {0}.",
 }

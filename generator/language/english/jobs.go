@@ -30,4 +30,8 @@ var jobs = words.Jobs{
 	HandedOver:  "Handed over at step %s, %s.",
 	HandedTo:    "From %s to %s.",
 	HandedLocks: "Lock numbers: %s.",
+	Ticked:      "looked at: %s",
+	WasLate:     "later than %s, when it was due",
+	Near:        "near the limit",
+	NearAgain:   "near the limit, again in %s",
 }

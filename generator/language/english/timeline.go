@@ -17,4 +17,5 @@ var timeLine = words.TimeLine{
 	BayWorked:   "%s in the bay. How this was worked out",
 	BayFormula:  "the phases one after another",
 	SumSource:   "the times of the steps, phases, waits and performed procedures on this page",
+	Second:      "at step %s besides: %s",
 }

@@ -17,7 +17,7 @@ var page = words.Words{
 	RetiredNote: "This procedure is retired. Do not work from it.", InsteadNote: "Work from this instead:",
 	BeforeYouStart: "Before you start", Who: "Who", Time: "Time", Fetch: "Fetch", Gear: "Wear", MakeDead: "Make dead",
 	NothingToFetch: "Nothing to fetch.", Anyone: "Anyone trained in the shop.", NoPlace: "No place is written",
-	OnePerson: "1 person", PeopleAtOnce: "%d people at once", WhoCalls: "Agree who calls. Caller:",
+	OnePerson: "1 person", WaitNoLonger: "No longer than %s.", WithinOf: "done no later than %s after step %s", WithinOfBefore: "done no later than %s after the step before", NearLimit: "Near the limit: %s. It passes.", NearLimitAgain: "Near the limit: %s. It passes; measure again in %s.", SecondToo: "Besides them, to see a check done together:", PeopleAtOnce: "%d people at once", WhoCalls: "Agree who calls. Caller:",
 	HoursOfWork: "of work", TimeInTheBay: "in the bay", OfThatWaits: "of that %s is waiting",
 	NoTimes: "No times are written.", HighestWord: "Greatest caution", NoHazards: "No hazard is listed. That does not mean there is none.",
 	Wear: "Wear:", OtherNames: "Also called", Contents: "Phases",

@@ -142,4 +142,9 @@ var bay = words.Bay{
 	HandOverNow:     "Mit der Uhrzeit von jetzt übergeben",
 	HandOverPerson:  "Schreiben Sie, wer übergibt und wer übernimmt: zwei Personen.",
 	HandedOver:      "Übergeben von {0} an {1}, {2}.",
+	NearLimit:       "Nahe an der Grenze.",
+	NoLaterThan:     "Nicht später als {0}. Es bleiben: {1}",
+	IsLate:          "Zu spät: Dies sollte bis {0} getan sein.",
+	WasLate:         "Später getan als {0}.",
+	NearLimitAgain:  "Nahe an der Grenze: in {0} noch einmal messen.",
 }

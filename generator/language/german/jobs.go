@@ -30,4 +30,8 @@ var jobs = words.Jobs{
 	HandedOver:  "Übergeben bei Schritt %s, %s.",
 	HandedTo:    "Von %s an %s.",
 	HandedLocks: "Nummern der Schlösser: %s.",
+	Ticked:      "angesehen: %s",
+	WasLate:     "später als %s, als es fällig war",
+	Near:        "nahe an der Grenze",
+	NearAgain:   "nahe an der Grenze, wieder in %s",
 }

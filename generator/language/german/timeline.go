@@ -17,4 +17,5 @@ var timeLine = words.TimeLine{
 	BayWorked:   "%s in der Halle. Wie das gerechnet ist",
 	BayFormula:  "die Phasen nacheinander",
 	SumSource:   "die Zeiten der Schritte, Phasen, Wartezeiten und ausgeführten Anweisungen auf dieser Seite",
+	Second:      "bei Schritt %s dazu: %s",
 }

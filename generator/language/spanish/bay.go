@@ -142,4 +142,9 @@ var bay = words.Bay{
 	HandOverNow:     "Hacer el relevo con la hora de ahora",
 	HandOverPerson:  "Escriba quién entrega y quién recibe: dos personas.",
 	HandedOver:      "Relevo de {0} a {1}, {2}.",
+	NearLimit:       "Cerca del límite.",
+	NoLaterThan:     "A más tardar a las {0}. Faltan: {1}",
+	IsLate:          "Demasiado tarde: debía estar hecho a las {0}.",
+	WasLate:         "Hecho después de las {0}.",
+	NearLimitAgain:  "Cerca del límite: mida de nuevo en {0}.",
 }

@@ -30,4 +30,8 @@ var jobs = words.Jobs{
 	HandedOver:  "Relevo en el paso %s, %s.",
 	HandedTo:    "De %s a %s.",
 	HandedLocks: "Números de candado: %s.",
+	Ticked:      "mirado: %s",
+	WasLate:     "después de las %s, cuando debía estar",
+	Near:        "cerca del límite",
+	NearAgain:   "cerca del límite, de nuevo en %s",
 }

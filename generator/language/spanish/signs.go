@@ -84,4 +84,5 @@ var signs = map[string]string{
 	"W029":  "Cilindro a presión",
 	"W035":  "Caída de objetos",
 	"W038":  "Ruido fuerte y repentino",
+	"W041":  "Atmósfera asfixiante",
 }

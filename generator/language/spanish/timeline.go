@@ -17,4 +17,5 @@ var timeLine = words.TimeLine{
 	BayWorked:   "%s en el puesto. Cómo se calculó",
 	BayFormula:  "las fases una tras otra",
 	SumSource:   "los tiempos de los pasos, fases, esperas y procedimientos de esta página",
+	Second:      "en el paso %s además: %s",
 }

@@ -20,7 +20,7 @@ var page = words.Words{
 	RetiredNote: "Este procedimiento está retirado. No trabaje con él.", InsteadNote: "Trabaje con este:",
 	BeforeYouStart: "Antes de empezar", Who: "Quién", Time: "Tiempo", Fetch: "Traer", Gear: "Llevar puesto", MakeDead: "Dejar sin energía",
 	NothingToFetch: "Nada que traer.", Anyone: "Cualquiera formado en el taller.", NoPlace: "Sin lugar escrito",
-	OnePerson: "1 persona", PeopleAtOnce: "%d personas a la vez", WhoCalls: "Acuerden quién da la orden. Da la orden:",
+	OnePerson: "1 persona", WaitNoLonger: "No más de %s.", WithinOf: "hecho a más tardar %s después del paso %s", WithinOfBefore: "hecho a más tardar %s después del paso anterior", NearLimit: "Cerca del límite: %s. Vale.", NearLimitAgain: "Cerca del límite: %s. Vale; mida de nuevo en %s.", SecondToo: "Además de ellas, para hacer juntos un control:", PeopleAtOnce: "%d personas a la vez", WhoCalls: "Acuerden quién da la orden. Da la orden:",
 	HoursOfWork: "de trabajo", TimeInTheBay: "en el puesto", OfThatWaits: "de ello %s de espera",
 	NoTimes: "No hay tiempos escritos.", HighestWord: "Mayor advertencia", NoHazards: "No hay peligros en la lista. No quiere decir que no los haya.",
 	Wear: "Llevar:", OtherNames: "También llamado", Contents: "Fases",

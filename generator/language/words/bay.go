@@ -26,4 +26,5 @@ type Bay struct {
 	HandOver, SaveShort, ComingUp, StepNow, UntickTitle, SkipToStep                           string
 	FoldedOne, FoldedMany, FoldOut, FoldUp, FirstOf, HandOverNow                              string
 	HandOverPerson, HandedOver, StepAt                                                        string
+	NearLimit, NearLimitAgain, NoLaterThan, IsLate, WasLate                                   string
 }

@@ -33,6 +33,7 @@ type Jobs struct {
 
 	NotYet, InHand, StepDone, DoesNotApply, NotOnUnit, NotNeeded string
 	HandedOver, HandedTo, HandedLocks                            string
+	Ticked, WasLate, Near, NearAgain                             string
 }
 
 // OfState is a state of a step as a record has it.

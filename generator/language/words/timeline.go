@@ -10,4 +10,5 @@ type TimeLine struct {
 	LeastOne                                                  string // how long
 	Range                                                     string
 	WorkWorked, BayWorked, WorkFormula, BayFormula, SumSource string
+	Second                                                    string
 }

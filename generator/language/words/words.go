@@ -20,6 +20,9 @@ type Words struct {
 	BeforeYouStart, Who, Time, Fetch, Gear     string
 	MakeDead, NothingToFetch, Anyone, NoPlace  string
 	OnePerson, PeopleAtOnce, WhoCalls          string // PeopleAtOnce: how many
+	SecondToo, WaitNoLonger                    string // WaitNoLonger: the longest time
+	WithinOf, WithinOfBefore                   string // how long, the step; how long
+	NearLimit, NearLimitAgain                  string // the part of the limit; and how soon it is measured again
 	HoursOfWork, TimeInTheBay, OfThatWaits     string // OfThatWaits: a duration
 	NoTimes, HighestWord, NoHazards            string
 	Wear, OtherNames, Contents                 string

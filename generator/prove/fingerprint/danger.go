@@ -8,7 +8,7 @@ import (
 
 // guarded are the link kinds of hazards, holds and energy acts, and of the
 // conditions on which they are met.
-var guarded = strings.Fields("hazard hold isolate lock release prove unlock restore test-live when if if-not again optional")
+var guarded = strings.Fields("hazard hold isolate lock release prove unlock restore test-live when if if-not again optional within")
 
 // limits are the fields that bound or measure something, or name the hazards
 // of a supply and the energies of a part.

@@ -71,6 +71,8 @@ func another(t *testing.T, v reflect.Value) {
 		*x = quantityOf("77 mm")
 	case *[]quantity.Quantity:
 		*x = append(*x, quantityOf("77 mm"))
+	case *quantity.Stretch:
+		x.Least, x.Most = quantityOf("77 mm"), quantityOf("78 mm")
 	case *quantity.Limit:
 		limit, err := quantity.ParseLimit("at most 77 N·m", quantity.Torque)
 		if err != nil {

@@ -19,6 +19,9 @@ func (w *writer) link(link *model.Link) {
 		return
 	}
 	id := link.ID
+	if link.Is("within") {
+		id = fmt.Sprint(link.Amount().Base(), " s")
+	}
 	if link.Not {
 		id = "!" + id
 	}
@@ -153,6 +156,10 @@ func (w *writer) hold(h *model.Hold) {
 	if !h.Limit.IsZero() {
 		w.field("limit", h.Limit)
 	}
+	if !h.Near.IsZero() {
+		w.field("near", h.Near)
+	}
+	w.field("again-in", h.AgainIn)
 	w.field("with", h.With.ID)
 	w.field("proved-on", h.ProvedOn.ID)
 	w.field("if-not", h.IfNot)

@@ -64,7 +64,7 @@ func (x *run) wait(e *model.Energy, l *model.Link, h *model.Hold) {
 		return
 	}
 	w := x.waited[e.ID]
-	w.seconds += h.For.Base()
+	w.seconds += h.For.Least.Base()
 	w.link, w.top, w.path = l, x.frames[0].link, x.frame().path
 	x.waited[e.ID] = w
 }

@@ -155,7 +155,7 @@ func (w *walk) waitsOn(x thing, h *model.Hold, g fn) {
 		if h.For.IsZero() {
 			return w.tallies[notKnown]
 		}
-		t.seconds, t.waits, t.at = t.seconds+h.For.Base(), t.waits+1, w.here
+		t.seconds, t.waits, t.at = t.seconds+h.For.Least.Base(), t.waits+1, w.here
 		return t
 	})
 }

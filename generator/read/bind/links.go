@@ -2,9 +2,13 @@ package bind
 
 import (
 	"html"
+	"net/url"
 	"path"
 	"strconv"
 	"strings"
+	"unicode/utf8"
+
+	"golang.org/x/text/unicode/norm"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
@@ -229,6 +233,8 @@ func (l *linker) typed(link *model.Link, rest string) {
 		l.people(link)
 	case model.ToTime:
 		l.time(link)
+	case model.ToWithin:
+		l.within(link)
 	default:
 		l.toMachineThing(link)
 	}
@@ -265,26 +271,32 @@ func split(link *model.Link, signs string) {
 
 func (l *linker) toProcedure(link *model.Link) {
 	split(link, link.Kind.Frag)
+	link.ID, link.Frag = decoded(link.ID), decoded(link.Frag)
 	named(l, link, l.procedures)
 	to, _ := link.To.(*model.Procedure)
 	if to == nil || link.Sign == 0 {
 		return
 	}
 	if link.Step = to.FindStep(link.Frag); link.Step == nil && !to.Broken {
-		var names []string
-		for _, s := range to.Steps {
-			if s.Name != "" {
-				names = append(names, s.Name)
-			}
-		}
-		f := UnknownReference.At(link.At, "%s has no step %s", to.Label(), link.Frag)
-		if near := nearest.Of(link.Frag, names); near != "" {
-			f = f.WithMend("did you mean %s?", near)
-		} else {
-			f = f.WithMend("name the step there with [](step:%s)", syntax.PhaseID(link.Frag))
-		}
-		l.bad(link, f)
+		l.noStep(link, to)
 	}
+}
+
+// noStep tells of a step that a procedure does not have.
+func (l *linker) noStep(link *model.Link, in *model.Procedure) {
+	var names []string
+	for _, s := range in.Steps {
+		if s.Name != "" {
+			names = append(names, s.Name)
+		}
+	}
+	f := UnknownReference.At(link.At, "%s has no step %s", in.Label(), link.Frag)
+	if near := nearest.Of(link.Frag, names); near != "" {
+		f = f.WithMend("did you mean %s?", near)
+	} else {
+		f = f.WithMend("name the step there with [](step:%s)", syntax.PlainID(link.Frag))
+	}
+	l.bad(link, f)
 }
 
 func (l *linker) toPost(link *model.Link) {
@@ -307,15 +319,44 @@ func (l *linker) toPost(link *model.Link) {
 	if near := nearest.Of(link.ID, names); near != "" {
 		f = f.WithMend("did you mean %s?", near)
 	} else {
-		f = f.WithMend("write it in the front matter: posts: { %s: where the person stands }", syntax.PhaseID(link.ID))
+		f = f.WithMend("write it in the front matter: posts: { %s: where the person stands }", syntax.PlainID(link.ID))
 	}
 	l.bad(link, f)
+}
+
+// decoded is a part of an address without percent signs (RFC 3986, 2.1), its
+// letters put together as an id has them. What is no such encoding stays.
+func decoded(part string) string {
+	if plain, err := url.PathUnescape(part); err == nil && utf8.ValidString(plain) {
+		part = plain
+	}
+	return norm.NFC.String(part)
+}
+
+// phaseCalled finds a phase by its id, else the one phase whose id it was while
+// ids were of a to z alone.
+func (l *linker) phaseCalled(id string) *model.Phase {
+	if ph := l.draft.FindPhase(id); ph != nil {
+		return ph
+	}
+	var was *model.Phase
+	for i, ph := range l.draft.Phases {
+		if syntax.PlainID(l.draft.doc.Phases[i].Title.Plain) != id || id == "" {
+			continue
+		}
+		if was != nil {
+			return nil
+		}
+		was = ph
+	}
+	return was
 }
 
 // toPhase binds reverse:PHASE, reverse:PHASE#PART and reverse:PHASE!PART,PART.
 func (l *linker) toPhase(link *model.Link) {
 	split(link, link.Kind.Frag)
-	if link.Phase = l.draft.FindPhase(link.ID); link.Phase == nil {
+	link.ID = decoded(link.ID)
+	if link.Phase = l.phaseCalled(link.ID); link.Phase == nil {
 		var ids []string
 		for _, p := range l.draft.Phases {
 			ids = append(ids, p.ID)
@@ -419,17 +460,30 @@ func (l *linker) people(link *model.Link) {
 	link.Number = &quantity.Quantity{Value: float64(n)}
 }
 
+// within binds within:TIME and within:TIME#STEP, a step of the same procedure.
+func (l *linker) within(link *model.Link) {
+	split(link, link.Kind.Frag)
+	l.time(link)
+	if link.Bad || link.Sign == 0 {
+		return
+	}
+	if link.Step = l.draft.FindStep(link.Frag); link.Step == nil {
+		l.noStep(link, l.draft.Procedure)
+	}
+}
+
 func (l *linker) time(link *model.Link) {
 	if link.Number = l.times[link.ID]; link.Number != nil {
 		return
 	}
+	name := link.Kind.Name
 	q, err := quantity.Parse(link.ID, quantity.Duration)
 	if err == nil && q.Base() <= 0 {
-		l.bad(link, decode.Quantity.At(link.At, "a time must be longer than nothing").WithMend("write time:8min"))
+		l.bad(link, decode.Quantity.At(link.At, "a time must be longer than nothing").WithMend("write %s:8min", name))
 		return
 	}
 	if err != nil {
-		l.bad(link, decode.BadAmount(err, link.At, "time").WithMend("write time:90s, time:8min or time:1h30min"))
+		l.bad(link, decode.BadAmount(err, link.At, name).WithMend("write %[1]s:90s, %[1]s:8min or %[1]s:1h30min", name))
 		return
 	}
 	link.Number = &q

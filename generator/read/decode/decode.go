@@ -345,7 +345,7 @@ func (d *Decoder) Entry(p syntax.Pair, out model.Named) {
 func (d *Decoder) ID(id string, at position.Pos) bool {
 	if why := BadIDWhy(id); why != "" {
 		f := BadID.At(at, "the id %s %s", strconv.Quote(id), why)
-		switch better := syntax.PhaseID(id); {
+		switch better := syntax.PlainID(id); {
 		case better != "" && BadIDWhy(better) == "":
 			return d.add(f.WithMend("write %s", better))
 		case better == id:
@@ -364,7 +364,7 @@ func BadIDWhy(id string) string {
 	switch {
 	case len(id) > LongestID:
 		return "is longer than 64 characters"
-	case syntax.PhaseID(id) != id || id == "":
+	case syntax.PlainID(id) != id || id == "":
 		return "is not a to z, 0 to 9 and single hyphens"
 	case len(id) <= 4 && windowsName.MatchString(id):
 		return "is a name that Windows keeps for itself"

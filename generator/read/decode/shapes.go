@@ -21,6 +21,11 @@ func (d *Decoder) shape(n *syntax.Node, v reflect.Value, f field, key position.P
 			*out, err = quantity.Parse(text, dim)
 			return err
 		}), true
+	case *quantity.Stretch:
+		return d.amount(n, f, key, func(text string, dim quantity.Dimension) (err error) {
+			*out, err = quantity.ParseStretch(text, dim)
+			return err
+		}), true
 	case *quantity.Limit:
 		return d.amount(n, f, key, func(text string, dim quantity.Dimension) (err error) {
 			*out, err = quantity.ParseLimit(text, dim)

@@ -79,7 +79,7 @@ func Behind(b *model.Block) []bool {
 // marks says whether the boxes and marks of a step say what a link says.
 func marks(l *model.Link) bool {
 	switch l.Kind.Name {
-	case "hazard", "hold", "people", "time", "when":
+	case "hazard", "hold", "people", "time", "within", "when":
 		return true
 	}
 	return false

@@ -391,23 +391,57 @@ func openingBracket(text []byte) int {
 	return -1
 }
 
-// PhaseID turns a phase's name into its id: a-z and 0-9, accents dropped, the
-// rest made one hyphen. "Antes de empezar: ¡señal!" is "antes-de-empezar-senal".
+// PhaseID turns a phase's name into its id: the letters of any script, small,
+// and 0 to 9; accents of Latin letters are dropped, the rest is made one hyphen.
+// "Antes de empezar: ¡señal!" is "antes-de-empezar-senal", "Демонтаж" is
+// "демонтаж".
 func PhaseID(title string) string {
+	latin := false
+	return hyphened(title, func(r rune) (keep, join bool) {
+		switch {
+		case unicode.IsLetter(r):
+			latin = unicode.Is(unicode.Latin, r)
+			return true, true
+		case unicode.IsMark(r):
+			return !latin, true
+		case r == zeroWidthNonJoiner, r == zeroWidthJoiner:
+			return false, !latin // they stand inside words of some scripts
+		}
+		return r >= '0' && r <= '9', false
+	})
+}
+
+// What shapes the letters beside it and is no letter.
+const (
+	zeroWidthNonJoiner = '\u200c'
+	zeroWidthJoiner    = '\u200d'
+)
+
+// PlainID turns a text into an id of a to z, 0 to 9 and single hyphens, with
+// accents dropped.
+func PlainID(text string) string {
+	return hyphened(text, func(r rune) (keep, join bool) {
+		return r >= 'a' && r <= 'z' || r >= '0' && r <= '9', unicode.Is(unicode.Mn, r)
+	})
+}
+
+// hyphened is a text in small letters, of which is kept what keeps says. Of the
+// rest, what does not join parts the words, and is made one hyphen.
+func hyphened(text string, keeps func(rune) (keep, join bool)) string {
 	var b strings.Builder
 	gap := false
-	for _, r := range norm.NFD.String(strings.ToLower(title)) {
+	for _, r := range norm.NFD.String(strings.ToLower(text)) {
+		keep, join := keeps(r)
 		switch {
-		case r >= 'a' && r <= 'z', r >= '0' && r <= '9':
-			if gap && b.Len() > 0 {
-				b.WriteByte('-')
-			}
+		case keep && gap && b.Len() > 0 && !unicode.IsMark(r):
+			b.WriteByte('-')
+			fallthrough
+		case keep:
 			gap = false
 			b.WriteRune(r)
-		case unicode.Is(unicode.Mn, r):
-		default:
+		case !join:
 			gap = true
 		}
 	}
-	return b.String()
+	return norm.NFC.String(b.String())
 }

@@ -10,7 +10,33 @@ import (
 	"github.com/yuin/goldmark/text"
 )
 
+// Letters are by the categories of Unicode; what is composed is so by its
+// normalization form C.
 func TestPhaseID(t *testing.T) {
+	for title, want := range map[string]string{
+		"Make safe":                 "make-safe",
+		"Antes de empezar: ¡señal!": "antes-de-empezar-senal",
+		"sen\u0303al":               "senal",
+		"Größe der Fuge":            "große-der-fuge",
+		"Łożysko – wyjąć":           "łozysko-wyjac",
+		"ΑΒΓ":                       "αβγ",
+		"Демонтаж: Край":            "демонтаж-край",
+		"Крайний":                   "крайний",
+		"分解 2":                      "分解-2",
+		"がぎ":                        "がぎ",
+		"किताब":                     "किताब",
+		"می\u200cخواهم":             "میخواهم",
+		"Zero\u200cwidth":           "zero-width",
+		"１２":                        "",
+		"…":                         "",
+	} {
+		if got := PhaseID(title); got != want {
+			t.Errorf("PhaseID(%q) = %q, want %q", title, got, want)
+		}
+	}
+}
+
+func TestPlainID(t *testing.T) {
 	for title, want := range map[string]string{
 		"Make safe":                 "make-safe",
 		"  Make   safe!  ":          "make-safe",
@@ -33,8 +59,8 @@ func TestPhaseID(t *testing.T) {
 		"１２":                        "", // full-width figures are not 0 to 9
 		"e\u0301\u0301":             "e",
 	} {
-		if got := PhaseID(title); got != want {
-			t.Errorf("PhaseID(%q) = %q, want %q", title, got, want)
+		if got := PlainID(title); got != want {
+			t.Errorf("PlainID(%q) = %q, want %q", title, got, want)
 		}
 	}
 }

@@ -146,5 +146,13 @@ func ends(l quantity.Limit) (low, high string) {
 	return end(l.Low), end(l.High)
 }
 
+// endsIn are a limit's ends in another unit of its dimension.
+func endsIn(l quantity.Limit, u quantity.Unit) (low, high string) {
+	if l.Unit != u {
+		l.Low, l.High = quantity.Of(l.Low, l.Unit, 12).In(u).Value, quantity.Of(l.High, l.Unit, 12).In(u).Value
+	}
+	return ends(l)
+}
+
 // valued says that a text holds an amount: the short view keeps it.
 func valued(b *model.Block) bool { return len(quantity.Find(b.Plain)) > 0 }

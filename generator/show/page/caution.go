@@ -102,17 +102,17 @@ func (s *Site) message(up string, h *model.Hazard) Message {
 func (s *Site) sign(number string) HTML {
 	sign, ok := signs.Find(number)
 	if !ok {
-		return undrawn(number)
+		return s.undrawn(number)
 	}
 	return HTML(sign.Inline("sign", cmp.Or(s.speaks.Signs[number], sign.Name)))
 }
 
 // undrawn is a sign that is not drawn, by its number and what it is called.
-func undrawn(number string) HTML {
+func (s *Site) undrawn(number string) HTML {
 	if number == "" {
 		return ""
 	}
-	return `<span class="sign-name">` + escaped(strings.TrimSpace(number+" "+signs.Undrawn(number))) + `</span>`
+	return `<span class="sign-name">` + escaped(strings.TrimSpace(number+" "+signs.Undrawn(number, s.Words.Lang))) + `</span>`
 }
 
 // wears is the gear against hazards, each once.

@@ -1,8 +1,10 @@
 package page
 
 import (
+	"fmt"
 	"strings"
 	"testing"
+	"time"
 
 	"baybinder/generator/model"
 )
@@ -91,5 +93,135 @@ func TestDeclaredAmountsAreShownAsTyped(t *testing.T) {
 	knob := procedureOf(t, s, "oil").Steps[2]
 	if got := s.fastener(knob.Links[0], m.Fasteners[0]); len(got) != 1 || got[0] != "knob: hand-tight" {
 		t.Errorf("the knob is %q", got)
+	}
+}
+
+// Who sees a check done stands under who is needed, and in the time line, with
+// the step; who looks later does not.
+func TestSecondPersonIsShownAtTheStep(t *testing.T) {
+	s := siteOf(t, map[string]string{
+		"shop.yaml":           "title: Shop\n",
+		"register/roles.yaml": "boss: { name: Boss }\nfitter: { name: Fitter }\n",
+		"register/holds.yaml": "seen: { name: seen, kind: check, by: boss, how: together }\nlater: { name: later, kind: check, by: fitter, how: apart }\n",
+		"procedures/count.md": "---\ntitle: Count\nholds: [seen, later]\n---\n## Count\n\n1. Count. [](time:5min) [](hold:later)\n2. Count. [](time:5min) [](hold:seen)\n",
+	})
+	v := s.Procedure(procedureOf(t, s, "count"))
+	if got := v.Before.Seconds; len(got) != 1 || got[0].Name != "Boss" || got[0].Note != "1.2" {
+		t.Errorf("needed besides: %v", got)
+	}
+	if says := v.TimeLine.Units[0].Rows[0].Says; !strings.Contains(says, "at step 1.2 besides: Boss") || strings.Contains(says, "Fitter") {
+		t.Errorf("the time line says %q", says)
+	}
+}
+
+// What is near a limit is printed with it, its ends in the unit of the blanks:
+// 0.2 to 0.3 cm are 2 to 3 mm.
+func TestNearTheLimitIsShown(t *testing.T) {
+	s := siteOf(t, map[string]string{
+		"shop.yaml":           "title: Shop\nshow-units: { length: [mm] }\n",
+		"register/holds.yaml": "pad: { name: pad, kind: measure, what: thickness, limit: at least 2 mm, near: 0.2 to 0.3 cm, again-in: 3 months }\nrim: { name: rim, kind: measure, what: thickness, limit: at least 2 mm }\n",
+	})
+	pad := s.hold(s.Manual.Holds[0])
+	if pad.NearLow != "2" || pad.NearHigh != "3" || pad.Again != "3 months" || !strings.Contains(pad.Near, "measure again in 3 months") {
+		t.Errorf("%+v", pad)
+	}
+	if rim := s.hold(s.Manual.Holds[1]); rim.Near != "" || rim.NearLow != "" {
+		t.Errorf("%+v", rim)
+	}
+}
+
+// A record is judged by the part of the limit that it brought along: both ends
+// are near, beyond it is within, and out of the limit is out whatever is near.
+func TestNearTheLimitInARecord(t *testing.T) {
+	for values, want := range map[string]string{
+		"0.45, 0.4": "near the limit, again in 3 months", "0.4, 0.5": "near the limit, again in 3 months",
+		"0.44, 0.4": "within the limit", "0.45, 0.6": "out of the limit",
+	} {
+		left, right, _ := strings.Cut(values, ", ")
+		s := jobSite(t, map[string]string{"a.json": aJob(
+			`"low": 0.3, "high": 0.5`, `"low": 0.3, "high": 0.5, "near": { "low": 0.45, "high": 0.5, "again": "3 months" }`,
+			`"typed": "0,4", "value": 0.4`, `"typed": "`+left+`", "value": `+left, `"typed": "0.5", "value": 0.5`, `"typed": "`+right+`", "value": `+right)})
+		if got := s.JobsOf("", s.Manual.Procedures[0], false).Measured[0].Rows[0].Verdict; got != want {
+			t.Errorf("%s: %q, want %q", values, got, want)
+		}
+		record := s.Record(Frame{}, s.Manual.Jobs[0], false)
+		if text := fmt.Sprint(record.Steps); !strings.Contains(text, want) {
+			t.Errorf("%s: the record says %s", values, text)
+		}
+	}
+}
+
+// By when a step ends stands in its marks and is counted from the step before,
+// or the named one; a wait's longest time stands with it, in seconds by hand.
+func TestLongestTimesAreShown(t *testing.T) {
+	s := siteOf(t, map[string]string{
+		"shop.yaml":           "title: Shop\n",
+		"register/holds.yaml": "cure: { name: cure, kind: wait, for: 24 to 72 h }\nsoak: { name: soak, kind: wait, for: 10 min }\n",
+		"procedures/glue.md":  "---\ntitle: Glue\nholds: [cure, soak]\n---\n## Glue\n\n1. Lay it. [](step:lay)\n2. Press it. [](within:5min)\n3. Close it. [](within:1h30min#lay)\n4. Wait. [](hold:cure) [](hold:soak)\n",
+	})
+	parts := s.Procedure(procedureOf(t, s, "glue")).Phases[0].Parts
+	press, shut := parts[1].Step, parts[2].Step
+	if press.Within != "300" || press.Tags[0] != "done no later than 5 min after the step before" || strings.Contains(string(press.Text[0]), "5") {
+		t.Errorf("%q %q %q", press.Within, press.Tags, press.Text)
+	}
+	if shut.Within != "5400#lay" || shut.Tags[0] != "done no later than 1 h 30 min after step 1.1" {
+		t.Errorf("%q %q", shut.Within, shut.Tags)
+	}
+	cure, soak := parts[3].Step.Holds[0], parts[3].Step.Holds[1]
+	if cure.Title != "Wait 24 to 72 h: cure" || cure.Seconds != 86400 || cure.Longest != 259200 || !strings.Contains(strings.Join(cure.Lines, " "), "No longer than 72 h.") {
+		t.Errorf("%+v", cure)
+	}
+	if soak.Longest != 0 || strings.Contains(strings.Join(soak.Lines, " "), "longer") {
+		t.Errorf("%+v", soak)
+	}
+}
+
+// A record says where a step or a wait ended later than it should.
+func TestLateIsToldInARecord(t *testing.T) {
+	s := jobSite(t, nil)
+	j := &model.Job{Started: at("2026-04-29T08:00:00Z"), Steps: []model.JobStep{
+		{Number: "1.1", State: "done", At: at("2026-04-29T08:20:00Z"), Latest: at("2026-04-29T08:15:00Z"), Late: true},
+		{Number: "1.2", State: "done", At: at("2026-04-29T08:25:00Z"), Latest: at("2026-04-29T08:30:00Z")},
+	}, Holds: []model.JobHold{{Step: "1.2", Hold: "cure", Kind: "wait", Met: true, Latest: at("2026-04-29T08:24:00Z"), Late: true}}}
+	steps := s.Record(Frame{}, j, false).Steps
+	if got := steps[0].State; got != "done, 08:20; later than 08:15, when it was due" {
+		t.Error(got)
+	}
+	if got := steps[1].State + " " + steps[1].Holds[0]; got != "done, 08:25 cure: over; later than 08:24, when it was due" {
+		t.Error(got)
+	}
+}
+
+func at(text string) time.Time {
+	t, err := time.Parse(time.RFC3339, text)
+	if err != nil {
+		panic(err)
+	}
+	return t
+}
+
+// A look has a tick for each of its places and names its tool; the kit has it.
+func TestLookAtPlaces(t *testing.T) {
+	s := siteOf(t, map[string]string{
+		"shop.yaml":           "title: Shop\n",
+		"register/tools.yaml": "lamp: { name: lamp, kind: aid }\n",
+		"register/holds.yaml": "joints: { name: joints, kind: look, what: every joint, good: dry, at: [pump, valve], with: lamp }\nseat: { name: seat, kind: look, what: the seat }\n",
+		"procedures/look.md":  "---\ntitle: Look\nholds: [joints, seat]\n---\n## Look\n\n1. Look. [](hold:joints) [](hold:seat)\n",
+	})
+	p := procedureOf(t, s, "look")
+	holds := s.Procedure(p).Phases[0].Parts[0].Step.Holds
+	if got := strings.Join(holds[0].Places, ", "); got != "pump, valve" || !strings.Contains(strings.Join(holds[0].Lines, " "), "With the lamp.") {
+		t.Errorf("%+v", holds[0])
+	}
+	if len(holds[1].Places) > 0 {
+		t.Errorf("%+v", holds[1])
+	}
+	if kit := s.Kits.Of(p); len(kit.Tools) != 1 || kit.Tools[0].Tool.ID != "lamp" {
+		t.Errorf("%+v", kit.Tools)
+	}
+	good := true
+	j := &model.Job{Holds: []model.JobHold{{Step: "1.1", Hold: "joints", Kind: "look", Met: true, Good: &good, Ticked: []string{"pump", "valve"}}}}
+	if got := s.recordHold(j, &j.Holds[0], false); got != "joints: good; looked at: pump, valve" {
+		t.Error(got)
 	}
 }

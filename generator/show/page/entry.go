@@ -372,7 +372,7 @@ func (s *Site) Holds() *Index {
 func (s *Site) holdNote(h *model.Hold) string {
 	switch {
 	case h.Kind == "wait":
-		return h.For.String()
+		return s.stretch(h.For)
 	case !h.Limit.IsZero():
 		return s.bothLimit(h.Limit)
 	}

@@ -6,6 +6,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 )
 
@@ -19,13 +20,19 @@ type Hold struct {
 	Limit    string   // of a measurement
 	Low      string   // the limit's ends in the unit of the blanks; "" where open
 	High     string
+	Near     string // the part of the limit that is near its end, and when it is measured again
+	NearLow  string // the ends of that part in the unit of the blanks
+	NearHigh string
+	Again    string   // how soon it is measured again then
 	Proved   bool     // the tester is proved before and after
 	Tries    int      // of a measurement; 0 for any number
 	Calls    string   // who is called then
 	Blanks   []string // a blank for each; "" where one is enough
 	Unit     string   // printed behind a blank
 	IfNot    string
-	Seconds  int // of a wait
+	Places   []string // of a look: a tick for each
+	Seconds  int      // of a wait
+	Longest  int      // of a wait; 0 where it has no end
 	Answers  []model.Pair
 	Signed   []string   // the lines to sign on
 	Computed []Computed // the minimum of a wait; none where nothing can be computed
@@ -40,8 +47,11 @@ func (s *Site) hold(h *model.Hold) Hold {
 	}
 	switch h.Kind {
 	case "wait":
-		v.Title = fmt.Sprintf(w.WaitFor, h.For, v.Name)
-		v.Seconds = int(h.For.Base())
+		v.Title = fmt.Sprintf(w.WaitFor, s.stretch(h.For), v.Name)
+		v.Seconds, v.Longest = int(h.For.Least.Base()), int(h.For.Most.Base())
+		if v.Longest > 0 {
+			v.Lines = append(v.Lines, fmt.Sprintf(w.WaitNoLonger, h.For.Most))
+		}
 		v.Lines = append(v.Lines, w.WaitThenMeasure)
 	case "measure":
 		s.measure(&v, h)
@@ -51,6 +61,10 @@ func (s *Site) hold(h *model.Hold) Hold {
 		if h.Good != "" {
 			v.Lines = append(v.Lines, fmt.Sprintf(w.GoodIs, s.say(h, "good", h.Good)))
 		}
+		if h.With.To != nil {
+			v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, s.name(h.With.To)))
+		}
+		v.Places = s.sayAll(h, "at", h.Places)
 	case "ask":
 		v.Title = fmt.Sprintf(w.AskFor, v.Name)
 		v.Answers = s.answers(h)
@@ -64,6 +78,14 @@ func (s *Site) hold(h *model.Hold) Hold {
 	return v
 }
 
+// stretch is a wait in the page's words.
+func (s *Site) stretch(f quantity.Stretch) string {
+	if l, both := f.Range(); both {
+		return s.limit(l)
+	}
+	return f.Least.String()
+}
+
 func (s *Site) measure(v *Hold, h *model.Hold) {
 	w := s.Words
 	v.Title = fmt.Sprintf(w.Measure, v.Name)
@@ -72,6 +94,7 @@ func (s *Site) measure(v *Hold, h *model.Hold) {
 	}
 	v.Limit = s.bothLimit(h.Limit)
 	v.Low, v.High = ends(h.Limit)
+	s.nearLimit(v, h)
 	v.Proved = h.ProvedOn.To != nil
 	v.Unit = h.Limit.Unit.Symbol()
 	if flow := h.Limit.Flow.String(); flow != "" {
@@ -86,6 +109,19 @@ func (s *Site) measure(v *Hold, h *model.Hold) {
 	}
 	if h.ProvedOn.To != nil {
 		v.Lines = append(v.Lines, fmt.Sprintf(w.ProvedOn, s.name(h.ProvedOn.To)))
+	}
+}
+
+// nearLimit says which readings pass and are near the limit.
+func (s *Site) nearLimit(v *Hold, h *model.Hold) {
+	if h.Near.IsZero() {
+		return
+	}
+	v.NearLow, v.NearHigh = endsIn(h.Near, h.Limit.Unit)
+	v.Near = fmt.Sprintf(s.Words.NearLimit, s.bothLimit(h.Near))
+	if !h.AgainIn.IsZero() {
+		v.Again = s.amount(h.AgainIn)
+		v.Near = fmt.Sprintf(s.Words.NearLimitAgain, s.bothLimit(h.Near), v.Again)
 	}
 }
 

@@ -61,7 +61,7 @@ func (s *Site) bookJobs() {
 		if j.To != nil && !s.shown[j.To] {
 			continue // a draft's words are not published
 		}
-		name := syntax.PhaseID(j.Name)
+		name := syntax.PlainID(j.Name)
 		if name == "" {
 			name = "record"
 		}

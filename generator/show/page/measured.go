@@ -243,7 +243,20 @@ func (s *Site) judged(j *model.Job, h *model.JobHold, values []model.JobReading)
 			return w.Out
 		}
 	}
+	if nearLimit(h.Near, values) {
+		if h.Near.Again != "" {
+			return fmt.Sprintf(w.NearAgain, h.Near.Again)
+		}
+		return w.Near
+	}
 	return w.Within
+}
+
+// nearLimit says that a value is in the part of the limit that is near its end.
+func nearLimit(near *model.JobNear, values []model.JobReading) bool {
+	return near != nil && slices.ContainsFunc(values, func(r model.JobReading) bool {
+		return r.Value != nil && record.Within(*r.Value, near.Low, near.High)
+	})
 }
 
 func (s *Site) measuredRow(t taken) MeasuredRow {

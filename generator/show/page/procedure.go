@@ -49,6 +49,7 @@ type Procedure struct {
 // Before is what must be known before the start.
 type Before struct {
 	Who     []Link // roles; the note says which step brings one that the front matter does not list
+	Seconds []Link // roles of who is needed besides the people; the note says at which steps
 	People  int
 	Range   string     // of the time in the bay; "" where every unit has the same
 	Times   []UnitTime // of the kinds of unit
@@ -104,6 +105,7 @@ type Step struct {
 	Guarded  bool   // it cannot be skipped
 	Changes  string // what it changes: "remove:seat-base"
 	Optional bool
+	Within   string // no later than so many seconds after which steps: "300 600#s1-2"; none named is the one before
 	Holds    []Hold
 	Tags     []string
 	Computed []Computed // wrench settings, lifts, releases
@@ -260,6 +262,7 @@ func (s *Site) before(up string, p *model.Procedure, k *kit.Kit) Before {
 		who.Note = s.brings(p, r)
 		b.Who = append(b.Who, who)
 	}
+	b.Seconds = s.seconds(up, k)
 	for _, e := range k.Energies {
 		b.Dead = append(b.Dead, s.dead(p, e))
 	}
@@ -274,6 +277,23 @@ func (s *Site) before(up string, p *model.Procedure, k *kit.Kit) Before {
 		b.Range = s.spanned(rows)
 	}
 	return b
+}
+
+// seconds are the roles of who sees a check done, each with its steps.
+func (s *Site) seconds(up string, k *kit.Kit) []Link {
+	var out []Link
+	at := map[*model.Role]int{}
+	for _, second := range k.Seconds {
+		i, have := at[second.By]
+		if !have {
+			at[second.By] = len(out)
+			out = append(out, s.link(up, second.By))
+			out[len(out)-1].Note = second.Step.Number
+			continue
+		}
+		out[i].Note += ", " + second.Step.Number
+	}
+	return out
 }
 
 // brings is the first step whose call or tool asks for a role that the

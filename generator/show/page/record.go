@@ -118,6 +118,9 @@ func (s *Site) recordStep(j *model.Job, st model.JobStep, named bool) RecordStep
 	if !st.At.IsZero() {
 		v.State += ", " + clockOf(j, st.At)
 	}
+	if !st.Latest.IsZero() && st.Late {
+		v.State += "; " + fmt.Sprintf(w.WasLate, clockOf(j, st.Latest))
+	}
 	if st.State == "not on this unit" || st.State == "not needed" {
 		return v
 	}
@@ -152,11 +155,17 @@ func (s *Site) recordHold(j *model.Job, h *model.JobHold, named bool) string {
 			parts = append(parts, fmt.Sprintf(w.WaitFrom, clockOf(j, h.From), clockOf(j, h.Until)))
 		}
 		parts = append(parts, choose(h.Met, w.WaitOver, w.WaitRuns))
+		if !h.Latest.IsZero() && h.Late {
+			parts = append(parts, fmt.Sprintf(w.WasLate, clockOf(j, h.Latest)))
+		}
 	case "measure":
 		parts = s.recordValues(j, h)
 	case "look":
 		if h.Good != nil {
 			parts = append(parts, choose(*h.Good, w.Good, w.NotGood))
+		}
+		if len(h.Ticked) > 0 {
+			parts = append(parts, fmt.Sprintf(w.Ticked, joined(h.Ticked)))
 		}
 	}
 	for _, text := range []string{s.answerOf(hold, h.Answer), h.Words} {

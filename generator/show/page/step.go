@@ -125,12 +125,25 @@ func (s *Site) stepLink(v *Step, up string, st *model.Step, l *model.Link) {
 	switch {
 	case l.Is("pause") && l.ID == "":
 		v.Pause = true
+	case l.Is("within") && !l.Bad:
+		s.within(v, l)
 	case l.Is("post"):
 		v.Posts = append(v.Posts, s.post(st.Of, l.ID))
 	case l.Kind.Act == model.Reverse && l.Phase != nil:
 		v.Reverse = s.reverse(l)
 		s.derived(v, up, st.Of, l)
 	}
+}
+
+// within says by when the step ends.
+func (s *Site) within(v *Step, l *model.Link) {
+	term, says := strconv.Itoa(int(l.Amount().Base())), fmt.Sprintf(s.Words.WithinOfBefore, l.Amount())
+	if l.Step != nil {
+		term += "#" + Anchor(l.Step)
+		says = fmt.Sprintf(s.Words.WithinOf, l.Amount(), l.Step.Number)
+	}
+	v.Within = strings.TrimSpace(v.Within + " " + term)
+	v.Tags = append(v.Tags, says)
 }
 
 // posts are the words of a step's posts; in a step for several people those of

@@ -50,7 +50,7 @@ func (s *Site) unitLine(up string, p *model.Procedure, r schedule.Row, n int) Un
 	v := UnitLine{When: s.units(p, r), Cases: optionCases(r.Where)}
 	for i := range r.Phases {
 		ph := &r.Phases[i]
-		v.Rows = append(v.Rows, TimeRow{s.text(up, &s.phaseOf(ph.Phase).Title), phaseSays(w, ph)})
+		v.Rows = append(v.Rows, TimeRow{s.text(up, &s.phaseOf(ph.Phase).Title), s.phaseSays(w, ph)})
 	}
 	v.Picture = HTML(drawnLine(w, r.Plan, n))
 	v.Notes = timeNotes(w, r.Plan)
@@ -96,10 +96,13 @@ func (s *Site) unitTimes(p *model.Procedure, rows []schedule.Row) []UnitTime {
 }
 
 // phaseSays is a phase's time in words.
-func phaseSays(w *words.TimeLine, ph *schedule.Phase) string {
+func (s *Site) phaseSays(w *words.TimeLine, ph *schedule.Phase) string {
 	out := []string{fmt.Sprintf(w.From, duration(ph.From), duration(ph.To))}
 	if ph.People > 1 {
 		out = append(out, fmt.Sprintf(w.People, ph.People))
+	}
+	for _, second := range ph.Seconds {
+		out = append(out, fmt.Sprintf(w.Second, second.Step.Number, s.name(second.By)))
 	}
 	if ph.Waits > 0 {
 		out = append(out, fmt.Sprintf(w.Waits, duration(ph.Waits)))
@@ -153,7 +156,7 @@ func drawnLine(w *words.TimeLine, plan *schedule.Plan, n int) string {
 		ph := &plan.Phases[i]
 		row := plot.TimeRow{Words: ph.Title.Plain}
 		for _, s := range ph.Spans {
-			bar := plot.TimeBar{From: s.From, To: s.To, People: s.People, Wait: s.Doing == schedule.Wait, Call: s.Doing == schedule.Call}
+			bar := plot.TimeBar{From: s.From, To: s.To, People: s.People + s.Beside, Wait: s.Doing == schedule.Wait, Call: s.Doing == schedule.Call}
 			switch s.Doing {
 			case schedule.Wait:
 				line.Wait = w.Wait
