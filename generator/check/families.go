@@ -67,6 +67,9 @@ var (
 	recordRules = []*Rule{
 		{Rule: &recordDiffers, Manual: runRecordDiffers},
 		{Rule: &recordDisagrees, Manual: runRecordDisagrees},
+		{Rule: &recordDisagrees, Manual: runImpossibleRow},
+		{Rule: &recordTwice, Manual: runRecordTwice},
+		{Rule: &rowMissing, Manual: runRowMissing},
 		{Rule: &bind.UnknownPerson, Manual: runRecordPerson},
 	}
 

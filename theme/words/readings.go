@@ -35,7 +35,7 @@ type Readings struct {
 	MakesStale, MakesStaleNote, MakesStaleNone         string
 	LookAtCallers, WhatChanged, ReadRevision           string // ReadRevision: number
 	ReadUnissued, WordsNotKept, NothingForThem         string
-	NotHeld                                            string
+	NotHeld, NotRead                                   string
 
 	// exercises
 	Exercise, Answers, ExerciseTitle, AnswersTitle string // the titles: a procedure
@@ -83,7 +83,7 @@ var readingsInEnglish = Readings{
 	HowAllStand: "Who has read it", NobodyAsked: "No plan asks anybody to read it, and no reading is recorded.",
 	MakesStale: "What a change here makes stale", MakesStaleNote: "If the next revision is issued to be read again, these readings are out of date:", MakesStaleNone: "No reading of it is true now, so none goes out of date.",
 	LookAtCallers: "These perform it, at any depth: look at them when it changes", WhatChanged: "What changed for those whose reading is stale", ReadRevision: "Since revision %s", ReadUnissued: "Since a text that was never issued",
-	WordsNotKept: "The words that were read were not kept: what changed cannot be said.", NothingForThem: "Nothing that a reader acts on.", NotHeld: "not held",
+	WordsNotKept: "The words that were read were not kept: what changed cannot be said.", NothingForThem: "Nothing that a reader acts on.", NotHeld: "not held", NotRead: "not read as it stands: %s",
 
 	Exercise: "Blank-out sheet", Answers: "Answers to it", ExerciseTitle: "Exercise: %s", AnswersTitle: "Answers: %s",
 	ExerciseMark: "EXERCISE. Never work from this sheet.", AnswersMark: "ANSWERS TO AN EXERCISE. Never work from this sheet.",
@@ -122,7 +122,7 @@ var readingsInSpanish = Readings{
 	HowAllStand: "Quién lo ha leído", NobodyAsked: "Ningún plan pide a nadie leerlo y no hay lecturas registradas.",
 	MakesStale: "Qué caduca con un cambio aquí", MakesStaleNote: "Si la próxima revisión se publica para leerla de nuevo, estas lecturas quedan anticuadas:", MakesStaleNone: "Ninguna lectura está vigente ahora: ninguna caduca.",
 	LookAtCallers: "Estos lo realizan, a cualquier nivel: mírelos cuando cambie", WhatChanged: "Qué cambió para aquellos cuya lectura caducó", ReadRevision: "Desde la revisión %s", ReadUnissued: "Desde un texto que nunca se publicó",
-	WordsNotKept: "El texto leído no se conservó: no se puede decir qué cambió.", NothingForThem: "Nada de lo que un lector hace.", NotHeld: "no la tiene",
+	WordsNotKept: "El texto leído no se conservó: no se puede decir qué cambió.", NothingForThem: "Nada de lo que un lector hace.", NotHeld: "no la tiene", NotRead: "sin leer como está ahora: %s",
 
 	Exercise: "Hoja para completar", Answers: "Sus respuestas", ExerciseTitle: "Ejercicio: %s", AnswersTitle: "Respuestas: %s",
 	ExerciseMark: "EJERCICIO. No trabaje nunca con esta hoja.", AnswersMark: "RESPUESTAS DE UN EJERCICIO. No trabaje nunca con esta hoja.",

@@ -4,15 +4,19 @@ import (
 	"fmt"
 	"path/filepath"
 	"slices"
-	"strings"
 
 	"baybinder/generator/base/ledger"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
+	"baybinder/generator/read/bind"
 )
 
-// Columns are those of readings/record.csv.
-var Columns = strings.Fields("date person procedure act fingerprint by")
+// columns are those of readings/record.csv, and rolesColumns those of
+// readings/roles.csv.
+var (
+	columns      = ledger.Columns{Need: bind.RecordColumns.Need, Later: bind.RecordColumns.Later, After: "after"}
+	rolesColumns = ledger.Columns{Need: bind.RolesColumns.Need}
+)
 
 // Entry is what is to be recorded.
 type Entry struct {
@@ -43,7 +47,7 @@ func Record(m *model.Manual, e Entry) (*Recorded, error) {
 	row := ledger.Row{
 		"date": e.Date.String(), "person": e.Person, "procedure": e.Procedure, "act": e.Act, "fingerprint": print, "by": e.By,
 	}
-	if err := ledger.Append(filepath.Join(e.Folder, "readings", "record.csv"), Columns, row, nil); err != nil {
+	if err := ledger.Append(filepath.Join(e.Folder, "readings", "record.csv"), columns, []ledger.Row{row}, nil); err != nil {
 		return nil, err
 	}
 	return hall.cameOf(p, e, print), nil
