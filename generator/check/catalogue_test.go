@@ -25,7 +25,7 @@ var formCodes = strings.Fields(`
 	value-disagrees count-disagrees words-disagree wait-too-short
 	tool-does-not-fit tool-out-of-range no-torque-tool no-angle-tool
 	torque-over-proof lift-over-limit too-few-people calibration-due
-	changed-since-issue review-due reading-stale reading-overdue role-expired same-person record-twice row-missing`)
+	changed-since-issue review-due reading-stale reading-overdue role-expired same-person record-twice row-missing not-authorised`)
 
 // adviceCodes are those of them that the table calls advice.
 var adviceCodes = []string{"picture-without-words", "hollow-link", "too-long", "words-disagree", "two-actions", "vague", "no-time",

@@ -70,6 +70,7 @@ var (
 		{Rule: &recordDisagrees, Manual: runImpossibleRow},
 		{Rule: &recordTwice, Manual: runRecordTwice},
 		{Rule: &rowMissing, Manual: runRowMissing},
+		{Rule: &notAuthorised, Manual: runNotAuthorised},
 		{Rule: &bind.UnknownPerson, Manual: runRecordPerson},
 	}
 
@@ -84,6 +85,7 @@ var (
 	datedRules = []*Rule{
 		{Rule: &changedSinceIssue, Manual: runChangedSinceIssue},
 		{Rule: &reviewDue, Manual: runReviewDue},
+		{Rule: &reviewDue, Manual: runInspectionDue},
 		{Rule: &samePerson, Manual: runSamePerson},
 		{Rule: &readingStale, Manual: runReadingStale},
 		{Rule: &readingOverdue, Manual: runReadingOverdue},

@@ -3,6 +3,7 @@ package training
 import (
 	"slices"
 
+	"baybinder/generator/base/ledger"
 	"baybinder/generator/model"
 )
 
@@ -80,6 +81,13 @@ func (h *Hall) gain(c *course, role model.Ref[model.Role], day model.Date) bool 
 			return false
 		}
 	}
+	act := "gained"
+	if slices.ContainsFunc(h.held[c.person], func(o model.Gained) bool { return o.To == g.To && o.Ended.IsZero() && o.On.Before(day) }) {
+		act = "renewed"
+	}
+	h.missing = append(h.missing, ledger.Row{
+		"date": day.String(), "person": c.person.ID, "role": role.ID, "act": act, "by": c.by, "reason": "finished " + c.plan.ID,
+	})
 	h.held[c.person] = append(h.held[c.person], g)
 	return true
 }

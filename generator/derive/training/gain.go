@@ -25,10 +25,12 @@ type course struct {
 	watched   map[*model.Procedure]bool
 	performed map[*model.Procedure]int
 	finished  []model.Date
+	by        string       // who saw the last performance that counted; "" where none has
 	lost      []model.Date // days on which a role that the plan gives was withdrawn
 }
 
 func (c *course) begin() {
+	c.by = ""
 	c.read, c.watched, c.performed = map[*model.Procedure]*model.Reading{}, map[*model.Procedure]bool{}, map[*model.Procedure]int{}
 }
 
@@ -133,6 +135,7 @@ func (h *Hall) take(c *course, r *model.Reading) bool {
 			return false
 		}
 		c.performed[p]++
+		c.by = r.By
 	}
 	return true
 }
@@ -149,7 +152,7 @@ func (h *Hall) finish(c *course, day model.Date) bool {
 		return false
 	}
 	c.finished = append(c.finished, day)
-	c.begin()
+	defer c.begin()
 	gained := false
 	for _, role := range c.plan.To.Gives {
 		gained = h.gain(c, role, day) || gained

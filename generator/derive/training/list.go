@@ -23,7 +23,8 @@ type Item struct {
 	Plan   string // "" of a role that the list of people names
 	State  State  // also "runs out" and "run out", of a role
 	By     model.Date
-	Act    string          // read, watch, perform, renew, review
+	Act    string          // read, watch, perform, tell, renew, review
+	Told   *model.Revision // of what is to be told, the revision
 	Left   int             // how many times
 	Last   *model.Reading  // of what is stale, what was read
 	Met    *model.Revision // and the revision that it was; nil where none has its fingerprint
@@ -47,6 +48,7 @@ func (h *Hall) Items() []Item {
 		out = append(out, h.toDo(&s)...)
 	}
 	for _, p := range h.Here() {
+		out = append(out, h.toTell(p)...)
 		out = append(out, h.toRenew(p)...)
 	}
 	return out
@@ -255,6 +257,8 @@ func CSV(w io.Writer, items []Item) error {
 func (i *Item) ToDo() string {
 	text := i.Act + " " + i.What.Label()
 	switch {
+	case i.Told != nil:
+		return "be told of " + i.What.Label() + ", revision " + i.Told.Number + ": " + i.Told.Reason
 	case i.Act == "perform" && i.Left > 1:
 		return fmt.Sprintf("%s %d times", text, i.Left)
 	case i.Last != nil:

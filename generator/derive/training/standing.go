@@ -1,6 +1,7 @@
 package training
 
 import (
+	"baybinder/generator/base/ledger"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 )
@@ -47,6 +48,7 @@ type Hall struct {
 	plans   map[*model.Plan][]Reading
 	held    map[*model.Person][]model.Gained // nil until it is asked for
 	courses map[*model.Person][]*course
+	missing []ledger.Row // rows of roles that the record shows and readings/roles.csv lacks
 }
 
 type key struct {

@@ -372,6 +372,43 @@ func TestARowWithAnErrorCountsForNothing(t *testing.T) {
 	}
 }
 
+// A revision that was issued with tell reaches those whose good reading is older,
+// until they are told or read it; one without a hash of its words reaches nobody.
+func TestWhoIsToBeTold(t *testing.T) {
+	now := print(shop(), "alone")
+	const head = "procedure,revision,date,fingerprint,reason,written,checked,approved,walked,readers,words\n"
+	first := "alone,1,2026-01-02," + now + ",First,a,b,,,reread,1111111111111111\n"
+	tell := "alone,2,2026-02-01," + now + ",A word,a,b,,,tell,2222222222222222\n"
+	read := heads + "2026-01-15,t-01,alone,read," + now + ",\n"
+	cases := map[string]struct {
+		rows, revs string
+		want       int
+	}{
+		"issued with tell":      {read, head + first + tell, 1},
+		"told before":           {read + "2026-01-31,t-01,alone,told,,\n", head + first + tell, 1},
+		"told on the day":       {read + "2026-02-01,t-01,alone,told,,\n", head + first + tell, 0},
+		"read again":            {read + "2026-02-02,t-01,alone,read," + now + ",\n", head + first + tell, 0},
+		"no hash of the words":  {read, head + first + strings.Replace(tell, "2222222222222222", "", 1), 0},
+		"to be read again":      {read, head + first + tell + strings.NewReplacer("alone,2,2026-02-01", "alone,3,2026-02-02", "tell", "reread").Replace(tell), 0},
+		"and a comma behind it": {read, head + first + tell + strings.NewReplacer("alone,2,2026-02-01", "alone,3,2026-02-02", "tell", "none").Replace(tell), 1},
+	}
+	for name, c := range cases {
+		m := shop("readings/people.csv", early, "readings/record.csv", c.rows, "revisions.csv", c.revs)
+		n := 0
+		for _, i := range NewHall(m, on("2026-02-08")).Items() {
+			if i.Act == "tell" {
+				n++
+				if i.Person.ID != "t-01" || i.ToDo() != "be told of Alone, revision 2: A word" {
+					t.Errorf("%s: %s", name, i.ToDo())
+				}
+			}
+		}
+		if n != c.want {
+			t.Errorf("%s: %d to be told, want %d", name, n, c.want)
+		}
+	}
+}
+
 func TestTwoTrainersAtOnceLoseNothing(t *testing.T) {
 	folder := t.TempDir()
 	m := shop()
