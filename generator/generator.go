@@ -38,8 +38,12 @@ type Result struct {
 	own   []finding.Finding // found in single files, likewise
 }
 
-// Errors is the number of findings that stop a build.
+// Errors is the number of errors that were found.
 func (r *Result) Errors() int { return finding.Errors(r.Findings) }
+
+// Stopped says that an error keeps the site from being published. One in what is
+// recorded of people and jobs does not.
+func (r *Result) Stopped() bool { return slices.ContainsFunc(r.Findings, finding.Finding.Stops) }
 
 // Check reads, binds and checks a manual. The error says that there is none to
 // read; what is wrong inside it is in the findings.
@@ -69,12 +73,12 @@ func (r *Result) settle() {
 	r.Findings = finding.Sort(check.Soften(r.Manual, slices.Concat(r.whole, r.own)))
 }
 
-// Build checks a manual and publishes its site. Where there is an error
+// Build checks a manual and publishes its site. Where an error stops it
 // nothing is published and the last good site stays. The error says that the
 // run itself failed.
 func Build(o Options) (*Result, error) {
 	r, err := Check(o)
-	if err != nil || r.Errors() > 0 {
+	if err != nil || r.Stopped() {
 		return r, err
 	}
 	r.Walks.Forget()

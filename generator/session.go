@@ -60,7 +60,7 @@ func (s *Session) build(ctx context.Context) (*Result, bool, error) {
 	if err == nil {
 		err = ctx.Err()
 	}
-	if err != nil || r.Errors() > 0 {
+	if err != nil || r.Stopped() {
 		return r, false, err
 	}
 	pages := pagesOf(r, s.o)
@@ -106,7 +106,7 @@ func (s *Session) Saved(names []string) (*Result, []Saved, error) {
 	if r == nil {
 		return nil, nil, nil
 	}
-	if r.Errors() > 0 {
+	if r.Stopped() {
 		s.undo(edits)
 		return r, nil, nil
 	}

@@ -37,15 +37,18 @@ func (c *buildCommand) Run(g *globals, d *desk) error {
 	for _, name := range r.KeptReadings {
 		d.note("%s was not written by baybinder and stays.", filepath.Join(c.Readings, filepath.FromSlash(name)))
 	}
-	if r.Errors() > 0 {
+	if r.Stopped() {
 		d.note("Nothing was published: %s.%s", count(r.Errors(), "error"), c.stands())
 		return errFound
 	}
 	d.progress("%s in %s. Show them with baybinder browse, or open %s.", count(r.Pages, "page"), c.To, filepath.Join(c.To, "index.html"))
+	if r.Errors() > 0 {
+		d.note("%s in what is recorded of people and jobs: the site was published all the same.", count(r.Errors(), "error"))
+	}
 	if c.Readings != "" {
 		d.progress("%s in %s. They name people: open %s, and do not publish them.", count(r.ReadingsPages, "page"), c.Readings, filepath.Join(c.Readings, "index.html"))
 	}
-	return nil
+	return verdict(r)
 }
 
 // stands says that the last good site stays, where there is one.

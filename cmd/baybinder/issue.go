@@ -58,7 +58,11 @@ func (c *issueCommand) Run(g *globals, d *desk) error {
 // toKnow says who must read a new revision, or be told of it: those who read
 // an earlier one.
 func (d *desk) toKnow(readers string, crew training.Crew) {
-	names := someOf(labels(slices.Concat(crew.Readers, crew.Stale)))
+	read := slices.Concat(crew.Readers, crew.Stale)
+	for _, p := range crew.Partly {
+		read = append(read, p.Person)
+	}
+	names := someOf(labels(read))
 	switch {
 	case names == "" || readers == "none":
 	case readers == "tell":

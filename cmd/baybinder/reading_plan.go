@@ -69,7 +69,7 @@ func (d *desk) course(hall *training.Hall, m *model.Manual, plan *model.Plan) {
 	if roles := rolesOf(plan.Gives); roles != "" {
 		d.say("It gives: %s.", roles)
 	}
-	for _, p := range m.People {
+	for _, p := range hall.Here() {
 		for i := range p.Plans {
 			if p.Plans[i].To == plan {
 				d.say("%s: %s", p.Label(), doneOn(hall.Finished(p, plan)))

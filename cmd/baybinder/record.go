@@ -1,48 +1,112 @@
 package main
 
 import (
+	"errors"
+	"fmt"
+	"slices"
+
 	"baybinder/generator"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 )
 
 type recordCommand struct {
-	Person    string `arg:"" help:"Who: an id of readings/people.csv."`
-	Procedure string `arg:"" help:"The procedure's id."`
-	Act       string `arg:"" enum:"read,watched,performed,taught" help:"What: read, watched, performed or taught."`
-	By        string `placeholder:"WHO" help:"Under whose eye."`
+	Person    string   `arg:"" optional:"" help:"Who: an id of readings/people.csv."`
+	Procedure string   `arg:"" optional:"" help:"The procedure's id."`
+	Act       string   `arg:"" optional:"" enum:"read,watched,performed,taught,told,inspected," default:"" help:"What: read, watched, performed, taught, told or inspected."`
+	People    []string `placeholder:"A,B" help:"Several people, of a class."`
+	Did       string   `enum:"read,watched,performed,taught,told,inspected," default:"" placeholder:"ACT" help:"What they did."`
+	Of        []string `placeholder:"X,Y" help:"Several procedures: each of the people did it of each."`
+	By        string   `placeholder:"WHO" help:"Under whose eye; of an inspection, who inspected."`
+	On        string   `placeholder:"UNIT" help:"On which machine or unit."`
+	Language  string   `placeholder:"TAG" help:"In which language it was read, where not in the manual's own."`
+	Score     string   `placeholder:"TEXT" help:"The score of an exercise."`
+	Note      string   `placeholder:"TEXT" help:"What an inspection found, or why somebody was trained again."`
+	Yes       bool     `help:"Write several rows without asking."`
 }
 
 // Help is the longer text of readings record --help.
 func (*recordCommand) Help() string {
-	return "The row is of the day of --today. A reading is one of the last issued revision, which is what is published. Two who record at once lose nothing."
+	return "The row is of the day of --today. A reading is one of the last issued revision, which is what is published. Two who record at once lose nothing. " +
+		"A class is one line: readings record --people a,b,c --did read --of x,y. It says what it will write and asks once; where one row is wrong, none is written."
 }
 
-// Run adds a row to the record.
+// entries are the rows that were asked for: each of the people, each procedure.
+func (c *recordCommand) entries(g *globals) ([]training.Entry, error) {
+	people, of, act := c.People, c.Of, c.Did
+	single := c.Person != "" || c.Procedure != "" || c.Act != ""
+	switch {
+	case single && (len(people) > 0 || len(of) > 0 || act != ""):
+		return nil, errors.New("name one person, one procedure and what was done, or write --people, --did and --of, and not both")
+	case single:
+		people, of, act = []string{c.Person}, []string{c.Procedure}, c.Act
+	}
+	if len(people) == 0 || len(of) == 0 || act == "" || slices.Contains(of, "") {
+		return nil, errors.New("say who, of what, and what was done: readings record PERSON PROCEDURE read, or readings record --people a,b --did read --of x,y")
+	}
+	var out []training.Entry
+	for _, procedure := range of {
+		for _, person := range people {
+			out = append(out, training.Entry{
+				Folder: g.Manual, Person: person, Procedure: procedure, Act: act, By: c.By,
+				On: c.On, Language: c.Language, Score: c.Score, Note: c.Note, Date: g.options().Today,
+			})
+		}
+	}
+	return out, nil
+}
+
+// Run adds rows to the record.
 func (c *recordCommand) Run(g *globals, d *desk) error {
-	o := g.options()
-	r, err := generator.Check(o)
+	entries, err := c.entries(g)
 	if err != nil {
 		return err
 	}
-	done, err := training.Record(r.Manual, training.Entry{
-		Folder: g.Manual, Person: c.Person, Procedure: c.Procedure, Act: c.Act, By: c.By, Date: o.Today,
-	})
+	r, err := generator.Check(g.options())
 	if err != nil {
 		return err
 	}
-	revision := ""
-	if done.Revision != nil {
-		revision = ", revision " + done.Revision.Number
+	rows, err := training.Prepare(r.Manual, entries)
+	if err != nil {
+		return fmt.Errorf("nothing was written: %w", err)
 	}
-	d.say("%s, %s %s %s%s, fingerprint %s", o.Today, c.Person, c.Act, c.Procedure, revision, done.Fingerprint)
-	if done.Why != "" {
-		d.say("It counts for no plan: %s.", done.Why)
+	if len(rows) > 1 && !c.Yes {
+		for _, row := range rows {
+			d.say("%s, %s %s %s%s", row.Date, row.Person, row.Act, row.Procedure, revisionOf(row))
+		}
+		if yes, err := d.agreed(fmt.Sprintf("Write these %s?", count(len(rows), "row")), "--yes"); err != nil || !yes {
+			return err
+		}
 	}
-	for _, plan := range done.Finished {
-		d.say("With this %s has finished %s.%s", c.Person, plan.Label(), gained(plan))
+	done, err := training.RecordAll(r.Manual, g.Manual, entries)
+	if err != nil {
+		return err
+	}
+	for _, row := range done {
+		d.recorded(row)
 	}
 	return nil
+}
+
+func revisionOf(row *training.Recorded) string {
+	if row.Revision == nil {
+		return ""
+	}
+	return ", revision " + row.Revision.Number
+}
+
+// recorded tells of a row that was written, and what came of it.
+func (d *desk) recorded(row *training.Recorded) {
+	d.say("%s, %s %s %s%s, fingerprint %s", row.Date, row.Person, row.Act, row.Procedure, revisionOf(row), row.Fingerprint)
+	if row.Twice {
+		d.say("The same row stood already.")
+	}
+	if row.Why != "" {
+		d.say("It counts for no plan: %s.", row.Why)
+	}
+	for _, plan := range row.Finished {
+		d.say("With this %s has finished %s.%s", row.Person, plan.Label(), gained(plan))
+	}
 }
 
 func gained(plan *model.Plan) string {

@@ -120,7 +120,7 @@ func (w *writing) show(r *generator.Result, saved []generator.Saved) {
 	w.mu.Lock()
 	defer w.mu.Unlock()
 	text := w.tell(r)
-	if r.Errors() > 0 {
+	if r.Stopped() {
 		w.browsers.Tell(false, text)
 	}
 	for _, s := range saved {
@@ -143,12 +143,12 @@ func (w *writing) all(ctx context.Context) error {
 		return err
 	}
 	text := w.tell(r)
-	if r.Errors() == 0 {
+	if !r.Stopped() {
 		w.desk.say("%s in %s", count(r.Pages, "page"), w.to)
 	} else {
 		w.desk.say("nothing was published: %s", count(r.Errors(), "error"))
 	}
-	w.browsers.Tell(r.Errors() == 0, text)
+	w.browsers.Tell(!r.Stopped(), text)
 	return nil
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"baybinder/generator"
 	"baybinder/generator/derive/training"
+	"baybinder/generator/model"
 )
 
 type whoCommand struct {
@@ -43,13 +44,24 @@ func (c *whoCommand) Run(g *globals, d *desk) error {
 	if len(crew.Roles) == 0 {
 		d.say("  no role")
 	}
-	d.say("have read what stands now: %s", orNobody(strings.Join(labels(crew.Readers), ", ")))
+	d.say("have read what stands now, and all that it performs: %s", orNobody(strings.Join(labels(crew.Readers), ", ")))
+	for _, p := range crew.Partly {
+		d.say("%s has read it, and is still to read: %s", p.Person.Label(), procedureNames(p.Lacks))
+	}
 	if len(crew.Stale) > 0 {
 		d.say("read it before it changed: %s", strings.Join(labels(crew.Stale), ", "))
 	}
 	d.say("may witness and teach it: %s", orNobody(strings.Join(labels(crew.Teach), ", ")))
 	d.say("This is what the record shows. Local codes and licensed practice come first.")
 	return bad
+}
+
+func procedureNames(list []*model.Procedure) string {
+	var out []string
+	for _, p := range list {
+		out = append(out, p.Label())
+	}
+	return strings.Join(out, ", ")
 }
 
 func people(n int) string {

@@ -25,11 +25,11 @@ var formCodes = strings.Fields(`
 	value-disagrees count-disagrees words-disagree
 	tool-does-not-fit tool-out-of-range no-torque-tool no-angle-tool
 	torque-over-proof lift-over-limit too-few-people calibration-due
-	changed-since-issue review-due reading-stale reading-overdue role-expired same-person`)
+	changed-since-issue review-due reading-stale reading-overdue role-expired same-person record-twice row-missing not-authorised`)
 
 // adviceCodes are those of them that the table calls advice.
 var adviceCodes = []string{"picture-without-words", "hollow-link", "too-long", "words-disagree", "two-actions", "vague", "no-time",
-	"calibration-due", "not-judged", "language-unknown", "no-torque", "review-due", "reading-stale", "reading-overdue", "role-expired", "same-person"}
+	"calibration-due", "not-judged", "language-unknown", "no-torque", "review-due", "reading-stale", "reading-overdue", "role-expired", "same-person", "record-twice", "row-missing"}
 
 // walkCodes are the table's other codes. They are looked for once effects
 // are known, and have their cases there.

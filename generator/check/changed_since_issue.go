@@ -24,11 +24,19 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 		if uncertain(p) || !p.Issued() {
 			continue
 		}
-		if !book.Unissued(p, r) {
+		what := ""
+		switch {
+		case r.Readers == "retired":
+			what = "it was retired"
+		case book.Unissued(p, r):
+			what = whatChanged(book, p, r)
+		case r.Words != "" && r.Words != fingerprint.Words(p, c.Manual.Sums):
+			what = "words or a picture of it are others, though nothing that a reader acts on"
+		default:
 			found = append(found, changedBelow(all, book, p, r)...)
 			continue
 		}
-		f := changedSinceIssue.At(p.At, "this is not revision %s as it was issued: %s", r.Number, whatChanged(book, p, r)).
+		f := changedSinceIssue.At(p.At, "this is not revision %s as it was issued: %s", r.Number, what).
 			WithMend("baybinder issue %s --reason \"why\"", p.ID).See(r.At, "the revision was issued here")
 		if c.Preview {
 			f.Level = finding.Advice
@@ -55,7 +63,7 @@ func changedBelow(all map[*model.Procedure][]*model.Revision, book *fingerprint.
 		}
 		told[callee] = true
 		list := all[callee]
-		news := newsOf(list, was.Callee(callee.ID))
+		news := newsOf(list, was.Callee(callee))
 		if news == nil || uncertain(callee) || book.Unissued(callee, list[len(list)-1]) {
 			continue
 		}
@@ -74,7 +82,7 @@ func newsOf(list []*model.Revision, print string) *model.Revision {
 	known := false
 	for _, r := range list {
 		switch {
-		case r.Fingerprint == print:
+		case fingerprint.Has(r, print):
 			known, news = true, nil
 		case known && r.Readers != "none":
 			news = r
@@ -91,7 +99,7 @@ func whatChanged(book *fingerprint.Book, p *model.Procedure, r *model.Revision) 
 	if !kept {
 		return "its fingerprint is " + book.Of(p) + ", and the words of the revision are not in revisions/ as they were"
 	}
-	changes := fingerprint.Changes(was.Own(), book.Form(p).Own())
+	changes := fingerprint.Changes(was.Own(), book.Beside(p, was).Own())
 	if len(changes) > shownChanges {
 		changes = append(changes[:shownChanges], "and more")
 	}

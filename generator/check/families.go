@@ -70,6 +70,10 @@ var (
 	recordRules = []*Rule{
 		{Rule: &recordDiffers, Manual: runRecordDiffers},
 		{Rule: &recordDisagrees, Manual: runRecordDisagrees},
+		{Rule: &recordDisagrees, Manual: runImpossibleRow},
+		{Rule: &recordTwice, Manual: runRecordTwice},
+		{Rule: &rowMissing, Manual: runRowMissing},
+		{Rule: &notAuthorised, Manual: runNotAuthorised},
 		{Rule: &bind.UnknownPerson, Manual: runRecordPerson},
 	}
 
@@ -85,6 +89,7 @@ var (
 	datedRules = []*Rule{
 		{Rule: &changedSinceIssue, Manual: runChangedSinceIssue},
 		{Rule: &reviewDue, Manual: runReviewDue},
+		{Rule: &reviewDue, Manual: runInspectionDue},
 		{Rule: &samePerson, Manual: runSamePerson},
 		{Rule: &readingStale, Manual: runReadingStale},
 		{Rule: &readingOverdue, Manual: runReadingOverdue},

@@ -24,3 +24,18 @@ func runReviewDue(c *Context) []finding.Finding {
 	}
 	return found
 }
+
+// runInspectionDue tells of a procedure with locks that nobody watched people
+// work by for too long.
+func runInspectionDue(c *Context) []finding.Finding {
+	var found []finding.Finding
+	for p, list := range revisionsOf(c.Manual) {
+		due, _, ok := c.hall().InspectBy(p)
+		if !ok || !due.Before(c.Today) {
+			continue
+		}
+		found = append(found, reviewDue.At(list[len(list)-1].At, "working by %s was to be inspected by %s", p.Label(), due).
+			WithMend("watch someone work by it, then: baybinder readings record WHO %s inspected --by INSPECTOR --on UNIT --note \"what was found\"", p.ID))
+	}
+	return found
+}

@@ -1,7 +1,7 @@
 package check
 
 import (
-	"strings"
+	"slices"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
@@ -20,38 +20,19 @@ var unknownFingerprint = finding.Rule{
 // the time before, what stood is not known.
 func runUnknownFingerprint(c *Context) []finding.Finding {
 	book := fingerprint.NewBook()
-	first, known := issuedPrints(c.Manual)
+	all := revisionsOf(c.Manual)
 	var found []finding.Finding
 	for i := range c.Manual.Record {
 		r := &c.Manual.Record[i]
 		p := r.Procedure.To
-		since, issued := first[p]
-		if r.Act != "read" || !issued || r.Date.Before(since) || uncertain(p) || !strings.HasPrefix(r.Fingerprint, fingerprint.Version) {
+		list := all[p]
+		if r.Act != "read" || r.Bad || len(list) == 0 || r.Date.Before(list[0].Date) || uncertain(p) || !fingerprint.Known(r.Fingerprint) {
 			continue
 		}
-		if !known[print{p, r.Fingerprint}] && r.Fingerprint != book.Of(p) {
+		if !slices.ContainsFunc(list, func(rev *model.Revision) bool { return fingerprint.Has(rev, r.Fingerprint) }) && r.Fingerprint != book.Like(p, r.Fingerprint) {
 			found = append(found, unknownFingerprint.At(r.FingerprintAt, "no revision of %s has the fingerprint %s", p.Label(), r.Fingerprint).
 				WithMend("find out what was read on %s; it may be of another manual, or of a draft", r.Date))
 		}
 	}
 	return found
-}
-
-type print struct {
-	procedure *model.Procedure
-	text      string
-}
-
-// issuedPrints are the day of each procedure's first revision, and the
-// fingerprints of all.
-func issuedPrints(m *model.Manual) (first map[*model.Procedure]model.Date, known map[print]bool) {
-	first, known = map[*model.Procedure]model.Date{}, map[print]bool{}
-	for i := range m.Revisions {
-		r := &m.Revisions[i]
-		if _, has := first[r.Procedure.To]; !has && r.Procedure.To != nil {
-			first[r.Procedure.To] = r.Date // the list is by date
-		}
-		known[print{r.Procedure.To, r.Fingerprint}] = true
-	}
-	return first, known
 }

@@ -166,7 +166,10 @@ func DateOf(t time.Time) Date {
 // ParseDate reads 2026-03-02.
 func ParseDate(text string) (Date, bool) {
 	t, err := time.Parse(time.DateOnly, text)
-	return DateOf(t), err == nil
+	if err != nil {
+		return Date{}, false
+	}
+	return DateOf(t), true
 }
 
 // Time is the day's start in UTC.

@@ -2,6 +2,7 @@ package model
 
 import (
 	"regexp"
+	"slices"
 
 	"baybinder/generator/base/position"
 )
@@ -21,11 +22,14 @@ type Manual struct {
 	Plans      []*Plan
 	People     []*Person
 	Record     []Reading
-	Revisions  []Revision // by date, and of one day in the order of the file
+	Awards     []Award    // in the order of the file
+	Revisions  []Revision // of the originals, by date, and of one day in the order of the file
+	Renditions []Revision // of translations, likewise
 	Jobs       []*Job     // by path
 	Answers    []Answer
-	Pictures   map[string]bool // files that pages show, by path inside the manual
-	Files      map[string]bool // every file of the manual
+	Pictures   map[string]bool   // files that pages show, by path inside the manual
+	Files      map[string]bool   // every file of the manual
+	Sums       map[string]string // of the pictures of what was issued with a hash of its words, by path
 
 	words map[[3]string]*Words // by register, id and language
 }
@@ -51,7 +55,31 @@ type Person struct {
 	Name    string
 	Roles   []Gained
 	Started Date
+	Left    []Absence
 	Plans   []Ref[Plan]
+
+	StartUnread bool // the day of the start could not be read
+	LeftUnread  bool // when they left could not be read: they are in no list
+}
+
+// Absence is from when to when a person was not there: both days are days on
+// which they were. Back is zero where they did not come back.
+type Absence struct {
+	Last Date
+	Back Date
+}
+
+// There says whether a person was there on a day.
+func (p *Person) There(day Date) bool {
+	return !p.Away(day) && (p.Started.IsZero() || !day.Before(p.Started))
+}
+
+// Away says whether a person had left by a day and was not back, or whether
+// that cannot be read.
+func (p *Person) Away(day Date) bool {
+	return p.LeftUnread || slices.ContainsFunc(p.Left, func(a Absence) bool {
+		return a.Last.Before(day) && (a.Back.IsZero() || day.Before(a.Back))
+	})
 }
 
 // Label is the person's name as the shop writes it.
@@ -60,7 +88,21 @@ func (p *Person) Label() string { return labelOr(p.Name, p.ID) }
 // Gained is a role and the day it was gained, which may be left out.
 type Gained struct {
 	Ref[Role]
-	On Date
+	On    Date
+	From  Date // of one without a day: the day from which it is held; zero: always
+	Ended Date // the day on which it was withdrawn; zero where it was not
+}
+
+// Award is a row of readings/roles.csv.
+type Award struct {
+	At     position.Pos
+	Date   Date
+	Person Ref[Person]
+	Role   Ref[Role]
+	Act    string // gained, renewed, withdrawn
+	By     string
+	Reason string
+	Bad    bool // it has an error, and counts for nothing
 }
 
 // Reading is a row of readings/record.csv.
@@ -69,11 +111,19 @@ type Reading struct {
 	Date          Date
 	Person        Ref[Person]
 	Procedure     Ref[Procedure]
-	Act           string // read, watched, performed, taught
+	Act           string // read, watched, performed, taught, told, inspected
 	Fingerprint   string
 	FingerprintAt position.Pos
 	By            string // the id of who saw it; "" where nobody did
 	ByAt          position.Pos
+	On            string // the machine or unit
+	Language      string // that was read; "" for the original's
+	Score         string
+	Note          string // what an inspection found, why somebody was trained again
+	After         string // which row it was added after; "" where the row does not say
+	AfterAt       position.Pos
+	Sum           string // of this row, as later rows name it
+	Bad           bool   // it has an error, and counts for nothing
 }
 
 // Revision is a row of revisions.csv.
@@ -88,8 +138,21 @@ type Revision struct {
 	Checked     string
 	Approved    string
 	Walked      string
-	Readers     string         // reread, tell, none
+	CheckedAt   position.Pos
+	ApprovedAt  position.Pos
+	Readers     string         // reread, tell, none, retired
+	Words       string         // the hash of the words and pictures; "" where the row has none
+	Language    string         // of a translation; "" for the original
 	Kept        *position.File // its words as they were; nil where they were not kept
+}
+
+// KeptPath is where the words of an issued revision are kept: of the original,
+// or of a translation.
+func KeptPath(procedure, number, language string) string {
+	if language != "" {
+		number += "." + language
+	}
+	return "revisions/" + procedure + "/" + number + ".md"
 }
 
 var fingerprintForm = regexp.MustCompile(`^[0-9]+-[0-9a-f]{16}$`)

@@ -259,6 +259,35 @@ func (p *Procedure) FindPhase(id string) *Phase {
 	return nil
 }
 
+// Pictures are the pictures that a procedure shows, by path, as often as it does.
+func (p *Procedure) Pictures() []string {
+	var out []string
+	look := func(blocks []Block) {
+		for _, b := range blocks {
+			for _, l := range b.Links {
+				if l.Kind == PictureLink {
+					out = append(out, l.ID)
+				}
+			}
+		}
+	}
+	look(p.Intro)
+	for _, phase := range p.Phases {
+		if phase.Lead != nil {
+			look([]Block{*phase.Lead})
+		}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				look([]Block{*part.Prose})
+			}
+		}
+	}
+	for _, s := range p.Steps {
+		look(s.Blocks)
+	}
+	return out
+}
+
 // FindStep finds a step by the name of its step: link, or by its number.
 func (p *Procedure) FindStep(name string) *Step {
 	for _, s := range p.Steps {

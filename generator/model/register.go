@@ -17,6 +17,8 @@ type Shop struct {
 	Locks       *Locks            `yaml:"locks" doc:"the lock that is fitted at points that take one"`
 	ShowUnits   []ShownUnits      `yaml:"show-units" doc:"the units in which amounts are shown, the first leading"`
 	ReviewEvery quantity.Quantity `yaml:"review-every" dim:"calendar time" doc:"how often a procedure is read again by its writers"`
+	Inspect     quantity.Quantity `yaml:"inspect-every" dim:"calendar time" doc:"how often working by a procedure with locks is inspected"`
+	Issue       *Issuers          `yaml:"issue" doc:"who may check and approve a revision"`
 	Limits      Limits            `yaml:"limits" doc:"the shop’s standing limits"`
 	Writing     Writing           `yaml:"writing" doc:"the numbers of the writing rules"`
 }
@@ -32,6 +34,14 @@ func (s *Shop) ReviewBy(r *Revision) (Date, bool) {
 		return Date{}, false
 	}
 	return DateOf(span.AddTo(r.Date.Time())), true
+}
+
+// Issuers says who may check and approve revisions: people who hold one of the
+// roles on the revision's day.
+type Issuers struct {
+	Checked  []Ref[Role] `yaml:"checked" doc:"roles of which who checks holds one"`
+	Approved []Ref[Role] `yaml:"approved" doc:"roles of which who approves holds one"`
+	Since    Date        `yaml:"since" doc:"the day from which it holds"`
 }
 
 // Locks says which tool the shop locks with and who fits one.
@@ -153,6 +163,7 @@ func (s *Supply) Stock() quantity.Unit {
 type Role struct {
 	Common     `yaml:",inline"`
 	RenewEvery quantity.Quantity `yaml:"renew-every" dim:"calendar time" doc:"how often it must be renewed"`
+	Was        []string          `yaml:"was" doc:"earlier ids: what was gained under them follows"`
 }
 
 // Words are an entry's texts in another language.

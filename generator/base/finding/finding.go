@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"baybinder/generator/base/position"
 )
@@ -12,7 +13,7 @@ import (
 // Level says what a finding does to a build.
 type Level uint8
 
-// An error stops a build; advice does not.
+// An error ends a check with 1, and stops a build where it Stops; advice does not.
 const (
 	Error Level = iota
 	Advice
@@ -44,6 +45,7 @@ type Finding struct {
 	Mend    string // what to do here; "" where the message says it
 	Related []Place
 	Settled bool // baybinder settle mends it
+	Aside   bool // it is about people: it stops neither a page nor an issue
 }
 
 // Place is another place that matters to a finding, and why.
@@ -92,7 +94,18 @@ func compare(a, b Finding) int {
 	)
 }
 
-// Errors counts the findings that stop a build.
+// Stops says whether a finding keeps pages from being published and procedures
+// from being issued: an error does, unless it stands in what is recorded of
+// people and jobs.
+func (f Finding) Stops() bool {
+	if f.Level != Error || f.Aside {
+		return false
+	}
+	folder, _, _ := strings.Cut(f.At.Path(), "/")
+	return folder != "readings" && folder != "records"
+}
+
+// Errors counts the errors: check and build end with 1 where there is one.
 func Errors(list []Finding) int {
 	n := 0
 	for _, f := range list {

@@ -22,7 +22,7 @@ func FuzzAppend(f *testing.F) {
 			must(t, os.WriteFile(file, []byte(stands), 0o644))
 		}
 		want := Row{"who": strings.Join(strings.Fields(who), " "), "what": strings.Join(strings.Fields(what), " ")}
-		err := Append(file, columns, Row{"who": who, "what": what}, nil)
+		err := Append(file, columns, []Row{Row{"who": who, "what": what}}, nil)
 		now := read1(t, file)
 		if !strings.HasPrefix(now, stands) || err != nil && now != stands {
 			t.Fatalf("%v: %q became %q", err, stands, now)
@@ -30,11 +30,12 @@ func FuzzAppend(f *testing.F) {
 		if err != nil {
 			return
 		}
-		_, before, _ := read([]byte(stands))
-		_, after, err := read([]byte(now))
-		if err != nil || len(after) != len(before)+1 {
-			t.Fatalf("%d rows became %d: %v in %q", len(before), len(after), err, now)
+		was, _ := read([]byte(stands), columns)
+		is, err := read([]byte(now), columns)
+		if err != nil || len(is.rows) != len(was.rows)+1 {
+			t.Fatalf("%d rows became %d: %v in %q", len(was.rows), len(is.rows), err, now)
 		}
+		after := is.byColumn()
 		if last := after[len(after)-1]; last["who"] != want["who"] || last["what"] != want["what"] {
 			t.Fatalf("%q was added and %q is read in %q", want, last, now)
 		}

@@ -22,10 +22,23 @@ import (
 // Row is a row by its columns.
 type Row map[string]string
 
-// Append adds a row to a file, which is made with the columns where it is not
-// there. Where judge is not nil it sees the rows that stand, and its error
-// keeps the row out.
-func Append(name string, columns []string, row Row, judge func([]Row) error) (err error) {
+// Columns are those of a file. Later ones came after the first, and a file, or
+// a row, may lack them. Where After is one of them, a row that is added names
+// there the row that it was added after.
+type Columns struct {
+	Need  []string
+	Later []string
+	After string
+}
+
+func (c Columns) all() []string { return slices.Concat(c.Need, c.Later) }
+
+// Append adds rows to a file, which is made with the columns where it is not
+// there: all of them, or none. Where judge is not nil it sees the rows that
+// stand, and its error keeps the rows out. Columns that the file lacks and a row
+// needs are brought by a longer header line before the rows: what stands is
+// never written again.
+func Append(name string, columns Columns, rows []Row, judge func([]Row) error) (err error) {
 	if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
 		return err
 	}
@@ -38,16 +51,16 @@ func Append(name string, columns []string, row Row, judge func([]Row) error) (er
 	if err != nil {
 		return err
 	}
-	header, rows, err := read(stands)
+	t, err := read(stands, columns)
 	if err != nil {
 		return fmt.Errorf("%s: %w", filepath.Base(name), err)
 	}
 	if judge != nil {
-		if err := judge(rows); err != nil {
+		if err := judge(t.byColumn()); err != nil {
 			return err
 		}
 	}
-	added, err := written(stands, header, columns, row)
+	added, err := t.written(stands, columns, rows)
 	if err != nil {
 		return fmt.Errorf("%s: %w", filepath.Base(name), err)
 	}
@@ -73,53 +86,116 @@ func add(f file, added []byte, stands int64) error {
 	return fmt.Errorf("no row was added: %w", err)
 }
 
-// read parses a file; an empty one has no header.
-func read(text []byte) (header []string, rows []Row, err error) {
+// table is what stands in a file.
+type table struct {
+	header []string // the longest; nil where the file is empty
+	rows   [][]string
+}
+
+// read parses a file; an empty one has no header. A header line that comes again
+// is no row.
+func read(text []byte, columns Columns) (*table, error) {
 	r := csv.NewReader(bytes.NewReader(bytes.TrimPrefix(text, []byte("\ufeff"))))
+	r.FieldsPerRecord = -1
 	all, err := r.ReadAll()
-	if err != nil || len(all) == 0 {
-		return nil, nil, err
+	if err != nil {
+		return nil, err
 	}
-	for _, name := range all[0] {
-		header = append(header, strings.TrimSpace(name))
+	t := &table{}
+	for i, cells := range all {
+		for k := range cells {
+			cells[k] = strings.TrimSpace(cells[k])
+		}
+		switch again := i > 0 && cells[0] == all[0][0] && !slices.ContainsFunc(cells, func(c string) bool { return !slices.Contains(columns.all(), c) }); {
+		case i > 0 && !again:
+			t.rows = append(t.rows, cells)
+		case len(cells) > len(t.header):
+			t.header = cells
+		}
 	}
-	for _, cells := range all[1:] {
+	return t, t.whole(columns)
+}
+
+// whole says which row is cut short or has too much.
+func (t *table) whole(columns Columns) error {
+	need := len(t.header)
+	for need > 0 && slices.Contains(columns.Later, t.header[need-1]) {
+		need--
+	}
+	for i, cells := range t.rows {
+		if len(cells) < need || len(cells) > len(t.header) {
+			return fmt.Errorf("row %d has %d cells, and the header %d: baybinder check says where", i+1, len(cells), len(t.header))
+		}
+	}
+	return nil
+}
+
+func (t *table) byColumn() []Row {
+	var rows []Row
+	for _, cells := range t.rows {
 		row := Row{}
 		for i, cell := range cells {
-			row[header[i]] = strings.TrimSpace(cell)
+			row[t.header[i]] = cell
 		}
 		rows = append(rows, row)
 	}
-	return header, rows, nil
+	return rows
 }
 
-// written is what is added to a file: its header where it has none, the end of
-// a last line that has none, and the row in the order of the file's columns.
-func written(stands []byte, header, columns []string, row Row) ([]byte, error) {
+// written is what is added to a file: the end of a last line that has none, a
+// header where there is none or one of more columns is needed, and the rows in
+// the order of the file's columns.
+func (t *table) written(stands []byte, columns Columns, rows []Row) ([]byte, error) {
 	var out bytes.Buffer
 	w := csv.NewWriter(&out)
 	w.UseCRLF = bytes.Contains(stands, []byte("\r\n"))
-	if n := len(stands); header != nil && stands[n-1] != '\n' {
+	if n := len(stands); t.header != nil && stands[n-1] != '\n' {
 		out.WriteString("\n")
 	}
-	if header == nil {
-		header = columns
-		if err := w.Write(header); err != nil {
-			return nil, err
-		}
-	}
-	cells := make([]string, len(header))
-	for i, name := range header {
-		cells[i] = strings.Join(strings.Fields(row[name]), " ") // a row is one line, so that two branches merge
-	}
-	for _, name := range columns {
-		if row[name] != "" && !slices.Contains(header, name) {
-			return nil, fmt.Errorf("it has no column %s: its first line should be %s", name, strings.Join(columns, ","))
-		}
-	}
-	if err := w.Write(cells); err != nil {
+	header, err := t.headerFor(columns, rows)
+	if err != nil {
 		return nil, err
+	}
+	if len(header) > len(t.header) {
+		_ = w.Write(header) // into memory
+	}
+	last := ""
+	if n := len(t.rows); n > 0 {
+		last = Sum(t.rows[n-1])
+	}
+	for _, row := range rows {
+		cells := make([]string, len(header))
+		for i, name := range header {
+			cells[i] = strings.Join(strings.Fields(row[name]), " ") // a row is one line, so that two branches merge
+			if name == columns.After && name != "" {
+				cells[i] = last
+			}
+		}
+		_ = w.Write(cells)
+		last = Sum(cells)
 	}
 	w.Flush()
 	return out.Bytes(), w.Error()
+}
+
+// headerFor is the header that rows are written by: the file's own, with all of
+// the later columns behind it where a row needs one that it lacks.
+func (t *table) headerFor(columns Columns, rows []Row) ([]string, error) {
+	if t.header == nil {
+		return columns.all(), nil
+	}
+	lacks := func(name string) bool { return !slices.Contains(t.header, name) }
+	needed := func(name string) bool {
+		return name == columns.After || slices.ContainsFunc(rows, func(r Row) bool { return r[name] != "" })
+	}
+	for _, name := range columns.Need {
+		if lacks(name) && needed(name) {
+			return nil, fmt.Errorf("it has no column %s: its first line should be %s", name, strings.Join(columns.Need, ","))
+		}
+	}
+	header := t.header
+	if slices.ContainsFunc(columns.Later, func(name string) bool { return lacks(name) && needed(name) }) {
+		header = slices.Concat(t.header, slices.DeleteFunc(slices.Clone(columns.Later), func(name string) bool { return !lacks(name) }))
+	}
+	return header, nil
 }

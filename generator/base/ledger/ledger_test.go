@@ -10,7 +10,7 @@ import (
 	"testing"
 )
 
-var columns = []string{"date", "who", "what"}
+var columns = Columns{Need: []string{"date", "who", "what"}}
 
 func TestAppendNeverRewrites(t *testing.T) {
 	cases := map[string]struct{ stands, want string }{
@@ -27,7 +27,7 @@ func TestAppendNeverRewrites(t *testing.T) {
 				must(t, os.MkdirAll(filepath.Dir(file), 0o755))
 				must(t, os.WriteFile(file, []byte(c.stands), 0o644))
 			}
-			must(t, Append(file, columns, Row{"date": "2026-05-04", "who": "t-01", "what": "a,\n b"}, nil))
+			must(t, Append(file, columns, []Row{Row{"date": "2026-05-04", "who": "t-01", "what": "a,\n b"}}, nil))
 			if got := read1(t, file); got != c.want {
 				t.Errorf("got %q, want %q", got, c.want)
 			}
@@ -40,7 +40,7 @@ func TestWhatCannotBeReadOrIsRefusedStaysAsItWas(t *testing.T) {
 	for _, stands := range []string{"date,who,what\n1,\"2", "date,who,what\n1,2\n", "date,who\n", "date,who,what\n"} {
 		file := filepath.Join(t.TempDir(), "rows.csv")
 		must(t, os.WriteFile(file, []byte(stands), 0o644))
-		err := Append(file, columns, Row{"what": "x"}, func([]Row) error { return refused })
+		err := Append(file, columns, []Row{Row{"what": "x"}}, func([]Row) error { return refused })
 		if err == nil || read1(t, file) != stands {
 			t.Errorf("%q: %v, and the file is %q", stands, err, read1(t, file))
 		}
@@ -53,7 +53,7 @@ func TestManyAtOnceLoseNothing(t *testing.T) {
 	for who := range 2 {
 		all.Go(func() {
 			for n := range 50 {
-				if err := Append(file, columns, Row{"who": fmt.Sprint(who), "what": fmt.Sprint(n)}, nil); err != nil {
+				if err := Append(file, columns, []Row{Row{"who": fmt.Sprint(who), "what": fmt.Sprint(n)}}, nil); err != nil {
 					t.Error(err)
 				}
 			}
@@ -127,8 +127,33 @@ func TestARowIsAllOrNothing(t *testing.T) {
 func TestAnEmptyFile(t *testing.T) {
 	file := filepath.Join(t.TempDir(), "rows.csv")
 	must(t, os.WriteFile(file, nil, 0o644))
-	must(t, Append(file, columns, Row{"who": "t-01"}, nil))
+	must(t, Append(file, columns, []Row{Row{"who": "t-01"}}, nil))
 	if got := read1(t, file); got != "date,who,what\n,t-01,\n" {
 		t.Errorf("got %q", got)
+	}
+}
+
+// Columns that came later are brought by a longer header line where they are
+// first needed; what stands stays as it is, and each row names the one before.
+func TestLaterColumnsAreAddedBehindWhatStands(t *testing.T) {
+	later := Columns{Need: []string{"date", "who"}, Later: []string{"note", "after"}, After: "after"}
+	file := filepath.Join(t.TempDir(), "rows.csv")
+	const stands = "date,who\n2026-01-01,t-01\ndate,who\n2026-01-02,t-02\n"
+	must(t, os.WriteFile(file, []byte(stands), 0o644))
+	must(t, Append(file, later, []Row{{"date": "2026-01-03", "who": "t-03"}, {"date": "2026-01-04", "who": "t-04", "note": "n"}}, func(rows []Row) error {
+		if len(rows) != 2 || rows[1]["who"] != "t-02" {
+			t.Errorf("the rows that stand: %v", rows)
+		}
+		return nil
+	}))
+	// printf '2026-01-02\x1ft-02' | sha256sum and printf '2026-01-03\x1ft-03\x1f\x1fda4ae99e' | sha256sum
+	want := stands + "date,who,note,after\n2026-01-03,t-03,,da4ae99e\n2026-01-04,t-04,n,21f68c50\n"
+	if got := read1(t, file); got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	before := read1(t, file)
+	must(t, Append(file, later, []Row{{"date": "2026-01-05", "who": "t-01"}}, nil))
+	if got := read1(t, file); !strings.HasPrefix(got, before) || strings.Count(got, "note,after") != 1 {
+		t.Errorf("the header came again: %q", got)
 	}
 }

@@ -3,6 +3,9 @@
 package picture
 
 import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
 	"path"
 	"slices"
 	"strings"
@@ -24,6 +27,16 @@ func Inside(name string) bool { return strings.HasPrefix(name, Folder) }
 
 // Kind says that a file is of a kind that is published.
 func Kind(name string) bool { return slices.Contains(kinds, strings.ToLower(path.Ext(name))) }
+
+// Sum is the first 16 hex digits of the SHA-256 of a picture; of a drawing, which
+// is text, with its line ends made LF.
+func Sum(name string, data []byte) string {
+	if IsSVG(name) {
+		data = bytes.ReplaceAll(data, []byte("\r\n"), []byte("\n"))
+	}
+	sum := sha256.Sum256(data)
+	return hex.EncodeToString(sum[:8])
+}
 
 // IsSVG says that a file is a drawing whose text has to be looked through.
 func IsSVG(name string) bool { return strings.EqualFold(path.Ext(name), ".svg") }

@@ -13,12 +13,14 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/ledger"
+	"baybinder/generator/base/picture"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
+	"baybinder/generator/read/bind"
 )
 
-// Columns are those of revisions.csv.
-var Columns = strings.Fields("procedure revision date fingerprint reason written checked approved walked readers")
+// columns are those of revisions.csv.
+var columns = ledger.Columns{Need: bind.RevisionColumns.Need, Later: bind.RevisionColumns.Later}
 
 // ChangedSinceIssue is the code of the one error that issuing mends.
 const ChangedSinceIssue = "changed-since-issue"
@@ -42,6 +44,7 @@ type Issued struct {
 	Procedure   *model.Procedure
 	Number      int
 	Fingerprint string
+	Words       string   // the hash of the words and pictures
 	Changes     []string // for the reader, since the last revision, step by step
 	First       bool
 	Unkept      bool // the last revision's words are not there to compare with
@@ -54,12 +57,16 @@ func Run(m *model.Manual, found []finding.Finding, o Order) (*Issued, error) {
 	if err != nil {
 		return nil, err
 	}
-	form := fingerprint.NewBook().Form(p)
-	i := &Issued{Procedure: p, Fingerprint: form.Print()}
-	if err := i.compare(fingerprint.Last(m, p), form, o); err != nil {
+	book := fingerprint.NewBook()
+	words, err := wordsOf(o.Folder, p)
+	if err != nil {
 		return nil, err
 	}
-	return i, i.write(form, o)
+	i := &Issued{Procedure: p, Fingerprint: book.Of(p), Words: words}
+	if err := i.compare(fingerprint.Last(m, p), book, o); err != nil {
+		return nil, err
+	}
+	return i, i.write(book, o)
 }
 
 // issuable finds the procedure and refuses one that is not fit to be issued.
@@ -74,7 +81,7 @@ func issuable(m *model.Manual, found []finding.Finding, o Order) (*model.Procedu
 		return nil, fmt.Errorf("%s is %s: take that status out before it is issued", o.Procedure, m.Procedures[at].Status)
 	}
 	for _, f := range found {
-		if f.Level == finding.Error && f.Code != ChangedSinceIssue {
+		if f.Stops() && f.Code != ChangedSinceIssue {
 			line, _ := f.At.LineCol()
 			return nil, fmt.Errorf("the manual has errors, the first at %s:%d (%s): run check, and mend them first", f.At.Path(), line, f.Message)
 		}
@@ -83,7 +90,7 @@ func issuable(m *model.Manual, found []finding.Finding, o Order) (*model.Procedu
 }
 
 // compare lays the form beside the last revision's.
-func (i *Issued) compare(last *model.Revision, form fingerprint.Form, o Order) error {
+func (i *Issued) compare(last *model.Revision, book *fingerprint.Book, o Order) error {
 	i.Number = max(o.Number, 1)
 	i.First = last == nil
 	if last == nil {
@@ -105,14 +112,15 @@ func (i *Issued) compare(last *model.Revision, form fingerprint.Form, o Order) e
 	was, kept := fingerprint.Kept(last)
 	if !kept {
 		i.Unkept = true
-		if last.Fingerprint == i.Fingerprint {
+		if last.Fingerprint == book.Like(i.Procedure, last.Fingerprint) {
 			return nil
 		}
 		return refuseUnseen(o, "the words of revision "+last.Number+" were not kept, or are not those of its fingerprint")
 	}
+	form := book.Beside(i.Procedure, was)
 	i.Changes = fingerprint.Changes(was, form)
 	if o.Readers == "none" && fingerprint.DangerMoved(was, form) {
-		return fmt.Errorf("a hazard, hold, limit or energy act moved, so --readers none is refused; write tell or reread:\n  %s", strings.Join(i.Changes, "\n  "))
+		return fmt.Errorf("a hazard, hold, limit or energy act, a supply, a “not” or the order of steps moved, so --readers none is refused; write tell or reread:\n  %s", strings.Join(i.Changes, "\n  "))
 	}
 	return nil
 }
@@ -127,21 +135,34 @@ func refuseUnseen(o Order, why string) error {
 
 // write adds the row and keeps the words. The words are written while the row's
 // place is held, so that a number has one text.
-func (i *Issued) write(form fingerprint.Form, o Order) error {
+func (i *Issued) write(book *fingerprint.Book, o Order) error {
 	number := strconv.Itoa(i.Number)
 	row := ledger.Row{
 		"procedure": o.Procedure, "revision": number, "date": o.Date.String(), "fingerprint": i.Fingerprint, "reason": o.Reason,
-		"written": o.Written, "checked": o.Checked, "approved": o.Approved, "walked": o.Walked, "readers": o.Readers,
+		"written": o.Written, "checked": o.Checked, "approved": o.Approved, "walked": o.Walked, "readers": o.Readers, "words": i.Words,
 	}
-	words := fingerprint.Keep(i.Procedure.File.Text, form)
-	return ledger.Append(filepath.Join(o.Folder, "revisions.csv"), Columns, row, func(stands []ledger.Row) error {
+	words := fingerprint.Keep(i.Procedure.File.Text, book.Form(i.Procedure), book.Older(i.Procedure)...)
+	return ledger.Append(filepath.Join(o.Folder, "revisions.csv"), columns, []ledger.Row{row}, func(stands []ledger.Row) error {
 		for _, r := range stands {
 			if r["procedure"] == o.Procedure && r["revision"] == number {
 				return fmt.Errorf("revision %s of %s was issued meanwhile", number, o.Procedure)
 			}
 		}
-		return keep(filepath.Join(o.Folder, "revisions", o.Procedure, number+".md"), words)
+		return keep(filepath.Join(o.Folder, filepath.FromSlash(model.KeptPath(o.Procedure, number, ""))), words)
 	})
+}
+
+// wordsOf is the hash of a procedure's words and pictures.
+func wordsOf(folder string, p *model.Procedure) (string, error) {
+	sums := map[string]string{}
+	for _, name := range p.Pictures() {
+		data, err := os.ReadFile(filepath.Join(folder, filepath.FromSlash(name)))
+		if err != nil {
+			return "", fmt.Errorf("a picture of it cannot be read: %w", err)
+		}
+		sums[name] = picture.Sum(name, data)
+	}
+	return fingerprint.Words(p, sums), nil
 }
 
 // keep writes a revision's words. Those of a run that ended before its row was

@@ -9,9 +9,9 @@ import (
 )
 
 // asks are what a plan asks for, in reading order. A draft or retired
-// procedure is asked of nobody.
+// procedure is asked of nobody, and so is what only that performs.
 func asks(plan *model.Plan) []Reading {
-	return slices.DeleteFunc(Order(plan), func(r Reading) bool { return !r.Procedure.Issued() })
+	return ordered(plan, (*model.Procedure).Issued)
 }
 
 // course is how far a person is with a plan. A plan that gives a role which
@@ -25,9 +25,12 @@ type course struct {
 	watched   map[*model.Procedure]bool
 	performed map[*model.Procedure]int
 	finished  []model.Date
+	by        string       // who saw the last performance that counted; "" where none has
+	lost      []model.Date // days on which a role that the plan gives was withdrawn
 }
 
 func (c *course) begin() {
+	c.by = ""
 	c.read, c.watched, c.performed = map[*model.Procedure]*model.Reading{}, map[*model.Procedure]bool{}, map[*model.Procedure]int{}
 }
 
@@ -40,10 +43,10 @@ func (h *Hall) gains() {
 	h.held = map[*model.Person][]model.Gained{}
 	h.courses = map[*model.Person][]*course{}
 	for _, p := range h.m.People {
-		h.held[p] = slices.Clone(p.Roles)
+		h.held[p] = h.broughtOrRowed(p)
 		for i := range p.Plans {
 			if plan := &p.Plans[i]; plan.To != nil {
-				c := &course{person: p, plan: plan, asks: h.asksOf(plan.To)}
+				c := &course{person: p, plan: plan, asks: h.asksOf(plan.To), lost: h.lostOf(p, plan.To)}
 				c.begin()
 				h.courses[p] = append(h.courses[p], c)
 			}
@@ -93,6 +96,11 @@ func (h *Hall) day(rows []*model.Reading) {
 	var waiting []part
 	for _, r := range rows {
 		for _, c := range h.courses[r.Person.To] {
+			c.forget(r.Date)
+		}
+	}
+	for _, r := range rows {
+		for _, c := range h.courses[r.Person.To] {
 			waiting = append(waiting, part{r, c})
 		}
 	}
@@ -127,6 +135,7 @@ func (h *Hall) take(c *course, r *model.Reading) bool {
 			return false
 		}
 		c.performed[p]++
+		c.by = r.By
 	}
 	return true
 }
@@ -143,11 +152,12 @@ func (h *Hall) finish(c *course, day model.Date) bool {
 		return false
 	}
 	c.finished = append(c.finished, day)
-	c.begin()
+	defer c.begin()
+	gained := false
 	for _, role := range c.plan.To.Gives {
-		h.held[c.person] = append(h.held[c.person], model.Gained{Ref: model.Ref[model.Role]{ID: role.ID, At: c.plan.At, To: role.To}, On: day})
+		gained = h.gain(c, role, day) || gained
 	}
-	return len(c.plan.To.Gives) > 0
+	return gained
 }
 
 // heldOn says whether a reading was true on a day: by the revisions of that
@@ -163,7 +173,7 @@ func (h *Hall) heldOn(r *model.Reading, day model.Date) bool {
 	if len(stood) == 0 {
 		return model.IsFingerprint(r.Fingerprint)
 	}
-	return !askedAgain(stood, r) || r.Fingerprint == h.book.Of(r.Procedure.To)
+	return !askedAgain(stood, r)
 }
 
 // askedAgain says whether revisions ask for what was read to be read again. A
@@ -173,8 +183,8 @@ func askedAgain(revisions []*model.Revision, r *model.Reading) bool {
 	return !known || slices.ContainsFunc(revisions[at+1:], func(rev *model.Revision) bool { return rev.Readers == "reread" })
 }
 
-// Roles are the roles of a person: those that the list of people names, and
-// those of the plans that they finished, by the day on which they did.
+// Roles are the roles of a person: those that the list of people names, those of
+// the rows of roles, and those of the plans that they finished, by the day.
 func (h *Hall) Roles(p *model.Person) []model.Gained {
 	if h.held == nil {
 		h.gains()
@@ -182,9 +192,15 @@ func (h *Hall) Roles(p *model.Person) []model.Gained {
 	return h.held[p]
 }
 
-// HoldsRole says whether a person holds a role on a day, by either.
+// HoldsRole says whether a person holds a role on a day, by any of these. Who
+// is away holds nothing.
 func (h *Hall) HoldsRole(p *model.Person, role string, on model.Date) bool {
-	return holds(h.Roles(p), role, on)
+	h.Roles(p)
+	return h.holdsOn(p, role, on)
+}
+
+func (h *Hall) holdsOn(p *model.Person, role string, on model.Date) bool {
+	return !p.Away(on) && holds(h.held[p], role, on)
 }
 
 // Finished are the days on which a person finished a plan of theirs; more than
@@ -223,9 +239,11 @@ func (h *Hall) uncounted(plan *model.Plan, r *model.Reading) string {
 		return "nobody witnesses their own"
 	case by == nil:
 		return r.By + " is not in readings/people.csv"
+	case !by.There(r.Date):
+		return by.Label() + " was not there on " + r.Date.String()
 	}
 	for _, role := range wanted {
-		if !holds(h.held[by], role.ID, r.Date) {
+		if !h.holdsOn(by, role.ID, r.Date) {
 			return fmt.Sprintf("%s did not hold %s on %s", by.Label(), cmp.Or(labelOf(role.To), role.ID), r.Date)
 		}
 	}

@@ -108,7 +108,7 @@ func TestAPlanIsFinishedOnTheDayOfItsLastAct(t *testing.T) {
 			t.Errorf("%s: holds it %v, want %v", day, got, want)
 		}
 	}
-	if Holds(m.People[0], "mate", on("2026-02-01")) {
+	if holds(m.People[0].Roles, "mate", on("2026-02-01")) {
 		t.Error("the list of people is said to name a role that it does not")
 	}
 }
@@ -162,7 +162,7 @@ func TestRolesRunOutByTheCalendar(t *testing.T) {
 			"readings/people.csv", "person,name,roles,started,plans\nt-01,First,cleaner@"+c.gained+",2026-01-31,\n")
 		until, runs := Until(&m.People[0].Roles[0])
 		after := model.DateOf(until.Time().AddDate(0, 0, 1))
-		if !runs || until != on(c.last) || !Holds(m.People[0], "cleaner", until) || Holds(m.People[0], "cleaner", after) {
+		if !runs || until != on(c.last) || !holds(m.People[0].Roles, "cleaner", until) || holds(m.People[0].Roles, "cleaner", after) {
 			t.Errorf("%s from %s: until %s, want %s", c.every, c.gained, until, c.last)
 		}
 	}

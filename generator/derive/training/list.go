@@ -23,10 +23,12 @@ type Item struct {
 	Plan   string // "" of a role that the list of people names
 	State  State  // also "runs out" and "run out", of a role
 	By     model.Date
-	Act    string          // read, watch, perform, renew, review
+	Act    string          // read, watch, perform, tell, renew, review
+	Told   *model.Revision // of what is to be told, the revision
 	Left   int             // how many times
 	Last   *model.Reading  // of what is stale, what was read
 	Met    *model.Revision // and the revision that it was; nil where none has its fingerprint
+	Again  []string        // of a role that a plan of the person's gives: what is to be done again
 }
 
 // The states of a role that has a last day.
@@ -45,7 +47,8 @@ func (h *Hall) Items() []Item {
 	for _, s := range h.Standings() {
 		out = append(out, h.toDo(&s)...)
 	}
-	for _, p := range h.m.People {
+	for _, p := range h.Here() {
+		out = append(out, h.toTell(p)...)
 		out = append(out, h.toRenew(p)...)
 	}
 	return out
@@ -60,7 +63,7 @@ func (h *Hall) toDo(s *Standing) []Item {
 	}
 	if s.State != Good {
 		i := add(s.State, "read", 1)
-		if s.State == Stale {
+		if s.Last != nil {
 			i.Last, i.Met = s.Last, h.revisionRead(s.Last)
 		}
 	}
@@ -95,12 +98,15 @@ func (h *Hall) toRenew(p *model.Person) []Item {
 	for i := range roles {
 		g := &roles[i]
 		until, runs := Until(g)
-		later := func(o model.Gained) bool { return o.ID == g.ID && (o.On.IsZero() || g.On.Before(o.On)) }
+		later := func(o model.Gained) bool {
+			return o.ID == g.ID && o.Ended.IsZero() && !h.today.Before(o.On) && (o.On.IsZero() || g.On.Before(o.On))
+		}
 		same := func(o model.Gained) bool { return o.ID == g.ID && o.On == g.On }
-		if !runs || slices.ContainsFunc(roles, later) || slices.ContainsFunc(roles[:i], same) {
+		if !runs || h.today.Before(g.On) || !g.Ended.IsZero() || slices.ContainsFunc(roles, later) || slices.ContainsFunc(roles[:i], same) {
 			continue
 		}
 		item := Item{Person: p, What: g.To, Plan: h.planOf(p, g), By: until, Act: "renew", Left: 1}
+		item.Again = h.doAgain(p, g.To)
 		switch {
 		case until.Before(h.today):
 			item.State = RunOut
@@ -157,6 +163,33 @@ func (h *Hall) planOf(p *model.Person, g *model.Gained) string {
 	return ""
 }
 
+// doAgain is what a person is still to do of the plan of theirs that gives a
+// role, to go through it again: "read Wash", "perform Sweep 2 times".
+func (h *Hall) doAgain(p *model.Person, role *model.Role) []string {
+	var out []string
+	for _, c := range h.courses[p] {
+		if !slices.ContainsFunc(c.plan.To.Gives, func(r model.Ref[model.Role]) bool { return r.To == role }) {
+			continue
+		}
+		for _, a := range c.asks {
+			name := a.Procedure.Label()
+			if r := c.read[a.Procedure]; r == nil || !h.heldOn(r, h.today) {
+				out = append(out, "read "+name)
+			}
+			if a.Watch && !c.watched[a.Procedure] {
+				out = append(out, "watch "+name)
+			}
+			switch left := a.Perform - c.performed[a.Procedure]; {
+			case left == 1:
+				out = append(out, "perform "+name)
+			case left > 1:
+				out = append(out, fmt.Sprintf("perform %s %d times", name, left))
+			}
+		}
+	}
+	return out
+}
+
 // Change is what changed for the readers of one revision, and for whom.
 type Change struct {
 	Procedure *model.Procedure
@@ -200,7 +233,7 @@ func (h *Hall) change(p *model.Procedure, i *Item) Change {
 	}
 	if was, kept := fingerprint.Kept(i.Met); kept {
 		c.Unkept = false
-		c.Steps = fingerprint.Changes(was, h.book.Form(p))
+		c.Steps = fingerprint.Changes(was, h.book.Beside(p, was))
 	}
 	return c
 }
@@ -224,10 +257,14 @@ func CSV(w io.Writer, items []Item) error {
 func (i *Item) ToDo() string {
 	text := i.Act + " " + i.What.Label()
 	switch {
+	case i.Told != nil:
+		return "be told of " + i.What.Label() + ", revision " + i.Told.Number + ": " + i.Told.Reason
 	case i.Act == "perform" && i.Left > 1:
 		return fmt.Sprintf("%s %d times", text, i.Left)
-	case i.State == Stale:
+	case i.Last != nil:
 		return text + " again"
+	case len(i.Again) > 0:
+		return text + ": " + strings.Join(i.Again, ", ")
 	}
 	return text
 }

@@ -14,6 +14,13 @@
 // with `reread` or `tell` is advice at its caller's `do:`. `not-yet`, `unknown-fingerprint` and
 // `words-altered` are ours. A review is due `review-every` after the last revision; it is in
 // nobody's list, in the calendar at once, and told 60 days before.
+//
+// People over time: of a span in `left` the first day is the last day there and the second the first
+// day again; on both they were there. Who starts later is in the lists already. A role that was
+// withdrawn is gained again by a plan only through what is done after that day. What was read before
+// anything was issued counts as the first revision where its fingerprint is that. A role whose day
+// cannot be read is not held, nor one without a day where the start cannot be read; who left on a
+// day that cannot be read is in no list.
 package training
 
 import (
@@ -41,17 +48,23 @@ type Reading struct {
 // too, after what the plan lists. Among those that are free the plan's own
 // order holds; one that the plan does not list has the place of the first that
 // performs it. A ring of calls, which is a finding of its own, is broken at the
-// first of it.
+// first of it. What is retired is read by nobody.
 func Order(plan *model.Plan) []Reading {
-	waiting, listed := closure(plan)
+	return ordered(plan, func(p *model.Procedure) bool { return p.Status != "retired" })
+}
+
+// ordered is the order of what is wanted of a plan: what is not, and what only
+// that performs, is left out.
+func ordered(plan *model.Plan, wanted func(*model.Procedure) bool) []Reading {
+	waiting, listed := closure(plan, wanted)
 	read := map[*model.Procedure]bool{}
 	var out []Reading
 	for len(waiting) > 0 {
-		i := max(0, slices.IndexFunc(waiting, func(p *model.Procedure) bool { return free(p, read) }))
+		i := max(0, slices.IndexFunc(waiting, func(p *model.Procedure) bool { return free(p, read, wanted) }))
 		p := waiting[i]
 		waiting = slices.Delete(waiting, i, i+1)
 		read[p] = true
-		reading := Reading{Procedure: p, BuildsOn: performs(p), Added: !listed[p], Seconds: Seconds(p)}
+		reading := Reading{Procedure: p, BuildsOn: slices.DeleteFunc(performs(p), func(c *model.Procedure) bool { return !wanted(c) }), Added: !listed[p], Seconds: Seconds(p)}
 		reading.Watch, reading.Perform = acts(plan, p)
 		out = append(out, reading)
 	}
@@ -71,13 +84,13 @@ func acts(plan *model.Plan, p *model.Procedure) (watch bool, perform int) {
 }
 
 // free says that all that a procedure performs has been read.
-func free(p *model.Procedure, read map[*model.Procedure]bool) bool {
-	return !slices.ContainsFunc(performs(p), func(callee *model.Procedure) bool { return !read[callee] })
+func free(p *model.Procedure, read map[*model.Procedure]bool, wanted func(*model.Procedure) bool) bool {
+	return !slices.ContainsFunc(performs(p), func(callee *model.Procedure) bool { return wanted(callee) && !read[callee] })
 }
 
 // closure is what a plan lists and what that performs, each once, in the plan's
 // order, what is not listed before the first that performs it.
-func closure(plan *model.Plan) (all []*model.Procedure, listed map[*model.Procedure]bool) {
+func closure(plan *model.Plan, wanted func(*model.Procedure) bool) (all []*model.Procedure, listed map[*model.Procedure]bool) {
 	listed = map[*model.Procedure]bool{}
 	var roots []*model.Procedure
 	for _, ref := range plan.Read {
@@ -93,7 +106,7 @@ func closure(plan *model.Plan) (all []*model.Procedure, listed map[*model.Proced
 	seen := map[*model.Procedure]bool{}
 	var add func(p *model.Procedure)
 	add = func(p *model.Procedure) {
-		if p == nil || seen[p] {
+		if p == nil || seen[p] || !wanted(p) {
 			return
 		}
 		seen[p] = true

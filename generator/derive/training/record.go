@@ -1,75 +1,163 @@
 package training
 
 import (
+	"errors"
 	"fmt"
 	"path/filepath"
 	"slices"
-	"strings"
 
 	"baybinder/generator/base/ledger"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
+	"baybinder/generator/read/bind"
 )
 
-// Columns are those of readings/record.csv.
-var Columns = strings.Fields("date person procedure act fingerprint by")
+// columns are those of readings/record.csv, and rolesColumns those of
+// readings/roles.csv.
+var (
+	columns      = ledger.Columns{Need: bind.RecordColumns.Need, Later: bind.RecordColumns.Later, After: "after"}
+	rolesColumns = ledger.Columns{Need: bind.RolesColumns.Need}
+)
 
 // Entry is what is to be recorded.
 type Entry struct {
 	Folder    string // the manual's
 	Person    string
 	Procedure string
-	Act       string // read, watched, performed, taught
+	Act       string // read, watched, performed, taught, told, inspected
 	By        string // under whose eye
+	On        string // the machine or unit
+	Language  string // that was read; "" for the original's
+	Score     string
+	Note      string
 	Date      model.Date
 }
 
 // Recorded is what was recorded, and what comes of it.
 type Recorded struct {
+	Entry
 	Fingerprint string
 	Revision    *model.Revision // that has it; nil where none was issued
+	Twice       bool            // the same row stands already
 	Why         string          // it counts for no plan because of this; "" where it does
 	Finished    []*model.Plan   // that it finished
 }
 
 // Record adds a row to the record.
 func Record(m *model.Manual, e Entry) (*Recorded, error) {
-	p, err := recordable(m, e)
+	done, err := RecordAll(m, e.Folder, []Entry{e})
 	if err != nil {
 		return nil, err
 	}
-	hall := NewHall(m, e.Date)
-	print := hall.Fingerprint(p)
-	row := ledger.Row{
-		"date": e.Date.String(), "person": e.Person, "procedure": e.Procedure, "act": e.Act, "fingerprint": print, "by": e.By,
-	}
-	if err := ledger.Append(filepath.Join(e.Folder, "readings", "record.csv"), Columns, row, nil); err != nil {
+	return done[0], nil
+}
+
+// RecordAll adds rows to the record, all of them or, where one is wrong, none;
+// then the rows of roles that the record shows and readings/roles.csv lacks.
+func RecordAll(m *model.Manual, folder string, entries []Entry) ([]*Recorded, error) {
+	done, err := Prepare(m, entries)
+	if err != nil {
 		return nil, err
 	}
-	return hall.cameOf(p, e, print), nil
+	var rows []ledger.Row
+	after := *m
+	after.Record = slices.Clone(m.Record)
+	for _, d := range done {
+		rows = append(rows, d.row())
+		after.Record = append(after.Record, d.reading(m))
+	}
+	if err := ledger.Append(filepath.Join(folder, "readings", "record.csv"), columns, rows, nil); err != nil {
+		return nil, err
+	}
+	last := entries[0].Date
+	for i, d := range done {
+		d.cameOf(m, &after, &after.Record[len(m.Record)+i])
+		if last.Before(d.Date) {
+			last = d.Date
+		}
+	}
+	return done, awards(&after, folder, last)
+}
+
+// Prepare says what would be recorded, and refuses what cannot have been.
+func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
+	var done []*Recorded
+	var wrong []error
+	halls := map[model.Date]*Hall{}
+	for _, e := range entries {
+		p, err := recordable(m, e)
+		if err != nil {
+			wrong = append(wrong, err)
+			continue
+		}
+		if halls[e.Date] == nil {
+			halls[e.Date] = NewHall(m, e.Date)
+		}
+		d := &Recorded{Entry: e, Fingerprint: halls[e.Date].Fingerprint(p)}
+		r := d.reading(m)
+		d.Revision, d.Twice = halls[e.Date].revisionRead(&r), twice(m.Record, done, d)
+		done = append(done, d)
+	}
+	return done, errors.Join(wrong...)
+}
+
+// twice says whether the same was recorded already, or is to be.
+func twice(stands []model.Reading, before []*Recorded, d *Recorded) bool {
+	same := func(r model.Reading) bool {
+		return r.Date == d.Date && r.Person.ID == d.Person && r.Procedure.ID == d.Procedure && r.Act == d.Act && r.By == d.By && r.On == d.On &&
+			r.Language == d.Language && r.Score == d.Score && r.Note == d.Note
+	}
+	return d.Act != "performed" && (slices.ContainsFunc(stands, same) || slices.ContainsFunc(before, func(o *Recorded) bool { return o.Entry == d.Entry }))
+}
+
+func (d *Recorded) row() ledger.Row {
+	return ledger.Row{
+		"date": d.Date.String(), "person": d.Person, "procedure": d.Procedure, "act": d.Act, "fingerprint": d.Fingerprint, "by": d.By,
+		"on": d.On, "language": d.Language, "score": d.Score, "note": d.Note,
+	}
+}
+
+func (d *Recorded) reading(m *model.Manual) model.Reading {
+	r := model.Reading{
+		Date: d.Date, Act: d.Act, Fingerprint: d.Fingerprint, By: d.By, On: d.On, Language: d.Language, Score: d.Score, Note: d.Note,
+		Person: model.Ref[model.Person]{ID: d.Person}, Procedure: model.Ref[model.Procedure]{ID: d.Procedure},
+	}
+	for _, p := range m.People {
+		if p.ID == d.Person {
+			r.Person.To = p
+		}
+	}
+	for _, p := range m.Procedures {
+		if p.ID == d.Procedure {
+			r.Procedure.To = p
+		}
+	}
+	return r
 }
 
 // cameOf is what comes of a row that was added.
-func (h *Hall) cameOf(p *model.Procedure, e Entry, print string) *Recorded {
-	r := model.Reading{
-		Date: e.Date, Act: e.Act, Fingerprint: print, By: e.By,
-		Person:    model.Ref[model.Person]{ID: e.Person, To: h.person(e.Person)},
-		Procedure: model.Ref[model.Procedure]{ID: e.Procedure, To: p},
-	}
-	after := *h.m
-	after.Record = append(slices.Clone(h.m.Record), r)
-	now := NewHall(&after, e.Date)
-	done := &Recorded{Fingerprint: print, Revision: now.revisionRead(&r)}
-	if e.Act == "performed" {
-		done.Why = now.UncountedByAll(&r)
+func (d *Recorded) cameOf(before, after *model.Manual, r *model.Reading) {
+	was, now := NewHall(before, d.Date), NewHall(after, d.Date)
+	if d.Act == "performed" {
+		d.Why = now.UncountedByAll(r)
 	}
 	for i := range r.Person.To.Plans {
 		plan := r.Person.To.Plans[i].To
-		if plan != nil && len(now.Finished(r.Person.To, plan)) > len(h.Finished(r.Person.To, plan)) {
-			done.Finished = append(done.Finished, plan)
+		if plan != nil && len(now.Finished(r.Person.To, plan)) > len(was.Finished(r.Person.To, plan)) {
+			d.Finished = append(d.Finished, plan)
 		}
 	}
-	return done
+}
+
+// awards adds the rows of roles that are missing of anybody, so that a later
+// change of a plan, a person or an assessor does not undo a role.
+func awards(m *model.Manual, folder string, day model.Date) error {
+	h := NewHall(m, day)
+	h.gains()
+	if err := ledger.Append(filepath.Join(folder, "readings", "roles.csv"), rolesColumns, h.missing, nil); err != nil {
+		return err
+	}
+	return ledger.Union(folder, "readings/roles.csv")
 }
 
 // recordable finds the procedure and refuses what cannot have been.
@@ -84,6 +172,10 @@ func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 		return nil, fmt.Errorf("%s is %s: only what is issued is read for work", e.Procedure, m.Procedures[at].Status)
 	case e.By != "" && !known(m, e.By):
 		return nil, fmt.Errorf("who is to have seen it is not known: %w", notInPeople(m, e.By))
+	case !personOf(m, e.Person).There(e.Date):
+		return nil, fmt.Errorf("%s was not there on %s: mend started or left in readings/people.csv, or give the day with --today", e.Person, e.Date)
+	case e.Act == "inspected" && e.By == "":
+		return nil, errors.New("say with --by who inspected")
 	case e.By == e.Person:
 		return nil, fmt.Errorf("%s cannot witness what they did themselves", e.By)
 	}
@@ -99,6 +191,10 @@ func notInPeople(m *model.Manual, id string) error {
 		return fmt.Errorf("%s is not in readings/people.csv: did you mean %s?", id, near)
 	}
 	return fmt.Errorf("%s is not in readings/people.csv: add a row with that id first", id)
+}
+
+func personOf(m *model.Manual, id string) *model.Person {
+	return m.People[slices.IndexFunc(m.People, func(p *model.Person) bool { return p.ID == id })]
 }
 
 func known(m *model.Manual, person string) bool {

@@ -30,14 +30,12 @@ func Until(g *model.Gained) (model.Date, bool) {
 	return model.DateOf(span.AddTo(g.On.Time())), true
 }
 
-// Holds says whether the list of people has a person hold a role on a day. A
-// role that stands twice, as after a renewal, is held by either.
-func Holds(p *model.Person, role string, on model.Date) bool { return holds(p.Roles, role, on) }
-
+// holds says whether one of the roles is held on a day. One that stands twice,
+// as after a renewal, is held by either.
 func holds(roles []model.Gained, role string, on model.Date) bool {
 	for i := range roles {
 		g := &roles[i]
-		if g.ID != role || on.Before(g.On) {
+		if g.ID != role || on.Before(g.On) || on.Before(g.From) || !g.Ended.IsZero() && !on.Before(g.Ended) {
 			continue
 		}
 		if until, runs := Until(g); !runs || !until.Before(on) {

@@ -1,8 +1,7 @@
 package training
 
 import (
-	"strings"
-
+	"baybinder/generator/base/ledger"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 )
@@ -49,6 +48,7 @@ type Hall struct {
 	plans   map[*model.Plan][]Reading
 	held    map[*model.Person][]model.Gained // nil until it is asked for
 	courses map[*model.Person][]*course
+	missing []ledger.Row // rows of roles that the record shows and readings/roles.csv lacks
 }
 
 type key struct {
@@ -78,17 +78,17 @@ func NewHall(m *model.Manual, today model.Date) *Hall {
 	return h
 }
 
-// counts says that a row of the record is of someone and something known, and
-// not of a day to come.
+// counts says that a row of the record is of someone and something known, has no
+// error, and is of a day on which they were there and not of one to come.
 func (h *Hall) counts(r *model.Reading) bool {
-	return r.Person.To != nil && r.Procedure.To != nil && !h.today.Before(r.Date)
+	return !r.Bad && r.Person.To != nil && r.Procedure.To != nil && !h.today.Before(r.Date) && r.Person.To.There(r.Date)
 }
 
 // Standings are how everybody stands to what their plans have them read, by
 // person, plan and order. A draft or retired procedure is asked of nobody.
 func (h *Hall) Standings() []Standing {
 	var out []Standing
-	for _, person := range h.m.People {
+	for _, person := range h.Here() {
 		for i := range person.Plans {
 			plan := &person.Plans[i]
 			if plan.To == nil {
@@ -118,12 +118,24 @@ func (h *Hall) standing(person *model.Person, plan *model.Ref[model.Plan], readi
 	case s.Last != nil && h.Holds(s.Last):
 		s.State = Good
 	case s.Last != nil:
-		s.State = Stale
-		s.By = h.again(s.Last, plan.To)
-	case h.late(s.By):
+		s.State, s.By = Stale, h.again(s.Last, plan.To)
+	}
+	if s.State != Good && h.late(s.By) {
 		s.State = Overdue
 	}
 	return s
+}
+
+// Here are the people who have not left by the hall's day, in the order of the
+// file: nobody else is in a list.
+func (h *Hall) Here() []*model.Person {
+	var out []*model.Person
+	for _, p := range h.m.People {
+		if !p.Away(h.today) {
+			out = append(out, p)
+		}
+	}
+	return out
 }
 
 func (h *Hall) late(by model.Date) bool { return !by.IsZero() && by.Before(h.today) }
@@ -154,24 +166,31 @@ func (h *Hall) by(person *model.Person, plan *model.Plan) model.Date {
 	return model.DateOf(within.AddTo(person.Started.Time()))
 }
 
-// Holds says whether a reading is still true: what was read is what stands now,
-// or no revision since asks for it to be read again.
+// Holds says whether a reading is still true: it is of a revision since which
+// none asks for it to be read again; where none was issued, it is of what
+// stands now.
 func (h *Hall) Holds(r *model.Reading) bool {
 	p := r.Procedure.To
-	revisions := h.since[p]
-	return r.Fingerprint == h.book.Of(p) || len(revisions) > 0 && !askedAgain(revisions, r)
+	if revisions := h.since[p]; len(revisions) > 0 {
+		return !askedAgain(revisions, r)
+	}
+	return r.Fingerprint == h.book.Like(p, r.Fingerprint)
 }
 
-// readRevision is the place of the revision that was read: the one of its
-// fingerprint; where that is of another form than ours, the one that stood on
-// the day. A fingerprint that was never issued is of no revision.
+// readRevision is the place of the revision that was read: the last of its
+// fingerprint that had been issued on the day. Where that is of a form that is
+// not known, it is the one that stood on the day. What was read before anything
+// was issued is the first revision, if its fingerprint is that.
 func readRevision(revisions []*model.Revision, r *model.Reading) (at int, known bool) {
 	at = -1
-	older := !strings.HasPrefix(r.Fingerprint, fingerprint.Version)
+	byDay := !fingerprint.Known(r.Fingerprint)
 	for i, rev := range revisions {
-		if rev.Fingerprint == r.Fingerprint || older && !r.Date.Before(rev.Date) {
+		if !r.Date.Before(rev.Date) && (byDay || fingerprint.Has(rev, r.Fingerprint)) {
 			at = i
 		}
+	}
+	if at < 0 && len(revisions) > 0 && r.Date.Before(revisions[0].Date) && fingerprint.Has(revisions[0], r.Fingerprint) {
+		at = 0
 	}
 	return at, at >= 0
 }

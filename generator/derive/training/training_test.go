@@ -110,6 +110,7 @@ const (
 	people = "person,name,roles,started,plans\nt-01,First,,2026-01-31,start\nt-02,Second,teacher@2026-01-01 cleaner@2024-02-29,2026-01-01,\n"
 	plan   = "title: Start\nread: [alone, wash]\nwatch: [wash]\nperform: [sweep: 2]\nassessor: teacher\nwithin: 1 month\n"
 	heads  = "date,person,procedure,act,fingerprint,by\n"
+	early  = "person,name,roles,started,plans\nt-01,First,,2026-01-01,start\nt-02,Second,teacher@2026-01-01 cleaner@2024-02-29,2026-01-01,\n"
 	revs   = "procedure,revision,date,fingerprint,reason,written,checked,approved,walked,readers\n"
 )
 
@@ -183,7 +184,7 @@ func TestDates(t *testing.T) {
 	}
 	second := m.People[1]
 	for day, want := range map[string]bool{"2024-02-28": false, "2024-02-29": true, "2025-02-28": true, "2025-03-01": false} {
-		if got := Holds(second, "cleaner", on(day)); got != want {
+		if got := holds(second.Roles, "cleaner", on(day)); got != want {
 			t.Errorf("%s: holds it %v, want %v", day, got, want)
 		}
 	}
@@ -200,21 +201,26 @@ func TestAReadingHoldsUntilARevisionAsksForItAgain(t *testing.T) {
 		revs string
 		want State
 	}{
-		"what stands":                     {now, "", Good},
-		"something else, never issued":    {was, "", Stale},
-		"reread":                          {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-02-01", now, "reread"), Stale},
-		"tell":                            {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-02-01", now, "tell"), Good},
-		"none":                            {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-02-01", now, "none"), Good},
-		"reread, then none":               {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-01-20", "1-2", "reread") + row(3, "2026-02-01", now, "none"), Stale},
-		"of another manual":               {"1-9999999999999999", row(1, "2026-01-01", now, "reread"), Stale},
-		"an older form, on the day":       {"0-1", row(1, "2026-01-15", now, "reread"), Good},
-		"an older form, before":           {"0-1", row(1, "2026-01-01", "0-1", "reread") + row(2, "2026-01-16", now, "reread"), Stale},
-		"an older form, then a comma":     {"0-1", row(1, "2026-01-01", "0-1", "reread") + row(2, "2026-01-16", now, "none"), Good},
-		"a revision that is yet to come":  {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-02-09", now, "reread"), Good},
-		"nothing asked for, none written": {"", "", Stale},
+		"what stands":                    {now, "", Good},
+		"something else, never issued":   {was, "", Stale},
+		"reread":                         {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-02-01", now, "reread"), Stale},
+		"tell":                           {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-02-01", now, "tell"), Good},
+		"none":                           {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-02-01", now, "none"), Good},
+		"reread, then none":              {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-01-20", "1-2", "reread") + row(3, "2026-02-01", now, "none"), Stale},
+		"of another manual":              {"1-9999999999999999", row(1, "2026-01-01", now, "reread"), Stale},
+		"an older form, on the day":      {"0-1111111111111111", row(1, "2026-01-15", now, "reread"), Good},
+		"an older form, before":          {"0-1111111111111111", row(1, "2026-01-01", "0-1111111111111111", "reread") + row(2, "2026-01-16", now, "reread"), Stale},
+		"an older form, then a comma":    {"0-1111111111111111", row(1, "2026-01-01", "0-1111111111111111", "reread") + row(2, "2026-01-16", now, "none"), Good},
+		"a revision that is yet to come": {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-02-09", now, "reread"), Good},
+		"none written: it counts not":    {"", "", Overdue},
+		"the same words again, reread":   {now, row(1, "2026-01-01", now, "reread") + row(2, "2026-02-01", now, "reread"), Stale},
+		"the same words again, tell":     {now, row(1, "2026-01-01", now, "reread") + row(2, "2026-02-01", now, "tell"), Good},
+		"before anything was issued":     {now, row(1, "2026-01-16", now, "reread"), Good},
+		"stale for a month and a day":    {was, row(1, "2026-01-01", was, "reread") + row(2, "2026-01-02", was, "reread") + row(3, "2026-01-16", "1-3333333333333333", "none"), Good},
 	}
 	for name, c := range cases {
-		m := shop("readings/record.csv", heads+"2026-01-15,t-01,alone,read,"+c.read+",\n", "revisions.csv", revs+c.revs)
+		m := shop("readings/record.csv", heads+"2026-01-15,t-01,alone,read,"+c.read+",\n", "revisions.csv", revs+c.revs,
+			"readings/people.csv", early)
 		if got := standing(m, "2026-02-08", "alone").State; got != c.want {
 			t.Errorf("%s: %s, want %s", name, got, c.want)
 		}
@@ -226,7 +232,7 @@ func TestAReadingHoldsUntilARevisionAsksForItAgain(t *testing.T) {
 func TestWhoMayWitness(t *testing.T) {
 	rows := "2026-02-01,t-01,sweep,performed,x,t-02\n2026-02-01,t-01,sweep,performed,x,\n2026-02-02,t-01,sweep,performed,x,t-01\n" +
 		"2025-12-31,t-01,sweep,performed,x,t-02\n2026-02-03,t-01,sweep,performed,x,t-02\n2026-05-05,t-01,sweep,performed,x,t-02\n"
-	m := shop("readings/record.csv", heads+rows)
+	m := shop("readings/record.csv", heads+strings.ReplaceAll(rows, ",x,", ","+print(shop(), "sweep")+","))
 	if s := standing(m, "2026-05-04", "sweep"); s.Performed != 2 || s.Perform != 2 {
 		t.Errorf("performed %d of %d, want 2 of 2: one before the teacher was one, one unseen, one seen by oneself, one that is yet to come", s.Performed, s.Perform)
 	}
@@ -245,13 +251,163 @@ func TestLockoutTrainingIsKeptUpToDate(t *testing.T) {
 		t.Error("(c)(6)(i): the default review is not yearly")
 	}
 	row := heads + "2026-01-15,t-01,alone,read," + print(m, "alone") + ",\n"
-	before := shop("readings/record.csv", row)
-	after := shop("readings/record.csv", row, "procedures/alone.md", strings.Replace(alone, "Sit down", "Lock the plug", 1))
+	before := shop("readings/people.csv", early, "readings/record.csv", row)
+	after := shop("readings/people.csv", early, "readings/record.csv", row, "procedures/alone.md", strings.Replace(alone, "Sit down", "Lock the plug", 1))
 	if got := standing(before, "2026-02-01", "alone"); got.State != Good || got.Last.Person.ID != "t-01" || got.Last.Date != on("2026-01-15") {
 		t.Errorf("(c)(7)(iv): %v", got)
 	}
 	if got := standing(after, "2026-02-01", "alone").State; got != Stale {
 		t.Errorf("(c)(7)(iii): %s after the procedure changed", got)
+	}
+}
+
+// Who left is in no list, holds nothing and witnesses nothing; what was before
+// counts, and a row of a day on which they were not there does not. The last
+// day, and the first day again, are days on which they were there.
+func TestPeopleComeAndGo(t *testing.T) {
+	const gone = "person,name,roles,started,plans,left\nt-01,First,,2026-01-01,start,\n" +
+		"t-02,Second,teacher@2026-01-01,2026-01-01,start,2026-03-15..2026-08-02 2027-01-31\n"
+	days := map[string]bool{
+		"2025-12-31": false, "2026-01-01": true, "2026-03-15": true, "2026-03-16": false, "2026-08-01": false,
+		"2026-08-02": true, "2027-01-31": true, "2027-02-01": false, "2030-01-01": false,
+	}
+	for day, there := range days {
+		p := print(shop(), "sweep")
+		m := shop("readings/people.csv", gone, "readings/record.csv", heads+"2026-01-02,t-02,sweep,read,"+p+",\n"+day+",t-01,sweep,performed,"+p+",t-02\n"+day+",t-02,wash,watched,"+p+",\n")
+		h := NewHall(m, on(day))
+		listed := slices.ContainsFunc(h.Standings(), func(s Standing) bool { return s.Person.ID == "t-02" })
+		before := day < "2026"
+		if listed != (there || before) || h.HoldsRole(m.People[1], "teacher", on(day)) != there || slices.Contains(h.Here(), m.People[1]) != (there || before) {
+			t.Errorf("%s: listed %v, there %v", day, listed, there)
+		}
+		if got := NewHall(m, on("2026-12-01")).lastRead(m.People[1], m.Record[0].Procedure.To); got == nil {
+			t.Error("what was before does not count")
+		}
+		if day < "2026-02" || day > "2026-12" {
+			continue
+		}
+		s := standing(m, "2026-12-01", "sweep")
+		if got := s.Performed == 1; got != there {
+			t.Errorf("%s: a performance under the eye of who was there %v counts %v", day, there, got)
+		}
+		for _, x := range NewHall(m, on("2026-12-01")).Standings() {
+			if x.Person.ID == "t-02" && x.Reading.Procedure.ID == "wash" && x.Watched != there {
+				t.Errorf("%s: what was watched counts %v, and there %v", day, x.Watched, there)
+			}
+		}
+	}
+}
+
+// A job's readers have read everything that it performs; who has read the job
+// alone is told apart.
+func TestReadersHaveReadAllThatTheJobPerforms(t *testing.T) {
+	wash, sweep := print(shop(), "wash"), print(shop(), "sweep")
+	rows := "2026-02-01,t-01,wash,read," + wash + ",\n2026-02-01,t-02,wash,read," + wash + ",\n2026-02-02,t-02,sweep,read," + sweep + ",\n"
+	m := shop("readings/record.csv", heads+rows)
+	job := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "wash" })]
+	c := NewHall(m, on("2026-02-03")).Crew(job)
+	if len(c.Readers) != 1 || c.Readers[0].ID != "t-02" || len(c.Partly) != 1 || c.Partly[0].Person.ID != "t-01" || c.Partly[0].Lacks[0].ID != "sweep" {
+		t.Errorf("%+v", c)
+	}
+}
+
+// A stale reading that was not read again in the plan's time is overdue, again.
+func TestAStaleReadingBecomesOverdue(t *testing.T) {
+	now, was := print(shop(), "alone"), "1-1111111111111111"
+	m := shop("readings/people.csv", early, "readings/record.csv", heads+"2026-01-15,t-01,alone,read,"+was+",\n",
+		"revisions.csv", revs+"alone,1,2026-01-01,"+was+",why,a,b,,,reread\nalone,2,2026-02-10,"+now+",why,a,b,,,reread\n")
+	for day, want := range map[string]State{"2026-03-10": Stale, "2026-03-11": Overdue} {
+		s := standing(m, day, "alone")
+		if s.State != want || s.By != on("2026-03-10") || s.Last == nil {
+			t.Errorf("%s: %s by %s, want %s", day, s.State, s.By, want)
+		}
+	}
+	for _, i := range NewHall(m, on("2026-03-11")).Items() {
+		if i.What.Base().ID == "alone" && i.Act == "read" && (i.State != Overdue || !strings.HasSuffix(i.ToDo(), " again") || i.Last == nil) {
+			t.Errorf("%+v: %s", i, i.ToDo())
+		}
+	}
+}
+
+// A renewal that lies ahead does not hide a role that ran out, and it is said
+// what is to be done again.
+func TestARenewalAheadHidesNothing(t *testing.T) {
+	const ahead = "person,name,roles,started,plans\nt-01,First,cleaner@2024-01-01 cleaner@2027-01-01,2024-01-01,start\n"
+	m := shop("readings/people.csv", ahead, "readings/plans/start.yaml", plan+"gives: [cleaner]\n")
+	var got []string
+	for _, i := range NewHall(m, on("2026-06-01")).Items() {
+		if i.Act == "renew" {
+			got = append(got, string(i.State)+" "+i.By.String()+" "+i.ToDo())
+		}
+	}
+	if len(got) != 1 || !strings.HasPrefix(got[0], "run out 2025-01-01 renew Cleaner: read ") || !strings.Contains(got[0], "perform Sweep 2 times") {
+		t.Errorf("%q", got)
+	}
+}
+
+// What is retired is asked of nobody, nor is what only that performs.
+func TestWhatIsRetiredIsNotToBeRead(t *testing.T) {
+	m := shop("procedures/wash.md", strings.Replace(wash, "---\n", "---\nstatus: retired\n", 1), "readings/plans/start.yaml", "title: Start\nread: [wash, alone]\n")
+	for _, s := range NewHall(m, on("2026-06-01")).Standings() {
+		if s.Reading.Procedure.ID != "alone" {
+			t.Errorf("asked: %s", s.Reading.Procedure.ID)
+		}
+	}
+	if got := len(Order(m.Plans[0])); got != 1 {
+		t.Errorf("%d in the plan's order", got)
+	}
+}
+
+// A row with an error counts for nothing, and a start that cannot be read gives
+// no year 1.
+func TestARowWithAnErrorCountsForNothing(t *testing.T) {
+	now := print(shop(), "alone")
+	m := shop("readings/people.csv", strings.Replace(early, "First,,2026-01-01", "First,cleaner@2026-13-01 teacher,2026-02-30", 1),
+		"readings/record.csv", heads+"2026-02-01,t-01,alone,read,"+now+",nobody\n2026-02-01,t-01,alone,raed,"+now+",\n2026-02-31,t-01,alone,read,"+now+",\n")
+	s := standing(m, "2026-05-01", "alone")
+	if s.Last != nil || s.State != Due || !s.By.IsZero() {
+		t.Errorf("%s by %s, %v", s.State, s.By, s.Last)
+	}
+	h := NewHall(m, on("2026-05-01"))
+	if h.HoldsRole(m.People[0], "cleaner", on("2026-05-01")) || h.HoldsRole(m.People[0], "teacher", on("2026-05-01")) {
+		t.Error("a role is held from a day that could not be read")
+	}
+}
+
+// A revision that was issued with tell reaches those whose good reading is older,
+// until they are told or read it; one without a hash of its words reaches nobody.
+func TestWhoIsToBeTold(t *testing.T) {
+	now := print(shop(), "alone")
+	const head = "procedure,revision,date,fingerprint,reason,written,checked,approved,walked,readers,words\n"
+	first := "alone,1,2026-01-02," + now + ",First,a,b,,,reread,1111111111111111\n"
+	tell := "alone,2,2026-02-01," + now + ",A word,a,b,,,tell,2222222222222222\n"
+	read := heads + "2026-01-15,t-01,alone,read," + now + ",\n"
+	cases := map[string]struct {
+		rows, revs string
+		want       int
+	}{
+		"issued with tell":      {read, head + first + tell, 1},
+		"told before":           {read + "2026-01-31,t-01,alone,told,,\n", head + first + tell, 1},
+		"told on the day":       {read + "2026-02-01,t-01,alone,told,,\n", head + first + tell, 0},
+		"read again":            {read + "2026-02-02,t-01,alone,read," + now + ",\n", head + first + tell, 0},
+		"no hash of the words":  {read, head + first + strings.Replace(tell, "2222222222222222", "", 1), 0},
+		"to be read again":      {read, head + first + tell + strings.NewReplacer("alone,2,2026-02-01", "alone,3,2026-02-02", "tell", "reread").Replace(tell), 0},
+		"and a comma behind it": {read, head + first + tell + strings.NewReplacer("alone,2,2026-02-01", "alone,3,2026-02-02", "tell", "none").Replace(tell), 1},
+	}
+	for name, c := range cases {
+		m := shop("readings/people.csv", early, "readings/record.csv", c.rows, "revisions.csv", c.revs)
+		n := 0
+		for _, i := range NewHall(m, on("2026-02-08")).Items() {
+			if i.Act == "tell" {
+				n++
+				if i.Person.ID != "t-01" || i.ToDo() != "be told of Alone, revision 2: A word" {
+					t.Errorf("%s: %s", name, i.ToDo())
+				}
+			}
+		}
+		if n != c.want {
+			t.Errorf("%s: %d to be told, want %d", name, n, c.want)
+		}
 	}
 }
 

@@ -9,10 +9,18 @@ import (
 // Crew says, by the files, who may do a job on a day.
 type Crew struct {
 	Roles   []Post          // what the job needs, the roles of what it performs among them
-	Readers []*model.Person // have read it as it stands
+	Readers []*model.Person // have read it as it stands, and all that it performs
+	Partly  []Partly        // have read it as it stands, and not all that it performs
 	Stale   []*model.Person // read it before it changed
 	Teach   []*model.Person // may witness and teach it under some plan
 	People  int             // at once
+}
+
+// Partly is who has read a job, and what of it they have not, or not as it
+// stands.
+type Partly struct {
+	Person *model.Person
+	Lacks  []*model.Procedure
 }
 
 // Post is a role that a job needs, who holds it on the day, and whose ran out.
@@ -37,13 +45,16 @@ func (h *Hall) Crew(p *model.Procedure) Crew {
 			c.Roles = append(c.Roles, h.post(need.To))
 		}
 	}
-	for _, person := range h.m.People {
+	for _, person := range h.Here() {
+		lacks := h.Unread(person, p)
 		switch last := h.lastRead(person, p); {
 		case last == nil:
-		case h.Holds(last):
-			c.Readers = append(c.Readers, person)
-		default:
+		case !h.Holds(last):
 			c.Stale = append(c.Stale, person)
+		case len(lacks) > 0:
+			c.Partly = append(c.Partly, Partly{person, lacks})
+		default:
+			c.Readers = append(c.Readers, person)
 		}
 	}
 	for _, plan := range h.m.Plans {
@@ -57,6 +68,31 @@ func (h *Hall) Crew(p *model.Procedure) Crew {
 		}
 	}
 	return c
+}
+
+// Unread is what of a job, and of all that it performs, a person has not read as
+// it stands. Drafts and retired procedures are read by nobody.
+func (h *Hall) Unread(person *model.Person, p *model.Procedure) []*model.Procedure {
+	var out []*model.Procedure
+	for _, part := range whole(p) {
+		if last := h.lastRead(person, part); part.Issued() && (last == nil || !h.Holds(last)) {
+			out = append(out, part)
+		}
+	}
+	return out
+}
+
+// whole is a procedure and all that it performs, each once.
+func whole(p *model.Procedure) []*model.Procedure {
+	out := []*model.Procedure{p}
+	for i := 0; i < len(out); i++ {
+		for _, callee := range performs(out[i]) {
+			if !slices.Contains(out, callee) {
+				out = append(out, callee)
+			}
+		}
+	}
+	return out
 }
 
 // lastRead is the last record of a person having read a procedure, or nil; of
@@ -73,7 +109,7 @@ func (h *Hall) lastRead(person *model.Person, p *model.Procedure) *model.Reading
 
 func (h *Hall) post(role *model.Role) Post {
 	post := Post{Role: role}
-	for _, person := range h.m.People {
+	for _, person := range h.Here() {
 		until, has := h.lastDay(person, role.ID)
 		switch {
 		case !has:
@@ -90,8 +126,8 @@ func (h *Hall) post(role *model.Role) Post {
 // hall's day; zero where it does not run out.
 func (h *Hall) lastDay(person *model.Person, role string) (last model.Date, has bool) {
 	for _, g := range h.Roles(person) {
-		if g.ID != role || h.today.Before(g.On) {
-			continue
+		if g.ID != role || h.today.Before(g.On) || h.today.Before(g.From) || !g.Ended.IsZero() {
+			continue // what was withdrawn did not run out
 		}
 		until, runs := Until(&g)
 		if !runs {

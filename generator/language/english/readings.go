@@ -39,4 +39,5 @@ var readings = words.Readings{
 	ExerciseHow: "In each phase the steps stand in a wrong order. Write into each square the place that the step has in its phase; write in the torques and angles, and the signal word of each caution. Pictures, reasons and text between the steps are left out.",
 	WorkFrom:    "The procedure to work from", Score: "Right", SignalWord: "Signal word",
 	ExerciseDone: "Looked through by", NoSteps: "This procedure has no steps.",
+	NotRead: "not read as it stands: %s",
 }

@@ -39,4 +39,5 @@ var readings = words.Readings{
 	ExerciseHow: "In jedem Abschnitt stehen die Schritte in falscher Reihenfolge. Schreiben Sie in jedes Kästchen den Platz, den der Schritt in seinem Abschnitt hat; schreiben Sie Drehmomente und Winkel hinein und das Signalwort jeder Warnung. Bilder, Gründe und Text zwischen den Schritten fehlen.",
 	WorkFrom:    "Die Anweisung, nach der gearbeitet wird", Score: "Richtig", SignalWord: "Signalwort",
 	ExerciseDone: "Durchgesehen von", NoSteps: "Diese Anweisung hat keine Schritte.",
+	NotRead: "nicht so gelesen, wie es steht: %s",
 }

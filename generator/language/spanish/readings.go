@@ -39,4 +39,5 @@ var readings = words.Readings{
 	ExerciseHow: "En cada fase los pasos están en un orden equivocado. Escriba en cada cuadro el lugar que el paso tiene en su fase; escriba los pares y ángulos, y la palabra de señal de cada aviso. Se omiten imágenes, razones y textos entre los pasos.",
 	WorkFrom:    "El procedimiento con el que se trabaja", Score: "Correctas", SignalWord: "Palabra de señal",
 	ExerciseDone: "Revisado por", NoSteps: "Este procedimiento no tiene pasos.",
+	NotRead: "sin leer como está ahora: %s",
 }

@@ -42,6 +42,7 @@ type Readings struct {
 	ExerciseMark, AnswersMark, ExerciseHow         string
 	WorkFrom, Score, SignalWord                    string
 	ExerciseDone, NoSteps                          string
+	NotRead                                        string
 }
 
 // Around is what stands before and behind the %s of a format.

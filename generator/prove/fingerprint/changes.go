@@ -3,6 +3,7 @@ package fingerprint
 import (
 	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 )
@@ -10,10 +11,13 @@ import (
 // block is a step, a phase's opening or the procedure's own lines.
 type block struct {
 	name  string // "step 2.1.3"
+	depth string // of a step
 	lines []string
 }
 
-func (b block) same(other block) bool { return slices.Equal(b.lines, other.lines) }
+func (b block) same(other block) bool {
+	return b.depth == other.depth && slices.Equal(b.lines, other.lines)
+}
 
 // blocks parts a form and numbers its steps as the page does.
 func blocks(f Form) []block {
@@ -30,7 +34,7 @@ func blocks(f Form) []block {
 			out = append(out, block{name: fmt.Sprintf("phase %d", at[0])})
 		case word == "step":
 			at = next(at, rest)
-			out = append(out, block{name: "step " + dotted(at)})
+			out = append(out, block{name: "step " + dotted(at), depth: rest})
 		case word == "procedure":
 			out = append(out, block{name: "the whole job"})
 		}
@@ -128,7 +132,11 @@ func (b block) says() string {
 // within tells of the lines of a block that changed: what is another now, what
 // came and what went.
 func within(old, new block) []string {
+	if old.depth != new.depth && slices.Equal(old.lines, new.lines) {
+		return []string{fmt.Sprintf("%s was %s", new.name, old.name)}
+	}
 	was, is := statements(old.lines), statements(new.lines)
+	pairUp(was, is)
 	gone, come := without(was, is), without(is, was)
 	if len(gone)+len(come) == 0 {
 		return []string{new.name + " has the same in another order"}
@@ -183,6 +191,34 @@ func without(a, b []statement) []statement {
 		out = append(out, s)
 	}
 	return out
+}
+
+// pairUp lays links that are called otherwise now beside those of their kind
+// that are gone, in their order, so that what else changed of them is told.
+func pairUp(was, is []statement) {
+	links := func(of, other []statement) []string {
+		var out []string
+		for _, s := range of {
+			if s.field == "" && s.link != "" && !slices.ContainsFunc(other, s.isAbout) {
+				out = append(out, s.link)
+			}
+		}
+		return out
+	}
+	gone := links(was, is)
+	for _, come := range links(is, was) {
+		kind, _, _ := strings.Cut(come, " ")
+		i := slices.IndexFunc(gone, func(link string) bool { return strings.HasPrefix(link, kind+" ") })
+		if i < 0 {
+			continue
+		}
+		for k := range is {
+			if is[k].link == come {
+				is[k].link = gone[i]
+			}
+		}
+		gone = slices.Delete(gone, i, i+1)
+	}
 }
 
 // statements are a block's lines. What a link names is called by its name.
@@ -242,19 +278,21 @@ func nameIn(after []string) string {
 
 func calleeChanges(before, now Form) []string {
 	old := map[string]string{}
-	for _, line := range before {
-		if rest, is := strings.CutPrefix(line, calleeLine); is {
-			id, print, _ := strings.Cut(rest, " ")
-			old[id] = print
-		}
+	for _, c := range before.callees() {
+		old[c.id] = c.print
 	}
 	var out []string
-	for _, line := range now {
-		rest, is := strings.CutPrefix(line, calleeLine)
-		id, print, _ := strings.Cut(rest, " ")
-		if was, had := old[id]; is && had && was != print {
-			out = append(out, "what it performs changed: "+id)
+	for _, c := range now.callees() {
+		was, had := old[c.id]
+		if !had {
+			out = append(out, "now it performs: "+c.id)
+		} else if was != c.print {
+			out = append(out, "what it performs changed: "+c.id)
 		}
+		delete(old, c.id)
+	}
+	for _, id := range slices.Sorted(maps.Keys(old)) {
+		out = append(out, "no longer performed: "+id)
 	}
 	return out
 }

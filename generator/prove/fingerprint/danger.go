@@ -10,9 +10,14 @@ import (
 // conditions on which they are met.
 var guarded = strings.Fields("hazard hold isolate lock release prove unlock restore test-live when if if-not again optional within")
 
-// limits are the fields that bound or measure something, or name the hazards
-// of a supply and the energies of a part.
-var limits = strings.Fields("amount range length adds torque stage voltage pressure capacity mass value across-flats thread class condition rated stored held-by retorque hazards ghs prove-dead guards needed-by")
+// limits are the fields that bound or measure something, name the hazards of a
+// supply and the energies of a part, or say what a supply is and in what order
+// to go round.
+var limits = strings.Fields("amount range length adds torque stage voltage pressure capacity mass value across-flats thread class condition rated stored held-by retorque hazards ghs prove-dead guards needed-by supply renew-with places")
+
+// negations are the words that turn a sentence round, with the word that they
+// turn: a lost not passes for nothing.
+var negations = regexp.MustCompile(`(?i)(?:\b(?:not|no|never|without|nor|neither|none|nothing|nobody|cannot|nunca|jamás|sin|ni|nada|nadie|ningún|ninguna)|n['’]t)\b(?:\W+[\pL\pN-]+)?`)
 
 var number = regexp.MustCompile(`\d+(?:[.,]\d+)*`)
 
@@ -77,7 +82,7 @@ func (b block) dangers() []string {
 			}
 			continue
 		case words[0] == "link":
-			inside = len(words) > 1 && slices.Contains(guarded, words[1])
+			inside = len(words) > 1 && (slices.Contains(guarded, words[1]) || words[1] == "supply")
 			if inside {
 				out = append(out, line)
 			}
@@ -86,6 +91,9 @@ func (b block) dangers() []string {
 			out = append(out, line)
 		case words[0] == "words" || words[0] == "at" || words[0] == "because":
 			out = append(out, number.FindAllString(line, -1)...)
+			for _, not := range negations.FindAllString(strings.TrimPrefix(line, words[0]), -1) {
+				out = append(out, strings.ToLower(oneSpace(not)))
+			}
 		}
 		inside = false
 	}
@@ -97,10 +105,33 @@ func limiting(field string) bool {
 	return slices.ContainsFunc(strings.Fields(name), func(w string) bool { return slices.Contains(limits, w) })
 }
 
-// DangerMoved says whether a hazard, a hold, a limit or an energy act is
-// another in one form than in the other, or stands elsewhere.
+// inOrder are the steps that stand once in each of two forms, in the order of
+// one of them, with their depths: one that is a sub-step now moved.
+func inOrder(blocks, other []block) []string {
+	own, count := texts(blocks), texts(other)
+	var out []string
+	for _, b := range blocks {
+		if at := b.text(); len(b.lines) > 0 && b.depth != "" && own[at] == 1 && count[at] == 1 {
+			out = append(out, b.depth+"\n"+at)
+		}
+	}
+	return out
+}
+
+// texts counts how often each text stands.
+func texts(blocks []block) map[string]int {
+	count := map[string]int{}
+	for _, b := range blocks {
+		count[b.text()]++
+	}
+	return count
+}
+
+// DangerMoved says whether something that nobody may change unnoticed is another
+// in one form than in the other, or stands elsewhere: a hazard, a hold, a limit
+// or an energy act, what a supply is, a not, and the order of the steps.
 func DangerMoved(before, now Form) bool {
 	old, new := blocks(before.Own()), blocks(now.Own())
 	both := anchors(old, new)
-	return !slices.Equal(dangers(old, both), dangers(new, both))
+	return !slices.Equal(dangers(old, both), dangers(new, both)) || !slices.Equal(inOrder(old, new), inOrder(new, old))
 }

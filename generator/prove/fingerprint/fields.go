@@ -18,20 +18,7 @@ func (w *writer) link(link *model.Link) {
 		w.line(1, "time", fmt.Sprint(link.Amount().Base()), "s")
 		return
 	}
-	id := link.ID
-	if link.Is("within") {
-		id = fmt.Sprint(link.Amount().Base(), " s")
-	}
-	if link.Not {
-		id = "!" + id
-	}
-	if link.Sign != 0 {
-		id += string(link.Sign) + link.Frag
-	}
-	if id == "" {
-		id = link.Address
-	}
-	w.line(1, "link", link.Kind.Name, id)
+	w.line(1, "link", link.Kind.Name, w.target(link))
 	if link.Is("when") {
 		words, _ := w.procedure.For.To.Option(link.ID)
 		w.field("option", words)
@@ -71,7 +58,7 @@ func (w *writer) thing(n model.Named) {
 	case *model.Setting:
 		w.field("name", t.Label())
 		w.field("value", t.Value)
-		w.field("needed-by", sortedIDs(t.NeededBy))
+		w.field("needed-by", sorted(w, t.NeededBy))
 		w.condition("", t.OnlyWith)
 	case *model.Order:
 		w.field("places", strings.Join(t.Labels, ", "))
@@ -98,15 +85,15 @@ func (w *writer) tool(t *model.Tool) {
 	w.field("adds", t.Adds)
 	w.field("fits", strings.Join(t.Fits, ", "))
 	w.field("rated", t.Rated)
-	w.field("or", sortedIDs(t.Or))
-	w.field("needs", sortedIDs(t.Needs))
+	w.field("or", sorted(w, t.Or))
+	w.field("needs", sorted(w, t.Needs))
 }
 
 func (w *writer) supply(s *model.Supply) {
 	w.common(&s.Common)
 	w.field("amount", amountOf(w.procedure.Supplies, s.ID))
 	w.field("unit", s.Unit)
-	w.field("hazards", sortedIDs(s.Hazards))
+	w.field("hazards", sorted(w, s.Hazards))
 	ghs := slices.Sorted(slices.Values(s.GHS))
 	w.field("ghs", strings.Join(ghs, ", "))
 	w.field("waste", s.Waste)
@@ -137,17 +124,17 @@ func (w *writer) hazard(h *model.Hazard) {
 	for _, a := range h.Avoid {
 		w.field("avoid", a)
 	}
-	w.field("wear", sortedIDs(h.Wear))
+	w.field("wear", sorted(w, h.Wear))
 	w.field("symbol", h.Symbol)
 	w.field("first-aid", h.FirstAid)
-	w.field("of", h.Of.ID)
+	w.field("of", w.of(h.Of.ID))
 }
 
 func (w *writer) hold(h *model.Hold) {
 	w.common(&h.Common)
 	w.field("kind", h.Kind)
 	w.field("for", h.For)
-	w.field("of", h.Of.ID)
+	w.field("of", w.of(h.Of.ID))
 	w.field("why", h.Why)
 	w.field("what", h.What)
 	for _, place := range h.Places {
@@ -160,17 +147,17 @@ func (w *writer) hold(h *model.Hold) {
 		w.field("near", h.Near)
 	}
 	w.field("again-in", h.AgainIn)
-	w.field("with", h.With.ID)
-	w.field("proved-on", h.ProvedOn.ID)
+	w.field("with", name(w, h.With))
+	w.field("proved-on", name(w, h.ProvedOn))
 	w.field("if-not", h.IfNot)
 	w.field("tries", h.Tries)
-	w.field("call", h.Call.ID)
+	w.field("call", name(w, h.Call))
 	w.field("good", h.Good)
 	w.field("looks-for", h.LooksFor)
 	for _, a := range h.Answers {
-		w.field("answer", a.Key+" "+a.Value)
+		w.field("answer", w.answer(a))
 	}
-	w.field("by", h.By.ID)
+	w.field("by", name(w, h.By))
 	w.field("how", h.How)
 }
 
@@ -191,10 +178,14 @@ func (w *writer) energy(e *model.Energy) {
 	}
 	w.field("temperature", e.Temperature)
 	for _, p := range e.Points {
-		w.field("point", p.ID)
-		if p.To != nil {
+		w.field("point", name(w, p))
+		switch {
+		case p.To == nil:
+		case w.ids:
 			w.field("point "+p.ID+" name", p.To.Label())
 			w.point("point "+p.ID+" ", p.To)
+		default:
+			w.point("point "+p.To.Label()+" ", p.To)
 		}
 	}
 	if e.Stored.Yes {
@@ -205,10 +196,10 @@ func (w *writer) energy(e *model.Energy) {
 		w.field("gas-volume", e.Stored.GasVolume)
 		w.field("precharge", e.Stored.Precharge)
 	}
-	w.field("blocked-by", sortedIDs(e.BlockedBy))
-	w.field("contained-by", sortedIDs(e.ContainedBy))
-	w.field("before-isolate", sortedIDs(e.BeforeIsolate))
-	w.field("before-restore", sortedIDs(e.BeforeRestore))
+	w.field("blocked-by", sorted(w, e.BlockedBy))
+	w.field("contained-by", sorted(w, e.ContainedBy))
+	w.field("before-isolate", sorted(w, e.BeforeIsolate))
+	w.field("before-restore", sorted(w, e.BeforeRestore))
 	w.condition("", e.OnlyWith)
 }
 
@@ -220,7 +211,7 @@ func (w *writer) condition(before string, c model.Condition) {
 	if c.Not {
 		not = "!"
 	}
-	w.field(before+"only-with", not+c.Option)
+	w.field(before+"only-with", not+w.option(c.Option))
 }
 
 func (w *writer) part(p *model.Part) {
@@ -228,22 +219,23 @@ func (w *writer) part(p *model.Part) {
 	if p.Kind != "part" { // the page speaks by kind: lift out, disconnect, unplug
 		w.field("kind", p.Kind)
 	}
-	w.field("under", sortedIDs(p.Under))
-	w.field("prove-dead", sortedIDs(p.ProveDead))
-	w.field("guards", sortedIDs(p.Guards))
-	w.field("alike", p.Alike)
+	w.field("under", sorted(w, p.Under))
+	w.field("prove-dead", sorted(w, p.ProveDead))
+	w.field("guards", sorted(w, p.Guards))
+	w.field("alike", w.alike(p))
 	for _, held := range p.HeldBy {
-		w.field("held-by", held.ID+" "+held.Amount)
+		called := name(w, held.Ref)
+		w.field("held-by", called+" "+held.Amount)
 		if held.To != nil {
-			w.fastener("held-by "+held.ID+" ", held.To)
+			w.fastener("held-by "+called+" ", held.To)
 		}
 	}
-	w.field("freed-by", sortedIDs(p.FreedBy))
-	w.field("carries", p.Carries.ID+p.Bears.ID) // one of them at most
+	w.field("freed-by", sorted(w, p.FreedBy))
+	w.field("carries", name(w, p.Carries)+name(w, p.Bears)) // one of them at most
 	w.condition("", p.OnlyWith)
 	w.field("mass", p.Mass)
 	w.lift(p.Lift)
-	w.field("renew-with", p.RenewWith.ID)
+	w.source("renew-with", p.RenewWith)
 	if p.Serial {
 		w.field("serial", "yes")
 	}
@@ -291,32 +283,49 @@ func (w *writer) fastener(before string, f *model.Fastener) {
 	w.field(before+"start", f.Start)
 	w.field(before+"mark-after", f.MarkAfter)
 	w.field(before+"retorque", f.Retorque)
-	w.field(before+"renew-with", f.RenewWith.ID)
+	w.source(before+"renew-with", f.RenewWith)
 	w.condition(before, f.OnlyWith)
 }
 
 func (w *writer) fluid(f *model.Fluid) {
 	w.field("name", f.Label())
-	w.field("supply", f.Supply.ID)
+	w.source("supply", f.Supply)
 	w.field("capacity", f.Capacity)
 	if f.Bleed {
 		w.field("bleed", yesOr("live", f.BledLive))
 	}
-	w.field("needed-by", sortedIDs(f.NeededBy))
+	w.field("needed-by", sorted(w, f.NeededBy))
 	w.condition("", f.OnlyWith)
 }
 
-// ids are the ids of a list whose order says nothing.
-func ids[T any](refs []model.Ref[T]) []string {
+// name is what a reference is called: its id in the first form, else the name of
+// what it leads to.
+func name[T any](w *writer, ref model.Ref[T]) string {
+	if ref.To == nil {
+		return ref.ID
+	}
+	to, _ := any(ref.To).(model.Named)
+	return w.named(ref.ID, to)
+}
+
+func (w *writer) named(id string, to model.Named) string {
+	if w.ids || to == nil {
+		return id
+	}
+	return to.Label()
+}
+
+// names are the names of a list whose order says nothing.
+func names[T any](w *writer, refs []model.Ref[T]) []string {
 	var out []string
 	for _, r := range refs {
-		out = append(out, r.ID)
+		out = append(out, name(w, r))
 	}
 	slices.Sort(out)
 	return out
 }
 
-func sortedIDs[T any](refs []model.Ref[T]) string { return strings.Join(ids(refs), ", ") }
+func sorted[T any](w *writer, refs []model.Ref[T]) string { return strings.Join(names(w, refs), ", ") }
 
 // yesOr is the word that stands for more than yes, where it does.
 func yesOr(word string, is bool) string {

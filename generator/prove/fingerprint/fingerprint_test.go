@@ -144,16 +144,21 @@ func TestEveryMovingEditMovesItAlone(t *testing.T) {
 
 func TestAFormIsReadBackAsItWas(t *testing.T) {
 	f := formOf(t, press, "lid")
-	if got := Parse(f.Text()).Print(); got != f.Print() || len(got) != len("1-8c1f0a93b2d4e5f6") {
+	if got := Parse(f.Text()).Print(); got != f.Print() || len(got) != len("2-8c1f0a93b2d4e5f6") {
 		t.Errorf("got %s, want %s", got, f.Print())
 	}
 }
 
-// A comma spares the readers; a hazard, a hold, a limit and an energy act do not.
+// A comma spares the readers; a hazard, a hold, a limit and an energy act do
+// not, nor do another supply, a not that came or went and another order: the
+// format's page, "What is issued stays issued".
 func TestDangerMoved(t *testing.T) {
 	cases := map[edit]bool{
 		{"procedures/lid.md", "Tell the foreman", "Tell it the foreman"}:           false,
-		{"register/supplies.yaml", "name: grease", "name: green grease"}:           false,
+		{"procedures/lid.md", "look at the seat", "look at its seat"}:              false,
+		{"register/supplies.yaml", "name: grease", "name: green grease"}:           true, // another supply
+		{"procedures/lid.md", "Tell the foreman", "Do not tell the foreman"}:       true,
+		{"procedures/lid.md", "Tell the foreman", "Tell nobody"}:                   true,
 		{"procedures/sweep.md", "the bay", "the whole bay"}:                        false,
 		{"register/holds.yaml", "for: 10 min", "for: 12 min"}:                      true,
 		{"register/hazards.yaml", "It cuts.", "It cuts deep."}:                     true,
@@ -175,8 +180,8 @@ func TestDangerMoved(t *testing.T) {
 	}
 }
 
-// A hold that goes past a step moved, though neither's words did; two steps
-// without danger may change places, and one may come or go.
+// A hold that goes past a step moved, though neither's words did, and so did two
+// steps that changed places; one without danger may come or go.
 func TestDangerThatGoesPastAStep(t *testing.T) {
 	const front = "---\ntitle: Lid\nholds: [seat-look]\n---\n## Work\n\n"
 	form := func(steps ...string) Form {
@@ -198,7 +203,7 @@ func TestDangerThatGoesPastAStep(t *testing.T) {
 		"hands in before the hold":      {form(open, reach, hold, tell), true},
 		"the hold first":                {form(hold, open, reach, tell), true},
 		"the hold last":                 {form(open, reach, tell, hold), true},
-		"two behind the hold exchanged": {form(open, hold, tell, reach), false},
+		"two behind the hold exchanged": {form(open, hold, tell, reach), true}, // the order of steps
 		"one more at the end":           {form(open, hold, reach, tell, "Go home."), false},
 		"one more at the start":         {form("Come in.", open, hold, reach, tell), false},
 		"one less":                      {form(open, hold, reach), false},
@@ -237,7 +242,7 @@ func TestChangesAreSaidStepByStep(t *testing.T) {
 	edit{"procedures/sweep.md", "the bay", "the whole bay"}.in(t, files)
 	got := Changes(formOf(t, press, "lid"), formOf(t, files, "lid"))
 	want := []string{
-		"step 1.3: remove lid, held-by lid-bolt torque: 24 N·m, was 22 N·m",
+		"step 1.3: remove lid, held-by lid bolt torque: 24 N·m, was 22 N·m",
 		"step 1.7: it says “Tell the driver.”, was “Tell the foreman.”",
 		"step 1.8 is new: it says “Go home.”",
 		"what it performs changed: sweep",
@@ -269,5 +274,81 @@ func TestKeptWordsAreProvedByTheirFingerprint(t *testing.T) {
 		if _, ok := Kept(r); ok {
 			t.Errorf("taken for the words of the fingerprint: %q", bad)
 		}
+	}
+}
+
+// An id that no reader sees may be another: the name and the fields stand in its
+// place. The first form, which is compared for ever, holds the ids.
+func TestIDsThatNoReaderSeesMoveNothing(t *testing.T) {
+	m, _ := bind.Manual(source.FromText(press))
+	lid := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "lid" })]
+	before := NewBook().Form(lid)
+	for _, id := range []string{"spanner-13", "oil-jet", "settle-wait", "seat-look", "grease: ", "valve", "guard", "lid-bolt", "sweep"} {
+		id, tail, _ := strings.Cut(id, ":")
+		files := map[string]string{}
+		for name, text := range press {
+			for _, at := range []string{"(hazard:", "(hold:", "(tool:", "(supply:", "(do:", "(when:", "[", ", ", "{ ", "\n"} {
+				for _, end := range []string{")", "]", ",", ":", " }"} {
+					text = strings.ReplaceAll(text, at+id+end, at+"x-"+id+end)
+				}
+			}
+			if strings.HasPrefix(text, id+":") {
+				text = "x-" + text
+			}
+			files[strings.Replace(name, "/"+id+".md", "/x-"+id+".md", 1)] = text
+		}
+		files["procedures/x-sweep.md"] = strings.Replace(files["procedures/x-sweep.md"], "title:", "was: [sweep]\ntitle:", 1)
+		if files["procedures/x-sweep.md"] == "" {
+			delete(files, "procedures/x-sweep.md")
+		}
+		now, found := bind.Manual(source.FromText(files))
+		if len(found) > 0 {
+			t.Fatalf("%s%s: %v", id, tail, found[0])
+		}
+		p := now.Procedures[slices.IndexFunc(now.Procedures, func(p *model.Procedure) bool { return p.ID == "lid" })]
+		book := NewBook()
+		if book.Of(p) != before.Print() {
+			t.Errorf("the id of %s moved it:\n%s", id, strings.Join(Changes(before, book.Form(p)), "\n"))
+		}
+		if first := NewBook().Like(lid, "1-"); book.Like(p, "1-") == first {
+			t.Errorf("the id of %s did not move the first form", id)
+		}
+	}
+}
+
+// Another procedure in a do: is the procedure's own change, whatever the words;
+// the same one under another id is none.
+func TestAnotherCalleeIsAChangeOfItsOwn(t *testing.T) {
+	r := &model.Revision{}
+	m, _ := bind.Manual(source.FromText(press))
+	lid := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "lid" })]
+	f := NewBook().Form(lid)
+	r.Fingerprint, r.Kept = f.Print(), position.NewFile("revisions/lid/1.md", Keep(press["procedures/lid.md"], f))
+	cases := map[string]map[string]string{
+		"other":  {"procedures/other.md": "---\ntitle: Sweep\n---\n## Work\n\n1. Sweep the yard.\n"},
+		"cellar": {"procedures/cellar.md": "---\ntitle: Sweep\nwas: [sweep]\n---\n## Work\n\n1. Sweep the bay.\n"},
+	}
+	for id, more := range cases {
+		files := maps.Clone(press)
+		maps.Copy(files, more)
+		files["procedures/lid.md"] = strings.Replace(files["procedures/lid.md"], "do:sweep", "do:"+id, 1)
+		if id == "cellar" {
+			delete(files, "procedures/sweep.md")
+		}
+		now, _ := bind.Manual(source.FromText(files))
+		p := now.Procedures[slices.IndexFunc(now.Procedures, func(p *model.Procedure) bool { return p.ID == "lid" })]
+		if got, want := NewBook().Unissued(p, r), id == "other"; got != want {
+			t.Errorf("do:%s: changed since issue %v, want %v", id, got, want)
+		}
+	}
+}
+
+// A revision is found by the fingerprint that its words had in the first form.
+func TestARevisionIsKnownByItsFirstForm(t *testing.T) {
+	m, _ := bind.Manual(source.FromText(press))
+	book, p := NewBook(), m.Procedures[0]
+	r := &model.Revision{Fingerprint: book.Of(p), Kept: position.NewFile("r.md", Keep("words", book.Form(p), book.Older(p)...))}
+	if first := book.Like(p, "1-0"); !Has(r, first) || !Has(r, r.Fingerprint) || Has(r, "1-0000000000000000") || !Intact(r) {
+		t.Errorf("%s is not known as %s", r.Fingerprint, first)
 	}
 }

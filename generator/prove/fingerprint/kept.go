@@ -3,6 +3,7 @@ package fingerprint
 import (
 	"crypto/sha256"
 	"encoding/hex"
+	"slices"
 	"strings"
 
 	"baybinder/generator/model"
@@ -16,12 +17,31 @@ const (
 
 // Keep is what is kept of an issued revision: the words as they were, below
 // them the form, so that the next revision can be laid beside it, and the first
-// half of the SHA-256 of the words, so that an edit comes out.
-func Keep(words string, f Form) string {
+// half of the SHA-256 of the words, so that an edit comes out. Behind it stand
+// the fingerprints in earlier forms, by which records of the time before an
+// upgrade know it.
+func Keep(words string, f Form, older ...string) string {
 	if !strings.HasSuffix(words, "\n") {
 		words += "\n"
 	}
-	return words + fenceStart + f.Text() + fenceEnd + wordsStart + wordsPrint(words) + "\n" + fenceEnd
+	return words + fenceStart + f.Text() + fenceEnd + wordsStart + strings.Join(append([]string{wordsPrint(words)}, older...), "\n") + "\n" + fenceEnd
+}
+
+// Older are the fingerprints of a procedure in the earlier forms.
+func (b *Book) Older(p *model.Procedure) []string { return []string{b.print(sheet{p, firstForm})} }
+
+// Has says whether a revision is of a fingerprint: its own, or that of the same
+// words in an earlier form.
+func Has(r *model.Revision, print string) bool {
+	if r.Fingerprint == print {
+		return true
+	}
+	number, known := numberOf(print)
+	if !known || strings.HasPrefix(r.Fingerprint, number) || r.Kept == nil {
+		return false
+	}
+	_, after, _ := cutLast(r.Kept.Text, wordsStart)
+	return print != "" && slices.Contains(strings.Split(after, "\n"), print)
 }
 
 func wordsPrint(words string) string {
@@ -38,6 +58,7 @@ func Intact(r *model.Revision) bool {
 	words, after, _ := cutLast(r.Kept.Text, fenceStart)
 	_, print, noted := cutLast(after, wordsStart)
 	print, _, closed := strings.Cut(print, "\n"+fenceEnd)
+	print, _, _ = strings.Cut(print, "\n") // fingerprints in earlier forms stand behind it
 	return noted && closed && print == wordsPrint(words)
 }
 
@@ -76,12 +97,11 @@ func Last(m *model.Manual, p *model.Procedure) *model.Revision {
 
 // Unissued says whether a procedure's own matter is another than it was at a
 // revision. Where only what it performs has moved, that is the callee's change
-// and not its own. A fingerprint of another form says nothing.
+// and not its own. A fingerprint of a form that is not known says nothing.
 func (b *Book) Unissued(p *model.Procedure, r *model.Revision) bool {
-	now := b.Form(p)
-	if r.Fingerprint == now.Print() || r.Fingerprint != "" && !strings.HasPrefix(r.Fingerprint, Version) {
+	if r.Fingerprint != "" && !Known(r.Fingerprint) || r.Fingerprint == b.Like(p, r.Fingerprint) {
 		return false
 	}
 	was, ok := Kept(r)
-	return !ok || was.Own().Text() != now.Own().Text()
+	return !ok || was.Own().Text() != b.Beside(p, was).Own().Text() || !was.sameCallees(p)
 }

@@ -1,10 +1,14 @@
 package bind
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/ledger"
 	"baybinder/generator/base/nearest"
+	"baybinder/generator/base/picture"
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
 	"baybinder/generator/read/decode"
@@ -16,7 +20,24 @@ func (b *binder) readings() {
 	b.planFiles()
 	b.peopleFile()
 	b.recordFile()
+	b.rolesFile()
 	b.revisionsFile()
+	b.sums()
+}
+
+// sums looks at the pictures of what was issued with a hash of its words.
+func (b *binder) sums() {
+	b.m.Sums = map[string]string{}
+	for _, r := range slices.Concat(b.m.Revisions, b.m.Renditions) {
+		if r.Words == "" || r.Procedure.To == nil {
+			continue
+		}
+		for _, name := range r.Procedure.To.Pictures() {
+			if data, err := b.tree.Bytes(name); err == nil && b.m.Sums[name] == "" {
+				b.m.Sums[name] = picture.Sum(name, data)
+			}
+		}
+	}
 }
 
 func (b *binder) planFiles() {
@@ -49,16 +70,22 @@ func (b *binder) planFiles() {
 }
 
 // table reads a CSV file whose columns are known; each row is given as a map
-// from column to cell.
-func (b *binder) table(name string, columns []string, row func(map[string]syntax.Cell)) {
+// from column to cell. A column that the file has not got has empty cells.
+func (b *binder) table(name string, columns syntax.Columns, row func(cells map[string]syntax.Cell, sum string)) {
 	f := b.file(name)
 	if f == nil {
 		return
 	}
-	t, findings := syntax.CSV(f)
+	t, findings := syntax.CSV(f, columns)
 	b.list = append(b.list, findings...)
 	if len(findings) > 0 {
 		b.brokenFile(name)
+	}
+	if len(t.Header) == 1 && strings.Contains(t.Header[0].Text, ";") {
+		b.add(syntax.Syntax.At(firstLine(f), "the cells of %s are parted by semicolons", f.Path).
+			WithMend("save it with commas between the cells (CSV, comma separated, UTF-8)"))
+		b.brokenFile(name)
+		return
 	}
 	if !b.header(t, columns, f) {
 		b.brokenFile(name)
@@ -66,16 +93,28 @@ func (b *binder) table(name string, columns []string, row func(map[string]syntax
 	}
 	for _, cells := range t.Rows {
 		byColumn := make(map[string]syntax.Cell, len(cells))
+		for _, c := range columns.Later {
+			byColumn[c] = syntax.Cell{At: cells[0].At}
+		}
+		texts := make([]string, len(cells))
 		for i, c := range cells {
 			byColumn[t.Header[i].Text] = c
+			texts[i] = c.Text
 		}
-		row(byColumn)
+		row(byColumn, ledger.Sum(texts))
 	}
+}
+
+// bad says whether there is an error among what was found since, which makes a
+// row of people count for nothing.
+func (b *binder) bad(since int) bool {
+	return slices.ContainsFunc(b.list[since:], func(f finding.Finding) bool { return f.Level == finding.Error })
 }
 
 // header judges a table's first row: every column must be there, and none that
 // nobody reads.
-func (b *binder) header(t *syntax.Table, columns []string, f *position.File) bool {
+func (b *binder) header(t *syntax.Table, of syntax.Columns, f *position.File) bool {
+	columns := of.All()
 	ok := true
 	var have []string
 	for _, c := range t.Header {
@@ -89,10 +128,10 @@ func (b *binder) header(t *syntax.Table, columns []string, f *position.File) boo
 			ok = false
 		}
 	}
-	for _, c := range columns {
+	for _, c := range of.Need {
 		if ok && !slices.Contains(have, c) {
 			b.add(decode.MissingField.At(firstLine(f), "%s has no column %s", f.Path, c).
-				WithMend("its first line is: %s", strings.Join(columns, ",")))
+				WithMend("its first line is: %s", strings.Join(of.Need, ",")))
 			ok = false
 		}
 	}
@@ -128,13 +167,17 @@ func refTo[T any](c syntax.Cell) model.Ref[T] {
 }
 
 func (b *binder) peopleFile() {
-	b.table("readings/people.csv", []string{"person", "name", "roles", "started", "plans"}, func(row map[string]syntax.Cell) {
+	b.table("readings/people.csv", PeopleColumns, func(row map[string]syntax.Cell, _ string) {
 		c := row["person"]
 		p := &model.Person{Entry: model.Entry{ID: c.Text, At: c.At}, Name: row["name"].Text, Started: b.day(row["started"])}
+		p.StartUnread = p.Started.IsZero() && row["started"].Text != ""
 		b.decode(func(d *decode.Decoder) { d.ID(c.Text, c.At) })
 		for _, w := range words(row["roles"]) {
-			p.Roles = append(p.Roles, b.gained(p, w))
+			if g, read := b.gained(p, w); read {
+				p.Roles = append(p.Roles, g)
+			}
 		}
+		b.left(p, row["left"])
 		for _, w := range words(row["plans"]) {
 			p.Plans = append(p.Plans, refTo[model.Plan](w))
 		}
@@ -148,65 +191,155 @@ func (b *binder) peopleFile() {
 	})
 }
 
-// gained reads role or role@date.
-func (b *binder) gained(p *model.Person, w syntax.Cell) model.Gained {
+// left reads when a person left: the last day, or spans for who came back.
+func (b *binder) left(p *model.Person, c syntax.Cell) {
+	const mend = "write the last day, and of who came back the first day again too: 2027-03-15..2027-08-02"
+	for _, w := range words(c) {
+		last, back, span := strings.Cut(w.Text, "..")
+		a := model.Absence{Last: b.day(syntax.Cell{Text: last, At: w.At.Part(0, len(last))})}
+		if span {
+			a.Back = b.day(syntax.Cell{Text: back, At: w.At.Part(len(last)+2, len(w.Text))})
+		}
+		switch {
+		case last == "" || span && back == "":
+			b.add(decode.WrongType.At(w.At, "%q has a day missing", w.Text).WithMend(mend))
+		case a.Last.IsZero() || span && a.Back.IsZero(): // it was told
+		case span && !a.Last.Before(a.Back):
+			b.add(decode.WrongType.At(w.At, "%q ends before it begins", w.Text).WithMend(mend))
+		default:
+			p.Left = append(p.Left, a)
+			continue
+		}
+		p.LeftUnread = true
+	}
+}
+
+// gained reads role or role@date; a role whose day cannot be read is held from
+// no day.
+func (b *binder) gained(p *model.Person, w syntax.Cell) (g model.Gained, read bool) {
 	id, date, dated := strings.Cut(w.Text, "@")
-	g := model.Gained{Ref: model.Ref[model.Role]{ID: id, At: w.At.Part(0, len(id))}}
+	g = model.Gained{Ref: model.Ref[model.Role]{ID: id, At: w.At.Part(0, len(id))}}
 	if dated {
 		g.On = b.day(syntax.Cell{Text: date, At: w.At.Part(len(id)+1, len(w.Text))})
 	}
 	lead(reader{&b.notes, &p.Entry}, "roles", b.roles, &g.Ref)
-	return g
+	return g, !dated || !g.On.IsZero()
 }
 
+// The columns of the tables about people and revisions.
+var (
+	PeopleColumns = syntax.Columns{Need: []string{"person", "name", "roles", "started", "plans"}, Later: []string{"left"}}
+	RecordColumns = syntax.Columns{
+		Need:  []string{"date", "person", "procedure", "act", "fingerprint", "by"},
+		Later: []string{"on", "language", "score", "note", "after"},
+	}
+	RolesColumns    = syntax.Columns{Need: []string{"date", "person", "role", "act", "by", "reason"}}
+	RevisionColumns = syntax.Columns{
+		Need:  []string{"procedure", "revision", "date", "fingerprint", "reason", "written", "checked", "approved", "walked", "readers"},
+		Later: []string{"words", "language"},
+	}
+)
+
 func (b *binder) recordFile() {
-	columns := []string{"date", "person", "procedure", "act", "fingerprint", "by"}
-	b.table("readings/record.csv", columns, func(row map[string]syntax.Cell) {
+	b.table("readings/record.csv", RecordColumns, func(row map[string]syntax.Cell, sum string) {
+		before := len(b.list)
 		r := model.Reading{
 			At: row["date"].At, Date: b.day(row["date"]),
 			Person: refTo[model.Person](row["person"]), Procedure: refTo[model.Procedure](row["procedure"]),
 			Act: row["act"].Text, Fingerprint: row["fingerprint"].Text, FingerprintAt: row["fingerprint"].At,
-			By: row["by"].Text, ByAt: row["by"].At,
+			By: row["by"].Text, ByAt: row["by"].At, On: row["on"].Text, Language: row["language"].Text,
+			Score: row["score"].Text, Note: row["note"].Text, After: row["after"].Text, AfterAt: row["after"].At, Sum: sum,
 		}
 		b.dated(row["date"])
 		b.person(&r.Person)
 		b.byAnyName(&r.Procedure)
-		b.choice(row["act"], "read", "watched", "performed", "taught")
+		b.choice(row["act"], "read", "watched", "performed", "taught", "told", "inspected")
 		b.print(row["fingerprint"], r.Act == "read")
-		if r.By != "" {
-			by := refTo[model.Person](row["by"])
-			b.person(&by)
-		}
+		b.witness(row["by"])
+		r.Bad = b.bad(before)
 		b.m.Record = append(b.m.Record, r)
 	})
 }
 
+// witness judges who is named beside a row; nobody may be.
+func (b *binder) witness(c syntax.Cell) {
+	if c.Text != "" {
+		by := refTo[model.Person](c)
+		b.person(&by)
+	}
+}
+
+func (b *binder) rolesFile() {
+	b.table("readings/roles.csv", RolesColumns, func(row map[string]syntax.Cell, _ string) {
+		before := len(b.list)
+		a := model.Award{
+			At: row["date"].At, Date: b.day(row["date"]), Person: refTo[model.Person](row["person"]), Role: refTo[model.Role](row["role"]),
+			Act: row["act"].Text, By: row["by"].Text, Reason: row["reason"].Text,
+		}
+		b.dated(row["date"])
+		b.person(&a.Person)
+		b.roleByAnyName(&a.Role)
+		b.choice(row["act"], "gained", "renewed", "withdrawn")
+		b.witness(row["by"])
+		a.Bad = b.bad(before)
+		b.m.Awards = append(b.m.Awards, a)
+	})
+}
+
+// roleByAnyName leads to a role by its id or an earlier one.
+func (b *binder) roleByAnyName(ref *model.Ref[model.Role]) {
+	for _, r := range b.m.Roles {
+		if b.roles.byID[ref.ID] == nil && slices.Contains(r.Was, ref.ID) {
+			ref.To = r
+			return
+		}
+	}
+	lead(reader{&b.notes, new(model.Entry)}, "role", b.roles, ref)
+}
+
 func (b *binder) revisionsFile() {
-	columns := []string{"procedure", "revision", "date", "fingerprint", "reason", "written", "checked", "approved", "walked", "readers"}
-	numbers := map[[2]string]position.Pos{}
-	b.table("revisions.csv", columns, func(row map[string]syntax.Cell) {
+	numbers := map[[3]string]position.Pos{}
+	b.table("revisions.csv", RevisionColumns, func(row map[string]syntax.Cell, _ string) {
 		r := model.Revision{
 			At: row["procedure"].At, Procedure: refTo[model.Procedure](row["procedure"]), Number: row["revision"].Text,
 			Date: b.day(row["date"]), Fingerprint: row["fingerprint"].Text, Reason: row["reason"].Text,
 			Written: row["written"].Text, Checked: row["checked"].Text, Approved: row["approved"].Text, Walked: row["walked"].Text,
-			Readers: row["readers"].Text,
-			Kept:    b.file("revisions/" + row["procedure"].Text + "/" + row["revision"].Text + ".md"),
+			CheckedAt: row["checked"].At, ApprovedAt: row["approved"].At,
+			Readers: row["readers"].Text, Words: row["words"].Text, Language: row["language"].Text,
 		}
+		r.Kept = b.file(model.KeptPath(r.Procedure.ID, r.Number, r.Language))
 		b.dated(row["date"])
 		b.byAnyName(&r.Procedure)
-		b.choice(row["readers"], "reread", "tell", "none")
+		b.choice(row["readers"], "reread", "tell", "none", "retired")
 		b.print(row["fingerprint"], true)
+		b.hash(row["words"])
 		b.once(numbers, &r, row["revision"])
+		if r.Language != "" {
+			b.m.Renditions = append(b.m.Renditions, r)
+			return
+		}
 		b.m.Revisions = append(b.m.Revisions, r)
 	})
 	// Rows of two branches that were merged stand as they came.
-	slices.SortStableFunc(b.m.Revisions, func(x, y model.Revision) int { return x.Date.Time().Compare(y.Date.Time()) })
+	byDate := func(x, y model.Revision) int { return x.Date.Time().Compare(y.Date.Time()) }
+	slices.SortStableFunc(b.m.Revisions, byDate)
+	slices.SortStableFunc(b.m.Renditions, byDate)
+}
+
+var hashForm = regexp.MustCompile(`^[0-9a-f]{16}$`)
+
+// hash tells of what is no hash of words; a row may have none.
+func (b *binder) hash(c syntax.Cell) {
+	if c.Text != "" && !hashForm.MatchString(c.Text) {
+		b.add(decode.WrongType.At(c.At, "%q is no hash of words", c.Text).
+			WithMend("it is 16 signs of 0-9 and a-f: take the row as it was written from version control"))
+	}
 }
 
 // once tells of a revision that stands twice, as where two branches issued it
 // at the same time: one number has one text.
-func (b *binder) once(numbers map[[2]string]position.Pos, r *model.Revision, number syntax.Cell) {
-	k := [2]string{r.Procedure.ID, r.Number}
+func (b *binder) once(numbers map[[3]string]position.Pos, r *model.Revision, number syntax.Cell) {
+	k := [3]string{r.Procedure.ID, r.Number, r.Language}
 	first, twice := numbers[k]
 	if !twice {
 		numbers[k] = r.At

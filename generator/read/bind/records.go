@@ -53,7 +53,7 @@ func (b *binder) answers() {
 		byName[j.Name] = j
 		names = append(names, j.Name)
 	}
-	b.table(answersFile, []string{"record", "step", "date", "answer"}, func(row map[string]syntax.Cell) {
+	b.table(answersFile, syntax.Columns{Need: []string{"record", "step", "date", "answer"}}, func(row map[string]syntax.Cell, _ string) {
 		a := model.Answer{At: row["record"].At, Step: row["step"].Text, Date: b.day(row["date"]), Words: row["answer"].Text}
 		a.Record = strings.TrimSuffix(strings.TrimPrefix(row["record"].Text, "records/"), ".json")
 		a.To = byName[a.Record]

@@ -309,6 +309,13 @@ func (b *binder) leadRegisters() {
 	if l := b.m.Shop.Locks; l != nil {
 		lead(reader{&b.notes, &b.m.Shop.Entry}, "locks", b.tools, &l.Tool)
 	}
+	if issue := b.m.Shop.Issue; issue != nil {
+		for _, refs := range [][]model.Ref[model.Role]{issue.Checked, issue.Approved} {
+			for i := range refs {
+				b.roleByAnyName(&refs[i])
+			}
+		}
+	}
 	for _, t := range b.m.Tools {
 		r := reader{&b.notes, &t.Entry}
 		leadAll(r, "or", b.tools, t.Or)

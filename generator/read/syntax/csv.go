@@ -4,6 +4,7 @@ import (
 	"encoding/csv"
 	"errors"
 	"io"
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
@@ -23,34 +24,85 @@ type Cell struct {
 	At   position.Pos
 }
 
-// CSV reads a file with a header line. Rows that do not have the header's
-// number of cells are findings and are left out.
-func CSV(f *position.File) (*Table, []finding.Finding) {
+// Columns are those that a table may have: those that every row fills, and
+// those that came later, which a header and a row may lack.
+type Columns struct {
+	Need  []string
+	Later []string
+}
+
+// All is every column.
+func (c Columns) All() []string { return slices.Concat(c.Need, c.Later) }
+
+// CSV reads a file with a header line. A header line that comes again is passed
+// over, as two branches that were merged may both have brought one; the longest
+// names the cells, wherever it stands. Rows that have more cells than it, or
+// fewer than the last column that every row fills, are findings and are left
+// out; a cell that a row lacks is empty.
+func CSV(f *position.File, columns Columns) (*Table, []finding.Finding) {
 	t := &Table{File: f}
+	rows, broken := csvRows(f)
+	var headers, others [][]Cell
+	for i, row := range rows {
+		if i == 0 || isHeader(row, rows[0], columns) {
+			headers = append(headers, row)
+			continue
+		}
+		others = append(others, row)
+	}
+	for _, h := range headers {
+		if len(h) > len(t.Header) {
+			t.Header = h
+		}
+	}
+	need := leastCells(t.Header, columns)
+	var findings []finding.Finding
+	for _, row := range others {
+		if len(row) < need || len(row) > len(t.Header) {
+			findings = append(findings, Syntax.At(row[0].At, "this row has %d cells, the header has %d", len(row), len(t.Header)).
+				WithMend("write one cell for each column; an empty one is two commas in a row"))
+			continue
+		}
+		for len(row) < len(t.Header) {
+			row = append(row, Cell{At: row[0].At})
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t, append(findings, broken...)
+}
+
+// isHeader says that a row is a header again: it begins as the first does, and
+// all its cells are names of columns.
+func isHeader(row, first []Cell, columns Columns) bool {
+	return row[0].Text == first[0].Text && !slices.ContainsFunc(row, func(c Cell) bool { return !slices.Contains(columns.All(), c.Text) })
+}
+
+// leastCells is how many cells every row has: as far as the last column that came
+// with the first header.
+func leastCells(header []Cell, columns Columns) int {
+	n := len(header)
+	for n > 0 && slices.Contains(columns.Later, header[n-1].Text) {
+		n--
+	}
+	return n
+}
+
+// csvRows are the rows of a file, as far as it parses.
+func csvRows(f *position.File) (rows [][]Cell, broken []finding.Finding) {
 	r := csv.NewReader(strings.NewReader(f.Text))
 	r.FieldsPerRecord = -1
-	var findings []finding.Finding
 	for {
 		record, err := r.Read()
 		if errors.Is(err, io.EOF) {
-			return t, findings
+			return rows, nil
 		}
 		var bad *csv.ParseError
 		if errors.As(err, &bad) {
 			at := f.At(lineStart(f, bad.Line)+bad.Column-1, 0)
-			return t, append(findings, Syntax.At(at, "this row does not parse: a quote is missing or stands in the middle of a cell").
-				WithMend("write \"…\" around the whole cell, and \"\" for a quote inside it"))
+			return rows, []finding.Finding{Syntax.At(at, "this row does not parse: a quote is missing or stands in the middle of a cell").
+				WithMend("write \"…\" around the whole cell, and \"\" for a quote inside it")}
 		}
-		row := cells(f, r, record)
-		switch {
-		case t.Header == nil:
-			t.Header = row
-		case len(row) != len(t.Header):
-			findings = append(findings, Syntax.At(row[0].At, "this row has %d cells, the header has %d", len(row), len(t.Header)).
-				WithMend("write one cell for each column; an empty one is two commas in a row"))
-		default:
-			t.Rows = append(t.Rows, row)
-		}
+		rows = append(rows, cells(f, r, record))
 	}
 }
 

@@ -18,6 +18,7 @@ type Readings struct {
 	Procedures []*model.Procedure // those that have a page here: all that the site shows
 	words      *words.Readings
 	hall       *training.Hall
+	here       []*model.Person                  // who have not left: the others keep their sheets, and are in no list
 	roles      map[*model.Person][]model.Gained // those of the list of people, and of plans that were finished
 	standings  map[*model.Person][]training.Standing
 	items      []training.Item
@@ -44,6 +45,7 @@ func (s *Site) Readings() *Readings {
 		standings: map[*model.Person][]training.Standing{}, records: map[*model.Person][]*model.Reading{},
 		last: map[cell]*model.Reading{}, holds: map[*model.Reading]bool{}, marks: map[cell]*Mark{},
 	}
+	r.here = r.hall.Here()
 	for _, p := range s.Manual.People {
 		r.roles[p] = r.hall.Roles(p)
 	}
@@ -53,7 +55,7 @@ func (s *Site) Readings() *Readings {
 	r.items = r.hall.Items()
 	for i := range s.Manual.Record {
 		row := &s.Manual.Record[i]
-		if row.Person.To == nil || row.Procedure.To == nil || s.Today.Before(row.Date) {
+		if row.Bad || row.Person.To == nil || row.Procedure.To == nil || s.Today.Before(row.Date) || !row.Person.To.There(row.Date) {
 			continue
 		}
 		r.records[row.Person.To] = append(r.records[row.Person.To], row)
@@ -159,7 +161,7 @@ func (r *Readings) Front() *ReadingsFront {
 	}
 	v.Roles = r.renewals("", nil)
 	v.Jobs = r.jobsTable("", r.Counted(), true)
-	for _, p := range r.Manual.People {
+	for _, p := range r.here {
 		l := personLink("", p)
 		var plans []string
 		for _, plan := range p.Plans {
@@ -175,7 +177,7 @@ func (r *Readings) Front() *ReadingsFront {
 
 func (r *Readings) pile(state training.State) Pile {
 	pile := Pile{Mark: r.markOf(state)}
-	for _, p := range r.Manual.People {
+	for _, p := range r.here {
 		var of *model.Plan
 		for i := range r.standings[p] {
 			x := &r.standings[p][i]

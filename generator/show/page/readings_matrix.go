@@ -49,7 +49,7 @@ func (r *Readings) mark() {
 	for i, m := range all {
 		rank[m.Class] = i
 	}
-	for _, p := range r.Manual.People {
+	for _, p := range r.here {
 		for i := range r.standings[p] {
 			x := &r.standings[p][i]
 			n := rank[string(x.State)]
@@ -123,7 +123,7 @@ func (r *Readings) Matrix() *Matrix {
 		some[at.procedure], any[at.person] = true, true
 	}
 	var people []*model.Person
-	for _, p := range r.Manual.People {
+	for _, p := range r.here {
 		if any[p] {
 			people = append(people, p)
 		}
@@ -149,7 +149,7 @@ func PlanMatrixPage(plan *model.Plan) string { return "plans/" + plan.ID + ".mat
 func (r *Readings) PlanMatrix(plan *model.Plan) *Matrix {
 	v := &Matrix{Frame: r.frame(PlanMatrixPage(plan), fmt.Sprintf(r.words.MatrixOf, plan.Label())), Training: r.words, Note: fmt.Sprintf(r.words.FrontNote, r.Today)}
 	var people []*model.Person
-	for _, p := range r.Manual.People {
+	for _, p := range r.here {
 		if slices.ContainsFunc(p.Plans, func(ref model.Ref[model.Plan]) bool { return ref.To == plan }) {
 			people = append(people, p)
 		}

@@ -34,7 +34,7 @@ type Crew struct {
 	Note    string
 	Needs   []string // the roles, those of what it performs included
 	Between string   // how many people hold them between them
-	All     []Able   // who hold every one
+	All     []Able   // who hold every one, and have read all that the job performs
 	Some    []Able   // who hold some, or held them
 	Nobody  string   // the roles that nobody holds
 }
@@ -73,7 +73,7 @@ func (r *Readings) Procedure(p *model.Procedure) *ProcedureReaders {
 	v.May = r.crew(v.Up, p)
 	v.Readers = r.readers(v.Up, p)
 	v.Jobs = r.jobsTable(v.Up, r.jobs.of[p], false)
-	for _, person := range r.Manual.People {
+	for _, person := range r.here {
 		if last := r.last[cell{person, p}]; last != nil && r.holds[last] {
 			v.Stale = append(v.Stale, personLink(v.Up, person))
 		}
@@ -92,7 +92,7 @@ func (r *Readings) Procedure(p *model.Procedure) *ProcedureReaders {
 
 func (r *Readings) readers(up string, p *model.Procedure) []Reader {
 	var out []Reader
-	for _, person := range r.Manual.People {
+	for _, person := range r.here {
 		mark := r.marks[cell{person, p}]
 		if mark == nil {
 			continue
@@ -136,9 +136,9 @@ func (r *Readings) crew(up string, p *model.Procedure) Crew {
 	for _, role := range k.Roles {
 		v.Needs = append(v.Needs, role.Label())
 	}
-	for _, person := range r.Manual.People {
+	for _, person := range r.here {
 		a := Able{Link: personLink(up, person)}
-		known := false
+		known := len(k.Roles) == 0 && r.last[cell{person, p}] != nil
 		for _, role := range k.Roles {
 			says, holds, listed := r.heldBy(person, role)
 			known = known || listed
@@ -148,6 +148,9 @@ func (r *Readings) crew(up string, p *model.Procedure) Crew {
 			} else {
 				a.Lacks = append(a.Lacks, says)
 			}
+		}
+		if unread := r.hall.Unread(person, p); len(unread) > 0 {
+			a.Lacks = append(a.Lacks, fmt.Sprintf(r.words.NotRead, joined(labelsOf(unread))))
 		}
 		switch {
 		case len(a.Lacks) == 0:
@@ -168,6 +171,14 @@ func (r *Readings) crew(up string, p *model.Procedure) Crew {
 	return v
 }
 
+func labelsOf(list []*model.Procedure) []string {
+	var out []string
+	for _, p := range list {
+		out = append(out, p.Label())
+	}
+	return out
+}
+
 // heldBy says how a person stands to a role on the day: that they hold it and
 // until when, that it ran out, or that they never had it.
 func (r *Readings) heldBy(person *model.Person, role *model.Role) (says string, holds, listed bool) {
@@ -175,7 +186,7 @@ func (r *Readings) heldBy(person *model.Person, role *model.Role) (says string, 
 	ends := true
 	for i := range r.roles[person] {
 		g := &r.roles[person][i]
-		if g.To != role || r.Today.Before(g.On) {
+		if g.To != role || r.Today.Before(g.On) || r.Today.Before(g.From) || !g.Ended.IsZero() {
 			continue
 		}
 		listed = true
@@ -206,7 +217,7 @@ func (r *Readings) moved(book *fingerprint.Book) map[*model.Procedure][]Moved {
 	}
 	at := map[read]int{}
 	out := map[*model.Procedure][]Moved{}
-	for _, person := range r.Manual.People {
+	for _, person := range r.here {
 		for _, row := range r.records[person] {
 			p := row.Procedure.To
 			if row != r.last[cell{person, p}] || r.holds[row] || !p.Issued() {
@@ -230,12 +241,12 @@ func (r *Readings) since(p *model.Procedure, print string, book *fingerprint.Boo
 	m := Moved{Since: r.words.ReadUnissued, Unkept: true}
 	for i := range r.Manual.Revisions {
 		rev := &r.Manual.Revisions[i]
-		if rev.Procedure.To != p || rev.Fingerprint != print {
+		if rev.Procedure.To != p || !fingerprint.Has(rev, print) {
 			continue
 		}
 		m.Since = fmt.Sprintf(r.words.ReadRevision, rev.Number)
 		if was, kept := fingerprint.Kept(rev); kept {
-			m.Unkept, m.Steps = false, fingerprint.Changes(was, book.Form(p))
+			m.Unkept, m.Steps = false, fingerprint.Changes(was, book.Beside(p, was))
 		}
 	}
 	return m

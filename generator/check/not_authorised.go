@@ -1,0 +1,98 @@
+package check
+
+import (
+	"slices"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/base/position"
+	"baybinder/generator/derive/training"
+	"baybinder/generator/model"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/decode"
+)
+
+var notAuthorised = finding.Rule{
+	Code:  "not-authorised",
+	Title: "Someone checked, approved or inspected without the role for it on that day",
+	Why:   "Who may say that a text is right, or that people work by it, is settled before the day and not after. Of energy control, 29 CFR 1910.147(c)(6)(i)(A) has the inspection done by an authorized employee other than those who use the procedure. Local codes come first.",
+	Mend:  "Have it done by someone who holds the role, and record that too. Rows stay as they are. Who may check and approve is issue: in shop.yaml.",
+}
+
+// runNotAuthorised looks at the revisions from the day on that shop.yaml names,
+// and at every inspection.
+func runNotAuthorised(c *Context) []finding.Finding {
+	return append(inspectors(c), issuers(c)...)
+}
+
+func inspectors(c *Context) []finding.Finding {
+	var found []finding.Finding
+	for i := range c.Manual.Record {
+		r := &c.Manual.Record[i]
+		if r.Act != "inspected" || r.Bad || r.Person.To == nil || r.Procedure.To == nil || c.Today.Before(r.Date) {
+			continue
+		}
+		switch c.hall().InspectionFault(r) {
+		case training.NotAuthorised:
+			found = append(found, notAuthorised.At(r.ByAt, "%s is inspected by someone who holds one of its roles on that day, so this counts for nothing", r.Procedure.To.Label()).
+				WithMend("have it inspected by someone who holds one of its needs"))
+		case training.SamePerson:
+			found = append(found, samePerson.At(r.ByAt, "nobody inspects their own work: this counts for nothing").
+				WithMend("have someone else inspect it"))
+		}
+	}
+	return found
+}
+
+func issuers(c *Context) []finding.Finding {
+	rule := c.Manual.Shop.Issue
+	if rule == nil || rule.Since.IsZero() {
+		return nil
+	}
+	var found []finding.Finding
+	for _, r := range slices.Concat(c.Manual.Revisions, c.Manual.Renditions) {
+		if r.Date.Before(rule.Since) || r.Readers == "retired" {
+			continue
+		}
+		for _, f := range []*finding.Finding{
+			judgeIssuer(c, &r, "checked", r.Checked, r.CheckedAt, rule.Checked),
+			judgeIssuer(c, &r, "approved", r.Approved, r.ApprovedAt, rule.Approved),
+		} {
+			if f != nil {
+				f.Aside = true
+				found = append(found, *f)
+			}
+		}
+	}
+	return found
+}
+
+// judgeIssuer judges one cell of a revision; one of the roles suffices.
+func judgeIssuer(c *Context, r *model.Revision, what, who string, at position.Pos, roles []model.Ref[model.Role]) *finding.Finding {
+	i := slices.IndexFunc(c.Manual.People, func(p *model.Person) bool { return p.ID == who })
+	var f finding.Finding
+	switch {
+	case len(roles) == 0:
+		return nil
+	case who == "":
+		f = decode.MissingField.At(at, "revision %s of %s was %s by nobody, and shop.yaml asks who", r.Number, r.Procedure.ID, what).
+			WithMend("have it %s, and issue it again with --%s WHO", what, what)
+	case i < 0:
+		f = bind.UnknownPerson.At(at, "%s, who %s this, is not in readings/people.csv", who, what)
+		var ids []string
+		for _, p := range c.Manual.People {
+			ids = append(ids, p.ID)
+		}
+		if near := nearest.Of(who, ids); near != "" {
+			f = f.WithMend("did you mean %s?", near)
+		}
+	case slices.ContainsFunc(roles, func(role model.Ref[model.Role]) bool {
+		return role.To != nil && c.hall().HoldsRole(c.Manual.People[i], role.To.ID, r.Date)
+	}):
+		return nil
+	default:
+		f = notAuthorised.At(at, "%s held no role on %s with which one has %s", c.Manual.People[i].Label(), r.Date, what).
+			WithMend("have it %s by someone who holds one of the roles in issue: of shop.yaml, and issue it again", what)
+	}
+	return &f
+}

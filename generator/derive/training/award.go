@@ -1,0 +1,93 @@
+package training
+
+import (
+	"slices"
+
+	"baybinder/generator/base/ledger"
+	"baybinder/generator/model"
+)
+
+// broughtOrRowed are the roles that a person brought, and those that the rows of
+// roles gave, up to the hall's day. A withdrawal ends what stands before it in
+// the file.
+func (h *Hall) broughtOrRowed(p *model.Person) []model.Gained {
+	var out []model.Gained
+	for _, g := range p.Roles {
+		if g.On.IsZero() && p.StartUnread {
+			continue // from when on is not known
+		}
+		if g.On.IsZero() {
+			g.From = p.Started
+		}
+		out = append(out, g)
+	}
+	for _, a := range h.awardsOf(p) {
+		if a.Act != "withdrawn" {
+			out = append(out, model.Gained{Ref: model.Ref[model.Role]{ID: a.Role.To.ID, At: a.At, To: a.Role.To}, On: a.Date})
+			continue
+		}
+		for i := range out {
+			if g := &out[i]; g.To == a.Role.To && (g.Ended.IsZero() || a.Date.Before(g.Ended)) {
+				g.Ended = a.Date
+			}
+		}
+	}
+	return out
+}
+
+// awardsOf are the rows of roles about a person up to the hall's day.
+func (h *Hall) awardsOf(p *model.Person) []*model.Award {
+	var out []*model.Award
+	for i := range h.m.Awards {
+		a := &h.m.Awards[i]
+		if a.Person.To == p && a.Role.To != nil && !a.Bad && !h.today.Before(a.Date) {
+			out = append(out, a)
+		}
+	}
+	return out
+}
+
+// lostOf are the days on which a role that a plan gives was withdrawn.
+func (h *Hall) lostOf(p *model.Person, plan *model.Plan) []model.Date {
+	var out []model.Date
+	for _, a := range h.awardsOf(p) {
+		if a.Act == "withdrawn" && slices.ContainsFunc(plan.Gives, func(g model.Ref[model.Role]) bool { return g.To == a.Role.To }) {
+			out = append(out, a.Date)
+		}
+	}
+	slices.SortFunc(out, func(a, b model.Date) int { return a.Time().Compare(b.Time()) })
+	return out
+}
+
+// forget drops what was done up to a withdrawal: what was withdrawn is gained
+// again by what is done after it.
+func (c *course) forget(day model.Date) {
+	for len(c.lost) > 0 && c.lost[0].Before(day) {
+		c.lost = c.lost[1:]
+		c.begin()
+	}
+}
+
+// gain gives the role of a plan that was finished on a day, unless a row of roles
+// says so already or a withdrawal of that day or a later one ended it.
+func (h *Hall) gain(c *course, role model.Ref[model.Role], day model.Date) bool {
+	g := model.Gained{Ref: model.Ref[model.Role]{ID: role.ID, At: c.plan.At, To: role.To}, On: day}
+	for _, a := range h.awardsOf(c.person) {
+		switch {
+		case a.Role.To != role.To:
+		case a.Act == "withdrawn" && !a.Date.Before(day) && (g.Ended.IsZero() || a.Date.Before(g.Ended)):
+			g.Ended = a.Date
+		case a.Act != "withdrawn" && a.Date == day:
+			return false
+		}
+	}
+	act := "gained"
+	if slices.ContainsFunc(h.held[c.person], func(o model.Gained) bool { return o.To == g.To && o.Ended.IsZero() && o.On.Before(day) }) {
+		act = "renewed"
+	}
+	h.missing = append(h.missing, ledger.Row{
+		"date": day.String(), "person": c.person.ID, "role": role.ID, "act": act, "by": c.by, "reason": "finished " + c.plan.ID,
+	})
+	h.held[c.person] = append(h.held[c.person], g)
+	return true
+}

@@ -1,0 +1,42 @@
+package training
+
+import (
+	"slices"
+
+	"baybinder/generator/model"
+)
+
+// toTell is what a person is still to be told of: a revision that was issued with
+// tell after the one that they read, while their reading is good. Of a revision
+// without a hash of its words nobody is told.
+func (h *Hall) toTell(person *model.Person) []Item {
+	var out []Item
+	for _, p := range h.m.Procedures {
+		last := h.lastRead(person, p)
+		if last == nil || !p.Issued() || !h.Holds(last) {
+			continue
+		}
+		revisions := h.since[p]
+		at, known := readRevision(revisions, last)
+		if !known {
+			continue
+		}
+		for i := len(revisions) - 1; i > at; i-- {
+			if rev := revisions[i]; rev.Readers == "tell" && rev.Words != "" {
+				if !h.toldSince(person, p, rev.Date) {
+					out = append(out, Item{Person: person, What: p, State: Due, Act: "tell", Left: 1, Told: rev})
+				}
+				break
+			}
+		}
+	}
+	return out
+}
+
+// toldSince says whether a person was told of a procedure, or read it, on a day
+// or later.
+func (h *Hall) toldSince(person *model.Person, p *model.Procedure, day model.Date) bool {
+	return slices.ContainsFunc(h.read[key{person, p}], func(r *model.Reading) bool {
+		return (r.Act == "told" || r.Act == "read") && !r.Date.Before(day)
+	})
+}
