@@ -68,9 +68,9 @@ func TestAShopOfTheFirstFormIsReadAsItWas(t *testing.T) {
 	if found := foundIn(r); len(found) > 0 {
 		t.Errorf("found in a shop that nobody touched: %q", found)
 	}
-	hall := training.NewHall(r.Manual, model.Date{Year: 2026, Month: 3, Day: 1})
+	staff := training.NewStandings(r.Manual, model.Date{Year: 2026, Month: 3, Day: 1})
 	var got []string
-	for _, s := range hall.Standings() {
+	for _, s := range staff.Standings() {
 		got = append(got, s.Person.ID+" "+s.Reading.Procedure.ID+" "+string(s.State))
 	}
 	// As the program of the day said it, by hand from the rows: the trainee who
@@ -82,7 +82,7 @@ func TestAShopOfTheFirstFormIsReadAsItWas(t *testing.T) {
 	if !slices.Equal(got, want) {
 		t.Errorf("got  %q\nwant %q", got, want)
 	}
-	fitter := hall.Roles(r.Manual.People[0])
+	fitter := staff.Roles(r.Manual.People[0])
 	if len(fitter) != 1 || fitter[0].ID != "fitter" || fitter[0].On.String() != "2026-01-12" {
 		t.Errorf("the role that the plan gave: %+v", fitter)
 	}

@@ -184,3 +184,23 @@ func TestACodeOfALanguageIsFound(t *testing.T) {
 		}
 	}
 }
+
+// A kind of link is asked for by its constant or by what it does, never by a
+// text of the asker's own: a slip in one would match nothing.
+func TestNoKindIsNamedByAText(t *testing.T) {
+	for dir, files := range goFiles(t) {
+		for _, f := range files {
+			ast.Inspect(f, func(n ast.Node) bool {
+				c, is := n.(*ast.CallExpr)
+				if !is || len(c.Args) != 1 {
+					return true
+				}
+				called, is := c.Fun.(*ast.SelectorExpr)
+				if text, literal := c.Args[0].(*ast.BasicLit); is && literal && called.Sel.Name == "Is" && text.Kind == token.STRING {
+					t.Errorf("%s: Is(%s): use the constant of model/kinds.go", dir, text.Value)
+				}
+				return true
+			})
+		}
+	}
+}

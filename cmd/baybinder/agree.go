@@ -9,7 +9,7 @@ import (
 
 // agreed asks once, on a terminal. Elsewhere nobody can be asked, and the flag
 // that answers must be written.
-func (d *desk) agreed(question, flag string) (bool, error) {
+func (d *output) agreed(question, flag string) (bool, error) {
 	if !isTerminal(os.Stdin) {
 		return false, fmt.Errorf("nothing was written: nobody can be asked here, so add %s", flag)
 	}

@@ -67,7 +67,7 @@ func notThere(what, near, where string) error {
 }
 
 // table writes rows as CSV, the first of which is the header.
-func (d *desk) table(rows [][]string) error {
+func (d *output) table(rows [][]string) error {
 	for _, row := range rows {
 		for i := range row {
 			row[i] = finding.Cell(row[i])

@@ -22,7 +22,7 @@ func (*auditCommand) Help() string {
 }
 
 // Run tells what the files show of a day.
-func (c *auditCommand) Run(g *globals, d *desk) error {
+func (c *auditCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	r, err := generator.Check(o)
 	if err != nil {
@@ -40,7 +40,7 @@ func (c *auditCommand) Run(g *globals, d *desk) error {
 		}
 		list = []*model.Procedure{p}
 	}
-	hall := training.NewHall(r.Manual, o.Today)
+	hall := training.NewStandings(r.Manual, o.Today)
 	var accounts []training.Account
 	for _, p := range list {
 		accounts = append(accounts, hall.Account(p))
@@ -61,7 +61,7 @@ func (c *auditCommand) Run(g *globals, d *desk) error {
 
 // accounts tells one line a procedure; a draft that nothing was recorded of, and
 // that no job was done by, is left out.
-func (d *desk) accounts(list []training.Account, today model.Date) {
+func (d *output) accounts(list []training.Account, today model.Date) {
 	d.say("On %s:", today)
 	for _, a := range list {
 		if a.Stood == nil && len(a.Deeds) == 0 && len(a.Jobs) == 0 && !a.Procedure.Issued() {
@@ -90,7 +90,7 @@ func stood(a training.Account) string {
 }
 
 // account tells all of one procedure.
-func (d *desk) account(a training.Account, today model.Date) {
+func (d *output) account(a training.Account, today model.Date) {
 	d.say("%s (%s) on %s: %s", a.Procedure.Label(), a.Procedure.ID, today, stood(a))
 	if r := a.Stood; r != nil {
 		d.say("  reason: %s", r.Reason)

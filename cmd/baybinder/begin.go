@@ -17,7 +17,7 @@ type beginCommand struct {
 type beginManual struct{}
 
 // Run writes a new manual.
-func (*beginManual) Run(g *globals, d *desk) error {
+func (*beginManual) Run(g *globals, d *output) error {
 	files, err := begin.Manual(g.Manual)
 	if err != nil {
 		return err
@@ -38,7 +38,7 @@ type beginMachine struct {
 }
 
 // Run writes a new machine.
-func (c *beginMachine) Run(g *globals, d *desk) error {
+func (c *beginMachine) Run(g *globals, d *output) error {
 	name, err := begin.Machine(g.Manual, c.ID, c.Name)
 	if err != nil {
 		return err
@@ -63,7 +63,7 @@ func (*beginProcedure) Help() string {
 }
 
 // Run writes a new procedure.
-func (c *beginProcedure) Run(g *globals, d *desk) error {
+func (c *beginProcedure) Run(g *globals, d *output) error {
 	o := g.options()
 	n := begin.New{Manual: o.Manual, ID: c.ID, Title: c.Title, Machine: c.For, Topic: c.Topic, Part: c.Part, Today: o.Today}
 	if c.Part != "" {
@@ -79,7 +79,7 @@ func (c *beginProcedure) Run(g *globals, d *desk) error {
 }
 
 // reach writes a procedure that reaches a part, and tells what comes off.
-func (d *desk) reach(n begin.New) error {
+func (d *output) reach(n begin.New) error {
 	r, err := begin.Reach(n)
 	if err != nil {
 		return err

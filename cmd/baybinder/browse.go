@@ -21,7 +21,7 @@ func (*browseCommand) Help() string {
 }
 
 // Run serves the site until Ctrl-C.
-func (c *browseCommand) Run(d *desk) error {
+func (c *browseCommand) Run(d *output) error {
 	site, err := browse.Open(browse.Options{Folder: c.To, Address: c.Address, Port: int(c.Port)})
 	if err != nil {
 		return err

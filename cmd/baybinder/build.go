@@ -20,7 +20,7 @@ func (*buildCommand) Help() string {
 }
 
 // Run checks the manual and publishes its site.
-func (c *buildCommand) Run(g *globals, d *desk) error {
+func (c *buildCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	o.To, o.Preview, o.Readings = c.To, c.Preview, c.Readings
 	d.progress("Reading %s …", g.Manual)

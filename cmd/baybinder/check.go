@@ -14,7 +14,7 @@ func (*checkCommand) Help() string {
 }
 
 // Run tells of what is wrong in the manual.
-func (c *checkCommand) Run(g *globals, d *desk) error {
+func (c *checkCommand) Run(g *globals, d *output) error {
 	r, err := generator.Check(g.options())
 	if err != nil {
 		return err

@@ -23,7 +23,7 @@ func (*explainCommand) Help() string {
 }
 
 // Run explains one code, or lists what there is.
-func (c *explainCommand) Run(d *desk) error {
+func (c *explainCommand) Run(d *output) error {
 	switch c.Code {
 	case "":
 		d.listRules()
@@ -48,7 +48,7 @@ func (c *explainCommand) Run(d *desk) error {
 }
 
 // explain says all that is known of a rule.
-func (d *desk) explain(rule *finding.Rule) {
+func (d *output) explain(rule *finding.Rule) {
 	d.text(fmt.Sprintf("%s (%s)\n%s\n", rule.Code, rule.Level, wrap(rule.Title+".", "")))
 	d.text(fmt.Sprintf("Why it matters\n%s\n", wrap(rule.Why, "    ")))
 	d.text(fmt.Sprintf("What to do\n%s", wrap(rule.Mend, "    ")))
@@ -85,7 +85,7 @@ func families() []family {
 	return append(list, rest)
 }
 
-func (d *desk) listRules() {
+func (d *output) listRules() {
 	for _, f := range families() {
 		d.say("%s", f.title)
 		for _, rule := range f.rules {
@@ -97,7 +97,7 @@ func (d *desk) listRules() {
 	d.say("baybinder explain links lists the kinds of links.")
 }
 
-func (d *desk) listKinds() {
+func (d *output) listKinds() {
 	d.say("A link is written [words](kind:id).\n")
 	for _, k := range model.Kinds {
 		d.say("  %-12s %s", k.Name+":", k.Says)

@@ -48,14 +48,14 @@ func (g *globals) options() generator.Options {
 }
 
 // desk is where a command writes.
-type desk struct {
+type output struct {
 	out      io.Writer
 	err      io.Writer
 	terminal bool // err is a terminal: someone watches
 }
 
-func newDesk(stdout, stderr io.Writer) *desk {
-	return &desk{out: stdout, err: stderr, terminal: isTerminal(stderr)}
+func newDesk(stdout, stderr io.Writer) *output {
+	return &output{out: stdout, err: stderr, terminal: isTerminal(stderr)}
 }
 
 func isTerminal(w io.Writer) bool {
@@ -68,24 +68,24 @@ func isTerminal(w io.Writer) bool {
 }
 
 // progress says how things go, to someone who watches.
-func (d *desk) progress(format string, args ...any) {
+func (d *output) progress(format string, args ...any) {
 	if d.terminal {
 		d.note(format, args...)
 	}
 }
 
 // note says what must be known even where nobody watches.
-func (d *desk) note(format string, args ...any) {
+func (d *output) note(format string, args ...any) {
 	fmt.Fprintf(d.err, format+"\n", printable(args)...)
 }
 
 // say writes a line of the answer.
-func (d *desk) say(format string, args ...any) {
+func (d *output) say(format string, args ...any) {
 	fmt.Fprintf(d.out, format+"\n", printable(args)...)
 }
 
 // text writes a text of the program's own, of many lines.
-func (d *desk) text(text string) { fmt.Fprintln(d.out, text) }
+func (d *output) text(text string) { fmt.Fprintln(d.out, text) }
 
 // printable are what a line is made of, with every sign made visible that would
 // move a terminal's cursor: a name in the manual may hold any.

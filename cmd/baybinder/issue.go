@@ -26,7 +26,7 @@ func (*issueCommand) Help() string {
 }
 
 // Run issues a revision of a procedure.
-func (c *issueCommand) Run(g *globals, d *desk) error {
+func (c *issueCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	r, err := generator.Check(o)
 	if err != nil {
@@ -51,13 +51,13 @@ func (c *issueCommand) Run(g *globals, d *desk) error {
 	case len(done.Changes) == 0:
 		d.say("  Nothing changed for the reader.")
 	}
-	d.toKnow(c.Readers, training.NewHall(r.Manual, o.Today).Crew(done.Procedure))
+	d.toKnow(c.Readers, training.NewStandings(r.Manual, o.Today).Crew(done.Procedure))
 	return nil
 }
 
 // toKnow says who must read a new revision, or be told of it: those who read
 // an earlier one.
-func (d *desk) toKnow(readers string, crew training.Crew) {
+func (d *output) toKnow(readers string, crew training.Crew) {
 	read := slices.Concat(crew.Readers, crew.Stale)
 	for _, p := range crew.Partly {
 		read = append(read, p.Person)

@@ -19,7 +19,7 @@ func (*kitCommand) Help() string {
 }
 
 // Run tells what to fetch for a job, and who may do it.
-func (c *kitCommand) Run(g *globals, d *desk) error {
+func (c *kitCommand) Run(g *globals, d *output) error {
 	r, p, err := c.read(g)
 	if err != nil {
 		return err
@@ -28,7 +28,7 @@ func (c *kitCommand) Run(g *globals, d *desk) error {
 		return err
 	}
 	d.rests(r, p)
-	k := kit.NewBook(r.Manual.Shop, r.Walks).Of(p)
+	k := kit.NewCache(r.Manual.Shop, r.Walks).Of(p)
 	items := itemsOf(k)
 	if c.CSV {
 		return d.table(kitRows(k, items))
@@ -86,7 +86,7 @@ func (i item) line() string {
 	return i.amount + " × " + i.thing.Label()
 }
 
-func (d *desk) kit(k *kit.Kit, items []item) {
+func (d *output) kit(k *kit.Kit, items []item) {
 	shelf := "none yet"
 	for _, i := range items {
 		if i.kept != shelf {
@@ -102,7 +102,7 @@ func (d *desk) kit(k *kit.Kit, items []item) {
 	d.listed("besides them, to see a check done", seconds(k.Seconds))
 }
 
-func (d *desk) listed(what string, names []string) {
+func (d *output) listed(what string, names []string) {
 	if len(names) > 0 {
 		d.say("%s: %s", what, strings.Join(names, "; "))
 	}

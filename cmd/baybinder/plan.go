@@ -28,7 +28,7 @@ func (*timesCommand) Help() string {
 }
 
 // Run tells how long a job takes.
-func (c *timesCommand) Run(g *globals, d *desk) error {
+func (c *timesCommand) Run(g *globals, d *output) error {
 	r, p, err := c.read(g)
 	if err != nil {
 		return err
@@ -37,7 +37,7 @@ func (c *timesCommand) Run(g *globals, d *desk) error {
 		return err
 	}
 	d.rests(r, p)
-	book := schedule.NewBook(r.Walks)
+	book := schedule.NewCache(r.Walks)
 	rows := book.Rows(p)
 	if c.CSV {
 		return d.table(secondRows(rows))
@@ -55,7 +55,7 @@ func (c *timesCommand) Run(g *globals, d *desk) error {
 }
 
 // row tells the times of one kind of unit.
-func (d *desk) row(r schedule.Row) error {
+func (d *output) row(r schedule.Row) error {
 	if r.Where != nil {
 		d.say("\nA unit %s:", unitWords(r.Where))
 	}
@@ -99,7 +99,7 @@ func unitWords(where walk.Cases) string {
 }
 
 // shortest says what the time cannot go below, and why.
-func (d *desk) shortest(plan *schedule.Plan) {
+func (d *output) shortest(plan *schedule.Plan) {
 	if plan.Bay == 0 {
 		return
 	}
@@ -116,7 +116,7 @@ func (d *desk) shortest(plan *schedule.Plan) {
 }
 
 // waits names the waits and what they are of the time in the bay.
-func (d *desk) waits(plan *schedule.Plan) {
+func (d *output) waits(plan *schedule.Plan) {
 	for _, w := range plan.LongWaits() {
 		name := ""
 		for _, l := range w.Step.Links {
@@ -129,7 +129,7 @@ func (d *desk) waits(plan *schedule.Plan) {
 }
 
 // moves tells the writer what could go on during a wait.
-func (d *desk) moves(moves []schedule.Move) {
+func (d *output) moves(moves []schedule.Move) {
 	if len(moves) == 0 {
 		return
 	}

@@ -14,7 +14,7 @@ type planCommand struct {
 }
 
 // Run tells a plan's order.
-func (c *planCommand) Run(g *globals, d *desk) error {
+func (c *planCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	r, err := generator.Check(o)
 	if err != nil {
@@ -37,7 +37,7 @@ func (c *planCommand) Run(g *globals, d *desk) error {
 		}
 	}
 	d.say("In all %s of reading.", training.Minutes(sum))
-	d.course(training.NewHall(r.Manual, o.Today), r.Manual, plan)
+	d.course(training.NewStandings(r.Manual, o.Today), r.Manual, plan)
 	return bad
 }
 
@@ -58,7 +58,7 @@ func actsOf(r training.Reading) string {
 }
 
 // course tells who may witness, which roles the plan gives, and who is in it.
-func (d *desk) course(hall *training.Hall, m *model.Manual, plan *model.Plan) {
+func (d *output) course(hall *training.Standings, m *model.Manual, plan *model.Plan) {
 	if len(plan.Perform) > 0 {
 		witnesses := strings.Join(labels(hall.Witnesses(plan)), ", ")
 		if witnesses == "" {

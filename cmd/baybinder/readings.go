@@ -26,7 +26,7 @@ type dueCommand struct {
 }
 
 // Run tells what there is to read and to renew.
-func (c *dueCommand) Run(g *globals, d *desk) error {
+func (c *dueCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	r, err := generator.Check(o)
 	if err != nil {
@@ -36,7 +36,7 @@ func (c *dueCommand) Run(g *globals, d *desk) error {
 	if refuse {
 		return bad
 	}
-	hall := training.NewHall(r.Manual, o.Today)
+	hall := training.NewStandings(r.Manual, o.Today)
 	items := hall.Items()
 	switch {
 	case c.Person == "" && c.ICal:
@@ -87,7 +87,7 @@ func have(n int, one string) string {
 
 // items tells what there is to do, and below it what changed for those who
 // must read again.
-func (d *desk) items(hall *training.Hall, items []training.Item) {
+func (d *output) items(hall *training.Standings, items []training.Item) {
 	if len(items) == 0 {
 		d.say("nothing is due")
 	}
@@ -115,7 +115,7 @@ func byDay(i training.Item) string {
 }
 
 // changed tells what changed since some people read a procedure.
-func (d *desk) changed(c training.Change) {
+func (d *output) changed(c training.Change) {
 	who := someOf(labels(c.People))
 	switch {
 	case c.Read == nil:

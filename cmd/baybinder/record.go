@@ -57,7 +57,7 @@ func (c *recordCommand) entries(g *globals) ([]training.Entry, error) {
 }
 
 // Run adds rows to the record.
-func (c *recordCommand) Run(g *globals, d *desk) error {
+func (c *recordCommand) Run(g *globals, d *output) error {
 	entries, err := c.entries(g)
 	if err != nil {
 		return err
@@ -96,7 +96,7 @@ func revisionOf(row *training.Recorded) string {
 }
 
 // recorded tells of a row that was written, and what came of it.
-func (d *desk) recorded(row *training.Recorded) {
+func (d *output) recorded(row *training.Recorded) {
 	d.say("%s, %s %s %s%s, fingerprint %s", row.Date, row.Person, row.Act, row.Procedure, revisionOf(row), row.Fingerprint)
 	if row.Twice {
 		d.say("The same row stood already.")

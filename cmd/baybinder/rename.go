@@ -26,7 +26,7 @@ func (*renameCommand) Help() string {
 }
 
 // Run renames.
-func (c *renameCommand) Run(g *globals, d *desk) error {
+func (c *renameCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	r, err := rename.Run(rename.Options{
 		Manual: o.Manual, Today: o.Today, Kind: c.Kind, Old: c.Old, New: c.New, Machine: c.Machine, Show: c.Show,
@@ -57,7 +57,7 @@ func (c *renameCommand) Run(g *globals, d *desk) error {
 }
 
 // renamed tells what was done in a file.
-func (d *desk) renamed(folder string, f rename.File) {
+func (d *output) renamed(folder string, f rename.File) {
 	name := filepath.Join(folder, filepath.FromSlash(f.Path))
 	if f.To != "" {
 		d.say("%s: now %s", name, filepath.Base(filepath.FromSlash(f.To)))

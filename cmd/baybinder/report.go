@@ -7,12 +7,12 @@ import (
 )
 
 // findings tells of what was found, for people.
-func (d *desk) findings(r *generator.Result, all bool) error {
+func (d *output) findings(r *generator.Result, all bool) error {
 	return finding.Text(d.out, r.Findings, finding.TextOptions{All: all, Rules: check.Catalogue(), First: check.Causes()})
 }
 
 // sarif tells of what was found, for programs.
-func (d *desk) sarif(r *generator.Result) error {
+func (d *output) sarif(r *generator.Result) error {
 	return finding.SARIF(d.out, r.Findings, check.Catalogue())
 }
 

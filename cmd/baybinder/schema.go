@@ -23,7 +23,7 @@ func (*schemaCommand) Help() string {
 }
 
 // Run prints, lists or writes the schemas.
-func (c *schemaCommand) Run(g *globals, d *desk) error {
+func (c *schemaCommand) Run(g *globals, d *output) error {
 	switch {
 	case c.Write && c.What != "":
 		return fmt.Errorf("--write writes all of them: leave out %s", c.What)
@@ -48,7 +48,7 @@ func (c *schemaCommand) Run(g *globals, d *desk) error {
 	return fmt.Errorf("there is no schema %s: baybinder schema lists them", c.What)
 }
 
-func (d *desk) listSchemas() {
+func (d *output) listSchemas() {
 	for _, f := range schema.Files {
 		d.say("  %-15s %s", f.Name, f.Says)
 		if f.Match != "" {
@@ -58,7 +58,7 @@ func (d *desk) listSchemas() {
 	d.say("\nbaybinder schema NAME prints one; baybinder schema --write writes all into the manual's folder %s.", schema.Folder)
 }
 
-func (d *desk) writeSchemas(folder string) error {
+func (d *output) writeSchemas(folder string) error {
 	files, err := schema.Write(folder)
 	for _, name := range files {
 		d.say("wrote %s", filepath.Join(folder, filepath.FromSlash(name)))

@@ -19,7 +19,7 @@ func (*settleCommand) Help() string {
 }
 
 // Run mends what needs no judgement.
-func (c *settleCommand) Run(g *globals, d *desk) error {
+func (c *settleCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	changes, err := settle.Run(settle.Options{Manual: o.Manual, Today: o.Today, Show: c.Show})
 	mended := 0
@@ -39,7 +39,7 @@ func (c *settleCommand) Run(g *globals, d *desk) error {
 }
 
 // change tells what was done in a file, and what was left there.
-func (d *desk) change(folder string, c settle.Change) {
+func (d *output) change(folder string, c settle.Change) {
 	d.say("%s", filepath.Join(folder, filepath.FromSlash(c.Path)))
 	for _, did := range c.Did {
 		d.say("  %s: %s", place(did), did.Text)

@@ -24,7 +24,7 @@ func (*standCommand) Help() string {
 }
 
 // Run tells where things stand after a step.
-func (c *standCommand) Run(g *globals, d *desk) error {
+func (c *standCommand) Run(g *globals, d *output) error {
 	r, p, err := c.read(g)
 	if err != nil {
 		return err

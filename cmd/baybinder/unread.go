@@ -14,7 +14,7 @@ import (
 // whole says, before an answer about a procedure, what in the manual could not
 // be read. Where the answer is made of that it is refused: a list of gear that
 // lacks what a broken register holds looks like a whole one.
-func (d *desk) whole(r *generator.Result, p *model.Procedure) error {
+func (d *output) whole(r *generator.Result, p *model.Procedure) error {
 	from := sources(p)
 	if in := slices.DeleteFunc(unread(r.Findings, true), func(name string) bool { return !from(name) }); len(in) > 0 {
 		d.note("Something in %s could not be read, and what is asked for is made of it: nothing is said, as it would lack that. baybinder check says what to mend.", listed(in))
@@ -27,7 +27,7 @@ func (d *desk) whole(r *generator.Result, p *model.Procedure) error {
 }
 
 // rests says beside an answer that it rests on texts that have errors.
-func (d *desk) rests(r *generator.Result, p *model.Procedure) {
+func (d *output) rests(r *generator.Result, p *model.Procedure) {
 	for _, q := range reached(p) {
 		if n := finding.Errors(inFile(r.Findings, q)); n > 0 {
 			d.note("%s has %s, and what is said here rests on it: baybinder check tells them.", q.File.Path, count(n, "error"))
@@ -97,7 +97,7 @@ func reached(p *model.Procedure) []*model.Procedure {
 // may be missing from the answer. It ends with an error that is to be returned
 // after the answer; where the answer would ask too little of somebody, refuse
 // is true and there is none.
-func (d *desk) tablesRead(r *generator.Result, others ...string) (refuse bool, err error) {
+func (d *output) tablesRead(r *generator.Result, others ...string) (refuse bool, err error) {
 	folders := append([]string{"readings/"}, others...)
 	bad, decides := map[string]bool{}, map[string]bool{}
 	for _, f := range r.Findings {

@@ -28,7 +28,7 @@ func (*watchCommand) Help() string {
 }
 
 // Run builds and serves until Ctrl-C.
-func (c *watchCommand) Run(g *globals, d *desk) error {
+func (c *watchCommand) Run(g *globals, d *output) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
 	folder, err := watch.Open(g.Manual, c.To)
@@ -70,7 +70,7 @@ func (c *watchCommand) Run(g *globals, d *desk) error {
 type writing struct {
 	session  *generator.Session
 	to       string
-	desk     *desk
+	desk     *output
 	browsers *watch.Browsers
 
 	mu   sync.Mutex // held while one tells

@@ -19,7 +19,7 @@ func (*whoCommand) Help() string {
 }
 
 // Run tells who may do a job.
-func (c *whoCommand) Run(g *globals, d *desk) error {
+func (c *whoCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	r, err := generator.Check(o)
 	if err != nil {
@@ -36,7 +36,7 @@ func (c *whoCommand) Run(g *globals, d *desk) error {
 	if refuse {
 		return bad
 	}
-	crew := training.NewHall(r.Manual, o.Today).Crew(p)
+	crew := training.NewStandings(r.Manual, o.Today).Crew(p)
 	d.say("%s, %s: %s at once. They hold between them:", p.Label(), o.Today, people(crew.People))
 	for _, post := range crew.Roles {
 		d.say("  %s: %s%s", post.Role.Label(), orNobody(holders(post.Holds)), ranOut(post.RanOut))

@@ -17,7 +17,7 @@ var changedSinceIssue = finding.Rule{
 
 func runChangedSinceIssue(c *Context) []finding.Finding {
 	var found []finding.Finding
-	book := fingerprint.NewBook()
+	book := fingerprint.NewCache()
 	all := revisionsOf(c.Manual)
 	for p, list := range all {
 		r := list[len(list)-1]
@@ -49,7 +49,7 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 // changedBelow advises where what a procedure performs was issued anew since the
 // procedure was, and its readers were to know: whoever walked the whole job
 // through walked another.
-func changedBelow(all map[*model.Procedure][]*model.Revision, book *fingerprint.Book, p *model.Procedure, r *model.Revision) []finding.Finding {
+func changedBelow(all map[*model.Procedure][]*model.Revision, book *fingerprint.Cache, p *model.Procedure, r *model.Revision) []finding.Finding {
 	was, kept := fingerprint.Kept(r)
 	if !kept {
 		return nil
@@ -94,7 +94,7 @@ func newsOf(list []*model.Revision, print string) *model.Revision {
 // shownChanges is how many changes a finding tells of.
 const shownChanges = 2
 
-func whatChanged(book *fingerprint.Book, p *model.Procedure, r *model.Revision) string {
+func whatChanged(book *fingerprint.Cache, p *model.Procedure, r *model.Revision) string {
 	was, kept := fingerprint.Kept(r)
 	if !kept {
 		return "its fingerprint is " + book.Of(p) + ", and the words of the revision are not in revisions/ as they were"

@@ -97,14 +97,14 @@ type Context struct {
 	Today   model.Date
 	Preview bool // the site is marked as a preview: what is not issued may stand in it
 
-	trained *training.Hall
+	trained *training.Standings
 }
 
-// hall is how people stand today, worked out once for the rules over the whole
+// staff is how people stand today, worked out once for the rules over the whole
 // manual, which are looked for one after another.
-func (c *Context) hall() *training.Hall {
+func (c *Context) staff() *training.Standings {
 	if c.trained == nil {
-		c.trained = training.NewHall(c.Manual, c.Today)
+		c.trained = training.NewStandings(c.Manual, c.Today)
 	}
 	return c.trained
 }

@@ -46,7 +46,7 @@ func anyTime(p *model.Procedure) bool {
 
 func timed(links []*model.Link) bool {
 	for _, link := range links {
-		if link.Is("time") {
+		if link.Is(model.LinkTime) {
 			return true
 		}
 	}

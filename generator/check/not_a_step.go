@@ -48,7 +48,7 @@ func stepMend(b *model.Block, link *model.Link) string {
 	case by != "":
 		return "write 1. at the margin in place of " + by + "; the numbers that people read are made by the page"
 	}
-	if link.Is("on") || link.Is("why") {
+	if link.Is(model.LinkOn) || link.Is(model.LinkWhy) {
 		return "begin the paragraph in the column of its step's words: three spaces in, behind 10. and more four"
 	}
 	if word := mentionOf(link); word != "" {

@@ -32,7 +32,7 @@ func inspectors(c *Context) []finding.Finding {
 		if r.Act != "inspected" || r.Bad || r.Person.To == nil || r.Procedure.To == nil || c.Today.Before(r.Date) {
 			continue
 		}
-		switch c.hall().InspectionFault(r) {
+		switch c.staff().InspectionFault(r) {
 		case training.NotAuthorised:
 			found = append(found, notAuthorised.At(r.ByAt, "%s is inspected by someone who holds one of its roles on that day, so this counts for nothing", r.Procedure.To.Label()).
 				WithMend("have it inspected by someone who holds one of its needs"))
@@ -87,7 +87,7 @@ func judgeIssuer(c *Context, r *model.Revision, what, who string, at position.Po
 			f = f.WithMend("did you mean %s?", near)
 		}
 	case slices.ContainsFunc(roles, func(role model.Ref[model.Role]) bool {
-		return role.To != nil && c.hall().HoldsRole(c.Manual.People[i], role.To.ID, r.Date)
+		return role.To != nil && c.staff().HoldsRole(c.Manual.People[i], role.To.ID, r.Date)
 	}):
 		return nil
 	default:

@@ -143,7 +143,7 @@ func (x *printout) machine(m *model.Machine, o *model.Procedure) {
 		for _, l := range s.Links {
 			switch {
 			case l.Bad:
-			case l.Is("when") && len(m.Options) > 0:
+			case l.Is(model.LinkWhen) && len(m.Options) > 0:
 				x.entry("machines/"+m.ID, m.ID, m.At, text{"options", m.Options[0].Value})
 			case l.Kind.Act != model.NoAct:
 				x.acted(m, l.To)

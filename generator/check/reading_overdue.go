@@ -26,7 +26,7 @@ func runReadingOverdue(c *Context) []finding.Finding {
 		again bool
 	}
 	late := map[heap][]training.Standing{}
-	for _, s := range c.hall().Standings() {
+	for _, s := range c.staff().Standings() {
 		if s.State == training.Overdue {
 			k := heap{s.Plan.At, s.By, s.Last != nil}
 			late[k] = append(late[k], s)

@@ -20,10 +20,10 @@ func runReadingStale(c *Context) []finding.Finding {
 	if len(c.Manual.Record) == 0 {
 		return nil
 	}
-	hall := c.hall()
-	items := hall.Items()
+	staff := c.staff()
+	items := staff.Items()
 	changed := map[stale]string{}
-	for _, change := range hall.Changes(items) {
+	for _, change := range staff.Changes(items) {
 		changed[stale{change.Procedure, change.Print}] = inShort(change.Steps)
 	}
 	var found []finding.Finding

@@ -141,7 +141,7 @@ func reverses(s *model.Step) bool {
 func hasHold(p *model.Procedure, id string) bool {
 	for _, s := range p.Steps {
 		for _, l := range s.Links {
-			if (l.Is("hold") || l.Is("again")) && l.ID == id {
+			if (l.Kind.Stops) && l.ID == id {
 				return true
 			}
 		}

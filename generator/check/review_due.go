@@ -30,7 +30,7 @@ func runReviewDue(c *Context) []finding.Finding {
 func runInspectionDue(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for p, list := range revisionsOf(c.Manual) {
-		due, _, ok := c.hall().InspectBy(p)
+		due, _, ok := c.staff().InspectBy(p)
 		if !ok || !due.Before(c.Today) {
 			continue
 		}

@@ -15,14 +15,14 @@ var roleExpired = finding.Rule{
 
 func runRoleExpired(c *Context) []finding.Finding {
 	var found []finding.Finding
-	hall := c.hall()
-	for _, p := range hall.Here() {
+	staff := c.staff()
+	for _, p := range staff.Here() {
 		told := map[string]bool{}
-		roles := hall.Roles(p)
+		roles := staff.Roles(p)
 		for i := range roles {
 			g := &roles[len(roles)-1-i] // the last time first
 			until, runs := training.Until(g)
-			if !runs || told[g.ID] || hall.HoldsRole(p, g.ID, c.Today) || c.Today.Before(g.On) || !g.Ended.IsZero() {
+			if !runs || told[g.ID] || staff.HoldsRole(p, g.ID, c.Today) || c.Today.Before(g.On) || !g.Ended.IsZero() {
 				continue
 			}
 			told[g.ID] = true

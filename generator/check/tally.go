@@ -103,7 +103,7 @@ func (t *tally) link(c *Context, p *model.Procedure, link *model.Link) {
 	if link.Kind.List != model.NoList {
 		t.add(link.Kind.List, link.ID)
 	}
-	if link.Is("again") {
+	if link.Is(model.LinkAgain) {
 		t.add(model.ListHolds, link.ID)
 	}
 	for _, tool := range toolsOf(c, p, link) {

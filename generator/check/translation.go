@@ -96,10 +96,10 @@ func typed(l *model.Link) bool {
 // address is a typed link as two languages must have it alike: an amount by
 // its value.
 func address(l *model.Link) string {
-	if l.Is("time") && !l.Bad {
+	if l.Is(model.LinkTime) && !l.Bad {
 		return "time:" + strconv.FormatFloat(l.Amount().Base(), 'g', -1, 64)
 	}
-	if l.Is("within") && !l.Bad {
+	if l.Is(model.LinkWithin) && !l.Bad {
 		return "within:" + strconv.FormatFloat(l.Amount().Base(), 'g', -1, 64) + "#" + l.Frag
 	}
 	_, rest, _ := model.SplitAddress(l.Address)

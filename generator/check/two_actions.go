@@ -93,7 +93,7 @@ func startsConditional(s sentence, g *grammar) bool {
 }
 
 // inTitle says that a word stands in the name of something else to read.
-func inTitle(s sentence, i int) bool { return s[i].link != nil && s[i].link.Is("see") }
+func inTitle(s sentence, i int) bool { return s[i].link != nil && s[i].link.Is(model.LinkSee) }
 
 // opensAct says that the words of a typed act begin here.
 func opensAct(s sentence, i int) bool {

@@ -19,7 +19,7 @@ var unknownFingerprint = finding.Rule{
 // runUnknownFingerprint looks at what was read once there were revisions: of
 // the time before, what stood is not known.
 func runUnknownFingerprint(c *Context) []finding.Finding {
-	book := fingerprint.NewBook()
+	book := fingerprint.NewCache()
 	all := revisionsOf(c.Manual)
 	var found []finding.Finding
 	for i := range c.Manual.Record {

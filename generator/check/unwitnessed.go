@@ -19,9 +19,9 @@ func runUnwitnessed(c *Context) []finding.Finding {
 	if len(c.Manual.Record) == 0 {
 		return nil
 	}
-	hall := c.hall()
+	staff := c.staff()
 	lacking := map[deed]bool{}
-	for _, s := range hall.Standings() {
+	for _, s := range staff.Standings() {
 		if s.Performed < s.Perform {
 			lacking[deed{s.Person, s.Reading.Procedure}] = true
 		}
@@ -32,7 +32,7 @@ func runUnwitnessed(c *Context) []finding.Finding {
 		if r.Act != "performed" || c.Today.Before(r.Date) || !lacking[deed{r.Person.To, r.Procedure.To}] {
 			continue
 		}
-		if why := hall.UncountedByAll(r); why != "" {
+		if why := staff.UncountedByAll(r); why != "" {
 			found = append(found, unwitnessed.At(r.ByAt, "what %s performed on %s does not count: %s", r.Person.To.Label(), r.Date, why).
 				WithMend("have %s performed again under the eye of an assessor, then: baybinder readings record %s %s performed --by WHO", r.Procedure.To.ID, r.Person.ID, r.Procedure.To.ID))
 		}

@@ -14,7 +14,7 @@ func runWithin(c *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for i, s := range p.Steps {
 		for _, l := range s.Links {
-			if !l.Is("within") || l.Bad {
+			if !l.Is(model.LinkWithin) || l.Bad {
 				continue
 			}
 			switch {

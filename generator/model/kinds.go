@@ -86,13 +86,15 @@ const (
 // Kind is one kind of link: a row of the table that bind, the walk, the pages
 // and the reference are made from.
 type Kind struct {
-	Name   string
-	Target Target
-	Act    Act
-	List   List
-	Worded bool   // a link of this kind needs words for a plain viewer
-	Frag   string // the signs that may stand before a second part
-	Says   string // what it says, for the reference
+	Name     string
+	Target   Target
+	Act      Act
+	List     List
+	Worded   bool   // a link of this kind needs words for a plain viewer
+	Frag     string // the signs that may stand before a second part
+	Stops    bool   // work stops here for a hold
+	Branches bool   // only where an earlier hold ended in one way
+	Says     string // what it says, for the reference
 }
 
 // Machine says whether a link of this kind names a thing of the machine.
@@ -104,17 +106,45 @@ func (k *Kind) Machine() bool {
 	return false
 }
 
+// The names of the kinds that code asks for by name; nothing compares a name
+// with a text of its own, and a test reads the code for it.
+const (
+	LinkTool     = "tool"
+	LinkRole     = "role"
+	LinkPost     = "post"
+	LinkHazard   = "hazard"
+	LinkHold     = "hold"
+	LinkLock     = "lock"
+	LinkNoted    = "noted"
+	LinkDo       = "do"
+	LinkSee      = "see"
+	LinkOn       = "on"
+	LinkWhy      = "why"
+	LinkEach     = "each"
+	LinkBetween  = "between"
+	LinkWhen     = "when"
+	LinkIfNot    = "if-not"
+	LinkIf       = "if"
+	LinkAgain    = "again"
+	LinkOptional = "optional"
+	LinkPeople   = "people"
+	LinkTime     = "time"
+	LinkWithin   = "within"
+	LinkPause    = "pause"
+	LinkStep     = "step"
+)
+
 // Kinds is the table of link kinds, in the order in which the reference shows
 // them.
 var Kinds = []*Kind{
-	{Name: "tool", Target: ToTool, List: ListTools, Says: "this step uses the tool"},
+	{Name: LinkTool, Target: ToTool, List: ListTools, Says: "this step uses the tool"},
 	{Name: "supply", Target: ToSupply, List: ListSupplies, Says: "this step uses the supply"},
-	{Name: "role", Target: ToRole, Says: "someone with this role does it"},
-	{Name: "post", Target: ToPost, Says: "the person at this post does it"},
-	{Name: "hazard", Target: ToHazard, List: ListHazards, Worded: true, Says: "this step meets the hazard: its box is shown before the step"},
-	{Name: "hold", Target: ToHold, List: ListHolds, Worded: true, Says: "work stops here for it"},
+	{Name: LinkRole, Target: ToRole, Says: "someone with this role does it"},
+	{Name: LinkPost, Target: ToPost, Says: "the person at this post does it"},
+	{Name: LinkHazard, Target: ToHazard, List: ListHazards, Worded: true, Says: "this step meets the hazard: its box is shown before the step"},
+	{Name: LinkHold, Target: ToHold, List: ListHolds, Stops: true, Worded: true, Says: "work stops here for it"},
 	{Name: "isolate", Target: ToEnergyOrPoint, Act: Isolate, Says: "the energy, or the point, is switched off"},
-	{Name: "lock", Target: ToEnergyOrPoint, Act: Lock, Says: "a lock is fitted"},
+	{Name: LinkLock, Target: ToEnergyOrPoint, Act: Lock, Says: "a lock is fitted"},
 	{Name: "release", Target: ToEnergy, Act: Release, Says: "what is stored is let out, lowered or blocked"},
 	{Name: "prove", Target: ToEnergy, Act: Prove, Says: "the energy is proved dead"},
 	{Name: "unlock", Target: ToEnergyOrPoint, Act: Unlock, Says: "the lock comes off"},
@@ -144,24 +174,24 @@ var Kinds = []*Kind{
 	{Name: "fluid", Target: ToFluid, Says: "a mention of the fluid"},
 	{Name: "setting", Target: ToSetting, Says: "a mention of the setting"},
 	{Name: "machine", Target: ToMachine, Says: "a mention of the machine"},
-	{Name: "noted", Target: ToNote, Says: "what a note hold recorded"},
-	{Name: "do", Target: ToProcedure, Act: Call, Says: "perform that whole procedure here"},
-	{Name: "see", Target: ToProcedure, Frag: "#", Says: "further reading"},
+	{Name: LinkNoted, Target: ToNote, Says: "what a note hold recorded"},
+	{Name: LinkDo, Target: ToProcedure, Act: Call, Says: "perform that whole procedure here"},
+	{Name: LinkSee, Target: ToProcedure, Frag: "#", Says: "further reading"},
 	{Name: "reverse", Target: ToPhase, Act: Reverse, Frag: "#!", Says: "the refit of what the phase took off: all, as far as a part (#), or all but some (!)"},
-	{Name: "on", Target: ToRefit, Says: "the paragraph is shown where the step is reversed"},
-	{Name: "why", Target: NoTarget, Says: "the paragraph is the reason"},
-	{Name: "each", Target: ToOrder, Says: "the sub-steps are done once for each entry of the order"},
-	{Name: "between", Target: NoTarget, Says: "the sub-step is left out after the last entry"},
-	{Name: "when", Target: ToOption, Says: "only for units with the option (! without it)"},
-	{Name: "if-not", Target: ToOutcome, Says: "only if that measurement or look failed"},
-	{Name: "if", Target: ToAnswer, Frag: "=", Says: "only if that was the answer"},
-	{Name: "again", Target: ToOutcome, Says: "the hold is taken anew"},
-	{Name: "optional", Target: NoTarget, Says: "the step may be left out"},
-	{Name: "people", Target: ToPeople, Says: "so many people at once"},
-	{Name: "time", Target: ToTime, Says: "so long"},
-	{Name: "within", Target: ToWithin, Frag: "#", Says: "this step ends no later than that after the step before it, or after the named one (#)"},
-	{Name: "pause", Target: ToPause, Says: "a good place to stop for the night; never: the phase is not broken off"},
-	{Name: "step", Target: ToName, Says: "names the step, so that see: and records can point at it"},
+	{Name: LinkOn, Target: ToRefit, Says: "the paragraph is shown where the step is reversed"},
+	{Name: LinkWhy, Target: NoTarget, Says: "the paragraph is the reason"},
+	{Name: LinkEach, Target: ToOrder, Says: "the sub-steps are done once for each entry of the order"},
+	{Name: LinkBetween, Target: NoTarget, Says: "the sub-step is left out after the last entry"},
+	{Name: LinkWhen, Target: ToOption, Says: "only for units with the option (! without it)"},
+	{Name: LinkIfNot, Target: ToOutcome, Branches: true, Says: "only if that measurement or look failed"},
+	{Name: LinkIf, Target: ToAnswer, Branches: true, Frag: "=", Says: "only if that was the answer"},
+	{Name: LinkAgain, Target: ToOutcome, Stops: true, Says: "the hold is taken anew"},
+	{Name: LinkOptional, Target: NoTarget, Says: "the step may be left out"},
+	{Name: LinkPeople, Target: ToPeople, Says: "so many people at once"},
+	{Name: LinkTime, Target: ToTime, Says: "so long"},
+	{Name: LinkWithin, Target: ToWithin, Frag: "#", Says: "this step ends no later than that after the step before it, or after the named one (#)"},
+	{Name: LinkPause, Target: ToPause, Says: "a good place to stop for the night; never: the phase is not broken off"},
+	{Name: LinkStep, Target: ToName, Says: "names the step, so that see: and records can point at it"},
 }
 
 // Three kinds that are not in the table: their addresses have no kind of ours.

@@ -125,7 +125,7 @@ type Step struct {
 // Time is the time that the step says it takes, or zero.
 func (s *Step) Time() (q quantity.Quantity) {
 	for _, l := range s.Links {
-		if l.Is("time") && !l.Bad {
+		if l.Is(LinkTime) && !l.Bad {
 			q = l.Amount()
 		}
 	}
@@ -158,7 +158,7 @@ type Second struct {
 func (s *Step) Seconds() []Second {
 	var out []Second
 	for _, l := range s.Links {
-		if h, is := l.To.(*Hold); is && (l.Is("hold") || l.Is("again")) && h.Together() && h.By.To != nil {
+		if h, is := l.To.(*Hold); is && (l.Kind.Stops) && h.Together() && h.By.To != nil {
 			out = AddSecond(out, Second{s, h.By.To})
 		}
 	}
@@ -179,7 +179,7 @@ func AddSecond(list []Second, second Second) []Second {
 func crewOf(links []*Link) (people int, known bool) {
 	people, known = 1, true
 	for _, link := range links {
-		if link.Is("people") {
+		if link.Is(LinkPeople) {
 			people, known = max(people, int(link.Amount().Value)), known && !link.Bad
 		}
 		if callee, is := link.To.(*Procedure); is && link.Kind.Act == Call {

@@ -47,7 +47,7 @@ func besideOf(j *job, drained map[*model.Fluid]bool, links []sentence.Placed) *b
 }
 
 func (b *beside) link(l *model.Link) {
-	if l.Is("within") {
+	if l.Is(model.LinkWithin) {
 		b.words = append(b.words, l.Amount())
 	}
 	switch l.Kind.Act {
@@ -145,7 +145,7 @@ func (b *beside) energy(e *model.Energy) {
 // repeat the limit that it asks about; and a hold of an energy may say what it
 // begins with.
 func (b *beside) hold(l *model.Link, h *model.Hold) {
-	if l.Is("noted") {
+	if l.Is(model.LinkNoted) {
 		return
 	}
 	b.named(h)
@@ -154,7 +154,7 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 		b.words = append(b.words, given(of.Voltage, of.Temperature)...)
 		b.words = append(b.words, numbersOf(of.Pressures)...)
 	}
-	if l.Is("if-not") || l.Is("if") {
+	if l.Kind.Branches {
 		b.words = append(b.words, given(h.For.Least, h.For.Most)...)
 		b.words = append(b.words, numbersOf(h.Limit)...)
 		return
@@ -163,7 +163,7 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 	b.words = append(b.words, given(h.AgainIn)...)
 	b.state(h, register, h.For.Least, h.For.Most)
 	b.limit(h, register, h.Limit)
-	b.timed = b.timed || l.Is("hold") && slices.ContainsFunc(inText(l.Text), isDuration)
+	b.timed = b.timed || l.Is(model.LinkHold) && slices.ContainsFunc(inText(l.Text), isDuration)
 }
 
 func isDuration(q quantity.Quantity) bool { return q.Fits(quantity.Duration) }

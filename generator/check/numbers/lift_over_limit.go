@@ -36,7 +36,7 @@ func liftsOverLimit(m *model.Manual, j *job) []finding.Finding {
 
 // geared says that lifting gear is named or in place, or may be.
 func (l lift) geared() bool {
-	return l.tools.murky || len(fastening.OfKind(l.tools.all(), "lifting")) > 0
+	return l.tools.unresolved || len(fastening.OfKind(l.tools.all(), "lifting")) > 0
 }
 
 func overLimit(l lift, limit quantity.Quantity, people int) finding.Finding {

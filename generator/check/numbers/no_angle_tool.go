@@ -35,7 +35,7 @@ func angleTools(j *job) []finding.Finding {
 // stand in for what is.
 func (j *job) gauges(box toolbox) ([]*model.Tool, bool) {
 	all := fastening.WithSubstitutes(slices.Concat(box.all(), j.tools))
-	return fastening.OfKind(all, "angle-gauge"), j.toolsKnown && !box.murky
+	return fastening.OfKind(all, "angle-gauge"), j.toolsKnown && !box.unresolved
 }
 
 func noAngleTool(at *model.Link, bad []turn) finding.Finding {

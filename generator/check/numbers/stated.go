@@ -43,7 +43,7 @@ func statedBy(link *model.Link) stated {
 			return stated{machineFile, inText(to.Value), inText(to.Name)}
 		}
 	case nil:
-		if link.Is("time") || link.Is("within") {
+		if link.Is(model.LinkTime) || link.Is(model.LinkWithin) {
 			return stated{who: "the link", values: given(link.Amount())}
 		}
 	}

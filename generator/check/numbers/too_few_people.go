@@ -39,7 +39,7 @@ func asksForMore(p *model.Procedure, links []*model.Link) []finding.Finding {
 		if link.Bad {
 			continue
 		}
-		if n := int(link.Amount().Value); link.Is("people") && n > p.People {
+		if n := int(link.Amount().Value); link.Is(model.LinkPeople) && n > p.People {
 			found = append(found, fewer(p, link, "this needs "+persons(n), n))
 		}
 		callee, is := link.To.(*model.Procedure)

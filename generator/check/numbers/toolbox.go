@@ -10,9 +10,9 @@ import (
 
 // toolbox is what there is to work with at an act.
 type toolbox struct {
-	named  []*model.Tool // in the step's own paragraphs
-	placed []*model.Tool // put in place before, and not taken away
-	murky  bool          // a tool that was named is not known
+	named      []*model.Tool // in the step's own paragraphs
+	placed     []*model.Tool // put in place before, and not taken away
+	unresolved bool          // a tool that was named is not known
 }
 
 // toolboxOf gathers the tools that links name.
@@ -22,9 +22,9 @@ func toolboxOf(links []*model.Link) toolbox {
 		tool, is := link.To.(*model.Tool)
 		switch {
 		case link.Bad && (link.Kind.Target == model.ToTool || link.Kind == model.UnknownLink):
-			box.murky = true
+			box.unresolved = true
 		case is && tool.Lost("kind", "or"):
-			box.murky = true
+			box.unresolved = true
 		case is && !slices.Contains(box.named, tool):
 			box.named = append(box.named, tool)
 		}
@@ -35,9 +35,9 @@ func toolboxOf(links []*model.Link) toolbox {
 // with is the toolbox with what another has too.
 func (b toolbox) with(other toolbox) toolbox {
 	return toolbox{
-		named:  slices.Concat(b.named, other.named),
-		placed: slices.Concat(b.placed, other.placed),
-		murky:  b.murky || other.murky,
+		named:      slices.Concat(b.named, other.named),
+		placed:     slices.Concat(b.placed, other.placed),
+		unresolved: b.unresolved || other.unresolved,
 	}
 }
 
@@ -51,7 +51,7 @@ func (j *job) atHand(box toolbox) fastening.AtHand {
 
 // chosen says whether what was chosen is all that there was to choose from: a
 // step that names its tools does without the list.
-func (j *job) chosen(box toolbox, named bool) bool { return !box.murky && (named || j.toolsKnown) }
+func (j *job) chosen(box toolbox, named bool) bool { return !box.unresolved && (named || j.toolsKnown) }
 
 // toolsOf is the tools of a front matter, and those that a step of the procedure
 // names and the list lacks: that is told as such, and is no reason to say that

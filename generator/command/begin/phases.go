@@ -195,7 +195,7 @@ func (r *reach) takeOff(i int, part *model.Part) {
 }
 
 // takes is the act in the trade's words for what it is.
-func (p *paper) takes(part *model.Part) string {
+func (p *document) takes(part *model.Part) string {
 	switch part.Kind {
 	case "line":
 		return act("disconnect", p.Disconnect, part) + p.And + of("cap", p.Cap, part)
@@ -360,7 +360,7 @@ func (r *reach) leftOff(x *point) bool {
 }
 
 // comesBack is the act in words: a voltage is switched on, and a load is not.
-func (p *paper) comesBack(e *model.Energy) string {
+func (p *document) comesBack(e *model.Energy) string {
 	switch {
 	case len(e.Points) == 0, e.Kind == "gravity", e.Kind == "spring", e.Kind == "heat", e.Kind == "chemical":
 		return p.ComeBack
@@ -378,7 +378,7 @@ func (r *reach) sign() *model.Hold {
 		}
 		for _, s := range p.Phases[len(p.Phases)-1].Steps {
 			for _, l := range s.Links {
-				if h, is := l.To.(*model.Hold); is && l.Is("hold") {
+				if h, is := l.To.(*model.Hold); is && l.Is(model.LinkHold) {
 					ends[h]++
 				}
 			}

@@ -94,7 +94,7 @@ type reach struct {
 	*way
 	manual  *model.Manual
 	cuts    []*cut
-	paper   *paper
+	paper   *document
 	missing []string
 }
 
@@ -103,7 +103,7 @@ func newReach(m *model.Manual, machine *model.Machine, part *model.Part) (*reach
 	if err != nil {
 		return nil, err
 	}
-	r := &reach{way: way, manual: m, paper: &paper{Speech: speechOf(m), machine: machine, locks: m.Shop.Locks}}
+	r := &reach{way: way, manual: m, paper: &document{Speech: speechOf(m), machine: machine, locks: m.Shop.Locks}}
 	for _, p := range way.touched() {
 		r.unread(p)
 	}

@@ -66,9 +66,9 @@ func TestTheDepotIssuesThreeRevisions(t *testing.T) {
 	}
 
 	m := bound(t, root)
-	hall := training.NewHall(m, date(t, "2026-05-04"))
+	staff := training.NewStandings(m, date(t, "2026-05-04"))
 	var got []string
-	items := hall.Items()
+	items := staff.Items()
 	for _, i := range items {
 		if i.State != training.Stale { // what they perform is read too, and was not
 			continue
@@ -79,7 +79,7 @@ func TestTheDepotIssuesThreeRevisions(t *testing.T) {
 	if strings.Join(got, "\n") != want {
 		t.Errorf("stale:\n%s\nwant:\n%s", strings.Join(got, "\n"), want)
 	}
-	changes := hall.Changes(items)
+	changes := staff.Changes(items)
 	if len(changes) != 1 || len(changes[0].People) != 2 || !strings.Contains(strings.Join(changes[0].Steps, "\n"), "hold capacitor wait, for: 12 min, was 10 min") {
 		t.Errorf("changes: %+v", changes)
 	}

@@ -27,7 +27,7 @@ func (b *binder) manual() *model.Manual { return bound(b.t, b.root) }
 
 func (b *binder) account(day string) training.Account {
 	m := b.manual()
-	return training.NewHall(m, date(b.t, day)).Account(m.Procedures[0])
+	return training.NewStandings(m, date(b.t, day)).Account(m.Procedures[0])
 }
 
 // found are the codes of what check finds on a day.

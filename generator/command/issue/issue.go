@@ -57,7 +57,7 @@ func Run(m *model.Manual, found []finding.Finding, o Order) (*Issued, error) {
 	if err != nil {
 		return nil, err
 	}
-	book := fingerprint.NewBook()
+	book := fingerprint.NewCache()
 	words, err := wordsOf(o.Folder, p)
 	if err != nil {
 		return nil, err
@@ -90,7 +90,7 @@ func issuable(m *model.Manual, found []finding.Finding, o Order) (*model.Procedu
 }
 
 // compare lays the form beside the last revision's.
-func (i *Issued) compare(last *model.Revision, book *fingerprint.Book, o Order) error {
+func (i *Issued) compare(last *model.Revision, book *fingerprint.Cache, o Order) error {
 	i.Number = max(o.Number, 1)
 	i.First = last == nil
 	if last == nil {
@@ -135,7 +135,7 @@ func refuseUnseen(o Order, why string) error {
 
 // write adds the row and keeps the words. The words are written while the row's
 // place is held, so that a number has one text.
-func (i *Issued) write(book *fingerprint.Book, o Order) error {
+func (i *Issued) write(book *fingerprint.Cache, o Order) error {
 	number := strconv.Itoa(i.Number)
 	row := ledger.Row{
 		"procedure": o.Procedure, "revision": number, "date": o.Date.String(), "fingerprint": i.Fingerprint, "reason": o.Reason,

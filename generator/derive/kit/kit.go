@@ -48,7 +48,7 @@ type Supply struct {
 }
 
 // Book makes and remembers the kits of a manual's procedures.
-type Book struct {
+type Cache struct {
 	kits  map[*model.Procedure]*Kit // with the shop's locks
 	bare  map[*model.Procedure]*Kit // without
 	locks *model.Locks
@@ -56,19 +56,19 @@ type Book struct {
 }
 
 // NewBook makes an empty book for a shop whose procedures were walked.
-func NewBook(shop *model.Shop, walks *walk.Result) *Book {
-	return &Book{kits: map[*model.Procedure]*Kit{}, bare: map[*model.Procedure]*Kit{}, locks: shop.Locks, walks: walks}
+func NewCache(shop *model.Shop, walks *walk.Result) *Cache {
+	return &Cache{kits: map[*model.Procedure]*Kit{}, bare: map[*model.Procedure]*Kit{}, locks: shop.Locks, walks: walks}
 }
 
 // Forget makes the kit of a procedure anew when it is asked for next.
-func (b *Book) Forget(p *model.Procedure) {
+func (b *Cache) Forget(p *model.Procedure) {
 	delete(b.kits, p)
 	delete(b.bare, p)
 }
 
 // Of is the kit of a procedure with everything that it calls. A procedure in a
 // ring of calls counts once.
-func (b *Book) Of(p *model.Procedure) *Kit {
+func (b *Cache) Of(p *model.Procedure) *Kit {
 	if k := b.kits[p]; k != nil {
 		return k
 	}
@@ -93,7 +93,7 @@ func LocksAt(locks *model.Locks, job *model.Procedure) int {
 
 // without is the kit of a procedure and of all that it calls, but for the locks:
 // how many are needed is a matter of the whole job.
-func (b *Book) without(p *model.Procedure) *Kit {
+func (b *Cache) without(p *model.Procedure) *Kit {
 	if k := b.bare[p]; k != nil {
 		return k
 	}
@@ -151,7 +151,7 @@ func UseOf(u model.Use[model.Supply]) Supply {
 
 // steps takes what reaches the kit by itself: the testers of holds, what is
 // isolated, and who is needed besides.
-func (k *Kit) steps(b *Book, p *model.Procedure) {
+func (k *Kit) steps(b *Cache, p *model.Procedure) {
 	for _, s := range p.Steps {
 		for _, second := range s.Seconds() {
 			k.Seconds = model.AddSecond(k.Seconds, second)

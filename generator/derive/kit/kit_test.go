@@ -67,7 +67,7 @@ func TestLocks(t *testing.T) {
 			t.Fatalf("%s: %v", name, found)
 		}
 		p := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "job" })]
-		if got := padlocks(kit.NewBook(m.Shop, walk.All(m)).Of(p)); got != c.want {
+		if got := padlocks(kit.NewCache(m.Shop, walk.All(m)).Of(p)); got != c.want {
 			t.Errorf("%s: %d padlocks, by hand %d", name, got, c.want)
 		}
 	}
@@ -89,7 +89,7 @@ func TestNoLocks(t *testing.T) {
 		"procedures/job.md": job("2", "leaves: { power: locked }\n", "1. [a](isolate:power) [b](lock:power).\n"),
 	}))
 	p := m.Procedures[0]
-	if n := kit.LocksAt(m.Shop.Locks, p); n != 1 || len(kit.NewBook(m.Shop, walk.All(m)).Of(p).Tools) != 0 {
+	if n := kit.LocksAt(m.Shop.Locks, p); n != 1 || len(kit.NewCache(m.Shop, walk.All(m)).Of(p).Tools) != 0 {
 		t.Error(n)
 	}
 }
@@ -110,7 +110,7 @@ func TestSeconds(t *testing.T) {
 	if len(found) > 0 {
 		t.Fatal(found)
 	}
-	k := kit.NewBook(m.Shop, walk.All(m)).Of(m.Procedures[0])
+	k := kit.NewCache(m.Shop, walk.All(m)).Of(m.Procedures[0])
 	var got []string
 	for _, s := range k.Seconds {
 		got = append(got, s.By.ID+" "+s.Step.Of.ID+" "+s.Step.Number)

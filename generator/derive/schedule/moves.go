@@ -23,7 +23,7 @@ type Move struct {
 // hold but the measuring of something else. While an energy is waited for, hands
 // stay out: nothing is taken off, put back, loosened, tightened, drained, filled
 // or set.
-func (b *Book) Moves(p *model.Procedure) []Move {
+func (b *Cache) Moves(p *model.Procedure) []Move {
 	var steps []*model.Step
 	for _, phase := range p.Phases {
 		steps = append(steps, phase.Steps...)
@@ -62,7 +62,7 @@ func onlyWait(s *model.Step) *model.Hold {
 		switch {
 		case waitOf(l) != nil && hold == nil:
 			hold = waitOf(l)
-		case l.Is("hold") || l.Kind.Act != model.NoAct:
+		case l.Is(model.LinkHold) || l.Kind.Act != model.NoAct:
 			return nil
 		}
 	}
@@ -71,7 +71,7 @@ func onlyWait(s *model.Step) *model.Hold {
 
 // wordsOnly says that nobody knows what a step, or one of its sub-steps, touches.
 func wordsOnly(s *model.Step) bool {
-	typed := func(l *model.Link) bool { return l.Kind.Act != model.NoAct || l.Is("hold") || l.Is("again") }
+	typed := func(l *model.Link) bool { return l.Kind.Act != model.NoAct || l.Kind.Stops }
 	return len(s.Subs) == 0 && !slices.ContainsFunc(s.Links, typed) || slices.ContainsFunc(s.Subs, wordsOnly)
 }
 
@@ -144,7 +144,7 @@ func conditions(s *model.Step) []string {
 	}
 	var out []string
 	for _, l := range links {
-		if l.Is("when") || l.Is("if") || l.Is("if-not") || l.Is("optional") {
+		if l.Is(model.LinkWhen) || l.Is(model.LinkIf) || l.Is(model.LinkIfNot) || l.Is(model.LinkOptional) {
 			out = append(out, l.Address)
 		}
 	}
@@ -164,7 +164,7 @@ func (m *line) seconds(s *model.Step) int {
 // Free says that two steps of a phase, with their sub-steps, may be done in
 // either order as far as is typed: they touch nothing in common that either of
 // them changes, and no refit follows from their order.
-func (b *Book) Free(x, y *model.Step) bool {
+func (b *Cache) Free(x, y *model.Step) bool {
 	all := everything(b)
 	return !reversed(x) && !all.whole(x).clash(all.whole(y))
 }

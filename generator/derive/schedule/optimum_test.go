@@ -101,7 +101,7 @@ func (w written) job(t interface{ Fatalf(string, ...any) }) (j job, least, chain
 	if len(found) > 0 {
 		t.Fatalf("%v\n%s", found, w.body)
 	}
-	book := schedule.NewBook(walk.All(m))
+	book := schedule.NewCache(walk.All(m))
 	p := m.Procedures[0]
 	j.People = w.people
 	last := make([]int, len(w.steps)) // each step's last task

@@ -175,7 +175,7 @@ func untimed(s *model.Step) bool {
 
 // waitOf is the wait that a link takes; nil for none.
 func waitOf(l *model.Link) *model.Hold {
-	if h, is := l.To.(*model.Hold); is && h.Kind == "wait" && l.Is("hold") {
+	if h, is := l.To.(*model.Hold); is && h.Kind == "wait" && l.Is(model.LinkHold) {
 		return h
 	}
 	return nil

@@ -54,7 +54,7 @@ func planOf(t interface{ Fatalf(string, ...any) }, head, body string) (*schedule
 	if len(found) > 0 {
 		t.Fatalf("%v\n%s", found, body)
 	}
-	book := schedule.NewBook(walk.All(m))
+	book := schedule.NewCache(walk.All(m))
 	p := m.Procedures[0]
 	return book.Rows(p)[0].Plan, book.Moves(p)
 }

@@ -22,7 +22,7 @@ const mostOptions = 10
 // own, in the order of the machine's list. A kind for which nothing is done has
 // none, unless nothing is done at all. Asked again, the book is read and not
 // written to.
-func (b *Book) Rows(p *model.Procedure) []Row {
+func (b *Cache) Rows(p *model.Procedure) []Row {
 	if rows := b.rows[p]; rows != nil {
 		return rows
 	}
@@ -130,7 +130,7 @@ func allowed(m *model.Machine, u unit) bool {
 
 // askedIn are the options that a procedure's conditions, and those of what it
 // performs, ask about.
-func (b *Book) askedIn(p *model.Procedure) []string {
+func (b *Cache) askedIn(p *model.Procedure) []string {
 	if asked, known := b.asked[p]; known {
 		return asked
 	}
@@ -138,7 +138,7 @@ func (b *Book) askedIn(p *model.Procedure) []string {
 	var out []string
 	add := func(links []*model.Link) {
 		for _, l := range links {
-			if l.Is("when") && !l.Bad && !slices.Contains(out, l.ID) {
+			if l.Is(model.LinkWhen) && !l.Bad && !slices.Contains(out, l.ID) {
 				out = append(out, l.ID)
 			}
 		}
@@ -213,14 +213,14 @@ func (p *Plan) same(o *Plan) bool {
 
 // view is the book as it is read for one kind of unit and the ordinary outcome.
 type view struct {
-	*Book
+	*Cache
 	unit       unit
 	everything bool // every step counts as done
 }
 
 // everything is the book as it is read for all units and outcomes at once: what
 // the writer is told holds for every one of them.
-func everything(b *Book) *view { return &view{Book: b, everything: true} }
+func everything(b *Cache) *view { return &view{Cache: b, everything: true} }
 
 // done says that a step is done on the unit in the ordinary outcome: what is
 // measured and looked at is as it should be, a question has the first of its
@@ -244,14 +244,14 @@ func (v *view) skips(phase *model.Phase) bool {
 
 // other says that a link asks for another unit.
 func (v *view) other(l *model.Link) bool {
-	return l.Is("when") && !l.Bad && slices.Contains(v.unit, l.ID) == l.Not
+	return l.Is(model.LinkWhen) && !l.Bad && slices.Contains(v.unit, l.ID) == l.Not
 }
 
 // unusual says that a link asks for what ordinarily is not so.
 func unusual(l *model.Link) bool {
-	if l.Is("if") {
+	if l.Is(model.LinkIf) {
 		h, is := l.To.(*model.Hold)
 		return !is || len(h.Answers) > 0 && h.Answers[0].Key != l.Frag
 	}
-	return l.Is("if-not") || l.Is("optional")
+	return l.Is(model.LinkIfNot) || l.Is(model.LinkOptional)
 }

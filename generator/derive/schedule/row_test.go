@@ -50,7 +50,7 @@ func rowsOf(t interface{ Fatalf(string, ...any) }, units, head, body string) []s
 		t.Fatalf("%v\n%s", found, body)
 	}
 	p := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "job" })]
-	return schedule.NewBook(walk.All(m)).Rows(p)
+	return schedule.NewCache(walk.All(m)).Rows(p)
 }
 
 // said are rows in words: "two 8 min; lamp !two 3 min".

@@ -41,7 +41,7 @@ type Times struct {
 }
 
 // Book makes and remembers the times of a manual's procedures.
-type Book struct {
+type Cache struct {
 	walks  *walk.Result
 	rows   map[*model.Procedure][]Row
 	asked  map[*model.Procedure][]string
@@ -56,15 +56,15 @@ type entry struct {
 }
 
 // NewBook makes an empty book. The walks say what a reverse: link takes back.
-func NewBook(walks *walk.Result) *Book {
-	return &Book{
+func NewCache(walks *walk.Result) *Cache {
+	return &Cache{
 		walks: walks, rows: map[*model.Procedure][]Row{}, asked: map[*model.Procedure][]string{},
 		plans: map[entry]*Plan{}, called: map[entry]*touches{},
 	}
 }
 
 // Forget adds up the times of a procedure anew when they are asked for next.
-func (b *Book) Forget(p *model.Procedure) {
+func (b *Cache) Forget(p *model.Procedure) {
 	delete(b.rows, p)
 	delete(b.asked, p)
 	maps.DeleteFunc(b.plans, func(e entry, _ *Plan) bool { return e.Procedure == p })
@@ -73,17 +73,17 @@ func (b *Book) Forget(p *model.Procedure) {
 
 // entry is a procedure on a unit: the options that it does not ask about say
 // nothing.
-func (b *Book) entry(p *model.Procedure, u unit) entry { return entry{p, u.key(b.askedIn(p))} }
+func (b *Cache) entry(p *model.Procedure, u unit) entry { return entry{p, u.key(b.askedIn(p))} }
 
 // planFor is the time line of a procedure on a kind of unit, with everything
 // that it calls. In a ring of calls a procedure counts once.
-func (b *Book) planFor(p *model.Procedure, u unit) *Plan {
+func (b *Cache) planFor(p *model.Procedure, u unit) *Plan {
 	at := b.entry(p, u)
 	if plan := b.plans[at]; plan != nil {
 		return plan
 	}
 	b.plans[at] = &Plan{}
-	b.plans[at] = (&view{Book: b, unit: u}).plan(p)
+	b.plans[at] = (&view{Cache: b, unit: u}).plan(p)
 	return b.plans[at]
 }
 
@@ -97,9 +97,9 @@ func Lead(phase *model.Phase) (seconds, people int) {
 	for _, l := range phase.Lead.Links {
 		switch {
 		case l.Bad:
-		case l.Is("time"):
+		case l.Is(model.LinkTime):
 			seconds = int(l.Amount().Base())
-		case l.Is("people"):
+		case l.Is(model.LinkPeople):
 			people = int(l.Amount().Value)
 		}
 	}

@@ -164,9 +164,9 @@ func (v *view) links(p *model.Procedure, links []*model.Link) *touches {
 func (v *view) link(t *touches, p *model.Procedure, l *model.Link) {
 	act := l.Kind.Act
 	switch {
-	case l.Is("hold") || l.Is("again"):
+	case l.Kind.Stops:
 		t.hold(p, l)
-	case l.Is("pause"):
+	case l.Is(model.LinkPause):
 		t.all = true
 	case act == model.NoAct:
 		t.mention(p, l)

@@ -115,7 +115,7 @@ func partOf(l *model.Link) *model.Part {
 func countOf(p *model.Procedure, l *model.Link) int {
 	switch to := l.To.(type) {
 	case *model.Order:
-		if l.Is("each") {
+		if l.Is(model.LinkEach) {
 			return len(to.Labels)
 		}
 	case *model.Fastener:
@@ -224,7 +224,7 @@ func signs(items []Item, i, goal int) Flags {
 func breaks(it *Item) bool {
 	return it.Derived == nil && slices.ContainsFunc(it.Step.Links, func(l *model.Link) bool {
 		h, ok := l.To.(*model.Hold)
-		return ok && h.Kind == "wait" && l.Is("hold") || l.Kind.Act == model.Call || l.Is("pause") && l.ID == ""
+		return ok && h.Kind == "wait" && l.Is(model.LinkHold) || l.Kind.Act == model.Call || l.Is(model.LinkPause) && l.ID == ""
 	})
 }
 
@@ -253,7 +253,7 @@ func traceless(it *Item) bool {
 
 func written(l *model.Link) bool {
 	h, ok := l.To.(*model.Hold)
-	return ok && (l.Is("hold") || l.Is("again")) && h.Kind != "wait" && h.Kind != "look"
+	return ok && (l.Kind.Stops) && h.Kind != "wait" && h.Kind != "look"
 }
 
 // hidden says that a part that goes on later covers what this item put right:

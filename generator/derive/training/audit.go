@@ -38,8 +38,8 @@ type Deed struct {
 	Why      string          // a performance counts for no plan because of this; "" where it counts
 }
 
-// Account is what the files show of a procedure on the hall's day.
-func (h *Hall) Account(p *model.Procedure) Account {
+// Account is what the files show of a procedure on the staff's day.
+func (h *Standings) Account(p *model.Procedure) Account {
 	a := Account{Procedure: p}
 	if n := len(h.since[p]); n > 0 {
 		a.Stood = h.since[p][n-1]
@@ -60,7 +60,7 @@ func (h *Hall) Account(p *model.Procedure) Account {
 	return a
 }
 
-func (h *Hall) deed(r *model.Reading) Deed {
+func (h *Standings) deed(r *model.Reading) Deed {
 	d := Deed{Reading: r, Revision: h.revisionRead(r)}
 	switch r.Act {
 	case "read":
@@ -76,7 +76,7 @@ func (h *Hall) deed(r *model.Reading) Deed {
 
 // UncountedByAll says why a performance counts towards none of the person's
 // plans that ask for it; "" where it counts, and where no plan asks.
-func (h *Hall) UncountedByAll(r *model.Reading) string {
+func (h *Standings) UncountedByAll(r *model.Reading) string {
 	why := ""
 	for i := range r.Person.To.Plans {
 		plan := r.Person.To.Plans[i].To

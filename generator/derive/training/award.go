@@ -8,9 +8,9 @@ import (
 )
 
 // broughtOrRowed are the roles that a person brought, and those that the rows of
-// roles gave, up to the hall's day. A withdrawal ends what stands before it in
+// roles gave, up to the staff's day. A withdrawal ends what stands before it in
 // the file.
-func (h *Hall) broughtOrRowed(p *model.Person) []model.Gained {
+func (h *Standings) broughtOrRowed(p *model.Person) []model.Gained {
 	var out []model.Gained
 	for _, g := range p.Roles {
 		if g.On.IsZero() && p.StartUnread {
@@ -35,8 +35,8 @@ func (h *Hall) broughtOrRowed(p *model.Person) []model.Gained {
 	return out
 }
 
-// awardsOf are the rows of roles about a person up to the hall's day.
-func (h *Hall) awardsOf(p *model.Person) []*model.Award {
+// awardsOf are the rows of roles about a person up to the staff's day.
+func (h *Standings) awardsOf(p *model.Person) []*model.Award {
 	var out []*model.Award
 	for i := range h.m.Awards {
 		a := &h.m.Awards[i]
@@ -48,7 +48,7 @@ func (h *Hall) awardsOf(p *model.Person) []*model.Award {
 }
 
 // lostOf are the days on which a role that a plan gives was withdrawn.
-func (h *Hall) lostOf(p *model.Person, plan *model.Plan) []model.Date {
+func (h *Standings) lostOf(p *model.Person, plan *model.Plan) []model.Date {
 	var out []model.Date
 	for _, a := range h.awardsOf(p) {
 		if a.Act == "withdrawn" && slices.ContainsFunc(plan.Gives, func(g model.Ref[model.Role]) bool { return g.To == a.Role.To }) {
@@ -70,7 +70,7 @@ func (c *course) forget(day model.Date) {
 
 // gain gives the role of a plan that was finished on a day, unless a row of roles
 // says so already or a withdrawal of that day or a later one ended it.
-func (h *Hall) gain(c *course, role model.Ref[model.Role], day model.Date) bool {
+func (h *Standings) gain(c *course, role model.Ref[model.Role], day model.Date) bool {
 	g := model.Gained{Ref: model.Ref[model.Role]{ID: role.ID, At: c.plan.At, To: role.To}, On: day}
 	for _, a := range h.awardsOf(c.person) {
 		switch {

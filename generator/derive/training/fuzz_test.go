@@ -36,7 +36,7 @@ func FuzzTables(f *testing.F) {
 				t.Errorf("row %+v counts for nothing, and nothing is told", r)
 			}
 		}
-		h := NewHall(m, on("2026-05-04"))
+		h := NewStandings(m, on("2026-05-04"))
 		items := append(h.Items(), h.Reviews()...)
 		h.Changes(items)
 		for _, p := range m.Procedures {

@@ -39,7 +39,7 @@ func (c *course) begin() {
 // the roles of that day, which may have been gained by a plan themselves:
 // within a day it is looked again until nothing more is gained, so that two
 // people cannot make each other witnesses.
-func (h *Hall) gains() {
+func (h *Standings) gains() {
 	h.held = map[*model.Person][]model.Gained{}
 	h.courses = map[*model.Person][]*course{}
 	for _, p := range h.m.People {
@@ -58,7 +58,7 @@ func (h *Hall) gains() {
 }
 
 // asksOf is what a plan asks for, worked out once.
-func (h *Hall) asksOf(plan *model.Plan) []Reading {
+func (h *Standings) asksOf(plan *model.Plan) []Reading {
 	if _, known := h.plans[plan]; !known {
 		h.plans[plan] = asks(plan)
 	}
@@ -66,7 +66,7 @@ func (h *Hall) asksOf(plan *model.Plan) []Reading {
 }
 
 // days are the rows of the record by day, the earliest first.
-func (h *Hall) days() [][]*model.Reading {
+func (h *Standings) days() [][]*model.Reading {
 	var rows []*model.Reading
 	for i := range h.m.Record {
 		if r := &h.m.Record[i]; h.counts(r) && !r.Date.IsZero() {
@@ -92,7 +92,7 @@ type part struct {
 
 // day takes in the rows of one day, and then looks which plans are done: the
 // order in which a day's rows stand says nothing.
-func (h *Hall) day(rows []*model.Reading) {
+func (h *Standings) day(rows []*model.Reading) {
 	var waiting []part
 	for _, r := range rows {
 		for _, c := range h.courses[r.Person.To] {
@@ -121,7 +121,7 @@ func (h *Hall) day(rows []*model.Reading) {
 }
 
 // take counts a row towards a plan; not where nobody saw it who may.
-func (h *Hall) take(c *course, r *model.Reading) bool {
+func (h *Standings) take(c *course, r *model.Reading) bool {
 	p := r.Procedure.To
 	switch r.Act {
 	case "read":
@@ -141,7 +141,7 @@ func (h *Hall) take(c *course, r *model.Reading) bool {
 }
 
 // finish looks whether a plan is done on a day, and gives its roles.
-func (h *Hall) finish(c *course, day model.Date) bool {
+func (h *Standings) finish(c *course, day model.Date) bool {
 	for _, a := range c.asks {
 		p := a.Procedure
 		if r := c.read[p]; r == nil || !h.heldOn(r, day) || c.performed[p] < a.Perform || a.Watch && !c.watched[p] {
@@ -163,7 +163,7 @@ func (h *Hall) finish(c *course, day model.Date) bool {
 // heldOn says whether a reading was true on a day: by the revisions of that
 // day, as the words of that day are not known otherwise. Where none was issued
 // by then, what was read is taken for what stood.
-func (h *Hall) heldOn(r *model.Reading, day model.Date) bool {
+func (h *Standings) heldOn(r *model.Reading, day model.Date) bool {
 	var stood []*model.Revision
 	for _, rev := range h.since[r.Procedure.To] {
 		if !day.Before(rev.Date) {
@@ -185,7 +185,7 @@ func askedAgain(revisions []*model.Revision, r *model.Reading) bool {
 
 // Roles are the roles of a person: those that the list of people names, those of
 // the rows of roles, and those of the plans that they finished, by the day.
-func (h *Hall) Roles(p *model.Person) []model.Gained {
+func (h *Standings) Roles(p *model.Person) []model.Gained {
 	if h.held == nil {
 		h.gains()
 	}
@@ -194,18 +194,18 @@ func (h *Hall) Roles(p *model.Person) []model.Gained {
 
 // HoldsRole says whether a person holds a role on a day, by any of these. Who
 // is away holds nothing.
-func (h *Hall) HoldsRole(p *model.Person, role string, on model.Date) bool {
+func (h *Standings) HoldsRole(p *model.Person, role string, on model.Date) bool {
 	h.Roles(p)
 	return h.holdsOn(p, role, on)
 }
 
-func (h *Hall) holdsOn(p *model.Person, role string, on model.Date) bool {
+func (h *Standings) holdsOn(p *model.Person, role string, on model.Date) bool {
 	return !p.Away(on) && holds(h.held[p], role, on)
 }
 
 // Finished are the days on which a person finished a plan of theirs; more than
 // one where it was gone through again.
-func (h *Hall) Finished(p *model.Person, plan *model.Plan) []model.Date {
+func (h *Standings) Finished(p *model.Person, plan *model.Plan) []model.Date {
 	if h.held == nil {
 		h.gains()
 	}
@@ -220,14 +220,14 @@ func (h *Hall) Finished(p *model.Person, plan *model.Plan) []model.Date {
 // Uncounted says why a performance does not count towards a plan; "" where it
 // does. Who witnesses holds, on that day, the assessor's role; where the plan
 // names none, all that it gives. Nobody witnesses their own.
-func (h *Hall) Uncounted(plan *model.Plan, r *model.Reading) string {
+func (h *Standings) Uncounted(plan *model.Plan, r *model.Reading) string {
 	if h.held == nil {
 		h.gains()
 	}
 	return h.uncounted(plan, r)
 }
 
-func (h *Hall) uncounted(plan *model.Plan, r *model.Reading) string {
+func (h *Standings) uncounted(plan *model.Plan, r *model.Reading) string {
 	wanted := witnessRoles(plan)
 	by := h.person(r.By)
 	switch {
@@ -259,8 +259,8 @@ func witnessRoles(plan *model.Plan) []model.Ref[model.Role] {
 }
 
 // Witnesses are the people who may witness what a plan has performed, on the
-// hall's day.
-func (h *Hall) Witnesses(plan *model.Plan) []*model.Person {
+// staff's day.
+func (h *Standings) Witnesses(plan *model.Plan) []*model.Person {
 	wanted := witnessRoles(plan)
 	var out []*model.Person
 	for _, p := range h.m.People {
@@ -272,7 +272,7 @@ func (h *Hall) Witnesses(plan *model.Plan) []*model.Person {
 	return out
 }
 
-func (h *Hall) person(id string) *model.Person {
+func (h *Standings) person(id string) *model.Person {
 	for _, p := range h.m.People {
 		if p.ID == id {
 			return p

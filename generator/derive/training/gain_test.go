@@ -38,7 +38,7 @@ func drawRows(t *rapid.T, m *model.Manual) []string {
 
 // finishes are all the days on which anybody finished anything.
 func finishes(m *model.Manual, today string) []string {
-	h := NewHall(m, on(today))
+	h := NewStandings(m, on(today))
 	var out []string
 	for _, p := range m.People {
 		for _, plan := range p.Plans {
@@ -99,7 +99,7 @@ func TestAPlanIsFinishedOnTheDayOfItsLastAct(t *testing.T) {
 		"2026-01-31,t-01,sweep,performed," + sweep + ",t-03\n",
 	}
 	m = crew(rows)
-	h := NewHall(m, on("2026-04-01"))
+	h := NewStandings(m, on("2026-04-01"))
 	if got := fmt.Sprint(h.Finished(m.People[0], m.Plans[0])); got != "[2026-01-31]" {
 		t.Fatalf("finished on %s", got)
 	}
@@ -123,14 +123,14 @@ func TestAStaleReadingFinishesNothing(t *testing.T) {
 	for readers, want := range map[string]string{"reread": "[]", "tell": "[2026-01-11]", "none": "[2026-01-11]"} {
 		m := shop("register/roles.yaml", crewRoles, "readings/people.csv", crewPeople, "readings/plans/first.yaml", crewFirst, "readings/plans/second.yaml", crewSecond,
 			"readings/record.csv", rows, "revisions.csv", fmt.Sprintf(revisions, wash, readers))
-		if got := fmt.Sprint(NewHall(m, on("2026-01-20")).Finished(m.People[0], m.Plans[0])); got != want {
+		if got := fmt.Sprint(NewStandings(m, on("2026-01-20")).Finished(m.People[0], m.Plans[0])); got != want {
 			t.Errorf("%s: finished on %s, want %s", readers, got, want)
 		}
 	}
 	again := rows + "2026-01-12,t-01,wash,read," + wash + ",\n"
 	m = shop("register/roles.yaml", crewRoles, "readings/people.csv", crewPeople, "readings/plans/first.yaml", crewFirst, "readings/plans/second.yaml", crewSecond,
 		"readings/record.csv", again, "revisions.csv", fmt.Sprintf(revisions, wash, "reread"))
-	if got := fmt.Sprint(NewHall(m, on("2026-01-20")).Finished(m.People[0], m.Plans[0])); got != "[2026-01-12]" {
+	if got := fmt.Sprint(NewStandings(m, on("2026-01-20")).Finished(m.People[0], m.Plans[0])); got != "[2026-01-12]" {
 		t.Errorf("read again: finished on %s", got)
 	}
 }

@@ -15,7 +15,7 @@ const (
 // InspectionFault says why a row is no inspection: someone other than who works
 // inspects, and holds one of the roles that the procedure needs; "" where it is
 // one.
-func (h *Hall) InspectionFault(r *model.Reading) string {
+func (h *Standings) InspectionFault(r *model.Reading) string {
 	by := h.person(r.By)
 	switch {
 	case r.By == r.Person.ID:
@@ -31,7 +31,7 @@ func (h *Hall) InspectionFault(r *model.Reading) string {
 // InspectBy is the day by which working by a procedure that locks is to be
 // inspected: so long after its last inspection, else after its first issue as
 // the shop says. It is false where the shop does not say, or nothing locks.
-func (h *Hall) InspectBy(p *model.Procedure) (by model.Date, last *model.Reading, ok bool) {
+func (h *Standings) InspectBy(p *model.Procedure) (by model.Date, last *model.Reading, ok bool) {
 	span, every := h.m.Shop.Inspect.Span()
 	if !every || len(h.since[p]) == 0 || !p.Issued() || !locks(p) {
 		return model.Date{}, nil, false
@@ -49,6 +49,6 @@ func (h *Hall) InspectBy(p *model.Procedure) (by model.Date, last *model.Reading
 // locks says whether a procedure has a lock: in its own steps.
 func locks(p *model.Procedure) bool {
 	return slices.ContainsFunc(p.Steps, func(s *model.Step) bool {
-		return slices.ContainsFunc(s.Links, func(l *model.Link) bool { return l.Is("lock") })
+		return slices.ContainsFunc(s.Links, func(l *model.Link) bool { return l.Is(model.LinkLock) })
 	})
 }

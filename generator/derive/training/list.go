@@ -42,7 +42,7 @@ const soon = 60
 
 // Items are what there is to do: what is due, overdue and stale, and the roles
 // that ran out or soon do.
-func (h *Hall) Items() []Item {
+func (h *Standings) Items() []Item {
 	var out []Item
 	for _, s := range h.Standings() {
 		out = append(out, h.toDo(&s)...)
@@ -55,7 +55,7 @@ func (h *Hall) Items() []Item {
 }
 
 // toDo is what is left of a procedure in a plan.
-func (h *Hall) toDo(s *Standing) []Item {
+func (h *Standings) toDo(s *Standing) []Item {
 	var out []Item
 	add := func(state State, act string, left int) *Item {
 		out = append(out, Item{Person: s.Person, What: s.Reading.Procedure, Plan: s.Plan.ID, State: state, By: s.By, Act: act, Left: left})
@@ -82,7 +82,7 @@ func (h *Hall) toDo(s *Standing) []Item {
 }
 
 // revisionRead is the revision that was read, or nil.
-func (h *Hall) revisionRead(r *model.Reading) *model.Revision {
+func (h *Standings) revisionRead(r *model.Reading) *model.Revision {
 	revisions := h.since[r.Procedure.To]
 	if at, known := readRevision(revisions, r); known {
 		return revisions[at]
@@ -92,7 +92,7 @@ func (h *Hall) revisionRead(r *model.Reading) *model.Revision {
 
 // toRenew are the roles of a person that ran out, or soon do. Of a role that
 // was gained more than once the last time counts.
-func (h *Hall) toRenew(p *model.Person) []Item {
+func (h *Standings) toRenew(p *model.Person) []Item {
 	var out []Item
 	roles := h.Roles(p)
 	for i := range roles {
@@ -121,13 +121,13 @@ func (h *Hall) toRenew(p *model.Person) []Item {
 }
 
 // near says that a day is past, or no more than soon days away.
-func (h *Hall) near(day model.Date) bool {
+func (h *Standings) near(day model.Date) bool {
 	return !h.today.Before(model.DateOf(day.Time().AddDate(0, 0, -soon)))
 }
 
 // Reviews are the days by which what is issued is to be looked over, each
 // procedure once.
-func (h *Hall) Reviews() []Item {
+func (h *Standings) Reviews() []Item {
 	var out []Item
 	for _, p := range h.m.Procedures {
 		n := len(h.since[p])
@@ -148,13 +148,13 @@ func (h *Hall) Reviews() []Item {
 }
 
 // ReviewsSoon are the reviews that are overdue or soon are due.
-func (h *Hall) ReviewsSoon() []Item {
+func (h *Standings) ReviewsSoon() []Item {
 	return slices.DeleteFunc(h.Reviews(), func(i Item) bool { return !h.near(i.By) })
 }
 
 // planOf is the id of the plan by which a role was gained; "" where the list
 // of people names it.
-func (h *Hall) planOf(p *model.Person, g *model.Gained) string {
+func (h *Standings) planOf(p *model.Person, g *model.Gained) string {
 	for _, c := range h.courses[p] {
 		if c.plan.At == g.At {
 			return c.plan.ID
@@ -165,7 +165,7 @@ func (h *Hall) planOf(p *model.Person, g *model.Gained) string {
 
 // doAgain is what a person is still to do of the plan of theirs that gives a
 // role, to go through it again: "read Wash", "perform Sweep 2 times".
-func (h *Hall) doAgain(p *model.Person, role *model.Role) []string {
+func (h *Standings) doAgain(p *model.Person, role *model.Role) []string {
 	var out []string
 	for _, c := range h.courses[p] {
 		if !slices.ContainsFunc(c.plan.To.Gives, func(r model.Ref[model.Role]) bool { return r.To == role }) {
@@ -201,7 +201,7 @@ type Change struct {
 }
 
 // Changes are what changed for those whose readings are stale, each once.
-func (h *Hall) Changes(items []Item) []Change {
+func (h *Standings) Changes(items []Item) []Change {
 	type words struct {
 		procedure *model.Procedure
 		print     string
@@ -226,7 +226,7 @@ func (h *Hall) Changes(items []Item) []Change {
 	return out
 }
 
-func (h *Hall) change(p *model.Procedure, i *Item) Change {
+func (h *Standings) change(p *model.Procedure, i *Item) Change {
 	c := Change{Procedure: p, Read: i.Met, Print: i.Last.Fingerprint, Unkept: true}
 	if i.Met == nil {
 		return c

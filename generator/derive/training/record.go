@@ -83,7 +83,7 @@ func RecordAll(m *model.Manual, folder string, entries []Entry) ([]*Recorded, er
 func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
 	var done []*Recorded
 	var wrong []error
-	halls := map[model.Date]*Hall{}
+	halls := map[model.Date]*Standings{}
 	for _, e := range entries {
 		p, err := recordable(m, e)
 		if err != nil {
@@ -91,7 +91,7 @@ func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
 			continue
 		}
 		if halls[e.Date] == nil {
-			halls[e.Date] = NewHall(m, e.Date)
+			halls[e.Date] = NewStandings(m, e.Date)
 		}
 		d := &Recorded{Entry: e, Fingerprint: halls[e.Date].Fingerprint(p)}
 		r := d.reading(m)
@@ -137,7 +137,7 @@ func (d *Recorded) reading(m *model.Manual) model.Reading {
 
 // cameOf is what comes of a row that was added.
 func (d *Recorded) cameOf(before, after *model.Manual, r *model.Reading) {
-	was, now := NewHall(before, d.Date), NewHall(after, d.Date)
+	was, now := NewStandings(before, d.Date), NewStandings(after, d.Date)
 	if d.Act == "performed" {
 		d.Why = now.UncountedByAll(r)
 	}
@@ -152,7 +152,7 @@ func (d *Recorded) cameOf(before, after *model.Manual, r *model.Reading) {
 // awards adds the rows of roles that are missing of anybody, so that a later
 // change of a plan, a person or an assessor does not undo a role.
 func awards(m *model.Manual, folder string, day model.Date) error {
-	h := NewHall(m, day)
+	h := NewStandings(m, day)
 	h.gains()
 	if err := ledger.Append(filepath.Join(folder, "readings", "roles.csv"), rolesColumns, h.missing, nil); err != nil {
 		return err

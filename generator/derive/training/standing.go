@@ -37,12 +37,12 @@ func (s *Standing) Done() bool {
 	return s.State == Good && s.Performed >= s.Perform && (s.Watched || !s.MustWatch)
 }
 
-// Hall works out how people stand, on one day. It is not made for use by
+// Standings works out how people stand, on one day. It is not made for use by
 // several goroutines at once.
-type Hall struct {
+type Standings struct {
 	m       *model.Manual
 	today   model.Date
-	book    *fingerprint.Book
+	book    *fingerprint.Cache
 	read    map[key][]*model.Reading
 	since   map[*model.Procedure][]*model.Revision
 	plans   map[*model.Plan][]Reading
@@ -56,11 +56,11 @@ type key struct {
 	procedure *model.Procedure
 }
 
-// NewHall gathers a manual's records up to a day: what is recorded later is not
+// NewStandings gathers a manual's records up to a day: what is recorded later is not
 // true yet.
-func NewHall(m *model.Manual, today model.Date) *Hall {
-	h := &Hall{
-		m: m, today: today, book: fingerprint.NewBook(),
+func NewStandings(m *model.Manual, today model.Date) *Standings {
+	h := &Standings{
+		m: m, today: today, book: fingerprint.NewCache(),
 		read: map[key][]*model.Reading{}, since: map[*model.Procedure][]*model.Revision{}, plans: map[*model.Plan][]Reading{},
 	}
 	for i := range m.Record {
@@ -80,13 +80,13 @@ func NewHall(m *model.Manual, today model.Date) *Hall {
 
 // counts says that a row of the record is of someone and something known, has no
 // error, and is of a day on which they were there and not of one to come.
-func (h *Hall) counts(r *model.Reading) bool {
+func (h *Standings) counts(r *model.Reading) bool {
 	return !r.Bad && r.Person.To != nil && r.Procedure.To != nil && !h.today.Before(r.Date) && r.Person.To.There(r.Date)
 }
 
 // Standings are how everybody stands to what their plans have them read, by
 // person, plan and order. A draft or retired procedure is asked of nobody.
-func (h *Hall) Standings() []Standing {
+func (h *Standings) Standings() []Standing {
 	var out []Standing
 	for _, person := range h.Here() {
 		for i := range person.Plans {
@@ -102,7 +102,7 @@ func (h *Hall) Standings() []Standing {
 	return out
 }
 
-func (h *Hall) standing(person *model.Person, plan *model.Ref[model.Plan], reading Reading) Standing {
+func (h *Standings) standing(person *model.Person, plan *model.Ref[model.Plan], reading Reading) Standing {
 	p := reading.Procedure
 	s := Standing{Person: person, Plan: plan, Reading: reading, By: h.by(person, plan.To), State: Due, MustWatch: reading.Watch, Perform: reading.Perform}
 	s.Last = h.lastRead(person, p)
@@ -126,9 +126,9 @@ func (h *Hall) standing(person *model.Person, plan *model.Ref[model.Plan], readi
 	return s
 }
 
-// Here are the people who have not left by the hall's day, in the order of the
+// Here are the people who have not left by the staff's day, in the order of the
 // file: nobody else is in a list.
-func (h *Hall) Here() []*model.Person {
+func (h *Standings) Here() []*model.Person {
 	var out []*model.Person
 	for _, p := range h.m.People {
 		if !p.Away(h.today) {
@@ -138,11 +138,11 @@ func (h *Hall) Here() []*model.Person {
 	return out
 }
 
-func (h *Hall) late(by model.Date) bool { return !by.IsZero() && by.Before(h.today) }
+func (h *Standings) late(by model.Date) bool { return !by.IsZero() && by.Before(h.today) }
 
 // again is the last day on which what is stale is to be read again: as long
 // after the revision that asks for it as the plan gives. Zero where none asks.
-func (h *Hall) again(r *model.Reading, plan *model.Plan) model.Date {
+func (h *Standings) again(r *model.Reading, plan *model.Plan) model.Date {
 	revisions := h.since[r.Procedure.To]
 	within, ok := Within(plan)
 	at, known := readRevision(revisions, r)
@@ -158,7 +158,7 @@ func (h *Hall) again(r *model.Reading, plan *model.Plan) model.Date {
 }
 
 // by is the last day on which a plan's reading is in time.
-func (h *Hall) by(person *model.Person, plan *model.Plan) model.Date {
+func (h *Standings) by(person *model.Person, plan *model.Plan) model.Date {
 	within, ok := Within(plan)
 	if !ok || person.Started.IsZero() {
 		return model.Date{}
@@ -169,7 +169,7 @@ func (h *Hall) by(person *model.Person, plan *model.Plan) model.Date {
 // Holds says whether a reading is still true: it is of a revision since which
 // none asks for it to be read again; where none was issued, it is of what
 // stands now.
-func (h *Hall) Holds(r *model.Reading) bool {
+func (h *Standings) Holds(r *model.Reading) bool {
 	p := r.Procedure.To
 	if revisions := h.since[p]; len(revisions) > 0 {
 		return !askedAgain(revisions, r)
@@ -199,7 +199,7 @@ func readRevision(revisions []*model.Revision, r *model.Reading) (at int, known 
 // revision's, for that is what is published. What was changed since and not
 // issued, and what a callee changed, is none of it. Where there is no revision
 // it is that of what stands.
-func (h *Hall) Fingerprint(p *model.Procedure) string {
+func (h *Standings) Fingerprint(p *model.Procedure) string {
 	if n := len(h.since[p]); n > 0 {
 		return h.since[p][n-1].Fingerprint
 	}

@@ -9,7 +9,7 @@ import (
 // toTell is what a person is still to be told of: a revision that was issued with
 // tell after the one that they read, while their reading is good. Of a revision
 // without a hash of its words nobody is told.
-func (h *Hall) toTell(person *model.Person) []Item {
+func (h *Standings) toTell(person *model.Person) []Item {
 	var out []Item
 	for _, p := range h.m.Procedures {
 		last := h.lastRead(person, p)
@@ -35,7 +35,7 @@ func (h *Hall) toTell(person *model.Person) []Item {
 
 // toldSince says whether a person was told of a procedure, or read it, on a day
 // or later.
-func (h *Hall) toldSince(person *model.Person, p *model.Procedure, day model.Date) bool {
+func (h *Standings) toldSince(person *model.Person, p *model.Procedure, day model.Date) bool {
 	return slices.ContainsFunc(h.read[key{person, p}], func(r *model.Reading) bool {
 		return (r.Act == "told" || r.Act == "read") && !r.Date.Before(day)
 	})

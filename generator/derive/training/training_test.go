@@ -137,14 +137,14 @@ func on(text string) model.Date {
 func print(m *model.Manual, id string) string {
 	for _, p := range m.Procedures {
 		if p.ID == id {
-			return fingerprint.NewBook().Of(p)
+			return fingerprint.NewCache().Of(p)
 		}
 	}
 	panic(id)
 }
 
 func standing(m *model.Manual, today, id string) Standing {
-	for _, s := range NewHall(m, on(today)).Standings() {
+	for _, s := range NewStandings(m, on(today)).Standings() {
 		if s.Reading.Procedure.ID == id {
 			return s
 		}
@@ -274,13 +274,13 @@ func TestPeopleComeAndGo(t *testing.T) {
 	for day, there := range days {
 		p := print(shop(), "sweep")
 		m := shop("readings/people.csv", gone, "readings/record.csv", heads+"2026-01-02,t-02,sweep,read,"+p+",\n"+day+",t-01,sweep,performed,"+p+",t-02\n"+day+",t-02,wash,watched,"+p+",\n")
-		h := NewHall(m, on(day))
+		h := NewStandings(m, on(day))
 		listed := slices.ContainsFunc(h.Standings(), func(s Standing) bool { return s.Person.ID == "t-02" })
 		before := day < "2026"
 		if listed != (there || before) || h.HoldsRole(m.People[1], "teacher", on(day)) != there || slices.Contains(h.Here(), m.People[1]) != (there || before) {
 			t.Errorf("%s: listed %v, there %v", day, listed, there)
 		}
-		if got := NewHall(m, on("2026-12-01")).lastRead(m.People[1], m.Record[0].Procedure.To); got == nil {
+		if got := NewStandings(m, on("2026-12-01")).lastRead(m.People[1], m.Record[0].Procedure.To); got == nil {
 			t.Error("what was before does not count")
 		}
 		if day < "2026-02" || day > "2026-12" {
@@ -290,7 +290,7 @@ func TestPeopleComeAndGo(t *testing.T) {
 		if got := s.Performed == 1; got != there {
 			t.Errorf("%s: a performance under the eye of who was there %v counts %v", day, there, got)
 		}
-		for _, x := range NewHall(m, on("2026-12-01")).Standings() {
+		for _, x := range NewStandings(m, on("2026-12-01")).Standings() {
 			if x.Person.ID == "t-02" && x.Reading.Procedure.ID == "wash" && x.Watched != there {
 				t.Errorf("%s: what was watched counts %v, and there %v", day, x.Watched, there)
 			}
@@ -305,7 +305,7 @@ func TestReadersHaveReadAllThatTheJobPerforms(t *testing.T) {
 	rows := "2026-02-01,t-01,wash,read," + wash + ",\n2026-02-01,t-02,wash,read," + wash + ",\n2026-02-02,t-02,sweep,read," + sweep + ",\n"
 	m := shop("readings/record.csv", heads+rows)
 	job := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "wash" })]
-	c := NewHall(m, on("2026-02-03")).Crew(job)
+	c := NewStandings(m, on("2026-02-03")).Crew(job)
 	if len(c.Readers) != 1 || c.Readers[0].ID != "t-02" || len(c.Partly) != 1 || c.Partly[0].Person.ID != "t-01" || c.Partly[0].Lacks[0].ID != "sweep" {
 		t.Errorf("%+v", c)
 	}
@@ -322,7 +322,7 @@ func TestAStaleReadingBecomesOverdue(t *testing.T) {
 			t.Errorf("%s: %s by %s, want %s", day, s.State, s.By, want)
 		}
 	}
-	for _, i := range NewHall(m, on("2026-03-11")).Items() {
+	for _, i := range NewStandings(m, on("2026-03-11")).Items() {
 		if i.What.Base().ID == "alone" && i.Act == "read" && (i.State != Overdue || !strings.HasSuffix(i.ToDo(), " again") || i.Last == nil) {
 			t.Errorf("%+v: %s", i, i.ToDo())
 		}
@@ -335,7 +335,7 @@ func TestARenewalAheadHidesNothing(t *testing.T) {
 	const ahead = "person,name,roles,started,plans\nt-01,First,cleaner@2024-01-01 cleaner@2027-01-01,2024-01-01,start\n"
 	m := shop("readings/people.csv", ahead, "readings/plans/start.yaml", plan+"gives: [cleaner]\n")
 	var got []string
-	for _, i := range NewHall(m, on("2026-06-01")).Items() {
+	for _, i := range NewStandings(m, on("2026-06-01")).Items() {
 		if i.Act == "renew" {
 			got = append(got, string(i.State)+" "+i.By.String()+" "+i.ToDo())
 		}
@@ -348,7 +348,7 @@ func TestARenewalAheadHidesNothing(t *testing.T) {
 // What is retired is asked of nobody, nor is what only that performs.
 func TestWhatIsRetiredIsNotToBeRead(t *testing.T) {
 	m := shop("procedures/wash.md", strings.Replace(wash, "---\n", "---\nstatus: retired\n", 1), "readings/plans/start.yaml", "title: Start\nread: [wash, alone]\n")
-	for _, s := range NewHall(m, on("2026-06-01")).Standings() {
+	for _, s := range NewStandings(m, on("2026-06-01")).Standings() {
 		if s.Reading.Procedure.ID != "alone" {
 			t.Errorf("asked: %s", s.Reading.Procedure.ID)
 		}
@@ -368,7 +368,7 @@ func TestARowWithAnErrorCountsForNothing(t *testing.T) {
 	if s.Last != nil || s.State != Due || !s.By.IsZero() {
 		t.Errorf("%s by %s, %v", s.State, s.By, s.Last)
 	}
-	h := NewHall(m, on("2026-05-01"))
+	h := NewStandings(m, on("2026-05-01"))
 	if h.HoldsRole(m.People[0], "cleaner", on("2026-05-01")) || h.HoldsRole(m.People[0], "teacher", on("2026-05-01")) {
 		t.Error("a role is held from a day that could not be read")
 	}
@@ -397,7 +397,7 @@ func TestWhoIsToBeTold(t *testing.T) {
 	for name, c := range cases {
 		m := shop("readings/people.csv", early, "readings/record.csv", c.rows, "revisions.csv", c.revs)
 		n := 0
-		for _, i := range NewHall(m, on("2026-02-08")).Items() {
+		for _, i := range NewStandings(m, on("2026-02-08")).Items() {
 			if i.Act == "tell" {
 				n++
 				if i.Person.ID != "t-01" || i.ToDo() != "be told of Alone, revision 2: A word" {

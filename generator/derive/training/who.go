@@ -37,8 +37,8 @@ type Holder struct {
 	Until  model.Date
 }
 
-// Crew is who may do a procedure on the hall's day.
-func (h *Hall) Crew(p *model.Procedure) Crew {
+// Crew is who may do a procedure on the staff's day.
+func (h *Standings) Crew(p *model.Procedure) Crew {
 	c := Crew{People: p.People}
 	for _, need := range p.Needs {
 		if need.To != nil {
@@ -72,7 +72,7 @@ func (h *Hall) Crew(p *model.Procedure) Crew {
 
 // Unread is what of a job, and of all that it performs, a person has not read as
 // it stands. Drafts and retired procedures are read by nobody.
-func (h *Hall) Unread(person *model.Person, p *model.Procedure) []*model.Procedure {
+func (h *Standings) Unread(person *model.Person, p *model.Procedure) []*model.Procedure {
 	var out []*model.Procedure
 	for _, part := range whole(p) {
 		if last := h.lastRead(person, part); part.Issued() && (last == nil || !h.Holds(last)) {
@@ -97,7 +97,7 @@ func whole(p *model.Procedure) []*model.Procedure {
 
 // lastRead is the last record of a person having read a procedure, or nil; of
 // two of one day the one that holds.
-func (h *Hall) lastRead(person *model.Person, p *model.Procedure) *model.Reading {
+func (h *Standings) lastRead(person *model.Person, p *model.Procedure) *model.Reading {
 	var last *model.Reading
 	for _, r := range h.read[key{person, p}] {
 		if r.Act == "read" && (last == nil || last.Date.Before(r.Date) || last.Date == r.Date && !h.Holds(last)) {
@@ -107,7 +107,7 @@ func (h *Hall) lastRead(person *model.Person, p *model.Procedure) *model.Reading
 	return last
 }
 
-func (h *Hall) post(role *model.Role) Post {
+func (h *Standings) post(role *model.Role) Post {
 	post := Post{Role: role}
 	for _, person := range h.Here() {
 		until, has := h.lastDay(person, role.ID)
@@ -123,8 +123,8 @@ func (h *Hall) post(role *model.Role) Post {
 }
 
 // lastDay is until when a person holds or held a role that was gained by the
-// hall's day; zero where it does not run out.
-func (h *Hall) lastDay(person *model.Person, role string) (last model.Date, has bool) {
+// staff's day; zero where it does not run out.
+func (h *Standings) lastDay(person *model.Person, role string) (last model.Date, has bool) {
 	for _, g := range h.Roles(person) {
 		if g.ID != role || h.today.Before(g.On) || h.today.Before(g.From) || !g.Ended.IsZero() {
 			continue // what was withdrawn did not run out

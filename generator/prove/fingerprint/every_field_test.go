@@ -166,9 +166,9 @@ func TestEveryFieldMovesItOrIsListed(t *testing.T) {
 		kind := reflect.TypeOf(thing).Elem().Name()
 		for name := range fieldsOf(reflect.ValueOf(thing).Elem()) {
 			m, p := boundFull(t) // fresh: the change stays in it
-			before := NewBook().Form(p).Print()
+			before := NewCache().Form(p).Print()
 			another(t, fieldsOf(reflect.ValueOf(thingsOf(m)[n]).Elem())[name])
-			moved := NewBook().Form(p).Print() != before
+			moved := NewCache().Form(p).Print() != before
 			if want := !slices.Contains(strings.Fields(notActedOn[kind]), name); moved != want && !byLink(kind, name) {
 				t.Errorf("%s of a %s: moved %v, want %v", name, kind, moved, want)
 			}
@@ -243,9 +243,9 @@ func TestNoDangerMovesUnnoticed(t *testing.T) {
 				continue
 			}
 			m, p := boundFull(t)
-			before := NewBook().Form(p)
+			before := NewCache().Form(p)
 			another(t, fieldsOf(reflect.ValueOf(thingsOf(m)[n]).Elem())[name])
-			if !DangerMoved(before, NewBook().Form(p)) {
+			if !DangerMoved(before, NewCache().Form(p)) {
 				t.Errorf("%s of a %s moved, and the readers could be spared it", name, kind)
 			}
 		}

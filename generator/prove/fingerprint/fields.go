@@ -12,14 +12,14 @@ import (
 // that it names. Signs for the program alone are left out.
 func (w *writer) link(link *model.Link) {
 	switch {
-	case link.Is("step"), link.Is("why"), link.Is("on"):
+	case link.Is(model.LinkStep), link.Is(model.LinkWhy), link.Is(model.LinkOn):
 		return
-	case link.Is("time"):
+	case link.Is(model.LinkTime):
 		w.line(1, "time", fmt.Sprint(link.Amount().Base()), "s")
 		return
 	}
 	w.line(1, "link", link.Kind.Name, w.target(link))
-	if link.Is("when") {
+	if link.Is(model.LinkWhen) {
 		words, _ := w.procedure.For.To.Option(link.ID)
 		w.field("option", words)
 		return

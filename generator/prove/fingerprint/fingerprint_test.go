@@ -102,7 +102,7 @@ func formOf(t require, files map[string]string, id string) Form {
 	if i < 0 {
 		t.Fatalf("there is no %s", id)
 	}
-	return NewBook().Form(m.Procedures[i])
+	return NewCache().Form(m.Procedures[i])
 }
 
 func TestOnlyWhatAReaderActsOnMovesIt(t *testing.T) {
@@ -282,7 +282,7 @@ func TestKeptWordsAreProvedByTheirFingerprint(t *testing.T) {
 func TestIDsThatNoReaderSeesMoveNothing(t *testing.T) {
 	m, _ := bind.Manual(source.FromText(press))
 	lid := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "lid" })]
-	before := NewBook().Form(lid)
+	before := NewCache().Form(lid)
 	for _, id := range []string{"spanner-13", "oil-jet", "settle-wait", "seat-look", "grease: ", "valve", "guard", "lid-bolt", "sweep"} {
 		id, tail, _ := strings.Cut(id, ":")
 		files := map[string]string{}
@@ -306,11 +306,11 @@ func TestIDsThatNoReaderSeesMoveNothing(t *testing.T) {
 			t.Fatalf("%s%s: %v", id, tail, found[0])
 		}
 		p := now.Procedures[slices.IndexFunc(now.Procedures, func(p *model.Procedure) bool { return p.ID == "lid" })]
-		book := NewBook()
+		book := NewCache()
 		if book.Of(p) != before.Print() {
 			t.Errorf("the id of %s moved it:\n%s", id, strings.Join(Changes(before, book.Form(p)), "\n"))
 		}
-		if first := NewBook().Like(lid, "1-"); book.Like(p, "1-") == first {
+		if first := NewCache().Like(lid, "1-"); book.Like(p, "1-") == first {
 			t.Errorf("the id of %s did not move the first form", id)
 		}
 	}
@@ -322,7 +322,7 @@ func TestAnotherCalleeIsAChangeOfItsOwn(t *testing.T) {
 	r := &model.Revision{}
 	m, _ := bind.Manual(source.FromText(press))
 	lid := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "lid" })]
-	f := NewBook().Form(lid)
+	f := NewCache().Form(lid)
 	r.Fingerprint, r.Kept = f.Print(), position.NewFile("revisions/lid/1.md", Keep(press["procedures/lid.md"], f))
 	cases := map[string]map[string]string{
 		"other":  {"procedures/other.md": "---\ntitle: Sweep\n---\n## Work\n\n1. Sweep the yard.\n"},
@@ -337,7 +337,7 @@ func TestAnotherCalleeIsAChangeOfItsOwn(t *testing.T) {
 		}
 		now, _ := bind.Manual(source.FromText(files))
 		p := now.Procedures[slices.IndexFunc(now.Procedures, func(p *model.Procedure) bool { return p.ID == "lid" })]
-		if got, want := NewBook().Unissued(p, r), id == "other"; got != want {
+		if got, want := NewCache().Unissued(p, r), id == "other"; got != want {
 			t.Errorf("do:%s: changed since issue %v, want %v", id, got, want)
 		}
 	}
@@ -346,7 +346,7 @@ func TestAnotherCalleeIsAChangeOfItsOwn(t *testing.T) {
 // A revision is found by the fingerprint that its words had in the first form.
 func TestARevisionIsKnownByItsFirstForm(t *testing.T) {
 	m, _ := bind.Manual(source.FromText(press))
-	book, p := NewBook(), m.Procedures[0]
+	book, p := NewCache(), m.Procedures[0]
 	r := &model.Revision{Fingerprint: book.Of(p), Kept: position.NewFile("r.md", Keep("words", book.Form(p), book.Older(p)...))}
 	if first := book.Like(p, "1-0"); !Has(r, first) || !Has(r, r.Fingerprint) || Has(r, "1-0000000000000000") || !Intact(r) {
 		t.Errorf("%s is not known as %s", r.Fingerprint, first)

@@ -133,7 +133,7 @@ func (f Form) sameCallees(p *model.Procedure) bool {
 
 // Book holds the forms of a manual's procedures. It is not made for use by
 // several goroutines at once.
-type Book struct {
+type Cache struct {
 	forms  map[sheet]Form
 	prints map[sheet]string // of those forms
 	open   map[sheet]bool
@@ -146,16 +146,16 @@ type sheet struct {
 }
 
 // NewBook is an empty book; forms are made when they are asked for.
-func NewBook() *Book {
-	return &Book{forms: map[sheet]Form{}, prints: map[sheet]string{}, open: map[sheet]bool{}}
+func NewCache() *Cache {
+	return &Cache{forms: map[sheet]Form{}, prints: map[sheet]string{}, open: map[sheet]bool{}}
 }
 
 // Of is the fingerprint of a procedure in today's form.
-func (b *Book) Of(p *model.Procedure) string { return b.print(sheet{p, Version}) }
+func (b *Cache) Of(p *model.Procedure) string { return b.print(sheet{p, Version}) }
 
 // Like is the fingerprint of a procedure in the form of another fingerprint;
 // "" where that is of a form that this program does not know.
-func (b *Book) Like(p *model.Procedure, print string) string {
+func (b *Cache) Like(p *model.Procedure, print string) string {
 	number, known := numberOf(print)
 	if !known {
 		return ""
@@ -178,7 +178,7 @@ func numberOf(print string) (number string, known bool) {
 	return "", false
 }
 
-func (b *Book) print(s sheet) string {
+func (b *Cache) print(s sheet) string {
 	form := b.form(s)
 	if b.prints[s] == "" {
 		b.prints[s] = form.Print()
@@ -187,15 +187,15 @@ func (b *Book) print(s sheet) string {
 }
 
 // Form is the form of a procedure, as it is issued today.
-func (b *Book) Form(p *model.Procedure) Form { return b.form(sheet{p, Version}) }
+func (b *Cache) Form(p *model.Procedure) Form { return b.form(sheet{p, Version}) }
 
 // Beside is the form of a procedure in the same form as another, to lay beside
 // it.
-func (b *Book) Beside(p *model.Procedure, was Form) Form { return b.form(sheet{p, was.number()}) }
+func (b *Cache) Beside(p *model.Procedure, was Form) Form { return b.form(sheet{p, was.number()}) }
 
 // form is the form of a procedure. Of a ring of calls, which is a finding of
 // its own, the one that closes it has no fingerprint here.
-func (b *Book) form(s sheet) Form {
+func (b *Cache) form(s sheet) Form {
 	if f, known := b.forms[s]; known {
 		return f
 	}

@@ -28,7 +28,7 @@ func Keep(words string, f Form, older ...string) string {
 }
 
 // Older are the fingerprints of a procedure in the earlier forms.
-func (b *Book) Older(p *model.Procedure) []string { return []string{b.print(sheet{p, firstForm})} }
+func (b *Cache) Older(p *model.Procedure) []string { return []string{b.print(sheet{p, firstForm})} }
 
 // Has says whether a revision is of a fingerprint: its own, or that of the same
 // words in an earlier form.
@@ -98,7 +98,7 @@ func Last(m *model.Manual, p *model.Procedure) *model.Revision {
 // Unissued says whether a procedure's own matter is another than it was at a
 // revision. Where only what it performs has moved, that is the callee's change
 // and not its own. A fingerprint of a form that is not known says nothing.
-func (b *Book) Unissued(p *model.Procedure, r *model.Revision) bool {
+func (b *Cache) Unissued(p *model.Procedure, r *model.Revision) bool {
 	if r.Fingerprint != "" && !Known(r.Fingerprint) || r.Fingerprint == b.Like(p, r.Fingerprint) {
 		return false
 	}

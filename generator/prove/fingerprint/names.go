@@ -19,7 +19,7 @@ func (w *writer) target(link *model.Link) string {
 // address is a link's own, as the first form has it.
 func address(link *model.Link) string {
 	id := link.ID
-	if link.Is("within") {
+	if link.Is(model.LinkWithin) {
 		id = fmt.Sprint(link.Amount().Base(), " s")
 	}
 	if link.Not {
@@ -42,9 +42,9 @@ func (w *writer) seen(link *model.Link) string {
 		not = "not "
 	}
 	switch {
-	case link.Is("do"), link.Is("see"), link.Kind == model.PictureLink, link.Kind == model.FileLink && link.To != nil:
+	case link.Is(model.LinkDo), link.Is(model.LinkSee), link.Kind == model.PictureLink, link.Kind == model.FileLink && link.To != nil:
 		return ""
-	case link.Is("when"):
+	case link.Is(model.LinkWhen):
 		return not + w.option(link.ID)
 	case link.Phase != nil:
 		return strings.TrimSpace(fmt.Sprint("phase ", 1+slices.Index(w.procedure.Phases, link.Phase), " ", partsSeen(link)))
@@ -52,7 +52,7 @@ func (w *writer) seen(link *model.Link) string {
 		return address(link)
 	}
 	text := link.To.Label()
-	if hold, is := link.To.(*model.Hold); is && link.Is("if") {
+	if hold, is := link.To.(*model.Hold); is && link.Is(model.LinkIf) {
 		for _, a := range hold.Answers {
 			if a.Key == link.Frag {
 				text += ", " + a.Value

@@ -1,5 +1,6 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // steps walks everything.
@@ -9,8 +10,8 @@ func (w *walk) steps() {
 			for _, l := range ph.Lead.Links {
 				if pauses(l) {
 					w.here = event{link: l}
-					w.neverBroken(ph, w.leadOf[ph].fn)
-					w.pause(w.leadOf[ph].fn)
+					w.neverBroken(ph, w.leadOf[ph].Func)
+					w.pause(w.leadOf[ph].Func)
 				}
 			}
 		}
@@ -20,7 +21,7 @@ func (w *walk) steps() {
 	}
 }
 
-func pauses(l *model.Link) bool { return l.Is("pause") && l.ID == "" && !l.Bad }
+func pauses(l *model.Link) bool { return l.Is(model.LinkPause) && l.ID == "" && !l.Bad }
 
 // step walks a step and its sub-steps in reading order.
 func (w *walk) step(s *model.Step) {
@@ -37,10 +38,10 @@ func (w *walk) step(s *model.Step) {
 		}
 	}
 	for _, l := range s.Links {
-		if pauses(l) && !g.murky {
+		if pauses(l) && !g.unresolved {
 			w.here = event{l, s}
-			w.neverBroken(s.Phase, g.fn)
-			w.pause(g.fn)
+			w.neverBroken(s.Phase, g.Func)
+			w.pause(g.Func)
 		}
 	}
 	w.stands(s)
@@ -48,26 +49,26 @@ func (w *walk) step(s *model.Step) {
 
 // act does what a link says; it is true of an act that was followed: only such
 // an act counts as checked.
-func (w *walk) act(l *model.Link, g guard) bool {
+func (w *walk) act(l *model.Link, g pathCondition) bool {
 	switch e := effectOf(l.Kind.Act); {
-	case l.Is("noted") && !l.Bad && !g.murky:
-		w.untaken(l, g.fn)
+	case l.Is(model.LinkNoted) && !l.Bad && !g.unresolved:
+		w.untaken(l, g.Func)
 	case takes(l):
-		if g.murky {
-			w.mayHaveWaited(g.fn)
+		if g.unresolved {
+			w.mayHaveWaited(g.Func)
 			return false
 		}
-		w.hold(l, g.fn)
+		w.hold(l, g.Func)
 	case l.Kind == model.UnknownLink && l.Near != nil:
-		w.mayHaveMoved(l.Near, g.fn)
+		w.mayHaveMoved(l.Near, g.Func)
 	case l.Kind.Act == model.NoAct:
 	case l.Kind.Act == model.Call && !l.Bad:
 		w.call(l, g)
 		return true
-	case e.does == nil || l.Bad || g.murky || l.To == nil && l.Kind.Act != model.Reverse:
-		w.unreadAct(l, g.fn)
+	case e.does == nil || l.Bad || g.unresolved || l.To == nil && l.Kind.Act != model.Reverse:
+		w.unreadAct(l, g.Func)
 	default:
-		e.does(w, l, g.fn)
+		e.does(w, l, g.Func)
 		return true
 	}
 	return false
@@ -75,11 +76,11 @@ func (w *walk) act(l *model.Link, g guard) bool {
 
 // mayHaveMoved is a link of a kind that there is none of: what it names is
 // unknown from here on.
-func (w *walk) mayHaveMoved(n model.Named, g fn) {
+func (w *walk) mayHaveMoved(n model.Named, g diagram.Func) {
 	switch n.(type) {
 	case *model.Procedure:
 		w.tookHold(nil, g)
-		w.fog(g, everySort...)
+		w.havoc(g, everySort...)
 	case *model.Hold:
 		w.mayHaveWaited(g)
 	default:
@@ -89,7 +90,7 @@ func (w *walk) mayHaveMoved(n model.Named, g fn) {
 
 // unreadAct is an act that could not be read: what it was probably meant for
 // is unknown from here on; where that cannot be said, all that it may have been.
-func (w *walk) unreadAct(l *model.Link, g fn) {
+func (w *walk) unreadAct(l *model.Link, g diagram.Func) {
 	near := l.Near
 	if near == nil {
 		near = l.To
@@ -98,5 +99,5 @@ func (w *walk) unreadAct(l *model.Link, g fn) {
 		w.cloud(near, g)
 		return
 	}
-	w.fog(g, effectOf(l.Kind.Act).moves...)
+	w.havoc(g, effectOf(l.Kind.Act).moves...)
 }

@@ -4,24 +4,25 @@ import (
 	"slices"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // opening is a part of a look-alike group that was opened.
 type opening struct {
 	group    thing
 	part     thing
-	where    fn
-	first    fn // where it is the first of its link
-	unmarked fn // where the group was not marked then
+	where    diagram.Func
+	first    diagram.Func // where it is the first of its link
+	unmarked diagram.Func // where the group was not marked then
 	at       event
 	call     int // the call in which it was opened; 0 is the procedure itself
 }
 
 // unmarked notes that a part of a group is opened.
-func (w *walk) unmarked(group *model.Group, p *model.Part, g fn) {
+func (w *walk) unmarked(group *model.Group, p *model.Part, g diagram.Func) {
 	x := w.lay.of[group]
 	w.openAlike([]opening{{
-		group: x, part: w.lay.of[p], where: g, first: g, unmarked: w.is(w.get(x), states(idle)), at: w.here,
+		group: x, part: w.lay.of[p], where: g, first: g, unmarked: w.Is(w.get(x), states(idle)), at: w.here,
 	}})
 }
 
@@ -34,8 +35,8 @@ func (w *walk) openAlike(now []opening) {
 	for _, o := range now {
 		first := w.firsts[o.group]
 		w.openings = append(w.openings, o)
-		n := fn(len(w.openings))
-		w.firsts[o.group] = w.ite(w.and(o.first, w.equals(first, no)), n, first)
+		n := diagram.Func(len(w.openings))
+		w.firsts[o.group] = w.Ite(w.And(o.first, w.Equals(first, diagram.No)), n, first)
 	}
 }
 
@@ -44,8 +45,8 @@ func (w *walk) second(o opening) {
 		if a.group != o.group || a.part == o.part || a.call != 0 && a.call == o.call {
 			continue
 		}
-		where := w.and(o.where, w.and(a.unmarked, w.equals(w.firsts[o.group], fn(i+1))))
-		if where != no {
+		where := w.And(o.where, w.And(a.unmarked, w.Equals(w.firsts[o.group], diagram.Func(i+1))))
+		if where != diagram.No {
 			w.at(a.at, func() { w.findOnce(&NotMarked, o.group, where) })
 		}
 	}
@@ -61,10 +62,10 @@ func (w *walk) openedInAll() []opening {
 			n = len(out)
 			out = append(out, opening{group: o.group, part: o.part})
 		}
-		first := w.equals(w.firsts[o.group], fn(i+1))
-		out[n].where = w.or(out[n].where, o.where)
-		out[n].first = w.or(out[n].first, first)
-		out[n].unmarked = w.ite(first, o.unmarked, out[n].unmarked)
+		first := w.Equals(w.firsts[o.group], diagram.Func(i+1))
+		out[n].where = w.Or(out[n].where, o.where)
+		out[n].first = w.Or(out[n].first, first)
+		out[n].unmarked = w.Ite(first, o.unmarked, out[n].unmarked)
 	}
 	for i := range out {
 		o := &out[i]
@@ -73,16 +74,6 @@ func (w *walk) openedInAll() []opening {
 		}
 	}
 	return out
-}
-
-// equals says yes where a function is one constant.
-func (t *table) equals(f, constant fn) fn {
-	return t.apply(f, func(f fn) fn {
-		if f == constant {
-			return yes
-		}
-		return no
-	})
 }
 
 // at tells what is found at another link than the one under way.

@@ -1,13 +1,14 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // applies looks for steps and acts that are done on no unit.
 func (w *walk) applies() {
 	for _, ph := range w.p.Phases {
 		lead := w.leadOf[ph]
-		if !lead.murky && !w.possible(lead.fn) {
-			w.neverAt(ph.Lead.Links, guard{fn: yes}, nil)
+		if !lead.unresolved && !w.possible(lead.Func) {
+			w.neverAt(ph.Lead.Links, pathCondition{Func: diagram.Yes}, nil)
 			continue
 		}
 		for _, s := range ph.Steps {
@@ -16,17 +17,17 @@ func (w *walk) applies() {
 	}
 }
 
-func (w *walk) stepApplies(s *model.Step, above guard) {
+func (w *walk) stepApplies(s *model.Step, above pathCondition) {
 	g := w.guardOf[s]
-	if g.murky {
+	if g.unresolved {
 		return
 	}
-	if !w.possible(g.fn) {
+	if !w.possible(g.Func) {
 		w.neverAt(s.Links, above, s)
 		return
 	}
 	for _, l := range s.Links {
-		if l.Kind.Act != model.NoAct && !l.Bad && l.To != nil && !w.possible(w.and(g.fn, w.presentAt(l))) {
+		if l.Kind.Act != model.NoAct && !l.Bad && l.To != nil && !w.possible(w.And(g.Func, w.presentAt(l))) {
 			w.never = append(w.never, l.At)
 		}
 	}
@@ -36,13 +37,13 @@ func (w *walk) stepApplies(s *model.Step, above guard) {
 }
 
 // neverAt finds the condition that leaves no unit.
-func (w *walk) neverAt(links []*model.Link, g guard, s *model.Step) {
+func (w *walk) neverAt(links []*model.Link, g pathCondition, s *model.Step) {
 	for _, l := range links {
-		if s == nil && !l.Is("when") {
+		if s == nil && !l.Is(model.LinkWhen) {
 			continue
 		}
 		w.condition(&g, l, s)
-		if !w.possible(g.fn) {
+		if !w.possible(g.Func) {
 			w.never = append(w.never, l.At)
 			return
 		}
@@ -50,28 +51,28 @@ func (w *walk) neverAt(links []*model.Link, g guard, s *model.Step) {
 }
 
 // presentAt is where an act has something to act on.
-func (w *walk) presentAt(l *model.Link) fn {
+func (w *walk) presentAt(l *model.Link) diagram.Func {
 	switch n := l.To.(type) {
 	case *model.Fastener:
 		if l.Part != nil {
-			return w.and(w.option(n.OnlyWith), w.present(w.lay.of[l.Part]))
+			return w.And(w.option(n.OnlyWith), w.present(w.lay.of[l.Part]))
 		}
-		return w.and(w.option(n.OnlyWith), w.anyPresent(n.Holds))
+		return w.And(w.option(n.OnlyWith), w.anyPresent(n.Holds))
 	case *model.Group:
 		return w.anyPresent(n.Parts)
 	case *model.Part, *model.Energy, *model.Point, *model.Fluid, *model.Setting:
 		return w.present(w.lay.of[l.To])
 	}
-	return yes
+	return diagram.Yes
 }
 
-func (w *walk) anyPresent(parts []*model.Part) fn {
-	f := no
+func (w *walk) anyPresent(parts []*model.Part) diagram.Func {
+	f := diagram.No
 	for _, p := range parts {
-		f = w.or(f, w.present(w.lay.of[p]))
+		f = w.Or(f, w.present(w.lay.of[p]))
 	}
 	if len(parts) == 0 {
-		return yes
+		return diagram.Yes
 	}
 	return f
 }

@@ -1,5 +1,6 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // asks are the holds that a machine and an energy want taken before an act.
@@ -36,14 +37,14 @@ func (l *layout) addAsked() {
 }
 
 // notAsked tells of the holds that were not taken since something was opened last.
-func (w *walk) notAsked(holds []thing, g fn, why string) {
+func (w *walk) notAsked(holds []thing, g diagram.Func, why string) {
 	for _, x := range holds {
-		w.find(&NotAsked, x, w.and(g, w.is(w.get(x), states(idle))), why)
+		w.find(&NotAsked, x, w.And(g, w.Is(w.get(x), states(idle))), why)
 	}
 }
 
 // tookAsked notes that a hold is taken which some act may want; nil is any.
-func (w *walk) tookAsked(h *model.Hold, g fn) {
+func (w *walk) tookAsked(h *model.Hold, g diagram.Func) {
 	for _, x := range w.lay.asked {
 		switch {
 		case h == nil:
@@ -55,25 +56,25 @@ func (w *walk) tookAsked(h *model.Hold, g fn) {
 }
 
 // openedAnew ends what the holds said: something was opened after them.
-func (w *walk) openedAnew(g fn) {
+func (w *walk) openedAnew(g diagram.Func) {
 	for _, x := range w.lay.asked {
 		w.put(x, g, idle)
 	}
 }
 
 // switchedOff is where an aim takes a point off by which an energy is on.
-func (w *walk) switchedOff(a aim, r *energyRule) fn {
-	g := w.and(w.affected(a, r), w.is(w.energy(r), liveStates))
+func (w *walk) switchedOff(a aim, r *energyRule) diagram.Func {
+	g := w.And(w.affected(a, r), w.Is(w.energy(r), liveStates))
 	if len(r.points) == 0 {
 		return g
 	}
-	moved := no
+	moved := diagram.No
 	for _, p := range a.points {
 		for _, q := range r.points {
 			if p == q {
-				moved = w.or(moved, w.pointIs(p, states(live)))
+				moved = w.Or(moved, w.pointIs(p, states(live)))
 			}
 		}
 	}
-	return w.and(g, moved)
+	return w.And(g, moved)
 }

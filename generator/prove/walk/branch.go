@@ -1,31 +1,32 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // tookHold remembers where a hold was taken; nil is one that could not be read
 // and may have been any.
-func (w *walk) tookHold(h *model.Hold, g fn) {
-	w.taken[h] = w.or(w.taken[h], g)
+func (w *walk) tookHold(h *model.Hold, g diagram.Func) {
+	w.taken[h] = w.Or(w.taken[h], g)
 	w.tookAsked(h, g)
 }
 
 // branches looks for links of a step that ask how a hold went which was not
 // taken before.
 func (w *walk) branches(s *model.Step) {
-	if w.free || w.guardOf[s].murky {
+	if w.free || w.guardOf[s].unresolved {
 		return
 	}
 	for _, l := range s.Links {
-		if !l.Bad && (l.Is("if-not") || l.Is("if")) {
+		if !l.Bad && (l.Kind.Branches) {
 			w.here = event{l, s}
-			w.untaken(l, w.around(s, l).fn)
+			w.untaken(l, w.around(s, l).Func)
 		}
 	}
 }
 
 // around is where a link is come to that asks how a hold went: the step's guard
 // without that link. What else the step asks may mean that the hold was taken.
-func (w *walk) around(s *model.Step, asks *model.Link) guard {
+func (w *walk) around(s *model.Step, asks *model.Link) pathCondition {
 	g := w.leadOf[s.Phase]
 	if s.Parent != nil {
 		g = w.guardOf[s.Parent]
@@ -39,11 +40,11 @@ func (w *walk) around(s *model.Step, asks *model.Link) guard {
 }
 
 // untaken tells of a link about a hold that was not taken before it.
-func (w *walk) untaken(l *model.Link, g fn) {
+func (w *walk) untaken(l *model.Link, g diagram.Func) {
 	h, _ := l.To.(*model.Hold)
 	if w.free || h == nil || h.Unread {
 		return
 	}
-	bad := w.andNot(w.andNot(g, w.taken[h]), w.taken[nil])
+	bad := w.AndNot(w.AndNot(g, w.taken[h]), w.taken[nil])
 	w.find(&DeadBranch, nothing, bad, "the "+h.Label()+" is not taken before this")
 }

@@ -1,32 +1,33 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // call performs a whole procedure: it compares what that expects, tells of
 // what goes wrong only because of how things stand here, and takes over how
 // they stand afterwards.
-func (w *walk) call(l *model.Link, g guard) {
+func (w *walk) call(l *model.Link, g pathCondition) {
 	callee, _ := l.To.(*model.Procedure)
 	if callee == nil {
-		w.tookHold(nil, g.fn)
-		w.fog(g.fn, everySort...)
+		w.tookHold(nil, g.Func)
+		w.havoc(g.Func, everySort...)
 		return
 	}
 	if m := callee.For.To; m != nil && m != w.lay.machine {
-		w.find(&WrongMachine, nothing, g.fn, callee.Label()+" is for the "+m.Label())
-		w.fog(g.fn, everySort...)
+		w.find(&WrongMachine, nothing, g.Func, callee.Label()+" is for the "+m.Label())
+		w.havoc(g.Func, everySort...)
 		return
 	}
 	sum := w.shared.summary(callee, w.lay)
-	if sum == nil || g.murky {
-		w.tookHold(nil, g.fn)
-		w.fog(g.fn, everySort...)
+	if sum == nil || g.unresolved {
+		w.tookHold(nil, g.Func)
+		w.havoc(g.Func, everySort...)
 		return
 	}
 	w.fresh++
-	w.meet(callee, g.fn)
+	w.checkExpects(callee, g.Func)
 	w.notices()
-	w.take(sum, g.fn)
+	w.take(sum, g.Func)
 	w.notices()
 }
 
@@ -37,19 +38,19 @@ type owed struct {
 }
 
 // take applies a summary.
-func (w *walk) take(sum *summary, g fn) {
+func (w *walk) take(sum *summary, g diagram.Func) {
 	in := w.importer(sum)
-	w.together = w.and(w.together, in.take(sum.together))
-	to, moved := make([]fn, len(sum.ends)), make([]fn, len(sum.ends))
+	w.together = w.And(w.together, in.take(sum.together))
+	to, moved := make([]diagram.Func, len(sum.ends)), make([]diagram.Func, len(sum.ends))
 	for i, e := range sum.ends {
-		to[i], moved[i] = in.take(e.to), w.and(g, in.take(e.moved))
-		if !w.free && e.wrong != no {
+		to[i], moved[i] = in.take(e.to), w.And(g, in.take(e.moved))
+		if !w.free && e.wrong != diagram.No {
 			w.owed[owed{w.here.link, e.thing}] = in.take(e.wrong)
 		}
 	}
-	acted := w.and(g, in.take(sum.acted))
+	acted := w.And(g, in.take(sum.acted))
 	for _, t := range sum.taken {
-		w.taken[t.hold] = w.or(w.taken[t.hold], w.and(g, in.take(t.where)))
+		w.taken[t.hold] = w.Or(w.taken[t.hold], w.And(g, in.take(t.where)))
 	}
 	w.later(in, g)
 	for _, n := range sum.needs {
@@ -61,12 +62,12 @@ func (w *walk) take(sum *summary, g fn) {
 	w.waitedIn(in, g)
 	w.applying = true
 	for i, e := range sum.ends {
-		w.tested[e.thing] = w.andNot(w.tested[e.thing], moved[i])
+		w.tested[e.thing] = w.AndNot(w.tested[e.thing], moved[i])
 		w.put(e.thing, g, to[i])
 		w.stir(e.thing, moved[i])
 	}
 	w.applying = false
-	w.acted = w.or(w.acted, acted)
+	w.acted = w.Or(w.acted, acted)
 	if !w.free && sum.acts > 0 && !w.possible(acted) {
 		w.out.Confirms[w.here.link] = true
 	}
@@ -74,22 +75,22 @@ func (w *walk) take(sum *summary, g fn) {
 
 // stir forgets what was told of a thing that a call moved, even where it is
 // back where it was.
-func (w *walk) stir(x thing, moved fn) {
-	w.moved[x] = w.or(w.moved[x], moved)
+func (w *walk) stir(x thing, moved diagram.Func) {
+	w.moved[x] = w.Or(w.moved[x], moved)
 	for _, r := range w.tells[x] {
 		key := toldKey{r, x}
-		w.told[key] = w.andNot(w.told[key], moved)
+		w.told[key] = w.AndNot(w.told[key], moved)
 	}
 }
 
 // need tells what of a callee goes wrong because of how things stand here.
-func (w *walk) need(n need, in *importer, g fn) {
-	where := w.and(g, in.take(n.where))
-	if where == no {
+func (w *walk) need(n need, in *importer, g diagram.Func) {
+	where := w.And(g, in.take(n.where))
+	if where == diagram.No {
 		return
 	}
 	w.from, w.movedIn = &n, in.take(n.moved)
-	defer func() { w.from, w.movedIn = nil, no }()
+	defer func() { w.from, w.movedIn = nil, diagram.No }()
 	switch {
 	case !n.once:
 		w.find(n.rule, n.thing, where, n.why)
@@ -100,9 +101,9 @@ func (w *walk) need(n need, in *importer, g fn) {
 	}
 }
 
-// meet compares how things stand with what a callee expects. What is not so
+// checkExpects compares how things stand with what a callee expects. What is not so
 // counts as met.
-func (w *walk) meet(callee *model.Procedure, g fn) {
+func (w *walk) checkExpects(callee *model.Procedure, g diagram.Func) {
 	named := namedIn(callee.Expects)
 	for _, s := range partsFirst(callee.Expects) {
 		if s.Unknown {
@@ -114,8 +115,8 @@ func (w *walk) meet(callee *model.Procedure, g fn) {
 			continue
 		}
 		x := w.lay.of[s.Thing]
-		bad := w.and(w.and(g, w.present(x)), w.unlike(x, want))
-		if bad == no {
+		bad := w.And(w.And(g, w.present(x)), w.unlike(x, want))
+		if bad == diagram.No {
 			continue
 		}
 		w.find(&StateMismatch, x, bad, "should be "+s.Word+" here")
@@ -135,30 +136,30 @@ func (w *walk) meet(callee *model.Procedure, g fn) {
 }
 
 // unlike says where a thing does not stand as the word says.
-func (w *walk) unlike(x thing, want fn) fn {
+func (w *walk) unlike(x thing, want diagram.Func) diagram.Func {
 	return w.otherThan(x, w.get(x), want)
 }
 
 // otherThan says where a state of a thing is another than a word means.
-func (w *walk) otherThan(x thing, f, want fn) fn {
-	return w.not(w.or(w.is(f, states(unknown)), w.as(x, f, want)))
+func (w *walk) otherThan(x thing, f, want diagram.Func) diagram.Func {
+	return w.Not(w.Or(w.Is(f, states(unknown)), w.as(x, f, want)))
 }
 
 // as says where a state of a thing is what a word means; that may be another on
 // another unit.
-func (w *walk) as(x thing, f, want fn) fn {
-	if want.constant() {
-		return w.is(f, w.lay.alike(x, want))
+func (w *walk) as(x thing, f, want diagram.Func) diagram.Func {
+	if want.Constant() {
+		return w.Is(f, w.lay.alike(x, want))
 	}
-	any := no
-	for s := range fn(maxKids) {
-		any = w.or(any, w.and(w.equals(want, s), w.is(f, w.lay.alike(x, s))))
+	any := diagram.No
+	for s := range diagram.Func(diagram.MaxKids) {
+		any = w.Or(any, w.And(w.Equals(want, s), w.Is(f, w.lay.alike(x, s))))
 	}
 	return any
 }
 
 // alike is the states of a thing that one word means.
-func (l *layout) alike(x thing, state fn) among {
+func (l *layout) alike(x thing, state diagram.Func) diagram.Set {
 	switch l.things[x].sort {
 	case anEnergy:
 		switch state {
@@ -172,32 +173,32 @@ func (l *layout) alike(x thing, state fn) among {
 			return offStates
 		}
 	case aFluid:
-		if lowStates.has(state) {
+		if lowStates.Has(state) {
 			return lowStates
 		}
 	}
 	return states(state)
 }
 
-func (w *walk) meetPart(p *model.Part, g, want fn) {
+func (w *walk) meetPart(p *model.Part, g, want diagram.Func) {
 	for _, h := range w.lay.held[p] {
 		w.put(h, g, want) // off is loose, on is tight
 	}
 }
 
 // meetFastener compares a fastener that is named by itself, wherever it is.
-func (w *walk) meetFastener(f *model.Fastener, want, g fn, word string) {
-	some := no
+func (w *walk) meetFastener(f *model.Fastener, want, g diagram.Func, word string) {
+	some := diagram.No
 	for _, p := range f.Holds {
 		if x, there := w.lay.at[fastening{f, p}]; there {
-			some = w.or(some, w.and(w.present(x), w.looseAt(x, w.lay.of[p])))
+			some = w.Or(some, w.And(w.present(x), w.looseAt(x, w.lay.of[p])))
 		}
 	}
 	bad := some
 	if want == loose {
-		bad = w.not(some)
+		bad = w.Not(some)
 	}
-	if bad = w.and(g, bad); bad == no {
+	if bad = w.And(g, bad); bad == diagram.No {
 		return
 	}
 	for i, x := range w.named(f) {
@@ -210,8 +211,8 @@ func (w *walk) meetFastener(f *model.Fastener, want, g fn, word string) {
 
 // meetPoints puts the points of an energy where those that the callee names
 // need them.
-func (w *walk) meetPoints(e *model.Energy, callee *model.Procedure, named map[model.Named]bool, g fn) {
-	want := map[model.Named]fn{}
+func (w *walk) meetPoints(e *model.Energy, callee *model.Procedure, named map[model.Named]bool, g diagram.Func) {
+	want := map[model.Named]diagram.Func{}
 	for _, s := range callee.Expects {
 		if s.Thing != nil {
 			want[s.Thing] = w.meant(s, w.alone())
@@ -222,7 +223,7 @@ func (w *walk) meetPoints(e *model.Energy, callee *model.Procedure, named map[mo
 	}
 	for _, p := range w.lay.energy[e].points {
 		if !named[p] {
-			w.put(w.lay.of[p], g, w.needOf(p, named, w.alone(), func(e *model.Energy) fn { return want[e] }))
+			w.put(w.lay.of[p], g, w.needOf(p, named, w.alone(), func(e *model.Energy) diagram.Func { return want[e] }))
 		}
 		w.restand(p, named, g)
 	}
@@ -230,24 +231,24 @@ func (w *walk) meetPoints(e *model.Energy, callee *model.Procedure, named map[mo
 
 // restand puts the energies that a point cuts and that are not named where
 // their points are.
-func (w *walk) restand(p *model.Point, named map[model.Named]bool, g fn) {
+func (w *walk) restand(p *model.Point, named map[model.Named]bool, g diagram.Func) {
 	for _, e := range p.Cuts {
 		r := w.lay.energy[e]
 		x := w.lay.of[e]
 		if named[e] {
 			continue
 		}
-		on := no
-		shut := yes
+		on := diagram.No
+		shut := diagram.Yes
 		for _, p := range r.points {
-			on = w.or(on, w.pointIs(p, states(live)))
+			on = w.Or(on, w.pointIs(p, states(live)))
 			if p.Lock {
-				shut = w.andNot(shut, w.pointIs(p, ^lockedStates))
+				shut = w.AndNot(shut, w.pointIs(p, ^lockedStates))
 			}
 		}
-		here := w.and(g, w.present(x))
-		w.shift(x, w.and(here, on), move(live, isolated, locked, released, dead, blocked))
-		unlocked := w.and(w.lockable(r), w.andNot(w.andNot(here, on), shut))
+		here := w.And(g, w.present(x))
+		w.shift(x, w.And(here, on), move(live, isolated, locked, released, dead, blocked))
+		unlocked := w.And(w.lockable(r), w.AndNot(w.AndNot(here, on), shut))
 		w.shift(x, unlocked, move(isolated, locked, released, dead))
 		w.settle(r, here)
 	}

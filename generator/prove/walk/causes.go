@@ -8,6 +8,7 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // manyCallers is at the end of how many issued procedures what one act of a
@@ -66,8 +67,8 @@ func (w *walk) debts() []debt {
 func (w *walk) openers() map[spot]*model.Link {
 	out := map[spot]*model.Link{}
 	for _, x := range w.touched {
-		open := w.is(w.state[x], ^states(0, unknown))
-		w.each(w.began[x], open, func(e event, _ fn) {
+		open := w.Is(w.state[x], ^states(0, unknown))
+		w.each(w.began[x], open, func(e event, _ diagram.Func) {
 			if p := w.spot(x); e.link != nil && out[p] == nil {
 				out[p] = e.link
 			}

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // Most is how many conditions may meet at one act.
@@ -34,18 +35,18 @@ type variable struct {
 
 // conditions are the variables of one walk and the worlds that there are.
 type conditions struct {
-	*table
+	*diagram.Table
 	machine  *model.Machine
 	vars     []variable
 	own      []int32 // the procedure's own options, outcomes and optional steps
 	options  []int32
-	together fn // what must hold between outcomes
-	worlds   fn
+	together diagram.Func // what must hold between outcomes
+	worlds   diagram.Func
 	counted  int // how many options the worlds were made of
 }
 
-func newConditions(t *table, m *model.Machine) conditions {
-	return conditions{table: t, machine: m, together: yes, worlds: yes}
+func newConditions(t *diagram.Table, m *model.Machine) conditions {
+	return conditions{Table: t, machine: m, together: diagram.Yes, worlds: diagram.Yes}
 }
 
 // id is the number of a condition of the procedure itself.
@@ -66,35 +67,35 @@ func (c *conditions) id(v variable) int32 {
 // add makes a condition that there was not before.
 func (c *conditions) add(v variable, values int) int32 {
 	c.vars = append(c.vars, v)
-	return c.variable(values)
+	return c.Variable(values)
 }
 
 // holds says yes where the condition holds.
-func (c *conditions) holds(v variable) fn { return c.literal(c.id(v), 1) }
+func (c *conditions) holds(v variable) diagram.Func { return c.Literal(c.id(v), 1) }
 
 // option says yes where a unit meets the machine file's condition.
-func (c *conditions) option(need model.Condition) fn {
+func (c *conditions) option(need model.Condition) diagram.Func {
 	if need.Option == "" {
-		return yes
+		return diagram.Yes
 	}
 	f := c.holds(variable{kind: anOption, option: need.Option})
 	if need.Not {
-		return c.not(f)
+		return c.Not(f)
 	}
 	return f
 }
 
 // possible says whether a function holds in some world.
-func (c *conditions) possible(f fn) bool {
-	if f.constant() {
-		return f != no
+func (c *conditions) possible(f diagram.Func) bool {
+	if f.Constant() {
+		return f != diagram.No
 	}
-	return c.and(f, c.all()) != no
+	return c.And(f, c.all()) != diagram.No
 }
 
 // all is the worlds that there are: the rows of units, or at most one of each
 // group of options.
-func (c *conditions) all() fn {
+func (c *conditions) all() diagram.Func {
 	if c.machine != nil && c.counted != len(c.options) {
 		c.counted = len(c.options)
 		if len(c.machine.Units) > 0 {
@@ -103,66 +104,66 @@ func (c *conditions) all() fn {
 			c.worlds = c.onlyOne()
 		}
 	}
-	return c.and(c.worlds, c.together)
+	return c.And(c.worlds, c.together)
 }
 
-func (c *conditions) rows() fn {
-	any := no
+func (c *conditions) rows() diagram.Func {
+	any := diagram.No
 	for _, u := range c.machine.Units {
-		row := yes
+		row := diagram.Yes
 		for _, id := range slices.Backward(c.options) {
 			has := 0
 			if slices.Contains(u.Options, c.vars[id].option) {
 				has = 1
 			}
-			row = c.and(c.literal(id, has), row)
+			row = c.And(c.Literal(id, has), row)
 		}
-		any = c.or(any, row)
+		any = c.Or(any, row)
 	}
 	return any
 }
 
-func (c *conditions) onlyOne() fn {
-	f := yes
+func (c *conditions) onlyOne() diagram.Func {
+	f := diagram.Yes
 	for _, group := range c.machine.OnlyOneOf {
-		var of []fn
+		var of []diagram.Func
 		for _, id := range c.options {
 			if slices.Contains(group, c.vars[id].option) {
-				of = append(of, c.literal(id, 1))
+				of = append(of, c.Literal(id, 1))
 			}
 		}
-		f = c.and(f, c.atMostOne(of))
+		f = c.And(f, c.atMostOne(of))
 	}
 	return f
 }
 
-func (c *conditions) atMostOne(of []fn) fn {
-	one, f := no, yes
+func (c *conditions) atMostOne(of []diagram.Func) diagram.Func {
+	one, f := diagram.No, diagram.Yes
 	for _, x := range of {
-		f = c.andNot(f, c.and(one, x))
-		one = c.or(one, x)
+		f = c.AndNot(f, c.And(one, x))
+		one = c.Or(one, x)
 	}
 	return f
 }
 
 // answers says that a question has one answer: of those that are asked about
 // at most one, and where all are, exactly one.
-func (c *conditions) answers(of []fn, all bool) {
-	c.together = c.and(c.together, c.atMostOne(of))
+func (c *conditions) answers(of []diagram.Func, all bool) {
+	c.together = c.And(c.together, c.atMostOne(of))
 	if all {
-		any := no
+		any := diagram.No
 		for _, x := range of {
-			any = c.or(any, x)
+			any = c.Or(any, x)
 		}
-		c.together = c.and(c.together, any)
+		c.together = c.And(c.together, any)
 	}
 }
 
 // meeting counts the conditions that a function depends on.
-func (c *conditions) meeting(f fn) int {
+func (c *conditions) meeting(f diagram.Func) int {
 	n := 0
 	seen := make([]bool, len(c.vars))
-	c.depends(f, func(v int32) {
+	c.Support(f, func(v int32) {
 		if k := c.vars[v].kind; k != aStart && k != aLoner && !seen[v] {
 			seen[v] = true
 			n++
@@ -173,29 +174,29 @@ func (c *conditions) meeting(f fn) int {
 
 // somehow says where a function holds in some outcome: what happens inside a
 // procedure is no concern of its callers.
-func (c *conditions) somehow(f fn) fn {
+func (c *conditions) somehow(f diagram.Func) diagram.Func {
 	if c.plain(f) {
 		return f
 	}
-	f = c.and(f, c.together)
-	done := map[fn]fn{}
-	var rec func(f fn) fn
-	rec = func(f fn) fn {
-		if f.constant() {
+	f = c.And(f, c.together)
+	done := map[diagram.Func]diagram.Func{}
+	var rec func(f diagram.Func) diagram.Func
+	rec = func(f diagram.Func) diagram.Func {
+		if f.Constant() {
 			return f
 		}
 		if g, known := done[f]; known {
 			return g
 		}
-		n := *c.node(f)
-		for i := range int(c.values[n.v]) {
-			n.kids[i] = rec(n.kids[i])
+		n := *c.Node(f)
+		for i := range int(c.Values[n.Var]) {
+			n.Kids[i] = rec(n.Kids[i])
 		}
-		g := no
-		if c.outer(n.v) {
-			g = c.make(n.v, n.kids)
+		g := diagram.No
+		if c.outer(n.Var) {
+			g = c.Make(n.Var, n.Kids)
 		} else {
-			g = c.or(n.kids[0], n.kids[1])
+			g = c.Or(n.Kids[0], n.Kids[1])
 		}
 		done[f] = g
 		return g
@@ -205,10 +206,10 @@ func (c *conditions) somehow(f fn) fn {
 
 // inner counts the conditions that a function depends on and that are no
 // concern of a caller.
-func (c *conditions) inner(f fn) int {
+func (c *conditions) inner(f diagram.Func) int {
 	n := 0
 	seen := make([]bool, len(c.vars))
-	c.depends(f, func(v int32) {
+	c.Support(f, func(v int32) {
 		if !c.outer(v) && !seen[v] {
 			seen[v] = true
 			n++
@@ -225,6 +226,6 @@ func (c *conditions) outer(v int32) bool {
 
 // plain says that a function depends on one condition at most, and that an
 // outer one.
-func (c *conditions) plain(f fn) bool {
-	return f.constant() || c.outer(c.node(f).v) && c.flat(c.node(f))
+func (c *conditions) plain(f diagram.Func) bool {
+	return f.Constant() || c.outer(c.Node(f).Var) && c.Flat(c.Node(f))
 }

@@ -1,11 +1,12 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // effect is what the walk does with an act.
 type effect struct {
-	does  func(w *walk, l *model.Link, g fn) // follows the act, where its link and conditions could be read
-	moves []sort                             // what it may have moved where they could not
+	does  func(w *walk, l *model.Link, g diagram.Func) // follows the act, where its link and conditions could be read
+	moves []sort                                       // what it may have moved where they could not
 }
 
 // What acts may move.
@@ -25,54 +26,54 @@ var (
 func effectOf(a model.Act) effect {
 	switch a {
 	case model.Isolate:
-		return effect{func(w *walk, l *model.Link, g fn) { w.isolate(w.aimed(l, g)) }, movesEnergy}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.isolate(w.aimed(l, g)) }, movesEnergy}
 	case model.Lock:
-		return effect{func(w *walk, l *model.Link, g fn) { w.lock(w.aimed(l, g)); w.notices() }, movesEnergy}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.lock(w.aimed(l, g)); w.notices() }, movesEnergy}
 	case model.Release:
-		return effect{func(w *walk, l *model.Link, g fn) { w.release(w.aimed(l, g).energy, g) }, movesEnergy}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.release(w.aimed(l, g).energy, g) }, movesEnergy}
 	case model.Prove:
-		return effect{func(w *walk, l *model.Link, g fn) { w.prove(w.aimed(l, g).energy, g, w.here.step) }, movesEnergy}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.prove(w.aimed(l, g).energy, g, w.here.step) }, movesEnergy}
 	case model.Unlock:
-		return effect{func(w *walk, l *model.Link, g fn) { w.unlock(w.aimed(l, g)) }, movesEnergy}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.unlock(w.aimed(l, g)) }, movesEnergy}
 	case model.Restore:
-		return effect{func(w *walk, l *model.Link, g fn) { w.restore(w.aimed(l, g)) }, movesEnergy}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.restore(w.aimed(l, g)) }, movesEnergy}
 	case model.TestLive:
-		return effect{func(w *walk, l *model.Link, g fn) { w.testLive(w.aimed(l, g)) }, movesEnergy}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.testLive(w.aimed(l, g)) }, movesEnergy}
 	case model.Remove:
-		return effect{func(w *walk, l *model.Link, g fn) { w.remove(l.To.(*model.Part), g, false) }, movesPart}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.remove(l.To.(*model.Part), g, false) }, movesPart}
 	case model.Renew:
-		return effect{func(w *walk, l *model.Link, g fn) { w.remove(l.To.(*model.Part), g, true) }, movesPart}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.remove(l.To.(*model.Part), g, true) }, movesPart}
 	case model.Refit:
-		return effect{func(w *walk, l *model.Link, g fn) { w.refit(l.To.(*model.Part), g, nil, nil) }, movesPart}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.refit(l.To.(*model.Part), g, nil, nil) }, movesPart}
 	case model.Cap:
-		return effect{func(w *walk, l *model.Link, g fn) { w.capLine(l.To.(*model.Part), g) }, movesPart}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.capLine(l.To.(*model.Part), g) }, movesPart}
 	case model.Loosen:
-		return effect{func(w *walk, l *model.Link, g fn) { w.loosen(l, l.To.(*model.Fastener), g) }, movesFastener}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.loosen(l, l.To.(*model.Fastener), g) }, movesFastener}
 	case model.Tighten:
-		return effect{func(w *walk, l *model.Link, g fn) { w.tighten(l, l.To.(*model.Fastener), g) }, movesFastener}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.tighten(l, l.To.(*model.Fastener), g) }, movesFastener}
 	case model.Mark:
-		return effect{func(w *walk, l *model.Link, g fn) { w.mark(l.To.(*model.Group), g) }, []sort{aGroup}}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.mark(l.To.(*model.Group), g) }, []sort{aGroup}}
 	case model.Place:
-		return effect{func(w *walk, l *model.Link, g fn) { w.place(l.To.(*model.Tool), g) }, movesTool}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.place(l.To.(*model.Tool), g) }, movesTool}
 	case model.Clear:
-		return effect{func(w *walk, l *model.Link, g fn) { w.clear(l.To.(*model.Tool), g) }, movesTool}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.clear(l.To.(*model.Tool), g) }, movesTool}
 	case model.Alter:
-		return effect{func(w *walk, l *model.Link, g fn) { w.alter(l.To.(*model.Setting), g) }, movesSetting}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.alter(l.To.(*model.Setting), g) }, movesSetting}
 	case model.Reset:
-		return effect{func(w *walk, l *model.Link, g fn) { w.reset(l.To.(*model.Setting), g) }, movesSetting}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.reset(l.To.(*model.Setting), g) }, movesSetting}
 	case model.Drain:
-		return effect{func(w *walk, l *model.Link, g fn) { w.drain(l.To.(*model.Fluid), g) }, movesFluid}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.drain(l.To.(*model.Fluid), g) }, movesFluid}
 	case model.Fill:
-		return effect{func(w *walk, l *model.Link, g fn) { w.fill(l.To.(*model.Fluid), g) }, movesFluid}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.fill(l.To.(*model.Fluid), g) }, movesFluid}
 	case model.Bleed:
-		return effect{func(w *walk, l *model.Link, g fn) { w.bleed(l.To.(*model.Fluid), g) }, movesFluid}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.bleed(l.To.(*model.Fluid), g) }, movesFluid}
 	case model.Dry:
-		return effect{func(w *walk, l *model.Link, g fn) { w.dry(l.To.(*model.Fluid), g) }, movesFluid}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.dry(l.To.(*model.Fluid), g) }, movesFluid}
 	case model.Reverse:
-		return effect{func(w *walk, l *model.Link, g fn) { w.reverse(l, w.here.step, g) }, movesRefit}
+		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.reverse(l, w.here.step, g) }, movesRefit}
 	}
 	return effect{moves: everySort}
 }
 
 // aimed is what an energy act names.
-func (w *walk) aimed(l *model.Link, g fn) aim { return w.aim(l.To.(model.Named), g) }
+func (w *walk) aimed(l *model.Link, g diagram.Func) aim { return w.aim(l.To.(model.Named), g) }

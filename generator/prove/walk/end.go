@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // finish judges how everything is left.
@@ -14,7 +15,7 @@ func (w *walk) finish() {
 	w.tellLooks()
 	for _, x := range w.lay.slow {
 		if w.seen[x] {
-			w.judgeWaits(x, w.and(w.present(x), w.is(w.get(x), states(released))))
+			w.judgeWaits(x, w.And(w.present(x), w.Is(w.get(x), states(released))))
 		}
 	}
 	if !w.leavesRead() {
@@ -54,18 +55,18 @@ func (w *walk) leaves(s model.State) {
 		return
 	}
 	x := w.lay.of[s.Thing]
-	bad := w.and(w.present(x), w.unlike(x, w.meant(s, w.aloneHere())))
+	bad := w.And(w.present(x), w.unlike(x, w.meant(s, w.aloneHere())))
 	w.at(at, func() { w.find(&StateMismatch, x, bad, "not "+s.Word+" at the end, as leaves says") })
 }
 
 func (w *walk) leavesFastener(f *model.Fastener, s model.State, at event) {
-	some := no
+	some := diagram.No
 	for _, x := range w.named(f) {
-		some = w.or(some, w.and(w.present(x), w.looseAt(x, w.lay.of[w.lay.things[x].part])))
+		some = w.Or(some, w.And(w.present(x), w.looseAt(x, w.lay.of[w.lay.things[x].part])))
 	}
 	bad := some
 	if s.Word == "loose" {
-		bad = w.not(some)
+		bad = w.Not(some)
 	}
 	if named := w.named(f); len(named) > 0 {
 		w.at(at, func() { w.find(&StateMismatch, named[0], bad, "not "+s.Word+" at the end, as leaves says") })
@@ -78,21 +79,21 @@ func (w *walk) leaveUndone(x thing) {
 		return
 	}
 	wrong := w.leftOpen(x, w.state[x])
-	if wrong == no {
+	if wrong == diagram.No {
 		return
 	}
 	for to, r := range leftRules(w.lay.things[x].sort) {
-		here := w.and(wrong, w.is(w.state[x], states(fn(to))))
-		if r == nil || here == no {
+		here := w.And(wrong, w.Is(w.state[x], states(diagram.Func(to))))
+		if r == nil || here == diagram.No {
 			continue
 		}
-		w.each(w.began[x], here, func(e event, where fn) {
+		w.each(w.began[x], here, func(e event, where diagram.Func) {
 			if e.link != nil {
-				told := w.and(where, w.owed[owed{e.link, x}])
+				told := w.And(where, w.owed[owed{e.link, x}])
 				if w.possible(told) {
 					w.counted = append(w.counted, debt{r, w.spot(x), e.link, true})
 				}
-				where = w.andNot(where, told)
+				where = w.AndNot(where, told)
 				w.at(e, func() { w.find(r, x, where, "") })
 			}
 		})
@@ -100,23 +101,23 @@ func (w *walk) leaveUndone(x thing) {
 }
 
 // leftRules are the rules by the state that a thing is left in.
-func leftRules(s sort) [maxKids]*rule {
+func leftRules(s sort) [diagram.MaxKids]*rule {
 	switch s {
 	case anEnergy, aPoint:
 		r := &LeftIsolated
-		return [maxKids]*rule{isolated: r, locked: r, released: r, dead: r, blocked: r}
+		return [diagram.MaxKids]*rule{isolated: r, locked: r, released: r, dead: r, blocked: r}
 	case aPart:
-		return [maxKids]*rule{off: &LeftOff, capped: &LeftOff}
+		return [diagram.MaxKids]*rule{off: &LeftOff, capped: &LeftOff}
 	case aFastening, aFastener:
-		return [maxKids]*rule{loose: &LeftLoose}
+		return [diagram.MaxKids]*rule{loose: &LeftLoose}
 	case aFluid:
-		return [maxKids]*rule{low: &LeftLow, drained: &LeftLow, unbled: &NotBled}
+		return [diagram.MaxKids]*rule{low: &LeftLow, drained: &LeftLow, unbled: &NotBled}
 	case aTool:
-		return [maxKids]*rule{set: &LeftInPlace}
+		return [diagram.MaxKids]*rule{set: &LeftInPlace}
 	case aSetting:
-		return [maxKids]*rule{set: &LeftAltered}
+		return [diagram.MaxKids]*rule{set: &LeftAltered}
 	}
-	return [maxKids]*rule{}
+	return [diagram.MaxKids]*rule{}
 }
 
 // speaksOf says that leaves names the thing.
@@ -135,23 +136,23 @@ func (w *walk) speaksOf(x thing) bool {
 }
 
 // leftOpen says where a thing is neither whole nor as it was at the start.
-func (w *walk) leftOpen(x thing, f fn) fn {
+func (w *walk) leftOpen(x thing, f diagram.Func) diagram.Func {
 	info := w.lay.things[x]
-	open := w.and(w.present(x), w.is(f, ^(w.lay.alike(x, 0)|states(unknown))))
-	open = w.andNot(open, w.as(x, f, w.home[x]))
+	open := w.And(w.present(x), w.Is(f, ^(w.lay.alike(x, 0)|states(unknown))))
+	open = w.AndNot(open, w.as(x, f, w.home[x]))
 	switch info.sort {
 	case aFastening:
 		part := w.lay.of[info.part]
 		if w.home[x] == loose && w.home[part] != on {
-			open = w.and(w.present(x), w.is(f, states(loose)))
+			open = w.And(w.present(x), w.Is(f, states(loose)))
 		}
-		return w.and(open, w.is(w.homely(w.get(part)), states(on)))
+		return w.And(open, w.Is(w.homely(w.get(part)), states(on)))
 	case anEnergy:
-		open = w.andNot(open, w.leftAtPoint(info.named.(*model.Energy)))
+		open = w.AndNot(open, w.leftAtPoint(info.named.(*model.Energy)))
 	case aPoint:
 		for _, e := range info.named.(*model.Point).Cuts {
 			y := w.lay.of[e]
-			open = w.andNot(open, w.and(w.present(y), w.is(w.homely(w.get(y)), notLive|states(unknown))))
+			open = w.AndNot(open, w.And(w.present(y), w.Is(w.homely(w.get(y)), notLive|states(unknown))))
 		}
 	}
 	return open
@@ -159,11 +160,11 @@ func (w *walk) leftOpen(x thing, f fn) fn {
 
 // leftAtPoint says where leaves names a point of an energy as off: the energy
 // stands as its points do.
-func (w *walk) leftAtPoint(e *model.Energy) fn {
-	f := no
+func (w *walk) leftAtPoint(e *model.Energy) diagram.Func {
+	f := diagram.No
 	for _, p := range w.lay.energy[e].points {
 		if to, named := w.leavesSays(w.lay.of[p]); named && to != live {
-			f = w.or(f, w.has(p))
+			f = w.Or(f, w.has(p))
 		}
 	}
 	return f
@@ -172,20 +173,20 @@ func (w *walk) leftAtPoint(e *model.Energy) fn {
 // leftWrong says where a thing, walked alone, is left otherwise than it should
 // be: as leaves says, else whole or as it was. That is told there, and not at
 // the end of a caller.
-func (w *walk) leftWrong(x thing) fn {
+func (w *walk) leftWrong(x thing) diagram.Func {
 	f := w.homely(w.state[x])
 	want, named := w.leavesSays(x)
 	switch {
 	case !w.leavesRead(), w.speaksOf(x) && !named:
-		return yes
+		return diagram.Yes
 	case named:
-		return w.and(w.present(x), w.is(f, ^w.lay.alike(x, want)&^states(unknown)))
+		return w.And(w.present(x), w.Is(f, ^w.lay.alike(x, want)&^states(unknown)))
 	}
 	return w.leftOpen(x, f)
 }
 
 // leavesSays is the state in which leaves says that a thing is left.
-func (w *walk) leavesSays(x thing) (fn, bool) {
+func (w *walk) leavesSays(x thing) (diagram.Func, bool) {
 	for _, s := range w.p.Leaves {
 		if s.Thing == nil || s.Unknown {
 			continue

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // aim is what an energy act names: an energy, or one point.
@@ -12,12 +13,12 @@ type aim struct {
 	thing  thing
 	energy *energyRule // nil where a point is named
 	points []*model.Point
-	where  fn // where the act does anything
+	where  diagram.Func // where the act does anything
 }
 
-func (w *walk) aim(n model.Named, g fn) aim {
+func (w *walk) aim(n model.Named, g diagram.Func) aim {
 	a := aim{named: n, thing: w.lay.of[n]}
-	a.where = w.and(g, w.present(a.thing))
+	a.where = w.And(g, w.present(a.thing))
 	switch n := n.(type) {
 	case *model.Energy:
 		a.energy = w.lay.energy[n]
@@ -46,31 +47,33 @@ func (w *walk) cut(a aim) []*energyRule {
 }
 
 // affected is where an aim moves an energy that it cuts.
-func (w *walk) affected(a aim, r *energyRule) fn {
-	g := w.and(a.where, w.present(w.lay.of[r.energy]))
+func (w *walk) affected(a aim, r *energyRule) diagram.Func {
+	g := w.And(a.where, w.present(w.lay.of[r.energy]))
 	if r == a.energy {
 		return g
 	}
-	by := no
+	by := diagram.No
 	for _, p := range a.points {
 		if slices.Contains(r.points, p) {
-			by = w.or(by, w.has(p))
+			by = w.Or(by, w.has(p))
 		}
 	}
-	return w.and(g, by)
+	return w.And(g, by)
 }
 
 // pointIs is where a unit has a point, in one of some states.
-func (w *walk) pointIs(p *model.Point, s among) fn { return w.and(w.has(p), w.is(w.point(p), s)) }
-
-// movePoint moves a point where an aim does and a unit has it.
-func (w *walk) movePoint(a aim, p *model.Point, m moves) {
-	w.shift(w.lay.of[p], w.and(a.where, w.has(p)), m)
+func (w *walk) pointIs(p *model.Point, s diagram.Set) diagram.Func {
+	return w.And(w.has(p), w.Is(w.point(p), s))
 }
 
-func (w *walk) point(p *model.Point) fn { return w.get(w.lay.of[p]) }
+// movePoint moves a point where an aim does and a unit has it.
+func (w *walk) movePoint(a aim, p *model.Point, m diagram.Map) {
+	w.shift(w.lay.of[p], w.And(a.where, w.has(p)), m)
+}
 
-func (w *walk) energy(r *energyRule) fn { return w.get(w.lay.of[r.energy]) }
+func (w *walk) point(p *model.Point) diagram.Func { return w.get(w.lay.of[p]) }
+
+func (w *walk) energy(r *energyRule) diagram.Func { return w.get(w.lay.of[r.energy]) }
 
 func (w *walk) isolate(a aim) {
 	for _, r := range w.cut(a) {
@@ -84,7 +87,7 @@ func (w *walk) isolate(a aim) {
 		w.movePoint(a, p, move(isolated, live))
 	}
 	if a.energy != nil && len(a.points) == 0 {
-		w.shift(a.thing, a.where, move(isolated, live).and(released, early))
+		w.shift(a.thing, a.where, move(isolated, live).And(released, early))
 	}
 	for _, r := range w.cut(a) {
 		w.settle(r, w.affected(a, r))
@@ -93,34 +96,34 @@ func (w *walk) isolate(a aim) {
 }
 
 // settle takes an energy as far as its points are, where they were moved.
-func (w *walk) settle(r *energyRule, g fn) {
+func (w *walk) settle(r *energyRule, g diagram.Func) {
 	if len(r.points) == 0 {
 		return
 	}
-	cut, shut, murky := yes, yes, no
+	cut, shut, unresolved := diagram.Yes, diagram.Yes, diagram.No
 	for _, p := range r.points {
-		cut = w.andNot(cut, w.pointIs(p, ^states(isolated, locked)))
-		murky = w.or(murky, w.pointIs(p, states(unknown)))
+		cut = w.AndNot(cut, w.pointIs(p, ^states(isolated, locked)))
+		unresolved = w.Or(unresolved, w.pointIs(p, states(unknown)))
 		if p.Lock {
-			shut = w.andNot(shut, w.pointIs(p, ^lockedStates))
+			shut = w.AndNot(shut, w.pointIs(p, ^lockedStates))
 		}
 	}
 	f, can := w.energy(r), w.lockable(r)
-	f = w.ite(cut, w.after(f, move(isolated, live).and(blocked, early)), f)
-	f = w.ite(w.and(can, w.and(cut, shut)), w.after(f, move(locked, isolated).and(released, blocked)), f)
-	f = w.ite(can, f, w.after(f, move(released, blocked)))
-	w.put(w.lay.of[r.energy], g, w.ite(murky, unknown, f))
+	f = w.Ite(cut, w.After(f, move(isolated, live).And(blocked, early)), f)
+	f = w.Ite(w.And(can, w.And(cut, shut)), w.After(f, move(locked, isolated).And(released, blocked)), f)
+	f = w.Ite(can, f, w.After(f, move(released, blocked)))
+	w.put(w.lay.of[r.energy], g, w.Ite(unresolved, unknown, f))
 }
 
 func (w *walk) lock(a aim) {
 	if a.energy == nil && !a.points[0].Lock {
 		return
 	}
-	open := no
+	open := diagram.No
 	for _, p := range a.points {
-		open = w.or(open, w.pointIs(p, states(live)))
+		open = w.Or(open, w.pointIs(p, states(live)))
 	}
-	w.find(&EnergyOrder, a.thing, w.and(a.where, open), "locked before it is isolated")
+	w.find(&EnergyOrder, a.thing, w.And(a.where, open), "locked before it is isolated")
 	for _, p := range a.points {
 		switch {
 		case p.Kept:
@@ -137,20 +140,20 @@ func (w *walk) lock(a aim) {
 }
 
 // ready is the states from which an energy may be released or proved.
-func (r *energyRule) ready(lockable bool) []fn {
+func (r *energyRule) ready(lockable bool) []diagram.Func {
 	switch {
 	case len(r.points) == 0:
-		return []fn{live, early, isolated, blocked}
+		return []diagram.Func{live, early, isolated, blocked}
 	case lockable:
-		return []fn{locked}
+		return []diagram.Func{locked}
 	}
-	return []fn{isolated}
+	return []diagram.Func{isolated}
 }
 
-func (w *walk) release(r *energyRule, g fn) {
+func (w *walk) release(r *energyRule, g diagram.Func) {
 	x := w.lay.of[r.energy]
-	g = w.and(g, w.present(x))
-	w.byLock(r, g, func(lockable bool, g fn) {
+	g = w.And(g, w.present(x))
+	w.byLock(r, g, func(lockable bool, g diagram.Func) {
 		m := move(released, r.ready(lockable)...)
 		switch {
 		case len(r.points) == 0:
@@ -158,7 +161,7 @@ func (w *walk) release(r *energyRule, g fn) {
 			m = releasedEarly(lockable)
 		default:
 			open := states(live, isolated) &^ states(r.ready(lockable)...)
-			w.find(&EnergyOrder, x, w.and(g, w.is(w.get(x), open)), "released before it is "+secured(lockable))
+			w.find(&EnergyOrder, x, w.And(g, w.Is(w.get(x), open)), "released before it is "+secured(lockable))
 			m = move(released, live, isolated, locked)
 		}
 		w.judgeWaits(x, g)
@@ -169,11 +172,11 @@ func (w *walk) release(r *energyRule, g fn) {
 
 // releasedEarly is what releasing does to a load: what is not yet isolated and locked
 // remembers it.
-func releasedEarly(lockable bool) moves {
+func releasedEarly(lockable bool) diagram.Map {
 	if lockable {
-		return move(early, live).and(blocked, isolated).and(released, locked)
+		return move(early, live).And(blocked, isolated).And(released, locked)
 	}
-	return move(early, live).and(released, isolated)
+	return move(early, live).And(released, isolated)
 }
 
 // secured is what an energy must be before it is released.
@@ -185,18 +188,18 @@ func secured(lockable bool) string {
 }
 
 // wait is what a wait for an energy does.
-func (w *walk) wait(r *energyRule, g fn) {
+func (w *walk) wait(r *energyRule, g diagram.Func) {
 	x := w.lay.of[r.energy]
-	w.byLock(r, w.and(g, w.present(x)), func(lockable bool, g fn) {
+	w.byLock(r, w.And(g, w.present(x)), func(lockable bool, g diagram.Func) {
 		w.shift(x, g, move(released, r.ready(lockable)...))
 	})
 }
 
 // block is what a tool does that holds a load.
-func (w *walk) block(r *energyRule, g fn) {
+func (w *walk) block(r *energyRule, g diagram.Func) {
 	if r.load && len(r.points) > 0 {
 		x := w.lay.of[r.energy]
-		w.byLock(r, w.and(g, w.present(x)), func(lockable bool, g fn) { w.shift(x, g, releasedEarly(lockable)) })
+		w.byLock(r, w.And(g, w.present(x)), func(lockable bool, g diagram.Func) { w.shift(x, g, releasedEarly(lockable)) })
 	} else {
 		w.wait(r, g)
 	}
@@ -204,18 +207,18 @@ func (w *walk) block(r *energyRule, g fn) {
 }
 
 // unblock is what taking such a tool away does, where it was the last.
-func (w *walk) unblock(r *energyRule, g fn) {
+func (w *walk) unblock(r *energyRule, g diagram.Func) {
 	x := w.lay.of[r.energy]
-	g = w.andNot(w.and(g, w.present(x)), w.blockedNow(r))
-	w.byLock(r, g, func(lockable bool, g fn) {
-		m := move(live, early).and(isolated, blocked)
+	g = w.AndNot(w.And(g, w.present(x)), w.blockedNow(r))
+	w.byLock(r, g, func(lockable bool, g diagram.Func) {
+		m := move(live, early).And(isolated, blocked)
 		switch {
 		case len(r.points) == 0:
-			m = m.and(live, released, dead)
+			m = m.And(live, released, dead)
 		case lockable:
-			m = m.and(locked, released, dead)
+			m = m.And(locked, released, dead)
 		default:
-			m = m.and(isolated, released, dead)
+			m = m.And(isolated, released, dead)
 		}
 		w.shift(x, g, m)
 	})
@@ -223,62 +226,62 @@ func (w *walk) unblock(r *energyRule, g fn) {
 
 // letGo is where taking a tool away lets a load go that no other tool holds: it
 // is put back.
-func (w *walk) letGo(r *energyRule, g fn) fn {
+func (w *walk) letGo(r *energyRule, g diagram.Func) diagram.Func {
 	x := w.lay.of[r.energy]
-	g = w.andNot(w.and(g, w.present(x)), w.blockedNow(r))
-	return w.and(g, w.is(w.get(x), states(released, dead)))
+	g = w.AndNot(w.And(g, w.present(x)), w.blockedNow(r))
+	return w.And(g, w.Is(w.get(x), states(released, dead)))
 }
 
 // blockedNow says where a tool holds the load.
-func (w *walk) blockedNow(r *energyRule) fn {
-	f := no
+func (w *walk) blockedNow(r *energyRule) diagram.Func {
+	f := diagram.No
 	for _, t := range r.blockers {
-		f = w.or(f, w.is(w.get(w.lay.of[t]), states(set)))
+		f = w.Or(f, w.Is(w.get(w.lay.of[t]), states(set)))
 	}
 	return f
 }
 
 // prove judges a proof and makes the energy dead, but where it failed.
-func (w *walk) prove(r *energyRule, g fn, s *model.Step) {
+func (w *walk) prove(r *energyRule, g diagram.Func, s *model.Step) {
 	x := w.lay.of[r.energy]
-	g = w.and(g, w.present(x))
-	w.judgeWaits(x, w.andNot(g, w.is(w.get(x), states(dead))))
+	g = w.And(g, w.present(x))
+	w.judgeWaits(x, w.AndNot(g, w.Is(w.get(x), states(dead))))
 	w.proofOrder(r, x, g)
-	w.put(x, w.andNot(g, w.notProved(r, s, g)), dead)
+	w.put(x, w.AndNot(g, w.notProved(r, s, g)), dead)
 }
 
 // proofOrder gives the first fault of a proof.
-func (w *walk) proofOrder(r *energyRule, x thing, g fn) {
+func (w *walk) proofOrder(r *energyRule, x thing, g diagram.Func) {
 	f := w.get(x)
 	sound := g
-	w.byLock(r, g, func(lockable bool, g fn) {
+	w.byLock(r, g, func(lockable bool, g diagram.Func) {
 		ready := states(r.ready(lockable)...)
 		if len(r.points) > 0 {
-			early := w.and(g, w.is(f, states(live, isolated, early, blocked)&^ready))
+			early := w.And(g, w.Is(f, states(live, isolated, early, blocked)&^ready))
 			w.find(&EnergyOrder, x, early, "proved before it is "+secured(lockable))
-			sound, g = w.andNot(sound, early), w.andNot(g, early)
+			sound, g = w.AndNot(sound, early), w.AndNot(g, early)
 		}
 		if r.stored {
-			charged := w.and(g, w.is(f, ready))
+			charged := w.And(g, w.Is(f, ready))
 			w.find(&NotReleased, x, charged, "proved dead before what is stored is out")
-			sound = w.andNot(sound, charged)
+			sound = w.AndNot(sound, charged)
 		}
 	})
-	w.showsDead(r.energy, x, w.andNot(sound, w.is(f, states(unknown))))
+	w.showsDead(r.energy, x, w.AndNot(sound, w.Is(f, states(unknown))))
 }
 
 // notProved says where a proof did not prove: a measurement beside it failed.
 // The proof is remembered, for again: takes it anew.
-func (w *walk) notProved(r *energyRule, s *model.Step, g fn) fn {
-	f := no
+func (w *walk) notProved(r *energyRule, s *model.Step, g diagram.Func) diagram.Func {
+	f := diagram.No
 	for _, l := range s.Links {
 		if !takes(l) || !w.beside(l, r.energy) {
 			continue
 		}
-		if failed := w.and(g, w.failed(l, s)); failed != no {
+		if failed := w.And(g, w.failed(l, s)); failed != diagram.No {
 			h := l.To.(*model.Hold)
 			w.lost[h] = append(w.lost[h], lostProof{r, failed})
-			f = w.or(f, failed)
+			f = w.Or(f, failed)
 		}
 	}
 	return f
@@ -292,37 +295,37 @@ func (w *walk) beside(l *model.Link, e *model.Energy) bool {
 }
 
 func (w *walk) unlock(a aim) {
-	was := no
+	was := diagram.No
 	for _, p := range a.points {
 		if p.Kept {
 			continue
 		}
-		was = w.or(was, w.pointIs(p, lockedStates))
+		was = w.Or(was, w.pointIs(p, lockedStates))
 		w.movePoint(a, p, move(isolated, locked))
 	}
 	for _, r := range w.cut(a) {
 		g := w.affected(a, r)
 		if r != a.energy {
-			g = w.and(g, was)
+			g = w.And(g, was)
 		} else if len(r.points) == 0 {
 			continue
 		} else {
-			g = w.andNot(g, w.andNot(w.hasKept(r), w.padlocked(r)))
+			g = w.AndNot(g, w.AndNot(w.hasKept(r), w.padlocked(r)))
 		}
 		x := w.lay.of[r.energy]
-		held := no
+		held := diagram.No
 		if r.load {
 			held = w.blockedNow(r)
 		}
-		w.shift(x, w.andNot(g, held), move(isolated, locked, released, dead))
-		w.byLock(r, w.and(g, held), func(lockable bool, g fn) {
+		w.shift(x, w.AndNot(g, held), move(isolated, locked, released, dead))
+		w.byLock(r, w.And(g, held), func(lockable bool, g diagram.Func) {
 			w.shift(x, g, move(stillHeld(lockable), locked, released, dead))
 		})
 	}
 }
 
 // stillHeld is how a load stands that is unlocked while a tool holds it.
-func stillHeld(lockable bool) fn {
+func stillHeld(lockable bool) diagram.Func {
 	if lockable {
 		return blocked
 	}
@@ -337,7 +340,7 @@ func (w *walk) hazardOf(s *model.Step, id string) bool {
 		links = slices.Concat(links, s.Phase.Lead.Links)
 	}
 	for _, l := range links {
-		if l.Is("hazard") {
+		if l.Is(model.LinkHazard) {
 			h, _ := l.To.(*model.Hazard)
 			if l.Bad || h == nil || h.Lost("of") || h.Of.ID == id {
 				return true

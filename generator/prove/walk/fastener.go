@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // scope is where a fastener act works: the fastening named, those of the parts
@@ -42,11 +43,11 @@ func (w *walk) fastens(f *model.Fastener, p *model.Part) bool {
 	return there
 }
 
-func (w *walk) loosen(l *model.Link, f *model.Fastener, g fn) {
+func (w *walk) loosen(l *model.Link, f *model.Fastener, g diagram.Func) {
 	if len(f.Holds) == 0 {
 		x := w.lay.of[f]
-		g = w.and(g, w.present(x))
-		tightHere := w.and(g, w.is(w.get(x), states(tight)))
+		g = w.And(g, w.present(x))
+		tightHere := w.And(g, w.Is(w.get(x), states(tight)))
 		w.undone(undoing{verb: model.Tighten, thing: x, where: tightHere})
 		w.put(x, g, loose)
 		w.openedAnew(tightHere)
@@ -60,8 +61,8 @@ func (w *walk) loosen(l *model.Link, f *model.Fastener, g fn) {
 			continue
 		}
 		part := w.lay.of[p]
-		here := w.and(w.and(g, w.present(x)), w.is(w.get(part), states(on)))
-		here = w.and(here, w.is(w.get(x), states(tight)))
+		here := w.And(w.And(g, w.present(x)), w.Is(w.get(part), states(on)))
+		here = w.And(here, w.Is(w.get(x), states(tight)))
 		if !w.bleeding(p) {
 			w.handsIn(p, here)
 		}
@@ -108,16 +109,16 @@ func (w *walk) warned(p *model.Part, bleeds *model.Step) bool {
 	return true
 }
 
-func (w *walk) tighten(l *model.Link, f *model.Fastener, g fn) {
+func (w *walk) tighten(l *model.Link, f *model.Fastener, g diagram.Func) {
 	if len(f.Holds) == 0 {
 		x := w.lay.of[f]
-		w.put(x, w.and(g, w.present(x)), tight)
+		w.put(x, w.And(g, w.present(x)), tight)
 		return
 	}
 	parts, all := w.scope(l, f)
-	some := no
+	some := diagram.No
 	for _, p := range parts {
-		some = w.or(some, w.tightenAt(f, p, g))
+		some = w.Or(some, w.tightenAt(f, p, g))
 	}
 	for _, p := range parts {
 		x, there := w.lay.at[fastening{f, p}]
@@ -129,22 +130,22 @@ func (w *walk) tighten(l *model.Link, f *model.Fastener, g fn) {
 			continue
 		}
 		part := w.lay.of[p]
-		early := w.and(w.and(g, w.present(x)), w.is(w.get(part), offStates))
+		early := w.And(w.And(g, w.present(x)), w.Is(w.get(part), offStates))
 		if all {
-			early = w.andNot(early, some)
+			early = w.AndNot(early, some)
 		}
 		w.tightenedOff(x, p, early)
 	}
 }
 
 // tightenAt tightens where the part is on, and says where that is.
-func (w *walk) tightenAt(f *model.Fastener, p *model.Part, g fn) fn {
+func (w *walk) tightenAt(f *model.Fastener, p *model.Part, g diagram.Func) diagram.Func {
 	x, there := w.lay.at[fastening{f, p}]
 	if !there {
-		return no
+		return diagram.No
 	}
 	part := w.lay.of[p]
-	here := w.and(w.and(g, w.present(x)), w.is(w.get(part), states(on, unknown)))
+	here := w.And(w.And(g, w.present(x)), w.Is(w.get(part), states(on, unknown)))
 	w.put(x, here, tight)
 	return here
 }
@@ -154,30 +155,30 @@ func (w *walk) tightenAt(f *model.Fastener, p *model.Part, g fn) fn {
 type tooEarly struct {
 	fastening thing
 	part      *model.Part
-	where     fn
+	where     diagram.Func
 	at        event
 }
 
 // tightenedOff remembers it.
-func (w *walk) tightenedOff(x thing, p *model.Part, where fn) {
-	if where != no {
+func (w *walk) tightenedOff(x thing, p *model.Part, where diagram.Func) {
+	if where != diagram.No {
 		w.waiting = append(w.waiting, tooEarly{x, p, where, w.here})
 	}
 }
 
 // tightenedEarly tells of fasteners that were tightened before their part was
 // on.
-func (w *walk) tightenedEarly(p *model.Part, g fn) {
+func (w *walk) tightenedEarly(p *model.Part, g diagram.Func) {
 	for i := range w.waiting {
 		t := &w.waiting[i]
 		if t.part != p {
 			continue
 		}
-		now := w.and(g, t.where)
-		if now == no {
+		now := w.And(g, t.where)
+		if now == diagram.No {
 			continue
 		}
-		t.where = w.andNot(t.where, g)
+		t.where = w.AndNot(t.where, g)
 		w.at(t.at, func() { w.find(&ActOrder, t.fastening, now, "tightened while its part is off") })
 		w.put(t.fastening, now, tight)
 	}

@@ -5,6 +5,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 type rule = finding.Rule
@@ -15,18 +16,18 @@ type issue struct {
 	rule  *rule
 	at    event
 	thing thing
-	where fn
-	state fn // how the thing stood
-	last  fn // what put it there
-	began fn // what took it out of its normal state
+	where diagram.Func
+	state diagram.Func // how the thing stood
+	last  diagram.Func // what put it there
+	began diagram.Func // what took it out of its normal state
 	why   string
 	from  *need   // the callee's need; nil in the procedure itself
 	short *demand // of a wait: what it is short of
 }
 
 // find notes what is wrong with a thing where bad holds.
-func (w *walk) find(r *rule, x thing, bad fn, why string) {
-	if bad == no || w.tooMany(bad) || !w.possible(bad) {
+func (w *walk) find(r *rule, x thing, bad diagram.Func, why string) {
+	if bad == diagram.No || w.tooMany(bad) || !w.possible(bad) {
 		return
 	}
 	if w.free {
@@ -42,9 +43,9 @@ func (w *walk) find(r *rule, x thing, bad fn, why string) {
 
 // findOnce is find, but once as long as the thing stands as it does: the
 // second act in front of the same live terminal is the same fault.
-func (w *walk) findOnce(r *rule, x thing, bad fn) {
+func (w *walk) findOnce(r *rule, x thing, bad diagram.Func) {
 	switch {
-	case bad == no:
+	case bad == diagram.No:
 	case w.free:
 		w.keep(r, x, bad, "", true)
 	default:
@@ -52,23 +53,23 @@ func (w *walk) findOnce(r *rule, x thing, bad fn) {
 	}
 }
 
-func (w *walk) findTold(key toldKey, bad fn) {
+func (w *walk) findTold(key toldKey, bad diagram.Func) {
 	told, before := w.told[key]
-	if told = w.andNot(told, w.movedIn); w.tellAll {
-		told = no
+	if told = w.AndNot(told, w.movedIn); w.tellAll {
+		told = diagram.No
 	}
-	if bad = w.andNot(bad, told); bad == no {
+	if bad = w.AndNot(bad, told); bad == diagram.No {
 		return
 	}
 	w.find(key.rule, key.thing, bad, "")
-	w.told[key] = w.or(w.told[key], bad)
+	w.told[key] = w.Or(w.told[key], bad)
 	if !before {
 		w.tells[key.thing] = append(w.tells[key.thing], key.rule)
 	}
 }
 
 // keep keeps for the callers what goes wrong by how their things stand.
-func (w *walk) keep(r *rule, x thing, bad fn, why string, once bool) {
+func (w *walk) keep(r *rule, x thing, bad diagram.Func, why string, once bool) {
 	n := need{rule: r, thing: x, where: bad, moved: w.movedIn, once: once, why: why, at: w.here, before: w.openedBefore}
 	key := fault{link: w.here.link, rule: r, thing: x}
 	if w.from != nil {
@@ -76,11 +77,11 @@ func (w *walk) keep(r *rule, x thing, bad fn, why string, once bool) {
 	}
 	if x != nothing {
 		w.look(x)
-		n.moved = w.or(n.moved, w.moved[x])
+		n.moved = w.Or(n.moved, w.moved[x])
 	}
 	n.fault = w.faultOf(key)
 	if !n.before { // what the caller opened is not told where the procedure is walked alone
-		w.athome[n.fault] = w.or(w.athome[n.fault], w.homely(bad))
+		w.athome[n.fault] = w.Or(w.athome[n.fault], w.homely(bad))
 	}
 	w.needs = append(w.needs, n)
 }
@@ -99,7 +100,7 @@ func (w *walk) faultOf(key fault) int {
 	if !known {
 		n = len(w.athome)
 		w.faults[key] = n
-		w.athome = append(w.athome, no)
+		w.athome = append(w.athome, diagram.No)
 	}
 	return n
 }
@@ -114,10 +115,10 @@ func (w *walk) ownNeeds() []need {
 	}
 	for _, n := range w.needs {
 		if !n.before {
-			n.where = w.andNot(n.where, w.athome[n.fault])
+			n.where = w.AndNot(n.where, w.athome[n.fault])
 		}
 		n.where = w.somehow(n.where)
-		n.moved = w.not(w.somehow(w.not(n.moved)))
+		n.moved = w.Not(w.somehow(w.Not(n.moved)))
 		if w.possible(n.where) && !slices.ContainsFunc(faults[n.fault], n.same) {
 			faults[n.fault] = append(faults[n.fault], n)
 		}
@@ -148,21 +149,21 @@ func sameNeeds(a, b []need) bool {
 }
 
 // homely is a function where everything began as the procedure expects it.
-func (w *walk) homely(f fn) fn {
+func (w *walk) homely(f diagram.Func) diagram.Func {
 	if !w.free {
 		return f
 	}
-	f = w.with(f, func(v int32) int {
+	f = w.Restrict(f, func(v int32) int {
 		switch x := w.vars[v]; {
 		case x.kind == aLoner:
 			return int(w.aloneHere())
-		case x.kind == aStart && w.home[x.thing].constant():
+		case x.kind == aStart && w.home[x.thing].Constant():
 			return int(w.home[x.thing])
 		}
 		return -1
 	})
 	if w.unlikeHomes {
-		f = w.compose(f, func(v int32) (fn, bool) {
+		f = w.Compose(f, func(v int32) (diagram.Func, bool) {
 			x := w.vars[v]
 			return w.home[x.thing], x.kind == aStart
 		})

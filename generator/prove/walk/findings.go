@@ -7,6 +7,7 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // findings makes one finding of what was found at one link by one rule.
@@ -104,7 +105,7 @@ func (w *walk) openedIn(i *issue) *model.Phase {
 	if i.thing == nothing {
 		return nil
 	}
-	e := w.events[w.value(i.began, w.path(w.and(i.where, w.all())))]
+	e := w.events[w.Value(i.began, w.Witness(w.And(i.where, w.all())))]
 	if e.step == nil {
 		return nil
 	}
@@ -132,9 +133,9 @@ func (i *issue) together(other issue) bool {
 // finding words a group of issues: what is wrong, and after a colon each thing
 // that it is so of.
 func (w *walk) finding(group []*issue) finding.Finding {
-	r, where := group[0].rule, no
+	r, where := group[0].rule, diagram.No
 	for _, i := range group {
-		where = w.or(where, i.where)
+		where = w.Or(where, i.where)
 	}
 	whole := w.only(where)
 	var heads []string
@@ -245,16 +246,16 @@ func (w *walk) related(f finding.Finding, group []*issue) finding.Finding {
 
 // cause is the event that put the thing of an issue where it was.
 func (w *walk) cause(i *issue) event {
-	return w.events[w.value(i.last, w.path(w.and(i.where, w.all())))]
+	return w.events[w.Value(i.last, w.Witness(w.And(i.where, w.all())))]
 }
 
 func (w *walk) stateWord(i *issue) string {
-	s := w.value(i.state, w.path(w.and(i.where, w.all())))
+	s := w.Value(i.state, w.Witness(w.And(i.where, w.all())))
 	return spoken(w.lay.things[i.thing].sort, s)
 }
 
 // spoken is a state as one says it.
-func spoken(s sort, f fn) string {
+func spoken(s sort, f diagram.Func) string {
 	switch {
 	case s == aTool && f == set:
 		return "in place"

@@ -4,31 +4,32 @@ import (
 	"strings"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
-func (w *walk) drain(f *model.Fluid, g fn) {
-	g = w.and(g, w.present(w.lay.of[f]))
+func (w *walk) drain(f *model.Fluid, g diagram.Func) {
+	g = w.And(g, w.present(w.lay.of[f]))
 	w.shift(w.lay.of[f], g, move(drained, full, unbled, low))
-	w.acted = w.or(w.acted, g)
+	w.acted = w.Or(w.acted, g)
 }
 
 // fill fills a circuit; one that is bled afterwards is full only then.
-func (w *walk) fill(f *model.Fluid, g fn) {
+func (w *walk) fill(f *model.Fluid, g diagram.Func) {
 	x := w.lay.of[f]
-	g = w.and(g, w.present(x))
+	g = w.And(g, w.present(x))
 	was := w.get(x)
 	for _, p := range f.Lines {
 		line := w.lay.of[p]
-		open := w.and(w.present(line), w.is(w.get(line), offStates))
-		w.find(&ActOrder, line, w.and(w.and(g, w.is(was, lowStates)), open), "the "+f.Label()+" is filled while this line is off")
+		open := w.And(w.present(line), w.Is(w.get(line), offStates))
+		w.find(&ActOrder, line, w.And(w.And(g, w.Is(was, lowStates)), open), "the "+f.Label()+" is filled while this line is off")
 	}
 	for _, e := range leads(f.NeededBy) {
 		if r := w.lay.energy[e]; len(r.points) == 0 {
-			here := w.and(w.and(g, w.present(w.lay.of[e])), w.is(was, lowStates))
+			here := w.And(w.And(g, w.present(w.lay.of[e])), w.Is(was, lowStates))
 			w.contained(r, here, "it is filled without "+containers(r)+" in place")
 		}
 	}
-	w.refill(f, x, w.and(g, w.is(was, states(drained))))
+	w.refill(f, x, w.And(g, w.Is(was, states(drained))))
 	to := full
 	if f.Bleed {
 		to = unbled
@@ -36,37 +37,37 @@ func (w *walk) fill(f *model.Fluid, g fn) {
 	w.shift(x, g, move(to, low, drained))
 }
 
-func (w *walk) bleed(f *model.Fluid, g fn) {
+func (w *walk) bleed(f *model.Fluid, g diagram.Func) {
 	x := w.lay.of[f]
-	g = w.and(g, w.present(x))
-	w.find(&ActOrder, x, w.and(g, w.is(w.get(x), lowStates)), "bled while it is low")
+	g = w.And(g, w.present(x))
+	w.find(&ActOrder, x, w.And(g, w.Is(w.get(x), lowStates)), "bled while it is low")
 	if f.BledLive {
 		w.bledOff(f, g)
 	}
 	w.put(x, g, full)
-	w.acted = w.or(w.acted, g)
+	w.acted = w.Or(w.acted, g)
 }
 
 // bledOff tells of energies that are off while a circuit is bled that is bled
 // with them on.
-func (w *walk) bledOff(f *model.Fluid, g fn) {
+func (w *walk) bledOff(f *model.Fluid, g diagram.Func) {
 	for _, e := range leads(f.NeededBy) {
 		x := w.lay.of[e]
-		w.find(&ActOrder, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), notLive)), "the "+f.Label()+" is bled with this off, and it is bled live")
+		w.find(&ActOrder, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), notLive)), "the "+f.Label()+" is bled with this off, and it is bled live")
 	}
 }
 
-func (w *walk) dry(f *model.Fluid, g fn) {
+func (w *walk) dry(f *model.Fluid, g diagram.Func) {
 	x := w.lay.spill[f]
-	w.put(x, w.and(g, w.present(x)), idle)
+	w.put(x, w.And(g, w.present(x)), idle)
 }
 
 // place leaves a tool in place; one that holds a load releases it.
-func (w *walk) place(t *model.Tool, g fn) {
+func (w *walk) place(t *model.Tool, g diagram.Func) {
 	x := w.lay.of[t]
 	was := w.get(x)
-	w.find(&ActOrder, x, w.and(g, w.is(was, states(set))), "put in place twice")
-	g = w.andNot(g, w.is(was, states(set)))
+	w.find(&ActOrder, x, w.And(g, w.Is(was, states(set))), "put in place twice")
+	g = w.AndNot(g, w.Is(was, states(set)))
 	w.undone(undoing{verb: model.Clear, thing: x, where: g})
 	w.put(x, g, set)
 	for _, e := range w.lay.blocks[t] {
@@ -75,11 +76,11 @@ func (w *walk) place(t *model.Tool, g fn) {
 }
 
 // clear takes a tool away; the last that holds a load ends its release.
-func (w *walk) clear(t *model.Tool, g fn) {
+func (w *walk) clear(t *model.Tool, g diagram.Func) {
 	x := w.lay.of[t]
 	was := w.get(x)
-	w.find(&ActOrder, x, w.and(g, w.is(was, states(idle))), "taken away, and not in place")
-	g = w.andNot(g, w.is(was, states(idle)))
+	w.find(&ActOrder, x, w.And(g, w.Is(was, states(idle))), "taken away, and not in place")
+	g = w.AndNot(g, w.Is(was, states(idle)))
 	w.put(x, g, idle)
 	for _, e := range w.lay.blocks[t] {
 		r := w.lay.energy[e]
@@ -89,17 +90,17 @@ func (w *walk) clear(t *model.Tool, g fn) {
 	for _, e := range w.lay.contains[t] {
 		r := w.lay.energy[e]
 		x := w.lay.of[e]
-		w.contained(r, w.and(w.and(g, w.present(x)), w.is(w.get(x), liveStates)), "the "+t.Label()+" is taken away while it is on")
+		w.contained(r, w.And(w.And(g, w.present(x)), w.Is(w.get(x), liveStates)), "the "+t.Label()+" is taken away while it is on")
 	}
 }
 
 // contained tells where an energy has none of the tools round it that must be.
-func (w *walk) contained(r *energyRule, g fn, why string) {
+func (w *walk) contained(r *energyRule, g diagram.Func, why string) {
 	if len(r.containers) == 0 {
 		return
 	}
 	for _, t := range r.containers {
-		g = w.andNot(g, w.is(w.get(w.lay.of[t]), states(set, unknown)))
+		g = w.AndNot(g, w.Is(w.get(w.lay.of[t]), states(set, unknown)))
 	}
 	w.find(&RestoredWhileOpen, w.lay.of[r.energy], g, why)
 }
@@ -113,19 +114,19 @@ func containers(r *energyRule) string {
 	return strings.Join(out, " or ")
 }
 
-func (w *walk) alter(s *model.Setting, g fn) {
+func (w *walk) alter(s *model.Setting, g diagram.Func) {
 	x := w.lay.of[s]
-	g = w.and(g, w.present(x))
+	g = w.And(g, w.present(x))
 	was := w.get(x)
-	w.find(&ActOrder, x, w.and(g, w.is(was, states(set))), "changed twice")
-	g = w.andNot(g, w.is(was, states(set)))
+	w.find(&ActOrder, x, w.And(g, w.Is(was, states(set))), "changed twice")
+	g = w.AndNot(g, w.Is(was, states(set)))
 	w.undone(undoing{verb: model.Reset, thing: x, where: g})
 	w.put(x, g, set)
 }
 
-func (w *walk) reset(s *model.Setting, g fn) {
+func (w *walk) reset(s *model.Setting, g diagram.Func) {
 	x := w.lay.of[s]
-	w.put(x, w.and(g, w.present(x)), idle)
+	w.put(x, w.And(g, w.present(x)), idle)
 }
 
-func (w *walk) mark(m *model.Group, g fn) { w.put(w.lay.of[m], g, set) }
+func (w *walk) mark(m *model.Group, g diagram.Func) { w.put(w.lay.of[m], g, set) }

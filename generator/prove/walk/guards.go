@@ -1,21 +1,22 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // guard says in which worlds a step is done.
-type guard struct {
-	fn
-	murky bool // one of its conditions could not be read
+type pathCondition struct {
+	diagram.Func
+	unresolved bool // one of its conditions could not be read
 }
 
 // guards works out when every step of the procedure is done.
 func (w *walk) guards() {
-	w.guardOf = make(map[*model.Step]guard, len(w.p.Steps))
+	w.guardOf = make(map[*model.Step]pathCondition, len(w.p.Steps))
 	for _, ph := range w.p.Phases {
-		lead := guard{fn: yes}
+		lead := pathCondition{Func: diagram.Yes}
 		if ph.Lead != nil {
 			for _, l := range ph.Lead.Links {
-				if l.Is("when") {
+				if l.Is(model.LinkWhen) {
 					w.condition(&lead, l, nil)
 				}
 			}
@@ -26,7 +27,7 @@ func (w *walk) guards() {
 		}
 	}
 	for _, q := range w.plan.answers {
-		var of []fn
+		var of []diagram.Func
 		for _, a := range q.answers {
 			of = append(of, w.holds(variable{kind: anAnswer, hold: q.hold, taking: q.taking.link, step: q.taking.step, answer: a}))
 		}
@@ -34,7 +35,7 @@ func (w *walk) guards() {
 	}
 }
 
-func (w *walk) guard(s *model.Step, g guard) {
+func (w *walk) guard(s *model.Step, g pathCondition) {
 	for _, l := range s.Links {
 		w.condition(&g, l, s)
 	}
@@ -45,98 +46,98 @@ func (w *walk) guard(s *model.Step, g guard) {
 }
 
 // condition narrows a guard by one link, where that is a condition.
-func (w *walk) condition(g *guard, l *model.Link, s *model.Step) {
-	var f fn
+func (w *walk) condition(g *pathCondition, l *model.Link, s *model.Step) {
+	var f diagram.Func
 	switch {
-	case l.Is("when"):
+	case l.Is(model.LinkWhen):
 		f = w.option(model.Condition{Option: l.ID, Not: l.Not})
-	case l.Is("if-not") || l.Is("if"):
+	case l.Kind.Branches:
 		if !l.Bad {
 			f = w.went(l)
 		}
-	case l.Is("optional"):
+	case l.Is(model.LinkOptional):
 		f = w.holds(variable{kind: anOptional, step: s})
 	default:
 		return
 	}
 	if l.Bad {
-		g.murky = true
+		g.unresolved = true
 		return
 	}
-	g.fn = w.and(g.fn, f)
+	g.Func = w.And(g.Func, f)
 }
 
 // went says where a hold went as the link asks: by its latest taking that was
 // done at all.
-func (w *walk) went(l *model.Link) fn {
+func (w *walk) went(l *model.Link) diagram.Func {
 	hold, _ := l.To.(*model.Hold)
 	kind := anOutcome
-	if l.Is("if") {
+	if l.Is(model.LinkIf) {
 		kind = anAnswer
 	}
 	takings := w.plan.asks[l]
 	if len(takings) == 0 {
 		return w.holds(variable{kind: kind, hold: hold, answer: l.Frag})
 	}
-	f := no
+	f := diagram.No
 	for _, t := range takings {
 		this := w.holds(variable{kind: kind, hold: hold, taking: t.link, step: t.step, answer: l.Frag})
-		f = w.ite(w.guardOf[t.step].fn, this, f)
+		f = w.Ite(w.guardOf[t.step].Func, this, f)
 	}
 	return f
 }
 
 // failed says where a taking in a step failed and the branch for that was gone
 // into.
-func (w *walk) failed(l *model.Link, s *model.Step) fn {
+func (w *walk) failed(l *model.Link, s *model.Step) diagram.Func {
 	hold, _ := l.To.(*model.Hold)
 	if hold == nil || len(w.plan.askers[l]) == 0 || hold.Kind == "ask" {
-		return no
+		return diagram.No
 	}
-	branch := no
+	branch := diagram.No
 	for _, s := range w.plan.askers[l] {
-		branch = w.or(branch, w.guardOf[s].fn)
+		branch = w.Or(branch, w.guardOf[s].Func)
 	}
-	return w.and(branch, w.holds(variable{kind: anOutcome, hold: hold, taking: l, step: s}))
+	return w.And(branch, w.holds(variable{kind: anOutcome, hold: hold, taking: l, step: s}))
 }
 
 // present says where a thing is there at all. An energy of which a unit has
 // none of the points counts as one that it does not have: that is told at the
 // machine's file.
-func (w *walk) present(x thing) fn {
+func (w *walk) present(x thing) diagram.Func {
 	i := w.lay.things[x]
 	f := w.option(condition(i.named))
 	if i.part != nil {
-		f = w.and(f, w.option(i.part.OnlyWith))
+		f = w.And(f, w.option(i.part.OnlyWith))
 	}
 	if e, is := i.named.(*model.Energy); is {
-		f = w.and(f, w.anyPoint(w.lay.energy[e]))
+		f = w.And(f, w.anyPoint(w.lay.energy[e]))
 	}
 	return f
 }
 
 // anyPoint says where one of an energy's points is there; everywhere where
 // there is nothing to switch off.
-func (w *walk) anyPoint(r *energyRule) fn {
-	any := no
+func (w *walk) anyPoint(r *energyRule) diagram.Func {
+	any := diagram.No
 	for _, p := range r.points {
-		any = w.or(any, w.has(p))
+		any = w.Or(any, w.has(p))
 	}
 	if len(r.points) == 0 {
-		return yes
+		return diagram.Yes
 	}
 	return any
 }
 
 // has says where a unit has a point.
-func (w *walk) has(p *model.Point) fn { return w.option(p.OnlyWith) }
+func (w *walk) has(p *model.Point) diagram.Func { return w.option(p.OnlyWith) }
 
 // lockable says where one of an energy's points takes a lock.
-func (w *walk) lockable(r *energyRule) fn {
-	any := no
+func (w *walk) lockable(r *energyRule) diagram.Func {
+	any := diagram.No
 	for _, p := range r.points {
 		if p.Lock {
-			any = w.or(any, w.has(p))
+			any = w.Or(any, w.has(p))
 		}
 	}
 	return any
@@ -144,12 +145,12 @@ func (w *walk) lockable(r *energyRule) fn {
 
 // byLock does a thing where one of an energy's points takes a lock, and where
 // none does.
-func (w *walk) byLock(r *energyRule, g fn, do func(lockable bool, g fn)) {
+func (w *walk) byLock(r *energyRule, g diagram.Func, do func(lockable bool, g diagram.Func)) {
 	can := w.lockable(r)
-	if g := w.and(g, can); g != no {
+	if g := w.And(g, can); g != diagram.No {
 		do(true, g)
 	}
-	if g := w.andNot(g, can); g != no {
+	if g := w.AndNot(g, can); g != diagram.No {
 		do(false, g)
 	}
 }

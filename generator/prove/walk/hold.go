@@ -1,15 +1,16 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // lostProof is a proof that a failed measurement took back.
 type lostProof struct {
 	rule  *energyRule
-	where fn
+	where diagram.Func
 }
 
 // hold is what taking a hold does, and what may not be open across it.
-func (w *walk) hold(l *model.Link, g fn) {
+func (w *walk) hold(l *model.Link, g diagram.Func) {
 	h, _ := l.To.(*model.Hold)
 	if near, is := l.Near.(*model.Hold); l.Bad && is && !near.Unread {
 		w.tookHold(nil, g)
@@ -26,7 +27,7 @@ func (w *walk) hold(l *model.Link, g fn) {
 		w.openLines(g)
 		return
 	}
-	if l.Is("again") {
+	if l.Is(model.LinkAgain) {
 		w.untaken(l, g)
 	}
 	w.tookHold(h, g)
@@ -36,7 +37,7 @@ func (w *walk) hold(l *model.Link, g fn) {
 			w.wait(w.lay.energy[of], g)
 			w.waitsOn(w.lay.of[of], h, g)
 		}
-		if l.Is("hold") {
+		if l.Is(model.LinkHold) {
 			w.measuresAfter(w.lay.of[of], h, g)
 		}
 		if h.LooksFor == "leak" && of.Kind == "pressure" {
@@ -45,21 +46,21 @@ func (w *walk) hold(l *model.Link, g fn) {
 	case *model.Fluid:
 		if h.LooksFor == "leak" {
 			x := w.lay.spill[of]
-			w.findOnce(&LeakLookWhileWet, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), states(set))))
+			w.findOnce(&LeakLookWhileWet, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), states(set))))
 			if from := pushes(of); len(from) > 0 {
 				w.looked(w.lay.of[of], from, g)
 			}
 		}
 	}
 	w.openLines(g)
-	if l.Is("again") {
+	if l.Is(model.LinkAgain) {
 		w.provedAnew(h, l, g)
 	}
 }
 
 // waitedFor is a hold of which it is not known what it is, or of what: it may
 // have been a wait.
-func (w *walk) waitedFor(h *model.Hold, g fn) {
+func (w *walk) waitedFor(h *model.Hold, g diagram.Func) {
 	if !h.Lost("kind") && h.Kind != "wait" {
 		return
 	}
@@ -71,21 +72,21 @@ func (w *walk) waitedFor(h *model.Hold, g fn) {
 }
 
 // mayLetOut makes an energy unknown where a wait would have released it.
-func (w *walk) mayLetOut(r *energyRule, g fn) {
-	w.byLock(r, g, func(lockable bool, g fn) {
+func (w *walk) mayLetOut(r *energyRule, g diagram.Func) {
+	w.byLock(r, g, func(lockable bool, g diagram.Func) {
 		w.shift(w.lay.of[r.energy], g, move(unknown, r.ready(lockable)...))
 	})
 }
 
 // mayHaveWaited is a hold that could not be read: it may have been the wait of
 // any energy.
-func (w *walk) mayHaveWaited(g fn) {
+func (w *walk) mayHaveWaited(g diagram.Func) {
 	w.tookHold(nil, g)
 	w.mayBeReleased(g)
 }
 
 // mayBeReleased makes every energy unknown that a wait would have released.
-func (w *walk) mayBeReleased(g fn) {
+func (w *walk) mayBeReleased(g diagram.Func) {
 	if w.lay.machine == nil {
 		return
 	}
@@ -95,16 +96,16 @@ func (w *walk) mayBeReleased(g fn) {
 }
 
 // provedAnew is what again: does to the proofs that its hold took back.
-func (w *walk) provedAnew(h *model.Hold, l *model.Link, g fn) {
+func (w *walk) provedAnew(h *model.Hold, l *model.Link, g diagram.Func) {
 	for _, lost := range w.lost[h] {
 		if provesIn(w.here.step, lost.rule.energy) {
 			continue
 		}
 		x := w.lay.of[lost.rule.energy]
-		g := w.and(w.and(g, lost.where), w.present(x))
-		w.judgeWaits(x, w.andNot(g, w.is(w.get(x), states(dead))))
+		g := w.And(w.And(g, lost.where), w.present(x))
+		w.judgeWaits(x, w.AndNot(g, w.Is(w.get(x), states(dead))))
 		w.proofOrder(lost.rule, x, g)
-		w.put(x, w.andNot(g, w.failed(l, w.here.step)), dead)
+		w.put(x, w.AndNot(g, w.failed(l, w.here.step)), dead)
 	}
 }
 
@@ -119,7 +120,7 @@ func provesIn(s *model.Step, e *model.Energy) bool {
 
 // openLines looks for lines that were opened in an earlier step and are open,
 // without a cap, across a hold.
-func (w *walk) openLines(g fn) {
+func (w *walk) openLines(g diagram.Func) {
 	if w.lay.machine == nil {
 		return
 	}
@@ -128,14 +129,14 @@ func (w *walk) openLines(g fn) {
 		if p.Kind != "line" || !w.seen[x] && !w.free {
 			continue
 		}
-		w.open(x, w.and(w.and(g, w.present(x)), w.is(w.get(x), states(off))), w.here.step)
+		w.open(x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), states(off))), w.here.step)
 	}
 }
 
 // open tells of a line that is open across a hold, at the link that opened it;
 // where its caller did that, at the hold itself, for the caller to tell.
-func (w *walk) open(line thing, g fn, holding *model.Step) {
-	w.each(w.began[line], g, func(e event, where fn) {
+func (w *walk) open(line thing, g diagram.Func, holding *model.Step) {
+	w.each(w.began[line], g, func(e event, where diagram.Func) {
 		switch {
 		case e.link != nil && e.step != holding:
 			w.at(e, func() { w.findOnce(&NotCapped, line, where) })
@@ -148,16 +149,16 @@ func (w *walk) open(line thing, g fn, holding *model.Step) {
 }
 
 // each splits a function by the events that another holds.
-func (w *walk) each(of, g fn, do func(e event, where fn)) {
-	if g == no {
+func (w *walk) each(of, g diagram.Func, do func(e event, where diagram.Func)) {
+	if g == diagram.No {
 		return
 	}
-	if of.constant() {
+	if of.Constant() {
 		do(w.events[of], g)
 		return
 	}
 	for i := range w.events {
-		if where := w.and(g, w.equals(of, fn(i))); where != no {
+		if where := w.And(g, w.Equals(of, diagram.Func(i))); where != diagram.No {
 			do(w.events[i], where)
 		}
 	}
@@ -165,12 +166,12 @@ func (w *walk) each(of, g fn, do func(e event, where fn)) {
 
 // neverBroken tells of a stopping place inside a phase that must not be broken
 // off.
-func (w *walk) neverBroken(ph *model.Phase, g fn) {
+func (w *walk) neverBroken(ph *model.Phase, g diagram.Func) {
 	if ph.Lead == nil {
 		return
 	}
 	for _, l := range ph.Lead.Links {
-		if l.Is("pause") && l.ID == "never" && !l.Bad {
+		if l.Is(model.LinkPause) && l.ID == "never" && !l.Bad {
 			w.find(&BadPause, nothing, g, "the work stops here, and this phase is never broken off")
 			return
 		}
@@ -178,25 +179,25 @@ func (w *walk) neverBroken(ph *model.Phase, g fn) {
 }
 
 // pause judges a stopping place.
-func (w *walk) pause(g fn) {
+func (w *walk) pause(g diagram.Func) {
 	for i := range w.lay.things {
 		x := thing(i)
 		if !w.seen[x] && !w.free {
 			continue
 		}
-		g := w.and(g, w.present(x))
+		g := w.And(g, w.present(x))
 		switch info := w.lay.things[x]; info.sort {
 		case anEnergy:
 			r := w.lay.energy[info.named.(*model.Energy)]
-			bare := w.and(w.lockable(r), w.is(w.get(x), states(isolated, blocked)))
-			kept := w.and(w.kept(r), w.is(w.get(x), notLive)) // in nobody's hands overnight
-			w.findOnce(&BadPause, x, w.and(g, w.or(bare, kept)))
+			bare := w.And(w.lockable(r), w.Is(w.get(x), states(isolated, blocked)))
+			kept := w.And(w.kept(r), w.Is(w.get(x), notLive)) // in nobody's hands overnight
+			w.findOnce(&BadPause, x, w.And(g, w.Or(bare, kept)))
 		case aPart:
 			if info.named.(*model.Part).Kind == "line" {
-				w.findOnce(&BadPause, x, w.and(g, w.is(w.get(x), states(off))))
+				w.findOnce(&BadPause, x, w.And(g, w.Is(w.get(x), states(off))))
 			}
 		case aFastening:
-			w.findOnce(&BadPause, x, w.and(g, w.looseAt(x, w.lay.of[info.part])))
+			w.findOnce(&BadPause, x, w.And(g, w.looseAt(x, w.lay.of[info.part])))
 		}
 	}
 }

@@ -1,5 +1,6 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // ledger keeps how every thing stands, in every world at once, and what put it
@@ -7,22 +8,22 @@ import "baybinder/generator/model"
 type ledger struct {
 	conditions
 	lay     *layout
-	state   []fn // by thing
-	began   []fn // the event since which a thing is neither normal nor as at the start
-	last    []fn // the event that put it into its state
-	start   []fn
-	moved   []fn // where it was moved at all
+	state   []diagram.Func // by thing
+	began   []diagram.Func // the event since which a thing is neither normal nor as at the start
+	last    []diagram.Func // the event that put it into its state
+	start   []diagram.Func
+	moved   []diagram.Func // where it was moved at all
 	seen    []bool
 	touched []thing
 	events  []event // 0 is the start
 
-	told  map[toldKey]fn // what was told of a thing that stands as it stood then
+	told  map[toldKey]diagram.Func // what was told of a thing that stands as it stood then
 	tells map[thing][]*rule
 	here  event
-	free  bool    // every thing may stand in any way at the start
-	fresh int     // counts calls
-	acted fn      // where anything was changed
-	over  []event // the links at which too many conditions meet
+	free  bool         // every thing may stand in any way at the start
+	fresh int          // counts calls
+	acted diagram.Func // where anything was changed
+	over  []event      // the links at which too many conditions meet
 }
 
 // event is a link that changed something, in its step.
@@ -38,13 +39,13 @@ type toldKey struct {
 
 func newLedger(lay *layout) ledger {
 	n := len(lay.things)
-	all := make([]fn, 5*n)
+	all := make([]diagram.Func, 5*n)
 	return ledger{
-		conditions: newConditions(tables.Get().(*table), lay.machine), lay: lay,
+		conditions: newConditions(diagram.New(), lay.machine), lay: lay,
 		state: all[:n:n], began: all[n : 2*n : 2*n], last: all[2*n : 3*n : 3*n],
 		start: all[3*n : 4*n : 4*n], moved: all[4*n:],
 		seen: make([]bool, n), events: make([]event, 1, 16),
-		told: map[toldKey]fn{}, tells: map[thing][]*rule{},
+		told: map[toldKey]diagram.Func{}, tells: map[thing][]*rule{},
 	}
 }
 
@@ -59,28 +60,28 @@ func (l *ledger) look(x thing) {
 	case l.lay.things[x].unread:
 		l.start[x] = unknown
 	case l.free:
-		l.start[x] = l.itself(l.add(variable{kind: aStart, thing: x}, maxKids))
+		l.start[x] = l.Itself(l.add(variable{kind: aStart, thing: x}, diagram.MaxKids))
 	}
 	l.state[x] = l.start[x]
 }
 
 // get is how a thing stands.
-func (l *ledger) get(x thing) fn {
+func (l *ledger) get(x thing) diagram.Func {
 	l.look(x)
 	return l.state[x]
 }
 
 // put changes how a thing stands where g holds.
-func (l *ledger) put(x thing, g, to fn) {
+func (l *ledger) put(x thing, g, to diagram.Func) {
 	l.look(x)
 	if l.lay.things[x].unread {
 		return
 	}
 	was := l.state[x]
-	g = l.andNot(g, l.is(was, states(unknown))) // what is unknown stays so
-	now := l.ite(g, to, was)
-	changed := l.differs(was, now)
-	if changed == no {
+	g = l.AndNot(g, l.Is(was, states(unknown))) // what is unknown stays so
+	now := l.Ite(g, to, was)
+	changed := l.Differs(was, now)
+	if changed == diagram.No {
 		return
 	}
 	if l.tooMany(now) {
@@ -88,41 +89,41 @@ func (l *ledger) put(x thing, g, to fn) {
 	}
 	l.state[x] = now
 	if l.lay.things[x].sort != anAsked { // a hold changes nothing of the machine
-		l.acted = l.or(l.acted, changed)
+		l.acted = l.Or(l.acted, changed)
 	}
-	l.moved[x] = l.or(l.moved[x], changed)
+	l.moved[x] = l.Or(l.moved[x], changed)
 	l.note(x, changed, was)
 	for _, r := range l.tells[x] {
 		key := toldKey{r, x}
-		l.told[key] = l.andNot(l.told[key], changed)
+		l.told[key] = l.AndNot(l.told[key], changed)
 	}
 }
 
 // note remembers which link brought a thing to where it is. Of a summary only
 // who opened a line is asked for.
-func (l *ledger) note(x thing, changed, was fn) {
+func (l *ledger) note(x thing, changed, was diagram.Func) {
 	if l.free && l.lay.things[x].sort != aPart {
 		return
 	}
-	n := fn(len(l.events) - 1)
+	n := diagram.Func(len(l.events) - 1)
 	if n == 0 || l.events[n] != l.here {
 		l.events = append(l.events, l.here)
 		n++
 	}
-	left := l.and(changed, l.is(was, states(0)))
+	left := l.And(changed, l.Is(was, states(0)))
 	if l.lay.things[x].sort != aPart { // a part that was off is not taken off by a cap
-		left = l.or(left, l.andNot(changed, l.differs(was, l.start[x])))
+		left = l.Or(left, l.AndNot(changed, l.Differs(was, l.start[x])))
 	}
-	l.began[x] = l.ite(left, n, l.began[x])
+	l.began[x] = l.Ite(left, n, l.began[x])
 	if !l.free {
-		l.last[x] = l.ite(changed, n, l.last[x])
+		l.last[x] = l.Ite(changed, n, l.last[x])
 	}
 }
 
 // tooMany says that a function depends on more conditions than are walked
 // exactly, and remembers where.
-func (l *ledger) tooMany(f fn) bool {
-	if f.constant() || len(l.vars) <= Most || l.meeting(f) <= Most {
+func (l *ledger) tooMany(f diagram.Func) bool {
+	if f.Constant() || len(l.vars) <= Most || l.meeting(f) <= Most {
 		return false
 	}
 	if n := len(l.over); n == 0 || l.over[n-1] != l.here {

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // moment is how the points stand that take a padlock, at one time of a walk:
@@ -12,19 +13,19 @@ type moment []lockedPoint
 
 type lockedPoint struct {
 	point thing
-	where fn
+	where diagram.Func
 }
 
 // lockedAt is where a point is locked at a moment. One that is not in it stands
 // as at the start.
-func (w *walk) lockedAt(m moment, x thing) fn {
+func (w *walk) lockedAt(m moment, x thing) diagram.Func {
 	for _, p := range m {
 		if p.point == x {
 			return p.where
 		}
 	}
 	w.look(x)
-	return w.is(w.start[x], lockedStates)
+	return w.Is(w.start[x], lockedStates)
 }
 
 // notices keeps the moment after an act that may have locked something: a lock,
@@ -36,7 +37,7 @@ func (w *walk) momentNow() moment {
 	var m moment
 	for _, x := range w.touched {
 		if p, is := w.lay.things[x].named.(*model.Point); is && p.Padlocked() {
-			m = append(m, lockedPoint{x, w.is(w.state[x], lockedStates)})
+			m = append(m, lockedPoint{x, w.Is(w.state[x], lockedStates)})
 		}
 	}
 	return m
@@ -44,7 +45,7 @@ func (w *walk) momentNow() moment {
 
 // momentsInside are the moments of a call, as they come up here where g holds:
 // what the callee does not touch stands as it does at the call.
-func (w *walk) momentsInside(in *importer, g fn) {
+func (w *walk) momentsInside(in *importer, g diagram.Func) {
 	for _, inside := range in.sum.moments {
 		for _, p := range inside {
 			w.look(p.point)
@@ -52,7 +53,7 @@ func (w *walk) momentsInside(in *importer, g fn) {
 		m := w.momentNow()
 		for _, p := range inside {
 			i := slices.IndexFunc(m, func(q lockedPoint) bool { return q.point == p.point })
-			m[i].where = w.ite(g, in.take(p.where), m[i].where)
+			m[i].where = w.Ite(g, in.take(p.where), m[i].where)
 		}
 		w.moments = append(w.moments, m)
 	}
@@ -75,7 +76,7 @@ func (w *walk) fullest() []moment {
 // within says that whatever is locked at one moment is so at the other.
 func (w *walk) within(a, b moment) bool {
 	for _, p := range slices.Concat(a, b) {
-		if w.andNot(w.lockedAt(a, p.point), w.lockedAt(b, p.point)) != no {
+		if w.AndNot(w.lockedAt(a, p.point), w.lockedAt(b, p.point)) != diagram.No {
 			return false
 		}
 	}
@@ -87,9 +88,9 @@ func (w *walk) within(a, b moment) bool {
 func (w *walk) mostLocked() int {
 	most := 0
 	for _, m := range w.moments {
-		var by []fn
+		var by []diagram.Func
 		for _, p := range m {
-			if f := w.andNot(p.where, w.is(w.start[p.point], lockedStates)); w.possible(f) {
+			if f := w.AndNot(p.where, w.Is(w.start[p.point], lockedStates)); w.possible(f) {
 				by = append(by, f)
 			}
 		}
@@ -99,14 +100,14 @@ func (w *walk) mostLocked() int {
 }
 
 // mostOf raises most to how many of the functions hold in one world.
-func (w *walk) mostOf(of []fn, world fn, n int, most *int) {
-	if world == no || n+len(of) <= *most {
+func (w *walk) mostOf(of []diagram.Func, world diagram.Func, n int, most *int) {
+	if world == diagram.No || n+len(of) <= *most {
 		return
 	}
 	if len(of) == 0 {
 		*most = n
 		return
 	}
-	w.mostOf(of[1:], w.and(world, of[0]), n+1, most)
-	w.mostOf(of[1:], w.andNot(world, of[0]), n, most)
+	w.mostOf(of[1:], w.And(world, of[0]), n+1, most)
+	w.mostOf(of[1:], w.AndNot(world, of[0]), n, most)
 }

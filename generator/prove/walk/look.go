@@ -1,34 +1,35 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // look is a look for a leak of an energy or a fluid, until one finds the
 // pressure on.
 type look struct {
 	of   thing
-	dry  fn // where the pressure is off, and no later look was with it on
-	good fn // where it is on
+	dry  diagram.Func // where the pressure is off, and no later look was with it on
+	good diagram.Func // where it is on
 	at   event
 }
 
 // looked notes a look for a leak. What is under no pressure is no matter of
 // this rule.
-func (w *walk) looked(of thing, pushes []*model.Energy, g fn) {
-	pressed, dry := no, w.and(g, w.present(of))
+func (w *walk) looked(of thing, pushes []*model.Energy, g diagram.Func) {
+	pressed, dry := diagram.No, w.And(g, w.present(of))
 	for _, e := range pushes {
 		x := w.lay.of[e]
 		here := w.present(x)
-		pressed = w.or(pressed, here)
-		dry = w.andNot(dry, w.and(here, w.is(w.get(x), liveStates|states(unknown))))
+		pressed = w.Or(pressed, here)
+		dry = w.AndNot(dry, w.And(here, w.Is(w.get(x), liveStates|states(unknown))))
 	}
-	w.lookAgain(look{of, w.and(dry, pressed), w.andNot(g, dry), w.here})
+	w.lookAgain(look{of, w.And(dry, pressed), w.AndNot(g, dry), w.here})
 }
 
 // lookAgain is a look, which makes up for earlier ones where the pressure is on.
 func (w *walk) lookAgain(k look) {
 	for i := range w.looks {
 		if w.looks[i].of == k.of {
-			w.looks[i].dry = w.andNot(w.looks[i].dry, k.good)
+			w.looks[i].dry = w.AndNot(w.looks[i].dry, k.good)
 		}
 	}
 	w.looks = append(w.looks, k)
@@ -63,7 +64,7 @@ func (w *walk) tellLooks() {
 func (w *walk) looksInAll() []look {
 	var out []look
 	for _, k := range w.looks {
-		k.dry = w.andNot(k.dry, w.somehow(w.homely(k.dry)))
+		k.dry = w.AndNot(k.dry, w.somehow(w.homely(k.dry)))
 		k.dry, k.good = w.fewer(k.dry), w.fewer(k.good)
 		out = append(out, k)
 	}
@@ -71,8 +72,8 @@ func (w *walk) looksInAll() []look {
 }
 
 // later takes over the looks of a call.
-func (w *walk) later(in *importer, g fn) {
+func (w *walk) later(in *importer, g diagram.Func) {
 	for _, k := range in.sum.looks {
-		w.lookAgain(look{k.of, w.and(g, in.take(k.dry)), w.and(g, in.take(k.good)), w.here})
+		w.lookAgain(look{k.of, w.And(g, in.take(k.dry)), w.And(g, in.take(k.good)), w.here})
 	}
 }

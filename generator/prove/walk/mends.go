@@ -5,6 +5,7 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // mend is what to do about an issue: what to write, where that is plain, else
@@ -72,7 +73,7 @@ func (w *walk) mendMismatch(i *issue) string {
 	if i.from != nil {
 		return ""
 	}
-	named, s := w.lay.things[i.thing].named, w.value(i.state, w.path(w.and(i.where, w.all())))
+	named, s := w.lay.things[i.thing].named, w.Value(i.state, w.Witness(w.And(i.where, w.all())))
 	is := word(w.lay.things[i.thing].sort, s)
 	if named == nil || is == "" {
 		return ""
@@ -118,13 +119,13 @@ func (w *walk) mendKept(i *issue) string {
 		return ""
 	}
 	e, is := w.lay.things[i.thing].named.(*model.Energy)
-	if !is || w.lay.energy[e] == nil || w.hasKept(w.lay.energy[e]) == no {
+	if !is || w.lay.energy[e] == nil || w.hasKept(w.lay.energy[e]) == diagram.No {
 		return ""
 	}
 	if i.rule == &BadPause {
 		return fmt.Sprintf("a kept plug is in nobody's hands overnight: stop where the %s is back on, or lock it at a point that takes a padlock", e.Label())
 	}
-	if w.aloneHere() == no {
+	if w.aloneHere() == diagram.No {
 		return fmt.Sprintf("a kept plug is a lock only where one person works: lock the %s at a point that takes a padlock, or write people: 1", e.Label())
 	}
 	return ""

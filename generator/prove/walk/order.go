@@ -6,8 +6,8 @@ import (
 	"baybinder/generator/model"
 )
 
-// ringed is every procedure in a ring of calls, or that calls into one.
-func ringed(all []*model.Procedure) map[*model.Procedure]bool {
+// inCycle is every procedure in a ring of calls, or that calls into one.
+func inCycle(all []*model.Procedure) map[*model.Procedure]bool {
 	in := map[*model.Procedure]bool{}
 	for _, part := range graph.Components(all, calleesOf) { // callees first
 		bad := len(part) > 1

@@ -1,22 +1,23 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // remove takes a part off; for good where a new one is to be fitted.
-func (w *walk) remove(p *model.Part, g fn, forGood bool) {
+func (w *walk) remove(p *model.Part, g diagram.Func, forGood bool) {
 	x := w.lay.of[p]
-	g = w.and(g, w.present(x))
+	g = w.And(g, w.present(x))
 	f := w.get(x)
-	w.find(&RemovedTwice, x, w.and(g, w.is(f, offStates)), "taken off, and off already")
-	g = w.andNot(g, w.is(f, offStates))
-	known := w.and(g, w.is(f, states(on)))
+	w.find(&RemovedTwice, x, w.And(g, w.Is(f, offStates)), "taken off, and off already")
+	g = w.AndNot(g, w.Is(f, offStates))
+	known := w.And(g, w.Is(f, states(on)))
 	w.reach(p, known)
 	w.handsIn(p, known)
 	w.guardsOff(p, known)
 	w.undone(undoing{verb: model.Refit, thing: x, where: known, new: forGood})
 	w.put(x, g, off)
 	for _, h := range w.lay.held[p] {
-		w.put(h, w.and(g, w.present(h)), loose)
+		w.put(h, w.And(g, w.present(h)), loose)
 	}
 	gap := idle
 	if forGood {
@@ -28,50 +29,50 @@ func (w *walk) remove(p *model.Part, g fn, forGood bool) {
 }
 
 // reach looks for what is in the way.
-func (w *walk) reach(p *model.Part, g fn) {
+func (w *walk) reach(p *model.Part, g diagram.Func) {
 	for _, u := range leads(p.Under) {
 		x := w.lay.of[u]
-		w.findOnce(&NotReachable, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), states(on))))
+		w.findOnce(&NotReachable, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), states(on))))
 	}
 	w.freed(p, g, &NotReachable, "it comes off only with this loose")
 }
 
 // freed looks for fasteners elsewhere that are tight and that a part needs loose
 // to come off or go on: a chain, and the bolts of its slide.
-func (w *walk) freed(p *model.Part, g fn, r *rule, why string) {
+func (w *walk) freed(p *model.Part, g diagram.Func, r *rule, why string) {
 	for _, f := range leads(p.FreedBy) {
 		for _, x := range w.named(f) {
-			tightHere := w.and(w.present(x), w.is(w.get(x), states(tight)))
+			tightHere := w.And(w.present(x), w.Is(w.get(x), states(tight)))
 			if q := w.lay.things[x].part; q != nil {
-				tightHere = w.and(tightHere, w.is(w.get(w.lay.of[q]), states(on)))
+				tightHere = w.And(tightHere, w.Is(w.get(w.lay.of[q]), states(on)))
 			}
-			w.find(r, x, w.and(g, tightHere), why)
+			w.find(r, x, w.And(g, tightHere), why)
 		}
 	}
 }
 
 // handsIn looks for energies that are not proved dead where hands go.
-func (w *walk) handsIn(p *model.Part, g fn) {
+func (w *walk) handsIn(p *model.Part, g diagram.Func) {
 	for _, e := range leads(p.Dead()) {
 		x := w.lay.of[e]
-		w.findOnce(&LiveWork, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), notDead)))
+		w.findOnce(&LiveWork, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), notDead)))
 	}
 }
 
 // guardsOff judges a part that keeps hands from an energy: the energy is
 // isolated and locked, and until it is dead the step meets a hazard of it.
-func (w *walk) guardsOff(p *model.Part, g fn) {
+func (w *walk) guardsOff(p *model.Part, g diagram.Func) {
 	for _, e := range leads(p.Guards) {
 		if provesDead(p, e) {
 			continue
 		}
 		r, x := w.lay.energy[e], w.lay.of[e]
-		here := w.and(g, w.present(x))
-		w.byLock(r, here, func(lockable bool, here fn) {
+		here := w.And(g, w.present(x))
+		w.byLock(r, here, func(lockable bool, here diagram.Func) {
 			open := r.unguarded(lockable)
-			w.findOnce(&GuardOffLive, x, w.and(here, w.is(w.get(x), open)))
+			w.findOnce(&GuardOffLive, x, w.And(here, w.Is(w.get(x), open)))
 			if !w.hazardOf(w.here.step, e.ID) {
-				bare := w.and(here, w.is(w.get(x), notDead&^open))
+				bare := w.And(here, w.Is(w.get(x), notDead&^open))
 				w.find(&GuardOffLive, x, bare, "its guard comes off before it is proved dead, and the step meets no hazard of it")
 			}
 		})
@@ -79,7 +80,7 @@ func (w *walk) guardsOff(p *model.Part, g fn) {
 }
 
 // unguarded is the states of an energy in which its guard stays on.
-func (r *energyRule) unguarded(lockable bool) among {
+func (r *energyRule) unguarded(lockable bool) diagram.Set {
 	switch {
 	case len(r.points) == 0: // nothing to switch off: only the proof says that it is out
 		return notDead
@@ -100,9 +101,9 @@ func provesDead(p *model.Part, e *model.Energy) bool {
 
 // opened is what opening a line does to its fluid, and to parts that look like
 // others.
-func (w *walk) opened(p *model.Part, g fn) {
+func (w *walk) opened(p *model.Part, g diagram.Func) {
 	if f := p.Carries.To; f != nil {
-		g := w.and(g, w.present(w.lay.of[f]))
+		g := w.And(g, w.present(w.lay.of[f]))
 		w.shift(w.lay.of[f], g, move(low, full, unbled))
 		w.put(w.lay.spill[f], g, set)
 	}
@@ -116,17 +117,17 @@ func (w *walk) opened(p *model.Part, g fn) {
 // refit puts a part back. What was begun by hand in the same run need only be
 // on, and what is taken back later in the same reverse: was loosened with the
 // part on: it is tightened so too.
-func (w *walk) refit(p *model.Part, g fn, begun, later []undoing) {
+func (w *walk) refit(p *model.Part, g diagram.Func, begun, later []undoing) {
 	x := w.lay.of[p]
-	g = w.and(g, w.present(x))
+	g = w.And(g, w.present(x))
 	f := w.get(x)
-	w.find(&RefitNotRemoved, x, w.and(g, w.is(f, states(on))), "put back, and on already")
-	g = w.andNot(g, w.is(f, states(on)))
-	known := w.and(g, w.is(f, offStates))
+	w.find(&RefitNotRemoved, x, w.And(g, w.Is(f, states(on))), "put back, and on already")
+	g = w.AndNot(g, w.Is(f, states(on)))
+	known := w.And(g, w.Is(f, offStates))
 	w.handsIn(p, known)
 	w.covered(p, known, begun, later)
 	w.freed(p, known, &RefitOverOpen, "it goes on only with this loose")
-	w.newPart(p, w.and(known, w.is(w.get(w.lay.gap[p]), states(set))))
+	w.newPart(p, w.And(known, w.Is(w.get(w.lay.gap[p]), states(set))))
 	w.newFasteners(p, known)
 	w.put(x, g, on)
 	w.put(w.lay.gap[p], g, idle)
@@ -134,21 +135,21 @@ func (w *walk) refit(p *model.Part, g fn, begun, later []undoing) {
 }
 
 // covered looks for what is still open under a part that goes back on.
-func (w *walk) covered(p *model.Part, g fn, begun, later []undoing) {
+func (w *walk) covered(p *model.Part, g diagram.Func, begun, later []undoing) {
 	for _, q := range p.Over {
 		x := w.lay.of[q]
-		here := w.and(g, w.present(x))
-		w.findOnce(&RefitOverOpen, x, w.and(here, w.is(w.get(x), offStates)))
+		here := w.And(g, w.present(x))
+		w.findOnce(&RefitOverOpen, x, w.And(here, w.Is(w.get(x), offStates)))
 		for _, u := range begun {
 			if u.thing == x {
-				here = w.andNot(here, u.where)
+				here = w.AndNot(here, u.where)
 			}
 		}
 		for _, h := range w.lay.held[q] {
-			open := w.and(here, w.looseAt(h, x))
+			open := w.And(here, w.looseAt(h, x))
 			for _, u := range later {
 				if u.thing == h && u.verb == model.Tighten {
-					open = w.andNot(open, u.where)
+					open = w.AndNot(open, u.where)
 				}
 			}
 			w.findOnce(&RefitOverOpen, h, open)
@@ -157,9 +158,9 @@ func (w *walk) covered(p *model.Part, g fn, begun, later []undoing) {
 }
 
 // capLine closes the open end of a line.
-func (w *walk) capLine(p *model.Part, g fn) {
+func (w *walk) capLine(p *model.Part, g diagram.Func) {
 	x := w.lay.of[p]
-	g = w.and(g, w.present(x))
+	g = w.And(g, w.present(x))
 	f := w.get(x)
 	if p.Lost("kind") {
 		w.put(x, g, unknown)
@@ -169,7 +170,7 @@ func (w *walk) capLine(p *model.Part, g fn) {
 		w.find(&ActOrder, x, g, "capped, and no line, wire or connector")
 		return
 	}
-	w.find(&ActOrder, x, w.and(g, w.is(f, states(on))), "capped while it is on")
-	w.find(&ActOrder, x, w.and(g, w.is(f, states(capped))), "capped twice")
+	w.find(&ActOrder, x, w.And(g, w.Is(f, states(on))), "capped while it is on")
+	w.find(&ActOrder, x, w.And(g, w.Is(f, states(capped))), "capped twice")
 	w.shift(x, g, move(capped, off))
 }

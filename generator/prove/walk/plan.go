@@ -91,7 +91,7 @@ func (pl *plan) ask(l *model.Link, hold *model.Hold, s *model.Step, before []tak
 
 // question notes that an answer is asked for.
 func (pl *plan) question(l *model.Link, hold *model.Hold, t taking) {
-	if !l.Is("if") {
+	if !l.Is(model.LinkIf) {
 		return
 	}
 	for i := range pl.answers {
@@ -108,7 +108,7 @@ func (pl *plan) question(l *model.Link, hold *model.Hold, t taking) {
 
 // askedOf is the hold whose outcome a link asks about.
 func askedOf(l *model.Link) (*model.Hold, bool) {
-	if l.Bad || !(l.Is("if-not") || l.Is("if")) {
+	if l.Bad || !(l.Kind.Branches) {
 		return nil, false
 	}
 	hold, ok := l.To.(*model.Hold)
@@ -116,4 +116,4 @@ func askedOf(l *model.Link) (*model.Hold, bool) {
 }
 
 // takes says that the link takes a hold.
-func takes(l *model.Link) bool { return l.Is("hold") || l.Is("again") }
+func takes(l *model.Link) bool { return l.Kind.Stops }

@@ -6,11 +6,12 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // showsDead looks for the hold beside a proof that shows it: a measurement, a look
 // or a check of that energy in its step.
-func (w *walk) showsDead(e *model.Energy, x thing, g fn) {
+func (w *walk) showsDead(e *model.Energy, x thing, g diagram.Func) {
 	holds, read := holdsOf(w.here.step, e)
 	if !read || e.Lost("voltage", "kind") || w.manual.Shop.Lost("limits") {
 		return

@@ -1,14 +1,15 @@
 package walk
 
+import "baybinder/generator/prove/diagram"
 import "baybinder/generator/model"
 
 // restore puts an energy, or a point, back on.
 func (w *walk) restore(a aim) {
-	w.find(&EnergyOrder, a.thing, w.and(a.where, w.stillLocked(a)), "switched on while it is locked")
+	w.find(&EnergyOrder, a.thing, w.And(a.where, w.stillLocked(a)), "switched on while it is locked")
 	cut := w.cut(a)
-	woken := make([]fn, len(cut))
+	woken := make([]diagram.Func, len(cut))
 	for i, r := range cut {
-		woken[i] = w.and(w.affected(a, r), w.is(w.energy(r), notLive))
+		woken[i] = w.And(w.affected(a, r), w.Is(w.energy(r), notLive))
 	}
 	for i, r := range cut {
 		w.stillOpen(r, woken[i])
@@ -23,21 +24,21 @@ func (w *walk) restore(a aim) {
 }
 
 // stillLocked says where a lock holds what is being switched on.
-func (w *walk) stillLocked(a aim) fn {
-	f := no
+func (w *walk) stillLocked(a aim) diagram.Func {
+	f := diagram.No
 	for _, p := range a.points {
 		if p.Padlocked() {
-			f = w.or(f, w.pointIs(p, lockedStates))
+			f = w.Or(f, w.pointIs(p, lockedStates))
 		}
 	}
 	for _, r := range w.cut(a) {
-		all := w.and(w.affected(a, r), w.padlocked(r))
+		all := w.And(w.affected(a, r), w.padlocked(r))
 		for _, p := range r.points {
 			if p.Padlocked() {
-				all = w.andNot(all, w.pointIs(p, ^lockedStates))
+				all = w.AndNot(all, w.pointIs(p, ^lockedStates))
 			}
 		}
-		f = w.or(f, all)
+		f = w.Or(f, all)
 	}
 	return f
 }
@@ -50,26 +51,26 @@ func (w *walk) wake(a aim) {
 	for _, r := range w.cut(a) {
 		x := w.lay.of[r.energy]
 		g := w.affected(a, r)
-		held := no
+		held := diagram.No
 		if r.load && len(r.points) > 0 {
 			held = w.blockedNow(r)
 		}
-		w.shift(x, w.andNot(g, held), move(live, isolated, locked, released, dead, blocked, unknown))
-		w.shift(x, w.and(g, held), move(early, live, isolated, locked, released, dead, blocked, unknown))
+		w.shift(x, w.AndNot(g, held), move(live, isolated, locked, released, dead, blocked, unknown))
+		w.shift(x, w.And(g, held), move(early, live, isolated, locked, released, dead, blocked, unknown))
 	}
 }
 
 // stillOpen looks for what is open when an energy comes back.
-func (w *walk) stillOpen(r *energyRule, g fn) {
-	if g == no {
+func (w *walk) stillOpen(r *energyRule, g diagram.Func) {
+	if g == diagram.No {
 		return
 	}
 	for _, p := range w.lay.naming[r.energy] {
 		x := w.lay.of[p]
-		g := w.and(g, w.present(x))
-		w.findOnce(&RestoredWhileOpen, x, w.and(g, w.is(w.get(x), offStates)))
+		g := w.And(g, w.present(x))
+		w.findOnce(&RestoredWhileOpen, x, w.And(g, w.Is(w.get(x), offStates)))
 		for _, f := range w.lay.held[p] {
-			w.findOnce(&RestoredWhileOpen, f, w.and(g, w.looseAt(f, x)))
+			w.findOnce(&RestoredWhileOpen, f, w.And(g, w.looseAt(f, x)))
 		}
 	}
 	for _, f := range w.lay.needing[r.energy] {
@@ -78,61 +79,61 @@ func (w *walk) stillOpen(r *energyRule, g fn) {
 		if f.Bleed && !f.BledLive {
 			open |= states(unbled)
 		}
-		w.findOnce(&RestoredWhileOpen, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), open)))
+		w.findOnce(&RestoredWhileOpen, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), open)))
 	}
 	for _, s := range w.lay.setFor[r.energy] {
 		x := w.lay.of[s]
-		w.findOnce(&RestoredWhileOpen, x, w.and(w.and(g, w.present(x)), w.is(w.get(x), states(set))))
+		w.findOnce(&RestoredWhileOpen, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), states(set))))
 	}
 }
 
 // looseAt says where a fastener is loose at a part that is on.
-func (w *walk) looseAt(f, part thing) fn {
-	return w.and(w.present(f), w.and(w.is(w.get(part), states(on)), w.is(w.get(f), states(loose))))
+func (w *walk) looseAt(f, part thing) diagram.Func {
+	return w.And(w.present(f), w.And(w.Is(w.get(part), states(on)), w.Is(w.get(f), states(loose))))
 }
 
 // backInOrder looks for an energy that should have come back before this one.
-func (w *walk) backInOrder(r *energyRule, g fn) {
+func (w *walk) backInOrder(r *energyRule, g diagram.Func) {
 	for _, first := range w.lay.machine.RestoreOrder {
-		if first.To == r.energy || g == no {
+		if first.To == r.energy || g == diagram.No {
 			return
 		}
 		if first.To == nil {
 			continue
 		}
 		x := w.lay.of[first.To]
-		late := w.and(w.and(g, w.inOrder(r)), w.and(w.present(x), w.is(w.get(x), notLive)))
+		late := w.And(w.And(g, w.inOrder(r)), w.And(w.present(x), w.Is(w.get(x), notLive)))
 		w.find(&EnergyOrder, x, late, "should come back before the "+r.energy.Label())
 	}
 }
 
 // inOrder says that the machine's order of coming back names the energy.
-func (w *walk) inOrder(r *energyRule) fn {
+func (w *walk) inOrder(r *energyRule) diagram.Func {
 	for _, e := range w.lay.machine.RestoreOrder {
 		if e.To == r.energy {
-			return yes
+			return diagram.Yes
 		}
 	}
-	return no
+	return diagram.No
 }
 
 // testOver is where energies are no longer on for a test.
-func (w *walk) testOver(cut []*energyRule, g fn) {
+func (w *walk) testOver(cut []*energyRule, g diagram.Func) {
 	for _, r := range cut {
 		x := w.lay.of[r.energy]
-		w.tested[x] = w.andNot(w.tested[x], g)
+		w.tested[x] = w.AndNot(w.tested[x], g)
 	}
 }
 
 // testLive puts an energy on for a test.
 func (w *walk) testLive(a aim) {
-	shut := no
+	shut := diagram.No
 	for _, p := range a.points {
 		if p.Padlocked() {
-			shut = w.or(shut, w.pointIs(p, lockedStates))
+			shut = w.Or(shut, w.pointIs(p, lockedStates))
 		}
 	}
-	w.find(&EnergyOrder, a.thing, w.and(a.where, shut), "put on for a test while it is locked")
+	w.find(&EnergyOrder, a.thing, w.And(a.where, shut), "put on for a test while it is locked")
 	if e := a.energy.energy; !w.hazardOf(w.here.step, e.ID) {
 		w.find(&LiveTest, a.thing, a.where, "put on for a test, and the step meets no hazard of it")
 	} else if !w.supervised(w.here.step) {
@@ -143,19 +144,19 @@ func (w *walk) testLive(a aim) {
 	for _, r := range w.cut(a) {
 		g := w.affected(a, r)
 		if r != a.energy {
-			g = w.and(g, w.is(w.energy(r), notLive))
+			g = w.And(g, w.Is(w.energy(r), notLive))
 		}
 		w.contained(r, g, "it is tested without "+containers(r)+" in place")
 	}
 	w.wake(a)
-	w.tested[a.thing] = w.or(w.tested[a.thing], a.where)
-	w.acted = w.or(w.acted, a.where)
+	w.tested[a.thing] = w.Or(w.tested[a.thing], a.where)
+	w.acted = w.Or(w.acted, a.where)
 }
 
 // supervised says that a second person has a part in the step.
 func (w *walk) supervised(s *model.Step) bool {
 	for _, l := range s.Links {
-		if l.Is("hold") {
+		if l.Is(model.LinkHold) {
 			h, _ := l.To.(*model.Hold)
 			if l.Bad || h == nil || h.Lost("kind") || h.Kind == "sign" || h.Kind == "check" {
 				return true

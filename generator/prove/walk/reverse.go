@@ -4,13 +4,14 @@ import (
 	"slices"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // undoing is what of an own link a reverse: can take back.
 type undoing struct {
 	verb  model.Act // Refit, Tighten, Clear, Reset
 	thing thing
-	where fn
+	where diagram.Func
 	new   bool // the refit is of a new one
 	at    event
 }
@@ -18,27 +19,27 @@ type undoing struct {
 // undone remembers that a link of the procedure did something that can be
 // taken back. What a derived step does is not taken back again.
 func (w *walk) undone(u undoing) {
-	if u.where != no && !w.deriving {
+	if u.where != diagram.No && !w.deriving {
 		u.at = w.here
 		w.undoings = append(w.undoings, u)
 	}
 }
 
 // stillSo is where an undoing has something to take back.
-func (w *walk) stillSo(u undoing, g fn) fn {
-	g = w.and(g, u.where)
+func (w *walk) stillSo(u undoing, g diagram.Func) diagram.Func {
+	g = w.And(g, u.where)
 	f := w.get(u.thing)
 	switch i := w.lay.things[u.thing]; i.sort {
 	case aPart:
-		return w.and(g, w.is(f, offStates))
+		return w.And(g, w.Is(f, offStates))
 	case aFastening:
-		return w.and(g, w.looseAt(u.thing, w.lay.of[i.part]))
+		return w.And(g, w.looseAt(u.thing, w.lay.of[i.part]))
 	}
-	return w.and(g, w.is(f, states(set)))
+	return w.And(g, w.Is(f, states(set)))
 }
 
 // reverse expands a reverse: link and walks what it expands to.
-func (w *walk) reverse(l *model.Link, s *model.Step, g fn) {
+func (w *walk) reverse(l *model.Link, s *model.Step, g diagram.Func) {
 	todo := w.reversible(l, g)
 	if !w.reversalStands(l, todo, g) {
 		return
@@ -58,7 +59,7 @@ func (w *walk) reverse(l *model.Link, s *model.Step, g fn) {
 
 // reversible is what the link takes back, last first. A fastener that was
 // loosened and whose part came off afterwards is tightened at the part's refit.
-func (w *walk) reversible(l *model.Link, g fn) []undoing {
+func (w *walk) reversible(l *model.Link, g diagram.Func) []undoing {
 	var todo []undoing
 	first := w.firstOff(l)
 	for _, u := range slices.Backward(w.undoings) {
@@ -97,11 +98,11 @@ func (w *walk) asFarAs(l *model.Link, todo []undoing) []undoing {
 		return todo
 	}
 	var out []undoing
-	done := no
+	done := diagram.No
 	for _, u := range todo {
-		u.where = w.andNot(u.where, done)
+		u.where = w.AndNot(u.where, done)
 		if u.thing == w.lay.of[l.Part] {
-			done = w.or(done, u.where)
+			done = w.Or(done, u.where)
 		}
 		if w.possible(u.where) {
 			out = append(out, u)
@@ -121,22 +122,22 @@ func (w *walk) excepted(l *model.Link, x thing) bool {
 
 // reversalStands judges a reverse: there is something to take back, and the
 // parts that it names are off by its phase.
-func (w *walk) reversalStands(l *model.Link, todo []undoing, g fn) bool {
+func (w *walk) reversalStands(l *model.Link, todo []undoing, g diagram.Func) bool {
 	if g = w.homely(g); !w.possible(g) {
 		return true
 	}
 	ok := true
 	for _, p := range l.Parts {
 		x := w.lay.of[p]
-		by := no
+		by := diagram.No
 		for _, u := range w.undoings {
 			if u.thing == x && u.at.step.Phase == l.Phase {
-				by = w.or(by, w.stillSo(u, g))
+				by = w.Or(by, w.stillSo(u, g))
 			}
 		}
 		f := w.homely(w.get(x))
-		bad := w.andNot(w.and(g, w.present(x)), w.homely(by))
-		bad = w.andNot(bad, w.is(f, states(unknown)))
+		bad := w.AndNot(w.And(g, w.present(x)), w.homely(by))
+		bad = w.AndNot(bad, w.Is(f, states(unknown)))
 		if w.possible(bad) {
 			ok = false
 			w.find(&ReverseRule, x, bad, "not off by that phase")
@@ -150,16 +151,16 @@ func (w *walk) reversalStands(l *model.Link, todo []undoing, g fn) bool {
 			return true
 		}
 	}
-	if w.murkyPhase(l.Phase) {
+	if w.unresolvedPhase(l.Phase) {
 		return false
 	}
-	w.find(&ReverseRule, nothing, w.andNot(g, w.homely(w.clouded(l.Phase))), "nothing that this phase took off is still off here")
+	w.find(&ReverseRule, nothing, w.AndNot(g, w.homely(w.clouded(l.Phase))), "nothing that this phase took off is still off here")
 	return false
 }
 
 // clouded says where a thing that a phase acted on is unknown.
-func (w *walk) clouded(ph *model.Phase) fn {
-	f := no
+func (w *walk) clouded(ph *model.Phase) diagram.Func {
+	f := diagram.No
 	for _, s := range w.p.Steps {
 		if s.Phase != ph {
 			continue
@@ -169,20 +170,20 @@ func (w *walk) clouded(ph *model.Phase) fn {
 				continue
 			}
 			for _, x := range w.lay.moving(l.To) {
-				f = w.or(f, w.is(w.get(x), states(unknown)))
+				f = w.Or(f, w.Is(w.get(x), states(unknown)))
 			}
 		}
 	}
 	return f
 }
 
-// murkyPhase says that something in a phase could not be read.
-func (w *walk) murkyPhase(ph *model.Phase) bool {
+// unresolvedPhase says that something in a phase could not be read.
+func (w *walk) unresolvedPhase(ph *model.Phase) bool {
 	for _, s := range w.p.Steps {
 		if s.Phase != ph {
 			continue
 		}
-		if w.guardOf[s].murky {
+		if w.guardOf[s].unresolved {
 			return true
 		}
 		for _, l := range s.Links {
@@ -244,9 +245,9 @@ func (r *reversal) begins(u undoing) bool {
 	return false
 }
 
-func (w *walk) tightenAll(p *model.Part, g fn) {
+func (w *walk) tightenAll(p *model.Part, g diagram.Func) {
 	for _, h := range w.lay.held[p] {
-		w.put(h, w.and(g, w.present(h)), tight)
+		w.put(h, w.And(g, w.present(h)), tight)
 	}
 }
 
@@ -284,7 +285,7 @@ func (r *reversal) notes(u undoing, at when) {
 		}
 		for _, l := range b.Links {
 			if needsPart(l.Kind.Act) == (at == after) {
-				r.act(l, guard{u.where, r.guardOf[u.at.step].murky})
+				r.act(l, pathCondition{u.where, r.guardOf[u.at.step].unresolved})
 			}
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // Standing is a thing that is not as it is on a whole, closed, full and live
@@ -110,7 +111,7 @@ func (w *walk) stands(*model.Step) {
 // before, and yet they are counted at the end.
 func (w *walk) passing() {
 	for _, x := range w.screws {
-		if w.shown[x] == no && w.standsAs(x) == no {
+		if w.shown[x] == diagram.No && w.standsAs(x) == diagram.No {
 			was := Standing{Thing: w.lay.things[x].named, Word: word(aFastener, loose), Since: w.here.step}
 			w.out.changes = append(w.out.changes, change{w.completed, x, []Standing{was}}, change{w.completed, x, nil})
 		}
@@ -137,7 +138,7 @@ func (w *walk) record() {
 }
 
 // show notes how a thing stands from here on.
-func (w *walk) show(x thing, f fn) bool {
+func (w *walk) show(x thing, f diagram.Func) bool {
 	if f == w.shown[x] {
 		return false
 	}
@@ -148,14 +149,14 @@ func (w *walk) show(x thing, f fn) bool {
 
 // openNow is where anything is off, loose or altered: then it matters what is
 // on.
-func (w *walk) openNow() fn {
-	f := no
+func (w *walk) openNow() diagram.Func {
+	f := diagram.No
 	for _, x := range w.touched {
 		switch w.lay.things[x].sort {
 		case aPart:
-			f = w.or(f, w.is(w.shown[x], offStates))
+			f = w.Or(f, w.Is(w.shown[x], offStates))
 		case aFastening, aFastener, aSetting:
-			f = w.or(f, w.is(w.shown[x], states(1)))
+			f = w.Or(f, w.Is(w.shown[x], states(1)))
 		}
 	}
 	return f
@@ -164,47 +165,47 @@ func (w *walk) openNow() fn {
 // As an energy is shown, a live one is only so while something is open: on, or
 // on for a test.
 const (
-	shownOn   fn = 5
-	shownTest fn = 6
+	shownOn   diagram.Func = 5
+	shownTest diagram.Func = 6
 )
 
 // energyStands is how an energy stands as people speak of it.
-func (w *walk) energyStands(x thing) fn {
+func (w *walk) energyStands(x thing) diagram.Func {
 	if w.lay.things[x].unread {
 		return live
 	}
 	f := live
 	if w.seen[x] {
-		f = w.after(w.state[x], move(live, early).and(isolated, blocked))
+		f = w.After(w.state[x], move(live, early).And(isolated, blocked))
 	}
-	on := w.and(w.anyOpen, w.is(f, states(live)))
-	f = w.ite(on, w.ite(w.tested[x], shownTest, shownOn), f)
-	return w.ite(w.present(x), f, live)
+	on := w.And(w.anyOpen, w.Is(f, states(live)))
+	f = w.Ite(on, w.Ite(w.tested[x], shownTest, shownOn), f)
+	return w.Ite(w.present(x), f, live)
 }
 
 // standsAs is the state of a thing as people speak of it.
-func (w *walk) standsAs(x thing) fn {
+func (w *walk) standsAs(x thing) diagram.Func {
 	switch i := w.lay.things[x]; i.sort {
 	case aSpill, aGroup, aGap, anAsked:
 		return 0
 	case aFastening:
-		return w.and(w.present(x), w.looseAt(x, w.lay.of[i.part]))
+		return w.And(w.present(x), w.looseAt(x, w.lay.of[i.part]))
 	case anEnergy:
 		return w.energyStands(x)
 	case aPart:
-		return w.ite(w.present(x), w.state[x], on)
+		return w.Ite(w.present(x), w.state[x], on)
 	case aFluid:
-		return w.ite(w.present(x), w.after(w.state[x], move(low, drained)), full)
+		return w.Ite(w.present(x), w.After(w.state[x], move(low, drained)), full)
 	}
-	return w.ite(w.present(x), w.state[x], 0)
+	return w.Ite(w.present(x), w.state[x], 0)
 }
 
-func (w *walk) describe(x thing, f fn) []Standing {
+func (w *walk) describe(x thing, f diagram.Func) []Standing {
 	var out []Standing
 	info := w.lay.things[x]
-	for s := fn(1); s < unknown; s++ {
-		where := w.is(f, states(s))
-		if where == no || !w.possible(where) {
+	for s := diagram.Func(1); s < unknown; s++ {
+		where := w.Is(f, states(s))
+		if where == diagram.No || !w.possible(where) {
 			continue
 		}
 		cases := w.cases(where)
@@ -221,7 +222,7 @@ func (w *walk) describe(x thing, f fn) []Standing {
 }
 
 // standingWord is the word for how a thing stands: a plug that is kept is out.
-func standingWord(i info, s fn) string {
+func standingWord(i info, s diagram.Func) string {
 	if p, is := i.named.(*model.Point); is && p.Kept {
 		s = isolated
 	}
@@ -229,13 +230,13 @@ func standingWord(i info, s fn) string {
 }
 
 // since is the step that put a thing where it is.
-func (w *walk) since(x thing, where fn) *model.Step {
-	way := w.path(w.and(where, w.all()))
-	return w.events[w.value(w.last[x], way)].step
+func (w *walk) since(x thing, where diagram.Func) *model.Step {
+	way := w.Witness(w.And(where, w.all()))
+	return w.events[w.Value(w.last[x], way)].step
 }
 
 // word is the format's word for a state.
-func word(s sort, f fn) string {
+func word(s sort, f diagram.Func) string {
 	var words []string
 	switch s {
 	case anEnergy, aPoint:

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // begin puts every thing where the procedure expects it.
@@ -47,10 +48,10 @@ func rank(s model.State) int {
 	return 0
 }
 
-func (w *walk) homeAll(n model.Named, to fn) {
+func (w *walk) homeAll(n model.Named, to diagram.Func) {
 	for _, x := range w.named(n) {
 		w.home[x] = to
-		w.unlikeHomes = w.unlikeHomes || !to.constant()
+		w.unlikeHomes = w.unlikeHomes || !to.Constant()
 	}
 	if p, is := n.(*model.Part); is && to != on {
 		for _, h := range w.lay.held[p] {
@@ -77,11 +78,11 @@ func (w *walk) named(n model.Named) []thing {
 
 // meant is the state that a line of expects or leaves says. What takes no lock
 // is as good as locked once it is isolated.
-func (w *walk) meant(s model.State, alone fn) fn {
+func (w *walk) meant(s model.State, alone diagram.Func) diagram.Func {
 	switch n := s.Thing.(type) {
 	case *model.Energy:
 		if s.Word == "locked" {
-			return w.ite(w.lockable(w.lay.energy[n]), locked, isolated)
+			return w.Ite(w.lockable(w.lay.energy[n]), locked, isolated)
 		}
 	case *model.Point:
 		switch {
@@ -110,7 +111,7 @@ func (w *walk) standPoints() {
 	named := namedIn(w.p.Expects)
 	for _, p := range w.lay.machine.Points {
 		if x := w.lay.of[p]; !named[p] && w.home[x] != unknown {
-			w.home[x] = w.needOf(p, named, w.aloneHere(), func(e *model.Energy) fn { return w.home[w.lay.of[e]] })
+			w.home[x] = w.needOf(p, named, w.aloneHere(), func(e *model.Energy) diagram.Func { return w.home[w.lay.of[e]] })
 		}
 	}
 	for _, e := range w.lay.machine.Energies {
@@ -131,7 +132,7 @@ func namedIn(list []model.State) map[model.Named]bool {
 }
 
 // needOf is how a point stands for the energies that are named.
-func (w *walk) needOf(p *model.Point, named map[model.Named]bool, alone fn, state func(*model.Energy) fn) fn {
+func (w *walk) needOf(p *model.Point, named map[model.Named]bool, alone diagram.Func, state func(*model.Energy) diagram.Func) diagram.Func {
 	need := live
 	for _, e := range p.Cuts {
 		if !named[e] {
@@ -153,30 +154,30 @@ func (w *walk) needOf(p *model.Point, named map[model.Named]bool, alone fn, stat
 
 // homeEnergy is how an energy stands that expects does not name: as those of
 // its points do that the unit has.
-func (w *walk) homeEnergy(r *energyRule) fn {
-	on, murky, shut := no, no, w.lockable(r)
+func (w *walk) homeEnergy(r *energyRule) diagram.Func {
+	on, unresolved, shut := diagram.No, diagram.No, w.lockable(r)
 	for _, p := range r.points {
 		switch home := w.home[w.lay.of[p]]; {
 		case home == unknown:
-			murky = w.or(murky, w.has(p))
+			unresolved = w.Or(unresolved, w.has(p))
 		case home == live:
-			on = w.or(on, w.has(p))
+			on = w.Or(on, w.has(p))
 		case home == isolated && p.Lock:
-			shut = w.andNot(shut, w.has(p))
+			shut = w.AndNot(shut, w.has(p))
 		}
 	}
-	f := w.ite(murky, unknown, w.ite(shut, locked, isolated))
-	f = w.ite(on, w.heldAtHome(r), f)
-	f = w.ite(w.anyPoint(r), f, live)
+	f := w.Ite(unresolved, unknown, w.Ite(shut, locked, isolated))
+	f = w.Ite(on, w.heldAtHome(r), f)
+	f = w.Ite(w.anyPoint(r), f, live)
 	if len(r.points) == 0 {
 		f = live
 	}
-	w.unlikeHomes = w.unlikeHomes || !f.constant()
+	w.unlikeHomes = w.unlikeHomes || !f.Constant()
 	return f
 }
 
 // heldAtHome is a live load, which a tool may hold already.
-func (w *walk) heldAtHome(r *energyRule) fn {
+func (w *walk) heldAtHome(r *energyRule) diagram.Func {
 	for _, t := range r.blockers {
 		if r.load && w.home[w.lay.of[t]] == set {
 			return early

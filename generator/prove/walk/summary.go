@@ -5,38 +5,39 @@ import (
 	"strings"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // summary is what a caller needs of a procedure: how things stand afterwards,
 // and what goes wrong, by how they stood before.
 type summary struct {
 	vars     []variable
-	nodes    []node
+	nodes    []diagram.Node
 	ends     []end
 	needs    []need
 	openings []opening
 	taken    []taken
 	looks    []look
-	together fn
-	acted    fn // where anything was changed
+	together diagram.Func
+	acted    diagram.Func // where anything was changed
 	acts     int
 	moments  []moment
 	demands  []demand
-	waited   map[thing]fn // by energy, which of the tallies is so
+	waited   map[thing]diagram.Func // by energy, which of the tallies is so
 	tallies  []tally
 }
 
 // taken is where a procedure takes a hold; nil is any.
 type taken struct {
 	hold  *model.Hold
-	where fn
+	where diagram.Func
 }
 
 // end is how a thing stands afterwards.
 type end struct {
 	thing     thing
-	to, moved fn
-	wrong     fn // where that is told already: walked alone, it is left otherwise than it should be
+	to, moved diagram.Func
+	wrong     diagram.Func // where that is told already: walked alone, it is left otherwise than it should be
 }
 
 // need is something that goes wrong where a caller's things stand badly, and
@@ -44,8 +45,8 @@ type end struct {
 type need struct {
 	rule  *rule
 	thing thing
-	where fn
-	moved fn // where the procedure itself moved the thing before
+	where diagram.Func
+	moved diagram.Func // where the procedure itself moved the thing before
 	once  bool
 	why   string
 	at    event
@@ -60,7 +61,7 @@ func summarize(s *shared, p *model.Procedure, lay *layout) *summary {
 	w.run()
 	sum := &summary{needs: w.ownNeeds(), together: w.together, acted: w.somehow(w.acted), acts: len(w.actsOf(p))}
 	for _, x := range w.touched {
-		if to := w.settled(x, w.state[x]); to != w.start[x] || w.moved[x] != no {
+		if to := w.settled(x, w.state[x]); to != w.start[x] || w.moved[x] != diagram.No {
 			sum.ends = append(sum.ends, end{x, to, w.somehow(w.moved[x]), w.fewer(w.leftWrong(x))})
 		}
 	}
@@ -73,7 +74,7 @@ func summarize(s *shared, p *model.Procedure, lay *layout) *summary {
 	sum.looks = w.looksInAll()
 	sum.demands, sum.waited, sum.tallies = w.demandsInAll(), w.waitedInAll(), w.tallies
 	w.pack(sum)
-	w.giveBack()
+	w.Free()
 	return sum
 }
 
@@ -86,7 +87,7 @@ func (t taken) id() string {
 
 // fewer is a function that depends on few conditions of the procedure's own:
 // where it depends on more, it holds where it can.
-func (w *walk) fewer(f fn) fn {
+func (w *walk) fewer(f diagram.Func) diagram.Func {
 	if w.inner(f) > fewInside {
 		return w.somehow(f)
 	}
@@ -101,39 +102,39 @@ const fewInside = 3
 // settled is an end without the procedure's own conditions, where there are
 // too many of them: then each state counts that the thing may be left in, the
 // most open last.
-func (w *walk) settled(x thing, to fn) fn {
+func (w *walk) settled(x thing, to diagram.Func) diagram.Func {
 	if w.plain(to) || w.inner(to) <= fewInside {
 		return to
 	}
-	order := []fn{0, 2, 4, 3, 1, 5, 6, 7}
+	order := []diagram.Func{0, 2, 4, 3, 1, 5, 6, 7}
 	if w.lay.things[x].sort == aGroup || w.lay.things[x].sort == anAsked {
-		order = []fn{1, 0, 7}
+		order = []diagram.Func{1, 0, 7}
 	}
-	f := no
+	f := diagram.No
 	for _, s := range order {
-		f = w.ite(w.somehow(w.equals(to, s)), s, f)
+		f = w.Ite(w.somehow(w.Equals(to, s)), s, f)
 	}
 	return f
 }
 
 // pack keeps the nodes that the summary needs and gives up the tables.
 func (w *walk) pack(sum *summary) {
-	t := tables.Get().(*table)
-	t.values = append(t.values, w.values...)
-	done := map[fn]fn{}
-	var keep func(f fn) fn
-	keep = func(f fn) fn {
-		if f.constant() {
+	t := diagram.New()
+	t.Values = append(t.Values, w.Values...)
+	done := map[diagram.Func]diagram.Func{}
+	var keep func(f diagram.Func) diagram.Func
+	keep = func(f diagram.Func) diagram.Func {
+		if f.Constant() {
 			return f
 		}
 		if g, known := done[f]; known {
 			return g
 		}
-		n := *w.node(f)
-		for i := range n.kids {
-			n.kids[i] = keep(n.kids[i])
+		n := *w.Node(f)
+		for i := range n.Kids {
+			n.Kids[i] = keep(n.Kids[i])
 		}
-		g := t.make(n.v, n.kids)
+		g := t.Make(n.Var, n.Kids)
 		done[f] = g
 		return g
 	}
@@ -170,8 +171,8 @@ func (w *walk) pack(sum *summary) {
 			m[i].where = keep(m[i].where)
 		}
 	}
-	sum.vars, sum.nodes = w.vars, slices.Clone(t.nodes)
-	t.giveBack()
+	sum.vars, sum.nodes = w.vars, slices.Clone(t.Nodes)
+	t.Free()
 }
 
 // importer turns a summary's functions into functions of the caller's
@@ -180,48 +181,48 @@ func (w *walk) pack(sum *summary) {
 type importer struct {
 	*walk
 	sum  *summary
-	done []fn         // by node: its function here, one up; 0 where it is not known yet
-	vars map[int32]fn // where a condition of the callee's own holds
+	done []diagram.Func         // by node: its function here, one up; 0 where it is not known yet
+	vars map[int32]diagram.Func // where a condition of the callee's own holds
 }
 
 func (w *walk) importer(sum *summary) *importer {
-	return &importer{walk: w, sum: sum, done: make([]fn, len(sum.nodes))}
+	return &importer{walk: w, sum: sum, done: make([]diagram.Func, len(sum.nodes))}
 }
 
-func (in *importer) take(f fn) fn {
-	if f.constant() {
+func (in *importer) take(f diagram.Func) diagram.Func {
+	if f.Constant() {
 		return f
 	}
-	if g := in.done[f-firstNode]; g != 0 {
+	if g := in.done[f-diagram.FirstNode]; g != 0 {
 		return g - 1
 	}
-	n := &in.sum.nodes[f-firstNode]
-	var g fn
-	if v := in.sum.vars[n.v]; v.kind == aStart {
+	n := &in.sum.nodes[f-diagram.FirstNode]
+	var g diagram.Func
+	if v := in.sum.vars[n.Var]; v.kind == aStart {
 		g = in.byStart(v.thing, n)
 	} else {
-		g = in.ite(in.where(n.v, v), in.take(n.kids[1]), in.take(n.kids[0]))
+		g = in.Ite(in.where(n.Var, v), in.take(n.Kids[1]), in.take(n.Kids[0]))
 	}
-	in.done[f-firstNode] = g + 1
+	in.done[f-diagram.FirstNode] = g + 1
 	return g
 }
 
 // byStart chooses by how a thing stands at the call.
-func (in *importer) byStart(x thing, n *node) fn {
+func (in *importer) byStart(x thing, n *diagram.Node) diagram.Func {
 	f := in.get(x)
-	if f.constant() {
-		return in.take(n.kids[f])
+	if f.Constant() {
+		return in.take(n.Kids[f])
 	}
-	kids := n.kids
+	kids := n.Kids
 	for i, k := range kids {
 		kids[i] = in.take(k)
 	}
-	return in.choose(f, kids)
+	return in.Choose(f, kids)
 }
 
 // where is a condition of the callee here: an option is the caller's, what
 // happens inside the call is the call's own.
-func (in *importer) where(id int32, v variable) fn {
+func (in *importer) where(id int32, v variable) diagram.Func {
 	switch v.kind {
 	case anOption:
 		return in.holds(v)
@@ -230,9 +231,9 @@ func (in *importer) where(id int32, v variable) fn {
 	}
 	f, known := in.vars[id]
 	if !known {
-		f = in.literal(in.add(v, 2), 1)
+		f = in.Literal(in.add(v, 2), 1)
 		if in.vars == nil {
-			in.vars = map[int32]fn{}
+			in.vars = map[int32]diagram.Func{}
 		}
 		in.vars[id] = f
 	}
@@ -240,10 +241,10 @@ func (in *importer) where(id int32, v variable) fn {
 }
 
 // openings are the look-alike parts that a call opens.
-func (in *importer) openings(g fn) []opening {
+func (in *importer) openings(g diagram.Func) []opening {
 	out := make([]opening, 0, len(in.sum.openings))
 	for _, o := range in.sum.openings {
-		o.where, o.first, o.unmarked = in.and(g, in.take(o.where)), in.and(g, in.take(o.first)), in.take(o.unmarked)
+		o.where, o.first, o.unmarked = in.And(g, in.take(o.where)), in.And(g, in.take(o.first)), in.take(o.unmarked)
 		o.at, o.call = in.here, in.fresh
 		out = append(out, o)
 	}

@@ -7,6 +7,7 @@ import (
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // want is an amount of a supply that a link uses in some worlds.
@@ -14,27 +15,27 @@ type want struct {
 	supply *model.Supply
 	amount float64 // a count, or in the base unit
 	volume quantity.Quantity
-	where  fn
+	where  diagram.Func
 	at     position.Pos
 }
 
-func (w *walk) wants(s *model.Supply, amount float64, where fn) {
-	if s != nil && !s.Unread && !w.free && where != no {
+func (w *walk) wants(s *model.Supply, amount float64, where diagram.Func) {
+	if s != nil && !s.Unread && !w.free && where != diagram.No {
 		w.wanted = append(w.wanted, want{supply: s, amount: amount, where: where, at: w.here.link.At})
 	}
 }
 
 // newPart is the new one of a part that was taken off for good.
-func (w *walk) newPart(p *model.Part, g fn) { w.wants(p.RenewWith.To, 1, g) }
+func (w *walk) newPart(p *model.Part, g diagram.Func) { w.wants(p.RenewWith.To, 1, g) }
 
 // newFasteners are the new ones that go in at each refit of a part.
-func (w *walk) newFasteners(p *model.Part, g fn) {
+func (w *walk) newFasteners(p *model.Part, g diagram.Func) {
 	for _, h := range p.HeldBy {
 		if h.To == nil || h.To.RenewWith.To == nil {
 			continue
 		}
 		if n := countOf(h); n > 0 {
-			w.wants(h.To.RenewWith.To, float64(n), w.and(g, w.option(h.To.OnlyWith)))
+			w.wants(h.To.RenewWith.To, float64(n), w.And(g, w.option(h.To.OnlyWith)))
 		}
 	}
 }
@@ -54,11 +55,11 @@ func countOf(h model.Use[model.Fastener]) int {
 
 // refill is what goes into a circuit that was drained. It stands at the drain:
 // where that is the procedure's own.
-func (w *walk) refill(f *model.Fluid, x thing, g fn) {
+func (w *walk) refill(f *model.Fluid, x thing, g diagram.Func) {
 	if f.Supply.To == nil || f.Capacity.Unit == quantity.Bare || w.free {
 		return
 	}
-	w.each(w.last[x], g, func(e event, where fn) {
+	w.each(w.last[x], g, func(e event, where diagram.Func) {
 		at := w.here.link.At
 		if e.link != nil && e.link.Kind != nil && e.link.Kind.Act == model.Drain {
 			at = e.link.At
@@ -117,32 +118,32 @@ type missing struct {
 }
 
 // most is the largest amount that is used in one world, and which that is.
-func (w *walk) most(uses []want) (float64, fn) {
-	best, where := 0.0, yes
-	var rec func(i int, sum float64, world fn)
-	rec = func(i int, sum float64, world fn) {
+func (w *walk) most(uses []want) (float64, diagram.Func) {
+	best, where := 0.0, diagram.Yes
+	var rec func(i int, sum float64, world diagram.Func)
+	rec = func(i int, sum float64, world diagram.Func) {
 		if i == len(uses) {
 			if sum > best {
 				best, where = sum, world
 			}
 			return
 		}
-		if with := w.and(world, uses[i].where); w.possible(with) {
+		if with := w.And(world, uses[i].where); w.possible(with) {
 			rec(i+1, sum+uses[i].amount, with)
-			if without := w.andNot(world, uses[i].where); without != no && w.possible(without) {
+			if without := w.AndNot(world, uses[i].where); without != diagram.No && w.possible(without) {
 				rec(i+1, sum, without)
 			}
 			return
 		}
 		rec(i+1, sum, world)
 	}
-	rec(0, 0, yes)
+	rec(0, 0, diagram.Yes)
 	return best, where
 }
 
-func (w *walk) firstUse(uses []want, way fn) position.Pos {
+func (w *walk) firstUse(uses []want, way diagram.Func) position.Pos {
 	for _, u := range uses {
-		if w.possible(w.and(u.where, way)) {
+		if w.possible(w.And(u.where, way)) {
 			return u.at
 		}
 	}

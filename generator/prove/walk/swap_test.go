@@ -27,7 +27,7 @@ func TestFreeStepsMayBeSwapped(t *testing.T) {
 		m, found := bind.Manual(source.FromText(files))
 		readable(t, files, found)
 		before := walk.Everything(m)
-		book := schedule.NewBook(before)
+		book := schedule.NewCache(before)
 		for _, p := range m.Procedures {
 			for _, phase := range p.Phases {
 				for i := 1; i < len(phase.Steps); i++ {

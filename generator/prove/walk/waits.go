@@ -7,6 +7,7 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 	"baybinder/generator/trade/electrical"
 )
 
@@ -58,7 +59,7 @@ type tally struct {
 // What was waited before anything is known of it: nothing yet, and where it is
 // not known.
 const (
-	notWaited fn = iota
+	notWaited diagram.Func = iota
 	justCut
 	notKnown
 )
@@ -68,46 +69,46 @@ func firstTallies() []tally {
 }
 
 // tallied is the number of a tally.
-func (w *walk) tallied(t tally) fn {
+func (w *walk) tallied(t tally) diagram.Func {
 	if i := slices.Index(w.tallies, t); i >= 0 {
-		return fn(i)
+		return diagram.Func(i)
 	}
 	w.tallies = append(w.tallies, t)
-	return fn(len(w.tallies) - 1)
+	return diagram.Func(len(w.tallies) - 1)
 }
 
 // retally changes the tallies of an energy where g holds.
-func (w *walk) retally(x thing, g fn, change func(tally) tally) {
-	if g == no || w.lay.timed[x] == nil {
+func (w *walk) retally(x thing, g diagram.Func, change func(tally) tally) {
+	if g == diagram.No || w.lay.timed[x] == nil {
 		return
 	}
 	was := w.waited[x]
-	now := w.ite(g, w.apply(was, func(i fn) fn { return w.tallied(change(w.tallies[i])) }), was)
-	if !now.constant() && len(w.vars) > Most && w.meeting(now) > Most {
+	now := w.Ite(g, w.Apply(was, func(i diagram.Func) diagram.Func { return w.tallied(change(w.tallies[i])) }), was)
+	if !now.Constant() && len(w.vars) > Most && w.meeting(now) > Most {
 		now = notKnown
 	}
 	w.waited[x] = now
 }
 
 // tallies visits the tallies of an energy, and where each is so.
-func (w *walk) eachTally(x thing, g fn, do func(t tally, where fn)) {
-	if g == no {
+func (w *walk) eachTally(x thing, g diagram.Func, do func(t tally, where diagram.Func)) {
+	if g == diagram.No {
 		return
 	}
 	of := w.waited[x]
-	if of.constant() {
+	if of.Constant() {
 		do(w.tallies[of], g)
 		return
 	}
 	for i := range slices.Clone(w.tallies) {
-		if where := w.and(g, w.equals(of, fn(i))); where != no {
+		if where := w.And(g, w.Equals(of, diagram.Func(i))); where != diagram.No {
 			do(w.tallies[i], where)
 		}
 	}
 }
 
 // put changes how a thing stands, and with an energy what was waited for it.
-func (w *walk) put(x thing, g, to fn) {
+func (w *walk) put(x thing, g, to diagram.Func) {
 	if w.lay.timed[x] == nil || w.applying {
 		w.ledger.put(x, g, to)
 		return
@@ -115,27 +116,27 @@ func (w *walk) put(x thing, g, to fn) {
 	was := w.get(x)
 	w.ledger.put(x, g, to)
 	now := w.get(x)
-	over := w.and(w.is(was, states(released)), w.is(now, states(live, isolated, locked)))
+	over := w.And(w.Is(was, states(released)), w.Is(now, states(live, isolated, locked)))
 	w.judgeWaits(x, over)
-	w.outByHand(x, w.is(now, states(unknown)))
-	cut := w.and(w.is(was, liveStates), w.is(now, notLive))
+	w.outByHand(x, w.Is(now, states(unknown)))
+	cut := w.And(w.Is(was, liveStates), w.Is(now, notLive))
 	w.retally(x, cut, func(tally) tally { return w.tallies[justCut] })
 }
 
 // shift moves a thing where g holds.
-func (w *walk) shift(x thing, g fn, m moves) {
-	w.put(x, g, w.after(w.get(x), m))
+func (w *walk) shift(x thing, g diagram.Func, m diagram.Map) {
+	w.put(x, g, w.After(w.get(x), m))
 }
 
 // cloud makes one thing unknown where g holds, and what moves with it.
-func (w *walk) cloud(n model.Named, g fn) {
+func (w *walk) cloud(n model.Named, g diagram.Func) {
 	for _, x := range w.lay.moving(n) {
 		w.put(x, g, unknown)
 	}
 }
 
-// fog makes the things of some sorts unknown where g holds.
-func (w *walk) fog(g fn, sorts ...sort) {
+// havoc makes the things of some sorts unknown where g holds.
+func (w *walk) havoc(g diagram.Func, sorts ...sort) {
 	for x := range w.lay.things {
 		if slices.Contains(sorts, w.lay.things[x].sort) {
 			w.put(thing(x), g, unknown)
@@ -144,13 +145,13 @@ func (w *walk) fog(g fn, sorts ...sort) {
 }
 
 // outByHand is what an energy stores being out by something else than waits.
-func (w *walk) outByHand(x thing, g fn) {
+func (w *walk) outByHand(x thing, g diagram.Func) {
 	w.retally(x, g, func(tally) tally { return w.tallies[notKnown] })
 }
 
 // waitsOn adds a wait for an energy that is cut.
-func (w *walk) waitsOn(x thing, h *model.Hold, g fn) {
-	g = w.and(w.and(g, w.present(x)), w.is(w.get(x), notLive))
+func (w *walk) waitsOn(x thing, h *model.Hold, g diagram.Func) {
+	g = w.And(w.And(g, w.present(x)), w.Is(w.get(x), notLive))
 	w.retally(x, g, func(t tally) tally {
 		if h.For.IsZero() {
 			return w.tallies[notKnown]
@@ -165,7 +166,7 @@ func (w *walk) waitsOn(x thing, h *model.Hold, g fn) {
 type demand struct {
 	rule    *rule
 	thing   thing
-	where   fn
+	where   diagram.Func
 	before  tally   // what the procedure itself waits before it
 	seconds float64 // what it asks for
 	of      *model.Hold
@@ -180,12 +181,12 @@ func (t *timing) unmet(d demand) bool {
 
 // judgeWaits holds what was waited against what it takes, before a proof or
 // where the energy is no longer at rest.
-func (w *walk) judgeWaits(x thing, g fn) {
+func (w *walk) judgeWaits(x thing, g diagram.Func) {
 	time := w.lay.timed[x]
-	if time == nil || g == no {
+	if time == nil || g == diagram.No {
 		return
 	}
-	w.eachTally(x, g, func(t tally, where fn) {
+	w.eachTally(x, g, func(t tally, where diagram.Func) {
 		if !t.judged {
 			w.asksFor(demand{&WaitTooShort, x, where, t, time.least, nil})
 		}
@@ -195,7 +196,7 @@ func (w *walk) judgeWaits(x thing, g fn) {
 
 // measured holds a measurement of a voltage against what the charge has fallen
 // to by then. Waits that are too short for anybody have their own finding.
-func (w *walk) measuresAfter(x thing, h *model.Hold, g fn) {
+func (w *walk) measuresAfter(x thing, h *model.Hold, g diagram.Func) {
 	time := w.lay.timed[x]
 	if time == nil || !time.store.Known() || h.Kind != "measure" || w.branching(w.here.step) {
 		return
@@ -205,8 +206,8 @@ func (w *walk) measuresAfter(x thing, h *model.Hold, g fn) {
 		return
 	}
 	seconds := electrical.DischargeTime(time.store.Resistance.Base(), time.store.Capacitance.Base(), time.store.Start(), most)
-	g = w.and(w.and(g, w.present(x)), w.is(w.get(x), notLive))
-	w.eachTally(x, g, func(t tally, where fn) {
+	g = w.And(w.And(g, w.present(x)), w.Is(w.get(x), notLive))
+	w.eachTally(x, g, func(t tally, where diagram.Func) {
 		if !t.measured {
 			w.asksFor(demand{&WaitShortOfLimit, x, where, t, seconds, h})
 		}
@@ -221,7 +222,7 @@ func (w *walk) measuresAfter(x thing, h *model.Hold, g fn) {
 func (w *walk) branching(s *model.Step) bool {
 	for ; s != nil; s = s.Parent {
 		for _, l := range s.Links {
-			if l.Is("if-not") || l.Is("if") {
+			if l.Kind.Branches {
 				return true
 			}
 		}
@@ -258,11 +259,11 @@ func (w *walk) demandsInAll() []demand {
 		thing thing
 		at    event
 	}
-	athome := map[key]fn{}
+	athome := map[key]diagram.Func{}
 	for _, d := range w.demands {
 		if w.lay.timed[d.thing].unmet(d) && (d.before.cut || w.waitsAtHome(d.thing)) {
 			k := key{d.rule, d.thing, d.before.at}
-			athome[k] = w.or(athome[k], w.somehow(w.homely(d.where)))
+			athome[k] = w.Or(athome[k], w.somehow(w.homely(d.where)))
 		}
 	}
 	var out []demand
@@ -270,7 +271,7 @@ func (w *walk) demandsInAll() []demand {
 		if d.before.cut {
 			continue
 		}
-		d.where = w.fewer(w.andNot(d.where, athome[key{d.rule, d.thing, d.before.at}]))
+		d.where = w.fewer(w.AndNot(d.where, athome[key{d.rule, d.thing, d.before.at}]))
 		if w.possible(d.where) {
 			out = append(out, d)
 		}
@@ -285,13 +286,13 @@ func (w *walk) waitsAtHome(x thing) bool {
 }
 
 // waitedInAll is what was waited at the end of a procedure, for its callers.
-func (w *walk) waitedInAll() map[thing]fn {
-	out := map[thing]fn{}
+func (w *walk) waitedInAll() map[thing]diagram.Func {
+	out := map[thing]diagram.Func{}
 	for _, x := range w.lay.slow {
 		if !w.seen[x] {
 			continue
 		}
-		w.retally(x, w.is(w.get(x), states(released)), func(t tally) tally {
+		w.retally(x, w.Is(w.get(x), states(released)), func(t tally) tally {
 			t.judged = t.judged || t.cut || t.at.link != nil && w.waitsAtHome(x)
 			return t
 		})
@@ -304,18 +305,18 @@ func (w *walk) waitedInAll() map[thing]fn {
 
 // shortest is a tally that depends on few conditions of the procedure's own:
 // where there are more, the least that may have been waited.
-func (w *walk) shortest(f fn) fn {
+func (w *walk) shortest(f diagram.Func) diagram.Func {
 	if w.inner(f) <= fewInside {
 		return f
 	}
-	var order []fn
+	var order []diagram.Func
 	for i := range w.tallies {
-		order = append(order, fn(i))
+		order = append(order, diagram.Func(i))
 	}
-	slices.SortStableFunc(order, func(a, b fn) int { return w.tallies[b].compare(w.tallies[a]) })
+	slices.SortStableFunc(order, func(a, b diagram.Func) int { return w.tallies[b].compare(w.tallies[a]) })
 	out := notWaited
 	for _, i := range order {
-		out = w.ite(w.somehow(w.equals(f, i)), i, out)
+		out = w.Ite(w.somehow(w.Equals(f, i)), i, out)
 	}
 	return out
 }
@@ -360,13 +361,13 @@ func (t tally) inCall(inside tally, here event) tally {
 }
 
 // demandsOf judges what a call asks for here.
-func (w *walk) demandsOf(in *importer, g fn) {
+func (w *walk) demandsOf(in *importer, g diagram.Func) {
 	for _, d := range in.sum.demands {
 		if d.rule == &WaitShortOfLimit && w.branching(w.here.step) {
 			continue
 		}
-		where := w.and(g, in.take(d.where))
-		w.eachTally(d.thing, where, func(t tally, where fn) {
+		where := w.And(g, in.take(d.where))
+		w.eachTally(d.thing, where, func(t tally, where diagram.Func) {
 			d := d
 			if t.judged && d.rule == &WaitTooShort || t.measured && d.rule == &WaitShortOfLimit {
 				return
@@ -378,7 +379,7 @@ func (w *walk) demandsOf(in *importer, g fn) {
 }
 
 // waitedIn takes over what a call waits.
-func (w *walk) waitedIn(in *importer, g fn) {
+func (w *walk) waitedIn(in *importer, g diagram.Func) {
 	for _, x := range w.lay.slow {
 		f, there := in.sum.waited[x]
 		if !there {
@@ -387,12 +388,12 @@ func (w *walk) waitedIn(in *importer, g fn) {
 		inside := in.take(f)
 		was := w.waited[x]
 		for i, t := range in.sum.tallies {
-			where := w.and(g, w.equals(inside, fn(i)))
-			if where == no {
+			where := w.And(g, w.Equals(inside, diagram.Func(i)))
+			if where == diagram.No {
 				continue
 			}
-			now := w.apply(was, func(n fn) fn { return w.tallied(w.tallies[n].inCall(t, w.here)) })
-			w.waited[x] = w.ite(where, now, w.waited[x])
+			now := w.Apply(was, func(n diagram.Func) diagram.Func { return w.tallied(w.tallies[n].inCall(t, w.here)) })
+			w.waited[x] = w.Ite(where, now, w.waited[x])
 		}
 	}
 }

@@ -54,6 +54,7 @@ import (
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // Result is what the walks of a manual's procedures found.
@@ -134,7 +135,7 @@ func all(s *shared) *Result {
 // walked again.
 func (r *Result) Again(p *model.Procedure) *Walk {
 	s := r.shared
-	s.ringed[p] = ringed([]*model.Procedure{p})[p]
+	s.inCycle[p] = inCycle([]*model.Procedure{p})[p]
 	for c := range s.summaries {
 		if c.procedure == p {
 			delete(s.summaries, c)
@@ -168,7 +169,7 @@ type shared struct {
 	summaries map[called]*summary
 	walks     map[*model.Procedure]*Walk
 	elsewhere map[act]bool              // told at the act, and not where it is performed
-	ringed    map[*model.Procedure]bool // in a ring of calls, or calling into one
+	inCycle   map[*model.Procedure]bool // in a ring of calls, or calling into one
 	tellAll   bool                      // tests: what stands as it stood is told again
 }
 
@@ -187,14 +188,14 @@ func newShared(m *model.Manual) *shared {
 		s.layouts[machine] = newLayout(machine, tools)
 		s.layouts[machine].timings(m.Shop)
 	}
-	s.ringed = ringed(m.Procedures)
+	s.inCycle = inCycle(m.Procedures)
 	return s
 }
 
 // walkable says whether a procedure can be walked: it and its machine could be
 // read, and it is in no ring of calls.
 func (s *shared) walkable(p *model.Procedure) bool {
-	if p.Broken || p.Unread || s.ringed[p] {
+	if p.Broken || p.Unread || s.inCycle[p] {
 		return false
 	}
 	if p.For.ID == "" {
@@ -223,7 +224,7 @@ func (s *shared) walk(p *model.Procedure) *Walk {
 	out.Locked = w.mostLocked()
 	out.Acts = w.followed + derivedActs(out.Reversals)
 	out.Findings = append(w.findings(), actsInWords(p, w.lay, tongueOf(w.manual.Shop.Language))...)
-	w.giveBack()
+	w.Free()
 	return out
 }
 
@@ -233,10 +234,10 @@ type walk struct {
 	*shared
 	p           *model.Procedure
 	plan        *plan
-	guardOf     map[*model.Step]guard
-	leadOf      map[*model.Phase]guard
-	home        []fn // how things stand at the start where the procedure is walked alone
-	unlikeHomes bool // some stand one way on one unit and another way on another
+	guardOf     map[*model.Step]pathCondition
+	leadOf      map[*model.Phase]pathCondition
+	home        []diagram.Func // how things stand at the start where the procedure is walked alone
+	unlikeHomes bool           // some stand one way on one unit and another way on another
 	out         *Walk
 
 	issues   []issue
@@ -246,31 +247,31 @@ type walk struct {
 	wanted   []want
 	needs    []need
 	faults   map[fault]int
-	athome   []fn // by fault, where it is there when the procedure is walked alone
+	athome   []diagram.Func // by fault, where it is there when the procedure is walked alone
 	openings []opening
-	counted  []debt      // what is left undone and told in what is performed
-	owed     map[owed]fn // where a call left a thing as its callee should not
-	firsts   []fn        // by group, the first opening in each world, counted from 1
+	counted  []debt                // what is left undone and told in what is performed
+	owed     map[owed]diagram.Func // where a call left a thing as its callee should not
+	firsts   []diagram.Func        // by group, the first opening in each world, counted from 1
 	waiting  []tooEarly
 	lost     map[*model.Hold][]lostProof
 	undoings []undoing
 	moments  []moment // after each act that locks, also in calls
 	looks    []look
-	taken    map[*model.Hold]fn // where a hold was taken; of nil, where any may have been
+	taken    map[*model.Hold]diagram.Func // where a hold was taken; of nil, where any may have been
 	deriving bool
-	followed int  // acts of its own steps that were followed
-	waited   []fn // by energy, which of the tallies is so
+	followed int            // acts of its own steps that were followed
+	waited   []diagram.Func // by energy, which of the tallies is so
 	tallies  []tally
 	demands  []demand
 	applying bool // how a call leaves things is taken over
 
-	openedBefore bool  // the line under judgement was opened before the procedure began
-	from         *need // the callee's need that is judged
-	movedIn      fn    // where the callee moved the thing of that need
-	shown        []fn
-	screws       []thing // that the step under way opened
-	anyOpen      fn      // where anything is off, loose or altered
-	tested       []fn    // by energy, where it was put on for a test
+	openedBefore bool         // the line under judgement was opened before the procedure began
+	from         *need        // the callee's need that is judged
+	movedIn      diagram.Func // where the callee moved the thing of that need
+	shown        []diagram.Func
+	screws       []thing        // that the step under way opened
+	anyOpen      diagram.Func   // where anything is off, loose or altered
+	tested       []diagram.Func // by energy, where it was put on for a test
 	completed    int
 }
 
@@ -278,11 +279,11 @@ func newWalk(s *shared, p *model.Procedure, lay *layout, free bool) *walk {
 	n := len(lay.things)
 	w := &walk{
 		ledger: newLedger(lay), shared: s, p: p, plan: newPlan(p),
-		leadOf: map[*model.Phase]guard{}, home: make([]fn, n),
-		firsts: make([]fn, n), faults: map[fault]int{}, owed: map[owed]fn{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]fn{},
+		leadOf: map[*model.Phase]pathCondition{}, home: make([]diagram.Func, n),
+		firsts: make([]diagram.Func, n), faults: map[fault]int{}, owed: map[owed]diagram.Func{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]diagram.Func{},
 	}
 	w.free = free
-	w.waited, w.tallies, w.tested = make([]fn, n), firstTallies(), make([]fn, n)
+	w.waited, w.tallies, w.tested = make([]diagram.Func, n), firstTallies(), make([]diagram.Func, n)
 	return w
 }
 
@@ -291,7 +292,7 @@ func (w *walk) run() {
 	w.begin()
 	if !w.free {
 		copy(w.start, w.home)
-		w.shown = make([]fn, len(w.home))
+		w.shown = make([]diagram.Func, len(w.home))
 		w.standsAtStart()
 		for _, x := range w.lay.slow {
 			if !w.waitsAtHome(x) {

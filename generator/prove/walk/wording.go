@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
 )
 
 // term is one condition of a case.
@@ -30,12 +31,12 @@ type Condition struct {
 const mostCases = 3
 
 // cases says where a function holds; nil where it holds everywhere.
-func (w *walk) cases(f fn) Cases {
-	if f.constant() {
+func (w *walk) cases(f diagram.Func) Cases {
+	if f.Constant() {
 		return nil
 	}
 	var out Cases
-	for rest := w.and(f, w.all()); rest != no; {
+	for rest := w.And(f, w.all()); rest != diagram.No; {
 		some := w.simplest(f, rest)
 		if len(some) == 0 {
 			return nil
@@ -44,7 +45,7 @@ func (w *walk) cases(f fn) Cases {
 			return append(out, nil)
 		}
 		out = append(out, w.conditionsOf(some))
-		rest = w.andNot(rest, w.cube(some))
+		rest = w.AndNot(rest, w.cube(some))
 	}
 	return out
 }
@@ -63,7 +64,7 @@ func (w *walk) conditionsOf(some []term) []Condition {
 }
 
 // only says in words where a function holds; "" where it holds everywhere.
-func (w *walk) only(f fn) string { return w.casesWords(w.cases(f)) }
+func (w *walk) only(f diagram.Func) string { return w.casesWords(w.cases(f)) }
 
 func (w *walk) casesWords(all Cases) string {
 	var cases []string
@@ -79,9 +80,9 @@ func (w *walk) casesWords(all Cases) string {
 
 // simplest is a case in which f holds, with the conditions that are not needed
 // left out.
-func (w *walk) simplest(f, rest fn) []term {
+func (w *walk) simplest(f, rest diagram.Func) []term {
 	var some []term
-	for v, value := range w.path(rest) {
+	for v, value := range w.Witness(rest) {
 		some = append(some, term{v, value})
 	}
 	// An absent option is the first to be left out: what a unit has says more.
@@ -91,10 +92,10 @@ func (w *walk) simplest(f, rest fn) []term {
 		}
 		return int(b.v - a.v)
 	})
-	bad := w.andNot(w.all(), f)
+	bad := w.AndNot(w.all(), f)
 	for i := 0; i < len(some); {
 		less := slices.Delete(slices.Clone(some), i, i+1)
-		if w.and(w.cube(less), bad) == no {
+		if w.And(w.cube(less), bad) == diagram.No {
 			some = less
 			continue
 		}
@@ -104,10 +105,10 @@ func (w *walk) simplest(f, rest fn) []term {
 	return some
 }
 
-func (w *walk) cube(some []term) fn {
-	f := yes
+func (w *walk) cube(some []term) diagram.Func {
+	f := diagram.Yes
 	for _, l := range some {
-		f = w.and(f, w.literal(l.v, l.value))
+		f = w.And(f, w.Literal(l.v, l.value))
 	}
 	return f
 }

@@ -135,7 +135,7 @@ func (l *linker) step(item *syntax.Item, s *model.Step) {
 	for _, link := range s.Links {
 		switch {
 		case link.Bad:
-		case link.Is("people"):
+		case link.Is(model.LinkPeople):
 			s.People = int(link.Amount().Value)
 		case link.Kind.Act == model.Call:
 			l.draft.Calls = append(l.draft.Calls, link)
@@ -158,9 +158,9 @@ func (l *linker) block(b syntax.Block, s *model.Step) model.Block {
 	}
 	if s != nil && b.Para && len(out.Links) > 0 {
 		switch first := out.Links[0]; {
-		case first.Is("on"):
+		case first.Is(model.LinkOn):
 			out.Role = model.OnRefit
-		case first.Is("why"):
+		case first.Is(model.LinkWhy):
 			out.Role = model.Why
 		}
 	}

@@ -77,13 +77,13 @@ func terms(links []*model.Link) Terms {
 	for _, l := range links {
 		switch {
 		case l.Bad:
-		case l.Is("when") && l.Not:
+		case l.Is(model.LinkWhen) && l.Not:
 			options = append(options, "!"+l.ID)
-		case l.Is("when"):
+		case l.Is(model.LinkWhen):
 			options = append(options, l.ID)
-		case l.Is("if-not"):
+		case l.Is(model.LinkIfNot):
 			outcomes = append(outcomes, "if-not:"+l.ID)
-		case l.Is("if"):
+		case l.Is(model.LinkIf):
 			outcomes = append(outcomes, "if:"+l.ID+"="+l.Frag)
 		}
 	}
@@ -119,7 +119,7 @@ var energyActs = []model.Act{model.Isolate, model.Lock, model.Release, model.Pro
 func guarded(boxes []Box, links []*model.Link) bool {
 	return slices.ContainsFunc(boxes, func(b Box) bool { return b.Class != "notice" }) ||
 		slices.ContainsFunc(links, func(l *model.Link) bool {
-			return slices.Contains(energyActs, l.Kind.Act) || l.Is("hold") || l.Is("again")
+			return slices.Contains(energyActs, l.Kind.Act) || l.Kind.Stops
 		})
 }
 

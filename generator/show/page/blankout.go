@@ -154,7 +154,7 @@ func leftOut(st *model.Step) []quantity.Dimension {
 func (x *exercise) link(v *ExerciseStep, st *model.Step, l *model.Link) {
 	switch to := l.To.(type) {
 	case *model.Hold:
-		if l.Is("hold") || l.Is("again") {
+		if l.Kind.Stops {
 			v.Facts = append(v.Facts, escaped(x.hold(to).Title))
 		}
 	case *model.Fastener:
@@ -250,7 +250,7 @@ func (x *exercise) text(b *model.Block, left []quantity.Dimension) HTML {
 		}
 		switch {
 		case l.Kind == model.PictureLink:
-		case l.Is("tool"):
+		case l.Is(model.LinkTool):
 			out.WriteString(said)
 		default:
 			out.WriteString(x.gaps(said, left))

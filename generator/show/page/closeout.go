@@ -220,7 +220,7 @@ func (r *CloseRow) loosenedFirst(all []walk.Turned, f *model.Fastener, part *mod
 func aside(st *model.Step) bool {
 	for ; st != nil; st = st.Parent {
 		for _, l := range st.Links {
-			if l.Is("if-not") || l.Is("if") || l.Is("optional") {
+			if l.Kind.Branches || l.Is(model.LinkOptional) {
 				return true
 			}
 		}

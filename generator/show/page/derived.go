@@ -58,7 +58,7 @@ func saidByPhase(phase *model.Phase, where walk.Cases) bool {
 		return false
 	}
 	return slices.ContainsFunc(phase.Lead.Links, func(l *model.Link) bool {
-		return l.Is("when") && !l.Not && l.ID == where[0][0].Option
+		return l.Is(model.LinkWhen) && !l.Not && l.ID == where[0][0].Option
 	})
 }
 
@@ -88,7 +88,7 @@ func (s *Site) derivedStep(up string, p *model.Procedure, d *walk.Derived, by *m
 // fromStep brings the tools and pictures of the step that is taken back.
 func (s *Site) fromStep(v *Derived, up string, from *model.Step) {
 	for _, l := range from.Links {
-		if t, ok := l.To.(*model.Tool); ok && l.Is("tool") {
+		if t, ok := l.To.(*model.Tool); ok && l.Is(model.LinkTool) {
 			v.Tools = append(v.Tools, s.link(up, t))
 		}
 	}

@@ -326,7 +326,7 @@ func notes(blocks []model.Block) []*model.Block {
 }
 
 // Tongue is a page in one of its languages.
-type Tongue struct {
+type LanguageLink struct {
 	Language string
 	Name     string
 	Address  string
@@ -334,10 +334,10 @@ type Tongue struct {
 }
 
 // tongues are the languages of a procedure's page; none where it has one.
-func (s *Site) tongues(up string, p *model.Procedure) []Tongue {
-	var out []Tongue
+func (s *Site) tongues(up string, p *model.Procedure) []LanguageLink {
+	var out []LanguageLink
 	add := func(tag string) {
-		out = append(out, Tongue{Language: tag, Name: language.NameOf(tag), Address: up + PageIn(p, s.Manual.Shop.Language, tag), Current: tag == s.Language()})
+		out = append(out, LanguageLink{Language: tag, Name: language.NameOf(tag), Address: up + PageIn(p, s.Manual.Shop.Language, tag), Current: tag == s.Language()})
 	}
 	add(s.Manual.Shop.Language)
 	for _, tag := range s.Manual.Shop.Also {

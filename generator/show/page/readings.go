@@ -17,7 +17,7 @@ type Readings struct {
 	*Site
 	Procedures []*model.Procedure // those that have a page here: all that the site shows
 	words      *words.Readings
-	hall       *training.Hall
+	staff      *training.Standings
 	here       []*model.Person                  // who have not left: the others keep their sheets, and are in no list
 	roles      map[*model.Person][]model.Gained // those of the list of people, and of plans that were finished
 	standings  map[*model.Person][]training.Standing
@@ -40,26 +40,26 @@ type cell struct {
 // side.
 func (s *Site) Readings() *Readings {
 	r := &Readings{
-		Site: s, Procedures: s.Shown, words: s.training(), hall: training.NewHall(s.Manual, s.Today),
+		Site: s, Procedures: s.Shown, words: s.training(), staff: training.NewStandings(s.Manual, s.Today),
 		roles:     map[*model.Person][]model.Gained{},
 		standings: map[*model.Person][]training.Standing{}, records: map[*model.Person][]*model.Reading{},
 		last: map[cell]*model.Reading{}, holds: map[*model.Reading]bool{}, marks: map[cell]*Mark{},
 	}
-	r.here = r.hall.Here()
+	r.here = r.staff.Here()
 	for _, p := range s.Manual.People {
-		r.roles[p] = r.hall.Roles(p)
+		r.roles[p] = r.staff.Roles(p)
 	}
-	for _, x := range r.hall.Standings() {
+	for _, x := range r.staff.Standings() {
 		r.standings[x.Person] = append(r.standings[x.Person], x)
 	}
-	r.items = r.hall.Items()
+	r.items = r.staff.Items()
 	for i := range s.Manual.Record {
 		row := &s.Manual.Record[i]
 		if row.Bad || row.Person.To == nil || row.Procedure.To == nil || s.Today.Before(row.Date) || !row.Person.To.There(row.Date) {
 			continue
 		}
 		r.records[row.Person.To] = append(r.records[row.Person.To], row)
-		r.holds[row] = row.Act == "read" && r.hall.Holds(row)
+		r.holds[row] = row.Act == "read" && r.staff.Holds(row)
 	}
 	for p, rows := range r.records {
 		slices.SortStableFunc(rows, func(a, b *model.Reading) int { return compareText(a.Date.String(), b.Date.String()) })
@@ -71,7 +71,7 @@ func (s *Site) Readings() *Readings {
 	}
 	r.mark()
 	r.bookDoers()
-	r.changed = r.moved(fingerprint.NewBook())
+	r.changed = r.moved(fingerprint.NewCache())
 	return r
 }
 

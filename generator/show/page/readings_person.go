@@ -86,7 +86,7 @@ func (r *Readings) roleHeld(p *model.Person, g *model.Gained) RoleHeld {
 	switch {
 	case !runs:
 	case until.Before(r.Today):
-		v.Ends, v.Out = fmt.Sprintf(r.words.RanOutOn, until), !r.hall.HoldsRole(p, g.ID, r.Today)
+		v.Ends, v.Out = fmt.Sprintf(r.words.RanOutOn, until), !r.staff.HoldsRole(p, g.ID, r.Today)
 	default:
 		v.Ends = fmt.Sprintf(r.words.RunsOutOn, until)
 	}

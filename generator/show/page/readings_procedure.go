@@ -149,7 +149,7 @@ func (r *Readings) crew(up string, p *model.Procedure) Crew {
 				a.Lacks = append(a.Lacks, says)
 			}
 		}
-		if unread := r.hall.Unread(person, p); len(unread) > 0 {
+		if unread := r.staff.Unread(person, p); len(unread) > 0 {
 			a.Lacks = append(a.Lacks, fmt.Sprintf(r.words.NotRead, joined(labelsOf(unread))))
 		}
 		switch {
@@ -196,7 +196,7 @@ func (r *Readings) heldBy(person *model.Person, role *model.Role) (says string, 
 			last = until
 		}
 	}
-	holds = r.hall.HoldsRole(person, role.ID, r.Today)
+	holds = r.staff.HoldsRole(person, role.ID, r.Today)
 	switch {
 	case !listed:
 		return role.Label() + ": " + r.words.NotHeld, holds, false
@@ -210,7 +210,7 @@ func (r *Readings) heldBy(person *model.Person, role *model.Role) (says string, 
 
 // moved is what changed for those whose last reading is no longer true, by what
 // they read.
-func (r *Readings) moved(book *fingerprint.Book) map[*model.Procedure][]Moved {
+func (r *Readings) moved(book *fingerprint.Cache) map[*model.Procedure][]Moved {
 	type read struct {
 		procedure *model.Procedure
 		print     string
@@ -237,7 +237,7 @@ func (r *Readings) moved(book *fingerprint.Book) map[*model.Procedure][]Moved {
 }
 
 // since lays what stands beside the revision of a fingerprint.
-func (r *Readings) since(p *model.Procedure, print string, book *fingerprint.Book) Moved {
+func (r *Readings) since(p *model.Procedure, print string, book *fingerprint.Cache) Moved {
 	m := Moved{Since: r.words.ReadUnissued, Unkept: true}
 	for i := range r.Manual.Revisions {
 		rev := &r.Manual.Revisions[i]

@@ -122,7 +122,7 @@ func readingsOf(t *testing.T, text, print string) *Readings {
 
 func rigReadings(t *testing.T) *Readings {
 	first := readingsOf(t, rig, "1-0000000000000000")
-	return readingsOf(t, rig, fingerprint.NewBook().Of(procedureNamed(first, "lid")))
+	return readingsOf(t, rig, fingerprint.NewCache().Of(procedureNamed(first, "lid")))
 }
 
 func procedureNamed(r *Readings, id string) *model.Procedure {

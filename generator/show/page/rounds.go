@@ -10,7 +10,7 @@ import (
 // orderOf is the order that a step is repeated in, or nil.
 func orderOf(st *model.Step) *model.Order {
 	for _, l := range st.Links {
-		if o, ok := l.To.(*model.Order); ok && l.Is("each") {
+		if o, ok := l.To.(*model.Order); ok && l.Is(model.LinkEach) {
 			return o
 		}
 	}
@@ -51,7 +51,7 @@ func (s *Site) rounds(up string, c *course, st *model.Step, o *model.Order) []St
 }
 
 func isBetween(st *model.Step) bool {
-	return slices.ContainsFunc(st.Links, func(l *model.Link) bool { return l.Is("between") })
+	return slices.ContainsFunc(st.Links, func(l *model.Link) bool { return l.Is(model.LinkBetween) })
 }
 
 // inRound gives a step of a later round anchors of its own.

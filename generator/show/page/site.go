@@ -60,8 +60,8 @@ type Site struct {
 	Manual   *model.Manual
 	Shown    []*model.Procedure // the procedures that are published, by path
 	Links    *backlinks.Index
-	Kits     *kit.Book
-	Times    *schedule.Book
+	Kits     *kit.Cache
+	Times    *schedule.Cache
 	Walks    *walk.Result
 	Findings []finding.Finding
 	Words    *words.Words
@@ -82,7 +82,7 @@ func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, to
 	speaks := speaking(m.Shop.Language)
 	s := &Site{
 		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: &speaks.Words, speaks: speaks,
-		Kits: kit.NewBook(m.Shop, walks), Times: schedule.NewBook(walks), shown: map[*model.Procedure]bool{}, spoken: map[*model.Procedure][]string{},
+		Kits: kit.NewCache(m.Shop, walks), Times: schedule.NewCache(walks), shown: map[*model.Procedure]bool{}, spoken: map[*model.Procedure][]string{},
 	}
 	for _, p := range m.Procedures {
 		if !p.Draft() || preview {
@@ -132,12 +132,12 @@ type Frame struct {
 	FirstAid  []Aid   // what to do after each hazard that the page names
 	Cut       []CutAt // where energy is cut
 	Preview   bool
-	Running   string   // stands at the foot of every printed page; "" for none
-	AtBay     bool     // it is a procedure's: the bay's scripts run on it
-	ListsJobs bool     // it lists the jobs that are open in the browser
-	Named     bool     // it names people: no page of the site, and without its search
-	Style     string   // a style of its own, besides the one of every page
-	Tongues   []Tongue // the page's languages; none where it has one
+	Running   string         // stands at the foot of every printed page; "" for none
+	AtBay     bool           // it is a procedure's: the bay's scripts run on it
+	ListsJobs bool           // it lists the jobs that are open in the browser
+	Named     bool           // it names people: no page of the site, and without its search
+	Style     string         // a style of its own, besides the one of every page
+	Tongues   []LanguageLink // the page's languages; none where it has one
 }
 
 // Tab is one tab of the binder.

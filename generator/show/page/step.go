@@ -24,7 +24,7 @@ func (s *Site) phase(up string, c *course, phase *model.Phase) Phase {
 	if phase.Lead != nil {
 		v.When = joined(s.conditions(p, phase.Lead.Links))
 		v.Terms = terms(phase.Lead.Links)
-		v.Never = slices.ContainsFunc(phase.Lead.Links, func(l *model.Link) bool { return l.Is("pause") && l.ID == "never" })
+		v.Never = slices.ContainsFunc(phase.Lead.Links, func(l *model.Link) bool { return l.Is(model.LinkPause) && l.ID == "never" })
 		v.Boxes = s.boxes(up, hazardsOf(p, phase.Lead.Links))
 	}
 	if seconds := schedule.Given(phase); seconds > 0 {
@@ -57,7 +57,7 @@ func (s *Site) step(up string, c *course, st *model.Step) Step {
 		v.Said = fmt.Sprintf(s.jobWords().SaidHere, n)
 	}
 	v.Terms, v.Guarded, v.Changes = terms(st.Links), guarded(v.Boxes, st.Links), changes(st.Links)
-	v.Optional = slices.ContainsFunc(st.Links, func(l *model.Link) bool { return l.Is("optional") })
+	v.Optional = slices.ContainsFunc(st.Links, func(l *model.Link) bool { return l.Is(model.LinkOptional) })
 	blocks := s.blocksOf(st)
 	for i := range blocks {
 		s.stepBlock(&v, up, &blocks[i])
@@ -102,7 +102,7 @@ func (s *Site) stepBlock(v *Step, up string, b *model.Block) {
 func (s *Site) stepLink(v *Step, up string, st *model.Step, l *model.Link) {
 	switch to := l.To.(type) {
 	case *model.Hold:
-		if l.Is("hold") || l.Is("again") {
+		if l.Kind.Stops {
 			hold := s.hold(to)
 			if least, w := s.leastWait(st.Of.For.To, to); least != "" {
 				hold.Computed = []Computed{{Title: words.Fill(s.Words.Computed, least), Working: w}}
@@ -123,11 +123,11 @@ func (s *Site) stepLink(v *Step, up string, st *model.Step, l *model.Link) {
 		}
 	}
 	switch {
-	case l.Is("pause") && l.ID == "":
+	case l.Is(model.LinkPause) && l.ID == "":
 		v.Pause = true
-	case l.Is("within") && !l.Bad:
+	case l.Is(model.LinkWithin) && !l.Bad:
 		s.within(v, l)
-	case l.Is("post"):
+	case l.Is(model.LinkPost):
 		v.Posts = append(v.Posts, s.post(st.Of, l.ID))
 	case l.Kind.Act == model.Reverse && l.Phase != nil:
 		v.Reverse = s.reverse(l)
@@ -270,10 +270,10 @@ func (s *Site) order(f *model.Fastener, n int) []HTML {
 func (s *Site) tags(st *model.Step) []string {
 	var out []string
 	for _, l := range st.Links {
-		if l.Is("role") && l.To != nil {
+		if l.Is(model.LinkRole) && l.To != nil {
 			out = append(out, s.name(l.To))
 		}
-		if l.Is("optional") {
+		if l.Is(model.LinkOptional) {
 			out = append(out, s.Words.MayBeLeftOut)
 		}
 	}
@@ -353,16 +353,16 @@ func (s *Site) conditions(p *model.Procedure, links []*model.Link) []string {
 	for _, l := range links {
 		switch {
 		case l.Bad:
-		case l.Is("when"):
+		case l.Is(model.LinkWhen):
 			name := s.option(p.For.To, l.ID)
 			if l.Not {
 				out = append(out, fmt.Sprintf(s.Words.OnlyWithout, name))
 			} else {
 				out = append(out, fmt.Sprintf(s.Words.OnlyWith, name))
 			}
-		case l.Is("if-not"):
+		case l.Is(model.LinkIfNot):
 			out = append(out, fmt.Sprintf(s.Words.OnlyIfFailed, s.name(l.To)))
-		case l.Is("if"):
+		case l.Is(model.LinkIf):
 			out = append(out, fmt.Sprintf(s.Words.OnlyIfAnswer, s.name(l.To), s.answerText(l)))
 		}
 	}

@@ -15,7 +15,7 @@ import (
 )
 
 // paper is the text of a procedure on its way, and what its steps use.
-type paper struct {
+type document struct {
 	*shape.Speech
 	machine *model.Machine
 	locks   *model.Locks
@@ -39,7 +39,7 @@ type use struct {
 }
 
 // phase opens a phase.
-func (p *paper) phase(title string) {
+func (p *document) phase(title string) {
 	p.step = 0
 	fmt.Fprintf(&p.body, "\n## %s\n", title)
 	if p.lead != "" {
@@ -50,7 +50,7 @@ func (p *paper) phase(title string) {
 
 // say writes a step: its act on the units that it is for, and what is said
 // beside it.
-func (p *paper) say(on conditions, act string, beside ...string) {
+func (p *document) say(on conditions, act string, beside ...string) {
 	p.step++
 	words := slices.DeleteFunc(beside, func(s string) bool { return s == "" })
 	for i := range words {
@@ -60,13 +60,13 @@ func (p *paper) say(on conditions, act string, beside ...string) {
 }
 
 // note adds a paragraph to the last step.
-func (p *paper) note(words ...string) {
+func (p *document) note(words ...string) {
 	indent := strings.Repeat(" ", len(strconv.Itoa(p.step))+2)
 	fmt.Fprintf(&p.body, "\n%s%s\n", indent, strings.Join(words, " "))
 }
 
 // order is a sentence that begins with the units it is for.
-func (p *paper) order(on conditions, act string) string {
+func (p *document) order(on conditions, act string) string {
 	if len(on) == 0 {
 		return capital(act) + "."
 	}
@@ -74,7 +74,7 @@ func (p *paper) order(on conditions, act string) string {
 }
 
 // units is "with an enclosed cab and without a canopy".
-func (p *paper) units(on conditions) string {
+func (p *document) units(on conditions) string {
 	var each []string
 	for _, c := range on {
 		sign, word := "", p.With
@@ -87,7 +87,7 @@ func (p *paper) units(on conditions) string {
 }
 
 // option is the words of an option.
-func (p *paper) option(id string) string {
+func (p *document) option(id string) string {
 	if words, known := p.machine.Option(id); known && words != "" {
 		return words
 	}
@@ -109,7 +109,7 @@ func link(words, address string) string {
 func of(kind, words string, n model.Named) string { return link(words, kind+":"+n.Base().ID) }
 
 // named is a link with the thing's own name.
-func (p *paper) named(kind string, n model.Named) string {
+func (p *document) named(kind string, n model.Named) string {
 	return fmt.Sprintf(p.The, of(kind, n.Label(), n))
 }
 
@@ -119,14 +119,14 @@ func act(kind, words string, n model.Named) string {
 }
 
 // tool names a tool in the step.
-func (p *paper) tool(kind string, t *model.Tool, words string) string {
+func (p *document) tool(kind string, t *model.Tool, words string) string {
 	p.tools = with(p.tools, t)
 	p.role(t)
 	return of(kind, words, t)
 }
 
 // usedTools is "use the socket and the spanner." for the tools of a step.
-func (p *paper) usedTools(tools []*model.Tool) string {
+func (p *document) usedTools(tools []*model.Tool) string {
 	if len(tools) == 0 {
 		return ""
 	}
@@ -138,7 +138,7 @@ func (p *paper) usedTools(tools []*model.Tool) string {
 }
 
 // hazard names a hazard that the step meets.
-func (p *paper) hazard(h *model.Hazard) string {
+func (p *document) hazard(h *model.Hazard) string {
 	if h == nil {
 		return ""
 	}
@@ -150,7 +150,7 @@ func (p *paper) hazard(h *model.Hazard) string {
 }
 
 // hold names a hold at which the step stops.
-func (p *paper) hold(h *model.Hold) string {
+func (p *document) hold(h *model.Hold) string {
 	p.holds = with(p.holds, h)
 	p.role(h.With.To)
 	p.role(h.ProvedOn.To)
@@ -158,7 +158,7 @@ func (p *paper) hold(h *model.Hold) string {
 }
 
 // role asks for the roles that may use a tool.
-func (p *paper) role(t *model.Tool) {
+func (p *document) role(t *model.Tool) {
 	if t == nil {
 		return
 	}
@@ -170,7 +170,7 @@ func (p *paper) role(t *model.Tool) {
 }
 
 // lock is the shop's own way to lock a point.
-func (p *paper) lock(point *model.Point) string {
+func (p *document) lock(point *model.Point) string {
 	if p.locks != nil {
 		p.role(p.locks.Tool.To)
 	}
@@ -178,7 +178,7 @@ func (p *paper) lock(point *model.Point) string {
 }
 
 // crew asks for people, where it takes more than one.
-func (p *paper) crew(n int) string {
+func (p *document) crew(n int) string {
 	p.people = max(p.people, n)
 	if n < 2 {
 		return ""
@@ -187,7 +187,7 @@ func (p *paper) crew(n int) string {
 }
 
 // supply adds to what is used up of a supply.
-func (p *paper) supply(s *model.Supply, count int, amount quantity.Quantity) {
+func (p *document) supply(s *model.Supply, count int, amount quantity.Quantity) {
 	i := slices.IndexFunc(p.supplies, func(u use) bool { return u.supply == s })
 	if i < 0 {
 		p.supplies = append(p.supplies, use{supply: s, count: count, amount: amount})
@@ -216,7 +216,7 @@ func (u use) line() string {
 
 // listed joins words. Three and more are parted by semicolons: in one sentence
 // they would be too long for a shop with long names.
-func (p *paper) listed(words []string) string {
+func (p *document) listed(words []string) string {
 	if len(words) == 2 {
 		return words[0] + p.And + words[1]
 	}
@@ -224,7 +224,7 @@ func (p *paper) listed(words []string) string {
 }
 
 // front is the front matter with its lists.
-func (p *paper) front(title, summary string, missing []string) string {
+func (p *document) front(title, summary string, missing []string) string {
 	var b strings.Builder
 	b.WriteString("---\n")
 	fmt.Fprintf(&b, "# Worked out from %s. Nobody has walked it through at the machine yet.\n", p.machine.At.Path())
