@@ -77,16 +77,22 @@ func (s *Site) bookJobs() {
 	}
 	s.jobs = b
 	for _, j := range b.all {
-		if j.To == nil {
+		if j.To != nil {
+			s.jobs.of[j.To] = append(s.jobs.of[j.To], j)
+			s.bookNotes(j)
+		}
+	}
+}
+
+// bookNotes counts a job's notes that nobody answered, at the steps as they are
+// now.
+func (s *Site) bookNotes(j *model.Job) {
+	for _, n := range j.Notes {
+		if len(s.answersTo(j, n)) > 0 {
 			continue
 		}
-		s.jobs.of[j.To] = append(s.jobs.of[j.To], j)
-		for _, n := range j.Notes {
-			if len(s.answersTo(j, n)) == 0 {
-				if st := s.stepNow(j, n.Step); st != nil {
-					s.jobs.open[st]++
-				}
-			}
+		if st := s.stepNow(j, n.Step); st != nil {
+			s.jobs.open[st]++
 		}
 	}
 }

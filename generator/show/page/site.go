@@ -116,6 +116,9 @@ func fill[T any](list []*model.Procedure, of func(*model.Procedure) T) {
 func (s *Site) Changed(p *model.Procedure) {
 	s.Kits.Forget(p)
 	s.Times.Forget(p)
+	for _, j := range s.jobs.of[p] {
+		s.bookNotes(j) // its steps are others now
+	}
 }
 
 // Frame is what every page has around its own matter.
