@@ -269,7 +269,7 @@ func streamfootnotes(qw422016 *qt422016.Writer, w *words.Words, title string, li
 		qw422016.E().S(title)
 		qw422016.N().S(`</h2>`)
 		for i := range list {
-			qw422016.N().S(`<div class="working" id="`)
+			qw422016.N().S(`<div class="worked-out" id="`)
 			qw422016.E().S(list[i].Anchor)
 			qw422016.N().S(`"><h3>`)
 			qw422016.E().S(list[i].Title)

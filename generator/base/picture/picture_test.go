@@ -87,7 +87,7 @@ func TestWhatDrawsIsLetThrough(t *testing.T) {
 // The demo's own drawings and signs draw and do nothing else.
 func TestOurOwnDrawings(t *testing.T) {
 	names, _ := filepath.Glob("../../../content/pictures/*.svg")
-	signs, _ := filepath.Glob("../../theme/signs/*.svg")
+	signs, _ := filepath.Glob("../../../theme/signs/*.svg")
 	if len(names) == 0 || len(signs) == 0 {
 		t.Fatal("there are no drawings to look at")
 	}

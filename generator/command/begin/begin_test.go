@@ -136,7 +136,7 @@ func TestANewProcedureIsCleanInAnyManual(t *testing.T) {
 // drawManual writes a manual whose registers hold this and that, and says what
 // to begin in it.
 func drawManual(t *rapid.T, folder string) New {
-	files := map[string]string{"shop.yaml": "title: Shop\nlanguage: " + rapid.SampledFrom([]string{"en", "es", "fr"}).Draw(t, "language") + "\n"}
+	files := map[string]string{"shop.yaml": "title: Shop\nlanguage: " + rapid.SampledFrom([]string{"en", "es", "de"}).Draw(t, "language") + "\n"}
 	maybe := func(name, text string) bool {
 		is := rapid.Bool().Draw(t, name)
 		if is {

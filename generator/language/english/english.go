@@ -2,6 +2,8 @@
 package english
 
 import (
+	"maps"
+
 	stemmer "github.com/kljensen/snowball/english"
 
 	"baybinder/generator/language/shape"
@@ -39,5 +41,6 @@ var signs = func() map[string]string {
 	for _, s := range drawn.All() {
 		out[s.Number] = s.Name
 	}
+	maps.Copy(out, drawn.Undrawn())
 	return out
 }()

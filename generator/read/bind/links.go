@@ -150,7 +150,7 @@ func (l *linker) file(link *model.Link) {
 		return
 	}
 	link.Kind, link.ID = model.FileLink, name
-	if id, language := stem(name); language == "" && strings.HasPrefix(name, "procedures/") && path.Ext(name) == ".md" {
+	if id, _ := stem(name); strings.HasPrefix(name, "procedures/") && path.Ext(name) == ".md" {
 		if to := l.procedures.byID[id]; to != nil {
 			link.To = to
 			return

@@ -112,7 +112,7 @@ func (s *Site) undrawn(number string) HTML {
 	if number == "" {
 		return ""
 	}
-	return `<span class="sign-name">` + escaped(strings.TrimSpace(number+" "+signs.Undrawn(number, s.Words.Lang))) + `</span>`
+	return `<span class="sign-name">` + escaped(strings.TrimSpace(number+" "+cmp.Or(s.speaks.Signs[number], signs.Undrawn()[number]))) + `</span>`
 }
 
 // wears is the gear against hazards, each once.

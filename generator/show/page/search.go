@@ -66,7 +66,7 @@ func entries[T any, P interface {
 
 // emergency is what to do in one, which stands on every page.
 func (s *Site) emergency() search.Document {
-	words := s.Words.Emergency + ", " + s.Words.FirstAid
+	words := unmarked(s.Words.Emergency + ", " + s.Words.FirstAid)
 	return search.Document{Name: words, Address: "index.html#emergency", Note: s.Manual.Shop.Emergency, Texts: []search.Text{{Weight: byTitle, Text: words}, {Weight: bySummary, Text: s.Manual.Shop.Emergency}}}
 }
 

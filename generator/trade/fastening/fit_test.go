@@ -9,7 +9,7 @@ import (
 	"baybinder/generator/base/quantity"
 )
 
-// Known: SEEN, FROM MEMORY.
+// Known: SEEN.
 
 func TestParseSize(t *testing.T) {
 	for text, want := range map[string]Size{
