@@ -37,7 +37,7 @@ func TestLanguageSwitch(t *testing.T) {
 	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](`document.querySelector('.languages a').click()`), chromedp.WaitReady(`html[lang=en] .job-strip`)))
 	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](bayHelpers)))
 	says(t, ctx, `strip()`, "Done 2 of")
-	says(t, ctx, `document.querySelector('.at-hand').textContent`, "Unit 425")
+	says(t, ctx, `document.querySelector('.unit').textContent`, "Unit 425")
 
 	js[any](t, ctx, `scrollTo(0, 0); document.querySelector('.languages a').dispatchEvent(new Event('focus')); 0`)
 	if hash := js[string](t, ctx, `document.querySelector('.languages a').hash`); hash != "" {
