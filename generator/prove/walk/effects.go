@@ -76,4 +76,4 @@ func effectOf(a model.Act) effect {
 }
 
 // aimed is what an energy act names.
-func (w *walk) aimed(l *model.Link, g diagram.Func) aim { return w.aim(l.To.(model.Named), g) }
+func (w *walk) aimed(l *model.Link, g diagram.Func) aim { return w.aim(l.To, g) }
