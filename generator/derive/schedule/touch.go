@@ -15,6 +15,8 @@ type touches struct {
 	hands  bool // it opens, closes or changes the machine
 	live   bool // it brings energy back
 	calls  bool // it performs a procedure
+	opens  bool // it takes off or loosens something: what was asked before counts no more
+	asks   bool // it takes, or goes by, a hold that is taken before an energy goes off or comes back
 }
 
 // thing is a thing that is touched, once in a list: a step touches few.
@@ -62,11 +64,12 @@ func (t *touches) add(o *touches) {
 	}
 	t.all, t.hands = t.all || o.all, t.hands || o.hands
 	t.live, t.calls = t.live || o.live, t.calls || o.calls
+	t.opens, t.asks = t.opens || o.opens, t.asks || o.asks
 }
 
 // clash says that two may not pass each other.
 func (t *touches) clash(o *touches) bool {
-	if t.all || o.all {
+	if t.all || o.all || t.opens && o.asks || t.asks && o.opens {
 		return true
 	}
 	for _, n := range t.things {
@@ -217,6 +220,7 @@ func (t *touches) hold(p *model.Procedure, l *model.Link) {
 		return
 	}
 	t.change(h)
+	t.asks = t.asks || asked(p.For.To, h)
 	of := p.For.To.Find(h.Of.ID)
 	switch h.Kind {
 	case "wait", "measure", "look":
@@ -265,11 +269,15 @@ func (t *touches) act(p *model.Procedure, l *model.Link) {
 		t.live, t.all = true, true // it asks how the whole machine stands
 	case model.Reverse:
 		t.hands, t.all = true, true
-	case model.Isolate, model.Lock, model.Release, model.Prove, model.Mark, model.Place:
+	case model.Isolate:
+		t.askedBefore(p.For.To)
+	case model.Lock, model.Release, model.Prove, model.Mark, model.Place:
 	case model.Clear:
 		if holdsLoad(p, l) {
 			t.live, t.all = true, true // the load is put back
 		}
+	case model.Remove, model.Renew, model.Loosen:
+		t.hands, t.opens = true, true
 	default:
 		t.hands = true
 	}
@@ -302,11 +310,62 @@ func (t *touches) act(p *model.Procedure, l *model.Link) {
 		for _, line := range to.Lines {
 			t.look(line)
 		}
+		t.pushed(to)
 	case *model.Tool:
 		t.tool(p.For.To, to)
 	case nil:
 	default: // a group, a setting
 		t.change(to)
+	}
+}
+
+// askedBefore looks at the holds that are taken before energies go off.
+func (t *touches) askedBefore(m *model.Machine) {
+	if m == nil {
+		return
+	}
+	refs := m.BeforeIsolate
+	for _, e := range m.Energies {
+		refs = slices.Concat(refs, e.BeforeIsolate)
+	}
+	for _, h := range refs {
+		if h.To != nil {
+			t.look(h.To)
+			t.asks = true
+		}
+	}
+}
+
+// asked says that a machine, or an energy of it, wants a hold taken before it
+// goes off or comes back.
+func asked(m *model.Machine, h *model.Hold) bool {
+	if m == nil {
+		return false
+	}
+	refs := slices.Concat(m.BeforeIsolate, m.BeforeRestore)
+	for _, e := range m.Energies {
+		refs = slices.Concat(refs, e.BeforeIsolate, e.BeforeRestore)
+	}
+	return slices.ContainsFunc(refs, func(r model.Ref[model.Hold]) bool { return r.To == h })
+}
+
+// pushed looks at the energies that need a fluid, and at the tools that stand
+// round them while it is filled.
+func (t *touches) pushed(f *model.Fluid) {
+	for _, e := range f.NeededBy {
+		if e.To != nil {
+			t.contained(e.To)
+		}
+	}
+}
+
+// contained looks at an energy and at the tools that stand round it.
+func (t *touches) contained(e *model.Energy) {
+	t.look(e)
+	for _, by := range e.ContainedBy {
+		if by.To != nil {
+			t.look(by.To)
+		}
 	}
 }
 
@@ -326,7 +385,8 @@ func (t *touches) energy(e *model.Energy) {
 }
 
 // part changes a part with its fasteners, and looks at what it lies under, what
-// lies under it and the energies that it is about.
+// lies under it, the energies that it is about and what must be loose for it
+// elsewhere.
 func (t *touches) part(m *model.Machine, p *model.Part) {
 	t.change(p)
 	for _, over := range p.Under {
@@ -345,6 +405,7 @@ func (t *touches) part(m *model.Machine, p *model.Part) {
 	if p.Carries.To != nil {
 		t.change(p.Carries.To)
 	}
+	t.freed(p)
 	if p.Alike != "" {
 		for _, g := range m.Groups {
 			if g.ID == p.Alike {
@@ -354,7 +415,23 @@ func (t *touches) part(m *model.Machine, p *model.Part) {
 	}
 }
 
-// tool is put in place or taken away: it may hold a load.
+// freed looks at the fasteners elsewhere without whose loosening a part neither
+// comes off nor goes on, and at the parts that they hold: with these they come
+// off too.
+func (t *touches) freed(p *model.Part) {
+	for _, f := range p.FreedBy {
+		if f.To == nil {
+			continue
+		}
+		t.look(f.To)
+		for _, held := range f.To.Holds {
+			t.look(held)
+		}
+	}
+}
+
+// tool is put in place or taken away: it may hold a load, or stand round an
+// energy beside others that may.
 func (t *touches) tool(m *model.Machine, tool *model.Tool) {
 	t.change(tool)
 	if m == nil {
@@ -364,6 +441,11 @@ func (t *touches) tool(m *model.Machine, tool *model.Tool) {
 		for _, by := range e.BlockedBy {
 			if by.To == tool {
 				t.energy(e)
+			}
+		}
+		for _, by := range e.ContainedBy {
+			if by.To == tool {
+				t.contained(e)
 			}
 		}
 	}
