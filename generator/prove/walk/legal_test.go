@@ -45,20 +45,29 @@ func (j job) text() string {
 // drawJob draws a machine and a legal job on it: made safe, stripped in a legal
 // order, refitted in reverse, brought back.
 func drawJob(t *rapid.T) (*randomManual, job) {
-	r := &randomManual{t: t, files: map[string]string{}, stored: map[string]bool{}}
+	r := &randomManual{t: t, files: map[string]string{}, stored: map[string]bool{}, legal: true}
 	r.files["shop.yaml"] = "title: Shop\n"
 	r.machine()
 	r.spare()
 	r.registers()
 	var j job
+	if r.asksOff {
+		j.safe = append(j.safe, "[](hold:sign)")
+	}
 	for _, e := range r.energies {
 		j.safe = append(j.safe, r.madeSafe(e)...)
 	}
 	if r.alike {
 		j.strip = append(j.strip, "[m](mark:hoses)")
 	}
+	if r.loosens {
+		j.strip = append(j.strip, "[l](loosen:screw)")
+	}
 	j.strip = append(j.strip, r.strip()...)
 	j.refit = []string{"[r](reverse:strip)", "[f](fill:oil)", "[b](bleed:oil)", "[d](dry:oil)", "[](hold:leak)"}
+	if r.asksOn {
+		j.back = append(j.back, "[](hold:sign)")
+	}
 	for _, e := range r.energies {
 		j.back = append(j.back, fmt.Sprintf("[u](unlock:%s)", e))
 	}
@@ -78,7 +87,7 @@ func (r *randomManual) madeSafe(e string) []string {
 	case e == "load" && r.blocked:
 		out = append(out, "[p](place:stand)")
 	case e == "power" && r.yes("by waiting"):
-		out = append(out, "[](hold:wait-power)")
+		out = append(out, slices.Repeat([]string{"[](hold:wait-power)"}, 4)...) // 20 min: as long as any that is drawn
 	default:
 		out = append(out, fmt.Sprintf("[r](release:%s)", e))
 	}

@@ -23,7 +23,6 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 				x.forgetAsked()
 			}
 			x.set(k, "loose")
-			x.forgetAsked()
 		}
 		return
 	}
@@ -39,6 +38,7 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 			}
 			x.undo(refUndo{kind: "fastening", part: p, fast: f, id: k, step: s})
 			x.set(k, "loose")
+			x.forgetAsked()
 		}
 		return
 	}
