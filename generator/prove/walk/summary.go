@@ -60,9 +60,11 @@ func summarize(s *shared, p *model.Procedure, lay *layout) *summary {
 	w := newWalk(s, p, lay, true)
 	w.run()
 	sum := &summary{needs: w.ownNeeds(), together: w.together, acted: w.somehow(w.acted), acts: len(w.actsOf(p))}
+	w.lookAtLeaves()
 	for _, x := range w.touched {
-		if to := w.settled(x, w.state[x]); to != w.start[x] || w.moved[x] != diagram.No {
-			sum.ends = append(sum.ends, end{x, to, w.somehow(w.moved[x]), w.fewer(w.leftWrong(x))})
+		to, wrong := w.settled(x, w.state[x]), w.fewer(w.leftWrong(x))
+		if to != w.start[x] || w.moved[x] != diagram.No || wrong != diagram.No {
+			sum.ends = append(sum.ends, end{x, to, w.somehow(w.moved[x]), wrong})
 		}
 	}
 	sum.openings = w.openedInAll()
@@ -76,6 +78,19 @@ func summarize(s *shared, p *model.Procedure, lay *layout) *summary {
 	w.pack(sum)
 	w.Free()
 	return sum
+}
+
+// lookAtLeaves brings what leaves names into the ledger: it may be left wrong
+// though no link touches it.
+func (w *walk) lookAtLeaves() {
+	for _, s := range w.p.Leaves {
+		if s.Thing == nil {
+			continue
+		}
+		for _, x := range w.named(s.Thing) {
+			w.look(x)
+		}
+	}
 }
 
 func (t taken) id() string {
