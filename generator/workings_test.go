@@ -26,7 +26,7 @@ func TestWorkingsStandAtTheFoot(t *testing.T) {
 			t.Errorf("%s: %d sections of workings", name, len(sections))
 		}
 		known := map[string]bool{}
-		for _, w := range all(doc, false, func(n *html.Node) bool { return classed(n, "working") }) {
+		for _, w := range all(doc, false, func(n *html.Node) bool { return classed(n, "worked-out") }) {
 			id := attr(w, "id")
 			if known[id] = true; len(sections) != 1 || w.Parent != sections[0] || !strings.HasPrefix(id, "working-") {
 				t.Errorf("%s: a working stands elsewhere than at the foot: %s", name, textOf(w))
