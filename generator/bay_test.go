@@ -3,6 +3,7 @@ package generator_test
 import (
 	"context"
 	"encoding/json"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -23,6 +24,14 @@ func js[T any](t testing.TB, ctx context.Context, expression string) T {
 		t.Fatalf("%s: %v", expression, err)
 	}
 	return v
+}
+
+// resize gives the window a size in CSS pixels, and waits until the page has it:
+// the browser answers before the page is laid out anew.
+func resize(t testing.TB, ctx context.Context, width, height int64) {
+	t.Helper()
+	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, height)))
+	js[any](t, ctx, fmt.Sprintf(`new Promise((done) => { const look = () => { if (innerWidth === %d && innerHeight === %d) { removeEventListener('resize', look); done(0); } }; addEventListener('resize', look); look(); })`, width, height))
 }
 
 // bayHelpers are short words for what a technician does.

@@ -195,7 +195,7 @@ func TestTargetsAtTheBay(t *testing.T) {
 	for _, width := range []int64{1280, 390} {
 		for _, name := range []string{"isolate-tug-traction", "replace-contactor-panel", "check-press-guard", "set-safety-catches"} {
 			work(t, ctx, "file://"+filepath.Join(site, "procedures", name+".html"))
-			must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, 900)))
+			resize(t, ctx, width, 900)
 			js[any](t, ctx, `document.querySelectorAll('details').forEach((d) => { d.open = true; }); press(document.querySelector('.more'), 'This step is wrong'); 0`)
 			if n := js[int](t, ctx, `document.querySelectorAll('button').length`); n < 20 {
 				t.Errorf("%s at %d px: only %d buttons", name, width, n)

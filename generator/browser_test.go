@@ -199,7 +199,7 @@ func open(t *testing.T, ctx context.Context, file string, width int64) {
 	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, 900), chromedp.Navigate("file://"+file)))
 	height, err := chromedp.Run(ctx, chromedp.Evaluate[int64](`document.documentElement.scrollHeight`))
 	must(t, err)
-	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, height)))
+	resize(t, ctx, width, height)
 }
 
 // sideways tells of a page that is wider than its window.

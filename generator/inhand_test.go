@@ -42,7 +42,7 @@ func TestTheStepInHandIsInSight(t *testing.T) {
 			bayPage(t, ctx, address)
 			js[any](t, ctx, `localStorage.clear(); 0`)
 			bayPage(t, ctx, address)
-			must(t, chromedp.Do(ctx, chromedp.EmulateViewport(size[0], size[1])))
+			resize(t, ctx, size[0], size[1])
 			var found []string
 			must(t, json.Unmarshal([]byte(js[string](t, ctx, `(async () => { const out = []; window.whole = 0;
 				while (baybinder.page.current) {

@@ -153,7 +153,7 @@ func smallSite(t *testing.T, files map[string]string) string {
 // show sets what the page is shown on.
 func show(t *testing.T, ctx context.Context, media string, width int64) {
 	t.Helper()
-	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, 900)))
+	resize(t, ctx, width, 900)
 	_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: media})
 	must(t, err)
 }
