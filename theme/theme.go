@@ -8,7 +8,12 @@ import (
 	"bytes"
 	"embed"
 	"encoding/json"
+	"errors"
 	"io/fs"
+
+	"github.com/tdewolff/minify/v2"
+	"github.com/tdewolff/minify/v2/css"
+	"github.com/tdewolff/minify/v2/js"
 
 	"baybinder/generator/language/shape"
 )
@@ -18,45 +23,58 @@ import (
 //go:embed styles scripts
 var files embed.FS
 
-// lean leaves out what only a reader of the source needs: how far a line is
-// moved in, and lines that are comments. No script has a text of several lines.
-func lean(data []byte) []byte {
-	var out bytes.Buffer
-	for line := range bytes.Lines(data) {
-		if line = bytes.TrimLeft(line, " "); len(line) > 1 && !bytes.HasPrefix(line, []byte("//")) {
-			out.Write(line)
-		}
-	}
-	return out.Bytes()
-}
+// scripts are the scripts in the order in which they rest on each other. Pages
+// get them as one file, which a browser reads once: many files are larger, for
+// what they have in common is packed in each of them again.
+var scripts = []string{"pieces", "search", "language", "store", "jobs", "unit", "holds", "steps", "closeout", "before", "record", "rail", "bay"}
 
 // Files are the files that a site gets whose pages speak these languages, by
-// path in its theme folder.
+// path in its theme folder, without what only a reader of the source needs.
 func Files(spoken ...*shape.Language) (map[string][]byte, error) {
-	out := map[string][]byte{}
-	for _, folder := range []string{"styles", "scripts"} {
-		part, err := fs.Sub(files, folder)
+	small := minify.New()
+	small.AddFunc("css", css.Minify)
+	small.AddFunc("js", js.Minify)
+	var whole bytes.Buffer
+	for _, name := range scripts {
+		data, err := fs.ReadFile(files, "scripts/"+name+".js")
 		if err != nil {
 			return nil, err
 		}
-		err = fs.WalkDir(part, ".", func(name string, d fs.DirEntry, err error) error {
-			if err != nil || d.IsDir() {
-				return err
-			}
-			data, err := fs.ReadFile(part, name)
-			out[name] = lean(data)
-			return err
-		})
+		whole.Write(data)
+	}
+	script, err := small.Bytes("js", whole.Bytes())
+	if err != nil {
+		return nil, err
+	}
+	out := map[string][]byte{"baybinder.js": script}
+	return out, errors.Join(styles(out, small), tables(out, spoken))
+}
+
+func styles(out map[string][]byte, small *minify.M) error {
+	all, err := fs.ReadDir(files, "styles")
+	if err != nil {
+		return err
+	}
+	for _, d := range all {
+		data, err := fs.ReadFile(files, "styles/"+d.Name())
 		if err != nil {
-			return nil, err
+			return err
+		}
+		if out[d.Name()], err = small.Bytes("css", data); err != nil {
+			return err
 		}
 	}
+	return nil
+}
+
+// tables are the words that the scripts say, a file a language.
+func tables(out map[string][]byte, spoken []*shape.Language) error {
 	for _, l := range spoken {
 		table, err := json.Marshal(&l.Bay)
 		if err != nil {
-			return nil, err
+			return err
 		}
 		out["words-"+l.Code+".js"] = []byte("'use strict';\nwindow.baybinder = { words: " + string(table) + " };\n")
 	}
-	return out, nil
+	return nil
 }

@@ -26,5 +26,6 @@ type Bay struct {
 	HandOver, SaveShort, ComingUp, StepNow, UntickTitle, SkipToStep                           string
 	FoldedOne, FoldedMany, FoldOut, FoldUp, FirstOf, HandOverNow                              string
 	HandOverPerson, HandedOver, StepAt                                                        string
+	WaitLeft, Begin, GoOnAt, AllDone, ReadyAt, GotOf, GotAll, ReadAll, LeftOut, FromTo        string
 	NearLimit, NearLimitAgain, NoLaterThan, IsLate, WasLate                                   string
 }

@@ -12,7 +12,7 @@ type Words struct {
 	Danger, Warning, Caution, Notice string
 
 	Front, Machines, Procedures, Tools, Supplies, Hazards, Holds, Roles, Snags string
-	SkipTo, Index                                                              string
+	SkipTo, Index, More                                                        string
 	Emergency, FirstAid, EnergyIsCut, NoFirstAid, NoAidWritten                 string
 
 	AnyMachine, NotIssued, Revision, ReviewBy  string // Revision: number, date; ReviewBy: date
@@ -46,7 +46,7 @@ type Words struct {
 	Checked, NotWalked, NotSafe                     string // Checked: acts, what they are, steps that are words only, steps
 	WhereThingsStand, AllAsItWas, AtTheEnd, Since   string // Since: a step's number
 	NotBack                                         string // a list of step numbers
-	FromTheStrip, Reverses                          string // Reverses: a step's number
+	Reverses                                        string // Reverses: a step's number
 	RefitPart, RefitLine, RefitWire, RefitConnector string // a part
 	FitNew, TightenNow, TightenFastener, TakeAway   string // a part; a part; a fastener; a tool
 	SetBack, SetBackTo                              string // a setting; a setting, a value

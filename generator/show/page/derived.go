@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
@@ -14,18 +15,27 @@ type Derived struct {
 	Number   string
 	Anchor   string
 	Text     string // "Refit the seat base"
-	Lines    []string
+	Fastened []Fastened
+	New      string // the supply that goes in where the part was renewed
 	Notes    []HTML // what the strip says of the refit
 	When     string
+	OfUnit   bool // that is known once the unit is chosen
 	Terms    Terms
 	Boxes    []Box
 	Tools    []Link
 	People   int
 	Pictures []HTML
 	Computed []Computed // settings and lifts
-	Orders   []HTML     // sequences drawn
 	Reverses Link       // the step that it takes back
 	Missed   *Missed
+}
+
+// Fastened is one kind of fastener of a derived step.
+type Fastened struct {
+	Turns  []HTML // "4 × 22 N·m", or its stages one by one; what is done first
+	Name   string
+	More   string // how it is begun, in which order, how it is marked
+	Orders []HTML // the sequence drawn
 }
 
 func derivedAnchor(d *walk.Derived) string { return "r" + hyphens(d.Label) }
@@ -38,7 +48,7 @@ func (s *Site) derived(v *Step, up string, p *model.Procedure, l *model.Link) {
 	}
 	for i := range r.Steps {
 		step := s.derivedStep(up, p, &r.Steps[i], r.Step)
-		if saidByPhase(r.Step.Phase, r.Steps[i].Where) {
+		if said(p, r.Step.Phase, r.Steps[i].Where) {
 			step.When = ""
 		}
 		v.Derived = append(v.Derived, step)
@@ -52,30 +62,36 @@ func (s *Site) derived(v *Step, up string, p *model.Procedure, l *model.Link) {
 	}
 }
 
-// saidByPhase says that a condition stands above the whole phase already.
-func saidByPhase(phase *model.Phase, where walk.Cases) bool {
-	if phase.Lead == nil || len(where) != 1 || len(where[0]) != 1 || !where[0][0].Is {
+// said says that a condition stands above the phase or the procedure already.
+func said(p *model.Procedure, phase *model.Phase, where walk.Cases) bool {
+	if len(where) != 1 || len(where[0]) == 0 {
 		return false
 	}
-	return slices.ContainsFunc(phase.Lead.Links, func(l *model.Link) bool {
-		return l.Is(model.LinkWhen) && !l.Not && l.ID == where[0][0].Option
+	told := slices.Concat(wholly(p), leadOptions(phase))
+	return !slices.ContainsFunc(where[0], func(c walk.Condition) bool { return !slices.Contains(told, optionTerm(c.Option, !c.Is)) })
+}
+
+// ofUnits says that a condition asks of nothing but the unit.
+func ofUnits(where walk.Cases) bool {
+	return !slices.ContainsFunc(where, func(some []walk.Condition) bool {
+		return some == nil || slices.ContainsFunc(some, func(c walk.Condition) bool { return c.Option == "" })
 	})
 }
 
 func (s *Site) derivedStep(up string, p *model.Procedure, d *walk.Derived, by *model.Step) Derived {
 	v := Derived{
-		Number: d.Label, Anchor: derivedAnchor(d), Text: s.undoing(d), When: s.where(p.For.To, d.Where), Terms: reversedTerms(d),
+		Number: d.Label, Anchor: derivedAnchor(d), Text: s.undoing(d), When: s.where(p.For.To, d.Where), OfUnit: ofUnits(d.Where), Terms: reversedTerms(d),
 		Boxes: s.boxes(up, hazardsOf(p, d.From.Links)), People: d.From.People,
 		Reverses: Link{Name: fmt.Sprintf(s.Words.Reverses, d.From.Number), Address: "#" + Anchor(d.From)},
 	}
 	for _, f := range d.Fasteners {
-		v.Lines = append(v.Lines, s.fastened(d, f))
+		v.Fastened = append(v.Fastened, s.fastened(d, f))
 		if !d.Begun && !pictured(p, f.Fastener) {
-			v.Orders = append(v.Orders, s.order(f.Fastener, f.Count)...)
+			v.Fastened[len(v.Fastened)-1].Orders = s.order(f.Fastener, f.Count)
 		}
 	}
 	if d.New != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.NewFastener, s.name(d.New)))
+		v.New = fmt.Sprintf(s.Words.NewFastener, s.name(d.New))
 	}
 	for _, n := range d.Notes {
 		v.Notes = append(v.Notes, s.wrapped(up, s.noteOf(d.From, n)))
@@ -131,27 +147,47 @@ func (s *Site) refitWords(kind string) string {
 	return s.Words.RefitPart
 }
 
-// fastened is one line on the fasteners of a derived step: how many, how they
-// are begun, the torque or its stages, and whether they are new.
-func (s *Site) fastened(d *walk.Derived, f walk.Fastened) string {
-	line := s.name(f.Fastener)
+// fastened is what is said of the fasteners of a derived step: how many and how
+// tight, then which, whether they are new, how they are begun and in which order.
+func (s *Site) fastened(d *walk.Derived, f walk.Fastened) Fastened {
+	v := Fastened{Name: s.name(f.Fastener)}
 	if f.Count > 0 {
-		line = strconv.Itoa(f.Count) + " × " + line
+		v.Turns = []HTML{HTML(strconv.Itoa(f.Count) + " ×")}
 	}
-	parts := []string{line}
+	var more []string
 	if f.New != nil {
-		parts = append(parts, fmt.Sprintf(s.Words.NewFastener, s.name(f.New)))
+		more = append(more, fmt.Sprintf(s.Words.NewFastener, s.name(f.New)))
 	}
 	if f.Fastener.Start != "" && d.Verb != model.Tighten {
-		parts = append(parts, fmt.Sprintf(s.Words.Start, s.say(f.Fastener, "start", f.Fastener.Start)))
+		more = append(more, fmt.Sprintf(s.Words.Start, s.say(f.Fastener, "start", f.Fastener.Start)))
 	}
 	if d.Begun {
-		return phrase(append(parts, s.Words.BeginByHand)...)
+		v.More = phrase(append(more, s.Words.BeginByHand)...)
+		return v
 	}
-	return phrase(append(parts, s.tightness(f.Fastener)...)...)
+	v.turn(s.tightness(f.Fastener))
+	v.More = phrase(append(more, s.tightenedHow(f.Fastener)...)...)
+	return v
 }
 
-// tightness is a fastener's torque, or its stages one by one, and its sequence.
+// turn puts how tight behind how many: one torque on the same line, stages
+// under each other.
+func (v *Fastened) turn(tight []string) {
+	for _, t := range tight {
+		own, other, converted := strings.Cut(t, " (")
+		turn := escaped(own)
+		if converted {
+			turn += " <small>(" + escaped(other) + "</small>"
+		}
+		if len(tight) == 1 && len(v.Turns) == 1 {
+			v.Turns[0] += " " + turn
+		} else {
+			v.Turns = append(v.Turns, turn)
+		}
+	}
+}
+
+// tightness is a fastener's torque, or its stages one by one.
 func (s *Site) tightness(f *model.Fastener) []string {
 	var out []string
 	switch {
@@ -162,6 +198,12 @@ func (s *Site) tightness(f *model.Fastener) []string {
 	case !f.Torque.IsZero():
 		out = append(out, s.bothLimit(f.Torque))
 	}
+	return out
+}
+
+// tightenedHow is in which order a fastener is tightened, and how it is marked.
+func (s *Site) tightenedHow(f *model.Fastener) []string {
+	var out []string
 	if len(f.Sequence) > 0 {
 		out = append(out, fmt.Sprintf(s.Words.Sequence, joined(s.sayAll(f, "sequence", f.Sequence))))
 	}

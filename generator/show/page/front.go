@@ -54,7 +54,6 @@ const lately = 8
 // Front makes the site's first page.
 func (s *Site) Front() *Front {
 	v := &Front{Frame: s.Frame("index.html", s.Manual.Shop.Title), JobsOf: s.Manual.Shop.Title, Plans: s.planLinks(""), Training: s.training()}
-	v.ListsJobs = true
 	for _, m := range s.Manual.Machines {
 		v.Machines = append(v.Machines, s.link(v.Up, m))
 	}

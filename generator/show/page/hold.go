@@ -17,6 +17,7 @@ type Hold struct {
 	Title    string // "Wait 10 min", "Measure bus voltage"
 	Name     string
 	Lines    []string // what to do, in sentences
+	After    []string // what stands behind the blanks: instrument, tries, reason
 	Limit    string   // of a measurement
 	Low      string   // the limit's ends in the unit of the blanks; "" where open
 	High     string
@@ -42,9 +43,6 @@ type Hold struct {
 func (s *Site) hold(h *model.Hold) Hold {
 	w := s.Words
 	v := Hold{ID: h.ID, Kind: h.Kind, Name: s.name(h), IfNot: s.say(h, "if-not", h.IfNot)}
-	if h.Why != "" {
-		v.Lines = append(v.Lines, s.say(h, "why", h.Why))
-	}
 	switch h.Kind {
 	case "wait":
 		v.Title = fmt.Sprintf(w.WaitFor, s.stretch(h.For), v.Name)
@@ -75,6 +73,9 @@ func (s *Site) hold(h *model.Hold) Hold {
 		s.signature(&v, h)
 	}
 	s.triesAndCall(&v, h)
+	if h.Why != "" {
+		v.After = append(v.After, s.say(h, "why", h.Why))
+	}
 	return v
 }
 
@@ -105,10 +106,10 @@ func (s *Site) measure(v *Hold, h *model.Hold) {
 		v.Blanks = []string{""}
 	}
 	if h.With.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, s.name(h.With.To)))
+		v.After = append(v.After, fmt.Sprintf(w.MeasureWith, s.name(h.With.To)))
 	}
 	if h.ProvedOn.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(w.ProvedOn, s.name(h.ProvedOn.To)))
+		v.After = append(v.After, fmt.Sprintf(w.ProvedOn, s.name(h.ProvedOn.To)))
 	}
 }
 
@@ -158,12 +159,12 @@ func (s *Site) triesAndCall(v *Hold, h *model.Hold) {
 	}
 	switch {
 	case h.Tries == 1:
-		v.Lines = append(v.Lines, s.Words.OneTry)
+		v.After = append(v.After, s.Words.OneTry)
 	case h.Tries > 1:
-		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.Tries, h.Tries))
+		v.After = append(v.After, fmt.Sprintf(s.Words.Tries, h.Tries))
 	}
 	if h.Call.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.ThenCall, s.name(h.Call.To)))
+		v.After = append(v.After, fmt.Sprintf(s.Words.ThenCall, s.name(h.Call.To)))
 	}
 }
 

@@ -21,8 +21,9 @@ type Procedure struct {
 	ID               string
 	Title            string
 	Summary          string
-	Plate            []string // machine, revision, review date
-	Retired          *Link    // what stands instead of a retired procedure
+	Plate            []string    // machine, revision, review date
+	When             []Condition // what every step asks of the unit
+	Retired          *Link       // what stands instead of a retired procedure
 	Draft            bool
 	Intro            []HTML
 	IntroKeeps       bool // it holds an amount: the short view shows it
@@ -78,7 +79,7 @@ type Phase struct {
 	Title HTML
 	Time  string
 	Lead  HTML
-	When  string
+	When  []Condition
 	Terms Terms
 	Never bool // it must not be broken off
 	Boxes []Box
@@ -95,8 +96,8 @@ type Part struct {
 type Step struct {
 	Number   string
 	Anchor   string
-	When     []string // conditions, as a reader says them
-	Boxes    []Box    // stand before it, never parted from it
+	When     []Condition
+	Boxes    []Box // stand before it, never parted from it
 	Text     []HTML
 	Refit    []HTML // notes that are shown where the step is reversed
 	Why      []Reason
@@ -154,7 +155,7 @@ func (s *Site) Procedure(p *model.Procedure) *Procedure {
 		Frame: s.Frame(s.pageOf(p), own.Title), ID: p.ID, Title: own.Title, Summary: own.Summary,
 		Draft: p.Draft() || own.Draft(), Also: append(append([]string{}, own.AlsoCalled...), own.Symptoms...),
 	}
-	v.AtBay, v.Tongues = true, s.tongues(v.Up, p)
+	v.Tongues = s.tongues(v.Up, p)
 	v.FirstAid, v.Cut = s.firstAid(k.Hazards), s.cutAt(k.Points)
 	if p.Status == "retired" {
 		v.Retired = &Link{}
@@ -174,6 +175,7 @@ func (s *Site) Procedure(p *model.Procedure) *Procedure {
 	items := slips.Of(p, s.Walks.Of(p))
 	missed := s.missed(items)
 	course, told := s.start(p), s.stood(p.For.To, s.Walks.StandAtStart(p))
+	v.When = s.wholeWords(p, course.whole)
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, course, phase))
 		tellChanges(v.Phases[len(v.Phases)-1].Parts, &told)
@@ -191,6 +193,7 @@ func (s *Site) Procedure(p *model.Procedure) *Procedure {
 	v.Changes = s.changes(p)
 	v.Jobs, v.Said = s.JobsOf(v.Up, p, false), s.saidOf(v.Up, p)
 	v.Plans, v.Training = s.plansWith(v.Up, p), s.training()
+	v.drawOnce()
 	return v
 }
 

@@ -34,12 +34,15 @@ func (s *Site) stood(m *model.Machine, list []walk.Standing) []Stood {
 // change at few steps.
 type course struct {
 	*model.Procedure
+	whole []string // what every step asks of the unit
 	turn  int
 	stood []Stood
 }
 
 // start is the course of a procedure before its first step.
-func (s *Site) start(p *model.Procedure) *course { return &course{Procedure: p, turn: -1} }
+func (s *Site) start(p *model.Procedure) *course {
+	return &course{Procedure: p, whole: wholly(p), turn: -1}
+}
 
 // standAfter is how things stand after a step.
 func (s *Site) standAfter(c *course, st *model.Step) []Stood {

@@ -18,11 +18,11 @@ func (s *Site) phase(up string, c *course, phase *model.Phase) Phase {
 	p := c.Procedure
 	own := s.phaseOf(phase)
 	v := Phase{ID: "phase-" + phase.ID, Title: s.text(up, &own.Title)}
-	if own.Lead != nil {
+	if own.Lead != nil && !onlyWhen(own.Lead) {
 		v.Lead = s.text(up, own.Lead)
 	}
 	if phase.Lead != nil {
-		v.When = joined(s.conditions(p, phase.Lead.Links))
+		v.When = s.untold(p, phase.Lead.Links, c.whole)
 		v.Terms = terms(phase.Lead.Links)
 		v.Never = slices.ContainsFunc(phase.Lead.Links, func(l *model.Link) bool { return l.Is(model.LinkPause) && l.ID == "never" })
 		v.Boxes = s.boxes(up, hazardsOf(p, phase.Lead.Links))
@@ -51,7 +51,7 @@ func (s *Site) phase(up string, c *course, phase *model.Phase) Phase {
 // step makes a step with its sub-steps.
 func (s *Site) step(up string, c *course, st *model.Step) Step {
 	p := c.Procedure
-	v := Step{Number: st.Number, Anchor: Anchor(st), When: s.conditions(p, st.Links), People: st.People}
+	v := Step{Number: st.Number, Anchor: Anchor(st), When: s.untold(p, st.Links, c.told(st)), People: st.People}
 	v.Boxes = s.boxes(up, hazardsBefore(st))
 	if n := s.jobs.open[st]; n > 0 {
 		v.Said = fmt.Sprintf(s.jobWords().SaidHere, n)
@@ -345,28 +345,6 @@ func metAs(p *model.Procedure, h *model.Hazard) *model.Hazard {
 		}
 	}
 	return h
-}
-
-// conditions are the conditions of a step as a reader says them.
-func (s *Site) conditions(p *model.Procedure, links []*model.Link) []string {
-	var out []string
-	for _, l := range links {
-		switch {
-		case l.Bad:
-		case l.Is(model.LinkWhen):
-			name := s.option(p.For.To, l.ID)
-			if l.Not {
-				out = append(out, fmt.Sprintf(s.Words.OnlyWithout, name))
-			} else {
-				out = append(out, fmt.Sprintf(s.Words.OnlyWith, name))
-			}
-		case l.Is(model.LinkIfNot):
-			out = append(out, fmt.Sprintf(s.Words.OnlyIfFailed, s.name(l.To)))
-		case l.Is(model.LinkIf):
-			out = append(out, fmt.Sprintf(s.Words.OnlyIfAnswer, s.name(l.To), s.answerText(l)))
-		}
-	}
-	return out
 }
 
 func (s *Site) answerText(l *model.Link) string {
