@@ -10,6 +10,8 @@ import "baybinder/generator/language"
 
 import "baybinder/generator/show/page"
 
+import "baybinder/generator/show/register"
+
 import "baybinder/generator/language/words"
 
 import (
@@ -308,7 +310,7 @@ func list(title string, links []page.Link) string {
 	return qs422016
 }
 
-func streamfactList(qw422016 *qt422016.Writer, w *words.Words, facts []page.Fact) {
+func streamfactList(qw422016 *qt422016.Writer, w *words.Words, facts []register.Fact) {
 	if len(facts) > 0 {
 		qw422016.N().S(`<dl class="facts">`)
 		for _, f := range facts {
@@ -330,13 +332,13 @@ func streamfactList(qw422016 *qt422016.Writer, w *words.Words, facts []page.Fact
 	}
 }
 
-func writefactList(qq422016 qtio422016.Writer, w *words.Words, facts []page.Fact) {
+func writefactList(qq422016 qtio422016.Writer, w *words.Words, facts []register.Fact) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamfactList(qw422016, w, facts)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func factList(w *words.Words, facts []page.Fact) string {
+func factList(w *words.Words, facts []register.Fact) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writefactList(qb422016, w, facts)
 	qs422016 := string(qb422016.B)
