@@ -52,11 +52,15 @@ func missed(m *procedure.Missed) string {
 
 func streamcloseOut(qw422016 *qt422016.Writer, c *procedure.CloseOut) {
 	if !c.Empty() {
-		qw422016.N().S(`<section class="close-out" id="close-out" aria-labelledby="close-out-title" data-seen="`)
+		qw422016.N().S(`<section class="close-out" id="close-out" aria-labelledby="close-out-title"`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-seen="`)
 		qw422016.E().S(c.CountSeen)
 		qw422016.N().S(`" data-missed="`)
 		qw422016.E().S(c.CountMissed)
-		qw422016.N().S(`" data-unticked="`)
+		qw422016.N().S(`"`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-unticked="`)
 		qw422016.E().S(c.NotTicked)
 		qw422016.N().S(`" data-tick="`)
 		qw422016.E().S(c.TickRow)
