@@ -160,6 +160,15 @@ func awards(m *model.Manual, folder string, day model.Date) error {
 	return ledger.Union(folder, "readings/roles.csv")
 }
 
+// BeginRoles puts the table of roles there with its header alone, where it is not
+// there, and has version control keep both sides' rows of it.
+func BeginRoles(folder string) error {
+	if err := ledger.Append(filepath.Join(folder, "readings", "roles.csv"), rolesColumns, nil, nil); err != nil {
+		return err
+	}
+	return ledger.Union(folder, "readings/roles.csv")
+}
+
 // recordable finds the procedure and refuses what cannot have been.
 func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 	at := slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == e.Procedure })
