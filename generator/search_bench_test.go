@@ -68,7 +68,7 @@ func typeQuery(t testing.TB, ctx context.Context, site, query string) typed {
 // indexed builds the demo's site and gives it another index.
 func indexed(t testing.TB, files map[string][]byte) string {
 	t.Helper()
-	site := demoSite(t)
+	site := demoAgain(t)
 	must(t, os.RemoveAll(filepath.Join(site, "search")))
 	must(t, os.Mkdir(filepath.Join(site, "search"), 0o755))
 	for name, data := range files {
@@ -84,6 +84,7 @@ var wideQueries = []string{"pumpumpum", "zedzedsel", "rapumpum vespumpum", "loti
 // TestAQueryTypedReadsLittle types queries key by key at 10,000 procedures:
 // all keys together read at most the design's 300 KB.
 func TestAQueryTypedReadsLittle(t *testing.T) {
+	t.Parallel()
 	site := indexed(t, search.Files("en", bigmanual.Documents(10000, 1), nil))
 	must(t, os.WriteFile(filepath.Join(site, "search", "nothing.js"), nil, 0o644))
 	ctx, _ := browser(t)
