@@ -69,6 +69,9 @@ func (s *Pages) derivedStep(up string, p *model.Procedure, d *walk.Derived, by *
 		Boxes: s.Boxes(up, HazardsOf(p, d.From.Links)), People: d.From.People,
 		Reverses: page.Link{Name: fmt.Sprintf(s.Words.Reverses, d.From.Number), Address: "#" + page.Anchor(d.From)},
 	}
+	if d.Capped {
+		v.Lines = append(v.Lines, s.Uncap(p, d))
+	}
 	for _, f := range d.Fasteners {
 		v.Lines = append(v.Lines, s.fastened(d, f))
 		if !d.Begun && !pictured(p, f.Fastener) {
@@ -118,6 +121,19 @@ func (s *Pages) Undoing(d *walk.Derived) string {
 		return fmt.Sprintf(w.SetBack, s.Name(thing))
 	}
 	return s.Name(d.Thing)
+}
+
+// Uncap says that the cap comes out of a line before it is connected, or the
+// tape off the end of a wire.
+func (s *Pages) Uncap(p *model.Procedure, d *walk.Derived) string {
+	words := s.Words.CapOut
+	if part, is := d.Thing.(*model.Part); is && part.Kind != "line" {
+		words = s.Words.TapeOff
+	}
+	if units := s.where(p.For.To, d.CappedOn); units != "" {
+		return words + " (" + units + ")"
+	}
+	return words
 }
 
 func (s *Pages) refitWords(kind string) string {

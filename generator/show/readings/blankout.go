@@ -185,6 +185,9 @@ func (x *exercise) derived(d *walk.Derived) ExerciseStep {
 	if d.When != "" {
 		v.When = []string{d.When}
 	}
+	if d.Capped {
+		v.Facts = append(v.Facts, page.Escaped(x.Uncap(x.p, d)))
+	}
 	for _, f := range d.Fasteners {
 		name := f.Label()
 		if f.Count > 0 {
