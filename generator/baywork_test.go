@@ -13,7 +13,9 @@ import (
 	"github.com/chromedp/chromedp/kb"
 
 	"baybinder/generator/command/browse"
+	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/show/procedure"
 )
 
 // TestTwoTabsDoNotFight works on one job in two tabs, from file: and over
@@ -308,7 +310,7 @@ func TestFirstAidIsOneTouchAway(t *testing.T) {
 // it not; one place for each thing to fetch; first aid for every hazard.
 func TestBeforeYouStart(t *testing.T) {
 	r := demo(t)
-	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	for _, p := range s.Shown {
 		v := s.Procedure(p)
 		items := map[string]string{}

@@ -13,7 +13,9 @@ import (
 	"baybinder/generator"
 	"baybinder/generator/derive/slips"
 	"baybinder/generator/model"
+	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/show/procedure"
 )
 
 // Known: SEEN, DERIVED.
@@ -106,7 +108,7 @@ func built(t *testing.T, files map[string]string) *generator.Result {
 // nothing that stands open at the end is.
 func TestCloseOutCountsWhatWasOpened(t *testing.T) {
 	r := demo(t)
-	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	counted := 0
 	for _, p := range s.Shown {
 		open := map[string]bool{}
@@ -115,7 +117,7 @@ func TestCloseOutCountsWhatWasOpened(t *testing.T) {
 		}
 		list := s.Procedure(p).CloseOut
 		has := func(id string) bool {
-			return slices.ContainsFunc(list.Rows, func(row page.CloseRow) bool {
+			return slices.ContainsFunc(list.Rows, func(row procedure.CloseRow) bool {
 				_, rest, _ := strings.Cut(row.Key, ":")
 				rest, _, _ = strings.Cut(rest, "#")
 				return rest == id
@@ -144,7 +146,7 @@ func TestCloseOutCountsWhatWasOpened(t *testing.T) {
 // them: eight bolts, off in 2.2, tight in the derived step that refits the lid.
 func TestCloseOutOfTheSeparator(t *testing.T) {
 	r := demo(t)
-	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	list := s.Procedure(procedureOf(t, r, "replace-separator")).CloseOut
 	var got []string
 	for _, row := range list.Rows {
