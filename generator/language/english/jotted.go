@@ -44,6 +44,7 @@ var jotted = shape.Jotted{
 		if unless because as into onto under over behind above below beside between through without only too both dead loose tight open closed
 		per each for against towards toward about between straight half one two three four five six seven eight a the your its slowly together live`),
 	Wait:     shape.SetOf("wait cool leave"),
+	Reverse:  []string{"in reverse", "reverse order", "reverse of removal", "reverse of dismantling"},
 	Step:     shape.SetOf("step"),
 	Toolbox:  shape.SetOf("tool tools toolbox equipment materials material parts consumables spares"),
 	Contents: []string{"needed", "required", "list", "to fetch", "you need", "and material", "and materials", "and parts"},

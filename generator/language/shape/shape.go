@@ -175,6 +175,7 @@ type Jotted struct {
 	Behind Set // what may stand behind the name of a thing, so that it is no part of a longer name
 	Wait   Set
 
+	Reverse  []string // phrases for a refit of all that came off
 	Step     Set      // "Step 3:"
 	Toolbox  Set      // first words of the head of a list of tools
 	Contents []string // of such a head: needed, required

@@ -38,6 +38,7 @@ var jotted = shape.Jotted{
 		primero otra uniformemente despacio nuevo nueva nuevos nuevas viejo vieja viejos viejas usado usada poco un una dos tres cuatro cinco seis siete ocho
 		completamente totalmente cada lo la los las el su sus a mano debajo puede pueden cede pesa queda quedan corta`),
 	Wait:     shape.SetOf("espere esperar espera deje dejar deja"),
+	Reverse:  []string{"orden inverso", "a la inversa", "en sentido inverso", "orden contrario"},
 	Step:     shape.SetOf("paso"),
 	Toolbox:  shape.SetOf("herramienta herramientas material materiales útiles repuestos consumibles"),
 	Contents: []string{"necesarias", "necesarios", "necesario", "necesaria", "necesita", "y material", "y materiales", "lista"},

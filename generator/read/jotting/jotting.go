@@ -22,6 +22,7 @@ package jotting
 
 import (
 	"slices"
+	"strings"
 
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
@@ -99,6 +100,24 @@ func (r *Reader) Read(text string, skip func(int) bool) Reading {
 		out.Offers = append(out.Offers, one.offers...)
 	}
 	slices.SortStableFunc(out.Links, func(a, b Link) int { return a.Start - b.Start })
+	out.Links = balanced(out.Links, text)
+	return out
+}
+
+// balanced takes into a link the signs of emphasis that close behind it, and
+// leaves out a link that would part such signs.
+func balanced(links []Link, text string) []Link {
+	var out []Link
+	for _, l := range links {
+		if strings.Count(text[l.Start:l.End], "*")%4 != 0 {
+			for l.End < len(text) && text[l.End] == '*' {
+				l.End++
+			}
+		}
+		if n := strings.Count(text[l.Start:l.End], "**"); n%2 == 0 && strings.Count(text[l.Start:l.End], "*") == 2*n && !strings.Contains(text[l.Start:l.End], "__") {
+			out = append(out, l)
+		}
+	}
 	return out
 }
 

@@ -236,7 +236,7 @@ func TestPhasesStepsAndSignalWords(t *testing.T) {
 func steps(list []*jotting.Step, tell func(line int)) {
 	for _, s := range list {
 		for _, p := range s.Pieces {
-			if p.Signal == "" && p.Text != "The ram can fall." { // it goes on from the signal word before it
+			if p.Signal == "" {
 				tell(p.Line)
 				break
 			}
@@ -301,6 +301,23 @@ func TestOffers(t *testing.T) {
 		got := jotting.New(m, machineOf(m, c.machine), m.Shop.Language).Step(c.text, nil)
 		if len(got.Offers) != 1 || !strings.HasPrefix(strings.Join(got.Offers[0].Addresses, " "), c.want) || got.Offers[0].Why != c.why {
 			t.Errorf("%s: %v, want %s (%s)", c.text, got.Offers, c.want, c.why)
+		}
+	}
+}
+
+// No two links of a text share words, and each has some.
+func TestLinksDoNotOverlap(t *testing.T) {
+	for _, s := range sheets(t) {
+		m := manualOf(t, s.shop)
+		d := jotting.Lay(textOf(s), jotting.New(m, machineOf(m, s.machine), m.Shop.Language))
+		for p := range d.Pieces {
+			end := 0
+			for _, l := range p.Links {
+				if l.Start < end || l.Start >= l.End || l.End > len(p.Text) {
+					t.Errorf("%s:%d: %s at %d to %d of %q", s.name, p.Line+1, l.Address(), l.Start, l.End, p.Text)
+				}
+				end = l.End
+			}
 		}
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"unicode"
 
 	"baybinder/generator/language"
+	"baybinder/generator/read/syntax"
 )
 
 // Document is a text parted into what a procedure has.
@@ -158,7 +159,7 @@ func classify(text string) []row {
 			box = isToolbox(firstCell(x.text))
 			x.boxed = box
 		default:
-			x.boxed = box && x.kind != blank
+			x.boxed = box && x.kind != blank && x.kind != signal
 		}
 	}
 	return out
@@ -440,7 +441,8 @@ func (l *layout) more(x row) {
 	p := Piece{Text: x.text, Line: x.n, Bullet: x.kind == bullet, Apart: l.apart}
 	switch {
 	case l.open:
-		l.signals = append(l.signals, p)
+		last := &l.signals[len(l.signals)-1]
+		last.Text = strings.TrimSpace(last.Text + " " + p.Text)
 	case l.step != nil:
 		l.step.Pieces = append(l.step.Pieces, p)
 	default:
@@ -513,10 +515,49 @@ func (l *layout) readSteps(steps []*Step) {
 		for i := range s.Pieces {
 			if p := &s.Pieces[i]; p.Signal == "" {
 				p.Reading = l.reader.Read(p.Text, codeIn(p.Text))
+				l.reversal(p)
 			}
 		}
 		l.readSteps(s.Subs)
 	}
+}
+
+// reversal offers the refit of the last phase before this one that took
+// anything off.
+func (l *layout) reversal(p *Piece) {
+	small := plain(p.Text)
+	for _, phrase := range l.reader.tongue.Jotted.Reverse {
+		at := strings.Index(small, plain(phrase))
+		if at < 0 || len(small) != len(p.Text) {
+			continue
+		}
+		if id := l.strips(p); id != "" {
+			p.Offers = append(p.Offers, Offer{at, at + len(plain(phrase)), []string{"reverse:" + id}, Reversal})
+		}
+		return
+	}
+}
+
+// strips is the id of the last phase in front of a piece in which parts come
+// off.
+func (l *layout) strips(before *Piece) string {
+	id := ""
+	for _, ph := range l.out.Phases {
+		off := false
+		done := false
+		one := &Document{Phases: []*Phase{ph}}
+		for p := range one.Pieces {
+			done = done || p == before
+			off = off || slices.ContainsFunc(p.Links, func(x Link) bool { return x.Kind == "remove" || x.Kind == "disconnect" || x.Kind == "renew" })
+		}
+		if done {
+			return id
+		}
+		if off && ph.Title != "" {
+			id = syntax.PhaseID(ph.Title)
+		}
+	}
+	return id
 }
 
 // codeIn says which bytes of a text stand between backticks, or in an address.

@@ -6,6 +6,7 @@ import (
 
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 )
@@ -18,6 +19,7 @@ const (
 	NoOrder  = "no order stands beside it"
 	NoName   = "nothing that the machine or a register has is named"
 	AWait    = "a wait"
+	Reversal = "the refit of all that came off"
 )
 
 // mostOffers is how many links are offered for one place: more are no help.
@@ -25,12 +27,26 @@ const mostOffers = 4
 
 // offer notes what an order could be said of that is not certain.
 func (c *clauseReader) offer(i int, found []order) {
+	found = slices.DeleteFunc(slices.Clone(found), func(o order) bool { return o.tail != "" && !c.inClause(i, o.tail) })
+	if len(found) == 0 {
+		return
+	}
 	from, to := c.phrase(i, found)
 	o := Offer{Start: c.words[i].start, End: c.words[max(i, to-1)].end, Why: NoName}
 	if from < to {
 		o.Addresses, o.Why = c.near(c.words[from:to], found)
 	}
 	c.offers = append(c.offers, o)
+}
+
+// inClause says that a word stands in the clause that begins at another.
+func (c *clauseReader) inClause(i int, word string) bool {
+	for k := i + 1; k < len(c.words) && c.words[k].stop == together; k++ {
+		if c.words[k].word == word {
+			return true
+		}
+	}
+	return false
 }
 
 // phrase is the words that stand where a name would: behind an order, its
@@ -171,6 +187,42 @@ func (c *clauseReader) waits(q quantity.Quantity) []string {
 		ours := h.Of.ID == "" || c.machine != nil && c.machine.Find(h.Of.ID) != nil
 		if h.Kind == "wait" && ours && h.For.Least.Base() == q.Base() && len(out) < mostOffers {
 			out = append(out, model.LinkHold+":"+h.ID)
+		}
+	}
+	return out
+}
+
+// Hazards are those of a register that a warning may mean: of the energies of
+// the machine or of none, those first that share most words with it.
+func Hazards(manual *model.Manual, m *model.Machine, text, tag string) []*model.Hazard {
+	said := stems(text, tag)
+	shared := func(text string) (n int) {
+		for stem := range stems(text, tag) {
+			if said[stem] {
+				n++
+			}
+		}
+		return n
+	}
+	score := func(h *model.Hazard) int { return 3*shared(h.Label()) + shared(h.Nature+" "+h.Consequence) }
+	var out []*model.Hazard
+	for _, h := range manual.Hazards {
+		ours := h.Of.ID == "" || m != nil && m.Find(h.Of.ID) != nil
+		if ours && (score(h) > 0 || len(said) == 0 && h.Of.ID != "") {
+			out = append(out, h)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b *model.Hazard) int { return score(b) - score(a) })
+	return out[:min(len(out), mostOffers)]
+}
+
+// stems are the stems of a text's words, without those that stand in any.
+func stems(text, tag string) map[string]bool {
+	out := map[string]bool{}
+	l := language.Of(tag)
+	for _, w := range shape.PlainWords(text) {
+		if len(w) > 2 && !l.Jotted.Behind[w] && !l.Verbs.Articles[w] && !l.Jotted.Not[w] {
+			out[language.Stem(tag, w)] = true
 		}
 	}
 	return out

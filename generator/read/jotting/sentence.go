@@ -180,14 +180,16 @@ func (c *clauseReader) nounFirst(i int) int {
 	if !back && !c.tongue.off[tail] || !c.stopsAt(last) {
 		return i
 	}
+	var kinds []string
+	var things []thing
 	for _, n := range o.names {
 		t, kind := c.toggled(n, back)
 		if kind == "" {
 			return i
 		}
-		c.act(kind, t, i, last)
+		kinds, things = append(kinds, kind), append(things, t)
 	}
-	return last
+	return c.acts(kinds, things, i, last, o)
 }
 
 // toggled is the act that off and on are of a thing.
@@ -340,6 +342,12 @@ func (c *clauseReader) done(begin, end int, o order, obj object) int {
 			return begin
 		}
 	}
+	return c.acts(kinds, things, begin, end, obj)
+}
+
+// acts notes an act on each of several things; the words of each go as far as its
+// name, those of the last to the end.
+func (c *clauseReader) acts(kinds []string, things []thing, begin, end int, obj object) int {
 	from := begin
 	for i := range obj.names {
 		to := end
