@@ -63,6 +63,7 @@ type Reader struct {
 
 	locked, placed []thing
 	isolated       []thing
+	did            func(to int) // remembers the links up to a byte of the text
 }
 
 // New is a reader; nil where the program does not know the language's words. m
@@ -94,6 +95,9 @@ func (r *Reader) Begin() { r.isolated = nil }
 func (r *Reader) Read(text string, skip func(int) bool) Reading {
 	var out Reading
 	for _, s := range sentences(tokens(text, skip)) {
+		if r.did != nil {
+			r.did(s[0].start)
+		}
 		one := clauseReader{Reader: r, words: s, text: text}
 		one.read()
 		out.Links = append(out.Links, one.links...)
@@ -121,9 +125,24 @@ func balanced(links []Link, text string) []Link {
 	return out
 }
 
-// Did tells the reader of an act that was there already.
-func (r *Reader) Did(kind string, n model.Named) {
-	r.note(kind, thing{named: n, sort: sortOf(n)})
+// Among reads a piece of a step that has links already, which begins at an
+// offset of its file: their words are no text, and what they do is remembered.
+func (r *Reader) Among(text string, links []*model.Link, start int, skip func(int) bool) Reading {
+	in := func(i int) bool {
+		return skip != nil && skip(i) || slices.ContainsFunc(links, func(l *model.Link) bool { return i >= l.At.Start-start && i < l.At.End-start })
+	}
+	r.did = func(to int) {
+		for len(links) > 0 && links[0].At.Start-start < to {
+			if l := links[0]; l.To != nil && l.Kind.Act != model.NoAct {
+				r.note(l.Kind.Name, thing{named: l.To, sort: sortOf(l.To)})
+			}
+			links = links[1:]
+		}
+	}
+	out := r.Read(text, in)
+	r.did(len(text))
+	r.did = nil
+	return out
 }
 
 // note remembers what a step did for the ones after it.

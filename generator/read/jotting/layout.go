@@ -514,7 +514,7 @@ func (l *layout) readSteps(steps []*Step) {
 		l.reader.Begin()
 		for i := range s.Pieces {
 			if p := &s.Pieces[i]; p.Signal == "" {
-				p.Reading = l.reader.Read(p.Text, codeIn(p.Text))
+				p.Reading = l.reader.Read(p.Text, Quoted(p.Text))
 				l.reversal(p)
 			}
 		}
@@ -560,8 +560,8 @@ func (l *layout) strips(before *Piece) string {
 	return id
 }
 
-// codeIn says which bytes of a text stand between backticks, or in an address.
-func codeIn(text string) func(int) bool {
+// Quoted says which bytes of a text stand between backticks, or in an address.
+func Quoted(text string) func(int) bool {
 	places := quoted.FindAllStringIndex(text, -1)
 	if places == nil {
 		return nil

@@ -15,8 +15,8 @@ type thing struct {
 	kind  string // the link that mentions it
 }
 
-// supply is a sort of thing that no order is said of here.
-const supply shape.Thing = "supply"
+// Supply is a sort of thing that no order is said of here.
+const Supply shape.Thing = "supply"
 
 // name is a name, word by word, and all that are called so.
 type name struct {
@@ -41,7 +41,7 @@ func sortOf(n model.Named) shape.Thing {
 	case *model.Group:
 		return shape.Group
 	}
-	return supply
+	return Supply
 }
 
 // mentionOf is the kind of link that mentions a thing.
@@ -157,7 +157,7 @@ func (r *Reader) ends(words []token, i int) bool {
 		return true
 	}
 	w := words[i].word
-	return r.tongue.behind[w] || isFigure(w)
+	return w == "" || r.tongue.behind[w] || isFigure(w)
 }
 
 func isFigure(w string) bool { return w != "" && w[0] >= '0' && w[0] <= '9' }

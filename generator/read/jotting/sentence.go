@@ -547,7 +547,7 @@ func (c *clauseReader) mention(i int, first bool) int {
 		return i
 	}
 	t := n.of[0]
-	if used := t.sort == shape.Tool || t.sort == supply; used && (c.forbid || i < c.handled) {
+	if used := t.sort == shape.Tool || t.sort == Supply; used && (c.forbid || i < c.handled) {
 		return i + long
 	}
 	c.links = append(c.links, Link{Kind: t.kind, ID: t.named.Base().ID, Start: c.words[i].start, End: c.words[i+long-1].end})

@@ -56,8 +56,8 @@ func tokens(text string, skip func(int) bool) []token {
 		c, size := utf8.DecodeRuneInString(text[i:])
 		switch {
 		case skip != nil && skip(i):
-			next = max(next, clauseEnd)
-			out = hole(out, i)
+			out = hole(out, i, next)
+			next = together
 		case unicode.IsLetter(c) || unicode.IsDigit(c):
 			end := wordEnd(text, i, unicode.IsDigit(c))
 			out = append(out, token{plain(strings.NewReplacer("'", "", "’", "").Replace(text[i:end])), i, end, next, depth > 0})
@@ -75,19 +75,21 @@ func tokens(text string, skip func(int) bool) []token {
 }
 
 // hole puts a word that is none where something is skipped.
-func hole(out []token, at int) []token {
+func hole(out []token, at int, before stop) []token {
 	if n := len(out); n > 0 && out[n-1].word == "" && out[n-1].end == at {
 		out[n-1].end++
 		return out
 	}
-	return append(out, token{start: at, end: at + 1, stop: clauseEnd})
+	return append(out, token{start: at, end: at + 1, stop: before})
 }
 
 func stopOf(rest string, c rune, size int) stop {
 	behind, _ := utf8.DecodeRuneInString(rest[size:])
 	apart := len(rest) == size || unicode.IsSpace(behind) || strings.ContainsRune(`*_"')”»`, behind)
 	switch {
-	case c == '\n', c == ';':
+	case c == '\n':
+		return lineStop(rest[1:])
+	case c == ';':
 		return sentenceEnd
 	case (c == '.' || c == '!' || c == '?' || c == '…') && apart:
 		return sentenceEnd
@@ -95,6 +97,16 @@ func stopOf(rest string, c rune, size int) stop {
 		return comma
 	case c == ':' && apart, c == '—', c == '–', c == '=', c == '→', c == '-' && apart, c == '+', c == '&', c == '|':
 		return clauseEnd
+	}
+	return together
+}
+
+// lineStop is what the end of a line parts: a paragraph goes on in the next
+// line, unless that is empty or begins an item or a row.
+func lineStop(next string) stop {
+	next = strings.TrimLeft(next, " \t")
+	if next == "" || strings.ContainsRune("\n|", rune(next[0])) || len(next) > 1 && strings.ContainsRune("-*+", rune(next[0])) && next[1] == ' ' {
+		return sentenceEnd
 	}
 	return together
 }
