@@ -97,7 +97,7 @@ func TestAWrongArrowIsNamed(t *testing.T) {
 		{"generator/language/words", "generator/model", true},
 		{"generator/read/source", "theme", true},
 		{"generator/check", "generator/prove/walk", false},
-		{"generator/command/rename", "generator/command/settle", false},
+		{"generator/command/rename", "generator/read/edit", false},
 		{"theme", "generator/show/page", false},
 		{"cmd/baybinder", "generator", false},
 	} {

@@ -17,13 +17,13 @@ import (
 
 	"baybinder/generator/base/atomicfile"
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
 	"baybinder/generator/check"
-	"baybinder/generator/command/patch"
-	"baybinder/generator/command/settle"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/bind"
+	"baybinder/generator/read/edit"
 	"baybinder/generator/read/source"
 )
 
@@ -131,7 +131,7 @@ func changes(c *collector, to string) (*plan, error) {
 		if proc.ID != c.id || slices.Contains(proc.Was, c.id) {
 			continue
 		}
-		piece, safe := settle.Grow(proc.File, "was", []string{c.id})
+		piece, safe := edit.Grow(proc.File, "was", []string{c.id})
 		if !safe {
 			return nil, fmt.Errorf("%s: there is no safe place for was: in its front matter: write was: [%s] there by hand first", proc.File.Path, c.id)
 		}
