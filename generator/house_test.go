@@ -18,7 +18,7 @@ import (
 
 // floors are the rooms under generator, each standing on those before it: a
 // package imports from its own room and from those, and never from one behind.
-var floors = []string{"base", "language", "model", "trade", "read", "prove", "derive", "check", "show", "command"}
+var floors = []string{"base", "language", "model", "trade", "read", "prove", "derive", "check", "offers", "show", "command"}
 
 // leaves of the theme stand on no room, and any may use them.
 var bare = []string{"theme/signs"}
@@ -94,6 +94,8 @@ func TestAWrongArrowIsNamed(t *testing.T) {
 		{"generator/base/quantity", "generator/model", true},
 		{"generator/prove/walk", "generator/check", true},
 		{"generator/check", "generator/show/page", true},
+		{"generator/offers", "generator/command/rename", true},
+		{"generator/offers", "generator/check", false},
 		{"generator/language/words", "generator/model", true},
 		{"generator/read/source", "theme", true},
 		{"generator/check", "generator/prove/walk", false},
