@@ -173,12 +173,12 @@ func (s *Pages) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item,
 
 // capRows is the line of the cap in a part's open end: it is out where the part
 // is back on.
-func (s *Site) capRows(part CloseRow, p *model.Procedure, t walk.Turned) []CloseRow {
+func (s *Pages) capRows(part CloseRow, p *model.Procedure, t walk.Turned) []CloseRow {
 	if t.Capped == nil {
 		return nil
 	}
-	w := &s.speaks.CloseOut
-	name := s.labelAt(t.Thing, nil)
+	w := &s.Speaks.CloseOut
+	name := s.LabelAt(t.Thing, nil)
 	row, opened := part, toStep(t.Capped)
 	row.Key, row.What, row.State, row.Opened = "cap:"+t.Thing.Base().ID, fmt.Sprintf(w.Cap, name), w.CapOut, &opened
 	if t.Thing.(*model.Part).Kind != "line" {

@@ -70,7 +70,7 @@ func (s *Pages) derivedStep(up string, p *model.Procedure, d *walk.Derived, by *
 		Reverses: page.Link{Name: fmt.Sprintf(s.Words.Reverses, d.From.Number), Address: "#" + page.Anchor(d.From)},
 	}
 	if d.Capped {
-		v.Lines = append(v.Lines, s.uncap(p, d))
+		v.Lines = append(v.Lines, s.Uncap(p, d))
 	}
 	for _, f := range d.Fasteners {
 		v.Lines = append(v.Lines, s.fastened(d, f))
@@ -123,9 +123,9 @@ func (s *Pages) Undoing(d *walk.Derived) string {
 	return s.Name(d.Thing)
 }
 
-// uncap says that the cap comes out of a line before it is connected, or the
+// Uncap says that the cap comes out of a line before it is connected, or the
 // tape off the end of a wire.
-func (s *Pages) uncap(p *model.Procedure, d *walk.Derived) string {
+func (s *Pages) Uncap(p *model.Procedure, d *walk.Derived) string {
 	words := s.Words.CapOut
 	if part, is := d.Thing.(*model.Part); is && part.Kind != "line" {
 		words = s.Words.TapeOff

@@ -186,7 +186,7 @@ func (x *exercise) derived(d *walk.Derived) ExerciseStep {
 		v.When = []string{d.When}
 	}
 	if d.Capped {
-		v.Facts = append(v.Facts, escaped(x.uncap(x.p, d)))
+		v.Facts = append(v.Facts, page.Escaped(x.Uncap(x.p, d)))
 	}
 	for _, f := range d.Fasteners {
 		name := f.Label()
