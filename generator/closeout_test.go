@@ -203,7 +203,7 @@ func TestACapIsTakenOutAgain(t *testing.T) {
 		"procedures/job.md": "---\ntitle: Job\nfor: rig\n---\n\n## Strip\n\n1. [Disconnect the pipe](disconnect:pipe).\n2. [With a cab](when:cab), [cap it](cap:pipe).\n3. [Disconnect the hose](disconnect:hose).\n4. [Free the lead](disconnect:lead), [tape its end](cap:lead).\n\n## Refit\n\n1. [In reverse](reverse:strip).\n",
 	})
 	p := procedureOf(t, r, "job")
-	v := page.NewSite(r.Manual, r.Walks, nil, demoDay, false).Procedure(p)
+	v := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false))).Procedure(p)
 	var derived []string
 	for _, ph := range v.Phases {
 		for _, d := range ph.Parts[len(ph.Parts)-1].Step.Derived {
