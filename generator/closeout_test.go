@@ -20,13 +20,6 @@ import (
 
 // Known: SEEN, DERIVED.
 
-func demo(t *testing.T) *generator.Result {
-	t.Helper()
-	r, err := generator.Build(generator.Options{Manual: "../content", To: filepath.Join(t.TempDir(), "site"), Today: demoDay})
-	must(t, err)
-	return r
-}
-
 func procedureOf(t *testing.T, r *generator.Result, id string) *model.Procedure {
 	t.Helper()
 	for _, p := range r.Manual.Procedures {
@@ -41,6 +34,7 @@ func procedureOf(t *testing.T, r *generator.Result, id string) *model.Procedure 
 // The scenario of the demo names one step that is easily forgotten: the
 // earthing clip of the separator (its table of procedures, C-03).
 func TestTheEarthingClipIsEasilyMissed(t *testing.T) {
+	t.Parallel()
 	r := demo(t)
 	p := procedureOf(t, r, "replace-separator")
 	for _, it := range slips.Of(p, r.Walks.Of(p)) {
@@ -57,6 +51,7 @@ func TestTheEarthingClipIsEasilyMissed(t *testing.T) {
 // TestSignsOfASmallJob reads the signs of a job that is written for it, by
 // hand, one step for each.
 func TestSignsOfASmallJob(t *testing.T) {
+	t.Parallel()
 	r := built(t, map[string]string{
 		"shop.yaml":               "title: x\n",
 		"register/tools.yaml":     "spanner: { name: spanner, kind: other }\nlamp: { name: lamp, kind: other }\nstand: { name: stand, kind: other }\nwrench: { name: wrench, kind: torque-wrench, range: 5 to 40 N·m }\nsocket: { name: socket, kind: socket, fits: [10 mm] }\n",
@@ -107,6 +102,7 @@ func built(t *testing.T, files map[string]string) *generator.Result {
 // and what does not stand so at its end, is counted in its close-out list;
 // nothing that stands open at the end is.
 func TestCloseOutCountsWhatWasOpened(t *testing.T) {
+	t.Parallel()
 	r := demo(t)
 	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	counted := 0
@@ -145,6 +141,7 @@ func TestCloseOutCountsWhatWasOpened(t *testing.T) {
 // The separator's lid and its bolts, as the machine file and the procedure say
 // them: eight bolts, off in 2.2, tight in the derived step that refits the lid.
 func TestCloseOutOfTheSeparator(t *testing.T) {
+	t.Parallel()
 	r := demo(t)
 	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	list := s.Procedure(procedureOf(t, r, "replace-separator")).CloseOut
@@ -164,6 +161,7 @@ func TestCloseOutOfTheSeparator(t *testing.T) {
 // record; the strip has the counts: the cap of the scavenge line is one of the
 // thirteen.
 func TestCloseOutAtTheBay(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, complaints := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "replace-separator.html")
