@@ -1,11 +1,11 @@
-package settle
+package edit
 
 import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
-	"baybinder/generator/command/patch"
 	"baybinder/generator/read/syntax"
 )
 

@@ -1,10 +1,10 @@
-package settle
+package edit
 
 import (
 	"slices"
 
+	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
-	"baybinder/generator/command/patch"
 	"baybinder/generator/read/syntax"
 )
 
