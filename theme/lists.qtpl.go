@@ -6,7 +6,11 @@
 
 package theme
 
+import "baybinder/generator/show/front"
+
 import "baybinder/generator/show/page"
+
+import "baybinder/generator/show/register"
 
 import "baybinder/generator/language/words"
 
@@ -21,7 +25,7 @@ var (
 	_ = qt422016.AcquireByteBuffer
 )
 
-func StreamFront(qw422016 *qt422016.Writer, p *page.Front) {
+func StreamFront(qw422016 *qt422016.Writer, p *front.Front) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Shop)
@@ -33,33 +37,8 @@ func StreamFront(qw422016 *qt422016.Writer, p *page.Front) {
 	qw422016.N().S(`" hidden></section>`)
 	qw422016.N().S(`
 `)
-	if len(p.Machines) > 0 {
-		qw422016.N().S(`<section class="plates"><h2>`)
-		qw422016.E().S(p.Words.Machines)
-		qw422016.N().S(`</h2><ul>`)
-		for _, m := range p.Machines {
-			qw422016.N().S(`<li><a href="`)
-			qw422016.E().S(m.Address)
-			qw422016.N().S(`">`)
-			qw422016.E().S(m.Name)
-			qw422016.N().S(`</a></li>`)
-		}
-		qw422016.N().S(`</ul></section>`)
-		qw422016.N().S(`
-`)
-	}
-	for i := range p.Topics {
-		t := &p.Topics[i]
-
-		qw422016.N().S(`<section class="topic"><h2>`)
-		qw422016.E().S(t.Name)
-		qw422016.N().S(`</h2><ul class="cards">`)
-		for j := range t.Procedures {
-			streamsheet(qw422016, &t.Procedures[j])
-		}
-		qw422016.N().S(`</ul></section>`)
-		qw422016.N().S(`
-`)
+	for i := range p.ByUse {
+		streamforMachine(qw422016, &p.ByUse[i])
 	}
 	streamlist(qw422016, p.Training.Plans, p.Plans)
 	qw422016.N().S(`<section class="lately"><h2>`)
@@ -99,13 +78,13 @@ func StreamFront(qw422016 *qt422016.Writer, p *page.Front) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteFront(qq422016 qtio422016.Writer, p *page.Front) {
+func WriteFront(qq422016 qtio422016.Writer, p *front.Front) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamFront(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Front(p *page.Front) string {
+func Front(p *front.Front) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteFront(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -113,7 +92,7 @@ func Front(p *page.Front) string {
 	return qs422016
 }
 
-func StreamSearch(qw422016 *qt422016.Writer, p *page.Search) {
+func StreamSearch(qw422016 *qt422016.Writer, p *front.Search) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Words.Search)
@@ -128,13 +107,13 @@ func StreamSearch(qw422016 *qt422016.Writer, p *page.Search) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteSearch(qq422016 qtio422016.Writer, p *page.Search) {
+func WriteSearch(qq422016 qtio422016.Writer, p *front.Search) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamSearch(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Search(p *page.Search) string {
+func Search(p *front.Search) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteSearch(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -142,7 +121,7 @@ func Search(p *page.Search) string {
 	return qs422016
 }
 
-func StreamLabels(qw422016 *qt422016.Writer, p *page.Labels) {
+func StreamLabels(qw422016 *qt422016.Writer, p *register.Labels) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Words.Labels)
@@ -175,13 +154,13 @@ func StreamLabels(qw422016 *qt422016.Writer, p *page.Labels) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteLabels(qq422016 qtio422016.Writer, p *page.Labels) {
+func WriteLabels(qq422016 qtio422016.Writer, p *register.Labels) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamLabels(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Labels(p *page.Labels) string {
+func Labels(p *register.Labels) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteLabels(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -189,41 +168,109 @@ func Labels(p *page.Labels) string {
 	return qs422016
 }
 
+func streamforMachine(qw422016 *qt422016.Writer, m *front.ForMachine) {
+	qw422016.N().S(`<section class="topic"><h2>`)
+	streamanchor(qw422016, m.Machine)
+	qw422016.N().S(`</h2>`)
+	streambyUse(qw422016, m.Uses, "h3")
+	qw422016.N().S(`</section>`)
+	qw422016.N().S(`
+`)
+}
+
+func writeforMachine(qq422016 qtio422016.Writer, m *front.ForMachine) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamforMachine(qw422016, m)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func forMachine(m *front.ForMachine) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writeforMachine(qb422016, m)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streambyUse(qw422016 *qt422016.Writer, uses []page.Use, heading string) {
+	qw422016.N().S(`<div class="uses">`)
+	for i := range uses {
+		u := &uses[i]
+
+		qw422016.N().S(`<div><`)
+		qw422016.N().S(heading)
+		qw422016.N().S(`>`)
+		qw422016.E().S(u.Name)
+		qw422016.N().S(`</`)
+		qw422016.N().S(heading)
+		qw422016.N().S(`><ul class="jobs-list">`)
+		for j := range u.Procedures {
+			streamsheet(qw422016, &u.Procedures[j])
+		}
+		if u.More.Address != "" {
+			qw422016.N().S(`<li>`)
+			streamanchor(qw422016, u.More)
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul></div>`)
+		qw422016.N().S(`
+`)
+	}
+	qw422016.N().S(`</div>`)
+}
+
+func writebyUse(qq422016 qtio422016.Writer, uses []page.Use, heading string) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streambyUse(qw422016, uses, heading)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func byUse(uses []page.Use, heading string) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writebyUse(qb422016, uses, heading)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func StreamGeneral(qw422016 *qt422016.Writer, p *front.General) {
+	streamhead(qw422016, &p.Frame)
+	qw422016.N().S(`<header class="title"><h1>`)
+	qw422016.E().S(p.Name)
+	qw422016.N().S(`</h1></header>`)
+	qw422016.N().S(`
+`)
+	qw422016.N().S(`<section class="topic">`)
+	streambyUse(qw422016, p.Uses, "h2")
+	qw422016.N().S(`</section>`)
+	qw422016.N().S(`
+`)
+	streamfoot(qw422016, &p.Frame)
+}
+
+func WriteGeneral(qq422016 qtio422016.Writer, p *front.General) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	StreamGeneral(qw422016, p)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func General(p *front.General) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	WriteGeneral(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
 func streamsheet(qw422016 *qt422016.Writer, s *page.Sheet) {
-	qw422016.N().S(`<li class="card"><a href="`)
+	qw422016.N().S(`<li><a href="`)
 	qw422016.E().S(s.Address)
-	qw422016.N().S(`"><span class="name">`)
+	qw422016.N().S(`">`)
 	qw422016.E().S(s.Name)
-	qw422016.N().S(`</span></a>`)
-	if s.Note != "" {
-		qw422016.N().S(`<p>`)
-		qw422016.E().S(s.Note)
-		qw422016.N().S(`</p>`)
-	}
-	qw422016.N().S(`<p class="small">`)
-	if s.Word != "" {
-		qw422016.N().S(`<span class="word`)
-		qw422016.N().S(` `)
-		qw422016.E().S(s.Class)
-		qw422016.N().S(`">`)
-		qw422016.E().S(s.Word)
-		qw422016.N().S(`</span>`)
-		qw422016.N().S(` `)
-	}
-	if s.Machine != "" {
-		qw422016.N().S(`<span>`)
-		qw422016.E().S(s.Machine)
-		qw422016.N().S(`</span>`)
-		qw422016.N().S(` `)
-	}
-	if s.Time != "" {
-		qw422016.N().S(`<span>`)
-		qw422016.E().S(s.Time)
-		qw422016.N().S(`</span>`)
-	}
-	qw422016.N().S(`</p>`)
+	qw422016.N().S(`</a>`)
 	for _, t := range s.Tongues {
-		qw422016.N().S(`<a class="tongue" href="`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`<a href="`)
 		qw422016.E().S(t.Address)
 		qw422016.N().S(`" lang="`)
 		qw422016.E().S(t.Note)
@@ -232,6 +279,21 @@ func streamsheet(qw422016 *qt422016.Writer, s *page.Sheet) {
 		qw422016.N().S(`">`)
 		qw422016.E().S(t.Name)
 		qw422016.N().S(`</a>`)
+	}
+	if s.Time != "" || s.Word != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`<small>`)
+		if s.Word != "" {
+			qw422016.N().S(`<b class="signal`)
+			qw422016.N().S(` `)
+			qw422016.E().S(s.Class)
+			qw422016.N().S(`">`)
+			qw422016.E().S(s.Word)
+			qw422016.N().S(`</b>`)
+			qw422016.N().S(` `)
+		}
+		qw422016.E().S(s.Time)
+		qw422016.N().S(`</small>`)
 	}
 	qw422016.N().S(`</li>`)
 }
@@ -250,7 +312,7 @@ func sheet(s *page.Sheet) string {
 	return qs422016
 }
 
-func StreamIndex(qw422016 *qt422016.Writer, p *page.Index) {
+func StreamIndex(qw422016 *qt422016.Writer, p *register.Index) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Name)
@@ -266,20 +328,20 @@ func StreamIndex(qw422016 *qt422016.Writer, p *page.Index) {
 		qw422016.E().S(p.By)
 		qw422016.N().S(`</a></p>`)
 	}
-	streamgroups(qw422016, "first", p.First, p.Groups)
+	streamgroups(qw422016, p, "first", p.First, p.Groups)
 	if len(p.Second) > 0 {
-		streamgroups(qw422016, "second", p.By, p.Second)
+		streamgroups(qw422016, p, "second", p.By, p.Second)
 	}
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteIndex(qq422016 qtio422016.Writer, p *page.Index) {
+func WriteIndex(qq422016 qtio422016.Writer, p *register.Index) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamIndex(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Index(p *page.Index) string {
+func Index(p *register.Index) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteIndex(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -287,7 +349,7 @@ func Index(p *page.Index) string {
 	return qs422016
 }
 
-func streamgroups(qw422016 *qt422016.Writer, id, name string, groups []page.Group) {
+func streamgroups(qw422016 *qt422016.Writer, p *register.Index, id, name string, groups []register.Group) {
 	qw422016.N().S(`<section class="index" id="`)
 	qw422016.E().S(id)
 	qw422016.N().S(`">`)
@@ -310,6 +372,13 @@ func streamgroups(qw422016 *qt422016.Writer, id, name string, groups []page.Grou
 			}
 		}
 		qw422016.N().S(`<ul class="rows">`)
+		if p.Counts != "" {
+			qw422016.N().S(`<li class="heads"><span class="note">`)
+			qw422016.E().S(p.Notes)
+			qw422016.N().S(`</span><span class="count">`)
+			qw422016.E().S(p.Counts)
+			qw422016.N().S(`</span></li>`)
+		}
 		for _, r := range g.Rows {
 			qw422016.N().S(`<li`)
 			if r.Class != "" {
@@ -341,21 +410,21 @@ func streamgroups(qw422016 *qt422016.Writer, id, name string, groups []page.Grou
 `)
 }
 
-func writegroups(qq422016 qtio422016.Writer, id, name string, groups []page.Group) {
+func writegroups(qq422016 qtio422016.Writer, p *register.Index, id, name string, groups []register.Group) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamgroups(qw422016, id, name, groups)
+	streamgroups(qw422016, p, id, name, groups)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func groups(id, name string, groups []page.Group) string {
+func groups(p *register.Index, id, name string, groups []register.Group) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writegroups(qb422016, id, name, groups)
+	writegroups(qb422016, p, id, name, groups)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
 }
 
-func StreamEntry(qw422016 *qt422016.Writer, p *page.Entry) {
+func StreamEntry(qw422016 *qt422016.Writer, p *register.Entry) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Name)
@@ -430,13 +499,13 @@ func StreamEntry(qw422016 *qt422016.Writer, p *page.Entry) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteEntry(qq422016 qtio422016.Writer, p *page.Entry) {
+func WriteEntry(qq422016 qtio422016.Writer, p *register.Entry) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamEntry(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Entry(p *page.Entry) string {
+func Entry(p *register.Entry) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteEntry(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -444,7 +513,7 @@ func Entry(p *page.Entry) string {
 	return qs422016
 }
 
-func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
+func StreamMachine(qw422016 *qt422016.Writer, p *register.Machine) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Name)
@@ -456,28 +525,56 @@ func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
 		qw422016.E().S(p.Jobs.Done)
 		qw422016.N().S(`</a></p>`)
 	}
+	if p.UnitBox {
+		qw422016.N().S(`<div class="unit-box" id="unit-box" hidden></div>`)
+	}
 	qw422016.N().S(`<section class="topic"><h2>`)
 	qw422016.E().S(p.ProceduresFor)
-	qw422016.N().S(`</h2><ul class="cards">`)
-	for i := range p.Procedures {
-		streamsheet(qw422016, &p.Procedures[i])
-	}
-	qw422016.N().S(`</ul></section>`)
+	qw422016.N().S(`</h2>`)
+	streambyUse(qw422016, p.Uses, "h3")
+	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)
 	streamlist(qw422016, p.CardsToPrint, p.Cards)
-	streammachineFacts(qw422016, p.Words, p.Words.Options, p.Options)
+	if len(p.Options) > 0 {
+		qw422016.N().S(`<section class="around"><h2>`)
+		qw422016.E().S(p.Words.Options)
+		qw422016.N().S(`</h2><ul>`)
+		for _, o := range p.Options {
+			qw422016.N().S(`<li>`)
+			qw422016.E().S(o)
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul></section>`)
+	}
 	streammachineFacts(qw422016, p.Words, p.Serials, p.Units)
 	streammachineFacts(qw422016, p.Words, p.Words.Points, p.Points)
 	streammachineFacts(qw422016, p.Words, p.Words.Energies, p.Energies)
-	if string(p.Under) != "" {
-		qw422016.N().S(`<section class="around"><h2>`)
-		qw422016.E().S(p.UnderDrawing)
-		qw422016.N().S(`</h2><p>`)
-		qw422016.E().S(p.ComesOffFirst)
-		qw422016.N().S(`</p>`)
-		qw422016.N().S(string(p.Under))
-		qw422016.N().S(`</section>`)
+	if len(p.Reach) > 0 {
+		qw422016.N().S(`<section class="around reach"><h2>`)
+		qw422016.E().S(p.Front.ToReach)
+		qw422016.N().S(`</h2><div class="wide-table" tabindex="0" role="group" aria-label="`)
+		qw422016.E().S(p.Front.ToReach)
+		qw422016.N().S(`"><table><thead><tr><th scope="col">`)
+		qw422016.E().S(p.Front.Part)
+		qw422016.N().S(`</th><th scope="col">`)
+		qw422016.E().S(p.Front.ComesOffFirst)
+		qw422016.N().S(`</th></tr></thead><tbody>`)
+		for _, r := range p.Reach {
+			qw422016.N().S(`<tr><th scope="row">`)
+			qw422016.E().S(r.Part)
+			qw422016.N().S(`</th><td>`)
+			for i, x := range r.First {
+				if i > 0 {
+					qw422016.N().S(` `)
+					qw422016.N().S(`→`)
+					qw422016.N().S(` `)
+				}
+				qw422016.E().S(x)
+			}
+			qw422016.N().S(`</td></tr>`)
+		}
+		qw422016.N().S(`</tbody></table></div></section>`)
 		qw422016.N().S(`
 `)
 	}
@@ -486,18 +583,18 @@ func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
 	streammachineThings(qw422016, p.Words, p.Words.Fluids, p.Fluids)
 	streammachineFacts(qw422016, p.Words, p.Words.Settings, p.Settings)
 	if p.Jobs != nil {
-		streamjobs(qw422016, p.Jobs)
+		streamjobsDone(qw422016, p.Jobs)
 	}
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteMachine(qq422016 qtio422016.Writer, p *page.Machine) {
+func WriteMachine(qq422016 qtio422016.Writer, p *register.Machine) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamMachine(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Machine(p *page.Machine) string {
+func Machine(p *register.Machine) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteMachine(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -505,7 +602,7 @@ func Machine(p *page.Machine) string {
 	return qs422016
 }
 
-func streammachineFacts(qw422016 *qt422016.Writer, w *words.Words, name string, facts []page.Fact) {
+func streammachineFacts(qw422016 *qt422016.Writer, w *words.Words, name string, facts []register.Fact) {
 	if len(facts) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(name)
@@ -517,13 +614,13 @@ func streammachineFacts(qw422016 *qt422016.Writer, w *words.Words, name string, 
 	}
 }
 
-func writemachineFacts(qq422016 qtio422016.Writer, w *words.Words, name string, facts []page.Fact) {
+func writemachineFacts(qq422016 qtio422016.Writer, w *words.Words, name string, facts []register.Fact) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streammachineFacts(qw422016, w, name, facts)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func machineFacts(w *words.Words, name string, facts []page.Fact) string {
+func machineFacts(w *words.Words, name string, facts []register.Fact) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writemachineFacts(qb422016, w, name, facts)
 	qs422016 := string(qb422016.B)
@@ -531,7 +628,7 @@ func machineFacts(w *words.Words, name string, facts []page.Fact) string {
 	return qs422016
 }
 
-func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string, things []page.Thing) {
+func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string, things []register.Thing) {
 	if len(things) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(name)
@@ -560,13 +657,13 @@ func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string,
 	}
 }
 
-func writemachineThings(qq422016 qtio422016.Writer, w *words.Words, name string, things []page.Thing) {
+func writemachineThings(qq422016 qtio422016.Writer, w *words.Words, name string, things []register.Thing) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streammachineThings(qw422016, w, name, things)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func machineThings(w *words.Words, name string, things []page.Thing) string {
+func machineThings(w *words.Words, name string, things []register.Thing) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writemachineThings(qb422016, w, name, things)
 	qs422016 := string(qb422016.B)
@@ -574,7 +671,7 @@ func machineThings(w *words.Words, name string, things []page.Thing) string {
 	return qs422016
 }
 
-func StreamSnags(qw422016 *qt422016.Writer, p *page.Snags) {
+func StreamSnags(qw422016 *qt422016.Writer, p *front.Snags) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -644,13 +741,13 @@ func StreamSnags(qw422016 *qt422016.Writer, p *page.Snags) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteSnags(qq422016 qtio422016.Writer, p *page.Snags) {
+func WriteSnags(qq422016 qtio422016.Writer, p *front.Snags) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamSnags(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Snags(p *page.Snags) string {
+func Snags(p *front.Snags) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteSnags(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -658,7 +755,7 @@ func Snags(p *page.Snags) string {
 	return qs422016
 }
 
-func streamreadables(qw422016 *qt422016.Writer, all []page.Readable) {
+func streamreadables(qw422016 *qt422016.Writer, all []front.Readable) {
 	if len(all) > 0 {
 		qw422016.N().S(`<section class="around readable" id="readable"><h2>`)
 		qw422016.E().S(all[0].Title)
@@ -735,13 +832,13 @@ func streamreadables(qw422016 *qt422016.Writer, all []page.Readable) {
 	}
 }
 
-func writereadables(qq422016 qtio422016.Writer, all []page.Readable) {
+func writereadables(qq422016 qtio422016.Writer, all []front.Readable) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamreadables(qw422016, all)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func readables(all []page.Readable) string {
+func readables(all []front.Readable) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writereadables(qb422016, all)
 	qs422016 := string(qb422016.B)

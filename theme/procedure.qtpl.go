@@ -6,7 +6,7 @@
 
 package theme
 
-import "baybinder/generator/show/page"
+import "baybinder/generator/show/procedure"
 
 import "baybinder/generator/language/words"
 
@@ -21,7 +21,7 @@ var (
 	_ = qt422016.AcquireByteBuffer
 )
 
-func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
+func StreamProcedure(qw422016 *qt422016.Writer, p *procedure.Procedure) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -147,7 +147,7 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 		streamfeedback(qw422016, p.Said)
 	}
 	if p.Jobs != nil {
-		streamjobs(qw422016, p.Jobs)
+		streamjobsDone(qw422016, p.Jobs)
 	}
 	qw422016.N().S(`<div class="wrong-lines"><p>`)
 	qw422016.E().S(p.WrongLine)
@@ -157,13 +157,13 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteProcedure(qq422016 qtio422016.Writer, p *page.Procedure) {
+func WriteProcedure(qq422016 qtio422016.Writer, p *procedure.Procedure) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamProcedure(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Procedure(p *page.Procedure) string {
+func Procedure(p *procedure.Procedure) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteProcedure(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -173,12 +173,14 @@ func Procedure(p *page.Procedure) string {
 
 // What the bay's script must know; without it nothing of this shows.
 
-func streambay(qw422016 *qt422016.Writer, b *page.Bay) {
+func streambay(qw422016 *qt422016.Writer, b *procedure.Bay) {
 	qw422016.N().S(`<div class="bay" id="bay" data-shop="`)
 	qw422016.E().S(b.Shop)
 	qw422016.N().S(`" data-procedure="`)
 	qw422016.E().S(b.Procedure)
-	qw422016.N().S(`" data-revision="`)
+	qw422016.N().S(`"`)
+	qw422016.N().S(` `)
+	qw422016.N().S(`data-revision="`)
 	qw422016.E().S(b.Revision)
 	qw422016.N().S(`"`)
 	if b.Fingerprint != "" {
@@ -193,7 +195,9 @@ func streambay(qw422016 *qt422016.Writer, b *page.Bay) {
 		qw422016.E().S(b.Machine)
 		qw422016.N().S(`" data-options="`)
 		qw422016.E().S(b.Options)
-		qw422016.N().S(`" data-units="`)
+		qw422016.N().S(`"`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-units="`)
 		qw422016.E().S(b.Units)
 		qw422016.N().S(`" data-only-one="`)
 		qw422016.E().S(b.OnlyOne)
@@ -204,13 +208,13 @@ func streambay(qw422016 *qt422016.Writer, b *page.Bay) {
 `)
 }
 
-func writebay(qq422016 qtio422016.Writer, b *page.Bay) {
+func writebay(qq422016 qtio422016.Writer, b *procedure.Bay) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streambay(qw422016, b)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func bay(b *page.Bay) string {
+func bay(b *procedure.Bay) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writebay(qb422016, b)
 	qs422016 := string(qb422016.B)
@@ -218,7 +222,7 @@ func bay(b *page.Bay) string {
 	return qs422016
 }
 
-func streamterms(qw422016 *qt422016.Writer, t page.Terms) {
+func streamterms(qw422016 *qt422016.Writer, t procedure.Terms) {
 	if t.Options != "" {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-when="`)
@@ -233,13 +237,13 @@ func streamterms(qw422016 *qt422016.Writer, t page.Terms) {
 	}
 }
 
-func writeterms(qq422016 qtio422016.Writer, t page.Terms) {
+func writeterms(qq422016 qtio422016.Writer, t procedure.Terms) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamterms(qw422016, t)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func terms(t page.Terms) string {
+func terms(t procedure.Terms) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeterms(qb422016, t)
 	qs422016 := string(qb422016.B)
@@ -274,7 +278,7 @@ func cases(list string) string {
 
 // On paper: the way back to the page that stands.
 
-func streamcode(qw422016 *qt422016.Writer, p *page.Procedure) {
+func streamcode(qw422016 *qt422016.Writer, p *procedure.Procedure) {
 	qw422016.N().S(`<div class="way-back">`)
 	if p.Code.QR != "" {
 		qw422016.N().S(string(p.Code.QR))
@@ -290,13 +294,13 @@ func streamcode(qw422016 *qt422016.Writer, p *page.Procedure) {
 	qw422016.N().S(`</p></div>`)
 }
 
-func writecode(qq422016 qtio422016.Writer, p *page.Procedure) {
+func writecode(qq422016 qtio422016.Writer, p *procedure.Procedure) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamcode(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func code(p *page.Procedure) string {
+func code(p *procedure.Procedure) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writecode(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -304,7 +308,7 @@ func code(p *page.Procedure) string {
 	return qs422016
 }
 
-func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
+func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *procedure.Before) {
 	qw422016.N().S(`<section class="before" aria-labelledby="before-you-start"><h2 id="before-you-start">`)
 	qw422016.E().S(w.BeforeYouStart)
 	qw422016.N().S(`</h2><div><h2>`)
@@ -466,13 +470,13 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
 `)
 }
 
-func writebefore(qq422016 qtio422016.Writer, w *words.Words, b *page.Before) {
+func writebefore(qq422016 qtio422016.Writer, w *words.Words, b *procedure.Before) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streambefore(qw422016, w, b)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func before(w *words.Words, b *page.Before) string {
+func before(w *words.Words, b *procedure.Before) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writebefore(qb422016, w, b)
 	qs422016 := string(qb422016.B)
@@ -482,7 +486,7 @@ func before(w *words.Words, b *page.Before) string {
 
 // The times of a kind of unit.
 
-func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *page.UnitTime) {
+func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *procedure.UnitTime) {
 	qw422016.N().S(`<a href="#`)
 	qw422016.E().S(t.Computed[0].Anchor)
 	qw422016.N().S(`"><b>`)
@@ -507,13 +511,13 @@ func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *page.UnitTime)
 	}
 }
 
-func writeunitTime(qq422016 qtio422016.Writer, w *words.Words, t *page.UnitTime) {
+func writeunitTime(qq422016 qtio422016.Writer, w *words.Words, t *procedure.UnitTime) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamunitTime(qw422016, w, t)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func unitTime(w *words.Words, t *page.UnitTime) string {
+func unitTime(w *words.Words, t *procedure.UnitTime) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeunitTime(qb422016, w, t)
 	qs422016 := string(qb422016.B)
@@ -521,7 +525,7 @@ func unitTime(w *words.Words, t *page.UnitTime) string {
 	return qs422016
 }
 
-func streamphase(qw422016 *qt422016.Writer, w *words.Words, p *page.Phase) {
+func streamphase(qw422016 *qt422016.Writer, w *words.Words, p *procedure.Phase) {
 	qw422016.N().S(`<section class="phase" aria-labelledby="`)
 	qw422016.E().S(p.ID)
 	qw422016.N().S(`"`)
@@ -582,13 +586,13 @@ func streamphase(qw422016 *qt422016.Writer, w *words.Words, p *page.Phase) {
 `)
 }
 
-func writephase(qq422016 qtio422016.Writer, w *words.Words, p *page.Phase) {
+func writephase(qq422016 qtio422016.Writer, w *words.Words, p *procedure.Phase) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamphase(qw422016, w, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func phase(w *words.Words, p *page.Phase) string {
+func phase(w *words.Words, p *procedure.Phase) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writephase(qb422016, w, p)
 	qs422016 := string(qb422016.B)
@@ -596,7 +600,7 @@ func phase(w *words.Words, p *page.Phase) string {
 	return qs422016
 }
 
-func streamconditions(qw422016 *qt422016.Writer, list []page.Condition) {
+func streamconditions(qw422016 *qt422016.Writer, list []procedure.Condition) {
 	for i := range list {
 		qw422016.N().S(`<p class="when"`)
 		if list[i].OfUnit {
@@ -609,13 +613,13 @@ func streamconditions(qw422016 *qt422016.Writer, list []page.Condition) {
 	}
 }
 
-func writeconditions(qq422016 qtio422016.Writer, list []page.Condition) {
+func writeconditions(qq422016 qtio422016.Writer, list []procedure.Condition) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamconditions(qw422016, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func conditions(list []page.Condition) string {
+func conditions(list []procedure.Condition) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeconditions(qb422016, list)
 	qs422016 := string(qb422016.B)
@@ -623,7 +627,7 @@ func conditions(list []page.Condition) string {
 	return qs422016
 }
 
-func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
+func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *procedure.Step) {
 	qw422016.N().S(`<li class="step" id="`)
 	qw422016.E().S(s.Anchor)
 	qw422016.N().S(`" data-step="`)
@@ -787,13 +791,13 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 `)
 }
 
-func writestep(qq422016 qtio422016.Writer, w *words.Words, s *page.Step) {
+func writestep(qq422016 qtio422016.Writer, w *words.Words, s *procedure.Step) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamstep(qw422016, w, s)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func step(w *words.Words, s *page.Step) string {
+func step(w *words.Words, s *procedure.Step) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writestep(qb422016, w, s)
 	qs422016 := string(qb422016.B)
@@ -801,7 +805,7 @@ func step(w *words.Words, s *page.Step) string {
 	return qs422016
 }
 
-func streamstand(qw422016 *qt422016.Writer, w *words.Words, title string, list []page.Stood) {
+func streamstand(qw422016 *qt422016.Writer, w *words.Words, title string, list []procedure.Stood) {
 	qw422016.N().S(`<details class="stand"><summary>`)
 	qw422016.E().S(title)
 	if len(list) > 0 {
@@ -816,13 +820,13 @@ func streamstand(qw422016 *qt422016.Writer, w *words.Words, title string, list [
 	qw422016.N().S(`</details>`)
 }
 
-func writestand(qq422016 qtio422016.Writer, w *words.Words, title string, list []page.Stood) {
+func writestand(qq422016 qtio422016.Writer, w *words.Words, title string, list []procedure.Stood) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamstand(qw422016, w, title, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func stand(w *words.Words, title string, list []page.Stood) string {
+func stand(w *words.Words, title string, list []procedure.Stood) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writestand(qb422016, w, title, list)
 	qs422016 := string(qb422016.B)
@@ -830,7 +834,7 @@ func stand(w *words.Words, title string, list []page.Stood) string {
 	return qs422016
 }
 
-func streamstood(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood) {
+func streamstood(qw422016 *qt422016.Writer, w *words.Words, list []procedure.Stood) {
 	if len(list) == 0 {
 		qw422016.N().S(`<p>`)
 		qw422016.E().S(w.AllAsItWas)
@@ -865,13 +869,13 @@ func streamstood(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood) {
 	}
 }
 
-func writestood(qq422016 qtio422016.Writer, w *words.Words, list []page.Stood) {
+func writestood(qq422016 qtio422016.Writer, w *words.Words, list []procedure.Stood) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamstood(qw422016, w, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func stood(w *words.Words, list []page.Stood) string {
+func stood(w *words.Words, list []procedure.Stood) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writestood(qb422016, w, list)
 	qs422016 := string(qb422016.B)
@@ -881,7 +885,7 @@ func stood(w *words.Words, list []page.Stood) string {
 
 // How long the job takes: a picture, and the same in words.
 
-func streamtimeLine(qw422016 *qt422016.Writer, t *page.TimeLine) {
+func streamtimeLine(qw422016 *qt422016.Writer, t *procedure.TimeLine) {
 	if len(t.Units) > 0 {
 		qw422016.N().S(`<section class="time-line"><h2>`)
 		qw422016.E().S(t.Title)
@@ -897,13 +901,13 @@ func streamtimeLine(qw422016 *qt422016.Writer, t *page.TimeLine) {
 	}
 }
 
-func writetimeLine(qq422016 qtio422016.Writer, t *page.TimeLine) {
+func writetimeLine(qq422016 qtio422016.Writer, t *procedure.TimeLine) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamtimeLine(qw422016, t)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func timeLine(t *page.TimeLine) string {
+func timeLine(t *procedure.TimeLine) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writetimeLine(qb422016, t)
 	qs422016 := string(qb422016.B)
@@ -911,7 +915,7 @@ func timeLine(t *page.TimeLine) string {
 	return qs422016
 }
 
-func streamunitLine(qw422016 *qt422016.Writer, u *page.UnitLine) {
+func streamunitLine(qw422016 *qt422016.Writer, u *procedure.UnitLine) {
 	qw422016.N().S(`<div`)
 	streamcases(qw422016, u.Cases)
 	qw422016.N().S(`>`)
@@ -940,13 +944,13 @@ func streamunitLine(qw422016 *qt422016.Writer, u *page.UnitLine) {
 	qw422016.N().S(`</div>`)
 }
 
-func writeunitLine(qq422016 qtio422016.Writer, u *page.UnitLine) {
+func writeunitLine(qq422016 qtio422016.Writer, u *procedure.UnitLine) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamunitLine(qw422016, u)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func unitLine(u *page.UnitLine) string {
+func unitLine(u *procedure.UnitLine) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeunitLine(qb422016, u)
 	qs422016 := string(qb422016.B)
@@ -956,7 +960,7 @@ func unitLine(u *page.UnitLine) string {
 
 // A stopping place: what the next shift finds, with blanks.
 
-func streamhandOver(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood) {
+func streamhandOver(qw422016 *qt422016.Writer, w *words.Words, list []procedure.Stood) {
 	qw422016.N().S(`<div class="pause"><p><b>`)
 	qw422016.E().S(w.PauseHere)
 	qw422016.N().S(`</b></p><div class="hand-over"><p class="title">`)
@@ -986,13 +990,13 @@ func streamhandOver(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood
 	qw422016.N().S(`<span class="blank"></span></p></div></div>`)
 }
 
-func writehandOver(qq422016 qtio422016.Writer, w *words.Words, list []page.Stood) {
+func writehandOver(qq422016 qtio422016.Writer, w *words.Words, list []procedure.Stood) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamhandOver(qw422016, w, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func handOver(w *words.Words, list []page.Stood) string {
+func handOver(w *words.Words, list []procedure.Stood) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writehandOver(qb422016, w, list)
 	qs422016 := string(qb422016.B)
@@ -1002,7 +1006,7 @@ func handOver(w *words.Words, list []page.Stood) string {
 
 // A step of the refit that follows from the strip.
 
-func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
+func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *procedure.Derived) {
 	qw422016.N().S(`<li class="step from-strip" id="`)
 	qw422016.E().S(d.Anchor)
 	qw422016.N().S(`" data-step="`)
@@ -1033,6 +1037,11 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 	qw422016.N().S(`<p><b>`)
 	qw422016.E().S(d.Text)
 	qw422016.N().S(`.</b></p>`)
+	if d.Uncap != "" {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(d.Uncap)
+		qw422016.N().S(`</p>`)
+	}
 	for i := range d.Fastened {
 		streamfastened(qw422016, &d.Fastened[i])
 	}
@@ -1067,13 +1076,13 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 `)
 }
 
-func writederived(qq422016 qtio422016.Writer, w *words.Words, d *page.Derived) {
+func writederived(qq422016 qtio422016.Writer, w *words.Words, d *procedure.Derived) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamderived(qw422016, w, d)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func derived(w *words.Words, d *page.Derived) string {
+func derived(w *words.Words, d *procedure.Derived) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writederived(qb422016, w, d)
 	qs422016 := string(qb422016.B)
@@ -1081,7 +1090,7 @@ func derived(w *words.Words, d *page.Derived) string {
 	return qs422016
 }
 
-func streamfastened(qw422016 *qt422016.Writer, f *page.Fastened) {
+func streamfastened(qw422016 *qt422016.Writer, f *procedure.Fastened) {
 	qw422016.N().S(`<div class="fastened"><div>`)
 	for _, t := range f.Turns {
 		qw422016.N().S(`<p class="turns">`)
@@ -1103,13 +1112,13 @@ func streamfastened(qw422016 *qt422016.Writer, f *page.Fastened) {
 	qw422016.N().S(`</div>`)
 }
 
-func writefastened(qq422016 qtio422016.Writer, f *page.Fastened) {
+func writefastened(qq422016 qtio422016.Writer, f *procedure.Fastened) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamfastened(qw422016, f)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func fastened(f *page.Fastened) string {
+func fastened(f *procedure.Fastened) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writefastened(qb422016, f)
 	qs422016 := string(qb422016.B)

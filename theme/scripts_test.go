@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"io/fs"
+	"path"
 	"slices"
 	"strings"
 	"testing"
@@ -51,6 +52,22 @@ func TestEveryScriptIsSent(t *testing.T) {
 	sent := slices.Sorted(slices.Values(scripts))
 	if !slices.Equal(names, sent) {
 		t.Errorf("the scripts are %v, sent are %v", names, sent)
+	}
+}
+
+// Every component's style is in the style of every page.
+func TestEveryComponentHasItsPlace(t *testing.T) {
+	names, err := fs.Glob(files, "styles/baybinder/*.css")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range names {
+		if c := strings.TrimSuffix(path.Base(name), ".css"); !slices.Contains(components, c) {
+			t.Errorf("theme.go does not say where the style of %s stands", c)
+		}
+	}
+	if len(names) != len(components) {
+		t.Errorf("%d styles, %d components", len(names), len(components))
 	}
 }
 

@@ -5,11 +5,9 @@
 package theme
 
 import (
-	"bytes"
 	"embed"
 	"encoding/json"
 	"errors"
-	"io/fs"
 
 	"github.com/tdewolff/minify/v2"
 	"github.com/tdewolff/minify/v2/css"
@@ -20,13 +18,48 @@ import (
 
 //go:generate go tool qtc -dir=. -skipLineComments
 
-//go:embed styles scripts
+//go:embed styles/*.css styles/baybinder/*.css scripts/*.js
 var files embed.FS
+
+// components are the styles of one thing each, in the order in which a later
+// one may say something else than an earlier one: what the paper, the dark and
+// narrow screens change comes last.
+var components = []string{
+	"base", "sheet", "title", "before", "steps", "code", "safety", "holds", "end", "lists", "cards", "emergency", "bay", "rail", "jobs",
+	"readable", "plot", "timeline", "said", "labels", "uses", "short", "narrow", "work", "print", "paper", "dark", "calm", "forced",
+}
+
+// style is the style of every page: that of all its components.
+func style() ([]byte, error) {
+	var out []byte
+	for _, name := range components {
+		data, err := files.ReadFile("styles/baybinder/" + name + ".css")
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, data...)
+	}
+	return out, nil
+}
 
 // scripts are the scripts in the order in which they rest on each other. Pages
 // get them as one file, which a browser reads once: many files are larger, for
 // what they have in common is packed in each of them again.
-var scripts = []string{"pieces", "search", "language", "store", "jobs", "unit", "holds", "steps", "closeout", "before", "record", "rail", "bay"}
+var scripts = []string{
+	"pieces", "search", "language", "store", "jobs", "unit", "holds", "steps", "closeout", "before", "record", "rail", "bay",
+}
+
+func script() ([]byte, error) {
+	var out []byte
+	for _, name := range scripts {
+		data, err := files.ReadFile("scripts/" + name + ".js")
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, data...)
+	}
+	return out, nil
+}
 
 // Files are the files that a site gets whose pages speak these languages, by
 // path in its theme folder, without what only a reader of the source needs.
@@ -34,37 +67,21 @@ func Files(spoken ...*shape.Language) (map[string][]byte, error) {
 	small := minify.New()
 	small.AddFunc("css", css.Minify)
 	small.AddFunc("js", js.Minify)
-	var whole bytes.Buffer
-	for _, name := range scripts {
-		data, err := fs.ReadFile(files, "scripts/"+name+".js")
+	out := map[string][]byte{}
+	put := func(name, kind string, read func() ([]byte, error)) error {
+		data, err := read()
 		if err != nil {
-			return nil, err
+			return err
 		}
-		whole.Write(data)
+		out[name], err = small.Bytes(kind, data)
+		return err
 	}
-	script, err := small.Bytes("js", whole.Bytes())
+	readings := func() ([]byte, error) { return files.ReadFile("styles/readings.css") }
+	err := errors.Join(put("baybinder.css", "css", style), put("readings.css", "css", readings), put("baybinder.js", "js", script))
 	if err != nil {
 		return nil, err
 	}
-	out := map[string][]byte{"baybinder.js": script}
-	return out, errors.Join(styles(out, small), tables(out, spoken))
-}
-
-func styles(out map[string][]byte, small *minify.M) error {
-	all, err := fs.ReadDir(files, "styles")
-	if err != nil {
-		return err
-	}
-	for _, d := range all {
-		data, err := fs.ReadFile(files, "styles/"+d.Name())
-		if err != nil {
-			return err
-		}
-		if out[d.Name()], err = small.Bytes("css", data); err != nil {
-			return err
-		}
-	}
-	return nil
+	return out, tables(out, spoken)
 }
 
 // tables are the words that the scripts say, a file a language.

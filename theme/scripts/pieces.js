@@ -32,6 +32,7 @@
   // day writes a day as people say it: 22 November.
   bay.day = function (ms) {
     const d = new Date(ms), language = document.documentElement.lang;
+    /** @type {Intl.DateTimeFormatOptions} */
     const year = d.getFullYear() === new Date(Date.now()).getFullYear() ? {} : { year: 'numeric' };
     return d.toLocaleDateString(language === 'en' ? 'en-GB' : language, { day: 'numeric', month: 'long', ...year });
   };
@@ -65,7 +66,7 @@
   };
 
   // A link to what to do in an emergency opens it.
-  const aid = () => { if (location.hash === '#emergency') document.querySelector('.emergency details').open = true; };
+  const aid = () => { if (location.hash === '#emergency') /** @type {HTMLDetailsElement} */ (document.querySelector('.emergency details')).open = true; };
   addEventListener('hashchange', aid);
   addEventListener('DOMContentLoaded', aid);
 
@@ -78,6 +79,17 @@
       const [file, place] = a.getAttribute('href').split('#');
       a.setAttribute('href', file + '?unit=' + unit + (place ? '#' + place : ''));
     }
+  });
+
+  // On a machine's page the unit can be chosen first.
+  addEventListener('DOMContentLoaded', () => {
+    const box = document.getElementById('unit-box'), w = bay.words;
+    if (!box) return;
+    const field = bay.make('input', { type: 'text', inputmode: 'numeric', autocomplete: 'off', id: 'unit-serial', maxlength: 12 });
+    const take = () => { if (/^\d+$/.test(field.value.trim())) location.search = '?unit=' + field.value.trim(); else field.focus(); };
+    field.addEventListener('keydown', (e) => { if (e.key === 'Enter') take(); });
+    box.append(bay.make('p', { class: 'presses' }, bay.make('label', { for: 'unit-serial' }, w.WhichUnit + ' ' + w.SerialNumber), field, bay.button(w.UseSerial, take)));
+    box.hidden = false;
   });
 
   // The beep needs a touch or a key first: browsers keep pages quiet until then.

@@ -157,4 +157,5 @@ var bay = words.Bay{
 	LeftOut:         "Not on this unit, left out: {0}.",
 	FromTo:          "{0} to {1}",
 	WaitLeft:        "wait {0}",
+	LastUsed:        "Last used",
 }

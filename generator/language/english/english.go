@@ -14,12 +14,12 @@ import (
 var Language = shape.Language{
 	Code: "en",
 
-	Words: page, Bay: bay, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
+	Words: page, Bay: bay, Front: frontWords, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
 	TimeLine: timeLine, Watch: watch, Worked: worked, Counted: counted, Signs: signs,
 
 	Speech: speech, Procedure: procedure,
 
-	Grammar: grammar, Passive: passive, Vague: vague, Numbers: numbers, Acts: acts, Verbs: verbs,
+	Grammar: grammar, Passive: passive, Vague: vague, Numbers: numbers, Acts: acts, Verbs: verbs, Jotted: jotted,
 	Signals: []string{"DANGER", "WARNING", "CAUTION", "NOTICE"},
 	Gear: map[string][]string{
 		"M003": {"ear", "hearing"}, "M004": {"goggles", "glasses", "eye protection", "spectacles"}, "M008": {"boot", "shoe", "footwear"},

@@ -157,4 +157,5 @@ var bay = words.Bay{
 	LeftOut:         "Nicht an diesem Gerät, ausgelassen: {0}.",
 	FromTo:          "{0} bis {1}",
 	WaitLeft:        "noch {0}",
+	LastUsed:        "Zuletzt benutzt",
 }

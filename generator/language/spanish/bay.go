@@ -157,4 +157,5 @@ var bay = words.Bay{
 	LeftOut:         "No está en esta unidad, se omite: {0}.",
 	FromTo:          "{0} a {1}",
 	WaitLeft:        "espera {0}",
+	LastUsed:        "Últimos usados",
 }

@@ -13,12 +13,12 @@ var Language = shape.Language{
 	Code:  "es",
 	Lacks: []string{"Grade"}, // the school year was worked out for English alone
 
-	Words: page, Bay: bay, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
+	Words: page, Bay: bay, Front: frontWords, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
 	TimeLine: timeLine, Watch: watch, Worked: worked, Counted: counted, Signs: signs,
 
 	Speech: speech, Procedure: procedure,
 
-	Grammar: grammar, Passive: passive, Vague: vague, Numbers: numbers, Acts: acts, Verbs: verbs,
+	Grammar: grammar, Passive: passive, Vague: vague, Numbers: numbers, Acts: acts, Verbs: verbs, Jotted: jotted,
 	Signals: []string{"PELIGRO", "ADVERTENCIA", "PRECAUCIÓN", "PRECAUCION", "ATENCIÓN", "ATENCION", "AVISO"}, // accents left off as well
 	Gear: map[string][]string{
 		"M003": {"oído", "auricular"}, "M004": {"gafas"}, "M008": {"calzado", "bota"}, "M009": {"guante"}, "M010": {"ropa", "traje"},
