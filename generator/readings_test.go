@@ -60,8 +60,11 @@ func give(t *testing.T, folder, day, procedure string) {
 	date, _ := model.ParseDate(day)
 	r, err := generator.Check(generator.Options{Manual: folder, Today: date})
 	must(t, err)
-	_, err = issue.Run(r.Manual, r.Findings, issue.Order{Folder: folder, Procedures: []string{procedure}, Date: date, Reason: "For the test.", Written: "h-p", Checked: "h-p", Readers: "reread"})
+	o := issue.Order{Folder: folder, Procedures: []string{procedure}, Date: date, Reason: "For the test.", Written: "h-p", Checked: "h-p", Readers: "reread"}
+	list, err := issue.Prepare(r.Manual, r.Findings, o)
 	must(t, err)
+	must(t, issue.Settle(list, o.Readers))
+	must(t, issue.Write(list, o))
 }
 
 // set adds a row to the record.
@@ -71,7 +74,7 @@ func set(t *testing.T, folder, day, row, by string) {
 	r, err := generator.Check(generator.Options{Manual: folder, Today: date})
 	must(t, err)
 	w := strings.Fields(row)
-	_, err = training.Record(r.Manual, training.Entry{Folder: folder, Person: w[0], Procedure: w[1], Act: w[2], By: by, Date: date})
+	_, err = training.RecordAll(r.Manual, folder, []training.Entry{{Folder: folder, Person: w[0], Procedure: w[1], Act: w[2], By: by, Date: date}})
 	must(t, err)
 }
 
