@@ -30,6 +30,7 @@ type Assigned struct {
 	Time     string
 	BuildsOn []Link // the numbers of what is read before it
 	Added    bool   // the plan does not list it: something of it performs it
+	Revision string // that stands; "" where none does
 	Code     Code
 	Ticks    []Tick
 }
@@ -134,6 +135,9 @@ func (s *Site) assigned(up string, plan *model.Plan, r *training.Reading, number
 		v.BuildsOn = append(v.BuildsOn, Link{Name: strconv.Itoa(at), Address: "#n" + strconv.Itoa(at)})
 	}
 	v.Ticks = s.ticks(plan, r.Procedure)
+	if rev := s.lastRevision(r.Procedure); rev != nil {
+		v.Revision = fmt.Sprintf(s.Words.Revision, rev.Number, rev.Date)
+	}
 	return v
 }
 

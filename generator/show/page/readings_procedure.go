@@ -19,6 +19,7 @@ type ProcedureReaders struct {
 	Plate    []string
 	InManual string // the page in the manual's site; "" where the shop has no address
 	Exercise Link
+	SignIn   Link
 	Answers  Link
 	Plans    []Link
 	May      Crew
@@ -69,6 +70,7 @@ func (r *Readings) Procedure(p *model.Procedure) *ProcedureReaders {
 	v := &ProcedureReaders{Frame: r.frame(PageOf(p), p.Title), Training: r.words, Plate: r.plate(p), InManual: r.inManual(p)}
 	v.Exercise = Link{Name: r.words.Exercise, Address: v.Up + ExercisePage(p)}
 	v.Answers = Link{Name: r.words.Answers, Address: v.Up + AnswersPage(p)}
+	v.SignIn = Link{Name: r.words.SignIn, Address: v.Up + SignInPage(p)}
 	v.Plans = r.plansWith(v.Up, p)
 	v.May = r.crew(v.Up, p)
 	v.Readers = r.readers(v.Up, p)
