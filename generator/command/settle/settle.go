@@ -1,7 +1,8 @@
 // Package settle mends what needs no judgement in a manual's procedures.
 //
 // It completes the four lists of the front matter from what the steps use, and
-// writes the register's words into empty links. All it does is insert: what
+// writes the register's words into empty links. Into needs: it writes the roles
+// that the steps, their tools and what is performed ask for. All it does is insert: what
 // stood in a file stands in it afterwards, byte for byte. What needs judgement
 // (an entry that nothing uses, an amount) is left and told.
 //
@@ -73,9 +74,10 @@ func Run(o Options) ([]Change, error) {
 		m, _ = bind.Manual(with)
 	}
 	found := check.Run(&check.Context{Manual: m, Today: o.Today})
+	roles := needed(m, found)
 	var changes []Change
 	for _, p := range procedures(m) {
-		t := &text{manual: m, procedure: p, found: inFile(found, p.File), acted: links[p.File.Path]}
+		t := &text{manual: m, procedure: p, found: inFile(found, p.File), acted: links[p.File.Path], roles: roles[p]}
 		t.acted.notes(t)
 		t.settle()
 		if len(t.inserts)+len(t.acted.pieces()) > 0 && !o.Show {
@@ -113,6 +115,7 @@ type text struct {
 	manual    *model.Manual
 	procedure *model.Procedure
 	found     []finding.Finding
+	roles     []string // that needs: lacks
 	inserts   []patch.Piece
 	acted     *acted // the links that the file has got already; nil for none
 	did       []Note
