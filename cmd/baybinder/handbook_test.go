@@ -36,7 +36,7 @@ func TestEveryExampleOfTheHandbookWorks(t *testing.T) {
 			put(t, e)
 		} else {
 			for line := range strings.Lines(e.Text) {
-				args := words(strings.TrimSpace(line))
+				args := spoken(strings.TrimSpace(line))
 				if args[0] != "baybinder" {
 					t.Errorf("%s: %q is no command of the program", e.Chapter, line)
 					continue
@@ -74,8 +74,8 @@ func put(t *testing.T, e handbook.Example) {
 	}
 }
 
-// words are those of a command line; double quotes keep some together.
-func words(line string) []string {
+// spoken are the words of a command line; double quotes keep some together.
+func spoken(line string) []string {
 	var out []string
 	for i, part := range strings.Split(line, `"`) {
 		if i%2 == 1 {

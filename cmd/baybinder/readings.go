@@ -16,7 +16,8 @@ type readingsCommand struct {
 	Plan   planCommand   `cmd:"" help:"A plan's readings in their order, with times, what each builds on, and who may witness."`
 	Who    whoCommand    `cmd:"" help:"Who, by the record, may do a job on the day: who holds its roles, who has read it."`
 	Audit  auditCommand  `cmd:"" help:"Which revision stood on the day, who had read it by then, and which jobs had been done by it."`
-	Record recordCommand `cmd:"" help:"Record that someone read, watched, performed or taught a procedure."`
+	Record recordCommand `cmd:"" help:"Record that someone read, watched, performed or taught a procedure, was told of it or inspected; of a class in one line."`
+	People peopleCommand `cmd:"" help:"Who comes, leaves and comes back."`
 }
 
 type dueCommand struct {
@@ -40,7 +41,7 @@ func (c *dueCommand) Run(g *globals, d *output) error {
 	items := hall.Items()
 	switch {
 	case c.Person == "" && c.ICal:
-		items = append(items, hall.Reviews()...)
+		items = slices.Concat(items, hall.Reviews(), hall.Inspections())
 	case c.Person == "":
 		items = append(items, hall.ReviewsSoon()...)
 	default:
@@ -50,6 +51,7 @@ func (c *dueCommand) Run(g *globals, d *output) error {
 		}
 		items = slices.DeleteFunc(items, func(i training.Item) bool { return i.Person != person })
 	}
+	training.ByLateness(items)
 	switch {
 	case c.CSV:
 		err = training.CSV(d.out, items)
@@ -85,23 +87,38 @@ func have(n int, one string) string {
 	return count(n, one) + " have"
 }
 
-// items tells what there is to do, and below it what changed for those who
-// must read again.
+// items tells what there is to do, what presses most first: of each person one
+// line, then the rest, and below it what changed for those who must read again.
 func (d *output) items(hall *training.Standings, items []training.Item) {
 	if len(items) == 0 {
 		d.say("nothing is due")
 	}
-	for _, i := range items {
-		if i.Person == nil {
-			d.say("%s: %s%s", i.State, i.ToDo(), byDay(i))
-			continue
-		}
-		d.say("%s: %s: %s%s", i.Person.Label(), i.State, i.ToDo(), byDay(i))
+	first, rest := training.FirstOfEach(items)
+	if len(first) <= 1 {
+		first, rest = items, nil
+	}
+	for _, i := range first {
+		d.item(i)
+	}
+	if len(rest) > 0 {
+		d.say("")
+		d.say("and besides:")
+	}
+	for _, i := range rest {
+		d.item(i)
 	}
 	for _, c := range hall.Changes(items) {
 		d.say("")
 		d.changed(c)
 	}
+}
+
+func (d *output) item(i training.Item) {
+	if i.Person == nil {
+		d.say("%s: %s%s", i.State, i.ToDo(), byDay(i))
+		return
+	}
+	d.say("%s: %s: %s%s", i.Person.Label(), i.State, i.ToDo(), byDay(i))
 }
 
 func byDay(i training.Item) string {

@@ -75,6 +75,7 @@ var (
 		{Rule: &rowMissing, Manual: runRowMissing},
 		{Rule: &notAuthorised, Manual: runNotAuthorised},
 		{Rule: &bind.UnknownPerson, Manual: runRecordPerson},
+		{Rule: &notQualified, Manual: runNotQualified},
 	}
 
 	// What is said in other languages.
@@ -88,6 +89,7 @@ var (
 	// What dates and fingerprints tell.
 	datedRules = []*Rule{
 		{Rule: &changedSinceIssue, Manual: runChangedSinceIssue},
+		{Rule: &changedSinceIssue, Manual: runTranslationChanged},
 		{Rule: &reviewDue, Manual: runReviewDue},
 		{Rule: &reviewDue, Manual: runInspectionDue},
 		{Rule: &samePerson, Manual: runSamePerson},

@@ -11,10 +11,10 @@ import (
 	"unicode/utf8"
 
 	"baybinder/generator/base/quantity"
-	"baybinder/generator/command/settle"
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
+	"baybinder/generator/read/edit"
 	"baybinder/generator/read/jotting"
 )
 
@@ -255,7 +255,7 @@ func closedCode(line string) string {
 func (d *draft) toChoose(p *jotting.Piece) string {
 	var offers []string
 	for _, h := range jotting.Hazards(d.manual, d.machine, p.Text, tagOf(d.manual)) {
-		offers = append(offers, "["+settle.LinkText(h.Label())+"](hazard:"+h.ID+")")
+		offers = append(offers, "["+edit.LinkText(h.Label())+"](hazard:"+h.ID+")")
 	}
 	said := "a hazard to choose, with the word " + p.Signal + " in front of it"
 	if len(offers) > 0 {

@@ -6,9 +6,9 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
 	"baybinder/generator/check"
-	"baybinder/generator/command/patch"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"

@@ -4,11 +4,11 @@ import (
 	"slices"
 	"strings"
 
-	"baybinder/generator/command/patch"
+	"baybinder/generator/base/patch"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
+	"baybinder/generator/read/edit"
 	"baybinder/generator/read/source"
-	"baybinder/generator/read/syntax"
 )
 
 // state is how things stand between the two procedures of a pair, to be written
@@ -123,16 +123,9 @@ func restores(q *model.Procedure, e *model.Energy) bool {
 	return len(e.Points) > 0 && !slices.ContainsFunc(e.Points, func(p model.Ref[model.Point]) bool { return p.To == nil || !back[p.To] })
 }
 
-// piece writes the state behind the fields that come before it.
+// piece writes the state into a front matter that says nothing of it yet.
 func (s state) piece() (patch.Piece, bool) {
-	doc, _ := syntax.Read(s.of.File)
-	if doc.Front == nil || doc.Front.Get(s.field) != nil || !strings.HasPrefix(doc.File.Text, "---\n") {
-		return patch.Piece{}, false
-	}
-	f := &front{file: doc.File, node: doc.Front}
-	piece := f.newLine(s.field, nil)
-	piece.Text = strings.Replace(piece.Text, "[]", "{ "+strings.Join(s.lines, ", ")+" }", 1)
-	return piece, true
+	return edit.PutMap(s.of.File, s.field, s.lines)
 }
 
 // paired gives the tree with the states of the pairs in it, as far as no error

@@ -23,9 +23,9 @@ import (
 
 	"baybinder/generator/base/atomicfile"
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
 	"baybinder/generator/check"
-	"baybinder/generator/command/patch"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"

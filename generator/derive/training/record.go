@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"path/filepath"
 	"slices"
+	"strings"
 
 	"baybinder/generator/base/ledger"
 	"baybinder/generator/base/nearest"
@@ -31,6 +32,7 @@ type Entry struct {
 	Score     string
 	Note      string
 	Date      model.Date
+	Where     string // file and line that it was read from; "" of what was typed
 }
 
 // Recorded is what was recorded, and what comes of it.
@@ -70,8 +72,13 @@ func RecordAll(m *model.Manual, folder string, entries []Entry) ([]*Recorded, er
 		return nil, err
 	}
 	last := entries[0].Date
-	for i, d := range done {
-		d.cameOf(m, &after, &after.Record[len(m.Record)+i])
+	halls := map[model.Date]both{}
+	told := map[finish]bool{}
+	for i, d := range slices.Backward(done) {
+		if halls[d.Date].was == nil {
+			halls[d.Date] = both{NewStandings(m, d.Date), NewStandings(&after, d.Date)}
+		}
+		d.cameOf(halls[d.Date], &after.Record[len(m.Record)+i], told)
 		if last.Before(d.Date) {
 			last = d.Date
 		}
@@ -87,6 +94,9 @@ func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
 	for _, e := range entries {
 		p, err := recordable(m, e)
 		if err != nil {
+			if e.Where != "" {
+				err = fmt.Errorf("%s: %w", e.Where, err)
+			}
 			wrong = append(wrong, err)
 			continue
 		}
@@ -95,7 +105,7 @@ func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
 		}
 		d := &Recorded{Entry: e, Fingerprint: halls[e.Date].Fingerprint(p)}
 		r := d.reading(m)
-		d.Revision, d.Twice = halls[e.Date].revisionRead(&r), twice(m.Record, done, d)
+		d.Revision, d.Twice = halls[e.Date].RevisionRead(&r), twice(m.Record, done, d)
 		done = append(done, d)
 	}
 	return done, errors.Join(wrong...)
@@ -107,7 +117,12 @@ func twice(stands []model.Reading, before []*Recorded, d *Recorded) bool {
 		return r.Date == d.Date && r.Person.ID == d.Person && r.Procedure.ID == d.Procedure && r.Act == d.Act && r.By == d.By && r.On == d.On &&
 			r.Language == d.Language && r.Score == d.Score && r.Note == d.Note
 	}
-	return d.Act != "performed" && (slices.ContainsFunc(stands, same) || slices.ContainsFunc(before, func(o *Recorded) bool { return o.Entry == d.Entry }))
+	again := func(o *Recorded) bool {
+		there := o.Entry
+		there.Where = d.Where
+		return there == d.Entry
+	}
+	return d.Act != "performed" && (slices.ContainsFunc(stands, same) || slices.ContainsFunc(before, again))
 }
 
 func (d *Recorded) row() ledger.Row {
@@ -135,15 +150,28 @@ func (d *Recorded) reading(m *model.Manual) model.Reading {
 	return r
 }
 
-// cameOf is what comes of a row that was added.
-func (d *Recorded) cameOf(before, after *model.Manual, r *model.Reading) {
-	was, now := NewStandings(before, d.Date), NewStandings(after, d.Date)
+// both are how people stand on a day without the rows that are added, and with
+// them.
+type both struct{ was, now *Standings }
+
+// finish is who finished what on which day.
+type finish struct {
+	person *model.Person
+	plan   *model.Plan
+	day    model.Date
+}
+
+// cameOf is what comes of a row that was added. A plan that several rows finish is
+// told at the last of them.
+func (d *Recorded) cameOf(h both, r *model.Reading, told map[finish]bool) {
 	if d.Act == "performed" {
-		d.Why = now.UncountedByAll(r)
+		d.Why = h.now.UncountedByAll(r)
 	}
 	for i := range r.Person.To.Plans {
 		plan := r.Person.To.Plans[i].To
-		if plan != nil && len(now.Finished(r.Person.To, plan)) > len(was.Finished(r.Person.To, plan)) {
+		this := finish{r.Person.To, plan, d.Date}
+		if plan != nil && !told[this] && len(h.now.Finished(r.Person.To, plan)) > len(h.was.Finished(r.Person.To, plan)) {
+			told[this] = true
 			d.Finished = append(d.Finished, plan)
 		}
 	}
@@ -160,6 +188,15 @@ func awards(m *model.Manual, folder string, day model.Date) error {
 	return ledger.Union(folder, "readings/roles.csv")
 }
 
+// BeginRoles puts the table of roles there with its header alone, where it is not
+// there, and has version control keep both sides' rows of it.
+func BeginRoles(folder string) error {
+	if err := ledger.Append(filepath.Join(folder, "readings", "roles.csv"), rolesColumns, nil, nil); err != nil {
+		return err
+	}
+	return ledger.Union(folder, "readings/roles.csv")
+}
+
 // recordable finds the procedure and refuses what cannot have been.
 func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 	at := slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == e.Procedure })
@@ -167,7 +204,9 @@ func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 	case !known(m, e.Person):
 		return nil, notInPeople(m, e.Person)
 	case at < 0:
-		return nil, fmt.Errorf("there is no procedure %s", e.Procedure)
+		return nil, noProcedure(m, e.Procedure)
+	case !slices.Contains(Acts, e.Act):
+		return nil, fmt.Errorf("%q is none of %s", e.Act, strings.Join(Acts, ", "))
 	case !m.Procedures[at].Issued():
 		return nil, fmt.Errorf("%s is %s: only what is issued is read for work", e.Procedure, m.Procedures[at].Status)
 	case e.By != "" && !known(m, e.By):
@@ -180,6 +219,20 @@ func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 		return nil, fmt.Errorf("%s cannot witness what they did themselves", e.By)
 	}
 	return m.Procedures[at], nil
+}
+
+// Acts are what can be recorded.
+var Acts = []string{"read", "watched", "performed", "taught", "told", "inspected"}
+
+func noProcedure(m *model.Manual, id string) error {
+	var ids []string
+	for _, p := range m.Procedures {
+		ids = append(ids, p.ID)
+	}
+	if near := nearest.Of(id, ids); near != "" {
+		return fmt.Errorf("there is no procedure %s: did you mean %s?", id, near)
+	}
+	return fmt.Errorf("there is no procedure %s", id)
 }
 
 func notInPeople(m *model.Manual, id string) error {

@@ -222,4 +222,8 @@ type Speech struct {
 	Clear, Unlock, LeakLook, Ends   string
 	Dry, Fill, FillWith, Bleed      string
 	Restore, RestorePoint, ComeBack string
+
+	// Of what is offered to a writer besides.
+	PutBack, Connect, PlugIn, Undo, Tighten string
+	LetOut, Alter, Reset, Perform, Stop     string
 }
