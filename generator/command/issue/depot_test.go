@@ -25,7 +25,7 @@ func TestTheDepotIssuesThreeRevisions(t *testing.T) {
 	issue := func(id, day, readers string) error {
 		o := order(root, day, readers)
 		o.Procedures = []string{id}
-		_, err := run(bound(t, root), nil, o)
+		_, err := Run(bound(t, root), nil, o)
 		return err
 	}
 	for _, id := range []string{"isolate-tug-traction", "change-drive-wheel", "replace-ram-seal"} {
@@ -34,7 +34,7 @@ func TestTheDepotIssuesThreeRevisions(t *testing.T) {
 		}
 		for _, person := range []string{"a-v", "g-m"} {
 			e := training.Entry{Folder: root, Person: person, Procedure: id, Act: "read", Date: date(t, "2026-04-12")}
-			if _, err := training.RecordAll(bound(t, root), root, []training.Entry{e}); err != nil {
+			if _, err := training.Record(bound(t, root), e); err != nil {
 				t.Fatal(err)
 			}
 		}

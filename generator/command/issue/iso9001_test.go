@@ -54,7 +54,7 @@ func (b *binder) text(name string) string {
 }
 
 func (b *binder) record(day, person string) {
-	_, err := training.RecordAll(b.manual(), b.root, []training.Entry{{Folder: b.root, Person: person, Procedure: "lid", Act: "read", Date: date(b.t, day)}})
+	_, err := training.Record(b.manual(), training.Entry{Folder: b.root, Person: person, Procedure: "lid", Act: "read", Date: date(b.t, day)})
 	if err != nil {
 		b.t.Fatal(err)
 	}
@@ -85,7 +85,7 @@ func twoRevisions(t *testing.T) *binder {
 
 func issued(t *testing.T, root, day string) {
 	t.Helper()
-	if _, err := run(bound(t, root), nil, order(root, day, "reread")); err != nil {
+	if _, err := Run(bound(t, root), nil, order(root, day, "reread")); err != nil {
 		t.Fatal(err)
 	}
 }
@@ -135,8 +135,8 @@ var iso9001 = []struct {
 	{"7.5.3.2 c", "control of changes", "a changed limit cannot be kept from readers; the change is told step by step",
 		func(b *binder) bool {
 			put(b.t, b.root, "register/holds.yaml", strings.Replace(holds, "10 min", "13 min", 1))
-			_, err := run(b.manual(), nil, order(b.root, "2026-05-06", "none"))
-			done, ok := run(b.manual(), nil, order(b.root, "2026-05-06", "reread"))
+			_, err := Run(b.manual(), nil, order(b.root, "2026-05-06", "none"))
+			done, ok := Run(b.manual(), nil, order(b.root, "2026-05-06", "reread"))
 			return err != nil && ok == nil && done[0].Number == 3 && len(done[0].Changes) == 1 && strings.Contains(done[0].Changes[0], "13 min, was 12 min")
 		}},
 	{"7.5.3.2 d", "retention and disposition", "rows are only ever added: what stands is never written again",

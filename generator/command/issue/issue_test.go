@@ -5,7 +5,6 @@ import (
 	"path/filepath"
 	"testing"
 
-	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"
@@ -56,22 +55,10 @@ func TestATruncatedTableIsNotAddedTo(t *testing.T) {
 	root := folder(t)
 	const broken = "procedure,revision,date,fingerprint,reason,written,checked,approved,walked,readers\nlid,1,2026-04-20,\"1-"
 	put(t, root, "revisions.csv", broken)
-	if _, err := run(bound(t, root), nil, order(root, "2026-05-04", "reread")); err == nil {
+	if _, err := Run(bound(t, root), nil, order(root, "2026-05-04", "reread")); err == nil {
 		t.Error("a row was added to a table that does not parse")
 	}
 	if rows, _ := os.ReadFile(filepath.Join(root, "revisions.csv")); string(rows) != broken {
 		t.Errorf("the table was changed: %q", rows)
 	}
-}
-
-// run prepares, settles and writes what an order names, as the command does.
-func run(m *model.Manual, found []finding.Finding, o Order) ([]*Issued, error) {
-	list, err := Prepare(m, found, o)
-	if err != nil {
-		return nil, err
-	}
-	if err := Settle(list, o.Readers); err != nil {
-		return nil, err
-	}
-	return list, Write(list, o)
 }
