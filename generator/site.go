@@ -137,11 +137,11 @@ func (t *staged) write(ctx context.Context, r *Result, o Options, s *page.Site) 
 		if err := separate(o); err != nil {
 			return err
 		}
-		if t.readings, err = beginReadings(o.Readings); err != nil {
+		if t.readings, err = beginReadings(o.Readings, o.Waiting); err != nil {
 			return err
 		}
 	}
-	if t.site, err = publish.Begin(o.To); err != nil {
+	if t.site, err = publish.Begin(o.To, o.Waiting); err != nil {
 		return err
 	}
 	if err := writeSite(ctx, t.site, r, s); err != nil || t.readings == nil {

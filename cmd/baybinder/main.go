@@ -44,6 +44,6 @@ func run(args []string, stdout, stderr io.Writer) int {
 		if err != nil {
 			return failed(stderr, err)
 		}
-		return ended(stderr, asked.Run(&c.globals, newDesk(stdout, stderr)))
+		return ended(stderr, newDesk(stdout, stderr).asked(c, asked))
 	})
 }
