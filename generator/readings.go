@@ -60,7 +60,7 @@ func beginReadings(folder string, waiting func(who string)) (*publish.Site, erro
 
 func writeReadings(ctx context.Context, folder *publish.Site, r *Result, s *page.Site) error {
 	pages := marked(s, readingsLeaves(s.Readings()))
-	if err := putPages(ctx, folder, pages); err != nil {
+	if err := putPages(ctx, folder, pages, nil); err != nil {
 		return err
 	}
 	r.ReadingsPages = len(pages)

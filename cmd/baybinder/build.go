@@ -23,6 +23,7 @@ func (*buildCommand) Help() string {
 func (c *buildCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	o.To, o.Preview, o.Readings, o.Waiting = c.To, c.Preview, c.Readings, d.waitsFor
+	o.Progress = d.bar("pages")
 	d.progress("Reading %s …", g.Manual)
 	r, err := generator.Build(o)
 	if err != nil {
