@@ -13,7 +13,9 @@ import (
 	"github.com/chromedp/chromedp/kb"
 
 	"baybinder/generator/command/browse"
+	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/show/procedure"
 )
 
 // TestTwoTabsDoNotFight works on one job in two tabs, from file: and over
@@ -317,7 +319,7 @@ func TestFirstAidIsOneTouchAway(t *testing.T) {
 func TestBeforeYouStart(t *testing.T) {
 	t.Parallel()
 	r := demo(t)
-	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	for _, p := range s.Shown {
 		v := s.Procedure(p)
 		items := map[string]string{}

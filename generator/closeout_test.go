@@ -13,7 +13,9 @@ import (
 	"baybinder/generator"
 	"baybinder/generator/derive/slips"
 	"baybinder/generator/model"
+	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/show/procedure"
 )
 
 // Known: SEEN, DERIVED.
@@ -102,7 +104,7 @@ func built(t *testing.T, files map[string]string) *generator.Result {
 func TestCloseOutCountsWhatWasOpened(t *testing.T) {
 	t.Parallel()
 	r := demo(t)
-	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	counted := 0
 	for _, p := range s.Shown {
 		open := map[string]bool{}
@@ -111,7 +113,7 @@ func TestCloseOutCountsWhatWasOpened(t *testing.T) {
 		}
 		list := s.Procedure(p).CloseOut
 		has := func(id string) bool {
-			return slices.ContainsFunc(list.Rows, func(row page.CloseRow) bool {
+			return slices.ContainsFunc(list.Rows, func(row procedure.CloseRow) bool {
 				_, rest, _ := strings.Cut(row.Key, ":")
 				rest, _, _ = strings.Cut(rest, "#")
 				return rest == id
@@ -141,7 +143,7 @@ func TestCloseOutCountsWhatWasOpened(t *testing.T) {
 func TestCloseOutOfTheSeparator(t *testing.T) {
 	t.Parallel()
 	r := demo(t)
-	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	list := s.Procedure(procedureOf(t, r, "replace-separator")).CloseOut
 	var got []string
 	for _, row := range list.Rows {
@@ -199,7 +201,7 @@ func TestACapIsTakenOutAgain(t *testing.T) {
 		"procedures/job.md": "---\ntitle: Job\nfor: rig\n---\n\n## Strip\n\n1. [Disconnect the pipe](disconnect:pipe).\n2. [With a cab](when:cab), [cap it](cap:pipe).\n3. [Disconnect the hose](disconnect:hose).\n4. [Free the lead](disconnect:lead), [tape its end](cap:lead).\n\n## Refit\n\n1. [In reverse](reverse:strip).\n",
 	})
 	p := procedureOf(t, r, "job")
-	v := page.NewSite(r.Manual, r.Walks, nil, demoDay, false).Procedure(p)
+	v := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false))).Procedure(p)
 	var derived []string
 	for _, ph := range v.Phases {
 		for _, d := range ph.Parts[len(ph.Parts)-1].Step.Derived {

@@ -18,7 +18,11 @@ import (
 
 // floors are the rooms under generator, each standing on those before it: a
 // package imports from its own room and from those, and never from one behind.
-var floors = []string{"base", "language", "model", "trade", "read", "prove", "derive", "check", "show", "command"}
+var floors = []string{"base", "language", "model", "trade", "read", "prove", "derive", "check", "offers", "show", "command"}
+
+// shown are the rooms of pages, in the same way: rooms of one floor stand beside
+// each other, and none imports its neighbour.
+var shown = [][]string{{"page"}, {"jobs"}, {"procedure", "register", "front"}, {"readings"}}
 
 // leaves of the theme stand on no room, and any may use them.
 var bare = []string{"theme/signs"}
@@ -44,10 +48,19 @@ func floorOf(dir string) int {
 	return len(floors)
 }
 
+// shownOf is the floor of a room of pages; -1 for another package.
+func shownOf(dir string) int {
+	room, is := strings.CutPrefix(dir, "generator/show/")
+	return slices.IndexFunc(shown, func(floor []string) bool { return is && slices.Contains(floor, room) })
+}
+
 // fault is what is wrong with an arrow from one package to another; "" is right.
 func fault(from, to string) string {
 	if floorOf(to) > floorOf(from) {
 		return from + " imports " + to + ", which stands above it: the rooms are " + strings.Join(floors, ", ")
+	}
+	if f, t := shownOf(from), shownOf(to); f >= 0 && t >= 0 && f <= t {
+		return from + " imports " + to + ", which does not stand below it"
 	}
 	return ""
 }
@@ -96,11 +109,17 @@ func TestAWrongArrowIsNamed(t *testing.T) {
 		{"generator/base/quantity", "generator/model", true},
 		{"generator/prove/walk", "generator/check", true},
 		{"generator/check", "generator/show/page", true},
+		{"generator/offers", "generator/command/rename", true},
+		{"generator/offers", "generator/check", false},
 		{"generator/language/words", "generator/model", true},
 		{"generator/read/source", "theme", true},
 		{"generator/check", "generator/prove/walk", false},
-		{"generator/command/rename", "generator/command/settle", false},
+		{"generator/command/rename", "generator/read/edit", false},
 		{"theme", "generator/show/page", false},
+		{"generator/show/page", "generator/show/jobs", true},
+		{"generator/show/register", "generator/show/procedure", true},
+		{"generator/show/readings", "generator/show/procedure", false},
+		{"generator/show/page", "generator/show/search", false},
 		{"cmd/baybinder", "generator", false},
 	} {
 		if said := fault(c.from, c.to); (said != "") != c.wrong {

@@ -64,7 +64,7 @@ func (h *Standings) toDo(s *Standing) []Item {
 	if s.State != Good {
 		i := add(s.State, "read", 1)
 		if s.Last != nil {
-			i.Last, i.Met = s.Last, h.revisionRead(s.Last)
+			i.Last, i.Met = s.Last, h.RevisionRead(s.Last)
 		}
 	}
 	s.By = h.by(s.Person, s.Plan.To)
@@ -81,8 +81,8 @@ func (h *Standings) toDo(s *Standing) []Item {
 	return out
 }
 
-// revisionRead is the revision that was read, or nil.
-func (h *Standings) revisionRead(r *model.Reading) *model.Revision {
+// RevisionRead is the revision that was read, or nil.
+func (h *Standings) RevisionRead(r *model.Reading) *model.Revision {
 	revisions := h.since[r.Procedure.To]
 	if at, known := readRevision(revisions, r); known {
 		return revisions[at]

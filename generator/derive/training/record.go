@@ -100,7 +100,7 @@ func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
 		}
 		d := &Recorded{Entry: e, Fingerprint: halls[e.Date].Fingerprint(p)}
 		r := d.reading(m)
-		d.Revision, d.Twice = halls[e.Date].revisionRead(&r), twice(m.Record, done, d)
+		d.Revision, d.Twice = halls[e.Date].RevisionRead(&r), twice(m.Record, done, d)
 		done = append(done, d)
 	}
 	return done, errors.Join(wrong...)
