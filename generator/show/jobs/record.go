@@ -5,6 +5,7 @@ import (
 	"strings"
 	"time"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/page"
@@ -102,7 +103,7 @@ func gapLines(w *words.Jobs, g model.JobGap) []string {
 func handedOver(w *words.Jobs, j *model.Job, h model.JobHand, named bool) string {
 	out := fmt.Sprintf(w.HandedOver, h.Step, clockOf(j, h.At))
 	if named {
-		out += " " + fmt.Sprintf(w.HandedTo, h.From, h.To)
+		out += " " + finding.OneStop(fmt.Sprintf(w.HandedTo, h.From, h.To))
 	}
 	if h.Locks != "" {
 		out += " " + fmt.Sprintf(w.HandedLocks, h.Locks)
