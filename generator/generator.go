@@ -21,6 +21,9 @@ type Options struct {
 	Today    model.Date // the only clock there is
 	Preview  bool       // drafts are published too
 	Readings string     // the folder of the pages that name people; "" for none
+
+	Waiting  func(who string)   // told for whom a build waits that wants the same folder; may be nil
+	Progress func(done, of int) // told after each page that is written; may be nil
 }
 
 // Result is what a run found and wrote.
