@@ -18,13 +18,6 @@ import (
 
 // Known: SEEN, DERIVED.
 
-func demo(t *testing.T) *generator.Result {
-	t.Helper()
-	r, err := generator.Build(generator.Options{Manual: "../content", To: filepath.Join(t.TempDir(), "site"), Today: demoDay})
-	must(t, err)
-	return r
-}
-
 func procedureOf(t *testing.T, r *generator.Result, id string) *model.Procedure {
 	t.Helper()
 	for _, p := range r.Manual.Procedures {
@@ -39,6 +32,7 @@ func procedureOf(t *testing.T, r *generator.Result, id string) *model.Procedure 
 // The scenario of the demo names one step that is easily forgotten: the
 // earthing clip of the separator (its table of procedures, C-03).
 func TestTheEarthingClipIsEasilyMissed(t *testing.T) {
+	t.Parallel()
 	r := demo(t)
 	p := procedureOf(t, r, "replace-separator")
 	for _, it := range slips.Of(p, r.Walks.Of(p)) {
@@ -55,6 +49,7 @@ func TestTheEarthingClipIsEasilyMissed(t *testing.T) {
 // TestSignsOfASmallJob reads the signs of a job that is written for it, by
 // hand, one step for each.
 func TestSignsOfASmallJob(t *testing.T) {
+	t.Parallel()
 	r := built(t, map[string]string{
 		"shop.yaml":               "title: x\n",
 		"register/tools.yaml":     "spanner: { name: spanner, kind: other }\nlamp: { name: lamp, kind: other }\nstand: { name: stand, kind: other }\nwrench: { name: wrench, kind: torque-wrench, range: 5 to 40 N·m }\nsocket: { name: socket, kind: socket, fits: [10 mm] }\n",
@@ -105,6 +100,7 @@ func built(t *testing.T, files map[string]string) *generator.Result {
 // and what does not stand so at its end, is counted in its close-out list;
 // nothing that stands open at the end is.
 func TestCloseOutCountsWhatWasOpened(t *testing.T) {
+	t.Parallel()
 	r := demo(t)
 	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
 	counted := 0
@@ -143,6 +139,7 @@ func TestCloseOutCountsWhatWasOpened(t *testing.T) {
 // The separator's lid and its bolts, as the machine file and the procedure say
 // them: eight bolts, off in 2.2, tight in the derived step that refits the lid.
 func TestCloseOutOfTheSeparator(t *testing.T) {
+	t.Parallel()
 	r := demo(t)
 	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
 	list := s.Procedure(procedureOf(t, r, "replace-separator")).CloseOut
@@ -159,8 +156,10 @@ func TestCloseOutOfTheSeparator(t *testing.T) {
 }
 
 // TestCloseOutAtTheBay ticks a line of the list, reloads, and finds it in the
-// record; the strip has the counts.
+// record; the strip has the counts: the cap of the scavenge line is one of the
+// thirteen.
 func TestCloseOutAtTheBay(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, complaints := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "replace-separator.html")
@@ -168,11 +167,11 @@ func TestCloseOutAtTheBay(t *testing.T) {
 	row := `document.querySelector('tr[data-key="fastener:lid-bolt#separator-lid"]')`
 	says(t, ctx, row+`.textContent`, "not ticked yet")
 	says(t, ctx, `strip()`, "easily missed: 0 of 5")
-	says(t, ctx, `strip()`, "close-out: 0 of 12")
+	says(t, ctx, `strip()`, "close-out: 0 of 13")
 	js[any](t, ctx, `tick('4.6.2'); `+row+`.querySelector('.tick').click(); 0`)
 	says(t, ctx, `strip()`, "easily missed: 1 of 5")
 	work(t, ctx, address)
-	says(t, ctx, `strip()`, "close-out: 1 of 12")
+	says(t, ctx, `strip()`, "close-out: 1 of 13")
 	says(t, ctx, row+`.querySelector('.tick').textContent`, "✓")
 	if got := js[string](t, ctx, row+`.textContent`); strings.Contains(got, "not ticked") {
 		t.Errorf("the line does not see the tick of its step: %s", got)
@@ -183,8 +182,45 @@ func TestCloseOutAtTheBay(t *testing.T) {
 	}
 	schemaTakes(t, text)
 	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](`press(document.getElementById('bay'), 'Start again'); press(document.querySelector('dialog'), 'Start again')`)))
-	says(t, ctx, `strip()`, "close-out: 0 of 12")
+	says(t, ctx, `strip()`, "close-out: 0 of 13")
 	for _, c := range complaints() {
 		t.Errorf("the browser says: %s", c)
+	}
+}
+
+// A cap comes out again when its line is connected: the refit that follows from
+// the strip says so where the cap is in, and the close-out list counts it. The
+// pipe is capped on units with a cab alone, the lead's end is taped on all, the
+// hose has no cap.
+func TestACapIsTakenOutAgain(t *testing.T) {
+	r := built(t, map[string]string{
+		"shop.yaml":         "title: x\n",
+		"machines/rig.yaml": "name: rig\noptions: { cab: Cab }\nparts:\n  pipe: { name: pipe, kind: line }\n  hose: { name: hose, kind: line }\n  lead: { name: lead, kind: wire }\n",
+		"procedures/job.md": "---\ntitle: Job\nfor: rig\n---\n\n## Strip\n\n1. [Disconnect the pipe](disconnect:pipe).\n2. [With a cab](when:cab), [cap it](cap:pipe).\n3. [Disconnect the hose](disconnect:hose).\n4. [Free the lead](disconnect:lead), [tape its end](cap:lead).\n\n## Refit\n\n1. [In reverse](reverse:strip).\n",
+	})
+	p := procedureOf(t, r, "job")
+	v := page.NewSite(r.Manual, r.Walks, nil, demoDay, false).Procedure(p)
+	var derived []string
+	for _, ph := range v.Phases {
+		for _, d := range ph.Parts[len(ph.Parts)-1].Step.Derived {
+			derived = append(derived, d.Text+": "+strings.Join(d.Lines, "; "))
+		}
+	}
+	if want := []string{
+		"Connect and secure the lead: Take the insulation off its end first", "Connect the hose: ",
+		"Connect the pipe: Take the cap out first (on units with Cab)",
+	}; !slices.Equal(derived, want) {
+		t.Errorf("the refit says %q, want %q", derived, want)
+	}
+	var rows []string
+	for _, row := range v.CloseOut.Rows {
+		rows = append(rows, strings.Join([]string{row.Key, row.What, row.State, row.When, row.Opened.Name, row.Closed.Name}, "|"))
+	}
+	if want := []string{
+		"part:pipe|pipe|on||1.1|2.1.3", "cap:pipe|cap: pipe|taken out|on units with Cab|1.2|2.1.3",
+		"part:hose|hose|on||1.3|2.1.2",
+		"part:lead|lead|on||1.4|2.1.1", "cap:lead|insulation on the end: lead|taken off||1.4|2.1.1",
+	}; !slices.Equal(rows, want) {
+		t.Errorf("the close-out list has\n%s\nwant\n%s", strings.Join(rows, "\n"), strings.Join(want, "\n"))
 	}
 }

@@ -73,6 +73,7 @@ func goFiles(t *testing.T) map[string][]*ast.File {
 }
 
 func TestArrowsPointDown(t *testing.T) {
+	t.Parallel()
 	for dir, files := range goFiles(t) {
 		for _, f := range files {
 			for _, spec := range f.Imports {
@@ -87,6 +88,7 @@ func TestArrowsPointDown(t *testing.T) {
 
 // The test above objects to a wrong arrow.
 func TestAWrongArrowIsNamed(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		from, to string
 		wrong    bool
@@ -127,6 +129,7 @@ func may(dir string, list []string) bool {
 }
 
 func TestFewTouchFilesOrTheClock(t *testing.T) {
+	t.Parallel()
 	for dir, files := range goFiles(t) {
 		for _, f := range files {
 			if calls(f, "os", "") && imports(f, "os") && !may(dir, hands) {
@@ -146,6 +149,7 @@ func imports(f *ast.File, name string) bool {
 // Which language is which is known in the room of languages alone: elsewhere
 // nothing is said of one by its code.
 func TestNoCodeOfALanguageIsCompared(t *testing.T) {
+	t.Parallel()
 	for dir, files := range goFiles(t) {
 		if strings.HasPrefix(dir, "generator/language") {
 			continue
@@ -174,6 +178,7 @@ func codesIn(f *ast.File) (found []string) {
 
 // The test above sees a code in each place where one can stand.
 func TestACodeOfALanguageIsFound(t *testing.T) {
+	t.Parallel()
 	for text, want := range map[string]int{
 		`if l == "es" { }`: 1, `switch l { case "en": }`: 1, `x = map[string]int{"en": 1, "es": 2}`: 2, `y(l, "es-")`: 1, `y("yes")`: 0,
 	} {
@@ -190,6 +195,7 @@ func TestACodeOfALanguageIsFound(t *testing.T) {
 // A kind of link is asked for by its constant or by what it does, never by a
 // text of the asker's own: a slip in one would match nothing.
 func TestNoKindIsNamedByAText(t *testing.T) {
+	t.Parallel()
 	for dir, files := range goFiles(t) {
 		for _, f := range files {
 			ast.Inspect(f, func(n ast.Node) bool {

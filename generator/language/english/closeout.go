@@ -10,6 +10,7 @@ var closeOut = words.CloseOut{
 	Title:   "Close-out", Intro: "All that was opened, counted closed. Look at the machine, not at the ticks above.",
 	Opened: "Opened", Closed: "Closed", What: "What", HowMany: "How many", Seen: "Seen", AtTheStart: "at the start",
 	MissedSteps: "Other steps that are easily missed", MissedAll: "Easily missed steps: %d.", MissedMark: "easily missed",
+	Cap: "cap: %s", Tape: "insulation on the end: %s", CapOut: "taken out", TapeOff: "taken off",
 	On: "on", Tight: "tight", Full: "full", Away: "taken away", Back: "set back", Live: "live", LocksOff: "locks off, live",
 	CountSeen: "close-out: {0} of {1}", CountMissed: "easily missed: {0} of {1}", NotTicked: "not ticked yet", TickRow: "Seen closed: {0}",
 }

@@ -43,6 +43,7 @@ var page = words.Words{
 	NotBack:      "Nothing of these steps comes back by itself: %s.",
 	FromTheStrip: "from the strip", Reverses: "reverses step %s",
 	RefitPart: "Refit the %s", RefitLine: "Connect the %s", RefitWire: "Connect and secure the %s", RefitConnector: "Plug in the %s",
+	CapOut: "Take the cap out first", TapeOff: "Take the insulation off its end first",
 	FitNew: "Fit a new %s", TightenNow: "Tighten what holds the %s", TightenFastener: "Tighten the %s", TakeAway: "Take away the %s",
 	SetBack: "Set the %s back", SetBackTo: "Set the %s back to %s",
 	NewFastener: "new: %s", Start: "begin: %s", BeginByHand: "begin them by hand; they are tightened later", ConfirmStill: "Confirm that it is still so",

@@ -10,6 +10,7 @@ var closeOut = words.CloseOut{
 	Title:   "Abschluss", Intro: "Alles, was geöffnet wurde, geschlossen gezählt. Sehen Sie die Maschine an, nicht die Haken oben.",
 	Opened: "Geöffnet", Closed: "Geschlossen", What: "Was", HowMany: "Wie viele", Seen: "Gesehen", AtTheStart: "am Anfang",
 	MissedSteps: "Andere Schritte, die leicht vergessen werden", MissedAll: "Leicht vergessene Schritte: %d.", MissedMark: "leicht vergessen",
+	Cap: "Kappe: %s", Tape: "Isolierung am Ende: %s", CapOut: "abgenommen", TapeOff: "abgenommen",
 	On: "eingebaut", Tight: "fest", Full: "voll", Away: "weggenommen", Back: "zurückgestellt", Live: "unter Energie", LocksOff: "Schlösser ab, unter Energie",
 	CountSeen: "Abschluss: {0} von {1}", CountMissed: "leicht vergessen: {0} von {1}", NotTicked: "noch nicht abgehakt", TickRow: "Geschlossen gesehen: {0}",
 }

@@ -44,6 +44,7 @@ var page = words.Words{
 	NotBack:      "Von diesen Schritten kommt nichts von selbst zurück: %s.",
 	FromTheStrip: "vom Ausbau", Reverses: "kehrt Schritt %s um",
 	RefitPart: "Einbauen: %s", RefitLine: "Anschließen: %s", RefitWire: "Anschließen und sichern: %s", RefitConnector: "Einstecken: %s",
+	CapOut: "Zuvor die Kappe abnehmen", TapeOff: "Zuvor die Isolierung am Ende abnehmen",
 	FitNew: "Neu einbauen: %s", TightenNow: "Anziehen, was dies hält: %s", TightenFastener: "Anziehen: %s", TakeAway: "Wegnehmen: %s",
 	SetBack: "Zurückstellen: %s", SetBackTo: "Zurückstellen: %s auf %s",
 	NewFastener: "neu: %s", Start: "ansetzen: %s", BeginByHand: "von Hand ansetzen; angezogen wird später", ConfirmStill: "Bestätigen, dass es noch so ist",

@@ -46,6 +46,7 @@ var page = words.Words{
 	NotBack:      "De estos pasos nada vuelve por sí mismo: %s.",
 	FromTheStrip: "del desmontaje", Reverses: "deshace el paso %s",
 	RefitPart: "Montar: %s", RefitLine: "Conectar: %s", RefitWire: "Conectar y sujetar: %s", RefitConnector: "Enchufar: %s",
+	CapOut: "Retire antes el tapón", TapeOff: "Retire antes el aislamiento del extremo",
 	FitNew: "Montar nuevo: %s", TightenNow: "Apretar lo que sujeta: %s", TightenFastener: "Apretar: %s", TakeAway: "Retirar: %s",
 	SetBack: "Devolver a su ajuste: %s", SetBackTo: "Devolver a su ajuste: %s, %s",
 	NewFastener: "nuevo: %s", Start: "empezar: %s", BeginByHand: "empezar a mano; se aprietan después", ConfirmStill: "Confirmar que sigue así",

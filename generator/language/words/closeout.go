@@ -8,6 +8,8 @@ type CloseOut struct {
 	CountOf                                                            string // how many
 	Title, Intro, Opened, Closed, What, HowMany, Seen, AtTheStart      string
 	MissedSteps, MissedAll, MissedMark                                 string // MissedAll: how many
+	Cap, Tape                                                          string // what was put on the open end of a part
+	CapOut, TapeOff                                                    string
 	On, Tight, Full, Away, Back, Live, LocksOff                        string
 	CountSeen, CountMissed, NotTicked, TickRow                         string // for the script
 }

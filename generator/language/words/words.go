@@ -48,6 +48,7 @@ type Words struct {
 	NotBack                                         string // a list of step numbers
 	FromTheStrip, Reverses                          string // Reverses: a step's number
 	RefitPart, RefitLine, RefitWire, RefitConnector string // a part
+	CapOut, TapeOff                                 string // before a line, a wire is connected
 	FitNew, TightenNow, TightenFastener, TakeAway   string // a part; a part; a fastener; a tool
 	SetBack, SetBackTo                              string // a setting; a setting, a value
 	NewFastener, Start, BeginByHand, ConfirmStill   string // a supply; how; -; -

@@ -31,6 +31,8 @@ type Derived struct {
 	// and a later step with Verb Tighten and the part as its thing tightens them.
 	Fasteners []Fastened
 	Begun     bool           // the fasteners are begun by hand and tightened later
+	Capped    bool           // the end of the line is capped: the cap comes out first
+	CappedOn  Cases          // the units and outcomes of those in Where for which it is; nil for all
 	Notes     []*model.Block // the on:refit notes of From
 }
 
@@ -64,6 +66,7 @@ func (r *reversal) emit(u undoing, begun bool) {
 	switch n := info.named.(type) {
 	case *model.Part:
 		d.Fasteners = fastened(n, true)
+		d.Capped, d.CappedOn = r.cappedAt(u)
 		if u.new {
 			d.New = n.RenewWith.To
 		}
@@ -82,6 +85,19 @@ func (r *reversal) emitTightening(u undoing) {
 	r.add(Derived{
 		From: u.at.step, Undo: u.at.link, Verb: model.Tighten, Thing: p, Fasteners: fastened(p, false),
 	}, u)
+}
+
+// cappedAt says whether the part that a refit puts back is capped, and on which
+// of the units that it is done for.
+func (r *reversal) cappedAt(u undoing) (bool, Cases) {
+	where := r.And(u.where, r.Is(r.get(u.thing), states(capped)))
+	if !r.possible(where) {
+		return false, nil
+	}
+	if !r.possible(r.AndNot(u.where, where)) {
+		return true, nil
+	}
+	return true, r.cases(where)
 }
 
 func (r *reversal) add(d Derived, u undoing) {

@@ -145,6 +145,28 @@ func TestCallThatOnlyConfirms(t *testing.T) {
 	}
 }
 
+// An energy with nothing to switch off is on until it is held or let out: named
+// from the first thing that comes off, and as it stands while it is put away.
+func TestAnEnergyWithNothingToSwitchOffStands(t *testing.T) {
+	r, _, p := walkText(t, "supplies: [new-seat-bolt: 4]\n", nil,
+		"## Work",
+		"[Base off](remove:seat-base).",
+		"[Stands under it](place:axle-stand).",
+		"[Push it](prove:raised-tug). [](hold:push-test)",
+		"[Stands away](clear:axle-stand).",
+		"[Base on](refit:seat-base), [tighten it](tighten:seat-bolt).",
+	)
+	for step, want := range map[string]string{
+		"1.1": "raised tug: live", "1.2": "raised tug: released (1.2)", "1.3": "raised tug: dead (1.3)",
+		"1.4": "raised tug: live (1.4)", "1.5": "",
+	} {
+		got := slices.DeleteFunc(standing(r.Stand(p, p.FindStep(step))), func(s string) bool { return !strings.HasPrefix(s, "raised tug") })
+		if strings.Join(got, "; ") != want {
+			t.Errorf("after %s: %q, want %q", step, got, want)
+		}
+	}
+}
+
 // Three words-only steps and three acts are counted.
 func TestCounts(t *testing.T) {
 	r, _, p := walkText(t, "supplies: [new-seat-bolt: 4]\n", nil, "## Strip", "Look.", "[Base off](remove:seat-base).", "Do these.", "   1. Wipe.", "   2. [Note](hold:shims-found).", "## Refit", "[Back](reverse:strip).")

@@ -9,12 +9,14 @@ import (
 // Turned is a thing that a procedure found or made open, and that is closed at
 // its end: off and on again, placed and taken away, low and full.
 type Turned struct {
-	Thing  model.Named
-	Part   *model.Part // where the thing is a fastener at a part
-	Words  []string    // how it stood while it was open, in order: isolated, locked …
-	Where  Cases       // the units and outcomes it was open for; nil for all
-	Opened *model.Step // the first step that opened it; nil where it stood so at the start
-	Closed *model.Step // the last step that closed it
+	Thing    model.Named
+	Part     *model.Part // where the thing is a fastener at a part
+	Words    []string    // how it stood while it was open, in order: isolated, locked …
+	Where    Cases       // the units and outcomes it was open for; nil for all
+	Opened   *model.Step // the first step that opened it; nil where it stood so at the start
+	Closed   *model.Step // the last step that closed it
+	Capped   *model.Step // the first step that capped its open end; nil where none did
+	CappedOn Cases       // the units and outcomes that it was capped for; nil for all
 }
 
 // Turned are the things that a procedure closes, in the order in which they
@@ -49,6 +51,7 @@ func (r *Result) Turned(p *model.Procedure) []Turned {
 			}
 			at[c.thing] = c.after
 		}
+		t.capped(c.now)
 	}
 	slices.SortStableFunc(closed, func(x, y thing) int { return at[x] - at[y] })
 	var out []Turned
@@ -58,6 +61,18 @@ func (r *Result) Turned(p *model.Procedure) []Turned {
 		}
 	}
 	return out
+}
+
+// capped notes that the open end of a line is closed off.
+func (t *Turned) capped(now []Standing) {
+	i := slices.IndexFunc(now, func(s Standing) bool { return s.Word == "capped" })
+	if t == nil || i < 0 {
+		return
+	}
+	if t.Capped == nil {
+		t.Capped = now[i].Since
+	}
+	t.CappedOn = now[i].Where
 }
 
 // inBranch says that a thing is open only where a hold went a certain way, or

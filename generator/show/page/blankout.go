@@ -183,6 +183,9 @@ func (x *exercise) derived(d *walk.Derived) ExerciseStep {
 	if d.When != "" {
 		v.When = []string{d.When}
 	}
+	if d.Capped {
+		v.Facts = append(v.Facts, escaped(x.uncap(x.p, d)))
+	}
 	for _, f := range d.Fasteners {
 		name := f.Label()
 		if f.Count > 0 {

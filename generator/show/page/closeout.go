@@ -149,7 +149,7 @@ func (s *Site) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item, 
 		}
 	case *model.Part:
 		row.Key, row.State = "part:"+thing.ID, w.On
-		return append([]CloseRow{row}, s.fastenerRows(row, thing, items, all)...)
+		return slices.Concat([]CloseRow{row}, s.capRows(row, p, t), s.fastenerRows(row, thing, items, all))
 	case *model.Fastener:
 		row.Key, row.State, row.Count = "fastener:"+thing.ID, w.Tight, slips.Held(t.Part, thing)
 		if t.Part != nil {
@@ -166,6 +166,25 @@ func (s *Site) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item, 
 		}
 	default:
 		return nil
+	}
+	return []CloseRow{row}
+}
+
+// capRows is the line of the cap in a part's open end: it is out where the part
+// is back on.
+func (s *Site) capRows(part CloseRow, p *model.Procedure, t walk.Turned) []CloseRow {
+	if t.Capped == nil {
+		return nil
+	}
+	w := &s.speaks.CloseOut
+	name := s.labelAt(t.Thing, nil)
+	row, opened := part, toStep(t.Capped)
+	row.Key, row.What, row.State, row.Opened = "cap:"+t.Thing.Base().ID, fmt.Sprintf(w.Cap, name), w.CapOut, &opened
+	if t.Thing.(*model.Part).Kind != "line" {
+		row.What, row.State = fmt.Sprintf(w.Tape, name), w.TapeOff
+	}
+	if units := s.where(p.For.To, t.CappedOn); units != "" {
+		row.When = units
 	}
 	return []CloseRow{row}
 }

@@ -68,6 +68,9 @@ func (s *Site) derivedStep(up string, p *model.Procedure, d *walk.Derived, by *m
 		Boxes: s.boxes(up, hazardsOf(p, d.From.Links)), People: d.From.People,
 		Reverses: Link{Name: fmt.Sprintf(s.Words.Reverses, d.From.Number), Address: "#" + Anchor(d.From)},
 	}
+	if d.Capped {
+		v.Lines = append(v.Lines, s.uncap(p, d))
+	}
 	for _, f := range d.Fasteners {
 		v.Lines = append(v.Lines, s.fastened(d, f))
 		if !d.Begun && !pictured(p, f.Fastener) {
@@ -117,6 +120,19 @@ func (s *Site) undoing(d *walk.Derived) string {
 		return fmt.Sprintf(w.SetBack, s.name(thing))
 	}
 	return s.name(d.Thing)
+}
+
+// uncap says that the cap comes out of a line before it is connected, or the
+// tape off the end of a wire.
+func (s *Site) uncap(p *model.Procedure, d *walk.Derived) string {
+	words := s.Words.CapOut
+	if part, is := d.Thing.(*model.Part); is && part.Kind != "line" {
+		words = s.Words.TapeOff
+	}
+	if units := s.where(p.For.To, d.CappedOn); units != "" {
+		return words + " (" + units + ")"
+	}
+	return words
 }
 
 func (s *Site) refitWords(kind string) string {
