@@ -8,7 +8,9 @@ import (
 	"pgregory.net/rapid"
 )
 
-// The columns are those of the standard library's own UTF-16. Known: SEEN.
+// Known: SEEN.
+
+// The columns are those of the standard library's own UTF-16.
 func TestUTF16(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		text := rapid.StringOfN(rapid.RuneFrom([]rune("aé🔧\nñ\u0303 ")), 0, 30, -1).Draw(t, "text")

@@ -72,6 +72,7 @@ type Server struct {
 	mu        sync.Mutex
 	published map[string]string // by path, the diagnostics that the editor has
 	dirty     bool              // not everything was looked at
+	pending   bool              // something came since everything was looked at last
 	settled   []func()          // told once it is
 	timer     *time.Timer
 	working   bool
@@ -84,7 +85,8 @@ type handler func(ctx context.Context, params json.RawMessage) (any, error)
 func Serve(ctx context.Context, rw io.ReadWriteCloser, o Options) error {
 	s := &Server{o: o, versions: map[string]int32{}, published: map[string]string{}}
 	s.asked = s.handlers()
-	s.conn = jsonrpc2.NewConn(&forgiving{Stream: jsonrpc2.NewStream(rw), lost: s.lost})
+	from := &pipe{ReadWriteCloser: rw}
+	s.conn = jsonrpc2.NewConn(&forgiving{Stream: jsonrpc2.NewStream(from), from: from, lost: s.lost})
 	s.conn.Go(ctx, s.handle)
 	<-s.conn.Done()
 	s.rest()
@@ -97,6 +99,7 @@ func Serve(ctx context.Context, rw io.ReadWriteCloser, o Options) error {
 // forgiving is a stream that passes over what cannot be read.
 type forgiving struct {
 	jsonrpc2.Stream
+	from *pipe
 	lost func(error)
 }
 
@@ -104,17 +107,23 @@ type forgiving struct {
 func (f *forgiving) Read(ctx context.Context) (jsonrpc2.Message, int64, error) {
 	for {
 		msg, n, err := f.Stream.Read(ctx)
-		if err == nil || ended(err) || ctx.Err() != nil {
+		if err == nil || f.from.ended || ctx.Err() != nil {
 			return msg, n, err
 		}
 		f.lost(err)
 	}
 }
 
-// ended says that nothing can be read any more.
-func ended(err error) bool {
-	var file *os.PathError
-	return errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) || errors.Is(err, io.ErrClosedPipe) || errors.Is(err, os.ErrClosed) || errors.As(err, &file)
+// pipe knows when there is nothing more to read.
+type pipe struct {
+	io.ReadWriteCloser
+	ended bool
+}
+
+func (p *pipe) Read(into []byte) (int, error) {
+	n, err := p.ReadWriteCloser.Read(into)
+	p.ended = p.ended || err != nil
+	return n, err
 }
 
 func (s *Server) lost(err error) {
@@ -321,7 +330,7 @@ func (s *Server) look(name string) {
 	}
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	s.dirty = true
+	s.dirty, s.pending = true, true
 	if s.timer != nil {
 		s.timer.Stop()
 	}
@@ -337,17 +346,29 @@ func (s *Server) everything() {
 	}
 	s.working = true
 	s.mu.Unlock()
-	for {
-		whole, err := s.manual.Whole()
-		if err != nil {
-			s.lost(fmt.Errorf("the manual: %w", err))
-		}
-		if whole {
-			break
-		}
+	for !s.once() {
+	}
+}
+
+// once looks at everything once, and says whether nothing came meanwhile: then
+// all is told.
+func (s *Server) once() bool {
+	s.mu.Lock()
+	s.pending = false
+	s.mu.Unlock()
+	whole, err := s.manual.Whole()
+	if err != nil {
+		s.lost(fmt.Errorf("the manual: %w", err))
+	}
+	if !whole {
+		return false
 	}
 	s.publish("")
 	s.mu.Lock()
+	if s.pending {
+		s.mu.Unlock()
+		return false
+	}
 	s.working, s.dirty = false, false
 	told := s.settled
 	s.settled = nil
@@ -355,6 +376,7 @@ func (s *Server) everything() {
 	for _, tell := range told {
 		tell()
 	}
+	return true
 }
 
 // whenSettled tells once everything is looked at.
