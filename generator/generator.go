@@ -22,6 +22,9 @@ type Options struct {
 	Preview  bool       // drafts are published too
 	Readings string     // the folder of the pages that name people; "" for none
 
+	Waiting  func(who string)   // told for whom a build waits that wants the same folder; may be nil
+	Progress func(done, of int) // told after each page that is written; may be nil
+
 	unsaved map[string]string // what an editor holds over the files, by path inside the manual
 }
 

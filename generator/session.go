@@ -3,6 +3,7 @@ package generator
 import (
 	"bytes"
 	"context"
+	"errors"
 	"maps"
 	"os"
 	"path/filepath"
@@ -54,12 +55,27 @@ func (s *Session) Build(ctx context.Context) (*Result, error) {
 	return r, err
 }
 
+// check checks the manual. It comes back once ctx is done, whatever is being
+// read: a file on a network that does not answer holds nobody.
+func (s *Session) check(ctx context.Context) (r *Result, err error) {
+	checked := make(chan struct{})
+	var got *Result
+	var failed error
+	go func() {
+		defer close(checked)
+		got, failed = Check(s.o)
+	}()
+	select {
+	case <-checked:
+		return got, errors.Join(failed, ctx.Err())
+	case <-ctx.Done():
+		return nil, ctx.Err()
+	}
+}
+
 // build says also whether the manual is now the last good one.
 func (s *Session) build(ctx context.Context) (*Result, bool, error) {
-	r, err := Check(s.o)
-	if err == nil {
-		err = ctx.Err()
-	}
+	r, err := s.check(ctx)
 	if err != nil || r.Stopped() {
 		return r, false, err
 	}
@@ -151,7 +167,8 @@ func (s *Session) edits() []edit {
 // an editor's copy of a file matters to nobody.
 func (s *Session) matters(name string) bool {
 	_, err := os.Stat(filepath.Join(s.o.Manual, filepath.FromSlash(name)))
-	return s.last.Tree.Has(name) != (err == nil) || source.IsText(name) || s.last.Manual.Pictures[name]
+	_, shown := s.last.Manual.Pictures[name]
+	return s.last.Tree.Has(name) != (err == nil) || source.IsText(name) || shown
 }
 
 // again binds, walks and checks procedures anew; nil where there is nothing to

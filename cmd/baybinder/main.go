@@ -22,6 +22,7 @@ type commands struct {
 	Watch    watchCommand       `cmd:"" help:"Build at every change, and show the pages to a browser as they become."`
 	Editor   serveEditorCommand `cmd:"" name:"serve-editor" help:"Answer a writer's editor: findings as you type, and what can be written next."`
 	Browse   browseCommand      `cmd:"" help:"Show the site to a browser on this machine."`
+	Open     openCommand        `cmd:"" help:"Show the manual beside the program in the browser, as a double click does."`
 	Settle   settleCommand      `cmd:"" help:"Mend what needs no judgement: lists from the steps, words into empty links."`
 	Rename   renameCommand      `cmd:"" help:"Give a thing another id, everywhere it is named."`
 	Issue    issueCommand       `cmd:"" help:"Issue a revision: why, by whom, and who must read it again."`
@@ -33,7 +34,16 @@ type commands struct {
 	Explain  explainCommand     `cmd:"" help:"Say why a finding matters, with an example and its mend."`
 }
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() {
+	if len(os.Args) == 1 && doubleClicked() {
+		code := run([]string{"open"}, os.Stdout, os.Stderr)
+		if code != exitClean {
+			stays()
+		}
+		os.Exit(code)
+	}
+	os.Exit(run(os.Args[1:], os.Stdout, os.Stderr))
+}
 
 // run is the program: what it was asked for, what it said, how it ended.
 func run(args []string, stdout, stderr io.Writer) int {
@@ -45,6 +55,6 @@ func run(args []string, stdout, stderr io.Writer) int {
 		if err != nil {
 			return failed(stderr, err)
 		}
-		return ended(stderr, asked.Run(&c.globals, newDesk(stdout, stderr)))
+		return ended(stderr, newDesk(stdout, stderr).asked(c, asked))
 	})
 }
