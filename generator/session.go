@@ -118,12 +118,12 @@ func (s *Session) Saved(names []string) (*Result, []Saved, error) {
 		s.changed[name] = true
 	}
 	edits := s.edits()
-	r := s.again(edits)
+	r := s.last.again(s.o, edits)
 	if r == nil {
 		return nil, nil, nil
 	}
 	if r.Stopped() {
-		s.undo(edits)
+		s.last.undo(edits)
 		return r, nil, nil
 	}
 	s.last = r
@@ -152,13 +152,9 @@ func (s *Session) edits() []edit {
 	if s.last == nil || len(s.changed) > few {
 		return nil
 	}
-	procedures := map[string]*model.Procedure{}
-	for _, p := range s.last.Manual.Procedures {
-		procedures[p.File.Path] = p
-	}
 	var edits []edit
 	for _, name := range slices.Sorted(maps.Keys(s.changed)) {
-		if p := procedures[name]; p != nil {
+		if p := s.last.procedure(name); p != nil {
 			edits = append(edits, edit{p, *p})
 		} else if s.matters(name) {
 			return nil
@@ -177,37 +173,49 @@ func (s *Session) matters(name string) bool {
 
 // again binds, walks and checks procedures anew; nil where there is nothing to
 // do, or a file is not to be read. What calls them is looked at by Build.
-func (s *Session) again(edits []edit) *Result {
+func (r *Result) again(o Options, edits []edit) *Result {
 	if len(edits) == 0 {
 		return nil
 	}
-	r := *s.last
+	last := r
+	copied := *r
+	r = &copied
 	r.own = slices.DeleteFunc(slices.Clone(r.own), func(f finding.Finding) bool {
 		return slices.ContainsFunc(edits, func(e edit) bool { return f.At.Path() == e.was.File.Path })
 	})
 	for i, e := range edits {
 		f := r.Tree.Reread(e.was.File.Path)
 		if f == nil {
-			s.undo(edits[:i])
+			last.undo(edits[:i])
 			return nil
 		}
 		r.own = append(r.own, r.bound.Again(e.now, f)...)
 	}
 	for _, e := range edits {
 		r.own = append(r.own, r.Walks.Again(e.now).Findings...)
-		r.own = append(r.own, check.Procedure(r.context(s.o), e.now)...)
+		r.own = append(r.own, check.Procedure(r.context(o), e.now)...)
 	}
 	r.settle()
-	return &r
+	return r
 }
 
-// undo goes back to what the last good manual held.
-func (s *Session) undo(edits []edit) {
+// procedure is the one whose file has a path; nil where there is none.
+func (r *Result) procedure(name string) *model.Procedure {
+	for _, p := range r.Manual.Procedures {
+		if p.File.Path == name {
+			return p
+		}
+	}
+	return nil
+}
+
+// undo goes back to what the manual held.
+func (r *Result) undo(edits []edit) {
 	for _, e := range edits {
 		*e.now = e.was
 	}
 	for _, e := range edits {
-		s.last.Walks.Again(e.now)
+		r.Walks.Again(e.now)
 	}
 }
 
