@@ -336,3 +336,15 @@ func TestTitlesOfProcedures(t *testing.T) {
 		}
 	}
 }
+
+// What an order that is not certain names stays words too: half a link would be
+// in the writer's way.
+func TestAnUncertainOrderKeepsItsWords(t *testing.T) {
+	m := manualOf(t, "mixer")
+	r := jotting.New(m, machineOf(m, "dough-mixer"), m.Shop.Language)
+	for _, text := range []string{"Put the hook pin back.", "Take the lamp away."} {
+		if got := r.Step(text, nil).Links; len(got) != 0 {
+			t.Errorf("%s: %v", text, got)
+		}
+	}
+}
