@@ -34,7 +34,9 @@ func readingsLeaves(r *readings.Readings) []leaf {
 		all = append(all, leaf{readings.PlanMatrixPage(p), func(w io.Writer) { theme.WriteMatrix(w, r.PlanMatrix(p)) }})
 	}
 	for _, p := range m.People {
-		all = append(all, leaf{readings.PersonPage(p), func(w io.Writer) { theme.WritePerson(w, r.Person(p)) }})
+		all = append(all,
+			leaf{readings.PersonPage(p), func(w io.Writer) { theme.WritePerson(w, r.Person(p)) }},
+			leaf{readings.AgainPage(p), func(w io.Writer) { theme.WriteAgainSheet(w, r.Again(p)) }})
 	}
 	for _, j := range r.Counted() {
 		all = append(all, leaf{r.RecordPageOf(j), func(w io.Writer) { theme.WriteRecord(w, r.RecordWithNames(j)) }})
@@ -42,6 +44,7 @@ func readingsLeaves(r *readings.Readings) []leaf {
 	for _, p := range r.Procedures {
 		all = append(all,
 			leaf{page.PageOf(p), func(w io.Writer) { theme.WriteProcedureReaders(w, r.Procedure(p)) }},
+			leaf{readings.SignInPage(p), func(w io.Writer) { theme.WriteSignIn(w, r.SignIn(p)) }},
 			leaf{readings.ExercisePage(p), func(w io.Writer) { theme.WriteExercise(w, r.Exercise(p, false)) }},
 			leaf{readings.AnswersPage(p), func(w io.Writer) { theme.WriteExercise(w, r.Exercise(p, true)) }})
 	}
@@ -50,18 +53,18 @@ func readingsLeaves(r *readings.Readings) []leaf {
 
 // beginReadings starts the folder of the readings. A site is never replaced by
 // pages that name people: it may be served from there.
-func beginReadings(folder string) (*publish.Site, error) {
+func beginReadings(folder string, waiting func(who string)) (*publish.Site, error) {
 	if _, err := os.Stat(filepath.Join(folder, "index.html")); err == nil {
 		if _, err := os.Stat(filepath.Join(folder, namesPeople)); err != nil {
 			return nil, fmt.Errorf("%s holds pages that are no readings, and the readings name people: name another folder with --readings", folder)
 		}
 	}
-	return publish.Begin(folder)
+	return publish.Begin(folder, waiting)
 }
 
 func writeReadings(ctx context.Context, folder *publish.Site, r *Result, s *pages) error {
 	all := marked(s, readingsLeaves(readings.Of(s.procedure)))
-	if err := putPages(ctx, folder, all); err != nil {
+	if err := putPages(ctx, folder, all, nil); err != nil {
 		return err
 	}
 	r.ReadingsPages = len(all)

@@ -8,6 +8,8 @@ import (
 	"strings"
 	"time"
 
+	"golang.org/x/term"
+
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
@@ -58,13 +60,10 @@ func newDesk(stdout, stderr io.Writer) *output {
 	return &output{out: stdout, err: stderr, terminal: isTerminal(stderr)}
 }
 
-func isTerminal(w io.Writer) bool {
-	file, ok := w.(*os.File)
-	if !ok {
-		return false
-	}
-	info, err := file.Stat()
-	return err == nil && info.Mode()&os.ModeCharDevice != 0
+// isTerminal says that someone reads, or writes, at the other end.
+func isTerminal(w any) bool {
+	file, is := w.(*os.File)
+	return is && term.IsTerminal(int(file.Fd()))
 }
 
 // progress says how things go, to someone who watches.
@@ -81,7 +80,7 @@ func (d *output) note(format string, args ...any) {
 
 // say writes a line of the answer.
 func (d *output) say(format string, args ...any) {
-	fmt.Fprintf(d.out, format+"\n", printable(args)...)
+	fmt.Fprintln(d.out, finding.OneStop(fmt.Sprintf(format, printable(args)...)))
 }
 
 // text writes a text of the program's own, of many lines.

@@ -88,6 +88,27 @@ func (e *Error) Mend() string {
 	return e.form.mend(e.Want)
 }
 
+// Right is what stands in place of the wrong piece, where only one thing can be
+// meant; "" elsewhere.
+func (e *Error) Right() string {
+	right, is := strings.CutPrefix(e.Mend(), "write ")
+	switch {
+	case !is:
+		return ""
+	case e.Kind == UnknownUnit:
+		if unit, ok := MeantUnit(e.Text); ok && unit == right {
+			return right
+		}
+	case e.cause == leadingZero, e.cause == dashRange && !strings.HasPrefix(right, "the "):
+		return right
+	case e.cause == decimalComma:
+		if number, only := strings.CutSuffix(right, ", with a decimal point"); only {
+			return number
+		}
+	}
+	return ""
+}
+
 // meantUnit is the unit that was meant by one which is not read: as it stands,
 // in small letters, or with the words behind it, "ft lbs".
 func (e *Error) meantUnit() (string, bool) {

@@ -16,6 +16,9 @@ func (t *text) lists() {
 		t.leave(t.procedure.At, "its front matter cannot all be read, so its lists stay as they are: see baybinder check")
 		return
 	}
+	if len(t.roles) > 0 && !t.procedure.Lost("needs") {
+		t.complete("needs", t.roles)
+	}
 	for _, name := range listNames {
 		if missing := t.missing(name); len(missing) > 0 {
 			t.complete(name, missing)

@@ -1,7 +1,10 @@
 // Package settle mends what needs no judgement in a manual's procedures.
 //
 // It completes the four lists of the front matter from what the steps use, and
-// writes the register's words into empty links. All it does is insert: what
+// writes the register's words into empty links. Into needs: it writes the roles
+// that the steps, their tools and what is performed ask for, and into a pair of
+// procedures of which one only switches off and the other only brings back what
+// the one leaves and the other expects. All it does is insert: what
 // stood in a file stands in it afterwards, byte for byte. What needs judgement
 // (an entry that nothing uses, an amount) is left and told.
 //
@@ -66,16 +69,17 @@ func Run(o Options) ([]Change, error) {
 		return nil, err
 	}
 	m, _ := bind.Manual(tree)
-	var links map[string]*acted
+	with, links := tree, map[string]*acted{}
 	if o.Acts {
-		var with *source.Tree
 		with, links = acts(tree, m, o.Today)
 		m, _ = bind.Manual(with)
 	}
+	m = pair(with, m, o.Today, links)
 	found := check.Run(&check.Context{Manual: m, Today: o.Today})
+	roles := needed(m, found)
 	var changes []Change
 	for _, p := range procedures(m) {
-		t := &text{manual: m, procedure: p, found: inFile(found, p.File), acted: links[p.File.Path]}
+		t := &text{manual: m, procedure: p, found: inFile(found, p.File), acted: links[p.File.Path], roles: roles[p]}
 		t.acted.notes(t)
 		t.settle()
 		if len(t.inserts)+len(t.acted.pieces()) > 0 && !o.Show {
@@ -89,6 +93,28 @@ func Run(o Options) ([]Change, error) {
 		}
 	}
 	return changes, nil
+}
+
+// pair writes what the procedures of a pair leave and expect, and gives the
+// manual with it.
+func pair(tree *source.Tree, m *model.Manual, today model.Date, told map[string]*acted) *model.Manual {
+	if len(pairs(m)) == 0 {
+		return m
+	}
+	before := map[string]*position.File{}
+	for _, f := range tree.Files {
+		before[f.Path] = f
+	}
+	with, done := (&actor{today: today}).paired(tree, m)
+	for _, s := range done {
+		path := s.of.File.Path
+		if told[path] == nil {
+			told[path] = &acted{file: before[path]}
+		}
+		told[path].states = append(told[path].states, s)
+	}
+	m, _ = bind.Manual(with)
+	return m
 }
 
 func procedures(m *model.Manual) []*model.Procedure {
@@ -113,6 +139,7 @@ type text struct {
 	manual    *model.Manual
 	procedure *model.Procedure
 	found     []finding.Finding
+	roles     []string // that needs: lacks
 	inserts   []patch.Piece
 	acted     *acted // the links that the file has got already; nil for none
 	did       []Note

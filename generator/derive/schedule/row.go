@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/derive/implied"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 )
@@ -42,6 +43,7 @@ func (b *Cache) Rows(p *model.Procedure) []Row {
 			at = len(rows)
 			rows = append(rows, Row{Plan: k.plan})
 		}
+		rows[at].Plan = rows[at].with(k.plan)
 		rows[at].add(k.unit, asked)
 	}
 	if len(rows) == 1 {
@@ -150,6 +152,9 @@ func (b *Cache) askedIn(p *model.Procedure) []string {
 	}
 	for _, s := range p.Steps {
 		add(s.Links)
+		if c, is := implied.When(s); is && !slices.Contains(out, c.Option) {
+			out = append(out, c.Option)
+		}
 	}
 	for _, call := range p.Calls {
 		if to, is := call.To.(*model.Procedure); is {
@@ -203,12 +208,36 @@ func (r *Row) add(u unit, asked []string) {
 // idle says that no step is done.
 func (p *Plan) idle() bool { return len(p.Phases) == 0 }
 
-// same says that two plans say the same.
+// same says that two plans say the same of time. How many steps have none does
+// not tell them apart.
 func (p *Plan) same(o *Plan) bool {
-	return p.Times == o.Times && p.Chain == o.Chain && slices.Equal(p.Critical, o.Critical) &&
+	return p.timed() == o.timed() && p.Chain == o.Chain && slices.Equal(p.Critical, o.Critical) &&
 		slices.EqualFunc(p.Phases, o.Phases, func(a, b Phase) bool {
-			return a.Phase == b.Phase && a.Times == b.Times && a.From == b.From && a.To == b.To && slices.Equal(a.Spans, b.Spans)
+			return a.Phase == b.Phase && a.timed() == b.timed() && a.From == b.From && a.To == b.To && slices.Equal(a.Spans, b.Spans)
 		})
+}
+
+// timed are the times without what has none.
+func (t Times) timed() Times {
+	t.Untimed = 0
+	return t
+}
+
+// with is a plan that also stands for another that says the same of time: each
+// phase has as many steps without a time as it has in either.
+func (p *Plan) with(o *Plan) *Plan {
+	if p.Untimed == o.Untimed && slices.EqualFunc(p.Phases, o.Phases, func(a, b Phase) bool { return a.Untimed == b.Untimed }) {
+		return p
+	}
+	both := *p
+	both.Phases, both.Untimed, both.Varies = slices.Clone(p.Phases), 0, true
+	for i := range both.Phases {
+		ph := &both.Phases[i]
+		ph.Varies = ph.Varies || ph.Untimed != o.Phases[i].Untimed
+		ph.Untimed = max(ph.Untimed, o.Phases[i].Untimed)
+		both.Untimed += ph.Untimed
+	}
+	return &both
 }
 
 // view is the book as it is read for one kind of unit and the ordinary outcome.
@@ -233,6 +262,9 @@ func (v *view) done(s *model.Step) bool {
 		if slices.ContainsFunc(at.Links, func(l *model.Link) bool { return !l.Bad && (v.other(l) || unusual(l)) }) {
 			return false
 		}
+	}
+	if c, is := implied.When(s); is && slices.Contains(v.unit, c.Option) == c.Not {
+		return false
 	}
 	return !v.skips(s.Phase)
 }

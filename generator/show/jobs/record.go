@@ -5,6 +5,7 @@ import (
 	"strings"
 	"time"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/page"
@@ -17,6 +18,7 @@ type Record struct {
 	Heading   string
 	Name      string // the file below records/
 	Procedure page.Link
+	Marks     []string    // who was not qualified or not up to date, where names are shown
 	Doers     []page.Link // the sheets of who did it, where names are shown and listed
 	Plate     []string
 	Lines     []string // who, when, how many steps
@@ -102,7 +104,7 @@ func gapLines(w *words.Jobs, g model.JobGap) []string {
 func handedOver(w *words.Jobs, j *model.Job, h model.JobHand, named bool) string {
 	out := fmt.Sprintf(w.HandedOver, h.Step, clockOf(j, h.At))
 	if named {
-		out += " " + fmt.Sprintf(w.HandedTo, h.From, h.To)
+		out += " " + finding.OneStop(fmt.Sprintf(w.HandedTo, h.From, h.To))
 	}
 	if h.Locks != "" {
 		out += " " + fmt.Sprintf(w.HandedLocks, h.Locks)

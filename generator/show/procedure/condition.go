@@ -32,7 +32,7 @@ func (s *Pages) untold(p *model.Procedure, links []*model.Link, told []string) [
 		switch {
 		case l.Bad, l.Is(model.LinkWhen) && slices.Contains(told, optionTerm(l.ID, l.Not)):
 		case l.Is(model.LinkWhen):
-			out = append(out, Condition{s.ofUnit(p, l), true})
+			out = append(out, Condition{s.onlyWith(p, l.ID, l.Not), true})
 		case l.Is(model.LinkIfNot):
 			out = append(out, Condition{Text: fmt.Sprintf(s.Words.OnlyIfFailed, s.Name(l.To))})
 		case l.Is(model.LinkIf):
@@ -40,14 +40,6 @@ func (s *Pages) untold(p *model.Procedure, links []*model.Link, told []string) [
 		}
 	}
 	return out
-}
-
-func (s *Pages) ofUnit(p *model.Procedure, l *model.Link) string {
-	if name := s.Option(p.For.To, l.ID); l.Not {
-		return fmt.Sprintf(s.Words.OnlyWithout, name)
-	} else {
-		return fmt.Sprintf(s.Words.OnlyWith, name)
-	}
 }
 
 // options are what links ask of the unit, in the script's form.
@@ -84,7 +76,7 @@ func (s *Pages) wholeWords(p *model.Procedure, whole []string) []Condition {
 	var out []Condition
 	for _, term := range whole {
 		id, not := strings.CutPrefix(term, "!")
-		out = append(out, Condition{s.ofUnit(p, &model.Link{ID: id, Not: not}), true})
+		out = append(out, Condition{s.onlyWith(p, id, not), true})
 	}
 	return out
 }

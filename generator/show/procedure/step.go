@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/derive/implied"
 	"baybinder/generator/derive/schedule"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -57,6 +58,10 @@ func (s *Pages) step(up string, c *course, st *model.Step) Step {
 		v.Said = fmt.Sprintf(s.JobWords().SaidHere, n)
 	}
 	v.Terms, v.Guarded, v.Changes = terms(st.Links), guarded(v.Boxes, st.Links), changes(st.Links)
+	if c, is := implied.When(st); is {
+		v.When = append(v.When, Condition{s.onlyWith(p, c.Option, c.Not), true})
+		v.Terms.Options = strings.TrimSpace(v.Terms.Options + " " + optionTerm(c.Option, c.Not))
+	}
 	v.Optional = slices.ContainsFunc(st.Links, func(l *model.Link) bool { return l.Is(model.LinkOptional) })
 	blocks := s.BlocksOf(st)
 	for i := range blocks {
@@ -347,6 +352,15 @@ func metAs(p *model.Procedure, h *model.Hazard) *model.Hazard {
 	return h
 }
 
+// onlyWith says for which units something is.
+func (s *Pages) onlyWith(p *model.Procedure, option string, not bool) string {
+	name := s.Option(p.For.To, option)
+	if not {
+		return fmt.Sprintf(s.Words.OnlyWithout, name)
+	}
+	return fmt.Sprintf(s.Words.OnlyWith, name)
+}
+
 func (s *Pages) answerText(l *model.Link) string {
 	if hold, ok := l.To.(*model.Hold); ok {
 		for _, a := range s.Answers(hold) {
@@ -357,6 +371,3 @@ func (s *Pages) answerText(l *model.Link) string {
 	}
 	return l.Frag
 }
-
-// PeopleTag is how many people a step needs.
-func (v *Step) PeopleTag() string { return strconv.Itoa(v.People) }
