@@ -146,6 +146,8 @@ func (w *walk) tightenAt(f *model.Fastener, p *model.Part, g diagram.Func) diagr
 	}
 	part := w.lay.of[p]
 	here := w.And(w.And(g, w.present(x)), w.Is(w.get(part), states(on, unknown)))
+	w.coveredLoose(p, w.And(w.And(here, w.byHand[p]), w.Is(w.get(part), states(on))), nil, nil)
+	w.byHand[p] = w.AndNot(w.byHand[p], here)
 	w.put(x, here, tight)
 	return here
 }

@@ -217,6 +217,9 @@ func (x *run) do(l *model.Link, s *model.Step) {
 func (x *run) noteBegan() {
 	for k, v := range x.state {
 		was := orNormal(x.before[k], k)
+		if orNormal(v, k) != was {
+			x.movedBy[k] = x.frames[0].link
+		}
 		if orNormal(v, k) != was && (was == normalOf(k) || was == x.startOf(k) && !strings.HasPrefix(k, "part:")) {
 			x.began[k] = x.frames[0].link
 		}

@@ -14,6 +14,7 @@ import (
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
+	"baybinder/generator/trade/fastening"
 )
 
 // Exercise is a procedure with its order, torques and signal words left out, or
@@ -75,7 +76,7 @@ func (r *Readings) Exercise(p *model.Procedure, answers bool) *Exercise {
 	}
 	other.Address = v.Up + other.Address
 	v.Other, v.Procedure = other, r.link(v.Up, p)
-	x := exercise{r.Site, p, answers}
+	x := exercise{r.Site, p, answers, fastening.Again(p)}
 	for _, phase := range p.Phases {
 		if len(phase.Steps) > 0 {
 			v.Phases = append(v.Phases, x.phase(phase))
@@ -89,6 +90,7 @@ type exercise struct {
 	*Site
 	p       *model.Procedure
 	answers bool
+	again   map[*model.Link]bool // links that tighten what is tight already
 }
 
 func (x *exercise) phase(phase *model.Phase) ExercisePhase {
@@ -159,7 +161,7 @@ func (x *exercise) link(v *ExerciseStep, st *model.Step, l *model.Link) {
 		}
 	case *model.Fastener:
 		if l.Kind.Act == model.Tighten {
-			v.Facts = append(v.Facts, x.tightness(to.Label(), to)...)
+			v.Facts = append(v.Facts, x.tightness(to.Label(), fastening.Asked(to, x.again[l]))...)
 		}
 	}
 	if l.Kind.Act != model.Reverse || l.Phase == nil {

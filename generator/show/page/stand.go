@@ -6,6 +6,7 @@ import (
 
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
+	"baybinder/generator/trade/fastening"
 )
 
 // Stood is one thing that is not as it is on a whole, closed, full and live
@@ -36,10 +37,13 @@ type course struct {
 	*model.Procedure
 	turn  int
 	stood []Stood
+	again map[*model.Link]bool // links that tighten what is tight already
 }
 
 // start is the course of a procedure before its first step.
-func (s *Site) start(p *model.Procedure) *course { return &course{Procedure: p, turn: -1} }
+func (s *Site) start(p *model.Procedure) *course {
+	return &course{Procedure: p, turn: -1, again: fastening.Again(p)}
+}
 
 // standAfter is how things stand after a step.
 func (s *Site) standAfter(c *course, st *model.Step) []Stood {

@@ -63,11 +63,11 @@ func (s *Site) step(up string, c *course, st *model.Step) Step {
 		s.stepBlock(&v, up, &blocks[i])
 	}
 	for _, l := range st.Links {
-		s.stepLink(&v, up, st, l)
+		s.stepLink(&v, up, c, st, l)
 	}
 	v.Tags = append(v.Tags, s.tags(st)...)
 	v.Tags = slices.Concat(v.Tags, s.keptPlugs(st), s.testedAltered(st))
-	v.Computed = s.computed(st)
+	v.Computed = s.computed(st, c.again)
 	v.Posts = s.posts(st, v.Posts)
 	v.Stand = s.standAfter(c, st)
 	order := orderOf(st)
@@ -99,7 +99,7 @@ func (s *Site) stepBlock(v *Step, up string, b *model.Block) {
 }
 
 // stepLink shows what a link makes of its step besides words.
-func (s *Site) stepLink(v *Step, up string, st *model.Step, l *model.Link) {
+func (s *Site) stepLink(v *Step, up string, c *course, st *model.Step, l *model.Link) {
 	switch to := l.To.(type) {
 	case *model.Hold:
 		if l.Kind.Stops {
@@ -117,7 +117,7 @@ func (s *Site) stepLink(v *Step, up string, st *model.Step, l *model.Link) {
 	case *model.Order:
 		v.Tags = append(v.Tags, fmt.Sprintf(s.Words.InThisOrder, joined(s.entries(to))))
 	case *model.Fastener:
-		v.Tags = append(v.Tags, s.fastener(l, to)...)
+		v.Tags = append(v.Tags, s.fastener(l, to, c.again[l])...)
 		if l.Kind.Act == model.Tighten && !pictured(st.Of, to) {
 			v.Orders = append(v.Orders, s.order(to, heldAt(l, to))...)
 		}
@@ -191,14 +191,15 @@ func (s *Site) reverse(l *model.Link) string {
 	return fmt.Sprintf(s.Words.ReverseAll, phase)
 }
 
-// fastener says what the shop wrote of a fastener that the step tightens.
-func (s *Site) fastener(l *model.Link, f *model.Fastener) []string {
+// fastener says what the shop wrote of a fastener that the step tightens: of one
+// that is tight already the last stage alone.
+func (s *Site) fastener(l *model.Link, f *model.Fastener, again bool) []string {
 	var out []string
 	if l.Kind.Act == model.Tighten {
 		switch {
 		case len(f.Stages) > 0:
 			for i, stage := range f.Stages {
-				if !lastOnly(l, f) || i == len(f.Stages)-1 {
+				if !again && !lastOnly(l, f) || i == len(f.Stages)-1 {
 					out = append(out, fmt.Sprintf(s.Words.Stage, s.name(f), i+1, s.both(stage)))
 				}
 			}
