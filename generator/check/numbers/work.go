@@ -3,17 +3,19 @@ package numbers
 import (
 	"slices"
 
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
 )
 
 // job is what one procedure's own steps do that numbers are asked of.
 type job struct {
-	of    *model.Procedure
-	turns []turn
-	lifts []lift
-	loads []lift                           // lifts, and the parts that a step loosens: what its lifting gear carries
-	sizes map[*model.Tool][]fastening.Size // what tools fit, once it was read
+	of     *model.Procedure
+	limits []quantity.Quantity // up to which the shop calls an energy safe
+	turns  []turn
+	lifts  []lift
+	loads  []lift                           // lifts, and the parts that a step loosens: what its lifting gear carries
+	sizes  map[*model.Tool][]fastening.Size // what tools fit, once it was read
 
 	back  map[*model.Link][]model.Named // what a reverse: puts back and tightens
 	again map[*model.Link]bool          // links that tighten what is tight
