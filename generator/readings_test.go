@@ -60,7 +60,7 @@ func give(t *testing.T, folder, day, procedure string) {
 	date, _ := model.ParseDate(day)
 	r, err := generator.Check(generator.Options{Manual: folder, Today: date})
 	must(t, err)
-	_, err = issue.Run(r.Manual, r.Findings, issue.Order{Folder: folder, Procedure: procedure, Date: date, Reason: "For the test.", Written: "h-p", Checked: "h-p", Readers: "reread"})
+	_, err = issue.Run(r.Manual, r.Findings, issue.Order{Folder: folder, Procedures: []string{procedure}, Date: date, Reason: "For the test.", Written: "h-p", Checked: "h-p", Readers: "reread"})
 	must(t, err)
 }
 

@@ -2,7 +2,9 @@ package main
 
 import (
 	"bufio"
+	"errors"
 	"fmt"
+	"io"
 	"os"
 	"strings"
 )
@@ -10,18 +12,30 @@ import (
 // agreed asks once, on a terminal. Elsewhere nobody can be asked, and the flag
 // that answers must be written.
 func (d *output) agreed(question, flag string) (bool, error) {
-	if !isTerminal(os.Stdin) {
-		return false, fmt.Errorf("nothing was written: nobody can be asked here, so add %s", flag)
+	line, err := d.answer(question+" [y/n]", "add "+flag)
+	if err != nil {
+		return false, err
 	}
-	fmt.Fprintf(d.err, "%s [y/n] ", question)
-	line, err := bufio.NewReader(os.Stdin).ReadString('\n')
-	switch strings.ToLower(strings.TrimSpace(line)) {
+	switch strings.ToLower(line) {
 	case "y", "yes":
 		return true, nil
 	}
 	d.note("Nothing was written.")
-	if strings.TrimSpace(line) == "" && err != nil {
-		return false, err
-	}
 	return false, nil
+}
+
+// answer asks for a line, on a terminal. Where nobody answers the error says what
+// must be written instead.
+func (d *output) answer(question, instead string) (string, error) {
+	nobody := fmt.Errorf("nothing was written: nobody can be asked here, so %s", instead)
+	if !isTerminal(os.Stdin) {
+		return "", nobody
+	}
+	fmt.Fprint(d.err, question+" ")
+	line, err := bufio.NewReader(os.Stdin).ReadString('\n')
+	if line = strings.TrimSpace(line); line == "" && errors.Is(err, io.EOF) {
+		fmt.Fprintln(d.err)
+		return "", nobody
+	}
+	return line, nil
 }

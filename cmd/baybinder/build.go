@@ -31,6 +31,7 @@ func (c *buildCommand) Run(g *globals, d *output) error {
 	if err := d.findings(r, false); err != nil {
 		return err
 	}
+	d.notIssued(r)
 	for _, name := range r.Kept {
 		d.note("%s was not written by baybinder and stays.", filepath.Join(c.To, filepath.FromSlash(name)))
 	}

@@ -27,6 +27,9 @@ func (c *checkCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
+	if c.Report == "text" {
+		d.notIssued(r)
+	}
 	d.progress("%s checked.", count(len(r.Manual.Procedures), "procedure"))
 	return verdict(r)
 }

@@ -16,7 +16,8 @@ type readingsCommand struct {
 	Plan   planCommand   `cmd:"" help:"A plan's readings in their order, with times, what each builds on, and who may witness."`
 	Who    whoCommand    `cmd:"" help:"Who, by the record, may do a job on the day: who holds its roles, who has read it."`
 	Audit  auditCommand  `cmd:"" help:"Which revision stood on the day, who had read it by then, and which jobs had been done by it."`
-	Record recordCommand `cmd:"" help:"Record that someone read, watched, performed or taught a procedure."`
+	Record recordCommand `cmd:"" help:"Record that someone read, watched, performed or taught a procedure, was told of it or inspected; of a class in one line."`
+	People peopleCommand `cmd:"" help:"Who comes, leaves and comes back."`
 }
 
 type dueCommand struct {

@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"os"
 	"slices"
 
 	"baybinder/generator"
@@ -22,20 +23,31 @@ type recordCommand struct {
 	Language  string   `placeholder:"TAG" help:"In which language it was read, where not in the manual's own."`
 	Score     string   `placeholder:"TEXT" help:"The score of an exercise."`
 	Note      string   `placeholder:"TEXT" help:"What an inspection found, or why somebody was trained again."`
+	From      string   `placeholder:"FILE" help:"Rows of a CSV file: date,person,procedure,act,by,on,language,score,note, any of them, without fingerprints."`
 	Yes       bool     `help:"Write several rows without asking."`
 }
 
 // Help is the longer text of readings record --help.
 func (*recordCommand) Help() string {
 	return "The row is of the day of --today. A reading is one of the last issued revision, which is what is published. Two who record at once lose nothing. " +
-		"A class is one line: readings record --people a,b,c --did read --of x,y. It says what it will write and asks once; where one row is wrong, none is written."
+		"A class is one line: readings record --people a,b,c --did read --of x,y. It says what it will write and asks once; where one row is wrong, none is written. " +
+		"With --from FILE the rows stand in a file, and what a row leaves open is as the flags and --today say."
 }
 
 // entries are the rows that were asked for: each of the people, each procedure.
 func (c *recordCommand) entries(g *globals) ([]training.Entry, error) {
 	people, of, act := c.People, c.Of, c.Did
+	all := training.Entry{Folder: g.Manual, Act: act, By: c.By, On: c.On, Language: c.Language, Score: c.Score, Note: c.Note, Date: g.options().Today}
 	single := c.Person != "" || c.Procedure != "" || c.Act != ""
 	switch {
+	case c.From != "" && (single || len(people) > 0 || len(of) > 0):
+		return nil, errors.New("the rows are in the file of --from: name nobody and nothing beside it")
+	case c.From != "":
+		text, err := os.ReadFile(c.From)
+		if err != nil {
+			return nil, err
+		}
+		return training.From(c.From, text, all)
 	case single && (len(people) > 0 || len(of) > 0 || act != ""):
 		return nil, errors.New("name one person, one procedure and what was done, or write --people, --did and --of, and not both")
 	case single:
@@ -47,10 +59,9 @@ func (c *recordCommand) entries(g *globals) ([]training.Entry, error) {
 	var out []training.Entry
 	for _, procedure := range of {
 		for _, person := range people {
-			out = append(out, training.Entry{
-				Folder: g.Manual, Person: person, Procedure: procedure, Act: act, By: c.By,
-				On: c.On, Language: c.Language, Score: c.Score, Note: c.Note, Date: g.options().Today,
-			})
+			e := all
+			e.Person, e.Procedure, e.Act = person, procedure, act
+			out = append(out, e)
 		}
 	}
 	return out, nil
@@ -58,21 +69,21 @@ func (c *recordCommand) entries(g *globals) ([]training.Entry, error) {
 
 // Run adds rows to the record.
 func (c *recordCommand) Run(g *globals, d *output) error {
-	entries, err := c.entries(g)
-	if err != nil {
-		return err
+	entries, wrong := c.entries(g)
+	if wrong != nil && len(entries) == 0 {
+		return fmt.Errorf("nothing was written: %w", wrong)
 	}
 	r, err := generator.Check(g.options())
 	if err != nil {
 		return err
 	}
 	rows, err := training.Prepare(r.Manual, entries)
-	if err != nil {
+	if err := errors.Join(wrong, err); err != nil {
 		return fmt.Errorf("nothing was written: %w", err)
 	}
 	if len(rows) > 1 && !c.Yes {
 		for _, row := range rows {
-			d.say("%s, %s %s %s%s", row.Date, row.Person, row.Act, row.Procedure, revisionOf(row))
+			d.say("%s, %s %s %s%s%s", row.Date, row.Person, row.Act, row.Procedure, revisionOf(row), already(row))
 		}
 		if yes, err := d.agreed(fmt.Sprintf("Write these %s?", count(len(rows), "row")), "--yes"); err != nil || !yes {
 			return err
@@ -86,6 +97,13 @@ func (c *recordCommand) Run(g *globals, d *output) error {
 		d.recorded(row)
 	}
 	return nil
+}
+
+func already(row *training.Recorded) string {
+	if row.Twice {
+		return ": the same row stands already"
+	}
+	return ""
 }
 
 func revisionOf(row *training.Recorded) string {

@@ -19,7 +19,7 @@ type renameCommand struct {
 func (*renameCommand) Help() string {
 	return "It changes the id wherever it is named: in front matter, registers, machine files, plans, translations, links and people.csv; " +
 		"of a procedure or a machine also the names of its files and the links to them. Nothing else in a file is touched. " +
-		"A procedure keeps its old id in was:, so that records and revisions, whose rows are never changed, still lead to it. " +
+		"A procedure and a role keep their old id in was:, so that records, revisions and roles.csv, whose rows are never changed, still lead to them. " +
 		"Before anything is written the changed manual is checked: check must find what it found before. " +
 		"All files are written beside their places first and then put there, each whole; where that fails, all are put back. " +
 		"If it is killed just then, some files have the new id and some the old: check says which, and your version control has them as they were."

@@ -12,7 +12,7 @@ var changedSinceIssue = finding.Rule{
 	Code:  "changed-since-issue",
 	Title: "A procedure that is another than its last issued revision",
 	Why:   "Readers trust that what is on the page was checked and that they are told of changes. What was never issued was neither.",
-	Mend:  "Have the change checked, then issue it: baybinder issue PROCEDURE --reason … Until then, build --preview shows it, marked as a preview.",
+	Mend:  "Have the change checked, then issue it: baybinder issue PROCEDURE --reason … --readers … Until then, build --preview shows it, marked as a preview.",
 }
 
 func runChangedSinceIssue(c *Context) []finding.Finding {
@@ -37,7 +37,36 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 			continue
 		}
 		f := changedSinceIssue.At(p.At, "this is not revision %s as it was issued: %s", r.Number, what).
-			WithMend("baybinder issue %s --reason \"why\"", p.ID).See(r.At, "the revision was issued here")
+			WithMend("baybinder issue %s --reason \"why\" --readers reread", p.ID).See(r.At, "the revision was issued here")
+		if c.Preview {
+			f.Level = finding.Advice
+		}
+		found = append(found, f)
+	}
+	return found
+}
+
+// runTranslationChanged looks at the translations that were issued; one without a
+// row is not judged.
+func runTranslationChanged(c *Context) []finding.Finding {
+	var found []finding.Finding
+	book := fingerprint.NewCache()
+	for _, text := range c.Manual.Translated {
+		r := fingerprint.LastRendition(c.Manual, text)
+		if r == nil || uncertain(text) || text.Original == nil || !text.Original.Issued() {
+			continue
+		}
+		what := ""
+		switch {
+		case book.Unissued(text, r):
+			what = whatChanged(book, text, r)
+		case r.Words != "" && r.Words != fingerprint.Words(text, c.Manual.Sums):
+			what = "words or a picture of it are others, though nothing that a reader acts on"
+		default:
+			continue
+		}
+		f := changedSinceIssue.At(text.At, "this translation is not revision %s of it as it was issued: %s", r.Number, what).
+			WithMend("baybinder issue %s --language %s --reason \"why\" --readers tell", text.ID, text.Language).See(r.At, "the revision was issued here")
 		if c.Preview {
 			f.Level = finding.Advice
 		}
@@ -68,7 +97,7 @@ func changedBelow(all map[*model.Procedure][]*model.Revision, book *fingerprint.
 			continue
 		}
 		f := changedSinceIssue.At(link.At, "%s was issued anew (revision %s: %s) since this was, in revision %s", callee.Label(), news.Number, news.Reason, r.Number).
-			WithMend("walk this through as it is now, then baybinder issue %s --reason \"why\" --walked WHO", p.ID).See(news.At, "the revision was issued here")
+			WithMend("walk this through as it is now, then baybinder issue %s --reason \"why\" --readers reread --walked WHO", p.ID).See(news.At, "the revision was issued here")
 		f.Level = finding.Advice
 		found = append(found, f)
 	}

@@ -88,6 +88,7 @@ var (
 	// What dates and fingerprints tell.
 	datedRules = []*Rule{
 		{Rule: &changedSinceIssue, Manual: runChangedSinceIssue},
+		{Rule: &changedSinceIssue, Manual: runTranslationChanged},
 		{Rule: &reviewDue, Manual: runReviewDue},
 		{Rule: &reviewDue, Manual: runInspectionDue},
 		{Rule: &samePerson, Manual: runSamePerson},

@@ -20,7 +20,7 @@ func runReviewDue(c *Context) []finding.Finding {
 			continue
 		}
 		found = append(found, reviewDue.At(r.At, "%s was to be reviewed by %s", p.Label(), due).
-			WithMend("walk it through, then baybinder issue %s --reason \"yearly review\" --walked WHO", p.ID))
+			WithMend("walk it through, then baybinder issue %s --reason \"yearly review\" --readers none --walked WHO", p.ID))
 	}
 	return found
 }

@@ -1,6 +1,8 @@
 package check
 
 import (
+	"slices"
+
 	"baybinder/generator/base/finding"
 	"baybinder/generator/derive/training"
 )
@@ -15,9 +17,8 @@ var wordsAltered = finding.Rule{
 
 func runWordsAltered(c *Context) []finding.Finding {
 	var found []finding.Finding
-	for i := range c.Manual.Revisions {
-		r := &c.Manual.Revisions[i]
-		if training.WordsOf(r) == training.Altered {
+	for _, r := range slices.Concat(c.Manual.Revisions, c.Manual.Renditions) {
+		if training.WordsOf(&r) == training.Altered {
 			found = append(found, wordsAltered.At(r.Kept.At(0, 0), "these are not the words of revision %s of %s as they were issued", r.Number, r.Procedure.ID).
 				WithMend("take the file back from version control").See(r.At, "it was issued here"))
 		}

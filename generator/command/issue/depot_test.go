@@ -24,7 +24,7 @@ func TestTheDepotIssuesThreeRevisions(t *testing.T) {
 	put(t, root, "readings/people.csv", "person,name,roles,started,plans\na-v,A.V.,,2026-04-01,depot\ng-m,G.M.,,2026-04-01,depot\n")
 	issue := func(id, day, readers string) error {
 		o := order(root, day, readers)
-		o.Procedure = id
+		o.Procedures = []string{id}
 		_, err := Run(bound(t, root), nil, o)
 		return err
 	}

@@ -137,7 +137,7 @@ var iso9001 = []struct {
 			put(b.t, b.root, "register/holds.yaml", strings.Replace(holds, "10 min", "13 min", 1))
 			_, err := Run(b.manual(), nil, order(b.root, "2026-05-06", "none"))
 			done, ok := Run(b.manual(), nil, order(b.root, "2026-05-06", "reread"))
-			return err != nil && ok == nil && done.Number == 3 && len(done.Changes) == 1 && strings.Contains(done.Changes[0], "13 min, was 12 min")
+			return err != nil && ok == nil && done[0].Number == 3 && len(done[0].Changes) == 1 && strings.Contains(done[0].Changes[0], "13 min, was 12 min")
 		}},
 	{"7.5.3.2 d", "retention and disposition", "rows are only ever added: what stands is never written again",
 		func(b *binder) bool {

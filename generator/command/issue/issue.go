@@ -1,10 +1,17 @@
-// Package issue issues a revision of a procedure: a row in revisions.csv, which is only ever added to, and the words as they were.
+// Package issue issues revisions: rows in revisions.csv, which are only ever added to, and the words as they were.
+//
+// # Decided where the format is silent
+//
+// --all takes in what was never issued and what is another than its last revision. Of several, a
+// first issue is written with reread where the others' readers are spared. A retirement's row keeps
+// the last revision's fingerprint and words, and is written though the manual has errors. Issuing a
+// procedure that is retired brings it back: its status: and instead: are taken out. Translations are
+// counted by themselves, from 1.
 package issue
 
 import (
 	"errors"
 	"fmt"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
@@ -14,6 +21,9 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/ledger"
 	"baybinder/generator/base/picture"
+	"baybinder/generator/base/position"
+	"baybinder/generator/command/patch"
+	"baybinder/generator/command/settle"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 	"baybinder/generator/read/bind"
@@ -25,131 +35,230 @@ var columns = ledger.Columns{Need: bind.RevisionColumns.Need, Later: bind.Revisi
 // ChangedSinceIssue is the code of the one error that issuing mends.
 const ChangedSinceIssue = "changed-since-issue"
 
-// Order says what is issued, why and by whom.
-type Order struct {
-	Folder    string // the manual's
-	Procedure string
-	Number    int // 0: one more than the last
-	Date      model.Date
-	Reason    string
-	Written   string
-	Checked   string
-	Approved  string
-	Walked    string
-	Readers   string // reread, tell, none
-}
+// callsDraft is the code of what performs a retired procedure: no error once that
+// is back.
+const callsDraft = "calls-draft"
 
-// Issued is what was issued.
+// Issued is what was issued, or is to be.
 type Issued struct {
 	Procedure   *model.Procedure
+	Language    string // of a translation; "" of the original
 	Number      int
 	Fingerprint string
 	Words       string   // the hash of the words and pictures
 	Changes     []string // for the reader, since the last revision, step by step
 	First       bool
 	Unkept      bool // the last revision's words are not there to compare with
+	Retired     bool
+	Back        bool            // it was retired
+	Readers     string          // reread, tell, none, retired; "" until it is said
+	Last        *model.Revision // nil of a first
+
+	text   *model.Procedure // the procedure, or its translation
+	moved  bool             // what readers cannot be spared
+	unseen string           // why it cannot be compared; "" where it can
+	kept   string           // what is kept of the words
+	pieces []patch.Piece    // of the front matter
 }
 
-// Run issues a revision of a checked manual. The error says why not; then
-// nothing was written.
-func Run(m *model.Manual, found []finding.Finding, o Order) (*Issued, error) {
-	p, err := issuable(m, found, o)
+// AsksReaders says that it must be said what its readers do.
+func (i *Issued) AsksReaders() bool { return !i.First && !i.Retired }
+
+// Run issues what an order names of a checked manual. The error says why not;
+// then nothing was written.
+func Run(m *model.Manual, found []finding.Finding, o Order) ([]*Issued, error) {
+	list, err := Prepare(m, found, o)
+	if err != nil {
+		return nil, err
+	}
+	if err := Settle(list, o.Readers); err != nil {
+		return nil, err
+	}
+	return list, Write(list, o)
+}
+
+// Prepare works out what an order would issue, and writes nothing.
+func Prepare(m *model.Manual, found []finding.Finding, o Order) ([]*Issued, error) {
+	texts, err := chosen(m, found, o)
+	if err == nil {
+		err = o.fit(m, found, texts)
+	}
 	if err != nil {
 		return nil, err
 	}
 	book := fingerprint.NewCache()
-	words, err := wordsOf(o.Folder, p)
-	if err != nil {
-		return nil, err
+	var list []*Issued
+	var wrong []error
+	for _, text := range texts {
+		i := &Issued{Procedure: originalOf(m, text), Language: text.Language, text: text, Retired: o.Retire, Last: lastOf(m, text)}
+		if err := i.prepare(book, o); err != nil {
+			wrong = append(wrong, err)
+		}
+		list = append(list, i)
 	}
-	i := &Issued{Procedure: p, Fingerprint: book.Of(p), Words: words}
-	if err := i.compare(fingerprint.Last(m, p), book, o); err != nil {
-		return nil, err
-	}
-	return i, i.write(book, o)
+	return list, errors.Join(wrong...)
 }
 
-// issuable finds the procedure and refuses one that is not fit to be issued.
-func issuable(m *model.Manual, found []finding.Finding, o Order) (*model.Procedure, error) {
-	at := slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == o.Procedure })
+// fit refuses an order that cannot be carried out whatever the procedures are.
+func (o Order) fit(m *model.Manual, found []finding.Finding, texts []*model.Procedure) error {
 	switch {
-	case at < 0:
-		return nil, fmt.Errorf("there is no procedure %s", o.Procedure)
 	case strings.TrimSpace(o.Reason) == "":
-		return nil, errors.New("say why with --reason: it is what readers are told")
-	case !m.Procedures[at].Issued():
-		return nil, fmt.Errorf("%s is %s: take that status out before it is issued", o.Procedure, m.Procedures[at].Status)
+		return errors.New("say why with --reason: it is what readers are told")
+	case o.Instead != "" && !o.Retire:
+		return errors.New("--instead goes with --retire: it names what stands in place of what is retired")
+	case o.Retire && o.Language != "":
+		return errors.New("a procedure is retired in all its languages: leave out --language")
+	case o.Retire && (o.All || o.Changed):
+		return errors.New("name what is retired: --retire goes with neither --all nor --changed")
+	case o.Number != 0 && len(texts) > 1:
+		return errors.New("--revision is the number of one procedure: name one")
+	case o.Instead != "" && procedureOf(m, o.Instead) == nil:
+		return noProcedure(m, o.Instead)
+	case o.Retire:
+		return nil
 	}
+	back := slices.ContainsFunc(texts, func(p *model.Procedure) bool { return p.Status == "retired" })
 	for _, f := range found {
-		if f.Stops() && f.Code != ChangedSinceIssue {
+		if f.Stops() && f.Code != ChangedSinceIssue && !(back && f.Code == callsDraft) {
 			line, _ := f.At.LineCol()
-			return nil, fmt.Errorf("the manual has errors, the first at %s:%d (%s): run check, and mend them first", f.At.Path(), line, f.Message)
+			return fmt.Errorf("the manual has errors, the first at %s:%d (%s): run check, and mend them first", f.At.Path(), line, f.Message)
 		}
 	}
-	return m.Procedures[at], nil
+	return nil
 }
 
-// compare lays the form beside the last revision's.
-func (i *Issued) compare(last *model.Revision, book *fingerprint.Cache, o Order) error {
-	i.Number = max(o.Number, 1)
-	i.First = last == nil
-	if last == nil {
-		return refuseUnseen(o, "there is no earlier revision to compare with")
+func procedureOf(m *model.Manual, id string) *model.Procedure {
+	for _, p := range m.Procedures {
+		if p.ID == id {
+			return p
+		}
 	}
-	number, err := strconv.Atoi(last.Number)
+	return nil
+}
+
+// prepare works out one revision.
+func (i *Issued) prepare(book *fingerprint.Cache, o Order) error {
+	if err := i.number(o); err != nil {
+		return err
+	}
+	if err := i.status(o); err != nil {
+		return err
+	}
+	if i.Retired && i.Last != nil {
+		i.asItWas()
+		return nil
+	}
+	words, err := wordsOf(o.Folder, i.text)
+	if err != nil {
+		return err
+	}
+	i.Words, i.Fingerprint = words, book.Of(i.text)
+	i.kept = fingerprint.Keep(patch.Applied(i.text.File, i.pieces).Text, book.Form(i.text), book.Older(i.text)...)
+	if i.Readers = "retired"; !i.Retired {
+		i.Readers = ""
+		i.compare(book)
+	}
+	return nil
+}
+
+// number is one more than the last revision's, or the one that was asked for.
+func (i *Issued) number(o Order) error {
+	i.Number = max(o.Number, 1)
+	i.First = i.Last == nil
+	if i.First {
+		return nil
+	}
+	number, err := strconv.Atoi(i.Last.Number)
 	if err != nil && o.Number == 0 {
-		return fmt.Errorf("the last revision is %q, which is no number: say with --revision which this is", last.Number)
+		return fmt.Errorf("the last revision of %s is %q, which is no number: say with --revision which this is", i.Procedure.ID, i.Last.Number)
 	}
 	if i.Number = o.Number; o.Number == 0 {
 		i.Number = number + 1
 	}
 	if i.Number <= number {
-		return fmt.Errorf("revision %d of %s stands already: the next is %d", number, o.Procedure, number+1)
+		return fmt.Errorf("revision %d of %s stands already: the next is %d", number, i.Procedure.ID, number+1)
 	}
-	if o.Date.Before(last.Date) {
-		return fmt.Errorf("revision %s is of %s: a later one cannot be of %s", last.Number, last.Date, o.Date)
-	}
-	was, kept := fingerprint.Kept(last)
-	if !kept {
-		i.Unkept = true
-		if last.Fingerprint == book.Like(i.Procedure, last.Fingerprint) {
-			return nil
-		}
-		return refuseUnseen(o, "the words of revision "+last.Number+" were not kept, or are not those of its fingerprint")
-	}
-	form := book.Beside(i.Procedure, was)
-	i.Changes = fingerprint.Changes(was, form)
-	if o.Readers == "none" && fingerprint.DangerMoved(was, form) {
-		return fmt.Errorf("a hazard, hold, limit or energy act, a supply, a “not” or the order of steps moved, so --readers none is refused; write tell or reread:\n  %s", strings.Join(i.Changes, "\n  "))
+	if o.Date.Before(i.Last.Date) {
+		return fmt.Errorf("revision %s of %s is of %s: a later one cannot be of %s", i.Last.Number, i.Procedure.ID, i.Last.Date, o.Date)
 	}
 	return nil
 }
 
-// refuseUnseen refuses to spare the readers what cannot be compared.
-func refuseUnseen(o Order, why string) error {
-	if o.Readers != "none" {
-		return nil
+// status is what becomes of the front matter: who retires a procedure says so in
+// it, and who issues a retired one takes that out.
+func (i *Issued) status(o Order) error {
+	p := i.Procedure
+	i.Back = !o.Retire && p.Status == "retired"
+	ok := true
+	add := func(piece patch.Piece, safe bool) { i.pieces, ok = append(i.pieces, piece), ok && safe }
+	if o.Retire && p.Status != "retired" {
+		add(settle.Put(p.File, "status", "retired"))
 	}
-	return fmt.Errorf("%s, so --readers none is refused: write tell or reread", why)
+	if o.Retire && o.Instead != "" && o.Instead != p.Instead.ID {
+		add(settle.Put(p.File, "instead", o.Instead))
+	}
+	if i.Back && i.Language == "" {
+		add(settle.Drop(p.File, "status"))
+		if p.Instead.ID != "" {
+			add(settle.Drop(p.File, "instead"))
+		}
+	}
+	if !ok {
+		return fmt.Errorf("%s: there is no safe place for status: in its front matter: write it there by hand first", p.File.Path)
+	}
+	return nil
 }
 
-// write adds the row and keeps the words. The words are written while the row's
-// place is held, so that a number has one text.
-func (i *Issued) write(book *fingerprint.Cache, o Order) error {
-	number := strconv.Itoa(i.Number)
-	row := ledger.Row{
-		"procedure": o.Procedure, "revision": number, "date": o.Date.String(), "fingerprint": i.Fingerprint, "reason": o.Reason,
-		"written": o.Written, "checked": o.Checked, "approved": o.Approved, "walked": o.Walked, "readers": o.Readers, "words": i.Words,
+// asItWas takes the last revision's fingerprint and words over: what is retired
+// is what stood.
+func (i *Issued) asItWas() {
+	i.Readers, i.Fingerprint, i.Words = "retired", i.Last.Fingerprint, i.Last.Words
+	if i.Last.Kept != nil {
+		i.kept = i.Last.Kept.Text
 	}
-	words := fingerprint.Keep(i.Procedure.File.Text, book.Form(i.Procedure), book.Older(i.Procedure)...)
-	return ledger.Append(filepath.Join(o.Folder, "revisions.csv"), columns, []ledger.Row{row}, func(stands []ledger.Row) error {
-		for _, r := range stands {
-			if r["procedure"] == o.Procedure && r["revision"] == number {
-				return fmt.Errorf("revision %s of %s was issued meanwhile", number, o.Procedure)
-			}
+}
+
+// compare lays the form beside the last revision's.
+func (i *Issued) compare(book *fingerprint.Cache) {
+	if i.First {
+		i.unseen = "there is no earlier revision to compare with"
+		return
+	}
+	was, kept := fingerprint.Kept(i.Last)
+	if !kept {
+		i.Unkept = true
+		if i.Last.Fingerprint != book.Like(i.text, i.Last.Fingerprint) {
+			i.unseen = "the words of revision " + i.Last.Number + " were not kept, or are not those of its fingerprint"
 		}
-		return keep(filepath.Join(o.Folder, filepath.FromSlash(model.KeptPath(o.Procedure, number, ""))), words)
-	})
+		return
+	}
+	form := book.Beside(i.text, was)
+	i.Changes = fingerprint.Changes(was, form)
+	i.moved = fingerprint.DangerMoved(was, form)
+}
+
+// Settle says what the readers of each are to do, and refuses to spare them what
+// they must know. Nothing is taken as said that was not.
+func Settle(list []*Issued, readers string) error {
+	var wrong []error
+	for _, i := range list {
+		switch {
+		case i.Retired:
+			continue
+		case readers == "" && !i.First:
+			wrong = append(wrong, fmt.Errorf("say what the readers of %s must do: add --readers reread, --readers tell or --readers none", i.Procedure.ID))
+		case readers == "", readers == "none" && i.First && len(list) > 1:
+			i.Readers = "reread"
+		case readers == "none" && i.unseen != "":
+			wrong = append(wrong, fmt.Errorf("%s: %s, so --readers none is refused: write tell or reread", i.Procedure.ID, i.unseen))
+		case readers == "none" && i.moved:
+			wrong = append(wrong, fmt.Errorf("%s: a hazard, hold, limit or energy act, a supply, a “not” or the order of steps moved, so --readers none is refused; write tell or reread:\n  %s",
+				i.Procedure.ID, strings.Join(i.Changes, "\n  ")))
+		default:
+			i.Readers = readers
+		}
+	}
+	return errors.Join(wrong...)
 }
 
 // wordsOf is the hash of a procedure's words and pictures.
@@ -165,16 +274,10 @@ func wordsOf(folder string, p *model.Procedure) (string, error) {
 	return fingerprint.Words(p, sums), nil
 }
 
-// keep writes a revision's words. Those of a run that ended before its row was
-// added are written over; a number with a row never comes here.
-func keep(name, words string) error {
-	if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
-		return err
-	}
-	err := os.WriteFile(name, []byte(words), 0o644)
-	var bad *fs.PathError
-	if errors.As(err, &bad) {
-		return fmt.Errorf("the words of the revision cannot be kept: %w", err)
-	}
-	return err
+// path is where a file of the manual is.
+func path(folder, name string) string { return filepath.Join(folder, filepath.FromSlash(name)) }
+
+// unchanged says whether a file's bytes are still the text that was checked.
+func unchanged(f *position.File, data []byte) bool {
+	return position.NewFile(f.Path, string(data)).Text == f.Text
 }

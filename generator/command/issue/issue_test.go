@@ -48,7 +48,7 @@ func bound(t *testing.T, root string) *model.Manual {
 
 func order(root, day, readers string) Order {
 	date, _ := model.ParseDate(day)
-	return Order{Folder: root, Procedure: "lid", Date: date, Reason: "Why.", Written: "t-04", Checked: "t-07", Approved: "foreman", Readers: readers}
+	return Order{Folder: root, Procedures: []string{"lid"}, Date: date, Reason: "Why.", Written: "t-04", Checked: "t-07", Approved: "foreman", Readers: readers}
 }
 
 func TestATruncatedTableIsNotAddedTo(t *testing.T) {

@@ -20,7 +20,6 @@ import (
 	"baybinder/generator/base/position"
 	"baybinder/generator/check"
 	"baybinder/generator/command/patch"
-	"baybinder/generator/command/settle"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/bind"
@@ -124,21 +123,7 @@ func changes(c *collector, to string) (*plan, error) {
 	for name := range c.files {
 		p.moves[name] = path.Join(path.Dir(name), to+strings.TrimPrefix(path.Base(name), c.id))
 	}
-	if c.kind != "procedure" {
-		return p, nil
-	}
-	for _, proc := range c.m.Procedures {
-		if proc.ID != c.id || slices.Contains(proc.Was, c.id) {
-			continue
-		}
-		piece, safe := settle.Grow(proc.File, "was", []string{c.id})
-		if !safe {
-			return nil, fmt.Errorf("%s: there is no safe place for was: in its front matter: write was: [%s] there by hand first", proc.File.Path, c.id)
-		}
-		p.pieces[proc.File] = append(p.pieces[proc.File], piece)
-		p.was[proc.File] = proc.File.At(piece.At, piece.At)
-	}
-	return p, nil
+	return p, p.keepOld()
 }
 
 // touched are the files of the plan, by path.

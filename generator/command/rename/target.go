@@ -112,6 +112,11 @@ func free(m *model.Manual, t target, id string) error {
 			return fmt.Errorf("%s was the id of %s once, and its records are kept under it: take another", id, p.ID)
 		}
 	}
+	for _, r := range m.Roles {
+		if t.kind == "role" && r.ID != t.id && slices.Contains(r.Was, id) {
+			return fmt.Errorf("%s was the id of %s once, and its rows are kept under it: take another", id, r.ID)
+		}
+	}
 	if taken := collect(m, t.named(id)); len(taken.places) > 0 {
 		return fmt.Errorf("%s names %s already, which nothing is yet: change it back to %s first", where(taken.places[0]), id, t.id)
 	}

@@ -202,3 +202,28 @@ func quoteEnd(text string, from int) int {
 	}
 	return len(text)
 }
+
+// scalar is the piece that gives a field of one word its value.
+func (f *front) scalar(name, value string) (patch.Piece, bool) {
+	had := f.node.Get(name)
+	switch {
+	case !strings.HasPrefix(f.file.Text, "---\n"):
+		return patch.Piece{}, false
+	case had == nil:
+		piece := f.newLine(name, nil)
+		piece.Text = strings.TrimSuffix(piece.Text, "[]") + value
+		return piece, true
+	}
+	return patch.Piece{At: had.At.Start, Cut: had.At.End - had.At.Start, Text: value}, had.Kind == syntax.Scalar
+}
+
+// without is the piece that takes a field's lines out.
+func (f *front) without(name string) (patch.Piece, bool) {
+	i := slices.IndexFunc(f.node.Pairs, func(p syntax.Pair) bool { return p.Key == name })
+	if i < 0 || !strings.HasPrefix(f.file.Text, "---\n") {
+		return patch.Piece{}, false
+	}
+	start := strings.LastIndexByte(f.file.Text[:f.node.Pairs[i].KeyAt.Start], '\n') + 1
+	end := lineEndFrom(f.file.Text, f.endOf(i)) + 1
+	return patch.Piece{At: start, Cut: end - start}, true
+}

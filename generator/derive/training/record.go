@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"path/filepath"
 	"slices"
+	"strings"
 
 	"baybinder/generator/base/ledger"
 	"baybinder/generator/base/nearest"
@@ -31,6 +32,7 @@ type Entry struct {
 	Score     string
 	Note      string
 	Date      model.Date
+	Where     string // file and line that it was read from; "" of what was typed
 }
 
 // Recorded is what was recorded, and what comes of it.
@@ -87,6 +89,9 @@ func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
 	for _, e := range entries {
 		p, err := recordable(m, e)
 		if err != nil {
+			if e.Where != "" {
+				err = fmt.Errorf("%s: %w", e.Where, err)
+			}
 			wrong = append(wrong, err)
 			continue
 		}
@@ -107,7 +112,12 @@ func twice(stands []model.Reading, before []*Recorded, d *Recorded) bool {
 		return r.Date == d.Date && r.Person.ID == d.Person && r.Procedure.ID == d.Procedure && r.Act == d.Act && r.By == d.By && r.On == d.On &&
 			r.Language == d.Language && r.Score == d.Score && r.Note == d.Note
 	}
-	return d.Act != "performed" && (slices.ContainsFunc(stands, same) || slices.ContainsFunc(before, func(o *Recorded) bool { return o.Entry == d.Entry }))
+	again := func(o *Recorded) bool {
+		there := o.Entry
+		there.Where = d.Where
+		return there == d.Entry
+	}
+	return d.Act != "performed" && (slices.ContainsFunc(stands, same) || slices.ContainsFunc(before, again))
 }
 
 func (d *Recorded) row() ledger.Row {
@@ -160,6 +170,15 @@ func awards(m *model.Manual, folder string, day model.Date) error {
 	return ledger.Union(folder, "readings/roles.csv")
 }
 
+// BeginRoles puts the table of roles there with its header alone, where it is not
+// there, and has version control keep both sides' rows of it.
+func BeginRoles(folder string) error {
+	if err := ledger.Append(filepath.Join(folder, "readings", "roles.csv"), rolesColumns, nil, nil); err != nil {
+		return err
+	}
+	return ledger.Union(folder, "readings/roles.csv")
+}
+
 // recordable finds the procedure and refuses what cannot have been.
 func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 	at := slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == e.Procedure })
@@ -167,7 +186,9 @@ func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 	case !known(m, e.Person):
 		return nil, notInPeople(m, e.Person)
 	case at < 0:
-		return nil, fmt.Errorf("there is no procedure %s", e.Procedure)
+		return nil, noProcedure(m, e.Procedure)
+	case !slices.Contains(Acts, e.Act):
+		return nil, fmt.Errorf("%q is none of %s", e.Act, strings.Join(Acts, ", "))
 	case !m.Procedures[at].Issued():
 		return nil, fmt.Errorf("%s is %s: only what is issued is read for work", e.Procedure, m.Procedures[at].Status)
 	case e.By != "" && !known(m, e.By):
@@ -180,6 +201,20 @@ func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 		return nil, fmt.Errorf("%s cannot witness what they did themselves", e.By)
 	}
 	return m.Procedures[at], nil
+}
+
+// Acts are what can be recorded.
+var Acts = []string{"read", "watched", "performed", "taught", "told", "inspected"}
+
+func noProcedure(m *model.Manual, id string) error {
+	var ids []string
+	for _, p := range m.Procedures {
+		ids = append(ids, p.ID)
+	}
+	if near := nearest.Of(id, ids); near != "" {
+		return fmt.Errorf("there is no procedure %s: did you mean %s?", id, near)
+	}
+	return fmt.Errorf("there is no procedure %s", id)
 }
 
 func notInPeople(m *model.Manual, id string) error {

@@ -2,6 +2,7 @@ package training
 
 import (
 	"slices"
+	"strings"
 
 	"baybinder/generator/model"
 )
@@ -15,6 +16,9 @@ func (h *Standings) toTell(person *model.Person) []Item {
 		last := h.lastRead(person, p)
 		if last == nil || !p.Issued() || !h.Holds(last) {
 			continue
+		}
+		if rev := h.renditionSince(last); rev != nil && !h.toldSince(person, p, rev.Date) {
+			out = append(out, Item{Person: person, What: p, State: Due, Act: "tell", Left: 1, Told: rev})
 		}
 		revisions := h.since[p]
 		at, known := readRevision(revisions, last)
@@ -31,6 +35,24 @@ func (h *Standings) toTell(person *model.Person) []Item {
 		}
 	}
 	return out
+}
+
+// renditionSince is the last revision of the translation that was read, issued
+// after that day, of which readers are to know; nil where there is none.
+func (h *Standings) renditionSince(r *model.Reading) *model.Revision {
+	for i := len(h.m.Renditions) - 1; i >= 0 && r.Language != ""; i-- {
+		rev := &h.m.Renditions[i]
+		if rev.Procedure.To != r.Procedure.To || !strings.EqualFold(rev.Language, r.Language) || h.today.Before(rev.Date) {
+			continue
+		}
+		if !r.Date.Before(rev.Date) {
+			break
+		}
+		if rev.Readers != "none" && rev.Words != "" {
+			return rev
+		}
+	}
+	return nil
 }
 
 // toldSince says whether a person was told of a procedure, or read it, on a day

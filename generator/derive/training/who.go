@@ -2,6 +2,7 @@ package training
 
 import (
 	"slices"
+	"strings"
 
 	"baybinder/generator/model"
 )
@@ -68,6 +69,31 @@ func (h *Standings) Crew(p *model.Procedure) Crew {
 		}
 	}
 	return c
+}
+
+// HaveRead are the people who are there and have read a procedure, in any
+// revision; where a language is given, those who read it in that.
+func (h *Standings) HaveRead(p *model.Procedure, language string) []*model.Person {
+	var out []*model.Person
+	for _, person := range h.Here() {
+		if slices.ContainsFunc(h.read[key{person, p}], func(r *model.Reading) bool {
+			return r.Act == "read" && (language == "" || strings.EqualFold(r.Language, language))
+		}) {
+			out = append(out, person)
+		}
+	}
+	return out
+}
+
+// Callers are the procedures in use that perform one themselves.
+func (h *Standings) Callers(p *model.Procedure) []*model.Procedure {
+	var out []*model.Procedure
+	for _, q := range h.m.Procedures {
+		if q.Issued() && q != p && slices.Contains(performs(q), p) {
+			out = append(out, q)
+		}
+	}
+	return out
 }
 
 // Unread is what of a job, and of all that it performs, a person has not read as

@@ -95,6 +95,16 @@ func Last(m *model.Manual, p *model.Procedure) *model.Revision {
 	return nil
 }
 
+// LastRendition is the last issued revision of a translation, or nil.
+func LastRendition(m *model.Manual, text *model.Procedure) *model.Revision {
+	for i := len(m.Renditions) - 1; i >= 0; i-- {
+		if r := &m.Renditions[i]; r.Procedure.To != nil && r.Procedure.To.ID == text.ID && strings.EqualFold(r.Language, text.Language) {
+			return r
+		}
+	}
+	return nil
+}
+
 // Unissued says whether a procedure's own matter is another than it was at a
 // revision. Where only what it performs has moved, that is the callee's change
 // and not its own. A fingerprint of a form that is not known says nothing.

@@ -1,0 +1,95 @@
+package main
+
+import (
+	"strings"
+
+	"baybinder/generator"
+	staff "baybinder/generator/command/people"
+	"baybinder/generator/model"
+)
+
+type peopleCommand struct {
+	Add   addPersonCommand `cmd:"" help:"Add somebody to readings/people.csv."`
+	Leave leaveCommand     `cmd:"" help:"Note somebody's last day. Their rows stay, and they are in no list after it."`
+	Back  backCommand      `cmd:"" help:"Note the first day of somebody who came back."`
+}
+
+type addPersonCommand struct {
+	Person  string   `arg:"" help:"The id: letters, figures and hyphens."`
+	Called  string   `arg:"" optional:"" name:"called" help:"The name, where --name does not say it."`
+	Name    string   `placeholder:"TEXT" help:"The name."`
+	Roles   []string `placeholder:"A,B@DAY" help:"Roles that they bring, each with the day on which it was gained where that is known."`
+	Started day      `placeholder:"DAY" help:"The first day (default: that of --today)."`
+	Plans   []string `placeholder:"X,Y" help:"Reading plans that they follow."`
+}
+
+// Run adds a person.
+func (c *addPersonCommand) Run(g *globals, d *output) error {
+	r, err := generator.Check(g.options())
+	if err != nil {
+		return err
+	}
+	n := staff.New{ID: c.Person, Name: c.Name, Roles: words(c.Roles), Started: c.Started.Date, Plans: words(c.Plans)}
+	if n.Name == "" {
+		n.Name = c.Called
+	}
+	if n.Started.IsZero() {
+		n.Started = g.options().Today
+	}
+	if err := staff.Add(r.Manual, g.Manual, n); err != nil {
+		return err
+	}
+	d.say("%s is in readings/people.csv, from %s on.", n.ID, n.Started)
+	return nil
+}
+
+// words are those of a list that may be parted by spaces too.
+func words(list []string) []string { return strings.Fields(strings.Join(list, " ")) }
+
+type leaveCommand struct {
+	People []string `arg:"" help:"Who: ids of readings/people.csv."`
+	On     day      `placeholder:"DAY" help:"The last day (default: that of --today)."`
+}
+
+// Run notes a last day.
+func (c *leaveCommand) Run(g *globals, d *output) error {
+	last, m, err := c.On.or(g)
+	if err != nil {
+		return err
+	}
+	if err := staff.Leave(m, g.Manual, words(c.People), last); err != nil {
+		return err
+	}
+	d.say("The last day of %s is %s. What they did stands.", strings.Join(words(c.People), ", "), last)
+	return nil
+}
+
+type backCommand struct {
+	People []string `arg:"" help:"Who: ids of readings/people.csv."`
+	On     day      `placeholder:"DAY" help:"The first day (default: that of --today)."`
+}
+
+// Run notes a first day.
+func (c *backCommand) Run(g *globals, d *output) error {
+	first, m, err := c.On.or(g)
+	if err != nil {
+		return err
+	}
+	if err := staff.Back(m, g.Manual, words(c.People), first); err != nil {
+		return err
+	}
+	d.say("%s: back on %s.", strings.Join(words(c.People), ", "), first)
+	return nil
+}
+
+// or is the day, else that of --today, and the manual as it is.
+func (d day) or(g *globals) (model.Date, *model.Manual, error) {
+	r, err := generator.Check(g.options())
+	if err != nil {
+		return model.Date{}, nil, err
+	}
+	if d.IsZero() {
+		return g.options().Today, r.Manual, nil
+	}
+	return d.Date, r.Manual, nil
+}
