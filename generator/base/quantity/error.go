@@ -75,17 +75,42 @@ func (e *Error) Mend() string {
 	switch e.Kind {
 	case UnknownUnit, WrongDimension:
 		if unit, ok := e.meantUnit(); ok {
-			return "write " + unit
+			if u, _ := UnitNamed(unit); e.Want == None || u.Dimension() == e.Want {
+				return "write " + e.withPiece(unit)
+			}
 		}
 	case NoNumber:
 		if limit := e.meantLimit(); limit != "" {
 			return "write " + limit
 		}
 	}
+	if e.cause == dashRange && e.form == anAmount {
+		return "write one amount, such as " + e.Want.Example()
+	}
+	if e.cause == notPlain && e.Want != None {
+		return "write the number out in figures, such as " + e.Want.Example()
+	}
+	if e.cause == leadingZero {
+		return "write " + e.withPiece(clip(withoutZeros(e.Text)))
+	}
 	if mend := e.cause.mend(e.Text); mend != "" {
 		return mend
 	}
 	return e.form.mend(e.Want)
+}
+
+// withPiece is the whole text with the piece that could not be read written as
+// it was meant; the piece alone where that would not be read either.
+func (e *Error) withPiece(meant string) string {
+	at := strings.LastIndex(e.whole, e.Text)
+	if at < 0 {
+		return meant
+	}
+	whole := strings.TrimSpace(e.whole[:at] + meant + e.whole[at+len(e.Text):])
+	if _, err := ParseLimit(whole, e.Want); err != nil || len(whole) > 40 {
+		return meant
+	}
+	return whole
 }
 
 // meantUnit is the unit that was meant by one which is not read: as it stands,
@@ -162,7 +187,7 @@ func (f form) noun(want Dimension) string {
 func (f form) mend(want Dimension) string {
 	switch f {
 	case aLimit:
-		return fmt.Sprintf("write a limit, such as at most %s or %s", want.Example(), want.RangeExample())
+		return fmt.Sprintf("write a limit, such as %s", want.RangeExample())
 	case aRange:
 		return fmt.Sprintf("write a range, such as %s", want.RangeExample())
 	case serialNumbers:

@@ -45,9 +45,13 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 	some := false
 	for _, p := range parts {
 		if isIn(f.Holds, p) && x.hasAt(f, p) && x.get(key("part", p.ID)) == "on" {
-			x.tightensByHand(p)
 			x.set(fasteningKey(f.ID, p.ID), "tight")
 			some = true
+		}
+	}
+	for _, p := range parts {
+		if isIn(f.Holds, p) && x.hasAt(f, p) && x.get(key("part", p.ID)) == "on" {
+			x.tightensByHand(p)
 		}
 	}
 	for _, p := range parts {

@@ -183,7 +183,7 @@ func (x *run) tightensByHand(p *model.Part) {
 	}
 	delete(x.byHand, k)
 	for _, q := range x.machine.Parts {
-		if x.has(q.OnlyWith) && under(q, p) {
+		if x.has(q.OnlyWith) && under(q, p) && x.get(key("part", q.ID)) == "on" {
 			x.looseUnder(q, nil)
 		}
 	}
