@@ -63,6 +63,7 @@ func says(t *testing.T, ctx context.Context, expression, want string) {
 // ticks, a gap, a wait with the clock moved, a reading out of limit, a reload
 // in the middle, and the record.
 func TestAJobAtTheBay(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, complaints := browser(t)
 	page := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
@@ -144,7 +145,8 @@ func savedRecord(t *testing.T, ctx context.Context) string {
 	t.Helper()
 	to := t.TempDir()
 	_, err := chromedp.Call(ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{
-		Behavior: cdpbrowser.SetDownloadBehaviorBehaviorAllowAndName, DownloadPath: to, EventsEnabled: new(true)})
+		BrowserContextID: chromedp.FromContext(ctx).BrowserContextID,
+		Behavior:         cdpbrowser.SetDownloadBehaviorBehaviorAllowAndName, DownloadPath: to, EventsEnabled: new(true)})
 	must(t, err)
 	progress := chromedp.Events(ctx, cdpbrowser.DownloadProgress)
 	js[any](t, ctx, `press(document.getElementById('bay'), 'Save the record'); 0`)
@@ -192,6 +194,7 @@ const v=a.compile(JSON.parse(process.argv[1]));console.log(v(JSON.parse(process.
 // TestBadInputAtTheBay: a damaged store, a full store, a clock set back and
 // another revision are each said in words, and no tick is lost.
 func TestBadInputAtTheBay(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	page := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
@@ -239,6 +242,7 @@ var queries = []struct{ query, page string }{
 }
 
 func TestSearchFinds(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, complaints := browser(t)
 	must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "search.html"))))
@@ -268,6 +272,7 @@ func TestSearchFinds(t *testing.T) {
 // the first three, 95 of 100 misspelt ones do too. The rest are other words, as
 // "ring" for "bring", or as near to another.
 func TestASlipFindsThePage(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "search.html"))))

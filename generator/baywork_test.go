@@ -13,13 +13,16 @@ import (
 	"github.com/chromedp/chromedp/kb"
 
 	"baybinder/generator/command/browse"
+	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/show/procedure"
 )
 
 // TestTwoTabsDoNotFight works on one job in two tabs, from file: and over
 // browse: each sees what the other ticked, none loses a tick, and a tab that
 // has not heard of the other's tick yet does not write over it.
 func TestTwoTabsDoNotFight(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	server := httptest.NewServer(browse.Handler(site))
 	defer server.Close()
@@ -59,6 +62,7 @@ func TestTwoTabsDoNotFight(t *testing.T) {
 // the manual says for then is no gap. It is one where the branch is left out,
 // where the hold is not met when it is taken anew, and where there is no branch.
 func TestAFailedHoldAndItsBranch(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, complaints := browser(t)
 	bay := func(name string) {
@@ -140,6 +144,7 @@ func TestAFailedHoldAndItsBranch(t *testing.T) {
 
 // TestAFullStoreAtTheBay fills the browser's store for real.
 func TestAFullStoreAtTheBay(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	work(t, ctx, "file://"+filepath.Join(site, "procedures", "isolate-tug-traction.html"))
@@ -162,6 +167,7 @@ func TestAFullStoreAtTheBay(t *testing.T) {
 // TestOverBrowse works a piece of a job over the program's own server: ticks
 // stay over a reload, the search finds.
 func TestOverBrowse(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	server := httptest.NewServer(browse.Handler(site))
 	defer server.Close()
@@ -190,6 +196,7 @@ const controls = `JSON.stringify([...document.querySelectorAll('button, summary,
 // TestTargetsAtTheBay measures every control of bay pages, at a desk and on a
 // telephone, also of the dialog.
 func TestTargetsAtTheBay(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	for _, width := range []int64{1280, 390} {
@@ -215,6 +222,7 @@ func TestTargetsAtTheBay(t *testing.T) {
 // TestAJobByKeyboard works a whole job with Tab, Space and figures: the focus
 // goes through the page in its order, and is seen where it is.
 func TestAJobByKeyboard(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	work(t, ctx, "file://"+filepath.Join(site, "procedures", "isolate-press.html"))
@@ -265,6 +273,7 @@ func TestAJobByKeyboard(t *testing.T) {
 // TestTwoPersonSteps: a step for two people shows the words of each post, and
 // asks who calls.
 func TestTwoPersonSteps(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	work(t, ctx, "file://"+filepath.Join(site, "procedures", "set-safety-catches.html"))
@@ -276,6 +285,7 @@ func TestTwoPersonSteps(t *testing.T) {
 // TestFirstAidIsOneTouchAway: on every kind of page the strip is in the window
 // wherever it is scrolled to, and one touch opens what to do.
 func TestFirstAidIsOneTouchAway(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	const look = `(async () => {
@@ -307,8 +317,9 @@ func TestFirstAidIsOneTouchAway(t *testing.T) {
 // files: every role, with the step that brings it where the front matter has
 // it not; one place for each thing to fetch; first aid for every hazard.
 func TestBeforeYouStart(t *testing.T) {
+	t.Parallel()
 	r := demo(t)
-	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	for _, p := range s.Shown {
 		v := s.Procedure(p)
 		items := map[string]string{}

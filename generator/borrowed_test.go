@@ -11,6 +11,7 @@ import (
 // nearest's words, each marked; a tag with a region has the words of its
 // language, and nothing marked but what nobody translated.
 func TestBorrowedWordsAreMarked(t *testing.T) {
+	t.Parallel()
 	site := smallSite(t, map[string]string{
 		"shop.yaml":             "title: Atelier\nlanguage: fr\nalso: [ES-mx]\nemergency: Appelez le 112.\n",
 		"register/tools.yaml":   "cle: { name: clé de 13, kind: spanner, kept: coffre }\n",
@@ -47,6 +48,7 @@ func TestBorrowedWordsAreMarked(t *testing.T) {
 // A third language is one folder: a shop that writes in it has its words on
 // every page and in its scripts.
 func TestAThirdLanguage(t *testing.T) {
+	t.Parallel()
 	all := pages(t, smallSite(t, map[string]string{
 		"shop.yaml":           "title: Werkstatt\nlanguage: de-AT\n",
 		"register/tools.yaml": "tuch: { name: Putztuch, kind: aid, kept: Schrank }\n",

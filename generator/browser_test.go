@@ -5,7 +5,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
 	"sync"
@@ -19,7 +18,6 @@ import (
 	"github.com/chromedp/cdproto/runtime"
 	"github.com/chromedp/chromedp"
 
-	"baybinder/generator"
 	"baybinder/generator/base/needed"
 	"baybinder/generator/model"
 )
@@ -51,34 +49,11 @@ func npmTool(t *testing.T, name string) string {
 	return full
 }
 
-// demoSite builds the demo manual once into a temporary folder.
-func demoSite(t testing.TB) string {
-	t.Helper()
-	to := filepath.Join(t.TempDir(), "site")
-	r, err := generator.Build(generator.Options{Manual: "../content", To: to, Today: demoDay})
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range r.Findings {
-		line, col := f.At.LineCol()
-		t.Errorf("%s:%d:%d: %s [%s]", f.At.Path(), line, col, f.Message, f.Code)
-	}
-	return to
-}
-
-// browser starts Chromium; what it complains of is in the slice that complaints returns.
+// browser opens a window in the browser; what it complains of is in the slice
+// that complaints returns.
 func browser(t testing.TB) (ctx context.Context, complaints func() []string) {
 	t.Helper()
-	path, err := exec.LookPath("chromium")
-	needs(t, err == nil, "chromium")
-	options := append(chromedp.DefaultExecAllocatorOptions[:],
-		chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
-		chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
-		chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true),
-		chromedp.Flag("force-color-profile", "srgb"))
-	alloc, stop := chromedp.NewExecAllocator(context.Background(), options...)
-	ctx, cancel := chromedp.NewContext(alloc)
-	t.Cleanup(func() { cancel(); stop() })
+	ctx = window(t)
 	var mu sync.Mutex
 	var said []string
 	must(t, chromedp.Listen(ctx, func(event any) {
@@ -95,7 +70,7 @@ func browser(t testing.TB) (ctx context.Context, complaints func() []string) {
 			}
 		}
 	}))
-	_, err = chromedp.Call(ctx, log.Enable, cdp.Empty{})
+	_, err := chromedp.Call(ctx, log.Enable, cdp.Empty{})
 	must(t, err)
 	_, err = chromedp.Call(ctx, network.Enable, network.EnableParams{})
 	must(t, err)
@@ -147,6 +122,7 @@ func runAxe(t *testing.T, ctx context.Context, script string) []axeFinding {
 // TestPagesAreAccessible judges one page of every kind with axe-core 4.14, on
 // a desk screen, at phone width, as it is printed, and on a dark desk screen.
 func TestPagesAreAccessible(t *testing.T) {
+	t.Parallel()
 	axe, err := os.ReadFile(npmTool(t, "axe-core/axe.min.js"))
 	if err != nil {
 		t.Fatal(err)
@@ -214,6 +190,7 @@ func sideways(t *testing.T, ctx context.Context, page, view string) {
 
 // TestAxeObjects shows axe-core a page with a known fault: it must object.
 func TestAxeObjects(t *testing.T) {
+	t.Parallel()
 	axe, err := os.ReadFile(npmTool(t, "axe-core/axe.min.js"))
 	if err != nil {
 		t.Fatal(err)

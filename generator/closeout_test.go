@@ -13,17 +13,12 @@ import (
 	"baybinder/generator"
 	"baybinder/generator/derive/slips"
 	"baybinder/generator/model"
+	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/show/procedure"
 )
 
 // Known: SEEN, DERIVED.
-
-func demo(t *testing.T) *generator.Result {
-	t.Helper()
-	r, err := generator.Build(generator.Options{Manual: "../content", To: filepath.Join(t.TempDir(), "site"), Today: demoDay})
-	must(t, err)
-	return r
-}
 
 func procedureOf(t *testing.T, r *generator.Result, id string) *model.Procedure {
 	t.Helper()
@@ -39,6 +34,7 @@ func procedureOf(t *testing.T, r *generator.Result, id string) *model.Procedure 
 // The scenario of the demo names one step that is easily forgotten: the
 // earthing clip of the separator (its table of procedures, C-03).
 func TestTheEarthingClipIsEasilyMissed(t *testing.T) {
+	t.Parallel()
 	r := demo(t)
 	p := procedureOf(t, r, "replace-separator")
 	for _, it := range slips.Of(p, r.Walks.Of(p)) {
@@ -55,6 +51,7 @@ func TestTheEarthingClipIsEasilyMissed(t *testing.T) {
 // TestSignsOfASmallJob reads the signs of a job that is written for it, by
 // hand, one step for each.
 func TestSignsOfASmallJob(t *testing.T) {
+	t.Parallel()
 	r := built(t, map[string]string{
 		"shop.yaml":               "title: x\n",
 		"register/tools.yaml":     "spanner: { name: spanner, kind: other }\nlamp: { name: lamp, kind: other }\nstand: { name: stand, kind: other }\nwrench: { name: wrench, kind: torque-wrench, range: 5 to 40 N·m }\nsocket: { name: socket, kind: socket, fits: [10 mm] }\n",
@@ -105,8 +102,9 @@ func built(t *testing.T, files map[string]string) *generator.Result {
 // and what does not stand so at its end, is counted in its close-out list;
 // nothing that stands open at the end is.
 func TestCloseOutCountsWhatWasOpened(t *testing.T) {
+	t.Parallel()
 	r := demo(t)
-	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	counted := 0
 	for _, p := range s.Shown {
 		open := map[string]bool{}
@@ -115,7 +113,7 @@ func TestCloseOutCountsWhatWasOpened(t *testing.T) {
 		}
 		list := s.Procedure(p).CloseOut
 		has := func(id string) bool {
-			return slices.ContainsFunc(list.Rows, func(row page.CloseRow) bool {
+			return slices.ContainsFunc(list.Rows, func(row procedure.CloseRow) bool {
 				_, rest, _ := strings.Cut(row.Key, ":")
 				rest, _, _ = strings.Cut(rest, "#")
 				return rest == id
@@ -143,8 +141,9 @@ func TestCloseOutCountsWhatWasOpened(t *testing.T) {
 // The separator's lid and its bolts, as the machine file and the procedure say
 // them: eight bolts, off in 2.2, tight in the derived step that refits the lid.
 func TestCloseOutOfTheSeparator(t *testing.T) {
+	t.Parallel()
 	r := demo(t)
-	s := page.NewSite(r.Manual, r.Walks, nil, demoDay, false)
+	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
 	list := s.Procedure(procedureOf(t, r, "replace-separator")).CloseOut
 	var got []string
 	for _, row := range list.Rows {
@@ -162,6 +161,7 @@ func TestCloseOutOfTheSeparator(t *testing.T) {
 // record; the strip has the counts: the cap of the scavenge line is one of the
 // thirteen.
 func TestCloseOutAtTheBay(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, complaints := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "replace-separator.html")
@@ -201,7 +201,7 @@ func TestACapIsTakenOutAgain(t *testing.T) {
 		"procedures/job.md": "---\ntitle: Job\nfor: rig\n---\n\n## Strip\n\n1. [Disconnect the pipe](disconnect:pipe).\n2. [With a cab](when:cab), [cap it](cap:pipe).\n3. [Disconnect the hose](disconnect:hose).\n4. [Free the lead](disconnect:lead), [tape its end](cap:lead).\n\n## Refit\n\n1. [In reverse](reverse:strip).\n",
 	})
 	p := procedureOf(t, r, "job")
-	v := page.NewSite(r.Manual, r.Walks, nil, demoDay, false).Procedure(p)
+	v := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false))).Procedure(p)
 	var derived []string
 	for _, ph := range v.Phases {
 		for _, d := range ph.Parts[len(ph.Parts)-1].Step.Derived {

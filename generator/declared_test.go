@@ -25,6 +25,7 @@ joints: { name: joints, kind: look, what: every joint, good: dry, at: [pump, val
 // their latest time and the record says which was late, and a look is met when
 // every place is ticked.
 func TestDeclaredFieldsAtTheBay(t *testing.T) {
+	t.Parallel()
 	manual, to := t.TempDir(), filepath.Join(t.TempDir(), "site")
 	for name, text := range declared {
 		path := filepath.Join(manual, filepath.FromSlash(name))

@@ -11,6 +11,7 @@ import (
 // class and a way to its step: P1, C1 and U1 are a maker's own, U0 is generic
 // (SAE J2012, ISO 15031-6, as a code reader's manual prints it, p. 18).
 func TestFaultCodesOfTheDemo(t *testing.T) {
+	t.Parallel()
 	site := pages(t, demoSite(t))
 	doc, err := html.Parse(strings.NewReader(string(site["codes.html"])))
 	must(t, err)

@@ -64,6 +64,7 @@ func foundIn(r *Result) []string {
 }
 
 func TestAShopOfTheFirstFormIsReadAsItWas(t *testing.T) {
+	t.Parallel()
 	r := checkOn(t, form1(t), "2026-03-01")
 	if found := foundIn(r); len(found) > 0 {
 		t.Errorf("found in a shop that nobody touched: %q", found)
@@ -94,6 +95,7 @@ func TestAShopOfTheFirstFormIsReadAsItWas(t *testing.T) {
 // An upgrade lets no change pass either: what the first form held is compared
 // in the first form.
 func TestAChangeToAShopOfTheFirstFormIsTold(t *testing.T) {
+	t.Parallel()
 	for _, e := range [][3]string{
 		{"machines/press.yaml", "torque: 24 N·m", "torque: 26 N·m"},
 		{"machines/press.yaml", "supply: oil-32, capacity", "supply: rag, capacity"},

@@ -8,6 +8,7 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/check"
 	"baybinder/generator/model"
+	"baybinder/generator/offers"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"
@@ -66,6 +67,11 @@ func checkTree(tree *source.Tree, o Options) *Result {
 
 func (r *Result) context(o Options) *check.Context {
 	return &check.Context{Manual: r.Manual, Today: o.Today, Preview: o.Preview}
+}
+
+// Bench is the manual as a writer's editor asks about it.
+func (r *Result) Bench(o Options) *offers.Bench {
+	return &offers.Bench{Bound: r.bound, Walks: r.Walks, Context: r.context(o)}
 }
 
 // settle puts together what was found.

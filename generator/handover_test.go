@@ -15,6 +15,7 @@ import (
 // typed, stay over a reload, and stand in the record, which the program reads
 // back; the one who takes over works from then on. Nobody hands over to himself.
 func TestAHandOverIsTyped(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, complaints := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "replace-separator.html")

@@ -18,7 +18,11 @@ import (
 
 // floors are the rooms under generator, each standing on those before it: a
 // package imports from its own room and from those, and never from one behind.
-var floors = []string{"base", "language", "model", "trade", "read", "prove", "derive", "check", "show", "command"}
+var floors = []string{"base", "language", "model", "trade", "read", "prove", "derive", "check", "offers", "show", "command"}
+
+// shown are the rooms of pages, in the same way: rooms of one floor stand beside
+// each other, and none imports its neighbour.
+var shown = [][]string{{"page"}, {"jobs"}, {"procedure", "register", "front"}, {"readings"}}
 
 // leaves of the theme stand on no room, and any may use them.
 var bare = []string{"theme/signs"}
@@ -44,10 +48,19 @@ func floorOf(dir string) int {
 	return len(floors)
 }
 
+// shownOf is the floor of a room of pages; -1 for another package.
+func shownOf(dir string) int {
+	room, is := strings.CutPrefix(dir, "generator/show/")
+	return slices.IndexFunc(shown, func(floor []string) bool { return is && slices.Contains(floor, room) })
+}
+
 // fault is what is wrong with an arrow from one package to another; "" is right.
 func fault(from, to string) string {
 	if floorOf(to) > floorOf(from) {
 		return from + " imports " + to + ", which stands above it: the rooms are " + strings.Join(floors, ", ")
+	}
+	if f, t := shownOf(from), shownOf(to); f >= 0 && t >= 0 && f <= t {
+		return from + " imports " + to + ", which does not stand below it"
 	}
 	return ""
 }
@@ -73,6 +86,7 @@ func goFiles(t *testing.T) map[string][]*ast.File {
 }
 
 func TestArrowsPointDown(t *testing.T) {
+	t.Parallel()
 	for dir, files := range goFiles(t) {
 		for _, f := range files {
 			for _, spec := range f.Imports {
@@ -87,6 +101,7 @@ func TestArrowsPointDown(t *testing.T) {
 
 // The test above objects to a wrong arrow.
 func TestAWrongArrowIsNamed(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		from, to string
 		wrong    bool
@@ -94,11 +109,17 @@ func TestAWrongArrowIsNamed(t *testing.T) {
 		{"generator/base/quantity", "generator/model", true},
 		{"generator/prove/walk", "generator/check", true},
 		{"generator/check", "generator/show/page", true},
+		{"generator/offers", "generator/command/rename", true},
+		{"generator/offers", "generator/check", false},
 		{"generator/language/words", "generator/model", true},
 		{"generator/read/source", "theme", true},
 		{"generator/check", "generator/prove/walk", false},
-		{"generator/command/rename", "generator/command/settle", false},
+		{"generator/command/rename", "generator/read/edit", false},
 		{"theme", "generator/show/page", false},
+		{"generator/show/page", "generator/show/jobs", true},
+		{"generator/show/register", "generator/show/procedure", true},
+		{"generator/show/readings", "generator/show/procedure", false},
+		{"generator/show/page", "generator/show/search", false},
 		{"cmd/baybinder", "generator", false},
 	} {
 		if said := fault(c.from, c.to); (said != "") != c.wrong {
@@ -125,6 +146,7 @@ func may(dir string, list []string) bool {
 }
 
 func TestFewTouchFilesOrTheClock(t *testing.T) {
+	t.Parallel()
 	for dir, files := range goFiles(t) {
 		for _, f := range files {
 			if calls(f, "os", "") && imports(f, "os") && !may(dir, hands) {
@@ -144,6 +166,7 @@ func imports(f *ast.File, name string) bool {
 // Which language is which is known in the room of languages alone: elsewhere
 // nothing is said of one by its code.
 func TestNoCodeOfALanguageIsCompared(t *testing.T) {
+	t.Parallel()
 	for dir, files := range goFiles(t) {
 		if strings.HasPrefix(dir, "generator/language") {
 			continue
@@ -172,6 +195,7 @@ func codesIn(f *ast.File) (found []string) {
 
 // The test above sees a code in each place where one can stand.
 func TestACodeOfALanguageIsFound(t *testing.T) {
+	t.Parallel()
 	for text, want := range map[string]int{
 		`if l == "es" { }`: 1, `switch l { case "en": }`: 1, `x = map[string]int{"en": 1, "es": 2}`: 2, `y(l, "es-")`: 1, `y("yes")`: 0,
 	} {
@@ -188,6 +212,7 @@ func TestACodeOfALanguageIsFound(t *testing.T) {
 // A kind of link is asked for by its constant or by what it does, never by a
 // text of the asker's own: a slip in one would match nothing.
 func TestNoKindIsNamedByAText(t *testing.T) {
+	t.Parallel()
 	for dir, files := range goFiles(t) {
 		for _, f := range files {
 			ast.Inspect(f, func(n ast.Node) bool {

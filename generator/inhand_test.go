@@ -34,6 +34,7 @@ const inSight = `(() => {
 // whole next step stands clear of the strips, at a desk and on a telephone, and
 // what is done is folded and opens.
 func TestTheStepInHandIsInSight(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, complaints := browser(t)
 	for _, size := range [][2]int64{{1366, 768}, {390, 844}} {
@@ -70,6 +71,7 @@ func TestTheStepInHandIsInSight(t *testing.T) {
 // TestASecondPressDoesNothing presses with the browser's own mouse and keys: a
 // second press at the same place, and a key that is held, tick nothing more.
 func TestASecondPressDoesNothing(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "isolate-press.html")
@@ -107,6 +109,7 @@ func TestASecondPressDoesNothing(t *testing.T) {
 // TestATickPastSomethingOpenLooksOtherwise: a step that was ticked before its
 // hold does not look like one that was met, and stays so.
 func TestATickPastSomethingOpenLooksOtherwise(t *testing.T) {
+	t.Parallel()
 	site := smallSite(t, everyHold)
 	ctx, _ := browser(t)
 	bayPage(t, ctx, "file://"+filepath.ToSlash(filepath.Join(site, "procedures", "every-hold.html")))
@@ -123,6 +126,7 @@ func TestATickPastSomethingOpenLooksOtherwise(t *testing.T) {
 // stand on the screen and on paper as the manual asks for, whole where they are
 // first met in a phase, then with how to avoid them.
 func TestNoCautionIsDropped(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	const look = `(() => { let seen = 0, told = 0; const out = [];

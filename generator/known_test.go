@@ -40,6 +40,7 @@ func marksOf(t *testing.T, text string) []string {
 // whether its source was seen, was derived, or is from memory. A test that says
 // "from memory" anywhere has the mark, and none has it that does not say what.
 func TestTableSaysWhatIsKnown(t *testing.T) {
+	t.Parallel()
 	marked, told := map[string][]string{}, map[string][]string{}
 	must(t, filepath.WalkDir("..", func(name string, d fs.DirEntry, err error) error {
 		if err != nil || d.IsDir() && (d.Name() == "node_modules" || d.Name() == ".git") {

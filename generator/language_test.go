@@ -17,6 +17,7 @@ import (
 // TestLanguageSwitch: the switch stays on the step, the ticks and the unit are
 // of one job, and without a script it leads to the other page.
 func TestLanguageSwitch(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, complaints := browser(t)
 	page := "file://" + filepath.Join(site, "procedures", "isolate-compressor.html")
@@ -58,6 +59,7 @@ var english = regexp.MustCompile(`(?i)\b(the|and|of|with|is|at|by|from|this|that
 // TestTranslatedPage: what a reader of Spanish meets is Spanish, or marked as
 // English for a screen reader; both pages name each other.
 func TestTranslatedPage(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	for _, name := range []string{"isolate-compressor", "restore-compressor"} {
@@ -96,6 +98,7 @@ func TestTranslatedPage(t *testing.T) {
 // TestSearchInSpanish: forms of one word find the page by the Spanish stem
 // (vaciar, vaciado; candado, candados), with and without accents.
 func TestSearchInSpanish(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "search.html"))))
@@ -118,6 +121,7 @@ func TestSearchInSpanish(t *testing.T) {
 // TestReflow: at 200 % zoom of a window of 1280 px, and at 320 px (WCAG 2.2,
 // 1.4.4 and 1.4.10), nothing needs to be moved sideways.
 func TestReflow(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	for _, view := range []struct {
@@ -142,6 +146,7 @@ func style(t *testing.T, ctx context.Context, selector, property string) string 
 // theirs (ANSI Z535.1 orange as the theme has it), a hold keeps a frame, and
 // signs keep their ground.
 func TestForcedColours(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	emulate(t, ctx, "", "forced-colors", "active")
@@ -166,6 +171,7 @@ func TestForcedColours(t *testing.T) {
 // TestDark: the screen is dark where the reader asks for it, paper is not, the
 // colours of a warning stay, and signs and drawings stand on white.
 func TestDark(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	page := "file://" + filepath.Join(site, "procedures", "isolate-compressor.html")
@@ -192,6 +198,7 @@ func TestDark(t *testing.T) {
 // TestKeyboardOnly goes through a page with Tab, ticks with the space bar and
 // changes the language with Enter; what has the focus can be seen.
 func TestKeyboardOnly(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	work(t, ctx, "file://"+filepath.Join(site, "procedures", "isolate-compressor.html"))

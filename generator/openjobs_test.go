@@ -41,6 +41,7 @@ func is[T comparable](t *testing.T, ctx context.Context, expression string, want
 // TestLastWeeksTicksAreNotTodays: a job older than a shift, or another
 // person's, is asked about, and until then nothing is shown as done.
 func TestLastWeeksTicksAreNotTodays(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, complaints := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
@@ -102,6 +103,7 @@ const firstVersion = `{"version":1,"shop":"SHOP","procedure":"isolate-tug-tracti
 // is there, and is gone on with; a damaged one is put aside, also where only
 // its depth is damaged.
 func TestAJobOfTheFirstVersionIsTakenOver(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
@@ -141,6 +143,7 @@ func TestAJobOfTheFirstVersionIsTakenOver(t *testing.T) {
 // the program's own server: neither wipes the other, and the front page lists
 // both and leads to each.
 func TestEachUnitHasItsJob(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	server := httptest.NewServer(browse.Handler(site))
 	defer server.Close()
@@ -178,6 +181,7 @@ func TestEachUnitHasItsJob(t *testing.T) {
 // TestACalledProcedureBelongsToItsJob: ticks of a procedure that a step calls
 // are that job's, and no other's; the page leads back to the step.
 func TestACalledProcedureBelongsToItsJob(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "replace-contactor-panel.html")
@@ -213,6 +217,7 @@ func TestACalledProcedureBelongsToItsJob(t *testing.T) {
 // a browser that has never seen it, and goes on; the record written there says
 // the same. What is no record of this page changes nothing.
 func TestARecordIsGoneOnWithElsewhere(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
@@ -248,6 +253,7 @@ func TestARecordIsGoneOnWithElsewhere(t *testing.T) {
 // where things stand and the hand-over are of that unit. The tug's file says
 // which energy a unit has: 80 V only with lithium, 48 V only with lead-acid.
 func TestWhatIsSaidFollowsTheUnit(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
@@ -272,6 +278,7 @@ func TestWhatIsSaidFollowsTheUnit(t *testing.T) {
 // TestTroubleIsToldWhereTheHandIs: what goes wrong far down a page is said
 // within the window, and is gone when it is solved or seen.
 func TestTroubleIsToldWhereTheHandIs(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	const inSight = `(() => { const e = document.querySelector('.at-hand .trouble:not([hidden])'); if (!e) return 'nothing is said'; const r = e.getBoundingClientRect();

@@ -118,6 +118,7 @@ func (p *pagePair) objections(factor float64) []string {
 // Every pair on the demo's pages is converted from what is printed: GNU units is
 // the judge.
 func TestUnitPairsOfTheDemo(t *testing.T) {
+	t.Parallel()
 	pairs, units := map[string]pagePair{}, map[[2]string]bool{}
 	for name, data := range pages(t, demoSite(t)) {
 		if path.Ext(name) != ".html" {
@@ -142,6 +143,7 @@ func TestUnitPairsOfTheDemo(t *testing.T) {
 
 // The test of the pairs objects to those that it was written for.
 func TestUnitPairsAreJudged(t *testing.T) {
+	t.Parallel()
 	factors := gnuFactors(t, [][2]string{{"N·m", "lbf·ft"}, {"bar", "psi"}})
 	for _, text := range []string{"25 N·m (18 lbf·ft)", "55 N·m (40 lbf·ft)", "0.3 bar (4.4 psi)", "90 ± 3 bar (1310 ± 43.5 psi)", "90 ± 3 bar (1305 psi)", "20 to 110 N·m (15–81 lbf·ft)"} {
 		list := pairsOn(text)

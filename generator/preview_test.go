@@ -14,6 +14,7 @@ var hidden = regexp.MustCompile(`[^{}]*\.preview[^{}]*\{[^{}]*display:\s*none`)
 // What was not issued must not be taken for what was: a preview says so on
 // every page, on the screen and on paper, and no other site does.
 func TestEveryPageOfAPreviewSaysSo(t *testing.T) {
+	t.Parallel()
 	for _, preview := range []bool{true, false} {
 		to := filepath.Join(t.TempDir(), "site")
 		_, err := generator.Build(generator.Options{Manual: "../content", To: to, Today: demoDay, Preview: preview})

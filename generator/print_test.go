@@ -54,6 +54,7 @@ func onOnePage(pages, texts []string) bool {
 // caution whole on one page, every hold whole on one page; on every page its
 // number, the machine and revision, the words on printed copies.
 func TestPrintedCard(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	for _, paper := range []struct {
@@ -94,6 +95,7 @@ func TestPrintedCard(t *testing.T) {
 // TestAStepIsPrintedWhole: no side parts a step from its measurement, from what
 // is performed there or from its picture, and a machine's torque card is one side.
 func TestAStepIsPrintedWhole(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	looked := 0
@@ -130,6 +132,7 @@ var copyMayBeOld = map[string]string{"en": "A printed copy may be out of date", 
 
 // TestCodeOnTheCard decodes the printed code with an outside decoder, jsQR.
 func TestCodeOnTheCard(t *testing.T) {
+	t.Parallel()
 	npmTool(t, "jsqr/package.json")
 	npmTool(t, "pngjs/package.json")
 	site := demoSite(t)
@@ -154,6 +157,7 @@ const c=require('jsqr')(new Uint8ClampedArray(p.data),p.width,p.height);console.
 // TestShortViewKeeps compares what both views show: every caution, hold,
 // value and wait of the full view stands in the short one.
 func TestShortViewKeeps(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	const shown = `JSON.stringify([...document.querySelectorAll('.safety, .hold, .text > p, .fastened li, .tags li, .intro p, .because p, .prose p, .pause')]

@@ -9,6 +9,7 @@ import (
 // A page that nothing leads to is a page that nobody reads: from the front page
 // every other one is reached by the links that stand on pages.
 func TestEveryPageIsReached(t *testing.T) {
+	t.Parallel()
 	site := pages(t, demoSite(t))
 	reached, open := map[string]bool{"index.html": true}, []string{"index.html"}
 	for len(open) > 0 {

@@ -13,6 +13,7 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/show/page"
 	"baybinder/generator/show/publish"
+	"baybinder/generator/show/readings"
 	"baybinder/theme"
 )
 
@@ -21,7 +22,7 @@ import (
 const namesPeople = "names-people.txt"
 
 // readingsLeaves are the pages that name people: a folder of their own.
-func readingsLeaves(r *page.Readings) []leaf {
+func readingsLeaves(r *readings.Readings) []leaf {
 	m := r.Manual
 	all := []leaf{
 		{"index.html", func(w io.Writer) { theme.WriteReadingsFront(w, r.Front()) }},
@@ -30,10 +31,10 @@ func readingsLeaves(r *page.Readings) []leaf {
 	}
 	all = each(all, m.Plans, func(w io.Writer, p *model.Plan) { theme.WriteAssignment(w, r.Assignment(p)) })
 	for _, p := range m.Plans {
-		all = append(all, leaf{page.PlanMatrixPage(p), func(w io.Writer) { theme.WriteMatrix(w, r.PlanMatrix(p)) }})
+		all = append(all, leaf{readings.PlanMatrixPage(p), func(w io.Writer) { theme.WriteMatrix(w, r.PlanMatrix(p)) }})
 	}
 	for _, p := range m.People {
-		all = append(all, leaf{page.PersonPage(p), func(w io.Writer) { theme.WritePerson(w, r.Person(p)) }})
+		all = append(all, leaf{readings.PersonPage(p), func(w io.Writer) { theme.WritePerson(w, r.Person(p)) }})
 	}
 	for _, j := range r.Counted() {
 		all = append(all, leaf{r.RecordPageOf(j), func(w io.Writer) { theme.WriteRecord(w, r.RecordWithNames(j)) }})
@@ -41,8 +42,8 @@ func readingsLeaves(r *page.Readings) []leaf {
 	for _, p := range r.Procedures {
 		all = append(all,
 			leaf{page.PageOf(p), func(w io.Writer) { theme.WriteProcedureReaders(w, r.Procedure(p)) }},
-			leaf{page.ExercisePage(p), func(w io.Writer) { theme.WriteExercise(w, r.Exercise(p, false)) }},
-			leaf{page.AnswersPage(p), func(w io.Writer) { theme.WriteExercise(w, r.Exercise(p, true)) }})
+			leaf{readings.ExercisePage(p), func(w io.Writer) { theme.WriteExercise(w, r.Exercise(p, false)) }},
+			leaf{readings.AnswersPage(p), func(w io.Writer) { theme.WriteExercise(w, r.Exercise(p, true)) }})
 	}
 	return all
 }
@@ -58,12 +59,12 @@ func beginReadings(folder string) (*publish.Site, error) {
 	return publish.Begin(folder)
 }
 
-func writeReadings(ctx context.Context, folder *publish.Site, r *Result, s *page.Site) error {
-	pages := marked(s, readingsLeaves(s.Readings()))
-	if err := putPages(ctx, folder, pages); err != nil {
+func writeReadings(ctx context.Context, folder *publish.Site, r *Result, s *pages) error {
+	all := marked(s, readingsLeaves(readings.Of(s.procedure)))
+	if err := putPages(ctx, folder, all); err != nil {
 		return err
 	}
-	r.ReadingsPages = len(pages)
+	r.ReadingsPages = len(all)
 	files, err := theme.Files(spoken(r.Manual.Shop)...)
 	if err != nil {
 		return err

@@ -100,6 +100,7 @@ func names(people []*model.Person) *regexp.Regexp {
 // No file of the site names a person of people.csv, whether the readings are
 // written too or not, and whatever the findings say of them.
 func TestTheSiteNamesNobody(t *testing.T) {
+	t.Parallel()
 	for _, folder := range []string{"../content", trained(t)} {
 		site, readings, r := withReadings(t, folder)
 		alone := filepath.Join(t.TempDir(), "site")
@@ -130,6 +131,7 @@ func TestTheSiteNamesNobody(t *testing.T) {
 // The readings are the same bytes each time; every address in them leads to a
 // file of theirs.
 func TestReadingsLead(t *testing.T) {
+	t.Parallel()
 	folder := trained(t)
 	_, readings, _ := withReadings(t, folder)
 	_, again, _ := withReadings(t, folder)
@@ -162,6 +164,7 @@ func TestReadingsLead(t *testing.T) {
 // procedure, on the sheet of each who did them, and each by itself. One of a
 // later day is not known yet.
 func TestReadingsShowWhoDidWhat(t *testing.T) {
+	t.Parallel()
 	folder := trained(t)
 	both := filepath.Join(folder, "records", "tug-112-stop-test-2026-04-30.json")
 	text, err := os.ReadFile(both)
@@ -201,6 +204,7 @@ func TestReadingsShowWhoDidWhat(t *testing.T) {
 // A folder of readings lies apart from the manual and the site, takes no site's
 // place, and a refusal publishes nothing.
 func TestReadingsLieApart(t *testing.T) {
+	t.Parallel()
 	folder := trained(t)
 	top := t.TempDir()
 	site, other, mine := filepath.Join(top, "site"), filepath.Join(top, "other"), filepath.Join(top, "mine")
@@ -235,6 +239,7 @@ var readingsKinds = []string{
 
 // TestReadingsAreAccessible judges one page of every kind as the site's are.
 func TestReadingsAreAccessible(t *testing.T) {
+	t.Parallel()
 	axe, err := os.ReadFile(npmTool(t, "axe-core/axe.min.js"))
 	must(t, err)
 	_, readings, _ := withReadings(t, trained(t))
@@ -246,6 +251,7 @@ func TestReadingsAreAccessible(t *testing.T) {
 }
 
 func TestReadingsAreConformingHTML(t *testing.T) {
+	t.Parallel()
 	_, readings, _ := withReadings(t, trained(t))
 	var files, styles []string
 	must(t, filepath.WalkDir(readings, func(full string, d fs.DirEntry, err error) error {
@@ -270,6 +276,7 @@ func TestReadingsAreConformingHTML(t *testing.T) {
 
 // Each printed page of an exercise says that it is one.
 func TestExerciseIsMarkedOnEachPage(t *testing.T) {
+	t.Parallel()
 	_, readings, _ := withReadings(t, trained(t))
 	ctx, _ := browser(t)
 	for name, want := range map[string]string{
@@ -346,6 +353,7 @@ func crowd(t testing.TB, folder string) {
 // show: under 3 MB, and drawn within 8 s of its thread's own time, which does not
 // grow where other tests run beside it.
 func TestLargeMatrix(t *testing.T) {
+	t.Parallel()
 	folder := t.TempDir()
 	crowd(t, folder)
 	start := time.Now()

@@ -136,6 +136,7 @@ func play(t *testing.T, site string, j played) string {
 // the middle, a step passed over, what is wrong with a step, the record. The
 // saved files are put into a copy of the manual, and the program reads them.
 func TestWholeJobsAreReadBack(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	from := filepath.Join(t.TempDir(), "manual")
 	must(t, os.CopyFS(from, os.DirFS("../content")))
@@ -228,6 +229,7 @@ func holdOf(j *model.Job, id string) *model.JobHold {
 // TestDemoRecords: the demo's records are free of findings on both days of the
 // scenario, and one of a later day does not count yet.
 func TestDemoRecords(t *testing.T) {
+	t.Parallel()
 	for day, want := range map[model.Date]int{demoDay: 2, {Year: 2026, Month: time.November, Day: 25}: 4, {Year: 2026, Month: time.April, Day: 1}: 0} {
 		to := filepath.Join(t.TempDir(), "site")
 		r, err := generator.Build(generator.Options{Manual: "../content", To: to, Today: day})
@@ -252,6 +254,7 @@ func TestDemoRecords(t *testing.T) {
 // TestHostileRecord: whatever stands in a record, it is words on the page: no
 // element, no address and no attribute comes of it, and every page still leads.
 func TestHostileRecord(t *testing.T) {
+	t.Parallel()
 	const hostile = `</blockquote><script src=x>alert(1)</script><img src=x onerror=alert(1)> "' onclick="x" {{7*7}} ${x} <!-- javascript:alert(1) & ` + "\u202e"
 	quoted, err := json.Marshal(hostile)
 	must(t, err)

@@ -29,7 +29,7 @@ type Session struct {
 
 	mu      sync.Mutex
 	last    *Result         // the last that was published whole, with what was saved since
-	pages   *page.Site      // made from it
+	pages   *pages          // made from it
 	changed map[string]bool // files that it does not hold as they are now
 }
 
@@ -197,7 +197,7 @@ func (s *Session) undo(edits []edit) {
 // put puts a procedure's page into the site that stands.
 func (s *Session) put(p *model.Procedure) error {
 	var out bytes.Buffer
-	theme.WriteProcedure(&out, s.pages.Procedure(p))
+	theme.WriteProcedure(&out, s.pages.procedure.Procedure(p))
 	return publish.Replace(s.o.To, page.PageOf(p), s.pages.Foreign(out.Bytes()))
 }
 

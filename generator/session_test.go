@@ -1,17 +1,18 @@
 package generator_test
 
 import (
-	"flag"
 	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
 	"strings"
+	"sync/atomic"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"baybinder/generator"
+	"baybinder/generator/base/draws"
 	"baybinder/generator/base/finding"
 )
 
@@ -79,9 +80,8 @@ func (w writer) write(name, text string) {
 // are that build's, byte for byte. Where there is an error the last good site
 // stays.
 func TestWatchingEndsAsABuildFromNothing(t *testing.T) {
-	few(t)
-	shown := 0
-	rapid.Check(t, func(t *rapid.T) {
+	var shown atomic.Int64
+	draws.Check(t, 12, 1910, func(t *rapid.T) { // each builds the demo several times
 		from := mustTemp(t)
 		defer os.RemoveAll(from)
 		if err := os.CopyFS(filepath.Join(from, "manual"), os.DirFS("../content")); err != nil {
@@ -106,7 +106,7 @@ func TestWatchingEndsAsABuildFromNothing(t *testing.T) {
 			if clean.Errors() == 0 {
 				good = siteOf(t, filepath.Join(from, "clean"))
 				for _, page := range saved {
-					shown++
+					shown.Add(1)
 					same(t, "the page that came first, "+page.Page, readFile(t, filepath.Join(o.To, filepath.FromSlash(page.Page))), good[page.Page])
 				}
 			}
@@ -127,28 +127,8 @@ func TestWatchingEndsAsABuildFromNothing(t *testing.T) {
 			}
 		}
 	})
-	if shown == 0 {
+	if shown.Load() == 0 {
 		t.Error("no page ever came first")
-	}
-}
-
-// few makes the draws few, each builds the demo several times, and in CI the
-// same ones each time; -rapid.checks asks for more.
-func few(t *testing.T) {
-	set := func(name, value string) {
-		f := flag.Lookup(name)
-		old := f.Value.String()
-		if old != f.DefValue {
-			return
-		}
-		if err := f.Value.Set(value); err != nil {
-			t.Fatal(err)
-		}
-		t.Cleanup(func() { _ = f.Value.Set(old) })
-	}
-	set("rapid.checks", "12")
-	if os.Getenv("CI") != "" {
-		set("rapid.seed", "1910")
 	}
 }
 

@@ -1,8 +1,6 @@
 package generator
 
 import (
-	"baybinder/generator/language"
-	"baybinder/generator/language/shape"
 	"bytes"
 	"context"
 	"fmt"
@@ -11,11 +9,19 @@ import (
 	"slices"
 	"sync"
 
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
+
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/model"
 	"baybinder/generator/read/record"
+	"baybinder/generator/show/front"
+	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/show/procedure"
 	"baybinder/generator/show/publish"
+	"baybinder/generator/show/readings"
+	"baybinder/generator/show/register"
 	"baybinder/theme"
 )
 
@@ -26,10 +32,10 @@ type leaf struct {
 }
 
 // leaves are the pages of a site. A new page is one line here.
-func leaves(s *page.Site) []leaf { return marked(s, unmarked(s)) }
+func leaves(s *pages) []leaf { return marked(s, unmarked(s)) }
 
 // marked are pages with the language of the words that they borrow.
-func marked(s *page.Site, all []leaf) []leaf {
+func marked(s *pages, all []leaf) []leaf {
 	if !s.Borrows() {
 		return all
 	}
@@ -43,50 +49,50 @@ func marked(s *page.Site, all []leaf) []leaf {
 	return all
 }
 
-func unmarked(s *page.Site) []leaf {
+func unmarked(s *pages) []leaf {
 	m := s.Manual
 	all := []leaf{
-		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.Front()) }},
-		{"labels.html", func(w io.Writer) { theme.WriteLabels(w, s.Labels()) }},
-		{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.Search()) }},
-		{"snags.html", func(w io.Writer) { theme.WriteSnags(w, s.Snags()) }},
-		{"machines/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Machines()) }},
-		{"tools/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Tools()) }},
-		{"supplies/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Supplies()) }},
-		{"hazards/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Hazards()) }},
-		{"holds/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Holds()) }},
-		{"roles/index.html", func(w io.Writer) { theme.WriteIndex(w, s.Roles()) }},
+		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.front.Front()) }},
+		{"labels.html", func(w io.Writer) { theme.WriteLabels(w, s.register.Labels()) }},
+		{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.front.Search()) }},
+		{"snags.html", func(w io.Writer) { theme.WriteSnags(w, s.front.Snags()) }},
+		{"machines/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Machines()) }},
+		{"tools/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Tools()) }},
+		{"supplies/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Supplies()) }},
+		{"hazards/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Hazards()) }},
+		{"holds/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Holds()) }},
+		{"roles/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Roles()) }},
 	}
-	if codes := s.FaultCodes(); codes != nil {
+	if codes := s.register.FaultCodes(); codes != nil {
 		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
 	}
-	all = each(all, s.Shown, func(w io.Writer, p *model.Procedure) { theme.WriteProcedure(w, s.Procedure(p)) })
+	all = each(all, s.Shown, func(w io.Writer, p *model.Procedure) { theme.WriteProcedure(w, s.procedure.Procedure(p)) })
 	all = translated(all, s)
-	all = each(all, m.Machines, func(w io.Writer, x *model.Machine) { theme.WriteMachine(w, s.Machine(x)) })
+	all = each(all, m.Machines, func(w io.Writer, x *model.Machine) { theme.WriteMachine(w, s.register.Machine(x)) })
 	for _, j := range s.Counted() {
 		name := s.RecordPageOf(j)
 		all = append(all, leaf{name, func(w io.Writer) { theme.WriteRecord(w, s.Record(s.RecordFrame(name, j), j, false)) }})
 	}
 	for _, x := range m.Machines {
 		if len(x.Fasteners) > 0 {
-			all = append(all, leaf{page.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.TorqueCard(x)) }})
+			all = append(all, leaf{register.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.register.TorqueCard(x)) }})
 		}
 		if len(x.Fluids) > 0 {
-			all = append(all, leaf{page.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.FluidCard(x)) }})
+			all = append(all, leaf{register.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.register.FluidCard(x)) }})
 		}
 	}
-	all = each(all, m.Plans, func(w io.Writer, p *model.Plan) { theme.WriteAssignment(w, s.Assignment(p)) })
-	all = each(all, m.Tools, func(w io.Writer, t *model.Tool) { theme.WriteEntry(w, s.Tool(t)) })
-	all = each(all, m.Supplies, func(w io.Writer, u *model.Supply) { theme.WriteEntry(w, s.Supply(u)) })
-	all = each(all, m.Hazards, func(w io.Writer, h *model.Hazard) { theme.WriteEntry(w, s.Hazard(h)) })
-	all = each(all, m.Holds, func(w io.Writer, h *model.Hold) { theme.WriteEntry(w, s.Hold(h)) })
-	return each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.Role(r)) })
+	all = each(all, m.Plans, func(w io.Writer, p *model.Plan) { theme.WriteAssignment(w, readings.Plans{Site: s.Site}.Assignment(p)) })
+	all = each(all, m.Tools, func(w io.Writer, t *model.Tool) { theme.WriteEntry(w, s.register.Tool(t)) })
+	all = each(all, m.Supplies, func(w io.Writer, u *model.Supply) { theme.WriteEntry(w, s.register.Supply(u)) })
+	all = each(all, m.Hazards, func(w io.Writer, h *model.Hazard) { theme.WriteEntry(w, s.register.Hazard(h)) })
+	all = each(all, m.Holds, func(w io.Writer, h *model.Hold) { theme.WriteEntry(w, s.register.Hold(h)) })
+	return each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.register.Role(r)) })
 }
 
 // translated are the procedures' pages in the shop's other languages.
-func translated(all []leaf, s *page.Site) []leaf {
+func translated(all []leaf, s *pages) []leaf {
 	for _, language := range s.Manual.Shop.Also {
-		in := s.In(language)
+		in := s.procedure.In(language)
 		for _, p := range in.Translated() {
 			all = append(all, leaf{page.PageIn(p, s.Manual.Shop.Language, language), func(w io.Writer) {
 				var text bytes.Buffer
@@ -108,9 +114,18 @@ func each[T any, P interface {
 	return all
 }
 
+// pages makes the pages of a site, each room its own.
+type pages struct {
+	*jobs.Pages
+	front     *front.Pages
+	procedure *procedure.Pages
+	register  *register.Pages
+}
+
 // pagesOf works out what the pages of a checked manual need.
-func pagesOf(r *Result, o Options) *page.Site {
-	return page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview)
+func pagesOf(r *Result, o Options) *pages {
+	done := jobs.Of(page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview))
+	return &pages{done, front.Of(done), procedure.Of(done), register.Of(done)}
 }
 
 // staged is a whole site beside the last one, with the readings where they are
@@ -120,7 +135,7 @@ type staged struct {
 }
 
 // stage writes every page, picture and style beside what stands.
-func stage(ctx context.Context, r *Result, o Options, s *page.Site) (*staged, error) {
+func stage(ctx context.Context, r *Result, o Options, s *pages) (*staged, error) {
 	if err := apart(o.Manual, o.To); err != nil {
 		return nil, err
 	}
@@ -132,7 +147,7 @@ func stage(ctx context.Context, r *Result, o Options, s *page.Site) (*staged, er
 	return t, nil
 }
 
-func (t *staged) write(ctx context.Context, r *Result, o Options, s *page.Site) (err error) {
+func (t *staged) write(ctx context.Context, r *Result, o Options, s *pages) (err error) {
 	if o.Readings != "" {
 		if err := separate(o); err != nil {
 			return err
@@ -188,14 +203,14 @@ func apart(manual, to string) error {
 	return nil
 }
 
-func writeSite(ctx context.Context, site *publish.Site, r *Result, s *page.Site) error {
-	pages := leaves(s)
+func writeSite(ctx context.Context, site *publish.Site, r *Result, s *pages) error {
+	all := leaves(s)
 	index := make(chan map[string][]byte, 1)
-	go func() { index <- s.Index() }() // beside the pages: it takes one core a while
-	if err := putPages(ctx, site, pages); err != nil {
+	go func() { index <- s.front.Index() }() // beside the pages: it takes one core a while
+	if err := putPages(ctx, site, all); err != nil {
 		return err
 	}
-	r.Pages = len(pages)
+	r.Pages = len(all)
 	for name, data := range <-index {
 		if err := site.Put("search/"+name, data); err != nil {
 			return err

@@ -47,7 +47,7 @@ func pages(t *testing.T, site string) map[string][]byte {
 func TestSameInputSameBytes(t *testing.T) {
 	first := pages(t, demoSite(t))
 	defer runtime.GOMAXPROCS(runtime.GOMAXPROCS(1))
-	second := pages(t, demoSite(t))
+	second := pages(t, demoAgain(t))
 	if len(first) != len(second) {
 		t.Fatalf("%d files, then %d", len(first), len(second))
 	}
@@ -86,6 +86,7 @@ func elements(t *testing.T, page []byte) []element {
 // Every address leads to a file of the site, every fragment to an id there;
 // no id stands twice; nothing runs, and nothing is fetched from elsewhere.
 func TestEveryAddressLeads(t *testing.T) {
+	t.Parallel()
 	site := pages(t, demoSite(t))
 	ids := map[string]map[string]bool{}
 	for name, data := range site {
@@ -135,6 +136,7 @@ func leads(t *testing.T, site map[string][]byte, ids map[string]map[string]bool,
 // A safety message stands before its step and inside its list item, so that
 // nothing parts them.
 func TestBoxStandsBeforeItsStep(t *testing.T) {
+	t.Parallel()
 	boxes := 0
 	for name, data := range pages(t, demoSite(t)) {
 		if !strings.HasPrefix(name, "procedures/") {
@@ -162,6 +164,7 @@ func TestBoxStandsBeforeItsStep(t *testing.T) {
 
 // Errors in what is issued publish nothing; the last site stays.
 func TestErrorsKeepTheLastSite(t *testing.T) {
+	t.Parallel()
 	from, to := t.TempDir(), filepath.Join(t.TempDir(), "site")
 	write := func(name, text string) {
 		must(t, os.MkdirAll(filepath.Dir(filepath.Join(from, name)), 0o755))
@@ -197,6 +200,7 @@ func TestErrorsKeepTheLastSite(t *testing.T) {
 // TestGolden compares the pages of a small manual with those that were looked
 // at and found good. Rewrite them with: go test ./generator -run Golden -update
 func TestGolden(t *testing.T) {
+	t.Parallel()
 	file := filepath.Join("testdata", "golden.txtar")
 	archive, err := txtar.ParseFile(file)
 	must(t, err)
@@ -276,7 +280,8 @@ func nuChecker(t *testing.T, files []string) []string {
 	_, err := exec.LookPath("java")
 	needs(t, err == nil, "java")
 	jar := npmTool(t, "vnu-jar/build/dist/vnu.jar")
-	args := append([]string{"-jar", jar, "--format", "json", "--exit-zero-always", "--also-check-css"}, files...)
+	// Most of its short life the machine would spend on compiling well.
+	args := append([]string{"-Xss4m", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-jar", jar, "--format", "json", "--exit-zero-always", "--also-check-css"}, files...)
 	var stderr bytes.Buffer
 	command := exec.Command("java", args...)
 	command.Stderr = &stderr
@@ -297,6 +302,7 @@ func nuChecker(t *testing.T, files []string) []string {
 var judges = map[string]judged{"html-validate": htmlValidate, "vnu": nuChecker}
 
 func TestPagesAreConformingHTML(t *testing.T) {
+	t.Parallel()
 	site := demoSite(t)
 	var files []string
 	for name := range pages(t, site) {
@@ -320,6 +326,7 @@ func TestPagesAreConformingHTML(t *testing.T) {
 
 // Each judge is shown a page with known faults: it must object.
 func TestTheHTMLJudgesObject(t *testing.T) {
+	t.Parallel()
 	bad := filepath.Join(t.TempDir(), "bad.html")
 	must(t, os.WriteFile(bad, []byte("<!DOCTYPE html><html lang=\"en\"><title>x</title><p id=a><p id=a><img src=x><center>x</center>\n"), 0o644))
 	for name, judge := range judges {

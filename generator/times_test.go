@@ -290,6 +290,7 @@ func timesOf(steps []printedStep, shared int, known map[string]int) (bay int) {
 // phases follow each other without a gap and end at the time in the bay; no bound
 // is above that. The sums are this test's own.
 func TestPrintedTimesAddUp(t *testing.T) {
+	t.Parallel()
 	p := &printedTimes{t, map[string]*html.Node{}}
 	for name, data := range pages(t, demoSite(t)) {
 		if path.Dir(name) == "procedures" && strings.Count(name, ".") == 1 {

@@ -87,6 +87,7 @@ const unseen = `(() => {
 // TestAHoldIsSeenInEveryState puts a hold of every kind into every state that
 // it has, and looks at a desk, on a telephone, in the short view and on paper.
 func TestAHoldIsSeenInEveryState(t *testing.T) {
+	t.Parallel()
 	site := smallSite(t, everyHold)
 	ctx, complaints := browser(t)
 	address := "file://" + filepath.ToSlash(filepath.Join(site, "procedures", "every-hold.html"))
@@ -161,6 +162,7 @@ func show(t *testing.T, ctx context.Context, media string, width int64) {
 // TestARunningWaitIsPrintedWhole prints a page on which a wait runs: its words
 // and its clock stand on one sheet, inside the step's frame.
 func TestARunningWaitIsPrintedWhole(t *testing.T) {
+	t.Parallel()
 	site := smallSite(t, everyHold)
 	ctx, _ := browser(t)
 	work(t, ctx, "file://"+filepath.ToSlash(filepath.Join(site, "procedures", "every-hold.html")))

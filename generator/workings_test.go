@@ -14,6 +14,7 @@ import (
 // number leads to none, and none stands among the steps. Every time before the
 // start leads to its own.
 func TestWorkingsStandAtTheFoot(t *testing.T) {
+	t.Parallel()
 	seen := 0
 	for name, data := range pages(t, demoSite(t)) {
 		if path.Dir(name) != "procedures" {

@@ -8,6 +8,8 @@ package theme
 
 import "baybinder/generator/show/page"
 
+import "baybinder/generator/show/register"
+
 import "baybinder/generator/trade/working"
 
 import "baybinder/generator/language/words"
@@ -23,7 +25,7 @@ var (
 	_ = qt422016.AcquireByteBuffer
 )
 
-func StreamTorqueCard(qw422016 *qt422016.Writer, p *page.TorqueCard) {
+func StreamTorqueCard(qw422016 *qt422016.Writer, p *register.TorqueCard) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -96,13 +98,13 @@ func StreamTorqueCard(qw422016 *qt422016.Writer, p *page.TorqueCard) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteTorqueCard(qq422016 qtio422016.Writer, p *page.TorqueCard) {
+func WriteTorqueCard(qq422016 qtio422016.Writer, p *register.TorqueCard) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamTorqueCard(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func TorqueCard(p *page.TorqueCard) string {
+func TorqueCard(p *register.TorqueCard) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteTorqueCard(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -110,7 +112,7 @@ func TorqueCard(p *page.TorqueCard) string {
 	return qs422016
 }
 
-func StreamFluidCard(qw422016 *qt422016.Writer, p *page.FluidCard) {
+func StreamFluidCard(qw422016 *qt422016.Writer, p *register.FluidCard) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -167,13 +169,13 @@ func StreamFluidCard(qw422016 *qt422016.Writer, p *page.FluidCard) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteFluidCard(qq422016 qtio422016.Writer, p *page.FluidCard) {
+func WriteFluidCard(qq422016 qtio422016.Writer, p *register.FluidCard) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamFluidCard(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func FluidCard(p *page.FluidCard) string {
+func FluidCard(p *register.FluidCard) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteFluidCard(qb422016, p)
 	qs422016 := string(qb422016.B)

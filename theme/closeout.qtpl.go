@@ -6,7 +6,7 @@
 
 package theme
 
-import "baybinder/generator/show/page"
+import "baybinder/generator/show/procedure"
 
 import "baybinder/generator/language/words"
 
@@ -21,7 +21,7 @@ var (
 	_ = qt422016.AcquireByteBuffer
 )
 
-func streammissed(qw422016 *qt422016.Writer, m *page.Missed) {
+func streammissed(qw422016 *qt422016.Writer, m *procedure.Missed) {
 	if m != nil {
 		qw422016.N().S(`<p class="missed">`)
 		qw422016.E().S(m.Text)
@@ -36,13 +36,13 @@ func streammissed(qw422016 *qt422016.Writer, m *page.Missed) {
 	}
 }
 
-func writemissed(qq422016 qtio422016.Writer, m *page.Missed) {
+func writemissed(qq422016 qtio422016.Writer, m *procedure.Missed) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streammissed(qw422016, m)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func missed(m *page.Missed) string {
+func missed(m *procedure.Missed) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writemissed(qb422016, m)
 	qs422016 := string(qb422016.B)
@@ -50,13 +50,17 @@ func missed(m *page.Missed) string {
 	return qs422016
 }
 
-func streamcloseOut(qw422016 *qt422016.Writer, c *page.CloseOut) {
+func streamcloseOut(qw422016 *qt422016.Writer, c *procedure.CloseOut) {
 	if !c.Empty() {
-		qw422016.N().S(`<section class="close-out" id="close-out" aria-labelledby="close-out-title" data-seen="`)
+		qw422016.N().S(`<section class="close-out" id="close-out" aria-labelledby="close-out-title"`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-seen="`)
 		qw422016.E().S(c.CountSeen)
 		qw422016.N().S(`" data-missed="`)
 		qw422016.E().S(c.CountMissed)
-		qw422016.N().S(`" data-unticked="`)
+		qw422016.N().S(`"`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-unticked="`)
 		qw422016.E().S(c.NotTicked)
 		qw422016.N().S(`" data-tick="`)
 		qw422016.E().S(c.TickRow)
@@ -98,13 +102,13 @@ func streamcloseOut(qw422016 *qt422016.Writer, c *page.CloseOut) {
 	}
 }
 
-func writecloseOut(qq422016 qtio422016.Writer, c *page.CloseOut) {
+func writecloseOut(qq422016 qtio422016.Writer, c *procedure.CloseOut) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamcloseOut(qw422016, c)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func closeOut(c *page.CloseOut) string {
+func closeOut(c *procedure.CloseOut) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writecloseOut(qb422016, c)
 	qs422016 := string(qb422016.B)
@@ -112,7 +116,7 @@ func closeOut(c *page.CloseOut) string {
 	return qs422016
 }
 
-func streamcloseRow(qw422016 *qt422016.Writer, c *page.CloseOut, r *page.CloseRow) {
+func streamcloseRow(qw422016 *qt422016.Writer, c *procedure.CloseOut, r *procedure.CloseRow) {
 	qw422016.N().S(`<tr data-key="`)
 	qw422016.E().S(r.Key)
 	qw422016.N().S(`"`)
@@ -165,13 +169,13 @@ func streamcloseRow(qw422016 *qt422016.Writer, c *page.CloseOut, r *page.CloseRo
 `)
 }
 
-func writecloseRow(qq422016 qtio422016.Writer, c *page.CloseOut, r *page.CloseRow) {
+func writecloseRow(qq422016 qtio422016.Writer, c *procedure.CloseOut, r *procedure.CloseRow) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamcloseRow(qw422016, c, r)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func closeRow(c *page.CloseOut, r *page.CloseRow) string {
+func closeRow(c *procedure.CloseOut, r *procedure.CloseRow) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writecloseRow(qb422016, c, r)
 	qs422016 := string(qb422016.B)

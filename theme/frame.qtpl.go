@@ -10,6 +10,8 @@ import "baybinder/generator/language"
 
 import "baybinder/generator/show/page"
 
+import "baybinder/generator/show/register"
+
 import "baybinder/generator/language/words"
 
 import (
@@ -29,7 +31,9 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 `)
 	qw422016.N().S(`<html lang="`)
 	qw422016.E().S(f.Lang)
-	qw422016.N().S(`"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self' file:; img-src 'self' file:; script-src 'self' file:; base-uri 'none'; form-action 'none'"><title>`)
+	qw422016.N().S(`"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self' file:; img-src`)
+	qw422016.N().S(` `)
+	qw422016.N().S(`'self' file:; script-src 'self' file:; base-uri 'none'; form-action 'none'"><title>`)
 	qw422016.E().S(f.WindowTitle())
 	qw422016.N().S(`</title><link rel="stylesheet" href="`)
 	qw422016.E().S(f.Up)
@@ -308,7 +312,7 @@ func list(title string, links []page.Link) string {
 	return qs422016
 }
 
-func streamfactList(qw422016 *qt422016.Writer, w *words.Words, facts []page.Fact) {
+func streamfactList(qw422016 *qt422016.Writer, w *words.Words, facts []register.Fact) {
 	if len(facts) > 0 {
 		qw422016.N().S(`<dl class="facts">`)
 		for _, f := range facts {
@@ -330,13 +334,13 @@ func streamfactList(qw422016 *qt422016.Writer, w *words.Words, facts []page.Fact
 	}
 }
 
-func writefactList(qq422016 qtio422016.Writer, w *words.Words, facts []page.Fact) {
+func writefactList(qq422016 qtio422016.Writer, w *words.Words, facts []register.Fact) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamfactList(qw422016, w, facts)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func factList(w *words.Words, facts []page.Fact) string {
+func factList(w *words.Words, facts []register.Fact) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writefactList(qb422016, w, facts)
 	qs422016 := string(qb422016.B)

@@ -6,7 +6,7 @@
 
 package theme
 
-import "baybinder/generator/show/page"
+import "baybinder/generator/show/jobs"
 
 import (
 	qtio422016 "io"
@@ -19,7 +19,7 @@ var (
 	_ = qt422016.AcquireByteBuffer
 )
 
-func streamjobs(qw422016 *qt422016.Writer, v *page.Jobs) {
+func streamjobsDone(qw422016 *qt422016.Writer, v *jobs.Jobs) {
 	qw422016.N().S(`<section class="around jobs" id="jobs"><h2>`)
 	qw422016.E().S(v.Done)
 	qw422016.N().S(`</h2><p>`)
@@ -45,21 +45,21 @@ func streamjobs(qw422016 *qt422016.Writer, v *page.Jobs) {
 	}
 }
 
-func writejobs(qq422016 qtio422016.Writer, v *page.Jobs) {
+func writejobsDone(qq422016 qtio422016.Writer, v *jobs.Jobs) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamjobs(qw422016, v)
+	streamjobsDone(qw422016, v)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func jobs(v *page.Jobs) string {
+func jobsDone(v *jobs.Jobs) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writejobs(qb422016, v)
+	writejobsDone(qb422016, v)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
 }
 
-func streamjobTable(qw422016 *qt422016.Writer, v *page.Jobs, rows []page.JobRow) {
+func streamjobTable(qw422016 *qt422016.Writer, v *jobs.Jobs, rows []jobs.JobRow) {
 	qw422016.N().S(`<div class="wide-table" tabindex="0" role="group" aria-label="`)
 	qw422016.E().S(v.Done)
 	qw422016.N().S(`"><table><thead><tr><th scope="col">`)
@@ -113,13 +113,13 @@ func streamjobTable(qw422016 *qt422016.Writer, v *page.Jobs, rows []page.JobRow)
 	qw422016.N().S(`</tbody></table></div>`)
 }
 
-func writejobTable(qq422016 qtio422016.Writer, v *page.Jobs, rows []page.JobRow) {
+func writejobTable(qq422016 qtio422016.Writer, v *jobs.Jobs, rows []jobs.JobRow) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamjobTable(qw422016, v, rows)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func jobTable(v *page.Jobs, rows []page.JobRow) string {
+func jobTable(v *jobs.Jobs, rows []jobs.JobRow) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writejobTable(qb422016, v, rows)
 	qs422016 := string(qb422016.B)
@@ -127,7 +127,7 @@ func jobTable(v *page.Jobs, rows []page.JobRow) string {
 	return qs422016
 }
 
-func streammeasured(qw422016 *qt422016.Writer, v *page.Jobs, m *page.Measured, first bool) {
+func streammeasured(qw422016 *qt422016.Writer, v *jobs.Jobs, m *jobs.Measured, first bool) {
 	qw422016.N().S(`<section class="around measured"`)
 	if first {
 		qw422016.N().S(` `)
@@ -156,13 +156,13 @@ func streammeasured(qw422016 *qt422016.Writer, v *page.Jobs, m *page.Measured, f
 `)
 }
 
-func writemeasured(qq422016 qtio422016.Writer, v *page.Jobs, m *page.Measured, first bool) {
+func writemeasured(qq422016 qtio422016.Writer, v *jobs.Jobs, m *jobs.Measured, first bool) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streammeasured(qw422016, v, m, first)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func measured(v *page.Jobs, m *page.Measured, first bool) string {
+func measured(v *jobs.Jobs, m *jobs.Measured, first bool) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writemeasured(qb422016, v, m, first)
 	qs422016 := string(qb422016.B)
@@ -170,7 +170,7 @@ func measured(v *page.Jobs, m *page.Measured, first bool) string {
 	return qs422016
 }
 
-func streammeasuredTable(qw422016 *qt422016.Writer, v *page.Jobs, m *page.Measured, rows []page.MeasuredRow) {
+func streammeasuredTable(qw422016 *qt422016.Writer, v *jobs.Jobs, m *jobs.Measured, rows []jobs.MeasuredRow) {
 	qw422016.N().S(`<div class="wide-table" tabindex="0" role="group" aria-label="`)
 	qw422016.E().S(m.Title)
 	qw422016.N().S(`"><table><thead><tr><th scope="col">`)
@@ -211,13 +211,13 @@ func streammeasuredTable(qw422016 *qt422016.Writer, v *page.Jobs, m *page.Measur
 	qw422016.N().S(`</tbody></table></div>`)
 }
 
-func writemeasuredTable(qq422016 qtio422016.Writer, v *page.Jobs, m *page.Measured, rows []page.MeasuredRow) {
+func writemeasuredTable(qq422016 qtio422016.Writer, v *jobs.Jobs, m *jobs.Measured, rows []jobs.MeasuredRow) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streammeasuredTable(qw422016, v, m, rows)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func measuredTable(v *page.Jobs, m *page.Measured, rows []page.MeasuredRow) string {
+func measuredTable(v *jobs.Jobs, m *jobs.Measured, rows []jobs.MeasuredRow) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writemeasuredTable(qb422016, v, m, rows)
 	qs422016 := string(qb422016.B)
@@ -225,7 +225,7 @@ func measuredTable(v *page.Jobs, m *page.Measured, rows []page.MeasuredRow) stri
 	return qs422016
 }
 
-func streamfeedback(qw422016 *qt422016.Writer, f *page.Feedback) {
+func streamfeedback(qw422016 *qt422016.Writer, f *jobs.Feedback) {
 	qw422016.N().S(`<section class="around said" id="said"><h2>`)
 	qw422016.E().S(f.Said)
 	qw422016.N().S(`</h2>`)
@@ -247,13 +247,13 @@ func streamfeedback(qw422016 *qt422016.Writer, f *page.Feedback) {
 `)
 }
 
-func writefeedback(qq422016 qtio422016.Writer, f *page.Feedback) {
+func writefeedback(qq422016 qtio422016.Writer, f *jobs.Feedback) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamfeedback(qw422016, f)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func feedback(f *page.Feedback) string {
+func feedback(f *jobs.Feedback) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writefeedback(qb422016, f)
 	qs422016 := string(qb422016.B)
@@ -261,7 +261,7 @@ func feedback(f *page.Feedback) string {
 	return qs422016
 }
 
-func streamsaid(qw422016 *qt422016.Writer, f *page.Feedback, n *page.Said) {
+func streamsaid(qw422016 *qt422016.Writer, f *jobs.Feedback, n *jobs.Said) {
 	qw422016.N().S(`<li><p>`)
 	if !f.Here {
 		streamanchor(qw422016, n.Procedure)
@@ -305,13 +305,13 @@ func streamsaid(qw422016 *qt422016.Writer, f *page.Feedback, n *page.Said) {
 	qw422016.N().S(`</li>`)
 }
 
-func writesaid(qq422016 qtio422016.Writer, f *page.Feedback, n *page.Said) {
+func writesaid(qq422016 qtio422016.Writer, f *jobs.Feedback, n *jobs.Said) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamsaid(qw422016, f, n)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func said(f *page.Feedback, n *page.Said) string {
+func said(f *jobs.Feedback, n *jobs.Said) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writesaid(qb422016, f, n)
 	qs422016 := string(qb422016.B)
@@ -321,7 +321,7 @@ func said(f *page.Feedback, n *page.Said) string {
 
 // A job by itself, to be printed.
 
-func StreamRecord(qw422016 *qt422016.Writer, p *page.Record) {
+func StreamRecord(qw422016 *qt422016.Writer, p *jobs.Record) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Heading)
@@ -429,20 +429,20 @@ func StreamRecord(qw422016 *qt422016.Writer, p *page.Record) {
 	qw422016.N().S(`
 `)
 	if len(p.Notes) > 0 {
-		f := &page.Feedback{Jobs: p.W, Here: true, Notes: p.Notes}
+		f := &jobs.Feedback{Jobs: p.W, Here: true, Notes: p.Notes}
 
 		streamfeedback(qw422016, f)
 	}
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteRecord(qq422016 qtio422016.Writer, p *page.Record) {
+func WriteRecord(qq422016 qtio422016.Writer, p *jobs.Record) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamRecord(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Record(p *page.Record) string {
+func Record(p *jobs.Record) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteRecord(qb422016, p)
 	qs422016 := string(qb422016.B)

@@ -6,7 +6,11 @@
 
 package theme
 
+import "baybinder/generator/show/front"
+
 import "baybinder/generator/show/page"
+
+import "baybinder/generator/show/register"
 
 import "baybinder/generator/language/words"
 
@@ -21,7 +25,7 @@ var (
 	_ = qt422016.AcquireByteBuffer
 )
 
-func StreamFront(qw422016 *qt422016.Writer, p *page.Front) {
+func StreamFront(qw422016 *qt422016.Writer, p *front.Front) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Shop)
@@ -99,13 +103,13 @@ func StreamFront(qw422016 *qt422016.Writer, p *page.Front) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteFront(qq422016 qtio422016.Writer, p *page.Front) {
+func WriteFront(qq422016 qtio422016.Writer, p *front.Front) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamFront(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Front(p *page.Front) string {
+func Front(p *front.Front) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteFront(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -113,7 +117,7 @@ func Front(p *page.Front) string {
 	return qs422016
 }
 
-func StreamSearch(qw422016 *qt422016.Writer, p *page.Search) {
+func StreamSearch(qw422016 *qt422016.Writer, p *front.Search) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Words.Search)
@@ -128,13 +132,13 @@ func StreamSearch(qw422016 *qt422016.Writer, p *page.Search) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteSearch(qq422016 qtio422016.Writer, p *page.Search) {
+func WriteSearch(qq422016 qtio422016.Writer, p *front.Search) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamSearch(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Search(p *page.Search) string {
+func Search(p *front.Search) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteSearch(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -142,7 +146,7 @@ func Search(p *page.Search) string {
 	return qs422016
 }
 
-func StreamLabels(qw422016 *qt422016.Writer, p *page.Labels) {
+func StreamLabels(qw422016 *qt422016.Writer, p *register.Labels) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Words.Labels)
@@ -175,13 +179,13 @@ func StreamLabels(qw422016 *qt422016.Writer, p *page.Labels) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteLabels(qq422016 qtio422016.Writer, p *page.Labels) {
+func WriteLabels(qq422016 qtio422016.Writer, p *register.Labels) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamLabels(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Labels(p *page.Labels) string {
+func Labels(p *register.Labels) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteLabels(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -250,7 +254,7 @@ func sheet(s *page.Sheet) string {
 	return qs422016
 }
 
-func StreamIndex(qw422016 *qt422016.Writer, p *page.Index) {
+func StreamIndex(qw422016 *qt422016.Writer, p *register.Index) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Name)
@@ -273,13 +277,13 @@ func StreamIndex(qw422016 *qt422016.Writer, p *page.Index) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteIndex(qq422016 qtio422016.Writer, p *page.Index) {
+func WriteIndex(qq422016 qtio422016.Writer, p *register.Index) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamIndex(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Index(p *page.Index) string {
+func Index(p *register.Index) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteIndex(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -287,7 +291,7 @@ func Index(p *page.Index) string {
 	return qs422016
 }
 
-func streamgroups(qw422016 *qt422016.Writer, id, name string, groups []page.Group) {
+func streamgroups(qw422016 *qt422016.Writer, id, name string, groups []register.Group) {
 	qw422016.N().S(`<section class="index" id="`)
 	qw422016.E().S(id)
 	qw422016.N().S(`">`)
@@ -341,13 +345,13 @@ func streamgroups(qw422016 *qt422016.Writer, id, name string, groups []page.Grou
 `)
 }
 
-func writegroups(qq422016 qtio422016.Writer, id, name string, groups []page.Group) {
+func writegroups(qq422016 qtio422016.Writer, id, name string, groups []register.Group) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamgroups(qw422016, id, name, groups)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func groups(id, name string, groups []page.Group) string {
+func groups(id, name string, groups []register.Group) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writegroups(qb422016, id, name, groups)
 	qs422016 := string(qb422016.B)
@@ -355,7 +359,7 @@ func groups(id, name string, groups []page.Group) string {
 	return qs422016
 }
 
-func StreamEntry(qw422016 *qt422016.Writer, p *page.Entry) {
+func StreamEntry(qw422016 *qt422016.Writer, p *register.Entry) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Name)
@@ -430,13 +434,13 @@ func StreamEntry(qw422016 *qt422016.Writer, p *page.Entry) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteEntry(qq422016 qtio422016.Writer, p *page.Entry) {
+func WriteEntry(qq422016 qtio422016.Writer, p *register.Entry) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamEntry(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Entry(p *page.Entry) string {
+func Entry(p *register.Entry) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteEntry(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -444,7 +448,7 @@ func Entry(p *page.Entry) string {
 	return qs422016
 }
 
-func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
+func StreamMachine(qw422016 *qt422016.Writer, p *register.Machine) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Name)
@@ -486,18 +490,18 @@ func StreamMachine(qw422016 *qt422016.Writer, p *page.Machine) {
 	streammachineThings(qw422016, p.Words, p.Words.Fluids, p.Fluids)
 	streammachineFacts(qw422016, p.Words, p.Words.Settings, p.Settings)
 	if p.Jobs != nil {
-		streamjobs(qw422016, p.Jobs)
+		streamjobsDone(qw422016, p.Jobs)
 	}
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteMachine(qq422016 qtio422016.Writer, p *page.Machine) {
+func WriteMachine(qq422016 qtio422016.Writer, p *register.Machine) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamMachine(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Machine(p *page.Machine) string {
+func Machine(p *register.Machine) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteMachine(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -505,7 +509,7 @@ func Machine(p *page.Machine) string {
 	return qs422016
 }
 
-func streammachineFacts(qw422016 *qt422016.Writer, w *words.Words, name string, facts []page.Fact) {
+func streammachineFacts(qw422016 *qt422016.Writer, w *words.Words, name string, facts []register.Fact) {
 	if len(facts) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(name)
@@ -517,13 +521,13 @@ func streammachineFacts(qw422016 *qt422016.Writer, w *words.Words, name string, 
 	}
 }
 
-func writemachineFacts(qq422016 qtio422016.Writer, w *words.Words, name string, facts []page.Fact) {
+func writemachineFacts(qq422016 qtio422016.Writer, w *words.Words, name string, facts []register.Fact) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streammachineFacts(qw422016, w, name, facts)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func machineFacts(w *words.Words, name string, facts []page.Fact) string {
+func machineFacts(w *words.Words, name string, facts []register.Fact) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writemachineFacts(qb422016, w, name, facts)
 	qs422016 := string(qb422016.B)
@@ -531,7 +535,7 @@ func machineFacts(w *words.Words, name string, facts []page.Fact) string {
 	return qs422016
 }
 
-func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string, things []page.Thing) {
+func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string, things []register.Thing) {
 	if len(things) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(name)
@@ -560,13 +564,13 @@ func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string,
 	}
 }
 
-func writemachineThings(qq422016 qtio422016.Writer, w *words.Words, name string, things []page.Thing) {
+func writemachineThings(qq422016 qtio422016.Writer, w *words.Words, name string, things []register.Thing) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streammachineThings(qw422016, w, name, things)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func machineThings(w *words.Words, name string, things []page.Thing) string {
+func machineThings(w *words.Words, name string, things []register.Thing) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writemachineThings(qb422016, w, name, things)
 	qs422016 := string(qb422016.B)
@@ -574,7 +578,7 @@ func machineThings(w *words.Words, name string, things []page.Thing) string {
 	return qs422016
 }
 
-func StreamSnags(qw422016 *qt422016.Writer, p *page.Snags) {
+func StreamSnags(qw422016 *qt422016.Writer, p *front.Snags) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -644,13 +648,13 @@ func StreamSnags(qw422016 *qt422016.Writer, p *page.Snags) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteSnags(qq422016 qtio422016.Writer, p *page.Snags) {
+func WriteSnags(qq422016 qtio422016.Writer, p *front.Snags) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamSnags(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Snags(p *page.Snags) string {
+func Snags(p *front.Snags) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteSnags(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -658,7 +662,7 @@ func Snags(p *page.Snags) string {
 	return qs422016
 }
 
-func streamreadables(qw422016 *qt422016.Writer, all []page.Readable) {
+func streamreadables(qw422016 *qt422016.Writer, all []front.Readable) {
 	if len(all) > 0 {
 		qw422016.N().S(`<section class="around readable" id="readable"><h2>`)
 		qw422016.E().S(all[0].Title)
@@ -735,13 +739,13 @@ func streamreadables(qw422016 *qt422016.Writer, all []page.Readable) {
 	}
 }
 
-func writereadables(qq422016 qtio422016.Writer, all []page.Readable) {
+func writereadables(qq422016 qtio422016.Writer, all []front.Readable) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamreadables(qw422016, all)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func readables(all []page.Readable) string {
+func readables(all []front.Readable) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writereadables(qb422016, all)
 	qs422016 := string(qb422016.B)

@@ -138,7 +138,7 @@ func gathered(t *testing.T) *classNames {
 	for pattern, take := range map[string]func(text, at string){
 		"*.qtpl":       func(text, at string) { n.markup(t, text, at) },
 		"scripts/*.js": n.script,
-		"styles/*.css": n.style,
+		"styles/*.css": n.style, "styles/baybinder/*.css": n.style,
 	} {
 		files, err := filepath.Glob(pattern)
 		if err != nil || len(files) == 0 {

@@ -6,7 +6,7 @@
 
 package theme
 
-import "baybinder/generator/show/page"
+import "baybinder/generator/show/procedure"
 
 import "baybinder/generator/language/words"
 
@@ -21,7 +21,7 @@ var (
 	_ = qt422016.AcquireByteBuffer
 )
 
-func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
+func StreamProcedure(qw422016 *qt422016.Writer, p *procedure.Procedure) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -146,7 +146,7 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 		streamfeedback(qw422016, p.Said)
 	}
 	if p.Jobs != nil {
-		streamjobs(qw422016, p.Jobs)
+		streamjobsDone(qw422016, p.Jobs)
 	}
 	qw422016.N().S(`<div class="wrong-lines"><p>`)
 	qw422016.E().S(p.WrongLine)
@@ -156,13 +156,13 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *page.Procedure) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteProcedure(qq422016 qtio422016.Writer, p *page.Procedure) {
+func WriteProcedure(qq422016 qtio422016.Writer, p *procedure.Procedure) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamProcedure(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Procedure(p *page.Procedure) string {
+func Procedure(p *procedure.Procedure) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteProcedure(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -172,12 +172,14 @@ func Procedure(p *page.Procedure) string {
 
 // What the bay's script must know; without it nothing of this shows.
 
-func streambay(qw422016 *qt422016.Writer, b *page.Bay) {
+func streambay(qw422016 *qt422016.Writer, b *procedure.Bay) {
 	qw422016.N().S(`<div class="bay" id="bay" data-shop="`)
 	qw422016.E().S(b.Shop)
 	qw422016.N().S(`" data-procedure="`)
 	qw422016.E().S(b.Procedure)
-	qw422016.N().S(`" data-revision="`)
+	qw422016.N().S(`"`)
+	qw422016.N().S(` `)
+	qw422016.N().S(`data-revision="`)
 	qw422016.E().S(b.Revision)
 	qw422016.N().S(`"`)
 	if b.Fingerprint != "" {
@@ -192,7 +194,9 @@ func streambay(qw422016 *qt422016.Writer, b *page.Bay) {
 		qw422016.E().S(b.Machine)
 		qw422016.N().S(`" data-options="`)
 		qw422016.E().S(b.Options)
-		qw422016.N().S(`" data-units="`)
+		qw422016.N().S(`"`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-units="`)
 		qw422016.E().S(b.Units)
 		qw422016.N().S(`" data-only-one="`)
 		qw422016.E().S(b.OnlyOne)
@@ -203,13 +207,13 @@ func streambay(qw422016 *qt422016.Writer, b *page.Bay) {
 `)
 }
 
-func writebay(qq422016 qtio422016.Writer, b *page.Bay) {
+func writebay(qq422016 qtio422016.Writer, b *procedure.Bay) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streambay(qw422016, b)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func bay(b *page.Bay) string {
+func bay(b *procedure.Bay) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writebay(qb422016, b)
 	qs422016 := string(qb422016.B)
@@ -217,7 +221,7 @@ func bay(b *page.Bay) string {
 	return qs422016
 }
 
-func streamterms(qw422016 *qt422016.Writer, t page.Terms) {
+func streamterms(qw422016 *qt422016.Writer, t procedure.Terms) {
 	if t.Options != "" {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-when="`)
@@ -232,13 +236,13 @@ func streamterms(qw422016 *qt422016.Writer, t page.Terms) {
 	}
 }
 
-func writeterms(qq422016 qtio422016.Writer, t page.Terms) {
+func writeterms(qq422016 qtio422016.Writer, t procedure.Terms) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamterms(qw422016, t)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func terms(t page.Terms) string {
+func terms(t procedure.Terms) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeterms(qb422016, t)
 	qs422016 := string(qb422016.B)
@@ -273,7 +277,7 @@ func cases(list string) string {
 
 // On paper: the way back to the page that stands.
 
-func streamcode(qw422016 *qt422016.Writer, p *page.Procedure) {
+func streamcode(qw422016 *qt422016.Writer, p *procedure.Procedure) {
 	qw422016.N().S(`<div class="way-back">`)
 	if p.Code.QR != "" {
 		qw422016.N().S(string(p.Code.QR))
@@ -289,13 +293,13 @@ func streamcode(qw422016 *qt422016.Writer, p *page.Procedure) {
 	qw422016.N().S(`</p></div>`)
 }
 
-func writecode(qq422016 qtio422016.Writer, p *page.Procedure) {
+func writecode(qq422016 qtio422016.Writer, p *procedure.Procedure) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamcode(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func code(p *page.Procedure) string {
+func code(p *procedure.Procedure) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writecode(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -303,7 +307,7 @@ func code(p *page.Procedure) string {
 	return qs422016
 }
 
-func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
+func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *procedure.Before) {
 	qw422016.N().S(`<section class="before" aria-labelledby="before-you-start"><h2 id="before-you-start">`)
 	qw422016.E().S(w.BeforeYouStart)
 	qw422016.N().S(`</h2><div><h2>`)
@@ -465,13 +469,13 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *page.Before) {
 `)
 }
 
-func writebefore(qq422016 qtio422016.Writer, w *words.Words, b *page.Before) {
+func writebefore(qq422016 qtio422016.Writer, w *words.Words, b *procedure.Before) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streambefore(qw422016, w, b)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func before(w *words.Words, b *page.Before) string {
+func before(w *words.Words, b *procedure.Before) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writebefore(qb422016, w, b)
 	qs422016 := string(qb422016.B)
@@ -481,7 +485,7 @@ func before(w *words.Words, b *page.Before) string {
 
 // The times of a kind of unit.
 
-func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *page.UnitTime) {
+func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *procedure.UnitTime) {
 	qw422016.N().S(`<a href="#`)
 	qw422016.E().S(t.Computed[0].Anchor)
 	qw422016.N().S(`"><b>`)
@@ -506,13 +510,13 @@ func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *page.UnitTime)
 	}
 }
 
-func writeunitTime(qq422016 qtio422016.Writer, w *words.Words, t *page.UnitTime) {
+func writeunitTime(qq422016 qtio422016.Writer, w *words.Words, t *procedure.UnitTime) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamunitTime(qw422016, w, t)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func unitTime(w *words.Words, t *page.UnitTime) string {
+func unitTime(w *words.Words, t *procedure.UnitTime) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeunitTime(qb422016, w, t)
 	qs422016 := string(qb422016.B)
@@ -520,7 +524,7 @@ func unitTime(w *words.Words, t *page.UnitTime) string {
 	return qs422016
 }
 
-func streamphase(qw422016 *qt422016.Writer, w *words.Words, p *page.Phase) {
+func streamphase(qw422016 *qt422016.Writer, w *words.Words, p *procedure.Phase) {
 	qw422016.N().S(`<section class="phase" aria-labelledby="`)
 	qw422016.E().S(p.ID)
 	qw422016.N().S(`"`)
@@ -585,13 +589,13 @@ func streamphase(qw422016 *qt422016.Writer, w *words.Words, p *page.Phase) {
 `)
 }
 
-func writephase(qq422016 qtio422016.Writer, w *words.Words, p *page.Phase) {
+func writephase(qq422016 qtio422016.Writer, w *words.Words, p *procedure.Phase) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamphase(qw422016, w, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func phase(w *words.Words, p *page.Phase) string {
+func phase(w *words.Words, p *procedure.Phase) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writephase(qb422016, w, p)
 	qs422016 := string(qb422016.B)
@@ -599,7 +603,7 @@ func phase(w *words.Words, p *page.Phase) string {
 	return qs422016
 }
 
-func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
+func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *procedure.Step) {
 	qw422016.N().S(`<li class="step" id="`)
 	qw422016.E().S(s.Anchor)
 	qw422016.N().S(`" data-step="`)
@@ -767,13 +771,13 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *page.Step) {
 `)
 }
 
-func writestep(qq422016 qtio422016.Writer, w *words.Words, s *page.Step) {
+func writestep(qq422016 qtio422016.Writer, w *words.Words, s *procedure.Step) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamstep(qw422016, w, s)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func step(w *words.Words, s *page.Step) string {
+func step(w *words.Words, s *procedure.Step) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writestep(qb422016, w, s)
 	qs422016 := string(qb422016.B)
@@ -781,7 +785,7 @@ func step(w *words.Words, s *page.Step) string {
 	return qs422016
 }
 
-func streamstand(qw422016 *qt422016.Writer, w *words.Words, title string, list []page.Stood) {
+func streamstand(qw422016 *qt422016.Writer, w *words.Words, title string, list []procedure.Stood) {
 	qw422016.N().S(`<details class="stand"><summary>`)
 	qw422016.E().S(title)
 	if len(list) > 0 {
@@ -796,13 +800,13 @@ func streamstand(qw422016 *qt422016.Writer, w *words.Words, title string, list [
 	qw422016.N().S(`</details>`)
 }
 
-func writestand(qq422016 qtio422016.Writer, w *words.Words, title string, list []page.Stood) {
+func writestand(qq422016 qtio422016.Writer, w *words.Words, title string, list []procedure.Stood) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamstand(qw422016, w, title, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func stand(w *words.Words, title string, list []page.Stood) string {
+func stand(w *words.Words, title string, list []procedure.Stood) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writestand(qb422016, w, title, list)
 	qs422016 := string(qb422016.B)
@@ -810,7 +814,7 @@ func stand(w *words.Words, title string, list []page.Stood) string {
 	return qs422016
 }
 
-func streamstood(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood) {
+func streamstood(qw422016 *qt422016.Writer, w *words.Words, list []procedure.Stood) {
 	if len(list) == 0 {
 		qw422016.N().S(`<p>`)
 		qw422016.E().S(w.AllAsItWas)
@@ -845,13 +849,13 @@ func streamstood(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood) {
 	}
 }
 
-func writestood(qq422016 qtio422016.Writer, w *words.Words, list []page.Stood) {
+func writestood(qq422016 qtio422016.Writer, w *words.Words, list []procedure.Stood) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamstood(qw422016, w, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func stood(w *words.Words, list []page.Stood) string {
+func stood(w *words.Words, list []procedure.Stood) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writestood(qb422016, w, list)
 	qs422016 := string(qb422016.B)
@@ -861,7 +865,7 @@ func stood(w *words.Words, list []page.Stood) string {
 
 // How long the job takes: a picture, and the same in words.
 
-func streamtimeLine(qw422016 *qt422016.Writer, t *page.TimeLine) {
+func streamtimeLine(qw422016 *qt422016.Writer, t *procedure.TimeLine) {
 	if len(t.Units) > 0 {
 		qw422016.N().S(`<section class="time-line"><h2>`)
 		qw422016.E().S(t.Title)
@@ -877,13 +881,13 @@ func streamtimeLine(qw422016 *qt422016.Writer, t *page.TimeLine) {
 	}
 }
 
-func writetimeLine(qq422016 qtio422016.Writer, t *page.TimeLine) {
+func writetimeLine(qq422016 qtio422016.Writer, t *procedure.TimeLine) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamtimeLine(qw422016, t)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func timeLine(t *page.TimeLine) string {
+func timeLine(t *procedure.TimeLine) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writetimeLine(qb422016, t)
 	qs422016 := string(qb422016.B)
@@ -891,7 +895,7 @@ func timeLine(t *page.TimeLine) string {
 	return qs422016
 }
 
-func streamunitLine(qw422016 *qt422016.Writer, u *page.UnitLine) {
+func streamunitLine(qw422016 *qt422016.Writer, u *procedure.UnitLine) {
 	qw422016.N().S(`<div`)
 	streamcases(qw422016, u.Cases)
 	qw422016.N().S(`>`)
@@ -920,13 +924,13 @@ func streamunitLine(qw422016 *qt422016.Writer, u *page.UnitLine) {
 	qw422016.N().S(`</div>`)
 }
 
-func writeunitLine(qq422016 qtio422016.Writer, u *page.UnitLine) {
+func writeunitLine(qq422016 qtio422016.Writer, u *procedure.UnitLine) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamunitLine(qw422016, u)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func unitLine(u *page.UnitLine) string {
+func unitLine(u *procedure.UnitLine) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeunitLine(qb422016, u)
 	qs422016 := string(qb422016.B)
@@ -936,7 +940,7 @@ func unitLine(u *page.UnitLine) string {
 
 // A stopping place: what the next shift finds, with blanks.
 
-func streamhandOver(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood) {
+func streamhandOver(qw422016 *qt422016.Writer, w *words.Words, list []procedure.Stood) {
 	qw422016.N().S(`<div class="pause"><p><b>`)
 	qw422016.E().S(w.PauseHere)
 	qw422016.N().S(`</b></p><div class="hand-over"><p class="title">`)
@@ -966,13 +970,13 @@ func streamhandOver(qw422016 *qt422016.Writer, w *words.Words, list []page.Stood
 	qw422016.N().S(`<span class="blank"></span></p></div></div>`)
 }
 
-func writehandOver(qq422016 qtio422016.Writer, w *words.Words, list []page.Stood) {
+func writehandOver(qq422016 qtio422016.Writer, w *words.Words, list []procedure.Stood) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamhandOver(qw422016, w, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func handOver(w *words.Words, list []page.Stood) string {
+func handOver(w *words.Words, list []procedure.Stood) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writehandOver(qb422016, w, list)
 	qs422016 := string(qb422016.B)
@@ -982,7 +986,7 @@ func handOver(w *words.Words, list []page.Stood) string {
 
 // A step of the refit that follows from the strip.
 
-func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
+func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *procedure.Derived) {
 	qw422016.N().S(`<li class="step from-strip" id="`)
 	qw422016.E().S(d.Anchor)
 	qw422016.N().S(`" data-step="`)
@@ -1048,13 +1052,13 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *page.Derived) {
 `)
 }
 
-func writederived(qq422016 qtio422016.Writer, w *words.Words, d *page.Derived) {
+func writederived(qq422016 qtio422016.Writer, w *words.Words, d *procedure.Derived) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamderived(qw422016, w, d)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func derived(w *words.Words, d *page.Derived) string {
+func derived(w *words.Words, d *procedure.Derived) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writederived(qb422016, w, d)
 	qs422016 := string(qb422016.B)

@@ -8,6 +8,8 @@ package theme
 
 import "baybinder/generator/show/page"
 
+import "baybinder/generator/show/readings"
+
 import "baybinder/generator/language/words"
 
 import (
@@ -21,7 +23,7 @@ var (
 	_ = qt422016.AcquireByteBuffer
 )
 
-func StreamAssignment(qw422016 *qt422016.Writer, p *page.Assignment) {
+func StreamAssignment(qw422016 *qt422016.Writer, p *readings.Assignment) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -140,13 +142,13 @@ func StreamAssignment(qw422016 *qt422016.Writer, p *page.Assignment) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteAssignment(qq422016 qtio422016.Writer, p *page.Assignment) {
+func WriteAssignment(qq422016 qtio422016.Writer, p *readings.Assignment) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamAssignment(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Assignment(p *page.Assignment) string {
+func Assignment(p *readings.Assignment) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteAssignment(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -186,7 +188,7 @@ func numbers(format string, links []page.Link) string {
 	return qs422016
 }
 
-func StreamReadingsFront(qw422016 *qt422016.Writer, p *page.ReadingsFront) {
+func StreamReadingsFront(qw422016 *qt422016.Writer, p *readings.ReadingsFront) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -278,18 +280,18 @@ func StreamReadingsFront(qw422016 *qt422016.Writer, p *page.ReadingsFront) {
 	qw422016.N().S(`
 `)
 	if p.Jobs != nil {
-		streamjobs(qw422016, p.Jobs)
+		streamjobsDone(qw422016, p.Jobs)
 	}
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteReadingsFront(qq422016 qtio422016.Writer, p *page.ReadingsFront) {
+func WriteReadingsFront(qq422016 qtio422016.Writer, p *readings.ReadingsFront) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamReadingsFront(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func ReadingsFront(p *page.ReadingsFront) string {
+func ReadingsFront(p *readings.ReadingsFront) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteReadingsFront(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -297,7 +299,7 @@ func ReadingsFront(p *page.ReadingsFront) string {
 	return qs422016
 }
 
-func streammark(qw422016 *qt422016.Writer, m *page.Mark) {
+func streammark(qw422016 *qt422016.Writer, m *readings.Mark) {
 	qw422016.N().S(`<span class="mark`)
 	qw422016.N().S(` `)
 	qw422016.E().S(m.Class)
@@ -306,13 +308,13 @@ func streammark(qw422016 *qt422016.Writer, m *page.Mark) {
 	qw422016.N().S(`</span>`)
 }
 
-func writemark(qq422016 qtio422016.Writer, m *page.Mark) {
+func writemark(qq422016 qtio422016.Writer, m *readings.Mark) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streammark(qw422016, m)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func mark(m *page.Mark) string {
+func mark(m *readings.Mark) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writemark(qb422016, m)
 	qs422016 := string(qb422016.B)
@@ -320,7 +322,7 @@ func mark(m *page.Mark) string {
 	return qs422016
 }
 
-func StreamMatrix(qw422016 *qt422016.Writer, p *page.Matrix) {
+func StreamMatrix(qw422016 *qt422016.Writer, p *readings.Matrix) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -348,13 +350,13 @@ func StreamMatrix(qw422016 *qt422016.Writer, p *page.Matrix) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteMatrix(qq422016 qtio422016.Writer, p *page.Matrix) {
+func WriteMatrix(qq422016 qtio422016.Writer, p *readings.Matrix) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamMatrix(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Matrix(p *page.Matrix) string {
+func Matrix(p *readings.Matrix) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteMatrix(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -362,7 +364,7 @@ func Matrix(p *page.Matrix) string {
 	return qs422016
 }
 
-func streamgrids(qw422016 *qt422016.Writer, w *words.Readings, list []page.Grid) {
+func streamgrids(qw422016 *qt422016.Writer, w *words.Readings, list []readings.Grid) {
 	if len(list) > 0 {
 		qw422016.N().S(`<dl class="legend">`)
 		for _, m := range list[0].Marks {
@@ -381,13 +383,13 @@ func streamgrids(qw422016 *qt422016.Writer, w *words.Readings, list []page.Grid)
 	}
 }
 
-func writegrids(qq422016 qtio422016.Writer, w *words.Readings, list []page.Grid) {
+func writegrids(qq422016 qtio422016.Writer, w *words.Readings, list []readings.Grid) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamgrids(qw422016, w, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func grids(w *words.Readings, list []page.Grid) string {
+func grids(w *words.Readings, list []readings.Grid) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writegrids(qb422016, w, list)
 	qs422016 := string(qb422016.B)
@@ -397,7 +399,7 @@ func grids(w *words.Readings, list []page.Grid) string {
 
 // A field is a letter; the title says its word. The pages of 200 people and 500 procedures are mostly this.
 
-func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *page.Grid) {
+func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *readings.Grid) {
 	qw422016.N().S(`<section class="grid" tabindex="0" aria-label="`)
 	qw422016.E().S(g.Caption)
 	qw422016.N().S(`"><table><caption>`)
@@ -464,13 +466,13 @@ func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *page.Grid) {
 `)
 }
 
-func writegrid(qq422016 qtio422016.Writer, w *words.Readings, g *page.Grid) {
+func writegrid(qq422016 qtio422016.Writer, w *words.Readings, g *readings.Grid) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamgrid(qw422016, w, g)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func grid(w *words.Readings, g *page.Grid) string {
+func grid(w *words.Readings, g *readings.Grid) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writegrid(qb422016, w, g)
 	qs422016 := string(qb422016.B)
@@ -478,7 +480,7 @@ func grid(w *words.Readings, g *page.Grid) string {
 	return qs422016
 }
 
-func StreamPerson(qw422016 *qt422016.Writer, p *page.PersonSheet) {
+func StreamPerson(qw422016 *qt422016.Writer, p *readings.PersonSheet) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -625,18 +627,18 @@ func StreamPerson(qw422016 *qt422016.Writer, p *page.PersonSheet) {
 	qw422016.N().S(`
 `)
 	if p.Jobs != nil {
-		streamjobs(qw422016, p.Jobs)
+		streamjobsDone(qw422016, p.Jobs)
 	}
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WritePerson(qq422016 qtio422016.Writer, p *page.PersonSheet) {
+func WritePerson(qq422016 qtio422016.Writer, p *readings.PersonSheet) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamPerson(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Person(p *page.PersonSheet) string {
+func Person(p *readings.PersonSheet) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WritePerson(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -644,7 +646,7 @@ func Person(p *page.PersonSheet) string {
 	return qs422016
 }
 
-func streamstandings(qw422016 *qt422016.Writer, list []page.Standing) {
+func streamstandings(qw422016 *qt422016.Writer, list []readings.Standing) {
 	qw422016.N().S(`<ul class="standings">`)
 	for i := range list {
 		s := &list[i]
@@ -671,13 +673,13 @@ func streamstandings(qw422016 *qt422016.Writer, list []page.Standing) {
 	qw422016.N().S(`</ul>`)
 }
 
-func writestandings(qq422016 qtio422016.Writer, list []page.Standing) {
+func writestandings(qq422016 qtio422016.Writer, list []readings.Standing) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamstandings(qw422016, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func standings(list []page.Standing) string {
+func standings(list []readings.Standing) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writestandings(qb422016, list)
 	qs422016 := string(qb422016.B)
@@ -685,7 +687,7 @@ func standings(list []page.Standing) string {
 	return qs422016
 }
 
-func StreamProcedureReaders(qw422016 *qt422016.Writer, p *page.ProcedureReaders) {
+func StreamProcedureReaders(qw422016 *qt422016.Writer, p *readings.ProcedureReaders) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -776,7 +778,7 @@ func StreamProcedureReaders(qw422016 *qt422016.Writer, p *page.ProcedureReaders)
 	qw422016.N().S(`
 `)
 	if p.Jobs != nil {
-		streamjobs(qw422016, p.Jobs)
+		streamjobsDone(qw422016, p.Jobs)
 	}
 	if len(p.Changed) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
@@ -841,13 +843,13 @@ func StreamProcedureReaders(qw422016 *qt422016.Writer, p *page.ProcedureReaders)
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteProcedureReaders(qq422016 qtio422016.Writer, p *page.ProcedureReaders) {
+func WriteProcedureReaders(qq422016 qtio422016.Writer, p *readings.ProcedureReaders) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamProcedureReaders(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func ProcedureReaders(p *page.ProcedureReaders) string {
+func ProcedureReaders(p *readings.ProcedureReaders) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteProcedureReaders(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -879,7 +881,7 @@ func names(list []page.Link) string {
 	return qs422016
 }
 
-func streamcrew(qw422016 *qt422016.Writer, w *words.Readings, c *page.Crew) {
+func streamcrew(qw422016 *qt422016.Writer, w *words.Readings, c *readings.Crew) {
 	qw422016.N().S(`<p>`)
 	qw422016.E().S(c.Note)
 	qw422016.N().S(`</p>`)
@@ -929,13 +931,13 @@ func streamcrew(qw422016 *qt422016.Writer, w *words.Readings, c *page.Crew) {
 	}
 }
 
-func writecrew(qq422016 qtio422016.Writer, w *words.Readings, c *page.Crew) {
+func writecrew(qq422016 qtio422016.Writer, w *words.Readings, c *readings.Crew) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamcrew(qw422016, w, c)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func crew(w *words.Readings, c *page.Crew) string {
+func crew(w *words.Readings, c *readings.Crew) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writecrew(qb422016, w, c)
 	qs422016 := string(qb422016.B)
@@ -943,7 +945,7 @@ func crew(w *words.Readings, c *page.Crew) string {
 	return qs422016
 }
 
-func streamable(qw422016 *qt422016.Writer, a *page.Able) {
+func streamable(qw422016 *qt422016.Writer, a *readings.Able) {
 	qw422016.N().S(`<li>`)
 	streamanchor(qw422016, a.Link)
 	if len(a.Lacks) > 0 {
@@ -971,13 +973,13 @@ func streamable(qw422016 *qt422016.Writer, a *page.Able) {
 	qw422016.N().S(`</li>`)
 }
 
-func writeable(qq422016 qtio422016.Writer, a *page.Able) {
+func writeable(qq422016 qtio422016.Writer, a *readings.Able) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamable(qw422016, a)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func able(a *page.Able) string {
+func able(a *readings.Able) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeable(qb422016, a)
 	qs422016 := string(qb422016.B)
@@ -985,7 +987,7 @@ func able(a *page.Able) string {
 	return qs422016
 }
 
-func StreamProcedureList(qw422016 *qt422016.Writer, p *page.ProcedureList) {
+func StreamProcedureList(qw422016 *qt422016.Writer, p *readings.ProcedureList) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
 	qw422016.E().S(p.Title)
@@ -1000,13 +1002,13 @@ func StreamProcedureList(qw422016 *qt422016.Writer, p *page.ProcedureList) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteProcedureList(qq422016 qtio422016.Writer, p *page.ProcedureList) {
+func WriteProcedureList(qq422016 qtio422016.Writer, p *readings.ProcedureList) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamProcedureList(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func ProcedureList(p *page.ProcedureList) string {
+func ProcedureList(p *readings.ProcedureList) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteProcedureList(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -1016,7 +1018,7 @@ func ProcedureList(p *page.ProcedureList) string {
 
 // An exercise. The head of the table is printed on each page: what it says must never be missing.
 
-func StreamExercise(qw422016 *qt422016.Writer, p *page.Exercise) {
+func StreamExercise(qw422016 *qt422016.Writer, p *readings.Exercise) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<table class="each-page" role="presentation"><thead><tr><td><p class="exercise-mark">`)
 	qw422016.E().S(p.Mark)
@@ -1114,13 +1116,13 @@ func StreamExercise(qw422016 *qt422016.Writer, p *page.Exercise) {
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteExercise(qq422016 qtio422016.Writer, p *page.Exercise) {
+func WriteExercise(qq422016 qtio422016.Writer, p *readings.Exercise) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	StreamExercise(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func Exercise(p *page.Exercise) string {
+func Exercise(p *readings.Exercise) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteExercise(qb422016, p)
 	qs422016 := string(qb422016.B)
@@ -1128,7 +1130,7 @@ func Exercise(p *page.Exercise) string {
 	return qs422016
 }
 
-func streamasked(qw422016 *qt422016.Writer, p *page.Exercise, list []page.WordAsked) {
+func streamasked(qw422016 *qt422016.Writer, p *readings.Exercise, list []readings.WordAsked) {
 	for _, a := range list {
 		qw422016.N().S(`<p class="asked">`)
 		qw422016.E().S(a.Hazards)
@@ -1148,13 +1150,13 @@ func streamasked(qw422016 *qt422016.Writer, p *page.Exercise, list []page.WordAs
 	}
 }
 
-func writeasked(qq422016 qtio422016.Writer, p *page.Exercise, list []page.WordAsked) {
+func writeasked(qq422016 qtio422016.Writer, p *readings.Exercise, list []readings.WordAsked) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamasked(qw422016, p, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func asked(p *page.Exercise, list []page.WordAsked) string {
+func asked(p *readings.Exercise, list []readings.WordAsked) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeasked(qb422016, p, list)
 	qs422016 := string(qb422016.B)
@@ -1162,7 +1164,7 @@ func asked(p *page.Exercise, list []page.WordAsked) string {
 	return qs422016
 }
 
-func streamexerciseStep(qw422016 *qt422016.Writer, p *page.Exercise, s *page.ExerciseStep) {
+func streamexerciseStep(qw422016 *qt422016.Writer, p *readings.Exercise, s *readings.ExerciseStep) {
 	qw422016.N().S(`<li>`)
 	if s.Ordered {
 		qw422016.N().S(`<span class="square">`)
@@ -1200,13 +1202,13 @@ func streamexerciseStep(qw422016 *qt422016.Writer, p *page.Exercise, s *page.Exe
 `)
 }
 
-func writeexerciseStep(qq422016 qtio422016.Writer, p *page.Exercise, s *page.ExerciseStep) {
+func writeexerciseStep(qq422016 qtio422016.Writer, p *readings.Exercise, s *readings.ExerciseStep) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
 	streamexerciseStep(qw422016, p, s)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func exerciseStep(p *page.Exercise, s *page.ExerciseStep) string {
+func exerciseStep(p *readings.Exercise, s *readings.ExerciseStep) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeexerciseStep(qb422016, p, s)
 	qs422016 := string(qb422016.B)

@@ -3,6 +3,9 @@ package theme
 import (
 	"bytes"
 	"compress/gzip"
+	"io/fs"
+	"path"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -25,6 +28,22 @@ func TestStylesAreSmall(t *testing.T) {
 	t.Logf("%.1f kB compressed", float64(total)/1024)
 	if total == 0 || total > 12<<10 {
 		t.Errorf("the styles are %d bytes compressed", total)
+	}
+}
+
+// Every component's style is in the style of every page.
+func TestEveryComponentHasItsPlace(t *testing.T) {
+	names, err := fs.Glob(files, "styles/baybinder/*.css")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range names {
+		if c := strings.TrimSuffix(path.Base(name), ".css"); !slices.Contains(components, c) {
+			t.Errorf("theme.go does not say where the style of %s stands", c)
+		}
+	}
+	if len(names) != len(components) {
+		t.Errorf("%d styles, %d components", len(names), len(components))
 	}
 }
 

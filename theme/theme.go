@@ -9,13 +9,15 @@ import (
 	"embed"
 	"encoding/json"
 	"io/fs"
+	"path"
+	"strings"
 
 	"baybinder/generator/language/shape"
 )
 
 //go:generate go tool qtc -dir=. -skipLineComments
 
-//go:embed styles scripts
+//go:embed styles/*.css styles/baybinder/*.css scripts/*.js
 var files embed.FS
 
 // lean leaves out what only a reader of the source needs: how far a line is
@@ -30,25 +32,66 @@ func lean(data []byte) []byte {
 	return out.Bytes()
 }
 
-// Files are the files that a site gets whose pages speak these languages, by
-// path in its theme folder.
-func Files(spoken ...*shape.Language) (map[string][]byte, error) {
-	out := map[string][]byte{}
-	for _, folder := range []string{"styles", "scripts"} {
-		part, err := fs.Sub(files, folder)
+// components are the styles of one thing each, in the order in which a later
+// one may say something else than an earlier one: what the paper, the dark and
+// narrow screens change comes last.
+var components = []string{
+	"base", "sheet", "title", "before", "steps", "code", "safety", "holds", "end", "lists", "cards", "emergency", "bay", "rail", "jobs",
+	"readable", "plot", "timeline", "said", "labels", "short", "narrow", "print", "dark", "calm", "forced",
+}
+
+// style is the style of every page: that of all its components.
+func style() ([]byte, error) {
+	var out []byte
+	for _, name := range components {
+		data, err := files.ReadFile("styles/baybinder/" + name + ".css")
 		if err != nil {
 			return nil, err
 		}
-		err = fs.WalkDir(part, ".", func(name string, d fs.DirEntry, err error) error {
-			if err != nil || d.IsDir() {
-				return err
-			}
-			data, err := fs.ReadFile(part, name)
-			out[name] = lean(data)
-			return err
-		})
+		out = append(out, data...)
+	}
+	return out, nil
+}
+
+// joined puts the lines of a style together where no space is needed between
+// them.
+func joined(style []byte) []byte {
+	var out bytes.Buffer
+	for line := range bytes.Lines(style) {
+		if line = bytes.TrimSpace(line); len(line) == 0 {
+			continue
+		}
+		out.Write(line)
+		if !bytes.ContainsAny(line[len(line)-1:], ";{},") {
+			out.WriteByte('\n')
+		}
+	}
+	return out.Bytes()
+}
+
+// Files are the files that a site gets whose pages speak these languages, by
+// path in its theme folder.
+func Files(spoken ...*shape.Language) (map[string][]byte, error) {
+	all, err := style()
+	if err != nil {
+		return nil, err
+	}
+	out := map[string][]byte{"baybinder.css": joined(lean(all))}
+	for _, pattern := range []string{"styles/*.css", "scripts/*.js"} {
+		names, err := fs.Glob(files, pattern)
 		if err != nil {
 			return nil, err
+		}
+		for _, name := range names {
+			data, err := files.ReadFile(name)
+			if err != nil {
+				return nil, err
+			}
+			data = lean(data)
+			if strings.HasSuffix(name, ".css") {
+				data = joined(data)
+			}
+			out[path.Base(name)] = data
 		}
 	}
 	for _, l := range spoken {

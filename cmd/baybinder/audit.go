@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"strconv"
 	"strings"
 
@@ -11,14 +12,16 @@ import (
 )
 
 type auditCommand struct {
-	Procedure string `arg:"" optional:"" help:"The procedure's id, or one that it had before (default: all, one line each)."`
+	Procedure string `arg:"" optional:"" help:"The procedure's id, or one that it had before; or a job's file, whose whole evidence is shown (default: all procedures, one line each)."`
+	Person    string `placeholder:"WHO" help:"A person: what they held, had read and performed, and which jobs they had done."`
 	CSV       bool   `name:"csv" help:"As CSV, with a header line and a row for each act and each job."`
 }
 
 // Help is the longer text of readings audit --help.
 func (*auditCommand) Help() string {
 	return "With --today it answers for a day in the past, from the rows of that day and before: which revision stood, whether its words are still as they were issued, who had read, watched or performed it, and which jobs of records/ had been done by it. " +
-		"A procedure's words are those of revisions/; what was never issued is not known for a day in the past. Who did a job is told as it was typed at the bay."
+		"A procedure's words are those of revisions/; what was never issued is not known for a day in the past. Who did a job is told as it was typed at the bay. " +
+		"Of a job's file it shows which revision it was done with, what each who did it held and had read that day, what was measured and signed, and what is marked."
 }
 
 // Run tells what the files show of a day.
@@ -32,6 +35,15 @@ func (c *auditCommand) Run(g *globals, d *output) error {
 	if refuse {
 		return bad
 	}
+	hall := training.NewStandings(r.Manual, o.Today)
+	switch {
+	case c.Person != "" && c.Procedure != "":
+		return errors.New("ask for a person, or for a procedure or record, and not for both")
+	case c.Person != "":
+		return errors.Join(c.person(d, r.Manual, hall, o.Today), bad)
+	case isRecord(c.Procedure):
+		return errors.Join(c.record(d, r.Manual, hall, o.Today), bad)
+	}
 	list := r.Manual.Procedures
 	if c.Procedure != "" {
 		p, err := procedureNamed(r.Manual, c.Procedure)
@@ -40,7 +52,6 @@ func (c *auditCommand) Run(g *globals, d *output) error {
 		}
 		list = []*model.Procedure{p}
 	}
-	hall := training.NewStandings(r.Manual, o.Today)
 	var accounts []training.Account
 	for _, p := range list {
 		accounts = append(accounts, hall.Account(p))
@@ -57,6 +68,33 @@ func (c *auditCommand) Run(g *globals, d *output) error {
 		return err
 	}
 	return bad
+}
+
+// person tells of a person.
+func (c *auditCommand) person(d *output, m *model.Manual, hall *training.Standings, today model.Date) error {
+	p, err := personNamed(m, c.Person)
+	if err != nil {
+		return err
+	}
+	a := hall.PersonAccount(p)
+	if c.CSV {
+		return d.table(personRows(a))
+	}
+	d.personAccount(a, today)
+	return nil
+}
+
+// record tells of a job.
+func (c *auditCommand) record(d *output, m *model.Manual, hall *training.Standings, today model.Date) error {
+	if c.CSV {
+		return errors.New("a job's evidence is no table: leave out --csv")
+	}
+	j, err := recordNamed(m, c.Procedure)
+	if err != nil {
+		return err
+	}
+	d.evidence(hall, m, j, today)
+	return nil
 }
 
 // accounts tells one line a procedure; a draft that nothing was recorded of, and
@@ -86,6 +124,9 @@ func stood(a training.Account) string {
 	if a.Stood == nil {
 		return "no revision was issued"
 	}
+	if a.Stood.Readers == "retired" {
+		return "retired on " + a.Stood.Date.String() + " as revision " + a.Stood.Number + ", its words " + string(a.Words)
+	}
 	return "revision " + a.Stood.Number + " of " + a.Stood.Date.String() + ", its words " + string(a.Words)
 }
 
@@ -100,6 +141,9 @@ func (d *output) account(a training.Account, today model.Date) {
 		if r.Kept != nil {
 			d.say("  words: %s", r.Kept.Path)
 		}
+	}
+	if !a.InspectBy.IsZero() {
+		d.say("  working by it is to be inspected by %s", a.InspectBy)
 	}
 	if a.Since != nil {
 		d.say("  it stood until revision %s of %s: %s", a.Since.Number, a.Since.Date, a.Since.Reason)
@@ -170,19 +214,38 @@ func unitOf(j *model.Job) string {
 
 // deedLine is "2026-04-21 First Trainee read revision 1".
 func deedLine(deed training.Deed) string {
-	line := deed.Date.String() + " " + deed.Person.To.Label() + " " + deed.Act
+	return deed.Date.String() + " " + deed.Person.To.Label() + " " + deed.Act + deedRest(deed)
+}
+
+// deedRest is " revision 1, seen by t-09: stale on the day".
+func deedRest(deed training.Deed) string {
+	line := ""
 	switch {
 	case deed.Revision != nil:
 		line += " revision " + deed.Revision.Number
 	case deed.Fingerprint != "":
 		line += " " + deed.Fingerprint + ", which was never issued"
 	}
+	if deed.Language != "" {
+		line += ", in " + deed.Language
+	}
+	if deed.On != "" {
+		line += ", on " + deed.On
+	}
 	if deed.By != "" {
-		line += ", seen by " + deed.By
+		line += map[bool]string{true: ", inspected by ", false: ", seen by "}[deed.Act == "inspected"] + deed.By
+	}
+	if deed.Score != "" {
+		line += ", score " + deed.Score
+	}
+	if deed.Note != "" {
+		line += ", note: " + deed.Note
 	}
 	switch {
 	case deed.State == training.Stale:
 		line += ": stale on the day"
+	case deed.Act == "inspected" && deed.Why != "":
+		line += ": counts for nothing (" + deed.Why + ")"
 	case deed.Why != "":
 		line += ": counts for no plan, as " + deed.Why
 	}

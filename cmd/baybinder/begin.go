@@ -2,6 +2,7 @@ package main
 
 import (
 	"path/filepath"
+	"strconv"
 	"strings"
 
 	"baybinder/generator/command/begin"
@@ -52,14 +53,18 @@ type beginProcedure struct {
 	ID    string `arg:"" help:"Its id, which is the name of its file: renew-ram-seal."`
 	Title string `placeholder:"TEXT" help:"Its title (default: the id in words)."`
 	For   string `placeholder:"MACHINE" help:"The machine it is for, a file of machines/ (default: any machine)."`
-	Part  string `name:"to" placeholder:"PART" help:"The part of the machine to reach: what comes off for it is worked out."`
+	Part  string `name:"to" placeholder:"PART" xor:"way" help:"The part of the machine to reach: what comes off for it is worked out."`
+	From  string `placeholder:"FILE" xor:"way" type:"path" help:"Notes, or an old procedure as plain text or Markdown: what is certain in it becomes links."`
 	Topic string `placeholder:"FOLDER" help:"The folder below procedures/ (default: none)."`
 }
 
 // Help is the longer text of begin procedure --help.
 func (*beginProcedure) Help() string {
 	return "With --to it works out what must come off to reach the part and which energies must be dead, " +
-		"and writes make-safe, strip, a place for the work, refit and return. What the registers lack for it stands in the file and is told."
+		"and writes make-safe, strip, a place for the work, refit and return. What the registers lack for it stands in the file and is told.\n\n" +
+		"With --from it reads notes as they were jotted down, or an old procedure pasted from a document: phases, steps, tools, parts and acts that " +
+		"the registers and the machine's file have names for. Only certain words become links, every other word stays as it stands; " +
+		"what could be meant is told, line by line, and a typed signal word becomes a hazard to choose."
 }
 
 // Run writes a new procedure.
@@ -68,6 +73,9 @@ func (c *beginProcedure) Run(g *globals, d *output) error {
 	n := begin.New{Manual: o.Manual, ID: c.ID, Title: c.Title, Machine: c.For, Topic: c.Topic, Part: c.Part, Today: o.Today}
 	if c.Part != "" {
 		return d.reach(n)
+	}
+	if c.From != "" {
+		return d.noted(n, c.From)
 	}
 	name, err := begin.Procedure(n)
 	if err != nil {
@@ -94,5 +102,22 @@ func (d *output) reach(n begin.New) error {
 		d.say("missing: %s", what)
 	}
 	d.say("It is a draft: write the work, walk it through at the machine, then delete its line status:.")
+	return nil
+}
+
+// noted writes a procedure from notes, and tells what became of them.
+func (d *output) noted(n begin.New, file string) error {
+	r, err := begin.Notes(n, file)
+	if err != nil {
+		return err
+	}
+	d.say("wrote %s: %s, %s and %s recognised", filepath.Join(n.Manual, filepath.FromSlash(r.Path)), count(r.Steps, "step"), count(r.Acts, "act"), count(r.Things, "other thing"))
+	for _, l := range r.Words {
+		d.say("words only, line %s: %s", strconv.Itoa(l.N), l.Text)
+	}
+	for _, l := range r.Offered {
+		d.say("for you to decide, line %s: %s", strconv.Itoa(l.N), l.Text)
+	}
+	d.say("It is a draft: read it against the notes, run baybinder check, then delete its line status:.")
 	return nil
 }

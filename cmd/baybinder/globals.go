@@ -81,7 +81,7 @@ func (d *output) note(format string, args ...any) {
 
 // say writes a line of the answer.
 func (d *output) say(format string, args ...any) {
-	fmt.Fprintf(d.out, format+"\n", printable(args)...)
+	fmt.Fprintln(d.out, finding.OneStop(fmt.Sprintf(format, printable(args)...)))
 }
 
 // text writes a text of the program's own, of many lines.

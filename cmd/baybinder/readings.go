@@ -41,7 +41,7 @@ func (c *dueCommand) Run(g *globals, d *output) error {
 	items := hall.Items()
 	switch {
 	case c.Person == "" && c.ICal:
-		items = append(items, hall.Reviews()...)
+		items = slices.Concat(items, hall.Reviews(), hall.Inspections())
 	case c.Person == "":
 		items = append(items, hall.ReviewsSoon()...)
 	default:
@@ -51,6 +51,7 @@ func (c *dueCommand) Run(g *globals, d *output) error {
 		}
 		items = slices.DeleteFunc(items, func(i training.Item) bool { return i.Person != person })
 	}
+	training.ByLateness(items)
 	switch {
 	case c.CSV:
 		err = training.CSV(d.out, items)
@@ -86,23 +87,38 @@ func have(n int, one string) string {
 	return count(n, one) + " have"
 }
 
-// items tells what there is to do, and below it what changed for those who
-// must read again.
+// items tells what there is to do, what presses most first: of each person one
+// line, then the rest, and below it what changed for those who must read again.
 func (d *output) items(hall *training.Standings, items []training.Item) {
 	if len(items) == 0 {
 		d.say("nothing is due")
 	}
-	for _, i := range items {
-		if i.Person == nil {
-			d.say("%s: %s%s", i.State, i.ToDo(), byDay(i))
-			continue
-		}
-		d.say("%s: %s: %s%s", i.Person.Label(), i.State, i.ToDo(), byDay(i))
+	first, rest := training.FirstOfEach(items)
+	if len(first) <= 1 {
+		first, rest = items, nil
+	}
+	for _, i := range first {
+		d.item(i)
+	}
+	if len(rest) > 0 {
+		d.say("")
+		d.say("and besides:")
+	}
+	for _, i := range rest {
+		d.item(i)
 	}
 	for _, c := range hall.Changes(items) {
 		d.say("")
 		d.changed(c)
 	}
+}
+
+func (d *output) item(i training.Item) {
+	if i.Person == nil {
+		d.say("%s: %s%s", i.State, i.ToDo(), byDay(i))
+		return
+	}
+	d.say("%s: %s: %s%s", i.Person.Label(), i.State, i.ToDo(), byDay(i))
 }
 
 func byDay(i training.Item) string {

@@ -21,7 +21,7 @@ import (
 // the program with a fault in it, faulty-within with one in what is done at
 // once.
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){
+	testscript.Main(ending{m}, map[string]func(){
 		"baybinder": main,
 		"faulty":    func() { os.Exit(guarded(os.Stderr, func() int { panic("a fault for the test") })) },
 		"faulty-within": func() {
@@ -33,9 +33,18 @@ func TestMain(m *testing.M) {
 	})
 }
 
+// ending ends the browser when all tests have ended.
+type ending struct{ *testing.M }
+
+func (m ending) Run() int {
+	defer func() { chromiumEnds() }()
+	return m.M.Run()
+}
+
 // TestScripts meets every command as a user does: what is typed, what is said
 // where, how it ends, what stands in the folders afterwards.
 func TestScripts(t *testing.T) {
+	t.Parallel()
 	testscript.Run(t, testscript.Params{
 		Dir:                 "testdata/script",
 		RequireExplicitExec: true,

@@ -9,19 +9,22 @@ import (
 
 type settleCommand struct {
 	Show bool `help:"Say what would be done, and write nothing."`
+	Acts bool `help:"Also make links of the acts, tools and supplies that stand in words and are certain."`
 }
 
 // Help is the longer text of settle --help.
 func (*settleCommand) Help() string {
 	return "It adds to the lists of each front matter (hazards, tools, supplies, holds) what the steps use and the list lacks, " +
 		"and writes the names of things into links without words. It only puts in: nothing else in a file is touched. " +
-		"What needs judgement is left and told: a line that no step uses, an amount."
+		"What needs judgement is left and told: a line that no step uses, an amount.\n\n" +
+		"With --acts it also makes links of words that certainly say an act on a thing of the machine, or name a tool or a supply, " +
+		"as long as the check finds no more errors for it. What could be meant is told."
 }
 
 // Run mends what needs no judgement.
 func (c *settleCommand) Run(g *globals, d *output) error {
 	o := g.options()
-	changes, err := settle.Run(settle.Options{Manual: o.Manual, Today: o.Today, Show: c.Show})
+	changes, err := settle.Run(settle.Options{Manual: o.Manual, Today: o.Today, Show: c.Show, Acts: c.Acts})
 	mended := 0
 	for _, change := range changes {
 		d.change(g.Manual, change)

@@ -7,6 +7,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 	"testing/fstest"
 
@@ -21,17 +22,35 @@ type tab struct {
 	ctx context.Context
 }
 
+// chromium is the one browser of all tests; chromiumEnds ends it.
+var (
+	chromiumEnds = func() {}
+	chromium     = sync.OnceValues(func() (context.Context, error) {
+		path, err := exec.LookPath("chromium")
+		if err != nil {
+			return nil, err
+		}
+		options := append(chromedp.DefaultExecAllocatorOptions[:],
+			chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
+			chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
+			chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true))
+		alloc, stop := chromedp.NewExecAllocator(context.Background(), options...)
+		ctx, cancel := chromedp.NewContext(alloc)
+		chromiumEnds = func() { cancel(); stop() }
+		return ctx, chromedp.Do(ctx)
+	})
+)
+
+// openBrowser opens a window of the browser that shares nothing with others.
 func openBrowser(t *testing.T) tab {
 	t.Helper()
-	path, err := exec.LookPath("chromium")
+	_, err := exec.LookPath("chromium")
 	needs(t, err == nil, "chromium")
-	options := append(chromedp.DefaultExecAllocatorOptions[:],
-		chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
-		chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
-		chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true))
-	alloc, stop := chromedp.NewExecAllocator(t.Context(), options...)
-	ctx, cancel := chromedp.NewContext(alloc)
-	t.Cleanup(func() { cancel(); stop() })
+	all, err := chromium()
+	do(t, err)
+	ctx, closed := chromedp.NewContext(all, chromedp.WithNewBrowserContext())
+	t.Cleanup(closed)
+	do(t, chromedp.Do(ctx))
 	return tab{t, ctx}
 }
 
@@ -102,6 +121,7 @@ const keepNews = `window.news = []; new MutationObserver(() => { const now = doc
 
 // TestTheBoxSpeaksTheShopsLanguage is an error and its mend in a Spanish shop.
 func TestTheBoxSpeaksTheShopsLanguage(t *testing.T) {
+	t.Parallel()
 	b := openBrowser(t)
 	w := startWatch(t, fstest.MapFS{
 		"shop.yaml":       {Data: []byte("title: Taller\nlanguage: es\n")},
@@ -119,6 +139,7 @@ func TestTheBoxSpeaksTheShopsLanguage(t *testing.T) {
 // TestTheOpenPageFollowsTheWriter is a writer's hour with the demo manual: the
 // program watches, a browser shows one of its pages.
 func TestTheOpenPageFollowsTheWriter(t *testing.T) {
+	t.Parallel()
 	axe, err := os.ReadFile(filepath.Join("..", "..", ".ci", "node_modules", "axe-core", "axe.min.js"))
 	needs(t, err == nil, "axe-core")
 	b := openBrowser(t)

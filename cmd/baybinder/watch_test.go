@@ -194,6 +194,7 @@ func filesOf(t *testing.T, folder string) map[string]string {
 // go, some come, in folders that come and go. What stands at the end is a
 // build's, and few builds were made on the way.
 func TestAStormOfChanges(t *testing.T) {
+	t.Parallel()
 	w := startWatch(t, bays(600))
 	begin := time.Now()
 	for i := range 400 {
@@ -220,6 +221,7 @@ func TestAStormOfChanges(t *testing.T) {
 
 // The ways of saving, and what a writer does wrong meanwhile.
 func TestHardCasesOfSaving(t *testing.T) {
+	t.Parallel()
 	w := startWatch(t, bays(3))
 	w.replace(bay(0), "Sweep the floor.", "Rinse the floor.") // by rename
 	w.until("a save by rename is shown", func() bool { return strings.Contains(w.page("procedures/sweep-0.html"), "Rinse") })
@@ -263,6 +265,7 @@ func TestHardCasesOfSaving(t *testing.T) {
 // Ctrl-C during a build, the first one and a later one: the last good site
 // stays whole, and nothing lies beside it.
 func TestCtrlCDuringABuild(t *testing.T) {
+	t.Parallel()
 	if runtime.GOOS == "windows" {
 		t.Skip("a test cannot press Ctrl-C there")
 	}

@@ -41,6 +41,11 @@
 // announce one ("fault code P5123") that no reader can show. A rule about numbers lives in
 // `generator/trade/judge`, with its case in `check/cases`.
 //
+// `not-qualified` (ours, advice) marks a job by somebody who, on the day on which it was begun, was not
+// there, had not read what had been issued of it by then, or, between all who did it, held none of a
+// role that it needs; and a signature of somebody without the hold's role. Of a job with one who is not
+// known no lacking role is said.
+//
 // Languages: A procedure that nobody has translated is no finding; what is translated must be
 // whole. `not-translated` is a phase or step that is missing, a step of five words or more left as
 // in the original, or a hazard or hold on the page without its texts. `translation-differs`

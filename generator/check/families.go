@@ -75,6 +75,7 @@ var (
 		{Rule: &rowMissing, Manual: runRowMissing},
 		{Rule: &notAuthorised, Manual: runNotAuthorised},
 		{Rule: &bind.UnknownPerson, Manual: runRecordPerson},
+		{Rule: &notQualified, Manual: runNotQualified},
 	}
 
 	// What is said in other languages.

@@ -30,7 +30,7 @@ func runMissingQualification(c *Context, p *model.Procedure) []finding.Finding {
 			}
 			held[d.role.ID] = true // told once
 			found = append(found, missingQualification.At(link.At, "%s, and needs: in the front matter does not list that role", d.says).
-				WithMend("write %s into needs: [ ]", d.role.ID).See(d.role.At, "the role is asked for here"))
+				WithMend("write %s into needs: [ ]", d.role.ID).WithSettle().See(d.role.At, "the role is asked for here"))
 		}
 	}
 	return found

@@ -7,6 +7,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 )
 
@@ -24,12 +25,24 @@ var (
 	sayHere   = []string{"Say here", "say here", "Show here"}
 	digaAqui  = []string{"Diga aquí", "diga aquí", "Muestre aquí"}
 	lineStart = []string{"Say in one sentence what is done", "Say what the job is for", "Diga en una frase qué se hace", "Diga para qué es el trabajo"}
+	toChoose  = hazardsToChoose()
 
 	// templateWords finds them. It is slow, and hardly a file has any.
-	templateWords = regexp.MustCompile(`\b(?:` + strings.Join(sayHere, "|") + `) (?:how|what|where)\b|\b(?:` + strings.Join(digaAqui, "|") + `) (?:cómo|qué|dónde)|(?m:^(?:summary: )?)(` + strings.Join(lineStart, "|") + `)\b`)
+	templateWords = regexp.MustCompile(`\b(?:` + strings.Join(sayHere, "|") + `) (?:how|what|where)\b|\b(?:` + strings.Join(digaAqui, "|") + `) (?:cómo|qué|dónde)|(?:` + strings.Join(toChoose, "|") + `) \(|(?m:^(?:summary: )?)(` + strings.Join(lineStart, "|") + `)\b`)
 
-	beginnings = slices.Concat(sayHere, digaAqui, lineStart)
+	beginnings = slices.Concat(sayHere, digaAqui, lineStart, toChoose)
 )
+
+// hazardsToChoose are the words that begin writes in place of a typed signal
+// word, in each language that has them.
+func hazardsToChoose() (out []string) {
+	for _, l := range language.All() {
+		if words, _, is := strings.Cut(l.Jotted.ToChoose, " ("); is {
+			out = append(out, words)
+		}
+	}
+	return out
+}
 
 func runUnwritten(_ *Context, p *model.Procedure) []finding.Finding {
 	if p.Draft() { // it is there to be written

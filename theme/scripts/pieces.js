@@ -32,6 +32,7 @@
   // day writes a day as people say it: 22 November.
   bay.day = function (ms) {
     const d = new Date(ms), language = document.documentElement.lang;
+    /** @type {Intl.DateTimeFormatOptions} */
     const year = d.getFullYear() === new Date(Date.now()).getFullYear() ? {} : { year: 'numeric' };
     return d.toLocaleDateString(language === 'en' ? 'en-GB' : language, { day: 'numeric', month: 'long', ...year });
   };
@@ -65,7 +66,7 @@
   };
 
   // A link to what to do in an emergency opens it.
-  const aid = () => { if (location.hash === '#emergency') document.querySelector('.emergency details').open = true; };
+  const aid = () => { if (location.hash === '#emergency') /** @type {HTMLDetailsElement} */ (document.querySelector('.emergency details')).open = true; };
   addEventListener('hashchange', aid);
   addEventListener('DOMContentLoaded', aid);
 

@@ -132,7 +132,9 @@
   // to whom, and when. What is typed is kept as it is typed.
   bay.HandOver = class {
     constructor(element, step, page) {
-      Object.assign(this, { element: element, step: step, page: page });
+      this.element = element;
+      this.step = step;
+      this.page = page;
       const blanks = [...element.querySelectorAll('.blank')], names = ['locks', 'from', 'to'];
       this.fields = Object.fromEntries(names.map((name, i) => {
         const says = blanks[i].previousElementSibling.textContent;
@@ -180,7 +182,9 @@
   // it opens. One that was ticked past something open stays in sight.
   bay.Fold = class {
     constructor(phase, page) {
-      Object.assign(this, { phase: phase, page: page, open: false });
+      this.phase = phase;
+      this.page = page;
+      this.open = false;
       this.steps = page.steps.filter((s) => s.element.parentElement.parentElement === phase);
       this.says = make('b', {});
       this.press = make('button', { type: 'button', class: 'quiet', 'aria-expanded': 'false', click: () => this.turn(!this.open) });

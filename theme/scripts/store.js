@@ -85,7 +85,13 @@
   // that another tab has just begun is the one that this page would begin.
   bay.Store = class {
     constructor(shop, procedure, o) {
-      Object.assign(this, { shop: shop, procedure: procedure, key: null, known: this.keys(shop), say: o.say, taken: o.taken, fits: o.fits });
+      this.shop = shop;
+      this.procedure = procedure;
+      this.key = null;
+      this.known = this.keys(shop);
+      this.say = o.say;
+      this.taken = o.taken;
+      this.fits = o.fits;
       addEventListener('storage', (e) => {
         if (e.key === null || procedureOf(shop, e.key) !== procedure) return;
         const job = e.newValue === null ? null : parse(e.newValue);

@@ -5,7 +5,6 @@ import (
 	"baybinder/generator/language/shape"
 	"slices"
 	"strings"
-	"unicode"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
@@ -101,9 +100,9 @@ func (w *orders) meant(link *model.Link) (own, opposite string) {
 // names of the points that are moved say which is which.
 func (w *orders) cut(n model.Named) (off, on string) {
 	switch w.cutBy(n) {
-	case opened:
+	case shape.Opened:
 		return w.Off + " " + w.Open, w.On + " " + w.Shut
-	case closed:
+	case shape.Closed:
 		return w.Off + " " + w.Shut, w.On + " " + w.Open
 	}
 	return w.Off, w.On
@@ -111,88 +110,27 @@ func (w *orders) cut(n model.Named) (off, on string) {
 
 // cutBy says how the points that an act moves cut what they cut, where all say
 // the same.
-func (w *orders) cutBy(n model.Named) cutting {
-	var how []cutting
+func (w *orders) cutBy(n model.Named) shape.Cutting {
+	var how []shape.Cutting
 	switch to := n.(type) {
 	case *model.Point:
-		how = append(how, w.cutting(to.Label()))
+		how = append(how, w.Cutting(to.Label()))
 	case *model.Energy:
 		for _, ref := range to.Points {
 			if ref.To == nil || ref.To.Lost("name") {
-				return unsaid
+				return shape.Unsaid
 			}
-			how = append(how, w.cutting(ref.To.Label()))
+			how = append(how, w.Cutting(ref.To.Label()))
 		}
 	}
-	if len(how) == 0 || slices.ContainsFunc(how, func(c cutting) bool { return c != how[0] }) {
-		return unsaid
+	if len(how) == 0 || slices.ContainsFunc(how, func(c shape.Cutting) bool { return c != how[0] }) {
+		return shape.Unsaid
 	}
 	return how[0]
 }
 
-// cutting is how a point cuts an energy.
-type cutting uint8
-
-const (
-	unsaid cutting = iota
-	opened         // a switch, a vent valve
-	closed         // a valve, an earthing switch
-)
-
-// cutting reads the name of a point by its noun: of "plug valve" the valve, of
-// "switch of the vent" the switch.
-func (w *orders) cutting(name string) cutting {
-	words := plainWords(name)
-	if end := slices.IndexFunc(words, func(x string) bool { return in(w.Prepositions, x) }); end > 0 && !w.NounFirst {
-		words = words[:end]
-	}
-	noun := w.noun(words)
-	some := func(list string) bool {
-		return slices.ContainsFunc(words, func(x string) bool { return in(list, x) })
-	}
-	switch {
-	case noun == "":
-		return unsaid
-	case in(w.Switches, noun) && some(w.Earthing), in(w.Valves, noun) && !some(w.Vents):
-		return closed
-	case in(w.Valves, noun) && some(w.Blocks), in(w.Switches, noun) && some(w.Valves) && !w.NounFirst && in(w.Valves, words[len(words)-1]):
-		return unsaid // a double block and bleed in one name
-	}
-	return opened
-}
-
-// noun is the switch or the valve that a name names: the last word but for
-// such as "left" and "Q1", in Spanish the first.
-func (w *orders) noun(words []string) string {
-	isNoun := func(x string) bool { return in(w.Switches, x) || in(w.Valves, x) }
-	if w.NounFirst {
-		if i := slices.IndexFunc(words, isNoun); i >= 0 {
-			return words[i]
-		}
-		return ""
-	}
-	for _, x := range slices.Backward(words) {
-		switch {
-		case isNoun(x):
-			return x
-		case len(x) > 2 && !in(w.Sides, x) && !strings.ContainsAny(x, "0123456789"):
-			return ""
-		}
-	}
-	return ""
-}
-
 // orders are the words of a language for acts.
 type orders struct{ shape.Acts }
-
-func in(list, word string) bool {
-	for w := range strings.FieldsSeq(list) {
-		if w == word {
-			return true
-		}
-	}
-	return false
-}
 
 // ordering is a clause of a link's words, where an order can begin.
 type ordering struct {
@@ -214,8 +152,8 @@ func (w *orders) clauses(text string) []ordering {
 		one = ordering{orders: w, joined: joined}
 	}
 	for _, raw := range strings.Fields(text) {
-		word := plainWord(raw)
-		if in(w.Joiners, word) {
+		word := shape.PlainWord(raw)
+		if shape.Among(w.Joiners, word) {
 			one.more = true
 			closeOne(true)
 			continue
@@ -249,36 +187,22 @@ func (c ordering) ordered(list string) string {
 // isNoun says whether a word that can be a noun is one here: "take tag and
 // lock off", "lock off".
 func (c ordering) isNoun(head string) bool {
-	if !in(c.Nouns, head) {
+	if !shape.Among(c.Nouns, head) {
 		return false
 	}
 	if len(c.words) == 1 {
 		return c.joined || c.more
 	}
-	return !in(c.Articles, c.words[1]) && (c.joined || in(c.Compounds, c.words[1]))
+	return !shape.Among(c.Articles, c.words[1]) && (c.joined || shape.Among(c.Compounds, c.words[1]))
 }
 
 // hasTail says whether the second word of an order is in a clause, and is one:
 // in "turn the key on the panel" it is none.
 func (c ordering) hasTail(tail string) bool {
 	for i, x := range c.words {
-		if i > 0 && x == tail && (i == 1 || i+1 == len(c.words) || !in(c.Articles, c.words[i+1])) {
+		if i > 0 && x == tail && (i == 1 || i+1 == len(c.words) || !shape.Among(c.Articles, c.words[i+1])) {
 			return true
 		}
 	}
 	return false
-}
-
-func plainWords(text string) []string {
-	var out []string
-	for raw := range strings.FieldsSeq(text) {
-		if w := plainWord(raw); w != "" {
-			out = append(out, w)
-		}
-	}
-	return out
-}
-
-func plainWord(w string) string {
-	return strings.TrimFunc(strings.ToLower(w), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
 }

@@ -9,9 +9,9 @@ import (
 	"unicode/utf8"
 
 	"baybinder/generator/base/quantity"
-	"baybinder/generator/command/settle"
 	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
+	"baybinder/generator/read/edit"
 )
 
 // paper is the text of a procedure on its way, and what its steps use.
@@ -102,7 +102,7 @@ func capital(text string) string {
 }
 
 func link(words, address string) string {
-	return "[" + settle.LinkText(strings.Join(strings.Fields(words), " ")) + "](" + address + ")"
+	return "[" + edit.LinkText(strings.Join(strings.Fields(words), " ")) + "](" + address + ")"
 }
 
 // of is a link that mentions a thing, or does something to it.

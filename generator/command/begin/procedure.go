@@ -9,10 +9,10 @@ import (
 	"strings"
 
 	"baybinder/generator/base/nearest"
-	"baybinder/generator/command/settle"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/decode"
+	"baybinder/generator/read/edit"
 	"baybinder/generator/read/source"
 )
 
@@ -120,10 +120,10 @@ func (n New) refuseMachine(m *model.Manual) error {
 func (n New) fields(m *model.Manual) fields {
 	f := fields{Title: yamlText(n.title()), Machine: n.Machine}
 	if tool := plainTool(m); tool != nil {
-		f.Tool, f.ToolWords = tool.ID, settle.LinkText(tool.Label())
+		f.Tool, f.ToolWords = tool.ID, edit.LinkText(tool.Label())
 	}
 	if hazard := plainHazard(m); hazard != nil {
-		f.Hazard, f.HazardWords = hazard.ID, settle.LinkText(hazard.Label())
+		f.Hazard, f.HazardWords = hazard.ID, edit.LinkText(hazard.Label())
 	}
 	return f
 }

@@ -20,13 +20,13 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/ledger"
+	"baybinder/generator/base/patch"
 	"baybinder/generator/base/picture"
 	"baybinder/generator/base/position"
-	"baybinder/generator/command/patch"
-	"baybinder/generator/command/settle"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 	"baybinder/generator/read/bind"
+	"baybinder/generator/read/edit"
 )
 
 // columns are those of revisions.csv.
@@ -192,15 +192,15 @@ func (i *Issued) status(o Order) error {
 	ok := true
 	add := func(piece patch.Piece, safe bool) { i.pieces, ok = append(i.pieces, piece), ok && safe }
 	if o.Retire && p.Status != "retired" {
-		add(settle.Put(p.File, "status", "retired"))
+		add(edit.Put(p.File, "status", "retired"))
 	}
 	if o.Retire && o.Instead != "" && o.Instead != p.Instead.ID {
-		add(settle.Put(p.File, "instead", o.Instead))
+		add(edit.Put(p.File, "instead", o.Instead))
 	}
 	if i.Back && i.Language == "" {
-		add(settle.Drop(p.File, "status"))
+		add(edit.Drop(p.File, "status"))
 		if p.Instead.ID != "" {
-			add(settle.Drop(p.File, "instead"))
+			add(edit.Drop(p.File, "instead"))
 		}
 	}
 	if !ok {

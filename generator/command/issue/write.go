@@ -10,7 +10,7 @@ import (
 
 	"baybinder/generator/base/atomicfile"
 	"baybinder/generator/base/ledger"
-	"baybinder/generator/command/patch"
+	"baybinder/generator/base/patch"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 )

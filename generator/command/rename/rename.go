@@ -17,9 +17,9 @@ import (
 
 	"baybinder/generator/base/atomicfile"
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
 	"baybinder/generator/check"
-	"baybinder/generator/command/patch"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/bind"

@@ -5,10 +5,10 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
-	"baybinder/generator/command/patch"
-	"baybinder/generator/command/settle"
 	"baybinder/generator/model"
+	"baybinder/generator/read/edit"
 	"baybinder/generator/read/syntax"
 )
 
@@ -29,7 +29,7 @@ func (p *plan) keepOldProcedure() error {
 		if proc.ID != p.c.id || slices.Contains(proc.Was, p.c.id) {
 			continue
 		}
-		piece, safe := settle.Grow(proc.File, "was", []string{p.c.id})
+		piece, safe := edit.Grow(proc.File, "was", []string{p.c.id})
 		if !safe {
 			return fmt.Errorf("%s: there is no safe place for was: in its front matter: write was: [%s] there by hand first", proc.File.Path, p.c.id)
 		}

@@ -8,8 +8,8 @@ import (
 
 	"pgregory.net/rapid"
 
+	"baybinder/generator/base/patch"
 	"baybinder/generator/check"
-	"baybinder/generator/command/patch"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"

@@ -1,9 +1,14 @@
 // Package settle mends what needs no judgement in a manual's procedures.
 //
 // It completes the four lists of the front matter from what the steps use, and
-// writes the register's words into empty links. All it does is insert: what
+// writes the register's words into empty links. Into needs: it writes the roles
+// that the steps, their tools and what is performed ask for. All it does is insert: what
 // stood in a file stands in it afterwards, byte for byte. What needs judgement
 // (an entry that nothing uses, an amount) is left and told.
+//
+// With Acts it makes links of what the words of steps certainly say, as long as
+// the check finds no more errors for it: the acts on one thing stand or fall
+// together. Which words are certain is said by read/jotting.
 //
 // What a list lacks is not worked out here: it is what the check finds, so the
 // two cannot come to differ.
@@ -16,9 +21,9 @@ import (
 
 	"baybinder/generator/base/atomicfile"
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
 	"baybinder/generator/check"
-	"baybinder/generator/command/patch"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"
@@ -29,6 +34,7 @@ type Options struct {
 	Manual string
 	Today  model.Date
 	Show   bool // say what would be done, and write nothing
+	Acts   bool // make links of acts, tools and supplies that stand in words
 }
 
 // Change is what was done in one file, and what in it needs judgement and was
@@ -61,12 +67,20 @@ func Run(o Options) ([]Change, error) {
 		return nil, err
 	}
 	m, _ := bind.Manual(tree)
+	var links map[string]*acted
+	if o.Acts {
+		var with *source.Tree
+		with, links = acts(tree, m, o.Today)
+		m, _ = bind.Manual(with)
+	}
 	found := check.Run(&check.Context{Manual: m, Today: o.Today})
+	roles := needed(m, found)
 	var changes []Change
 	for _, p := range procedures(m) {
-		t := &text{manual: m, procedure: p, found: inFile(found, p.File)}
+		t := &text{manual: m, procedure: p, found: inFile(found, p.File), acted: links[p.File.Path], roles: roles[p]}
+		t.acted.notes(t)
 		t.settle()
-		if len(t.inserts) > 0 && !o.Show {
+		if len(t.inserts)+len(t.acted.pieces()) > 0 && !o.Show {
 			if err := t.write(tree); err != nil {
 				return changes, fmt.Errorf("%s could not be written: %w", p.File.Path, err)
 			}
@@ -101,7 +115,9 @@ type text struct {
 	manual    *model.Manual
 	procedure *model.Procedure
 	found     []finding.Finding
+	roles     []string // that needs: lacks
 	inserts   []patch.Piece
+	acted     *acted // the links that the file has got already; nil for none
 	did       []Note
 	left      []Note
 }
@@ -168,8 +184,13 @@ func (t *text) write(tree *source.Tree) error {
 	if err != nil {
 		return err
 	}
-	if position.NewFile(name, string(old)).Text != t.procedure.File.Text {
+	was := t.procedure.File
+	if t.acted != nil {
+		was = t.acted.file
+	}
+	if position.NewFile(name, string(old)).Text != was.Text {
 		return fmt.Errorf("it was changed meanwhile; run settle again")
 	}
+	old = patch.Apply(old, t.acted.pieces())
 	return atomicfile.Write(tree.Root, name, patch.Apply(old, t.inserts))
 }

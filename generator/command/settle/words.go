@@ -3,8 +3,9 @@ package settle
 import (
 	"strings"
 
-	"baybinder/generator/command/patch"
+	"baybinder/generator/base/patch"
 	"baybinder/generator/model"
+	"baybinder/generator/read/edit"
 	"baybinder/generator/read/syntax"
 )
 
@@ -15,7 +16,7 @@ func (t *text) words() {
 	for _, link := range links(t.procedure) {
 		words := t.wordsFor(link)
 		if at, empty := hollow(link); empty && words != "" {
-			inserts = append(inserts, patch.Piece{At: at, Text: LinkText(words)})
+			inserts = append(inserts, patch.Piece{At: at, Text: edit.LinkText(words)})
 			did = append(did, Note{At: link.At, Text: "wrote \"" + words + "\" into " + link.Address})
 		}
 	}
@@ -91,19 +92,6 @@ func registerOf(n model.Named) string {
 }
 
 func join(words string) string { return strings.Join(strings.Fields(words), " ") }
-
-// LinkText is a text written so that between the brackets of a Markdown link
-// it means itself.
-func LinkText(words string) string {
-	var b strings.Builder
-	for i, r := range words {
-		if strings.ContainsRune("\\[]*_`<|", r) || r == '&' && strings.Contains(words[i:], ";") {
-			b.WriteByte('\\')
-		}
-		b.WriteRune(r)
-	}
-	return b.String()
-}
 
 // links are the links of a procedure, without those of its headings: words
 // there would change the phase's id, which reverse: names.

@@ -18,6 +18,7 @@ type Account struct {
 	Since     *model.Revision // the next, issued after the day; nil where there is none
 	Deeds     []Deed          // by day
 	Jobs      []record.Use    // the oldest first
+	InspectBy model.Date      // by when working by it is to be inspected; zero where nothing asks
 }
 
 // Words says what is left of the words of a revision.
@@ -57,11 +58,12 @@ func (h *Standings) Account(p *model.Procedure) Account {
 	}
 	slices.SortStableFunc(a.Deeds, func(x, y Deed) int { return x.Date.Time().Compare(y.Date.Time()) })
 	a.Jobs = record.Used(h.m, p, h.today)
+	a.InspectBy, _, _ = h.InspectBy(p)
 	return a
 }
 
 func (h *Standings) deed(r *model.Reading) Deed {
-	d := Deed{Reading: r, Revision: h.revisionRead(r)}
+	d := Deed{Reading: r, Revision: h.RevisionRead(r)}
 	switch r.Act {
 	case "read":
 		d.State = Stale
@@ -70,6 +72,8 @@ func (h *Standings) deed(r *model.Reading) Deed {
 		}
 	case "performed":
 		d.Why = h.UncountedByAll(r)
+	case "inspected":
+		d.Why = h.InspectionFault(r)
 	}
 	return d
 }

@@ -25,6 +25,10 @@ type told struct {
 		UID, Summary, Day, Transp string
 		Whole                     bool
 		Days                      float64
+		Alarms                    []struct {
+			Action, Text string
+			Before       float64 // days
+		}
 	}
 }
 
@@ -89,6 +93,9 @@ func TestCalendarAgainstICalJS(t *testing.T) {
 		if e.Day != "2028-02-29" || !e.Whole || e.Days != 1 || e.Transp != "TRANSPARENT" || seen[e.UID] {
 			t.Errorf("%+v", e)
 		}
+		if len(e.Alarms) != 1 || e.Alarms[0].Action != "DISPLAY" || e.Alarms[0].Before != 7 || e.Alarms[0].Text != "First: read "+names[i] {
+			t.Errorf("alarms: %+v", e.Alarms)
+		}
 		seen[e.UID] = true
 	}
 }
@@ -112,6 +119,7 @@ func TestICalJSObjects(t *testing.T) {
 		"cut short":   good[:len(good)/2],
 		"not folded":  strings.Replace(good, "\r\n ", "\r\n", 1),
 		"no UID":      strings.Replace(good, "UID:", "X-UID:", 1),
+		"no trigger":  strings.Replace(good, "TRIGGER:", "X-TRIGGER:", 1),
 		"no PRODID":   strings.Replace(good, "PRODID:", "X-PRODID:", 1),
 		"local stamp": strings.Replace(good, "T000000Z", "T000000", 1),
 	} {

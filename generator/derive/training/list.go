@@ -23,7 +23,7 @@ type Item struct {
 	Plan   string // "" of a role that the list of people names
 	State  State  // also "runs out" and "run out", of a role
 	By     model.Date
-	Act    string          // read, watch, perform, tell, renew, review
+	Act    string          // read, watch, perform, tell, renew, review, inspect
 	Told   *model.Revision // of what is to be told, the revision
 	Left   int             // how many times
 	Last   *model.Reading  // of what is stale, what was read
@@ -64,7 +64,7 @@ func (h *Standings) toDo(s *Standing) []Item {
 	if s.State != Good {
 		i := add(s.State, "read", 1)
 		if s.Last != nil {
-			i.Last, i.Met = s.Last, h.revisionRead(s.Last)
+			i.Last, i.Met = s.Last, h.RevisionRead(s.Last)
 		}
 	}
 	s.By = h.by(s.Person, s.Plan.To)
@@ -81,8 +81,8 @@ func (h *Standings) toDo(s *Standing) []Item {
 	return out
 }
 
-// revisionRead is the revision that was read, or nil.
-func (h *Standings) revisionRead(r *model.Reading) *model.Revision {
+// RevisionRead is the revision that was read, or nil.
+func (h *Standings) RevisionRead(r *model.Reading) *model.Revision {
 	revisions := h.since[r.Procedure.To]
 	if at, known := readRevision(revisions, r); known {
 		return revisions[at]
@@ -147,9 +147,9 @@ func (h *Standings) Reviews() []Item {
 	return out
 }
 
-// ReviewsSoon are the reviews that are overdue or soon are due.
+// ReviewsSoon are the reviews and inspections that are overdue or soon are due.
 func (h *Standings) ReviewsSoon() []Item {
-	return slices.DeleteFunc(h.Reviews(), func(i Item) bool { return !h.near(i.By) })
+	return slices.DeleteFunc(slices.Concat(h.Reviews(), h.Inspections()), func(i Item) bool { return !h.near(i.By) })
 }
 
 // planOf is the id of the plan by which a role was gained; "" where the list
@@ -259,6 +259,8 @@ func (i *Item) ToDo() string {
 	switch {
 	case i.Told != nil:
 		return "be told of " + i.What.Label() + ", revision " + i.Told.Number + ": " + i.Told.Reason
+	case i.Act == "inspect":
+		return "inspect working by " + i.What.Label()
 	case i.Act == "perform" && i.Left > 1:
 		return fmt.Sprintf("%s %d times", text, i.Left)
 	case i.Last != nil:
@@ -322,7 +324,20 @@ func (c *calendar) event(i *Item, today model.Date) {
 	c.line("DTSTART;VALUE=DATE:" + basic(i.By))
 	c.line("SUMMARY:" + escaped(fmt.Sprintf("%s (%s)", i.line(), i.State)))
 	c.line("TRANSP:TRANSPARENT")
+	c.alarm(i)
 	c.line("END:VEVENT")
+}
+
+// warning is how long before its day a calendar tells of an item (RFC 5545, 3.8.6.3).
+const warning = "-P7D"
+
+// alarm shows an item before its day (RFC 5545, 3.6.6).
+func (c *calendar) alarm(i *Item) {
+	c.line("BEGIN:VALARM")
+	c.line("ACTION:DISPLAY")
+	c.line("DESCRIPTION:" + escaped(i.line()))
+	c.line("TRIGGER:" + warning)
+	c.line("END:VALARM")
 }
 
 func basic(d model.Date) string { return strings.ReplaceAll(d.String(), "-", "") }

@@ -72,8 +72,13 @@ func RecordAll(m *model.Manual, folder string, entries []Entry) ([]*Recorded, er
 		return nil, err
 	}
 	last := entries[0].Date
-	for i, d := range done {
-		d.cameOf(m, &after, &after.Record[len(m.Record)+i])
+	halls := map[model.Date]both{}
+	told := map[finish]bool{}
+	for i, d := range slices.Backward(done) {
+		if halls[d.Date].was == nil {
+			halls[d.Date] = both{NewStandings(m, d.Date), NewStandings(&after, d.Date)}
+		}
+		d.cameOf(halls[d.Date], &after.Record[len(m.Record)+i], told)
 		if last.Before(d.Date) {
 			last = d.Date
 		}
@@ -100,7 +105,7 @@ func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
 		}
 		d := &Recorded{Entry: e, Fingerprint: halls[e.Date].Fingerprint(p)}
 		r := d.reading(m)
-		d.Revision, d.Twice = halls[e.Date].revisionRead(&r), twice(m.Record, done, d)
+		d.Revision, d.Twice = halls[e.Date].RevisionRead(&r), twice(m.Record, done, d)
 		done = append(done, d)
 	}
 	return done, errors.Join(wrong...)
@@ -145,15 +150,28 @@ func (d *Recorded) reading(m *model.Manual) model.Reading {
 	return r
 }
 
-// cameOf is what comes of a row that was added.
-func (d *Recorded) cameOf(before, after *model.Manual, r *model.Reading) {
-	was, now := NewStandings(before, d.Date), NewStandings(after, d.Date)
+// both are how people stand on a day without the rows that are added, and with
+// them.
+type both struct{ was, now *Standings }
+
+// finish is who finished what on which day.
+type finish struct {
+	person *model.Person
+	plan   *model.Plan
+	day    model.Date
+}
+
+// cameOf is what comes of a row that was added. A plan that several rows finish is
+// told at the last of them.
+func (d *Recorded) cameOf(h both, r *model.Reading, told map[finish]bool) {
 	if d.Act == "performed" {
-		d.Why = now.UncountedByAll(r)
+		d.Why = h.now.UncountedByAll(r)
 	}
 	for i := range r.Person.To.Plans {
 		plan := r.Person.To.Plans[i].To
-		if plan != nil && len(now.Finished(r.Person.To, plan)) > len(was.Finished(r.Person.To, plan)) {
+		this := finish{r.Person.To, plan, d.Date}
+		if plan != nil && !told[this] && len(h.now.Finished(r.Person.To, plan)) > len(h.was.Finished(r.Person.To, plan)) {
+			told[this] = true
 			d.Finished = append(d.Finished, plan)
 		}
 	}

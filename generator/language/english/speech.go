@@ -29,4 +29,7 @@ var speech = shape.Speech{
 	Clear: "take the %s away", Unlock: "take your lock off the %s", LeakLook: "look for a leak: %s", Ends: "the job ends with the %s",
 	Dry: "dry what was spilled of the %s", Fill: "fill up the %s", FillWith: " with %s", Bleed: "bleed the %s",
 	Restore: "switch the %s on again", RestorePoint: "switch on again at the %s", ComeBack: "let the %s come back",
+
+	PutBack: "put the %s back", Connect: "connect the %s", PlugIn: "plug the %s in", Undo: "undo the %s", Tighten: "tighten the %s",
+	LetOut: "drain the %s", Alter: "change the %s", Reset: "set the %s back", Perform: "perform this: %s", Stop: "stop here: %s",
 }

@@ -14,7 +14,7 @@ import (
 // how hard a text is are not looked for.
 var Language = shape.Language{
 	Code:  "de",
-	Lacks: []string{"Signs", "Speech", "Procedure", "Grammar", "Passive", "Syllables", "Ease", "Grade"},
+	Lacks: []string{"Signs", "Speech", "Procedure", "Jotted", "Grammar", "Passive", "Syllables", "Ease", "Grade"},
 
 	Words: page, Bay: bay, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
 	TimeLine: timeLine, Watch: watch, Worked: worked, Counted: counted,

@@ -44,6 +44,7 @@ type Language struct {
 	Acts    Acts
 	Verbs   Verbs
 	Asides  Asides
+	Jotted  Jotted
 
 	// How words are made.
 	Stem      func(form string) string
@@ -168,7 +169,36 @@ const (
 	Fluid    Thing = "fluid"
 	Setting  Thing = "setting"
 	Tool     Thing = "tool"
+	Group    Thing = "group"
 )
+
+// Jotted are the words by which notes and old procedures are read, besides
+// those of Verbs and Acts.
+type Jotted struct {
+	Said    []Verb   // more orders
+	Lead    []string // phrases that may stand before an order
+	It      Set      // what stands for the thing that was named
+	Endings []string `may:"empty"` // of verbs, that stand for it
+	Fresh   Set      // new
+	Old     Set      // what says that a part is done with
+	Off, On Set      // "rope cover off"
+	At      Set      // "switch off at the isolator"
+	Under   Set      // behind a tool that is put somewhere: it stays there
+	Padlock Set      // "put your lock on it"
+
+	Not    Set // what forbids
+	If     Set // what makes an order depend on something
+	When   Set // first words of a clause that says when
+	Or     Set
+	Behind Set // what may stand behind the name of a thing, so that it is no part of a longer name
+	Wait   Set
+
+	Reverse  []string // phrases for a refit of all that came off
+	Step     Set      // "Step 3:"
+	Toolbox  Set      // first words of the head of a list of tools
+	Contents []string // of such a head: needed, required
+	ToChoose string   // what stands in place of a typed signal word; %s is that word
+}
 
 // Kinds of which one or the other is meant.
 const (
@@ -210,4 +240,8 @@ type Speech struct {
 	Clear, Unlock, LeakLook, Ends   string
 	Dry, Fill, FillWith, Bleed      string
 	Restore, RestorePoint, ComeBack string
+
+	// Of what is offered to a writer besides.
+	PutBack, Connect, PlugIn, Undo, Tighten string
+	LetOut, Alter, Reset, Perform, Stop     string
 }

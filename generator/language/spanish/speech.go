@@ -29,4 +29,7 @@ var speech = shape.Speech{
 	Clear: "retire: %s", Unlock: "quite su candado: %s", LeakLook: "busque fugas: %s", Ends: "el trabajo termina con: %s",
 	Dry: "seque lo derramado: %s", Fill: "rellene: %s", FillWith: " con %s", Bleed: "purgue: %s",
 	Restore: "conecte de nuevo: %s", RestorePoint: "conecte de nuevo en: %s", ComeBack: "deje volver: %s",
+
+	PutBack: "monte: %s", Connect: "conecte: %s", PlugIn: "enchufe: %s", Undo: "afloje: %s", Tighten: "apriete: %s",
+	LetOut: "vacíe: %s", Alter: "cambie: %s", Reset: "vuelva a poner como estaba: %s", Perform: "haga esto: %s", Stop: "pare aquí: %s",
 }

@@ -2,6 +2,7 @@ package walk
 
 import (
 	"fmt"
+	"strings"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -15,6 +16,10 @@ func (w *walk) mend(i *issue) string {
 	switch i.rule {
 	case &ProofWithoutMeasure:
 		words = w.mendProof(i)
+	case &NotReleased:
+		words = w.mendRelease(i)
+	case &GuardOffLive, &LiveTest:
+		words = w.mendMet(i)
 	case &StateMismatch:
 		words = w.mendMismatch(i)
 	case &LeftLoose:
@@ -47,8 +52,79 @@ func (w *walk) mendProof(i *issue) string {
 			return fmt.Sprintf("the hold %s does not count: %s", hold.ID, why)
 		}
 	}
-	return ""
+	return w.mendShown(e)
 }
+
+// mendShown names the holds of the register that would show an energy dead.
+func (w *walk) mendShown(e *model.Energy) string {
+	shows := w.holdsThat(e, func(h *model.Hold) bool {
+		proved := !w.aboveSafe(e) || h.ProvedOn.ID != ""
+		return h.Kind == "measure" && w.measures(h, e) && proved || !w.aboveSafe(e) && (h.Kind == "look" || h.Kind == "check")
+	})
+	if len(shows) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("write %s beside the proof", either(shows))
+}
+
+// mendRelease names what of the register lets out what is stored in an energy.
+func (w *walk) mendRelease(i *issue) string {
+	e, is := w.lay.things[i.thing].named.(*model.Energy)
+	if !is {
+		return ""
+	}
+	ways := w.holdsThat(e, func(h *model.Hold) bool { return h.Kind == "wait" })
+	for _, t := range e.BlockedBy {
+		if t.To != nil {
+			ways = append(ways, "[](place:"+t.ID+")")
+		}
+	}
+	ways = append(ways, "[let it out](release:"+e.ID+")")
+	return fmt.Sprintf("write %s in a step before the proof", either(ways))
+}
+
+// mendMet names the hazards of an energy, and for a test the holds, that the
+// step lacks.
+func (w *walk) mendMet(i *issue) string {
+	e, is := w.lay.things[i.thing].named.(*model.Energy)
+	if !is || i.at.step == nil || !w.lacksHazard(i, e) {
+		return ""
+	}
+	var met []string
+	for _, h := range w.manual.Hazards {
+		if h.Of.ID == e.ID && !h.Misread {
+			met = append(met, "[](hazard:"+h.ID+")")
+		}
+	}
+	if len(met) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%s Here: %s.", i.rule.Mend, either(met))
+}
+
+// lacksHazard says that a step meets no hazard of an energy.
+func (w *walk) lacksHazard(i *issue, e *model.Energy) bool {
+	for _, l := range i.at.step.Links {
+		if h, is := l.To.(*model.Hazard); is && h.Of.ID == e.ID {
+			return false
+		}
+	}
+	return true
+}
+
+// holdsThat are links to the holds of an energy that are of use.
+func (w *walk) holdsThat(e *model.Energy, useful func(*model.Hold) bool) []string {
+	var out []string
+	for _, h := range w.manual.Holds {
+		if h.Of.ID == e.ID && !h.Misread && useful(h) {
+			out = append(out, "[](hold:"+h.ID+")")
+		}
+	}
+	return out
+}
+
+// either is links of which one is enough.
+func either(links []string) string { return strings.Join(links, " or ") }
 
 // noProof is why a measurement of a voltage does not show that an energy is
 // dead, and what to write.

@@ -15,7 +15,9 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"state-mismatch", "leaves: { seat-base: on }\n---\n## Work\n\n1. [Off](remove:seat-base).\n", "or write seat-base: off in leaves"},
 		{"proof-without-measure", proof + "[x](hold:bus-dead-ac)\n", "the hold bus-dead-ac does not count: its limit is ac, and the energy is dc"},
 		{"proof-without-measure", proof + "[x](hold:bus-low)\n", "the hold bus-low does not count: its limit is above the shop's safe voltage"},
-		{"proof-without-measure", proof + "[x](hold:lift-zero)\n", "Add a measure hold"},
+		{"proof-without-measure", proof + "[x](hold:lift-zero)\n", "write [](hold:bus-dead) beside the proof"},
+		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n", "write [](hold:capacitor-wait) or [let it out](release:traction) in a step before"},
+		{"guard-off-live", "leaves: { seat-base: off, inverter-lid: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n", "Here: [](hazard:charged-capacitors)."},
 	} {
 		files := shopFiles(t)
 		files["procedures/job.md"] = "---\ntitle: Job\nfor: yard-tug\n" + c.body

@@ -1,15 +1,16 @@
 package walk_test
 
 import (
-	"flag"
 	"fmt"
 	"os"
+	"runtime/debug"
 	"sort"
 	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
+	"baybinder/generator/base/draws"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
@@ -17,35 +18,20 @@ import (
 	"baybinder/generator/read/source"
 )
 
-// checks sets how many random manuals a property test draws; a number on the
-// command line goes before it. In CI the draws are the same each time, so that
-// a run says something of the change that it judges; elsewhere they are new.
-func checks(t *testing.T, n string) {
-	if testing.Short() {
-		n = "50"
-	}
-	setFlag(t, "rapid.checks", n)
-	if os.Getenv("CI") != "" {
-		setFlag(t, "rapid.seed", "1910147")
-	}
+// TestMain lets garbage stand: what is alive is a few small manuals.
+func TestMain(m *testing.M) {
+	debug.SetGCPercent(800)
+	os.Exit(m.Run())
 }
 
-// setFlag sets a flag for one test, unless the command line has set it.
-func setFlag(t *testing.T, name, value string) {
-	f := flag.Lookup(name)
-	if f.Value.String() != f.DefValue {
-		return
-	}
-	_ = f.Value.Set(value)
-	t.Cleanup(func() { _ = f.Value.Set(f.DefValue) })
-}
+// firstSeed is what the drawn manuals follow from.
+const firstSeed = 1910147
 
 // The walk, which goes through all worlds at once and applies a summary at
 // each call, finds what the reference finds, which inlines every call and
 // takes one world at a time.
 func TestWalkAgreesWithReference(t *testing.T) {
-	checks(t, "700")
-	rapid.Check(t, func(t *rapid.T) {
+	draws.Check(t, 700, firstSeed, func(t *rapid.T) {
 		files := drawManual(t)
 		m, found := bind.Manual(source.FromText(files))
 		readable(t, files, found)
@@ -70,8 +56,7 @@ func TestWalkAgreesWithReference(t *testing.T) {
 // Telling a fault once, and in short where there is much to tell, hides no
 // procedure that has one, and adds no place.
 func TestToldOnceHidesNothing(t *testing.T) {
-	checks(t, "500")
-	rapid.Check(t, func(t *rapid.T) {
+	draws.Check(t, 500, firstSeed, func(t *rapid.T) {
 		files := drawManual(t)
 		m, found := bind.Manual(source.FromText(files))
 		readable(t, files, found)
@@ -155,8 +140,7 @@ func show(files map[string]string) string {
 
 // What cannot be read is walked around: no slip of the pen stops the walk.
 func TestSlipsAreWalkedAround(t *testing.T) {
-	checks(t, "1000")
-	rapid.Check(t, func(t *rapid.T) {
+	draws.Check(t, 1000, firstSeed, func(t *rapid.T) {
 		files := drawManual(t)
 		names := []string{"machines/rig.yaml", "procedures/p0.md", "procedures/p1.md", "procedures/p2.md", "register/holds.yaml", "register/tools.yaml"}
 		for range 1 + rapid.IntRange(0, 3).Draw(t, "slips") {

@@ -2,6 +2,7 @@ package walk_test
 
 import (
 	"fmt"
+	"maps"
 	"strings"
 
 	"baybinder/generator/model"
@@ -18,18 +19,15 @@ func (x *run) call(l *model.Link, callee *model.Procedure) {
 		x.noteBegan()
 	}
 	path := fmt.Sprintf("%s>%d", x.frame().path, l.At.Start)
-	before := copyOf(x.state)
-	openers := map[string][]openedAt{}
-	for id, way := range x.opened {
-		openers[id] = way
-	}
-	inside := x.reference.alone(callee, x.machine, x.w, path)
+	before := maps.Clone(x.state)
+	openers := maps.Clone(x.opened)
 	x.exclude, x.from = append(x.exclude, x.toldThere(callee)), append(x.from, path)
 	x.procedure(callee, path)
 	x.exclude, x.from = x.exclude[:len(x.exclude)-1], x.from[:len(x.from)-1]
 	x.dropWaiting(path)
 	x.waitsAfterCall(callee, path)
-	if len(x.frames) == 1 {
+	if len(x.frames) == 1 { // nobody else asks what is owed
+		inside := x.reference.alone(callee, x.machine, x.w, path)
 		for k := range inside.state {
 			x.owed[owing{l, k}] = inside.partLeftWrong(callee, k)
 			_, named := x.leavesWord(callee, k)

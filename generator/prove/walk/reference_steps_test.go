@@ -2,6 +2,7 @@ package walk_test
 
 import (
 	"fmt"
+	"maps"
 	"sort"
 	"strings"
 
@@ -205,16 +206,22 @@ func (x *run) do(l *model.Link, s *model.Step) {
 	x.frame().link, x.frame().step = l, s
 	top := len(x.frames) == 1
 	if top {
-		x.before = copyOf(x.state)
+		x.before = maps.Clone(x.state)
 	}
 	x.act(l, s)
 	if top {
-		x.noteBegan()
+		x.tookOut()
 	}
 }
 
-// noteBegan notes what the link under way took out of its normal state.
+// noteBegan notes what the link under way took out of its normal state so far.
 func (x *run) noteBegan() {
+	x.tookOut()
+	x.before = maps.Clone(x.state)
+}
+
+// tookOut is what the link under way took out since it was noted last.
+func (x *run) tookOut() {
 	for k, v := range x.state {
 		was := orNormal(x.before[k], k)
 		if orNormal(v, k) != was {
@@ -224,13 +231,4 @@ func (x *run) noteBegan() {
 			x.began[k] = x.frames[0].link
 		}
 	}
-	x.before = copyOf(x.state)
-}
-
-func copyOf(m map[string]string) map[string]string {
-	out := map[string]string{}
-	for k, v := range m {
-		out[k] = v
-	}
-	return out
 }

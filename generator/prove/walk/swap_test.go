@@ -5,10 +5,12 @@ import (
 	"regexp"
 	"sort"
 	"strings"
+	"sync/atomic"
 	"testing"
 
 	"pgregory.net/rapid"
 
+	"baybinder/generator/base/draws"
 	"baybinder/generator/derive/schedule"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
@@ -20,9 +22,8 @@ import (
 // may be done in either order: the walk finds the same faults and leaves the
 // machine the same.
 func TestFreeStepsMayBeSwapped(t *testing.T) {
-	checks(t, "150")
-	swapped := 0
-	rapid.Check(t, func(t *rapid.T) {
+	var swapped atomic.Int64
+	draws.Check(t, 150, firstSeed, func(t *rapid.T) {
 		files := drawManual(t)
 		m, found := bind.Manual(source.FromText(files))
 		readable(t, files, found)
@@ -39,7 +40,7 @@ func TestFreeStepsMayBeSwapped(t *testing.T) {
 					if other == nil {
 						continue
 					}
-					swapped++
+					swapped.Add(1)
 					n, _ := bind.Manual(source.FromText(other))
 					after := walk.Everything(n)
 					q := procedureOf(n, p.ID)
@@ -50,7 +51,7 @@ func TestFreeStepsMayBeSwapped(t *testing.T) {
 			}
 		}
 	})
-	if swapped == 0 {
+	if swapped.Load() == 0 {
 		t.Error("no steps were swapped")
 	}
 }

@@ -135,6 +135,7 @@ func all(s *shared) *Result {
 // walked again.
 func (r *Result) Again(p *model.Procedure) *Walk {
 	s := r.shared
+	s.place(p)
 	s.inCycle[p] = inCycle([]*model.Procedure{p})[p]
 	for c := range s.summaries {
 		if c.procedure == p {

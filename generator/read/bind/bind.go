@@ -102,6 +102,22 @@ func (b *Bound) Again(p *model.Procedure, f *position.File) []finding.Finding {
 	return own.list
 }
 
+// Try reads and binds a procedure as it would be with another text. It stands
+// in no manual, and nothing of this one changes; several may be tried at once.
+func (b *Bound) Try(f *position.File) (*model.Procedure, []finding.Finding) {
+	d := readProcedure(f)
+	if d.Language != "" {
+		d.Original = b.binder.procedures.byID[d.ID]
+	}
+	d.outline()
+	if d.Language != "" {
+		d.follow()
+	}
+	own := notes{list: slices.Concat(d.reading, d.decoder.Findings)}
+	newLinker(b.binder, &own, d).procedure()
+	return d.Procedure, own.list
+}
+
 func newBinder(tree *source.Tree) *binder {
 	return &binder{
 		tree:       tree,

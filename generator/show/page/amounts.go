@@ -22,8 +22,8 @@ func (s *Site) others(u quantity.Unit) []quantity.Unit {
 	return out
 }
 
-// both writes an amount with the shop's other units behind it.
-func (s *Site) both(q quantity.Quantity) string {
+// Both writes an amount with the shop's other units behind it.
+func (s *Site) Both(q quantity.Quantity) string {
 	text := s.exactly(q)
 	for _, u := range s.others(q.Unit) {
 		text += " (" + q.Beside(u).String() + ")"
@@ -35,14 +35,14 @@ func (s *Site) both(q quantity.Quantity) string {
 // measured out.
 func (s *Site) exactly(q quantity.Quantity) string {
 	if q.About() {
-		return s.speaks.Several.About + " " + q.String()
+		return s.Speaks.Several.About + " " + q.String()
 	}
 	return q.String()
 }
 
-// bothLimit writes a limit with the shop's other units behind it: its numbers,
+// BothLimit writes a limit with the shop's other units behind it: its numbers,
 // and a value with its tolerance.
-func (s *Site) bothLimit(l quantity.Limit) string {
+func (s *Site) BothLimit(l quantity.Limit) string {
 	text := s.limit(l)
 	for _, u := range s.others(l.Unit) {
 		if other := l.Beside(u); other != "" {
@@ -54,22 +54,22 @@ func (s *Site) bothLimit(l quantity.Limit) string {
 
 // limit writes a limit in the words of the page.
 func (s *Site) limit(l quantity.Limit) string {
-	w := &s.speaks.Several
+	w := &s.Speaks.Several
 	return l.Worded(w.AtMost, w.AtLeast, w.To)
 }
 
-// amount writes an amount of a supply; of things that are counted only the
+// Amount writes an amount of a supply; of things that are counted only the
 // number.
-func (s *Site) amount(q quantity.Quantity) string {
+func (s *Site) Amount(q quantity.Quantity) string {
 	if q.Unit.Dimension() == quantity.Count {
 		return q.Number()
 	}
-	return s.both(q)
+	return s.Both(q)
 }
 
-// capacity is a fluid's, as the machine's file has it, with the unit in which
+// Capacity is a fluid's, as the machine's file has it, with the unit in which
 // the shop stocks the fluid and the shop's other units behind it.
-func (s *Site) capacity(f *model.Fluid) string {
+func (s *Site) Capacity(f *model.Fluid) string {
 	if f.Capacity.IsZero() {
 		return ""
 	}

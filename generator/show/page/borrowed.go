@@ -67,7 +67,7 @@ func borrowed(text string) string {
 // Borrows says that pages in the shop's own language have borrowed words.
 func (s *Site) Borrows() bool { return language.Known(s.Language()) == nil }
 
-// unmarked is a text without the private signs, for where none are read.
-func unmarked(text string) string { return marks.Replace(text) }
+// Unmarked is a text without the private signs, for where none are read.
+func Unmarked(text string) string { return marks.Replace(text) }
 
 var marks = strings.NewReplacer(opens, "", borrows, "", closes, "")

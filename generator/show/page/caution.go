@@ -40,14 +40,14 @@ type Gear struct {
 	Sign    HTML
 }
 
-// boxes makes the boxes for the hazards of a step: one for harm to people,
+// Boxes makes the boxes for the hazards of a step: one for harm to people,
 // whose word is that of the greatest hazard (Z535.4-2007 as quoted: a label
 // for more than one hazard takes the word of the greatest), and one for
 // damage, which is not about people.
-func (s *Site) boxes(up string, hazards []*model.Hazard) []Box {
+func (s *Site) Boxes(up string, hazards []*model.Hazard) []Box {
 	var people, things []*model.Hazard
 	for _, h := range hazards {
-		switch word := wordOf(h); {
+		switch word := WordOf(h); {
 		case word.Injures():
 			people = append(people, h)
 		case word == signal.Notice:
@@ -63,48 +63,49 @@ func (s *Site) boxes(up string, hazards []*model.Hazard) []Box {
 	return out
 }
 
-func wordOf(h *model.Hazard) signal.Word { return signal.Of(h.Harm, h.Happens) }
+// WordOf is the signal word of a hazard.
+func WordOf(h *model.Hazard) signal.Word { return signal.Of(h.Harm, h.Happens) }
 
-// greatest is the most serious word of hazards.
-func greatest(hazards []*model.Hazard) signal.Word {
+// Greatest is the most serious word of hazards.
+func Greatest(hazards []*model.Hazard) signal.Word {
 	word := signal.None
 	for _, h := range hazards {
-		word = max(word, wordOf(h))
+		word = max(word, WordOf(h))
 	}
 	return word
 }
 
 func (s *Site) box(up string, hazards []*model.Hazard) Box {
-	word := greatest(hazards)
+	word := Greatest(hazards)
 	b := Box{Class: word.String(), Word: s.Words.Signal(word.String())}
 	if word.Injures() {
 		b.Alert = HTML(signs.Alert())
 	}
 	for w := signal.Danger; w > signal.None; w-- { // the most serious first
 		for _, h := range hazards {
-			if wordOf(h) == w {
+			if WordOf(h) == w {
 				b.Messages = append(b.Messages, s.message(up, h))
 			}
 		}
 	}
-	b.Wear = s.gear(up, wears(hazards))
+	b.Wear = s.Gear(up, Wears(hazards))
 	return b
 }
 
 func (s *Site) message(up string, h *model.Hazard) Message {
 	return Message{
-		Name: s.name(h), Address: s.Address(up, h), Sign: s.sign(h.Symbol),
-		Nature: s.say(h, "nature", h.Nature), Consequence: s.say(h, "consequence", h.Consequence), Avoid: s.sayAll(h, "avoid", h.Avoid),
+		Name: s.Name(h), Address: s.Address(up, h), Sign: s.Sign(h.Symbol),
+		Nature: s.Say(h, "nature", h.Nature), Consequence: s.Say(h, "consequence", h.Consequence), Avoid: s.SayAll(h, "avoid", h.Avoid),
 	}
 }
 
-// sign is the drawing of an ISO 7010 sign with its name for a screen reader.
-func (s *Site) sign(number string) HTML {
+// Sign is the drawing of an ISO 7010 sign with its name for a screen reader.
+func (s *Site) Sign(number string) HTML {
 	sign, ok := signs.Find(number)
 	if !ok {
 		return s.undrawn(number)
 	}
-	return HTML(sign.Inline("sign", cmp.Or(s.speaks.Signs[number], sign.Name)))
+	return HTML(sign.Inline("sign", cmp.Or(s.Speaks.Signs[number], sign.Name)))
 }
 
 // undrawn is a sign that is not drawn, by its number and what it is called.
@@ -112,11 +113,11 @@ func (s *Site) undrawn(number string) HTML {
 	if number == "" {
 		return ""
 	}
-	return `<span class="sign-name">` + escaped(strings.TrimSpace(number+" "+cmp.Or(s.speaks.Signs[number], signs.Undrawn()[number]))) + `</span>`
+	return `<span class="sign-name">` + Escaped(strings.TrimSpace(number+" "+cmp.Or(s.Speaks.Signs[number], signs.Undrawn()[number]))) + `</span>`
 }
 
-// wears is the gear against hazards, each once.
-func wears(hazards []*model.Hazard) []*model.Tool {
+// Wears is the gear against hazards, each once.
+func Wears(hazards []*model.Hazard) []*model.Tool {
 	var out []*model.Tool
 	seen := map[*model.Tool]bool{}
 	for _, h := range hazards {
@@ -130,10 +131,10 @@ func wears(hazards []*model.Hazard) []*model.Tool {
 	return out
 }
 
-func (s *Site) gear(up string, tools []*model.Tool) []Gear {
+func (s *Site) Gear(up string, tools []*model.Tool) []Gear {
 	var out []Gear
 	for _, t := range tools {
-		out = append(out, Gear{Name: s.name(t), Address: s.Address(up, t), Sign: s.sign(ppe.Sign(t.Name))})
+		out = append(out, Gear{Name: s.Name(t), Address: s.Address(up, t), Sign: s.Sign(ppe.Sign(t.Name))})
 	}
 	return out
 }

@@ -18,9 +18,9 @@ type Chemical struct {
 	Computed    []Computed // how word and pictograms came about
 }
 
-// chemical works out a supply's label from its hazard statements; nil where it
+// Chemical works out a supply's label from its hazard statements; nil where it
 // has none, or one that is unknown, which is a finding.
-func (s *Site) chemical(u *model.Supply) *Chemical {
+func (s *Site) Chemical(u *model.Supply) *Chemical {
 	if len(u.GHS) == 0 {
 		return nil
 	}
@@ -40,6 +40,6 @@ func (s *Site) chemical(u *model.Supply) *Chemical {
 	for _, p := range label.Precautions() {
 		v.Precautions = append(v.Precautions, p.Text)
 	}
-	v.Computed = []Computed{{Title: s.speaks.Worked.Label, Working: label.Explain()}}
+	v.Computed = []Computed{{Title: s.Speaks.Worked.Label, Working: label.Explain()}}
 	return v
 }

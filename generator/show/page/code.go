@@ -18,28 +18,29 @@ type Code struct {
 	Short   string // six characters of the procedure and its revision
 }
 
-func (s *Site) code(p *model.Procedure) Code {
+// Code is what leads back to a procedure from its card.
+func (s *Site) Code(p *model.Procedure) Code {
 	revision := ""
-	if r := s.lastRevision(p); r != nil {
+	if r := s.LastRevision(p); r != nil {
 		revision = r.Number
 	}
-	v := Code{Short: shortCode(p.ID + "\n" + revision)}
+	v := Code{Short: ShortCode(p.ID + "\n" + revision)}
 	if s.Manual.Shop.Address == "" {
 		return v
 	}
-	address, err := url.JoinPath(s.Manual.Shop.Address, s.pageOf(p))
+	address, err := url.JoinPath(s.Manual.Shop.Address, s.PageOf(p))
 	if err != nil {
 		return v
 	}
-	v.Address, v.QR = address, qrPicture(address, s.Words.CodeOfPage)
+	v.Address, v.QR = address, QRPicture(address, s.Words.CodeOfPage)
 	return v
 }
 
 // letters leave out what is mistaken for another on paper: 0 O, 1 I L, 2 Z, 5 S, 8 B.
 const letters = "34679ACDEFGHJKMNPQRTUVWXY"
 
-// shortCode is six letters and figures that a text gives.
-func shortCode(text string) string {
+// ShortCode is six letters and figures that a text gives.
+func ShortCode(text string) string {
 	sum := sha256.Sum256([]byte(text))
 	var out strings.Builder
 	for _, b := range sum[:6] {
@@ -51,8 +52,8 @@ func shortCode(text string) string {
 // qrMargin is the quiet zone that readers need, in modules (ISO/IEC 18004: 4).
 const qrMargin = 4
 
-// qrPicture draws a text as a QR code, dark modules in rows of one path.
-func qrPicture(text, name string) HTML {
+// QRPicture draws a text as a QR code, dark modules in rows of one path.
+func QRPicture(text, name string) HTML {
 	code, err := qr.Encode(text, qr.M)
 	if err != nil {
 		return "" // longer than a code can hold: the address stands beside it
@@ -71,5 +72,15 @@ func qrPicture(text, name string) HTML {
 	}
 	side := code.Size + 2*qrMargin
 	return HTML(fmt.Sprintf(`<svg class="qr" viewBox="0 0 %d %d" role="img" aria-label="%s"><path fill="#ffffff" d="M0 0h%dv%dH0z"/><path fill="#000000" d="%s"/></svg>`,
-		side, side, escaped(name), side, side, path.String()))
+		side, side, Escaped(name), side, side, path.String()))
+}
+
+// LastRevision is what was issued of a procedure last; nil where nothing was.
+func (s *Site) LastRevision(p *model.Procedure) *model.Revision {
+	for i := len(s.Manual.Revisions) - 1; i >= 0; i-- {
+		if s.Manual.Revisions[i].Procedure.To == p {
+			return &s.Manual.Revisions[i]
+		}
+	}
+	return nil
 }

@@ -21,9 +21,9 @@ type Computed struct {
 	Anchor  string // of its working at the page's foot; "" where that stands beside it
 }
 
-// leastWait is the computed minimum of a wait for an electric energy that
+// LeastWait is the computed minimum of a wait for an electric energy that
 // stores a charge, on the procedure's machine.
-func (s *Site) leastWait(m *model.Machine, h *model.Hold) (least string, w working.Working) {
+func (s *Site) LeastWait(m *model.Machine, h *model.Hold) (least string, w working.Working) {
 	e, ok := m.Find(h.Of.ID).(*model.Energy)
 	if h.Kind != "wait" || !ok {
 		return "", working.Working{}
@@ -44,9 +44,9 @@ func (s *Site) discharge(e *model.Energy) (least string, w working.Working) {
 	return wait.Least.String(), wait.Working
 }
 
-// computedEnergy is what can be worked out of an energy: the wait for its
+// ComputedEnergy is what can be worked out of an energy: the wait for its
 // charge, what its gas lets out.
-func (s *Site) computedEnergy(e *model.Energy) []Computed {
+func (s *Site) ComputedEnergy(e *model.Energy) []Computed {
 	if least, w := s.discharge(e); least != "" {
 		return []Computed{{Title: words.Fill(s.Words.Computed, least), Working: w}}
 	}
@@ -62,20 +62,20 @@ func (s *Site) release(e *model.Energy) []Computed {
 	if !ok {
 		return nil
 	}
-	text := s.speaks.Worked.GasOut
+	text := s.Speaks.Worked.GasOut
 	if r.Fluid {
-		text = s.speaks.Worked.FluidOut
+		text = s.Speaks.Worked.FluidOut
 	}
-	return []Computed{{Title: fmt.Sprintf(text, e.Label(), s.both(r.Out)), Working: r.Working}}
+	return []Computed{{Title: fmt.Sprintf(text, e.Label(), s.Both(r.Out)), Working: r.Working}}
 }
 
-// computedLift is the lifting index of a part for so many people.
-func (s *Site) computedLift(p *model.Part, people int) []Computed {
+// ComputedLift is the lifting index of a part for so many people.
+func (s *Site) ComputedLift(p *model.Part, people int) []Computed {
 	a, ok := lifting.OfPart(p, people)
 	if !ok {
 		return nil
 	}
-	w, mass, limit := &s.speaks.Worked, s.both(p.Mass), s.both(a.Limit)
+	w, mass, limit := &s.Speaks.Worked, s.Both(p.Mass), s.Both(a.Limit)
 	title := fmt.Sprintf(w.LiftAlone, a.IndexText(), p.Label(), mass, limit)
 	if people > 1 {
 		title = fmt.Sprintf(w.LiftTogether, a.IndexText(), p.Label(), mass, people, limit)
@@ -83,9 +83,9 @@ func (s *Site) computedLift(p *model.Part, people int) []Computed {
 	return []Computed{{Title: title, Working: a.Working}}
 }
 
-// computed is what can be worked out of a step: the settings of a wrench with
+// Computed is what can be worked out of a step: the settings of a wrench with
 // an adapter, lifts by hand, and what is let out.
-func (s *Site) computed(st *model.Step, again map[*model.Link]bool) []Computed {
+func (s *Site) Computed(st *model.Step, again map[*model.Link]bool) []Computed {
 	var out []Computed
 	for _, l := range st.Links {
 		switch to := l.To.(type) {
@@ -106,9 +106,9 @@ func (s *Site) computed(st *model.Step, again map[*model.Link]bool) []Computed {
 	return out
 }
 
-// computedBack is what can be worked out of a derived step, with the tools of
+// ComputedBack is what can be worked out of a derived step, with the tools of
 // the step that it takes back and of the one that says so.
-func (s *Site) computedBack(d *walk.Derived, by *model.Step) []Computed {
+func (s *Site) ComputedBack(d *walk.Derived, by *model.Step) []Computed {
 	links := slices.Concat(d.From.Links, by.Links)
 	var out []Computed
 	if part, is := d.Thing.(*model.Part); is && d.Verb == model.Refit {
@@ -133,7 +133,7 @@ func (s *Site) lift(p *model.Part, st *model.Step, tools []*model.Link) []Comput
 	if !known || geared {
 		return nil
 	}
-	return s.computedLift(p, people)
+	return s.ComputedLift(p, people)
 }
 
 // settings are what a wrench is set to for a fastener behind an adapter: for each
@@ -150,8 +150,8 @@ func (s *Site) settings(f *model.Fastener, st *model.Step, links []*model.Link) 
 	for _, torque := range fastening.Torques(f) {
 		for _, way := range fastening.Ways(f, torque, wrenches, drivers) {
 			if way.Working.Known() {
-				out = append(out, Computed{Title: fmt.Sprintf(s.speaks.Worked.Setting,
-					f.Label(), s.both(torque), way.Adapter.Label(), way.Wrench.Label(), s.both(way.Set)), Working: way.Working})
+				out = append(out, Computed{Title: fmt.Sprintf(s.Speaks.Worked.Setting,
+					f.Label(), s.Both(torque), way.Adapter.Label(), way.Wrench.Label(), s.Both(way.Set)), Working: way.Working})
 			}
 		}
 	}

@@ -2,6 +2,8 @@ package page
 
 import (
 	"fmt"
+	"math"
+	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -38,16 +40,16 @@ type Hold struct {
 	Computed []Computed // the minimum of a wait; none where nothing can be computed
 }
 
-// hold makes the block of a hold.
-func (s *Site) hold(h *model.Hold) Hold {
+// HoldView makes the block of a hold.
+func (s *Site) HoldView(h *model.Hold) Hold {
 	w := s.Words
-	v := Hold{ID: h.ID, Kind: h.Kind, Name: s.name(h), IfNot: s.say(h, "if-not", h.IfNot)}
+	v := Hold{ID: h.ID, Kind: h.Kind, Name: s.Name(h), IfNot: s.Say(h, "if-not", h.IfNot)}
 	if h.Why != "" {
-		v.Lines = append(v.Lines, s.say(h, "why", h.Why))
+		v.Lines = append(v.Lines, s.Say(h, "why", h.Why))
 	}
 	switch h.Kind {
 	case "wait":
-		v.Title = fmt.Sprintf(w.WaitFor, s.stretch(h.For), v.Name)
+		v.Title = fmt.Sprintf(w.WaitFor, s.Stretch(h.For), v.Name)
 		v.Seconds, v.Longest = int(h.For.Least.Base()), int(h.For.Most.Base())
 		if v.Longest > 0 {
 			v.Lines = append(v.Lines, fmt.Sprintf(w.WaitNoLonger, h.For.Most))
@@ -57,19 +59,19 @@ func (s *Site) hold(h *model.Hold) Hold {
 		s.measure(&v, h)
 	case "look":
 		v.Title = fmt.Sprintf(w.LookAt, v.Name)
-		v.Lines = append(v.Lines, sentence(s.say(h, "what", h.What)))
+		v.Lines = append(v.Lines, Sentence(s.Say(h, "what", h.What)))
 		if h.Good != "" {
-			v.Lines = append(v.Lines, fmt.Sprintf(w.GoodIs, s.say(h, "good", h.Good)))
+			v.Lines = append(v.Lines, fmt.Sprintf(w.GoodIs, s.Say(h, "good", h.Good)))
 		}
 		if h.With.To != nil {
-			v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, s.name(h.With.To)))
+			v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, s.Name(h.With.To)))
 		}
-		v.Places = s.sayAll(h, "at", h.Places)
+		v.Places = s.SayAll(h, "at", h.Places)
 	case "ask":
 		v.Title = fmt.Sprintf(w.AskFor, v.Name)
-		v.Answers = s.answers(h)
+		v.Answers = s.Answers(h)
 	case "note":
-		v.Title = fmt.Sprintf(w.WriteDown, s.say(h, "what", h.What))
+		v.Title = fmt.Sprintf(w.WriteDown, s.Say(h, "what", h.What))
 		v.Blanks = []string{""}
 	default:
 		s.signature(&v, h)
@@ -78,8 +80,8 @@ func (s *Site) hold(h *model.Hold) Hold {
 	return v
 }
 
-// stretch is a wait in the page's words.
-func (s *Site) stretch(f quantity.Stretch) string {
+// Stretch is a wait in the page's words.
+func (s *Site) Stretch(f quantity.Stretch) string {
 	if l, both := f.Range(); both {
 		return s.limit(l)
 	}
@@ -90,9 +92,9 @@ func (s *Site) measure(v *Hold, h *model.Hold) {
 	w := s.Words
 	v.Title = fmt.Sprintf(w.Measure, v.Name)
 	if h.What != "" {
-		v.Lines = append(v.Lines, sentence(s.say(h, "what", h.What)))
+		v.Lines = append(v.Lines, Sentence(s.Say(h, "what", h.What)))
 	}
-	v.Limit = s.bothLimit(h.Limit)
+	v.Limit = s.BothLimit(h.Limit)
 	v.Low, v.High = ends(h.Limit)
 	s.nearLimit(v, h)
 	v.Proved = h.ProvedOn.To != nil
@@ -100,15 +102,15 @@ func (s *Site) measure(v *Hold, h *model.Hold) {
 	if flow := h.Limit.Flow.String(); flow != "" {
 		v.Unit += " " + flow
 	}
-	v.Blanks = s.sayAll(h, "at", h.Places)
+	v.Blanks = s.SayAll(h, "at", h.Places)
 	if len(v.Blanks) == 0 {
 		v.Blanks = []string{""}
 	}
 	if h.With.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, s.name(h.With.To)))
+		v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, s.Name(h.With.To)))
 	}
 	if h.ProvedOn.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(w.ProvedOn, s.name(h.ProvedOn.To)))
+		v.Lines = append(v.Lines, fmt.Sprintf(w.ProvedOn, s.Name(h.ProvedOn.To)))
 	}
 }
 
@@ -118,10 +120,10 @@ func (s *Site) nearLimit(v *Hold, h *model.Hold) {
 		return
 	}
 	v.NearLow, v.NearHigh = endsIn(h.Near, h.Limit.Unit)
-	v.Near = fmt.Sprintf(s.Words.NearLimit, s.bothLimit(h.Near))
+	v.Near = fmt.Sprintf(s.Words.NearLimit, s.BothLimit(h.Near))
 	if !h.AgainIn.IsZero() {
-		v.Again = s.amount(h.AgainIn)
-		v.Near = fmt.Sprintf(s.Words.NearLimitAgain, s.bothLimit(h.Near), v.Again)
+		v.Again = s.Amount(h.AgainIn)
+		v.Near = fmt.Sprintf(s.Words.NearLimitAgain, s.BothLimit(h.Near), v.Again)
 	}
 }
 
@@ -131,7 +133,7 @@ func (s *Site) signature(v *Hold, h *model.Hold) {
 	w := s.Words
 	by := w.Someone
 	if h.By.To != nil {
-		by = s.name(h.By.To)
+		by = s.Name(h.By.To)
 	}
 	switch h.Kind {
 	case "sign":
@@ -154,7 +156,7 @@ func (s *Site) signature(v *Hold, h *model.Hold) {
 func (s *Site) triesAndCall(v *Hold, h *model.Hold) {
 	v.Tries = h.Tries
 	if h.Call.To != nil {
-		v.Calls = s.name(h.Call.To)
+		v.Calls = s.Name(h.Call.To)
 	}
 	switch {
 	case h.Tries == 1:
@@ -163,13 +165,13 @@ func (s *Site) triesAndCall(v *Hold, h *model.Hold) {
 		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.Tries, h.Tries))
 	}
 	if h.Call.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.ThenCall, s.name(h.Call.To)))
+		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.ThenCall, s.Name(h.Call.To)))
 	}
 }
 
-// sentence makes a phrase of the register a sentence. The signs of another
+// Sentence makes a phrase of the register a sentence. The signs of another
 // language are no letters of it.
-func sentence(text string) string {
+func Sentence(text string) string {
 	text = strings.TrimSpace(text)
 	bare := strings.TrimPrefix(text, opens)
 	if bare == "" {
@@ -185,4 +187,24 @@ func sentence(text string) string {
 		bare += closes
 	}
 	return before + string(unicode.ToUpper(first)) + bare
+}
+
+// ends are the two ends of a limit as the script compares them, in the unit
+// that stands behind the blank; "" where an end is open.
+func ends(l quantity.Limit) (low, high string) {
+	end := func(v float64) string {
+		if math.IsInf(v, 0) {
+			return ""
+		}
+		return strconv.FormatFloat(v, 'g', 12, 64) // 87, not 87.00000000000001
+	}
+	return end(l.Low), end(l.High)
+}
+
+// endsIn are a limit's ends in another unit of its dimension.
+func endsIn(l quantity.Limit, u quantity.Unit) (low, high string) {
+	if l.Unit != u {
+		l.Low, l.High = quantity.Of(l.Low, l.Unit, 12).In(u).Value, quantity.Of(l.High, l.Unit, 12).In(u).Value
+	}
+	return ends(l)
 }

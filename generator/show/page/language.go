@@ -1,11 +1,12 @@
 package page
 
 import (
-	"baybinder/generator/language"
 	"bytes"
 	"fmt"
 	"slices"
 	"strings"
+
+	"baybinder/generator/language"
 
 	"baybinder/generator/model"
 )
@@ -29,8 +30,8 @@ type field struct {
 // In is the site as it is read in one of the shop's other languages.
 func (s *Site) In(tag string) *Site {
 	in := *s
-	in.speaks = speaking(tag)
-	in.Words = &in.speaks.Words
+	in.Speaks = speaking(tag)
+	in.Words = &in.Speaks.Words
 	in.read = &reading{
 		language: tag, said: map[field][]string{},
 		procedures: map[*model.Procedure]*model.Procedure{}, phases: map[*model.Phase]*model.Phase{}, steps: map[*model.Step]*model.Step{},
@@ -196,14 +197,14 @@ func (r *reading) override(use model.HazardUse, own *model.HazardOverride) {
 // speaks it right. The signs are private to the program (Unicode, section 23.5).
 const opens, closes = "\ue000", "\ue001"
 
-// say is a text of a thing in the site's language.
-func (s *Site) say(of any, name, original string) string {
-	return s.sayAll(of, name, []string{original})[0]
+// Say is a text of a thing in the site's language.
+func (s *Site) Say(of any, name, original string) string {
+	return s.SayAll(of, name, []string{original})[0]
 }
 
-// sayAll is a list of texts of a thing in the site's language: as long as the
+// SayAll is a list of texts of a thing in the site's language: as long as the
 // original's, for a list of another length is not the same list.
-func (s *Site) sayAll(of any, name string, original []string) []string {
+func (s *Site) SayAll(of any, name string, original []string) []string {
 	if s.read == nil {
 		return original
 	}
@@ -221,31 +222,31 @@ func (s *Site) sayAll(of any, name string, original []string) []string {
 	return out
 }
 
-// foreign is a text that has no words in other languages.
-func (s *Site) foreign(text string) string { return s.say(nil, "", text) }
+// Untranslated is a text that has no words in other languages.
+func (s *Site) Untranslated(text string) string { return s.Say(nil, "", text) }
 
-// name is the name of a thing in the site's language.
-func (s *Site) name(n model.Named) string {
+// Name is the name of a thing in the site's language.
+func (s *Site) Name(n model.Named) string {
 	if p, ok := n.(*model.Procedure); ok {
-		return s.say(p, "title", p.Label())
+		return s.Say(p, "title", p.Label())
 	}
-	return s.say(n, "name", n.Label())
+	return s.Say(n, "name", n.Label())
 }
 
-// labelAt is the name of a fastener at a part.
-func (s *Site) labelAt(n model.Named, p *model.Part) string {
+// LabelAt is the name of a fastener at a part.
+func (s *Site) LabelAt(n model.Named, p *model.Part) string {
 	if p == nil {
-		return s.name(n)
+		return s.Name(n)
 	}
-	return fmt.Sprintf(s.speaks.Several.AtThe, s.name(n), s.name(p))
+	return fmt.Sprintf(s.Speaks.Several.AtThe, s.Name(n), s.Name(p))
 }
 
-// option is the words of a machine's option.
-func (s *Site) option(m *model.Machine, id string) string {
+// Option is the words of a machine's option.
+func (s *Site) Option(m *model.Machine, id string) string {
 	if m == nil {
 		return ""
 	}
-	for i, text := range s.options(m) {
+	for i, text := range s.Options(m) {
 		if m.Options[i].Key == id {
 			return text
 		}
@@ -253,9 +254,9 @@ func (s *Site) option(m *model.Machine, id string) string {
 	return ""
 }
 
-// options are the words of a machine's options, in their order.
-func (s *Site) options(m *model.Machine) []string {
-	return s.sayAll(m, "options", values(m.Options))
+// Options are the words of a machine's options, in their order.
+func (s *Site) Options(m *model.Machine) []string {
+	return s.SayAll(m, "options", values(m.Options))
 }
 
 func values(pairs []model.Pair) []string {
@@ -266,43 +267,43 @@ func values(pairs []model.Pair) []string {
 	return out
 }
 
-// answer is the words of an answer to a hold.
-func (s *Site) answers(h *model.Hold) []model.Pair {
+// Answers are the words of an answer to a hold.
+func (s *Site) Answers(h *model.Hold) []model.Pair {
 	out := slices.Clone(h.Answers)
-	for i, text := range s.sayAll(h, "answers", values(h.Answers)) {
+	for i, text := range s.SayAll(h, "answers", values(h.Answers)) {
 		out[i].Value = text
 	}
 	return out
 }
 
-// own is a procedure as it is written in the site's language.
-func (s *Site) own(p *model.Procedure) *model.Procedure {
+// Own is a procedure as it is written in the site's language.
+func (s *Site) Own(p *model.Procedure) *model.Procedure {
 	if s.read != nil && s.read.procedures[p] != nil {
 		return s.read.procedures[p]
 	}
 	return p
 }
 
-// phaseOf is a phase as it is written in the site's language.
-func (s *Site) phaseOf(p *model.Phase) *model.Phase {
+// PhaseOf is a phase as it is written in the site's language.
+func (s *Site) PhaseOf(p *model.Phase) *model.Phase {
 	if s.read != nil && s.read.phases[p] != nil {
 		return s.read.phases[p]
 	}
 	return p
 }
 
-// blocksOf are the paragraphs of a step as they are written in the site's
+// BlocksOf are the paragraphs of a step as they are written in the site's
 // language.
-func (s *Site) blocksOf(st *model.Step) []model.Block {
+func (s *Site) BlocksOf(st *model.Step) []model.Block {
 	if s.read != nil && s.read.steps[st] != nil {
 		return s.read.steps[st].Blocks
 	}
 	return st.Blocks
 }
 
-// noteOf is a note for the refit in the site's language: the first of one
+// NoteOf is a note for the refit in the site's language: the first of one
 // language is the first of the other.
-func (s *Site) noteOf(st *model.Step, note *model.Block) *model.Block {
+func (s *Site) NoteOf(st *model.Step, note *model.Block) *model.Block {
 	if s.read == nil || s.read.steps[st] == nil {
 		return note
 	}
@@ -325,7 +326,7 @@ func notes(blocks []model.Block) []*model.Block {
 	return out
 }
 
-// Tongue is a page in one of its languages.
+// LanguageLink is a page in one of its languages.
 type LanguageLink struct {
 	Language string
 	Name     string
@@ -333,8 +334,8 @@ type LanguageLink struct {
 	Current  bool
 }
 
-// tongues are the languages of a procedure's page; none where it has one.
-func (s *Site) tongues(up string, p *model.Procedure) []LanguageLink {
+// Tongues are the languages of a procedure's page; none where it has one.
+func (s *Site) Tongues(up string, p *model.Procedure) []LanguageLink {
 	var out []LanguageLink
 	add := func(tag string) {
 		out = append(out, LanguageLink{Language: tag, Name: language.NameOf(tag), Address: up + PageIn(p, s.Manual.Shop.Language, tag), Current: tag == s.Language()})
@@ -361,9 +362,9 @@ func PageIn(p *model.Procedure, shop, language string) string {
 	return folder(p) + "/" + p.ID + "." + language + ".html"
 }
 
-// pageOf is the path of a procedure's page as a reader of the site's language
+// PageOf is the path of a procedure's page as a reader of the site's language
 // finds it.
-func (s *Site) pageOf(p *model.Procedure) string {
+func (s *Site) PageOf(p *model.Procedure) string {
 	if s.read != nil && s.read.procedures[p] != nil {
 		return PageIn(p, s.Manual.Shop.Language, s.read.language)
 	}
@@ -373,7 +374,7 @@ func (s *Site) pageOf(p *model.Procedure) string {
 // tagOf is the language of what stands behind a sign.
 func (s *Site) tagOf(marked []byte) string {
 	if bytes.HasPrefix(marked, []byte(borrows)) {
-		return s.speaks.Code
+		return s.Speaks.Code
 	}
 	return s.Manual.Shop.Language
 }

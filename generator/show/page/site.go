@@ -1,4 +1,8 @@
-// Package page works out what each page shows, as plain values; the theme's templates write them down.
+// Package page is what every page of the site stands on: its frame, its links and languages, the
+// caution boxes, holds, amounts and computed numbers, as plain values. What one kind of page shows
+// stands in a room of its own, beside this one: jobs (what records say), and on it procedure,
+// register, front, and readings (the pages that name people), which stands on procedure. The theme's
+// templates write all of it down.
 //
 // # Decided where the format is silent
 //
@@ -11,34 +15,9 @@
 // cab](when:cab), lift", is printed. *Where things stand* is told after each step that changes it.
 // Times are added one after another; during a wait only the sub-steps of its own step go on that
 // have nothing to do with it.
-//
-// A hazard that was said whole before in the phase, by a step that every unit passes, is said again
-// in one line; the step in hand shows it whole. The rail groups where things stand by what it is. A
-// step that was ticked past something open does not fold away. Two presses within 700 ms are one.
-//
-// At the bay: Jobs are kept by procedure and start, each with its unit; one of the first version
-// stays under its old key. A shift is taken as 12 h since a job's last change (common practice, no
-// source): what is older, of another person, or one of several is asked about, and until then
-// nothing is shown as done. Names that differ in dots, spaces and capitals alone are one person. A
-// job is open until its record is saved with nothing left to do; such jobs make room, the oldest
-// first, where the store is full. A called procedure's job is that of the calling job's step. Of
-// two tabs the newer write wins, and the page says so. A state that a script sets is a class
-// `is-…`; a thing's class never is. A step with a hold, an energy act or a caution above NOTICE
-// cannot be skipped. A gap stays recorded if it is mended later. A wait runs from the last
-// applicable step before it; a clock set back only makes it longer. Readings are typed in the
-// limit's own unit. The short view hides pictures, standings, and reasons without an amount. The
-// browser has no stemmer: the index holds stems, and up to four letters are cut off an unknown
-// word.
-//
-// Pages of the readings: The folder is known by `names-people.txt`; a folder with an `index.html`
-// and without it is never replaced. Of two plans the more pressing state is shown. An exercise
-// leaves out torques, the order of steps in a phase and of the refit, and signal words; its order
-// comes from SHA-256 of procedure and phase, the same for each print and never the right one;
-// answers are a page of their own, so that no duplex print has them on the back.
 package page
 
 import (
-	"baybinder/generator/language/shape"
 	"sort"
 	"strings"
 
@@ -47,6 +26,7 @@ import (
 	"baybinder/generator/derive/backlinks"
 	"baybinder/generator/derive/kit"
 	"baybinder/generator/derive/schedule"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
@@ -68,10 +48,9 @@ type Site struct {
 	Today    model.Date
 	Preview  bool
 
-	speaks *shape.Language
+	Speaks *shape.Language
 	shown  map[*model.Procedure]bool
-	faults []faultRow // the fault codes that steps name
-	jobs   jobBook
+	Faults []faultRow // the fault codes that steps name
 	plans  planBook
 	spoken map[*model.Procedure][]string // the languages that a procedure is translated into
 	read   *reading                      // nil in the shop's own language
@@ -81,7 +60,7 @@ type Site struct {
 func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, today model.Date, preview bool) *Site {
 	speaks := speaking(m.Shop.Language)
 	s := &Site{
-		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: &speaks.Words, speaks: speaks,
+		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: &speaks.Words, Speaks: speaks,
 		Kits: kit.NewCache(m.Shop, walks), Times: schedule.NewCache(walks), shown: map[*model.Procedure]bool{}, spoken: map[*model.Procedure][]string{},
 	}
 	for _, p := range m.Procedures {
@@ -96,8 +75,8 @@ func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, to
 		}
 	}
 	parallel.Do( // the books are full before pages are made side by side
-		func() { s.Links = backlinks.Of(s.Shown); s.faults = s.faultRows() },
-		func() { s.bookJobs(); s.plans = s.planBook() },
+		func() { s.Links = backlinks.Of(s.Shown); s.Faults = s.faultRows() },
+		func() { s.plans = s.planBook() },
 		func() { fill(s.Shown, s.Kits.Of) },
 		func() { fill(s.Shown, s.Times.Rows) },
 	)
@@ -111,14 +90,14 @@ func fill[T any](list []*model.Procedure, of func(*model.Procedure) T) {
 	}
 }
 
+// Publishes says that a procedure has a page.
+func (s *Site) Publishes(p *model.Procedure) bool { return s.shown[p] }
+
 // Changed forgets what was worked out of a procedure before it was bound anew.
 // What other procedures get through their calls of it stays as it was.
 func (s *Site) Changed(p *model.Procedure) {
 	s.Kits.Forget(p)
 	s.Times.Forget(p)
-	for _, j := range s.jobs.of[p] {
-		s.bookNotes(j) // its steps are others now
-	}
 }
 
 // Frame is what every page has around its own matter.
@@ -175,8 +154,8 @@ type Link struct {
 func (s *Site) Frame(here, title string) Frame {
 	shop := s.Manual.Shop
 	f := Frame{
-		Words: s.Words, Lang: s.Language(), Shop: s.say(shop, "title", shop.Title), Notice: s.say(shop, "notice", strings.TrimSpace(shop.Notice)),
-		Emergency: s.say(shop, "emergency", strings.TrimSpace(shop.Emergency)), Title: title, Here: here,
+		Words: s.Words, Lang: s.Language(), Shop: s.Say(shop, "title", shop.Title), Notice: s.Say(shop, "notice", strings.TrimSpace(shop.Notice)),
+		Emergency: s.Say(shop, "emergency", strings.TrimSpace(shop.Emergency)), Title: title, Here: here,
 		Up: strings.Repeat("../", strings.Count(here, "/")), Preview: s.Preview,
 	}
 	for _, t := range s.tabs() {
@@ -202,7 +181,7 @@ func (s *Site) tabs() []Tab {
 	add(len(m.Hazards), w.Hazards, "hazards/index.html")
 	add(len(m.Holds), w.Holds, "holds/index.html")
 	add(len(m.Roles), w.Roles, "roles/index.html")
-	add(len(s.faults), w.FaultCodes, "codes.html")
+	add(len(s.Faults), w.FaultCodes, "codes.html")
 	return append(all, Tab{Name: w.Snags, Address: "snags.html"})
 }
 
@@ -233,10 +212,10 @@ func folder(n model.Named) string {
 // folder; "" where the entry has no page, as a draft in a published site.
 func (s *Site) Address(up string, n model.Named) string {
 	if p, ok := n.(*model.Procedure); ok {
-		if !s.shown[p] {
+		if !s.Publishes(p) {
 			return ""
 		}
-		return up + s.pageOf(p)
+		return up + s.PageOf(p)
 	}
 	if dir := folder(n); dir != "" {
 		return up + dir + "/" + n.Base().ID + ".html"
@@ -244,17 +223,17 @@ func (s *Site) Address(up string, n model.Named) string {
 	return ""
 }
 
-// link is a link to an entry's page.
-func (s *Site) link(up string, n model.Named) Link {
-	return Link{Name: s.name(n), Address: s.Address(up, n)}
+// Link is a link to an entry's page.
+func (s *Site) Link(up string, n model.Named) Link {
+	return Link{Name: s.Name(n), Address: s.Address(up, n)}
 }
 
 // PageOf is the path of an entry's own page in the site.
 func PageOf(n model.Named) string { return folder(n) + "/" + n.Base().ID + ".html" }
 
-// firstAid gathers the first aid of hazards, each once. Where a person can be
+// FirstAid gathers the first aid of hazards, each once. Where a person can be
 // hurt and nothing is written, that is said.
-func (s *Site) firstAid(hazards []*model.Hazard) []Aid {
+func (s *Site) FirstAid(hazards []*model.Hazard) []Aid {
 	var out []Aid
 	seen := map[string]bool{}
 	for _, h := range hazards {
@@ -262,7 +241,7 @@ func (s *Site) firstAid(hazards []*model.Hazard) []Aid {
 			continue
 		}
 		seen[h.ID] = true
-		aid := Aid{Hazard: s.name(h), Text: s.say(h, "first-aid", h.FirstAid)}
+		aid := Aid{Hazard: s.Name(h), Text: s.Say(h, "first-aid", h.FirstAid)}
 		if aid.Text == "" {
 			aid.Text = s.Words.NoAidWritten
 		}
@@ -271,14 +250,15 @@ func (s *Site) firstAid(hazards []*model.Hazard) []Aid {
 	return out
 }
 
-func (s *Site) cutAt(points []*model.Point) []CutAt {
+// CutAt are points where energy is cut, in the page's language.
+func (s *Site) CutAt(points []*model.Point) []CutAt {
 	var out []CutAt
 	for _, p := range points {
 		var cuts []string
 		for _, e := range p.Cuts {
-			cuts = append(cuts, s.name(e))
+			cuts = append(cuts, s.Name(e))
 		}
-		out = append(out, CutAt{Point: s.name(p), Where: s.say(p, "where", p.Where), Cuts: strings.Join(cuts, ", ")})
+		out = append(out, CutAt{Point: s.Name(p), Where: s.Say(p, "where", p.Where), Cuts: strings.Join(cuts, ", ")})
 	}
 	return out
 }
@@ -305,8 +285,8 @@ func (f *Frame) Scripts() []string {
 	return all
 }
 
-// byName sorts links by name, then by address.
-func byName(links []Link) []Link {
+// ByName sorts links by name, then by address.
+func ByName(links []Link) []Link {
 	sort.Slice(links, func(i, j int) bool {
 		if links[i].Name != links[j].Name {
 			return links[i].Name < links[j].Name

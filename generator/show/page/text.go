@@ -10,10 +10,10 @@ import (
 	sentences "baybinder/generator/read/sentence"
 )
 
-// text fills the holes of a block with what its links become on a page. What
+// Text fills the holes of a block with what its links become on a page. What
 // only marks a step and stands behind the end of a sentence is not printed in
 // it: the step's boxes and marks say it.
-func (s *Site) text(up string, b *model.Block) HTML {
+func (s *Site) Text(up string, b *model.Block) HTML {
 	if len(b.Links) == 0 {
 		return HTML(strings.Join(b.Parts, ""))
 	}
@@ -50,7 +50,7 @@ func (s *Site) fill(out *strings.Builder, up string, l *model.Link) {
 	}
 	words := l.HTML
 	if words == "" {
-		words = html.EscapeString(s.registerWords(l))
+		words = html.EscapeString(s.RegisterWords(l))
 	}
 	if _, is := l.To.(*model.Tool); is && words != "" {
 		out.WriteString(`<b class="tool">` + words + `</b>`)
@@ -79,9 +79,9 @@ func (s *Site) linked(up string, l *model.Link) (address, class string) {
 	return "", ""
 }
 
-// registerWords are the words that an empty link prints: those that the shop
+// RegisterWords are the words that an empty link prints: those that the shop
 // wrote in a register, a machine file or a title.
-func (s *Site) registerWords(l *model.Link) string {
+func (s *Site) RegisterWords(l *model.Link) string {
 	switch l.To.(type) {
 	case nil, *model.Group, *model.Order:
 		return ""
@@ -89,7 +89,7 @@ func (s *Site) registerWords(l *model.Link) string {
 	if l.Kind.Target == model.ToOutcome || l.Kind.Target == model.ToAnswer {
 		return ""
 	}
-	return s.name(l.To)
+	return s.Name(l.To)
 }
 
 func anchor(out *strings.Builder, class, address, words, title string) {
@@ -131,16 +131,16 @@ func escapeURL(address string) string {
 	return string(util.EscapeHTML(util.URLEscape([]byte(address), false)))
 }
 
-// blank says that a block shows nothing: it held only links such as time:.
-func blank(h HTML) bool { return strings.TrimSpace(string(h)) == "" }
+// Blank says that a block shows nothing: it held only links such as time:.
+func Blank(h HTML) bool { return strings.TrimSpace(string(h)) == "" }
 
 // Anchor is a step's id on its page: its name, else its number.
 func Anchor(s *model.Step) string {
 	if s.Name != "" {
 		return s.Name
 	}
-	return "s" + hyphens(s.Number)
+	return "s" + Hyphens(s.Number)
 }
 
-// hyphens makes a step's number fit for an id: 4.7 is 4-7.
-func hyphens(number string) string { return strings.ReplaceAll(number, ".", "-") }
+// Hyphens makes a step's number fit for an id: 4.7 is 4-7.
+func Hyphens(number string) string { return strings.ReplaceAll(number, ".", "-") }

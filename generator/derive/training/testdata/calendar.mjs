@@ -22,7 +22,18 @@ try {
     const event = new ICAL.Event(part);
     const stamp = part.getFirstPropertyValue("dtstamp");
     if (!stamp || stamp.isDate || stamp.zone !== ICAL.Timezone.utcTimezone) out.faults.push("dtstamp is not in UTC"); // 3.8.7.2
+    const alarms = part.getAllSubcomponents();
+    for (const alarm of alarms) {
+      if (alarm.name !== "valarm") out.faults.push("an event holds a " + alarm.name);
+      for (const must of ["action", "description", "trigger"]) {
+        if (alarm.getAllProperties(must).length !== 1) out.faults.push("an alarm's " + must + " is not there once"); // 3.6.6
+      }
+    }
     out.events.push({
+      alarms: alarms.map((a) => ({
+        action: a.getFirstPropertyValue("action"), text: a.getFirstPropertyValue("description"),
+        before: -(a.getFirstPropertyValue("trigger")?.toSeconds?.() ?? 0) / 86400,
+      })),
       uid: event.uid, summary: event.summary, day: event.startDate.toString(), whole: event.startDate.isDate,
       days: event.duration.toSeconds() / 86400, transp: part.getFirstPropertyValue("transp"),
     });

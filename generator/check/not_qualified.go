@@ -1,0 +1,31 @@
+package check
+
+import (
+	"baybinder/generator/base/finding"
+	"baybinder/generator/read/record"
+)
+
+var notQualified = finding.Rule{
+	Code:  "not-qualified",
+	Level: finding.Advice,
+	Title: "A job by somebody who, by the files, was not qualified or not up to date",
+	Why:   "The record shows who did the job and on which day. Who had not read what stood, or held none of the roles that it needs, did it without what the shop asks for. Local codes decide who may work.",
+	Mend:  "Look the job over with somebody who is qualified. Where the list or the record lacks what was so, add it: rows of a past day are added with --today DAY.",
+}
+
+// runNotQualified looks at every job that counts. Who is not known is told as
+// that, and never as unqualified.
+func runNotQualified(c *Context) []finding.Finding {
+	var found []finding.Finding
+	for _, j := range record.Counted(c.Manual.Jobs, c.Today) {
+		if j.To == nil || uncertain(j.To) {
+			continue
+		}
+		fit := c.staff().Fitness(j)
+		for _, mark := range fit.Marks() {
+			found = append(found, notQualified.At(j.WorkerAt, "%s", mark).
+				WithMend("look the job over with somebody who is qualified; baybinder readings audit records/%s.json shows it whole", j.Name))
+		}
+	}
+	return found
+}

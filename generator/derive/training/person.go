@@ -1,0 +1,75 @@
+package training
+
+import (
+	"slices"
+
+	"baybinder/generator/model"
+	"baybinder/generator/read/record"
+)
+
+// PersonAccount is what the files show of a person on a day.
+type PersonAccount struct {
+	Person *model.Person
+	There  bool
+	Roles  []RoleOn
+	Deeds  []Deed // by day
+	Jobs   []Done // the oldest first
+}
+
+// RoleOn is a role of a person, as it stood on a day.
+type RoleOn struct {
+	Role  *model.Role
+	From  model.Date // zero where it is not known
+	Until model.Date // zero where it does not run out
+	Ended model.Date // withdrawn; zero where it was not
+	Why   string     // it was withdrawn
+	Held  bool
+}
+
+// Done is a job, what it was done with, and how its people stood.
+type Done struct {
+	record.Use
+	Fitness Fitness
+}
+
+// PersonAccount is what the files show of a person on the staff's day: what they
+// held, had read, watched and performed, and which jobs they had done.
+func (h *Standings) PersonAccount(p *model.Person) PersonAccount {
+	a := PersonAccount{Person: p, There: p.There(h.today)}
+	roles := h.Roles(p)
+	for i := range roles {
+		if g := &roles[i]; g.To != nil && !h.today.Before(g.On) && !slices.ContainsFunc(roles[:i], func(o model.Gained) bool { return o.To == g.To && o.On == g.On && o.Ended == g.Ended }) {
+			a.Roles = append(a.Roles, h.roleOn(p, g))
+		}
+	}
+	for i := range h.m.Record {
+		if r := &h.m.Record[i]; r.Person.To == p && h.counts(r) {
+			a.Deeds = append(a.Deeds, h.deed(r))
+		}
+	}
+	slices.SortStableFunc(a.Deeds, func(x, y Deed) int { return x.Date.Time().Compare(y.Date.Time()) })
+	for _, q := range h.m.Procedures {
+		for _, use := range record.Used(h.m, q, h.today) {
+			if slices.ContainsFunc(record.Doers(h.m, use.Job), func(w record.Worker) bool { return w.To == p }) {
+				a.Jobs = append(a.Jobs, Done{use, h.Fitness(use.Job)})
+			}
+		}
+	}
+	slices.SortStableFunc(a.Jobs, func(x, y Done) int { return x.Job.Saved.Compare(y.Job.Saved) })
+	return a
+}
+
+func (h *Standings) roleOn(p *model.Person, g *model.Gained) RoleOn {
+	r := RoleOn{Role: g.To, From: g.On, Ended: g.Ended}
+	if r.From.IsZero() {
+		r.From = g.From
+	}
+	r.Until, _ = Until(g)
+	r.Held = !p.Away(h.today) && holds([]model.Gained{*g}, g.ID, h.today)
+	for _, a := range h.awardsOf(p) {
+		if a.Act == "withdrawn" && a.Role.To == g.To && a.Date == g.Ended {
+			r.Why = a.Reason
+		}
+	}
+	return r
+}

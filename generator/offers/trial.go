@@ -1,0 +1,157 @@
+package offers
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/check"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
+	"baybinder/generator/read/edit"
+)
+
+// Apply is a file's text with edits in it, which do not overlap. Those of other
+// files are left out.
+func Apply(f *position.File, edits []Edit) string {
+	list := slices.DeleteFunc(slices.Clone(edits), func(e Edit) bool { return e.At.Path() != f.Path })
+	slices.SortStableFunc(list, func(a, b Edit) int { return cmp.Compare(a.At.Start, b.At.Start) })
+	var out strings.Builder
+	last := 0
+	for _, e := range list {
+		out.WriteString(f.Text[last:e.At.Start])
+		out.WriteString(e.Text)
+		last = e.At.End
+	}
+	out.WriteString(f.Text[last:])
+	return out.String()
+}
+
+// now is where an offset of a file stands once edits are in it.
+func now(offset int, edits []Edit) int {
+	by := 0
+	for _, e := range edits {
+		if e.At.Start < offset || e.At.Start == offset && e.At.End == e.At.Start {
+			by += len(e.Text) - (e.At.End - e.At.Start)
+		}
+	}
+	return offset + by
+}
+
+// tried is a procedure as it would be, and what is found in it.
+type tried struct {
+	*model.Procedure
+	walk  *walk.Walk
+	found []finding.Finding
+}
+
+// try binds, walks and checks a procedure with another text, in no manual.
+func (b *Bench) try(path, text string) *tried {
+	p, found := b.Bound.Try(position.NewFile(path, text))
+	w := b.Walks.Try(p)
+	found = slices.Concat(found, w.Findings, check.Procedure(b.Context, p))
+	return &tried{p, w, finding.Sort(found)}
+}
+
+// asWritten is a procedure as it stands.
+func (b *Bench) asWritten(p *model.Procedure) *tried { return b.try(p.File.Path, p.File.Text) }
+
+// weigh tries an offer, and says what is in the way and what it brings. found is
+// what is found in the procedure as it stands.
+func (b *Bench) weigh(o *Offer, slot Slot, found []finding.Finding) {
+	lists, step := b.grown(slot.Procedure, o.Needs), Edit{slot.At, slot.Before + o.Sentence + slot.After}
+	o.Edits = append(lists, step)
+	t := b.try(slot.Procedure.File.Path, Apply(slot.Procedure.File, o.Edits))
+	from := now(slot.At.Start, lists)
+	old := stillThere(found, slot.Procedure.File.Path, o.Edits)
+	for _, f := range t.found {
+		switch inside := f.At.Path() == slot.Procedure.File.Path && from <= f.At.Start && f.At.Start < from+len(step.Text); {
+		case inside && f.Level == finding.Error && !walk.Leaves(f.Code):
+			o.InTheWay = append(o.InTheWay, f.Message)
+		case !inside && old[keyOf(f, f.At.Start)] > 0:
+			old[keyOf(f, f.At.Start)]--
+		default:
+			o.Brings = append(o.Brings, f)
+		}
+	}
+}
+
+// stillThere counts findings by code and by the place that they have once edits
+// are in their file. Their words may hold the numbers of steps, which move.
+func stillThere(found []finding.Finding, path string, edits []Edit) map[string]int {
+	out := map[string]int{}
+	for _, f := range found {
+		start := f.At.Start
+		if f.At.Path() == path {
+			start = now(start, edits)
+		}
+		out[keyOf(f, start)]++
+	}
+	return out
+}
+
+func keyOf(f finding.Finding, start int) string {
+	return fmt.Sprintf("%s %s %d", f.Code, f.At.Path(), start)
+}
+
+// lists are the reconciled lists by the kind of a need's link, in the format's
+// order, and the roles.
+var lists = []struct{ name, kind string }{
+	{"needs", model.LinkRole}, {"hazards", model.LinkHazard}, {"tools", model.LinkTool}, {"supplies", "supply"}, {"holds", model.LinkHold},
+}
+
+// grown are the edits that add to a procedure's lists what they lack of some
+// needs. What finds no safe place is left to the check to tell.
+func (b *Bench) grown(p *model.Procedure, needs []Need) []Edit {
+	var out []Edit
+	if p.Broken || p.Misread {
+		return nil
+	}
+	for _, list := range lists {
+		var ids []string
+		for _, n := range needs {
+			if id := n.Entry.Base().ID; n.Kind == list.kind && !listed(p, list.name, id) && !slices.Contains(ids, id) {
+				ids = append(ids, id)
+			}
+		}
+		if len(ids) == 0 {
+			continue
+		}
+		if piece, ok := edit.Grow(p.File, list.name, ids); ok {
+			out = append(out, Edit{p.File.At(piece.At, piece.At+piece.Cut), piece.Text})
+		}
+	}
+	return merged(out)
+}
+
+// merged puts edits at one place into one: their order there is that of the
+// lists.
+func merged(edits []Edit) []Edit {
+	var out []Edit
+	for _, e := range edits {
+		if n := len(out); n > 0 && out[n-1].At == e.At {
+			out[n-1].Text += e.Text
+			continue
+		}
+		out = append(out, e)
+	}
+	return out
+}
+
+// listed says whether a list of the front matter has an id.
+func listed(p *model.Procedure, list, id string) bool {
+	switch list {
+	case "needs":
+		return slices.ContainsFunc(p.Needs, func(r model.Ref[model.Role]) bool { return r.ID == id })
+	case "hazards":
+		return slices.ContainsFunc(p.Hazards, func(u model.HazardUse) bool { return u.ID == id })
+	case "tools":
+		return slices.ContainsFunc(p.Tools, func(u model.Use[model.Tool]) bool { return u.ID == id })
+	case "supplies":
+		return slices.ContainsFunc(p.Supplies, func(u model.Use[model.Supply]) bool { return u.ID == id })
+	}
+	return slices.ContainsFunc(p.Holds, func(r model.Ref[model.Hold]) bool { return r.ID == id })
+}

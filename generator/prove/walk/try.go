@@ -1,0 +1,94 @@
+package walk
+
+import (
+	"maps"
+	"slices"
+
+	"baybinder/generator/model"
+)
+
+// Try walks a procedure that stands in no manual: one of its procedures as it
+// would be. Nothing of the result changes; several may be tried at once.
+func (r *Result) Try(p *model.Procedure) *Walk {
+	s := r.shared.placing(p)
+	if inCycle([]*model.Procedure{p})[p] {
+		return &Walk{Words: wordsOnly(p)}
+	}
+	if s.walkable(p) {
+		c := called{p, s.layouts[p.For.To]}
+		if slices.ContainsFunc(s.calls(c), func(q called) bool { return s.summaries[q] == nil }) {
+			copied := *s
+			copied.summaries = maps.Clone(s.summaries)
+			s = &copied
+			s.summarizeBelow(c)
+		}
+	}
+	return s.walk(p)
+}
+
+// placing is the same with layouts that hold what a procedure puts in place or
+// takes away: a tool that no other does has no place in them yet.
+func (s *shared) placing(p *model.Procedure) *shared {
+	if len(s.unplaced(p)) == 0 {
+		return s
+	}
+	copied := *s
+	copied.layouts, copied.summaries = maps.Clone(s.layouts), maps.Clone(s.summaries)
+	copied.place(p)
+	return &copied
+}
+
+// place puts into the layout of a procedure's machine what it lacks.
+func (s *shared) place(p *model.Procedure) {
+	missing := s.unplaced(p)
+	if len(missing) == 0 {
+		return
+	}
+	old := s.layouts[p.For.To]
+	var tools []*model.Tool
+	for _, x := range old.things {
+		if t, is := x.named.(*model.Tool); is {
+			tools = append(tools, t)
+		}
+	}
+	s.layouts[p.For.To] = newLayout(p.For.To, append(tools, missing...))
+	s.layouts[p.For.To].timings(s.manual.Shop)
+}
+
+// unplaced are the tools that a procedure puts in place or takes away and that
+// its layout lacks.
+func (s *shared) unplaced(p *model.Procedure) []*model.Tool {
+	lay, have := s.layouts[p.For.To]
+	if !have {
+		return nil
+	}
+	var out []*model.Tool
+	for _, t := range placed(&model.Manual{Procedures: []*model.Procedure{p}, Tools: s.manual.Tools}) {
+		if _, known := lay.of[t]; !known {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+// Stand is where things stand once so many steps and sub-steps are done.
+func (w *Walk) Stand(steps int) []Standing { return w.standing(steps) }
+
+// leaving says that a rule is about how things are left, and stands at the link
+// that began it: the act itself is no fault.
+func leaving(r *rule) bool {
+	for sort := anEnergy; sort <= anAsked; sort++ {
+		for _, of := range leftRules(sort) {
+			if of == r {
+				return true
+			}
+		}
+	}
+	return r == &NotSupplied || r == &StateMismatch || r == &NotMarked || r == &NotCapped
+}
+
+// Leaves says whether a finding of this code is about how things are left, and
+// not about the act at which it stands.
+func Leaves(code string) bool {
+	return slices.ContainsFunc(Rules(), func(r *rule) bool { return r.Code == code && leaving(r) })
+}

@@ -1,0 +1,51 @@
+package edit
+
+import (
+	"slices"
+
+	"baybinder/generator/base/patch"
+	"baybinder/generator/base/position"
+	"baybinder/generator/read/syntax"
+)
+
+// Put is the piece that gives a field of a procedure's front matter a value of
+// one word. It is false where no place is safe.
+func Put(file *position.File, name, value string) (patch.Piece, bool) {
+	return one(file, name, value, (*front).scalar)
+}
+
+// Drop is the piece that takes a field out of a procedure's front matter. It is
+// false where it is not there, or not safe to take out.
+func Drop(file *position.File, name string) (patch.Piece, bool) {
+	return one(file, name, "", func(f *front, name, _ string) (patch.Piece, bool) { return f.without(name) })
+}
+
+// one makes a piece and judges it by reading the result: the field is as it is
+// to be, and every other as it was.
+func one(file *position.File, name, value string, make func(f *front, name, value string) (patch.Piece, bool)) (patch.Piece, bool) {
+	doc, _ := syntax.Read(file)
+	if doc.Front == nil {
+		return patch.Piece{}, false
+	}
+	piece, ok := make(&front{file: doc.File, node: doc.Front}, name, value)
+	if !ok {
+		return piece, false
+	}
+	after, _ := syntax.Read(patch.Applied(doc.File, []patch.Piece{piece}))
+	return piece, after.Front != nil && valued(after.Front.Get(name), value) && sameBut(doc.Front, after.Front, name)
+}
+
+func valued(n *syntax.Node, value string) bool {
+	if value == "" {
+		return n == nil
+	}
+	return n != nil && n.Kind == syntax.Scalar && n.Text == value
+}
+
+// sameBut says whether two front matters differ in nothing but one field.
+func sameBut(before, after *syntax.Node, name string) bool {
+	rest := func(n *syntax.Node) []syntax.Pair {
+		return slices.DeleteFunc(slices.Clone(n.Pairs), func(p syntax.Pair) bool { return p.Key == name })
+	}
+	return slices.EqualFunc(rest(before), rest(after), func(a, b syntax.Pair) bool { return a.Key == b.Key && same(a.Value, b.Value) })
+}

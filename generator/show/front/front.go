@@ -1,0 +1,93 @@
+// Package front works out the site's first page, its search, and the writer's list of snags.
+package front
+
+import (
+	"slices"
+
+	"baybinder/generator/language/words"
+	"baybinder/generator/model"
+	"baybinder/generator/show/jobs"
+	"baybinder/generator/show/page"
+)
+
+// Pages makes the first page, the search, and the writer's list.
+type Pages struct{ *jobs.Pages }
+
+// Of makes them with what was recorded of jobs.
+func Of(j *jobs.Pages) *Pages { return &Pages{j} }
+
+// In is the same as it is read in one of the shop's other languages.
+func (s *Pages) In(tag string) *Pages { return &Pages{s.Pages.In(tag)} }
+
+// Front is the site's first page.
+type Front struct {
+	page.Frame
+	JobsOf   string // the shop whose open jobs the browser lists
+	Machines []page.Link
+	Topics   []Topic
+	Retired  []page.Link
+	Changes  []Changed
+	Plans    []page.Link // reading plans
+	Training *words.Readings
+}
+
+// Topic is a folder of procedures.
+type Topic struct {
+	Name       string
+	Procedures []page.Sheet
+}
+
+// Changed is one issued revision in the list of what changed lately.
+type Changed struct {
+	page.Link
+	Revision string
+	Date     string
+	Reason   string
+}
+
+// lately is how many revisions the front page shows.
+const lately = 8
+
+// Front makes the site's first page.
+func (s *Pages) Front() *Front {
+	v := &Front{Frame: s.Frame("index.html", s.Manual.Shop.Title), JobsOf: s.Manual.Shop.Title, Plans: s.PlanLinks(""), Training: s.Training()}
+	v.ListsJobs = true
+	for _, m := range s.Manual.Machines {
+		v.Machines = append(v.Machines, s.Link(v.Up, m))
+	}
+	at := map[string]int{}
+	for _, p := range s.Shown {
+		if p.Status == "retired" {
+			v.Retired = append(v.Retired, s.Link(v.Up, p))
+			continue
+		}
+		i, known := at[p.Topic]
+		if !known {
+			i = len(v.Topics)
+			at[p.Topic] = i
+			v.Topics = append(v.Topics, Topic{Name: s.TopicName(p.Topic)})
+		}
+		v.Topics[i].Procedures = append(v.Topics[i].Procedures, s.Sheet(v.Up, p))
+	}
+	for _, t := range v.Topics {
+		slices.SortStableFunc(t.Procedures, func(a, b page.Sheet) int { return page.CompareText(a.Name, b.Name) })
+	}
+	v.Changes = s.lately(v.Up)
+	return v
+}
+
+// lately lists the newest revisions, the newest first.
+func (s *Pages) lately(up string) []Changed {
+	var out []Changed
+	revisions := slices.Clone(s.Manual.Revisions)
+	slices.SortStableFunc(revisions, func(a, b model.Revision) int { return -page.CompareText(a.Date.String(), b.Date.String()) })
+	for _, r := range revisions {
+		if len(out) == lately {
+			break
+		}
+		if p := r.Procedure.To; p != nil && s.Publishes(p) {
+			out = append(out, Changed{Link: s.Link(up, p), Revision: r.Number, Date: r.Date.String(), Reason: r.Reason})
+		}
+	}
+	return out
+}

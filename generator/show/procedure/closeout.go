@@ -1,0 +1,311 @@
+package procedure
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/derive/kit"
+	"baybinder/generator/derive/slips"
+	"baybinder/generator/language/words"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
+	"baybinder/generator/show/page"
+)
+
+// CloseOut is the list at the end of a procedure in which everything that was
+// opened is counted closed, and the easily missed steps stand again.
+type CloseOut struct {
+	*words.CloseOut
+	Rows  []CloseRow // what was opened and is closed, in the order of closing
+	Steps []CloseRow // easily missed steps that are not among the rows
+	Count int        // easily missed steps in all
+}
+
+// CloseRow is one line of it.
+type CloseRow struct {
+	Key    string // what its tick is kept under
+	What   string
+	State  string     // "on", "tight"
+	When   string     // the units it holds for; "" for all
+	Count  int        // 0 where there is nothing to count
+	Opened *page.Link // the step; nil where there is none
+	Closed page.Link
+	Missed bool // the step that closes it is easily missed
+}
+
+// Empty says that there is nothing to list.
+func (c *CloseOut) Empty() bool { return len(c.Rows)+len(c.Steps) == 0 }
+
+// Missed is the line of an easily missed step.
+type Missed struct {
+	Text  string
+	Count int // of how many, where there are several
+
+	Counted string // says so, with a place for the number that was counted
+}
+
+// missed are the lines of a procedure's easily missed steps, by number.
+func (s *Pages) missed(items []slips.Item) map[string]*Missed {
+	out := map[string]*Missed{}
+	for i := range items {
+		if it := &items[i]; it.Easily() {
+			m := &Missed{Text: s.whyMissed(it)}
+			if it.Count > 1 {
+				m.Count, m.Counted = it.Count, words.Count(s.Speaks.CloseOut.CountOf, it.Count)
+			}
+			out[it.Number()] = m
+		}
+	}
+	return out
+}
+
+func (s *Pages) whyMissed(it *slips.Item) string {
+	w := &s.Speaks.CloseOut
+	var why []string
+	add := func(is bool, text string) {
+		if is {
+			why = append(why, text)
+		}
+	}
+	add(it.After, w.After)
+	add(it.Follows, w.Follows)
+	add(it.Repeats, fmt.Sprintf(w.Repeats, it.Count))
+	add(it.NoTrace, w.NoTrace)
+	add(it.Hidden, w.Hidden)
+	add(it.Different, w.Different)
+	add(it.Small, w.Small)
+	return fmt.Sprintf(w.Missed, strings.Join(why, "; "))
+}
+
+// mark puts the lines on the steps that they belong to. Of a repeated step
+// every round has it.
+func mark(parts []Part, missed map[string]*Missed) {
+	var visit func(v *Step)
+	visit = func(v *Step) {
+		v.Missed = missed[v.Number]
+		for i := range v.Derived {
+			v.Derived[i].Missed = missed[v.Derived[i].Number]
+		}
+		for i := range v.Subs {
+			visit(&v.Subs[i])
+		}
+	}
+	for _, p := range parts {
+		if p.Step != nil {
+			visit(p.Step)
+		}
+	}
+}
+
+func (s *Pages) closeOut(p *model.Procedure, items []slips.Item, missed map[string]*Missed) CloseOut {
+	v := CloseOut{CloseOut: &s.Speaks.CloseOut, Count: len(missed)}
+	told := map[string]bool{}
+	turned := s.Walks.Turned(p)
+	for _, t := range turned {
+		if t.Part == nil || !slices.ContainsFunc(turned, func(o walk.Turned) bool { return o.Thing == model.Named(t.Part) }) {
+			v.Rows = append(v.Rows, s.closeRows(p, t, items, turned)...)
+		}
+	}
+	for i := range v.Rows {
+		row := &v.Rows[i]
+		if missed[row.Closed.Name] != nil && !told[row.Closed.Name] {
+			row.Missed, told[row.Closed.Name] = true, true
+		}
+	}
+	for i := range items {
+		it := &items[i]
+		if n := it.Number(); missed[n] != nil && !told[n] {
+			v.Steps = append(v.Steps, CloseRow{
+				Key: "step:" + n, What: s.itemWords(it), Count: missed[n].Count, Closed: toItem(it), Missed: true,
+			})
+		}
+	}
+	return v
+}
+
+// closeRows are the lines of one thing: of a part also those of its fasteners.
+// An energy that is cut at points, or held by placed tools, is told by them.
+func (s *Pages) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item, all []walk.Turned) []CloseRow {
+	w := &s.Speaks.CloseOut
+	row := CloseRow{What: s.LabelAt(t.Thing, t.Part), When: s.where(p.For.To, t.Where), Closed: s.closedAt(p, t)}
+	if saidByPhase(t.Closed.Phase, t.Where) || t.Opened != nil && saidByPhase(t.Opened.Phase, t.Where) {
+		row.When = ""
+	}
+	if t.Opened != nil {
+		opened := toStep(t.Opened)
+		row.Opened = &opened
+	}
+	switch thing := t.Thing.(type) {
+	case *model.Energy:
+		if len(thing.Points)+len(thing.BlockedBy) > 0 {
+			return nil
+		}
+		row.Key, row.State = "energy:"+thing.ID, w.Live
+	case *model.Point:
+		row.Key, row.State = "point:"+thing.ID, w.Live
+		if slices.Contains(t.Words, "locked") {
+			row.State, row.Count = w.LocksOff, kit.LocksAt(s.Manual.Shop.Locks, p)
+		}
+	case *model.Part:
+		row.Key, row.State = "part:"+thing.ID, w.On
+		return slices.Concat([]CloseRow{row}, s.capRows(row, p, t), s.fastenerRows(row, thing, items, all))
+	case *model.Fastener:
+		row.Key, row.State, row.Count = "fastener:"+thing.ID, w.Tight, slips.Held(t.Part, thing)
+		if t.Part != nil {
+			row.Key += "#" + t.Part.ID
+		}
+	case *model.Fluid:
+		row.Key, row.State = "fluid:"+thing.ID, w.Full
+	case *model.Tool:
+		row.Key, row.State, row.Count = "tool:"+thing.ID, w.Away, s.ofTool(p, thing)
+	case *model.Setting:
+		row.Key, row.State = "setting:"+thing.ID, w.Back
+		if thing.Value != "" {
+			row.State += ": " + thing.Value
+		}
+	default:
+		return nil
+	}
+	return []CloseRow{row}
+}
+
+// capRows is the line of the cap in a part's open end: it is out where the part
+// is back on.
+func (s *Pages) capRows(part CloseRow, p *model.Procedure, t walk.Turned) []CloseRow {
+	if t.Capped == nil {
+		return nil
+	}
+	w := &s.Speaks.CloseOut
+	name := s.LabelAt(t.Thing, nil)
+	row, opened := part, toStep(t.Capped)
+	row.Key, row.What, row.State, row.Opened = "cap:"+t.Thing.Base().ID, fmt.Sprintf(w.Cap, name), w.CapOut, &opened
+	if t.Thing.(*model.Part).Kind != "line" {
+		row.What, row.State = fmt.Sprintf(w.Tape, name), w.TapeOff
+	}
+	if units := s.where(p.For.To, t.CappedOn); units != "" {
+		row.When = units
+	}
+	return []CloseRow{row}
+}
+
+// fastenerRows are the lines of the fasteners that hold a part: they came off
+// with it, or were loosened before, and are closed where they are tightened.
+func (s *Pages) fastenerRows(part CloseRow, of *model.Part, items []slips.Item, all []walk.Turned) []CloseRow {
+	w := &s.Speaks.CloseOut
+	var out []CloseRow
+	for _, h := range of.HeldBy {
+		if h.To == nil {
+			continue
+		}
+		row := part
+		row.Key, row.State = "fastener:"+h.To.ID+"#"+of.ID, w.Tight
+		row.What, row.Count = s.LabelAt(h.To, of), slips.Held(of, h.To)
+		row.tightenedAt(items, h.To, of)
+		row.loosenedFirst(all, h.To, of)
+		out = append(out, row)
+	}
+	return out
+}
+
+// tightenedAt closes a row where its fastener is tightened: by the last step
+// that everybody does, else by the last.
+func (r *CloseRow) tightenedAt(items []slips.Item, f *model.Fastener, part *model.Part) {
+	sure := false
+	for i := range items {
+		it := &items[i]
+		if !it.Tightens(f, part) || sure && aside(it.Step) {
+			continue
+		}
+		sure = sure || !aside(it.Step)
+		r.Closed = toItem(it)
+	}
+}
+
+// loosenedFirst opens the row of a fastener where it was loosened before its
+// part came off.
+func (r *CloseRow) loosenedFirst(all []walk.Turned, f *model.Fastener, part *model.Part) {
+	off := slices.IndexFunc(all, func(t walk.Turned) bool { return t.Thing == model.Named(part) })
+	i := slices.IndexFunc(all, func(t walk.Turned) bool { return t.Thing == model.Named(f) && t.Part == part })
+	if i < 0 || all[i].Opened == nil || all[off].Opened == nil || all[i].Opened.At.Start > all[off].Opened.At.Start {
+		return
+	}
+	opened := toStep(all[i].Opened)
+	r.Opened = &opened
+}
+
+// aside says that a step is done only where a hold went a certain way, or
+// where somebody chooses to.
+func aside(st *model.Step) bool {
+	for ; st != nil; st = st.Parent {
+		for _, l := range st.Links {
+			if l.Kind.Branches || l.Is(model.LinkOptional) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// closedAt is the step that closed a thing: the derived one, where it is one.
+func (s *Pages) closedAt(p *model.Procedure, t walk.Turned) page.Link {
+	at := toStep(t.Closed)
+	for _, r := range s.Walks.Of(p).Reversals {
+		for i := range r.Steps {
+			if d := &r.Steps[i]; r.Step == t.Closed && d.Thing == t.Thing && d.Verb != model.Tighten {
+				at = toDerived(d)
+			}
+		}
+	}
+	return at
+}
+
+// toStep is a link to a step of the same page, under its number.
+func toStep(st *model.Step) page.Link {
+	return page.Link{Name: st.Number, Address: "#" + page.Anchor(st)}
+}
+
+func toDerived(d *walk.Derived) page.Link {
+	return page.Link{Name: d.Label, Address: "#" + derivedAnchor(d)}
+}
+
+func toItem(it *slips.Item) page.Link {
+	if it.Derived != nil {
+		return toDerived(it.Derived)
+	}
+	return toStep(it.Step)
+}
+
+// ofTool is how many of a tool the job has, its calls included.
+func (s *Pages) ofTool(p *model.Procedure, tool *model.Tool) int {
+	for _, t := range s.Kits.Of(p).Tools {
+		if t.Tool == tool {
+			return t.Count
+		}
+	}
+	return 1
+}
+
+// mostWords is how much of an easily missed step's words its line has.
+const mostWords = 90
+
+func (s *Pages) itemWords(it *slips.Item) string {
+	if it.Derived != nil {
+		return s.Undoing(it.Derived)
+	}
+	for i := range it.Step.Blocks {
+		if b := &it.Step.Blocks[i]; b.Role == model.Said && strings.TrimSpace(b.Plain) != "" {
+			text := []rune(strings.Join(strings.Fields(b.Plain), " "))
+			if len(text) <= mostWords {
+				return string(text)
+			}
+			cut := string(text[:mostWords])
+			if at := strings.LastIndex(cut, " "); at > 0 {
+				cut = cut[:at]
+			}
+			return cut + " …"
+		}
+	}
+	return strconv.Quote(it.Number())
+}

@@ -1,0 +1,411 @@
+// Package register works out the pages of what the registers and the machine files hold: tools, supplies,
+// hazards, holds, roles, machines with their cards, fault codes, labels for the shelves.
+package register
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/derive/backlinks"
+	"baybinder/generator/derive/kit"
+	"baybinder/generator/language/words"
+	"baybinder/generator/model"
+	"baybinder/generator/show/jobs"
+	"baybinder/generator/show/page"
+	"baybinder/generator/trade/signal"
+	"baybinder/generator/trade/working"
+)
+
+// Pages makes the pages of the registers and of machines.
+type Pages struct{ *jobs.Pages }
+
+// Of makes them with what was recorded of jobs.
+func Of(j *jobs.Pages) *Pages { return &Pages{j} }
+
+// Entry is the page of one entry of a register.
+type Entry struct {
+	page.Frame
+	Name     string
+	Sort     string // what it is: "Tools"
+	Facts    []Fact
+	Box      *page.Box // of a hazard: as the steps show it
+	Hold     *page.Hold
+	Label    *page.Chemical // of a supply
+	Picture  string
+	Note     string
+	Computed []page.Computed
+	Uses     []Used
+}
+
+// Fact is one line about a thing.
+type Fact struct {
+	Name     string
+	Text     string
+	Links    []page.Link
+	Computed []page.Computed
+}
+
+// Used is a procedure that uses an entry, with the steps where it does.
+type Used struct {
+	page.Link
+	Amount string // of a supply: what the procedure's own steps use up
+	Steps  []page.Link
+}
+
+// facts gathers lines, leaving empty ones out.
+type facts []Fact
+
+func (f *facts) text(name, text string) {
+	if text != "" {
+		*f = append(*f, Fact{Name: name, Text: text})
+	}
+}
+
+func (f *facts) links(name string, links []page.Link) {
+	if len(links) > 0 {
+		*f = append(*f, Fact{Name: name, Links: links})
+	}
+}
+
+func (s *Pages) entry(n model.Named, c *model.Common, sort string) *Entry {
+	v := &Entry{Frame: s.Frame(page.PageOf(n), c.Label()), Name: c.Label(), Sort: sort, Note: c.Note}
+	if c.Picture != "" {
+		v.Picture = v.Up + c.Picture
+	}
+	v.Uses = s.used(v.Up, s.Links.Uses(n))
+	return v
+}
+
+func (s *Pages) used(up string, uses []backlinks.Use) []Used {
+	var out []Used
+	for _, u := range uses {
+		line := Used{Link: s.Link(up, u.Procedure)}
+		for _, st := range u.Steps {
+			line.Steps = append(line.Steps, page.Link{Name: st.Number, Address: s.Address(up, u.Procedure) + "#" + page.Anchor(st)})
+		}
+		out = append(out, line)
+	}
+	return out
+}
+
+func links[T any, P interface {
+	*T
+	model.Named
+}](s *Pages, up string, refs []model.Ref[T]) []page.Link {
+	var out []page.Link
+	for _, r := range refs {
+		if r.To != nil {
+			out = append(out, s.Link(up, P(r.To)))
+		}
+	}
+	return out
+}
+
+// Tool makes the page of a tool.
+func (s *Pages) Tool(t *model.Tool) *Entry {
+	w := s.Words
+	v := s.entry(t, &t.Common, w.Tools)
+	f := (*facts)(&v.Facts)
+	f.text(w.KindOf, w.Kind(t.Kind))
+	f.text(w.Kept, t.Kept)
+	if t.Owned > 0 {
+		f.text(w.Owned, strconv.Itoa(t.Owned))
+	}
+	if !t.Range.IsZero() {
+		f.text(w.Range, s.BothLimit(t.Range))
+	}
+	f.text(w.Fits, page.Joined(t.Fits))
+	f.text(w.Rated, t.Rated)
+	f.text(w.Calibration, page.Joined(s.dues(t)))
+	f.links(w.Substitutes, links(s, v.Up, t.Or))
+	f.links(w.MayBeUsedBy, links(s, v.Up, t.Needs))
+	f.text(w.Number, t.Number)
+	v.Computed = s.calibrations(t)
+	return v
+}
+
+// calibrations are the last days of a tool's calibrations, with their workings.
+func (s *Pages) calibrations(t *model.Tool) []page.Computed {
+	c := t.Calibration
+	if c == nil {
+		return nil
+	}
+	span, ok := c.Every.Span()
+	if !ok {
+		return nil
+	}
+	dated := append([]model.DatedUnit{{Name: t.Label(), Last: c.Last}}, c.Units...)
+	var out []page.Computed
+	for _, u := range dated {
+		if u.Last.IsZero() {
+			continue
+		}
+		due := model.DateOf(span.AddTo(u.Last.Time()))
+		out = append(out, page.Computed{Title: fmt.Sprintf(s.Speaks.Worked.Calibration, u.Name, due), Working: working.Working{
+			Formula: "good to = last calibration + interval",
+			Put:     u.Last.String() + " + " + c.Every.String(), Result: due.String(),
+			Assumes: []string{"On that day itself it is still good."},
+			Source:  "the shop's register of tools",
+		}})
+	}
+	return out
+}
+
+// dues says when a tool's calibration runs out, as one or by individual.
+func (s *Pages) dues(t *model.Tool) []string {
+	if t.Calibration == nil {
+		return nil
+	}
+	span, ok := t.Calibration.Every.Span()
+	if !ok {
+		return nil
+	}
+	due := func(last model.Date) string { return model.DateOf(span.AddTo(last.Time())).String() }
+	if len(t.Calibration.Units) == 0 && !t.Calibration.Last.IsZero() {
+		return []string{fmt.Sprintf(s.Words.Calibrated, due(t.Calibration.Last))}
+	}
+	var out []string
+	for _, u := range t.Calibration.Units {
+		out = append(out, fmt.Sprintf(s.Words.CalibratedUnit, u.Name, due(u.Last)))
+	}
+	return out
+}
+
+// Hazard makes the page of a hazard.
+func (s *Pages) Hazard(h *model.Hazard) *Entry {
+	w := s.Words
+	v := s.entry(h, &h.Common, w.Hazards)
+	v.FirstAid = s.FirstAid([]*model.Hazard{h})
+	if boxes := s.Boxes(v.Up, []*model.Hazard{h}); len(boxes) > 0 {
+		v.Box = &boxes[0]
+	}
+	f := (*facts)(&v.Facts)
+	f.text(w.FirstAid, h.FirstAid)
+	f.text(w.Of, s.of(h.Of.ID))
+	f.text(w.Number, h.Number)
+	if v.Box != nil {
+		v.Computed = []page.Computed{{Title: s.Speaks.Worked.Signal, Working: signal.Explain(h.Harm, h.Happens, v.Box.Word)}}
+	}
+	return v
+}
+
+// of names the energy or fluid that an entry comes from, on each machine that
+// has it.
+func (s *Pages) of(id string) string {
+	var out []string
+	for _, m := range s.Manual.Machines {
+		if n := m.Find(id); id != "" && n != nil {
+			out = append(out, n.Label()+" ("+m.Label()+")")
+		}
+	}
+	return page.Joined(out)
+}
+
+// Hold makes the page of a hold.
+func (s *Pages) Hold(h *model.Hold) *Entry {
+	w := s.Words
+	v := s.entry(h, &h.Common, w.Holds)
+	hold := s.HoldView(h)
+	v.Hold = &hold
+	f := (*facts)(&v.Facts)
+	f.text(w.Of, s.of(h.Of.ID))
+	f.text(w.Number, h.Number)
+	for _, m := range s.Manual.Machines {
+		if least, working := s.LeastWait(m, h); least != "" {
+			v.Computed = append(v.Computed, page.Computed{Title: m.Label() + ": " + words.Fill(w.Computed, least), Working: working})
+		}
+	}
+	return v
+}
+
+// Supply makes the page of a supply.
+func (s *Pages) Supply(u *model.Supply) *Entry {
+	w := s.Words
+	v := s.entry(u, &u.Common, w.Supplies)
+	v.Label = s.Chemical(u)
+	for i, use := range s.Links.Uses(u) {
+		v.Uses[i].Amount = s.usedUp(u, use.Procedure)
+	}
+	f := (*facts)(&v.Facts)
+	f.text(w.Unit, u.Unit)
+	f.text(w.Kept, u.Kept)
+	f.links(w.Hazards, links(s, v.Up, u.Hazards))
+	f.text(w.Waste, u.Waste)
+	f.text(w.Number, u.Number)
+	return v
+}
+
+// usedUp is how much of a supply a procedure's own steps use up, in the unit in
+// which it is stocked.
+func (s *Pages) usedUp(u *model.Supply, p *model.Procedure) string {
+	for _, use := range p.Supplies {
+		if line := kit.UseOf(use); use.To == u && line.Said {
+			return s.Amount(line.Amount)
+		}
+	}
+	return ""
+}
+
+// Role makes the page of a role.
+func (s *Pages) Role(r *model.Role) *Entry {
+	w := s.Words
+	v := s.entry(r, &r.Common, w.Roles)
+	f := (*facts)(&v.Facts)
+	if !r.RenewEvery.IsZero() {
+		f.text(w.RenewEvery, r.RenewEvery.String())
+	}
+	f.text(w.Number, r.Number)
+	return v
+}
+
+// Index is a list of the entries of one register, in groups.
+type Index struct {
+	page.Frame
+	Name   string
+	Groups []Group
+	Second []Group // the same entries by another order, as tools by shelf
+	First  string  // what the groups are by
+	By     string  // what the second groups are by
+}
+
+// Group is one group of an index.
+type Group struct {
+	Name string
+	Rows []Row
+}
+
+// Row is one entry of an index.
+type Row struct {
+	page.Link
+	Word  string // signal word of a hazard
+	Class string
+	Sign  page.HTML
+	Count int // procedures that use it
+}
+
+// grouping puts rows into groups in the order of their names.
+type grouping struct {
+	order []string
+	rows  map[string][]Row
+}
+
+func (g *grouping) add(group string, r Row) {
+	if g.rows == nil {
+		g.rows = map[string][]Row{}
+	}
+	if _, known := g.rows[group]; !known {
+		g.order = append(g.order, group)
+	}
+	g.rows[group] = append(g.rows[group], r)
+}
+
+func (g *grouping) groups() []Group {
+	var out []Group
+	for _, name := range g.order {
+		out = append(out, Group{Name: name, Rows: g.rows[name]})
+	}
+	return out
+}
+
+func (s *Pages) row(up string, n model.Named) Row {
+	return Row{Link: s.Link(up, n), Count: len(s.Links.Uses(n))}
+}
+
+// Tools makes the index of tools, by kind and by shelf.
+func (s *Pages) Tools() *Index {
+	v := &Index{Frame: s.Frame("tools/index.html", s.Words.Tools), Name: s.Words.Tools, First: s.Words.ByKind, By: s.Words.ByShelf}
+	var kinds, shelves grouping
+	for _, t := range sortedBy(s.Manual.Tools, func(t *model.Tool) string { return t.Kind }) {
+		r := s.row(v.Up, t)
+		r.Note = page.Joined(append([]string{t.Kept}, s.dues(t)...))
+		kinds.add(s.Words.Kind(t.Kind), r)
+	}
+	for _, t := range sortedBy(s.Manual.Tools, func(t *model.Tool) string { return t.Kept }) {
+		r := s.row(v.Up, t)
+		if t.Owned > 0 {
+			r.Note = fmt.Sprintf("%s: %d", s.Words.Owned, t.Owned)
+		}
+		shelves.add(s.place(t.Kept), r)
+	}
+	v.Groups, v.Second = kinds.groups(), shelves.groups()
+	return v
+}
+
+func (s *Pages) place(kept string) string {
+	if kept == "" {
+		return s.Words.NoPlace
+	}
+	return kept
+}
+
+// Supplies makes the index of supplies, by shelf.
+func (s *Pages) Supplies() *Index {
+	v := &Index{Frame: s.Frame("supplies/index.html", s.Words.Supplies), Name: s.Words.Supplies, First: s.Words.ByShelf}
+	var g grouping
+	for _, u := range sortedBy(s.Manual.Supplies, func(u *model.Supply) string { return u.Kept }) {
+		r := s.row(v.Up, u)
+		r.Note = u.Unit
+		g.add(s.place(u.Kept), r)
+	}
+	v.Groups = g.groups()
+	return v
+}
+
+// Hazards makes the index of hazards, the most serious first.
+func (s *Pages) Hazards() *Index {
+	v := &Index{Frame: s.Frame("hazards/index.html", s.Words.Hazards), Name: s.Words.Hazards}
+	var g grouping
+	for _, h := range sortedBy(s.Manual.Hazards, func(h *model.Hazard) string { return strconv.Itoa(9 - int(page.WordOf(h))) }) {
+		r := s.row(v.Up, h)
+		r.Class, r.Sign, r.Note = page.WordOf(h).String(), s.Sign(h.Symbol), h.Nature
+		g.add(s.Words.Signal(r.Class), r)
+	}
+	v.Groups = g.groups()
+	return v
+}
+
+// Holds makes the index of holds, by kind.
+func (s *Pages) Holds() *Index {
+	v := &Index{Frame: s.Frame("holds/index.html", s.Words.Holds), Name: s.Words.Holds, First: s.Words.ByKind}
+	var g grouping
+	for _, h := range sortedBy(s.Manual.Holds, func(h *model.Hold) string { return h.Kind }) {
+		r := s.row(v.Up, h)
+		r.Note = s.holdNote(h)
+		g.add(s.Words.Kind(h.Kind), r)
+	}
+	v.Groups = g.groups()
+	return v
+}
+
+func (s *Pages) holdNote(h *model.Hold) string {
+	switch {
+	case h.Kind == "wait":
+		return s.Stretch(h.For)
+	case !h.Limit.IsZero():
+		return s.BothLimit(h.Limit)
+	}
+	return h.What
+}
+
+// Roles makes the index of roles.
+func (s *Pages) Roles() *Index {
+	v := &Index{Frame: s.Frame("roles/index.html", s.Words.Roles), Name: s.Words.Roles}
+	var g grouping
+	for _, r := range s.Manual.Roles {
+		row := s.row(v.Up, r)
+		row.Note = r.Note
+		g.add("", row)
+	}
+	v.Groups = g.groups()
+	return v
+}
+
+// sortedBy is a list in the order of a key, entries of one key as they stand
+// in the register.
+func sortedBy[T any](list []T, key func(T) string) []T {
+	out := append([]T(nil), list...)
+	slices.SortStableFunc(out, func(a, b T) int { return strings.Compare(key(a), key(b)) })
+	return out
+}

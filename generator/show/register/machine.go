@@ -1,0 +1,243 @@
+package register
+
+import (
+	"fmt"
+	"strings"
+
+	"baybinder/generator/model"
+	"baybinder/generator/show/jobs"
+	"baybinder/generator/show/page"
+	"baybinder/generator/trade/fastening"
+)
+
+// Machine is a machine's page.
+type Machine struct {
+	page.Frame
+	Name       string
+	Options    []Fact
+	Units      []Fact
+	Points     []Fact
+	Energies   []Fact
+	Under      page.HTML // a drawing of the parts and what they are under
+	Parts      []Thing
+	Fasteners  []Thing
+	Fluids     []Thing
+	Settings   []Fact
+	Cards      []page.Link
+	Procedures []page.Sheet
+	Jobs       *jobs.Jobs // jobs that were done at it; nil where none was
+}
+
+// Thing is a part, fastener or fluid with its facts.
+type Thing struct {
+	ID       string
+	Name     string
+	Kind     string
+	Facts    []Fact
+	Computed []page.Computed
+}
+
+// Machines makes the index of machines.
+func (s *Pages) Machines() *Index {
+	v := &Index{Frame: s.Frame("machines/index.html", s.Words.Machines), Name: s.Words.Machines}
+	var g grouping
+	for _, m := range s.Manual.Machines {
+		row := Row{Link: s.Link(v.Up, m)}
+		for _, p := range s.Shown {
+			if p.For.To == m {
+				row.Count++
+			}
+		}
+		g.add("", row)
+	}
+	v.Groups = g.groups()
+	return v
+}
+
+// Machine makes a machine's page.
+func (s *Pages) Machine(m *model.Machine) *Machine {
+	v := &Machine{Frame: s.Frame(page.PageOf(m), m.Label()), Name: m.Label()}
+	v.FirstAid, v.Cut = s.FirstAid(s.metOn(m)), s.CutAt(m.Points)
+	w := s.Words
+	for _, o := range m.Options {
+		v.Options = append(v.Options, Fact{Name: o.Value, Text: o.Key})
+	}
+	for _, u := range m.Units {
+		v.Units = append(v.Units, Fact{Name: u.Serials, Text: s.optionNames(m, u.Options)})
+	}
+	for _, p := range m.Points {
+		lock := w.NoLock
+		if p.Lock {
+			lock = w.TakesALock
+		}
+		if p.Kept {
+			lock = s.Speaks.Several.KeptPlug
+		}
+		v.Points = append(v.Points, Fact{Name: p.Label(), Text: page.Phrase(p.Where, lock, s.onlyWith(m, p.OnlyWith))})
+	}
+	for _, e := range m.Energies {
+		v.Energies = append(v.Energies, Fact{Name: e.Label(), Text: s.energyFacts(m, e), Computed: s.ComputedEnergy(e)})
+	}
+	v.Cards = s.cards(v.Up, m)
+	v.Under = underDrawing(m, w.UnderDrawing)
+	s.machineThings(v, m)
+	v.Jobs = s.JobsAt(v.Up, m, false)
+	for _, p := range s.Shown {
+		if p.For.To == m {
+			v.Procedures = append(v.Procedures, s.Sheet(v.Up, p))
+		}
+	}
+	return v
+}
+
+// metOn are the hazards that the procedures of a machine meet.
+func (s *Pages) metOn(m *model.Machine) []*model.Hazard {
+	var out []*model.Hazard
+	for _, p := range s.Shown {
+		if p.For.To == m {
+			out = append(out, s.Kits.Of(p).Hazards...)
+		}
+	}
+	return out
+}
+
+func (s *Pages) optionNames(m *model.Machine, ids []string) string {
+	var out []string
+	for _, id := range ids {
+		if name, ok := m.Option(id); ok {
+			out = append(out, name)
+		}
+	}
+	return page.Joined(out)
+}
+
+func (s *Pages) energyFacts(m *model.Machine, e *model.Energy) string {
+	size, stored := "", ""
+	if !e.Voltage.IsZero() {
+		size = s.Both(e.Voltage)
+	}
+	if !e.Pressure.IsZero() {
+		size = s.BothLimit(e.Pressures)
+	}
+	if !e.Temperature.IsZero() {
+		size = s.Both(e.Temperature)
+	}
+	if e.Stored.Yes {
+		stored = s.Words.Stored
+	}
+	var points []string
+	for _, p := range e.Points {
+		if p.To != nil {
+			points = append(points, p.To.Label())
+		}
+	}
+	return page.Phrase(s.Words.Kind(e.Kind), size, stored, page.Joined(points), s.onlyWith(m, e.OnlyWith))
+}
+
+func (s *Pages) onlyWith(m *model.Machine, c model.Condition) string {
+	name, ok := m.Option(c.Option)
+	switch {
+	case !ok:
+		return ""
+	case c.Not:
+		return fmt.Sprintf(s.Words.NotOn, name)
+	}
+	return fmt.Sprintf(s.Words.OnlyOn, name)
+}
+
+func (s *Pages) machineThings(v *Machine, m *model.Machine) {
+	for _, p := range m.Parts {
+		v.Parts = append(v.Parts, s.part(m, p))
+	}
+	for _, f := range m.Fasteners {
+		v.Fasteners = append(v.Fasteners, s.machineFastener(m, f))
+	}
+	for _, f := range m.Fluids {
+		t := Thing{ID: f.ID, Name: f.Label()}
+		facts := (*facts)(&t.Facts)
+		facts.text(s.Words.Capacity, s.Capacity(f))
+		if f.Supply.To != nil {
+			facts.links(s.Words.Supplies, []page.Link{s.Link(v.Up, f.Supply.To)})
+		}
+		facts.text(s.Words.Options, s.onlyWith(m, f.OnlyWith))
+		v.Fluids = append(v.Fluids, t)
+	}
+	for _, set := range m.Settings {
+		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: page.Phrase(set.Value, s.onlyWith(m, set.OnlyWith))})
+	}
+}
+
+func (s *Pages) part(m *model.Machine, p *model.Part) Thing {
+	t := Thing{ID: p.ID, Name: p.Label(), Kind: s.Words.Kind(p.Kind)}
+	f := (*facts)(&t.Facts)
+	f.text(s.Words.Under, refNames(p.Under))
+	var held []string
+	for _, h := range p.HeldBy {
+		if h.To != nil {
+			held = append(held, strings.TrimSpace(h.Amount+" "+h.To.Label()))
+		}
+	}
+	f.text(s.Words.HeldBy, page.Joined(held))
+	f.text(s.Words.ProveDead, refNames(p.ProveDead))
+	f.text(s.Words.Guards, refNames(p.Guards))
+	if p.Carries.To != nil {
+		f.text(s.Words.Carries, p.Carries.To.Label())
+	}
+	f.text(s.Words.Carries, refNames([]model.Ref[model.Energy]{p.Bears}))
+	f.text(s.Speaks.Several.FreedBy, refNames(p.FreedBy))
+	if !p.Mass.IsZero() {
+		f.text(s.Words.Mass, s.Both(p.Mass))
+	}
+	f.text(s.Words.Options, s.onlyWith(m, p.OnlyWith))
+	t.Computed = s.ComputedLift(p, 1)
+	return t
+}
+
+func refNames[T any](refs []model.Ref[T]) string {
+	var out []string
+	for _, r := range refs {
+		if n, ok := any(r.To).(model.Named); ok && r.To != nil {
+			out = append(out, n.Label())
+		}
+	}
+	return page.Joined(out)
+}
+
+func (s *Pages) machineFastener(m *model.Machine, f *model.Fastener) Thing {
+	t := Thing{ID: f.ID, Name: f.Label()}
+	facts := (*facts)(&t.Facts)
+	facts.text(s.Words.Thread, page.Phrase(f.Thread, f.Class))
+	if !f.Torque.IsZero() {
+		facts.text(s.Words.Torque, s.BothLimit(f.Torque))
+	}
+	if (!f.Torque.IsZero() || len(f.Stages) > 0) && !fastening.Judged(f.Thread, f.Class) {
+		w := &s.Speaks.Several
+		facts.text(w.BoltLoad, w.NotJudged)
+	}
+	if f.ByHand {
+		facts.text(s.Words.Torque, s.Speaks.Several.ByHand)
+	}
+	for i, stage := range f.Stages {
+		facts.text(fmt.Sprintf("%s %d", s.Words.Torque, i+1), s.Both(stage))
+	}
+	if said := s.afterAngle(f); said != "" {
+		facts.text(s.Speaks.Several.BoltLoad, said)
+	}
+	if !f.AcrossFlats.IsZero() {
+		facts.text(s.Words.Head, s.Both(f.AcrossFlats))
+	}
+	facts.text(s.Words.Options, s.onlyWith(m, f.OnlyWith))
+	return t
+}
+
+// cards are the cards of a machine that have something on them.
+func (s *Pages) cards(up string, m *model.Machine) []page.Link {
+	var out []page.Link
+	if len(m.Fasteners) > 0 {
+		out = append(out, page.Link{Name: fmt.Sprintf(s.Words.TorqueCard, m.Label()), Address: up + CardOf(m, "torque")})
+	}
+	if len(m.Fluids) > 0 {
+		out = append(out, page.Link{Name: fmt.Sprintf(s.Words.FluidCard, m.Label()), Address: up + CardOf(m, "fluids")})
+	}
+	return out
+}
