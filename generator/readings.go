@@ -34,7 +34,9 @@ func readingsLeaves(r *readings.Readings) []leaf {
 		all = append(all, leaf{readings.PlanMatrixPage(p), func(w io.Writer) { theme.WriteMatrix(w, r.PlanMatrix(p)) }})
 	}
 	for _, p := range m.People {
-		all = append(all, leaf{readings.PersonPage(p), func(w io.Writer) { theme.WritePerson(w, r.Person(p)) }})
+		all = append(all,
+			leaf{readings.PersonPage(p), func(w io.Writer) { theme.WritePerson(w, r.Person(p)) }},
+			leaf{readings.AgainPage(p), func(w io.Writer) { theme.WriteAgainSheet(w, r.Again(p)) }})
 	}
 	for _, j := range r.Counted() {
 		all = append(all, leaf{r.RecordPageOf(j), func(w io.Writer) { theme.WriteRecord(w, r.RecordWithNames(j)) }})
@@ -42,6 +44,7 @@ func readingsLeaves(r *readings.Readings) []leaf {
 	for _, p := range r.Procedures {
 		all = append(all,
 			leaf{page.PageOf(p), func(w io.Writer) { theme.WriteProcedureReaders(w, r.Procedure(p)) }},
+			leaf{readings.SignInPage(p), func(w io.Writer) { theme.WriteSignIn(w, r.SignIn(p)) }},
 			leaf{readings.ExercisePage(p), func(w io.Writer) { theme.WriteExercise(w, r.Exercise(p, false)) }},
 			leaf{readings.AnswersPage(p), func(w io.Writer) { theme.WriteExercise(w, r.Exercise(p, true)) }})
 	}

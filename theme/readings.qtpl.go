@@ -69,6 +69,11 @@ func StreamAssignment(qw422016 *qt422016.Writer, p *readings.Assignment) {
 		qw422016.N().S(` `)
 		qw422016.N().S(`<small>`)
 		qw422016.E().S(r.Time)
+		if r.Revision != "" {
+			qw422016.N().S(`,`)
+			qw422016.N().S(` `)
+			qw422016.E().S(r.Revision)
+		}
 		qw422016.N().S(`</small></p>`)
 		if len(r.BuildsOn) > 0 || r.Added {
 			qw422016.N().S(`<p class="note">`)
@@ -94,6 +99,12 @@ func StreamAssignment(qw422016 *qt422016.Writer, p *readings.Assignment) {
 			qw422016.N().S(` `)
 			qw422016.N().S(`<span>`)
 			qw422016.E().S(p.Training.Date)
+			qw422016.N().S(`</span>`)
+			qw422016.N().S(` `)
+			qw422016.N().S(`<span class="blank"></span>`)
+			qw422016.N().S(` `)
+			qw422016.N().S(`<span>`)
+			qw422016.E().S(p.Training.Signature)
 			qw422016.N().S(`</span>`)
 			qw422016.N().S(` `)
 			qw422016.N().S(`<span class="blank"></span>`)
@@ -195,6 +206,53 @@ func StreamReadingsFront(qw422016 *qt422016.Writer, p *readings.ReadingsFront) {
 	qw422016.N().S(`</h1><p class="why">`)
 	qw422016.E().S(p.Note)
 	qw422016.N().S(`</p></header>`)
+	qw422016.N().S(`
+`)
+	qw422016.N().S(`<section class="around"><h2>`)
+	qw422016.E().S(p.Training.Next)
+	qw422016.N().S(`</h2>`)
+	if len(p.First) == 0 {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(p.Training.NobodyIs)
+		qw422016.N().S(`</p>`)
+	} else {
+		qw422016.N().S(`<section class="grid record" tabindex="0" aria-label="`)
+		qw422016.E().S(p.Training.Next)
+		qw422016.N().S(`"><table><thead><tr><th scope="col">`)
+		qw422016.E().S(p.Training.Person)
+		qw422016.N().S(`</th><th scope="col">`)
+		qw422016.E().S(p.Training.By)
+		qw422016.N().S(`</th>`)
+		for i := range p.Late {
+			qw422016.N().S(`<th scope="col">`)
+			qw422016.E().S(p.Late[i].Mark.Short())
+			qw422016.N().S(`</th>`)
+		}
+		qw422016.N().S(`</tr></thead><tbody>`)
+		qw422016.N().S(`
+`)
+		for i := range p.First {
+			f := &p.First[i]
+
+			qw422016.N().S(`<tr><th scope="row">`)
+			streamanchor(qw422016, f.Person)
+			qw422016.N().S(`</th><td>`)
+			qw422016.E().S(f.By)
+			qw422016.N().S(`</td>`)
+			for _, n := range f.Counts {
+				qw422016.N().S(`<td>`)
+				if n > 0 {
+					qw422016.N().D(n)
+				}
+				qw422016.N().S(`</td>`)
+			}
+			qw422016.N().S(`</tr>`)
+			qw422016.N().S(`
+`)
+		}
+		qw422016.N().S(`</tbody></table></section>`)
+	}
+	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)
 	for i := range p.Late {
@@ -376,7 +434,10 @@ func streamgrids(qw422016 *qt422016.Writer, w *words.Readings, list []readings.G
 		}
 		qw422016.N().S(`</dl><p class="note">`)
 		qw422016.E().S(w.MatrixNote)
-		qw422016.N().S(`</p>`)
+		qw422016.N().S(`</p><p class="only"><label><input type="checkbox" id="only-open">`)
+		qw422016.N().S(` `)
+		qw422016.E().S(w.OnlyOpen)
+		qw422016.N().S(`</label></p>`)
 	}
 	for i := range list {
 		streamgrid(qw422016, w, &list[i])
@@ -397,14 +458,16 @@ func grids(w *words.Readings, list []readings.Grid) string {
 	return qs422016
 }
 
-// A field is a letter; the title says its word. The pages of 200 people and 500 procedures are mostly this.
+// A field is a letter, which the legend explains; b is what is overdue, i what is stale. The pages of 200 people and500 procedures are mostly this.
 
 func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *readings.Grid) {
 	qw422016.N().S(`<section class="grid" tabindex="0" aria-label="`)
 	qw422016.E().S(g.Caption)
 	qw422016.N().S(`"><table><caption>`)
 	qw422016.E().S(g.Caption)
-	qw422016.N().S(`</caption><thead><tr><td></td>`)
+	qw422016.N().S(`</caption><thead><tr><td></td><th scope="col"><span>`)
+	qw422016.E().S(w.Open)
+	qw422016.N().S(`</span></th>`)
 	for _, p := range g.People {
 		qw422016.N().S(`<th scope="col"><a href="`)
 		qw422016.E().S(p.Address)
@@ -415,6 +478,17 @@ func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *readings.Grid) 
 	qw422016.N().S(`</tr></thead>`)
 	qw422016.N().S(`
 `)
+	qw422016.N().S(`<tbody><tr class="totals"><th scope="row">`)
+	qw422016.E().S(w.Open)
+	qw422016.N().S(`</th><td></td>`)
+	for _, n := range g.Totals {
+		qw422016.N().S(`<td>`)
+		qw422016.N().D(n)
+		qw422016.N().S(`</td>`)
+	}
+	qw422016.N().S(`</tr></tbody>`)
+	qw422016.N().S(`
+`)
 	for i := range g.Groups {
 		group := &g.Groups[i]
 
@@ -422,7 +496,7 @@ func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *readings.Grid) 
 		if group.Name != "" {
 			qw422016.N().S(`<tr class="topic"><th scope="rowgroup">`)
 			qw422016.E().S(group.Name)
-			qw422016.N().S(`</th>`)
+			qw422016.N().S(`</th><td></td>`)
 			for range g.People {
 				qw422016.N().S(`<td></td>`)
 			}
@@ -433,27 +507,33 @@ func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *readings.Grid) 
 		for j := range group.Rows {
 			r := &group.Rows[j]
 
-			qw422016.N().S(`<tr><th scope="row">`)
+			qw422016.N().S(`<tr`)
+			if r.Open == 0 {
+				qw422016.N().S(` `)
+				qw422016.N().S(`class="shut"`)
+			}
+			qw422016.N().S(`><th scope="row">`)
 			streamanchor(qw422016, r.Link)
-			qw422016.N().S(`</th>`)
+			qw422016.N().S(`</th><td>`)
+			if r.Open > 0 {
+				qw422016.N().D(r.Open)
+			}
+			qw422016.N().S(`</td>`)
 			for _, m := range r.Marks {
+				qw422016.N().S(`<td>`)
 				if m == nil {
-					qw422016.N().S(`<td></td>`)
-				} else {
-					qw422016.N().S(`<td`)
-					if m.Class == "overdue" || m.Class == "stale" {
-						qw422016.N().S(` `)
-						qw422016.N().S(`class="`)
-						qw422016.E().S(m.Class)
-						qw422016.N().S(`"`)
-					}
-					qw422016.N().S(` `)
-					qw422016.N().S(`title="`)
-					qw422016.E().S(m.Short())
-					qw422016.N().S(`">`)
+				} else if m.Class == "overdue" {
+					qw422016.N().S(`<b>`)
 					qw422016.E().S(m.Letter)
-					qw422016.N().S(`</td>`)
+					qw422016.N().S(`</b>`)
+				} else if m.Class == "stale" {
+					qw422016.N().S(`<i>`)
+					qw422016.E().S(m.Letter)
+					qw422016.N().S(`</i>`)
+				} else {
+					qw422016.E().S(m.Letter)
 				}
+				qw422016.N().S(`</td>`)
 			}
 			qw422016.N().S(`</tr>`)
 			qw422016.N().S(`
@@ -493,6 +573,11 @@ func StreamPerson(qw422016 *qt422016.Writer, p *readings.PersonSheet) {
 		qw422016.N().S(`</li></ul>`)
 	}
 	qw422016.N().S(`</header>`)
+	qw422016.N().S(`
+`)
+	qw422016.N().S(`<p class="jump">`)
+	streamanchor(qw422016, p.Again)
+	qw422016.N().S(`</p>`)
 	qw422016.N().S(`
 `)
 	qw422016.N().S(`<section class="around"><h2>`)
@@ -615,6 +700,11 @@ func StreamPerson(qw422016 *qt422016.Writer, p *readings.PersonSheet) {
 				qw422016.N().S(` `)
 				qw422016.E().S(r.Now)
 			}
+			if r.Say != "" {
+				qw422016.N().S(`;`)
+				qw422016.N().S(` `)
+				qw422016.E().S(r.Say)
+			}
 			qw422016.N().S(`</td><td>`)
 			qw422016.E().S(r.By)
 			qw422016.N().S(`</td></tr>`)
@@ -719,7 +809,10 @@ func StreamProcedureReaders(qw422016 *qt422016.Writer, p *readings.ProcedureRead
 	qw422016.E().S(p.Answers.Address)
 	qw422016.N().S(`">`)
 	qw422016.E().S(p.Answers.Name)
-	qw422016.N().S(`</a></p>`)
+	qw422016.N().S(`</a>`)
+	qw422016.N().S(` `)
+	streamanchor(qw422016, p.SignIn)
+	qw422016.N().S(`</p>`)
 	qw422016.N().S(`
 `)
 	qw422016.N().S(`<section class="around"><h2>`)
@@ -1011,6 +1104,158 @@ func WriteProcedureList(qq422016 qtio422016.Writer, p *readings.ProcedureList) {
 func ProcedureList(p *readings.ProcedureList) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteProcedureList(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// The sheet that a class signs.
+
+func StreamSignIn(qw422016 *qt422016.Writer, p *readings.SignIn) {
+	streamhead(qw422016, &p.Frame)
+	qw422016.N().S(`<header class="title"><h1>`)
+	qw422016.E().S(p.Title)
+	qw422016.N().S(`</h1><ul class="plate">`)
+	for _, l := range p.Plate {
+		qw422016.N().S(`<li>`)
+		qw422016.E().S(l)
+		qw422016.N().S(`</li>`)
+	}
+	qw422016.N().S(`</ul><p class="why">`)
+	qw422016.E().S(p.Training.SignInNote)
+	qw422016.N().S(`</p></header>`)
+	qw422016.N().S(`
+`)
+	qw422016.N().S(`<p class="fill"><span>`)
+	qw422016.E().S(p.Training.Date)
+	qw422016.N().S(`</span>`)
+	qw422016.N().S(` `)
+	qw422016.N().S(`<span class="blank"></span>`)
+	qw422016.N().S(` `)
+	qw422016.N().S(`<span>`)
+	qw422016.E().S(p.Training.Trainer)
+	qw422016.N().S(`</span>`)
+	qw422016.N().S(` `)
+	qw422016.N().S(`<span class="blank wide"></span>`)
+	qw422016.N().S(` `)
+	qw422016.N().S(`<span>`)
+	qw422016.E().S(p.Training.Signature)
+	qw422016.N().S(`</span>`)
+	qw422016.N().S(` `)
+	qw422016.N().S(`<span class="blank wide"></span></p>`)
+	qw422016.N().S(`
+`)
+	qw422016.N().S(`<table class="signed"><thead><tr><th scope="col">`)
+	qw422016.E().S(p.Training.Person)
+	qw422016.N().S(`</th><th scope="col">`)
+	qw422016.E().S(p.Training.Signature)
+	qw422016.N().S(`</th></tr></thead><tbody>`)
+	qw422016.N().S(`
+`)
+	for _, name := range p.People {
+		qw422016.N().S(`<tr><th scope="row">`)
+		qw422016.E().S(name)
+		qw422016.N().S(`</th><td></td></tr>`)
+		qw422016.N().S(`
+`)
+	}
+	for range p.Free {
+		qw422016.N().S(`<tr><td></td><td></td></tr>`)
+		qw422016.N().S(`
+`)
+	}
+	qw422016.N().S(`</tbody></table>`)
+	streamfoot(qw422016, &p.Frame)
+}
+
+func WriteSignIn(qq422016 qtio422016.Writer, p *readings.SignIn) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	StreamSignIn(qw422016, p)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func SignIn(p *readings.SignIn) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	WriteSignIn(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// What one person is to read again.
+
+func StreamAgainSheet(qw422016 *qt422016.Writer, p *readings.AgainSheet) {
+	streamhead(qw422016, &p.Frame)
+	qw422016.N().S(`<header class="title"><h1>`)
+	qw422016.E().S(p.Title)
+	qw422016.N().S(`</h1><p class="why">`)
+	qw422016.E().S(p.Note)
+	qw422016.N().S(`</p></header>`)
+	qw422016.N().S(`
+`)
+	if len(p.Rows) == 0 {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(p.Training.NothingAgain)
+		qw422016.N().S(`</p>`)
+	} else {
+		qw422016.N().S(`<ul class="again">`)
+		for i := range p.Rows {
+			r := &p.Rows[i]
+
+			qw422016.N().S(`<li><p><b>`)
+			streamanchor(qw422016, r.Link)
+			qw422016.N().S(`</b>`)
+			if r.Revision != "" {
+				qw422016.N().S(`,`)
+				qw422016.N().S(` `)
+				qw422016.E().S(r.Revision)
+			}
+			qw422016.N().S(`;`)
+			qw422016.N().S(` `)
+			qw422016.E().S(r.Read)
+			if r.By != "" {
+				qw422016.N().S(`;`)
+				qw422016.N().S(` `)
+				qw422016.E().S(r.By)
+			}
+			qw422016.N().S(`</p>`)
+			if len(r.Changes) > 0 {
+				qw422016.N().S(`<ul>`)
+				for _, c := range r.Changes {
+					qw422016.N().S(`<li>`)
+					qw422016.E().S(c)
+					qw422016.N().S(`</li>`)
+				}
+				qw422016.N().S(`</ul>`)
+			}
+			qw422016.N().S(`<p class="fill"><span>`)
+			qw422016.E().S(p.Training.Date)
+			qw422016.N().S(`</span>`)
+			qw422016.N().S(` `)
+			qw422016.N().S(`<span class="blank"></span>`)
+			qw422016.N().S(` `)
+			qw422016.N().S(`<span>`)
+			qw422016.E().S(p.Training.Signature)
+			qw422016.N().S(`</span>`)
+			qw422016.N().S(` `)
+			qw422016.N().S(`<span class="blank wide"></span></p></li>`)
+			qw422016.N().S(`
+`)
+		}
+		qw422016.N().S(`</ul>`)
+	}
+	streamfoot(qw422016, &p.Frame)
+}
+
+func WriteAgainSheet(qq422016 qtio422016.Writer, p *readings.AgainSheet) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	StreamAgainSheet(qw422016, p)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func AgainSheet(p *readings.AgainSheet) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	WriteAgainSheet(qb422016, p)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

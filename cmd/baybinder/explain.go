@@ -2,28 +2,38 @@ package main
 
 import (
 	"fmt"
+	"io"
+	"os"
+	"path/filepath"
 	"strings"
 
+	"github.com/pkg/browser"
+
+	"baybinder/generator"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/check"
+	"baybinder/generator/command/handbook"
 	"baybinder/generator/model"
-	"baybinder/generator/read/bind"
-	"baybinder/generator/read/decode"
-	"baybinder/generator/read/syntax"
 )
 
 type explainCommand struct {
 	Code string `arg:"" optional:"" help:"The code of a finding, such as not-listed; or links, for the kinds of links."`
+	Open bool   `help:"Build the handbook on writing a manual and open it in the browser."`
+	To   string `placeholder:"FOLDER" help:"Where the handbook's pages go (default: the user's folder for such things)."`
 }
 
 // Help is the longer text of explain --help.
 func (*explainCommand) Help() string {
-	return "Without a code it lists all of them."
+	return "Without a code it lists all of them. With --open it shows the handbook: how a manual is written, chapter by chapter, " +
+		"with every field, every kind of link and every finding. It needs no network."
 }
 
 // Run explains one code, or lists what there is.
-func (c *explainCommand) Run(d *output) error {
+func (c *explainCommand) Run(g *globals, d *output) error {
+	if c.Open {
+		return c.open(g, d)
+	}
 	switch c.Code {
 	case "":
 		d.listRules()
@@ -47,6 +57,51 @@ func (c *explainCommand) Run(d *output) error {
 	return fmt.Errorf("there is no finding %s: baybinder explain lists them all", c.Code)
 }
 
+// open builds the handbook and shows it. Where no browser can be started, its
+// address is told all the same.
+func (c *explainCommand) open(g *globals, d *output) error {
+	folder, err := c.folder()
+	if err != nil {
+		return err
+	}
+	if err := buildHandbook(folder, g.options().Today); err != nil {
+		return err
+	}
+	front := filepath.Join(folder, "index.html")
+	d.say("the handbook: %s", front)
+	browser.Stdout, browser.Stderr = io.Discard, io.Discard
+	if err := browser.OpenFile(front); err != nil {
+		d.note("No browser could be started here: open that file in one.")
+	}
+	return nil
+}
+
+// folder is where the pages go.
+func (c *explainCommand) folder() (string, error) {
+	if c.To != "" {
+		return c.To, nil
+	}
+	cache, err := os.UserCacheDir()
+	if err != nil {
+		return "", fmt.Errorf("there is no folder for the handbook's pages: name one with --to (%w)", err)
+	}
+	return filepath.Join(cache, "baybinder", "handbook"), nil
+}
+
+// buildHandbook builds the handbook's site into a folder.
+func buildHandbook(folder string, today model.Date) error {
+	source, err := os.MkdirTemp("", "baybinder-handbook")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(source)
+	if err := handbook.Write(source); err != nil {
+		return err
+	}
+	_, err = generator.Build(generator.Options{Manual: source, To: folder, Today: today})
+	return err
+}
+
 // explain says all that is known of a rule.
 func (d *output) explain(rule *finding.Rule) {
 	d.text(fmt.Sprintf("%s (%s)\n%s\n", rule.Code, rule.Level, wrap(rule.Title+".", "")))
@@ -57,38 +112,10 @@ func (d *output) explain(rule *finding.Rule) {
 	}
 }
 
-// family is some rules that belong together.
-type family struct {
-	title string
-	rules []*finding.Rule
-}
-
-// families sort the catalogue by the stage that finds a thing.
-func families() []family {
-	list := []family{
-		{"How files are written", syntax.Rules()},
-		{"What fields hold", decode.Rules()},
-		{"What names and addresses lead to", bind.Rules()},
-	}
-	known := map[string]bool{}
-	for _, f := range list {
-		for _, rule := range f.rules {
-			known[rule.Code] = true
-		}
-	}
-	rest := family{title: "What a procedure says and does"}
-	for _, rule := range check.Catalogue() {
-		if !known[rule.Code] {
-			rest.rules = append(rest.rules, rule)
-		}
-	}
-	return append(list, rest)
-}
-
 func (d *output) listRules() {
-	for _, f := range families() {
-		d.say("%s", f.title)
-		for _, rule := range f.rules {
+	for _, f := range handbook.Families() {
+		d.say("%s", f.Title)
+		for _, rule := range f.Rules {
 			d.say("  %-24s %-7s %s", rule.Code, rule.Level, rule.Title)
 		}
 		d.say("")

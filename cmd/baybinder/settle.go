@@ -14,8 +14,8 @@ type settleCommand struct {
 
 // Help is the longer text of settle --help.
 func (*settleCommand) Help() string {
-	return "It adds to the lists of each front matter (hazards, tools, supplies, holds) what the steps use and the list lacks, " +
-		"and writes the names of things into links without words. It only puts in: nothing else in a file is touched. " +
+	return "It adds to the lists of each front matter (hazards, tools, supplies, holds, and needs) what the steps use and the list lacks, " +
+		"writes what a procedure that only switches off leaves, and what its counterpart expects, and the names of things into links without words. It only puts in: nothing else in a file is touched. " +
 		"What needs judgement is left and told: a line that no step uses, an amount.\n\n" +
 		"With --acts it also makes links of words that certainly say an act on a thing of the machine, or name a tool or a supply, " +
 		"as long as the check finds no more errors for it. What could be meant is told."

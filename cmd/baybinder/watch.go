@@ -5,6 +5,7 @@ import (
 	"errors"
 	"os"
 	"os/signal"
+	"path/filepath"
 	"strings"
 	"sync"
 	"syscall"
@@ -14,6 +15,7 @@ import (
 	"baybinder/generator/check"
 	"baybinder/generator/command/browse"
 	"baybinder/generator/command/watch"
+	"baybinder/generator/model"
 )
 
 type watchCommand struct {
@@ -39,7 +41,9 @@ func (c *watchCommand) Run(g *globals, d *output) error {
 		return err
 	}
 	defer folder.Close()
-	browsers := &watch.Browsers{}
+	book := &shelf{today: g.options().Today}
+	defer book.clear()
+	browsers := &watch.Browsers{Handbook: book.build}
 	site, err := browse.Open(browse.Options{Folder: c.To, Port: int(c.Port), Wrap: browsers.Wrap})
 	if err != nil {
 		return err
@@ -64,6 +68,30 @@ func (c *watchCommand) Run(g *globals, d *output) error {
 	stop() // where serving failed, the watching ends too
 	<-ended
 	return err
+}
+
+// shelf holds the handbook's pages while a writer writes.
+type shelf struct {
+	today  model.Date
+	folder string
+}
+
+// build builds them into a folder of their own.
+func (s *shelf) build() (string, error) {
+	folder, err := os.MkdirTemp("", "baybinder-handbook")
+	if err != nil {
+		return "", err
+	}
+	s.folder = folder
+	pages := filepath.Join(folder, "pages")
+	return pages, buildHandbook(pages, s.today)
+}
+
+// clear takes the pages away again.
+func (s *shelf) clear() {
+	if s.folder != "" {
+		_ = os.RemoveAll(s.folder)
+	}
 }
 
 // writing is what happens while a writer writes.

@@ -220,6 +220,7 @@ type acted struct {
 	file       *position.File // as it was
 	done, left []candidate
 	offers     []Note
+	states     []state
 }
 
 // pieces are what is put into the file.
@@ -228,6 +229,11 @@ func (a *acted) pieces() []patch.Piece {
 		return nil
 	}
 	var out []patch.Piece
+	for _, s := range a.states {
+		if piece, ok := s.piece(); ok {
+			out = append(out, piece)
+		}
+	}
 	for _, c := range a.done {
 		out = append(out, c.pieces()...)
 	}
@@ -247,6 +253,9 @@ func (a *acted) notes(t *text) {
 			}
 		}
 		return t.procedure.File.At(p.Start+by, p.End+by)
+	}
+	for _, s := range a.states {
+		t.done(t.procedure.File.At(0, 0), "wrote %s: { %s }", s.field, strings.Join(s.lines, ", "))
 	}
 	slices.SortStableFunc(a.done, func(x, y candidate) int { return x.at.Start - y.at.Start })
 	for _, c := range a.done {

@@ -2,7 +2,9 @@
 //
 // It completes the four lists of the front matter from what the steps use, and
 // writes the register's words into empty links. Into needs: it writes the roles
-// that the steps, their tools and what is performed ask for. All it does is insert: what
+// that the steps, their tools and what is performed ask for, and into a pair of
+// procedures of which one only switches off and the other only brings back what
+// the one leaves and the other expects. All it does is insert: what
 // stood in a file stands in it afterwards, byte for byte. What needs judgement
 // (an entry that nothing uses, an amount) is left and told.
 //
@@ -67,12 +69,12 @@ func Run(o Options) ([]Change, error) {
 		return nil, err
 	}
 	m, _ := bind.Manual(tree)
-	var links map[string]*acted
+	with, links := tree, map[string]*acted{}
 	if o.Acts {
-		var with *source.Tree
 		with, links = acts(tree, m, o.Today)
 		m, _ = bind.Manual(with)
 	}
+	m = pair(with, m, o.Today, links)
 	found := check.Run(&check.Context{Manual: m, Today: o.Today})
 	roles := needed(m, found)
 	var changes []Change
@@ -91,6 +93,28 @@ func Run(o Options) ([]Change, error) {
 		}
 	}
 	return changes, nil
+}
+
+// pair writes what the procedures of a pair leave and expect, and gives the
+// manual with it.
+func pair(tree *source.Tree, m *model.Manual, today model.Date, told map[string]*acted) *model.Manual {
+	if len(pairs(m)) == 0 {
+		return m
+	}
+	before := map[string]*position.File{}
+	for _, f := range tree.Files {
+		before[f.Path] = f
+	}
+	with, done := (&actor{today: today}).paired(tree, m)
+	for _, s := range done {
+		path := s.of.File.Path
+		if told[path] == nil {
+			told[path] = &acted{file: before[path]}
+		}
+		told[path].states = append(told[path].states, s)
+	}
+	m, _ = bind.Manual(with)
+	return m
 }
 
 func procedures(m *model.Manual) []*model.Procedure {

@@ -1,7 +1,6 @@
 package watch
 
 import (
-	"baybinder/generator/language"
 	"bytes"
 	"crypto/sha256"
 	_ "embed"
@@ -14,6 +13,8 @@ import (
 	"strings"
 	"sync"
 
+	"baybinder/generator/command/browse"
+	"baybinder/generator/language"
 	"baybinder/generator/language/words"
 )
 
@@ -22,6 +23,7 @@ const (
 	eventsAt = "/.watch"
 	scriptAt = "/.watch.js"
 	styleAt  = "/.watch.css"
+	bookAt   = "/.handbook/"
 )
 
 var (
@@ -47,6 +49,12 @@ const waitFor = 16
 
 // Browsers are the open pages that wait for news.
 type Browsers struct {
+	// Handbook is asked once for the folder of the handbook's pages, when they
+	// are first looked at. Where it is nil, no page leads to them.
+	Handbook func() (folder string, err error)
+
+	book    sync.Once
+	pages   http.Handler // of the handbook
 	mu      sync.Mutex
 	last    News
 	speaks  string // the language of the box
@@ -110,17 +118,45 @@ func (b *Browsers) leave(c chan News) {
 // Wrap serves a site with the script that waits for news in every page.
 func (b *Browsers) Wrap(site http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		switch r.URL.Path {
-		case eventsAt:
+		switch {
+		case r.URL.Path == eventsAt:
 			b.events(w, r)
-		case scriptAt:
+		case r.URL.Path == scriptAt:
 			own(w, "text/javascript", script)
-		case styleAt:
+		case r.URL.Path == styleAt:
 			own(w, "text/css", style)
+		case b.Handbook != nil && strings.HasPrefix(r.URL.Path, bookAt):
+			b.handbook(w, r)
 		default:
-			withScript(w, r, site)
+			withScript(w, r, site, b.linkFor(r))
 		}
 	})
+}
+
+// handbook answers with a page of the handbook.
+func (b *Browsers) handbook(w http.ResponseWriter, r *http.Request) {
+	b.book.Do(func() {
+		folder, err := b.Handbook()
+		b.pages = http.StripPrefix(strings.TrimSuffix(bookAt, "/"), browse.Handler(folder))
+		if err != nil {
+			b.pages = http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+				http.Error(w, err.Error(), http.StatusInternalServerError)
+			})
+		}
+	})
+	b.pages.ServeHTTP(w, r)
+}
+
+// linkFor is the link to the handbook that a page gets: the front page of the
+// site has one.
+func (b *Browsers) linkFor(r *http.Request) string {
+	if b.Handbook == nil || r.URL.Path != "/" && r.URL.Path != "/index.html" {
+		return ""
+	}
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	say := language.Of(b.speaks).Watch
+	return fmt.Sprintf(`<p class="watch-handbook"><a href="%sindex.html" lang="%s">%s</a></p>`, bookAt, say.Lang, html.EscapeString(say.Handbook))
 }
 
 // own sends a file of this package.
@@ -167,7 +203,7 @@ func (h *held) Write(p []byte) (int, error) { return h.body.Write(p) }
 
 // withScript answers as the site does, and adds the script to a page. Where
 // there is no page, one that waits for it is the answer.
-func withScript(w http.ResponseWriter, r *http.Request, site http.Handler) {
+func withScript(w http.ResponseWriter, r *http.Request, site http.Handler, link string) {
 	ask := r.Clone(r.Context())
 	ask.Method = http.MethodGet // the state of a page is asked for by HEAD
 	ask.Header.Del("Range")     // of a page that is longer than its file
@@ -180,7 +216,7 @@ func withScript(w http.ResponseWriter, r *http.Request, site http.Handler) {
 	}
 	if strings.HasPrefix(h.header.Get("Content-Type"), "text/html") {
 		state := stateOf(body)
-		body = addScript(body, state)
+		body = addScript(addLink(body, link), state)
 		h.header.Set("ETag", state)
 		h.header.Set("Content-Length", strconv.Itoa(len(body)))
 	}
@@ -191,6 +227,15 @@ func withScript(w http.ResponseWriter, r *http.Request, site http.Handler) {
 	if r.Method != http.MethodHead {
 		_, _ = w.Write(body)
 	}
+}
+
+// addLink puts a link at the end of what a page is about.
+func addLink(page []byte, link string) []byte {
+	i := bytes.LastIndex(page, []byte("</main>"))
+	if link == "" || i < 0 {
+		return page
+	}
+	return bytes.Join([][]byte{page[:i], page[i:]}, []byte(link))
 }
 
 // stateOf tells one state of a page from another, as HTTP's entity tag does.

@@ -7,6 +7,8 @@ import (
 	"io"
 	"net/http"
 	"net/http/httptest"
+	"os"
+	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
@@ -153,5 +155,43 @@ func TestAPageKnowsItsState(t *testing.T) {
 	}
 	if stateOf([]byte("one")) == stateOf([]byte("two")) {
 		t.Error("two pages have one state")
+	}
+}
+
+// The front page leads to the handbook, and no other page does; the handbook is
+// built when it is first asked for, once.
+func TestTheFrontPageLeadsToTheHandbook(t *testing.T) {
+	book := t.TempDir()
+	if err := os.WriteFile(filepath.Join(book, "index.html"), []byte("<main>chapters</main>"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	asked := 0
+	b := &Browsers{Handbook: func() (string, error) { asked++; return book, nil }}
+	site := http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		_, _ = w.Write([]byte("<body><main>front</main></body>"))
+	})
+	server := httptest.NewServer(b.Wrap(site))
+	defer server.Close()
+	link := `<a href="/.handbook/index.html"`
+	if _, body := get(t, server.URL+"/"); !strings.Contains(body, link) {
+		t.Errorf("the front page: %s", body)
+	}
+	if _, body := get(t, server.URL+"/pump.html"); strings.Contains(body, link) {
+		t.Errorf("another page: %s", body)
+	}
+	for range 2 {
+		answer, err := http.Get(server.URL + "/.handbook/")
+		if err != nil {
+			t.Fatal(err)
+		}
+		body, _ := io.ReadAll(answer.Body)
+		answer.Body.Close()
+		if answer.StatusCode != http.StatusOK || !strings.Contains(string(body), "chapters") {
+			t.Errorf("the handbook: %d %s", answer.StatusCode, body)
+		}
+	}
+	if asked != 1 {
+		t.Errorf("it was built %d times", asked)
 	}
 }

@@ -40,4 +40,7 @@ var readings = words.Readings{
 	WorkFrom:    "The procedure to work from", Score: "Right", SignalWord: "Signal word",
 	ExerciseDone: "Looked through by", NoSteps: "This procedure has no steps.",
 	NotRead: "not read as it stands: %s",
+	SignIn:  "Sign-in sheet of a class", SignInOf: "Sign-in: %s", SignInNote: "Whoever signs has been through the revision that is named here. Afterwards: readings record --people … --did read.", Trainer: "Trainer", Signature: "Signature",
+	Again: "To read again", AgainOf: "To read again: %s", ReadOn: "read on %s", NothingAgain: "Nothing is to be read again.",
+	Told: "Told of a change", Inspected: "Inspected at work", ScoreIs: "right: %s", Open: "Open", OnlyOpen: "Only what is open", MarkedJob: "Marked",
 }

@@ -40,4 +40,7 @@ var readings = words.Readings{
 	WorkFrom:    "Die Anweisung, nach der gearbeitet wird", Score: "Richtig", SignalWord: "Signalwort",
 	ExerciseDone: "Durchgesehen von", NoSteps: "Diese Anweisung hat keine Schritte.",
 	NotRead: "nicht so gelesen, wie es steht: %s",
+	SignIn:  "Unterschriftenliste einer Schulung", SignInOf: "Unterschriften: %s", SignInNote: "Wer unterschreibt, hat die hier genannte Ausgabe durchgenommen. Danach: readings record --people … --did read.", Trainer: "Schulung durch", Signature: "Unterschrift",
+	Again: "Erneut zu lesen", AgainOf: "Erneut zu lesen: %s", ReadOn: "gelesen am %s", NothingAgain: "Nichts ist erneut zu lesen.",
+	Told: "Über eine Änderung unterrichtet", Inspected: "Bei der Arbeit geprüft", ScoreIs: "richtig: %s", Open: "Offen", OnlyOpen: "Nur was offen ist", MarkedJob: "Vermerkt",
 }

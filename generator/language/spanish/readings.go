@@ -40,4 +40,7 @@ var readings = words.Readings{
 	WorkFrom:    "El procedimiento con el que se trabaja", Score: "Correctas", SignalWord: "Palabra de señal",
 	ExerciseDone: "Revisado por", NoSteps: "Este procedimiento no tiene pasos.",
 	NotRead: "sin leer como está ahora: %s",
+	SignIn:  "Hoja de firmas de una clase", SignInOf: "Firmas: %s", SignInNote: "Quien firma ha visto la revisión que se nombra aquí. Después: readings record --people … --did read.", Trainer: "Instructor", Signature: "Firma",
+	Again: "Para leer de nuevo", AgainOf: "Para leer de nuevo: %s", ReadOn: "leído el %s", NothingAgain: "No hay nada que leer de nuevo.",
+	Told: "Informado de un cambio", Inspected: "Inspeccionado en el trabajo", ScoreIs: "correctas: %s", Open: "Falta", OnlyOpen: "Solo lo que falta", MarkedJob: "Marcado",
 }

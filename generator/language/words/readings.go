@@ -43,6 +43,12 @@ type Readings struct {
 	WorkFrom, Score, SignalWord                    string
 	ExerciseDone, NoSteps                          string
 	NotRead                                        string
+
+	// sheets
+	SignIn, SignInOf, SignInNote, Trainer, Signature string // SignInOf: a procedure
+	Again, AgainOf, ReadOn, NothingAgain             string // AgainOf: a person; ReadOn: a day
+	Told, Inspected, ScoreIs                         string // ScoreIs: a score
+	Open, OnlyOpen, MarkedJob                        string
 }
 
 // Around is what stands before and behind the %s of a format.

@@ -2,6 +2,7 @@ package edit
 
 import (
 	"slices"
+	"strings"
 
 	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
@@ -48,4 +49,21 @@ func sameBut(before, after *syntax.Node, name string) bool {
 		return slices.DeleteFunc(slices.Clone(n.Pairs), func(p syntax.Pair) bool { return p.Key == name })
 	}
 	return slices.EqualFunc(rest(before), rest(after), func(a, b syntax.Pair) bool { return a.Key == b.Key && same(a.Value, b.Value) })
+}
+
+// PutMap is the piece that gives a field which is not there yet a map, written
+// in one line: leaves: { supply: dead }. It is false where no place is safe.
+func PutMap(file *position.File, name string, entries []string) (patch.Piece, bool) {
+	doc, _ := syntax.Read(file)
+	if doc.Front == nil || doc.Front.Get(name) != nil || !strings.HasPrefix(doc.File.Text, "---\n") {
+		return patch.Piece{}, false
+	}
+	piece := (&front{file: doc.File, node: doc.Front}).newLine(name, nil)
+	piece.Text = strings.TrimSuffix(piece.Text, "[]") + "{ " + strings.Join(entries, ", ") + " }"
+	after, _ := syntax.Read(patch.Applied(doc.File, []patch.Piece{piece}))
+	if after.Front == nil || !sameBut(doc.Front, after.Front, name) {
+		return piece, false
+	}
+	value := after.Front.Get(name)
+	return piece, value != nil && value.Kind == syntax.Map && len(value.Pairs) == len(entries)
 }

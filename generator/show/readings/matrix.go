@@ -95,6 +95,7 @@ type Grid struct {
 	Caption string
 	Marks   []*Mark // the legend
 	People  []page.Link
+	Totals  []int // how much is open, of each of the people
 	Groups  []GridGroup
 }
 
@@ -108,7 +109,11 @@ type GridGroup struct {
 type GridRow struct {
 	page.Link
 	Marks []*Mark
+	Open  int // of how many people, those of the other grids included
 }
+
+// open says that something is left to do.
+func open(m *Mark) bool { return m != nil && m.Class != "good" }
 
 // peopleOnASheet is how many people's columns a landscape sheet holds beside
 // the titles.
@@ -181,10 +186,37 @@ func (r *Readings) grids(up string, people []*model.Person, groups []procedureGr
 				for j, person := range part {
 					rows[i].Marks[j] = r.marks[cell{person, p}]
 				}
+				rows[i].Open = r.openOf(people, p)
 			}
 			g.Groups = append(g.Groups, GridGroup{Name: group.name, Rows: rows})
 		}
+		g.total()
 		out = append(out, g)
 	}
 	return out
+}
+
+// openOf is how many of the people have something left to do of a procedure.
+func (r *Readings) openOf(people []*model.Person, p *model.Procedure) int {
+	n := 0
+	for _, person := range people {
+		if open(r.marks[cell{person, p}]) {
+			n++
+		}
+	}
+	return n
+}
+
+// total counts what is open of each of the people of a grid.
+func (g *Grid) total() {
+	g.Totals = make([]int, len(g.People))
+	for _, group := range g.Groups {
+		for _, row := range group.Rows {
+			for i, m := range row.Marks {
+				if open(m) {
+					g.Totals[i]++
+				}
+			}
+		}
+	}
 }

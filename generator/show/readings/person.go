@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"baybinder/generator/derive/training"
 	"baybinder/generator/language/words"
@@ -20,6 +21,7 @@ type PersonSheet struct {
 	Roles    []RoleHeld
 	Plans    []PlanOf
 	Rows     []Recorded
+	Again    page.Link  // the sheet of what is to be read again
 	Jobs     *jobs.Jobs // that the person is named in; nil where there are none
 }
 
@@ -54,6 +56,7 @@ type Recorded struct {
 	Act string
 	By  string
 	Now string // of a reading: whether it is still true
+	Say string // the unit, the score and the note
 }
 
 // Person makes the sheet of a person.
@@ -66,6 +69,7 @@ func (r *Readings) Person(p *model.Person) *PersonSheet {
 		v.Roles = append(v.Roles, r.roleHeld(p, &r.roles[p][i]))
 	}
 	v.Plans = r.plansOf(v.Up, p)
+	v.Again = page.Link{Name: r.words.Again, Address: v.Up + AgainPage(p)}
 	v.Jobs = r.jobsBy(v.Up, p)
 	for _, row := range r.records[p] {
 		v.Rows = append(v.Rows, r.recorded(v.Up, row))
@@ -133,7 +137,7 @@ func (r *Readings) left(x *training.Standing) []string {
 }
 
 func (r *Readings) recorded(up string, row *model.Reading) Recorded {
-	v := Recorded{Date: row.Date.String(), Link: r.Link(up, row.Procedure.To), Act: r.act(row.Act), By: r.nameOf(row.By)}
+	v := Recorded{Date: row.Date.String(), Link: r.Link(up, row.Procedure.To), Act: r.act(row.Act), By: r.nameOf(row.By), Say: r.said(row)}
 	if row.Act == "read" {
 		v.Now = r.words.NoLongerTrue
 		if r.holds[row] {
@@ -141,6 +145,16 @@ func (r *Readings) recorded(up string, row *model.Reading) Recorded {
 		}
 	}
 	return v
+}
+
+// said is what a row says besides: on which unit, in which language, the score
+// and the note.
+func (r *Readings) said(row *model.Reading) string {
+	score := ""
+	if row.Score != "" {
+		score = fmt.Sprintf(r.words.ScoreIs, row.Score)
+	}
+	return strings.Join(slices.DeleteFunc([]string{row.On, row.Language, score, row.Note}, func(s string) bool { return s == "" }), "; ")
 }
 
 func (r *Readings) act(act string) string {
@@ -153,6 +167,10 @@ func (r *Readings) act(act string) string {
 		return r.words.Performed
 	case "taught":
 		return r.words.Taught
+	case "told":
+		return r.words.Told
+	case "inspected":
+		return r.words.Inspected
 	}
 	return act
 }

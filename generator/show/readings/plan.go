@@ -34,6 +34,7 @@ type Assigned struct {
 	Time     string
 	BuildsOn []page.Link // the numbers of what is read before it
 	Added    bool        // the plan does not list it: something of it performs it
+	Revision string      // that stands; "" where none does
 	Code     page.Code
 	Ticks    []Tick
 }
@@ -100,6 +101,9 @@ func (s Plans) assigned(up string, plan *model.Plan, r *training.Reading, number
 		v.BuildsOn = append(v.BuildsOn, page.Link{Name: strconv.Itoa(at), Address: "#n" + strconv.Itoa(at)})
 	}
 	v.Ticks = s.ticks(plan, r.Procedure)
+	if rev := s.LastRevision(r.Procedure); rev != nil {
+		v.Revision = fmt.Sprintf(s.Words.Revision, rev.Number, rev.Date)
+	}
 	return v
 }
 

@@ -21,6 +21,7 @@ type ProcedureReaders struct {
 	Plate    []string
 	InManual string // the page in the manual's site; "" where the shop has no address
 	Exercise page.Link
+	SignIn   page.Link
 	Answers  page.Link
 	Plans    []page.Link
 	May      Crew
@@ -71,6 +72,7 @@ func (r *Readings) Procedure(p *model.Procedure) *ProcedureReaders {
 	v := &ProcedureReaders{Frame: r.frame(page.PageOf(p), p.Title), Training: r.words, Plate: r.Plate(p), InManual: r.inManual(p)}
 	v.Exercise = page.Link{Name: r.words.Exercise, Address: v.Up + ExercisePage(p)}
 	v.Answers = page.Link{Name: r.words.Answers, Address: v.Up + AnswersPage(p)}
+	v.SignIn = page.Link{Name: r.words.SignIn, Address: v.Up + SignInPage(p)}
 	v.Plans = r.PlansWith(v.Up, p)
 	v.May = r.crew(v.Up, p)
 	v.Readers = r.readers(v.Up, p)

@@ -130,11 +130,19 @@ type ReadingsFront struct {
 	page.Frame
 	Training *words.Readings
 	Note     string
-	Late     []Pile // overdue, stale, due
+	First    []PersonLine // one line a person, the most pressing first
+	Late     []Pile       // overdue, stale, due
 	Roles    []Renewal
 	Plans    []page.Link
 	People   []page.Link
 	Jobs     *jobs.Jobs // all that were done; nil where none was
+}
+
+// PersonLine is how much one person has to do, and by when the first of it.
+type PersonLine struct {
+	Person page.Link
+	By     string
+	Counts []int // overdue, stale, due
 }
 
 // Pile is what is overdue, stale or due, by person and plan.
@@ -151,6 +159,7 @@ type Heap struct {
 	Count  int
 	First  []page.Link
 	More   string // "and 12 more"
+	day    model.Date
 }
 
 // Renewal is a role that ran out or soon does.
@@ -172,6 +181,7 @@ func (r *Readings) Front() *ReadingsFront {
 	for _, state := range []training.State{training.Overdue, training.Stale, training.Due} {
 		v.Late = append(v.Late, r.pile(state))
 	}
+	v.First = r.firstLines(v.Late)
 	v.Roles = r.renewals("", nil)
 	v.Jobs = r.jobsTable("", r.Counted(), true)
 	for _, p := range r.here {
@@ -188,6 +198,29 @@ func (r *Readings) Front() *ReadingsFront {
 	return v
 }
 
+// firstLines are the people who have something to do, who is latest first.
+func (r *Readings) firstLines(piles []Pile) []PersonLine {
+	items := slices.Clone(r.items)
+	training.ByLateness(items)
+	first, _ := training.FirstOfEach(items)
+	var out []PersonLine
+	for _, i := range first {
+		line := PersonLine{Person: personLink("", i.Person), Counts: make([]int, len(piles))}
+		if !i.By.IsZero() {
+			line.By = i.By.String()
+		}
+		for k, pile := range piles {
+			for _, h := range pile.Heaps {
+				if h.Person == line.Person {
+					line.Counts[k] += h.Count
+				}
+			}
+		}
+		out = append(out, line)
+	}
+	return out
+}
+
 func (r *Readings) pile(state training.State) Pile {
 	pile := Pile{Mark: r.markOf(state)}
 	for _, p := range r.here {
@@ -199,11 +232,17 @@ func (r *Readings) pile(state training.State) Pile {
 			}
 			if of != x.Plan.To {
 				of = x.Plan.To
-				pile.Heaps = append(pile.Heaps, Heap{Person: personLink("", p), Plan: r.Link("", of), By: r.by(x.By)})
+				pile.Heaps = append(pile.Heaps, Heap{Person: personLink("", p), Plan: r.Link("", of), By: r.by(x.By), day: x.By})
 			}
 			r.heap(&pile.Heaps[len(pile.Heaps)-1], x.Reading.Procedure)
 		}
 	}
+	slices.SortStableFunc(pile.Heaps, func(a, b Heap) int {
+		if a.day.IsZero() != b.day.IsZero() {
+			return -a.day.Time().Compare(b.day.Time())
+		}
+		return a.day.Time().Compare(b.day.Time())
+	})
 	return pile
 }
 
