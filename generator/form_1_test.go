@@ -8,6 +8,8 @@ import (
 	"testing"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/command/issue"
+	"baybinder/generator/command/people"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 )
@@ -110,5 +112,69 @@ func TestAChangeToAShopOfTheFirstFormIsTold(t *testing.T) {
 		if !slices.ContainsFunc(found, func(f finding.Finding) bool { return f.Code == "changed-since-issue" }) {
 			t.Errorf("%s: %q for %q is not told", e[0], e[2], e[1])
 		}
+	}
+}
+
+// The shop goes on with the program of today: what stands in its tables stays as
+// it is, byte for byte, columns that it lacks are added behind it, and neither a
+// later issue nor a later row brings a finding into what stood.
+func TestAShopOfTheFirstFormGoesOn(t *testing.T) {
+	root := form1(t)
+	text := func(name string) string {
+		data, err := os.ReadFile(filepath.Join(root, filepath.FromSlash(name)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		return string(data)
+	}
+	tables := []string{"revisions.csv", "readings/record.csv"}
+	before := map[string]string{}
+	for _, name := range tables {
+		before[name] = text(name)
+	}
+	job := text("records/lid-job-half-2026-02-12.json")
+
+	edit1(t, root, "procedures/sweep.md", "Never leave", "Never ever leave")
+	r := checkOn(t, root, "2026-03-02")
+	today := model.Date{Year: 2026, Month: 3, Day: 2}
+	done, err := issue.Run(r.Manual, r.Findings, issue.Order{Folder: root, Changed: true, Date: today, Reason: "A stronger word.", Readers: "reread"})
+	if err != nil || len(done) != 1 || done[0].Procedure.ID != "sweep" || len(done[0].Changes) == 0 {
+		t.Fatalf("issued %+v: %v", done, err)
+	}
+	if err := people.Add(checkOn(t, root, "2026-03-02").Manual, root, people.New{ID: "t-77", Name: "Newcomer", Started: today}); err != nil {
+		t.Fatal(err)
+	}
+	m := checkOn(t, root, "2026-03-02").Manual
+	var entries []training.Entry
+	for _, who := range []string{"t-01", "t-77"} {
+		entries = append(entries, training.Entry{Folder: root, Person: who, Procedure: "sweep", Act: "read", Note: "in class", Date: today})
+	}
+	if _, err := training.RecordAll(m, root, entries); err != nil {
+		t.Fatal(err)
+	}
+	if err := people.Leave(m, root, []string{"t-02"}, today); err != nil {
+		t.Fatal(err)
+	}
+
+	for _, name := range tables {
+		if !strings.HasPrefix(text(name), before[name]) {
+			t.Errorf("%s: what stood was changed", name)
+		}
+	}
+	if text("records/lid-job-half-2026-02-12.json") != job {
+		t.Error("the half-done job was changed")
+	}
+	after := checkOn(t, root, "2026-03-03")
+	if found := foundIn(after); len(found) > 0 {
+		t.Errorf("found in a shop that goes on: %q", found)
+	}
+	staff := training.NewStandings(after.Manual, model.Date{Year: 2026, Month: 3, Day: 3})
+	for _, s := range staff.Standings() {
+		if s.Person.ID == "t-02" || s.Person.ID == "t-01" && s.State != training.Good {
+			t.Errorf("%s %s %s", s.Person.ID, s.Reading.Procedure.ID, s.State)
+		}
+	}
+	if len(after.Manual.Jobs) != 1 || after.Manual.Jobs[0].To == nil {
+		t.Error("the half-done job is lost")
 	}
 }

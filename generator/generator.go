@@ -21,6 +21,11 @@ type Options struct {
 	Today    model.Date // the only clock there is
 	Preview  bool       // drafts are published too
 	Readings string     // the folder of the pages that name people; "" for none
+
+	Waiting  func(who string)   // told for whom a build waits that wants the same folder; may be nil
+	Progress func(done, of int) // told after each page that is written; may be nil
+
+	unsaved map[string]string // what an editor holds over the files, by path inside the manual
 }
 
 // Result is what a run found and wrote.
@@ -49,7 +54,7 @@ func (r *Result) Stopped() bool { return slices.ContainsFunc(r.Findings, finding
 // Check reads, binds and checks a manual. The error says that there is none to
 // read; what is wrong inside it is in the findings.
 func Check(o Options) (*Result, error) {
-	tree, err := source.Read(o.Manual)
+	tree, err := source.ReadOver(o.Manual, o.unsaved)
 	if err != nil {
 		return nil, err
 	}

@@ -53,18 +53,18 @@ func readingsLeaves(r *readings.Readings) []leaf {
 
 // beginReadings starts the folder of the readings. A site is never replaced by
 // pages that name people: it may be served from there.
-func beginReadings(folder string) (*publish.Site, error) {
+func beginReadings(folder string, waiting func(who string)) (*publish.Site, error) {
 	if _, err := os.Stat(filepath.Join(folder, "index.html")); err == nil {
 		if _, err := os.Stat(filepath.Join(folder, namesPeople)); err != nil {
 			return nil, fmt.Errorf("%s holds pages that are no readings, and the readings name people: name another folder with --readings", folder)
 		}
 	}
-	return publish.Begin(folder)
+	return publish.Begin(folder, waiting)
 }
 
 func writeReadings(ctx context.Context, folder *publish.Site, r *Result, s *pages) error {
 	all := marked(s, readingsLeaves(readings.Of(s.procedure)))
-	if err := putPages(ctx, folder, all); err != nil {
+	if err := putPages(ctx, folder, all, nil); err != nil {
 		return err
 	}
 	r.ReadingsPages = len(all)

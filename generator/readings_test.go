@@ -243,11 +243,7 @@ func TestReadingsAreAccessible(t *testing.T) {
 	axe, err := os.ReadFile(npmTool(t, "axe-core/axe.min.js"))
 	must(t, err)
 	_, readings, _ := withReadings(t, trained(t))
-	ctx, complaints := browser(t)
-	judgeAll(t, ctx, string(axe), readings, readingsKinds)
-	for _, c := range complaints() {
-		t.Errorf("the browser says: %s", c)
-	}
+	judgeAll(t, string(axe), readings, readingsKinds)
 }
 
 func TestReadingsAreConformingHTML(t *testing.T) {
@@ -350,7 +346,7 @@ func crowd(t testing.TB, folder string) {
 }
 
 // The matrix of 200 people and 500 procedures stays a page that a shop PC can
-// show: under 3 MB, and drawn within 8 s of its thread's own time, which does not
+// show: under 2 MB, and drawn within 8 s of its thread's own time, which does not
 // grow where other tests run beside it.
 func TestLargeMatrix(t *testing.T) {
 	t.Parallel()
@@ -363,7 +359,7 @@ func TestLargeMatrix(t *testing.T) {
 		info, err := os.Stat(filepath.Join(readings, name))
 		must(t, err)
 		t.Logf("%s: %d kB", name, info.Size()/1000)
-		if info.Size() > 3e6 {
+		if info.Size() > 2e6 {
 			t.Errorf("%s has %d bytes", name, info.Size())
 		}
 	}
@@ -386,6 +382,33 @@ func TestLargeMatrix(t *testing.T) {
 		return g.scrollTop > 2000 && Math.abs(head.top - box.top) < 3 && Math.abs(row.left - box.left) < 3; })()`)
 	if !stays {
 		t.Error("the heads of the matrix do not stay where they are while it is moved")
+	}
+}
+
+// On a screen of 1600 by 1000 the large matrix shows at least 40 people and 25
+// procedures at once, with what is open of each, and can leave out the procedures
+// of which nothing is.
+func TestLargeMatrixOnAWideScreen(t *testing.T) {
+	folder := t.TempDir()
+	crowd(t, folder)
+	_, readings, _ := withReadings(t, folder)
+	ctx, _ := browser(t)
+	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(1600, 1000), chromedp.Navigate("file://"+filepath.Join(readings, "matrix.html"))))
+	js[any](t, ctx, `new Promise((done) => document.readyState === 'complete' ? done(0) : addEventListener('load', () => done(0)))`)
+	const whole = `(() => { const g = document.querySelector('.grid'); g.scrollIntoView(); const top = g.querySelector('thead').getBoundingClientRect().bottom, box = g.getBoundingClientRect();
+		const seen = (e) => { const r = e.getBoundingClientRect(); return r.width > 0 && r.left >= 0 && r.right <= Math.min(box.right, innerWidth) + 1 && r.bottom <= Math.min(box.bottom, innerHeight) + 1 && r.bottom > 0; };
+		const people = [...g.querySelectorAll('thead th a')].filter(seen).length;
+		const rows = [...g.querySelectorAll('tbody tr:not(.topic):not(.totals) > th')].filter((e) => seen(e) && e.getBoundingClientRect().top >= top - 1).length;
+		return people * 1000 + rows; })()`
+	seen := js[int64](t, ctx, whole)
+	t.Logf("%d people and %d procedures at once", seen/1000, seen%1000)
+	if seen/1000 < 40 || seen%1000 < 25 {
+		t.Errorf("%d people and %d procedures are seen at once", seen/1000, seen%1000)
+	}
+	open := js[bool](t, ctx, `(() => { const g = document.querySelector('.grid'), shut = g.querySelectorAll('tr.shut'), n = () => [...g.querySelectorAll('tbody tr')].filter((e) => e.offsetHeight > 0).length;
+		const before = n(); document.querySelector('#only-open').click(); return shut.length === 0 || n() === before - shut.length; })()`)
+	if !open {
+		t.Error("what is done stays where only what is open is asked for")
 	}
 }
 

@@ -3,6 +3,7 @@ package generator
 import (
 	"bytes"
 	"context"
+	"errors"
 	"maps"
 	"os"
 	"path/filepath"
@@ -54,12 +55,27 @@ func (s *Session) Build(ctx context.Context) (*Result, error) {
 	return r, err
 }
 
+// check checks the manual. It comes back once ctx is done, whatever is being
+// read: a file on a network that does not answer holds nobody.
+func (s *Session) check(ctx context.Context) (r *Result, err error) {
+	checked := make(chan struct{})
+	var got *Result
+	var failed error
+	go func() {
+		defer close(checked)
+		got, failed = Check(s.o)
+	}()
+	select {
+	case <-checked:
+		return got, errors.Join(failed, ctx.Err())
+	case <-ctx.Done():
+		return nil, ctx.Err()
+	}
+}
+
 // build says also whether the manual is now the last good one.
 func (s *Session) build(ctx context.Context) (*Result, bool, error) {
-	r, err := Check(s.o)
-	if err == nil {
-		err = ctx.Err()
-	}
+	r, err := s.check(ctx)
 	if err != nil || r.Stopped() {
 		return r, false, err
 	}
@@ -102,12 +118,12 @@ func (s *Session) Saved(names []string) (*Result, []Saved, error) {
 		s.changed[name] = true
 	}
 	edits := s.edits()
-	r := s.again(edits)
+	r := s.last.again(s.o, edits)
 	if r == nil {
 		return nil, nil, nil
 	}
 	if r.Stopped() {
-		s.undo(edits)
+		s.last.undo(edits)
 		return r, nil, nil
 	}
 	s.last = r
@@ -136,13 +152,9 @@ func (s *Session) edits() []edit {
 	if s.last == nil || len(s.changed) > few {
 		return nil
 	}
-	procedures := map[string]*model.Procedure{}
-	for _, p := range s.last.Manual.Procedures {
-		procedures[p.File.Path] = p
-	}
 	var edits []edit
 	for _, name := range slices.Sorted(maps.Keys(s.changed)) {
-		if p := procedures[name]; p != nil {
+		if p := s.last.procedure(name); p != nil {
 			edits = append(edits, edit{p, *p})
 		} else if s.matters(name) {
 			return nil
@@ -155,42 +167,55 @@ func (s *Session) edits() []edit {
 // an editor's copy of a file matters to nobody.
 func (s *Session) matters(name string) bool {
 	_, err := os.Stat(filepath.Join(s.o.Manual, filepath.FromSlash(name)))
-	return s.last.Tree.Has(name) != (err == nil) || source.IsText(name) || s.last.Manual.Pictures[name]
+	_, shown := s.last.Manual.Pictures[name]
+	return s.last.Tree.Has(name) != (err == nil) || source.IsText(name) || shown
 }
 
 // again binds, walks and checks procedures anew; nil where there is nothing to
 // do, or a file is not to be read. What calls them is looked at by Build.
-func (s *Session) again(edits []edit) *Result {
+func (r *Result) again(o Options, edits []edit) *Result {
 	if len(edits) == 0 {
 		return nil
 	}
-	r := *s.last
+	last := r
+	copied := *r
+	r = &copied
 	r.own = slices.DeleteFunc(slices.Clone(r.own), func(f finding.Finding) bool {
 		return slices.ContainsFunc(edits, func(e edit) bool { return f.At.Path() == e.was.File.Path })
 	})
 	for i, e := range edits {
 		f := r.Tree.Reread(e.was.File.Path)
 		if f == nil {
-			s.undo(edits[:i])
+			last.undo(edits[:i])
 			return nil
 		}
 		r.own = append(r.own, r.bound.Again(e.now, f)...)
 	}
 	for _, e := range edits {
 		r.own = append(r.own, r.Walks.Again(e.now).Findings...)
-		r.own = append(r.own, check.Procedure(r.context(s.o), e.now)...)
+		r.own = append(r.own, check.Procedure(r.context(o), e.now)...)
 	}
 	r.settle()
-	return &r
+	return r
 }
 
-// undo goes back to what the last good manual held.
-func (s *Session) undo(edits []edit) {
+// procedure is the one whose file has a path; nil where there is none.
+func (r *Result) procedure(name string) *model.Procedure {
+	for _, p := range r.Manual.Procedures {
+		if p.File.Path == name {
+			return p
+		}
+	}
+	return nil
+}
+
+// undo goes back to what the manual held.
+func (r *Result) undo(edits []edit) {
 	for _, e := range edits {
 		*e.now = e.was
 	}
 	for _, e := range edits {
-		s.last.Walks.Again(e.now)
+		r.Walks.Again(e.now)
 	}
 }
 

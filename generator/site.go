@@ -152,14 +152,14 @@ func (t *staged) write(ctx context.Context, r *Result, o Options, s *pages) (err
 		if err := separate(o); err != nil {
 			return err
 		}
-		if t.readings, err = beginReadings(o.Readings); err != nil {
+		if t.readings, err = beginReadings(o.Readings, o.Waiting); err != nil {
 			return err
 		}
 	}
-	if t.site, err = publish.Begin(o.To); err != nil {
+	if t.site, err = publish.Begin(o.To, o.Waiting); err != nil {
 		return err
 	}
-	if err := writeSite(ctx, t.site, r, s); err != nil || t.readings == nil {
+	if err := writeSite(ctx, t.site, r, s, o); err != nil || t.readings == nil {
 		return err
 	}
 	return writeReadings(ctx, t.readings, r, s)
@@ -203,11 +203,11 @@ func apart(manual, to string) error {
 	return nil
 }
 
-func writeSite(ctx context.Context, site *publish.Site, r *Result, s *pages) error {
+func writeSite(ctx context.Context, site *publish.Site, r *Result, s *pages, o Options) error {
 	all := leaves(s)
 	index := make(chan map[string][]byte, 1)
 	go func() { index <- s.front.Index() }() // beside the pages: it takes one core a while
-	if err := putPages(ctx, site, all); err != nil {
+	if err := putPages(ctx, site, all, o.Progress); err != nil {
 		return err
 	}
 	r.Pages = len(all)
@@ -216,7 +216,7 @@ func writeSite(ctx context.Context, site *publish.Site, r *Result, s *pages) err
 			return err
 		}
 	}
-	return writeFiles(site, r)
+	return writeFiles(site, r, o.Preview)
 }
 
 // paper is what pages are written on, before they go to the disk.
@@ -233,12 +233,19 @@ const waiting = 64
 
 // putPages makes pages side by side, and writes them one after another: a file
 // system makes the files of a folder one at a time, and a processor that waits
-// for its turn could make the next page.
-func putPages(ctx context.Context, site *publish.Site, pages []leaf) error {
+// for its turn could make the next page. progress, which may be nil, is told how
+// many of them are written.
+func putPages(ctx context.Context, site *publish.Site, pages []leaf, progress func(done, of int)) error {
 	ctx, stop := context.WithCancel(ctx)
 	defer stop()
 	ready, failed := make(chan sheet, waiting), make(chan error, 1)
-	go func() { failed <- putSheets(site, ready, stop) }()
+	done := 0
+	written := func() {
+		if done++; progress != nil {
+			progress(done, len(pages))
+		}
+	}
+	go func() { failed <- putSheets(site, ready, written, stop) }()
 	makePages(ctx, pages, ready)
 	if err := <-failed; err != nil {
 		return err
@@ -259,22 +266,24 @@ func makePages(ctx context.Context, pages []leaf, ready chan<- sheet) {
 	})
 }
 
-// putSheets writes what is ready. At the first failure it calls stop, and
-// takes the rest without writing it.
-func putSheets(site *publish.Site, ready <-chan sheet, stop func()) (err error) {
+// putSheets writes what is ready, and calls written after each. At the first
+// failure it calls stop, and takes the rest without writing it.
+func putSheets(site *publish.Site, ready <-chan sheet, written, stop func()) (err error) {
 	for s := range ready {
 		if err == nil {
 			if err = site.Put(s.name, s.text.Bytes()); err != nil {
 				stop()
 			}
+			written()
 		}
 		paper.Put(s.text)
 	}
 	return err
 }
 
-// writeFiles copies the theme's files and the pictures that pages show.
-func writeFiles(site *publish.Site, r *Result) error {
+// writeFiles copies the theme's files and the pictures that pages show. What
+// only drafts show is for a preview alone.
+func writeFiles(site *publish.Site, r *Result, preview bool) error {
 	files, err := theme.Files(spoken(r.Manual.Shop)...)
 	if err != nil {
 		return err
@@ -285,7 +294,10 @@ func writeFiles(site *publish.Site, r *Result) error {
 			return err
 		}
 	}
-	for name := range r.Manual.Pictures {
+	for name, issued := range r.Manual.Pictures {
+		if !issued && !preview {
+			continue
+		}
 		if err := site.Copy(name, func() (io.ReadCloser, error) { return r.Tree.Open(name) }); err != nil {
 			return fmt.Errorf("the picture %s: %w", name, err)
 		}

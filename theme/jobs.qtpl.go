@@ -361,6 +361,11 @@ func StreamRecord(qw422016 *qt422016.Writer, p *jobs.Record) {
 		}
 		qw422016.N().S(`</p>`)
 	}
+	for _, m := range p.Marks {
+		qw422016.N().S(`<p class="stop">`)
+		qw422016.E().S(m)
+		qw422016.N().S(`</p>`)
+	}
 	if p.Partly {
 		qw422016.N().S(`<p class="stop">`)
 		qw422016.E().S(p.W.PartlyDone)

@@ -12,6 +12,7 @@ import (
 type browseCommand struct {
 	siteFlag
 	Address string `default:"127.0.0.1" placeholder:"ADDRESS" help:"Where to serve it; other machines can reach any address but 127.0.0.1 (default: 127.0.0.1)."`
+	Open    bool   `help:"Open it in the browser, too."`
 	Port    uint16 `default:"0" placeholder:"PORT" help:"Which port (default: one that is free)."`
 }
 
@@ -30,5 +31,8 @@ func (c *browseCommand) Run(d *output) error {
 	defer stop()
 	d.say("%s shows %s", site.URL(), c.To)
 	d.progress("Ctrl-C ends it.")
+	if c.Open {
+		d.toBrowser(site.URL())
+	}
 	return site.Serve(ctx)
 }

@@ -22,7 +22,8 @@ func (*buildCommand) Help() string {
 // Run checks the manual and publishes its site.
 func (c *buildCommand) Run(g *globals, d *output) error {
 	o := g.options()
-	o.To, o.Preview, o.Readings = c.To, c.Preview, c.Readings
+	o.To, o.Preview, o.Readings, o.Waiting = c.To, c.Preview, c.Readings, d.waitsFor
+	o.Progress = d.bar("pages")
 	d.progress("Reading %s …", g.Manual)
 	r, err := generator.Build(o)
 	if err != nil {

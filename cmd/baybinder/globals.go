@@ -8,6 +8,8 @@ import (
 	"strings"
 	"time"
 
+	"golang.org/x/term"
+
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
@@ -58,13 +60,10 @@ func newDesk(stdout, stderr io.Writer) *output {
 	return &output{out: stdout, err: stderr, terminal: isTerminal(stderr)}
 }
 
-func isTerminal(w io.Writer) bool {
-	file, ok := w.(*os.File)
-	if !ok {
-		return false
-	}
-	info, err := file.Stat()
-	return err == nil && info.Mode()&os.ModeCharDevice != 0
+// isTerminal says that someone reads, or writes, at the other end.
+func isTerminal(w any) bool {
+	file, is := w.(*os.File)
+	return is && term.IsTerminal(int(file.Fd()))
 }
 
 // progress says how things go, to someone who watches.

@@ -50,7 +50,7 @@ func (c *watchCommand) Run(g *globals, d *output) error {
 	}
 	d.say("%s shows %s as it becomes", site.URL(), g.Manual)
 	o := g.options()
-	o.To, o.Preview = c.To, true
+	o.To, o.Preview, o.Waiting = c.To, true, d.waitsFor
 	w := &writing{session: generator.NewSession(o), to: c.To, desk: d, browsers: browsers}
 	switch err := w.all(ctx); {
 	case ctx.Err() != nil:

@@ -30,7 +30,10 @@ func part(a *txtar.Archive, folder string) map[string]string {
 	files := map[string]string{}
 	for _, f := range a.Files {
 		if name, in := strings.CutPrefix(f.Name, folder); in {
-			files[name] = string(f.Data)
+			name, cut := strings.CutSuffix(name, " without its last line end")
+			if files[name] = string(f.Data); cut {
+				files[name] = strings.TrimSuffix(files[name], "\n")
+			}
 		}
 	}
 	return files

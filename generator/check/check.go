@@ -44,7 +44,9 @@
 // `not-qualified` (ours, advice) marks a job by somebody who, on the day on which it was begun, was not
 // there, had not read what had been issued of it by then, or, between all who did it, held none of a
 // role that it needs; and a signature of somebody without the hold's role. Of a job with one who is not
-// known no lacking role is said.
+// known no lacking role is said. A job that was begun before the shop kept rows that name the one
+// before them, or revisions with a hash of their words is not judged; the audit of it shows the
+// marks all the same.
 //
 // Languages: A procedure that nobody has translated is no finding; what is translated must be
 // whole. `not-translated` is a phase or step that is missing, a step of five words or more left as

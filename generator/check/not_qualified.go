@@ -2,6 +2,7 @@ package check
 
 import (
 	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 	"baybinder/generator/read/record"
 )
 
@@ -13,12 +14,14 @@ var notQualified = finding.Rule{
 	Mend:  "Look the job over with somebody who is qualified. Where the list or the record lacks what was so, add it: rows of a past day are added with --today DAY.",
 }
 
-// runNotQualified looks at every job that counts. Who is not known is told as
-// that, and never as unqualified.
+// runNotQualified looks at every job that counts and was begun once the shop kept
+// such rows: what was done before that was not to be shown then. Who is not known
+// is told as that, and never as unqualified.
 func runNotQualified(c *Context) []finding.Finding {
 	var found []finding.Finding
+	since, kept := keptSince(c.Manual)
 	for _, j := range record.Counted(c.Manual.Jobs, c.Today) {
-		if j.To == nil || uncertain(j.To) {
+		if j.To == nil || uncertain(j.To) || !kept || model.DateOf(j.Started).Before(since) {
 			continue
 		}
 		fit := c.staff().Fitness(j)
@@ -28,4 +31,26 @@ func runNotQualified(c *Context) []finding.Finding {
 		}
 	}
 	return found
+}
+
+// keptSince is the day of the first row that shows what somebody held or had read
+// by the rules of today: a row that names the one before it, a revision with a
+// hash of its words. Rows of roles are added of days past. A shop that has none has another record of that.
+func keptSince(m *model.Manual) (first model.Date, kept bool) {
+	look := func(day model.Date) {
+		if !kept || day.Before(first) {
+			first, kept = day, true
+		}
+	}
+	for i := range m.Record {
+		if m.Record[i].After != "" {
+			look(m.Record[i].Date)
+		}
+	}
+	for i := range m.Revisions {
+		if m.Revisions[i].Words != "" {
+			look(m.Revisions[i].Date)
+		}
+	}
+	return first, kept
 }

@@ -27,7 +27,7 @@ type Manual struct {
 	Renditions []Revision // of translations, likewise
 	Jobs       []*Job     // by path
 	Answers    []Answer
-	Pictures   map[string]bool   // files that pages show, by path inside the manual
+	Pictures   map[string]bool   // files that pages show, by path inside the manual; false where only drafts show them
 	Files      map[string]bool   // every file of the manual
 	Sums       map[string]string // of the pictures of what was issued with a hash of its words, by path
 

@@ -18,6 +18,8 @@ import (
 	"baybinder/generator/read/source"
 )
 
+// Known: SEEN, DERIVED.
+
 var today = model.Date{Year: 2026, Month: 5, Day: 4}
 
 // shop is a manual without machines. All values are invented.
@@ -131,8 +133,8 @@ func take(files map[string]string, o offers.Offer) map[string]string {
 }
 
 // A whole job is written by taking what is offered, in the order of 29 CFR
-// 1910.147 (d): cut, lock, let out, prove; and back in the order of (e). Known:
-// SEEN, as quoted beside the walk's own test.
+// 1910.147 (d): cut, lock, let out, prove; and back in the order of (e), as
+// quoted beside the walk's own test.
 func TestAJobIsWrittenFromOffers(t *testing.T) {
 	files := manual(rig, begun)
 	if list := found(files); len(list) > 0 {

@@ -1,5 +1,5 @@
-// Package draws splits the draws of a property test over seeds, so that all
-// processors draw at once. The total is what it would be in one part.
+// Package draws splits the draws of a property test into parts, so that all
+// processors draw at once. The cases are those of one part.
 package draws
 
 import (
@@ -18,10 +18,6 @@ import (
 // have processors, so that a slow part leaves none of them idle for long.
 const parts = 8
 
-// apart is how far one part's seed is from the next one's. The library counts
-// seeds on from its first.
-const apart = 1 << 32
-
 // Check draws total cases of a property, each part of them in a test of its own
 // beside the others, and returns when all have ended. Where CI is set the draws
 // are the same each time, so that a run says something of the change that it
@@ -39,10 +35,12 @@ func Check(t *testing.T, total int, seed uint64, property func(*rapid.T)) {
 		return
 	}
 	t.Run("draws", func(t *testing.T) {
-		for i, n := range split(total) {
-			t.Run(fmt.Sprint("part ", i+1), func(t *testing.T) {
+		for part := range min(parts, total) {
+			t.Run(fmt.Sprint("part ", part+1), func(t *testing.T) {
 				t.Parallel()
-				one(t, n, seedOf(seed, i), property)
+				for k := part; k < total; k += parts {
+					one(t, 1, seedOf(seed, k), property)
+				}
 			})
 		}
 	})
@@ -57,22 +55,13 @@ func asked(name string) (n uint64, given bool) {
 	return n, f.Value.String() != f.DefValue
 }
 
-// split is how many draws each part has.
-func split(total int) []int {
-	n := min(parts, total)
-	out := make([]int, n)
-	for i := range out {
-		out[i] = total*(i+1)/n - total*i/n
-	}
-	return out
-}
-
-// seedOf is the seed of a part; outside of CI 0, which is a new one each time.
-func seedOf(seed uint64, part int) uint64 {
+// seedOf is the seed of a case: the library counts on from its first seed by the
+// number of the cases before. Outside of CI it is 0, which is a new one each time.
+func seedOf(first uint64, k int) uint64 {
 	if !needed.InCI() {
 		return 0
 	}
-	return seed + uint64(part)*apart
+	return first + uint64(k)*uint64(k+1)/2
 }
 
 // flags is held while the library's flags, which are everybody's, are not what

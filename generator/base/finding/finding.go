@@ -44,8 +44,9 @@ type Finding struct {
 	Message string
 	Mend    string // what to do here; "" where the message says it
 	Related []Place
-	Settled bool // baybinder settle mends it
-	Aside   bool // it is about people: it stops neither a page nor an issue
+	Fixes   []Fix // what an editor can put in place of what is wrong; each is one way
+	Settled bool  // baybinder settle mends it
+	Aside   bool  // it is about people: it stops neither a page nor an issue
 }
 
 // Place is another place that matters to a finding, and why.
@@ -74,6 +75,22 @@ func (f Finding) WithSettle() Finding {
 // See is the finding with one more place that matters.
 func (f Finding) See(at position.Pos, message string) Finding {
 	f.Related = append(slices.Clip(f.Related), Place{At: at, Message: message})
+	return f
+}
+
+// Fix is a text that mends a finding where it is put in place of another.
+type Fix struct {
+	At   position.Pos
+	Text string
+}
+
+// WithFix is the finding with a text that may be put in place of a wrong one,
+// which stands in the text at the finding's place, the last time; where it does
+// not, nothing is said.
+func (f Finding) WithFix(wrong, right string) Finding {
+	if i := strings.LastIndex(f.At.Text(), wrong); i >= 0 && wrong != "" && right != "" {
+		f.Fixes = append(slices.Clip(f.Fixes), Fix{f.At.Part(i, i+len(wrong)), right})
+	}
 	return f
 }
 

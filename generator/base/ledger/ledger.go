@@ -52,6 +52,9 @@ func Append(name string, columns Columns, rows []Row, judge func([]Row) error) (
 		return err
 	}
 	t, err := read(stands, columns)
+	if err == nil && len(t.rows) > 0 && stands[len(stands)-1] != '\n' {
+		err = errCut
+	}
 	if err != nil {
 		return fmt.Errorf("%s: %w", filepath.Base(name), err)
 	}
@@ -66,6 +69,10 @@ func Append(name string, columns Columns, rows []Row, judge func([]Row) error) (
 	}
 	return add(f, added, int64(len(stands)))
 }
+
+// errCut is about a last row that may be cut within its last cell: a row added
+// behind it would hide that.
+var errCut = errors.New("the line of its last row does not end, so the row may be cut: see whether it is whole and end its line with Enter, or take it out")
 
 // file is what add needs of an open file.
 type file interface {

@@ -15,7 +15,7 @@ var columns = Columns{Need: []string{"date", "who", "what"}}
 func TestAppendNeverRewrites(t *testing.T) {
 	cases := map[string]struct{ stands, want string }{
 		"no file":       {"", "date,who,what\n2026-05-04,t-01,\"a, b\"\n"},
-		"no last end":   {"date,who,what\n2026-01-01,t-02,x", "date,who,what\n2026-01-01,t-02,x\n2026-05-04,t-01,\"a, b\"\n"},
+		"no last end":   {"date,who,what", "date,who,what\n2026-05-04,t-01,\"a, b\"\n"},
 		"CRLF":          {"date,who,what\r\n", "date,who,what\r\n2026-05-04,t-01,\"a, b\"\r\n"},
 		"another order": {"what,date,who\n", "what,date,who\n\"a, b\",2026-05-04,t-01\n"},
 		"byte-order":    {"\ufeffdate,who,what\n", "\ufeffdate,who,what\n2026-05-04,t-01,\"a, b\"\n"},
@@ -37,7 +37,7 @@ func TestAppendNeverRewrites(t *testing.T) {
 
 func TestWhatCannotBeReadOrIsRefusedStaysAsItWas(t *testing.T) {
 	refused := errors.New("no")
-	for _, stands := range []string{"date,who,what\n1,\"2", "date,who,what\n1,2\n", "date,who\n", "date,who,what\n"} {
+	for _, stands := range []string{"date,who,what\n1,\"2", "date,who,what\n1,2\n", "date,who\n", "date,who,what\n", "date,who,what\n2026-01-01,t-02,x"} {
 		file := filepath.Join(t.TempDir(), "rows.csv")
 		must(t, os.WriteFile(file, []byte(stands), 0o644))
 		err := Append(file, columns, []Row{Row{"what": "x"}}, func([]Row) error { return refused })

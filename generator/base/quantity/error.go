@@ -75,7 +75,7 @@ func (e *Error) Mend() string {
 	switch e.Kind {
 	case UnknownUnit, WrongDimension:
 		if unit, ok := e.meantUnit(); ok {
-			if u, _ := UnitNamed(unit); e.Want == None || u.Dimension() == e.Want {
+			if e.takes(unit) {
 				return "write " + e.withPiece(unit)
 			}
 		}
@@ -111,6 +111,34 @@ func (e *Error) withPiece(meant string) string {
 		return meant
 	}
 	return whole
+}
+
+// Right is what stands in place of the wrong piece, where only one thing can be
+// meant; "" elsewhere.
+func (e *Error) Right() string {
+	switch {
+	case e.Kind == UnknownUnit:
+		if unit, ok := MeantUnit(e.Text); ok && e.takes(unit) {
+			return unit
+		}
+	case e.cause == leadingZero:
+		return clip(withoutZeros(e.Text))
+	case e.cause == dashRange && e.form != anAmount:
+		if right := strings.TrimPrefix(mendDash(e.Text), "write "); !strings.HasPrefix(right, "the ") {
+			return right
+		}
+	case e.cause == decimalComma:
+		if number, only := strings.CutSuffix(strings.TrimPrefix(mendComma(e.Text), "write "), ", with a decimal point"); only {
+			return number
+		}
+	}
+	return ""
+}
+
+// takes says that a unit is of the kind that is wanted.
+func (e *Error) takes(symbol string) bool {
+	unit, _ := UnitNamed(symbol)
+	return e.Want == None || unit.Dimension() == e.Want
 }
 
 // meantUnit is the unit that was meant by one which is not read: as it stands,

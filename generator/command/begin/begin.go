@@ -9,7 +9,8 @@
 //
 // What it writes is always a draft: the work is blank and nobody has walked it. Every energy met
 // is proved dead, also one that is only guarded. What the registers lack is written into it as
-// missing.
+// missing. A begin that was killed can be run again: a folder that holds some of what it writes,
+// each file whole or its beginning, and nothing else, is written to the end.
 package begin
 
 import (
@@ -34,10 +35,15 @@ const templateRoot = "manual"
 // Manual writes a new manual into a folder that is empty or not there yet. It
 // returns the files that it wrote, as paths inside the folder.
 func Manual(folder string) ([]string, error) {
-	if err := mustBeEmpty(folder); err != nil {
-		return nil, err
-	}
 	texts, err := manualTexts()
+	if err != nil {
+		return nil, fmt.Errorf("the manual could not be written: %w", err)
+	}
+	if !brokenOff(folder, texts) {
+		if err := mustBeEmpty(folder); err != nil {
+			return nil, err
+		}
+	}
 	w := &writer{root: folder}
 	for _, name := range slices.Sorted(maps.Keys(texts)) {
 		if err == nil {
@@ -72,6 +78,43 @@ func manualTexts() (map[string]string, error) {
 	})
 }
 
+// brokenOff says that a folder holds what a killed begin left, and nothing else:
+// some of the texts, each whole or its beginning, and not all of them.
+func brokenOff(folder string, texts map[string]string) bool {
+	whole := 0
+	err := filepath.WalkDir(folder, func(full string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		rel, err := filepath.Rel(folder, full)
+		name := filepath.ToSlash(rel)
+		switch text, is := texts[name]; {
+		case err != nil:
+			return err
+		case is && begins(full, text):
+			if info, err := d.Info(); err == nil && info.Size() == int64(len(text)) {
+				whole++
+			}
+		case !strings.HasPrefix(name, "."):
+			return errAnothers
+		}
+		return nil
+	})
+	return err == nil && whole > 0 && whole < len(texts)
+}
+
+var errAnothers = errors.New("this is another's file")
+
+// begins says that a plain file holds the beginning of a text, or all of it.
+func begins(full, text string) bool {
+	info, err := os.Lstat(full)
+	if err != nil || !info.Mode().IsRegular() || info.Size() > int64(len(text)) {
+		return false
+	}
+	data, err := os.ReadFile(full)
+	return err == nil && strings.HasPrefix(text, string(data))
+}
+
 // mustBeEmpty refuses a folder that holds anything. Hidden files do not count:
 // a folder that was just put under version control has some.
 func mustBeEmpty(folder string) error {
@@ -101,9 +144,13 @@ type writer struct {
 }
 
 // write writes a file, unless there is one: a hidden file that was there
-// before stays as it is.
+// before stays as it is. What a killed run began is written to its end.
 func (w *writer) write(name, text string) error {
 	full := filepath.Join(w.root, filepath.FromSlash(name))
+	if begins(full, text) {
+		w.files = append(w.files, name)
+		return os.WriteFile(full, []byte(text), 0o644)
+	}
 	if strings.HasPrefix(name, ".") {
 		if _, err := os.Lstat(full); err == nil {
 			return nil

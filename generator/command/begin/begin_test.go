@@ -63,7 +63,8 @@ func TestANewManualIsClean(t *testing.T) {
 				t.Errorf("the first line of %s leads an editor to %q", name, to)
 			}
 		}
-		if !strings.HasPrefix(name, ".") && !strings.Contains(strings.ToLower(string(text)), "invented") {
+		headAlone := strings.HasSuffix(name, ".csv") && strings.Count(string(text), "\n") == 1 // a table without a row has no values
+		if !strings.HasPrefix(name, ".") && !headAlone && !strings.Contains(strings.ToLower(string(text)), "invented") {
 			t.Errorf("%s does not say that its values are invented", name)
 		}
 	}

@@ -229,12 +229,14 @@ func withScript(w http.ResponseWriter, r *http.Request, site http.Handler, link 
 	}
 }
 
-// addLink puts a link at the end of what a page is about.
+// addLink puts a link under a page's heading, where a writer sees it.
 func addLink(page []byte, link string) []byte {
-	i := bytes.LastIndex(page, []byte("</main>"))
+	heading := []byte("</h1>")
+	i := bytes.Index(page, heading)
 	if link == "" || i < 0 {
 		return page
 	}
+	i += len(heading)
 	return bytes.Join([][]byte{page[:i], page[i:]}, []byte(link))
 }
 

@@ -169,7 +169,7 @@ func TestTheFrontPageLeadsToTheHandbook(t *testing.T) {
 	b := &Browsers{Handbook: func() (string, error) { asked++; return book, nil }}
 	site := http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
 		w.Header().Set("Content-Type", "text/html; charset=utf-8")
-		_, _ = w.Write([]byte("<body><main>front</main></body>"))
+		_, _ = w.Write([]byte("<body><main><h1>front</h1></main></body>"))
 	})
 	server := httptest.NewServer(b.Wrap(site))
 	defer server.Close()

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/derive/implied"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 )
@@ -150,6 +151,9 @@ func (b *Cache) askedIn(p *model.Procedure) []string {
 	}
 	for _, s := range p.Steps {
 		add(s.Links)
+		if c, is := implied.When(s); is && !slices.Contains(out, c.Option) {
+			out = append(out, c.Option)
+		}
 	}
 	for _, call := range p.Calls {
 		if to, is := call.To.(*model.Procedure); is {
@@ -233,6 +237,9 @@ func (v *view) done(s *model.Step) bool {
 		if slices.ContainsFunc(at.Links, func(l *model.Link) bool { return !l.Bad && (v.other(l) || unusual(l)) }) {
 			return false
 		}
+	}
+	if c, is := implied.When(s); is && slices.Contains(v.unit, c.Option) == c.Not {
+		return false
 	}
 	return !v.skips(s.Phase)
 }

@@ -85,8 +85,10 @@ func actsInWords(p *model.Procedure, l *layout, t *tongue) []finding.Finding {
 			if act == nil || typedNearby(s, act.named) {
 				continue
 			}
-			out = append(out, ActInWords.At(verbAt(b, act.raw), "%q is said of the %s in words only", act.raw, act.named.Label()).
-				WithMend("make a link of it: %s", act.mend()))
+			f := ActInWords.At(verbAt(b, act.raw), "%q is said of the %s in words only", act.raw, act.named.Label()).
+				WithMend("make a link of it: %s", act.mend())
+			f.Fixes = act.fixes(b, f.At)
+			out = append(out, f)
 			break
 		}
 	}
@@ -314,6 +316,31 @@ func (t *tongue) parted(v verb, behind []string) bool {
 		return false
 	}
 	return len(behind) == 1 || !t.Parts[v.tail] || !t.Articles[behind[1]]
+}
+
+// fixes make a link of the words from the verb to the end of the thing's name,
+// one for each kind that it could be; none where the words hold a link already.
+func (s *said) fixes(b model.Block, verb position.Pos) []finding.Fix {
+	if verb == b.At {
+		return nil
+	}
+	rest := b.At.File.Text[verb.Start:b.At.End]
+	i := strings.Index(strings.ToLower(rest), strings.ToLower(s.named.Label()))
+	if i < 0 {
+		return nil
+	}
+	end := i + len(s.named.Label())
+	for end < len(rest) && unicode.IsLetter(rune(rest[end])) {
+		end++ // the plural
+	}
+	if strings.ContainsAny(rest[:end], "[]()<>*_`\\\n") {
+		return nil
+	}
+	var out []finding.Fix
+	for kind := range strings.FieldsSeq(s.kind) {
+		out = append(out, finding.Fix{At: verb.Part(0, end), Text: "[" + rest[:end] + "](" + kind + ":" + s.named.Base().ID + ")"})
+	}
+	return out
 }
 
 // verbAt is the place of the verb in the source.

@@ -96,9 +96,7 @@ func (b *Bound) Again(p *model.Procedure, f *position.File) []finding.Finding {
 	own := notes{list: slices.Concat(d.reading, d.decoder.Findings)}
 	l := newLinker(b.binder, &own, d)
 	l.procedure()
-	for _, name := range d.pictures {
-		b.Manual.Pictures[name] = true
-	}
+	b.binder.pictured(d)
 	return own.list
 }
 
@@ -227,9 +225,14 @@ func (b *binder) bindProcedures() {
 	})
 	for i, d := range b.drafts {
 		b.list = append(b.list, found[i].list...)
-		for _, p := range d.pictures {
-			b.m.Pictures[p] = true
-		}
+		b.pictured(d)
+	}
+}
+
+// pictured notes the pictures that a procedure shows.
+func (b *binder) pictured(d *draft) {
+	for _, name := range d.pictures {
+		b.m.Pictures[name] = b.m.Pictures[name] || !d.Draft()
 	}
 }
 

@@ -37,7 +37,7 @@ func (x *index[T]) find(id string, at position.Pos) (*T, *finding.Finding) {
 	}
 	switch near := x.near(id); {
 	case near != "":
-		f = f.WithMend("did you mean %s?", near)
+		f = f.WithMend("did you mean %s?", near).WithFix(id, near)
 	case x.inRegister() && decode.BadIDWhy(id) == "":
 		f = f.WithMend("add to %s, or name one that is there: %s: { name: %s%s }", x.where, id, strings.ReplaceAll(id, "-", " "), cmp.Or(x.least, leastEntry[x.what]))
 	case x.where != "":

@@ -292,7 +292,7 @@ func (l *linker) noStep(link *model.Link, in *model.Procedure) {
 	}
 	f := UnknownReference.At(link.At, "%s has no step %s", in.Label(), link.Frag)
 	if near := nearest.Of(link.Frag, names); near != "" {
-		f = f.WithMend("did you mean %s?", near)
+		f = f.WithMend("did you mean %s?", near).WithFix(link.Frag, near)
 	} else {
 		f = f.WithMend("name the step there with [](step:%s)", syntax.PlainID(link.Frag))
 	}

@@ -35,7 +35,7 @@ func (l *linker) thing(link *model.Link, id string) model.Named {
 	}
 	f := UnknownReference.At(link.At, "the %s has no %s %s", l.machine().Label(), wanted(link.Kind.Target), id)
 	if near := nearest.Of(id, l.candidates(link.Kind.Target)); near != "" {
-		f = f.WithMend("did you mean %s?", near)
+		f = f.WithMend("did you mean %s?", near).WithFix(id, near)
 		link.Near = l.machine().Find(near)
 	} else {
 		f = f.WithMend("write it in machines/%s.yaml, or name a thing that is there", l.machine().ID)

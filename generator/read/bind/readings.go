@@ -77,8 +77,9 @@ func (b *binder) table(name string, columns syntax.Columns, row func(cells map[s
 		return
 	}
 	t, findings := syntax.CSV(f, columns)
+	since := len(b.list)
 	b.list = append(b.list, findings...)
-	if len(findings) > 0 {
+	if b.bad(since) {
 		b.brokenFile(name)
 	}
 	if len(t.Header) == 1 && strings.Contains(t.Header[0].Text, ";") {
@@ -232,11 +233,13 @@ var (
 	RecordColumns = syntax.Columns{
 		Need:  []string{"date", "person", "procedure", "act", "fingerprint", "by"},
 		Later: []string{"on", "language", "score", "note", "after"},
+		Added: true,
 	}
-	RolesColumns    = syntax.Columns{Need: []string{"date", "person", "role", "act", "by", "reason"}}
+	RolesColumns    = syntax.Columns{Need: []string{"date", "person", "role", "act", "by", "reason"}, Added: true}
 	RevisionColumns = syntax.Columns{
 		Need:  []string{"procedure", "revision", "date", "fingerprint", "reason", "written", "checked", "approved", "walked", "readers"},
 		Later: []string{"words", "language"},
+		Added: true,
 	}
 )
 

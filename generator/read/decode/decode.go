@@ -441,6 +441,9 @@ func (f field) example() string { return cmp.Or(f.like, f.dim.Example()) }
 // BadAmount is the finding for an amount that could not be read.
 func BadAmount(err error, at position.Pos, name string) finding.Finding {
 	f := Quantity.At(at, "%s: %v", name, err)
+	if e, is := err.(*quantity.Error); is {
+		f = f.WithFix(e.Text, e.Right())
+	}
 	if m, ok := err.(interface{ Mend() string }); ok {
 		return f.WithMend("%s", m.Mend())
 	}

@@ -16,7 +16,8 @@
 // A name counts only where no other noun follows (the motor of "the motor
 // bracket" is none), where it names one thing of the sort that the order is said
 // of, and where nothing forbids the act, makes it depend on something or offers
-// another instead (not, if, or). All else stays words and is an Offer: a name
+// another instead (not, if, or). A step that is the whole title of an issued procedure performs it.
+// All else stays words and is an Offer: a name
 // that is misspelt or only begun, a wait, a fastener with a torque and no order.
 package jotting
 
@@ -60,6 +61,7 @@ type Reader struct {
 	tongue  *tongue
 	names   map[string][]name // by the first word
 	blocks  map[string]bool   // tools that hold a load
+	titles  map[string]string // of procedures for this machine or for any: title to id, "" where two have it
 
 	locked, placed []thing
 	isolated       []thing
@@ -73,7 +75,7 @@ func New(manual *model.Manual, m *model.Machine, tag string) *Reader {
 	if spoken == nil || len(spoken.Jotted.Said) == 0 {
 		return nil
 	}
-	r := &Reader{machine: m, holds: manual.Holds, tongue: tongueOf(spoken), names: map[string][]name{}, blocks: map[string]bool{}}
+	r := &Reader{machine: m, holds: manual.Holds, tongue: tongueOf(spoken), names: map[string][]name{}, blocks: map[string]bool{}, titles: map[string]string{}}
 	r.learn(manual, tag)
 	return r
 }
@@ -94,7 +96,12 @@ func (r *Reader) Begin() { r.isolated = nil }
 // Read reads a piece of a step.
 func (r *Reader) Read(text string, skip func(int) bool) Reading {
 	var out Reading
-	for _, s := range sentences(tokens(text, skip)) {
+	all := tokens(text, skip)
+	if id := r.titles[said(all)]; id != "" {
+		out.Links = []Link{{Kind: model.LinkDo, ID: id, Start: all[0].start, End: all[len(all)-1].end, Act: true}}
+		return out
+	}
+	for _, s := range sentences(all) {
 		if r.did != nil {
 			r.did(s[0].start)
 		}

@@ -321,3 +321,30 @@ func TestLinksDoNotOverlap(t *testing.T) {
 		}
 	}
 }
+
+// A step that is the whole title of an issued procedure for the machine
+// performs it; part of a title, or one for another machine, does not.
+func TestTitlesOfProcedures(t *testing.T) {
+	m := manualOf(t, "demo")
+	for _, p := range m.Procedures {
+		for _, machine := range []string{"air-compressor", "shop-press"} {
+			links := jotting.New(m, machineOf(m, machine), m.Shop.Language).Step(p.Title+".", nil).Links
+			does := len(links) == 1 && links[0].Address() == "do:"+p.ID
+			if want := p.Issued() && (p.For.ID == "" || p.For.ID == machine); does != want {
+				t.Errorf("%q on %s: %v, want it performed: %v", p.Title, machine, links, want)
+			}
+		}
+	}
+}
+
+// What an order that is not certain names stays words too: half a link would be
+// in the writer's way.
+func TestAnUncertainOrderKeepsItsWords(t *testing.T) {
+	m := manualOf(t, "mixer")
+	r := jotting.New(m, machineOf(m, "dough-mixer"), m.Shop.Language)
+	for _, text := range []string{"Put the hook pin back.", "Take the lamp away."} {
+		if got := r.Step(text, nil).Links; len(got) != 0 {
+			t.Errorf("%s: %v", text, got)
+		}
+	}
+}

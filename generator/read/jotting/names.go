@@ -66,6 +66,7 @@ func (r *Reader) learn(manual *model.Manual, tag string) {
 	for _, s := range manual.Supplies {
 		r.call(manual, tag, "supplies", s)
 	}
+	r.learnTitles(manual)
 	m := r.machine
 	if m == nil {
 		return
@@ -81,6 +82,30 @@ func (r *Reader) learn(manual *model.Manual, tag string) {
 			r.blocks[t.ID] = true
 		}
 	}
+}
+
+// learnTitles takes in the procedures that can be performed here.
+func (r *Reader) learnTitles(manual *model.Manual) {
+	for _, p := range manual.Procedures {
+		if !p.Issued() || p.Broken || p.For.ID != "" && (r.machine == nil || p.For.To != r.machine) {
+			continue
+		}
+		title := said(tokens(p.Title, nil))
+		if _, twice := r.titles[title]; twice || title == "" {
+			r.titles[title] = ""
+			continue
+		}
+		r.titles[title] = p.ID
+	}
+}
+
+// said is the words of a text, one space between them.
+func said(words []token) string {
+	var out []string
+	for _, w := range words {
+		out = append(out, w.word)
+	}
+	return strings.Join(out, " ")
 }
 
 func named[T model.Named](list []T) []model.Named {

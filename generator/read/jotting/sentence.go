@@ -20,6 +20,7 @@ type clauseReader struct {
 	forbid  bool    // it forbids: its tools are not used
 	saying  bool    // the clause says when, and orders nothing
 	handled int     // up to where a tool is put somewhere or taken away
+	tools   bool    // that order is none of a tool: one that it names is used
 	ante    []thing // what the last act of the sentence was done to
 }
 
@@ -277,9 +278,8 @@ func (c *clauseReader) ordered(i int) int {
 			}
 		}
 	}
-	if slices.ContainsFunc(found, func(o order) bool { return o.of == shape.Tool }) {
-		_, c.handled = c.phrase(i, found)
-	}
+	_, c.handled = c.phrase(i, found)
+	c.tools = !slices.ContainsFunc(found, func(o order) bool { return o.of == shape.Tool })
 	c.offer(i, found)
 	return i
 }
@@ -547,7 +547,7 @@ func (c *clauseReader) mention(i int, first bool) int {
 		return i
 	}
 	t := n.of[0]
-	if used := t.sort == shape.Tool || t.sort == Supply; used && (c.forbid || i < c.handled) {
+	if used := t.sort == shape.Tool || t.sort == Supply; used && c.forbid || i < c.handled && !(used && c.tools) {
 		return i + long
 	}
 	c.links = append(c.links, Link{Kind: t.kind, ID: t.named.Base().ID, Start: c.words[i].start, End: c.words[i+long-1].end})

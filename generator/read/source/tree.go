@@ -47,6 +47,7 @@ type Tree struct {
 	Problems []Problem        // files that are there and could not be read, by path
 
 	memory map[string]string // the files of a tree that is on no disk
+	over   map[string]string // texts that stand over files: what an editor holds unsaved
 }
 
 // Problem is a file that is there and could not be read.
@@ -58,7 +59,11 @@ type Problem struct {
 
 // Read reads a manual's folder. The error says that there is no manual to
 // read at all; what is wrong with a single file is one of the Problems.
-func Read(root string) (*Tree, error) {
+func Read(root string) (*Tree, error) { return ReadOver(root, nil) }
+
+// ReadOver is Read with texts that stand over the files, by path inside the
+// manual: what an editor holds and has not saved.
+func ReadOver(root string, over map[string]string) (*Tree, error) {
 	info, err := os.Stat(root)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
@@ -68,11 +73,12 @@ func Read(root string) (*Tree, error) {
 	case !info.IsDir():
 		return nil, fmt.Errorf("%s is a file, not a folder: name the folder that holds shop.yaml", root)
 	}
-	t := &Tree{Root: root, Paths: map[string]bool{}}
+	t := &Tree{Root: root, Paths: map[string]bool{}, over: over}
 	texts, err := t.list()
 	if err != nil {
 		return nil, err
 	}
+	texts = t.unwritten(texts)
 	t.readAll(texts)
 	sort.Slice(t.Problems, func(i, j int) bool { return t.Problems[i].File.Path < t.Problems[j].File.Path })
 	return t, nil
@@ -135,6 +141,26 @@ func skip(d fs.DirEntry) error {
 		return fs.SkipDir
 	}
 	return nil
+}
+
+// unwritten adds the files that stand in an editor alone.
+func (t *Tree) unwritten(texts []string) []string {
+	for name := range t.over {
+		if !t.Paths[name] && IsText(name) && fs.ValidPath(name) {
+			t.Paths[name] = true
+			texts = append(texts, name)
+		}
+	}
+	slices.Sort(texts)
+	return texts
+}
+
+// Hold puts a text over a file of the tree.
+func (t *Tree) Hold(name, text string) {
+	if t.over == nil {
+		t.over = map[string]string{}
+	}
+	t.over[name] = text
 }
 
 // unlisted notes a folder that could not be listed; the manual's own folder
@@ -205,6 +231,9 @@ func (t *Tree) readAll(names []string) {
 }
 
 func (t *Tree) readOne(name string) (*position.File, Problem) {
+	if text, held := t.over[name]; held {
+		return heldText(name, text)
+	}
 	full := filepath.Join(t.Root, filepath.FromSlash(name))
 	bad := func(why, mend string) (*position.File, Problem) {
 		return nil, Problem{File: position.NewFile(name, ""), Why: why, Mend: mend}
@@ -227,6 +256,14 @@ func (t *Tree) readOne(name string) (*position.File, Problem) {
 		return bad("this file is not UTF-8", "save it as UTF-8 (the editor's \"encoding\")")
 	}
 	return position.NewFile(name, string(data)), Problem{}
+}
+
+// heldText is a text as a file would be with it in it.
+func heldText(name, text string) (*position.File, Problem) {
+	if len(text) > MaxFile {
+		return nil, Problem{File: position.NewFile(name, ""), Why: fmt.Sprintf("this file is %d MB; a file of a manual is at most %d MB", len(text)>>20, MaxFile>>20), Mend: "split it, or move what is not text to pictures/"}
+	}
+	return position.NewFile(name, strings.ToValidUTF8(text, "\ufffd")), Problem{}
 }
 
 // reason is the operating system's word for what went wrong, without the path.

@@ -26,9 +26,13 @@ type Cell struct {
 
 // Columns are those that a table may have: those that every row fills, and
 // those that came later, which a header and a row may lack.
+//
+// Where rows are only ever added, each ends its line: a last one that does not
+// was cut.
 type Columns struct {
 	Need  []string
 	Later []string
+	Added bool // rows are only ever added
 }
 
 // All is every column.
@@ -68,7 +72,26 @@ func CSV(f *position.File, columns Columns) (*Table, []finding.Finding) {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	return t, append(findings, broken...)
+	findings = append(findings, broken...)
+	if columns.Added && len(findings) == 0 {
+		findings = t.cut()
+	}
+	return t, findings
+}
+
+// cut is the last row of a file whose line does not end, if there is one. Where
+// it is cut within its last cell nothing else tells of it.
+func (t *Table) cut() []finding.Finding {
+	if len(t.Rows) == 0 || strings.HasSuffix(t.File.Text, "\n") {
+		return nil
+	}
+	last := t.Rows[len(t.Rows)-1]
+	at := last[len(last)-1].At
+	for i := len(last) - 1; i > 0 && at == last[0].At; i-- { // cells that the row lacks
+		at = last[i-1].At
+	}
+	return []finding.Finding{RowCut.At(at, "the line of this row does not end: the row may be cut, also within its last cell").
+		WithMend("see whether the row is whole: then end its line with Enter; else take it out, and record it again")}
 }
 
 // isHeader says that a row is a header again: it begins as the first does, and

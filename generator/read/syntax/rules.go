@@ -16,6 +16,13 @@ var (
 		Why:   "Of two entries with one id only one can be meant; the other is read by people and by nobody else.",
 		Mend:  "Keep one, or give the second an id of its own.",
 	}
+	RowCut = finding.Rule{
+		Code:  "row-cut",
+		Level: finding.Advice,
+		Title: "A last row whose line does not end",
+		Why:   "Each row that the program adds ends its line. Where the last one does not, the file was cut: a disk was full, or a copy broke off. Half a name or half a fingerprint looks like a whole one.",
+		Mend:  "See whether the row is whole, and end its line with Enter; else take the row out and record it again. No row is added behind it before.",
+	}
 	Heading = finding.Rule{
 		Code:  "heading",
 		Title: "A heading or a list that does not make phases and steps",
@@ -38,5 +45,5 @@ var (
 
 // Rules are the package's rules.
 func Rules() []*finding.Rule {
-	return []*finding.Rule{&Syntax, &DuplicateID, &Heading, &NoSteps, &RawHTML}
+	return []*finding.Rule{&Syntax, &RowCut, &DuplicateID, &Heading, &NoSteps, &RawHTML}
 }

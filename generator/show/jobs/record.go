@@ -18,6 +18,7 @@ type Record struct {
 	Heading   string
 	Name      string // the file below records/
 	Procedure page.Link
+	Marks     []string    // who was not qualified or not up to date, where names are shown
 	Doers     []page.Link // the sheets of who did it, where names are shown and listed
 	Plate     []string
 	Lines     []string // who, when, how many steps

@@ -101,11 +101,7 @@ func reversedTerms(d *walk.Derived) Terms {
 	}
 	v := Terms{Options: terms(links).Options} // an outcome of the strip is in the past
 	if part, ok := d.Thing.(*model.Part); ok && part.OnlyWith.Option != "" {
-		option := part.OnlyWith.Option
-		if part.OnlyWith.Not {
-			option = "!" + option
-		}
-		v.Options = strings.TrimSpace(v.Options + " " + option)
+		v.Options = strings.TrimSpace(v.Options + " " + optionTerm(part.OnlyWith.Option, part.OnlyWith.Not))
 	}
 	return v
 }

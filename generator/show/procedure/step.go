@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/derive/implied"
 	"baybinder/generator/derive/schedule"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -57,6 +58,10 @@ func (s *Pages) step(up string, c *course, st *model.Step) Step {
 		v.Said = fmt.Sprintf(s.JobWords().SaidHere, n)
 	}
 	v.Terms, v.Guarded, v.Changes = terms(st.Links), guarded(v.Boxes, st.Links), changes(st.Links)
+	if c, is := implied.When(st); is {
+		v.When = append(v.When, s.onlyWith(p, c.Option, c.Not))
+		v.Terms.Options = strings.TrimSpace(v.Terms.Options + " " + optionTerm(c.Option, c.Not))
+	}
 	v.Optional = slices.ContainsFunc(st.Links, func(l *model.Link) bool { return l.Is(model.LinkOptional) })
 	blocks := s.BlocksOf(st)
 	for i := range blocks {
@@ -355,12 +360,7 @@ func (s *Pages) Conditions(p *model.Procedure, links []*model.Link) []string {
 		switch {
 		case l.Bad:
 		case l.Is(model.LinkWhen):
-			name := s.Option(p.For.To, l.ID)
-			if l.Not {
-				out = append(out, fmt.Sprintf(s.Words.OnlyWithout, name))
-			} else {
-				out = append(out, fmt.Sprintf(s.Words.OnlyWith, name))
-			}
+			out = append(out, s.onlyWith(p, l.ID, l.Not))
 		case l.Is(model.LinkIfNot):
 			out = append(out, fmt.Sprintf(s.Words.OnlyIfFailed, s.Name(l.To)))
 		case l.Is(model.LinkIf):
@@ -368,6 +368,15 @@ func (s *Pages) Conditions(p *model.Procedure, links []*model.Link) []string {
 		}
 	}
 	return out
+}
+
+// onlyWith says for which units something is.
+func (s *Pages) onlyWith(p *model.Procedure, option string, not bool) string {
+	name := s.Option(p.For.To, option)
+	if not {
+		return fmt.Sprintf(s.Words.OnlyWithout, name)
+	}
+	return fmt.Sprintf(s.Words.OnlyWith, name)
 }
 
 func (s *Pages) answerText(l *model.Link) string {

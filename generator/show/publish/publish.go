@@ -17,8 +17,6 @@ package publish
 
 import (
 	"bytes"
-	"crypto/sha256"
-	"encoding/hex"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -28,7 +26,7 @@ import (
 	"strings"
 	"sync"
 
-	"github.com/rogpeppe/go-internal/lockedfile"
+	"baybinder/generator/base/turn"
 )
 
 // list is the file of a site that names what the program wrote.
@@ -46,17 +44,22 @@ type Site struct {
 }
 
 // Begin starts a new site for a folder. It waits for another build of the same
-// folder to end. The caller ends it with Commit or Abort.
-func Begin(to string) (*Site, error) {
+// folder to end, and tells waiting, which may be nil, for whom. The caller ends
+// it with Commit or Abort.
+func Begin(to string, waiting func(who string)) (*Site, error) {
 	to, err := resolve(to)
 	if err != nil {
 		return nil, err
 	}
-	unlock, err := lock(to)
+	s := &Site{to: to, written: map[string]bool{}, folders: map[string]bool{}}
+	if err := os.MkdirAll(filepath.Dir(to), 0o755); err != nil {
+		return nil, fmt.Errorf("the site's folder cannot be made: %w", err)
+	}
+	unlock, err := turn.Take(s.beside("lock"), waiting)
 	if err != nil {
 		return nil, err
 	}
-	s := &Site{to: to, unlock: unlock, written: map[string]bool{}, folders: map[string]bool{}}
+	s.unlock = unlock
 	if err := s.prepare(); err != nil {
 		unlock()
 		return nil, err
@@ -80,18 +83,6 @@ func resolve(to string) (string, error) {
 	return abs, nil
 }
 
-// lock keeps two builds of one folder apart. The lock file is among the
-// machine's temporary files, so that it litters nobody's project.
-func lock(to string) (func(), error) {
-	sum := sha256.Sum256([]byte(to))
-	name := filepath.Join(os.TempDir(), "baybinder-"+hex.EncodeToString(sum[:8])+".lock")
-	unlock, err := lockedfile.MutexAt(name).Lock()
-	if err != nil {
-		return nil, fmt.Errorf("another build may be at work: %w", err)
-	}
-	return unlock, nil
-}
-
 func (s *Site) prepare() error {
 	if err := s.mayReplace(); err != nil {
 		return err // before anything is touched
@@ -104,10 +95,6 @@ func (s *Site) prepare() error {
 	}
 	if err := s.recover(); err != nil {
 		return err
-	}
-	parent := filepath.Dir(s.to)
-	if err := os.MkdirAll(parent, 0o755); err != nil {
-		return fmt.Errorf("the site's folder cannot be made: %w", err)
 	}
 	if err := remove(s.staging); err != nil { // of a build that was killed
 		return fmt.Errorf("what a broken-off build left cannot be removed: %w", err)

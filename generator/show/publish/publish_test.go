@@ -11,7 +11,7 @@ import (
 
 func begin(t *testing.T, to string) *Site {
 	t.Helper()
-	s, err := Begin(to)
+	s, err := Begin(to, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -138,7 +138,7 @@ func TestFolderOfOthersIsRefused(t *testing.T) {
 	if err := os.WriteFile(filepath.Join(to, "thesis.txt"), []byte("x"), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	if _, err := Begin(to); err == nil || !strings.Contains(err.Error(), "thesis.txt") {
+	if _, err := Begin(to, nil); err == nil || !strings.Contains(err.Error(), "thesis.txt") {
 		t.Errorf("a folder of other files is taken: %v", err)
 	}
 }
@@ -236,7 +236,7 @@ func TestARefusedBuildTouchesNothing(t *testing.T) {
 				t.Fatal(err)
 			}
 		}
-		if _, err := Begin(filepath.Join(dir, "public")); err == nil {
+		if _, err := Begin(filepath.Join(dir, "public"), nil); err == nil {
 			t.Errorf("%s: it was not refused", stranger)
 		}
 		for _, name := range []string{stranger, ".public.old/letter.txt"} {
@@ -253,7 +253,7 @@ func TestALinkThatLeadsNowhereIsTold(t *testing.T) {
 	if err := os.Symlink(filepath.Join(dir, "gone"), to); err != nil {
 		t.Skip("no symbolic links here")
 	}
-	if _, err := Begin(to); err == nil || !strings.Contains(err.Error(), "leads nowhere") {
+	if _, err := Begin(to, nil); err == nil || !strings.Contains(err.Error(), "leads nowhere") {
 		t.Errorf("got %v", err)
 	}
 	if _, err := os.Lstat(to); err != nil {

@@ -23,6 +23,10 @@ func (r *Readings) RecordWithNames(j *model.Job) *jobs.Record {
 			v.Doers = append(v.Doers, personLink(frame.Up, who.To))
 		}
 	}
+	fit := r.staff.Fitness(j)
+	for _, mark := range fit.Marks() {
+		v.Marks = append(v.Marks, r.words.MarkedJob+": "+mark)
+	}
 	return v
 }
 

@@ -1,0 +1,75 @@
+package offers
+
+import (
+	"strings"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+	"baybinder/generator/read/edit"
+)
+
+// Mend is one way to mend a finding by itself, without anything to judge.
+type Mend struct {
+	Title string
+	Edits []Edit
+}
+
+// Mends are the ways to mend a finding by itself; none where it takes a person.
+func (b *Bench) Mends(f finding.Finding) []Mend {
+	var out []Mend
+	for _, fix := range f.Fixes {
+		out = append(out, Mend{"write " + fix.Text, []Edit{{fix.At, fix.Text}}})
+	}
+	p := b.Procedure(f.At.Path())
+	if p == nil || p.File.Text != f.At.File.Text {
+		return out
+	}
+	switch f.Code {
+	case "not-listed":
+		out = append(out, b.list(p, f)...)
+	case "not-used":
+		out = append(out, unlist(p, f)...)
+	case "hollow-link":
+		if l := linkAt(p, f.At.Start); l != nil && l.To != nil && l.Text == "" {
+			at := p.File.At(l.At.Start+1, l.At.Start+1)
+			out = append(out, Mend{"write its words: " + l.To.Label(), []Edit{{at, edit.LinkText(l.To.Label())}}})
+		}
+	}
+	return out
+}
+
+// list adds what a link uses to the list that lacks it.
+func (b *Bench) list(p *model.Procedure, f finding.Finding) []Mend {
+	l := linkAt(p, f.At.Start)
+	if l == nil {
+		return nil
+	}
+	var needs []Need
+	for _, list := range lists {
+		if k, _ := model.KindNamed(list.kind); l.To != nil && k != nil && k.List == l.Kind.List && k.List != model.NoList {
+			needs = append(needs, Need{list.kind, l.To})
+		}
+	}
+	for _, h := range model.SuppliedHazards([]*model.Link{l}) {
+		needs = append(needs, Need{model.LinkHazard, h})
+	}
+	edits := b.grown(p, needs)
+	if len(edits) == 0 {
+		return nil
+	}
+	var ids []string
+	for _, n := range needs {
+		ids = append(ids, n.Entry.Base().ID)
+	}
+	return []Mend{{"list it: " + strings.Join(ids, ", "), edits}}
+}
+
+// unlist takes a line that no step uses out of its list.
+func unlist(p *model.Procedure, f finding.Finding) []Mend {
+	for _, list := range lists {
+		if piece, ok := edit.Shrink(p.File, list.name, f.At); ok {
+			return []Mend{{"take it out of " + list.name, []Edit{{p.File.At(piece.At, piece.At+piece.Cut), piece.Text}}}}
+		}
+	}
+	return nil
+}
