@@ -6,6 +6,8 @@
 
 package theme
 
+import "baybinder/generator/show/page"
+
 import "baybinder/generator/show/procedure"
 
 import "baybinder/generator/language/words"
@@ -455,7 +457,7 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *procedure.Before
 			qw422016.N().S(`<li>`)
 			if it.Amount != "" {
 				qw422016.N().S(`<b>`)
-				qw422016.E().S(it.Amount)
+				streamnumber(qw422016, it.Amount, it.Computed)
 				qw422016.N().S(`</b>`)
 				qw422016.N().S(` `)
 			}
@@ -505,7 +507,7 @@ func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *procedure.Unit
 	if t.Note != "" {
 		qw422016.N().S(` `)
 		qw422016.N().S(`(`)
-		qw422016.E().S(t.Note)
+		streamnumber(qw422016, t.Note, t.Computed[2:])
 		qw422016.N().S(`)`)
 	}
 }
@@ -912,13 +914,25 @@ func streamunitLine(qw422016 *qt422016.Writer, u *procedure.UnitLine) {
 		qw422016.N().S(`</b>`)
 		qw422016.N().S(` `)
 		qw422016.N().S(`<span>`)
-		qw422016.E().S(r.Says)
+		streamnumber(qw422016, r.Times, r.Computed)
+		if r.Waits != "" {
+			qw422016.N().S(` `)
+			qw422016.N().S(`·`)
+			qw422016.N().S(` `)
+			streamnumber(qw422016, r.Waits, r.Waiting)
+		}
+		if r.Says != "" {
+			qw422016.N().S(` `)
+			qw422016.N().S(`·`)
+			qw422016.N().S(` `)
+			qw422016.E().S(r.Says)
+		}
 		qw422016.N().S(`</span></li>`)
 	}
 	qw422016.N().S(`</ol>`)
 	for _, n := range u.Notes {
 		qw422016.N().S(`<p>`)
-		qw422016.E().S(n)
+		streamnumber(qw422016, n.Text, n.Computed)
 		qw422016.N().S(`</p>`)
 	}
 	qw422016.N().S(`</div>`)
@@ -933,6 +947,34 @@ func writeunitLine(qq422016 qtio422016.Writer, u *procedure.UnitLine) {
 func unitLine(u *procedure.UnitLine) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeunitLine(qb422016, u)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// A number that leads to its working, where it has one.
+
+func streamnumber(qw422016 *qt422016.Writer, text string, list []page.Computed) {
+	if len(list) > 0 {
+		qw422016.N().S(`<a href="#`)
+		qw422016.E().S(list[0].Anchor)
+		qw422016.N().S(`">`)
+		qw422016.E().S(text)
+		qw422016.N().S(`</a>`)
+	} else {
+		qw422016.E().S(text)
+	}
+}
+
+func writenumber(qq422016 qtio422016.Writer, text string, list []page.Computed) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamnumber(qw422016, text, list)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func number(text string, list []page.Computed) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writenumber(qb422016, text, list)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

@@ -45,6 +45,13 @@ type Supply struct {
 	Supply *model.Supply
 	Amount quantity.Quantity // zero where no amount is written
 	Said   bool
+	Parts  []Part // what Amount is the sum of, in the order of the calls
+}
+
+// Part is what one procedure by itself uses up of a supply.
+type Part struct {
+	Of     *model.Procedure
+	Amount quantity.Quantity
 }
 
 // Book makes and remembers the kits of a manual's procedures.
@@ -119,7 +126,11 @@ func (k *Kit) list(p *model.Procedure) {
 		k.tool(t.To, count)
 	}
 	for _, s := range p.Supplies {
-		k.supply(UseOf(s))
+		use := UseOf(s)
+		if use.Said {
+			use.Parts = []Part{{p, use.Amount}}
+		}
+		k.supply(use)
 	}
 	for _, h := range p.Hazards {
 		k.hazard(h.Met)
@@ -242,6 +253,7 @@ func (k *Kit) supply(s Supply) {
 
 // plus adds an amount in the unit of the first.
 func (s *Supply) plus(other Supply) {
+	s.Parts = slices.Concat(s.Parts, other.Parts)
 	switch {
 	case !other.Said:
 	case !s.Said:

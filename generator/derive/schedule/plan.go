@@ -21,6 +21,7 @@ type Plan struct {
 	Phases   []Phase
 	Chain    int           // seconds of the longest chain
 	Critical []*model.Step // the steps of the longest chain, in their order
+	Varies   bool          // some of its units have fewer steps without a time
 }
 
 // Phase is a phase of a plan.
@@ -30,6 +31,14 @@ type Phase struct {
 	From, To int // seconds after the start
 	Spans    []Span
 	Seconds  []model.Second // who is needed besides the people, at which step
+	Varies   bool           // as of Plan
+	Waited   []Waited       // what Waits is the sum of
+}
+
+// Waited is how long a step waits by the clock, or what it performs does.
+type Waited struct {
+	Step    *model.Step
+	Seconds int
 }
 
 // Doing is what goes on in a span.
@@ -328,7 +337,7 @@ func (m *line) call(s *model.Step, t *Plan) {
 		}
 	}
 	m.spend(s, Span{Doing: Call, People: t.People}, t.Bay, t.Work)
-	m.phase.Waits += t.Waits
+	m.waits(s, t.Waits)
 	m.phase.Untimed += t.Untimed
 	if !m.beside {
 		m.tasks[len(m.tasks)-1].Seconds = t.Least
@@ -337,8 +346,15 @@ func (m *line) call(s *model.Step, t *Plan) {
 
 func (m *line) wait(s *model.Step, h *model.Hold) {
 	seconds := int(h.For.Least.Base())
-	m.phase.Waits += seconds
+	m.waits(s, seconds)
 	m.spend(s, Span{Doing: Wait}, seconds, 0)
+}
+
+func (m *line) waits(s *model.Step, seconds int) {
+	if seconds > 0 {
+		m.phase.Waits += seconds
+		m.phase.Waited = append(m.phase.Waited, Waited{s, seconds})
+	}
 }
 
 // task adds a task of a step behind all that it must follow.

@@ -43,6 +43,7 @@ func (b *Cache) Rows(p *model.Procedure) []Row {
 			at = len(rows)
 			rows = append(rows, Row{Plan: k.plan})
 		}
+		rows[at].Plan = rows[at].with(k.plan)
 		rows[at].add(k.unit, asked)
 	}
 	if len(rows) == 1 {
@@ -207,12 +208,36 @@ func (r *Row) add(u unit, asked []string) {
 // idle says that no step is done.
 func (p *Plan) idle() bool { return len(p.Phases) == 0 }
 
-// same says that two plans say the same.
+// same says that two plans say the same of time. How many steps have none does
+// not tell them apart.
 func (p *Plan) same(o *Plan) bool {
-	return p.Times == o.Times && p.Chain == o.Chain && slices.Equal(p.Critical, o.Critical) &&
+	return p.timed() == o.timed() && p.Chain == o.Chain && slices.Equal(p.Critical, o.Critical) &&
 		slices.EqualFunc(p.Phases, o.Phases, func(a, b Phase) bool {
-			return a.Phase == b.Phase && a.Times == b.Times && a.From == b.From && a.To == b.To && slices.Equal(a.Spans, b.Spans)
+			return a.Phase == b.Phase && a.timed() == b.timed() && a.From == b.From && a.To == b.To && slices.Equal(a.Spans, b.Spans)
 		})
+}
+
+// timed are the times without what has none.
+func (t Times) timed() Times {
+	t.Untimed = 0
+	return t
+}
+
+// with is a plan that also stands for another that says the same of time: each
+// phase has as many steps without a time as it has in either.
+func (p *Plan) with(o *Plan) *Plan {
+	if p.Untimed == o.Untimed && slices.EqualFunc(p.Phases, o.Phases, func(a, b Phase) bool { return a.Untimed == b.Untimed }) {
+		return p
+	}
+	both := *p
+	both.Phases, both.Untimed, both.Varies = slices.Clone(p.Phases), 0, true
+	for i := range both.Phases {
+		ph := &both.Phases[i]
+		ph.Varies = ph.Varies || ph.Untimed != o.Phases[i].Untimed
+		ph.Untimed = max(ph.Untimed, o.Phases[i].Untimed)
+		both.Untimed += ph.Untimed
+	}
+	return &both
 }
 
 // view is the book as it is read for one kind of unit and the ordinary outcome.

@@ -80,7 +80,7 @@ func TestRows(t *testing.T) {
 		{"without it", "", "1. [Without](when:!lamp), sweep. [](time:3min)\n2. Sweep. [](time:2min)\n", "!lamp 5 min; lamp 2 min"},
 		{"options that exclude each other", "", "1. [Two](when:two), sweep. [](time:3min)\n2. [Four](when:four), sweep. [](time:4min)\n", "four !two 4 min; !four two 3 min"},
 		{"the rows of a list", list, "1. [Two](when:two), sweep. [](time:3min)\n2. [Four](when:four), sweep. [](time:4min)\n", "two 3 min; !two 4 min"},
-		{"a step without a time", list, "1. [Lamp](when:lamp), look.\n2. Sweep. [](time:4min)\n", "lamp 4 min; !lamp 4 min"},
+		{"a step without a time", list, "1. [Lamp](when:lamp), look.\n2. Sweep. [](time:4min)\n", "4 min"},
 		{"for some units only", list, "1. [Two](when:two), sweep. [](time:3min)\n", "3 min"},
 		{"a callee's", list, "1. [Do it](do:callee). [](time:1min)\n", "two 9 min; !two 2 min"},
 		{"a failed look", "", "1. [Look](hold:seat). [](time:3min)\n2. [If it is wet](if-not:seat), wipe. [](time:4min)\n   1. Dry. [](time:5min)\n", "3 min"},

@@ -18,4 +18,10 @@ var timeLine = words.TimeLine{
 	BayFormula:  "the phases one after another",
 	SumSource:   "the times of the steps, phases, waits and performed procedures on this page",
 	Second:      "at step %s besides: %s",
+	NoTimeUpTo:  "up to %d steps have no time", NoTimeUpToOne: "on some of these units 1 step has no time",
+	WaitsWorked: "%s of waiting. How this was worked out", WaitsFormula: "the waits of the steps, and of the procedures that they perform",
+	PhaseWorked: "%s: from %s to %s. How this was worked out", PhaseFormula: "when it begins, then what goes on one after another",
+	LeastWorked: "Not less than %s. How this was worked out", LeastFormula: "the longer of the longest chain and the work shared without a gap",
+	LeastChain: "steps %s", LeastShared: "%s of work / %d",
+	LeastSource: "the critical path through the times on this page; no order of the same work is shorter",
 }

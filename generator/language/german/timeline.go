@@ -18,4 +18,10 @@ var timeLine = words.TimeLine{
 	BayFormula:  "die Phasen nacheinander",
 	SumSource:   "die Zeiten der Schritte, Phasen, Wartezeiten und ausgeführten Anweisungen auf dieser Seite",
 	Second:      "bei Schritt %s dazu: %s",
+	NoTimeUpTo:  "bis zu %d Schritte haben keine Zeit", NoTimeUpToOne: "bei einigen dieser Einheiten hat 1 Schritt keine Zeit",
+	WaitsWorked: "%s Wartezeit. Wie das gerechnet ist", WaitsFormula: "die Wartezeiten der Schritte und der Anweisungen, die sie ausführen",
+	PhaseWorked: "%s: von %s bis %s. Wie das gerechnet ist", PhaseFormula: "der Beginn, dann was nacheinander geschieht",
+	LeastWorked: "Nicht weniger als %s. Wie das gerechnet ist", LeastFormula: "das Längere von der längsten Kette und der lückenlos verteilten Arbeit",
+	LeastChain: "Schritte %s", LeastShared: "%s Arbeit / %d",
+	LeastSource: "der kritische Weg durch die Zeiten dieser Seite; keine Reihenfolge derselben Arbeit ist kürzer",
 }

@@ -11,5 +11,9 @@ var worked = words.Worked{
 	Label:        "Signalwort und Piktogramme. Wie das gefunden ist", Signal: "Das Signalwort. Wie das gefunden ist",
 	Calibration: "%s: gültig bis %s. Wie das gerechnet ist",
 	Section:     "Wie die Zahlen gerechnet sind",
-	AfterAngle:  "Sie wird um einen Winkel gedreht: Das Drehmoment sagt nichts über die Last der Schraube.",
+	Sum:         "%s: insgesamt %s. Wie das gerechnet ist", SumFormula: "was jede Anweisung der Arbeit verbraucht, zusammengezählt",
+	SumSource: "die Mengen, die die Anweisungen nennen",
+	Locks:     "%d von: %s. Wie das gerechnet ist", LocksFormula: "gleichzeitig gesperrte Stellen · Schlösser an jeder",
+	LocksPut: "%d · %d", LocksSource: "die Reihenfolge der Schritte, und wie viele Schlösser die Werkstatt an eine Stelle hängt",
+	AfterAngle: "Sie wird um einen Winkel gedreht: Das Drehmoment sagt nichts über die Last der Schraube.",
 }

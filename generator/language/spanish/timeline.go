@@ -18,4 +18,10 @@ var timeLine = words.TimeLine{
 	BayFormula:  "las fases una tras otra",
 	SumSource:   "los tiempos de los pasos, fases, esperas y procedimientos de esta página",
 	Second:      "en el paso %s además: %s",
+	NoTimeUpTo:  "hasta %d pasos no tienen tiempo", NoTimeUpToOne: "en algunas de estas unidades 1 paso no tiene tiempo",
+	WaitsWorked: "%s de espera. Cómo se calculó", WaitsFormula: "las esperas de los pasos y de los procedimientos que hacen",
+	PhaseWorked: "%s: de %s a %s. Cómo se calculó", PhaseFormula: "cuándo empieza, y luego lo que ocurre, una cosa tras otra",
+	LeastWorked: "No menos de %s. Cómo se calculó", LeastFormula: "lo que sea más largo: la cadena más larga o el trabajo repartido sin pausas",
+	LeastChain: "pasos %s", LeastShared: "%s de trabajo / %d",
+	LeastSource: "el camino crítico por los tiempos de esta página; ningún orden del mismo trabajo es más corto",
 }

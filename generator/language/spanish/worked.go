@@ -12,4 +12,8 @@ var worked = words.Worked{
 	Calibration: "%s: vale hasta %s. Cómo se calculó",
 	AfterAngle:  "Se gira un ángulo: el par no dice nada de la carga del tornillo.",
 	Section:     "Cómo se calcularon los números",
+	Sum:         "%s: %s en total. Cómo se calculó", SumFormula: "lo que gasta cada procedimiento del trabajo, sumado",
+	SumSource: "las cantidades que enumeran los procedimientos",
+	Locks:     "%d de: %s. Cómo se calculó", LocksFormula: "puntos bloqueados a la vez · candados en cada uno",
+	LocksPut: "%d · %d", LocksSource: "el orden de los pasos, y cuántos candados pone el taller en un punto",
 }

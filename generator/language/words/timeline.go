@@ -11,4 +11,9 @@ type TimeLine struct {
 	Range                                                     string
 	WorkWorked, BayWorked, WorkFormula, BayFormula, SumSource string
 	Second                                                    string
+	PhaseWorked, PhaseFormula                                 string // PhaseWorked: the phase, two times
+	LeastWorked, LeastFormula, LeastSource                    string // LeastWorked: how long
+	WaitsWorked, WaitsFormula                                 string // WaitsWorked: how long
+	NoTimeUpTo, NoTimeUpToOne                                 string // of units of which some have fewer
+	LeastChain, LeastShared                                   string // LeastChain: the steps; LeastShared: how much work, how many people
 }

@@ -9,4 +9,9 @@ type Worked struct {
 	Calibration             string // tool or individual, day
 	AfterAngle              string
 	Section                 string
+	Sum                     string // supply, amount
+	SumFormula, SumSource   string
+	Locks                   string // how many, tool
+	LocksFormula            string
+	LocksPut, LocksSource   string // LocksPut: points, locks on each
 }

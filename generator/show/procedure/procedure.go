@@ -101,7 +101,8 @@ type Shelf struct {
 // Item is a thing to fetch.
 type Item struct {
 	page.Link
-	Amount string
+	Amount   string
+	Computed []page.Computed // of Amount, where it is counted and not typed
 }
 
 // Phase is one phase of the steps.
@@ -279,7 +280,7 @@ func (s *Pages) dead(p *model.Procedure, e *model.Energy) Dead {
 }
 
 func (s *Pages) before(up string, p *model.Procedure, k *kit.Kit) Before {
-	b := Before{People: k.People, Wear: s.Gear(up, page.Wears(k.Hazards)), Shelves: s.shelves(up, k)}
+	b := Before{People: k.People, Wear: s.Gear(up, page.Wears(k.Hazards)), Shelves: s.shelves(up, p, k)}
 	for _, r := range k.Roles {
 		who := s.Link(up, r)
 		who.Note = s.brings(p, r)
@@ -358,12 +359,12 @@ func (s *Pages) energyWords(e *model.Energy) string {
 
 // shelves sorts what to fetch by the place where it is kept. Gear is in it:
 // it is fetched like the rest.
-func (s *Pages) shelves(up string, k *kit.Kit) []Shelf {
+func (s *Pages) shelves(up string, p *model.Procedure, k *kit.Kit) []Shelf {
 	byPlace := map[string][]Item{}
 	for _, t := range k.Tools {
 		item := Item{Link: s.Link(up, t.Tool)}
 		if t.Count > 1 {
-			item.Amount = strconv.Itoa(t.Count)
+			item.Amount, item.Computed = strconv.Itoa(t.Count), s.computedLocks(p, t)
 		}
 		kept := s.Say(t.Tool, "kept", t.Tool.Kept)
 		byPlace[kept] = append(byPlace[kept], item)
@@ -371,7 +372,7 @@ func (s *Pages) shelves(up string, k *kit.Kit) []Shelf {
 	for _, u := range k.Supplies {
 		item := Item{Link: s.Link(up, u.Supply)}
 		if u.Said {
-			item.Amount = s.Amount(u.Amount)
+			item.Amount, item.Computed = s.Amount(u.Amount), s.computedSum(u)
 		}
 		kept := s.Say(u.Supply, "kept", u.Supply.Kept)
 		byPlace[kept] = append(byPlace[kept], item)

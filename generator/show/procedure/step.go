@@ -389,6 +389,3 @@ func (s *Pages) answerText(l *model.Link) string {
 	}
 	return l.Frag
 }
-
-// PeopleTag is how many people a step needs.
-func (v *Step) PeopleTag() string { return strconv.Itoa(v.People) }

@@ -25,13 +25,23 @@ type UnitLine struct {
 	Cases   string // the same in option ids, as Stood.Cases
 	Picture page.HTML
 	Rows    []TimeRow
-	Notes   []string
+	Notes   []TimeNote
 }
 
 // TimeRow is a phase of it.
 type TimeRow struct {
-	Title page.HTML
-	Says  string
+	Title    page.HTML
+	Times    string          // from when to when
+	Computed []page.Computed // of Times
+	Waits    string          // how much of it waits; "" for nothing
+	Waiting  []page.Computed // of Waits
+	Says     string          // the rest; "" for nothing
+}
+
+// TimeNote is what is said of the whole.
+type TimeNote struct {
+	Text     string
+	Computed []page.Computed
 }
 
 func (s *Pages) timeLine(up string, p *model.Procedure) TimeLine {
@@ -51,7 +61,15 @@ func (s *Pages) unitLine(up string, p *model.Procedure, r schedule.Row, n int) U
 	v := UnitLine{When: s.units(p, r), Cases: optionCases(r.Where)}
 	for i := range r.Phases {
 		ph := &r.Phases[i]
-		v.Rows = append(v.Rows, TimeRow{s.Text(up, &s.PhaseOf(ph.Phase).Title), s.phaseSays(w, ph)})
+		title := &s.PhaseOf(ph.Phase).Title
+		row := TimeRow{
+			Title: s.Text(up, title), Times: fmt.Sprintf(w.From, page.Duration(ph.From), page.Duration(ph.To)),
+			Computed: computedPhase(w, ph, title.Plain), Says: s.phaseSays(w, ph), Waiting: computedWaits(w, ph.Waits, waitsOf(ph)),
+		}
+		if ph.Waits > 0 {
+			row.Waits = fmt.Sprintf(w.Waits, page.Duration(ph.Waits))
+		}
+		v.Rows = append(v.Rows, row)
 	}
 	v.Picture = page.HTML(drawnLine(w, r.Plan, n))
 	v.Notes = timeNotes(w, r.Plan)
@@ -67,7 +85,7 @@ func (s *Pages) units(p *model.Procedure, r schedule.Row) string {
 type UnitTime struct {
 	When, Cases     string          // as of UnitLine
 	Work, Bay, Note string          // Note: how much of it is waiting; "" for none
-	Computed        []page.Computed // of Work and of Bay
+	Computed        []page.Computed // of Work, of Bay, and of Note where there is one
 }
 
 func (s *Pages) unitTimes(p *model.Procedure, rows []schedule.Row) []UnitTime {
@@ -83,53 +101,53 @@ func (s *Pages) unitTimes(p *model.Procedure, rows []schedule.Row) []UnitTime {
 	return out
 }
 
-// phaseSays is a phase's time in words.
+// phaseSays is what else is said of a phase's time.
 func (s *Pages) phaseSays(w *words.TimeLine, ph *schedule.Phase) string {
-	out := []string{fmt.Sprintf(w.From, page.Duration(ph.From), page.Duration(ph.To))}
+	var out []string
 	if ph.People > 1 {
 		out = append(out, fmt.Sprintf(w.People, ph.People))
 	}
 	for _, second := range ph.Seconds {
 		out = append(out, fmt.Sprintf(w.Second, second.Step.Number, s.Name(second.By)))
 	}
-	if ph.Waits > 0 {
-		out = append(out, fmt.Sprintf(w.Waits, page.Duration(ph.Waits)))
-	}
 	if ph.Untimed > 0 {
-		out = append(out, untimedWords(w, ph.Untimed))
+		out = append(out, untimedWords(w, ph.Untimed, ph.Varies))
 	}
 	return strings.Join(out, " · ")
 }
 
-func untimedWords(w *words.TimeLine, n int) string {
-	if n == 1 {
+// untimedWords say how many steps have no time, of units of which some may have
+// fewer.
+func untimedWords(w *words.TimeLine, n int, varies bool) string {
+	switch {
+	case n == 1 && varies:
+		return w.NoTimeUpToOne
+	case n == 1:
 		return w.NoTimeOne
+	case varies:
+		return fmt.Sprintf(w.NoTimeUpTo, n)
 	}
 	return fmt.Sprintf(w.NoTime, n)
 }
 
 // timeNotes say what is missing, and what decides the time where more than one
 // order could be shorter.
-func timeNotes(w *words.TimeLine, plan *schedule.Plan) []string {
-	var out []string
+func timeNotes(w *words.TimeLine, plan *schedule.Plan) []TimeNote {
+	var out []TimeNote
 	if plan.Untimed > 0 {
-		out = append(out, page.Sentence(untimedWords(w, plan.Untimed)))
+		out = append(out, TimeNote{Text: page.Sentence(untimedWords(w, plan.Untimed, plan.Varies))})
 	}
 	if plan.Least >= plan.Bay {
 		return out
 	}
 	least := quantity.Elapsed(schedule.Rough(plan.Least)).String()
+	says := fmt.Sprintf(w.LeastOne, least)
 	if plan.People > 1 {
-		out = append(out, fmt.Sprintf(w.Least, least, plan.People))
-	} else {
-		out = append(out, fmt.Sprintf(w.LeastOne, least))
+		says = fmt.Sprintf(w.Least, least, plan.People)
 	}
+	out = append(out, TimeNote{says, computedLeast(w, plan, least)})
 	if plan.Least == plan.Chain {
-		var numbers []string
-		for _, s := range plan.Critical {
-			numbers = append(numbers, s.Number)
-		}
-		out = append(out, fmt.Sprintf(w.Decide, page.Joined(numbers)))
+		out = append(out, TimeNote{Text: fmt.Sprintf(w.Decide, page.Joined(numbersOf(plan.Critical)))})
 	}
 	return out
 }
