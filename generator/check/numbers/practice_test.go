@@ -126,7 +126,7 @@ var wrongInSpanish = []string{
 
 const practiceFront = "tools: [socket-13, wrench-20-100, wrench-5-25, hoist, stand, angle-gauge]\nholds: [long-wait, bus-dead, pad]\nsupplies: [oil: 5 L]"
 
-// Known: FROM MEMORY. The sentences are common practice, no source.
+// The sentences are common practice, no source.
 func TestPracticeIsNotFound(t *testing.T) {
 	practice(t, "title: Shop\nalso: [es]\n", rightSentences, 40)
 	practice(t, "title: Taller\nlanguage: es\n", rightInSpanish, 20)
