@@ -64,13 +64,7 @@ func (d *output) row(r schedule.Row) error {
 	}
 	d.say("")
 	d.say("The steps are taken one after another, as they are written.")
-	switch r.Untimed {
-	case 0:
-	case 1:
-		d.say("1 step has no time: the job takes longer than this.")
-	default:
-		d.say("%d steps have no time: the job takes longer than this.", r.Untimed)
-	}
+	d.untimed(r.Plan)
 	for _, ph := range r.Phases {
 		for _, second := range ph.Seconds {
 			d.say("Step %s needs one person besides, to see a check done: %s.", second.Step.Number, second.By.Label())
@@ -79,6 +73,21 @@ func (d *output) row(r schedule.Row) error {
 	d.shortest(r.Plan)
 	d.waits(r.Plan)
 	return nil
+}
+
+// untimed says how many steps have no time, on some of the units or on all.
+func (d *output) untimed(p *schedule.Plan) {
+	switch {
+	case p.Untimed == 0:
+	case p.Varies && p.Untimed == 1:
+		d.say("On some of these units 1 step has no time: the job takes longer than this.")
+	case p.Varies:
+		d.say("On some of these units up to %d steps have no time: the job takes longer than this.", p.Untimed)
+	case p.Untimed == 1:
+		d.say("1 step has no time: the job takes longer than this.")
+	default:
+		d.say("%d steps have no time: the job takes longer than this.", p.Untimed)
+	}
 }
 
 // unitWords are kinds of unit in options: "with lithium, without cab".

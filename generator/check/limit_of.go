@@ -30,7 +30,7 @@ func runLimitOf(c *Context) []finding.Finding {
 		if e := unshown(c.Manual, h); e != nil {
 			want := showsKind[e.Kind][0]
 			found = append(found, decode.Quantity.At(h.FieldAt("limit"), "limit: %s shows nothing of %s, which is of kind %s", h.Limit, e.ID, e.Kind).
-				WithMend("write %s, such as at most %s", want.Named(), want.Example()).See(e.At, "the energy is here"))
+				WithMend("write %s, such as %s", want.Named(), provingLimit[want]).See(e.At, "the energy is here"))
 		}
 	}
 	return found
@@ -56,4 +56,10 @@ func unshown(m *model.Manual, h *model.Hold) *model.Energy {
 		dark = e
 	}
 	return dark
+}
+
+// provingLimit is a limit in each dimension at which a proof would stand by the
+// shop's own limits as they are when it says nothing of them.
+var provingLimit = map[quantity.Dimension]string{
+	quantity.Voltage: "at most 5 V dc", quantity.Pressure: "at most 0.5 bar", quantity.Temperature: "at most 40 °C",
 }

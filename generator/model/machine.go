@@ -169,8 +169,8 @@ type Lift struct {
 
 // LiftEnd is where the hands are at one end of a lift.
 type LiftEnd struct {
-	Horizontal quantity.Quantity `yaml:"horizontal,need" dim:"length" doc:"how far the hands are in front of the middle of the ankles"`
-	Vertical   quantity.Quantity `yaml:"vertical,need" dim:"length" doc:"how high the hands are above the floor"`
+	Horizontal quantity.Quantity `yaml:"horizontal,need" dim:"length" like:"40 cm" doc:"how far the hands are in front of the middle of the ankles"`
+	Vertical   quantity.Quantity `yaml:"vertical,need" dim:"length" like:"75 cm" doc:"how high the hands are above the floor"`
 	Asymmetry  quantity.Quantity `yaml:"asymmetry" dim:"angle" doc:"how far the load stands out of straight ahead"`
 }
 

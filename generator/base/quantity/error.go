@@ -75,12 +75,23 @@ func (e *Error) Mend() string {
 	switch e.Kind {
 	case UnknownUnit, WrongDimension:
 		if unit, ok := e.meantUnit(); ok {
-			return "write " + unit
+			if e.takes(unit) {
+				return "write " + e.withPiece(unit)
+			}
 		}
 	case NoNumber:
 		if limit := e.meantLimit(); limit != "" {
 			return "write " + limit
 		}
+	}
+	if e.cause == dashRange && e.form == anAmount {
+		return "write one amount, such as " + e.Want.Example()
+	}
+	if e.cause == notPlain && e.Want != None {
+		return "write the number out in figures, such as " + e.Want.Example()
+	}
+	if e.cause == leadingZero {
+		return "write " + e.withPiece(clip(withoutZeros(e.Text)))
 	}
 	if mend := e.cause.mend(e.Text); mend != "" {
 		return mend
@@ -88,25 +99,46 @@ func (e *Error) Mend() string {
 	return e.form.mend(e.Want)
 }
 
+// withPiece is the whole text with the piece that could not be read written as
+// it was meant; the piece alone where that would not be read either.
+func (e *Error) withPiece(meant string) string {
+	at := strings.LastIndex(e.whole, e.Text)
+	if at < 0 {
+		return meant
+	}
+	whole := strings.TrimSpace(e.whole[:at] + meant + e.whole[at+len(e.Text):])
+	if _, err := ParseLimit(whole, e.Want); err != nil || len(whole) > 40 {
+		return meant
+	}
+	return whole
+}
+
 // Right is what stands in place of the wrong piece, where only one thing can be
 // meant; "" elsewhere.
 func (e *Error) Right() string {
-	right, is := strings.CutPrefix(e.Mend(), "write ")
 	switch {
-	case !is:
-		return ""
 	case e.Kind == UnknownUnit:
-		if unit, ok := MeantUnit(e.Text); ok && unit == right {
+		if unit, ok := MeantUnit(e.Text); ok && e.takes(unit) {
+			return unit
+		}
+	case e.cause == leadingZero:
+		return clip(withoutZeros(e.Text))
+	case e.cause == dashRange && e.form != anAmount:
+		if right := strings.TrimPrefix(mendDash(e.Text), "write "); !strings.HasPrefix(right, "the ") {
 			return right
 		}
-	case e.cause == leadingZero, e.cause == dashRange && !strings.HasPrefix(right, "the "):
-		return right
 	case e.cause == decimalComma:
-		if number, only := strings.CutSuffix(right, ", with a decimal point"); only {
+		if number, only := strings.CutSuffix(strings.TrimPrefix(mendComma(e.Text), "write "), ", with a decimal point"); only {
 			return number
 		}
 	}
 	return ""
+}
+
+// takes says that a unit is of the kind that is wanted.
+func (e *Error) takes(symbol string) bool {
+	unit, _ := UnitNamed(symbol)
+	return e.Want == None || unit.Dimension() == e.Want
 }
 
 // meantUnit is the unit that was meant by one which is not read: as it stands,
@@ -183,7 +215,7 @@ func (f form) noun(want Dimension) string {
 func (f form) mend(want Dimension) string {
 	switch f {
 	case aLimit:
-		return fmt.Sprintf("write a limit, such as at most %s or %s", want.Example(), want.RangeExample())
+		return fmt.Sprintf("write a limit, such as %s", want.RangeExample())
 	case aRange:
 		return fmt.Sprintf("write a range, such as %s", want.RangeExample())
 	case serialNumbers:

@@ -3,6 +3,7 @@ package numbers
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -20,9 +21,10 @@ type beside struct {
 	words   []quantity.Quantity  // may be said as well: of names, of what a branch asks
 	free    []quantity.Dimension // of settings that are changed: another value is meant
 	tools   []*model.Tool
-	zero    bool // an act that leaves nothing stands in the sentence
-	timed   bool // the words of a hold state a duration
-	unknown bool // something in it could not be read
+	names   map[string]bool // words of the names of what is linked, tools left out
+	zero    bool            // an act that leaves nothing stands in the sentence
+	timed   bool            // the words of a hold state a duration
+	unknown bool            // something in it could not be read
 }
 
 // rival is a number that a register or a machine file states.
@@ -35,7 +37,7 @@ type rival struct {
 
 // besideOf gathers the numbers behind the links of a sentence.
 func besideOf(j *job, drained map[*model.Fluid]bool, links []sentence.Placed) *beside {
-	b := &beside{of: j, drained: drained}
+	b := &beside{of: j, drained: drained, names: map[string]bool{}}
 	for _, l := range links {
 		if l.Bad || l.To != nil && valuesLost(l.To) {
 			b.unknown = true
@@ -91,6 +93,9 @@ func (b *beside) thing(n model.Named) {
 func (b *beside) named(n model.Named) {
 	b.unknown = b.unknown || valuesLost(n)
 	b.words = append(b.words, inText(n.Label())...)
+	for word := range strings.FieldsSeq(strings.ToLower(n.Label())) {
+		b.names[word] = true
+	}
 }
 
 func (b *beside) state(n model.Named, who string, list ...quantity.Quantity) {

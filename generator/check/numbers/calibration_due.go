@@ -49,7 +49,7 @@ func calibrationOf(t *model.Tool, today model.Date) []finding.Finding {
 	}
 	if len(ahead) > 0 {
 		found = append(found, CalibrationDue.At(t.FieldAt("calibration"), "calibrated on a day that has not come: %s", listOf(ahead)).
-			WithMend("write the day as year-month-day"))
+			WithMend("write a day that has come, as year, month and day: 2026-03-02"))
 	}
 	return found
 }

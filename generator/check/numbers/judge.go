@@ -20,7 +20,10 @@
 // at the first number that is wrong. Beside what the format lists, these may be said: the numbers
 // of the names of what is linked (not of tools), a hold's `what` and the voltage or pressure of
 // the energy that it is `of`, the limit that an `if-not:` asks about, a tool's own number right at
-// its link ("the 17 mm [socket]"), a tester's category, the size of a can or a tray. What is
+// its link ("the 17 mm [socket]"), a tester's category, the size of a can or a tray, what an
+// unlinked lamp, hoist or hand tool has ("the 24 V lamp"), what should not be ("not 220 N·m"),
+// how often, how much longer and how far from something, a bound of the shop's own behind *below*
+// or *above*, nothing where a limit from above is measured; "2 x 45°" is 90°, and a chamfer. What is
 // drained or mentioned of a fluid is at most its capacity; a fill behind the first one after a
 // drain is topping up. A sentence with a link or an entry that could not be read is not judged,
 // nor what stands in code. "approx." and its like end no sentence. Before "4 to 40 N·m" a word
@@ -55,6 +58,7 @@ func Registers(m *model.Manual) []finding.Finding {
 // words are judged: what is done is the original's.
 func Procedure(m *model.Manual, p *model.Procedure) []finding.Finding {
 	j := followWork(p)
+	j.limits = given(m.Shop.Limits.SafeVoltageDC, m.Shop.Limits.SafeVoltageAC, m.Shop.Limits.SafePressure, m.Shop.Limits.SafeTouch)
 	language := languageOf(m, p)
 	words := slices.Concat(valuesDisagree(p), valuesBeside(j), countsDisagree(p, language), wordsDisagree(p, language))
 	if p.Language != "" {

@@ -174,7 +174,7 @@ func TestCalibrationDue(t *testing.T) {
 	says(t, tool("angle-gauge: { name: gauge, kind: other, calibration: { every: 12 months, units: { g-1: 2025-11-24, g-2: 2026-04-01, g-3: 2024-02-29 } } }"),
 		"the calibration ran out: g-1 on 2026-11-24 and g-3 on 2025-02-28", "send it to calibration, and write the new day as its last")
 	says(t, tool("angle-gauge: { name: gauge, kind: other, calibration: { every: 12 months, last: 2062-03-02 } }"),
-		"calibrated on a day that has not come: gauge on 2062-03-02", "write the day as year-month-day")
+		"calibrated on a day that has not come: gauge on 2062-03-02", "write a day that has come, as year, month and day: 2026-03-02")
 }
 
 func TestCalibrationDueIsAdvice(t *testing.T) {

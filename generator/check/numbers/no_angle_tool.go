@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"baybinder/generator/base/finding"
-	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
 )
@@ -21,7 +20,7 @@ var NoAngleTool = finding.Rule{
 func angleTools(j *job) []finding.Finding {
 	var bad []turn
 	for _, t := range j.turns {
-		if !t.tightens || len(ofDimension(t.fastener.Stages, quantity.Angle)) == 0 {
+		if !t.tightens || len(fastening.Angles(t.asked())) == 0 {
 			continue
 		}
 		if gauges, known := j.gauges(t.tools); known && len(gauges) == 0 {
@@ -41,7 +40,7 @@ func (j *job) gauges(box toolbox) ([]*model.Tool, bool) {
 func noAngleTool(at *model.Link, bad []turn) finding.Finding {
 	var each []string
 	for _, t := range bad {
-		each = append(each, "the "+t.fastener.Label()+" is turned by "+inWords(ofDimension(t.fastener.Stages, quantity.Angle)))
+		each = append(each, "the "+t.fastener.Label()+" is turned by "+inWords(fastening.Angles(t.asked())))
 	}
 	return NoAngleTool.At(at.At, "%s, and no angle gauge is named here or listed", listOf(each)).
 		WithMend("name the angle gauge in this step: [](tool:…)")

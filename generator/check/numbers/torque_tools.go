@@ -57,7 +57,7 @@ func torquesOf(t turn) []quantity.Quantity {
 	if !t.tightens {
 		return nil
 	}
-	return fastening.Torques(t.fastener)
+	return fastening.Torques(t.asked())
 }
 
 func ofDimension(list []quantity.Quantity, d quantity.Dimension) []quantity.Quantity {

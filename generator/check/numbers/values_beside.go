@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"baybinder/generator/base/finding"
@@ -126,6 +127,7 @@ type typed struct {
 	quantity.Found
 	said   string
 	bare   model.Named // of a number without a unit, what the link before it acts on
+	times  float64     // how often it is said to be taken
 	rivals []rival
 }
 
@@ -135,12 +137,37 @@ func amountsOf(s sentence.Sentence, b *beside) []typed {
 	var out []typed
 	found := withLowerEnds(s.Text, quantity.Find(s.Text))
 	for i, q := range found {
-		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q) || rating(s.Text, q) || container(s.Text, q) {
+		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q) || rating(s.Text, q) || container(s.Text, q) || b.another(s.Text, q) {
 			continue
 		}
-		out = append(out, typed{Found: q, said: q.String()})
+		out = append(out, typed{Found: q, said: q.String(), times: timesOf(s.Text[:q.Start])})
 	}
 	return append(out, bareNumbers(s)...)
+}
+
+var factor = regexp.MustCompile(`(\d+)\s*[x×]\s*$`)
+
+// timesOf is the number of times that an amount is said to be taken, as in
+// "2 x 45°"; 1 where none is.
+func timesOf(before string) float64 {
+	if m := factor.FindStringSubmatch(before); m != nil {
+		n, _ := strconv.ParseFloat(m[1], 64) // figures alone
+		return n
+	}
+	return 1
+}
+
+// agrees says whether an amount is a stated one, or is so many times taken.
+func (t typed) agrees(q quantity.Quantity) bool {
+	all := t.Quantity
+	all.Value *= t.times
+	return quantity.Agrees(t.Quantity, q) || quantity.Agrees(all, q)
+}
+
+// chamfer says whether an amount is the angle of an edge that is broken, "2 x
+// 45°".
+func (t typed) chamfer() bool {
+	return t.times > 1 && t.Fits(quantity.Angle) && t.Value == 45
 }
 
 // against gives what an amount should have been, nothing where it is right or
@@ -151,16 +178,25 @@ func (b *beside) against(t typed) []rival {
 		return b.bareAgainst(t)
 	case t.Tolerance:
 		return b.toleranceAgainst(t)
-	case b.zero && t.Value == 0, b.timed && isDuration(t.Quantity), slices.ContainsFunc(b.free, t.Fits), agreesWithOne(t.Quantity, b.words):
+	case t.Value == 0 && (b.zero || b.fallen(t)), t.chamfer(), b.timed && isDuration(t.Quantity), slices.ContainsFunc(b.free, t.Fits), agreesWithOne(t.Quantity, b.words):
 		return nil
 	}
 	rivals := rivalsOf(b.rivals, t.Quantity)
 	most := rivalsOf(b.most, t.Quantity)
-	if slices.ContainsFunc(rivals, func(r rival) bool { return quantity.Agrees(t.Quantity, r.Quantity) }) ||
-		slices.ContainsFunc(most, func(r rival) bool { return t.Base() <= r.Base() || quantity.Agrees(t.Quantity, r.Quantity) }) {
+	if slices.ContainsFunc(rivals, func(r rival) bool { return t.agrees(r.Quantity) }) ||
+		slices.ContainsFunc(most, func(r rival) bool { return t.Base()*t.times <= r.Base() || t.agrees(r.Quantity) }) {
 		return nil
 	}
 	return append(rivals, most...)
+}
+
+// fallen says whether nothing is a reading within a limit that the sentence
+// stops at: what is measured has fallen to it.
+func (b *beside) fallen(t typed) bool {
+	return slices.ContainsFunc(b.rivals, func(r rival) bool {
+		_, measured := r.of.(*model.Hold)
+		return measured && t.Fits(r.Unit.Dimension()) && r.limit.Kind == quantity.AtMost
+	})
 }
 
 // toleranceAgainst holds what stands behind ± against the tolerances that are
@@ -282,8 +318,8 @@ func atLink(text string, q quantity.Found, l sentence.Placed) bool {
 
 var (
 	ratingBefore = regexp.MustCompile(`\bCAT\s+I[IV]*\s*$`)
-	canBehind    = regexp.MustCompile(`^[\s-]*(?:can|drum|tray|bucket|jug|bottle|tank|container|canister|keg|cup|syringe|tin|pot|pail|jar|pan|bag|box|tub)s?\b`)
-	canBefore    = regexp.MustCompile(`(?i)\b(?:bandeja|bidón|cubo|jarra|botella|depósito|recipiente|lata|garrafa|tanque|bote|envase|jeringa|vaso|caja|bolsa)s?\s+de\s+$`)
+	canBehind    = regexp.MustCompile(`^[\s-]*(?:can|drum|tray|bucket|jug|bottle|tank|container|canister|keg|cup|syringe|tin|pot|pail|jar|pan|bag|box|tub|cartridge|tube|sachet|sack|barrel|pump can)s?\b`)
+	canBefore    = regexp.MustCompile(`(?i)\b(?:bandeja|bidón|cubo|jarra|botella|depósito|recipiente|lata|garrafa|tanque|bote|envase|jeringa|vaso|caja|bolsa|cartucho|tubo|saco|barril)s?\s+de\s+$`)
 )
 
 // rating says whether a voltage is a tester's category, "CAT III 1000 V".

@@ -3,19 +3,22 @@ package numbers
 import (
 	"slices"
 
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
 )
 
 // job is what one procedure's own steps do that numbers are asked of.
 type job struct {
-	of    *model.Procedure
-	turns []turn
-	lifts []lift
-	loads []lift                           // lifts, and the parts that a step loosens: what its lifting gear carries
-	sizes map[*model.Tool][]fastening.Size // what tools fit, once it was read
+	of     *model.Procedure
+	limits []quantity.Quantity // up to which the shop calls an energy safe
+	turns  []turn
+	lifts  []lift
+	loads  []lift                           // lifts, and the parts that a step loosens: what its lifting gear carries
+	sizes  map[*model.Tool][]fastening.Size // what tools fit, once it was read
 
-	back map[*model.Link][]model.Named // what a reverse: puts back and tightens
+	back  map[*model.Link][]model.Named // what a reverse: puts back and tightens
+	again map[*model.Link]bool          // links that tighten what is tight
 
 	tools      []*model.Tool // see toolsOf
 	toolsKnown bool
@@ -34,7 +37,11 @@ type turn struct {
 	scene
 	fastener *model.Fastener
 	tightens bool // to its torque
+	again    bool // it is tight already: the last stage alone is asked for
 }
+
+// asked is the fastener with the stages that the turn asks for.
+func (t turn) asked() *model.Fastener { return fastening.Asked(t.fastener, t.again) }
 
 // lift is a part that is taken off or put back by a step of its own.
 type lift struct {
@@ -64,7 +71,7 @@ type worker struct {
 
 // followWork goes through a procedure.
 func followWork(p *model.Procedure) *job {
-	w := worker{job: job{of: p, sizes: map[*model.Tool][]fastening.Size{}, back: map[*model.Link][]model.Named{}}, open: map[model.Named]bool{}}
+	w := worker{job: job{of: p, sizes: map[*model.Tool][]fastening.Size{}, back: map[*model.Link][]model.Named{}, again: fastening.Again(p)}, open: map[model.Named]bool{}}
 	w.tools, w.toolsKnown = toolsOf(p)
 	for _, s := range p.Expects {
 		w.state(s)
@@ -191,7 +198,7 @@ func (w *worker) held(at scene, p *model.Part, tightens bool) {
 }
 
 func (w *worker) turn(at scene, f *model.Fastener, tightens bool) {
-	w.turns = append(w.turns, turn{at, f, tightens})
+	w.turns = append(w.turns, turn{at, f, tightens, w.again[at.link]})
 }
 
 func (w *worker) place(act model.Act, tool *model.Tool) {

@@ -19,7 +19,7 @@ var Language = shape.Language{
 	Words: page, Bay: bay, Front: frontWords, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
 	TimeLine: timeLine, Watch: watch, Worked: worked, Counted: counted,
 
-	Numbers: numbers, Acts: acts, Verbs: verbs,
+	Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides,
 	Vague: []string{
 		"nach bedarf", "bei bedarf", "falls nötig", "wenn nötig", "falls erforderlich", "wenn erforderlich", "gegebenenfalls",
 		"ausreichend", "genügend", "geeignet", "angemessen", "ordnungsgemäß", "vorsichtig", "fest genug",

@@ -47,7 +47,7 @@ func (w *walk) second(o opening) {
 		}
 		where := w.And(o.where, w.And(a.unmarked, w.Equals(w.firsts[o.group], diagram.Func(i+1))))
 		if where != diagram.No {
-			w.at(a.at, func() { w.findOnce(&NotMarked, o.group, where) })
+			w.at(a.at, func() { w.findOnce(&NotMarked, o.group, where, "") })
 		}
 	}
 }

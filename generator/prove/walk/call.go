@@ -41,9 +41,10 @@ type owed struct {
 func (w *walk) take(sum *summary, g diagram.Func) {
 	in := w.importer(sum)
 	w.together = w.And(w.together, in.take(sum.together))
-	to, moved := make([]diagram.Func, len(sum.ends)), make([]diagram.Func, len(sum.ends))
+	to, moved, open := make([]diagram.Func, len(sum.ends)), make([]diagram.Func, len(sum.ends)), make([]diagram.Func, len(sum.ends))
 	for i, e := range sum.ends {
 		to[i], moved[i] = in.take(e.to), w.And(g, in.take(e.moved))
+		open[i] = w.And(g, in.take(e.open))
 		if !w.free && e.wrong != diagram.No {
 			w.owed[owed{w.here.link, e.thing}] = in.take(e.wrong)
 		}
@@ -65,6 +66,7 @@ func (w *walk) take(sum *summary, g diagram.Func) {
 		w.tested[e.thing] = w.AndNot(w.tested[e.thing], moved[i])
 		w.put(e.thing, g, to[i])
 		w.stir(e.thing, moved[i])
+		w.toldBelow[e.thing] = w.Or(w.AndNot(w.toldBelow[e.thing], w.homely(moved[i])), open[i])
 	}
 	w.applying = false
 	w.acted = w.Or(w.acted, acted)
@@ -97,7 +99,7 @@ func (w *walk) need(n need, in *importer, g diagram.Func) {
 	case n.before:
 		w.open(n.thing, where, nil)
 	default:
-		w.findOnce(n.rule, n.thing, where)
+		w.findOnce(n.rule, n.thing, where, n.why)
 	}
 }
 

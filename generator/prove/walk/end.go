@@ -89,15 +89,26 @@ func (w *walk) leaveUndone(x thing) {
 		}
 		w.each(w.began[x], here, func(e event, where diagram.Func) {
 			if e.link != nil {
-				told := w.And(where, w.owed[owed{e.link, x}])
-				if w.possible(told) {
-					w.counted = append(w.counted, debt{r, w.spot(x), e.link, true})
-				}
-				where = w.AndNot(where, told)
-				w.at(e, func() { w.find(r, x, where, "") })
+				w.leftBy(e, r, x, where)
+			} else if w.lay.things[x].sort == aFastening { // loose from the start: its part went on over it
+				w.each(w.last[w.lay.of[w.lay.things[x].part]], where, func(e event, where diagram.Func) { w.leftBy(e, r, x, where) })
 			}
 		})
 	}
+}
+
+// leftBy tells of a thing that a link left undone, but for what is told in
+// something that was performed.
+func (w *walk) leftBy(e event, r *rule, x thing, where diagram.Func) {
+	if e.link == nil {
+		return
+	}
+	told := w.And(where, w.Or(w.owed[owed{e.link, x}], w.toldBelow[x]))
+	if w.possible(told) {
+		w.counted = append(w.counted, debt{r, w.spot(x), e.link, true})
+	}
+	where = w.AndNot(where, told)
+	w.at(e, func() { w.find(r, x, where, "") })
 }
 
 // leftRules are the rules by the state that a thing is left in.
@@ -182,7 +193,7 @@ func (w *walk) leftWrong(x thing) diagram.Func {
 	case named:
 		return w.And(w.present(x), w.Is(f, ^w.lay.alike(x, want)&^states(unknown)))
 	}
-	return w.leftOpen(x, f)
+	return w.Or(w.leftOpen(x, f), w.toldBelow[x])
 }
 
 // leavesSays is the state in which leaves says that a thing is left.

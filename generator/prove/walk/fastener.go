@@ -121,6 +121,9 @@ func (w *walk) tighten(l *model.Link, f *model.Fastener, g diagram.Func) {
 		some = w.Or(some, w.tightenAt(f, p, g))
 	}
 	for _, p := range parts {
+		w.tightenedByHand(f, p, g)
+	}
+	for _, p := range parts {
 		x, there := w.lay.at[fastening{f, p}]
 		if !there {
 			if slices.ContainsFunc(p.HeldBy, func(h model.Use[model.Fastener]) bool { return h.To == nil }) {
@@ -148,6 +151,18 @@ func (w *walk) tightenAt(f *model.Fastener, p *model.Part, g diagram.Func) diagr
 	here := w.And(w.And(g, w.present(x)), w.Is(w.get(part), states(on, unknown)))
 	w.put(x, here, tight)
 	return here
+}
+
+// tightenedByHand looks for what is loose under a part whose fasteners were
+// begun by hand, now that they are tightened.
+func (w *walk) tightenedByHand(f *model.Fastener, p *model.Part, g diagram.Func) {
+	x, there := w.lay.at[fastening{f, p}]
+	if !there || w.byHand[p] == diagram.No {
+		return
+	}
+	here := w.And(w.And(g, w.present(x)), w.And(w.byHand[p], w.Is(w.get(w.lay.of[p]), states(on, unknown))))
+	w.byHand[p] = w.AndNot(w.byHand[p], here)
+	w.coveredLoose(p, w.And(here, w.Is(w.get(w.lay.of[p]), states(on))), nil, nil)
 }
 
 // tooEarly is a fastener that was tightened while its part was off. It is told

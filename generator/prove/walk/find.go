@@ -43,17 +43,19 @@ func (w *walk) find(r *rule, x thing, bad diagram.Func, why string) {
 
 // findOnce is find, but once as long as the thing stands as it does: the
 // second act in front of the same live terminal is the same fault.
-func (w *walk) findOnce(r *rule, x thing, bad diagram.Func) {
+func (w *walk) findOnce(r *rule, x thing, bad diagram.Func, why string) {
 	switch {
 	case bad == diagram.No:
 	case w.free:
-		w.keep(r, x, bad, "", true)
+		w.keep(r, x, bad, why, true)
+	case why == heldBack:
+		w.findTold(toldKey{&NotReachable, x}, r, bad, why)
 	default:
-		w.findTold(toldKey{r, x}, bad)
+		w.findTold(toldKey{r, x}, r, bad, why)
 	}
 }
 
-func (w *walk) findTold(key toldKey, bad diagram.Func) {
+func (w *walk) findTold(key toldKey, r *rule, bad diagram.Func, why string) {
 	told, before := w.told[key]
 	if told = w.AndNot(told, w.movedIn); w.tellAll {
 		told = diagram.No
@@ -61,7 +63,7 @@ func (w *walk) findTold(key toldKey, bad diagram.Func) {
 	if bad = w.AndNot(bad, told); bad == diagram.No {
 		return
 	}
-	w.find(key.rule, key.thing, bad, "")
+	w.find(r, key.thing, bad, why)
 	w.told[key] = w.Or(w.told[key], bad)
 	if !before {
 		w.tells[key.thing] = append(w.tells[key.thing], key.rule)
@@ -82,8 +84,18 @@ func (w *walk) keep(r *rule, x thing, bad diagram.Func, why string, once bool) {
 	n.fault = w.faultOf(key)
 	if !n.before { // what the caller opened is not told where the procedure is walked alone
 		w.athome[n.fault] = w.Or(w.athome[n.fault], w.homely(bad))
+		w.foundOpen(r, x, bad, why)
 	}
 	w.needs = append(w.needs, n)
+}
+
+// foundOpen notes a thing that is found open where it should be closed, whether
+// or not it is closed at the end: who performs the procedure is not told again
+// that it is open.
+func (w *walk) foundOpen(r *rule, x thing, bad diagram.Func, why string) {
+	if r == &RestoredWhileOpen || r == &RefitOverOpen && why != heldBack {
+		w.toldBelow[x] = w.Or(w.toldBelow[x], w.homely(bad))
+	}
 }
 
 // fault is one thing that goes wrong at one link by one rule; in a call it is

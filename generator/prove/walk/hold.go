@@ -46,7 +46,7 @@ func (w *walk) hold(l *model.Link, g diagram.Func) {
 	case *model.Fluid:
 		if h.LooksFor == "leak" {
 			x := w.lay.spill[of]
-			w.findOnce(&LeakLookWhileWet, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), states(set))))
+			w.findOnce(&LeakLookWhileWet, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), states(set))), "")
 			if from := pushes(of); len(from) > 0 {
 				w.looked(w.lay.of[of], from, g)
 			}
@@ -139,10 +139,10 @@ func (w *walk) open(line thing, g diagram.Func, holding *model.Step) {
 	w.each(w.began[line], g, func(e event, where diagram.Func) {
 		switch {
 		case e.link != nil && e.step != holding:
-			w.at(e, func() { w.findOnce(&NotCapped, line, where) })
+			w.at(e, func() { w.findOnce(&NotCapped, line, where, "") })
 		case e.link == nil && w.free:
 			w.openedBefore = true
-			w.findOnce(&NotCapped, line, where)
+			w.findOnce(&NotCapped, line, where, "")
 			w.openedBefore = false
 		}
 	})
@@ -191,13 +191,13 @@ func (w *walk) pause(g diagram.Func) {
 			r := w.lay.energy[info.named.(*model.Energy)]
 			bare := w.And(w.lockable(r), w.Is(w.get(x), states(isolated, blocked)))
 			kept := w.And(w.kept(r), w.Is(w.get(x), notLive)) // in nobody's hands overnight
-			w.findOnce(&BadPause, x, w.And(g, w.Or(bare, kept)))
+			w.findOnce(&BadPause, x, w.And(g, w.Or(bare, kept)), "")
 		case aPart:
 			if info.named.(*model.Part).Kind == "line" {
-				w.findOnce(&BadPause, x, w.And(g, w.Is(w.get(x), states(off))))
+				w.findOnce(&BadPause, x, w.And(g, w.Is(w.get(x), states(off))), "")
 			}
 		case aFastening:
-			w.findOnce(&BadPause, x, w.And(g, w.looseAt(x, w.lay.of[info.part])))
+			w.findOnce(&BadPause, x, w.And(g, w.looseAt(x, w.lay.of[info.part])), "")
 		}
 	}
 }

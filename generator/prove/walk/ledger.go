@@ -19,11 +19,14 @@ type ledger struct {
 
 	told  map[toldKey]diagram.Func // what was told of a thing that stands as it stood then
 	tells map[thing][]*rule
-	here  event
-	free  bool         // every thing may stand in any way at the start
-	fresh int          // counts calls
-	acted diagram.Func // where anything was changed
-	over  []event      // the links at which too many conditions meet
+	// toldBelow is where a thing stands as something that was performed left it,
+	// and that is told there.
+	toldBelow []diagram.Func
+	here      event
+	free      bool         // every thing may stand in any way at the start
+	fresh     int          // counts calls
+	acted     diagram.Func // where anything was changed
+	over      []event      // the links at which too many conditions meet
 }
 
 // event is a link that changed something, in its step.
@@ -39,11 +42,11 @@ type toldKey struct {
 
 func newLedger(lay *layout) ledger {
 	n := len(lay.things)
-	all := make([]diagram.Func, 5*n)
+	all := make([]diagram.Func, 6*n)
 	return ledger{
 		conditions: newConditions(diagram.New(), lay.machine), lay: lay,
 		state: all[:n:n], began: all[n : 2*n : 2*n], last: all[2*n : 3*n : 3*n],
-		start: all[3*n : 4*n : 4*n], moved: all[4*n:],
+		start: all[3*n : 4*n : 4*n], moved: all[4*n : 5*n : 5*n], toldBelow: all[5*n:],
 		seen: make([]bool, n), events: make([]event, 1, 16),
 		told: map[toldKey]diagram.Func{}, tells: map[thing][]*rule{},
 	}

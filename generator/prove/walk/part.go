@@ -16,6 +16,7 @@ func (w *walk) remove(p *model.Part, g diagram.Func, forGood bool) {
 	w.guardsOff(p, known)
 	w.undone(undoing{verb: model.Refit, thing: x, where: known, new: forGood})
 	w.put(x, g, off)
+	w.byHand[p] = w.AndNot(w.byHand[p], g)
 	for _, h := range w.lay.held[p] {
 		w.put(h, w.And(g, w.present(h)), loose)
 	}
@@ -32,21 +33,25 @@ func (w *walk) remove(p *model.Part, g diagram.Func, forGood bool) {
 func (w *walk) reach(p *model.Part, g diagram.Func) {
 	for _, u := range leads(p.Under) {
 		x := w.lay.of[u]
-		w.findOnce(&NotReachable, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), states(on))))
+		w.findOnce(&NotReachable, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), states(on))), "")
 	}
-	w.freed(p, g, &NotReachable, "it comes off only with this loose")
+	w.freed(p, g, &NotReachable)
 }
+
+// heldBack is why a part can neither come off nor go on: that nobody loosened
+// what frees it is one fault, however many parts it holds back, off and on.
+const heldBack = "still tight, and it comes off and goes on only with this loose"
 
 // freed looks for fasteners elsewhere that are tight and that a part needs loose
 // to come off or go on: a chain, and the bolts of its slide.
-func (w *walk) freed(p *model.Part, g diagram.Func, r *rule, why string) {
+func (w *walk) freed(p *model.Part, g diagram.Func, r *rule) {
 	for _, f := range leads(p.FreedBy) {
 		for _, x := range w.named(f) {
 			tightHere := w.And(w.present(x), w.Is(w.get(x), states(tight)))
 			if q := w.lay.things[x].part; q != nil {
 				tightHere = w.And(tightHere, w.Is(w.get(w.lay.of[q]), states(on)))
 			}
-			w.find(r, x, w.And(g, tightHere), why)
+			w.findOnce(r, x, w.And(g, tightHere), heldBack)
 		}
 	}
 }
@@ -55,7 +60,7 @@ func (w *walk) freed(p *model.Part, g diagram.Func, r *rule, why string) {
 func (w *walk) handsIn(p *model.Part, g diagram.Func) {
 	for _, e := range leads(p.Dead()) {
 		x := w.lay.of[e]
-		w.findOnce(&LiveWork, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), notDead)))
+		w.findOnce(&LiveWork, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), notDead)), "")
 	}
 }
 
@@ -70,7 +75,7 @@ func (w *walk) guardsOff(p *model.Part, g diagram.Func) {
 		here := w.And(g, w.present(x))
 		w.byLock(r, here, func(lockable bool, here diagram.Func) {
 			open := r.unguarded(lockable)
-			w.findOnce(&GuardOffLive, x, w.And(here, w.Is(w.get(x), open)))
+			w.findOnce(&GuardOffLive, x, w.And(here, w.Is(w.get(x), open)), "")
 			if !w.hazardOf(w.here.step, e.ID) {
 				bare := w.And(here, w.Is(w.get(x), notDead&^open))
 				w.find(&GuardOffLive, x, bare, "its guard comes off before it is proved dead, and the step meets no hazard of it")
@@ -125,21 +130,38 @@ func (w *walk) refit(p *model.Part, g diagram.Func, begun, later []undoing) {
 	g = w.AndNot(g, w.Is(f, states(on)))
 	known := w.And(g, w.Is(f, offStates))
 	w.handsIn(p, known)
-	w.covered(p, known, begun, later)
-	w.freed(p, known, &RefitOverOpen, "it goes on only with this loose")
+	w.covered(p, known)
+	if begunByHand(p) && !w.deriving {
+		w.byHand[p] = w.Or(w.byHand[p], known)
+	} else {
+		w.coveredLoose(p, known, begun, later)
+	}
+	w.freed(p, known, &RefitOverOpen)
 	w.newPart(p, w.And(known, w.Is(w.get(w.lay.gap[p]), states(set))))
 	w.newFasteners(p, known)
 	w.put(x, g, on)
+	for _, h := range w.lay.held[p] {
+		w.look(h) // a caller asks how they are left
+	}
 	w.put(w.lay.gap[p], g, idle)
 	w.tightenedEarly(p, g)
 }
 
-// covered looks for what is still open under a part that goes back on.
-func (w *walk) covered(p *model.Part, g diagram.Func, begun, later []undoing) {
+// covered looks for what is still off under a part that goes back on.
+func (w *walk) covered(p *model.Part, g diagram.Func) {
 	for _, q := range p.Over {
 		x := w.lay.of[q]
 		here := w.And(g, w.present(x))
-		w.findOnce(&RefitOverOpen, x, w.And(here, w.Is(w.get(x), offStates)))
+		w.findOnce(&RefitOverOpen, x, w.And(here, w.Is(w.get(x), offStates)), "")
+	}
+}
+
+// coveredLoose looks for what is on and loose under a part that goes on and is
+// tightened.
+func (w *walk) coveredLoose(p *model.Part, g diagram.Func, begun, later []undoing) {
+	for _, q := range p.Over {
+		x := w.lay.of[q]
+		here := w.And(g, w.present(x))
 		for _, u := range begun {
 			if u.thing == x {
 				here = w.AndNot(here, u.where)
@@ -152,7 +174,7 @@ func (w *walk) covered(p *model.Part, g diagram.Func, begun, later []undoing) {
 					open = w.AndNot(open, u.where)
 				}
 			}
-			w.findOnce(&RefitOverOpen, h, open)
+			w.findOnce(&RefitOverOpen, h, open, "")
 		}
 	}
 }

@@ -30,6 +30,8 @@ func (x *run) call(l *model.Link, callee *model.Procedure) {
 		inside := x.reference.alone(callee, x.machine, x.w, path)
 		for k := range inside.state {
 			x.owed[owing{l, k}] = inside.partLeftWrong(callee, k)
+			_, named := x.leavesWord(callee, k)
+			x.below[k] = x.below[k] || !named && x.owed[owing{l, k}]
 		}
 	}
 	for id := range x.opened {
@@ -87,7 +89,7 @@ func (x *run) partLeftWrong(p *model.Procedure, k string) bool {
 	if word, named := x.leavesWord(p, k); named {
 		return x.there(k) && !sameWord(k, word, x.get(k))
 	}
-	return x.wrongAtEnd(k)
+	return x.wrongAtEnd(k) || x.below[k]
 }
 
 // openedNow notes that a line is off because a procedure says so.

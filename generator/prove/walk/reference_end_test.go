@@ -88,7 +88,11 @@ func (x *run) atEnd(p *model.Procedure) {
 		if _, named := x.leavesWord(p, k); named || !x.wrongAtEnd(k) {
 			continue
 		}
-		if l := x.began[k]; l != nil && !x.owed[owing{l, k}] {
+		l := x.began[k]
+		if fast, part, is := strings.Cut(k, "@"); is && l == nil && strings.HasPrefix(fast, "fastening:") {
+			l = x.movedBy[key("part", part)] // loose from the start: its part went on over it
+		}
+		if l != nil && !x.owed[owing{l, k}] && !x.below[k] {
 			x.out[at(l.At, codeAtEnd(k, x.get(k)))] = true
 		}
 	}

@@ -50,6 +50,11 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 		}
 	}
 	for _, p := range parts {
+		if isIn(f.Holds, p) && x.hasAt(f, p) && x.get(key("part", p.ID)) == "on" {
+			x.tightensByHand(p)
+		}
+	}
+	for _, p := range parts {
 		switch {
 		case !isIn(f.Holds, p):
 			x.fault("act-order", key("part", p.ID))

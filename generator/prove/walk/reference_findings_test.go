@@ -18,6 +18,9 @@ func (x *run) fault(code, what string) {
 func (x *run) faultAt(l *model.Link, path, code, what string, topLink *model.Link) {
 	f := raw{path, l, code, what + x.by}
 	x.raws[f] = true
+	if x.inside && (code == "restored-while-open" || code == "refit-over-open" && x.get(what) != normalOf(what)) {
+		x.below[what] = true // it is told there, and not at the end of who performs it
+	}
 	if path != x.frames[0].path {
 		for i, ex := range x.exclude {
 			rest, below := strings.CutPrefix(path, x.from[i])

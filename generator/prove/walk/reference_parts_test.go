@@ -63,6 +63,7 @@ func (x *run) remove(p *model.Part, k string, s *model.Step, renew bool) {
 	x.guards(p, s)
 	x.undo(refUndo{kind: "part", part: p, step: s, new: renew})
 	x.set(k, "off")
+	delete(x.byHand, x.frame().path+p.ID)
 	for _, h := range p.HeldBy {
 		if x.has(h.To.OnlyWith) {
 			x.set(fasteningKey(h.To.ID, p.ID), "loose")
@@ -153,19 +154,39 @@ func (x *run) refit(p *model.Part, k string, inRun []*model.Part, later []refUnd
 			x.fault("refit-over-open", qk)
 			continue
 		}
-		if isIn(inRun, q) {
-			continue
+		if !isIn(inRun, q) && (x.derived || !hasStart(p)) {
+			x.looseUnder(q, later)
 		}
-		for _, h := range q.HeldBy {
-			if f := fasteningKey(h.To.ID, q.ID); x.has(h.To.OnlyWith) && x.get(f) == "loose" && !tightenedLater(later, f) {
-				x.fault("refit-over-open", f)
-			}
-		}
+	}
+	if hasStart(p) && !x.derived {
+		x.byHand[x.frame().path+p.ID] = true // what is under it is asked for when it is tightened
 	}
 	x.useForRefit(p)
 	x.set(k, "on")
 	x.set(key("gap", p.ID), "closed")
 	x.tightenedTooEarly(p)
+}
+
+func (x *run) looseUnder(q *model.Part, later []refUndo) {
+	for _, h := range q.HeldBy {
+		if f := fasteningKey(h.To.ID, q.ID); x.has(h.To.OnlyWith) && x.get(f) == "loose" && !tightenedLater(later, f) {
+			x.fault("refit-over-open", f)
+		}
+	}
+}
+
+// tightensByHand judges what is under a part whose fasteners were begun by hand.
+func (x *run) tightensByHand(p *model.Part) {
+	k := x.frame().path + p.ID
+	if !x.byHand[k] {
+		return
+	}
+	delete(x.byHand, k)
+	for _, q := range x.machine.Parts {
+		if x.has(q.OnlyWith) && under(q, p) && x.get(key("part", q.ID)) == "on" {
+			x.looseUnder(q, nil)
+		}
+	}
 }
 
 // tightenedLater says that a fastening is tightened by a later step of the same

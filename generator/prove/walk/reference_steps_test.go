@@ -224,6 +224,9 @@ func (x *run) noteBegan() {
 func (x *run) tookOut() {
 	for k, v := range x.state {
 		was := orNormal(x.before[k], k)
+		if orNormal(v, k) != was {
+			x.movedBy[k] = x.frames[0].link
+		}
 		if orNormal(v, k) != was && (was == normalOf(k) || was == x.startOf(k) && !strings.HasPrefix(k, "part:")) {
 			x.began[k] = x.frames[0].link
 		}

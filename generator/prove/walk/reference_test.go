@@ -237,6 +237,9 @@ type run struct {
 	start   map[string]string
 	began   map[string]*model.Link
 	owed    map[owing]bool // by do: link and thing
+	movedBy map[string]*model.Link
+	below   map[string]bool // stands as something that was performed left it, and that is told there
+	inside  bool            // a callee walked alone, for its caller
 	frames  []*frame
 	raws    map[raw]bool
 	exclude []map[raw]bool
@@ -251,6 +254,7 @@ type run struct {
 	needs   map[*model.Supply]float64
 
 	padlocks int                 // the most points that were locked at once and not at the start
+	byHand   map[string]bool     // path and part: its fasteners are begun by hand
 	lost     map[string][]string // hold|path → energies
 	taken    map[string]bool
 	looks    []refLook
@@ -280,10 +284,10 @@ type refWaiting struct {
 // alone walks a procedure from what it expects.
 func (r *reference) alone(p *model.Procedure, m *model.Machine, w *refWorld, path string) *run {
 	x := &run{
-		reference: r, w: w, machine: m, top: p, state: map[string]string{}, began: map[string]*model.Link{}, owed: map[owing]bool{},
+		reference: r, w: w, machine: m, top: p, state: map[string]string{}, began: map[string]*model.Link{}, owed: map[owing]bool{}, movedBy: map[string]*model.Link{}, below: map[string]bool{}, inside: path != "",
 		raws: map[raw]bool{}, out: map[refFinding]bool{},
 		opened: map[string][]openedAt{}, alike: map[string]*refOpening{}, needs: map[*model.Supply]float64{},
-		lost: map[string][]string{}, taken: map[string]bool{}, waited: map[string]refWaited{},
+		lost: map[string][]string{}, byHand: map[string]bool{}, taken: map[string]bool{}, waited: map[string]refWaited{},
 	}
 	x.state = x.expected(p)
 	x.waitedBefore()

@@ -49,6 +49,7 @@ func (x *run) set(k, to string) {
 	}
 	was := x.get(k)
 	x.state[k] = to
+	delete(x.below, k)
 	x.waitsMoved(k, was, to)
 }
 

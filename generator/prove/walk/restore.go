@@ -68,9 +68,9 @@ func (w *walk) stillOpen(r *energyRule, g diagram.Func) {
 	for _, p := range w.lay.naming[r.energy] {
 		x := w.lay.of[p]
 		g := w.And(g, w.present(x))
-		w.findOnce(&RestoredWhileOpen, x, w.And(g, w.Is(w.get(x), offStates)))
+		w.findOnce(&RestoredWhileOpen, x, w.And(g, w.Is(w.get(x), offStates)), "")
 		for _, f := range w.lay.held[p] {
-			w.findOnce(&RestoredWhileOpen, f, w.And(g, w.looseAt(f, x)))
+			w.findOnce(&RestoredWhileOpen, f, w.And(g, w.looseAt(f, x)), "")
 		}
 	}
 	for _, f := range w.lay.needing[r.energy] {
@@ -79,11 +79,11 @@ func (w *walk) stillOpen(r *energyRule, g diagram.Func) {
 		if f.Bleed && !f.BledLive {
 			open |= states(unbled)
 		}
-		w.findOnce(&RestoredWhileOpen, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), open)))
+		w.findOnce(&RestoredWhileOpen, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), open)), "")
 	}
 	for _, s := range w.lay.setFor[r.energy] {
 		x := w.lay.of[s]
-		w.findOnce(&RestoredWhileOpen, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), states(set))))
+		w.findOnce(&RestoredWhileOpen, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), states(set))), "")
 	}
 }
 

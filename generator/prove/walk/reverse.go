@@ -209,7 +209,7 @@ func (r *reversal) take(u undoing, later []undoing) {
 	if u.where = r.stillSo(u, u.where); !r.possible(u.where) {
 		return
 	}
-	inRun := u.verb == model.Refit && r.begins(u)
+	inRun := u.verb == model.Refit && begunByHand(r.lay.things[u.thing].named.(*model.Part))
 	if !inRun {
 		r.endRun()
 	}
@@ -234,10 +234,10 @@ func (r *reversal) take(u undoing, later []undoing) {
 	r.notes(u, after)
 }
 
-// begins says that a part's fasteners are begun by hand before any is
+// begunByHand says that a part's fasteners are begun by hand before any is
 // tightened.
-func (r *reversal) begins(u undoing) bool {
-	for _, h := range r.lay.things[u.thing].named.(*model.Part).HeldBy {
+func begunByHand(p *model.Part) bool {
+	for _, h := range p.HeldBy {
 		if h.To != nil && h.To.Start != "" {
 			return true
 		}

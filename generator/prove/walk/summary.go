@@ -38,6 +38,7 @@ type end struct {
 	thing     thing
 	to, moved diagram.Func
 	wrong     diagram.Func // where that is told already: walked alone, it is left otherwise than it should be
+	open      diagram.Func // where it is told already that it is open, and not by what leaves says of it
 }
 
 // need is something that goes wrong where a caller's things stand badly, and
@@ -62,9 +63,12 @@ func summarize(s *shared, p *model.Procedure, lay *layout) *summary {
 	sum := &summary{needs: w.ownNeeds(), together: w.together, acted: w.somehow(w.acted), acts: len(w.actsOf(p))}
 	w.lookAtLeaves()
 	for _, x := range w.touched {
-		to, wrong := w.settled(x, w.state[x]), w.fewer(w.leftWrong(x))
-		if to != w.start[x] || w.moved[x] != diagram.No || wrong != diagram.No {
-			sum.ends = append(sum.ends, end{x, to, w.somehow(w.moved[x]), wrong})
+		e := end{thing: x, to: w.settled(x, w.state[x]), moved: w.somehow(w.moved[x]), wrong: w.fewer(w.leftWrong(x))}
+		if !w.speaksOf(x) {
+			e.open = e.wrong
+		}
+		if e.to != w.start[x] || w.moved[x] != diagram.No || e.wrong != diagram.No {
+			sum.ends = append(sum.ends, e)
 		}
 	}
 	sum.openings = w.openedInAll()
@@ -156,7 +160,7 @@ func (w *walk) pack(sum *summary) {
 	sum.together, sum.acted = keep(sum.together), keep(sum.acted)
 	for i := range sum.ends {
 		e := &sum.ends[i]
-		e.to, e.moved, e.wrong = keep(e.to), keep(e.moved), keep(e.wrong)
+		e.to, e.moved, e.wrong, e.open = keep(e.to), keep(e.moved), keep(e.wrong), keep(e.open)
 	}
 	for i := range sum.needs {
 		n := &sum.needs[i]

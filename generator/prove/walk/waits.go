@@ -107,8 +107,13 @@ func (w *walk) eachTally(x thing, g diagram.Func, do func(t tally, where diagram
 	}
 }
 
-// put changes how a thing stands, and with an energy what was waited for it.
+// put changes how a thing stands, with an energy what was waited for it, and
+// what was told of it in what is performed.
 func (w *walk) put(x thing, g, to diagram.Func) {
+	if below := w.toldBelow[x]; below != diagram.No {
+		was := w.get(x)
+		defer func() { w.toldBelow[x] = w.AndNot(below, w.homely(w.Differs(was, w.get(x)))) }()
+	}
 	if w.lay.timed[x] == nil || w.applying {
 		w.ledger.put(x, g, to)
 		return

@@ -260,8 +260,9 @@ type walk struct {
 	looks    []look
 	taken    map[*model.Hold]diagram.Func // where a hold was taken; of nil, where any may have been
 	deriving bool
-	followed int            // acts of its own steps that were followed
-	waited   []diagram.Func // by energy, which of the tallies is so
+	byHand   map[*model.Part]diagram.Func // where what holds it is begun by hand, and what is under it is judged when it is tightened
+	followed int                          // acts of its own steps that were followed
+	waited   []diagram.Func               // by energy, which of the tallies is so
 	tallies  []tally
 	demands  []demand
 	applying bool // how a call leaves things is taken over
@@ -281,7 +282,7 @@ func newWalk(s *shared, p *model.Procedure, lay *layout, free bool) *walk {
 	w := &walk{
 		ledger: newLedger(lay), shared: s, p: p, plan: newPlan(p),
 		leadOf: map[*model.Phase]pathCondition{}, home: make([]diagram.Func, n),
-		firsts: make([]diagram.Func, n), faults: map[fault]int{}, owed: map[owed]diagram.Func{}, lost: map[*model.Hold][]lostProof{}, taken: map[*model.Hold]diagram.Func{},
+		firsts: make([]diagram.Func, n), faults: map[fault]int{}, owed: map[owed]diagram.Func{}, lost: map[*model.Hold][]lostProof{}, byHand: map[*model.Part]diagram.Func{}, taken: map[*model.Hold]diagram.Func{},
 	}
 	w.free = free
 	w.waited, w.tallies, w.tested = make([]diagram.Func, n), firstTallies(), make([]diagram.Func, n)

@@ -158,7 +158,7 @@ func (b *binder) day(c syntax.Cell) model.Date {
 	}
 	d, ok := model.ParseDate(c.Text)
 	if !ok {
-		b.add(decode.WrongType.At(c.At, "%q is not a day of the calendar", c.Text).WithMend("write year-month-day: 2026-03-02"))
+		b.add(decode.WrongType.At(c.At, "%q is not a day of the calendar", c.Text).WithMend("write 2026-03-02, as year, month and day"))
 	}
 	return d
 }
@@ -355,7 +355,7 @@ func (b *binder) once(numbers map[[3]string]position.Pos, r *model.Revision, num
 // dated tells of a row without a day: it would count for no time.
 func (b *binder) dated(c syntax.Cell) {
 	if c.Text == "" {
-		b.add(decode.MissingField.At(c.At, "this row has no date").WithMend("write year-month-day: 2026-03-02"))
+		b.add(decode.MissingField.At(c.At, "this row has no date").WithMend("write 2026-03-02, as year, month and day"))
 	}
 }
 

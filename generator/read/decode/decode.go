@@ -243,7 +243,7 @@ func namesNothing(n *syntax.Node) bool { return n.Kind == syntax.Scalar && n.Tex
 // word reads a text, and holds it against the words that the field may have.
 func (d *Decoder) word(n *syntax.Node, f field, key position.Pos, set func(string)) bool {
 	if n.Kind != syntax.Scalar {
-		return d.wrong(n, f, key, "a text", fmt.Sprintf("write %s: text, in quotes where it holds a colon, a comma or a bracket", f.name))
+		return d.wrong(n, f, key, "a text", mendText(n, f))
 	}
 	if len(f.one) > 0 && !contains(f.one, n.Text) {
 		finding := WrongType.At(n.At, "%s cannot be %q", f.name, n.Text)
@@ -254,6 +254,37 @@ func (d *Decoder) word(n *syntax.Node, f field, key position.Pos, set func(strin
 	}
 	set(n.Text)
 	return true
+}
+
+// mendText says how a text is written: of a list in a list, that the inner
+// brackets go.
+func mendText(n *syntax.Node, f field) string {
+	if f.item && n.Kind == syntax.List {
+		return fmt.Sprintf("take the inner brackets away: %s: [%s]", f.name, wordsIn(n, "one, two"))
+	}
+	if f.item {
+		return fmt.Sprintf("write %s: [one, two], a text in quotes where it holds a colon, a comma or a bracket", f.name)
+	}
+	return fmt.Sprintf("write %s: text, in quotes where it holds a colon, a comma or a bracket", f.name)
+}
+
+// wordsIn are the plain words of a node, as a list has them; else what stands
+// for them.
+func wordsIn(n *syntax.Node, otherwise string) string {
+	var out []string
+	for _, item := range n.Items {
+		if item.Kind != syntax.Scalar || item.Text == "" {
+			return otherwise
+		}
+		out = append(out, item.Text)
+	}
+	if n.Kind == syntax.Scalar && n.Text != "" {
+		return n.Text
+	}
+	if len(out) == 0 {
+		return otherwise
+	}
+	return strings.Join(out, ", ")
 }
 
 func contains(list []string, s string) bool {
@@ -286,7 +317,7 @@ func (d *Decoder) yesNo(n *syntax.Node, v reflect.Value, f field, key position.P
 	if n.Kind != syntax.Scalar || (n.Text != "yes" && n.Text != "no") {
 		mend := fmt.Sprintf("write %s: yes, or %s: no", f.name, f.name)
 		if f.word != "" {
-			mend = fmt.Sprintf("write %s: yes, %s: no, or %s: %s", f.name, f.name, f.name, f.word)
+			mend = fmt.Sprintf("write %s: yes, or %s: no; a plug that stays with the one who pulled it has %s: %s", f.name, f.name, f.name, f.word)
 		}
 		return d.wrong(n, f, key, "yes or no", mend)
 	}
@@ -303,9 +334,12 @@ func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key position.Po
 		n = &syntax.Node{Kind: syntax.List, Items: []*syntax.Node{n}, At: n.At}
 	}
 	if n.Kind != syntax.List {
-		like := cmp.Or(n.Text, "one, two")
-		return d.wrong(n, f, key, "a list", fmt.Sprintf("write %s: [%s]", f.name, like))
+		return d.wrong(n, f, key, "a list", fmt.Sprintf("write %s: [%s]", f.name, wordsIn(n, "one, two")))
 	}
+	if v.Type().Elem().Kind() == reflect.Slice && flat(n) {
+		return d.wrong(n, f, key, "a list of lists", fmt.Sprintf("write %s: [[%s]]", f.name, wordsIn(n, "one, two")))
+	}
+	f.item = true
 	ok := true
 	out := reflect.MakeSlice(v.Type(), 0, len(n.Items))
 	for _, item := range n.Items {
@@ -318,6 +352,16 @@ func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key position.Po
 	}
 	v.Set(out)
 	return ok
+}
+
+// flat says that a list which holds lists holds words alone.
+func flat(n *syntax.Node) bool {
+	for _, item := range n.Items {
+		if item.Kind != syntax.Scalar {
+			return false
+		}
+	}
+	return len(n.Items) > 0
 }
 
 // entries reads a map from id to entry into a slice of pointers, as written.
@@ -381,13 +425,18 @@ var windowsName = regexp.MustCompile("^(?:" + WindowsKeeps + ")$")
 // amount reads a quantity of the field's dimension.
 func (d *Decoder) amount(n *syntax.Node, f field, key position.Pos, read func(string, quantity.Dimension) error) bool {
 	if n.Kind != syntax.Scalar {
-		return d.wrong(n, f, key, "an amount", fmt.Sprintf("write %s: %s", f.name, f.dim.Example()))
+		return d.wrong(n, f, key, "an amount", fmt.Sprintf("write %s: %s", f.name, f.example()))
 	}
 	if err := read(n.Text, f.dim); err != nil {
-		return d.add(BadAmount(err, n.At, f.name))
+		bad := BadAmount(err, n.At, f.name)
+		bad.Mend = strings.Replace(bad.Mend, "such as "+f.dim.Example(), "such as "+f.example(), 1)
+		return d.add(bad)
 	}
 	return true
 }
+
+// example is an amount that a field could have.
+func (f field) example() string { return cmp.Or(f.like, f.dim.Example()) }
 
 // BadAmount is the finding for an amount that could not be read.
 func BadAmount(err error, at position.Pos, name string) finding.Finding {

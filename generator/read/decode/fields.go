@@ -13,9 +13,11 @@ type field struct {
 	name  string
 	index []int
 	need  bool
+	item  bool     // what is read is an entry of its list
 	many  bool     // a list that may be written as a single text
 	one   []string // the words it may hold
 	dim   quantity.Dimension
+	like  string   // an amount that it could have, where the dimension's own example could not be
 	asked []string // the kinds of entry that cannot do without it
 	doc   string
 	word  string // that may stand in place of an amount
@@ -75,6 +77,7 @@ func readFields(t reflect.Type, at []int) []field {
 				need: options == "need", many: options == "many",
 				one:   strings.Fields(f.Tag.Get("one")),
 				dim:   quantity.DimensionNamed(f.Tag.Get("dim")),
+				like:  f.Tag.Get("like"),
 				word:  f.Tag.Get("word"),
 				sets:  f.Tag.Get("sets"),
 				asked: strings.Fields(f.Tag.Get("asked")),

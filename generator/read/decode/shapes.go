@@ -90,7 +90,7 @@ func (d *Decoder) uses(n *syntax.Node, v reflect.Value, f field, key position.Po
 // idList reads a list of ids, each of which may be a map with one pair, or a
 // map; add gets a nil value where there is only an id.
 func (d *Decoder) idList(n *syntax.Node, f field, key position.Pos, add func(string, position.Pos, *syntax.Node) bool) bool {
-	mend := func() string { return fmt.Sprintf("write %s: [one, two]", f.name) }
+	mend := func(n *syntax.Node) string { return fmt.Sprintf("write %s: [%s]", f.name, wordsIn(n, "one, two")) }
 	ok := true
 	pairs := make([]syntax.Pair, 0, len(n.Items)) // an id alone has no value
 	switch n.Kind {
@@ -102,13 +102,13 @@ func (d *Decoder) idList(n *syntax.Node, f field, key position.Pos, add func(str
 			case item.Kind == syntax.Map && len(item.Pairs) > 0:
 				pairs = append(pairs, item.Pairs...)
 			default:
-				ok = d.wrong(item, f, key, "a list of ids", mend())
+				ok = d.wrong(item, f, key, "a list of ids", mend(item))
 			}
 		}
 	case syntax.Map:
 		pairs = n.Pairs
 	default:
-		return d.wrong(n, f, key, "a list of ids", mend())
+		return d.wrong(n, f, key, "a list of ids", mend(n))
 	}
 	for i := 0; i < len(pairs); i++ {
 		if i+1 < len(pairs) && pairs[i].Value != nil {
@@ -117,6 +117,10 @@ func (d *Decoder) idList(n *syntax.Node, f field, key position.Pos, add func(str
 				i++ // what stands behind the comma is the rest of this one
 				continue
 			}
+		}
+		if pairs[i].Key == "" {
+			ok = d.add(WrongType.At(pairs[i].KeyAt, "%s has an entry without an id", f.name).WithMend("write the id before the colon, or take the entry out"))
+			continue
 		}
 		ok = add(pairs[i].Key, pairs[i].KeyAt, pairs[i].Value) && ok
 	}
@@ -141,7 +145,7 @@ func (d *Decoder) hazards(n *syntax.Node, out *[]model.HazardUse, f field, key p
 func (d *Decoder) date(n *syntax.Node, out *model.Date, f field, key position.Pos) bool {
 	day, ok := model.ParseDate(n.Text)
 	if n.Kind != syntax.Scalar || !ok {
-		return d.wrong(n, f, key, "a day of the calendar", fmt.Sprintf("write %s: 2026-03-02 (year-month-day)", f.name))
+		return d.wrong(n, f, key, "a day of the calendar", fmt.Sprintf("write %s: 2026-03-02, as year, month and day", f.name))
 	}
 	*out = day
 	return true
@@ -150,10 +154,14 @@ func (d *Decoder) date(n *syntax.Node, out *model.Date, f field, key position.Po
 // stages reads torques and angles, each as written.
 func (d *Decoder) stages(n *syntax.Node, out *[]quantity.Quantity, f field, key position.Pos) bool {
 	if n.Kind != syntax.List {
-		return d.wrong(n, f, key, "a list of torques and angles", fmt.Sprintf("write %s: [30 N·m, 60 N·m, 90°]", f.name))
+		return d.wrong(n, f, key, "a list of torques and angles", fmt.Sprintf("write %s: [%s]", f.name, wordsIn(n, "30 N·m, 60 N·m, 90°")))
 	}
 	ok := true
 	for _, item := range n.Items {
+		if item.Kind == syntax.List {
+			ok = d.wrong(item, f, key, "a list of torques and angles", fmt.Sprintf("take the inner brackets away: %s: [%s]", f.name, wordsIn(item, "30 N·m, 60 N·m, 90°")))
+			continue
+		}
 		q, err := quantity.Parse(item.Text, quantity.None)
 		if err == nil && q.Unit.Dimension() != quantity.Torque && q.Unit.Dimension() != quantity.Angle {
 			_, err = quantity.Parse(item.Text, quantity.Torque)
@@ -170,7 +178,7 @@ func (d *Decoder) stages(n *syntax.Node, out *[]quantity.Quantity, f field, key 
 // pairs reads a map from a word to a text.
 func (d *Decoder) pairs(n *syntax.Node, f field, key position.Pos, add func(model.Pair)) bool {
 	if n.Kind != syntax.Map {
-		return d.wrong(n, f, key, "a map", fmt.Sprintf("write %s: { one: text, two: text }", f.name))
+		return d.wrong(n, f, key, "a map", fmt.Sprintf("write %s: { %s }", f.name, pairsIn(n)))
 	}
 	ok := true
 	for _, p := range n.Pairs {
@@ -181,6 +189,25 @@ func (d *Decoder) pairs(n *syntax.Node, f field, key position.Pos, add func(mode
 		add(model.Pair{Key: p.Key, KeyAt: p.KeyAt, Value: p.Value.Text, ValueAt: p.Value.At})
 	}
 	return ok
+}
+
+// pairsIn are the pairs that were meant by a list, "good, bad" or "lid: off".
+func pairsIn(n *syntax.Node) string {
+	var out []string
+	for _, item := range n.Items {
+		switch {
+		case item.Kind == syntax.Scalar && item.Text != "":
+			out = append(out, item.Text+": text")
+		case item.Kind == syntax.Map && len(item.Pairs) == 1 && item.Pairs[0].Value.Kind == syntax.Scalar:
+			out = append(out, item.Pairs[0].Key+": "+item.Pairs[0].Value.Text)
+		default:
+			return "one: text, two: text"
+		}
+	}
+	if len(out) == 0 {
+		return "one: text, two: text"
+	}
+	return strings.Join(out, ", ")
 }
 
 func (d *Decoder) states(n *syntax.Node, out *[]model.State, f field, key position.Pos) bool {
@@ -287,7 +314,7 @@ func (d *Decoder) datedUnits(n *syntax.Node, out *[]model.DatedUnit, f field, ke
 	good := d.pairs(n, f, key, func(p model.Pair) {
 		day, is := model.ParseDate(p.Value)
 		if !is {
-			ok = d.add(WrongType.At(p.ValueAt, "%s is %q; it must be a day of the calendar", p.Key, p.Value).WithMend("write 2026-03-02 (year-month-day)"))
+			ok = d.add(WrongType.At(p.ValueAt, "%s is %q; it must be a day of the calendar", p.Key, p.Value).WithMend("write 2026-03-02, as year, month and day"))
 			return
 		}
 		*out = append(*out, model.DatedUnit{Name: p.Key, Last: day})

@@ -85,13 +85,13 @@ func (s *Site) ComputedLift(p *model.Part, people int) []Computed {
 
 // Computed is what can be worked out of a step: the settings of a wrench with
 // an adapter, lifts by hand, and what is let out.
-func (s *Site) Computed(st *model.Step) []Computed {
+func (s *Site) Computed(st *model.Step, again map[*model.Link]bool) []Computed {
 	var out []Computed
 	for _, l := range st.Links {
 		switch to := l.To.(type) {
 		case *model.Fastener:
 			if l.Kind.Act == model.Tighten {
-				out = append(out, s.settings(to, st, st.Links)...)
+				out = append(out, s.settings(fastening.Asked(to, again[l]), st, st.Links)...)
 			}
 		case *model.Part:
 			if l.Kind.Act == model.Remove || l.Kind.Act == model.Renew || l.Kind.Act == model.Refit {

@@ -1,6 +1,7 @@
 package procedure
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -74,7 +75,7 @@ func TestDeclaredAmountsAreShownAsTyped(t *testing.T) {
 		t.Errorf("the greater does not count: %s", m.Energies[0].Pressure)
 	}
 	knob := procedureOf(t, s, "oil").Steps[2]
-	if got := s.fastener(knob.Links[0], m.Fasteners[0]); len(got) != 1 || got[0] != "knob: hand-tight" {
+	if got := s.fastener(knob.Links[0], m.Fasteners[0], false); len(got) != 1 || got[0] != "knob: hand-tight" {
 		t.Errorf("the knob is %q", got)
 	}
 }
@@ -161,5 +162,27 @@ func TestLookAtPlaces(t *testing.T) {
 	j := &model.Job{Holds: []model.JobHold{{Step: "1.1", Hold: "joints", Kind: "look", Met: true, Good: &good, Ticked: []string{"pump", "valve"}}}}
 	if got := s.RecordHold(j, &j.Holds[0], false); got != "joints: good; looked at: pump, valve" {
 		t.Error(got)
+	}
+}
+
+// A second tightening of what is tight asks for the last stage alone, on the
+// page and of the tools: no angle gauge, no small wrench. What was loosened in
+// between, or was tightened on some units alone, has all its stages again.
+func TestASecondTighteningHasTheLastStageAlone(t *testing.T) {
+	s := siteOf(t, map[string]string{
+		"shop.yaml":            "title: Shop\n",
+		"machines/engine.yaml": "name: Engine\noptions: { cab: Cab }\nparts: { head: { name: head, held-by: { head-bolt: 6 } } }\nfasteners: { head-bolt: { name: head bolt, stages: [30 N·m, 90°, 60 N·m] } }\n",
+		"procedures/head.md":   "---\ntitle: Head\nfor: engine\n---\n## Strip\n\n1. [Head off](remove:head).\n\n## Refit\n\n1. [Back](reverse:strip).\n2. [Tighten](tighten:head-bolt).\n3. [Undo](loosen:head-bolt).\n4. [With a cab](when:cab), [tighten](tighten:head-bolt).\n5. [Tighten](tighten:head-bolt).\n6. [Tighten](tighten:head-bolt).\n",
+	})
+	p := procedureOf(t, s, "head")
+	var got []int
+	for _, st := range s.Procedure(p).Phases[1].Parts {
+		got = append(got, len(st.Step.Tags))
+	}
+	if want := []int{0, 1, 0, 3, 3, 1}; !slices.Equal(got, want) {
+		t.Errorf("stages shown by step: %v, want %v", got, want)
+	}
+	if got := s.Procedure(p).Phases[1].Parts[5].Step.Tags[0]; !strings.Contains(got, "60 N·m") || !strings.Contains(got, "3") {
+		t.Errorf("the last stage is shown as %q", got)
 	}
 }

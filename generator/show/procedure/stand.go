@@ -6,6 +6,7 @@ import (
 
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
+	"baybinder/generator/trade/fastening"
 )
 
 // Stood is one thing that is not as it is on a whole, closed, full and live
@@ -37,11 +38,12 @@ type course struct {
 	whole []string // what every step asks of the unit
 	turn  int
 	stood []Stood
+	again map[*model.Link]bool // links that tighten what is tight already
 }
 
 // start is the course of a procedure before its first step.
 func (s *Pages) start(p *model.Procedure) *course {
-	return &course{Procedure: p, whole: wholly(p), turn: -1}
+	return &course{Procedure: p, whole: wholly(p), turn: -1, again: fastening.Again(p)}
 }
 
 // standAfter is how things stand after a step.

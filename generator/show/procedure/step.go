@@ -68,11 +68,11 @@ func (s *Pages) step(up string, c *course, st *model.Step) Step {
 		s.stepBlock(&v, up, &blocks[i])
 	}
 	for _, l := range st.Links {
-		s.stepLink(&v, up, st, l)
+		s.stepLink(&v, up, c, st, l)
 	}
 	v.Tags = append(v.Tags, s.tags(st)...)
 	v.Tags = slices.Concat(v.Tags, s.keptPlugs(st), s.testedAltered(st))
-	v.Computed = s.Computed(st)
+	v.Computed = s.Computed(st, c.again)
 	v.Posts = s.posts(st, v.Posts)
 	v.Stand = s.standAfter(c, st)
 	order := orderOf(st)
@@ -104,7 +104,7 @@ func (s *Pages) stepBlock(v *Step, up string, b *model.Block) {
 }
 
 // stepLink shows what a link makes of its step besides words.
-func (s *Pages) stepLink(v *Step, up string, st *model.Step, l *model.Link) {
+func (s *Pages) stepLink(v *Step, up string, c *course, st *model.Step, l *model.Link) {
 	switch to := l.To.(type) {
 	case *model.Hold:
 		if l.Kind.Stops {
@@ -122,7 +122,7 @@ func (s *Pages) stepLink(v *Step, up string, st *model.Step, l *model.Link) {
 	case *model.Order:
 		v.Tags = append(v.Tags, fmt.Sprintf(s.Words.InThisOrder, page.Joined(s.entries(to))))
 	case *model.Fastener:
-		v.Tags = append(v.Tags, s.fastener(l, to)...)
+		v.Tags = append(v.Tags, s.fastener(l, to, c.again[l])...)
 		if l.Kind.Act == model.Tighten && !pictured(st.Of, to) {
 			v.Orders = append(v.Orders, s.order(to, heldAt(l, to))...)
 		}
@@ -196,14 +196,15 @@ func (s *Pages) Reverse(l *model.Link) string {
 	return fmt.Sprintf(s.Words.ReverseAll, phase)
 }
 
-// fastener says what the shop wrote of a fastener that the step tightens.
-func (s *Pages) fastener(l *model.Link, f *model.Fastener) []string {
+// fastener says what the shop wrote of a fastener that the step tightens: of one
+// that is tight already the last stage alone.
+func (s *Pages) fastener(l *model.Link, f *model.Fastener, again bool) []string {
 	var out []string
 	if l.Kind.Act == model.Tighten {
 		switch {
 		case len(f.Stages) > 0:
 			for i, stage := range f.Stages {
-				if !lastOnly(l, f) || i == len(f.Stages)-1 {
+				if !again && !lastOnly(l, f) || i == len(f.Stages)-1 {
 					out = append(out, fmt.Sprintf(s.Words.Stage, s.Name(f), i+1, s.Both(stage)))
 				}
 			}

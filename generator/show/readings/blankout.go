@@ -16,6 +16,7 @@ import (
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/show/page"
 	"baybinder/generator/show/procedure"
+	"baybinder/generator/trade/fastening"
 )
 
 // Exercise is a procedure with its order, torques and signal words left out, or
@@ -77,7 +78,7 @@ func (r *Readings) Exercise(p *model.Procedure, answers bool) *Exercise {
 	}
 	other.Address = v.Up + other.Address
 	v.Other, v.Procedure = other, r.Link(v.Up, p)
-	x := exercise{r.Pages, p, answers}
+	x := exercise{r.Pages, p, answers, fastening.Again(p)}
 	for _, phase := range p.Phases {
 		if len(phase.Steps) > 0 {
 			v.Phases = append(v.Phases, x.phase(phase))
@@ -91,6 +92,7 @@ type exercise struct {
 	*procedure.Pages
 	p       *model.Procedure
 	answers bool
+	again   map[*model.Link]bool // links that tighten what is tight already
 }
 
 func (x *exercise) phase(phase *model.Phase) ExercisePhase {
@@ -161,7 +163,7 @@ func (x *exercise) link(v *ExerciseStep, st *model.Step, l *model.Link) {
 		}
 	case *model.Fastener:
 		if l.Kind.Act == model.Tighten {
-			v.Facts = append(v.Facts, x.tightness(to.Label(), to)...)
+			v.Facts = append(v.Facts, x.tightness(to.Label(), fastening.Asked(to, x.again[l]))...)
 		}
 	}
 	if l.Kind.Act != model.Reverse || l.Phase == nil {

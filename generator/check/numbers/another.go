@@ -1,0 +1,121 @@
+package numbers
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
+)
+
+// another says whether an amount is, by the words around it, not that of what
+// the sentence links: of a lamp or a hoist that nobody links, of what should not
+// be, of how often or how far apart something is done. The words are those of
+// every language, as a shop writes more than one.
+func (b *beside) another(text string, q quantity.Found) bool {
+	before, behind := wordsBefore(text[:q.Start]), wordsBehind(text[q.End:])
+	return slices.ContainsFunc(language.All(), func(l *shape.Language) bool {
+		a := &l.Asides
+		switch {
+		case endsIn(before, a.Not):
+			return true
+		case q.Fits(quantity.Duration) && (endsIn(before, a.Every) || endsIn(before, a.Added) || beginsWith(behind, a.More)):
+			return true
+		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || beginsWith(behind, a.Away) && (a.At == "" || endsIn(before, []string{a.At}))):
+			return true
+		case endsIn(before, a.Beyond) && slices.ContainsFunc(b.of.limits, func(limit quantity.Quantity) bool { return quantity.Agrees(q.Quantity, limit) }):
+			return true
+		}
+		return b.ofThing(l, q, before, behind)
+	})
+}
+
+// ofThing says whether an amount is that of a thing which the words name beside
+// it and which nobody links: "the 24 V lamp", "una grúa de 500 kg".
+func (b *beside) ofThing(l *shape.Language, q quantity.Found, before, behind []string) bool {
+	is := func(word string) bool {
+		return !b.names[word] && (isOneOf(l.Asides.Things, word, l.Verbs.Plurals) ||
+			q.Fits(quantity.Voltage) && isOneOf(l.Asides.Scales, word, l.Verbs.Plurals) ||
+			q.Fits(quantity.Pressure) && isOneOf(l.Asides.Media, word, l.Verbs.Plurals))
+	}
+	if n := len(behind); n > 0 && behind[0] == l.Numbers.Of && n > 1 && is(behind[1]) {
+		return true
+	}
+	if !l.Acts.NounFirst && leadsTo(behind, l.Asides.Breaks, is) {
+		return true
+	}
+	n := len(before)
+	if n == 0 {
+		return false
+	}
+	if owner, has := strings.CutSuffix(strings.ReplaceAll(before[n-1], "’", "'"), "'s"); has {
+		return is(owner)
+	}
+	if !endsIn(before, l.Asides.Of) {
+		return false
+	}
+	before = slices.Clone(before[:n-1])
+	slices.Reverse(before)
+	return leadsTo(before, l.Asides.Breaks, is)
+}
+
+// leadsTo says that the first of the words is one that is looked for, or the
+// second, behind a word that belongs to it: "inspection lamp".
+func leadsTo(list []string, breaks shape.Set, is func(string) bool) bool {
+	for i, word := range list {
+		switch {
+		case i == 2 || breaks[word]:
+			return false
+		case is(word):
+			return true
+		}
+	}
+	return false
+}
+
+func isOneOf(set shape.Set, word string, plurals []string) bool {
+	return set[word] || slices.ContainsFunc(plurals, func(end string) bool { return set[strings.TrimSuffix(word, end)] })
+}
+
+// mostWordsAside is how far from an amount a word is looked for.
+const mostWordsAside = 5
+
+// wordsBefore are the last words of a text, in small letters, as far as the
+// nearest sign that parts a clause or a link.
+func wordsBefore(text string) []string {
+	if at := strings.LastIndexFunc(text, parts); at >= 0 {
+		text = text[at+1:]
+	}
+	list := strings.Fields(strings.ToLower(text))
+	return list[max(0, len(list)-mostWordsAside):]
+}
+
+// wordsBehind are the first words of a text, in small letters.
+func wordsBehind(text string) []string {
+	text = strings.TrimPrefix(text, "-")
+	if at := strings.IndexFunc(text, parts); at >= 0 {
+		text = text[:at]
+	}
+	list := strings.Fields(strings.ToLower(strings.ReplaceAll(text, ".", " ")))
+	return list[:min(len(list), mostWordsAside)]
+}
+
+func parts(c rune) bool { return c < ' ' && !unicode.IsSpace(c) || strings.ContainsRune(",;:()!?", c) }
+
+// endsIn says that words end in one of the phrases.
+func endsIn(list []string, phrases []string) bool {
+	return slices.ContainsFunc(phrases, func(p string) bool {
+		words := strings.Fields(p)
+		return len(list) >= len(words) && slices.Equal(list[len(list)-len(words):], words)
+	})
+}
+
+// beginsWith says that words begin with one of the phrases.
+func beginsWith(list []string, phrases []string) bool {
+	return slices.ContainsFunc(phrases, func(p string) bool {
+		words := strings.Fields(p)
+		return len(list) >= len(words) && slices.Equal(list[:len(words)], words)
+	})
+}

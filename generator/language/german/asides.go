@@ -1,0 +1,20 @@
+package german
+
+import "baybinder/generator/language/shape"
+
+var asides = shape.Asides{
+	Not:    []string{"nicht", "nicht mit", "nicht auf", "nie", "niemals", "statt", "statt der", "anstatt"},
+	Every:  []string{"alle", "jede"},
+	Added:  []string{"weitere", "nochmals", "noch"},
+	More:   []string{"länger", "mehr"},
+	Away:   []string{"von", "vom", "auseinander", "entfernt", "abstand"},
+	Beyond: []string{"unter", "unterhalb von", "weniger als", "über", "mehr als"},
+	Of:     []string{"von", "für"},
+	Things: shape.SetOf("lampe leuchte handlampe taschenlampe birne bohrmaschine schleifer säge ladegerät lüfter prüfer messgerät multimeter kompressor regler " +
+		"hebezeug kran heber wagenheber schlinge gurt kette winde schäkel seil stange hebel verlängerung fühlerlehre lineal messschieber " +
+		"bürste dorn bohrer feile schlüssel nuss schraubendreher schraube bolzen schlauch klemme kleber klebstoff dichtmasse farbe band fett " +
+		"handschuh pistole ofen thermometer uhr zange hammer abzieher magnet spiegel trichter lappen"),
+	Scales: shape.SetOf("bereich messbereich skala"),
+	Media:  shape.SetOf("luft stickstoff druckluft"),
+	Breaks: shape.SetOf("der die das den dem ein eine einen und oder mit ohne auf in an zu von für bis dann vor nach als wenn sobald sein seine ist sind"),
+}

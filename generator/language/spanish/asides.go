@@ -1,0 +1,21 @@
+package spanish
+
+import "baybinder/generator/language/shape"
+
+var asides = shape.Asides{
+	Not:    []string{"no", "no a", "nunca", "nunca a", "jamás", "en vez de", "en vez de los", "en lugar de", "en lugar de los", "ya no"},
+	Every:  []string{"cada"},
+	Added:  []string{"otros", "otras", "otro", "otra"},
+	More:   []string{"más", "adicionales"},
+	Away:   []string{"del", "de la", "de los", "de las", "de un", "de una", "desde"},
+	At:     "a",
+	Beyond: []string{"por debajo de", "debajo de", "bajo", "menos de", "inferior a", "por encima de", "encima de", "más de", "superior a"},
+	Of:     []string{"de", "para"},
+	Things: shape.SetOf("lámpara luz linterna bombilla foco taladro amoladora sierra cargador ventilador aspiradora comprobador medidor multímetro voltímetro dial compresor regulador " +
+		"polipasto grúa gato eslinga cincha cadena carro cabrestante pórtico grillete cuerda barra palanca prolongación galga regla calibre micrómetro " +
+		"cepillo botador broca lima vaso llave destornillador varilla tornillo perno espárrago manguera mordaza epoxi adhesivo pegamento sellador pintura imprimación cinta grasa " +
+		"guante pistola horno termómetro reloj temporizador alicates martillo maza extractor imán espejo embudo trapo"),
+	Scales: shape.SetOf("escala rango punta"),
+	Media:  shape.SetOf("aire nitrógeno"),
+	Breaks: shape.SetOf("el la los las un una y o a en con sin por desde para de como si cuando mientras hasta luego antes después su sus este esta que es son"),
+}

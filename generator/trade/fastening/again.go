@@ -1,0 +1,164 @@
+package fastening
+
+import (
+	"slices"
+
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/model"
+)
+
+// Asked is what a tightening asks for: the torque, or every stage; of a fastener
+// that is tight already the last stage alone. Its sequence and head stay.
+func Asked(f *model.Fastener, again bool) *model.Fastener {
+	if !again || len(f.Stages) < 2 {
+		return f
+	}
+	last := *f
+	last.Stages = f.Stages[len(f.Stages)-1:]
+	return &last
+}
+
+// Angles are the stages of a fastener that are turned by an angle.
+func Angles(f *model.Fastener) []quantity.Quantity {
+	var out []quantity.Quantity
+	for _, q := range f.Stages {
+		if q.Unit.Dimension() == quantity.Angle {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+// Again are the tighten: links of a procedure at which everything that they
+// tighten was tightened before in it, and is still tight on every unit and
+// whatever happened. Where that is not sure, the link is not among them: all
+// stages are asked for then.
+func Again(p *model.Procedure) map[*model.Link]bool {
+	h := hands{tight: map[heldBy]bool{}, loose: map[heldBy]*model.Phase{}, again: map[*model.Link]bool{}}
+	h.procedure(p, nil)
+	return h.again
+}
+
+// heldBy is a fastener at a part; at none where it stands alone.
+type heldBy struct {
+	fastener *model.Fastener
+	part     *model.Part
+}
+
+// hands follow what was surely tightened and not loosened since.
+type hands struct {
+	tight map[heldBy]bool
+	loose map[heldBy]*model.Phase // the phase that loosened it last
+	again map[*model.Link]bool
+}
+
+func (h *hands) procedure(p *model.Procedure, above []*model.Procedure) {
+	if slices.Contains(above, p) {
+		return
+	}
+	above = append(above, p)
+	for _, s := range p.Steps {
+		for _, l := range s.Links {
+			if callee, is := l.To.(*model.Procedure); is && l.Kind.Act == model.Call {
+				h.procedure(callee, above)
+			} else if !l.Bad {
+				h.link(s, l, len(above) == 1)
+			}
+		}
+	}
+}
+
+func (h *hands) link(s *model.Step, l *model.Link, own bool) {
+	switch to := l.To.(type) {
+	case *model.Part:
+		if takesOffOrOn(l) {
+			for _, use := range to.HeldBy {
+				h.loosen(s, heldBy{use.To, to})
+			}
+		}
+	case *model.Fastener:
+		switch l.Kind.Act {
+		case model.Loosen:
+			for _, at := range scopeOf(s, l, to) {
+				h.loosen(s, at)
+			}
+		case model.Tighten:
+			h.tighten(s, l, to, own)
+		}
+	case nil:
+		if l.Kind.Act == model.Reverse && l.Sign == 0 && always(s) {
+			h.reverse(l.Phase)
+		}
+	}
+}
+
+func (h *hands) loosen(s *model.Step, at heldBy) {
+	delete(h.tight, at)
+	h.loose[at] = s.Phase
+}
+
+// reverse tightens what a phase loosened and nobody else did since.
+func (h *hands) reverse(ph *model.Phase) {
+	for at, by := range h.loose {
+		if by == ph {
+			h.tight[at] = true
+		}
+	}
+}
+
+func (h *hands) tighten(s *model.Step, l *model.Link, f *model.Fastener, own bool) {
+	scope := scopeOf(s, l, f)
+	if own {
+		h.again[l] = len(scope) > 0 && !slices.ContainsFunc(scope, func(at heldBy) bool { return !h.tight[at] })
+	}
+	if !always(s) {
+		return
+	}
+	for _, at := range scope {
+		h.tight[at] = true
+	}
+}
+
+func takesOffOrOn(l *model.Link) bool {
+	return l.Kind.Act == model.Remove || l.Kind.Act == model.Renew || l.Kind.Act == model.Refit
+}
+
+// scopeOf is what a fastener act works on: at the part that it names, else at
+// those that its step takes off or puts back, else wherever it holds.
+func scopeOf(s *model.Step, l *model.Link, f *model.Fastener) []heldBy {
+	if l.Part != nil {
+		return []heldBy{{f, l.Part}}
+	}
+	var out []heldBy
+	for _, other := range s.Links {
+		if p, is := other.To.(*model.Part); is && takesOffOrOn(other) && slices.Contains(f.Holds, p) {
+			out = append(out, heldBy{f, p})
+		}
+	}
+	if len(out) > 0 {
+		return out
+	}
+	for _, p := range f.Holds {
+		out = append(out, heldBy{f, p})
+	}
+	if len(out) == 0 {
+		return []heldBy{{f, nil}}
+	}
+	return out
+}
+
+// always says that a step is done on every unit and whatever happened.
+func always(s *model.Step) bool {
+	conditional := func(l *model.Link) bool {
+		return l.Is(model.LinkWhen) || l.Is(model.LinkOptional) || l.Kind.Branches
+	}
+	if s.Phase != nil && s.Phase.Lead != nil && slices.ContainsFunc(s.Phase.Lead.Links, conditional) {
+		return false
+	}
+	for ; s != nil; s = s.Parent {
+		if slices.ContainsFunc(s.Links, conditional) {
+			return false
+		}
+	}
+	return true
+}
