@@ -7,7 +7,7 @@ import (
 
 // ForMachine is a machine with its procedures by what they are for.
 type ForMachine struct {
-	Machine page.Link // without an address for what is for any machine
+	Machine page.Link // the page of the machine, or of what is for any
 	Uses    []page.Use
 }
 
@@ -40,7 +40,7 @@ func (s *Pages) byMachine(up string) []ForMachine {
 		out = append(out, g)
 	}
 	if general := of[nil]; len(general) > 0 {
-		out = append(out, ForMachine{Machine: page.Link{Name: s.Words.AnyMachine}, Uses: s.UsesOf(up, general, few, "any.html")})
+		out = append(out, ForMachine{Machine: page.Link{Name: s.Words.AnyMachine, Address: "any.html"}, Uses: s.UsesOf(up, general, few, "any.html")})
 	}
 	return out
 }
