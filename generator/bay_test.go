@@ -68,9 +68,9 @@ func TestAJobAtTheBay(t *testing.T) {
 	ctx, complaints := browser(t)
 	page := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
 	work(t, ctx, page)
-	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](`type(document.getElementById('unit-serial'), '999'); press(document.querySelector('.choose'), 'Take this number')`)))
+	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](`type(document.getElementById('unit-serial'), '999'); press(document.querySelector('.choose'), 'Use this number')`)))
 	says(t, ctx, `document.querySelector('.at-hand').textContent`, "no unit 999")
-	js[any](t, ctx, `type(document.getElementById('unit-serial'), '112'); press(document.querySelector('.choose'), 'Take this number'); 0`)
+	js[any](t, ctx, `type(document.getElementById('unit-serial'), '112'); press(document.querySelector('.choose'), 'Use this number'); 0`)
 	says(t, ctx, `location.search`, "?unit=112")
 	says(t, ctx, `state('4.5')`, "Not on this unit")
 	says(t, ctx, `state('3.1')`, "")
@@ -82,7 +82,7 @@ func TestAJobAtTheBay(t *testing.T) {
 	says(t, ctx, `document.querySelector('.job-strip .now').textContent`, "service plug")
 	js[any](t, ctx, `tick('3.1'); 0`) // 2.5 is unticked, the wait has not begun
 	says(t, ctx, `state('3.1')`, "before 2.5")
-	says(t, ctx, `state('3.1')`, "hold still open")
+	says(t, ctx, `state('3.1')`, "stop still open")
 	says(t, ctx, `strip()`, "gaps: 1")
 	js[any](t, ctx, `tick('3.1'); 0`)
 	says(t, ctx, `document.querySelector('dialog[open]').textContent`, "Take the tick back?")
@@ -129,7 +129,7 @@ func TestAJobAtTheBay(t *testing.T) {
 	}
 	schemaTakes(t, text)
 
-	js[any](t, ctx, `press(document.getElementById('bay'), 'Start again'); 0`)
+	js[any](t, ctx, `press(document.querySelector('.job-end'), 'Start again'); 0`)
 	if got := js[int](t, ctx, `document.querySelectorAll('.step.is-done').length`); got == 0 {
 		t.Error("start again does not ask")
 	}
@@ -149,7 +149,7 @@ func savedRecord(t *testing.T, ctx context.Context) string {
 		Behavior:         cdpbrowser.SetDownloadBehaviorBehaviorAllowAndName, DownloadPath: to, EventsEnabled: new(true)})
 	must(t, err)
 	progress := chromedp.Events(ctx, cdpbrowser.DownloadProgress)
-	js[any](t, ctx, `press(document.getElementById('bay'), 'Save the record'); 0`)
+	js[any](t, ctx, `press(document.querySelector('.job-end'), 'Save the record'); 0`)
 	for e, err := range progress {
 		must(t, err)
 		if e.State == cdpbrowser.DownloadProgressStateCompleted {

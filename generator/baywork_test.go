@@ -91,7 +91,7 @@ func TestAFailedHoldAndItsBranch(t *testing.T) {
 		js[any](t, ctx, `read('4.3', '6.1', '3.9', '0.2'); tick('4.3'); 0`)
 		is(`gaps()`, "")
 		is(`doubt()`, "true") // it is not dead yet
-		says(t, ctx, `state('4.3')`, "Its hold is not met: step 4.4 is next.")
+		says(t, ctx, `state('4.3')`, "Its limit is not met: step 4.4 is next.")
 	}
 
 	failed()

@@ -22,7 +22,7 @@ func TestLanguageSwitch(t *testing.T) {
 	ctx, complaints := browser(t)
 	page := "file://" + filepath.Join(site, "procedures", "isolate-compressor.html")
 	work(t, ctx, page)
-	js[any](t, ctx, `type(document.getElementById('unit-serial'), '425'); press(document.querySelector('.choose'), 'Take this number'); tick('1.1'); 0`)
+	js[any](t, ctx, `type(document.getElementById('unit-serial'), '425'); press(document.querySelector('.choose'), 'Use this number'); tick('1.1'); 0`)
 	js[any](t, ctx, `step('2.2').scrollIntoView(); 0`)
 	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](`document.querySelector('.languages a').click()`), chromedp.WaitReady(`html[lang=es] .job-strip`)))
 	must(t, chromedp.Do(ctx, chromedp.Evaluate[chromedp.Void](bayHelpers)))

@@ -162,10 +162,10 @@ func TestEachUnitHasItsJob(t *testing.T) {
 		js[any](t, ctx, `press(document.querySelector('.unit'), 'Another unit'); 0`) // and back again
 		js[any](t, ctx, `[...document.querySelectorAll('.choose button')].at(-1).click(); 0`)
 		is(t, ctx, `document.querySelector('.choose') === null && done() === 1`, true)
-		js[any](t, ctx, `press(document.querySelector('.unit'), 'Another unit'); type(document.getElementById('unit-serial'), '118'); press(document.querySelector('.choose'), 'Take this number'); 0`)
+		js[any](t, ctx, `press(document.querySelector('.unit'), 'Another unit'); type(document.getElementById('unit-serial'), '118'); press(document.querySelector('.choose'), 'Use this number'); 0`)
 		js[any](t, ctx, `answer('Cancel')`)
 		is(t, ctx, `document.querySelector('.choose') === null && done() === 1`, true)
-		js[any](t, ctx, `press(document.querySelector('.unit'), 'Another unit'); type(document.getElementById('unit-serial'), '118'); press(document.querySelector('.choose'), 'Take this number'); 0`)
+		js[any](t, ctx, `press(document.querySelector('.unit'), 'Another unit'); type(document.getElementById('unit-serial'), '118'); press(document.querySelector('.choose'), 'Use this number'); 0`)
 		js[any](t, ctx, `answer('Change the unit')`)
 		is(t, ctx, `location.search + done()`, "?unit=1180")
 
@@ -293,10 +293,10 @@ func TestTroubleIsToldWhereTheHandIs(t *testing.T) {
 		js[any](t, ctx, `tick('1.1'); 0`)
 		js[any](t, ctx, down)
 		says(t, ctx, inSight, "Choose the unit first")
-		js[any](t, ctx, `type(document.getElementById('unit-serial'), '999'); press(document.querySelector('.choose'), 'Take this number'); 0`)
+		js[any](t, ctx, `type(document.getElementById('unit-serial'), '999'); press(document.querySelector('.choose'), 'Use this number'); 0`)
 		js[any](t, ctx, down)
 		says(t, ctx, inSight, "no unit 999")
-		js[any](t, ctx, `type(document.getElementById('unit-serial'), '112'); press(document.querySelector('.choose'), 'Take this number'); 0`)
+		js[any](t, ctx, `type(document.getElementById('unit-serial'), '112'); press(document.querySelector('.choose'), 'Use this number'); 0`)
 		is(t, ctx, inSight, "nothing is said")
 
 		js[any](t, ctx, `var put = Storage.prototype.setItem; Storage.prototype.setItem = () => { throw new DOMException('x', 'QuotaExceededError') }; tick('1.2'); 0`)

@@ -101,7 +101,7 @@ func TestAStepIsPrintedWhole(t *testing.T) {
 	looked := 0
 	for _, name := range []string{"replace-contactor-panel", "replace-valve-plate", "isolate-tug-traction"} {
 		must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "procedures", name+".html"))))
-		const rows = `JSON.stringify([...document.querySelectorAll('.row')].filter((r) => r.querySelector('.hold, .call, .sequence, .fastened')).map((r) => [...r.querySelectorAll('.text > p:not(.state), .hold .title, .hold .limit, .call, .fastened li')].map((e) => e.textContent).filter(Boolean)))`
+		const rows = `JSON.stringify([...document.querySelectorAll('.row')].filter((r) => r.querySelector('.hold, .call, .sequence, .fastened')).map((r) => [...r.querySelectorAll('.text > p:not(.state), .hold .title, .hold .limit, .call, .fastened p')].map((e) => e.textContent).filter(Boolean)))`
 		var steps [][]string
 		must(t, json.Unmarshal([]byte(js[string](t, ctx, rows)), &steps))
 		_, pages := printed(t, ctx, 8.27, 11.69)
@@ -124,6 +124,35 @@ func TestAStepIsPrintedWhole(t *testing.T) {
 				t.Errorf("%s has %d sides on paper of %v in", filepath.Base(card), len(pages), paper)
 			}
 		}
+	}
+}
+
+// TestTheCardIsShort prints the longest job and the daily checks on A4: so many
+// sides at most, what to do in an emergency on the first, and nothing that is
+// the writer's.
+func TestTheCardIsShort(t *testing.T) {
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	for name, most := range map[string]int{"replace-contactor-panel": 7, "replace-contactor-panel.html?unit=112": 7, "tug-walk-round": 2, "check-hoist-daily": 2} {
+		file, query, _ := strings.Cut(strings.Replace(name, ".html", "", 1), "?")
+		must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "procedures", file+".html")+"?"+query)))
+		aid := js[string](t, ctx, `[...document.querySelectorAll('.emergency dd, .aid-line')].map((e) => e.textContent).join('|')`)
+		writers := js[string](t, ctx, `[document.querySelector('.checked'), ...document.querySelectorAll('.time-line > p, .around h2')].map((e) => e.textContent).join('|')`)
+		_, pages := printed(t, ctx, 8.27, 11.69)
+		if len(pages) > most {
+			t.Errorf("%s has %d sides, %d are allowed", name, len(pages), most)
+		}
+		for _, x := range strings.Split(aid, "|") {
+			if !strings.Contains(strings.ReplaceAll(pages[0], "\u00ad", ""), squeezed(x)) && !onOnePage(pages[:1], strings.Fields(x)) {
+				t.Errorf("%s: the first side does not say %q", name, x)
+			}
+		}
+		for _, x := range strings.Split(writers, "|") {
+			if onOnePage(pages, []string{x}) {
+				t.Errorf("%s: the card says %q", name, x)
+			}
+		}
+		t.Logf("%s: %d sides", name, len(pages))
 	}
 }
 

@@ -99,7 +99,7 @@ func play(t *testing.T, site string, j played) string {
 	setClock(t, ctx, start.UnixMilli())
 	file := "file://" + filepath.Join(site, "procedures", j.procedure+".html")
 	work(t, ctx, file)
-	js[any](t, ctx, fmt.Sprintf(`type(document.getElementById('unit-serial'), '%s'); press(document.querySelector('.choose'), 'Take this number'); type(document.getElementById('worker'), '%s'); 0`, j.unit, j.worker))
+	js[any](t, ctx, fmt.Sprintf(`type(document.getElementById('unit-serial'), '%s'); press(document.querySelector('.choose'), 'Use this number'); type(document.getElementById('worker'), '%s'); 0`, j.unit, j.worker))
 	var numbers []string
 	must(t, json.Unmarshal([]byte(js[string](t, ctx, `JSON.stringify(baybinder.page.steps.map((s) => s.number))`)), &numbers))
 	for _, n := range append(numbers, j.skip...) {

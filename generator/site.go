@@ -66,6 +66,9 @@ func unmarked(s *pages) []leaf {
 	if codes := s.register.FaultCodes(); codes != nil {
 		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
 	}
+	if general := s.front.General(); general != nil {
+		all = append(all, leaf{"any.html", func(w io.Writer) { theme.WriteGeneral(w, general) }})
+	}
 	all = each(all, s.Shown, func(w io.Writer, p *model.Procedure) { theme.WriteProcedure(w, s.procedure.Procedure(p)) })
 	all = translated(all, s)
 	all = each(all, m.Machines, func(w io.Writer, x *model.Machine) { theme.WriteMachine(w, s.register.Machine(x)) })

@@ -106,19 +106,16 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 	qw422016.N().S(`<nav aria-label="`)
 	qw422016.E().S(f.Index)
 	qw422016.N().S(`"><ul class="tabs">`)
-	for _, t := range f.Tabs {
-		qw422016.N().S(`<li><a href="`)
-		qw422016.E().S(t.Address)
-		qw422016.N().S(`"`)
-		if t.Current {
-			qw422016.N().S(` `)
-			qw422016.N().S(`aria-current="true"`)
-		}
-		qw422016.N().S(`>`)
-		qw422016.E().S(t.Name)
-		qw422016.N().S(`</a></li>`)
+	streamtabs(qw422016, f.Tabs)
+	qw422016.N().S(`</ul>`)
+	if len(f.Others) > 0 {
+		qw422016.N().S(`<details class="others"><summary>`)
+		qw422016.E().S(f.Words.More)
+		qw422016.N().S(`</summary><ul>`)
+		streamtabs(qw422016, f.Others)
+		qw422016.N().S(`</ul></details>`)
 	}
-	qw422016.N().S(`</ul></nav></header>`)
+	qw422016.N().S(`</nav></header>`)
 	qw422016.N().S(`
 `)
 	qw422016.N().S(`<main id="main">`)
@@ -180,6 +177,35 @@ func writefoot(qq422016 qtio422016.Writer, f *page.Frame) {
 func foot(f *page.Frame) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writefoot(qb422016, f)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streamtabs(qw422016 *qt422016.Writer, list []page.Tab) {
+	for _, t := range list {
+		qw422016.N().S(`<li><a href="`)
+		qw422016.E().S(t.Address)
+		qw422016.N().S(`"`)
+		if t.Current {
+			qw422016.N().S(` `)
+			qw422016.N().S(`aria-current="true"`)
+		}
+		qw422016.N().S(`>`)
+		qw422016.E().S(t.Name)
+		qw422016.N().S(`</a></li>`)
+	}
+}
+
+func writetabs(qq422016 qtio422016.Writer, list []page.Tab) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamtabs(qw422016, list)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func tabs(list []page.Tab) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writetabs(qb422016, list)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

@@ -37,33 +37,8 @@ func StreamFront(qw422016 *qt422016.Writer, p *front.Front) {
 	qw422016.N().S(`" hidden></section>`)
 	qw422016.N().S(`
 `)
-	if len(p.Machines) > 0 {
-		qw422016.N().S(`<section class="plates"><h2>`)
-		qw422016.E().S(p.Words.Machines)
-		qw422016.N().S(`</h2><ul>`)
-		for _, m := range p.Machines {
-			qw422016.N().S(`<li><a href="`)
-			qw422016.E().S(m.Address)
-			qw422016.N().S(`">`)
-			qw422016.E().S(m.Name)
-			qw422016.N().S(`</a></li>`)
-		}
-		qw422016.N().S(`</ul></section>`)
-		qw422016.N().S(`
-`)
-	}
-	for i := range p.Topics {
-		t := &p.Topics[i]
-
-		qw422016.N().S(`<section class="topic"><h2>`)
-		qw422016.E().S(t.Name)
-		qw422016.N().S(`</h2><ul class="cards">`)
-		for j := range t.Procedures {
-			streamsheet(qw422016, &t.Procedures[j])
-		}
-		qw422016.N().S(`</ul></section>`)
-		qw422016.N().S(`
-`)
+	for i := range p.ByUse {
+		streamforMachine(qw422016, &p.ByUse[i])
 	}
 	streamlist(qw422016, p.Training.Plans, p.Plans)
 	qw422016.N().S(`<section class="lately"><h2>`)
@@ -193,41 +168,109 @@ func Labels(p *register.Labels) string {
 	return qs422016
 }
 
+func streamforMachine(qw422016 *qt422016.Writer, m *front.ForMachine) {
+	qw422016.N().S(`<section class="topic"><h2>`)
+	streamanchor(qw422016, m.Machine)
+	qw422016.N().S(`</h2>`)
+	streambyUse(qw422016, m.Uses, "h3")
+	qw422016.N().S(`</section>`)
+	qw422016.N().S(`
+`)
+}
+
+func writeforMachine(qq422016 qtio422016.Writer, m *front.ForMachine) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamforMachine(qw422016, m)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func forMachine(m *front.ForMachine) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writeforMachine(qb422016, m)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streambyUse(qw422016 *qt422016.Writer, uses []page.Use, heading string) {
+	qw422016.N().S(`<div class="uses">`)
+	for i := range uses {
+		u := &uses[i]
+
+		qw422016.N().S(`<div><`)
+		qw422016.N().S(heading)
+		qw422016.N().S(`>`)
+		qw422016.E().S(u.Name)
+		qw422016.N().S(`</`)
+		qw422016.N().S(heading)
+		qw422016.N().S(`><ul class="jobs-list">`)
+		for j := range u.Procedures {
+			streamsheet(qw422016, &u.Procedures[j])
+		}
+		if u.More.Address != "" {
+			qw422016.N().S(`<li>`)
+			streamanchor(qw422016, u.More)
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul></div>`)
+		qw422016.N().S(`
+`)
+	}
+	qw422016.N().S(`</div>`)
+}
+
+func writebyUse(qq422016 qtio422016.Writer, uses []page.Use, heading string) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streambyUse(qw422016, uses, heading)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func byUse(uses []page.Use, heading string) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writebyUse(qb422016, uses, heading)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func StreamGeneral(qw422016 *qt422016.Writer, p *front.General) {
+	streamhead(qw422016, &p.Frame)
+	qw422016.N().S(`<header class="title"><h1>`)
+	qw422016.E().S(p.Name)
+	qw422016.N().S(`</h1></header>`)
+	qw422016.N().S(`
+`)
+	qw422016.N().S(`<section class="topic">`)
+	streambyUse(qw422016, p.Uses, "h2")
+	qw422016.N().S(`</section>`)
+	qw422016.N().S(`
+`)
+	streamfoot(qw422016, &p.Frame)
+}
+
+func WriteGeneral(qq422016 qtio422016.Writer, p *front.General) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	StreamGeneral(qw422016, p)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func General(p *front.General) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	WriteGeneral(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
 func streamsheet(qw422016 *qt422016.Writer, s *page.Sheet) {
-	qw422016.N().S(`<li class="card"><a href="`)
+	qw422016.N().S(`<li><a href="`)
 	qw422016.E().S(s.Address)
-	qw422016.N().S(`"><span class="name">`)
+	qw422016.N().S(`">`)
 	qw422016.E().S(s.Name)
-	qw422016.N().S(`</span></a>`)
-	if s.Note != "" {
-		qw422016.N().S(`<p>`)
-		qw422016.E().S(s.Note)
-		qw422016.N().S(`</p>`)
-	}
-	qw422016.N().S(`<p class="small">`)
-	if s.Word != "" {
-		qw422016.N().S(`<span class="word`)
-		qw422016.N().S(` `)
-		qw422016.E().S(s.Class)
-		qw422016.N().S(`">`)
-		qw422016.E().S(s.Word)
-		qw422016.N().S(`</span>`)
-		qw422016.N().S(` `)
-	}
-	if s.Machine != "" {
-		qw422016.N().S(`<span>`)
-		qw422016.E().S(s.Machine)
-		qw422016.N().S(`</span>`)
-		qw422016.N().S(` `)
-	}
-	if s.Time != "" {
-		qw422016.N().S(`<span>`)
-		qw422016.E().S(s.Time)
-		qw422016.N().S(`</span>`)
-	}
-	qw422016.N().S(`</p>`)
+	qw422016.N().S(`</a>`)
 	for _, t := range s.Tongues {
-		qw422016.N().S(`<a class="tongue" href="`)
+		qw422016.N().S(` `)
+		qw422016.N().S(`<a href="`)
 		qw422016.E().S(t.Address)
 		qw422016.N().S(`" lang="`)
 		qw422016.E().S(t.Note)
@@ -236,6 +279,21 @@ func streamsheet(qw422016 *qt422016.Writer, s *page.Sheet) {
 		qw422016.N().S(`">`)
 		qw422016.E().S(t.Name)
 		qw422016.N().S(`</a>`)
+	}
+	if s.Time != "" || s.Word != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`<small>`)
+		if s.Word != "" {
+			qw422016.N().S(`<b class="signal`)
+			qw422016.N().S(` `)
+			qw422016.E().S(s.Class)
+			qw422016.N().S(`">`)
+			qw422016.E().S(s.Word)
+			qw422016.N().S(`</b>`)
+			qw422016.N().S(` `)
+		}
+		qw422016.E().S(s.Time)
+		qw422016.N().S(`</small>`)
 	}
 	qw422016.N().S(`</li>`)
 }
@@ -270,9 +328,9 @@ func StreamIndex(qw422016 *qt422016.Writer, p *register.Index) {
 		qw422016.E().S(p.By)
 		qw422016.N().S(`</a></p>`)
 	}
-	streamgroups(qw422016, "first", p.First, p.Groups)
+	streamgroups(qw422016, p, "first", p.First, p.Groups)
 	if len(p.Second) > 0 {
-		streamgroups(qw422016, "second", p.By, p.Second)
+		streamgroups(qw422016, p, "second", p.By, p.Second)
 	}
 	streamfoot(qw422016, &p.Frame)
 }
@@ -291,7 +349,7 @@ func Index(p *register.Index) string {
 	return qs422016
 }
 
-func streamgroups(qw422016 *qt422016.Writer, id, name string, groups []register.Group) {
+func streamgroups(qw422016 *qt422016.Writer, p *register.Index, id, name string, groups []register.Group) {
 	qw422016.N().S(`<section class="index" id="`)
 	qw422016.E().S(id)
 	qw422016.N().S(`">`)
@@ -314,6 +372,13 @@ func streamgroups(qw422016 *qt422016.Writer, id, name string, groups []register.
 			}
 		}
 		qw422016.N().S(`<ul class="rows">`)
+		if p.Counts != "" {
+			qw422016.N().S(`<li class="heads"><span class="note">`)
+			qw422016.E().S(p.Notes)
+			qw422016.N().S(`</span><span class="count">`)
+			qw422016.E().S(p.Counts)
+			qw422016.N().S(`</span></li>`)
+		}
 		for _, r := range g.Rows {
 			qw422016.N().S(`<li`)
 			if r.Class != "" {
@@ -345,15 +410,15 @@ func streamgroups(qw422016 *qt422016.Writer, id, name string, groups []register.
 `)
 }
 
-func writegroups(qq422016 qtio422016.Writer, id, name string, groups []register.Group) {
+func writegroups(qq422016 qtio422016.Writer, p *register.Index, id, name string, groups []register.Group) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamgroups(qw422016, id, name, groups)
+	streamgroups(qw422016, p, id, name, groups)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func groups(id, name string, groups []register.Group) string {
+func groups(p *register.Index, id, name string, groups []register.Group) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writegroups(qb422016, id, name, groups)
+	writegroups(qb422016, p, id, name, groups)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
@@ -460,28 +525,56 @@ func StreamMachine(qw422016 *qt422016.Writer, p *register.Machine) {
 		qw422016.E().S(p.Jobs.Done)
 		qw422016.N().S(`</a></p>`)
 	}
+	if p.UnitBox {
+		qw422016.N().S(`<div class="unit-box" id="unit-box" hidden></div>`)
+	}
 	qw422016.N().S(`<section class="topic"><h2>`)
 	qw422016.E().S(p.ProceduresFor)
-	qw422016.N().S(`</h2><ul class="cards">`)
-	for i := range p.Procedures {
-		streamsheet(qw422016, &p.Procedures[i])
-	}
-	qw422016.N().S(`</ul></section>`)
+	qw422016.N().S(`</h2>`)
+	streambyUse(qw422016, p.Uses, "h3")
+	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)
 	streamlist(qw422016, p.CardsToPrint, p.Cards)
-	streammachineFacts(qw422016, p.Words, p.Words.Options, p.Options)
+	if len(p.Options) > 0 {
+		qw422016.N().S(`<section class="around"><h2>`)
+		qw422016.E().S(p.Words.Options)
+		qw422016.N().S(`</h2><ul>`)
+		for _, o := range p.Options {
+			qw422016.N().S(`<li>`)
+			qw422016.E().S(o)
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul></section>`)
+	}
 	streammachineFacts(qw422016, p.Words, p.Serials, p.Units)
 	streammachineFacts(qw422016, p.Words, p.Words.Points, p.Points)
 	streammachineFacts(qw422016, p.Words, p.Words.Energies, p.Energies)
-	if string(p.Under) != "" {
-		qw422016.N().S(`<section class="around"><h2>`)
-		qw422016.E().S(p.UnderDrawing)
-		qw422016.N().S(`</h2><p>`)
-		qw422016.E().S(p.ComesOffFirst)
-		qw422016.N().S(`</p>`)
-		qw422016.N().S(string(p.Under))
-		qw422016.N().S(`</section>`)
+	if len(p.Reach) > 0 {
+		qw422016.N().S(`<section class="around reach"><h2>`)
+		qw422016.E().S(p.Front.ToReach)
+		qw422016.N().S(`</h2><div class="wide-table" tabindex="0" role="group" aria-label="`)
+		qw422016.E().S(p.Front.ToReach)
+		qw422016.N().S(`"><table><thead><tr><th scope="col">`)
+		qw422016.E().S(p.Front.Part)
+		qw422016.N().S(`</th><th scope="col">`)
+		qw422016.E().S(p.Front.ComesOffFirst)
+		qw422016.N().S(`</th></tr></thead><tbody>`)
+		for _, r := range p.Reach {
+			qw422016.N().S(`<tr><th scope="row">`)
+			qw422016.E().S(r.Part)
+			qw422016.N().S(`</th><td>`)
+			for i, x := range r.First {
+				if i > 0 {
+					qw422016.N().S(` `)
+					qw422016.N().S(`→`)
+					qw422016.N().S(` `)
+				}
+				qw422016.E().S(x)
+			}
+			qw422016.N().S(`</td></tr>`)
+		}
+		qw422016.N().S(`</tbody></table></div></section>`)
 		qw422016.N().S(`
 `)
 	}

@@ -40,6 +40,7 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *procedure.Procedure) {
 		qw422016.E().S(p.Summary)
 		qw422016.N().S(`</p>`)
 	}
+	streamconditions(qw422016, p.When)
 	qw422016.N().S(`</header>`)
 	qw422016.N().S(`
 `)
@@ -542,11 +543,7 @@ func streamphase(qw422016 *qt422016.Writer, w *words.Words, p *procedure.Phase) 
 		qw422016.N().S(`</small>`)
 	}
 	qw422016.N().S(`</h2>`)
-	if p.When != "" {
-		qw422016.N().S(`<p class="when">`)
-		qw422016.E().S(p.When)
-		qw422016.N().S(`</p>`)
-	}
+	streamconditions(qw422016, p.When)
 	if p.Never {
 		qw422016.N().S(`<p class="never">`)
 		qw422016.E().S(w.NeverPause)
@@ -605,6 +602,33 @@ func phase(w *words.Words, p *procedure.Phase) string {
 	return qs422016
 }
 
+func streamconditions(qw422016 *qt422016.Writer, list []procedure.Condition) {
+	for i := range list {
+		qw422016.N().S(`<p class="when"`)
+		if list[i].OfUnit {
+			qw422016.N().S(` `)
+			qw422016.N().S(`data-of-unit`)
+		}
+		qw422016.N().S(`>`)
+		qw422016.E().S(list[i].Text)
+		qw422016.N().S(`</p>`)
+	}
+}
+
+func writeconditions(qq422016 qtio422016.Writer, list []procedure.Condition) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamconditions(qw422016, list)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func conditions(list []procedure.Condition) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writeconditions(qb422016, list)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
 func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *procedure.Step) {
 	qw422016.N().S(`<li class="step" id="`)
 	qw422016.E().S(s.Anchor)
@@ -644,11 +668,7 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *procedure.Step) {
 		qw422016.E().S(s.Round)
 		qw422016.N().S(`</p>`)
 	}
-	for _, c := range s.When {
-		qw422016.N().S(`<p class="when">`)
-		qw422016.E().S(c)
-		qw422016.N().S(`</p>`)
-	}
+	streamconditions(qw422016, s.When)
 	for _, t := range s.Text {
 		qw422016.N().S(string(t))
 	}
@@ -1047,35 +1067,42 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *procedure.Deriv
 	qw422016.E().S(d.Number)
 	qw422016.N().S(`</span><div class="text">`)
 	if d.When != "" {
-		qw422016.N().S(`<p class="when">`)
+		qw422016.N().S(`<p class="when"`)
+		if d.OfUnit {
+			qw422016.N().S(` `)
+			qw422016.N().S(`data-of-unit`)
+		}
+		qw422016.N().S(`>`)
 		qw422016.E().S(d.When)
 		qw422016.N().S(`</p>`)
 	}
 	qw422016.N().S(`<p><b>`)
 	qw422016.E().S(d.Text)
 	qw422016.N().S(`.</b></p>`)
-	streammissed(qw422016, d.Missed)
-	if len(d.Lines) > 0 {
-		qw422016.N().S(`<ul class="fastened">`)
-		for _, l := range d.Lines {
-			qw422016.N().S(`<li>`)
-			qw422016.E().S(l)
-			qw422016.N().S(`</li>`)
-		}
-		qw422016.N().S(`</ul>`)
+	if d.Uncap != "" {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(d.Uncap)
+		qw422016.N().S(`</p>`)
 	}
+	for i := range d.Fastened {
+		streamfastened(qw422016, &d.Fastened[i])
+	}
+	if d.New != "" {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(d.New)
+		qw422016.N().S(`</p>`)
+	}
+	streammissed(qw422016, d.Missed)
 	for _, n := range d.Notes {
 		qw422016.N().S(string(n))
 	}
-	for _, o := range d.Orders {
-		qw422016.N().S(string(o))
-	}
 	streamcomputed(qw422016, w, d.Computed)
-	qw422016.N().S(`<ul class="tags"><li class="strip">`)
-	qw422016.E().S(w.FromTheStrip)
-	qw422016.N().S(`</li><li>`)
-	streamanchor(qw422016, d.Reverses)
-	qw422016.N().S(`</li>`)
+	qw422016.N().S(`<ul class="tags">`)
+	for _, t := range d.Tools {
+		qw422016.N().S(`<li><b class="tool">`)
+		qw422016.E().S(t.Name)
+		qw422016.N().S(`</b></li>`)
+	}
 	if d.People > 1 {
 		qw422016.N().S(`<li class="people">`)
 		qw422016.E().S(words.Count(w.PeopleAtOnce, d.People))
@@ -1084,12 +1111,9 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *procedure.Deriv
 		qw422016.N().S(` `)
 		qw422016.N().S(`<span class="blank"></span></li>`)
 	}
-	for _, t := range d.Tools {
-		qw422016.N().S(`<li>`)
-		streamanchor(qw422016, t)
-		qw422016.N().S(`</li>`)
-	}
-	qw422016.N().S(`</ul></div><span class="square" aria-hidden="true"></span></div></li>`)
+	qw422016.N().S(`<li class="strip">`)
+	streamanchor(qw422016, d.Reverses)
+	qw422016.N().S(`</li></ul></div><span class="square" aria-hidden="true"></span></div></li>`)
 	qw422016.N().S(`
 `)
 }
@@ -1103,6 +1127,42 @@ func writederived(qq422016 qtio422016.Writer, w *words.Words, d *procedure.Deriv
 func derived(w *words.Words, d *procedure.Derived) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writederived(qb422016, w, d)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streamfastened(qw422016 *qt422016.Writer, f *procedure.Fastened) {
+	qw422016.N().S(`<div class="fastened"><div>`)
+	for _, t := range f.Turns {
+		qw422016.N().S(`<p class="turns">`)
+		qw422016.N().S(string(t))
+		qw422016.N().S(`</p>`)
+	}
+	qw422016.N().S(`<p><b>`)
+	qw422016.E().S(f.Name)
+	qw422016.N().S(`</b>`)
+	if f.More != "" {
+		qw422016.N().S(`:`)
+		qw422016.N().S(` `)
+		qw422016.E().S(f.More)
+	}
+	qw422016.N().S(`</p></div>`)
+	for _, o := range f.Orders {
+		qw422016.N().S(string(o))
+	}
+	qw422016.N().S(`</div>`)
+}
+
+func writefastened(qq422016 qtio422016.Writer, f *procedure.Fastened) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamfastened(qw422016, f)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func fastened(f *procedure.Fastened) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writefastened(qb422016, f)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

@@ -258,6 +258,11 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		}
 		qw422016.N().S(`</ul>`)
 	}
+	for _, l := range h.After {
+		qw422016.N().S(`<p>`)
+		qw422016.E().S(l)
+		qw422016.N().S(`</p>`)
+	}
 	streamcomputed(qw422016, w, h.Computed)
 	if h.IfNot != "" {
 		qw422016.N().S(`<p class="if-not"><b>`)

@@ -8,26 +8,50 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"baybinder/generator/language"
 )
 
-// most is what the design allows all scripts together, compressed.
-const most = 40 << 10
+// mostScript and mostStyle are what a page may load of each, compressed.
+const mostScript, mostStyle = 24 << 10, 12 << 10
 
-// The styles of one page stay within what the design allows, compressed.
-func TestStylesAreSmall(t *testing.T) {
-	files, err := Files()
+// TestScriptsAndStylesAreSmall: what a page at the bay loads stays small, with
+// the words of any one language.
+func TestScriptsAndStylesAreSmall(t *testing.T) {
+	for _, l := range language.All() {
+		files, err := Files(l)
+		if err != nil {
+			t.Fatal(err)
+		}
+		script, style := 0, 0
+		for name, data := range files {
+			switch {
+			case strings.HasSuffix(name, ".js"):
+				script += packed(t, data)
+			case name == "baybinder.css":
+				style += packed(t, data)
+			}
+		}
+		t.Logf("%s: scripts %.1f kB, style %.1f kB compressed", l.Code, float64(script)/1024, float64(style)/1024)
+		if script > mostScript || style > mostStyle || min(script, style) == 0 {
+			t.Errorf("%s: scripts are %d bytes compressed, the style %d; %d and %d are allowed", l.Code, script, style, mostScript, mostStyle)
+		}
+	}
+}
+
+// TestEveryScriptIsSent: each script is in the file that pages get, once.
+func TestEveryScriptIsSent(t *testing.T) {
+	all, err := fs.ReadDir(files, "scripts")
 	if err != nil {
 		t.Fatal(err)
 	}
-	total := 0
-	for name, data := range files {
-		if strings.HasSuffix(name, ".css") {
-			total += packed(t, data)
-		}
+	var names []string
+	for _, d := range all {
+		names = append(names, strings.TrimSuffix(d.Name(), ".js"))
 	}
-	t.Logf("%.1f kB compressed", float64(total)/1024)
-	if total == 0 || total > 12<<10 {
-		t.Errorf("the styles are %d bytes compressed", total)
+	sent := slices.Sorted(slices.Values(scripts))
+	if !slices.Equal(names, sent) {
+		t.Errorf("the scripts are %v, sent are %v", names, sent)
 	}
 }
 
@@ -58,27 +82,4 @@ func packed(t *testing.T, data []byte) int {
 		t.Fatal(err)
 	}
 	return out.Len()
-}
-
-// The scripts, with the words of every language, stay small.
-func TestScriptsAreSmall(t *testing.T) {
-	files, err := Files()
-	if err != nil {
-		t.Fatal(err)
-	}
-	total, scripts := 0, 0
-	for name, data := range files {
-		if !strings.HasSuffix(name, ".js") {
-			continue
-		}
-		scripts++
-		total += packed(t, data)
-	}
-	if scripts < 5 {
-		t.Fatalf("only %d scripts: the test looks in the wrong place", scripts)
-	}
-	t.Logf("%d scripts, %.1f KB compressed", scripts, float64(total)/1024)
-	if total >= most {
-		t.Errorf("the scripts are %d bytes compressed, %d are allowed", total, most)
-	}
 }

@@ -5,12 +5,13 @@
 package theme
 
 import (
-	"bytes"
 	"embed"
 	"encoding/json"
-	"io/fs"
-	"path"
-	"strings"
+	"errors"
+
+	"github.com/tdewolff/minify/v2"
+	"github.com/tdewolff/minify/v2/css"
+	"github.com/tdewolff/minify/v2/js"
 
 	"baybinder/generator/language/shape"
 )
@@ -20,24 +21,12 @@ import (
 //go:embed styles/*.css styles/baybinder/*.css scripts/*.js
 var files embed.FS
 
-// lean leaves out what only a reader of the source needs: how far a line is
-// moved in, and lines that are comments. No script has a text of several lines.
-func lean(data []byte) []byte {
-	var out bytes.Buffer
-	for line := range bytes.Lines(data) {
-		if line = bytes.TrimLeft(line, " "); len(line) > 1 && !bytes.HasPrefix(line, []byte("//")) {
-			out.Write(line)
-		}
-	}
-	return out.Bytes()
-}
-
 // components are the styles of one thing each, in the order in which a later
 // one may say something else than an earlier one: what the paper, the dark and
 // narrow screens change comes last.
 var components = []string{
 	"base", "sheet", "title", "before", "steps", "code", "safety", "holds", "end", "lists", "cards", "emergency", "bay", "rail", "jobs",
-	"readable", "plot", "timeline", "said", "labels", "short", "narrow", "print", "dark", "calm", "forced",
+	"readable", "plot", "timeline", "said", "labels", "uses", "short", "narrow", "work", "print", "paper", "dark", "calm", "forced",
 }
 
 // style is the style of every page: that of all its components.
@@ -53,53 +42,56 @@ func style() ([]byte, error) {
 	return out, nil
 }
 
-// joined puts the lines of a style together where no space is needed between
-// them.
-func joined(style []byte) []byte {
-	var out bytes.Buffer
-	for line := range bytes.Lines(style) {
-		if line = bytes.TrimSpace(line); len(line) == 0 {
-			continue
+// scripts are the scripts in the order in which they rest on each other. Pages
+// get them as one file, which a browser reads once: many files are larger, for
+// what they have in common is packed in each of them again.
+var scripts = []string{
+	"pieces", "search", "language", "store", "jobs", "unit", "holds", "steps", "closeout", "before", "record", "rail", "bay",
+}
+
+func script() ([]byte, error) {
+	var out []byte
+	for _, name := range scripts {
+		data, err := files.ReadFile("scripts/" + name + ".js")
+		if err != nil {
+			return nil, err
 		}
-		out.Write(line)
-		if !bytes.ContainsAny(line[len(line)-1:], ";{},") {
-			out.WriteByte('\n')
-		}
+		out = append(out, data...)
 	}
-	return out.Bytes()
+	return out, nil
 }
 
 // Files are the files that a site gets whose pages speak these languages, by
-// path in its theme folder.
+// path in its theme folder, without what only a reader of the source needs.
 func Files(spoken ...*shape.Language) (map[string][]byte, error) {
-	all, err := style()
+	small := minify.New()
+	small.AddFunc("css", css.Minify)
+	small.AddFunc("js", js.Minify)
+	out := map[string][]byte{}
+	put := func(name, kind string, read func() ([]byte, error)) error {
+		data, err := read()
+		if err != nil {
+			return err
+		}
+		out[name], err = small.Bytes(kind, data)
+		return err
+	}
+	readings := func() ([]byte, error) { return files.ReadFile("styles/readings.css") }
+	err := errors.Join(put("baybinder.css", "css", style), put("readings.css", "css", readings), put("baybinder.js", "js", script))
 	if err != nil {
 		return nil, err
 	}
-	out := map[string][]byte{"baybinder.css": joined(lean(all))}
-	for _, pattern := range []string{"styles/*.css", "scripts/*.js"} {
-		names, err := fs.Glob(files, pattern)
-		if err != nil {
-			return nil, err
-		}
-		for _, name := range names {
-			data, err := files.ReadFile(name)
-			if err != nil {
-				return nil, err
-			}
-			data = lean(data)
-			if strings.HasSuffix(name, ".css") {
-				data = joined(data)
-			}
-			out[path.Base(name)] = data
-		}
-	}
+	return out, tables(out, spoken)
+}
+
+// tables are the words that the scripts say, a file a language.
+func tables(out map[string][]byte, spoken []*shape.Language) error {
 	for _, l := range spoken {
 		table, err := json.Marshal(&l.Bay)
 		if err != nil {
-			return nil, err
+			return err
 		}
 		out["words-"+l.Code+".js"] = []byte("'use strict';\nwindow.baybinder = { words: " + string(table) + " };\n")
 	}
-	return out, nil
+	return nil
 }

@@ -27,18 +27,22 @@
       this.worker.addEventListener('input', () => this.typedName());
       this.worker.addEventListener('change', () => this.meetPerson());
       this.short = button(w.ShortView, () => this.toggleShort(), { 'aria-pressed': 'false' });
-      this.strip = make('details', { class: 'job-strip' }, make('summary', {}, this.count = make('span', { class: 'count' }), ' ', this.clock = make('span', { class: 'next' })));
+      this.strip = make('details', { class: 'job-strip' }, make('summary', {}, make('span', { class: 'count' }, this.count = make('span', {}), this.more = make('small', {})), ' ', this.clock = make('span', { class: 'next' })));
       this.store = new bay.Store(this.shop, this.procedure, { say: (word) => this.say(word), taken: (job) => this.taken(job), fits: (job) => this.fits(job) });
       this.job = bay.newJob(this);
       this.chooser = new bay.Chooser(this);
       this.calledFrom = make('p', { class: 'called-from', hidden: true });
+      this.go = button('', () => this.goOn(), { class: 'press large' });
+      this.opener = bay.opener(this);
       root.append(this.chooser.panel, this.calledFrom, this.choice,
-        make('p', {}, make('label', { for: 'worker' }, w.WhoWorks), ' ', this.worker),
-        make('p', { class: 'presses' }, button(w.SaveRecord, () => bay.saveRecord(this)), button(w.PrintSummary, () => bay.printSummary(this)), button(w.StartAgain, () => this.startAgain())),
-        bay.opener(this), this.live);
+        make('p', { class: 'start' }, make('label', { for: 'worker' }, w.WhoWorks), ' ', this.worker, ' ', this.go), this.opener, this.live);
+      this.close = make('section', { class: 'job-end' }, make('p', { class: 'presses' }, button(w.SaveRecord, () => bay.saveRecord(this)), button(w.PrintSummary, () => bay.printSummary(this)),
+        make('button', { type: 'button', class: 'quiet', click: () => this.startAgain() }, w.StartAgain)));
+      document.querySelector('section.end').before(this.close);
       root.after(make('div', { class: 'at-hand' }, this.trouble, this.notice, this.strip)); // it stays in sight, wherever the hand is
       this.steps = order(document.querySelectorAll('.phase > .steps > li.step')).map((e) => new bay.Step(e, this));
       this.closeOut = new bay.CloseOut(this);
+      this.ready = new bay.Before(this);
       this.folds = [...document.querySelectorAll('.phase')].map((e) => new bay.Fold(e, this));
       this.rail = new bay.Rail(this);
       this.strip.append(this.rail.body);
@@ -228,6 +232,19 @@
       this.notice.replaceChildren();
       this.notice.hidden = true;
       this.show();
+    }
+
+    // goOn leads to the step in hand; first the unit is asked for, and after
+    // the last step the record is saved.
+    goOn() {
+      if (!this.job.unit && this.unit.asked.length && !this.chooser.among) {
+        this.warn(bay.words.ChooseFirst, 'unit');
+        return this.choice.querySelector('input').focus();
+      }
+      if (this.chooser.among) return this.unanswered();
+      if (this.current) return this.lead(innerHeight / 2);
+      this.close.scrollIntoView({ block: 'center', behavior: 'instant' });
+      this.close.querySelector('button').focus({ preventScroll: true });
     }
 
     // end: the record of a job with nothing left to do was saved. It is no open
@@ -428,17 +445,21 @@
       for (const s of this.steps) s.show();
       for (const f of this.folds) f.show();
       this.closeOut.show();
+      this.ready.show();
       this.showStrip();
+      this.go.textContent = !this.current ? bay.words.AllDone : this.begun ? fill(bay.words.GoOnAt, this.current.number) : bay.words.Begin;
+      this.opener.hidden = this.begun;
       if (document.activeElement !== this.worker) this.worker.value = this.job.worker;
     }
 
     showUnit() {
       const w = bay.words, unit = this.job.unit, shown = this.unit.query(unit);
+      document.body.classList.toggle('is-unit-known', Boolean(unit));
       if (this.followed !== shown) this.unit.follow(unit, document.getElementById('main'));
       this.followed = shown;
       if (!this.unit.rows.length && !this.unit.asked.length) return;
       if (unit && !this.choosing) {
-        this.choice.replaceChildren(make('p', {}, make('b', {}, this.unit.label(unit)), ' ', button(w.OtherUnit, () => { this.choosing = true; this.panel = null; this.showUnit(); })));
+        this.choice.replaceChildren(make('p', {}, make('span', {}, ...bold(this.unit.label(unit))), ' ', make('button', { type: 'button', class: 'quiet', click: () => { this.choosing = true; this.panel = null; this.showUnit(); } }, w.OtherUnit)));
         this.panel = null; // it is asked anew
         return;
       }
@@ -453,15 +474,16 @@
     showStrip() {
       const w = bay.words, due = this.steps.filter((s) => s.applies && !s.waiting || s.at);
       const done = due.filter((s) => s.state === 'done').length, skipped = due.filter((s) => s.state === 'skipped').length;
-      const words = [...(this.current ? [fill(w.StepNow, this.current.number)] : []), fill(w.DoneOf, done, due.length)];
+      const now = [...(this.current ? [fill(w.StepNow, this.current.number)] : []), fill(w.DoneOf, done, due.length)].join(' · '), words = [];
       if (skipped) words.push(fill(w.Skipped, skipped));
       if (this.job.gaps.length) words.push(fill(w.Gaps, this.job.gaps.length));
       words.push(...this.closeOut.counts());
       const hand = this.steps.find((s) => s.state === 'hand');
       if (hand) words.push(fill(w.HandNow, hand.number));
-      put(this.count, words.join(' · '));
+      put(this.count, now);
+      put(this.more, words.map((x) => ' · ' + x).join(''));
       const waits = this.waits();
-      put(this.clock, waits.map((h) => (h.met ? fill(w.WaitOverShort, h.step.number) : fill(w.WaitShort, h.step.number, bay.clock(h.until)))).join(' · '));
+      put(this.clock, waits.map((h) => (h.met ? fill(w.WaitOverShort, h.step.number) : fill(w.WaitLeft, bay.left(h.until - Date.now())))).join(' · '));
       this.showStand();
       this.rail.show();
     }
@@ -481,6 +503,12 @@
       this.rail.showStand(last ? fill(w.StandAfter, last.number) : w.StandStart, [...all.children].filter((li) => !li.hidden && li.querySelector('b')), doubt ? w.StandDoubt : '');
     }
   }
+
+  // bold sets what stands before a colon apart: the unit before what it has.
+  const bold = (words) => {
+    const at = words.indexOf(': ') + 1;
+    return [make('b', {}, words.slice(0, at)), words.slice(at)];
+  };
 
   const put = (e, words) => { if (e.textContent !== words) e.textContent = words; };
 

@@ -29,7 +29,8 @@
       this.controls = make('div', { class: 'controls' });
       const build = { wait: this.wait, measure: this.measure, look: this.look, ask: this.answers, note: this.note }[this.kind] || this.sign;
       build.call(this);
-      element.append(this.controls);
+      if (this.kind === 'wait') element.querySelector('.title').after(this.controls); // its clock comes first
+      else element.append(this.controls);
     }
 
     get now() { return this.page.job.holds[this.key] || {}; }

@@ -116,9 +116,11 @@
   const list = document.getElementById('open-jobs');
   if (list) {
     const w = bay.words;
-    let open = [], nothing = location.protocol === 'file:' ? w.NoJobsInFolder : w.NoOpenJobs;
+    let open = [], used = [], nothing = location.protocol === 'file:' ? w.NoJobsInFolder : w.NoOpenJobs;
     try {
-      open = bay.jobs(list.dataset.shop).map((x) => x.job).filter((job) => job && bay.begun(job) && !job.ended);
+      const all = bay.jobs(list.dataset.shop).map((x) => x.job).filter((job) => job && bay.begun(job));
+      open = all.filter((job) => !job.ended);
+      used = all.filter((job, i) => !open.some((o) => o.procedure === job.procedure) && all.findIndex((o) => o.procedure === job.procedure) === i).slice(0, 5);
     } catch {
       nothing = w.NoJobsKept;
     }
@@ -128,6 +130,7 @@
         make('span', {}, bay.nameOf(job), ' · ', fill(w.JobTimes, bay.clock(job.started), bay.clock(job.saved)), ' · ', fill(w.JobDone, done)));
     };
     list.append(make('h2', {}, w.OpenJobs), open.length ? make('ul', {}, ...open.map(row)) : make('p', {}, nothing));
+    if (used.length) list.append(make('h2', {}, w.LastUsed), make('ul', {}, ...used.map((job) => make('li', {}, make('a', { href: 'procedures/' + bay.placeOf(job).split('?')[0] }, job.title || job.procedure)))));
     list.hidden = false;
   }
 })(window.baybinder);

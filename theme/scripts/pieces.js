@@ -81,6 +81,17 @@
     }
   });
 
+  // On a machine's page the unit can be chosen first.
+  addEventListener('DOMContentLoaded', () => {
+    const box = document.getElementById('unit-box'), w = bay.words;
+    if (!box) return;
+    const field = bay.make('input', { type: 'text', inputmode: 'numeric', autocomplete: 'off', id: 'unit-serial', maxlength: 12 });
+    const take = () => { if (/^\d+$/.test(field.value.trim())) location.search = '?unit=' + field.value.trim(); else field.focus(); };
+    field.addEventListener('keydown', (e) => { if (e.key === 'Enter') take(); });
+    box.append(bay.make('p', { class: 'presses' }, bay.make('label', { for: 'unit-serial' }, w.WhichUnit + ' ' + w.SerialNumber), field, bay.button(w.UseSerial, take)));
+    box.hidden = false;
+  });
+
   // The beep needs a touch or a key first: browsers keep pages quiet until then.
   let audio = null;
   const wake = () => {

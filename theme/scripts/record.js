@@ -147,7 +147,7 @@
     const heads = [w.StepHead, w.WordsHead, w.StateHead, w.HoldsHead].map((x) => make('th', { scope: 'col' }, x));
     return make('section', { class: 'record-sheet', 'aria-label': w.PrintSummary }, make('h2', {}, fill(w.SummaryOf, document.querySelector('h1').textContent)),
       make('p', {}, [fill(w.SummaryRevision, job.revision || '–'), job.unit ? page.unit.label(job.unit) : '', job.worker, fill(w.SummaryTimes, bay.clock(job.started), bay.clock(Date.now()))].filter(Boolean).join(' · ')),
-      make('p', {}, page.count.textContent), ...page.steps.filter((s) => s.handOver && s.handOver.now.at).map((s) => make('p', {}, fill(w.StepAt, s.number) + ': ' + handWords(s.handOver.now))), make('p', {}, w.TickNoProof),
+      make('p', {}, page.count.textContent + page.more.textContent), ...page.steps.filter((s) => s.handOver && s.handOver.now.at).map((s) => make('p', {}, fill(w.StepAt, s.number) + ': ' + handWords(s.handOver.now))), make('p', {}, w.TickNoProof),
       make('table', {}, make('thead', {}, make('tr', {}, ...heads)), make('tbody', {}, ...page.steps.filter((s) => s.state !== 'elsewhere').map(row))));
   }
 

@@ -109,6 +109,7 @@
       list.toggle('is-now', this.page.current === this);
       list.toggle('is-skipped', state === 'skipped');
       list.toggle('is-not-here', state === 'elsewhere' || state === 'needless');
+      list.toggle('is-gone', state === 'elsewhere');
       this.tick.textContent = { done: '✓', skipped: '–', hand: '…' }[state] || '';
       this.tick.setAttribute('aria-pressed', String(state === 'done'));
       this.tick.disabled = !this.applies;
@@ -189,7 +190,8 @@
       this.says = make('b', {});
       this.press = make('button', { type: 'button', class: 'quiet', 'aria-expanded': 'false', click: () => this.turn(!this.open) });
       this.line = make('p', { class: 'folded', hidden: true }, this.says, ' ', this.press);
-      phase.querySelector(':scope > h2').after(this.line);
+      this.left = make('p', { class: 'left-out', hidden: true });
+      phase.querySelector(':scope > h2').after(this.left, this.line);
       addEventListener('hashchange', () => this.reveal());
       this.reveal();
     }
@@ -217,8 +219,31 @@
       if (this.says.textContent !== words) this.says.textContent = words;
       this.press.textContent = this.open ? w.FoldUp : w.FoldOut;
       this.press.setAttribute('aria-expanded', String(this.open));
+      this.showLeft();
+    }
+
+    // showLeft says which of the phase's steps are not of the unit: they are
+    // gone from the page.
+    showLeft() {
+      const gone = (s) => s.state === 'elsewhere', all = this.page.steps.filter((s) => this.phase.contains(s.element));
+      const list = all.filter((s) => gone(s) && !all.some((x) => x !== s && gone(x) && x.element.contains(s.element)));
+      const words = list.length ? fill(bay.words.LeftOut, spans(list, all.filter((s) => list.some((x) => x.element.parentElement === s.element.parentElement))).join(', ')) : '';
+      this.left.hidden = !words;
+      if (this.left.textContent !== words) this.left.textContent = words;
+      this.phase.classList.toggle('is-elsewhere', all.length > 0 && all.every(gone));
     }
   };
+
+  // spans writes steps that follow each other among some as "3.5 to 3.7".
+  function spans(list, among) {
+    const runs = [];
+    for (const s of list) {
+      const run = runs.at(-1);
+      if (run && among.indexOf(run.at(-1)) + 1 === among.indexOf(s)) run.push(s);
+      else runs.push([s]);
+    }
+    return runs.flatMap((run) => (run.length > 2 ? [fill(bay.words.FromTo, run[0].number, run.at(-1).number)] : run.map((s) => s.number)));
+  }
 
   // gapWords says what was still open when a step was ticked.
   const gapWords = bay.gapWords = function (g) {

@@ -39,13 +39,13 @@
     return map(job) && job.version === version && time(job.saved) && time(job.started) && text(job.procedure) && text(job.worker) &&
       or(job.unit, (u) => map(u) && text(u.serial) && texts(u.options)) && job.unit !== undefined &&
       map(job.steps) && Object.values(job.steps).every(step) && map(job.holds) && Object.values(job.holds).every(hold) &&
-      or(job.handOvers, (h) => map(h) && Object.values(h).every(handOver)) && or(job.closed, (c) => map(c) && Object.values(c).every(time)) &&
+      or(job.handOvers, (h) => map(h) && Object.values(h).every(handOver)) && ['closed', 'before'].every((k) => or(job[k], (c) => map(c) && Object.values(c).every(time))) &&
       listOf(gap)(job.gaps) && listOf((n) => text(n.step) && time(n.at) && text(n.words))(job.notes) && listOf((c) => time(c.at) && time(c.back))(job.clock) &&
       or(job.title, text) && or(job.page, text) && or(job.seen, time) && or(job.ended, time) && or(job.hands, listOf((h) => text(h.name) && time(h.at))) &&
       or(job.from, (f) => map(f) && text(f.page) && time(f.started) && text(f.id) && text(f.step));
   };
 
-  bay.begun = (job) => Object.keys(job.steps).length + Object.keys(job.holds).length + job.notes.length + Object.keys(job.closed || {}).length + Object.keys(job.handOvers || {}).length > 0;
+  bay.begun = (job) => Object.keys(job.steps).length + Object.keys(job.holds).length + job.notes.length + Object.keys(job.closed || {}).length + Object.keys(job.before || {}).length + Object.keys(job.handOvers || {}).length > 0;
 
   function parse(words) {
     try {

@@ -15,8 +15,8 @@ func TestCountedSaysWhatThereIs(t *testing.T) {
 		links, calls, derive int
 		want                 string
 	}{
-		{"en", 6, 1, 2, "6 links, 1 procedure performed, 2 steps that follow from the strip"},
-		{"en", 1, 0, 0, "1 link"},
+		{"en", 6, 1, 2, "6 in steps, 1 procedure performed, 2 steps that follow from the strip"},
+		{"en", 1, 0, 0, "1 in a step"},
 		{"es", 0, 2, 1, "2 procedimientos que se hacen, 1 paso que se deduce del desmontaje"},
 		{"en", 0, 0, 0, ""},
 	} {

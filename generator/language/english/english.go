@@ -14,7 +14,7 @@ import (
 var Language = shape.Language{
 	Code: "en",
 
-	Words: page, Bay: bay, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
+	Words: page, Bay: bay, Front: frontWords, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
 	TimeLine: timeLine, Watch: watch, Worked: worked, Counted: counted, Signs: signs,
 
 	Speech: speech, Procedure: procedure,

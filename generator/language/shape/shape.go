@@ -19,6 +19,7 @@ type Language struct {
 	Words    words.Words
 	Bay      words.Bay
 	CloseOut words.CloseOut
+	Front    words.Front
 	Jobs     words.Jobs
 	Readable words.Readable
 	Readings words.Readings

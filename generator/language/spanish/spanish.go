@@ -13,7 +13,7 @@ var Language = shape.Language{
 	Code:  "es",
 	Lacks: []string{"Grade"}, // the school year was worked out for English alone
 
-	Words: page, Bay: bay, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
+	Words: page, Bay: bay, Front: frontWords, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
 	TimeLine: timeLine, Watch: watch, Worked: worked, Counted: counted, Signs: signs,
 
 	Speech: speech, Procedure: procedure,

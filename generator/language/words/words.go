@@ -12,7 +12,7 @@ type Words struct {
 	Danger, Warning, Caution, Notice string
 
 	Front, Machines, Procedures, Tools, Supplies, Hazards, Holds, Roles, Snags string
-	SkipTo, Index                                                              string
+	SkipTo, Index, More                                                        string
 	Emergency, FirstAid, EnergyIsCut, NoFirstAid, NoAidWritten                 string
 
 	AnyMachine, NotIssued, Revision, ReviewBy  string // Revision: number, date; ReviewBy: date
@@ -46,14 +46,13 @@ type Words struct {
 	Checked, NotWalked, NotSafe                     string // Checked: acts, what they are, steps that are words only, steps
 	WhereThingsStand, AllAsItWas, AtTheEnd, Since   string // Since: a step's number
 	NotBack                                         string // a list of step numbers
-	FromTheStrip, Reverses                          string // Reverses: a step's number
+	Reverses                                        string // Reverses: a step's number
 	RefitPart, RefitLine, RefitWire, RefitConnector string // a part
 	CapOut, TapeOff                                 string // before a line, a wire is connected
 	FitNew, TightenNow, TightenFastener, TakeAway   string // a part; a part; a fastener; a tool
 	SetBack, SetBackTo                              string // a setting; a setting, a value
 	NewFastener, Start, BeginByHand, ConfirmStill   string // a supply; how; -; -
 	HandOver, HandOverLocks, MarkWith               string // MarkWith: how
-	UnderDrawing, ComesOffFirst                     string
 	TorqueCard, FluidCard, Retorque                 string // a machine; a machine; when
 	CardsToPrint, Head, FaultCodes                  string
 	NoTorque, BleedAfter, Precautions, SheetFirst   string

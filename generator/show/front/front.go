@@ -23,18 +23,11 @@ func (s *Pages) In(tag string) *Pages { return &Pages{s.Pages.In(tag)} }
 type Front struct {
 	page.Frame
 	JobsOf   string // the shop whose open jobs the browser lists
-	Machines []page.Link
-	Topics   []Topic
+	ByUse    []ForMachine
 	Retired  []page.Link
 	Changes  []Changed
 	Plans    []page.Link // reading plans
 	Training *words.Readings
-}
-
-// Topic is a folder of procedures.
-type Topic struct {
-	Name       string
-	Procedures []page.Sheet
 }
 
 // Changed is one issued revision in the list of what changed lately.
@@ -51,26 +44,11 @@ const lately = 8
 // Front makes the site's first page.
 func (s *Pages) Front() *Front {
 	v := &Front{Frame: s.Frame("index.html", s.Manual.Shop.Title), JobsOf: s.Manual.Shop.Title, Plans: s.PlanLinks(""), Training: s.Training()}
-	v.ListsJobs = true
-	for _, m := range s.Manual.Machines {
-		v.Machines = append(v.Machines, s.Link(v.Up, m))
-	}
-	at := map[string]int{}
+	v.ByUse = s.byMachine(v.Up)
 	for _, p := range s.Shown {
 		if p.Status == "retired" {
 			v.Retired = append(v.Retired, s.Link(v.Up, p))
-			continue
 		}
-		i, known := at[p.Topic]
-		if !known {
-			i = len(v.Topics)
-			at[p.Topic] = i
-			v.Topics = append(v.Topics, Topic{Name: s.TopicName(p.Topic)})
-		}
-		v.Topics[i].Procedures = append(v.Topics[i].Procedures, s.Sheet(v.Up, p))
-	}
-	for _, t := range v.Topics {
-		slices.SortStableFunc(t.Procedures, func(a, b page.Sheet) int { return page.CompareText(a.Name, b.Name) })
 	}
 	v.Changes = s.lately(v.Up)
 	return v

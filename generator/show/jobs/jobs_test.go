@@ -81,7 +81,7 @@ func TestRecordPage(t *testing.T) {
 	j := s.Counted()[0]
 	frame := s.RecordFrame(s.RecordPageOf(j), j)
 	text := func(named bool) string { return fmt.Sprintf("%+v", *s.Record(frame, j, named)) }
-	for _, want := range []string{"Rig", "unit 4", "begun 2026-04-29 08:00", "saved 2026-04-29 09:00", "Steps done: 2 of 3", "with: Cab", "step 1.2 was ticked before 1.1", "hold still open: Measure: gap",
+	for _, want := range []string{"Rig", "unit 4", "begun 2026-04-29 08:00", "saved 2026-04-29 09:00", "Steps done: 2 of 3", "with: Cab", "step 1.2 was ticked before 1.1", "stop still open: Measure: gap",
 		"set back by 5 min", "gap: given up 08:15: left 0.8 mm; left 0,4 mm, right 0.5 mm; within the limit; limit 0.3 to 0.5 mm", "does not apply: no paper, 08:20", "release: signed 08:50"} {
 		if !strings.Contains(text(false), want) {
 			t.Errorf("%q is not on the page: %s", want, text(false))

@@ -19,6 +19,7 @@ type Hold struct {
 	Title    string // "Wait 10 min", "Measure bus voltage"
 	Name     string
 	Lines    []string // what to do, in sentences
+	After    []string // what stands behind the blanks: instrument, tries, reason
 	Limit    string   // of a measurement
 	Low      string   // the limit's ends in the unit of the blanks; "" where open
 	High     string
@@ -44,9 +45,6 @@ type Hold struct {
 func (s *Site) HoldView(h *model.Hold) Hold {
 	w := s.Words
 	v := Hold{ID: h.ID, Kind: h.Kind, Name: s.Name(h), IfNot: s.Say(h, "if-not", h.IfNot)}
-	if h.Why != "" {
-		v.Lines = append(v.Lines, s.Say(h, "why", h.Why))
-	}
 	switch h.Kind {
 	case "wait":
 		v.Title = fmt.Sprintf(w.WaitFor, s.Stretch(h.For), v.Name)
@@ -77,6 +75,9 @@ func (s *Site) HoldView(h *model.Hold) Hold {
 		s.signature(&v, h)
 	}
 	s.triesAndCall(&v, h)
+	if h.Why != "" {
+		v.After = append(v.After, s.Say(h, "why", h.Why))
+	}
 	return v
 }
 
@@ -107,10 +108,10 @@ func (s *Site) measure(v *Hold, h *model.Hold) {
 		v.Blanks = []string{""}
 	}
 	if h.With.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(w.MeasureWith, s.Name(h.With.To)))
+		v.After = append(v.After, fmt.Sprintf(w.MeasureWith, s.Name(h.With.To)))
 	}
 	if h.ProvedOn.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(w.ProvedOn, s.Name(h.ProvedOn.To)))
+		v.After = append(v.After, fmt.Sprintf(w.ProvedOn, s.Name(h.ProvedOn.To)))
 	}
 }
 
@@ -160,12 +161,12 @@ func (s *Site) triesAndCall(v *Hold, h *model.Hold) {
 	}
 	switch {
 	case h.Tries == 1:
-		v.Lines = append(v.Lines, s.Words.OneTry)
+		v.After = append(v.After, s.Words.OneTry)
 	case h.Tries > 1:
-		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.Tries, h.Tries))
+		v.After = append(v.After, fmt.Sprintf(s.Words.Tries, h.Tries))
 	}
 	if h.Call.To != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.ThenCall, s.Name(h.Call.To)))
+		v.After = append(v.After, fmt.Sprintf(s.Words.ThenCall, s.Name(h.Call.To)))
 	}
 }
 

@@ -17,7 +17,7 @@ func TestTriesAreCounted(t *testing.T) {
 		for n, text := range want {
 			var v Hold
 			s.triesAndCall(&v, &model.Hold{Tries: n})
-			if got := strings.Join(v.Lines, " "); got != text || v.Tries != n {
+			if got := strings.Join(v.After, " "); got != text || v.Tries != n {
 				t.Errorf("%s, %d: %q", lang, n, got)
 			}
 		}

@@ -108,15 +108,14 @@ type Frame struct {
 	Notice    string
 	Emergency string
 	Title     string
-	Up        string // from this page to the site's folder: "" or "../"
-	Here      string // the page's path in the site: "tools/index.html"
-	Tabs      []Tab
+	Up        string  // from this page to the site's folder: "" or "../"
+	Here      string  // the page's path in the site: "tools/index.html"
+	Tabs      []Tab   // what is asked for at the bay
+	Others    []Tab   // what the writer asks for
 	FirstAid  []Aid   // what to do after each hazard that the page names
 	Cut       []CutAt // where energy is cut
 	Preview   bool
 	Running   string         // stands at the foot of every printed page; "" for none
-	AtBay     bool           // it is a procedure's: the bay's scripts run on it
-	ListsJobs bool           // it lists the jobs that are open in the browser
 	Named     bool           // it names people: no page of the site, and without its search
 	Style     string         // a style of its own, besides the one of every page
 	Tongues   []LanguageLink // the page's languages; none where it has one
@@ -158,31 +157,41 @@ func (s *Site) Frame(here, title string) Frame {
 		Emergency: s.Say(shop, "emergency", strings.TrimSpace(shop.Emergency)), Title: title, Here: here,
 		Up: strings.Repeat("../", strings.Count(here, "/")), Preview: s.Preview,
 	}
-	for _, t := range s.tabs() {
-		t.Current = t.Address == here || (strings.HasSuffix(t.Address, "/index.html") && strings.HasPrefix(here, strings.TrimSuffix(t.Address, "index.html")))
-		t.Address = f.Up + t.Address
-		f.Tabs = append(f.Tabs, t)
-	}
+	tabs, others := s.tabs()
+	f.Tabs, f.Others = f.at(tabs), f.at(others)
 	return f
 }
 
-// tabs are the site's indexes; one that would be empty is left out.
-func (s *Site) tabs() []Tab {
+// at are tabs as a page sees them.
+func (f *Frame) at(tabs []Tab) []Tab {
+	for i := range tabs {
+		t := &tabs[i]
+		t.Current = t.Address == f.Here || (strings.HasSuffix(t.Address, "/index.html") && strings.HasPrefix(f.Here, strings.TrimSuffix(t.Address, "index.html")))
+		t.Address = f.Up + t.Address
+	}
+	return tabs
+}
+
+// tabs are the site's indexes; one that would be empty is left out. At the bay
+// one looks for a machine, a tool, a supply, a hazard; the shop's name leads to
+// the front.
+func (s *Site) tabs() (bay, others []Tab) {
 	w, m := s.Words, s.Manual
-	all := []Tab{{Name: w.Front, Address: "index.html"}}
-	add := func(n int, name, address string) {
+	add := func(to *[]Tab, n int, name, address string) {
 		if n > 0 {
-			all = append(all, Tab{Name: name, Address: address})
+			*to = append(*to, Tab{Name: name, Address: address})
 		}
 	}
-	add(len(m.Machines), w.Machines, "machines/index.html")
-	add(len(m.Tools), w.Tools, "tools/index.html")
-	add(len(m.Supplies), w.Supplies, "supplies/index.html")
-	add(len(m.Hazards), w.Hazards, "hazards/index.html")
-	add(len(m.Holds), w.Holds, "holds/index.html")
-	add(len(m.Roles), w.Roles, "roles/index.html")
-	add(len(s.Faults), w.FaultCodes, "codes.html")
-	return append(all, Tab{Name: w.Snags, Address: "snags.html"})
+	add(&bay, len(m.Machines), w.Machines, "machines/index.html")
+	add(&bay, len(m.Tools), w.Tools, "tools/index.html")
+	add(&bay, len(m.Supplies), w.Supplies, "supplies/index.html")
+	add(&bay, len(m.Hazards), w.Hazards, "hazards/index.html")
+	add(&others, 1, w.Front, "index.html")
+	add(&others, len(s.Faults), w.FaultCodes, "codes.html")
+	add(&others, len(m.Holds), w.Holds, "holds/index.html")
+	add(&others, len(m.Roles), w.Roles, "roles/index.html")
+	add(&others, 1, w.Snags, "snags.html")
+	return bay, others
 }
 
 // Folder is the site's folder for entries of a kind.
@@ -263,26 +272,12 @@ func (s *Site) CutAt(points []*model.Point) []CutAt {
 	return out
 }
 
-// bayScripts are the scripts of a procedure's page, in the order in which they
-// rest on each other.
-var bayScripts = []string{"store.js", "jobs.js", "unit.js", "holds.js", "steps.js", "closeout.js", "record.js", "rail.js", "bay.js"}
-
 // Scripts are the scripts of the page; it reads without them.
 func (f *Frame) Scripts() []string {
 	if f.Named {
 		return nil
 	}
-	all := []string{"words-" + f.Words.Lang + ".js", "pieces.js", "search.js"}
-	if len(f.Tongues) > 0 {
-		all = append(all, "language.js")
-	}
-	if f.AtBay {
-		all = append(all, bayScripts...)
-	}
-	if f.ListsJobs {
-		all = append(all, "store.js", "jobs.js")
-	}
-	return all
+	return []string{"words-" + f.Words.Lang + ".js", "baybinder.js"}
 }
 
 // ByName sorts links by name, then by address.

@@ -46,37 +46,52 @@ type Missed struct {
 	Counted string // says so, with a place for the number that was counted
 }
 
-// missed are the lines of a procedure's easily missed steps, by number.
+// missed are the lines of a procedure's easily missed steps, by number: of
+// those with score enough, the tenth of the job's steps that score highest. A
+// line at every third step is not read.
 func (s *Pages) missed(items []slips.Item) map[string]*Missed {
 	out := map[string]*Missed{}
-	for i := range items {
-		if it := &items[i]; it.Easily() {
-			m := &Missed{Text: s.whyMissed(it)}
-			if it.Count > 1 {
-				m.Count, m.Counted = it.Count, words.Count(s.Speaks.CloseOut.CountOf, it.Count)
-			}
-			out[it.Number()] = m
+	for _, it := range mostMissed(items) {
+		m := &Missed{Text: s.whyMissed(it)}
+		if it.Count > 1 {
+			m.Count, m.Counted = it.Count, words.Count(s.Speaks.CloseOut.CountOf, it.Count)
 		}
+		out[it.Number()] = m
 	}
 	return out
 }
 
-func (s *Pages) whyMissed(it *slips.Item) string {
-	w := &s.Speaks.CloseOut
-	var why []string
-	add := func(is bool, text string) {
-		if is {
-			why = append(why, text)
+func mostMissed(items []slips.Item) []*slips.Item {
+	var easy []*slips.Item
+	for i := range items {
+		if items[i].Easily() {
+			easy = append(easy, &items[i])
 		}
 	}
-	add(it.After, w.After)
-	add(it.Follows, w.Follows)
-	add(it.Repeats, fmt.Sprintf(w.Repeats, it.Count))
-	add(it.NoTrace, w.NoTrace)
-	add(it.Hidden, w.Hidden)
-	add(it.Different, w.Different)
-	add(it.Small, w.Small)
-	return fmt.Sprintf(w.Missed, strings.Join(why, "; "))
+	slices.SortStableFunc(easy, func(a, b *slips.Item) int { return b.Score() - a.Score() })
+	return easy[:min(len(easy), (len(items)+9)/10)]
+}
+
+// whyMissed is the one sign that says most to who stands there, in five words.
+func (s *Pages) whyMissed(it *slips.Item) string {
+	w, why := &s.Speaks.CloseOut, ""
+	switch {
+	case it.Hidden:
+		why = w.Hidden
+	case it.NoTrace:
+		why = w.NoTrace
+	case it.After:
+		why = w.After
+	case it.Follows:
+		why = w.Follows
+	case it.Repeats:
+		why = fmt.Sprintf(w.Repeats, it.Count)
+	case it.Different:
+		why = w.Different
+	default:
+		why = w.Small
+	}
+	return fmt.Sprintf(w.Missed, why)
 }
 
 // mark puts the lines on the steps that they belong to. Of a repeated step
@@ -130,7 +145,7 @@ func (s *Pages) closeOut(p *model.Procedure, items []slips.Item, missed map[stri
 func (s *Pages) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item, all []walk.Turned) []CloseRow {
 	w := &s.Speaks.CloseOut
 	row := CloseRow{What: s.LabelAt(t.Thing, t.Part), When: s.where(p.For.To, t.Where), Closed: s.closedAt(p, t)}
-	if saidByPhase(t.Closed.Phase, t.Where) || t.Opened != nil && saidByPhase(t.Opened.Phase, t.Where) {
+	if said(p, t.Closed.Phase, t.Where) || t.Opened != nil && said(p, t.Opened.Phase, t.Where) {
 		row.When = ""
 	}
 	if t.Opened != nil {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
@@ -15,18 +16,28 @@ type Derived struct {
 	Number   string
 	Anchor   string
 	Text     string // "Refit the seat base"
-	Lines    []string
+	Fastened []Fastened
+	New      string      // the supply that goes in where the part was renewed
+	Uncap    string      // what comes off its end first
 	Notes    []page.HTML // what the strip says of the refit
 	When     string
+	OfUnit   bool // that is known once the unit is chosen
 	Terms    Terms
 	Boxes    []page.Box
 	Tools    []page.Link
 	People   int
 	Pictures []page.HTML
 	Computed []page.Computed // settings and lifts
-	Orders   []page.HTML     // sequences drawn
 	Reverses page.Link       // the step that it takes back
 	Missed   *Missed
+}
+
+// Fastened is one kind of fastener of a derived step.
+type Fastened struct {
+	Turns  []page.HTML // "4 × 22 N·m", or its stages one by one; what is done first
+	Name   string
+	More   string      // how it is begun, in which order, how it is marked
+	Orders []page.HTML // the sequence drawn
 }
 
 func derivedAnchor(d *walk.Derived) string { return "r" + page.Hyphens(d.Label) }
@@ -39,7 +50,7 @@ func (s *Pages) derived(v *Step, up string, p *model.Procedure, l *model.Link) {
 	}
 	for i := range r.Steps {
 		step := s.derivedStep(up, p, &r.Steps[i], r.Step)
-		if saidByPhase(r.Step.Phase, r.Steps[i].Where) {
+		if said(p, r.Step.Phase, r.Steps[i].Where) {
 			step.When = ""
 		}
 		v.Derived = append(v.Derived, step)
@@ -53,33 +64,39 @@ func (s *Pages) derived(v *Step, up string, p *model.Procedure, l *model.Link) {
 	}
 }
 
-// saidByPhase says that a condition stands above the whole phase already.
-func saidByPhase(phase *model.Phase, where walk.Cases) bool {
-	if phase.Lead == nil || len(where) != 1 || len(where[0]) != 1 || !where[0][0].Is {
+// said says that a condition stands above the phase or the procedure already.
+func said(p *model.Procedure, phase *model.Phase, where walk.Cases) bool {
+	if len(where) != 1 || len(where[0]) == 0 {
 		return false
 	}
-	return slices.ContainsFunc(phase.Lead.Links, func(l *model.Link) bool {
-		return l.Is(model.LinkWhen) && !l.Not && l.ID == where[0][0].Option
+	told := slices.Concat(wholly(p), leadOptions(phase))
+	return !slices.ContainsFunc(where[0], func(c walk.Condition) bool { return !slices.Contains(told, optionTerm(c.Option, !c.Is)) })
+}
+
+// ofUnits says that a condition asks of nothing but the unit.
+func ofUnits(where walk.Cases) bool {
+	return !slices.ContainsFunc(where, func(some []walk.Condition) bool {
+		return some == nil || slices.ContainsFunc(some, func(c walk.Condition) bool { return c.Option == "" })
 	})
 }
 
 func (s *Pages) derivedStep(up string, p *model.Procedure, d *walk.Derived, by *model.Step) Derived {
 	v := Derived{
-		Number: d.Label, Anchor: derivedAnchor(d), Text: s.Undoing(d), When: s.where(p.For.To, d.Where), Terms: reversedTerms(d),
+		Number: d.Label, Anchor: derivedAnchor(d), Text: s.Undoing(d), When: s.where(p.For.To, d.Where), OfUnit: ofUnits(d.Where), Terms: reversedTerms(d),
 		Boxes: s.Boxes(up, HazardsOf(p, d.From.Links)), People: d.From.People,
 		Reverses: page.Link{Name: fmt.Sprintf(s.Words.Reverses, d.From.Number), Address: "#" + page.Anchor(d.From)},
 	}
 	if d.Capped {
-		v.Lines = append(v.Lines, s.Uncap(p, d))
+		v.Uncap = s.Uncap(p, d)
 	}
 	for _, f := range d.Fasteners {
-		v.Lines = append(v.Lines, s.fastened(d, f))
+		v.Fastened = append(v.Fastened, s.fastened(d, f))
 		if !d.Begun && !pictured(p, f.Fastener) {
-			v.Orders = append(v.Orders, s.order(f.Fastener, f.Count)...)
+			v.Fastened[len(v.Fastened)-1].Orders = s.order(f.Fastener, f.Count)
 		}
 	}
 	if d.New != nil {
-		v.Lines = append(v.Lines, fmt.Sprintf(s.Words.NewFastener, s.Name(d.New)))
+		v.New = fmt.Sprintf(s.Words.NewFastener, s.Name(d.New))
 	}
 	for _, n := range d.Notes {
 		v.Notes = append(v.Notes, s.wrapped(up, s.NoteOf(d.From, n)))
@@ -148,27 +165,47 @@ func (s *Pages) refitWords(kind string) string {
 	return s.Words.RefitPart
 }
 
-// fastened is one line on the fasteners of a derived step: how many, how they
-// are begun, the torque or its stages, and whether they are new.
-func (s *Pages) fastened(d *walk.Derived, f walk.Fastened) string {
-	line := s.Name(f.Fastener)
+// fastened is what is said of the fasteners of a derived step: how many and how
+// tight, then which, whether they are new, how they are begun and in which order.
+func (s *Pages) fastened(d *walk.Derived, f walk.Fastened) Fastened {
+	v := Fastened{Name: s.Name(f.Fastener)}
 	if f.Count > 0 {
-		line = strconv.Itoa(f.Count) + " × " + line
+		v.Turns = []page.HTML{page.HTML(strconv.Itoa(f.Count) + " ×")}
 	}
-	parts := []string{line}
+	var more []string
 	if f.New != nil {
-		parts = append(parts, fmt.Sprintf(s.Words.NewFastener, s.Name(f.New)))
+		more = append(more, fmt.Sprintf(s.Words.NewFastener, s.Name(f.New)))
 	}
 	if f.Fastener.Start != "" && d.Verb != model.Tighten {
-		parts = append(parts, fmt.Sprintf(s.Words.Start, s.Say(f.Fastener, "start", f.Fastener.Start)))
+		more = append(more, fmt.Sprintf(s.Words.Start, s.Say(f.Fastener, "start", f.Fastener.Start)))
 	}
 	if d.Begun {
-		return page.Phrase(append(parts, s.Words.BeginByHand)...)
+		v.More = page.Phrase(append(more, s.Words.BeginByHand)...)
+		return v
 	}
-	return page.Phrase(append(parts, s.tightness(f.Fastener)...)...)
+	v.turn(s.tightness(f.Fastener))
+	v.More = page.Phrase(append(more, s.tightenedHow(f.Fastener)...)...)
+	return v
 }
 
-// tightness is a fastener's torque, or its stages one by one, and its sequence.
+// turn puts how tight behind how many: one torque on the same line, stages
+// under each other.
+func (v *Fastened) turn(tight []string) {
+	for _, t := range tight {
+		own, other, converted := strings.Cut(t, " (")
+		turn := page.Escaped(own)
+		if converted {
+			turn += " <small>(" + page.Escaped(other) + "</small>"
+		}
+		if len(tight) == 1 && len(v.Turns) == 1 {
+			v.Turns[0] += " " + turn
+		} else {
+			v.Turns = append(v.Turns, turn)
+		}
+	}
+}
+
+// tightness is a fastener's torque, or its stages one by one.
 func (s *Pages) tightness(f *model.Fastener) []string {
 	var out []string
 	switch {
@@ -179,6 +216,12 @@ func (s *Pages) tightness(f *model.Fastener) []string {
 	case !f.Torque.IsZero():
 		out = append(out, s.BothLimit(f.Torque))
 	}
+	return out
+}
+
+// tightenedHow is in which order a fastener is tightened, and how it is marked.
+func (s *Pages) tightenedHow(f *model.Fastener) []string {
+	var out []string
 	if len(f.Sequence) > 0 {
 		out = append(out, fmt.Sprintf(s.Words.Sequence, page.Joined(s.SayAll(f, "sequence", f.Sequence))))
 	}

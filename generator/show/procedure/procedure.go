@@ -53,8 +53,9 @@ type Procedure struct {
 	ID               string
 	Title            string
 	Summary          string
-	Plate            []string   // machine, revision, review date
-	Retired          *page.Link // what stands instead of a retired procedure
+	Plate            []string    // machine, revision, review date
+	When             []Condition // what every step asks of the unit
+	Retired          *page.Link  // what stands instead of a retired procedure
 	Draft            bool
 	Intro            []page.HTML
 	IntroKeeps       bool // it holds an amount: the short view shows it
@@ -111,7 +112,7 @@ type Phase struct {
 	Title page.HTML
 	Time  string
 	Lead  page.HTML
-	When  string
+	When  []Condition
 	Terms Terms
 	Never bool // it must not be broken off
 	Boxes []page.Box
@@ -128,7 +129,7 @@ type Part struct {
 type Step struct {
 	Number   string
 	Anchor   string
-	When     []string   // conditions, as a reader says them
+	When     []Condition
 	Boxes    []page.Box // stand before it, never parted from it
 	Text     []page.HTML
 	Refit    []page.HTML // notes that are shown where the step is reversed
@@ -187,7 +188,7 @@ func (s *Pages) Procedure(p *model.Procedure) *Procedure {
 		Frame: s.Frame(s.PageOf(p), own.Title), ID: p.ID, Title: own.Title, Summary: own.Summary,
 		Draft: p.Draft() || own.Draft(), Also: append(append([]string{}, own.AlsoCalled...), own.Symptoms...),
 	}
-	v.AtBay, v.Tongues = true, s.Tongues(v.Up, p)
+	v.Tongues = s.Tongues(v.Up, p)
 	v.FirstAid, v.Cut = s.FirstAid(k.Hazards), s.CutAt(k.Points)
 	if p.Status == "retired" {
 		v.Retired = &page.Link{}
@@ -207,6 +208,7 @@ func (s *Pages) Procedure(p *model.Procedure) *Procedure {
 	items := slips.Of(p, s.Walks.Of(p))
 	missed := s.missed(items)
 	course, told := s.start(p), s.stood(p.For.To, s.Walks.StandAtStart(p))
+	v.When = s.wholeWords(p, course.whole)
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, course, phase))
 		tellChanges(v.Phases[len(v.Phases)-1].Parts, &told)
@@ -224,6 +226,7 @@ func (s *Pages) Procedure(p *model.Procedure) *Procedure {
 	v.Changes = s.changes(p)
 	v.Jobs, v.Said = s.JobsOf(v.Up, p, false), s.SaidOf(v.Up, p)
 	v.Plans, v.Training = s.PlansWith(v.Up, p), s.Training()
+	v.drawOnce()
 	return v
 }
 

@@ -35,6 +35,7 @@ func (s *Pages) stood(m *model.Machine, list []walk.Standing) []Stood {
 // change at few steps.
 type course struct {
 	*model.Procedure
+	whole []string // what every step asks of the unit
 	turn  int
 	stood []Stood
 	again map[*model.Link]bool // links that tighten what is tight already
@@ -42,7 +43,7 @@ type course struct {
 
 // start is the course of a procedure before its first step.
 func (s *Pages) start(p *model.Procedure) *course {
-	return &course{Procedure: p, turn: -1, again: fastening.Again(p)}
+	return &course{Procedure: p, whole: wholly(p), turn: -1, again: fastening.Again(p)}
 }
 
 // standAfter is how things stand after a step.

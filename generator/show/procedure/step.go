@@ -19,11 +19,11 @@ func (s *Pages) phase(up string, c *course, phase *model.Phase) Phase {
 	p := c.Procedure
 	own := s.PhaseOf(phase)
 	v := Phase{ID: "phase-" + phase.ID, Title: s.Text(up, &own.Title)}
-	if own.Lead != nil {
+	if own.Lead != nil && !onlyWhen(own.Lead) {
 		v.Lead = s.Text(up, own.Lead)
 	}
 	if phase.Lead != nil {
-		v.When = page.Joined(s.Conditions(p, phase.Lead.Links))
+		v.When = s.untold(p, phase.Lead.Links, c.whole)
 		v.Terms = terms(phase.Lead.Links)
 		v.Never = slices.ContainsFunc(phase.Lead.Links, func(l *model.Link) bool { return l.Is(model.LinkPause) && l.ID == "never" })
 		v.Boxes = s.Boxes(up, HazardsOf(p, phase.Lead.Links))
@@ -52,14 +52,14 @@ func (s *Pages) phase(up string, c *course, phase *model.Phase) Phase {
 // step makes a step with its sub-steps.
 func (s *Pages) step(up string, c *course, st *model.Step) Step {
 	p := c.Procedure
-	v := Step{Number: st.Number, Anchor: page.Anchor(st), When: s.Conditions(p, st.Links), People: st.People}
+	v := Step{Number: st.Number, Anchor: page.Anchor(st), When: s.untold(p, st.Links, c.told(st)), People: st.People}
 	v.Boxes = s.Boxes(up, HazardsBefore(st))
 	if n := s.OpenNotes(st); n > 0 {
 		v.Said = fmt.Sprintf(s.JobWords().SaidHere, n)
 	}
 	v.Terms, v.Guarded, v.Changes = terms(st.Links), guarded(v.Boxes, st.Links), changes(st.Links)
 	if c, is := implied.When(st); is {
-		v.When = append(v.When, s.onlyWith(p, c.Option, c.Not))
+		v.When = append(v.When, Condition{s.onlyWith(p, c.Option, c.Not), true})
 		v.Terms.Options = strings.TrimSpace(v.Terms.Options + " " + optionTerm(c.Option, c.Not))
 	}
 	v.Optional = slices.ContainsFunc(st.Links, func(l *model.Link) bool { return l.Is(model.LinkOptional) })
@@ -351,23 +351,6 @@ func metAs(p *model.Procedure, h *model.Hazard) *model.Hazard {
 		}
 	}
 	return h
-}
-
-// Conditions are the conditions of a step as a reader says them.
-func (s *Pages) Conditions(p *model.Procedure, links []*model.Link) []string {
-	var out []string
-	for _, l := range links {
-		switch {
-		case l.Bad:
-		case l.Is(model.LinkWhen):
-			out = append(out, s.onlyWith(p, l.ID, l.Not))
-		case l.Is(model.LinkIfNot):
-			out = append(out, fmt.Sprintf(s.Words.OnlyIfFailed, s.Name(l.To)))
-		case l.Is(model.LinkIf):
-			out = append(out, fmt.Sprintf(s.Words.OnlyIfAnswer, s.Name(l.To), s.answerText(l)))
-		}
-	}
-	return out
 }
 
 // onlyWith says for which units something is.

@@ -94,7 +94,7 @@ const readingsStyle = "readings.css"
 // frame is the frame of a page of this folder. Its tabs are the folder's own.
 func (r *Readings) frame(here, title string) page.Frame {
 	f := r.Frame(here, title)
-	f.Named, f.Style, f.Tabs = true, readingsStyle, nil
+	f.Named, f.Style, f.Tabs, f.Others = true, readingsStyle, nil, nil
 	for _, t := range []page.Tab{
 		{Name: r.words.Front, Address: "index.html"}, {Name: r.words.Matrix, Address: "matrix.html"}, {Name: r.words.Procedures, Address: "procedures/index.html"},
 	} {

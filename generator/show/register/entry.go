@@ -118,7 +118,7 @@ func (s *Pages) Tool(t *model.Tool) *Entry {
 	}
 	f.text(w.Fits, page.Joined(t.Fits))
 	f.text(w.Rated, t.Rated)
-	f.text(w.Calibration, page.Joined(s.dues(t)))
+	f.text(s.dueOf(t), page.Joined(s.dues(t)))
 	f.links(w.Substitutes, links(s, v.Up, t.Or))
 	f.links(w.MayBeUsedBy, links(s, v.Up, t.Needs))
 	f.text(w.Number, t.Number)
@@ -153,7 +153,21 @@ func (s *Pages) calibrations(t *model.Tool) []page.Computed {
 	return out
 }
 
-// dues says when a tool's calibration runs out, as one or by individual.
+// calibrated says that a tool measures: it is calibrated, and nothing else is.
+// What is kept beside a harness or a jack is when it was inspected.
+func calibrated(t *model.Tool) bool {
+	return slices.Contains([]string{"torque-wrench", "angle-gauge", "tester"}, t.Kind) || !t.Range.IsZero()
+}
+
+func (s *Pages) dueOf(t *model.Tool) string {
+	if calibrated(t) {
+		return s.Words.Calibration
+	}
+	return s.Speaks.Front.Inspection
+}
+
+// dues says when a tool's calibration or inspection runs out, as one or by
+// individual.
 func (s *Pages) dues(t *model.Tool) []string {
 	if t.Calibration == nil {
 		return nil
@@ -162,13 +176,17 @@ func (s *Pages) dues(t *model.Tool) []string {
 	if !ok {
 		return nil
 	}
+	whole, of := s.Words.Calibrated, s.Words.CalibratedUnit
+	if !calibrated(t) {
+		whole, of = s.Speaks.Front.Inspected, s.Speaks.Front.InspectedUnit
+	}
 	due := func(last model.Date) string { return model.DateOf(span.AddTo(last.Time())).String() }
 	if len(t.Calibration.Units) == 0 && !t.Calibration.Last.IsZero() {
-		return []string{fmt.Sprintf(s.Words.Calibrated, due(t.Calibration.Last))}
+		return []string{fmt.Sprintf(whole, due(t.Calibration.Last))}
 	}
 	var out []string
 	for _, u := range t.Calibration.Units {
-		out = append(out, fmt.Sprintf(s.Words.CalibratedUnit, u.Name, due(u.Last)))
+		out = append(out, fmt.Sprintf(of, u.Name, due(u.Last)))
 	}
 	return out
 }
@@ -267,6 +285,8 @@ type Index struct {
 	Groups []Group
 	Second []Group // the same entries by another order, as tools by shelf
 	First  string  // what the groups are by
+	Notes  string  // what stands behind a name
+	Counts string  // what is counted
 	By     string  // what the second groups are by
 }
 
@@ -315,7 +335,7 @@ func (s *Pages) row(up string, n model.Named) Row {
 
 // Tools makes the index of tools, by kind and by shelf.
 func (s *Pages) Tools() *Index {
-	v := &Index{Frame: s.Frame("tools/index.html", s.Words.Tools), Name: s.Words.Tools, First: s.Words.ByKind, By: s.Words.ByShelf}
+	v := &Index{Frame: s.Frame("tools/index.html", s.Words.Tools), Name: s.Words.Tools, First: s.Words.ByKind, By: s.Words.ByShelf, Notes: s.Words.Kept, Counts: s.Words.Procedures}
 	var kinds, shelves grouping
 	for _, t := range sortedBy(s.Manual.Tools, func(t *model.Tool) string { return t.Kind }) {
 		r := s.row(v.Up, t)
@@ -342,7 +362,7 @@ func (s *Pages) place(kept string) string {
 
 // Supplies makes the index of supplies, by shelf.
 func (s *Pages) Supplies() *Index {
-	v := &Index{Frame: s.Frame("supplies/index.html", s.Words.Supplies), Name: s.Words.Supplies, First: s.Words.ByShelf}
+	v := &Index{Frame: s.Frame("supplies/index.html", s.Words.Supplies), Name: s.Words.Supplies, First: s.Words.ByShelf, Notes: s.Words.Unit, Counts: s.Words.Procedures}
 	var g grouping
 	for _, u := range sortedBy(s.Manual.Supplies, func(u *model.Supply) string { return u.Kept }) {
 		r := s.row(v.Up, u)
@@ -355,7 +375,7 @@ func (s *Pages) Supplies() *Index {
 
 // Hazards makes the index of hazards, the most serious first.
 func (s *Pages) Hazards() *Index {
-	v := &Index{Frame: s.Frame("hazards/index.html", s.Words.Hazards), Name: s.Words.Hazards}
+	v := &Index{Frame: s.Frame("hazards/index.html", s.Words.Hazards), Name: s.Words.Hazards, Counts: s.Words.Procedures}
 	var g grouping
 	for _, h := range sortedBy(s.Manual.Hazards, func(h *model.Hazard) string { return strconv.Itoa(9 - int(page.WordOf(h))) }) {
 		r := s.row(v.Up, h)
@@ -368,7 +388,7 @@ func (s *Pages) Hazards() *Index {
 
 // Holds makes the index of holds, by kind.
 func (s *Pages) Holds() *Index {
-	v := &Index{Frame: s.Frame("holds/index.html", s.Words.Holds), Name: s.Words.Holds, First: s.Words.ByKind}
+	v := &Index{Frame: s.Frame("holds/index.html", s.Words.Holds), Name: s.Words.Holds, First: s.Words.ByKind, Notes: s.Words.Limit, Counts: s.Words.Procedures}
 	var g grouping
 	for _, h := range sortedBy(s.Manual.Holds, func(h *model.Hold) string { return h.Kind }) {
 		r := s.row(v.Up, h)
@@ -391,7 +411,7 @@ func (s *Pages) holdNote(h *model.Hold) string {
 
 // Roles makes the index of roles.
 func (s *Pages) Roles() *Index {
-	v := &Index{Frame: s.Frame("roles/index.html", s.Words.Roles), Name: s.Words.Roles}
+	v := &Index{Frame: s.Frame("roles/index.html", s.Words.Roles), Name: s.Words.Roles, Counts: s.Words.Procedures}
 	var g grouping
 	for _, r := range s.Manual.Roles {
 		row := s.row(v.Up, r)

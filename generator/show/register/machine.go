@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
@@ -13,19 +14,27 @@ import (
 // Machine is a machine's page.
 type Machine struct {
 	page.Frame
-	Name       string
-	Options    []Fact
-	Units      []Fact
-	Points     []Fact
-	Energies   []Fact
-	Under      page.HTML // a drawing of the parts and what they are under
-	Parts      []Thing
-	Fasteners  []Thing
-	Fluids     []Thing
-	Settings   []Fact
-	Cards      []page.Link
-	Procedures []page.Sheet
-	Jobs       *jobs.Jobs // jobs that were done at it; nil where none was
+	Name      string
+	Options   []string
+	Units     []Fact
+	Points    []Fact
+	Energies  []Fact
+	Reach     []Reach
+	Front     *words.Front
+	UnitBox   bool // units are listed: one may be chosen
+	Parts     []Thing
+	Fasteners []Thing
+	Fluids    []Thing
+	Settings  []Fact
+	Cards     []page.Link
+	Uses      []page.Use // its procedures
+	Jobs      *jobs.Jobs // jobs that were done at it; nil where none was
+}
+
+// Reach is what comes off before a part, in order.
+type Reach struct {
+	Part  string
+	First []string
 }
 
 // Thing is a part, fastener or fluid with its facts.
@@ -39,7 +48,7 @@ type Thing struct {
 
 // Machines makes the index of machines.
 func (s *Pages) Machines() *Index {
-	v := &Index{Frame: s.Frame("machines/index.html", s.Words.Machines), Name: s.Words.Machines}
+	v := &Index{Frame: s.Frame("machines/index.html", s.Words.Machines), Name: s.Words.Machines, Counts: s.Words.Procedures}
 	var g grouping
 	for _, m := range s.Manual.Machines {
 		row := Row{Link: s.Link(v.Up, m)}
@@ -60,7 +69,7 @@ func (s *Pages) Machine(m *model.Machine) *Machine {
 	v.FirstAid, v.Cut = s.FirstAid(s.metOn(m)), s.CutAt(m.Points)
 	w := s.Words
 	for _, o := range m.Options {
-		v.Options = append(v.Options, Fact{Name: o.Value, Text: o.Key})
+		v.Options = append(v.Options, o.Value)
 	}
 	for _, u := range m.Units {
 		v.Units = append(v.Units, Fact{Name: u.Serials, Text: s.optionNames(m, u.Options)})
@@ -79,15 +88,45 @@ func (s *Pages) Machine(m *model.Machine) *Machine {
 		v.Energies = append(v.Energies, Fact{Name: e.Label(), Text: s.energyFacts(m, e), Computed: s.ComputedEnergy(e)})
 	}
 	v.Cards = s.cards(v.Up, m)
-	v.Under = underDrawing(m, w.UnderDrawing)
+	v.Reach, v.Front, v.UnitBox = reaches(m), &s.Speaks.Front, len(m.Units) > 0
 	s.machineThings(v, m)
 	v.Jobs = s.JobsAt(v.Up, m, false)
+	v.Uses = s.UsesOf(v.Up, s.proceduresFor(m), 0, "")
+	return v
+}
+
+func (s *Pages) proceduresFor(m *model.Machine) []*model.Procedure {
+	var out []*model.Procedure
 	for _, p := range s.Shown {
-		if p.For.To == m {
-			v.Procedures = append(v.Procedures, s.Sheet(v.Up, p))
+		if p.For.To == m && p.Status != "retired" {
+			out = append(out, p)
 		}
 	}
-	return v
+	return out
+}
+
+// reaches are the parts that something must come off before.
+func reaches(m *model.Machine) []Reach {
+	var out []Reach
+	for _, p := range m.Parts {
+		if first := above(p, map[*model.Part]bool{p: true}); len(first) > 0 {
+			out = append(out, Reach{p.Label(), first})
+		}
+	}
+	return out
+}
+
+// above are the parts that come off before a part, each after all that it is
+// itself under.
+func above(p *model.Part, seen map[*model.Part]bool) []string {
+	var out []string
+	for _, u := range p.Under {
+		if u.To != nil && !seen[u.To] {
+			seen[u.To] = true
+			out = append(append(out, above(u.To, seen)...), u.To.Label())
+		}
+	}
+	return out
 }
 
 // metOn are the hazards that the procedures of a machine meet.
