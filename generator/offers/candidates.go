@@ -121,13 +121,14 @@ func (d *drawing) normal(n model.Named) bool {
 
 // since says in which step a thing came to stand as it does.
 func (d *drawing) since(n model.Named) string {
-	for _, s := range d.now[n] {
-		if s.Since != nil {
-			return fmt.Sprintf("%s since step %s", s.Word, s.Since.Number)
-		}
+	if len(d.now[n]) == 0 {
+		return ""
+	}
+	s := d.now[n][0]
+	if s.Since == nil {
 		return s.Word + " from the start"
 	}
-	return ""
+	return fmt.Sprintf("%s since step %s", s.Word, s.Since.Number)
 }
 
 // add notes an offer; its sentence says the act first.

@@ -61,9 +61,8 @@ type client struct {
 	conn jsonrpc2.Conn
 	done chan error
 
-	mu    sync.Mutex
-	told  map[protocol.DocumentURI][]protocol.Diagnostic
-	files map[string]string // what is on the disk, and what is held
+	mu   sync.Mutex
+	told map[protocol.DocumentURI][]protocol.Diagnostic
 }
 
 func write(t testing.TB, dir, name, text string) {
@@ -87,7 +86,7 @@ func begin(t testing.TB, dir string) *client {
 	}()
 	c.conn = jsonrpc2.NewConn(jsonrpc2.NewStream(ours))
 	c.conn.Go(context.Background(), c.hear)
-	c.ask(protocol.MethodInitialize, &protocol.InitializeParams{RootURI: uri.File(dir)}, nil)
+	c.ask(protocol.MethodInitialize, &protocol.InitializeParams{WorkspaceFolders: []protocol.WorkspaceFolder{{URI: string(uri.File(dir)), Name: "manual"}}}, nil)
 	c.tell(protocol.MethodInitialized, &protocol.InitializedParams{})
 	return c
 }

@@ -195,9 +195,19 @@ func (s *Server) handlers() map[string]handler {
 	}
 }
 
+// opened are the folders that an editor has open, best first.
+func opened(p *protocol.InitializeParams) []string {
+	var out []string
+	for _, f := range p.WorkspaceFolders {
+		out = append(out, fileName(f.URI))
+	}
+	//lint:ignore SA1019 older editors send one address, or the path alone
+	return append(out, fileName(string(p.RootURI)), p.RootPath)
+}
+
 func (s *Server) initialize(p *protocol.InitializeParams) (any, error) {
 	folder := s.o.Folder
-	for _, root := range []string{fileName(string(p.RootURI)), p.RootPath} { //nolint:staticcheck // older editors send the path alone
+	for _, root := range opened(p) {
 		if found := manualBelow(root); found != "" {
 			folder = found
 			break
