@@ -75,9 +75,9 @@ var demoJobs = []played{
 	},
 }
 
-// clockAt makes the page's clock begin at a time and go on; later(n) moves it n
-// minutes on.
-const clockAt = `{ let jump = 0; Date.now = () => Math.round(%d + jump + performance.now());
+// clockAt makes the page's clock stand at a time, however long the machine takes;
+// later(n) moves it n minutes on.
+const clockAt = `{ let jump = 0; Date.now = () => %d + jump;
 	window.later = (n) => { jump += n * 60000; window.baybinder.page.beat(); }; }`
 
 // setClock gives every page that is opened from now on a clock that begins at a
