@@ -405,13 +405,18 @@ func (s *Server) codeAction(p *protocol.CodeActionParams) (any, error) {
 	return out, nil
 }
 
+// procedure is what a document is of a procedure, nil where it is of none.
+func (s *Server) procedure(of protocol.TextDocumentIdentifier) (at spot, proc *model.Procedure) {
+	at, ok := s.spot(of, protocol.Position{})
+	if ok {
+		proc = at.Procedure(at.name)
+	}
+	return at, proc
+}
+
 func (s *Server) folding(p *protocol.FoldingRangeParams) (any, error) {
 	out := []protocol.FoldingRange{}
-	at, ok := s.spot(p.TextDocument, protocol.Position{})
-	if !ok {
-		return out, nil
-	}
-	proc := at.Procedure(at.name)
+	_, proc := s.procedure(p.TextDocument)
 	if proc == nil {
 		return out, nil
 	}
@@ -444,11 +449,7 @@ func phaseExtent(p *model.Procedure, i int) position.Pos {
 
 func (s *Server) symbols(p *protocol.DocumentSymbolParams) (any, error) {
 	out := []protocol.DocumentSymbol{}
-	at, ok := s.spot(p.TextDocument, protocol.Position{})
-	if !ok {
-		return out, nil
-	}
-	proc := at.Procedure(at.name)
+	at, proc := s.procedure(p.TextDocument)
 	if proc == nil {
 		return out, nil
 	}

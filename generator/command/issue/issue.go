@@ -23,6 +23,7 @@ import (
 	"baybinder/generator/base/patch"
 	"baybinder/generator/base/picture"
 	"baybinder/generator/base/position"
+	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 	"baybinder/generator/read/bind"
@@ -113,7 +114,7 @@ func (o Order) fit(m *model.Manual, found []finding.Finding, texts []*model.Proc
 	case o.Number != 0 && len(texts) > 1:
 		return errors.New("--revision is the number of one procedure: name one")
 	case o.Instead != "" && procedureOf(m, o.Instead) == nil:
-		return noProcedure(m, o.Instead)
+		return training.NoProcedure(m, o.Instead)
 	case o.Retire:
 		return nil
 	}

@@ -7,7 +7,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
-	"baybinder/generator/base/nearest"
+	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 )
@@ -37,7 +37,7 @@ func chosen(m *model.Manual, found []finding.Finding, o Order) ([]*model.Procedu
 	var wrong []error
 	for _, id := range o.Procedures {
 		if !slices.ContainsFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == id }) {
-			wrong = append(wrong, noProcedure(m, id))
+			wrong = append(wrong, training.NoProcedure(m, id))
 		}
 	}
 	var out []*model.Procedure
@@ -73,17 +73,6 @@ func (o Order) nothing() error {
 
 // ErrNothing says that all that was asked for is issued as it stands.
 var ErrNothing = errors.New("nothing is to be issued: all is issued as it stands")
-
-func noProcedure(m *model.Manual, id string) error {
-	var ids []string
-	for _, p := range m.Procedures {
-		ids = append(ids, p.ID)
-	}
-	if near := nearest.Of(id, ids); near != "" {
-		return fmt.Errorf("there is no procedure %s: did you mean %s?", id, near)
-	}
-	return fmt.Errorf("there is no procedure %s", id)
-}
 
 // textOf is a procedure, or its translation; nil where there is none.
 func textOf(m *model.Manual, p *model.Procedure, language string) *model.Procedure {

@@ -204,7 +204,7 @@ func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 	case !known(m, e.Person):
 		return nil, notInPeople(m, e.Person)
 	case at < 0:
-		return nil, noProcedure(m, e.Procedure)
+		return nil, NoProcedure(m, e.Procedure)
 	case !slices.Contains(Acts, e.Act):
 		return nil, fmt.Errorf("%q is none of %s", e.Act, strings.Join(Acts, ", "))
 	case !m.Procedures[at].Issued():
@@ -224,7 +224,8 @@ func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 // Acts are what can be recorded.
 var Acts = []string{"read", "watched", "performed", "taught", "told", "inspected"}
 
-func noProcedure(m *model.Manual, id string) error {
+// NoProcedure says that there is no such procedure, and which one may be meant.
+func NoProcedure(m *model.Manual, id string) error {
 	var ids []string
 	for _, p := range m.Procedures {
 		ids = append(ids, p.ID)
