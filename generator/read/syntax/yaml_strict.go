@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"github.com/goccy/go-yaml/token"
 
@@ -109,9 +110,11 @@ func (y *yamlReader) raw(start int, value string) string {
 		if i < 0 {
 			break
 		}
-		end += i + len(string(r))
+		// a byte that is no sign reads as one of three bytes and stands as one
+		_, size := utf8.DecodeRuneInString(text[end+i:])
+		end += i + size
 	}
-	return text[:min(end, len(text))]
+	return text[:end]
 }
 
 // tabBefore is the first tab in the white space that a line begins with, where
