@@ -34,6 +34,7 @@ type Rule struct {
 	Title string // one line: what is wrong, for lists
 	Why   string // why it matters at the bay
 	Mend  string // what to do about it in general
+	Names bool   // its findings name people: no page of the site shows them
 }
 
 // Finding is one thing found.
@@ -47,6 +48,7 @@ type Finding struct {
 	Fixes   []Fix // what an editor can put in place of what is wrong; each is one way
 	Settled bool  // baybinder settle mends it
 	Aside   bool  // it is about people: it stops neither a page nor an issue
+	Names   bool  // it names people: no page of the site shows it
 }
 
 // Place is another place that matters to a finding, and why.
@@ -57,7 +59,7 @@ type Place struct {
 
 // At makes a finding of the rule.
 func (r *Rule) At(at position.Pos, format string, args ...any) Finding {
-	return Finding{Code: r.Code, Level: r.Level, At: at, Message: fmt.Sprintf(format, args...)}
+	return Finding{Code: r.Code, Level: r.Level, Names: r.Names, At: at, Message: fmt.Sprintf(format, args...)}
 }
 
 // WithMend is the finding with what to do about it.

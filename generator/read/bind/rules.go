@@ -43,6 +43,7 @@ var (
 	}
 	UnknownPerson = finding.Rule{
 		Code:  "unknown-person",
+		Names: true,
 		Title: "A record of someone who is not in readings/people.csv",
 		Why:   "A record that belongs to nobody counts for nobody.",
 		Mend:  "Write the person's id as people.csv has it, or add the person.",
