@@ -44,13 +44,17 @@ f-t,F.T.,mechanic lifting@2025-06-02 press-work@2023-01-02,2026-04-27,press-work
 g-m,G.M.,mechanic electrical-80@2025-03-10 press-work@2024-04-01 electrical-400@2024-04-01,2026-04-27,press-work evening-shift
 h-p,H.P.,mechanic foreman trainer,2026-04-27,evening-shift
 `), 0o644))
+	shop := filepath.Join(folder, "shop.yaml")
+	text, err := os.ReadFile(shop)
+	must(t, err)
+	must(t, os.WriteFile(shop, regexp.MustCompile(`(?m)^issue: .*\n`).ReplaceAll(text, nil), 0o644)) // anybody may issue here
 	give(t, folder, "2026-04-10", "isolate-press")
 	for _, row := range []string{"g-m isolate-press read", "f-t isolate-press read", "c-n isolate-press read", "a-v tug-walk-round read", "h-p isolate-press taught"} {
 		set(t, folder, "2026-04-28", row, "")
 	}
 	set(t, folder, "2026-04-29", "g-m isolate-press performed", "h-p")
 	file := filepath.Join(folder, "procedures/press/isolate-press.md")
-	text, err := os.ReadFile(file)
+	text, err = os.ReadFile(file)
 	must(t, err)
 	must(t, os.WriteFile(file, []byte(strings.Replace(string(text), "\n1. ", "\n1. Look first. ", 1)), 0o644))
 	give(t, folder, "2026-05-02", "isolate-press")
