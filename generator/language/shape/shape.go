@@ -27,6 +27,7 @@ type Language struct {
 	TimeLine words.TimeLine
 	Watch    words.Watch
 	Worked   words.Worked
+	Write    words.Write
 	Counted  words.Counted
 	Signs    map[string]string // the names of the signs, by number
 

@@ -1,0 +1,5 @@
+package german
+
+import "baybinder/generator/language/words"
+
+var write = words.Write{Lang: "de"}
