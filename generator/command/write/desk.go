@@ -1,6 +1,7 @@
 package write
 
 import (
+	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
 	"errors"
@@ -256,6 +257,9 @@ func (d *Desk) put(to *draft, do, state string) error {
 	now := []byte(to.text)
 	if !to.fresh {
 		now = patch.Apply(was, piecesOf(to.file.Text, to.text))
+	}
+	if was != nil && bytes.Equal(was, now) {
+		return nil
 	}
 	if err := d.write(path, now); err != nil {
 		return err

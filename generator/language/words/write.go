@@ -1,7 +1,96 @@
 package words
 
-// Write are the words with which a procedure is written in its page. {0} and
-// {1} stand for what the script puts there.
+// Write are the words with which a manual is written in its pages. {0} stands for
+// what the script puts there.
 type Write struct {
-	Lang string `json:"Lang"`
+	Lang string
+
+	Write          string
+	Leave          string
+	Saved          string
+	Wrote          string
+	Undone         string
+	Undo           string
+	Redo           string
+	NothingToMend  string
+	OneToMend      string
+	ManyToMend     string
+	OneHint        string
+	ManyHints      string
+	Draft          string
+	Issued         string
+	WriteHere      string
+	WriteStep      string
+	AsWritten      string
+	NewStep        string
+	StandsSo       string
+	SaveStep       string
+	Close          string
+	WhenRefitted   string
+	RefitLead      string
+	Why            string
+	WhyLead        string
+	ATime          string
+	HowManyMinutes string
+	TwoPeople      string
+	Split          string
+	Move           string
+	MoveBehind     string
+	Behind         string
+	FirstIn        string
+	TakeOut        string
+	Put            string
+	NextStep       string
+	NextHere       string
+	NextIn         string
+	ChooseOrWrite  string
+	WriteYourself  string
+	NewPhase       string
+	PhaseName      string
+	AddPhase       string
+	Rename         string
+	RenameWhat     string
+	Find           string
+	FoundNone      string
+	FoundHits      string
+	Offers         string
+	ComesOff       string
+	MakesSafe      string
+	DueNow         string
+	StillOpen      string
+	StopsHere      string
+	OtherWork      string
+	InTheWay       string
+	NotYet         string
+	Stands         string
+	BelongsHere    string
+	Cautions       string
+	Stops          string
+	Tools          string
+	ThenFound      string
+	LeaveOut       string
+	LeaveOutWhich  string
+	Elsewhere      string
+	FromStrip      string
+	FileChanged    string
+	InFile         string
+	YourWords      string
+	KeepMine       string
+	TakeTheirs     string
+	Pasted         string
+	AsSteps        string
+	AsOne          string
+	NotSaved       string
+	NoAnswer       string
+	NoStep         string
+	NoWords        string
+	TooLong        string
+	NoPlace        string
+	NotEmpty       string
+	CannotNow      string
+	NoPage         string
+	TitleOf        string
+	Phases         string
+
+	Often []string // the names of phases that procedures often have
 }
