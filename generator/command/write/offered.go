@@ -7,6 +7,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
@@ -93,7 +94,9 @@ func late(group string) int { return 1 + slices.Index([]string{"InTheWay", "NotY
 func choiceOf(b bench, p *model.Procedure, o *offers.Offer, stand []walk.Standing) Choice {
 	c := Choice{Kind: o.Kind, Label: o.Label, Detail: o.Detail, Why: o.Why, Text: o.Sentence, Way: o.InTheWay}
 	for _, f := range o.Brings {
-		c.Brings = append(c.Brings, f.Message)
+		if f.Level == finding.Error && !walk.Leaves(f.Code) { // what is open is closed by later steps
+			c.Brings = append(c.Brings, f.Message)
+		}
 	}
 	if id, is := strings.CutPrefix(o.Address, "reverse:"); is {
 		c.Parts = opened(p, id, stand)

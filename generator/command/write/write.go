@@ -44,6 +44,7 @@ import (
 	"strings"
 
 	"baybinder/generator/language"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 )
 
@@ -82,7 +83,14 @@ func (d *Desk) Tags(page string) string {
 	if page != "" && !strings.HasSuffix(page, ".html") && !strings.HasSuffix(page, "/") {
 		return ""
 	}
-	return fmt.Sprintf(`<link rel="stylesheet" href="%s"><script src="%s" data-token="%s" defer></script>`, styleAt, scriptAt, html.EscapeString(d.token))
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.manual.Bench() == nil {
+		_, _ = d.look("shop.yaml") // what cannot be read is told where it is asked for
+	}
+	say, _ := json.Marshal(d.words()) // it is text
+	return fmt.Sprintf(`<link rel="stylesheet" href="%s"><script src="%s" data-token="%s" data-words="%s" defer></script>`,
+		styleAt, scriptAt, html.EscapeString(d.token), html.EscapeString(string(say)))
 }
 
 // Wrap answers what pages ask of the desk, and leaves the rest to the site.
@@ -122,9 +130,8 @@ type Told struct {
 	Trial   *Trial   `json:"trial,omitempty"`
 	Choices *Choices `json:"choices,omitempty"`
 	Found   []Choice `json:"found,omitempty"`
-	On      string   `json:"on,omitempty"`    // the step that was written
-	Page    string   `json:"page,omitempty"`  // where the writer looks on, if not here
-	Words   any      `json:"words,omitempty"` // of the page's script, in the shop's language
+	On      string   `json:"on,omitempty"`   // the step that was written
+	Page    string   `json:"page,omitempty"` // where the writer looks on, if not here
 
 	Why    string `json:"why,omitempty"`    // why it was not done: a word of the tables
 	More   string `json:"more,omitempty"`   // the same in the program's words
@@ -211,10 +218,24 @@ func (d *Desk) open(a Asked) (*Told, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Told{Sheet: d.sheet(p, state), Words: d.words()}, nil
+	return &Told{Sheet: d.sheet(p, state)}, nil
 }
 
-func (d *Desk) words() any { return language.Of(d.bench().Manual().Shop.Language).Write }
+// said are the words that the page's script says.
+type said struct {
+	words.Write
+	RefitLead string   // the first words of what holds at the refit only
+	Often     []string // the names of phases that procedures often have
+}
+
+func (d *Desk) words() said {
+	l := language.Default()
+	if b := d.manual.Bench(); b != nil {
+		l = language.Of(b.Manual().Shop.Language)
+	}
+	s := &l.Speech
+	return said{l.Write, s.WhenRefit, []string{s.MakeSafe, s.Strip, s.Work, s.Refit, s.GiveBack}}
+}
 
 func (d *Desk) tryAct(a Asked) (*Told, error) {
 	p, err := d.asSeen(a)

@@ -27,7 +27,6 @@ var write = words.Write{
 	SaveStep:       "Save this step",
 	Close:          "Close",
 	WhenRefitted:   "Add when it is refitted",
-	RefitLead:      "When you refit it",
 	Why:            "Why",
 	WhyLead:        "Because",
 	ATime:          "A time…",
@@ -91,6 +90,4 @@ var write = words.Write{
 	NoPage:         "This page is not written here.",
 	TitleOf:        "The title",
 	Phases:         "Phases that are often used",
-
-	Often: []string{"Make safe", "Strip", "Work", "Refit", "Return"},
 }

@@ -27,7 +27,6 @@ var write = words.Write{
 	SaveStep:       "Diesen Schritt speichern",
 	Close:          "Schließen",
 	WhenRefitted:   "Zum Wiedereinbau ergänzen",
-	RefitLead:      "Beim Wiedereinbau",
 	Why:            "Warum",
 	WhyLead:        "Weil",
 	ATime:          "Eine Zeit…",
@@ -91,6 +90,4 @@ var write = words.Write{
 	NoPage:         "Diese Seite wird hier nicht geschrieben.",
 	TitleOf:        "Der Titel",
 	Phases:         "Häufige Phasen",
-
-	Often: []string{"Sichern", "Ausbau", "Arbeit", "Einbau", "Rückgabe"},
 }

@@ -27,7 +27,6 @@ var write = words.Write{
 	SaveStep:       "Guardar este paso",
 	Close:          "Cerrar",
 	WhenRefitted:   "Añadir qué hacer al remontar",
-	RefitLead:      "Al volver a montarlo",
 	Why:            "Por qué",
 	WhyLead:        "Porque",
 	ATime:          "Un tiempo…",
@@ -91,6 +90,4 @@ var write = words.Write{
 	NoPage:         "Esta página no se escribe aquí.",
 	TitleOf:        "El título",
 	Phases:         "Fases frecuentes",
-
-	Often: []string{"Poner en seguridad", "Desmontaje", "Trabajo", "Montaje", "Devolución"},
 }

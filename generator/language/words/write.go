@@ -27,7 +27,6 @@ type Write struct {
 	SaveStep       string
 	Close          string
 	WhenRefitted   string
-	RefitLead      string
 	Why            string
 	WhyLead        string
 	ATime          string
@@ -91,6 +90,4 @@ type Write struct {
 	NoPage         string
 	TitleOf        string
 	Phases         string
-
-	Often []string // the names of phases that procedures often have
 }
