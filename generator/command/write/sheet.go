@@ -75,7 +75,7 @@ func (d *Desk) sheet(p *model.Procedure, state string) *Sheet {
 	b := d.bench()
 	s := &Sheet{
 		File: p.File.Path, State: state, Title: p.Label(), Summary: p.Summary, People: max(1, p.People), Status: p.Status,
-		Back: last(d.done), Forth: last(d.undone),
+		Back: last(d.done), Forth: last(d.undone), Phases: []PhaseText{},
 	}
 	if m := p.For.To; m != nil {
 		s.Machine = &EntryName{m.ID, m.Label(), page.PageOf(m)}
@@ -83,7 +83,7 @@ func (d *Desk) sheet(p *model.Procedure, state string) *Sheet {
 	at, html := d.manual.Page(p.File.Path)
 	s.Page, s.HTML = at, string(html)
 	for _, ph := range p.Phases {
-		text := PhaseText{ID: ph.ID, Title: ph.Title.Plain, Empty: len(ph.Steps) == 0 && len(ph.Body) == 0 && ph.Lead == nil}
+		text := PhaseText{ID: ph.ID, Title: ph.Title.Plain, Empty: len(ph.Steps) == 0 && len(ph.Body) == 0 && ph.Lead == nil, Steps: []StepText{}}
 		for _, step := range p.Steps {
 			if step.Phase == ph {
 				text.Steps = append(text.Steps, stepText(step))

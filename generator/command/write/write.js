@@ -84,14 +84,18 @@
   };
   const stepText = (number) => steps().find((s) => s.number === number)?.text;
 
+  // What a press does waits until what the last one did is done.
+  let line = Promise.resolve();
+  const inTurn = (f) => (...args) => (line = line.then(() => f(...args)).catch((e) => { message = String(e); alarm = true; heading(); }));
+
   // A choice is written at once, behind what is being written.
-  const choose = async (text) => {
+  const choose = inTurn(async (text) => {
     if (pen && !await savePen()) return render();
     const at = slot;
     const told = await save({ do: "new", ...at, text });
     if (told?.on) slot = { after: told.on };
     await refresh("next");
-  };
+  });
 
   const savePen = async () => {
     if (pen.text.trim() === pen.was.trim()) { pen = null; return true; }
@@ -106,17 +110,17 @@
     return true;
   };
 
-  const act = async (what, said) => {
-    if (pen && pen.text.trim() !== pen.was.trim() && what.do !== "split" && !await savePen()) return render();
+  const act = inTurn(async (what, said) => {
+    if (dirty() && !["split", "out", "steps"].includes(what.do) && !await savePen()) return render();
     const told = await save(what, said);
     if (told || clash) pen = null;
     if (slot?.after && !stepText(slot.after) || slot?.phase && !sheet.phases.some((p) => p.id === slot.phase)) slot = lastSlot();
     if (told && told.on && (what.do === "move" || what.do === "split")) slot = { after: told.on };
     if (told && what.do === "phase") slot = { phase: sheet.phases.find((p) => p.title === what.text.trim())?.id ?? sheet.phases.at(-1).id };
     await refresh("next");
-  };
+  });
 
-  const back = async (route, name) => {
+  const back = inTurn(async (route, name) => {
     const told = await ask(route);
     if (told.page && told.page !== page) { location.href = "/" + told.page; return; }
     if (told.ok) {
@@ -130,7 +134,7 @@
       alarm = true;
     }
     await refresh("top");
-  };
+  });
 
   // refresh asks what can be written now, and shows all.
   const refresh = async (focus) => {
@@ -366,8 +370,9 @@
       const ul = h("ul", {}, items.map((e) => h("li", {}, e)));
       return many ? h("details", {}, h("summary", {}, h("span", {}, name)), ul) : h("section", {}, h("h3", {}, name), ul);
     };
-    if (pen) {
-      for (const g of choices?.belongs ?? []) parts.push(section(g.name === "Cautions" ? w.Cautions : g.name === "Stops" ? w.Stops : w.Tools, g.items.map(piece), g.items.length > 6));
+    if (pen && choices?.belongs?.length) {
+      parts.push(h("h3", {}, w.BelongsHere));
+      for (const g of choices.belongs) parts.push(section(g.name === "Cautions" ? w.Cautions : g.name === "Stops" ? w.Stops : w.Tools, g.items.map(piece), g.items.length > 6));
     }
     for (const g of choices?.groups ?? []) {
       const blocked = g.name === "InTheWay" || g.name === "NotYet";
@@ -378,7 +383,7 @@
   };
 
   // The pen.
-  const openPen = async (p) => {
+  const openPen = inTurn(async (p) => {
     if (pen && pen.text.trim() !== pen.was.trim() && !await savePen()) return render();
     pen = p;
     if (p.step) {
@@ -389,7 +394,7 @@
     choices = null;
     await refresh();
     if (pen) tryPen();
-  };
+  });
   let field = null, preview = null, found = null, askRow = null, pasted = null;
 
   const penRow = (s) => {
@@ -419,7 +424,7 @@
     const apart = h("div.write-keys.apart", {},
       s ? h("button.far", { onclick: () => act({ do: "split", step: s.number, text: pen.text }) }, w.Split) : null,
       s ? h("button.far", { onclick: () => askMove(s) }, w.Move) : null,
-      s ? h("button.far", { onclick: () => { pen = null; act({ do: "out", step: s.number }, fill(w.Saved, sheet.file)); } }, w.TakeOut) : null,
+      s ? h("button.far", { onclick: () => act({ do: "out", step: s.number }, fill(w.Saved, sheet.file)) }, w.TakeOut) : null,
       h("button.far", { onclick: close }, w.Close));
     return h("li.write-pen", { "data-deep": s?.deep ?? 0 },
       h("div.write-num", {}, s ? s.number : "+"),
@@ -430,11 +435,11 @@
     field.style.height = "auto";
     field.style.height = Math.min(field.scrollHeight + 6, innerHeight * .6) + "px";
   };
-  const close = () => { pen = null; message = ""; refresh("next"); };
-  const finish = async () => {
-    await savePen();
+  const close = inTurn(async () => { pen = null; message = ""; await refresh("next"); });
+  const finish = inTurn(async () => {
+    if (pen) await savePen();
     await refresh("next");
-  };
+  });
   // tryPen shows how the step will stand, and what is found in it then.
   const tryPen = async () => {
     const mine = ++asked;
@@ -523,7 +528,7 @@
     if (pen.step) return put(lines.map(plain).join("\n\n"));
     const bare = lines.map((l) => plain(l.replace(/^(?:\d{1,3}(?:\.\d+)*[.)]?|[a-z][.)]|[•·▪–—*-])\s+/, "")));
     pasted.replaceChildren(h("p", {}, fill(w.Pasted, lines.length)), h("div.write-keys", {},
-      h("button.save", { onclick: () => { const at = pen; pen = null; act({ do: "steps", after: at.after, phase: at.phase, texts: bare }); } }, fill(w.AsSteps, lines.length)),
+      h("button.save", { onclick: () => act({ do: "steps", after: pen.after, phase: pen.phase, texts: bare }) }, fill(w.AsSteps, lines.length)),
       h("button", { onclick: () => { pasted.replaceChildren(); put(lines.map(plain).join("\n\n")); } }, w.AsOne)));
     pasted.querySelector("button").focus();
   };
