@@ -94,7 +94,7 @@ func late(group string) int { return 1 + slices.Index([]string{"InTheWay", "NotY
 func choiceOf(b bench, p *model.Procedure, o *offers.Offer, stand []walk.Standing) Choice {
 	c := Choice{Kind: o.Kind, Label: o.Label, Detail: o.Detail, Why: o.Why, Text: o.Sentence, Way: o.InTheWay}
 	for _, f := range o.Brings {
-		if f.Level == finding.Error && !walk.Leaves(f.Code) { // what is open is closed by later steps
+		if f.Level == finding.Error && !walk.Leaves(f.Rule) { // what is open is closed by later steps
 			c.Brings = append(c.Brings, f.Message)
 		}
 	}
