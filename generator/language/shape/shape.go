@@ -26,6 +26,7 @@ type Language struct {
 	Several  words.Language
 	TimeLine words.TimeLine
 	Watch    words.Watch
+	Collect  words.Collect
 	Worked   words.Worked
 	Counted  words.Counted
 	Signs    map[string]string // the names of the signs, by number
