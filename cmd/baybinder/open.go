@@ -158,7 +158,7 @@ func (d *door) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		http.Redirect(w, r, "/", http.StatusSeeOther)
 		return
 	}
-	browse.Guard(browse.Loopback, "", http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+	browse.Guard(browse.Loopback, http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if d.said == (doorPage{}) || d.said.Last && r.URL.Path != "/" {
 			browse.Handler(d.options.To).ServeHTTP(w, r)
 			return

@@ -96,7 +96,7 @@ func (c *watchCommand) desk(o generator.Options, browsers *watch.Browsers, serve
 		return nil, err
 	}
 	browsers.Tags = desk.Tags
-	serve.Posts = write.Root
+	serve.Takes = write.Takes()
 	serve.Wrap = func(site http.Handler) http.Handler { return desk.Wrap(browsers.Wrap(site)) }
 	return desk, nil
 }

@@ -24,12 +24,10 @@ type Options struct {
 	Address string // "127.0.0.1" unless told otherwise
 	Port    int    // 0: one that is free
 
-	// Posts is the beginning of the addresses at which Wrap's handler is also
-	// asked by POST, "" for none: the site itself is only read.
-	Posts string
-
 	// Wrap puts a handler before the site's own. The site need not be there yet.
 	Wrap func(site http.Handler) http.Handler
+	// Takes are the addresses at which that handler takes what pages send.
+	Takes []string
 }
 
 // Loopback is the address that only this machine can reach.
@@ -59,7 +57,7 @@ func Open(o Options) (*Site, error) {
 		handler = o.Wrap(handler)
 	}
 	server := &http.Server{
-		Handler:           Guard(o.Address, o.Posts, handler),
+		Handler:           Guard(o.Address, handler, o.Takes...),
 		ReadHeaderTimeout: 10 * time.Second,
 		ErrorLog:          log.New(io.Discard, "", 0), // a request that breaks off is nobody's news
 	}

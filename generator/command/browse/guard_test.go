@@ -42,7 +42,7 @@ func TestOnlyItsNamesAreAnswered(t *testing.T) {
 		r := httptest.NewRequest("GET", "/", nil)
 		r.Host = c.host
 		w := httptest.NewRecorder()
-		Guard(c.address, "", http.HandlerFunc(func(http.ResponseWriter, *http.Request) { asked = true })).ServeHTTP(w, r)
+		Guard(c.address, http.HandlerFunc(func(http.ResponseWriter, *http.Request) { asked = true })).ServeHTTP(w, r)
 		if asked != c.want || !asked && w.Code != http.StatusMisdirectedRequest {
 			t.Errorf("at %s, asked for %q: answered %v with %d", c.address, c.host, asked, w.Code)
 		}
@@ -54,7 +54,7 @@ func TestOnlyReadingIsAnswered(t *testing.T) {
 		r := httptest.NewRequest("GET", "/", nil)
 		r.Method, r.Host = method, "localhost"
 		w := httptest.NewRecorder()
-		Guard(Loopback, "/.write/", http.HandlerFunc(func(http.ResponseWriter, *http.Request) { t.Errorf("%s reached the site", method) })).ServeHTTP(w, r)
+		Guard(Loopback, http.HandlerFunc(func(http.ResponseWriter, *http.Request) { t.Errorf("%s reached the site", method) })).ServeHTTP(w, r)
 		if w.Code != http.StatusMethodNotAllowed || w.Header().Get("Allow") != "GET, HEAD" {
 			t.Errorf("%s: %d, Allow %q", method, w.Code, w.Header().Get("Allow"))
 		}

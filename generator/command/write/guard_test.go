@@ -94,7 +94,7 @@ func TestAnotherNameIsRefused(t *testing.T) {
 		r.RemoteAddr, r.Host = "127.0.0.1:5000", host
 		r.Header.Set("Origin", "http://"+host)
 		w := httptest.NewRecorder()
-		browse.Guard(browse.Loopback, write.Root, d.server.Config.Handler).ServeHTTP(w, r)
+		browse.Guard(browse.Loopback, d.server.Config.Handler, write.Takes()...).ServeHTTP(w, r)
 		if w.Code != want {
 			t.Errorf("asked for %s: %d", host, w.Code)
 		}

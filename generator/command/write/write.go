@@ -48,9 +48,18 @@ import (
 	"baybinder/generator/model"
 )
 
-// Root is the beginning of the addresses that are asked by POST. A site has no
+// Root is the beginning of the addresses that pages ask by POST. A site has no
 // hidden files.
 const Root = "/.write/"
+
+// Takes are these addresses.
+func Takes() []string {
+	var out []string
+	for name := range routes {
+		out = append(out, Root+name)
+	}
+	return out
+}
 
 const (
 	scriptAt = "/.write.js"

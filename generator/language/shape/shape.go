@@ -26,6 +26,7 @@ type Language struct {
 	Several  words.Language
 	TimeLine words.TimeLine
 	Watch    words.Watch
+	Collect  words.Collect
 	Worked   words.Worked
 	Write    words.Write
 	Counted  words.Counted
