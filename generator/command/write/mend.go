@@ -7,6 +7,8 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
+	"baybinder/generator/check"
+	"baybinder/generator/check/numbers"
 	"baybinder/generator/model"
 	"baybinder/generator/offers"
 	"baybinder/generator/read/edit"
@@ -39,9 +41,9 @@ func within(edits []offers.Edit, path string) bool {
 	return !slices.ContainsFunc(edits, func(e offers.Edit) bool { return e.At.Path() != path })
 }
 
-// settled are codes of findings that a list of the front matter mends, or that
-// its numbers do.
-var settled = []string{"not-listed", "not-used", "missing-qualification", "too-few-people"}
+// settled are the rules whose findings a list or a number of the front matter
+// mends.
+var settled = []*finding.Rule{&check.NotListed, &check.NotUsed, &check.MissingQualification, &numbers.TooFewPeople}
 
 // settle is a procedure's text with its lists as its steps have them now. What
 // was found before the writer began stays: it is not the writer's edit. b is the
@@ -49,7 +51,7 @@ var settled = []string{"not-listed", "not-used", "missing-qualification", "too-f
 func settle(b bench, p *model.Procedure, before map[string]int) (string, bool) {
 	before = clone(before)
 	for _, f := range b.found {
-		if f.At.Path() != p.File.Path || !slices.Contains(settled, f.Code) {
+		if f.At.Path() != p.File.Path || !slices.Contains(settled, f.Rule) {
 			continue
 		}
 		if key := sameFinding(f); before[key] > 0 {
@@ -64,8 +66,8 @@ func settle(b bench, p *model.Procedure, before map[string]int) (string, bool) {
 }
 
 func settleOne(b bench, p *model.Procedure, f finding.Finding) (string, bool) {
-	switch f.Code {
-	case "missing-qualification":
+	switch f.Rule {
+	case &check.MissingQualification:
 		var ids []string
 		for _, r := range f.Related {
 			if id := r.At.Text(); slices.ContainsFunc(b.Manual().Roles, func(x *model.Role) bool { return x.ID == id }) && !slices.Contains(ids, id) {
@@ -74,7 +76,7 @@ func settleOne(b bench, p *model.Procedure, f finding.Finding) (string, bool) {
 		}
 		piece, ok := edit.Grow(p.File, "needs", ids)
 		return grown(p.File, piece, ok && len(ids) > 0)
-	case "too-few-people":
+	case &numbers.TooFewPeople:
 		piece, ok := edit.Put(p.File, "people", strconv.Itoa(crew(p)))
 		return grown(p.File, piece, ok && crew(p) > max(1, p.People))
 	}
