@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 	"baybinder/generator/trade/electrical"
@@ -439,5 +440,5 @@ func (w *walk) mendWait(i *issue) string {
 	case time.safe.Seconds < time.least:
 		return fmt.Sprintf("wait at least %s, as stored: says", time.maker)
 	}
-	return fmt.Sprintf("wait at least %s; %s", time.safe.Least, time.safe.Working)
+	return fmt.Sprintf("wait at least %s; %s", time.safe.Least, time.safe.Explain(&language.Default().Worked.Discharge))
 }
