@@ -14,7 +14,7 @@ import (
 
 // WorkedHow is a number whose title is its own words.
 func (s *Site) WorkedHow(text string, w working.Working) string {
-	return Worked(text, Computed{Title: fmt.Sprintf(s.Speaks.Worked.Sums.How, text), Working: w})
+	return Worked(text, Computed{Title: fmt.Sprintf(s.Speaks.Worked.Sums.How, strings.TrimRight(text, ".")), Working: w})
 }
 
 // converted is an amount in another unit.
