@@ -1,7 +1,9 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
 
 // applies looks for steps and acts that are done on no unit.
 func (w *walk) applies() {

@@ -33,7 +33,7 @@ type Snag struct {
 func (s *Pages) Snags() *Snags {
 	v := &Snags{Frame: s.Frame("snags.html", s.Words.Snags), Said: s.AllSaid("")}
 	for _, f := range s.Findings {
-		if strings.HasPrefix(f.At.Path(), "readings/") || f.Code == bind.UnknownPerson.Code {
+		if strings.HasPrefix(f.At.Path(), "readings/") || f.Rule == &bind.UnknownPerson {
 			continue // it names people, and this page is published
 		}
 		line, col := f.At.LineCol()
