@@ -108,7 +108,7 @@ func miscounted(site map[string]*html.Node, name string, doc *html.Node) []strin
 	var out []string
 	for _, a := range all(doc, false, func(n *html.Node) bool { return classed(n, "counts") }) {
 		to, id, _ := strings.Cut(attr(a, "href"), "#")
-		list := named(site[path.Join(path.Dir(name), to)], id)
+		list := elementNamed(site[path.Join(path.Dir(name), to)], id)
 		if list == nil {
 			out = append(out, attr(a, "href")+" is not there")
 		} else if n := len(all(list, false, func(n *html.Node) bool { return n.Data == "li" })); strconv.Itoa(n) != textOf(a) {
@@ -153,7 +153,7 @@ func countedBy(n *html.Node) int {
 		return links
 	case "said":
 		said := 0
-		for _, li := range all(named(up("html"), "said"), false, func(n *html.Node) bool { return n.Data == "li" }) {
+		for _, li := range all(elementNamed(up("html"), "said"), false, func(n *html.Node) bool { return n.Data == "li" }) {
 			step := all(li, false, func(n *html.Node) bool { return n.Data == "a" })[0]
 			answers := all(li, false, func(n *html.Node) bool { return classed(n, "answered") })
 			if textOf(step) == attr(up("li"), "data-step") && strings.TrimSpace(textOf(answers[0])) == textOf(answers[0].FirstChild) {
@@ -186,8 +186,8 @@ func countedBy(n *html.Node) int {
 	return -1
 }
 
-// named is the element of an id; nil where there is none.
-func named(doc *html.Node, id string) *html.Node {
+// elementNamed is the element of an id; nil where there is none.
+func elementNamed(doc *html.Node, id string) *html.Node {
 	if doc == nil {
 		return nil
 	}
