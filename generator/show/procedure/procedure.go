@@ -248,8 +248,9 @@ func (s *Pages) Plate(p *model.Procedure) []string {
 		return append(out, s.Words.NotIssued)
 	}
 	out = append(out, fmt.Sprintf(s.Words.Revision, r.Number, r.Date))
-	if by, ok := s.Manual.Shop.ReviewBy(r); ok {
-		out = append(out, s.Until(fmt.Sprintf(s.Words.ReviewBy, by), r.Date, s.Manual.Shop.ReviewEvery.String(), by))
+	looked := s.Looked(p, r)
+	if by, ok := s.Manual.Shop.ReviewBy(looked); ok {
+		out = append(out, s.Until(fmt.Sprintf(s.Words.ReviewBy, by), looked, s.Manual.Shop.ReviewEvery.String(), by))
 	}
 	return out
 }
