@@ -70,7 +70,7 @@ var page = words.Words{
 	ProceduresFor: "Anweisungen dafür", GeneralProcedures: "Für jede Maschine", OtherTopics: "Themen",
 	ChangedLately: "Was sich zuletzt änderte", NothingIssued: "Noch wurde keine Ausgabe herausgegeben.", RetiredOnes: "Zurückgezogen",
 	SnagIntro:  "Für den, der dieses Handbuch schreibt: was die letzte Prüfung fand, und wohin nichts führt.",
-	NoFindings: "Nichts gefunden.", NotReached: "Anweisungen, zu denen keine andere führt", NotReachedIn: "Das ist richtig bei einer Arbeit, die für sich begonnen wird.",
+	NoFindings: "Nichts gefunden.", NotReached: "Anweisungen, zu denen keine andere führt", PartsOfList: "Teile dieser Liste", NotReachedIn: "Das ist richtig bei einer Arbeit, die für sich begonnen wird.",
 	Advice: "Rat", Errors: "Fehler", Drafts: "Entwürfe", PrintedNote: "Ein Ausdruck kann veraltet sein. Es gilt die Seite im Ordner der Werkstatt.",
 	Preview:    "Vorschau: Entwürfe und nicht ausgegebene Änderungen werden gezeigt. Nicht zum Arbeiten.",
 	Made:       "Erstellt am %s.",

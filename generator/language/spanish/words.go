@@ -72,7 +72,7 @@ var page = words.Words{
 	ProceduresFor: "Procedimientos", GeneralProcedures: "Para cualquier máquina", OtherTopics: "Temas",
 	ChangedLately: "Cambios recientes", NothingIssued: "Aún no se publicó ninguna revisión.", RetiredOnes: "Retirados",
 	SnagIntro:  "Para quien escribe este manual: lo que encontró la última comprobación, y a lo que nada lleva.",
-	NoFindings: "Sin hallazgos.", NotReached: "Procedimientos a los que ningún otro lleva", NotReachedIn: "Es correcto para un trabajo que se empieza solo.",
+	NoFindings: "Sin hallazgos.", NotReached: "Procedimientos a los que ningún otro lleva", PartsOfList: "Partes de esta lista", NotReachedIn: "Es correcto para un trabajo que se empieza solo.",
 	Advice: "Consejos", Errors: "Errores", Drafts: "Borradores", PrintedNote: "Una copia impresa puede estar anticuada. Vale la página de la carpeta del taller.",
 	Preview:    "Vista previa: se muestran borradores y cambios sin emitir. No es para trabajar.",
 	Made:       "Hecho el %s.",
