@@ -38,6 +38,7 @@ var page = words.Words{
 	TimeAndDate: "Time",
 
 	Checked:          "The program checked the order of %d actions%s; %d of %d steps are words that it cannot check.",
+	NoActs:           "This page names no action whose order the program could check; its steps are plain words, stops and checks.",
 	NotWalked:        "The order of the actions was not checked: something that it rests on could not be read.",
 	WhereThingsStand: "Where things stand", AllAsItWas: "Everything is as it was.", AtTheEnd: "At the end", Since: "since step %s",
 	NotBack:   "Nothing of these steps comes back by itself: %s.",

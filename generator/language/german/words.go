@@ -39,6 +39,7 @@ var page = words.Words{
 	TimeAndDate: "Zeit",
 
 	Checked:          "Die Reihenfolge von %d Handlungen%s wurde geprüft; %d von %d Schritten sind nur Worte.",
+	NoActs:           "Diese Seite nennt keine Handlung, deren Reihenfolge das Programm prüfen könnte; ihre Schritte sind Worte, Halte und Prüfungen.",
 	NotWalked:        "Die Reihenfolge der Handlungen wurde nicht geprüft: etwas, worauf sie beruht, war nicht lesbar.",
 	WhereThingsStand: "Wie es steht", AllAsItWas: "Alles ist, wie es war.", AtTheEnd: "Am Ende", Since: "seit Schritt %s",
 	NotBack:   "Von diesen Schritten kommt nichts von selbst zurück: %s.",

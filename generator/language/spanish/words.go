@@ -41,6 +41,7 @@ var page = words.Words{
 	TimeAndDate: "Hora",
 
 	Checked:          "El programa comprobó el orden de %d acciones%s; %d de %d pasos son solo palabras, que no puede comprobar.",
+	NoActs:           "Esta página no nombra ninguna acción cuyo orden pudiera comprobar el programa; sus pasos son palabras, paradas y comprobaciones.",
 	NotWalked:        "No se comprobó el orden de las acciones: algo en lo que se apoya no se pudo leer.",
 	WhereThingsStand: "Cómo está todo", AllAsItWas: "Todo está como estaba.", AtTheEnd: "Al final", Since: "desde el paso %s",
 	NotBack:   "De estos pasos nada vuelve por sí mismo: %s.",

@@ -43,7 +43,7 @@ type Words struct {
 	WorkMayGoOn, Someone, Limit, IfNot, Name   string
 	TimeAndDate                                string
 
-	Checked, NotWalked, NotSafe                                  string // Checked: acts, what they are, steps that are words only, steps
+	Checked, NotWalked, NoActs, NotSafe                          string // Checked: acts, what they are, steps that are words only, steps
 	WhereThingsStand, AllAsItWas, AtTheEnd, Since                string // Since: a step's number
 	NotBack                                                      string // a list of step numbers
 	Reverses                                                     string // Reverses: a step's number
