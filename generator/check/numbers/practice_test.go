@@ -53,6 +53,8 @@ var rightSentences = []string{
 	"[Let the pressure out](release:lift) until the 250 bar dial shows 0 bar.",
 	"[Fill it](fill:lift-oil) from the 20 L drum, 0.5 L at a time.",
 	"Wipe it with 50 mL of [oil](supply:oil) on a 30 cm rag.",
+	"[Drain the oil](drain:lift-oil) into a drum for 200 L.",
+	"[Drain the oil](drain:lift-oil) into a drum of 60 L, or two 20 L cans.",
 	"Pour [oil](supply:oil) from the 400 mL cartridge into the 10 L bucket.",
 	"[Set the valve back](reset:relief) to 180 bar, never to 200 bar.",
 }
@@ -77,6 +79,7 @@ var rightInSpanish = []string{
 	"[Llene](fill:lift-oil) con el bidón de 20 L, en tandas de 0,5 L.",
 	"Limpie con 50 mL de [aceite](supply:oil) del cartucho de 400 mL.",
 	"[Reponga la válvula](reset:relief) a 180 bar, nunca a 200 bar.",
+	"[Vacíe el aceite](drain:lift-oil) en un bidón de 200 L.",
 	"Engrase el carril de la [placa](energy:plate) con grasa de 200 °C.",
 }
 

@@ -137,7 +137,7 @@ func amountsOf(s sentence.Sentence, b *beside) []typed {
 	var out []typed
 	found := withLowerEnds(s.Text, quantity.Find(s.Text))
 	for i, q := range found {
-		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q) || rating(s.Text, q) || container(s.Text, q) || b.another(s.Text, q) {
+		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q) || rating(s.Text, q) || b.another(s.Text, q) {
 			continue
 		}
 		out = append(out, typed{Found: q, said: q.String(), times: timesOf(s.Text[:q.Start])})
@@ -316,16 +316,7 @@ func atLink(text string, q quantity.Found, l sentence.Placed) bool {
 	return q.Start >= l.End && language.IsOf(strings.TrimSpace(text[l.End:q.Start]))
 }
 
-var (
-	ratingBefore = regexp.MustCompile(`\bCAT\s+I[IV]*\s*$`)
-	canBehind    = regexp.MustCompile(`^[\s-]*(?:can|drum|tray|bucket|jug|bottle|tank|container|canister|keg|cup|syringe|tin|pot|pail|jar|pan|bag|box|tub|cartridge|tube|sachet|sack|barrel|pump can)s?\b`)
-	canBefore    = regexp.MustCompile(`(?i)\b(?:bandeja|bidón|cubo|jarra|botella|depósito|recipiente|lata|garrafa|tanque|bote|envase|jeringa|vaso|caja|bolsa|cartucho|tubo|saco|barril)s?\s+de\s+$`)
-)
+var ratingBefore = regexp.MustCompile(`\bCAT\s+I[IV]*\s*$`)
 
 // rating says whether a voltage is a tester's category, "CAT III 1000 V".
 func rating(text string, q quantity.Found) bool { return ratingBefore.MatchString(text[:q.Start]) }
-
-// container says whether an amount is the size of what holds it: "the 10 L can".
-func container(text string, q quantity.Found) bool {
-	return (q.Fits(quantity.Volume) || q.Fits(quantity.Mass)) && (canBehind.MatchString(text[q.End:]) || canBefore.MatchString(text[:q.Start]))
-}

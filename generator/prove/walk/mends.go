@@ -2,6 +2,7 @@ package walk
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"baybinder/generator/base/quantity"
@@ -45,7 +46,7 @@ func (w *walk) mendProof(i *issue) string {
 	}
 	for _, l := range i.at.step.Links {
 		hold, is := l.To.(*model.Hold)
-		if !is || l.Bad || hold.Lost("kind", "limit", "of") || hold.Kind != "measure" || hold.Limit.Unit.Dimension() != quantity.Voltage {
+		if !is || l.Bad || hold.Lost("kind", "limit", "of") || hold.Kind != "measure" {
 			continue
 		}
 		if why := w.noProof(hold, e); why != "" {
@@ -59,7 +60,7 @@ func (w *walk) mendProof(i *issue) string {
 func (w *walk) mendShown(e *model.Energy) string {
 	shows := w.holdsThat(e, func(h *model.Hold) bool {
 		proved := !w.aboveSafe(e) || h.ProvedOn.ID != ""
-		return h.Kind == "measure" && w.measures(h, e) && proved || !w.aboveSafe(e) && (h.Kind == "look" || h.Kind == "check")
+		return h.Kind == "measure" && w.measures(h, e) && proved || !w.aboveSafe(e) && (h.Kind == "look" && h.LooksFor == "" || h.Kind == "check")
 	})
 	if len(shows) == 0 {
 		return ""
@@ -126,9 +127,32 @@ func (w *walk) holdsThat(e *model.Energy, useful func(*model.Hold) bool) []strin
 // either is links of which one is enough.
 func either(links []string) string { return strings.Join(links, " or ") }
 
-// noProof is why a measurement of a voltage does not show that an energy is
-// dead, and what to write.
+// noProof is why a measurement does not show that an energy is dead, and what
+// to write; "" where it says nothing of that energy.
 func (w *walk) noProof(h *model.Hold, e *model.Energy) string {
+	limits := w.manual.Shop.Limits
+	low, high := h.Limit.Bounds()
+	switch {
+	case e.Kind == "electric" && h.Limit.Unit.Dimension() == quantity.Voltage:
+		return w.noVoltage(h, e)
+	case h.Of.ID != e.ID || w.measures(h, e):
+		return ""
+	case e.Kind == "vacuum" && math.IsInf(low, -1):
+		return fmt.Sprintf("its limit, %s, has no lower end", h.Limit)
+	case e.Kind == "vacuum":
+		return fmt.Sprintf("its limit, %s, goes further below the atmosphere than safe-pressure, %s", h.Limit, limits.SafePressure)
+	case math.IsInf(high, 1):
+		return fmt.Sprintf("its limit, %s, has no upper end", h.Limit)
+	case e.Kind == "pressure":
+		return fmt.Sprintf("its limit, %s, goes above the shop's safe-pressure, %s", h.Limit, limits.SafePressure)
+	case e.Kind == "heat":
+		return fmt.Sprintf("its limit, %s, goes above the shop's safe-touch, %s", h.Limit, limits.SafeTouch)
+	}
+	return ""
+}
+
+// noVoltage is noProof of a measured voltage.
+func (w *walk) noVoltage(h *model.Hold, e *model.Energy) string {
 	switch {
 	case h.Of.ID == "":
 		return "it does not say of what it is; write of: " + e.ID
