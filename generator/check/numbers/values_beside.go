@@ -108,10 +108,26 @@ func (b *beside) judge(s sentence.Sentence) []finding.Finding {
 		}
 	}
 	first := wrong[0]
-	return []finding.Finding{ValueDisagrees.At(s.At.Part(first.Start, first.End), "the sentence says %s, and %s says %s",
-		listOf(said), first.rivals[0].who, listOf(right)).
+	return []finding.Finding{ValueDisagrees.At(s.At.Part(first.Start, first.End), "the sentence says %s, and %s %s",
+		listOf(said), saying(wrong), listOf(right)).
 		WithMend("write that number; what is said of another thing stands in a sentence of its own").
 		See(first.rivals[0].of.Base().At, "it is stated here")}
+}
+
+// saying is who states what amounts are held against.
+func saying(wrong []typed) string {
+	var who []string
+	for _, t := range wrong {
+		for _, r := range t.rivals {
+			if !slices.Contains(who, r.who) {
+				who = append(who, r.who)
+			}
+		}
+	}
+	if len(who) > 1 {
+		return listOf(who) + " say"
+	}
+	return who[0] + " says"
 }
 
 // says is a rival as a message names it: with its thing.
@@ -142,7 +158,7 @@ func amountsOf(s sentence.Sentence, b *beside) []typed {
 		}
 		out = append(out, typed{Found: q, said: q.String(), times: timesOf(s.Text[:q.Start])})
 	}
-	return append(out, bareNumbers(s)...)
+	return slices.Concat(out, bareNumbers(s), plainRanges(s))
 }
 
 var factor = regexp.MustCompile(`(\d+)\s*[x×]\s*$`)

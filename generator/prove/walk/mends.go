@@ -20,7 +20,9 @@ func (w *walk) mend(i *issue) string {
 	case &NotReleased:
 		words = w.mendRelease(i)
 	case &GuardOffLive, &LiveTest:
-		words = w.mendMet(i)
+		if words = w.mendMet(i); words == "" {
+			words = w.mendKept(i)
+		}
 	case &StateMismatch:
 		words = w.mendMismatch(i)
 	case &LeftLoose:
@@ -29,6 +31,8 @@ func (w *walk) mend(i *issue) string {
 		words = w.mendWait(i)
 	case &ActOrder:
 		words = w.mendClear(i)
+	case &NotReachable, &RefitOverOpen:
+		words = w.mendHeldBack(i)
 	case &EnergyOrder, &BadPause:
 		words = w.mendKept(i)
 	}
@@ -201,6 +205,15 @@ func (w *walk) mendLoose(i *issue) string {
 		address += "#" + thing.part.ID
 	}
 	return fmt.Sprintf("write [tighten it](%s) where the part is back on, or say in leaves: that it stays loose", address)
+}
+
+// mendHeldBack says what frees a part that nothing covers.
+func (w *walk) mendHeldBack(i *issue) string {
+	f, is := w.lay.things[i.thing].named.(*model.Fastener)
+	if !is || i.why != heldBack {
+		return ""
+	}
+	return fmt.Sprintf("write [slacken it](loosen:%s) in a step before", f.ID)
 }
 
 // mendClear says what comes before a tool is taken away.

@@ -20,12 +20,14 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"proof-without-measure", pressed + "[x](hold:lift-high)\n", "the hold lift-high does not count: its limit, at most 5 bar, goes above the shop's safe-pressure, 0.5 bar"},
 		{"proof-without-measure", pressed + "[x](hold:lift-up)\n", "the hold lift-up does not count: its limit, at least 0 bar, has no upper end"},
 		{"proof-without-measure", pressed + "\n", "write [](hold:lift-zero) beside the proof"},
+		{"not-reachable", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "write [slacken it](loosen:bleed-screw) in a step before"},
 		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n", "write [](hold:capacitor-wait) or [let it out](release:traction) in a step before"},
 		{"guard-off-live", "leaves: { seat-base: off, inverter-lid: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n", "Here: [](hazard:charged-capacitors)."},
 	} {
 		files := shopFiles(t)
 		files["register/holds.yaml"] += "lift-high: { name: gauge, kind: measure, of: lift, what: gauge, limit: at most 5 bar }\n" +
 			"lift-up: { name: gauge, kind: measure, of: lift, what: gauge, limit: at least 0 bar }\nlift-seals: { name: seals, kind: look, of: lift, what: every seal, good: dry, looks-for: leak }\n"
+		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "kind: connector, under: [cab-door]", "kind: connector, freed-by: [bleed-screw]", 1)
 		files["procedures/job.md"] = "---\ntitle: Job\nfor: yard-tug\n" + c.body
 		told := false
 		for _, f := range walked(t, files, strings.Contains(c.body, "hazard:bus")) {
