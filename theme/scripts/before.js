@@ -35,6 +35,7 @@
       const now = Date.now(), had = this.had, list = keys.length || this.items.length ? keys : this.have ? [] : ['-'];
       this.open = false;
       this.page.change((job) => { job.before = Object.fromEntries(list.map((k) => [k, had[k] || now])); });
+      if (this.have) this.page.goOn(); // the box is folded: the first step comes to the hand
     }
 
     show() {

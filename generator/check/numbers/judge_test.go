@@ -193,19 +193,6 @@ func says(t *testing.T, c files, message, mend string) {
 
 func TestBaseIsClean(t *testing.T) { expect(t, map[string]files{"the base alone": nil}) }
 
-func TestRulesAreDocumented(t *testing.T) {
-	seen := map[string]bool{}
-	for _, r := range Rules() {
-		if r.Code == "" || r.Title == "" || r.Why == "" || r.Mend == "" || seen[r.Code] {
-			t.Errorf("%+v", r)
-		}
-		seen[r.Code] = true
-	}
-	if len(seen) != 14 {
-		t.Errorf("%d rules", len(seen))
-	}
-}
-
 // mustFindNothing judges a manual that has a fault of another kind: what rests
 // on it is not judged.
 func mustFindNothing(t *testing.T, why string, f files) {
@@ -221,7 +208,7 @@ func mustFindNothing(t *testing.T, why string, f files) {
 
 // all is everything that the rules find in a manual.
 func all(m *model.Manual) []finding.Finding {
-	found := append(Registers(m), Calibration(m, today)...)
+	found := Whole(m, today)
 	for _, p := range slices.Concat(m.Procedures, m.Translated) {
 		found = append(found, Procedure(m, p)...)
 	}

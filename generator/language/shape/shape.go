@@ -26,7 +26,9 @@ type Language struct {
 	Several  words.Language
 	TimeLine words.TimeLine
 	Watch    words.Watch
+	Collect  words.Collect
 	Worked   words.Worked
+	Write    words.Write
 	Counted  words.Counted
 	Signs    map[string]string // the names of the signs, by number
 

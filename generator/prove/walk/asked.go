@@ -1,7 +1,17 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
+
+// NotAsked is told at the act that moves the switch.
+var NotAsked = rule{
+	Code:  "not-asked",
+	Title: "A hold that is not taken before an energy goes off or comes back",
+	Why:   "Whoever still has a hand in the machine, or works at the other end of it, must know before the switch is moved.",
+	Mend:  "Write hold: with it, after the last thing that is taken off or loosened and before this.",
+}
 
 // asks are the holds that a machine and an energy want taken before an act.
 func (l *layout) asks(e *model.Energy, before func(*model.Energy, *model.Machine) []model.Ref[model.Hold]) []thing {

@@ -7,6 +7,14 @@ import (
 	"baybinder/generator/prove/diagram"
 )
 
+// DeadBranch is told at the condition that asks how a hold went.
+var DeadBranch = rule{
+	Code:  "dead-branch",
+	Title: "A branch of a hold that was not taken",
+	Why:   "Nobody can know how a measurement went that nobody took: the branch is never gone into, or by guess.",
+	Mend:  "Take the hold before this, or ask about the one that was taken.",
+}
+
 // tookHold remembers where a hold was taken; nil is one that could not be read
 // and may have been any.
 func (w *walk) tookHold(h *model.Hold, g diagram.Func) {

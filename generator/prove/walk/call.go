@@ -1,7 +1,25 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
+
+// What can be wrong between procedures.
+var (
+	StateMismatch = rule{
+		Code:  "state-mismatch",
+		Title: "Things are not as expects or leaves says",
+		Why:   "Two procedures that meet must agree on how the machine stands where they meet.",
+		Mend:  "At a call, bring it there in a step before. At leaves:, bring it there with links in the steps (isolate:, remove: …). Or correct what expects: or leaves: says.",
+	}
+	WrongMachine = rule{
+		Code:  "wrong-machine",
+		Title: "A procedure for another machine",
+		Why:   "Its points and parts are not those of this machine.",
+		Mend:  "Call a procedure for this machine, or one that is for none.",
+	}
+)
 
 // call performs a whole procedure: it compares what that expects, tells of
 // what goes wrong only because of how things stand here, and takes over how

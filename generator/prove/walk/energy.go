@@ -8,6 +8,22 @@ import (
 	"baybinder/generator/prove/diagram"
 )
 
+// What can be wrong where an energy goes off, and is let out.
+var (
+	EnergyOrder = rule{
+		Code:  "energy-order",
+		Title: "An energy act out of its order",
+		Why:   "Off, locked, let out, proved: a lock on a live switch, or a proof before the lock, protects nobody.",
+		Mend:  "Put the acts in the order isolate, lock, release, prove; and back: unlock, restore.",
+	}
+	NotReleased = rule{
+		Code:  "not-released",
+		Title: "Proved dead before what is stored is out",
+		Why:   "A capacitor, a pressure or a raised load stays behind when the switch is off, and takes hold of whoever trusts the switch.",
+		Mend:  "Write release:, a wait hold of that energy, or place: of the tool that holds the load before the proof.",
+	}
+)
+
 // aim is what an energy act names: an energy, or one point.
 type aim struct {
 	named  model.Named

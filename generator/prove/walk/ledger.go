@@ -1,7 +1,9 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
 
 // ledger keeps how every thing stands, in every world at once, and what put it
 // there.

@@ -5,10 +5,28 @@ import (
 	"math"
 	"slices"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 	"baybinder/generator/trade/electrical"
+)
+
+// What can be wrong with a wait.
+var (
+	WaitTooShort = rule{
+		Code:  "wait-too-short",
+		Title: "A wait that ends before what is stored is gone",
+		Why:   "Who measures too early finds the circuit live, and who does not measure finds it with a hand.",
+		Mend:  "Make the wait at least as long as computed and as the maker says, or mend the voltage, capacitance, resistance or wait of the energy.",
+	}
+	WaitShortOfLimit = rule{
+		Code:  "wait-short-of-limit",
+		Level: finding.Advice,
+		Title: "A measurement that its wait lets fail",
+		Why:   "A reading that is expected too high teaches people to expect that, and to pass it.",
+		Mend:  "Wait until the charge has fallen to the limit, or let the first measurement have a limit that it has fallen to.",
+	}
 )
 
 // timing is how long what an energy stores takes to go by itself.

@@ -252,7 +252,7 @@ func (s *Pages) Plate(p *model.Procedure) []string {
 		return append(out, s.Words.NotIssued)
 	}
 	out = append(out, fmt.Sprintf(s.Words.Revision, r.Number, r.Date))
-	if by, ok := s.Manual.Shop.ReviewBy(r); ok {
+	if by, ok := s.Manual.Shop.ReviewBy(s.Looked(p, r)); ok {
 		out = append(out, fmt.Sprintf(s.Words.ReviewBy, by))
 	}
 	return out
