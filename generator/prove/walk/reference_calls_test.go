@@ -57,8 +57,7 @@ func (x *run) toldThere(callee *model.Procedure) map[raw]bool {
 		if !w.advance() {
 			break
 		}
-		if n > mostWorlds {
-			x.reference.tooMany = true
+		if x.tooMany = x.tooMany || n > mostWorlds; x.tooMany {
 			break
 		}
 	}

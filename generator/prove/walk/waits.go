@@ -7,6 +7,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 	"baybinder/generator/trade/electrical"
@@ -462,5 +463,5 @@ func (w *walk) mendWait(i *issue) string {
 	case time.safe.Seconds < time.least:
 		return fmt.Sprintf("wait at least %s, as stored: says", time.maker)
 	}
-	return fmt.Sprintf("wait at least %s; %s", time.safe.Least, time.safe.Working)
+	return fmt.Sprintf("wait at least %s; %s", time.safe.Least, time.safe.Explain(&language.Default().Worked.Discharge))
 }
