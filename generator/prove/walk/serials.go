@@ -48,7 +48,7 @@ func serials(m *model.Machine) []finding.Finding {
 				WithMend("%s", UnitOverlap.Mend).See(earlier.At, "the other row is here"))
 		case row.From > before.To+1 && !newSeries(before, row):
 			out = append(out, UnitGap.At(row.At, "no row of the %s names %s", m.Label(), numbers(before.To+1, row.From-1)).
-				WithMend("%s", UnitGap.Mend))
+				WithMend("write a row for them, or widen a row"))
 		}
 	}
 	return out

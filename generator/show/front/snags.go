@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
-	"baybinder/generator/read/bind"
 	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
 )
@@ -94,8 +93,8 @@ func (s *Pages) Snags(p SnagPage) *Snags {
 // listed are all rows of the writer's list.
 func (s *Pages) listed() (v Listed) {
 	for _, f := range s.Findings {
-		if strings.HasPrefix(f.At.Path(), "readings/") || f.Rule == &bind.UnknownPerson {
-			continue // it names people, and this page is published
+		if strings.HasPrefix(f.At.Path(), "readings/") || f.Names {
+			continue // it is about people, and this page is published
 		}
 		line, col := f.At.LineCol()
 		level := s.Words.Errors

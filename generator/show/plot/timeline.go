@@ -33,15 +33,15 @@ type TimeBar struct {
 
 // The measures of a time line, in its own units.
 const (
-	rowWords  = 20 // the height of a row's words
-	rowBar    = 30 // and of its bars
-	rowAfter  = 12
-	lineInset = 2
-	legendAt  = 40 // under the last row: the hours stand between
+	rowWords   = 20 // the height of a row's words
+	rowBar     = 30 // and of its bars
+	rowAfter   = 12
+	lineInset  = 2
+	legendAt   = 40 // under the last row: the hours stand between
 	legendTall = 36 // a bar of a wait, and room
-	mostSteps = 5
-	rowLetter = 36 // letters that stand in a row
-	tallest   = 3  // people: more are no taller
+	mostSteps  = 5
+	rowLetter  = 36 // letters that stand in a row
+	tallest    = 3  // people: more are no taller
 )
 
 // steps are the distances that the marks of a time axis may have, in seconds.
