@@ -235,7 +235,7 @@ func TestAStepBeforeItMends(t *testing.T) {
 	if !strings.Contains(d.file("procedures/job.md"), "3. [Take the seat off](remove:seat). Use the [10 mm socket](tool:socket-10).\n3. [Take the lid off](remove:lid).") {
 		t.Errorf("it wrote\n%s", d.file("procedures/job.md"))
 	}
-	for _, f := range d.sheet.Phases[0].Steps[6].Found {
+	for _, f := range d.sheet.Phases[0].Steps[5].Found {
 		if f.Code == told.Cures[0].Code {
 			t.Errorf("it is still so: %+v", f)
 		}
