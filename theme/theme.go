@@ -46,7 +46,7 @@ func style() ([]byte, error) {
 // get them as one file, which a browser reads once: many files are larger, for
 // what they have in common is packed in each of them again.
 var scripts = []string{
-	"pieces", "search", "language", "store", "jobs", "unit", "holds", "steps", "closeout", "before", "record", "rail", "bay",
+	"pieces", "search", "language", "merge", "store", "jobs", "unit", "holds", "steps", "closeout", "before", "record", "rail", "bay",
 }
 
 func script() ([]byte, error) {

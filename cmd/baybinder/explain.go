@@ -43,12 +43,12 @@ func (c *explainCommand) Run(g *globals, d *output) error {
 		return nil
 	}
 	code := strings.Trim(strings.ToLower(c.Code), "[]")
+	if rule := check.Named(code); rule != nil {
+		d.explain(rule)
+		return nil
+	}
 	var codes []string
 	for _, rule := range check.Catalogue() {
-		if rule.Code == code {
-			d.explain(rule)
-			return nil
-		}
 		codes = append(codes, rule.Code)
 	}
 	if near := nearest.Of(code, append(codes, "links")); near != "" {
@@ -113,7 +113,7 @@ func (d *output) explain(rule *finding.Rule) {
 }
 
 func (d *output) listRules() {
-	for _, f := range handbook.Families() {
+	for _, f := range check.Families() {
 		d.say("%s", f.Title)
 		for _, rule := range f.Rules {
 			d.say("  %-24s %-7s %s", rule.Code, rule.Level, rule.Title)

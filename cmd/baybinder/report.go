@@ -8,7 +8,7 @@ import (
 
 // findings tells of what was found, for people.
 func (d *output) findings(r *generator.Result, all bool) error {
-	return finding.Text(d.out, r.Findings, finding.TextOptions{All: all, Rules: check.Catalogue(), First: check.Causes()})
+	return finding.Text(d.out, r.Findings, finding.TextOptions{All: all, First: check.Causes()})
 }
 
 // sarif tells of what was found, for programs.

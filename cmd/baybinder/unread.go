@@ -9,6 +9,9 @@ import (
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/decode"
+	"baybinder/generator/read/syntax"
 )
 
 // whole says, before an answer about a procedure, what in the manual could not
@@ -37,9 +40,9 @@ func (d *output) rests(r *generator.Result, p *model.Procedure) {
 
 // notRead are the findings after which something of the text is in no answer: a
 // list that does not parse, a field or a name that nobody knows.
-var notRead = []string{
-	"syntax", "unknown-field", "wrong-type", "bad-id", "duplicate-id", "quantity",
-	"unknown-reference", "unknown-kind", "heading",
+var notRead = []*finding.Rule{
+	&syntax.Syntax, &decode.UnknownField, &decode.WrongType, &decode.BadID, &syntax.DuplicateID, &decode.Quantity,
+	&bind.UnknownReference, &bind.UnknownKind, &syntax.Heading,
 }
 
 // unread are the files in which something could not be read; with drafts also
@@ -47,7 +50,7 @@ var notRead = []string{
 func unread(list []finding.Finding, drafts bool) []string {
 	in := map[string]bool{}
 	for _, f := range list {
-		if slices.Contains(notRead, f.Code) && (drafts || f.Level == finding.Error) {
+		if slices.Contains(notRead, f.Rule) && (drafts || f.Level == finding.Error) {
 			in[f.At.Path()] = true
 		}
 	}
@@ -128,7 +131,7 @@ func (d *output) tablesRead(r *generator.Result, others ...string) (refuse bool,
 // there is, what they are to read, and what was issued since they did. Rows
 // that are lost from the record only ask for more.
 func asks(f finding.Finding) bool {
-	if f.Code != "syntax" {
+	if f.Rule != &syntax.Syntax {
 		return false
 	}
 	name := f.At.Path()

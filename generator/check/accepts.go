@@ -14,6 +14,10 @@ import (
 // told, so that it does not hide what comes later.
 func accept(p *model.Procedure, list []finding.Finding) []finding.Finding {
 	for _, a := range p.Accepts {
+		if !slices.Contains(Acceptable, string(a.Code)) {
+			list = append(list, decode.NotOneOf(a.CodeAt, "code", string(a.Code), Acceptable))
+			continue
+		}
 		if strings.TrimSpace(a.Because) == "" {
 			list = append(list, decode.MissingField.At(a.At, "this acceptance has no because").
 				WithMend("write because: with the reason, or take the acceptance out"))
@@ -22,10 +26,10 @@ func accept(p *model.Procedure, list []finding.Finding) []finding.Finding {
 		step := p.FindStep(a.Place)
 		before := len(list)
 		list = slices.DeleteFunc(list, func(f finding.Finding) bool {
-			return f.Code == a.Code && f.At.File == p.File && step != nil && standsIn(f, step)
+			return f.Code == string(a.Code) && f.At.File == p.File && step != nil && standsIn(f, step)
 		})
 		if len(list) == before && !unread(p) {
-			list = append(list, notUsed.At(a.At, "step %s has no %s to accept", a.Place, a.Code).
+			list = append(list, NotUsed.At(a.At, "step %s has no %s to accept", a.Place, a.Code).
 				WithMend("take the acceptance out, or write the step's number or name as it is now"))
 		}
 	}

@@ -5,7 +5,7 @@ import (
 	"baybinder/generator/model"
 )
 
-var callsDraft = finding.Rule{
+var CallsDraft = finding.Rule{
 	Code:  "calls-draft",
 	Title: "A job that performs a draft or a retired procedure",
 	Why:   "Drafts are not published, and what is retired is no longer how the shop works. Whoever follows the job would stand before a link that leads nowhere.",
@@ -21,11 +21,11 @@ func runCallsDraft(_ *Context, p *model.Procedure) []finding.Finding {
 		callee := link.To.(*model.Procedure)
 		switch {
 		case callee.Draft() && p.Issued():
-			found = append(found, callsDraft.At(link.At, "%s is a draft, and this procedure is issued", callee.Label()).
+			found = append(found, CallsDraft.At(link.At, "%s is a draft, and this procedure is issued", callee.Label()).
 				WithMend("issue %s (take status: draft out), or make this procedure a draft too", callee.ID).
 				See(callee.At, "the draft is here"))
 		case callee.Status == "retired":
-			found = append(found, callsDraft.At(link.At, "%s is retired", callee.Label()).
+			found = append(found, CallsDraft.At(link.At, "%s is retired", callee.Label()).
 				WithMend("%s", standsInstead(callee)).See(callee.At, "the retired procedure is here"))
 		}
 	}

@@ -72,7 +72,6 @@
 package check
 
 import (
-	"cmp"
 	"slices"
 
 	"baybinder/generator/base/finding"
@@ -80,10 +79,6 @@ import (
 	"baybinder/generator/check/numbers"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
-	"baybinder/generator/prove/walk"
-	"baybinder/generator/read/bind"
-	"baybinder/generator/read/decode"
-	"baybinder/generator/read/syntax"
 )
 
 // Rule is one rule over a bound manual. It has one of the three functions. Two
@@ -119,24 +114,6 @@ func (c *Context) staff() *training.Standings {
 // rules are the package's own, in families.
 var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazardRules, callRules, recordRules, languageRules, datedRules)
 
-// Catalogue is everything that is looked for, by code.
-func Catalogue() []*finding.Rule {
-	all := slices.Concat(syntax.Rules(), decode.Rules(), bind.Rules(), walk.Rules(), numbers.Rules())
-	for _, r := range rules {
-		if !slices.Contains(all, r.Rule) {
-			all = append(all, r.Rule)
-		}
-	}
-	slices.SortStableFunc(all, func(a, b *finding.Rule) int { return cmp.Compare(a.Code, b.Code) })
-	return all
-}
-
-// Causes are the rules from whose findings others follow: what cannot be read
-// or names nothing is missing wherever it is needed.
-func Causes() []*finding.Rule {
-	return slices.Concat(syntax.Rules(), []*finding.Rule{&notAStep}, decode.Rules(), bind.Rules())
-}
-
 // Run looks for everything in a bound manual. The findings are in no order.
 func Run(c *Context) []finding.Finding {
 	return slices.Concat(Whole(c), Procedures(c))
@@ -145,7 +122,7 @@ func Run(c *Context) []finding.Finding {
 // Whole looks for what takes the whole manual to see, or stands in no
 // procedure.
 func Whole(c *Context) []finding.Finding {
-	list := slices.Concat(numbers.Registers(c.Manual), numbers.Calibration(c.Manual, c.Today))
+	list := numbers.Whole(c.Manual, c.Today)
 	for _, r := range rules {
 		if r.Manual != nil {
 			list = append(list, r.Manual(c)...)

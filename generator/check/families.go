@@ -13,7 +13,7 @@ var (
 	formRules = []*Rule{
 		{Rule: &notAStep, Procedure: runNotAStep},
 		{Rule: &pictureWithoutWords, Procedure: runPictureWithoutWords, Translations: true},
-		{Rule: &hollowLink, Procedure: runHollowLink, Translations: true},
+		{Rule: &HollowLink, Procedure: runHollowLink, Translations: true},
 		{Rule: &faultCode, Procedure: runFaultCode, Translations: true},
 	}
 
@@ -46,8 +46,8 @@ var (
 
 	// Double entry.
 	listRules = []*Rule{
-		{Rule: &notListed, Procedure: runNotListed},
-		{Rule: &notUsed, Procedure: runNotUsed},
+		{Rule: &NotListed, Procedure: runNotListed},
+		{Rule: &NotUsed, Procedure: runNotUsed},
 		{Rule: &wrongSupply, Procedure: runWrongSupply},
 	}
 
@@ -62,8 +62,8 @@ var (
 	// What a procedure performs, and who may.
 	callRules = []*Rule{
 		{Rule: &callCycle, Manual: runCallCycle},
-		{Rule: &callsDraft, Procedure: runCallsDraft},
-		{Rule: &missingQualification, Procedure: runMissingQualification},
+		{Rule: &CallsDraft, Procedure: runCallsDraft},
+		{Rule: &MissingQualification, Procedure: runMissingQualification},
 	}
 
 	// What jobs that were done tell.
@@ -88,12 +88,12 @@ var (
 
 	// What dates and fingerprints tell.
 	datedRules = []*Rule{
-		{Rule: &changedSinceIssue, Manual: runChangedSinceIssue},
-		{Rule: &changedSinceIssue, Manual: runTranslationChanged},
+		{Rule: &ChangedSinceIssue, Manual: runChangedSinceIssue},
+		{Rule: &ChangedSinceIssue, Manual: runTranslationChanged},
 		{Rule: &reviewDue, Manual: runReviewDue},
 		{Rule: &reviewDue, Manual: runInspectionDue},
 		{Rule: &samePerson, Manual: runSamePerson},
-		{Rule: &readingStale, Manual: runReadingStale},
+		{Rule: &ReadingStale, Manual: runReadingStale},
 		{Rule: &readingOverdue, Manual: runReadingOverdue},
 		{Rule: &roleExpired, Manual: runRoleExpired},
 		{Rule: &unwitnessed, Manual: runUnwitnessed},

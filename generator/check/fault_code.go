@@ -11,6 +11,7 @@ import (
 
 var faultCode = finding.Rule{
 	Code:  "fault-code",
+	Ours:  true,
 	Title: "A fault code that no reader can show",
 	Why:   "Someone looks for the code on the display, does not find it, and takes the wrong branch.",
 	Mend:  "Write the code as the reader shows it: P, C, B or U, then 0 to 3, then three figures or A to F (SAE J2012, ISO 15031-6).",

@@ -80,7 +80,7 @@ func wellTold(t *testing.T, list []finding.Finding) {
 		if found.Message == "" || strings.Contains(found.Message, "%!") || strings.Contains(found.Mend, "%!") {
 			t.Errorf("the words of %s are %q and %q", found.Code, found.Message, found.Mend)
 		}
-		if ruleOf(found.Code) == nil {
+		if Named(found.Code) == nil {
 			t.Errorf("the code %s is not in the catalogue", found.Code)
 		}
 	}

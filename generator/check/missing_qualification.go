@@ -7,7 +7,7 @@ import (
 	"baybinder/generator/model"
 )
 
-var missingQualification = finding.Rule{
+var MissingQualification = finding.Rule{
 	Code:  "missing-qualification",
 	Title: "A role that the job takes and the procedure does not ask for",
 	Why:   "Who may do the job is read off the first lines of the page. A role that shows up halfway stops the job, or is passed over.",
@@ -29,7 +29,7 @@ func runMissingQualification(c *Context, p *model.Procedure) []finding.Finding {
 				continue
 			}
 			held[d.role.ID] = true // told once
-			found = append(found, missingQualification.At(link.At, "%s, and needs: in the front matter does not list that role", d.says).
+			found = append(found, MissingQualification.At(link.At, "%s, and needs: in the front matter does not list that role", d.says).
 				WithMend("write %s into needs: [ ]", d.role.ID).WithSettle().See(d.role.At, "the role is asked for here"))
 		}
 	}

@@ -12,6 +12,7 @@ import (
 var notAStep = finding.Rule{
 	Code:  "not-a-step",
 	Level: finding.Advice,
+	Ours:  true,
 	Title: "An act or a hold that stands outside the numbered steps",
 	Why:   "Only a numbered list under a phase holds steps. What stands beside it is shown on the page and does nothing: it has no number to call out, and what is taken off or switched off there counts as on.",
 	Mend:  "Write it as a numbered step: 1. and a space at the margin. Where the thing is only mentioned, link it with part:, fastener:, energy:, fluid: or setting:.",

@@ -5,7 +5,7 @@ import (
 	"baybinder/generator/model"
 )
 
-var notListed = finding.Rule{
+var NotListed = finding.Rule{
 	Code:  "not-listed",
 	Title: "Something that a step needs and the front matter does not list",
 	Why:   "The lists are what people fetch, and warn each other of, before they start. What is missing there is missing at the bay, with the job open.",
@@ -28,7 +28,7 @@ func runNotListed(_ *Context, p *model.Procedure) []finding.Finding {
 				continue
 			}
 			listed[link.ID] = true // told once
-			f := notListed.At(link.At, "%s is used here, and %s: in the front matter does not list it", link.ID, list.name)
+			f := NotListed.At(link.At, "%s is used here, and %s: in the front matter does not list it", link.ID, list.name)
 			if supply, is := link.To.(*model.Supply); is && supply.Unit != "each" {
 				// How much, settle cannot know.
 				f = f.WithMend("write it into %s: [%s: how much, in %s]", list.name, link.ID, supply.Unit)
@@ -61,7 +61,7 @@ func hazardsOfSupplies(p *model.Procedure, links []*model.Link) []finding.Findin
 					continue
 				}
 				listed[h.ID] = true
-				found = append(found, notListed.At(link.At, "%s comes with %s, which is used here, and hazards: in the front matter does not list it", h.ID, s.ID).
+				found = append(found, NotListed.At(link.At, "%s comes with %s, which is used here, and hazards: in the front matter does not list it", h.ID, s.ID).
 					WithMend("write %s into hazards: [ ], or let baybinder settle do it", h.ID).WithSettle().See(h.At, "the supply has it here"))
 			}
 		}

@@ -5,7 +5,7 @@ import (
 	"baybinder/generator/model"
 )
 
-var notUsed = finding.Rule{
+var NotUsed = finding.Rule{
 	Code:  "not-used",
 	Title: "A line of the front matter that no step uses",
 	Why:   "A list written from memory sends people for what the job does not need, and hides what a step forgot to name: a hazard without a box, a hold that stops nobody.",
@@ -23,7 +23,7 @@ func runNotUsed(c *Context, p *model.Procedure) []finding.Finding {
 			if !line.known || tally.doubt[list.list] || tally.used[use{list.list, line.id}] {
 				continue
 			}
-			found = append(found, notUsed.At(line.at, "%s: lists %s, and no step uses it", list.name, line.id).
+			found = append(found, NotUsed.At(line.at, "%s: lists %s, and no step uses it", list.name, line.id).
 				WithMend("link it where it is used, [words](%s:%s), or take it out of the list", list.kind, line.id))
 		}
 	}

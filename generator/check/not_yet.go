@@ -9,6 +9,7 @@ import (
 var notYet = finding.Rule{
 	Code:  "not-yet",
 	Level: finding.Advice,
+	Ours:  true,
 	Title: "A record of a day that is yet to come",
 	Why:   "Nobody can have read or issued anything on it, so it counts for nothing until then. It is a slip of the pen, or of a machine's clock.",
 	Mend:  "Look up the day and correct it; or ask for the day that you mean with --today.",

@@ -10,6 +10,7 @@ import (
 var passive = finding.Rule{
 	Code:  "passive",
 	Level: finding.Advice,
+	Ours:  true,
 	Title: "An instruction that does not say who acts",
 	Why:   "\"Must be tightened\" can be read as said of somebody else, or as done already. \"Tighten\" is said to whoever reads it.",
 	Mend:  "Begin with the verb: not \"the bolts must be tightened\", but \"tighten the bolts\". What is looked for (\"the lid is shut\") may stay as it is.",

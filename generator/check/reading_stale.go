@@ -8,7 +8,7 @@ import (
 	"baybinder/generator/model"
 )
 
-var readingStale = finding.Rule{
+var ReadingStale = finding.Rule{
 	Code:  "reading-stale",
 	Level: finding.Advice,
 	Title: "Someone read this before it changed",
@@ -32,7 +32,7 @@ func runReadingStale(c *Context) []finding.Finding {
 		if !is || i.State != training.Stale || uncertain(p) {
 			continue
 		}
-		found = append(found, readingStale.At(i.Last.At, "what %s read of %s on %s is not what stands now%s",
+		found = append(found, ReadingStale.At(i.Last.At, "what %s read of %s on %s is not what stands now%s",
 			i.Person.Label(), p.Label(), i.Last.Date, changed[stale{p, i.Last.Fingerprint}]).
 			WithMend("have it read again, then: baybinder readings record %s %s read", i.Person.ID, p.ID))
 	}

@@ -14,6 +14,7 @@ import (
 var recordDiffers = finding.Rule{
 	Code:  "record-differs",
 	Level: finding.Advice,
+	Ours:  true,
 	Title: "A record of something that the manual does not have",
 	Why:   "A job that belongs to no procedure, step or unit of the manual is shown nowhere, or beside the wrong machine. The manual may have changed since, so it stops nothing.",
 	Mend:  "If the procedure has another id now, write the old one in its was:. If the unit or the option is wrong, ask who did the job; a record is evidence and is not rewritten.",

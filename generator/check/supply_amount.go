@@ -61,11 +61,11 @@ func judgeAmount(use model.Use[model.Supply], want quantity.Dimension) []finding
 			return nil
 		}
 		return []finding.Finding{decode.Quantity.At(use.At, "supplies does not say how much %s", use.ID).
-			WithMend("write %s: %s", use.ID, want.Example()).See(use.To.At, "it is counted in "+use.To.Unit)}
+			WithMend("write %s: %s", use.ID, want.Example()).See(use.To.At, "it is counted in %s", use.To.Unit)}
 	}
 	amount, err := quantity.Parse(use.Amount, want)
 	if err != nil {
-		return []finding.Finding{decode.BadAmount(err, use.AmountAt, use.ID).See(use.To.At, "it is counted in "+use.To.Unit)}
+		return []finding.Finding{decode.BadAmount(err, use.AmountAt, use.ID).See(use.To.At, "it is counted in %s", use.To.Unit)}
 	}
 	if amount.Value <= 0 {
 		return []finding.Finding{decode.Quantity.At(use.AmountAt, "%s: %q is nothing to fetch", use.ID, use.Amount).

@@ -11,6 +11,7 @@ import (
 var unknownFingerprint = finding.Rule{
 	Code:  "unknown-fingerprint",
 	Level: finding.Advice,
+	Ours:  true,
 	Title: "A record of words that were never issued",
 	Why:   "It says that someone read something, and nobody can say what: another manual's page, a draft, or a row that was edited by hand. It counts as stale.",
 	Mend:  "Find out what was read. If it was this procedure, have it read again and recorded: baybinder readings record PERSON PROCEDURE read.",

@@ -8,6 +8,7 @@ import (
 var unwitnessed = finding.Rule{
 	Code:  "unwitnessed",
 	Level: finding.Advice,
+	Ours:  true,
 	Title: "A performance that counts for no plan",
 	Why:   "A plan asks for the job done under the eye of someone who may judge it. Seen by nobody, by oneself or by someone without the role on that day, it shows nothing.",
 	Mend:  "Have it performed again before someone who holds the plan's assessor: role on the day. Rows stay as they are: they are what happened.",

@@ -14,6 +14,7 @@ import (
 var unwritten = finding.Rule{
 	Code:  "unwritten",
 	Level: finding.Advice,
+	Ours:  true,
 	Title: "Words of the template that nobody wrote over",
 	Why:   "Say here what is done: begin writes such a line to be written over. Left in a procedure that is no draft, it is a step without an instruction.",
 	Mend:  "Write what is done at that place, or take the line out. Until then write status: draft.",

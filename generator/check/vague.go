@@ -8,11 +8,12 @@ import (
 )
 
 var vague = finding.Rule{
-	Code:  "vague",
-	Level: finding.Advice,
-	Title: "Words that two people read in two ways",
-	Why:   "As needed, some, properly: each is a decision that the writer left to whoever stands at the bay, and nobody can check it afterwards.",
-	Mend:  "Say how much, how often, until what is seen, or to which torque. What stands on the machine is quoted: \"some\".",
+	Code:       "vague",
+	Level:      finding.Advice,
+	Acceptable: true,
+	Title:      "Words that two people read in two ways",
+	Why:        "As needed, some, properly: each is a decision that the writer left to whoever stands at the bay, and nobody can check it afterwards.",
+	Mend:       "Say how much, how often, until what is seen, or to which torque. What stands on the machine is quoted: \"some\".",
 }
 
 func runVague(w *writing, text []sentence) []finding.Finding {

@@ -10,6 +10,7 @@ import (
 var wordsAltered = finding.Rule{
 	Code:  "words-altered",
 	Level: finding.Advice,
+	Ours:  true,
 	Title: "The kept words of an issued revision, changed since",
 	Why:   "They are the evidence of what people worked by. Once edited, nobody can say any more what was issued, or what changed since.",
 	Mend:  "Take the file back from version control as it was issued. To change a procedure, change it in procedures/ and issue it.",

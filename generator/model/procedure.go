@@ -49,11 +49,15 @@ func (p *Procedure) Issued() bool { return p.Status == "issued" }
 // Draft says that the procedure is a draft.
 func (p *Procedure) Draft() bool { return p.Status == "draft" }
 
+// AdviceCode is the code of advice. Which may be accepted, the rules say.
+type AdviceCode string
+
 // Acceptance is advice on the writing that the writer has weighed and does not
 // follow.
 type Acceptance struct {
 	At      position.Pos `yaml:"-"`
-	Code    string       `yaml:"code,need" one:"too-long two-actions vague no-time act-in-words hollow-link" doc:"which advice"`
+	CodeAt  position.Pos `yaml:"-"`
+	Code    AdviceCode   `yaml:"code,need" doc:"which advice"`
 	Place   string       `yaml:"at,need" doc:"the step, by its number or its name"`
 	Because string       `yaml:"because" asked:"*" doc:"the reason"`
 }

@@ -11,7 +11,7 @@ import (
 )
 
 // breaks says that a finding is an error of something that stands already.
-func breaks(f finding.Finding) bool { return f.Level == finding.Error && !walk.Leaves(f.Code) }
+func breaks(f finding.Finding) bool { return f.Level == finding.Error && !walk.Leaves(f.Rule) }
 
 // energies offers the next acts of each: cut, lock, let out, prove, give back.
 func (d *drawing) energies() {

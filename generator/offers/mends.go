@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/check"
 	"baybinder/generator/model"
 	"baybinder/generator/read/edit"
 )
@@ -24,12 +25,12 @@ func (b *Bench) Mends(f finding.Finding) []Mend {
 	if p == nil || p.File.Text != f.At.File.Text {
 		return out
 	}
-	switch f.Code {
-	case "not-listed":
+	switch f.Rule {
+	case &check.NotListed:
 		out = append(out, b.list(p, f)...)
-	case "not-used":
+	case &check.NotUsed:
 		out = append(out, unlist(p, f)...)
-	case "hollow-link":
+	case &check.HollowLink:
 		if l := linkAt(p, f.At.Start); l != nil && l.To != nil && l.Text == "" {
 			at := p.File.At(l.At.Start+1, l.At.Start+1)
 			out = append(out, Mend{"write its words: " + l.To.Label(), []Edit{{at, edit.LinkText(l.To.Label())}}})

@@ -86,8 +86,7 @@
       const newer = this.store.newer(this.job), kept = this.store.key;
       if (newer) this.taken(newer === 'again' ? null : newer);
       else this.solved('tab');
-      delete this.job.ended;
-      how(this.job);
+      bay.change(this.job, (job) => { delete job.ended; how(job); });
       this.store.write(this.job);
       if (kept !== this.store.key) this.unit.toAddress(this);
       this.show();
@@ -110,7 +109,7 @@
         this.job = x.job;
         this.from = this.from || x.job.from || null;
         if (unit && !this.job.unit) this.job.unit = unit;
-        if (asked) this.store.write(this.job);
+        if (asked) this.put(() => {});
       } else {
         this.store.begin();
         this.job = bay.newJob(this);
@@ -124,11 +123,17 @@
       this.show();
     }
 
+    // put changes the job without asking what other tabs did.
+    put(how) {
+      bay.change(this.job, how);
+      this.store.write(this.job);
+    }
+
     // fits says of a job that another tab has just begun that it is the one
-    // that this page would begin.
+    // that this page would begin, or has begun within the same two seconds.
     fits(job) {
-      const call = (from) => (from ? from.page + from.started + from.id : '');
-      return !this.chooser.among && !bay.begun(this.job) && this.unit.query(job.unit) === this.unit.query(this.job.unit) && call(job.from) === call(this.from);
+      const call = (from) => (from ? from.page + from.started + from.id : ''), twin = Math.abs(bay.first(job) - bay.first(this.job)) < 2000 && !bay.another(job.worker, this.job.worker);
+      return !this.chooser.among && (twin || !this.begun) && this.unit.query(job.unit) === this.unit.query(this.job.unit) && call(job.from) === call(this.from);
     }
 
     // showCall: a procedure that a step of another job called says so, and
@@ -173,17 +178,28 @@
       });
     }
 
-    // taken: another tab of this page wrote. The newer one stands, and this
-    // one says so.
+    // taken: another tab of this page wrote. What is later stands, entry by
+    // entry, and this page says that there is something new. Where the other did
+    // not know of what was marked here, it is told.
     taken(job) {
-      if (job && job.saved <= this.job.saved) return;
-      const unit = this.job.unit;
-      if (!job) this.store.begin();
-      this.job = job || bay.newJob(this);
-      if (!job) this.job.unit = unit;
+      if (job && !this.took(job)) return;
+      if (!job) {
+        const unit = this.job.unit;
+        this.store.begin();
+        this.job = bay.newJob(this);
+        this.job.unit = unit;
+      }
       this.warn(job ? bay.words.OtherTab : bay.words.OtherTabAgain, 'tab');
       this.unit.toAddress(this);
       this.show();
+    }
+
+    // took takes what another tab has later; false where that is nothing.
+    took(job) {
+      const was = this.job, all = bay.merged({ ...was, started: job.started }, job), news = !bay.same(all, { ...was, started: job.started });
+      this.job = all;
+      if (this.store.lacks(all)) this.store.write(all);
+      return news;
     }
 
     // meetRevision: a job that was begun with another revision keeps its
@@ -195,6 +211,9 @@
     }
 
     get begun() { return bay.begun(this.job); }
+
+    // finished: there is nothing left to do.
+    get finished() { return this.steps.every((s) => s.settled || s.waiting); }
 
     // chooseUnit: a job that has no unit yet takes it. Another unit is another
     // job; the one so far stays open.
@@ -243,15 +262,13 @@
       }
       if (this.chooser.among) return this.unanswered();
       if (this.current) return this.lead(innerHeight / 2);
-      this.close.scrollIntoView({ block: 'center', behavior: 'instant' });
-      this.close.querySelector('button').focus({ preventScroll: true });
+      this.closeOut.lead();
     }
 
     // end: the record of a job with nothing left to do was saved. It is no open
     // job any more; a tick makes it one again.
     end() {
-      this.job.ended = Date.now();
-      this.store.write(this.job);
+      this.put((job) => { job.ended = Date.now(); });
     }
 
     // before is the step that is done before another, as far as it applies.
@@ -380,7 +397,7 @@
     // its tick as near as can be to where the last one was pressed.
     lead(from) {
       const step = this.current;
-      if (!step) return;
+      if (!step) return this.closeOut.lead();
       const { top, bottom } = this.clear(), boxes = step.boxes.map((e) => e.getBoundingClientRect());
       const high = boxes[0].top, low = Math.max(boxes.at(-1).bottom, ...step.holds.slice(0, 1).map((h) => h.element.getBoundingClientRect().bottom));
       const by = step.tick.getBoundingClientRect().top - from;
@@ -419,8 +436,7 @@
     clockBack(ms) {
       const by = Math.max(1, Math.round(ms / 60000));
       this.warn(fill(bay.words.ClockBack, by), 'clock');
-      this.job.clock.push({ at: Date.now(), back: by });
-      this.store.write(this.job);
+      this.put((job) => job.clock.push({ at: Date.now(), back: by }));
     }
 
     beat() {

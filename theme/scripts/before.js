@@ -21,7 +21,7 @@
 
     item(li) {
       const name = li.textContent.trim(), field = make('input', { type: 'checkbox', 'aria-label': name });
-      const key = (li.querySelector('a') || li).textContent.trim(), item = { key: key, field: field };
+      const key = (li.querySelector('a:not(.computed)') || li).textContent.trim(), item = { key: key, field: field };
       field.addEventListener('change', () => this.set(this.items.filter((i) => i.field.checked).map((i) => i.key)));
       li.prepend(make('label', { class: 'got' }, field));
       return item;
@@ -35,6 +35,7 @@
       const now = Date.now(), had = this.had, list = keys.length || this.items.length ? keys : this.have ? [] : ['-'];
       this.open = false;
       this.page.change((job) => { job.before = Object.fromEntries(list.map((k) => [k, had[k] || now])); });
+      if (this.have) this.page.goOn(); // the box is folded: the first step comes to the hand
     }
 
     show() {

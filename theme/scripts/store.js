@@ -41,7 +41,7 @@
       map(job.steps) && Object.values(job.steps).every(step) && map(job.holds) && Object.values(job.holds).every(hold) &&
       or(job.handOvers, (h) => map(h) && Object.values(h).every(handOver)) && ['closed', 'before'].every((k) => or(job[k], (c) => map(c) && Object.values(c).every(time))) &&
       listOf(gap)(job.gaps) && listOf((n) => text(n.step) && time(n.at) && text(n.words))(job.notes) && listOf((c) => time(c.at) && time(c.back))(job.clock) &&
-      or(job.title, text) && or(job.page, text) && or(job.seen, time) && or(job.ended, time) && or(job.hands, listOf((h) => text(h.name) && time(h.at))) &&
+      or(job.stamps, (m) => map(m) && Object.values(m).every(time)) && or(job.title, text) && or(job.page, text) && or(job.seen, time) && or(job.ended, time) && or(job.hands, listOf((h) => text(h.name) && time(h.at))) &&
       or(job.from, (f) => map(f) && text(f.page) && time(f.started) && text(f.id) && text(f.step));
   };
 
@@ -82,7 +82,8 @@
   // Store reads and writes the job of a page. say(word) tells the page what is
   // wrong with the store, '' that nothing is; taken(job) hands over what another
   // tab wrote, null where that tab started again; fits(job) says whether a job
-  // that another tab has just begun is the one that this page would begin.
+  // that another tab has just begun is the one that this page would begin, or
+  // has begun in the same instant.
   bay.Store = class {
     constructor(shop, procedure, o) {
       this.shop = shop;
@@ -96,7 +97,7 @@
         if (e.key === null || procedureOf(shop, e.key) !== procedure) return;
         const job = e.newValue === null ? null : parse(e.newValue);
         if (e.key === this.key && (job || e.newValue === null)) return this.taken(job);
-        if (!this.key && this.begunElsewhere({ key: e.key, procedure: procedure, job: job })) this.adopt(e.key, job);
+        if (this.begunElsewhere({ key: e.key, procedure: procedure, job: job })) this.join(e.key, job);
       });
     }
 
@@ -144,13 +145,24 @@
 
     begunElsewhere(x) { return x.procedure === this.procedure && Boolean(x.job) && !this.known.includes(x.key) && this.fits(x.job); }
 
-    adopt(key, job) {
+    // join: of two jobs that are one, the one that was opened first stays, and
+    // the tab of the other takes it over.
+    join(key, job) {
+      const own = this.key, started = (k) => Number(/\d+$/.exec(k)[0]);
+      if (own && started(own) < started(key)) return this.taken({ ...job, started: started(own) });
       this.open({ key: key });
       this.taken(job);
+      if (own) localStorage.removeItem(own);
+    }
+
+    // lacks says that what is kept is another state of the job than this one.
+    lacks(job) {
+      const kept = parse(localStorage.getItem(this.key));
+      return Boolean(kept) && !bay.same(kept, job);
     }
 
     // newer is what another tab has put there since: its job, 'again' where it
-    // started again, null where nothing is newer. It is asked before each
+    // started again, null where nothing is other. It is asked before each
     // change: a tab in the background hears of others late.
     newer(job) {
       try {
@@ -162,14 +174,13 @@
         const words = localStorage.getItem(this.key);
         if (words === null) return this.kept ? 'again' : null;
         const kept = parse(words);
-        return kept && kept.saved > job.saved ? kept : null;
+        return kept && !bay.same(kept, job) ? kept : null;
       } catch {
         return null;
       }
     }
 
     write(job) {
-      job.saved = Math.max(Date.now(), job.saved + 1); // later than what it follows, whatever the clock says
       job.seen = Date.now();
       if (!this.key) this.key = prefix(this.shop) + this.procedure + ':' + job.started;
       try {

@@ -26,23 +26,30 @@ func (l Level) String() string {
 	return "error"
 }
 
-// Rule is one thing that is looked for. Code is stable: it is part of the
-// format's contract.
+// Rule is one thing that is looked for. All that is known of it stands in its
+// literal, beside what looks for it. Code is stable: it is part of the format's
+// contract.
 type Rule struct {
-	Code  string // "not-listed"
-	Level Level
-	Title string // one line: what is wrong, for lists
-	Why   string // why it matters at the bay
-	Mend  string // what to do about it in general
+	Code       string // "not-listed"
+	Level      Level
+	Acceptable bool   // advice that a writer may weigh and not follow: accepts:
+	Ours       bool   // beyond the format's table of findings
+	Title      string // one line: what is wrong, for lists
+	Why        string // why it matters at the bay
+	Mend       string // what to do about it in general
+	Names      bool   // its findings name people: no page of the site shows them
 }
 
-// Finding is one thing found.
+// Finding is one thing found: the rule that it is of, and what is so here. Only
+// a rule makes one (Rule.At), so that no code is told that no rule has.
 type Finding struct {
-	Code    string
-	Level   Level
+	*Rule
+	Level   Level // the rule's, unless something softens it
 	At      position.Pos
 	Message string
 	Mend    string // what to do here; "" where the message says it
+	Says    Words  // what the message was made of
+	Asks    Words  // what the mend was made of
 	Related []Place
 	Fixes   []Fix // what an editor can put in place of what is wrong; each is one way
 	Settled bool  // baybinder settle mends it
@@ -53,16 +60,25 @@ type Finding struct {
 type Place struct {
 	At      position.Pos
 	Message string
+	Says    Words // what the message was made of
+}
+
+// Words are a template and what stands at its places. The template is a
+// constant of the program, by which the words can be found in another language;
+// the values are names and amounts of the manual.
+type Words struct {
+	Template string // of package fmt: "%s is listed, and no step uses it"
+	Values   []any
 }
 
 // At makes a finding of the rule.
 func (r *Rule) At(at position.Pos, format string, args ...any) Finding {
-	return Finding{Code: r.Code, Level: r.Level, At: at, Message: fmt.Sprintf(format, args...)}
+	return Finding{Rule: r, Level: r.Level, At: at, Message: fmt.Sprintf(format, args...), Says: Words{format, args}}
 }
 
 // WithMend is the finding with what to do about it.
 func (f Finding) WithMend(format string, args ...any) Finding {
-	f.Mend = fmt.Sprintf(format, args...)
+	f.Mend, f.Asks = fmt.Sprintf(format, args...), Words{format, args}
 	return f
 }
 
@@ -73,8 +89,8 @@ func (f Finding) WithSettle() Finding {
 }
 
 // See is the finding with one more place that matters.
-func (f Finding) See(at position.Pos, message string) Finding {
-	f.Related = append(slices.Clip(f.Related), Place{At: at, Message: message})
+func (f Finding) See(at position.Pos, format string, args ...any) Finding {
+	f.Related = append(slices.Clip(f.Related), Place{At: at, Message: fmt.Sprintf(format, args...), Says: Words{format, args}})
 	return f
 }
 

@@ -17,7 +17,6 @@ import (
 // TextOptions say how much Text writes.
 type TextOptions struct {
 	All   bool    // every finding in order, not the first of each kind
-	Rules []*Rule // whose titles stand above the groups
 	First []*Rule // from which others follow: their groups stand first
 	Lines int     // a screenful; 0 is the usual one
 }
@@ -192,26 +191,26 @@ const mostOfAKind = 3
 
 // group is the findings of one code.
 type group struct {
-	code string
+	rule *Rule
 	list []Finding
 }
 
 // groups are the findings by code: kinds with errors first, of these the ones
 // from which others follow, then in the order in which they are met.
 func groups(list []Finding, first []*Rule) []group {
-	at := map[string]int{}
+	at := map[*Rule]int{}
 	var out []group
 	for _, f := range list {
-		i, known := at[f.Code]
+		i, known := at[f.Rule]
 		if !known {
 			i = len(out)
-			at[f.Code] = i
-			out = append(out, group{code: f.Code})
+			at[f.Rule] = i
+			out = append(out, group{rule: f.Rule})
 		}
 		out[i].list = append(out[i].list, f)
 	}
 	follows := func(g group) int { // 0 where others follow from it, else 1
-		if slices.ContainsFunc(first, func(r *Rule) bool { return r.Code == g.code }) {
+		if slices.Contains(first, g.rule) {
 			return 0
 		}
 		return 1
@@ -242,7 +241,7 @@ func writeGroups(b *strings.Builder, list []Finding, o TextOptions) {
 	if rest := all[shown:]; len(rest) > 0 {
 		var names []string
 		for _, g := range rest {
-			names = append(names, fmt.Sprintf("%s (%d)", g.code, len(g.list)))
+			names = append(names, fmt.Sprintf("%s (%d)", g.rule.Code, len(g.list)))
 		}
 		fmt.Fprintf(b, "and of other kinds: %s: check --all\n\n", strings.Join(names, ", "))
 	}
@@ -251,7 +250,7 @@ func writeGroups(b *strings.Builder, list []Finding, o TextOptions) {
 func showGroups(all []group, each int, o TextOptions) string {
 	var b strings.Builder
 	for _, g := range all {
-		fmt.Fprintf(&b, "%s\n", o.title(g.code))
+		fmt.Fprintf(&b, "%s\n", g.rule.Title)
 		for _, f := range g.list[:min(each, len(g.list))] {
 			writeFinding(&b, f)
 		}
@@ -261,14 +260,4 @@ func showGroups(all []group, each int, o TextOptions) string {
 		b.WriteByte('\n')
 	}
 	return b.String()
-}
-
-// title is the line above a group.
-func (o TextOptions) title(code string) string {
-	for _, r := range o.Rules {
-		if r.Code == code {
-			return r.Title
-		}
-	}
-	return code
 }

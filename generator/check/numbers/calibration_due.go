@@ -15,9 +15,9 @@ var CalibrationDue = finding.Rule{
 	Mend:  "Send the tool to calibration, and write the new day as its last.",
 }
 
-// Calibration looks for tools whose calibration has run out before today, as
+// calibrationDue looks for tools whose calibration has run out before today, as
 // one or by individual. On the day itself they are good.
-func Calibration(m *model.Manual, today model.Date) []finding.Finding {
+func calibrationDue(m *model.Manual, today model.Date) []finding.Finding {
 	var found []finding.Finding
 	for _, t := range m.Tools {
 		if t.Calibration != nil && !t.Lost("calibration") {

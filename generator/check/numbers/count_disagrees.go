@@ -24,10 +24,10 @@ var CountDisagrees = finding.Rule{
 
 // countsDisagree holds the counts before and in the words of fasteners' links
 // against what holds the parts that the step takes off or refits.
-func countsDisagree(p *model.Procedure, language string) []finding.Finding {
-	words := countWordsOf(language)
+func countsDisagree(j *job) []finding.Finding {
+	words := countWordsOf(j.language())
 	var found []finding.Finding
-	for _, s := range p.Steps {
+	for _, s := range j.of.Steps {
 		for b := range s.Blocks {
 			block := &s.Blocks[b]
 			for i, link := range block.Links {

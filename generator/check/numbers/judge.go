@@ -34,86 +34,91 @@
 package numbers
 
 import (
-	"slices"
-
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
 )
 
-// Rules are the package's own rules. Some findings are of rules that other
-// packages have: quantity, missing-field and unknown-reference.
-func Rules() []*finding.Rule {
-	return []*finding.Rule{
-		&ToolDoesNotFit, &NoTorqueTool, &ToolOutOfRange, &NoAngleTool, &TorqueOverProof,
-		&LiftOverLimit, &LiftingIndex, &NotJudged, &NoTorque, &TooFewPeople, &ValueDisagrees, &CountDisagrees, &WordsDisagree, &CalibrationDue,
-	}
+// Rule is one rule about numbers. It has one of the three functions. Several
+// rules may have one between them, and a rule several: what is written is
+// judged with the words of quantity, missing-field and unknown-reference too.
+type Rule struct {
+	*finding.Rule
+	Whole func(m *model.Manual, today model.Date) []finding.Finding // over the machine files, the registers and the shop's limits
+	Work  func(j *job) []finding.Finding                            // over what each procedure does
+	Words func(j *job) []finding.Finding                            // over the words of each procedure and translation
 }
 
-// Registers looks through the machine files, the registers and the shop's limits.
-func Registers(m *model.Manual) []finding.Finding {
-	return slices.Concat(judgeMachines(m), judgeRegisters(m))
+// Rules are the rules about numbers. A new one is one line here, one file
+// beside this one and its cases.
+var Rules = []Rule{
+	{Rule: &TorqueOverProof, Whole: fasteners(torqueOverProof)},
+	{Rule: &NotJudged, Whole: fasteners(notInTables)},
+	{Rule: &NoTorque, Whole: fasteners(noTorque)},
+	{Rule: &decode.Quantity, Whole: plausible},
+	{Rule: &CalibrationDue, Whole: calibrationDue},
+
+	{Rule: &TooFewPeople, Work: tooFewPeople},
+	{Rule: &ToolDoesNotFit, Work: toolsDoNotFit},
+	{Rule: &NoTorqueTool, Work: noTorqueTools},
+	{Rule: &ToolOutOfRange, Work: toolsOutOfRange},
+	{Rule: &NoAngleTool, Work: angleTools},
+	{Rule: &LiftOverLimit, Work: liftsOverLimit},
+	{Rule: &LiftOverLimit, Work: liftsOverRating},
+	{Rule: &LiftingIndex, Work: liftingIndices},
+
+	{Rule: &ValueDisagrees, Words: valuesDisagree},
+	{Rule: &ValueDisagrees, Words: valuesBeside},
+	{Rule: &CountDisagrees, Words: countsDisagree},
+	{Rule: &WordsDisagree, Words: wordsDisagree},
+}
+
+// Whole looks through the machine files, the registers and the shop's limits.
+func Whole(m *model.Manual, today model.Date) []finding.Finding {
+	var found []finding.Finding
+	for _, r := range Rules {
+		if r.Whole != nil {
+			found = append(found, r.Whole(m, today)...)
+		}
+	}
+	return found
 }
 
 // Procedure looks for everything in one procedure. Of a translation only the
 // words are judged: what is done is the original's.
 func Procedure(m *model.Manual, p *model.Procedure) []finding.Finding {
-	j := followWork(p)
-	j.limits = given(m.Shop.Limits.SafeVoltageDC, m.Shop.Limits.SafeVoltageAC, m.Shop.Limits.SafePressure, m.Shop.Limits.SafeTouch)
-	language := languageOf(m, p)
-	words := slices.Concat(valuesDisagree(p), valuesBeside(j), countsDisagree(p, language), wordsDisagree(p, language))
-	if p.Language != "" {
-		return words
-	}
-	return slices.Concat(words, tooFewPeople(p),
-		toolsDoNotFit(j), torqueTools(j), angleTools(j), liftsOverLimit(m, j), liftingIndices(m, j))
-}
-
-// judgeMachines looks through the machine files.
-func judgeMachines(m *model.Manual) []finding.Finding {
+	j := followWork(m, p)
 	var found []finding.Finding
-	for _, x := range m.Machines {
-		for _, f := range x.Fasteners {
-			if !f.Unread {
-				found = slices.Concat(found, torqueOverProof(f), plausibleFastener(f))
-			}
-		}
-		for _, e := range x.Energies {
-			if !e.Unread {
-				found = append(found, plausibleEnergy(e)...)
-			}
-		}
-		for _, p := range x.Parts {
-			if !p.Unread {
-				found = append(found, plausiblePart(p)...)
-			}
+	for _, r := range Rules {
+		switch {
+		case r.Words != nil:
+			found = append(found, r.Words(j)...)
+		case r.Work != nil && p.Language == "":
+			found = append(found, r.Work(j)...)
 		}
 	}
 	return found
 }
 
-// judgeRegisters looks through the shop's limits and the registers.
-func judgeRegisters(m *model.Manual) []finding.Finding {
-	var found []finding.Finding
-	if !m.Shop.Unread {
-		found = plausibleShop(m.Shop)
-	}
-	for _, t := range m.Tools {
-		if !t.Unread {
-			found = append(found, plausibleTool(t)...)
+// fasteners is a rule over each fastener that was read.
+func fasteners(judge func(f *model.Fastener) []finding.Finding) func(*model.Manual, model.Date) []finding.Finding {
+	return func(m *model.Manual, _ model.Date) []finding.Finding {
+		var found []finding.Finding
+		for _, x := range m.Machines {
+			for _, f := range x.Fasteners {
+				if !f.Unread {
+					found = append(found, judge(f)...)
+				}
+			}
 		}
+		return found
 	}
-	for _, s := range m.Supplies {
-		if !s.Unread {
-			found = append(found, knownStatements(s)...)
-		}
-	}
-	return found
 }
 
-// languageOf is the language in which a procedure is written.
-func languageOf(m *model.Manual, p *model.Procedure) string {
-	if p.Language != "" {
-		return p.Language
+// language is the language in which the procedure is written.
+func (j *job) language() string {
+	if j.of.Language != "" {
+		return j.of.Language
 	}
-	return m.Shop.Language
+	return j.manual.Shop.Language
 }

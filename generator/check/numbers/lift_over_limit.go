@@ -3,7 +3,6 @@ package numbers
 import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
-	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
 	"baybinder/generator/trade/lifting"
 )
@@ -18,9 +17,9 @@ var LiftOverLimit = finding.Rule{
 
 // liftsOverLimit holds the masses of parts against the shop's limit for the
 // people of the step, where no lifting gear is named or in place.
-func liftsOverLimit(m *model.Manual, j *job) []finding.Finding {
-	limit := m.Shop.Limits.Lift
-	if m.Shop.Lost("limits.lift") || limit.Base() <= 0 {
+func liftsOverLimit(j *job) []finding.Finding {
+	limit := j.manual.Shop.Limits.Lift
+	if j.manual.Shop.Lost("limits.lift") || limit.Base() <= 0 {
 		return nil
 	}
 	var found []finding.Finding
@@ -31,7 +30,7 @@ func liftsOverLimit(m *model.Manual, j *job) []finding.Finding {
 		}
 		found = append(found, overLimit(l, limit, people))
 	}
-	return append(found, liftsOverRating(j)...)
+	return found
 }
 
 // geared says that lifting gear is named or in place, or may be.

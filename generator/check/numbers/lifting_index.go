@@ -2,6 +2,7 @@ package numbers
 
 import (
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/lifting"
 )
@@ -13,6 +14,7 @@ import (
 var LiftingIndex = finding.Rule{
 	Code:  "lifting-index",
 	Level: finding.Advice,
+	Ours:  true,
 	Title: "A lift above the recommended weight limit",
 	Why:   "Far in front of the body, low down, turned or often, less than the shop's limit strains a back. The revised NIOSH lifting equation says how much less, for one person.",
 	Mend:  "Ask for more people in the step with [](people:2), name lifting gear, bring the part nearer to the body or to the height of the knuckles, or mend the part's lift: in the machine's file.",
@@ -20,11 +22,11 @@ var LiftingIndex = finding.Rule{
 
 // liftingIndices looks for lifts by hand whose lifting index is above 1 for the
 // people of the step. What is over the shop's own limit is told there.
-func liftingIndices(m *model.Manual, j *job) []finding.Finding {
+func liftingIndices(j *job) []finding.Finding {
 	var found []finding.Finding
 	for _, l := range j.lifts {
 		people, known := l.step.Crew()
-		if !known || l.geared() || l.part.Lost("lift", "mass") || len(outOfBounds(l.part)) > 0 || overShopLimit(m, l, people) {
+		if !known || l.geared() || l.part.Lost("lift", "mass") || len(outOfBounds(l.part)) > 0 || overShopLimit(j.manual, l, people) {
 			continue
 		}
 		if a, ok := lifting.OfPart(l.part, people); ok && a.Over() {
@@ -52,12 +54,12 @@ func indexOver(l lift, a lifting.Assessment, people int) finding.Finding {
 	f := LiftingIndex.At(l.link.At, "the %s is %s for %s: a lifting index of %s, where at most 1 is recommended", l.part.Label(), l.part.Mass, persons(people), a.IndexText())
 	for more := people + 1; more <= 4; more++ {
 		if less, _ := lifting.OfPart(l.part, more); !less.Over() {
-			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, a.Working)
+			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, a.Explain(&language.Default().Worked.Lift))
 			break
 		}
 	}
 	if f.Mend == "" {
-		f = f.WithMend("name lifting gear in this step: [](tool:…), or bring it nearer; %s", a.Working)
+		f = f.WithMend("name lifting gear in this step: [](tool:…), or bring it nearer; %s", a.Explain(&language.Default().Worked.Lift))
 	}
 	return f.See(l.part.At, "its mass and lift are here")
 }

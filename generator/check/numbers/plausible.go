@@ -3,6 +3,7 @@ package numbers
 import (
 	"errors"
 	"math"
+	"slices"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
@@ -16,6 +17,27 @@ import (
 
 // These findings are of the rules quantity and missing-field: numbers that
 // parse, and that nothing can be. They stand at the field that is wrong.
+
+// plausible looks through the machine files, the registers and the shop's limits.
+func plausible(m *model.Manual, _ model.Date) []finding.Finding {
+	var found []finding.Finding
+	for _, x := range m.Machines {
+		found = slices.Concat(found, eachRead(x.Fasteners, plausibleFastener), eachRead(x.Energies, plausibleEnergy), eachRead(x.Parts, plausiblePart))
+	}
+	found = append(found, eachRead([]*model.Shop{m.Shop}, plausibleShop)...)
+	return slices.Concat(found, eachRead(m.Tools, plausibleTool), eachRead(m.Supplies, knownStatements))
+}
+
+// eachRead judges the entries that were read.
+func eachRead[T model.Named](entries []T, judge func(T) []finding.Finding) []finding.Finding {
+	var found []finding.Finding
+	for _, e := range entries {
+		if !e.Base().Unread {
+			found = append(found, judge(e)...)
+		}
+	}
+	return found
+}
 
 // amount is a field that holds an amount.
 type amount struct {
@@ -45,11 +67,6 @@ func plausibleFastener(f *model.Fastener) []finding.Finding {
 		amounts = append(amounts, amount{"stages", q})
 	}
 	found := append(aboveZero(f, "", amounts...), plausibleThread(f)...)
-	if fastening.MeansClass(f.Class) {
-		_, err := fastening.ParseClass(f.Class)
-		found = append(found, notInTables(err, f, "class")...)
-	}
-	found = append(found, noTorque(f)...)
 	if f.Drive != "" {
 		_, err := fastening.ParseSize(f.Drive)
 		found = append(found, refusal(err, f.FieldAt("drive"), "drive")...)
@@ -69,7 +86,7 @@ func plausibleThread(f *model.Fastener) []finding.Finding {
 	}
 	thread, err := fastening.ParseThread(f.Thread)
 	if err != nil {
-		return notInTables(err, f, "thread")
+		return nil // not-judged
 	}
 	width := f.AcrossFlats.Base() * 1000
 	if width <= 0 || width > thread.Diameter {

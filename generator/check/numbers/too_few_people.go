@@ -17,7 +17,8 @@ var TooFewPeople = finding.Rule{
 }
 
 // tooFewPeople looks for steps that ask for more people than the procedure has.
-func tooFewPeople(p *model.Procedure) []finding.Finding {
+func tooFewPeople(j *job) []finding.Finding {
+	p := j.of
 	if p.Broken || p.Lost("people") {
 		return nil
 	}

@@ -85,7 +85,7 @@ func (j *job) misfit(at *model.Link, bad []turn) finding.Finding {
 	f := ToolDoesNotFit.At(at.At, "%s: %s", sizes(bad), theyFit(drivers)).
 		WithMend("name a tool that fits, or mend the size in the machine's file")
 	for _, t := range bad {
-		f = f.See(t.fastener.At, "the size of the "+t.fastener.Label()+" is here")
+		f = f.See(t.fastener.At, "the size of the %s is here", t.fastener.Label())
 	}
 	return f
 }

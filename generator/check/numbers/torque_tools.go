@@ -27,23 +27,31 @@ var (
 	}
 )
 
-// torqueTools looks whether each torque can be set with what is there.
-func torqueTools(j *job) []finding.Finding {
-	var none, beyond []turn
+// noTorqueTools looks for torques that nothing here sets.
+func noTorqueTools(j *job) []finding.Finding {
+	return byLink(j.torqued(func(t turn, wrenches []*model.Tool) bool { return len(wrenches) == 0 }), noTorqueTool)
+}
+
+// toolsOutOfRange looks for torques for which no wrench here is made.
+func toolsOutOfRange(j *job) []finding.Finding {
+	return byLink(j.torqued(func(t turn, wrenches []*model.Tool) bool {
+		return len(wrenches) > 0 && len(j.uncovered(t, wrenches)) > 0
+	}), j.outOfRange)
+}
+
+// torqued are the turns to a torque of which it is known what wrenches are
+// there, and something is so.
+func (j *job) torqued(so func(t turn, wrenches []*model.Tool) bool) []turn {
+	var out []turn
 	for _, t := range j.turns {
 		if len(torquesOf(t)) == 0 {
 			continue
 		}
-		wrenches, known := j.wrenches(t.tools)
-		switch {
-		case !known:
-		case len(wrenches) == 0:
-			none = append(none, t)
-		case len(j.uncovered(t, wrenches)) > 0:
-			beyond = append(beyond, t)
+		if wrenches, known := j.wrenches(t.tools); known && so(t, wrenches) {
+			out = append(out, t)
 		}
 	}
-	return slices.Concat(byLink(none, noTorqueTool), byLink(beyond, j.outOfRange))
+	return out
 }
 
 // wrenches are the torque wrenches for a turn: those that the step names or
@@ -96,7 +104,7 @@ func (j *job) outOfRange(at *model.Link, bad []turn) finding.Finding {
 	f := ToolOutOfRange.At(at.At, "%s; %s", listOf(each), j.reaches(bad[0], wrenches)).
 		WithMend("name a wrench whose range holds the torque, at or above 20 %% of its maximum")
 	for _, w := range wrenches {
-		f = f.See(w.At, "the range of the "+w.Label()+" is here")
+		f = f.See(w.At, "the range of the %s is here", w.Label())
 	}
 	return f
 }

@@ -19,9 +19,9 @@ var ValueDisagrees = finding.Rule{
 
 // valuesDisagree holds the amounts in the words of every link against what its
 // register or machine file says.
-func valuesDisagree(p *model.Procedure) []finding.Finding {
+func valuesDisagree(j *job) []finding.Finding {
 	var found []finding.Finding
-	for block := range blocksOf(p) {
+	for block := range blocksOf(j.of) {
 		for _, link := range block.Links {
 			if !link.Bad && (link.To == nil || !valuesLost(link.To)) {
 				found = append(found, valueDisagrees(link, block.Links)...)

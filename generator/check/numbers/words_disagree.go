@@ -21,14 +21,14 @@ var WordsDisagree = finding.Rule{
 
 // wordsDisagree looks for orders in the words of links that are the opposite of
 // their kind.
-func wordsDisagree(p *model.Procedure, tag string) []finding.Finding {
-	spoken := language.Known(tag)
+func wordsDisagree(j *job) []finding.Finding {
+	spoken := language.Known(j.language())
 	if spoken == nil {
 		return nil
 	}
 	words := orders{spoken.Acts}
 	var found []finding.Finding
-	for _, s := range p.Steps {
+	for _, s := range j.of.Steps {
 		for b := range s.Blocks {
 			for _, link := range s.Blocks[b].Links {
 				if !link.Bad && link.Text != "" && link.Kind.Act != model.NoAct && link.To != nil && !link.To.Base().Lost("points", "name", "kind", model.Cutting) {

@@ -10,6 +10,7 @@ import (
 
 // job is what one procedure's own steps do that numbers are asked of.
 type job struct {
+	manual *model.Manual
 	of     *model.Procedure
 	limits []quantity.Quantity // up to which the shop calls an energy safe
 	turns  []turn
@@ -70,8 +71,9 @@ type worker struct {
 }
 
 // followWork goes through a procedure.
-func followWork(p *model.Procedure) *job {
-	w := worker{job: job{of: p, sizes: map[*model.Tool][]fastening.Size{}, back: map[*model.Link][]model.Named{}, again: fastening.Again(p)}, open: map[model.Named]bool{}}
+func followWork(m *model.Manual, p *model.Procedure) *job {
+	limits := m.Shop.Limits
+	w := worker{job: job{manual: m, of: p, limits: given(limits.SafeVoltageDC, limits.SafeVoltageAC, limits.SafePressure, limits.SafeTouch), sizes: map[*model.Tool][]fastening.Size{}, back: map[*model.Link][]model.Named{}, again: fastening.Again(p)}, open: map[model.Named]bool{}}
 	w.tools, w.toolsKnown = toolsOf(p)
 	for _, s := range p.Expects {
 		w.state(s)

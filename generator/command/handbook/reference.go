@@ -5,7 +5,6 @@ import (
 	"reflect"
 	"strings"
 
-	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/check"
 	"baybinder/generator/model"
@@ -66,37 +65,9 @@ func kindsPage() string {
 	return p.String()
 }
 
-// Family is some rules that belong together.
-type Family struct {
-	Title string
-	Rules []*finding.Rule
-}
-
-// Families sort the catalogue by the stage that finds a thing.
-func Families() []Family {
-	list := []Family{
-		{"How files are written", syntax.Rules()},
-		{"What fields hold", decode.Rules()},
-		{"What names and addresses lead to", bind.Rules()},
-	}
-	known := map[string]bool{}
-	for _, f := range list {
-		for _, rule := range f.Rules {
-			known[rule.Code] = true
-		}
-	}
-	rest := Family{Title: "What a procedure says and does"}
-	for _, rule := range check.Catalogue() {
-		if !known[rule.Code] {
-			rest.Rules = append(rest.Rules, rule)
-		}
-	}
-	return append(list, rest)
-}
-
 func findingsPage() string {
 	p := newPage("Findings", "Every finding: when it is told, why, and what to do.", "`baybinder explain CODE` shows an example of each, and the same mended. An error stops what is issued; advice does not.")
-	for _, f := range Families() {
+	for _, f := range check.Families() {
 		p.phase(f.Title)
 		for _, rule := range f.Rules {
 			p.step(rule.Code, fmt.Sprintf("(%s) %s.", rule.Level, rule.Title))
@@ -189,8 +160,12 @@ func fieldWords(f decode.Field) string {
 	case len(f.Asked) > 0:
 		words += " (needed for " + strings.Join(f.Asked, ", ") + ")"
 	}
-	if len(f.One) > 0 {
-		words += ": " + strings.Join(f.One, ", ")
+	one := f.One
+	if f.Type == reflect.TypeFor[model.AdviceCode]() {
+		one = check.Acceptable
+	}
+	if len(one) > 0 {
+		words += ": " + strings.Join(one, ", ")
 	}
 	if f.Dim != quantity.None {
 		words += ", such as `" + f.Dim.Example() + "`"

@@ -23,6 +23,7 @@ import (
 	"baybinder/generator/base/patch"
 	"baybinder/generator/base/picture"
 	"baybinder/generator/base/position"
+	"baybinder/generator/check"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
@@ -32,13 +33,6 @@ import (
 
 // columns are those of revisions.csv.
 var columns = ledger.Columns{Need: bind.RevisionColumns.Need, Later: bind.RevisionColumns.Later}
-
-// ChangedSinceIssue is the code of the one error that issuing mends.
-const ChangedSinceIssue = "changed-since-issue"
-
-// callsDraft is the code of what performs a retired procedure: no error once that
-// is back.
-const callsDraft = "calls-draft"
 
 // Issued is what was issued, or is to be.
 type Issued struct {
@@ -120,7 +114,8 @@ func (o Order) fit(m *model.Manual, found []finding.Finding, texts []*model.Proc
 	}
 	back := slices.ContainsFunc(texts, func(p *model.Procedure) bool { return p.Status == "retired" })
 	for _, f := range found {
-		if f.Stops() && f.Code != ChangedSinceIssue && !(back && f.Code == callsDraft) {
+		mended := f.Rule == &check.ChangedSinceIssue || back && f.Rule == &check.CallsDraft // by this very issue
+		if f.Stops() && !mended {
 			line, _ := f.At.LineCol()
 			return fmt.Errorf("the manual has errors, the first at %s:%d (%s): run check, and mend them first", f.At.Path(), line, f.Message)
 		}

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/check"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
@@ -105,7 +106,7 @@ func (o Order) wants(m *model.Manual, found []finding.Finding, text *model.Proce
 		return o.All
 	}
 	return (o.All || o.Changed) && slices.ContainsFunc(found, func(f finding.Finding) bool {
-		return f.Code == ChangedSinceIssue && f.Level == finding.Error && f.At.File == text.File
+		return f.Rule == &check.ChangedSinceIssue && f.Level == finding.Error && f.At.File == text.File
 	})
 }
 

@@ -23,7 +23,9 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/bind"
+	"baybinder/generator/read/decode"
 	"baybinder/generator/read/source"
+	"baybinder/generator/read/syntax"
 )
 
 // Options say what is renamed.
@@ -89,13 +91,13 @@ func prepare(tree *source.Tree, o Options) (*plan, *Result, error) {
 	return p, r, err
 }
 
-// hiding are the codes of findings behind which a reference may hide: what is
+// hiding are the rules of findings behind which a reference may hide: what is
 // not read names nothing.
-var hiding = []string{"syntax", "unknown-field", "wrong-type", "duplicate-id"}
+var hiding = []*finding.Rule{&syntax.Syntax, &decode.UnknownField, &decode.WrongType, &syntax.DuplicateID}
 
 func readable(bound []finding.Finding, old string) error {
 	for _, f := range finding.Sort(bound) {
-		if slices.Contains(hiding, f.Code) {
+		if slices.Contains(hiding, f.Rule) {
 			return fmt.Errorf("%s: %s: mend this first, as %s may be named in what cannot be read", where(f.At), f.Message, old)
 		}
 	}
@@ -185,9 +187,19 @@ func (p *plan) write(tree *source.Tree) error {
 	return nil
 }
 
-// moved are the codes of findings that a new id may bring: a fingerprint holds
+// moved are the rules of findings that a new id may bring: a fingerprint holds
 // ids. They are told as what to issue anew.
-var moved = []string{"changed-since-issue", "reading-stale"}
+var moved = []*finding.Rule{&check.ChangedSinceIssue, &check.ReadingStale}
+
+// told is what a finding tells, wherever in its file it stands.
+type told struct {
+	rule *finding.Rule
+	file string
+}
+
+func (t told) compare(other told) int {
+	return cmp.Or(cmp.Compare(t.rule.Code, other.rule.Code), cmp.Compare(t.file, other.file))
+}
 
 // compare binds and checks the manual before and after. It returns the issued
 // procedures that are to be issued anew.
@@ -198,19 +210,19 @@ func compare(before, after *source.Tree, was *collector, id string, today model.
 	if len(is.places) != len(was.places) || len(is.lost) > 0 {
 		return nil, fmt.Errorf("%s stands at %d places and %s would stand at %d: nothing was written; this is a fault of the program, please report it", was.id, len(was.places), id, len(is.places))
 	}
-	count := map[string]int{}
+	count := map[told]int{}
 	for _, f := range old {
-		count[f.Code+" "+was.newPath(f.At.Path(), id)]++
+		count[told{f.Rule, was.newPath(f.At.Path(), id)}]++
 	}
 	for _, f := range now {
-		key := f.Code + " " + f.At.Path()
-		if count[key]--; count[key] < 0 && !slices.Contains(moved, f.Code) {
+		key := told{f.Rule, f.At.Path()}
+		if count[key]--; count[key] < 0 && !slices.Contains(moved, f.Rule) {
 			return nil, fmt.Errorf("with this id check would say at %s: %s [%s]: nothing was written", where(f.At), f.Message, f.Code)
 		}
 	}
-	for _, key := range slices.Sorted(maps.Keys(count)) {
-		if code, file, _ := strings.Cut(key, " "); count[key] > 0 && !slices.Contains(moved, code) {
-			return nil, fmt.Errorf("with this id check would no longer say %s in %s: nothing was written", code, file)
+	for _, key := range slices.SortedFunc(maps.Keys(count), told.compare) {
+		if count[key] > 0 && !slices.Contains(moved, key.rule) {
+			return nil, fmt.Errorf("with this id check would no longer say %s in %s: nothing was written", key.rule.Code, key.file)
 		}
 	}
 	return changed(m, old, now), nil
@@ -221,7 +233,7 @@ func compare(before, after *source.Tree, was *collector, id string, today model.
 func changed(m *model.Manual, old, now []finding.Finding) []*model.Procedure {
 	says := func(list []finding.Finding, name string) bool {
 		return slices.ContainsFunc(list, func(f finding.Finding) bool {
-			return f.Code == "changed-since-issue" && path.Base(f.At.Path()) == name
+			return f.Rule == &check.ChangedSinceIssue && path.Base(f.At.Path()) == name
 		})
 	}
 	var out []*model.Procedure

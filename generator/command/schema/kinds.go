@@ -8,6 +8,7 @@ import (
 
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/check"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/decode"
@@ -145,6 +146,8 @@ func (w *writer) shape(f decode.Field) *Schema {
 		return day()
 	case model.Condition:
 		return text()
+	case model.AdviceCode:
+		return oneOf(check.Acceptable)
 	case []model.Pair:
 		return mapOf(text())
 	case []model.State:

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/check"
 	"baybinder/generator/model"
 	"baybinder/generator/read/edit"
 )
@@ -50,7 +51,7 @@ func (t *text) missing(name string) []string {
 	var ids []string
 	for _, f := range t.found {
 		link := t.linkAt(f.At.Start)
-		if f.Code != notListed || link == nil {
+		if f.Rule != &check.NotListed || link == nil {
 			continue
 		}
 		if name == "hazards" {

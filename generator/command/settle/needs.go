@@ -4,10 +4,9 @@ import (
 	"slices"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/check"
 	"baybinder/generator/model"
 )
-
-const missingQualification = "missing-qualification"
 
 // needed are the roles that each procedure's needs: lacks: those that its own
 // steps ask for, as the check finds them, and those that come to what it
@@ -20,7 +19,7 @@ func needed(m *model.Manual, found []finding.Finding) map[*model.Procedure][]str
 	}
 	for _, f := range found {
 		p := byPath[f.At.File.Path]
-		if f.Code != missingQualification || p == nil {
+		if f.Rule != &check.MissingQualification || p == nil {
 			continue
 		}
 		for _, place := range f.Related {

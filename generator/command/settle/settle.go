@@ -54,12 +54,6 @@ type Note struct {
 	Text string
 }
 
-// The rules whose findings are looked at.
-const (
-	notListed = "not-listed"
-	notUsed   = "not-used"
-)
-
 // Run settles every procedure of a manual. The changes are in the order of the
 // files; a file in which nothing was done and nothing is left has none. The
 // error says that the run ended early: what the changes tell of was done.
@@ -150,7 +144,7 @@ func (t *text) settle() {
 	t.lists()
 	t.words()
 	for _, f := range t.found {
-		if f.Code == notUsed {
+		if f.Rule == &check.NotUsed {
 			t.leave(f.At, "%s is listed, and no step uses it", t.listedAt(f.At.Start))
 		}
 	}

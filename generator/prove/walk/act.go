@@ -1,7 +1,17 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
+
+// ActOrder is told at an act that takes its thing from a state that it is not in.
+var ActOrder = rule{
+	Code:  "act-order",
+	Title: "An act that cannot be done as things stand",
+	Why:   "A step that cannot be done teaches people to skip steps.",
+	Mend:  "Move the step to where it can be done, or take it out.",
+}
 
 // steps walks everything.
 func (w *walk) steps() {

@@ -7,6 +7,14 @@ import (
 	"baybinder/generator/prove/diagram"
 )
 
+// NotMarked is told where the first of some that look alike is opened.
+var NotMarked = rule{
+	Code:  "not-marked",
+	Title: "Parts that look alike, opened without a mark",
+	Why:   "Swapped lines run the machine backwards.",
+	Mend:  "Write mark: with the group before the first of them is opened.",
+}
+
 // opening is a part of a look-alike group that was opened.
 type opening struct {
 	group    thing

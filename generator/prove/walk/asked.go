@@ -1,7 +1,17 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
+
+// NotAsked is told at the act that moves the switch.
+var NotAsked = rule{
+	Code:  "not-asked",
+	Title: "A hold that is not taken before an energy goes off or comes back",
+	Why:   "Whoever still has a hand in the machine, or works at the other end of it, must know before the switch is moved.",
+	Mend:  "Write hold: with it, after the last thing that is taken off or loosened and before this.",
+}
 
 // asks are the holds that a machine and an energy want taken before an act.
 func (l *layout) asks(e *model.Energy, before func(*model.Energy, *model.Machine) []model.Ref[model.Hold]) []thing {
@@ -36,10 +46,11 @@ func (l *layout) addAsked() {
 	}
 }
 
-// notAsked tells of the holds that were not taken since something was opened last.
+// notAsked tells of the holds that were not taken since something was opened
+// last: at the first of the acts that follow each other.
 func (w *walk) notAsked(holds []thing, g diagram.Func, why string) {
 	for _, x := range holds {
-		w.find(&NotAsked, x, w.And(g, w.Is(w.get(x), states(idle))), why)
+		w.findOnce(&NotAsked, x, w.And(g, w.Is(w.get(x), states(idle))), why)
 	}
 }
 
@@ -59,6 +70,7 @@ func (w *walk) tookAsked(h *model.Hold, g diagram.Func) {
 func (w *walk) openedAnew(g diagram.Func) {
 	for _, x := range w.lay.asked {
 		w.put(x, g, idle)
+		w.told[toldKey{&NotAsked, x}] = w.AndNot(w.told[toldKey{&NotAsked, x}], g)
 	}
 }
 

@@ -1,7 +1,19 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"slices"
+
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
+
+// DeadBranch is told at the condition that asks how a hold went.
+var DeadBranch = rule{
+	Code:  "dead-branch",
+	Title: "A branch of a hold that was not taken",
+	Why:   "Nobody can know how a measurement went that nobody took: the branch is never gone into, or by guess.",
+	Mend:  "Take the hold before this, or ask about the one that was taken.",
+}
 
 // tookHold remembers where a hold was taken; nil is one that could not be read
 // and may have been any.
@@ -42,9 +54,21 @@ func (w *walk) around(s *model.Step, asks *model.Link) pathCondition {
 // untaken tells of a link about a hold that was not taken before it.
 func (w *walk) untaken(l *model.Link, g diagram.Func) {
 	h, _ := l.To.(*model.Hold)
-	if w.free || h == nil || h.Unread {
+	if w.free || h == nil || h.Unread || !w.tellAll && endsBranch(l, w.here.step) {
 		return
 	}
 	bad := w.AndNot(w.AndNot(g, w.taken[h]), w.taken[nil])
 	w.find(&DeadBranch, nothing, bad, "the "+h.Label()+" is not taken before this")
+}
+
+// endsBranch says that a link takes a hold anew at the end of a branch that asks
+// how it went: that it was not taken is told where the branch begins.
+func endsBranch(l *model.Link, s *model.Step) bool {
+	asks := func(o *model.Link) bool { return o.Kind.Branches && o != l && o.To == l.To }
+	for ; s != nil && !l.Kind.Branches; s = s.Parent {
+		if slices.ContainsFunc(s.Links, asks) {
+			return true
+		}
+	}
+	return false
 }

@@ -1,7 +1,25 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
+
+// What can be wrong between procedures.
+var (
+	StateMismatch = rule{
+		Code:  "state-mismatch",
+		Title: "Things are not as expects or leaves says",
+		Why:   "Two procedures that meet must agree on how the machine stands where they meet.",
+		Mend:  "At a call, bring it there in a step before. At leaves:, bring it there with links in the steps (isolate:, remove: …). Or correct what expects: or leaves: says.",
+	}
+	WrongMachine = rule{
+		Code:  "wrong-machine",
+		Title: "A procedure for another machine",
+		Why:   "Its points and parts are not those of this machine.",
+		Mend:  "Call a procedure for this machine, or one that is for none.",
+	}
+)
 
 // call performs a whole procedure: it compares what that expects, tells of
 // what goes wrong only because of how things stand here, and takes over how
@@ -41,10 +59,11 @@ type owed struct {
 func (w *walk) take(sum *summary, g diagram.Func) {
 	in := w.importer(sum)
 	w.together = w.And(w.together, in.take(sum.together))
-	to, moved, open := make([]diagram.Func, len(sum.ends)), make([]diagram.Func, len(sum.ends)), make([]diagram.Func, len(sum.ends))
+	n := len(sum.ends)
+	to, moved, open, found := make([]diagram.Func, n), make([]diagram.Func, n), make([]diagram.Func, n), make([]diagram.Func, n)
 	for i, e := range sum.ends {
 		to[i], moved[i] = in.take(e.to), w.And(g, in.take(e.moved))
-		open[i] = w.And(g, in.take(e.open))
+		open[i], found[i] = w.And(g, in.take(e.open)), w.And(g, in.take(e.found))
 		if !w.free && e.wrong != diagram.No {
 			w.owed[owed{w.here.link, e.thing}] = in.take(e.wrong)
 		}
@@ -67,6 +86,11 @@ func (w *walk) take(sum *summary, g diagram.Func) {
 		w.put(e.thing, g, to[i])
 		w.stir(e.thing, moved[i])
 		w.toldBelow[e.thing] = w.Or(w.AndNot(w.toldBelow[e.thing], w.homely(moved[i])), open[i])
+		w.foundOpen[e.thing] = w.AndNot(w.foundOpen[e.thing], moved[i])
+		if w.free {
+			w.toldBelow[e.thing] = w.Or(w.toldBelow[e.thing], w.homely(found[i]))
+			w.foundOpen[e.thing] = w.Or(w.foundOpen[e.thing], found[i])
+		}
 	}
 	w.applying = false
 	w.acted = w.Or(w.acted, acted)

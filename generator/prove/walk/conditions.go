@@ -3,8 +3,26 @@ package walk
 import (
 	"slices"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
+)
+
+// What can be wrong with conditions.
+var (
+	NeverApplies = rule{
+		Code:  "never-applies",
+		Level: finding.Advice,
+		Title: "A step or an act for no unit",
+		Why:   "No machine of the shop has these options, so nobody ever does it.",
+		Mend:  "Correct the condition, or take the step out.",
+	}
+	TooManyConditions = rule{
+		Code:  "too-many-conditions",
+		Title: "More conditions meet at one act than are walked exactly",
+		Why:   "What cannot be walked is not vouched for, and nobody at the bay can follow it either.",
+		Mend:  "Make procedures of their own for the variants.",
+	}
 )
 
 // Most is how many conditions may meet at one act.

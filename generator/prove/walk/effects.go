@@ -1,7 +1,9 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
 
 // effect is what the walk does with an act.
 type effect struct {

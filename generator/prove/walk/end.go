@@ -7,6 +7,52 @@ import (
 	"baybinder/generator/prove/diagram"
 )
 
+// What can be left undone.
+var (
+	LeftIsolated = rule{
+		Code:  "left-isolated",
+		Title: "Left isolated",
+		Why:   "The next one to the machine finds it dead and looks for a fault, or takes off a lock that means something.",
+		Mend:  "Unlock and restore it, or say in leaves: that it stays so.",
+	}
+	LeftOff = rule{
+		Code:  "left-off",
+		Title: "Left off",
+		Why:   "A cover on the bench is the commonest slip of all.",
+		Mend:  "Put it back, or say in leaves: that it stays off.",
+	}
+	LeftLoose = rule{
+		Code:  "left-loose",
+		Title: "Left loose",
+		Why:   "A fastener that is run in by hand looks like a tight one.",
+		Mend:  "Tighten it, or say in leaves: that it stays loose.",
+	}
+	LeftInPlace = rule{
+		Code:  "left-in-place",
+		Title: "A tool left in place",
+		Why:   "A pin, a chock or a jumper that stays behind breaks the machine at its first move.",
+		Mend:  "Write clear: where the tool comes out, or say in leaves: that it stays.",
+	}
+	LeftAltered = rule{
+		Code:  "left-altered",
+		Title: "A setting left altered",
+		Why:   "A bridged interlock or a raised limit does not show.",
+		Mend:  "Write reset:, or say in leaves: that it stays altered.",
+	}
+	LeftLow = rule{
+		Code:  "left-low",
+		Title: "A fluid left low",
+		Why:   "A pump that runs dry is a pump to replace.",
+		Mend:  "Write fill: once the lines are on, or say in leaves: that it stays low.",
+	}
+	NotBled = rule{
+		Code:  "not-bled",
+		Title: "A circuit left with air in it",
+		Why:   "Air in a brake or a ram is found when it matters.",
+		Mend:  "Write bleed: after the circuit is filled, or say in leaves: that it is unbled.",
+	}
+)
+
 // finish judges how everything is left.
 func (w *walk) finish() {
 	if w.free {
@@ -181,11 +227,11 @@ func (w *walk) leftAtPoint(e *model.Energy) diagram.Func {
 	return f
 }
 
-// leftWrong says where a thing, walked alone, is left otherwise than it should
-// be: as leaves says, else whole or as it was. That is told there, and not at
-// the end of a caller.
-func (w *walk) leftWrong(x thing) diagram.Func {
-	f := w.homely(w.state[x])
+// leftWrong says where a thing that is left so, walked alone, is left otherwise
+// than it should be: as leaves says, else whole or as it was. That is told
+// there, and not at the end of a caller.
+func (w *walk) leftWrong(x thing, f diagram.Func) diagram.Func {
+	f = w.homely(f)
 	want, named := w.leavesSays(x)
 	switch {
 	case !w.leavesRead(), w.speaksOf(x) && !named:

@@ -239,7 +239,7 @@ func (w *walk) related(f finding.Finding, group []*issue) finding.Finding {
 			continue
 		}
 		seen = append(seen, e.link.At)
-		f = f.See(e.link.At, w.label(i.thing)+": "+w.stateWord(i)+" from here on")
+		f = f.See(e.link.At, "%s: %s from here on", w.label(i.thing), w.stateWord(i))
 	}
 	return f
 }

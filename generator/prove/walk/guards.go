@@ -1,7 +1,9 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
 
 // guard says in which worlds a step is done.
 type pathCondition struct {

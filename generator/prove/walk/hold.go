@@ -1,7 +1,33 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
+
+// What can be wrong at a hold and at a stopping place.
+var (
+	LeakLookWhileWet = rule{
+		Code:  "leak-look-while-wet",
+		Title: "Looking for a leak while the spill is wet",
+		Why:   "A joint that is wet from the work tells nothing.",
+		Mend:  "Write dry: with that fluid between the opening and the look.",
+	}
+	BadPause = rule{
+		Code:  "bad-pause",
+		Title: "A stopping place that leaves danger",
+		Why:   "The night shift finds the machine as it stands here, without you.",
+		Mend:  "Lock what is isolated, cap what is open, tighten what is loose; or stop at another place.",
+	}
+	NotCapped = rule{
+		Code:  "not-capped",
+		Level: finding.Advice,
+		Title: "A line left open across a hold",
+		Why:   "Dirt goes in and fluid runs out while the work stands.",
+		Mend:  "Write cap: for the line.",
+	}
+)
 
 // lostProof is a proof that a failed measurement took back.
 type lostProof struct {

@@ -12,6 +12,16 @@ import (
 	"baybinder/generator/model"
 )
 
+// ActInWords is told at the verb.
+var ActInWords = rule{
+	Code:       "act-in-words",
+	Level:      finding.Advice,
+	Acceptable: true,
+	Title:      "An act that is said in words only",
+	Why:        "What is not typed is not checked: the order of this act is yours to judge.",
+	Mend:       "Make a link of it.",
+}
+
 // name is what a machine's file calls a thing, word by word.
 type name struct {
 	words []string

@@ -1,7 +1,9 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
 
 // A plug that is kept is locked while it is out, where the whole job is one
 // person's: nobody else can put it in. In any other job it is only isolated.

@@ -1,7 +1,19 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
+
+// LeakLookWithoutPressure is told at a look that no later one makes good.
+var LeakLookWithoutPressure = rule{
+	Code:  "leak-look-without-pressure",
+	Level: finding.Advice,
+	Title: "Looking for a leak with the pressure off",
+	Why:   "A joint that is under no pressure does not leak; it does when the machine runs.",
+	Mend:  "Look again once the pressure is back on.",
+}
 
 // look is a look for a leak of an energy or a fluid, until one finds the
 // pressure on.

@@ -1,7 +1,49 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
+
+// What can be wrong where a part comes off or goes back.
+var (
+	LiveWork = rule{
+		Code:  "live-work",
+		Title: "Hands in while an energy is not proved dead",
+		Why:   "This is where people are hurt.",
+		Mend:  "Prove the energy dead before this step, or move the step behind the proof.",
+	}
+	GuardOffLive = rule{
+		Code:  "guard-off-live",
+		Title: "A guard that comes off while what it guards is live",
+		Why:   "The guard is what keeps hands from it; and until it is proved dead, whoever takes the guard off must be warned.",
+		Mend:  "Isolate and lock the energy first, and add a hazard: of it to the step.",
+	}
+	NotReachable = rule{
+		Code:  "not-reachable",
+		Title: "Taken off before what is in the way",
+		Why:   "The step cannot be done as written, so it is done in some other way.",
+		Mend:  "Take off what is over it first.",
+	}
+	RefitOverOpen = rule{
+		Code:  "refit-over-open",
+		Title: "Put back over something open",
+		Why:   "What is forgotten under a cover is found by the machine.",
+		Mend:  "Put back and tighten what is under it first.",
+	}
+	RemovedTwice = rule{
+		Code:  "removed-twice",
+		Title: "Taken off twice",
+		Why:   "One of the two steps is wrong, and the reader cannot know which.",
+		Mend:  "Take one of the two out, or put the part back between them.",
+	}
+	RefitNotRemoved = rule{
+		Code:  "refit-not-removed",
+		Title: "Put back without having been off",
+		Why:   "Either a step that takes it off is missing, or this one is too many.",
+		Mend:  "Write the step that takes it off, or take this one out.",
+	}
+)
 
 // remove takes a part off; for good where a new one is to be fitted.
 func (w *walk) remove(p *model.Part, g diagram.Func, forGood bool) {

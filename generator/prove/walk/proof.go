@@ -9,6 +9,22 @@ import (
 	"baybinder/generator/prove/diagram"
 )
 
+// What can be wrong with a proof.
+var (
+	ProofWithoutMeasure = rule{
+		Code:  "proof-without-measure",
+		Title: "Proved dead without anything that shows it",
+		Why:   "Only a reading, a look or a check says that an energy is dead; above the safe voltage only a meter does, and a limit that the live energy meets says nothing.",
+		Mend:  "Add a measure hold of that energy to the step, or, at or below the safe voltage and for what is not electric, a look or a check of it. The limit is one that the live energy does not meet: an electric one at or below the safe voltage, in its own ac or dc; a pressure within safe-pressure of nothing; a temperature at or below safe-touch.",
+	}
+	TesterNotProved = rule{
+		Code:  "tester-not-proved",
+		Title: "A tester that is not proved before and after",
+		Why:   "A broken tester reads zero on a live bus.",
+		Mend:  "Write proved-on: in the hold, with the proving unit.",
+	}
+)
+
 // showsDead looks for the hold beside a proof that shows it: a measurement, a look
 // or a check of that energy in its step.
 func (w *walk) showsDead(e *model.Energy, x thing, g diagram.Func) {

@@ -1,7 +1,25 @@
 package walk
 
-import "baybinder/generator/prove/diagram"
-import "baybinder/generator/model"
+import (
+	"baybinder/generator/model"
+	"baybinder/generator/prove/diagram"
+)
+
+// What can be wrong where an energy comes back.
+var (
+	RestoredWhileOpen = rule{
+		Code:  "restored-while-open",
+		Title: "Switched on while something is open",
+		Why:   "An energy that comes back to an open machine finds whoever is still at it, or the floor.",
+		Mend:  "Put back, tighten, fill and bleed what is named before this step. A circuit that is bled with its energy on says bleed: live in the machine's file.",
+	}
+	LiveTest = rule{
+		Code:  "live-test",
+		Title: "A live test without its warning or its second person",
+		Why:   "A test with parts off is the one moment when live work is meant; nobody does it unwarned or alone.",
+		Mend:  "Add a hazard: of that energy, a sign or check hold and [](people:2) to the step.",
+	}
+)
 
 // restore puts an energy, or a point, back on.
 func (w *walk) restore(a aim) {

@@ -7,6 +7,14 @@ import (
 	"baybinder/generator/prove/diagram"
 )
 
+// ReverseRule is told at a reverse: that finds nothing off, or not what it names.
+var ReverseRule = rule{
+	Code:  "reverse",
+	Title: "A reverse: that has nothing to take back",
+	Why:   "The refit would be shorter than the reader believes.",
+	Mend:  "Name a phase that took something off, and a part that it took off and that is still off.",
+}
+
 // undoing is what of an own link a reverse: can take back.
 type undoing struct {
 	verb  model.Act // Refit, Tighten, Clear, Reset

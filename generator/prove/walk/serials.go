@@ -10,6 +10,22 @@ import (
 	"baybinder/generator/model"
 )
 
+// What can be wrong with the rows of units.
+var (
+	UnitGap = rule{
+		Code:  "unit-gap",
+		Title: "Serial numbers that no row names, or units whose energy has no point",
+		Why:   "Whoever stands at that unit finds no page for it, or nothing to switch off.",
+		Mend:  "Write a row for them, or widen a row; name a point that those units have.",
+	}
+	UnitOverlap = rule{
+		Code:  "unit-overlap",
+		Title: "Serial numbers that two rows name",
+		Why:   "The unit has one set of options, and the page would show two.",
+		Mend:  "End the one row before the other begins.",
+	}
+)
+
 // serials looks for serial numbers that two rows of a machine's units name, for
 // numbers between rows that none names, and for energies that some units cannot
 // cut.
@@ -33,7 +49,7 @@ func serials(m *model.Machine) []finding.Finding {
 				WithMend("%s", UnitOverlap.Mend).See(earlier.At, "the other row is here"))
 		case row.From > before.To+1 && !newSeries(before, row):
 			out = append(out, UnitGap.At(row.At, "no row of the %s names %s", m.Label(), numbers(before.To+1, row.From-1)).
-				WithMend("%s", UnitGap.Mend))
+				WithMend("write a row for them, or widen a row"))
 		}
 		if i == 0 || row.To > before.To {
 			before = row

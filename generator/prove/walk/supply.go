@@ -10,6 +10,14 @@ import (
 	"baybinder/generator/prove/diagram"
 )
 
+// NotSupplied is told at the entry of supplies, or where there is none, at the link.
+var NotSupplied = rule{
+	Code:  "not-supplied",
+	Title: "Too little of a supply for the refit",
+	Why:   "The job stands open while somebody fetches one bolt, or the old one goes back in.",
+	Mend:  "Write the amount in supplies:.",
+}
+
 // want is an amount of a supply that a link uses in some worlds.
 type want struct {
 	supply *model.Supply

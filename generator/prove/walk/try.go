@@ -4,6 +4,7 @@ import (
 	"maps"
 	"slices"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 )
 
@@ -74,9 +75,9 @@ func (s *shared) unplaced(p *model.Procedure) []*model.Tool {
 // Stand is where things stand once so many steps and sub-steps are done.
 func (w *Walk) Stand(steps int) []Standing { return w.standing(steps) }
 
-// leaving says that a rule is about how things are left, and stands at the link
+// Leaves says that a rule is about how things are left, and stands at the link
 // that began it: the act itself is no fault.
-func leaving(r *rule) bool {
+func Leaves(r *finding.Rule) bool {
 	for sort := anEnergy; sort <= anAsked; sort++ {
 		for _, of := range leftRules(sort) {
 			if of == r {
@@ -85,10 +86,4 @@ func leaving(r *rule) bool {
 		}
 	}
 	return r == &NotSupplied || r == &StateMismatch || r == &NotMarked || r == &NotCapped
-}
-
-// Leaves says whether a finding of this code is about how things are left, and
-// not about the act at which it stands.
-func Leaves(code string) bool {
-	return slices.ContainsFunc(Rules(), func(r *rule) bool { return r.Code == code && leaving(r) })
 }

@@ -5,12 +5,22 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/read/decode"
 	"baybinder/generator/read/syntax"
 )
+
+// LanguageUnknown is told at the field that names it.
+var LanguageUnknown = finding.Rule{
+	Code:  "language-unknown",
+	Level: finding.Advice,
+	Title: "A language for which the program has no words",
+	Why:   "What the program itself puts on a page (Before you start, Fetch, Wait) stands there in another language, and what it understands of texts it cannot look for.",
+	Mend:  "The manual's own texts stand as they are written. The pages mark the borrowed words with their language, so that a screen reader speaks them right. A language is added to the program as one folder.",
+}
 
 // shopLanguages writes the shop's tags the one way in which files and pages
 // have them, and tells of those that the program has no words for.

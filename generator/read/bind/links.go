@@ -18,6 +18,34 @@ import (
 	"baybinder/generator/read/syntax"
 )
 
+// What can be wrong with a name or an address.
+var (
+	UnknownReference = finding.Rule{
+		Code:  "unknown-reference",
+		Title: "A name that nothing has",
+		Why:   "A link to a tool, an energy or a procedure that is not there sends someone looking for it at the bay.",
+		Mend:  "Write the id as its register, machine file or procedure has it, or make the entry.",
+	}
+	UnknownKind = finding.Rule{
+		Code:  "unknown-kind",
+		Title: "A link of a kind that the format does not have",
+		Why:   "A link whose kind nobody knows does nothing, and looks as if it did.",
+		Mend:  "Write one of the link kinds. A page elsewhere begins with https:.",
+	}
+	UnsafeLink = finding.Rule{
+		Code:  "unsafe-link",
+		Title: "An address that could run a program or fetch from elsewhere",
+		Why:   "The pages run nothing that a text brought along, and they make no request outside the shop.",
+		Mend:  "Link to a page with https:, or to a file inside the manual.",
+	}
+	BrokenLink = finding.Rule{
+		Code:  "broken-link",
+		Title: "A link to a file that is not in the manual",
+		Why:   "It is found broken at the bay, with the job open.",
+		Mend:  "Put the file into the manual's folder, or write its path from this file.",
+	}
+)
+
 // bind binds one link: by its kind where its address has one, else as a file
 // or a page elsewhere.
 func (l *linker) bind(raw *syntax.Link) *model.Link {

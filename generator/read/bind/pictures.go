@@ -13,6 +13,14 @@ import (
 	"baybinder/generator/read/syntax"
 )
 
+// MissingPicture is told at the link or the field that names it.
+var MissingPicture = finding.Rule{
+	Code:  "missing-picture",
+	Title: "A picture that is not in the manual",
+	Why:   "A step that says \"as shown\" and shows nothing is guessed at.",
+	Mend:  "Put the picture into pictures/, or write its path from this file.",
+}
+
 // lookThrough looks through the drawings of the manual, some at once: those
 // that would run or fetch something are not published.
 func (b *binder) lookThrough() {

@@ -2,19 +2,38 @@
 package decode
 
 import (
-	"cmp"
 	"fmt"
 	"reflect"
-	"regexp"
 	"strconv"
 	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/base/position"
-	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/read/syntax"
+)
+
+// What can be wrong with a field.
+var (
+	UnknownField = finding.Rule{
+		Code:  "unknown-field",
+		Title: "A field that the format does not have",
+		Why:   "A field that nobody reads looks as if it worked: a misspelt limit is no limit.",
+		Mend:  "Write the field's name as the format has it, or take the line out. Inside { } a text with a comma needs quotes.",
+	}
+	WrongType = finding.Rule{
+		Code:  "wrong-type",
+		Title: "A value of the wrong kind",
+		Why:   "A list where a text belongs, or a word that is not one of the choices, cannot be acted on.",
+		Mend:  "Write the kind of value shown. Text that holds a comma inside { } or [ ], or a colon and a space, needs quotes.",
+	}
+	MissingField = finding.Rule{
+		Code:  "missing-field",
+		Title: "A field that must be there",
+		Why:   "Without it the entry cannot be shown or judged.",
+		Mend:  "Write the field.",
+	}
 )
 
 // Decoder reads values and keeps what is wrong with them.
@@ -246,14 +265,20 @@ func (d *Decoder) word(n *syntax.Node, f field, key position.Pos, set func(strin
 		return d.wrong(n, f, key, "a text", mendText(n, f))
 	}
 	if len(f.one) > 0 && !contains(f.one, n.Text) {
-		finding := WrongType.At(n.At, "%s cannot be %q", f.name, n.Text)
-		if near := nearest.Spelled(n.Text, f.one); near != "" {
-			return d.add(finding.WithMend("did you mean %s? It is one of: %s", near, strings.Join(f.one, ", ")))
-		}
-		return d.add(finding.WithMend("write one of: %s", strings.Join(f.one, ", ")))
+		return d.add(NotOneOf(n.At, f.name, n.Text, f.one))
 	}
 	set(n.Text)
 	return true
+}
+
+// NotOneOf is the finding for a text that is none of the words that a field may
+// hold.
+func NotOneOf(at position.Pos, field, text string, words []string) finding.Finding {
+	f := WrongType.At(at, "%s cannot be %q", field, text)
+	if near := nearest.Spelled(text, words); near != "" {
+		return f.WithMend("did you mean %s? It is one of: %s", near, strings.Join(words, ", "))
+	}
+	return f.WithMend("write one of: %s", strings.Join(words, ", "))
 }
 
 // mendText says how a text is written: of a list in a list, that the inner
@@ -383,69 +408,4 @@ func (d *Decoder) Entry(p syntax.Pair, out model.Named) {
 	base.ID, base.At = p.Key, p.KeyAt
 	d.ID(p.Key, p.KeyAt)
 	d.Struct(p.Value, out, p.Key, p.KeyAt)
-}
-
-// ID judges an id that is made here.
-func (d *Decoder) ID(id string, at position.Pos) bool {
-	if why := BadIDWhy(id); why != "" {
-		f := BadID.At(at, "the id %s %s", strconv.Quote(id), why)
-		switch better := syntax.PlainID(id); {
-		case better != "" && BadIDWhy(better) == "":
-			return d.add(f.WithMend("write %s", better))
-		case better == id:
-			return d.add(f.WithMend("take another name"))
-		}
-		return d.add(f.WithMend("use a to z, 0 to 9 and single hyphens"))
-	}
-	return true
-}
-
-// LongestID is how many characters an id has at most.
-const LongestID = 64
-
-// BadIDWhy says what is wrong with an id, or "".
-func BadIDWhy(id string) string {
-	switch {
-	case len(id) > LongestID:
-		return "is longer than 64 characters"
-	case syntax.PlainID(id) != id || id == "":
-		return "is not a to z, 0 to 9 and single hyphens"
-	case len(id) <= 4 && windowsName.MatchString(id):
-		return "is a name that Windows keeps for itself"
-	}
-	return ""
-}
-
-// WindowsKeeps is a pattern of the device names that no file may have on
-// Windows, whatever its ending.
-const WindowsKeeps = "con|prn|aux|nul|com[0-9]|lpt[0-9]"
-
-var windowsName = regexp.MustCompile("^(?:" + WindowsKeeps + ")$")
-
-// amount reads a quantity of the field's dimension.
-func (d *Decoder) amount(n *syntax.Node, f field, key position.Pos, read func(string, quantity.Dimension) error) bool {
-	if n.Kind != syntax.Scalar {
-		return d.wrong(n, f, key, "an amount", fmt.Sprintf("write %s: %s", f.name, f.example()))
-	}
-	if err := read(n.Text, f.dim); err != nil {
-		bad := BadAmount(err, n.At, f.name)
-		bad.Mend = strings.Replace(bad.Mend, "such as "+f.dim.Example(), "such as "+f.example(), 1)
-		return d.add(bad)
-	}
-	return true
-}
-
-// example is an amount that a field could have.
-func (f field) example() string { return cmp.Or(f.like, f.dim.Example()) }
-
-// BadAmount is the finding for an amount that could not be read.
-func BadAmount(err error, at position.Pos, name string) finding.Finding {
-	f := Quantity.At(at, "%s: %v", name, err)
-	if e, is := err.(*quantity.Error); is {
-		f = f.WithFix(e.Text, e.Right())
-	}
-	if m, ok := err.(interface{ Mend() string }); ok {
-		return f.WithMend("%s", m.Mend())
-	}
-	return f
 }

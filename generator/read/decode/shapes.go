@@ -259,6 +259,9 @@ func (d *Decoder) acceptances(n *syntax.Node, out *[]model.Acceptance, f field, 
 	ok := true
 	for _, item := range n.Items {
 		a := model.Acceptance{At: placeOf(item, key)}
+		if code := item.Get("code"); code != nil {
+			a.CodeAt = code.At
+		}
 		if !d.within(f.name, func() bool { return d.fill(item, reflect.ValueOf(&a).Elem(), "an acceptance", a.At) }) {
 			ok = false
 			continue

@@ -11,6 +11,16 @@ import (
 	"baybinder/generator/base/position"
 )
 
+// RowCut is told at the last row.
+var RowCut = finding.Rule{
+	Code:  "row-cut",
+	Level: finding.Advice,
+	Ours:  true,
+	Title: "A last row whose line does not end",
+	Why:   "Each row that the program adds ends its line. Where the last one does not, the file was cut: a disk was full, or a copy broke off. Half a name or half a fingerprint looks like a whole one.",
+	Mend:  "See whether the row is whole, and end its line with Enter; else take the row out and record it again. No row is added behind it before.",
+}
+
 // Table is a CSV file: a header and rows, each cell with its place.
 type Table struct {
 	File   *position.File

@@ -14,6 +14,34 @@ import (
 	"baybinder/generator/base/position"
 )
 
+// What can be wrong with a text before anything in it has a meaning.
+var (
+	Syntax = finding.Rule{
+		Code:  "syntax",
+		Title: "A file that cannot be read as what it is",
+		Why:   "What cannot be read cannot be checked, and it is left out of everything that rests on it.",
+		Mend:  "Mend the spelling at the place shown. Put text in quotes where it holds a colon and a space, a space and #, or starts with one of ! # & * @ % | > [ {.",
+	}
+	Heading = finding.Rule{
+		Code:  "heading",
+		Title: "A heading or a list that does not make phases and steps",
+		Why:   "A heading at level 2 opens a phase and a numbered list under it holds the steps. Another level, a phase of the same name or a list before the first phase leaves steps without a number to call out.",
+		Mend:  "Write ## before each phase's name, give each phase a name of its own, and put the numbered list under a phase.",
+	}
+	NoSteps = finding.Rule{
+		Code:  "no-steps",
+		Title: "A procedure without a step",
+		Why:   "A page with nothing to do is found at the bay and helps nobody.",
+		Mend:  "Write a phase (## Work) and a numbered list under it, or make it a draft.",
+	}
+	RawHTML = finding.Rule{
+		Code:  "raw-html",
+		Title: "HTML in a procedure",
+		Why:   "HTML prints differently in every viewer, and it can carry scripts into the shop's pages.",
+		Mend:  "Write it as Markdown. A comment belongs into the front matter, after #. A literal < is written \\<.",
+	}
+)
+
 // Document is a procedure's file as it was written.
 type Document struct {
 	File    *position.File

@@ -26,6 +26,14 @@ import (
 	"baybinder/generator/base/position"
 )
 
+// DuplicateID is told at the second of two.
+var DuplicateID = finding.Rule{
+	Code:  "duplicate-id",
+	Title: "An id or a field that is written twice",
+	Why:   "Of two entries with one id only one can be meant; the other is read by people and by nobody else.",
+	Mend:  "Keep one, or give the second an id of its own.",
+}
+
 // Kind says what a YAML node is.
 type Kind uint8
 

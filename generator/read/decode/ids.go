@@ -1,0 +1,55 @@
+package decode
+
+import (
+	"regexp"
+	"strconv"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
+	"baybinder/generator/read/syntax"
+)
+
+// BadID is told where an id is made, not where it is named.
+var BadID = finding.Rule{
+	Code:  "bad-id",
+	Title: "An id that cannot be used",
+	Why:   "Ids stand in links, file names and addresses on every machine of the shop, so they are plain.",
+	Mend:  "Use a to z, 0 to 9 and single hyphens, at most 64 characters, and none of the names that Windows keeps for itself (con, nul …).",
+}
+
+// ID judges an id that is made here.
+func (d *Decoder) ID(id string, at position.Pos) bool {
+	if why := BadIDWhy(id); why != "" {
+		f := BadID.At(at, "the id %s %s", strconv.Quote(id), why)
+		switch better := syntax.PlainID(id); {
+		case better != "" && BadIDWhy(better) == "":
+			return d.add(f.WithMend("write %s", better))
+		case better == id:
+			return d.add(f.WithMend("take another name"))
+		}
+		return d.add(f.WithMend("use a to z, 0 to 9 and single hyphens"))
+	}
+	return true
+}
+
+// LongestID is how many characters an id has at most.
+const LongestID = 64
+
+// BadIDWhy says what is wrong with an id, or "".
+func BadIDWhy(id string) string {
+	switch {
+	case len(id) > LongestID:
+		return "is longer than 64 characters"
+	case syntax.PlainID(id) != id || id == "":
+		return "is not a to z, 0 to 9 and single hyphens"
+	case len(id) <= 4 && windowsName.MatchString(id):
+		return "is a name that Windows keeps for itself"
+	}
+	return ""
+}
+
+// WindowsKeeps is a pattern of the device names that no file may have on
+// Windows, whatever its ending.
+const WindowsKeeps = "con|prn|aux|nul|com[0-9]|lpt[0-9]"
+
+var windowsName = regexp.MustCompile("^(?:" + WindowsKeeps + ")$")
