@@ -12,8 +12,6 @@ import "baybinder/generator/show/page"
 
 import "baybinder/generator/show/register"
 
-import "baybinder/generator/language/words"
-
 import (
 	qtio422016 "io"
 
@@ -144,7 +142,7 @@ func StreamLabels(qw422016 *qt422016.Writer, p *register.Labels) {
 			qw422016.E().S(l.Note)
 			qw422016.N().S(`</p>`)
 		}
-		qw422016.N().S(`<p>`)
+		qw422016.N().S(`<p class="short-code">`)
 		qw422016.E().S(l.Short)
 		qw422016.N().S(`</p></div></li>`)
 		qw422016.N().S(`
@@ -399,9 +397,14 @@ func streamgroups(qw422016 *qt422016.Writer, p *register.Index, id, name string,
 				qw422016.E().S(r.Note)
 				qw422016.N().S(`</span>`)
 			}
-			qw422016.N().S(`<span class="count">`)
-			qw422016.N().D(r.Count)
-			qw422016.N().S(`</span></li>`)
+			if r.List != "" {
+				qw422016.N().S(`<span class="count"><a class="counts" href="`)
+				qw422016.E().S(r.List)
+				qw422016.N().S(`">`)
+				qw422016.N().D(r.Count)
+				qw422016.N().S(`</a></span>`)
+			}
+			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul></div>`)
 	}
@@ -446,8 +449,8 @@ func StreamEntry(qw422016 *qt422016.Writer, p *register.Entry) {
 		qw422016.E().S(p.Name)
 		qw422016.N().S(`"></p>`)
 	}
-	streamfactList(qw422016, p.Words, p.Facts)
-	streamcomputed(qw422016, p.Words, p.Computed)
+	streamfactList(qw422016, p.Facts)
+	streamcomputed(qw422016, p.Computed)
 	if p.Note != "" {
 		qw422016.N().S(`<p>`)
 		qw422016.E().S(p.Note)
@@ -456,7 +459,7 @@ func StreamEntry(qw422016 *qt422016.Writer, p *register.Entry) {
 	if p.Label != nil {
 		streamchemical(qw422016, p.Words, p.Label)
 	}
-	qw422016.N().S(`<section class="around"><h2>`)
+	qw422016.N().S(`<section class="around" id="used"><h2>`)
 	qw422016.E().S(p.UsedBy)
 	qw422016.N().S(`</h2>`)
 	if len(p.Uses) == 0 {
@@ -528,7 +531,7 @@ func StreamMachine(qw422016 *qt422016.Writer, p *register.Machine) {
 	if p.UnitBox {
 		qw422016.N().S(`<div class="unit-box" id="unit-box" hidden></div>`)
 	}
-	qw422016.N().S(`<section class="topic"><h2>`)
+	qw422016.N().S(`<section class="topic" id="procedures"><h2>`)
 	qw422016.E().S(p.ProceduresFor)
 	qw422016.N().S(`</h2>`)
 	streambyUse(qw422016, p.Uses, "h3")
@@ -547,9 +550,9 @@ func StreamMachine(qw422016 *qt422016.Writer, p *register.Machine) {
 		}
 		qw422016.N().S(`</ul></section>`)
 	}
-	streammachineFacts(qw422016, p.Words, p.Serials, p.Units)
-	streammachineFacts(qw422016, p.Words, p.Words.Points, p.Points)
-	streammachineFacts(qw422016, p.Words, p.Words.Energies, p.Energies)
+	streammachineFacts(qw422016, p.Serials, p.Units)
+	streammachineFacts(qw422016, p.Words.Points, p.Points)
+	streammachineFacts(qw422016, p.Words.Energies, p.Energies)
 	if len(p.Reach) > 0 {
 		qw422016.N().S(`<section class="around reach"><h2>`)
 		qw422016.E().S(p.Front.ToReach)
@@ -578,10 +581,10 @@ func StreamMachine(qw422016 *qt422016.Writer, p *register.Machine) {
 		qw422016.N().S(`
 `)
 	}
-	streammachineThings(qw422016, p.Words, p.Words.Parts, p.Parts)
-	streammachineThings(qw422016, p.Words, p.Words.Fasteners, p.Fasteners)
-	streammachineThings(qw422016, p.Words, p.Words.Fluids, p.Fluids)
-	streammachineFacts(qw422016, p.Words, p.Words.Settings, p.Settings)
+	streammachineThings(qw422016, p.Words.Parts, p.Parts)
+	streammachineThings(qw422016, p.Words.Fasteners, p.Fasteners)
+	streammachineThings(qw422016, p.Words.Fluids, p.Fluids)
+	streammachineFacts(qw422016, p.Words.Settings, p.Settings)
 	if p.Jobs != nil {
 		streamjobsDone(qw422016, p.Jobs)
 	}
@@ -602,33 +605,33 @@ func Machine(p *register.Machine) string {
 	return qs422016
 }
 
-func streammachineFacts(qw422016 *qt422016.Writer, w *words.Words, name string, facts []register.Fact) {
+func streammachineFacts(qw422016 *qt422016.Writer, name string, facts []register.Fact) {
 	if len(facts) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(name)
 		qw422016.N().S(`</h2>`)
-		streamfactList(qw422016, w, facts)
+		streamfactList(qw422016, facts)
 		qw422016.N().S(`</section>`)
 		qw422016.N().S(`
 `)
 	}
 }
 
-func writemachineFacts(qq422016 qtio422016.Writer, w *words.Words, name string, facts []register.Fact) {
+func writemachineFacts(qq422016 qtio422016.Writer, name string, facts []register.Fact) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streammachineFacts(qw422016, w, name, facts)
+	streammachineFacts(qw422016, name, facts)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func machineFacts(w *words.Words, name string, facts []register.Fact) string {
+func machineFacts(name string, facts []register.Fact) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writemachineFacts(qb422016, w, name, facts)
+	writemachineFacts(qb422016, name, facts)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
 }
 
-func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string, things []register.Thing) {
+func streammachineThings(qw422016 *qt422016.Writer, name string, things []register.Thing) {
 	if len(things) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(name)
@@ -647,8 +650,8 @@ func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string,
 				qw422016.N().S(`</small>`)
 			}
 			qw422016.N().S(`</h3>`)
-			streamfactList(qw422016, w, t.Facts)
-			streamcomputed(qw422016, w, t.Computed)
+			streamfactList(qw422016, t.Facts)
+			streamcomputed(qw422016, t.Computed)
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul></section>`)
@@ -657,15 +660,15 @@ func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string,
 	}
 }
 
-func writemachineThings(qq422016 qtio422016.Writer, w *words.Words, name string, things []register.Thing) {
+func writemachineThings(qq422016 qtio422016.Writer, name string, things []register.Thing) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streammachineThings(qw422016, w, name, things)
+	streammachineThings(qw422016, name, things)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func machineThings(w *words.Words, name string, things []register.Thing) string {
+func machineThings(name string, things []register.Thing) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writemachineThings(qb422016, w, name, things)
+	writemachineThings(qb422016, name, things)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
@@ -802,7 +805,7 @@ func streamreadables(qw422016 *qt422016.Writer, all []front.Readable) {
 					qw422016.N().S(`</b>`)
 				}
 				qw422016.N().S(`</td><td>`)
-				qw422016.N().D(r.Longest)
+				qw422016.E().S(r.Longest)
 				qw422016.N().S(`,`)
 				qw422016.N().S(` `)
 				qw422016.N().S(`<a href="`)
@@ -812,7 +815,7 @@ func streamreadables(qw422016 *qt422016.Writer, all []front.Readable) {
 				qw422016.N().S(` `)
 				qw422016.E().S(r.Step.Name)
 				qw422016.N().S(`</a></td><td>`)
-				qw422016.N().D(r.Words)
+				qw422016.E().S(r.Words)
 				qw422016.N().S(`</td></tr>`)
 				qw422016.N().S(`
 `)

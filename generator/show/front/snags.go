@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
-	"baybinder/generator/read/bind"
 	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
 )
@@ -33,8 +32,8 @@ type Snag struct {
 func (s *Pages) Snags() *Snags {
 	v := &Snags{Frame: s.Frame("snags.html", s.Words.Snags), Said: s.AllSaid("")}
 	for _, f := range s.Findings {
-		if strings.HasPrefix(f.At.Path(), "readings/") || f.Rule == &bind.UnknownPerson {
-			continue // it names people, and this page is published
+		if strings.HasPrefix(f.At.Path(), "readings/") || f.Names {
+			continue // it is about people, and this page is published
 		}
 		line, col := f.At.LineCol()
 		level := s.Words.Errors
