@@ -406,6 +406,9 @@ func (s *Pages) checked(p *model.Procedure) string {
 	if !w.Done {
 		return s.Words.NotWalked
 	}
+	if w.Acts == 0 {
+		return s.Words.NoActs
+	}
 	calls, derived := 0, 0
 	for _, l := range p.Calls {
 		if !l.Bad {
