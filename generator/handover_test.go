@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"baybinder/generator"
+	"baybinder/generator/bigmanual"
 	"baybinder/generator/model"
 )
 
@@ -58,7 +59,8 @@ func TestAHandOverIsTyped(t *testing.T) {
 func readBack(t *testing.T, text string) {
 	t.Helper()
 	from, to := filepath.Join(t.TempDir(), "manual"), t.TempDir()
-	must(t, os.CopyFS(from, os.DirFS("../content")))
+	must(t, bigmanual.Begun("../content", from))
+	must(t, os.Mkdir(filepath.Join(from, "records"), 0o755))
 	must(t, os.WriteFile(filepath.Join(from, "records", "handed.json"), []byte(text), 0o644))
 	r, err := generator.Build(generator.Options{Manual: from, To: filepath.Join(to, "site"), Readings: filepath.Join(to, "readings"), Today: model.Date{Year: 9000, Month: 1, Day: 1}})
 	must(t, err)

@@ -14,6 +14,7 @@ import (
 	"baybinder/generator"
 	"baybinder/generator/base/draws"
 	"baybinder/generator/base/finding"
+	"baybinder/generator/bigmanual"
 )
 
 // writer edits a copy of the demo manual as writers do, at random.
@@ -84,7 +85,7 @@ func TestWatchingEndsAsABuildFromNothing(t *testing.T) {
 	draws.Check(t, 12, 1910, func(t *rapid.T) { // each builds the demo several times
 		from := mustTemp(t)
 		defer os.RemoveAll(from)
-		if err := os.CopyFS(filepath.Join(from, "manual"), os.DirFS("../content")); err != nil {
+		if err := bigmanual.Begun("../content", filepath.Join(from, "manual")); err != nil {
 			t.Fatal(err)
 		}
 		w := writer{t, filepath.Join(from, "manual")}

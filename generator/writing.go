@@ -1,6 +1,7 @@
 package generator
 
 import (
+	"bytes"
 	"maps"
 	"sync"
 
@@ -8,6 +9,8 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/offers"
 	"baybinder/generator/read/source"
+	"baybinder/generator/show/page"
+	"baybinder/theme"
 )
 
 // Writing is a manual while it is written in an editor: what the editor holds
@@ -20,7 +23,8 @@ type Writing struct {
 	mu      sync.Mutex
 	unsaved map[string]string
 	last    *Result
-	turn    int // counts what changed
+	pages   *pages // made from it; nil where nobody has asked for one
+	turn    int    // counts what changed
 }
 
 // NewWriting begins with nothing looked at and nothing unsaved.
@@ -65,6 +69,9 @@ func (w *Writing) Quick(name string) bool {
 	w.last.Tree.Hold(name, text)
 	if r := w.last.again(w.o, []edit{{p, *p}}); r != nil {
 		w.last = r
+		if w.pages != nil {
+			w.pages.Changed(p)
+		}
 		return true
 	}
 	return false
@@ -84,7 +91,7 @@ func (w *Writing) Whole() (bool, error) {
 		return false, err
 	}
 	if err == nil {
-		w.last = r
+		w.last, w.pages = r, nil
 	}
 	return true, err
 }
@@ -117,6 +124,26 @@ func (w *Writing) Tree() *source.Tree {
 		return nil
 	}
 	return w.last.Tree
+}
+
+// Page is a procedure's page as it would be published, drafts and errors
+// included, and its path in the site; nothing where a file is no procedure's.
+func (w *Writing) Page(name string) (at string, text []byte) {
+	w.mu.Lock()
+	defer w.mu.Unlock()
+	if w.last == nil {
+		return "", nil
+	}
+	p := w.last.procedure(name)
+	if p == nil {
+		return "", nil
+	}
+	if w.pages == nil {
+		w.pages = pagesOf(w.last, w.o)
+	}
+	var out bytes.Buffer
+	theme.WriteProcedure(&out, w.pages.procedure.Procedure(p))
+	return page.PageOf(p), w.pages.Foreign(out.Bytes())
 }
 
 // Today is the day that dated rules use.

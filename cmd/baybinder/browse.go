@@ -4,13 +4,16 @@ import (
 	"context"
 	"os"
 	"os/signal"
+	"path/filepath"
 	"syscall"
 
 	"baybinder/generator/command/browse"
+	"baybinder/generator/command/collect"
 )
 
 type browseCommand struct {
 	siteFlag
+	Collect bool   `help:"Take finished records from their pages into the manual's records. A device of the network types a code once."`
 	Address string `default:"127.0.0.1" placeholder:"ADDRESS" help:"Where to serve it; other machines can reach any address but 127.0.0.1 (default: 127.0.0.1)."`
 	Open    bool   `help:"Open it in the browser, too."`
 	Port    uint16 `default:"0" placeholder:"PORT" help:"Which port (default: one that is free)."`
@@ -22,14 +25,29 @@ func (*browseCommand) Help() string {
 }
 
 // Run serves the site until Ctrl-C.
-func (c *browseCommand) Run(d *output) error {
-	site, err := browse.Open(browse.Options{Folder: c.To, Address: c.Address, Port: int(c.Port)})
+func (c *browseCommand) Run(g *globals, d *output) error {
+	o := browse.Options{Folder: c.To, Address: c.Address, Port: int(c.Port)}
+	var takes *collect.Collector
+	if c.Collect {
+		var err error
+		if takes, err = collect.New(g.Manual, d.note); err != nil {
+			return err
+		}
+		o.Wrap, o.Takes = takes.Wrap, []string{collect.RecordsAt, collect.DeviceAt}
+	}
+	site, err := browse.Open(o)
 	if err != nil {
 		return err
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
 	d.say("%s shows %s", site.URL(), c.To)
+	if takes != nil {
+		d.say("Records of finished jobs go to %s.", filepath.Join(g.Manual, "records"))
+		if c.Address != browse.Loopback {
+			d.say("A device of the network types this code once: %s", takes.Code())
+		}
+	}
 	d.progress("Ctrl-C ends it.")
 	if c.Open {
 		d.toBrowser(site.URL())

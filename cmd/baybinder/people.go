@@ -5,6 +5,7 @@ import (
 
 	"baybinder/generator"
 	staff "baybinder/generator/command/people"
+	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 )
 
@@ -79,6 +80,36 @@ func (c *backCommand) Run(g *globals, d *output) error {
 		return err
 	}
 	d.say("%s: back on %s.", strings.Join(words(c.People), ", "), first)
+	return nil
+}
+
+type roleCommand struct {
+	People string `arg:"" help:"Who: an id of readings/people.csv, or several with commas."`
+	Role   string `arg:"" help:"The role: an id of register/roles.yaml."`
+	Act    string `arg:"" enum:"gained,renewed,withdrawn" help:"gained, renewed or withdrawn."`
+	By     string `placeholder:"WHO" help:"Who decided it."`
+	Reason string `placeholder:"TEXT" help:"On what it rests, or why it was withdrawn."`
+}
+
+// Help is the longer text of readings role --help.
+func (*roleCommand) Help() string {
+	return "The row is of the day of --today, in readings/roles.csv. A role that a plan gives is noted by itself when the plan is finished; this is for licences, courses and tests from elsewhere, " +
+		"and for what is taken away. What was withdrawn does not come back by itself."
+}
+
+// Run adds rows of roles.
+func (c *roleCommand) Run(g *globals, d *output) error {
+	today, m, err := day{}.or(g)
+	if err != nil {
+		return err
+	}
+	people := strings.FieldsFunc(c.People, func(r rune) bool { return r == ',' || r == ' ' })
+	if err := training.Award(m, g.Manual, training.Grant{People: people, Role: c.Role, Act: c.Act, By: c.By, Reason: c.Reason, Date: today}); err != nil {
+		return err
+	}
+	for _, id := range people {
+		d.say("%s, %s: %s %s", today, id, c.Role, c.Act)
+	}
 	return nil
 }
 

@@ -18,6 +18,7 @@ type readingsCommand struct {
 	Audit  auditCommand  `cmd:"" help:"Which revision stood on the day, who had read it by then, and which jobs had been done by it."`
 	Record recordCommand `cmd:"" help:"Record that someone read, watched, performed or taught a procedure, was told of it or inspected; of a class in one line."`
 	People peopleCommand `cmd:"" help:"Who comes, leaves and comes back."`
+	Role   roleCommand   `cmd:"" help:"Note a role that somebody gained, that was renewed, or that was withdrawn."`
 }
 
 type dueCommand struct {

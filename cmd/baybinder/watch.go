@@ -2,7 +2,9 @@ package main
 
 import (
 	"context"
+	"crypto/rand"
 	"errors"
+	"net/http"
 	"os"
 	"os/signal"
 	"path/filepath"
@@ -15,17 +17,20 @@ import (
 	"baybinder/generator/check"
 	"baybinder/generator/command/browse"
 	"baybinder/generator/command/watch"
+	"baybinder/generator/command/write"
 	"baybinder/generator/model"
 )
 
 type watchCommand struct {
 	siteFlag
-	Port uint16 `default:"0" placeholder:"PORT" help:"Which port (default: one that is free)."`
+	Port  uint16 `default:"0" placeholder:"PORT" help:"Which port (default: one that is free)."`
+	Write bool   `help:"Let the manual be written in its pages, from this machine only."`
 }
 
 // Help is the longer text of watch --help.
 func (*watchCommand) Help() string {
 	return "A procedure that is saved is shown at once; the rest of what it changes follows. Drafts are shown too, marked as drafts. Where there is an error, the last good page stays, with the finding over it. " +
+		"With --write each procedure's page has a switch to write in it: what is saved goes into the manual's files, and nothing is issued by it. " +
 		"Only this machine can see the pages. Ctrl-C ends it."
 }
 
@@ -44,13 +49,18 @@ func (c *watchCommand) Run(g *globals, d *output) error {
 	book := &shelf{today: g.options().Today}
 	defer book.clear()
 	browsers := &watch.Browsers{Handbook: book.build}
-	site, err := browse.Open(browse.Options{Folder: c.To, Port: int(c.Port), Wrap: browsers.Wrap})
+	o := g.options()
+	o.To, o.Preview, o.Waiting = c.To, true, d.waitsFor
+	serve := browse.Options{Folder: c.To, Port: int(c.Port), Wrap: browsers.Wrap}
+	desk, err := c.desk(o, browsers, &serve)
+	if err != nil {
+		return err
+	}
+	site, err := browse.Open(serve)
 	if err != nil {
 		return err
 	}
 	d.say("%s shows %s as it becomes", site.URL(), g.Manual)
-	o := g.options()
-	o.To, o.Preview, o.Waiting = c.To, true, d.waitsFor
 	w := &writing{session: generator.NewSession(o), to: c.To, desk: d, browsers: browsers}
 	switch err := w.all(ctx); {
 	case ctx.Err() != nil:
@@ -61,13 +71,34 @@ func (c *watchCommand) Run(g *globals, d *output) error {
 	ended := make(chan struct{})
 	go func() {
 		defer close(ended)
-		folder.Each(ctx, func(names []string) { w.changed(ctx, names) })
+		folder.Each(ctx, func(names []string) {
+			if desk != nil {
+				desk.Changed(names)
+			}
+			w.changed(ctx, names)
+		})
 		w.stop()
 	}()
 	err = site.Serve(ctx)
 	stop() // where serving failed, the watching ends too
 	<-ended
 	return err
+}
+
+// desk is where pages are written, nil where they are only read. The site is
+// served with it.
+func (c *watchCommand) desk(o generator.Options, browsers *watch.Browsers, serve *browse.Options) (*write.Desk, error) {
+	if !c.Write {
+		return nil, nil
+	}
+	desk, err := write.New(o.Manual, generator.NewWriting(o), rand.Text(), o.Today)
+	if err != nil {
+		return nil, err
+	}
+	browsers.Tags = desk.Tags
+	serve.Takes = write.Takes()
+	serve.Wrap = func(site http.Handler) http.Handler { return desk.Wrap(browsers.Wrap(desk.Pages(site))) }
+	return desk, nil
 }
 
 // shelf holds the handbook's pages while a writer writes.

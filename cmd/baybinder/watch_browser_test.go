@@ -14,6 +14,7 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"baybinder/generator/base/needed"
+	"baybinder/generator/bigmanual"
 )
 
 // tab is a page in headless Chromium.
@@ -143,7 +144,9 @@ func TestTheOpenPageFollowsTheWriter(t *testing.T) {
 	axe, err := os.ReadFile(filepath.Join("..", "..", ".ci", "node_modules", "axe-core", "axe.min.js"))
 	needs(t, err == nil, "axe-core")
 	b := openBrowser(t)
-	w := startWatch(t, os.DirFS("../../content"))
+	manual := t.TempDir()
+	do(t, bigmanual.Begun("../../content", manual))
+	w := startWatch(t, os.DirFS(manual))
 	b.open(w.url+"procedures/isolate-tug-traction.html", 1280)
 	b.is(`document.querySelectorAll("li.step .tick").length > 10`)
 	b.run(`for (const n of ["1.1", "1.2"]) { window.baybinder.page.pressedAt = -Infinity; document.querySelector('li.step[data-step="' + n + '"] .tick').click(); } // as if more than 700 ms went by`)

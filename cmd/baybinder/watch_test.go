@@ -42,20 +42,20 @@ func program(t *testing.T, dir string, args ...string) *exec.Cmd {
 }
 
 // startWatch watches a copy of a manual, and returns once it was built.
-func startWatch(t *testing.T, manual fs.FS) *watching {
+func startWatch(t *testing.T, manual fs.FS, more ...string) *watching {
 	t.Helper()
 	w := &watching{t: t, dir: t.TempDir()}
 	do(t, os.CopyFS(filepath.Join(w.dir, "content"), manual))
 	do(t, os.Mkdir(filepath.Join(w.dir, "tmp"), 0o755))
-	w.start()
+	w.start(more...)
 	w.built(1)
 	return w
 }
 
-func (w *watching) start() {
+func (w *watching) start(more ...string) {
 	w.t.Helper()
 	var err error
-	w.running, err = begun(program(w.t, w.dir, "watch", "--today", "2026-05-04"))
+	w.running, err = begun(program(w.t, w.dir, append([]string{"watch", "--today", "2026-05-04"}, more...)...))
 	do(w.t, err)
 	w.t.Cleanup(w.kill)
 	w.until("it serves", func() bool {

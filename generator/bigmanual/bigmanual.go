@@ -1,4 +1,4 @@
-// Package bigmanual writes manuals of any size from a seed, for benchmarks: the same seed gives the same files.
+// Package bigmanual writes manuals for benchmarks and tests: of any size from a seed, the same seed giving the same files, and a manual as it was begun.
 package bigmanual
 
 import (

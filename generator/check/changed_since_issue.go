@@ -33,7 +33,7 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 		case r.Words != "" && r.Words != fingerprint.Words(p, c.Manual.Sums):
 			what = "words or a picture of it are others, though nothing that a reader acts on"
 		default:
-			found = append(found, changedBelow(all, book, p, r)...)
+			found = append(found, changedBelow(c, all, book, p, r)...)
 			continue
 		}
 		f := ChangedSinceIssue.At(p.At, "this is not revision %s as it was issued: %s", r.Number, what).
@@ -77,8 +77,9 @@ func runTranslationChanged(c *Context) []finding.Finding {
 
 // changedBelow advises where what a procedure performs was issued anew since the
 // procedure was, and its readers were to know: whoever walked the whole job
-// through walked another.
-func changedBelow(all map[*model.Procedure][]*model.Revision, book *fingerprint.Cache, p *model.Procedure, r *model.Revision) []finding.Finding {
+// through walked another. Somebody who was seen to work by it since is enough,
+// where nothing of its own is to be changed.
+func changedBelow(c *Context, all map[*model.Procedure][]*model.Revision, book *fingerprint.Cache, p *model.Procedure, r *model.Revision) []finding.Finding {
 	was, kept := fingerprint.Kept(r)
 	if !kept {
 		return nil
@@ -96,8 +97,11 @@ func changedBelow(all map[*model.Procedure][]*model.Revision, book *fingerprint.
 		if news == nil || uncertain(callee) || book.Unissued(callee, list[len(list)-1]) {
 			continue
 		}
+		if seen := c.staff().Inspected()[p]; seen != nil && !seen.Date.Before(news.Date) {
+			continue
+		}
 		f := ChangedSinceIssue.At(link.At, "%s was issued anew (revision %s: %s) since this was, in revision %s", callee.Label(), news.Number, news.Reason, r.Number).
-			WithMend("walk this through as it is now, then baybinder issue %s --reason \"why\" --readers reread --walked WHO", p.ID).See(news.At, "the revision was issued here")
+			WithMend("walk this through as it is now; where nothing of it is to be changed: baybinder readings record WHO %s inspected --by INSPECTOR --note \"what was found\"; else change it and issue it", p.ID).See(news.At, "the revision was issued here")
 		f.Level = finding.Advice
 		found = append(found, f)
 	}

@@ -14,6 +14,7 @@ import (
 
 var notAuthorised = finding.Rule{
 	Code:  "not-authorised",
+	Names: true,
 	Title: "Someone checked, approved or inspected without the role for it on that day",
 	Why:   "Who may say that a text is right, or that people work by it, is settled before the day and not after. Of energy control, 29 CFR 1910.147(c)(6)(i)(A) has the inspection done by an authorized employee other than those who use the procedure. Local codes come first.",
 	Mend:  "Have it done by someone who holds the role, and record that too. Rows stay as they are. Who may check and approve is issue: in shop.yaml.",

@@ -9,6 +9,7 @@ import (
 var notQualified = finding.Rule{
 	Code:  "not-qualified",
 	Level: finding.Advice,
+	Names: true,
 	Ours:  true,
 	Title: "A job by somebody who, by the files, was not qualified or not up to date",
 	Why:   "The record shows who did the job and on which day. Who had not read what stood, or held none of the roles that it needs, did it without what the shop asks for. Local codes decide who may work.",

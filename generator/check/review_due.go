@@ -9,18 +9,18 @@ var reviewDue = finding.Rule{
 	Level: finding.Advice,
 	Title: "A procedure that nobody has looked over for too long",
 	Why:   "Machines, supplies and ways of working change while the page stays. A date that somebody must answer for is how that comes out. Of energy control, 29 CFR 1910.147(c)(6) asks for an inspection at least yearly, by someone other than those who use the procedure. Local codes come first.",
-	Mend:  "Walk it through at the machine, then issue it again, changed or not. How often is review-every: in shop.yaml.",
+	Mend:  "Walk it through at the machine with somebody who works by it. Where nothing is to be changed, that is a row of the record: baybinder readings record WHO PROCEDURE inspected --by INSPECTOR --note TEXT. Else change it and issue it. How often is review-every: in shop.yaml.",
 }
 
 func runReviewDue(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for p, r := range lastRevisions(c.Manual) {
-		due, ok := c.Manual.Shop.ReviewBy(r)
+		due, ok := c.staff().ReviewBy(p)
 		if !ok || !p.Issued() || !due.Before(c.Today) {
 			continue
 		}
 		found = append(found, reviewDue.At(r.At, "%s was to be reviewed by %s", p.Label(), due).
-			WithMend("walk it through, then baybinder issue %s --reason \"yearly review\" --readers none --walked WHO", p.ID))
+			WithMend("walk it through, then, where it stays as it is: baybinder readings record WHO %s inspected --by INSPECTOR --note \"what was found\"; else change it and issue it", p.ID))
 	}
 	return found
 }

@@ -26,14 +26,14 @@ type Shop struct {
 // Label is the shop's title.
 func (s *Shop) Label() string { return s.Title }
 
-// ReviewBy is the day by which a procedure is to be looked over after a
-// revision was issued; false where the shop or the revision has no day for it.
-func (s *Shop) ReviewBy(r *Revision) (Date, bool) {
+// ReviewBy is the day by which a procedure is to be looked over again that was
+// looked over on a day; false where the shop does not say, or that day is zero.
+func (s *Shop) ReviewBy(looked Date) (Date, bool) {
 	span, ok := s.ReviewEvery.Span()
-	if !ok || r.Date.IsZero() {
+	if !ok || looked.IsZero() {
 		return Date{}, false
 	}
-	return DateOf(span.AddTo(r.Date.Time())), true
+	return DateOf(span.AddTo(looked.Time())), true
 }
 
 // Issuers says who may check and approve revisions: people who hold one of the

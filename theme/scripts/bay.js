@@ -212,6 +212,9 @@
 
     get begun() { return bay.begun(this.job); }
 
+    // finished: there is nothing left to do.
+    get finished() { return this.steps.every((s) => s.settled || s.waiting); }
+
     // chooseUnit: a job that has no unit yet takes it. Another unit is another
     // job; the one so far stays open.
     async chooseUnit(unit) {

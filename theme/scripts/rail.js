@@ -53,7 +53,7 @@
       if (key !== this.running) {
         this.running = key;
         this.clocks = runs.map((h) => ({ hold: h, left: make('b', { class: 'left' }), until: make('span', {}) }));
-        this.waits.replaceChildren(...this.clocks.map((c) => make('section', {}, make('h3', {}, c.hold.title), c.left, ' ', c.until)));
+        this.waits.replaceChildren(...this.clocks.map((c) => make('section', {}, make('h2', {}, c.hold.title), c.left, ' ', c.until)));
       }
       for (const c of this.clocks) {
         const met = c.hold.met, left = met ? '✓' : bay.left(c.hold.until - Date.now()), words = met ? fill(bay.words.WaitOver, bay.clock(c.hold.until)) : fill(bay.words.WaitShort, c.hold.step.number, bay.clock(c.hold.until));
@@ -72,7 +72,7 @@
         groups.set(word, [...(groups.get(word) || []), name.textContent.replace(/:$/, '')]);
       }
       const rows = [...groups].flatMap(([word, names]) => [make('dt', {}, word + (names.length > 1 ? ': ' + names.length : '')), make('dd', {}, names.join(', '))]);
-      this.stand.replaceChildren(make('h3', {}, title), rows.length ? make('dl', {}, ...rows) : make('p', {}, bay.words.NothingChanged), doubt ? make('p', { class: 'doubt' }, doubt) : '');
+      this.stand.replaceChildren(make('h2', {}, title), rows.length ? make('dl', {}, ...rows) : make('p', {}, bay.words.NothingChanged), doubt ? make('p', { class: 'doubt' }, doubt) : '');
     }
 
     // showNext says what must be at hand soon: the next tool that was not in use
@@ -89,7 +89,7 @@
       add((s) => { const e = tools(s).find((x) => !used.has(x.textContent)); return e ? e.textContent : ''; });
       add((s) => { const e = s.text.querySelector(':scope > .tags .people'); return e ? e.textContent : ''; });
       add((s) => (s.holds.length ? s.holds[0].title : s.handOver ? w.HandOver : ''));
-      this.next.replaceChildren(...(out.length ? [make('h3', {}, w.ComingUp), make('ul', {}, ...out)] : []));
+      this.next.replaceChildren(...(out.length ? [make('h2', {}, w.ComingUp), make('ul', {}, ...out)] : []));
     }
   };
 })(window.baybinder);

@@ -79,7 +79,7 @@
     a.click();
     a.remove();
     setTimeout(() => URL.revokeObjectURL(url), 60000);
-    if (page.steps.every((s) => s.settled || s.waiting)) page.end();
+    if (page.finished) page.end();
     page.announce(bay.words.RecordSaved);
   };
 

@@ -18,6 +18,22 @@ func Write(root, name string, data []byte) error {
 	return p.commit()
 }
 
+// Create puts a file where there is none yet, whole or not at all, and makes
+// the folders that it stands in.
+func Create(root, name string, data []byte) error {
+	if _, err := os.Lstat(full(root, name)); err == nil {
+		return fmt.Errorf("there is a file %s already", name)
+	}
+	if err := os.MkdirAll(filepath.Dir(full(root, name)), 0o755); err != nil {
+		return err
+	}
+	p, err := begin(full(root, name), data, 0o644)
+	if err != nil {
+		return err
+	}
+	return p.commit()
+}
+
 // Change is what becomes of a file: other bytes, another path, or both.
 type Change struct {
 	Path string

@@ -37,6 +37,7 @@ type Rule struct {
 	Title      string // one line: what is wrong, for lists
 	Why        string // why it matters at the bay
 	Mend       string // what to do about it in general
+	Names      bool   // its findings name people: no page of the site shows them
 }
 
 // Finding is one thing found: the rule that it is of, and what is so here. Only

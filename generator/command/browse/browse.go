@@ -26,6 +26,8 @@ type Options struct {
 
 	// Wrap puts a handler before the site's own. The site need not be there yet.
 	Wrap func(site http.Handler) http.Handler
+	// Takes are the addresses at which that handler takes what pages send.
+	Takes []string
 }
 
 // Loopback is the address that only this machine can reach.
@@ -55,7 +57,7 @@ func Open(o Options) (*Site, error) {
 		handler = o.Wrap(handler)
 	}
 	server := &http.Server{
-		Handler:           Guard(o.Address, handler),
+		Handler:           Guard(o.Address, handler, o.Takes...),
 		ReadHeaderTimeout: 10 * time.Second,
 		ErrorLog:          log.New(io.Discard, "", 0), // a request that breaks off is nobody's news
 	}

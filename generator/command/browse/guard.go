@@ -4,18 +4,21 @@ import (
 	"net"
 	"net/http"
 	"os"
+	"slices"
 	"strings"
 )
 
 // Guard answers only what is asked of this server by one of its names, and only
-// GET and HEAD. A page from elsewhere can make a name of its own lead to this
+// GET and HEAD; at the addresses of takes also POST. A page from elsewhere can make a name of its own lead to this
 // machine (DNS rebinding), and would then read the site as if it were its own;
 // the name that the browser asked for gives it away (RFC 9110, 7.2).
-func Guard(address string, site http.Handler) http.Handler {
+func Guard(address string, site http.Handler, takes ...string) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		switch {
 		case !named(address, r.Host):
 			http.Error(w, "this site has another name: open the address that baybinder printed", http.StatusMisdirectedRequest)
+		case r.Method == http.MethodPost && slices.Contains(takes, r.URL.Path):
+			site.ServeHTTP(w, r)
 		case r.Method != http.MethodGet && r.Method != http.MethodHead:
 			w.Header().Set("Allow", "GET, HEAD")
 			http.Error(w, "this site is only read", http.StatusMethodNotAllowed)

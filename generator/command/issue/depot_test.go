@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"baybinder/generator/bigmanual"
 	"baybinder/generator/derive/training"
 )
 
@@ -15,11 +16,9 @@ import (
 // torque that was passed off as a comma is refused. All invented.
 func TestTheDepotIssuesThreeRevisions(t *testing.T) {
 	root := t.TempDir()
-	if err := os.CopyFS(root, os.DirFS(filepath.Join("..", "..", "..", "content"))); err != nil {
+	if err := bigmanual.Begun(filepath.Join("..", "..", "..", "content"), root); err != nil {
 		t.Fatal(err)
 	}
-	put(t, root, "readings/record.csv", "date,person,procedure,act,fingerprint,by\n")
-	put(t, root, "revisions.csv", strings.Join(columns.Need, ",")+"\n")
 	put(t, root, "readings/plans/depot.yaml", "title: Depot\nread: [isolate-tug-traction, change-drive-wheel, replace-ram-seal]\nwithin: 14 days\n")
 	put(t, root, "readings/people.csv", "person,name,roles,started,plans\na-v,A.V.,,2026-04-01,depot\ng-m,G.M.,,2026-04-01,depot\n")
 	issue := func(id, day, readers string) error {

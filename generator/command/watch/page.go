@@ -53,6 +53,10 @@ type Browsers struct {
 	// are first looked at. Where it is nil, no page leads to them.
 	Handbook func() (folder string, err error)
 
+	// Tags are what else a page of the site gets at its end, by its address; nil
+	// for nothing.
+	Tags func(page string) string
+
 	book    sync.Once
 	pages   http.Handler // of the handbook
 	mu      sync.Mutex
@@ -128,7 +132,7 @@ func (b *Browsers) Wrap(site http.Handler) http.Handler {
 		case b.Handbook != nil && strings.HasPrefix(r.URL.Path, bookAt):
 			b.handbook(w, r)
 		default:
-			withScript(w, r, site, b.linkFor(r))
+			withScript(w, r, site, b.linkFor(r), b.tagsFor(r))
 		}
 	})
 }
@@ -157,6 +161,13 @@ func (b *Browsers) linkFor(r *http.Request) string {
 	defer b.mu.Unlock()
 	say := language.Of(b.speaks).Watch
 	return fmt.Sprintf(`<p class="watch-handbook"><a href="%sindex.html" lang="%s">%s</a></p>`, bookAt, say.Lang, html.EscapeString(say.Handbook))
+}
+
+func (b *Browsers) tagsFor(r *http.Request) string {
+	if b.Tags == nil {
+		return ""
+	}
+	return b.Tags(r.URL.Path)
 }
 
 // own sends a file of this package.
@@ -203,7 +214,7 @@ func (h *held) Write(p []byte) (int, error) { return h.body.Write(p) }
 
 // withScript answers as the site does, and adds the script to a page. Where
 // there is no page, one that waits for it is the answer.
-func withScript(w http.ResponseWriter, r *http.Request, site http.Handler, link string) {
+func withScript(w http.ResponseWriter, r *http.Request, site http.Handler, link, more string) {
 	ask := r.Clone(r.Context())
 	ask.Method = http.MethodGet // the state of a page is asked for by HEAD
 	ask.Header.Del("Range")     // of a page that is longer than its file
@@ -216,7 +227,7 @@ func withScript(w http.ResponseWriter, r *http.Request, site http.Handler, link 
 	}
 	if strings.HasPrefix(h.header.Get("Content-Type"), "text/html") {
 		state := stateOf(body)
-		body = addScript(addLink(body, link), state)
+		body = addScript(addLink(body, link), state, more)
 		h.header.Set("ETag", state)
 		h.header.Set("Content-Length", strconv.Itoa(len(body)))
 	}
@@ -248,10 +259,11 @@ func stateOf(page []byte) string {
 
 // addScript adds the script to a page, and lets it ask for news: the pages
 // themselves make no request. The script is told which state it stands in: one
-// that asked later might be told of the next.
-func addScript(page []byte, state string) []byte {
+// that asked later might be told of the next. more is added with it.
+func addScript(page []byte, state, more string) []byte {
 	page = bytes.Replace(page, []byte(`content="default-src 'none';`), []byte(`content="default-src 'none'; connect-src 'self';`), 1)
 	tags := fmt.Appendf(nil, `<link rel="stylesheet" href="%s"><script src="%s" data-page="%s" defer></script>`, styleAt, scriptAt, html.EscapeString(state))
+	tags = append(tags, more...)
 	if i := bytes.LastIndex(page, []byte("</body>")); i >= 0 {
 		return bytes.Join([][]byte{page[:i], page[i:]}, tags)
 	}

@@ -56,6 +56,8 @@
     addEventListener("load", () => requestAnimationFrame(look));
   }
   const anew = (step) => {
+    // Who writes in the page takes the news otherwise, and keeps what is not saved.
+    if (!document.dispatchEvent(new CustomEvent("watch-anew", { cancelable: true }))) return;
     if (step) {
       keep("watch-step", step);
       history.scrollRestoration = "manual";

@@ -37,13 +37,44 @@ func (h *Standings) InspectBy(p *model.Procedure) (by model.Date, last *model.Re
 		return model.Date{}, nil, false
 	}
 	from := h.since[p][0].Date
-	for i := range h.m.Record {
-		r := &h.m.Record[i]
-		if r.Procedure.To == p && r.Act == "inspected" && h.counts(r) && h.InspectionFault(r) == "" && (last == nil || last.Date.Before(r.Date)) {
-			last, from = r, r.Date
-		}
+	if last = h.Inspected()[p]; last != nil {
+		from = last.Date
 	}
 	return model.DateOf(span.AddTo(from.Time())), last, true
+}
+
+// Inspected are the last inspections that are any, by procedure.
+func (h *Standings) Inspected() map[*model.Procedure]*model.Reading {
+	if h.inspected != nil {
+		return h.inspected
+	}
+	h.inspected = map[*model.Procedure]*model.Reading{}
+	for i := range h.m.Record {
+		r := &h.m.Record[i]
+		if r.Act != "inspected" || !h.counts(r) || h.InspectionFault(r) != "" {
+			continue
+		}
+		if last := h.inspected[r.Procedure.To]; last == nil || last.Date.Before(r.Date) {
+			h.inspected[r.Procedure.To] = r
+		}
+	}
+	return h.inspected
+}
+
+// ReviewBy is the day by which a procedure is to be looked over: so long after
+// its last revision, or after the last time that somebody was seen to work by it
+// and what was found written down, which needs no revision. It is false where
+// the shop does not say how often, or nothing was issued.
+func (h *Standings) ReviewBy(p *model.Procedure) (model.Date, bool) {
+	n := len(h.since[p])
+	if n == 0 {
+		return model.Date{}, false
+	}
+	looked := h.since[p][n-1].Date
+	if last := h.Inspected()[p]; last != nil && looked.Before(last.Date) {
+		looked = last.Date
+	}
+	return h.m.Shop.ReviewBy(looked)
 }
 
 // locks says whether a procedure has a lock: in its own steps.

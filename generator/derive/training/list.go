@@ -130,12 +130,8 @@ func (h *Standings) near(day model.Date) bool {
 func (h *Standings) Reviews() []Item {
 	var out []Item
 	for _, p := range h.m.Procedures {
-		n := len(h.since[p])
-		if n == 0 || !p.Issued() {
-			continue
-		}
-		by, ok := h.m.Shop.ReviewBy(h.since[p][n-1])
-		if !ok {
+		by, ok := h.ReviewBy(p)
+		if !ok || !p.Issued() {
 			continue
 		}
 		item := Item{What: p, State: Due, By: by, Act: "review", Left: 1}

@@ -40,15 +40,16 @@ func (s *Standing) Done() bool {
 // Standings works out how people stand, on one day. It is not made for use by
 // several goroutines at once.
 type Standings struct {
-	m       *model.Manual
-	today   model.Date
-	book    *fingerprint.Cache
-	read    map[key][]*model.Reading
-	since   map[*model.Procedure][]*model.Revision
-	plans   map[*model.Plan][]Reading
-	held    map[*model.Person][]model.Gained // nil until it is asked for
-	courses map[*model.Person][]*course
-	missing []ledger.Row // rows of roles that the record shows and readings/roles.csv lacks
+	m         *model.Manual
+	today     model.Date
+	book      *fingerprint.Cache
+	read      map[key][]*model.Reading
+	since     map[*model.Procedure][]*model.Revision
+	plans     map[*model.Plan][]Reading
+	held      map[*model.Person][]model.Gained // nil until it is asked for
+	courses   map[*model.Person][]*course
+	inspected map[*model.Procedure]*model.Reading // nil until it is asked for
+	missing   []ledger.Row                        // rows of roles that the record shows and readings/roles.csv lacks
 }
 
 type key struct {

@@ -86,7 +86,7 @@ var bay = words.Bay{
 	StandAfter:      "Where things stand after step {0}",
 	StandStart:      "Where things stand at the start",
 	StandDoubt:      "Steps before it are not ticked, or a stop is still open: look at the machine, this may not be so.",
-	NothingChanged:  "Nothing was changed yet.",
+	NothingChanged:  "Everything is as it was.",
 	RecordSaved:     "The record is with the downloads of this computer.",
 	TickNoProof:     "A tick says who marked a step and when. It proves nothing by itself.",
 	SummaryOf:       "Record: {0}",

@@ -86,7 +86,7 @@ var bay = words.Bay{
 	StandAfter:      "Wie es nach Schritt {0} steht",
 	StandStart:      "Wie es am Anfang steht",
 	StandDoubt:      "Schritte davor sind nicht abgehakt, oder ein Halt ist nicht erfüllt: sehen Sie die Maschine an, es kann anders sein.",
-	NothingChanged:  "Noch wurde nichts geändert.",
+	NothingChanged:  "Alles ist, wie es war.",
 	RecordSaved:     "Der Nachweis liegt bei den Downloads dieses Computers.",
 	TickNoProof:     "Ein Haken sagt, wer einen Schritt wann abgehakt hat. Für sich allein beweist er nichts.",
 	SummaryOf:       "Nachweis: {0}",

@@ -17,7 +17,7 @@ var Language = shape.Language{
 	Lacks: []string{"Signs", "Speech", "Procedure", "Jotted", "Grammar", "Passive", "Syllables", "Ease", "Grade"},
 
 	Words: page, Bay: bay, Front: frontWords, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
-	TimeLine: timeLine, Watch: watch, Worked: worked, Counted: counted,
+	TimeLine: timeLine, Watch: watch, Collect: collect, Worked: worked, Write: write, Counted: counted,
 
 	Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides,
 	Vague: []string{

@@ -86,7 +86,7 @@ var bay = words.Bay{
 	StandAfter:      "Cómo está todo tras el paso {0}",
 	StandStart:      "Cómo está todo al empezar",
 	StandDoubt:      "Hay pasos anteriores sin marcar o una parada sin cumplir: mire la máquina, puede no ser así.",
-	NothingChanged:  "Todavía no se ha cambiado nada.",
+	NothingChanged:  "Todo está como estaba.",
 	RecordSaved:     "El registro está en las descargas de este equipo.",
 	TickNoProof:     "Una marca dice quién marcó un paso y cuándo. Por sí sola no prueba nada.",
 	SummaryOf:       "Registro: {0}",

@@ -14,7 +14,7 @@ var Language = shape.Language{
 	Lacks: []string{"Grade"}, // the school year was worked out for English alone
 
 	Words: page, Bay: bay, Front: frontWords, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
-	TimeLine: timeLine, Watch: watch, Worked: worked, Counted: counted, Signs: signs,
+	TimeLine: timeLine, Watch: watch, Collect: collect, Worked: worked, Write: write, Counted: counted, Signs: signs,
 
 	Speech: speech, Procedure: procedure,
 

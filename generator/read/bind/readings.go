@@ -18,6 +18,7 @@ import (
 // UnknownPerson is told at the cell that names them.
 var UnknownPerson = finding.Rule{
 	Code:  "unknown-person",
+	Names: true,
 	Title: "A record of someone who is not in readings/people.csv",
 	Why:   "A record that belongs to nobody counts for nobody.",
 	Mend:  "Write the person's id as people.csv has it, or add the person.",

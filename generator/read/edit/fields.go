@@ -2,7 +2,9 @@ package edit
 
 import (
 	"slices"
+	"strconv"
 	"strings"
+	"unicode"
 
 	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
@@ -66,4 +68,29 @@ func PutMap(file *position.File, name string, entries []string) (patch.Piece, bo
 	}
 	value := after.Front.Get(name)
 	return piece, value != nil && value.Kind == syntax.Map && len(value.Pairs) == len(entries)
+}
+
+// Say is the piece that gives a field of a procedure's front matter a text, in
+// quotes where YAML needs them. It is false where no place is safe.
+func Say(file *position.File, name, text string) (patch.Piece, bool) {
+	text = strings.Join(strings.Fields(text), " ")
+	if text == "" {
+		return patch.Piece{}, false
+	}
+	return one(file, name, text, func(f *front, name, text string) (patch.Piece, bool) { return f.scalar(name, Quoted(text)) })
+}
+
+// Quoted is a text of one line as YAML, also between { and }: in quotes unless
+// it is plainly none of YAML's own signs.
+func Quoted(text string) string {
+	for i, r := range text {
+		plain := unicode.IsLetter(r) || unicode.IsDigit(r) || i > 0 && strings.ContainsRune(" -.·/()°%±", r)
+		if !plain {
+			return strconv.QuoteToGraphic(text)
+		}
+	}
+	if text == "" || strings.HasSuffix(text, " ") || strings.Contains(text, "...") {
+		return strconv.QuoteToGraphic(text)
+	}
+	return text
 }

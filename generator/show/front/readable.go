@@ -5,15 +5,18 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/derive/readability"
 	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/page"
+	"baybinder/generator/trade/working"
 )
 
 // hardest is how many procedures of a language are listed.
@@ -35,9 +38,9 @@ type ReadableRow struct {
 	Procedure page.Link
 	Ease      string
 	Rough     bool      // Ease says why there is no figure
-	Longest   int       // words
+	Longest   string    // words
 	Step      page.Link // of the longest sentence
-	Words     int
+	Words     string
 }
 
 // readText is one procedure in one language, counted.
@@ -128,20 +131,57 @@ func (t *readText) row(w *words.Readable) ReadableRow {
 	to := t.site.Link("", t.procedure)
 	to.Name = page.Unmarked(to.Name) // a title that nobody has translated
 	row := ReadableRow{
-		Procedure: to, Longest: t.count.Longest, Words: t.count.Words, Rough: !t.known,
+		Procedure: to, Longest: t.counted(to.Name, t.count.Longest), Words: t.counted(to.Name, t.count.Words), Rough: !t.known,
 		Step: page.Link{Name: t.longest.Number, Address: to.Address + "#" + page.Anchor(t.longest)},
 	}
 	switch grade, graded := readability.Grade(t.count, t.site.Language()); {
 	case t.known && graded:
-		row.Ease = fmt.Sprintf(w.EaseGrade, math.Round(t.ease), max(0, math.Round(grade)))
+		row.Ease = t.worked(to.Name, fmt.Sprintf(w.EaseGrade, math.Round(t.ease), max(0, math.Round(grade))))
 	case t.known:
-		row.Ease = fmt.Sprintf("%.0f", math.Round(t.ease))
+		row.Ease = t.worked(to.Name, fmt.Sprintf("%.0f", math.Round(t.ease)))
 	case t.count.Words < readability.Enough:
 		row.Ease = w.TooShort
 	default:
 		row.Ease = w.NoFormula
 	}
 	return row
+}
+
+// worked is a figure with its formula.
+func (t *readText) worked(name, text string) string {
+	c, w := t.count, &t.site.Speaks.Worked.Sums
+	by := func(f *shape.Formula) string {
+		sign := func(x float64) string {
+			if x < 0 {
+				return " − " + inFull(-x)
+			}
+			return " + " + inFull(x)
+		}
+		return fmt.Sprintf("%s%s · %d/%d%s · %d/%d", inFull(f.Base), sign(f.Sentence), c.Words, c.Sentences, sign(f.Word), c.Syllables, c.Spoken)
+	}
+	speaks := language.Known(t.site.Language())
+	explained := working.Working{
+		Formula: w.Ease, Put: by(speaks.Ease), Result: inFull(math.Round(t.ease)), Source: w.EaseSource,
+		Terms: []working.Term{{Sign: "a", Words: w.Sentence, Value: inFull(speaks.Ease.Sentence)}, {Sign: "b", Words: w.Word, Value: inFull(speaks.Ease.Word)}},
+	}
+	if grade, graded := readability.Grade(c, t.site.Language()); graded {
+		explained.Assumes = []string{w.Grade + " = " + by(speaks.Grade) + " = " + inFull(max(0, math.Round(grade)))}
+	}
+	return page.Worked(text, page.Computed{Title: fmt.Sprintf(w.How, name+": "+text), Working: explained})
+}
+
+// counted is a number of words.
+func (t *readText) counted(name string, n int) string {
+	c, w := t.count, &t.site.Speaks.Worked.Sums
+	put := fmt.Sprintf("%d, %d", c.Longest, c.Words)
+	return page.Worked(strconv.Itoa(n), page.Computed{Title: fmt.Sprintf(w.How, name+": "+put), Working: working.Working{
+		Formula: w.Longest, Put: put, Result: put, Source: w.Page,
+	}})
+}
+
+// inFull is a number as it is, with a minus sign.
+func inFull(x float64) string {
+	return strings.Replace(strconv.FormatFloat(x, 'f', -1, 64), "-", "−", 1)
 }
 
 // plain adds the words of a block as the page shows them, without markup, on

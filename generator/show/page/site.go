@@ -26,6 +26,7 @@ import (
 	"baybinder/generator/derive/backlinks"
 	"baybinder/generator/derive/kit"
 	"baybinder/generator/derive/schedule"
+	"baybinder/generator/derive/training"
 	"baybinder/generator/language/shape"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -52,8 +53,9 @@ type Site struct {
 	shown  map[*model.Procedure]bool
 	Faults []faultRow // the fault codes that steps name
 	plans  planBook
-	spoken map[*model.Procedure][]string // the languages that a procedure is translated into
-	read   *reading                      // nil in the shop's own language
+	spoken map[*model.Procedure][]string       // the languages that a procedure is translated into
+	read   *reading                            // nil in the shop's own language
+	looked map[*model.Procedure]*model.Reading // the last inspections; nil where no review is asked for
 }
 
 // NewSite gathers what the pages of a checked manual need.
@@ -77,10 +79,28 @@ func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, to
 	parallel.Do( // the books are full before pages are made side by side
 		func() { s.Links = backlinks.Of(s.Shown); s.Faults = s.faultRows() },
 		func() { s.plans = s.planBook() },
+		func() { s.looked = s.inspected() },
 		func() { fill(s.Shown, s.Kits.Of) },
 		func() { fill(s.Shown, s.Times.Rows) },
 	)
 	return s
+}
+
+// inspected are the last inspections, where the shop asks for reviews.
+func (s *Site) inspected() map[*model.Procedure]*model.Reading {
+	if _, ok := s.Manual.Shop.ReviewEvery.Span(); !ok {
+		return nil
+	}
+	return training.NewStandings(s.Manual, s.Today).Inspected()
+}
+
+// Looked is the day on which a procedure was last looked over: that of its last
+// revision, or of a later inspection.
+func (s *Site) Looked(p *model.Procedure, r *model.Revision) model.Date {
+	if last := s.looked[p]; last != nil && r.Date.Before(last.Date) {
+		return last.Date
+	}
+	return r.Date
 }
 
 // fill asks a book for all procedures, so that it need not be written to again.
@@ -166,7 +186,7 @@ func (s *Site) Frame(here, title string) Frame {
 func (f *Frame) at(tabs []Tab) []Tab {
 	for i := range tabs {
 		t := &tabs[i]
-		t.Current = t.Address == f.Here || (strings.HasSuffix(t.Address, "/index.html") && strings.HasPrefix(f.Here, strings.TrimSuffix(t.Address, "index.html")))
+		t.Current = t.Address == f.Here || (strings.HasSuffix(t.Address, "/index.html") && strings.HasPrefix(f.Here, strings.TrimSuffix(t.Address, "index.html"))) || partOf(t.Address, f.Here)
 		t.Address = f.Up + t.Address
 	}
 	return tabs

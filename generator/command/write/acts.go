@@ -1,0 +1,386 @@
+package write
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"baybinder/generator/base/patch"
+	"baybinder/generator/base/position"
+	"baybinder/generator/model"
+	"baybinder/generator/offers"
+	"baybinder/generator/read/edit"
+	"baybinder/generator/read/syntax"
+)
+
+// Act is one thing that a writer does to a procedure.
+type Act struct {
+	Do    string   `json:"do"`              // a name of acts
+	Step  string   `json:"step,omitempty"`  // the number of the step that it is about
+	Phase string   `json:"phase,omitempty"` // the id of a phase, where there is no step
+	After string   `json:"after,omitempty"` // the step, or the phase, behind which something comes
+	Field string   `json:"field,omitempty"` // of the front matter
+	Text  string   `json:"text,omitempty"`  // what is written
+	Texts []string `json:"texts,omitempty"` // several of that
+	Mend  Mend     `json:"mend,omitzero"`   // which
+}
+
+// draft is a file as it is to be.
+type draft struct {
+	file  *position.File // as it was; of a new file: no text
+	fresh bool           // there is none yet
+	text  string
+	at    int // where in it the writer looks
+}
+
+// refusal says why something is not done: a word of the language tables.
+type refusal string
+
+// Error is the name of the word.
+func (r refusal) Error() string { return string(r) }
+
+// The refusals of acts.
+const (
+	noStep    refusal = "NoStep"    // the step is not there any more
+	noWords   refusal = "NoWords"   // nothing is written
+	tooLong   refusal = "TooLong"   // more than a page takes
+	noPlace   refusal = "NoPlace"   // the file is written so that the program finds no safe place
+	notEmpty  refusal = "NotEmpty"  // a phase that holds something is not taken out
+	cannotNow refusal = "CannotNow" // what was asked cannot be done
+	noPicture refusal = "NoPicture" // what was sent is no picture that a page shows
+	noPage    refusal = "NoPage"    // the page is no procedure's
+)
+
+// mostText is what one text may have, in bytes: a page of a document has less.
+const mostText = 64 << 10
+
+// acts are what can be done to a procedure, by name.
+var acts = map[string]func(b bench, p *model.Procedure, a Act) (string, int, error){
+	"words": reword, "new": addStep, "steps": addSteps, "out": takeOut, "move": move, "split": split,
+	"phase": addPhase, "heading": renamePhase, "front": setField, "mend": mend,
+}
+
+// apply is a procedure's file with an act done.
+func apply(b bench, p *model.Procedure, a Act) (*draft, error) {
+	do, known := acts[a.Do]
+	if !known {
+		return nil, cannotNow
+	}
+	if len(a.Text) > mostText || len(a.Texts) > 200 || len(strings.Join(a.Texts, "")) > mostText {
+		return nil, tooLong
+	}
+	text, at, err := do(b, p, a)
+	if err != nil {
+		return nil, err
+	}
+	return &draft{file: p.File, text: text, at: min(at, len(text))}, nil
+}
+
+// reword gives a step other words.
+func reword(_ bench, p *model.Procedure, a Act) (string, int, error) {
+	s := p.FindStep(a.Step)
+	if s == nil {
+		return "", 0, noStep
+	}
+	at, ok := wordsOf(s)
+	words := cleaned(a.Text)
+	switch {
+	case !ok:
+		return "", 0, noPlace
+	case words == "":
+		return "", 0, noWords
+	}
+	old := p.File.Text[at.start:at.end]
+	return p.File.Text[:at.start] + lead(p.File.Text, at.start) + reworded(old, words, at.width) + p.File.Text[at.end:], at.start, nil
+}
+
+// lead is the space between a number and its words where there is none.
+func lead(text string, at int) string {
+	if at > 0 && !strings.ContainsRune(" \t", rune(text[at-1])) {
+		return " "
+	}
+	return ""
+}
+
+// slot is where a step is written, and what its number is.
+type slot struct {
+	at            int // byte
+	before, after string
+	indent        int
+	number        int
+	sign          string
+}
+
+// slotOf is the slot behind a step, or the first of a phase.
+func slotOf(b bench, p *model.Procedure, a Act) (slot, error) {
+	if a.After != "" {
+		s := p.FindStep(a.After)
+		if s == nil {
+			return slot{}, noStep
+		}
+		at, ok := linesOf(s)
+		if !ok {
+			return slot{}, noPlace
+		}
+		number, sign := signs(s, at)
+		return slot{at: at.end, before: "\n", indent: at.indent, number: number + 1, sign: sign}, nil
+	}
+	ph := p.FindPhase(a.Phase)
+	if ph == nil {
+		return slot{}, noStep
+	}
+	first := b.SlotFirst(p, ph)
+	return slot{at: first.At.Start, before: strings.TrimSuffix(first.Before, "1. "), after: first.After, number: 1, sign: "."}, nil
+}
+
+func (s slot) put(text string, items ...string) (string, int, error) {
+	return text[:s.at] + s.before + strings.Join(items, "\n") + s.after + text[s.at:], s.at + len(s.before) + s.indent, nil
+}
+
+// addStep writes a step behind another, or as the first of a phase.
+func addStep(b bench, p *model.Procedure, a Act) (string, int, error) {
+	a.Texts = []string{a.Text}
+	return addSteps(b, p, a)
+}
+
+// addSteps writes several, and looks at the last.
+func addSteps(b bench, p *model.Procedure, a Act) (string, int, error) {
+	s, err := slotOf(b, p, a)
+	if err != nil {
+		return "", 0, err
+	}
+	var items []string
+	for _, text := range a.Texts {
+		if words := cleaned(text); words != "" {
+			items = append(items, item(s.indent, s.number+len(items), s.sign, words))
+		}
+	}
+	if len(items) == 0 {
+		return "", 0, noWords
+	}
+	text, at, err := s.put(p.File.Text, items...)
+	return text, at + len(strings.Join(items[:len(items)-1], "\n")) + min(1, len(items)-1), err
+}
+
+// cut is a text without some of its lines; of the empty lines around them one
+// side goes too.
+func cut(text string, from, to int) string {
+	head, tail := text[:from], strings.TrimPrefix(text[to:], "\n")
+	if strings.HasSuffix(head, "\n\n") && strings.HasPrefix(tail, "\n") {
+		tail = tail[1:]
+	}
+	return head + tail
+}
+
+// takeOut takes a step out with what is below it, or a phase that is empty.
+func takeOut(_ bench, p *model.Procedure, a Act) (string, int, error) {
+	if a.Step == "" {
+		return takePhaseOut(p, a)
+	}
+	s := p.FindStep(a.Step)
+	if s == nil {
+		return "", 0, noStep
+	}
+	at, ok := linesOf(s)
+	if !ok {
+		return "", 0, noPlace
+	}
+	return cut(p.File.Text, at.start, at.end), at.start, nil
+}
+
+func takePhaseOut(p *model.Procedure, a Act) (string, int, error) {
+	ph := p.FindPhase(a.Phase)
+	if ph == nil {
+		return "", 0, noStep
+	}
+	if len(ph.Steps) > 0 || len(ph.Body) > 0 || ph.Lead != nil {
+		return "", 0, notEmpty
+	}
+	at, ok := headingOf(ph)
+	if !ok {
+		return "", 0, noPlace
+	}
+	return cut(p.File.Text, at.start, at.end), at.start, nil
+}
+
+// move puts a step with what is below it behind another, or first in a phase.
+// Steps keep their level: a sub-step moves among its like.
+func move(b bench, p *model.Procedure, a Act) (string, int, error) {
+	s := p.FindStep(a.Step)
+	if s == nil {
+		return "", 0, noStep
+	}
+	if behind := p.FindStep(a.After); a.After != "" && (behind == nil || below(behind, s) || (behind.Parent == nil) != (s.Parent == nil)) ||
+		a.After == "" && s.Parent != nil {
+		return "", 0, cannotNow
+	}
+	from, ok := linesOf(s)
+	if !ok {
+		return "", 0, noPlace
+	}
+	to, err := slotOf(b, p, a)
+	if err != nil {
+		return "", 0, err
+	}
+	words := outdented(p.File.Text[from.start+from.width:from.end], from.width)
+	moved := item(to.indent, to.number, to.sign, words)
+	if to.at <= from.start {
+		text, at, _ := to.put(cut(p.File.Text, from.start, from.end), moved)
+		return text, at, nil
+	}
+	text, at, _ := to.put(p.File.Text, moved)
+	without := cut(text, from.start, from.end)
+	return without, at - (len(text) - len(without)), nil
+}
+
+// split makes sub-steps of what stands in a step behind its first line, or
+// where it is one line behind its first sentence.
+func split(_ bench, p *model.Procedure, a Act) (string, int, error) {
+	s := p.FindStep(a.Step)
+	if s == nil {
+		return "", 0, noStep
+	}
+	at, ok := wordsOf(s)
+	if !ok {
+		return "", 0, noPlace
+	}
+	words := cleaned(a.Text)
+	if words == "" {
+		words = outdented(p.File.Text[at.start:at.end], at.width)
+	}
+	first, rest, _ := strings.Cut(words, "\n\n")
+	parts := slices.DeleteFunc(strings.Split(first, "\n"), func(l string) bool { return strings.TrimSpace(l) == "" })
+	if len(parts) < 2 {
+		parts = sentences(first)
+	}
+	if len(parts) < 2 || len(s.Subs) > 0 {
+		return "", 0, cannotNow
+	}
+	now := parts[0]
+	for i, part := range parts[1:] {
+		now += "\n" + item(0, i+1, ".", part)
+	}
+	if rest != "" {
+		now += "\n\n" + rest
+	}
+	return p.File.Text[:at.start] + reworded(p.File.Text[at.start:at.end], now, at.width) + p.File.Text[at.end:], at.start, nil
+}
+
+// sentences are those of a paragraph. A point in a link's address, or one that
+// no capital follows, ends none.
+func sentences(text string) []string {
+	var out []string
+	from, depth := 0, 0
+	for i, r := range text {
+		switch r {
+		case '(', '[':
+			depth++
+		case ')', ']':
+			depth--
+		case ' ':
+			before := strings.TrimRight(text[from:i], "*_)")
+			if depth == 0 && strings.HasSuffix(before, ".") && capitalAt(text[i+1:]) {
+				out = append(out, text[from:i])
+				from = i + 1
+			}
+		}
+	}
+	return append(out, text[from:])
+}
+
+func capitalAt(text string) bool {
+	text = strings.TrimLeft(text, "[*_¿¡")
+	return text != "" && strings.ToLower(text[:1]) != text[:1]
+}
+
+// headingOf is the line of a phase's heading.
+func headingOf(ph *model.Phase) (place, bool) {
+	text := ph.At.File.Text
+	start := strings.LastIndexByte(text[:ph.At.Start], '\n') + 1
+	end := len(text)
+	if i := strings.IndexByte(text[start:], '\n'); i >= 0 {
+		end = start + i
+	}
+	return place{start: start, end: end}, strings.HasPrefix(text[start:], "## ")
+}
+
+// heading is a phase's name as it is written; "" for one that would have no id.
+func heading(name string) string {
+	name = strings.Trim(strings.Join(strings.Fields(cleaned(name)), " "), "# ")
+	if syntax.PhaseID(name) == "" {
+		return ""
+	}
+	return strings.NewReplacer("<", `\<`, "`", "'").Replace(name)
+}
+
+// addPhase writes a heading behind a phase, or at the end.
+func addPhase(_ bench, p *model.Procedure, a Act) (string, int, error) {
+	name := heading(a.Text)
+	if name == "" {
+		return "", 0, noWords
+	}
+	text, at := p.File.Text, len(p.File.Text)
+	if i := slices.IndexFunc(p.Phases, func(ph *model.Phase) bool { return ph.ID == a.After }); i >= 0 && i+1 < len(p.Phases) {
+		next, ok := headingOf(p.Phases[i+1])
+		if !ok {
+			return "", 0, noPlace
+		}
+		return text[:next.start] + "## " + name + "\n\n" + text[next.start:], next.start, nil
+	}
+	before := "\n\n"
+	switch {
+	case strings.HasSuffix(text, "\n\n"):
+		before = ""
+	case strings.HasSuffix(text, "\n"):
+		before = "\n"
+	}
+	return text + before + "## " + name + "\n", at + len(before), nil
+}
+
+// renamePhase gives a phase another name. What names it by its old one moves
+// with it.
+func renamePhase(_ bench, p *model.Procedure, a Act) (string, int, error) {
+	ph := p.FindPhase(a.Phase)
+	if ph == nil {
+		return "", 0, noStep
+	}
+	at, ok := headingOf(ph)
+	name := heading(a.Text)
+	switch {
+	case !ok:
+		return "", 0, noPlace
+	case name == "":
+		return "", 0, noWords
+	}
+	pieces := []patch.Piece{{At: at.start, Cut: at.end - at.start, Text: "## " + name}}
+	for _, l := range offers.Links(p) {
+		if l.Is("reverse") && l.Phase == ph {
+			if i := strings.LastIndex(l.At.Text(), "reverse:"+l.ID); i >= 0 {
+				pieces = append(pieces, patch.Piece{At: l.At.Start + i + len("reverse:"), Cut: len(l.ID), Text: syntax.PhaseID(name)})
+			}
+		}
+	}
+	return patch.Applied(p.File, pieces).Text, at.start, nil
+}
+
+// setField writes a field of the front matter: the title, the summary, how
+// many people.
+func setField(_ bench, p *model.Procedure, a Act) (string, int, error) {
+	var piece patch.Piece
+	var ok bool
+	switch n, err := strconv.Atoi(a.Text); {
+	case a.Field == "title" || a.Field == "summary":
+		if strings.TrimSpace(cleaned(a.Text)) == "" {
+			return "", 0, noWords
+		}
+		piece, ok = edit.Say(p.File, a.Field, cleaned(a.Text))
+	case a.Field == "people" && err == nil && n > 0 && n < 100:
+		piece, ok = edit.Put(p.File, a.Field, a.Text)
+	default:
+		return "", 0, cannotNow
+	}
+	if !ok {
+		return "", 0, noPlace
+	}
+	return patch.Applied(p.File, []patch.Piece{piece}).Text, 0, nil
+}

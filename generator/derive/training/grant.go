@@ -1,0 +1,84 @@
+package training
+
+import (
+	"errors"
+	"fmt"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"baybinder/generator/base/ledger"
+	"baybinder/generator/base/nearest"
+	"baybinder/generator/model"
+)
+
+// Grant is what becomes of a role of some people, by one who decided it.
+type Grant struct {
+	People []string
+	Role   string
+	Act    string // gained, renewed, withdrawn
+	By     string // "" where nobody is named
+	Reason string
+	Date   model.Date
+}
+
+// Award adds the rows of roles, of all who are named or, where one cannot be, of
+// none.
+func Award(m *model.Manual, folder string, g Grant) error {
+	h := NewStandings(m, g.Date)
+	wrong := []error{g.fits(m)}
+	var rows []ledger.Row
+	for _, id := range g.People {
+		if !known(m, id) {
+			wrong = append(wrong, notInPeople(m, id))
+			continue
+		}
+		wrong = append(wrong, h.refuse(personOf(m, id), g))
+		rows = append(rows, ledger.Row{"date": g.Date.String(), "person": id, "role": g.Role, "act": g.Act, "by": g.By, "reason": g.Reason})
+	}
+	if err := errors.Join(wrong...); err != nil {
+		return err
+	}
+	if err := ledger.Append(filepath.Join(folder, "readings", "roles.csv"), rolesColumns, rows, nil); err != nil {
+		return err
+	}
+	return ledger.Union(folder, "readings/roles.csv")
+}
+
+// fits says what is wrong with it, whoever it is about.
+func (g Grant) fits(m *model.Manual) error {
+	var ids []string
+	for _, r := range m.Roles {
+		ids = append(ids, r.ID)
+	}
+	near := nearest.Of(g.Role, ids)
+	switch {
+	case !slices.Contains(ids, g.Role) && near != "":
+		return fmt.Errorf("there is no role %s: did you mean %s?", g.Role, near)
+	case !slices.Contains(ids, g.Role):
+		return fmt.Errorf("there is no role %s", g.Role)
+	case g.By != "" && !known(m, g.By):
+		return fmt.Errorf("who is to have decided it is not known: %w", notInPeople(m, g.By))
+	case slices.Contains(g.People, g.By):
+		return fmt.Errorf("%s cannot decide over a role of their own", g.By)
+	case g.Act == "withdrawn" && strings.TrimSpace(g.Reason) == "":
+		return errors.New("say with --reason why it is withdrawn")
+	}
+	return nil
+}
+
+// refuse says why a role of somebody cannot become so on the day.
+func (h *Standings) refuse(p *model.Person, g Grant) error {
+	had := slices.ContainsFunc(h.Roles(p), func(r model.Gained) bool {
+		return r.ID == g.Role && r.Ended.IsZero() && !g.Date.Before(r.On) && !g.Date.Before(r.From)
+	})
+	switch {
+	case !p.There(g.Date):
+		return fmt.Errorf("%s was not there on %s: mend started or left in readings/people.csv, or give the day with --today", p.ID, g.Date)
+	case g.Act == "gained" && h.HoldsRole(p, g.Role, g.Date):
+		return fmt.Errorf("%s holds %s already: write renewed", p.ID, g.Role)
+	case g.Act != "gained" && !had:
+		return fmt.Errorf("%s has no %s that could be %s", p.ID, g.Role, g.Act)
+	}
+	return nil
+}
