@@ -100,10 +100,47 @@ func (s *Site) prepare() error {
 	if err := remove(s.staging); err != nil { // of a build that was killed
 		return fmt.Errorf("what a broken-off build left cannot be removed: %w", err)
 	}
-	if err := os.Mkdir(s.staging, 0o755); err != nil {
+	if err := s.folder(s.staging); err != nil {
 		return fmt.Errorf("the new site cannot be made: %w", err)
 	}
 	return os.WriteFile(filepath.Join(s.staging, list), nil, 0o644) // so that the next build knows whose it is
+}
+
+// folder makes a folder of the new site, and those above it. Who may write beside
+// the site may write in it: another account that builds there takes it away.
+func (s *Site) folder(dir string) error {
+	err := os.Mkdir(dir, 0o755)
+	if errors.Is(err, fs.ErrNotExist) {
+		if err := s.folder(filepath.Dir(dir)); err != nil {
+			return err
+		}
+		err = os.Mkdir(dir, 0o755)
+	}
+	if errors.Is(err, fs.ErrExist) {
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	return share(dir, filepath.Dir(s.to))
+}
+
+// share lets those write in a folder who may write in another, unless there each
+// may take away only what is theirs (as in a folder for temporary files).
+func share(dir, as string) error {
+	other, err := os.Stat(as)
+	if err != nil {
+		return err
+	}
+	writers := other.Mode().Perm() & 0o022
+	if writers == 0 || other.Mode()&fs.ModeSticky != 0 {
+		return nil
+	}
+	own, err := os.Stat(dir)
+	if err != nil {
+		return err
+	}
+	return os.Chmod(dir, own.Mode()|writers)
 }
 
 // mayRemove refuses a folder beside the site that is to be removed and that no
@@ -246,7 +283,7 @@ func (s *Site) mark(name, folder string) error {
 		return nil
 	}
 	s.folders[folder] = true
-	return os.MkdirAll(folder, 0o755)
+	return s.folder(folder)
 }
 
 // Abort throws the new site away.
@@ -332,7 +369,7 @@ func (s *Site) freeName(name string) string {
 
 func (s *Site) carry(full, name string, d fs.DirEntry) error {
 	to := filepath.Join(s.staging, filepath.FromSlash(name))
-	if err := os.MkdirAll(filepath.Dir(to), 0o755); err != nil {
+	if err := s.folder(filepath.Dir(to)); err != nil {
 		return err
 	}
 	if d.Type()&fs.ModeSymlink != 0 {
