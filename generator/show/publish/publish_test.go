@@ -277,7 +277,8 @@ func TestAnotherAccountBuildsInASharedFolder(t *testing.T) {
 		s, err := Begin(filepath.Join(dir, "public"), nil)
 		must(t, err)
 		must(t, s.Put("tools/deep/a.html", []byte("a")))
-		must(t, s.Commit())
+		_, err = s.Commit()
+		must(t, err)
 		for _, name := range []string{"public", "public/tools", "public/tools/deep"} {
 			info, err := os.Stat(filepath.Join(dir, filepath.FromSlash(name)))
 			must(t, err)
