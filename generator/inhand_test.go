@@ -153,8 +153,8 @@ func TestNoCautionIsDropped(t *testing.T) {
 	must(t, err)
 	seen, told := 0, 0
 	for _, file := range files {
+		must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+file)))
 		for _, media := range []string{"", "print"} {
-			must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+file)))
 			show(t, ctx, media, 1366)
 			var got struct {
 				Seen, Told int

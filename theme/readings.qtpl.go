@@ -241,7 +241,7 @@ func StreamReadingsFront(qw422016 *qt422016.Writer, p *readings.ReadingsFront) {
 			qw422016.E().S(f.By)
 			qw422016.N().S(`</td>`)
 			for _, n := range f.Counts {
-				qw422016.N().S(`<td>`)
+				qw422016.N().S(`<td data-counts="heaps">`)
 				if n > 0 {
 					qw422016.N().D(n)
 				}
@@ -285,7 +285,7 @@ func StreamReadingsFront(qw422016 *qt422016.Writer, p *readings.ReadingsFront) {
 				}
 				qw422016.N().S(`:`)
 				qw422016.N().S(` `)
-				qw422016.N().S(`<b>`)
+				qw422016.N().S(`<b data-counts="heap">`)
 				qw422016.N().D(h.Count)
 				qw422016.N().S(`</b><p>`)
 				for k, l := range h.First {
@@ -300,7 +300,9 @@ func StreamReadingsFront(qw422016 *qt422016.Writer, p *readings.ReadingsFront) {
 					qw422016.N().S(` `)
 					qw422016.N().S(`·`)
 					qw422016.N().S(` `)
+					qw422016.N().S(`<span data-counts="rest">`)
 					qw422016.E().S(h.More)
+					qw422016.N().S(`</span>`)
 				}
 				qw422016.N().S(`</p></li>`)
 			}
@@ -483,7 +485,7 @@ func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *readings.Grid) 
 	qw422016.E().S(w.Open)
 	qw422016.N().S(`</th><td></td>`)
 	for _, n := range g.Totals {
-		qw422016.N().S(`<td>`)
+		qw422016.N().S(`<td data-counts="column">`)
 		qw422016.N().D(n)
 		qw422016.N().S(`</td>`)
 	}
@@ -515,7 +517,7 @@ func streamgrid(qw422016 *qt422016.Writer, w *words.Readings, g *readings.Grid) 
 			}
 			qw422016.N().S(`><th scope="row">`)
 			streamanchor(qw422016, r.Link)
-			qw422016.N().S(`</th><td>`)
+			qw422016.N().S(`</th><td data-counts="row">`)
 			if r.Open > 0 {
 				qw422016.N().D(r.Open)
 			}

@@ -126,7 +126,9 @@ func referenceWalk(m *model.Manual, p *model.Procedure, dead map[*model.Link]boo
 	r := &reference{m: m, top: p, dead: dead, there: map[string]map[raw]bool{}}
 	idle := map[*model.Link]bool{}
 	for _, l := range reverseLinks(p) {
-		r.worlds(p)
+		if r.worlds(p); r.givenUp() {
+			return nil, 0, false
+		}
 		if r.reversed[l] && !r.something[l] {
 			idle[l] = true
 		}
@@ -138,8 +140,12 @@ func referenceWalk(m *model.Manual, p *model.Procedure, dead map[*model.Link]boo
 	for l := range idle {
 		r.found[at(l.At, "reverse")] = true
 	}
-	return r.found, r.locked, r.walked <= mostWorlds && !r.tooMany
+	return r.found, r.locked, !r.givenUp()
 }
+
+// givenUp says that there are more worlds than the reference walks: nothing that
+// it found is of use.
+func (r *reference) givenUp() bool { return r.tooMany || r.walked > mostWorlds }
 
 func reverseLinks(p *model.Procedure) []*model.Link {
 	var out []*model.Link
@@ -172,7 +178,10 @@ func (r *reference) worlds(p *model.Procedure) {
 			for k := range f.out {
 				r.found[k] = true
 			}
-			if r.walked++; !w.advance() || r.walked > mostWorlds {
+			if r.walked++; r.givenUp() {
+				return
+			}
+			if !w.advance() {
 				break
 			}
 		}

@@ -26,6 +26,7 @@ import (
 	"strings"
 	"sync"
 
+	"baybinder/generator/base/atomicfile"
 	"baybinder/generator/base/turn"
 )
 
@@ -137,7 +138,7 @@ func (s *Site) recover() error {
 		return remove(old)
 	}
 	if _, err := os.Stat(old); err == nil {
-		return os.Rename(old, s.to)
+		return atomicfile.Move(old, s.to)
 	}
 	return nil
 }
@@ -224,7 +225,7 @@ func Replace(to, name string, data []byte) error {
 	fresh := s.beside("page") // not in the site: a killed run leaves no litter there
 	err = os.WriteFile(fresh, data, 0o644)
 	if err == nil {
-		err = os.Rename(fresh, full)
+		err = atomicfile.Move(fresh, full)
 	}
 	if err != nil {
 		_ = os.Remove(fresh)
@@ -355,18 +356,18 @@ func (s *Site) carry(full, name string, d fs.DirEntry) error {
 // system can do that.
 func (s *Site) swap() error {
 	if _, err := os.Stat(s.to); errors.Is(err, fs.ErrNotExist) {
-		return os.Rename(s.staging, s.to)
+		return atomicfile.Move(s.staging, s.to)
 	}
 	if exchange(s.staging, s.to) == nil {
 		_ = remove(s.staging) // the last site; the next build removes what is left
 		return nil
 	}
 	old := s.beside("old")
-	if err := os.Rename(s.to, old); err != nil {
+	if err := atomicfile.Move(s.to, old); err != nil {
 		return err
 	}
-	if err := os.Rename(s.staging, s.to); err != nil {
-		return errors.Join(err, os.Rename(old, s.to))
+	if err := atomicfile.Move(s.staging, s.to); err != nil {
+		return errors.Join(err, atomicfile.Move(old, s.to))
 	}
 	_ = remove(old)
 	return nil

@@ -117,7 +117,7 @@ func (r *Readings) readers(up string, p *model.Procedure) []Reader {
 				continue
 			}
 			if asked = true; v.By == "" && !x.By.IsZero() {
-				v.By = x.By.String()
+				v.By = r.dueBy(person, x.Plan.To, x.By.String(), x.By)
 			}
 			for _, left := range r.left(x) {
 				if !slices.Contains(v.Left, left) {
@@ -139,7 +139,7 @@ func (r *Readings) crew(up string, p *model.Procedure) Crew {
 	v := Crew{Note: fmt.Sprintf(r.words.WhoMayNote, r.Today)}
 	k := r.Kits.Of(p)
 	if k.People > 1 {
-		v.Between = fmt.Sprintf(r.words.Between, k.People)
+		v.Between = r.PeopleWorked(p, fmt.Sprintf(r.words.Between, k.People), k.People)
 	}
 	held := map[*model.Role]bool{}
 	for _, role := range k.Roles {
@@ -212,9 +212,9 @@ func (r *Readings) heldBy(person *model.Person, role *model.Role) (says string, 
 	case !ends:
 		return role.Label() + ": " + r.words.NoEnd, holds, true
 	case holds:
-		return role.Label() + ": " + fmt.Sprintf(r.words.RunsOutOn, last), true, true
+		return role.Label() + ": " + r.ends(person, role, fmt.Sprintf(r.words.RunsOutOn, last), last), true, true
 	}
-	return role.Label() + ": " + fmt.Sprintf(r.words.RanOutOn, last), false, true
+	return role.Label() + ": " + r.ends(person, role, fmt.Sprintf(r.words.RanOutOn, last), last), false, true
 }
 
 // moved is what changed for those whose last reading is no longer true, by what

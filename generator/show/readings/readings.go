@@ -212,7 +212,7 @@ func (r *Readings) firstLines(piles []Pile) []PersonLine {
 	for _, i := range first {
 		line := PersonLine{Person: personLink("", i.Person), Counts: make([]int, len(piles))}
 		if !i.By.IsZero() {
-			line.By = i.By.String()
+			line.By = r.itemDay(&i)
 		}
 		for k, pile := range piles {
 			for _, h := range pile.Heaps {
@@ -237,7 +237,7 @@ func (r *Readings) pile(class string) Pile {
 			}
 			if of != x.Plan.To {
 				of = x.Plan.To
-				pile.Heaps = append(pile.Heaps, Heap{Person: personLink("", p), Plan: r.Link("", of), By: r.by(x.By), day: x.By})
+				pile.Heaps = append(pile.Heaps, Heap{Person: personLink("", p), Plan: r.Link("", of), By: r.by(x), day: x.By})
 			}
 			r.heap(&pile.Heaps[len(pile.Heaps)-1], x.Reading.Procedure)
 		}
@@ -261,11 +261,39 @@ func (r *Readings) heap(h *Heap, p *model.Procedure) {
 	h.More = fmt.Sprintf(r.words.AndMore, h.Count-shownOfHeap)
 }
 
-func (r *Readings) by(day model.Date) string {
-	if day.IsZero() {
+func (r *Readings) by(x *training.Standing) string {
+	if x.By.IsZero() {
 		return ""
 	}
-	return fmt.Sprintf(r.words.ByDay, day)
+	return r.dueBy(x.Person, x.Plan.To, fmt.Sprintf(r.words.ByDay, x.By), x.By)
+}
+
+// dueBy is the last day of a plan that somebody follows, in words.
+func (r *Readings) dueBy(p *model.Person, plan *model.Plan, text string, day model.Date) string {
+	return r.Until(text, p.Started, plan.Within, day)
+}
+
+// ends is the last day of a role that somebody holds, in words.
+func (r *Readings) ends(p *model.Person, role *model.Role, text string, day model.Date) string {
+	for _, g := range r.roles[p] {
+		if until, runs := training.Until(&g); runs && g.To == role && until == day {
+			return r.Until(text, g.On, role.RenewEvery.String(), day)
+		}
+	}
+	return text
+}
+
+// itemDay is the day of something that is to be done.
+func (r *Readings) itemDay(i *training.Item) string {
+	text := i.By.String()
+	if role, is := i.What.(*model.Role); is {
+		return r.ends(i.Person, role, text, i.By)
+	}
+	at := slices.IndexFunc(r.Manual.Plans, func(p *model.Plan) bool { return p.ID == i.Plan })
+	if at < 0 || i.By.IsZero() {
+		return text
+	}
+	return r.dueBy(i.Person, r.Manual.Plans[at], text, i.By)
 }
 
 // renewals are the roles that ran out or soon do: of everybody, or of one.
@@ -276,9 +304,9 @@ func (r *Readings) renewals(up string, only *model.Person) []Renewal {
 		switch {
 		case only != nil && i.Person != only:
 		case i.State == training.RunOut:
-			says = fmt.Sprintf(r.words.RanOutOn, i.By)
+			says = r.ends(i.Person, i.What.(*model.Role), fmt.Sprintf(r.words.RanOutOn, i.By), i.By)
 		case i.State == training.RunsOut:
-			says = fmt.Sprintf(r.words.RunsOutOn, i.By)
+			says = r.ends(i.Person, i.What.(*model.Role), fmt.Sprintf(r.words.RunsOutOn, i.By), i.By)
 		}
 		if says != "" {
 			out = append(out, Renewal{Person: personLink(up, i.Person), Role: i.What.Label(), Says: says})
