@@ -45,12 +45,16 @@ func numberIn(text string) float64 {
 	return v
 }
 
-// linesOf is the text of a page, each element's words on a line of their own.
+// linesOf is the text of a page, each element's words on a line of their own, but
+// for numbers that lead to their workings.
 func linesOf(n *html.Node) string {
 	var b strings.Builder
 	for c := range n.Descendants() {
 		if c.Type == html.TextNode {
-			b.WriteString(c.Data + "\n")
+			b.WriteString(c.Data)
+			if next := c.NextSibling; !classed(c.Parent, "computed") && (next == nil || !classed(next, "computed")) {
+				b.WriteString("\n")
+			}
 		}
 	}
 	return b.String()

@@ -63,7 +63,7 @@ func beginReadings(folder string, waiting func(who string)) (*publish.Site, erro
 }
 
 func writeReadings(ctx context.Context, folder *publish.Site, r *Result, s *pages) error {
-	all := marked(s, readingsLeaves(readings.Of(s.procedure)))
+	all := finished(s.Site, readingsLeaves(readings.Of(s.procedure)))
 	if err := putPages(ctx, folder, all, nil); err != nil {
 		return err
 	}

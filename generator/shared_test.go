@@ -44,6 +44,7 @@ func atEnd(f func()) {
 // builtDemo is the demo as it is published on its day.
 type builtDemo struct {
 	site   string
+	people string // the readings, which name people
 	result *generator.Result
 	err    error
 }
@@ -54,8 +55,8 @@ var theDemo = sync.OnceValue(func() (d builtDemo) {
 		return builtDemo{err: err}
 	}
 	atEnd(func() { _ = os.RemoveAll(top) })
-	d.site = filepath.Join(top, "site")
-	d.result, d.err = generator.Build(generator.Options{Manual: "../content", To: d.site, Today: demoDay})
+	d.site, d.people = filepath.Join(top, "site"), filepath.Join(top, "people")
+	d.result, d.err = generator.Build(generator.Options{Manual: "../content", To: d.site, Readings: d.people, Today: demoDay})
 	return d
 })
 

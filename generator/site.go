@@ -32,36 +32,45 @@ type leaf struct {
 }
 
 // leaves are the pages of a site. A new page is one line here.
-func leaves(s *pages) []leaf { return marked(s, unmarked(s)) }
+func leaves(s *pages) []leaf {
+	return append(finished(s.Site, unfinished(s)), translated(s)...)
+}
 
-// marked are pages with the language of the words that they borrow.
-func marked(s *pages, all []leaf) []leaf {
-	if !s.Borrows() {
-		return all
-	}
+// finished are pages with their computed numbers as links, and with the language
+// of the words that they borrow.
+func finished(s *page.Site, all []leaf) []leaf {
 	for i, l := range all {
 		all[i].write = func(w io.Writer) {
-			var text bytes.Buffer
-			l.write(&text)
-			_, _ = w.Write(s.Foreign(text.Bytes())) // into memory: it cannot fail
+			text := paper.Get().(*bytes.Buffer)
+			text.Reset()
+			l.write(text)
+			_, _ = w.Write(s.Finished(text.Bytes(), workings)) // into memory: it cannot fail
+			paper.Put(text)
 		}
 	}
 	return all
 }
 
-func unmarked(s *pages) []leaf {
+// workings writes the workings of a page's numbers.
+func workings(to *bytes.Buffer, w page.Workings) { theme.WriteWorkings(to, w) }
+
+func unfinished(s *pages) []leaf {
 	m := s.Manual
 	all := []leaf{
 		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.front.Front()) }},
-		{"labels.html", func(w io.Writer) { theme.WriteLabels(w, s.register.Labels()) }},
 		{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.front.Search()) }},
-		{"snags.html", func(w io.Writer) { theme.WriteSnags(w, s.front.Snags()) }},
 		{"machines/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Machines()) }},
 		{"tools/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Tools()) }},
 		{"supplies/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Supplies()) }},
 		{"hazards/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Hazards()) }},
 		{"holds/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Holds()) }},
 		{"roles/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Roles()) }},
+	}
+	for _, sheet := range s.register.Sheets() {
+		all = append(all, leaf{sheet.At, func(w io.Writer) { theme.WriteLabels(w, s.register.Labels(sheet)) }})
+	}
+	for _, part := range s.front.SnagPages() {
+		all = append(all, leaf{part.At, func(w io.Writer) { theme.WriteSnags(w, s.front.Snags(part)) }})
 	}
 	if codes := s.register.FaultCodes(); codes != nil {
 		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
@@ -70,7 +79,6 @@ func unmarked(s *pages) []leaf {
 		all = append(all, leaf{"any.html", func(w io.Writer) { theme.WriteGeneral(w, general) }})
 	}
 	all = each(all, s.Shown, func(w io.Writer, p *model.Procedure) { theme.WriteProcedure(w, s.procedure.Procedure(p)) })
-	all = translated(all, s)
 	all = each(all, m.Machines, func(w io.Writer, x *model.Machine) { theme.WriteMachine(w, s.register.Machine(x)) })
 	for _, j := range s.Counted() {
 		name := s.RecordPageOf(j)
@@ -93,16 +101,15 @@ func unmarked(s *pages) []leaf {
 }
 
 // translated are the procedures' pages in the shop's other languages.
-func translated(all []leaf, s *pages) []leaf {
+func translated(s *pages) []leaf {
+	var all []leaf
 	for _, language := range s.Manual.Shop.Also {
 		in := s.procedure.In(language)
+		var here []leaf
 		for _, p := range in.Translated() {
-			all = append(all, leaf{page.PageIn(p, s.Manual.Shop.Language, language), func(w io.Writer) {
-				var text bytes.Buffer
-				theme.WriteProcedure(&text, in.Procedure(p))
-				_, _ = w.Write(in.Foreign(text.Bytes())) // into memory: it cannot fail
-			}})
+			here = append(here, leaf{page.PageIn(p, s.Manual.Shop.Language, language), func(w io.Writer) { theme.WriteProcedure(w, in.Procedure(p)) }})
 		}
+		all = append(all, finished(in.Site, here)...)
 	}
 	return all
 }

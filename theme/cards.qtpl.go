@@ -80,9 +80,7 @@ func StreamTorqueCard(qw422016 *qt422016.Writer, p *register.TorqueCard) {
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul>`)
-		if r.Clamp != "" {
-			streamworkings(qw422016, p.Words, words.Fill(p.ClampLoad, r.Clamp), &r.Working)
-		}
+		streamcomputed(qw422016, r.Clamp)
 		if r.NoClamp != "" {
 			qw422016.N().S(`<p>`)
 			qw422016.E().S(r.NoClamp)
@@ -213,7 +211,12 @@ func streamchemical(qw422016 *qt422016.Writer, w *words.Words, c *page.Chemical)
 		}
 		qw422016.N().S(`</ul>`)
 	}
-	streamcomputed(qw422016, w, c.Computed)
+	for _, s := range c.Unsaid {
+		qw422016.N().S(`<p class="unsaid">`)
+		qw422016.E().S(s)
+		qw422016.N().S(`</p>`)
+	}
+	streamcomputed(qw422016, c.Computed)
 	qw422016.N().S(`<p>`)
 	qw422016.E().S(w.SheetFirst)
 	qw422016.N().S(`</p></section>`)
@@ -235,93 +238,63 @@ func chemical(w *words.Words, c *page.Chemical) string {
 	return qs422016
 }
 
-func streamcomputed(qw422016 *qt422016.Writer, w *words.Words, list []page.Computed) {
+func streamcomputed(qw422016 *qt422016.Writer, list []page.Computed) {
 	for i := range list {
-		c := &list[i]
-
-		if c.Anchor != "" {
-			qw422016.N().S(`<p class="worked"><a href="#`)
-			qw422016.E().S(c.Anchor)
-			qw422016.N().S(`">`)
-			qw422016.E().S(c.Title)
-			qw422016.N().S(`</a></p>`)
-		} else {
-			streamworkings(qw422016, w, c.Title, &c.Working)
-		}
+		qw422016.N().S(`<p class="worked">`)
+		qw422016.E().S(page.Worked(list[i].Title, list[i]))
+		qw422016.N().S(`</p>`)
 	}
 }
 
-func writecomputed(qq422016 qtio422016.Writer, w *words.Words, list []page.Computed) {
+func writecomputed(qq422016 qtio422016.Writer, list []page.Computed) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamcomputed(qw422016, w, list)
+	streamcomputed(qw422016, list)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func computed(w *words.Words, list []page.Computed) string {
+func computed(list []page.Computed) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writecomputed(qb422016, w, list)
+	writecomputed(qb422016, list)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
 }
 
-func streamfootnotes(qw422016 *qt422016.Writer, w *words.Words, title string, list []page.Computed) {
-	if len(list) > 0 {
-		qw422016.N().S(`<section class="workings"><h2>`)
-		qw422016.E().S(title)
-		qw422016.N().S(`</h2>`)
-		for i := range list {
-			qw422016.N().S(`<div class="worked-out" id="`)
-			qw422016.E().S(list[i].Anchor)
-			qw422016.N().S(`"><h3>`)
-			qw422016.E().S(list[i].Title)
-			qw422016.N().S(`</h3>`)
-			streamsteps(qw422016, w, &list[i].Working)
-			qw422016.N().S(`</div>`)
-		}
-		qw422016.N().S(`</section>`)
-		qw422016.N().S(`
+// The workings of a page's numbers, at its foot.
+
+func StreamWorkings(qw422016 *qt422016.Writer, w page.Workings) {
+	qw422016.N().S(`<section class="workings"><h2>`)
+	qw422016.E().S(w.Title)
+	qw422016.N().S(`</h2>`)
+	for i := range w.List {
+		qw422016.N().S(`<div class="worked-out" id="`)
+		qw422016.E().S(w.List[i].Anchor)
+		qw422016.N().S(`"><h3>`)
+		qw422016.E().S(w.List[i].Title)
+		qw422016.N().S(`</h3>`)
+		streamsteps(qw422016, w.Source, &w.List[i].Working)
+		qw422016.N().S(`</div>`)
+	}
+	qw422016.N().S(`</section>`)
+	qw422016.N().S(`
 `)
-	}
 }
 
-func writefootnotes(qq422016 qtio422016.Writer, w *words.Words, title string, list []page.Computed) {
+func WriteWorkings(qq422016 qtio422016.Writer, w page.Workings) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamfootnotes(qw422016, w, title, list)
+	StreamWorkings(qw422016, w)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func footnotes(w *words.Words, title string, list []page.Computed) string {
+func Workings(w page.Workings) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writefootnotes(qb422016, w, title, list)
+	WriteWorkings(qb422016, w)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
 }
 
-func streamworkings(qw422016 *qt422016.Writer, w *words.Words, title string, x *working.Working) {
-	qw422016.N().S(`<details class="working"><summary>`)
-	qw422016.E().S(title)
-	qw422016.N().S(`</summary>`)
-	streamsteps(qw422016, w, x)
-	qw422016.N().S(`</details>`)
-}
-
-func writeworkings(qq422016 qtio422016.Writer, w *words.Words, title string, x *working.Working) {
-	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamworkings(qw422016, w, title, x)
-	qt422016.ReleaseWriter(qw422016)
-}
-
-func workings(w *words.Words, title string, x *working.Working) string {
-	qb422016 := qt422016.AcquireByteBuffer()
-	writeworkings(qb422016, w, title, x)
-	qs422016 := string(qb422016.B)
-	qt422016.ReleaseByteBuffer(qb422016)
-	return qs422016
-}
-
-func streamsteps(qw422016 *qt422016.Writer, w *words.Words, x *working.Working) {
+func streamsteps(qw422016 *qt422016.Writer, source string, x *working.Working) {
 	qw422016.N().S(`<p><code>`)
 	qw422016.E().S(x.Formula)
 	if x.Put != "" {
@@ -358,7 +331,7 @@ func streamsteps(qw422016 *qt422016.Writer, w *words.Words, x *working.Working) 
 	}
 	if x.Source != "" {
 		qw422016.N().S(`<p>`)
-		qw422016.E().S(w.Source)
+		qw422016.E().S(source)
 		qw422016.N().S(`:`)
 		qw422016.N().S(` `)
 		qw422016.E().S(x.Source)
@@ -366,15 +339,15 @@ func streamsteps(qw422016 *qt422016.Writer, w *words.Words, x *working.Working) 
 	}
 }
 
-func writesteps(qq422016 qtio422016.Writer, w *words.Words, x *working.Working) {
+func writesteps(qq422016 qtio422016.Writer, source string, x *working.Working) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamsteps(qw422016, w, x)
+	streamsteps(qw422016, source, x)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func steps(w *words.Words, x *working.Working) string {
+func steps(source string, x *working.Working) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writesteps(qb422016, w, x)
+	writesteps(qb422016, source, x)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

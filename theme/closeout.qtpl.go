@@ -8,8 +8,6 @@ package theme
 
 import "baybinder/generator/show/procedure"
 
-import "baybinder/generator/language/words"
-
 import (
 	qtio422016 "io"
 
@@ -68,9 +66,9 @@ func streamcloseOut(qw422016 *qt422016.Writer, c *procedure.CloseOut) {
 		qw422016.E().S(c.Title)
 		qw422016.N().S(`</h2><p>`)
 		qw422016.E().S(c.Intro)
-		if c.Count > 0 {
+		if c.Count != "" {
 			qw422016.N().S(` `)
-			qw422016.E().S(words.Count(c.MissedAll, c.Count))
+			qw422016.E().S(c.Count)
 		}
 		qw422016.N().S(`</p><table><thead><tr><th scope="col">`)
 		qw422016.E().S(c.What)
@@ -147,9 +145,7 @@ func streamcloseRow(qw422016 *qt422016.Writer, c *procedure.CloseOut, r *procedu
 		qw422016.N().S(`</small>`)
 	}
 	qw422016.N().S(`</th><td class="count">`)
-	if r.Count > 0 {
-		qw422016.N().D(r.Count)
-	}
+	qw422016.E().S(r.Count)
 	qw422016.N().S(`</td><td class="opened">`)
 	if r.Opened != nil {
 		qw422016.N().S(`<a href="`)

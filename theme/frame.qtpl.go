@@ -12,8 +12,6 @@ import "baybinder/generator/show/page"
 
 import "baybinder/generator/show/register"
 
-import "baybinder/generator/language/words"
-
 import (
 	qtio422016 "io"
 
@@ -143,6 +141,7 @@ func head(f *page.Frame) string {
 }
 
 func streamfoot(qw422016 *qt422016.Writer, f *page.Frame) {
+	qw422016.E().S(page.FootHere())
 	qw422016.N().S(`</main>`)
 	qw422016.N().S(`
 `)
@@ -338,7 +337,7 @@ func list(title string, links []page.Link) string {
 	return qs422016
 }
 
-func streamfactList(qw422016 *qt422016.Writer, w *words.Words, facts []register.Fact) {
+func streamfactList(qw422016 *qt422016.Writer, facts []register.Fact) {
 	if len(facts) > 0 {
 		qw422016.N().S(`<dl class="facts">`)
 		for _, f := range facts {
@@ -353,22 +352,22 @@ func streamfactList(qw422016 *qt422016.Writer, w *words.Words, facts []register.
 				}
 				streamanchor(qw422016, l)
 			}
-			streamcomputed(qw422016, w, f.Computed)
+			streamcomputed(qw422016, f.Computed)
 			qw422016.N().S(`</dd></div>`)
 		}
 		qw422016.N().S(`</dl>`)
 	}
 }
 
-func writefactList(qq422016 qtio422016.Writer, w *words.Words, facts []register.Fact) {
+func writefactList(qq422016 qtio422016.Writer, facts []register.Fact) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamfactList(qw422016, w, facts)
+	streamfactList(qw422016, facts)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func factList(w *words.Words, facts []register.Fact) string {
+func factList(facts []register.Fact) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writefactList(qb422016, w, facts)
+	writefactList(qb422016, facts)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

@@ -144,13 +144,14 @@ func StreamLabels(qw422016 *qt422016.Writer, p *register.Labels) {
 			qw422016.E().S(l.Note)
 			qw422016.N().S(`</p>`)
 		}
-		qw422016.N().S(`<p>`)
+		qw422016.N().S(`<p class="short-code">`)
 		qw422016.E().S(l.Short)
 		qw422016.N().S(`</p></div></li>`)
 		qw422016.N().S(`
 `)
 	}
 	qw422016.N().S(`</ul>`)
+	streamparts(qw422016, p.Words, p.Parts)
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -399,9 +400,14 @@ func streamgroups(qw422016 *qt422016.Writer, p *register.Index, id, name string,
 				qw422016.E().S(r.Note)
 				qw422016.N().S(`</span>`)
 			}
-			qw422016.N().S(`<span class="count">`)
-			qw422016.N().D(r.Count)
-			qw422016.N().S(`</span></li>`)
+			if r.List != "" {
+				qw422016.N().S(`<span class="count"><a class="counts" href="`)
+				qw422016.E().S(r.List)
+				qw422016.N().S(`">`)
+				qw422016.N().D(r.Count)
+				qw422016.N().S(`</a></span>`)
+			}
+			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul></div>`)
 	}
@@ -446,8 +452,8 @@ func StreamEntry(qw422016 *qt422016.Writer, p *register.Entry) {
 		qw422016.E().S(p.Name)
 		qw422016.N().S(`"></p>`)
 	}
-	streamfactList(qw422016, p.Words, p.Facts)
-	streamcomputed(qw422016, p.Words, p.Computed)
+	streamfactList(qw422016, p.Facts)
+	streamcomputed(qw422016, p.Computed)
 	if p.Note != "" {
 		qw422016.N().S(`<p>`)
 		qw422016.E().S(p.Note)
@@ -456,7 +462,7 @@ func StreamEntry(qw422016 *qt422016.Writer, p *register.Entry) {
 	if p.Label != nil {
 		streamchemical(qw422016, p.Words, p.Label)
 	}
-	qw422016.N().S(`<section class="around"><h2>`)
+	qw422016.N().S(`<section class="around" id="used"><h2>`)
 	qw422016.E().S(p.UsedBy)
 	qw422016.N().S(`</h2>`)
 	if len(p.Uses) == 0 {
@@ -528,7 +534,7 @@ func StreamMachine(qw422016 *qt422016.Writer, p *register.Machine) {
 	if p.UnitBox {
 		qw422016.N().S(`<div class="unit-box" id="unit-box" hidden></div>`)
 	}
-	qw422016.N().S(`<section class="topic"><h2>`)
+	qw422016.N().S(`<section class="topic" id="procedures"><h2>`)
 	qw422016.E().S(p.ProceduresFor)
 	qw422016.N().S(`</h2>`)
 	streambyUse(qw422016, p.Uses, "h3")
@@ -547,9 +553,9 @@ func StreamMachine(qw422016 *qt422016.Writer, p *register.Machine) {
 		}
 		qw422016.N().S(`</ul></section>`)
 	}
-	streammachineFacts(qw422016, p.Words, p.Serials, p.Units)
-	streammachineFacts(qw422016, p.Words, p.Words.Points, p.Points)
-	streammachineFacts(qw422016, p.Words, p.Words.Energies, p.Energies)
+	streammachineFacts(qw422016, p.Serials, p.Units)
+	streammachineFacts(qw422016, p.Words.Points, p.Points)
+	streammachineFacts(qw422016, p.Words.Energies, p.Energies)
 	if len(p.Reach) > 0 {
 		qw422016.N().S(`<section class="around reach"><h2>`)
 		qw422016.E().S(p.Front.ToReach)
@@ -578,10 +584,10 @@ func StreamMachine(qw422016 *qt422016.Writer, p *register.Machine) {
 		qw422016.N().S(`
 `)
 	}
-	streammachineThings(qw422016, p.Words, p.Words.Parts, p.Parts)
-	streammachineThings(qw422016, p.Words, p.Words.Fasteners, p.Fasteners)
-	streammachineThings(qw422016, p.Words, p.Words.Fluids, p.Fluids)
-	streammachineFacts(qw422016, p.Words, p.Words.Settings, p.Settings)
+	streammachineThings(qw422016, p.Words.Parts, p.Parts)
+	streammachineThings(qw422016, p.Words.Fasteners, p.Fasteners)
+	streammachineThings(qw422016, p.Words.Fluids, p.Fluids)
+	streammachineFacts(qw422016, p.Words.Settings, p.Settings)
 	if p.Jobs != nil {
 		streamjobsDone(qw422016, p.Jobs)
 	}
@@ -602,33 +608,33 @@ func Machine(p *register.Machine) string {
 	return qs422016
 }
 
-func streammachineFacts(qw422016 *qt422016.Writer, w *words.Words, name string, facts []register.Fact) {
+func streammachineFacts(qw422016 *qt422016.Writer, name string, facts []register.Fact) {
 	if len(facts) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(name)
 		qw422016.N().S(`</h2>`)
-		streamfactList(qw422016, w, facts)
+		streamfactList(qw422016, facts)
 		qw422016.N().S(`</section>`)
 		qw422016.N().S(`
 `)
 	}
 }
 
-func writemachineFacts(qq422016 qtio422016.Writer, w *words.Words, name string, facts []register.Fact) {
+func writemachineFacts(qq422016 qtio422016.Writer, name string, facts []register.Fact) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streammachineFacts(qw422016, w, name, facts)
+	streammachineFacts(qw422016, name, facts)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func machineFacts(w *words.Words, name string, facts []register.Fact) string {
+func machineFacts(name string, facts []register.Fact) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writemachineFacts(qb422016, w, name, facts)
+	writemachineFacts(qb422016, name, facts)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
 }
 
-func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string, things []register.Thing) {
+func streammachineThings(qw422016 *qt422016.Writer, name string, things []register.Thing) {
 	if len(things) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(name)
@@ -647,8 +653,8 @@ func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string,
 				qw422016.N().S(`</small>`)
 			}
 			qw422016.N().S(`</h3>`)
-			streamfactList(qw422016, w, t.Facts)
-			streamcomputed(qw422016, w, t.Computed)
+			streamfactList(qw422016, t.Facts)
+			streamcomputed(qw422016, t.Computed)
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul></section>`)
@@ -657,15 +663,15 @@ func streammachineThings(qw422016 *qt422016.Writer, w *words.Words, name string,
 	}
 }
 
-func writemachineThings(qq422016 qtio422016.Writer, w *words.Words, name string, things []register.Thing) {
+func writemachineThings(qq422016 qtio422016.Writer, name string, things []register.Thing) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streammachineThings(qw422016, w, name, things)
+	streammachineThings(qw422016, name, things)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func machineThings(w *words.Words, name string, things []register.Thing) string {
+func machineThings(name string, things []register.Thing) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writemachineThings(qb422016, w, name, things)
+	writemachineThings(qb422016, name, things)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
@@ -680,46 +686,51 @@ func StreamSnags(qw422016 *qt422016.Writer, p *front.Snags) {
 	qw422016.N().S(`</p></header>`)
 	qw422016.N().S(`
 `)
-	qw422016.N().S(`<section class="around"><h2>`)
-	qw422016.E().S(p.Errors)
-	qw422016.N().S(`,`)
-	qw422016.N().S(` `)
-	qw422016.E().S(p.Advice)
-	qw422016.N().S(`</h2>`)
-	if len(p.Findings) == 0 {
-		qw422016.N().S(`<p>`)
-		qw422016.E().S(p.NoFindings)
-		qw422016.N().S(`</p>`)
-	} else {
-		qw422016.N().S(`<ul class="snags">`)
-		for i := range p.Findings {
-			f := &p.Findings[i]
+	streamparts(qw422016, p.Words, p.Parts)
+	if p.First || len(p.Findings) > 0 {
+		qw422016.N().S(`<section class="around"><h2>`)
+		qw422016.E().S(p.Errors)
+		qw422016.N().S(`,`)
+		qw422016.N().S(` `)
+		qw422016.E().S(p.Advice)
+		qw422016.N().S(`</h2>`)
+		if len(p.Findings) == 0 {
+			qw422016.N().S(`<p>`)
+			qw422016.E().S(p.NoFindings)
+			qw422016.N().S(`</p>`)
+		} else {
+			qw422016.N().S(`<ul class="snags">`)
+			for i := range p.Findings {
+				f := &p.Findings[i]
 
-			qw422016.N().S(`<li><b>`)
-			qw422016.E().S(f.Level)
-			qw422016.N().S(`</b>`)
-			qw422016.N().S(` `)
-			qw422016.N().S(`<code>`)
-			qw422016.E().S(f.Place)
-			qw422016.N().S(`</code>`)
-			qw422016.N().S(` `)
-			qw422016.E().S(f.Message)
-			qw422016.N().S(` `)
-			qw422016.N().S(`[`)
-			qw422016.E().S(f.Code)
-			qw422016.N().S(`]`)
-			if f.Mend != "" {
-				qw422016.N().S(`<br>`)
-				qw422016.E().S(f.Mend)
+				qw422016.N().S(`<li><b>`)
+				qw422016.E().S(f.Level)
+				qw422016.N().S(`</b>`)
+				qw422016.N().S(` `)
+				qw422016.N().S(`<code>`)
+				qw422016.E().S(f.Place)
+				qw422016.N().S(`</code>`)
+				qw422016.N().S(` `)
+				qw422016.E().S(f.Message)
+				qw422016.N().S(` `)
+				qw422016.N().S(`[`)
+				qw422016.E().S(f.Code)
+				qw422016.N().S(`]`)
+				if f.Mend != "" {
+					qw422016.N().S(`<br>`)
+					qw422016.E().S(f.Mend)
+				}
+				qw422016.N().S(`</li>`)
 			}
-			qw422016.N().S(`</li>`)
+			qw422016.N().S(`</ul>`)
 		}
-		qw422016.N().S(`</ul>`)
-	}
-	qw422016.N().S(`</section>`)
-	qw422016.N().S(`
+		qw422016.N().S(`</section>`)
+		qw422016.N().S(`
 `)
-	streamfeedback(qw422016, p.Said)
+	}
+	if p.Said != nil {
+		streamfeedback(qw422016, p.Said)
+	}
 	if len(p.NotReached) > 0 {
 		streamlist(qw422016, p.Words.NotReached, p.NotReached)
 		qw422016.N().S(`<p>`)
@@ -732,12 +743,13 @@ func StreamSnags(qw422016 *qt422016.Writer, p *front.Snags) {
 		qw422016.N().S(`</h2><ul>`)
 		for _, d := range p.Drafts {
 			qw422016.N().S(`<li>`)
-			qw422016.E().S(d)
+			qw422016.E().S(d.Name)
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul></section>`)
 	}
 	streamreadables(qw422016, p.Readables)
+	streamparts(qw422016, p.Words, p.Parts)
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -750,6 +762,45 @@ func WriteSnags(qq422016 qtio422016.Writer, p *front.Snags) {
 func Snags(p *front.Snags) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteSnags(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// The pages of a list that is too long for one.
+
+func streamparts(qw422016 *qt422016.Writer, w *words.Words, all []page.Part) {
+	if len(all) > 0 {
+		qw422016.N().S(`<nav class="parts" aria-label="`)
+		qw422016.E().S(w.PartsOfList)
+		qw422016.N().S(`"><ol>`)
+		for _, p := range all {
+			qw422016.N().S(`<li><a href="`)
+			qw422016.E().S(p.Address)
+			qw422016.N().S(`"`)
+			if p.Here {
+				qw422016.N().S(` `)
+				qw422016.N().S(`aria-current="page"`)
+			}
+			qw422016.N().S(`>`)
+			qw422016.E().S(p.Name)
+			qw422016.N().S(`</a></li>`)
+		}
+		qw422016.N().S(`</ol></nav>`)
+		qw422016.N().S(`
+`)
+	}
+}
+
+func writeparts(qq422016 qtio422016.Writer, w *words.Words, all []page.Part) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamparts(qw422016, w, all)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func parts(w *words.Words, all []page.Part) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writeparts(qb422016, w, all)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
@@ -802,7 +853,7 @@ func streamreadables(qw422016 *qt422016.Writer, all []front.Readable) {
 					qw422016.N().S(`</b>`)
 				}
 				qw422016.N().S(`</td><td>`)
-				qw422016.N().D(r.Longest)
+				qw422016.E().S(r.Longest)
 				qw422016.N().S(`,`)
 				qw422016.N().S(` `)
 				qw422016.N().S(`<a href="`)
@@ -812,7 +863,7 @@ func streamreadables(qw422016 *qt422016.Writer, all []front.Readable) {
 				qw422016.N().S(` `)
 				qw422016.E().S(r.Step.Name)
 				qw422016.N().S(`</a></td><td>`)
-				qw422016.N().D(r.Words)
+				qw422016.E().S(r.Words)
 				qw422016.N().S(`</td></tr>`)
 				qw422016.N().S(`
 `)

@@ -6,8 +6,6 @@
 
 package theme
 
-import "baybinder/generator/show/page"
-
 import "baybinder/generator/show/procedure"
 
 import "baybinder/generator/language/words"
@@ -105,7 +103,6 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *procedure.Procedure) {
 	qw422016.E().S(p.NotSafe)
 	qw422016.N().S(`</p>`)
 	streamtimeLine(qw422016, &p.TimeLine)
-	streamfootnotes(qw422016, p.Words, p.WorkingsTitle, p.Workings)
 	streamlist(qw422016, p.Words.Calls, p.Calls)
 	streamlist(qw422016, p.Words.CalledBy, p.CalledBy)
 	streamlist(qw422016, p.Words.SeenBy, p.SeenBy)
@@ -316,11 +313,9 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *procedure.Before
 	qw422016.N().S(`</h2><div><h2>`)
 	qw422016.E().S(w.Who)
 	qw422016.N().S(`</h2>`)
-	if b.People > 1 {
+	if b.People != "" {
 		qw422016.N().S(`<p><b>`)
-		people := words.Count(w.PeopleAtOnce, b.People)
-
-		qw422016.E().S(people)
+		qw422016.E().S(b.People)
 		qw422016.N().S(`</b></p>`)
 	} else {
 		qw422016.N().S(`<p><b>`)
@@ -458,7 +453,7 @@ func streambefore(qw422016 *qt422016.Writer, w *words.Words, b *procedure.Before
 			qw422016.N().S(`<li>`)
 			if it.Amount != "" {
 				qw422016.N().S(`<b>`)
-				streamnumber(qw422016, it.Amount, it.Computed)
+				qw422016.E().S(it.Amount)
 				qw422016.N().S(`</b>`)
 				qw422016.N().S(` `)
 			}
@@ -489,26 +484,22 @@ func before(w *words.Words, b *procedure.Before) string {
 // The times of a kind of unit.
 
 func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *procedure.UnitTime) {
-	qw422016.N().S(`<a href="#`)
-	qw422016.E().S(t.Computed[0].Anchor)
-	qw422016.N().S(`"><b>`)
+	qw422016.N().S(`<b>`)
 	qw422016.E().S(t.Work)
-	qw422016.N().S(`</b></a>`)
+	qw422016.N().S(`</b>`)
 	qw422016.N().S(` `)
 	qw422016.E().S(w.HoursOfWork)
 	qw422016.N().S(`,`)
 	qw422016.N().S(` `)
-	qw422016.N().S(`<a href="#`)
-	qw422016.E().S(t.Computed[1].Anchor)
-	qw422016.N().S(`"><b>`)
+	qw422016.N().S(`<b>`)
 	qw422016.E().S(t.Bay)
-	qw422016.N().S(`</b></a>`)
+	qw422016.N().S(`</b>`)
 	qw422016.N().S(` `)
 	qw422016.E().S(w.TimeInTheBay)
 	if t.Note != "" {
 		qw422016.N().S(` `)
 		qw422016.N().S(`(`)
-		streamnumber(qw422016, t.Note, t.Computed[2:])
+		qw422016.E().S(t.Note)
 		qw422016.N().S(`)`)
 	}
 }
@@ -715,7 +706,7 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *procedure.Step) {
 	for _, o := range s.Orders {
 		qw422016.N().S(string(o))
 	}
-	streamcomputed(qw422016, w, s.Computed)
+	streamcomputed(qw422016, s.Computed)
 	for _, t := range s.Why {
 		qw422016.N().S(`<div class="because`)
 		if t.Keeps {
@@ -758,7 +749,7 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *procedure.Step) {
 		qw422016.N().S(`</ul>`)
 	}
 	if s.Said != "" {
-		qw422016.N().S(`<p class="said-here"><a href="#said">`)
+		qw422016.N().S(`<p class="said-here"><a href="#said" data-counts="said">`)
 		qw422016.E().S(s.Said)
 		qw422016.N().S(`</a></p>`)
 	}
@@ -813,7 +804,7 @@ func streamstand(qw422016 *qt422016.Writer, w *words.Words, title string, list [
 	if len(list) > 0 {
 		qw422016.N().S(`:`)
 		qw422016.N().S(` `)
-		qw422016.N().S(`<span class="how-many">`)
+		qw422016.N().S(`<span class="how-many" data-counts="list">`)
 		qw422016.N().D(len(list))
 		qw422016.N().S(`</span>`)
 	}
@@ -934,12 +925,12 @@ func streamunitLine(qw422016 *qt422016.Writer, u *procedure.UnitLine) {
 		qw422016.N().S(`</b>`)
 		qw422016.N().S(` `)
 		qw422016.N().S(`<span>`)
-		streamnumber(qw422016, r.Times, r.Computed)
+		qw422016.E().S(r.Times)
 		if r.Waits != "" {
 			qw422016.N().S(` `)
 			qw422016.N().S(`·`)
 			qw422016.N().S(` `)
-			streamnumber(qw422016, r.Waits, r.Waiting)
+			qw422016.E().S(r.Waits)
 		}
 		if r.Says != "" {
 			qw422016.N().S(` `)
@@ -952,7 +943,7 @@ func streamunitLine(qw422016 *qt422016.Writer, u *procedure.UnitLine) {
 	qw422016.N().S(`</ol>`)
 	for _, n := range u.Notes {
 		qw422016.N().S(`<p>`)
-		streamnumber(qw422016, n.Text, n.Computed)
+		qw422016.E().S(n)
 		qw422016.N().S(`</p>`)
 	}
 	qw422016.N().S(`</div>`)
@@ -967,34 +958,6 @@ func writeunitLine(qq422016 qtio422016.Writer, u *procedure.UnitLine) {
 func unitLine(u *procedure.UnitLine) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	writeunitLine(qb422016, u)
-	qs422016 := string(qb422016.B)
-	qt422016.ReleaseByteBuffer(qb422016)
-	return qs422016
-}
-
-// A number that leads to its working, where it has one.
-
-func streamnumber(qw422016 *qt422016.Writer, text string, list []page.Computed) {
-	if len(list) > 0 {
-		qw422016.N().S(`<a href="#`)
-		qw422016.E().S(list[0].Anchor)
-		qw422016.N().S(`">`)
-		qw422016.E().S(text)
-		qw422016.N().S(`</a>`)
-	} else {
-		qw422016.E().S(text)
-	}
-}
-
-func writenumber(qq422016 qtio422016.Writer, text string, list []page.Computed) {
-	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamnumber(qw422016, text, list)
-	qt422016.ReleaseWriter(qw422016)
-}
-
-func number(text string, list []page.Computed) string {
-	qb422016 := qt422016.AcquireByteBuffer()
-	writenumber(qb422016, text, list)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
@@ -1096,7 +1059,7 @@ func streamderived(qw422016 *qt422016.Writer, w *words.Words, d *procedure.Deriv
 	for _, n := range d.Notes {
 		qw422016.N().S(string(n))
 	}
-	streamcomputed(qw422016, w, d.Computed)
+	streamcomputed(qw422016, d.Computed)
 	qw422016.N().S(`<ul class="tags">`)
 	for _, t := range d.Tools {
 		qw422016.N().S(`<li><b class="tool">`)

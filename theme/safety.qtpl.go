@@ -263,7 +263,7 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		qw422016.E().S(l)
 		qw422016.N().S(`</p>`)
 	}
-	streamcomputed(qw422016, w, h.Computed)
+	streamcomputed(qw422016, h.Computed)
 	if h.IfNot != "" {
 		qw422016.N().S(`<p class="if-not"><b>`)
 		qw422016.E().S(w.IfNot)

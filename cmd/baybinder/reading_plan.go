@@ -30,13 +30,13 @@ func (c *planCommand) Run(g *globals, d *output) error {
 	}
 	sum := 0
 	for n, reading := range training.Order(plan) {
-		sum += reading.Seconds
-		d.say("%d. %s, %s%s", n+1, reading.Procedure.Label(), training.Minutes(reading.Seconds), actsOf(reading))
+		sum += training.Minutes(reading.Seconds)
+		d.say("%d. %s, %d min%s", n+1, reading.Procedure.Label(), training.Minutes(reading.Seconds), actsOf(reading))
 		for _, p := range reading.BuildsOn {
 			d.say("   builds on %s", p.Label())
 		}
 	}
-	d.say("In all %s of reading.", training.Minutes(sum))
+	d.say("In all %d min of reading.", max(1, sum))
 	d.course(training.NewStandings(r.Manual, o.Today), r.Manual, plan)
 	return bad
 }

@@ -32,7 +32,7 @@ func isTime(q quantity.Quantity) bool { return q.Fits(quantity.Duration) || q.Fi
 func runAgainIn(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, h := range c.Manual.Holds {
-		if !h.Unread && !h.AgainIn.IsZero() && h.Near.IsZero() {
+		if !h.Unread && !h.Lost("near") && !h.AgainIn.IsZero() && h.Near.IsZero() {
 			found = append(found, decode.MissingField.At(h.At, "%s is measured again in %s, and nothing says after which readings", h.ID, h.AgainIn).
 				WithMend("write near: with the part of the limit that is too near its end"))
 		}

@@ -1,6 +1,9 @@
 package quantity
 
-import "strings"
+import (
+	"errors"
+	"strings"
+)
 
 // Stretch is an amount that is waited for, and the most that it may come to
 // where one is given: "10 min", "24 to 72 h".
@@ -12,9 +15,11 @@ type Stretch struct {
 // ParseStretch reads a stretch, which must be all of text. The error is an
 // *Error.
 func ParseStretch(text string, want Dimension) (Stretch, error) {
-	if l, err := ParseRange(text, want); err == nil {
+	l, err := ParseRange(text, want)
+	if err == nil {
 		return Stretch{l.first, l.second}, nil
-	} else if strings.Contains(" "+text+" ", " to ") {
+	}
+	if e := new(Error); errors.As(err, &e) && e.cause == dashRange || strings.Contains(" "+text+" ", " to ") {
 		return Stretch{}, err
 	}
 	q, err := Parse(text, want)

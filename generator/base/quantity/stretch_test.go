@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"errors"
 	"regexp"
 	"testing"
 )
@@ -20,6 +21,7 @@ func TestStretch(t *testing.T) {
 		"10 bar to 20 bar": {-1, 0, ""},
 		"at most 10 min":   {-1, 0, ""},
 		"10 ± 1 min":       {-1, 0, ""},
+		"24 - 72 h":        {-1, 0, ""},
 		"":                 {-1, 0, ""},
 	} {
 		s, err := ParseStretch(text, Duration)
@@ -34,5 +36,13 @@ func TestStretch(t *testing.T) {
 		if err == nil && (s.Least.Base() != want.least || s.Most.Base() != want.most || s.String() != want.printed) {
 			t.Errorf("%q: %v, %v, %q", text, s.Least.Base(), s.Most.Base(), s.String())
 		}
+	}
+}
+
+func TestStretchMendsADash(t *testing.T) {
+	_, err := ParseStretch("24 - 72 h", Duration)
+	e := new(Error)
+	if !errors.As(err, &e) || e.Mend() != "write 24 to 72 h" {
+		t.Errorf("%v", err)
 	}
 }

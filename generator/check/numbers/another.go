@@ -37,6 +37,7 @@ func (b *beside) another(text string, q quantity.Found) bool {
 func (b *beside) ofThing(l *shape.Language, q quantity.Found, before, behind []string) bool {
 	is := func(word string) bool {
 		return !b.names[word] && (isOneOf(l.Asides.Things, word, l.Verbs.Plurals) ||
+			(q.Fits(quantity.Volume) || q.Fits(quantity.Mass)) && isOneOf(l.Asides.Vessels, word, l.Verbs.Plurals) ||
 			q.Fits(quantity.Voltage) && isOneOf(l.Asides.Scales, word, l.Verbs.Plurals) ||
 			q.Fits(quantity.Pressure) && isOneOf(l.Asides.Media, word, l.Verbs.Plurals))
 	}

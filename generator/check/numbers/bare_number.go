@@ -41,6 +41,28 @@ func bareNumbers(s sentence.Sentence) []typed {
 	return out
 }
 
+// plainRange is a range without a unit, one end of which has decimals: "1.22 to
+// 1.28".
+var plainRange = regexp.MustCompile(`(?:^|[\s(,:])(\d+[.,]\d+|\d+)\s*(?:to|a|hasta|bis|-|–)\s*(\d+[.,]\d+|\d+)`)
+
+// plainRanges are the ranges without a unit in a sentence that stops at a
+// measurement without one, a density or a pH.
+func plainRanges(s sentence.Sentence) []typed {
+	var out []typed
+	for _, l := range s.Links {
+		h, is := l.To.(*model.Hold)
+		if !is || !l.Is(model.LinkHold) || h.Limit.IsZero() || h.Limit.Unit != quantity.Plain && h.Limit.Unit != quantity.PH {
+			continue
+		}
+		for _, m := range plainRange.FindAllStringSubmatchIndex(s.Text, -1) {
+			if strings.ContainsAny(s.Text[m[2]:m[5]], ".,") && alone(s.Text[m[1]:]) {
+				out = append(out, bare(s.Text, l, m[2], m[3]), bare(s.Text, l, m[4], m[5]))
+			}
+		}
+	}
+	return out
+}
+
 func setsValue(act model.Act) bool {
 	return act == model.Tighten || act == model.Fill || act == model.Reset
 }

@@ -2,6 +2,7 @@ package numbers
 
 import (
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/lifting"
 )
@@ -53,12 +54,12 @@ func indexOver(l lift, a lifting.Assessment, people int) finding.Finding {
 	f := LiftingIndex.At(l.link.At, "the %s is %s for %s: a lifting index of %s, where at most 1 is recommended", l.part.Label(), l.part.Mass, persons(people), a.IndexText())
 	for more := people + 1; more <= 4; more++ {
 		if less, _ := lifting.OfPart(l.part, more); !less.Over() {
-			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, a.Working)
+			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, a.Explain(&language.Default().Worked.Lift))
 			break
 		}
 	}
 	if f.Mend == "" {
-		f = f.WithMend("name lifting gear in this step: [](tool:…), or bring it nearer; %s", a.Working)
+		f = f.WithMend("name lifting gear in this step: [](tool:…), or bring it nearer; %s", a.Explain(&language.Default().Worked.Lift))
 	}
 	return f.See(l.part.At, "its mass and lift are here")
 }

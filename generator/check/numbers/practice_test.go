@@ -41,6 +41,9 @@ var rightSentences = []string{
 	"Grease the [plate](energy:plate)'s rail with 200 °C grease.",
 	// Lengths.
 	"Measure the pad 10 mm from the edge. [](hold:pad)",
+	"Read the density, 1.22 to 1.28, at each of the 3 to 6 cells. [](hold:density)",
+	"Read the density twice, 1.5 to 2 min apart. [](hold:density)",
+	"Set the scale to 1.1 to 1.3 g/mL and read the density. [](hold:density)",
 	"Measure the pad at four places 30 mm apart. [](hold:pad)",
 	"Measure the pad with the 150 mm caliper. [](hold:pad)",
 	"Measure the pad every 20 mm; it has at least 2 mm. [](hold:pad)",
@@ -53,6 +56,8 @@ var rightSentences = []string{
 	"[Let the pressure out](release:lift) until the 250 bar dial shows 0 bar.",
 	"[Fill it](fill:lift-oil) from the 20 L drum, 0.5 L at a time.",
 	"Wipe it with 50 mL of [oil](supply:oil) on a 30 cm rag.",
+	"[Drain the oil](drain:lift-oil) into a drum for 200 L.",
+	"[Drain the oil](drain:lift-oil) into a drum of 60 L, or two 20 L cans.",
 	"Pour [oil](supply:oil) from the 400 mL cartridge into the 10 L bucket.",
 	"[Set the valve back](reset:relief) to 180 bar, never to 200 bar.",
 }
@@ -77,6 +82,7 @@ var rightInSpanish = []string{
 	"[Llene](fill:lift-oil) con el bidón de 20 L, en tandas de 0,5 L.",
 	"Limpie con 50 mL de [aceite](supply:oil) del cartucho de 400 mL.",
 	"[Reponga la válvula](reset:relief) a 180 bar, nunca a 200 bar.",
+	"[Vacíe el aceite](drain:lift-oil) en un bidón de 200 L.",
 	"Engrase el carril de la [placa](energy:plate) con grasa de 200 °C.",
 }
 
@@ -101,6 +107,8 @@ var wrongSentences = []string{
 	"Wait ⟦value-disagrees⟧30 min for the drive. [](hold:long-wait)",
 	"Wait ⟦value-disagrees⟧3 s for the drive. [](hold:long-wait)",
 	"The [plate](energy:plate) has ⟦value-disagrees⟧16.5 °C.",
+	"Read the density, 1.22 to ⟦value-disagrees⟧1.82. [](hold:density)",
+	"[Read the density](hold:density): 1.22 to ⟦value-disagrees⟧12.8.",
 	"The pad has at least ⟦value-disagrees⟧20 mm. [](hold:pad)",
 	"[Lift the seat out](remove:seat), ⟦value-disagrees⟧1.4 kg, with the [hoist](tool:hoist).",
 	"The [lift hydraulics](energy:lift) have ⟦value-disagrees⟧18 bar.",

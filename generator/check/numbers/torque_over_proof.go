@@ -6,6 +6,7 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
 )
@@ -42,7 +43,7 @@ func torqueOverProof(f *model.Fastener) []finding.Finding {
 	}
 	return []finding.Finding{TorqueOverProof.At(torqueAt(f), "%s pull %s into the %s, %s, class %s, and its proof load is %s",
 		highest(f), load.Clamp, f.Label(), thread, class.Code, load.Proof).
-		WithMend("look up torque, thread, class and condition again; %s", load.Working)}
+		WithMend("look up torque, thread, class and condition again; %s", load.Explain(&language.Default().Worked.Bolt))}
 }
 
 // torqueAt is where the machine's file says how tight a fastener is.

@@ -108,10 +108,26 @@ func (b *beside) judge(s sentence.Sentence) []finding.Finding {
 		}
 	}
 	first := wrong[0]
-	return []finding.Finding{ValueDisagrees.At(s.At.Part(first.Start, first.End), "the sentence says %s, and %s says %s",
-		listOf(said), first.rivals[0].who, listOf(right)).
+	return []finding.Finding{ValueDisagrees.At(s.At.Part(first.Start, first.End), "the sentence says %s, and %s %s",
+		listOf(said), saying(wrong), listOf(right)).
 		WithMend("write that number; what is said of another thing stands in a sentence of its own").
 		See(first.rivals[0].of.Base().At, "it is stated here")}
+}
+
+// saying is who states what amounts are held against.
+func saying(wrong []typed) string {
+	var who []string
+	for _, t := range wrong {
+		for _, r := range t.rivals {
+			if !slices.Contains(who, r.who) {
+				who = append(who, r.who)
+			}
+		}
+	}
+	if len(who) > 1 {
+		return listOf(who) + " say"
+	}
+	return who[0] + " says"
 }
 
 // says is a rival as a message names it: with its thing.
@@ -137,12 +153,12 @@ func amountsOf(s sentence.Sentence, b *beside) []typed {
 	var out []typed
 	found := withLowerEnds(s.Text, quantity.Find(s.Text))
 	for i, q := range found {
-		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q) || rating(s.Text, q) || container(s.Text, q) || b.another(s.Text, q) {
+		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q) || rating(s.Text, q) || b.another(s.Text, q) {
 			continue
 		}
 		out = append(out, typed{Found: q, said: q.String(), times: timesOf(s.Text[:q.Start])})
 	}
-	return append(out, bareNumbers(s)...)
+	return slices.Concat(out, bareNumbers(s), plainRanges(s))
 }
 
 var factor = regexp.MustCompile(`(\d+)\s*[x×]\s*$`)
@@ -316,16 +332,7 @@ func atLink(text string, q quantity.Found, l sentence.Placed) bool {
 	return q.Start >= l.End && language.IsOf(strings.TrimSpace(text[l.End:q.Start]))
 }
 
-var (
-	ratingBefore = regexp.MustCompile(`\bCAT\s+I[IV]*\s*$`)
-	canBehind    = regexp.MustCompile(`^[\s-]*(?:can|drum|tray|bucket|jug|bottle|tank|container|canister|keg|cup|syringe|tin|pot|pail|jar|pan|bag|box|tub|cartridge|tube|sachet|sack|barrel|pump can)s?\b`)
-	canBefore    = regexp.MustCompile(`(?i)\b(?:bandeja|bidón|cubo|jarra|botella|depósito|recipiente|lata|garrafa|tanque|bote|envase|jeringa|vaso|caja|bolsa|cartucho|tubo|saco|barril)s?\s+de\s+$`)
-)
+var ratingBefore = regexp.MustCompile(`\bCAT\s+I[IV]*\s*$`)
 
 // rating says whether a voltage is a tester's category, "CAT III 1000 V".
 func rating(text string, q quantity.Found) bool { return ratingBefore.MatchString(text[:q.Start]) }
-
-// container says whether an amount is the size of what holds it: "the 10 L can".
-func container(text string, q quantity.Found) bool {
-	return (q.Fits(quantity.Volume) || q.Fits(quantity.Mass)) && (canBehind.MatchString(text[q.End:]) || canBefore.MatchString(text[:q.Start]))
-}

@@ -11,6 +11,7 @@ import (
 
 	"baybinder/generator/base/position"
 	"baybinder/generator/command/rename"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/offers"
 	"baybinder/generator/prove/walk"
@@ -183,7 +184,7 @@ func stepLines(h offers.Here) []string {
 		out = append(out, t.Fastener.Label()+": "+t.Words)
 		for _, w := range t.Ways {
 			if w.Adapter != nil {
-				out = append(out, "  "+w.Wrench.Label()+" with "+w.Adapter.Label()+" set to "+w.Set.String()+": "+w.Working.Formula)
+				out = append(out, "  "+w.Wrench.Label()+" with "+w.Adapter.Label()+" set to "+w.Set.String()+": "+w.Explain(&language.Default().Worked.Adapter).Formula)
 			}
 		}
 	}

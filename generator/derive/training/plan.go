@@ -146,8 +146,11 @@ const (
 )
 
 // Seconds is how long a procedure takes to read.
-func Seconds(p *model.Procedure) int {
-	var m matter
+func Seconds(p *model.Procedure) int { return MatterOf(p).seconds() }
+
+// MatterOf is what there is to read of a procedure.
+func MatterOf(p *model.Procedure) Matter {
+	var m Matter
 	m.blocks(p.Intro)
 	for _, phase := range p.Phases {
 		m.blocks([]model.Block{phase.Title})
@@ -163,35 +166,33 @@ func Seconds(p *model.Procedure) int {
 	for _, s := range p.Steps {
 		m.blocks(s.Blocks)
 	}
-	return m.seconds()
+	return m
 }
 
-// matter is what there is to read.
-type matter struct{ words, pictures, tables int }
+// Matter is what there is to read.
+type Matter struct{ Words, Pictures, Tables int }
 
-func (m *matter) blocks(blocks []model.Block) {
+func (m *Matter) blocks(blocks []model.Block) {
 	for _, b := range blocks {
-		m.words += len(strings.Fields(b.Plain))
-		m.tables += strings.Count(strings.Join(b.Parts, ""), "<table")
+		m.Words += len(strings.Fields(b.Plain))
+		m.Tables += strings.Count(strings.Join(b.Parts, ""), "<table")
 		for _, link := range b.Links {
 			switch {
 			case link.Kind == model.PictureLink:
-				m.pictures++
+				m.Pictures++
 			case strings.TrimSpace(link.Text) == "" && link.To != nil:
-				m.words += len(strings.Fields(link.To.Label()))
+				m.Words += len(strings.Fields(link.To.Label()))
 			}
 		}
 	}
 }
 
-func (m *matter) seconds() int {
-	return int(math.Round(float64(m.words)*60/WordsPerMinute)) + m.pictures*pictureSeconds + m.tables*tableSeconds
+func (m Matter) seconds() int {
+	return int(math.Round(float64(m.Words)*60/WordsPerMinute)) + m.Pictures*pictureSeconds + m.Tables*tableSeconds
 }
 
 // Minutes is a reading time in whole minutes, at least one.
-func Minutes(seconds int) string {
-	return fmt.Sprintf("%d min", max(1, int(math.Round(float64(seconds)/60))))
-}
+func Minutes(seconds int) int { return max(1, int(math.Round(float64(seconds)/60))) }
 
 // Named finds a plan by its id.
 func Named(m *model.Manual, id string) (*model.Plan, error) {

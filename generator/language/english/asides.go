@@ -14,7 +14,8 @@ var asides = shape.Asides{
 		"hoist crane jack sling strap chain trolley lifter winch gantry shackle tackle rope bar lever extension feeler rule ruler caliper calliper micrometer straightedge " +
 		"brush drift punch bit file spanner socket wrench key screwdriver driver rod bolt screw stud hose clamp vice epoxy adhesive glue sealant paint primer tape grease " +
 		"spray glove gun oven thermometer clock timer watch pliers hammer mallet puller magnet mirror funnel rag cloth"),
-	Scales: shape.SetOf("range scale setting probe"),
-	Media:  shape.SetOf("air nitrogen"),
-	Breaks: shape.SetOf("the a an and or to at on in with without by from for of as if when while until till then before after using its their this that is are it them"),
+	Vessels: shape.SetOf("can drum tray bucket jug bottle tank container canister keg cup syringe tin pot pail jar pan bag box tub cartridge tube sachet sack barrel vessel beaker basin carboy skip"),
+	Scales:  shape.SetOf("range scale setting probe"),
+	Media:   shape.SetOf("air nitrogen"),
+	Breaks:  shape.SetOf("the a an and or to at on in with without by from for of as if when while until till then before after using its their this that is are it them"),
 }

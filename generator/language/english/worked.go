@@ -16,4 +16,5 @@ var worked = words.Worked{
 	SumSource: "the amounts that the procedures list",
 	Locks:     "%d of the %s. How this was worked out", LocksFormula: "points locked at once · locks on each",
 	LocksPut: "%d · %d", LocksSource: "the order of the steps, and how many locks the shop puts on a point",
+	Discharge: discharge, Bolt: bolt, Adapter: adapter, Gas: gas, Lift: lift, Safety: safety, Chemical: chemical, Sums: sums,
 }

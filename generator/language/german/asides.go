@@ -14,7 +14,8 @@ var asides = shape.Asides{
 		"hebezeug kran heber wagenheber schlinge gurt kette winde schäkel seil stange hebel verlängerung fühlerlehre lineal messschieber " +
 		"bürste dorn bohrer feile schlüssel nuss schraubendreher schraube bolzen schlauch klemme kleber klebstoff dichtmasse farbe band fett " +
 		"handschuh pistole ofen thermometer uhr zange hammer abzieher magnet spiegel trichter lappen"),
-	Scales: shape.SetOf("bereich messbereich skala"),
-	Media:  shape.SetOf("luft stickstoff druckluft"),
-	Breaks: shape.SetOf("der die das den dem ein eine einen und oder mit ohne auf in an zu von für bis dann vor nach als wenn sobald sein seine ist sind"),
+	Vessels: shape.SetOf("kanne fass wanne eimer flasche tank behälter kanister becher spritze dose topf beutel kiste kübel kartusche tube sack gefäß"),
+	Scales:  shape.SetOf("bereich messbereich skala"),
+	Media:   shape.SetOf("luft stickstoff druckluft"),
+	Breaks:  shape.SetOf("der die das den dem ein eine einen und oder mit ohne auf in an zu von für bis dann vor nach als wenn sobald sein seine ist sind"),
 }

@@ -16,4 +16,5 @@ var worked = words.Worked{
 	Locks:     "%d von: %s. Wie das gerechnet ist", LocksFormula: "gleichzeitig gesperrte Stellen · Schlösser an jeder",
 	LocksPut: "%d · %d", LocksSource: "die Reihenfolge der Schritte, und wie viele Schlösser die Werkstatt an eine Stelle hängt",
 	AfterAngle: "Sie wird um einen Winkel gedreht: Das Drehmoment sagt nichts über die Last der Schraube.",
+	Discharge:  discharge, Bolt: bolt, Adapter: adapter, Gas: gas, Lift: lift, Safety: safety, Chemical: chemical, Sums: sums,
 }

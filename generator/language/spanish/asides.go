@@ -15,7 +15,8 @@ var asides = shape.Asides{
 		"polipasto grúa gato eslinga cincha cadena carro cabrestante pórtico grillete cuerda barra palanca prolongación galga regla calibre micrómetro " +
 		"cepillo botador broca lima vaso llave destornillador varilla tornillo perno espárrago manguera mordaza epoxi adhesivo pegamento sellador pintura imprimación cinta grasa " +
 		"guante pistola horno termómetro reloj temporizador alicates martillo maza extractor imán espejo embudo trapo"),
-	Scales: shape.SetOf("escala rango punta"),
-	Media:  shape.SetOf("aire nitrógeno"),
-	Breaks: shape.SetOf("el la los las un una y o a en con sin por desde para de como si cuando mientras hasta luego antes después su sus este esta que es son"),
+	Vessels: shape.SetOf("bandeja bidón cubo jarra botella depósito recipiente lata garrafa tanque bote envase jeringa vaso caja bolsa cartucho tubo saco barril cuba cubeta"),
+	Scales:  shape.SetOf("escala rango punta"),
+	Media:   shape.SetOf("aire nitrógeno"),
+	Breaks:  shape.SetOf("el la los las un una y o a en con sin por desde para de como si cuando mientras hasta luego antes después su sus este esta que es son"),
 }

@@ -16,4 +16,5 @@ var worked = words.Worked{
 	SumSource: "las cantidades que enumeran los procedimientos",
 	Locks:     "%d de: %s. Cómo se calculó", LocksFormula: "puntos bloqueados a la vez · candados en cada uno",
 	LocksPut: "%d · %d", LocksSource: "el orden de los pasos, y cuántos candados pone el taller en un punto",
+	Discharge: discharge, Bolt: bolt, Adapter: adapter, Gas: gas, Lift: lift, Safety: safety, Chemical: chemical, Sums: sums,
 }

@@ -14,4 +14,13 @@ type Worked struct {
 	Locks                   string // how many, tool
 	LocksFormula            string
 	LocksPut, LocksSource   string // LocksPut: points, locks on each
+
+	Discharge Discharge
+	Bolt      Bolt
+	Adapter   Adapter
+	Gas       Gas
+	Lift      Lift
+	Safety    Safety
+	Chemical  Chemical
+	Sums      Sums
 }

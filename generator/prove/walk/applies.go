@@ -1,6 +1,8 @@
 package walk
 
 import (
+	"slices"
+
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -52,10 +54,14 @@ func (w *walk) neverAt(links []*model.Link, g pathCondition, s *model.Step) {
 	}
 }
 
-// presentAt is where an act has something to act on.
+// presentAt is where an act has something to act on; anywhere, for all that is
+// known, where that could not be read.
 func (w *walk) presentAt(l *model.Link) diagram.Func {
 	switch n := l.To.(type) {
 	case *model.Fastener:
+		if w.anyUnread(w.named(n)) {
+			return diagram.Yes
+		}
 		if l.Part != nil {
 			return w.And(w.option(n.OnlyWith), w.present(w.lay.of[l.Part]))
 		}
@@ -63,9 +69,15 @@ func (w *walk) presentAt(l *model.Link) diagram.Func {
 	case *model.Group:
 		return w.anyPresent(n.Parts)
 	case *model.Part, *model.Energy, *model.Point, *model.Fluid, *model.Setting:
-		return w.present(w.lay.of[l.To])
+		if x := w.lay.of[l.To]; !w.lay.things[x].unread {
+			return w.present(x)
+		}
 	}
 	return diagram.Yes
+}
+
+func (w *walk) anyUnread(list []thing) bool {
+	return slices.ContainsFunc(list, func(x thing) bool { return w.lay.things[x].unread })
 }
 
 func (w *walk) anyPresent(parts []*model.Part) diagram.Func {

@@ -46,10 +46,11 @@ func (l *layout) addAsked() {
 	}
 }
 
-// notAsked tells of the holds that were not taken since something was opened last.
+// notAsked tells of the holds that were not taken since something was opened
+// last: at the first of the acts that follow each other.
 func (w *walk) notAsked(holds []thing, g diagram.Func, why string) {
 	for _, x := range holds {
-		w.find(&NotAsked, x, w.And(g, w.Is(w.get(x), states(idle))), why)
+		w.findOnce(&NotAsked, x, w.And(g, w.Is(w.get(x), states(idle))), why)
 	}
 }
 
@@ -69,6 +70,7 @@ func (w *walk) tookAsked(h *model.Hold, g diagram.Func) {
 func (w *walk) openedAnew(g diagram.Func) {
 	for _, x := range w.lay.asked {
 		w.put(x, g, idle)
+		w.told[toldKey{&NotAsked, x}] = w.AndNot(w.told[toldKey{&NotAsked, x}], g)
 	}
 }
 

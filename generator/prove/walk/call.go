@@ -59,10 +59,11 @@ type owed struct {
 func (w *walk) take(sum *summary, g diagram.Func) {
 	in := w.importer(sum)
 	w.together = w.And(w.together, in.take(sum.together))
-	to, moved, open := make([]diagram.Func, len(sum.ends)), make([]diagram.Func, len(sum.ends)), make([]diagram.Func, len(sum.ends))
+	n := len(sum.ends)
+	to, moved, open, found := make([]diagram.Func, n), make([]diagram.Func, n), make([]diagram.Func, n), make([]diagram.Func, n)
 	for i, e := range sum.ends {
 		to[i], moved[i] = in.take(e.to), w.And(g, in.take(e.moved))
-		open[i] = w.And(g, in.take(e.open))
+		open[i], found[i] = w.And(g, in.take(e.open)), w.And(g, in.take(e.found))
 		if !w.free && e.wrong != diagram.No {
 			w.owed[owed{w.here.link, e.thing}] = in.take(e.wrong)
 		}
@@ -85,6 +86,11 @@ func (w *walk) take(sum *summary, g diagram.Func) {
 		w.put(e.thing, g, to[i])
 		w.stir(e.thing, moved[i])
 		w.toldBelow[e.thing] = w.Or(w.AndNot(w.toldBelow[e.thing], w.homely(moved[i])), open[i])
+		w.foundOpen[e.thing] = w.AndNot(w.foundOpen[e.thing], moved[i])
+		if w.free {
+			w.toldBelow[e.thing] = w.Or(w.toldBelow[e.thing], w.homely(found[i]))
+			w.foundOpen[e.thing] = w.Or(w.foundOpen[e.thing], found[i])
+		}
 	}
 	w.applying = false
 	w.acted = w.Or(w.acted, acted)

@@ -227,11 +227,11 @@ func (w *walk) leftAtPoint(e *model.Energy) diagram.Func {
 	return f
 }
 
-// leftWrong says where a thing, walked alone, is left otherwise than it should
-// be: as leaves says, else whole or as it was. That is told there, and not at
-// the end of a caller.
-func (w *walk) leftWrong(x thing) diagram.Func {
-	f := w.homely(w.state[x])
+// leftWrong says where a thing that is left so, walked alone, is left otherwise
+// than it should be: as leaves says, else whole or as it was. That is told
+// there, and not at the end of a caller.
+func (w *walk) leftWrong(x thing, f diagram.Func) diagram.Func {
+	f = w.homely(f)
 	want, named := w.leavesSays(x)
 	switch {
 	case !w.leavesRead(), w.speaksOf(x) && !named:

@@ -2,6 +2,7 @@ package walk
 
 import (
 	"slices"
+	"strings"
 
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
@@ -177,7 +178,8 @@ func (w *walk) release(r *energyRule, g diagram.Func) {
 			m = releasedEarly(lockable)
 		default:
 			open := states(live, isolated) &^ states(r.ready(lockable)...)
-			w.find(&EnergyOrder, x, w.And(g, w.Is(w.get(x), open)), "released before it is "+secured(lockable))
+			bad := w.And(g, w.Is(w.get(x), open))
+			w.find(&EnergyOrder, x, bad, "released before it is "+w.secured(r, lockable, bad))
 			m = move(released, live, isolated, locked)
 		}
 		w.judgeWaits(x, g)
@@ -195,12 +197,31 @@ func releasedEarly(lockable bool) diagram.Map {
 	return move(early, live).And(released, isolated)
 }
 
-// secured is what an energy must be before it is released.
-func secured(lockable bool) string {
+// secured is what an energy must be before it is released, and where some of
+// its points are so, at which it is not.
+func (w *walk) secured(r *energyRule, lockable bool, bad diagram.Func) string {
+	say, open := "isolated", states(live)
 	if lockable {
-		return "locked"
+		say, open = "locked", ^lockedStates
 	}
-	return "isolated"
+	if w.free || len(r.points) < 2 {
+		return say
+	}
+	var at []string
+	asked := 0
+	for _, p := range r.points {
+		if lockable && !p.Lock {
+			continue
+		}
+		asked++
+		if w.possible(w.And(bad, w.pointIs(p, open))) {
+			at = append(at, "the "+p.Label())
+		}
+	}
+	if len(at) == 0 || len(at) == asked {
+		return say
+	}
+	return say + " at " + strings.Join(at, " and ")
 }
 
 // wait is what a wait for an energy does.
@@ -274,7 +295,7 @@ func (w *walk) proofOrder(r *energyRule, x thing, g diagram.Func) {
 		ready := states(r.ready(lockable)...)
 		if len(r.points) > 0 {
 			early := w.And(g, w.Is(f, states(live, isolated, early, blocked)&^ready))
-			w.find(&EnergyOrder, x, early, "proved before it is "+secured(lockable))
+			w.find(&EnergyOrder, x, early, "proved before it is "+w.secured(r, lockable, early))
 			sound, g = w.AndNot(sound, early), w.AndNot(g, early)
 		}
 		if r.stored {

@@ -84,17 +84,18 @@ func (w *walk) keep(r *rule, x thing, bad diagram.Func, why string, once bool) {
 	n.fault = w.faultOf(key)
 	if !n.before { // what the caller opened is not told where the procedure is walked alone
 		w.athome[n.fault] = w.Or(w.athome[n.fault], w.homely(bad))
-		w.foundOpen(r, x, bad, why)
+		w.noteOpen(r, x, bad, why)
 	}
 	w.needs = append(w.needs, n)
 }
 
-// foundOpen notes a thing that is found open where it should be closed, whether
+// noteOpen notes a thing that is found open where it should be closed, whether
 // or not it is closed at the end: who performs the procedure is not told again
 // that it is open.
-func (w *walk) foundOpen(r *rule, x thing, bad diagram.Func, why string) {
+func (w *walk) noteOpen(r *rule, x thing, bad diagram.Func, why string) {
 	if r == &RestoredWhileOpen || r == &RefitOverOpen && why != heldBack {
 		w.toldBelow[x] = w.Or(w.toldBelow[x], w.homely(bad))
+		w.foundOpen[x] = w.Or(w.foundOpen[x], bad)
 	}
 }
 

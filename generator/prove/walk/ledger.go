@@ -24,6 +24,9 @@ type ledger struct {
 	// toldBelow is where a thing stands as something that was performed left it,
 	// and that is told there.
 	toldBelow []diagram.Func
+	// foundOpen is where a thing stands as it stood when it was found open where it
+	// should be closed. Of a summary alone.
+	foundOpen []diagram.Func
 	here      event
 	free      bool         // every thing may stand in any way at the start
 	fresh     int          // counts calls
@@ -44,11 +47,11 @@ type toldKey struct {
 
 func newLedger(lay *layout) ledger {
 	n := len(lay.things)
-	all := make([]diagram.Func, 6*n)
+	all := make([]diagram.Func, 7*n)
 	return ledger{
 		conditions: newConditions(diagram.New(), lay.machine), lay: lay,
 		state: all[:n:n], began: all[n : 2*n : 2*n], last: all[2*n : 3*n : 3*n],
-		start: all[3*n : 4*n : 4*n], moved: all[4*n : 5*n : 5*n], toldBelow: all[5*n:],
+		start: all[3*n : 4*n : 4*n], moved: all[4*n : 5*n : 5*n], toldBelow: all[5*n : 6*n : 6*n], foundOpen: all[6*n:],
 		seen: make([]bool, n), events: make([]event, 1, 16),
 		told: map[toldKey]diagram.Func{}, tells: map[thing][]*rule{},
 	}

@@ -2,6 +2,7 @@ package walk
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"baybinder/generator/base/quantity"
@@ -19,7 +20,9 @@ func (w *walk) mend(i *issue) string {
 	case &NotReleased:
 		words = w.mendRelease(i)
 	case &GuardOffLive, &LiveTest:
-		words = w.mendMet(i)
+		if words = w.mendMet(i); words == "" {
+			words = w.mendKept(i)
+		}
 	case &StateMismatch:
 		words = w.mendMismatch(i)
 	case &LeftLoose:
@@ -28,6 +31,8 @@ func (w *walk) mend(i *issue) string {
 		words = w.mendWait(i)
 	case &ActOrder:
 		words = w.mendClear(i)
+	case &NotReachable, &RefitOverOpen:
+		words = w.mendHeldBack(i)
 	case &EnergyOrder, &BadPause:
 		words = w.mendKept(i)
 	}
@@ -45,7 +50,7 @@ func (w *walk) mendProof(i *issue) string {
 	}
 	for _, l := range i.at.step.Links {
 		hold, is := l.To.(*model.Hold)
-		if !is || l.Bad || hold.Lost("kind", "limit", "of") || hold.Kind != "measure" || hold.Limit.Unit.Dimension() != quantity.Voltage {
+		if !is || l.Bad || hold.Lost("kind", "limit", "of") || hold.Kind != "measure" {
 			continue
 		}
 		if why := w.noProof(hold, e); why != "" {
@@ -59,7 +64,7 @@ func (w *walk) mendProof(i *issue) string {
 func (w *walk) mendShown(e *model.Energy) string {
 	shows := w.holdsThat(e, func(h *model.Hold) bool {
 		proved := !w.aboveSafe(e) || h.ProvedOn.ID != ""
-		return h.Kind == "measure" && w.measures(h, e) && proved || !w.aboveSafe(e) && (h.Kind == "look" || h.Kind == "check")
+		return h.Kind == "measure" && w.measures(h, e) && proved || !w.aboveSafe(e) && (h.Kind == "look" && h.LooksFor == "" || h.Kind == "check")
 	})
 	if len(shows) == 0 {
 		return ""
@@ -126,9 +131,32 @@ func (w *walk) holdsThat(e *model.Energy, useful func(*model.Hold) bool) []strin
 // either is links of which one is enough.
 func either(links []string) string { return strings.Join(links, " or ") }
 
-// noProof is why a measurement of a voltage does not show that an energy is
-// dead, and what to write.
+// noProof is why a measurement does not show that an energy is dead, and what
+// to write; "" where it says nothing of that energy.
 func (w *walk) noProof(h *model.Hold, e *model.Energy) string {
+	limits := w.manual.Shop.Limits
+	low, high := h.Limit.Bounds()
+	switch {
+	case e.Kind == "electric" && h.Limit.Unit.Dimension() == quantity.Voltage:
+		return w.noVoltage(h, e)
+	case h.Of.ID != e.ID || w.measures(h, e):
+		return ""
+	case e.Kind == "vacuum" && math.IsInf(low, -1):
+		return fmt.Sprintf("its limit, %s, has no lower end", h.Limit)
+	case e.Kind == "vacuum":
+		return fmt.Sprintf("its limit, %s, goes further below the atmosphere than safe-pressure, %s", h.Limit, limits.SafePressure)
+	case math.IsInf(high, 1):
+		return fmt.Sprintf("its limit, %s, has no upper end", h.Limit)
+	case e.Kind == "pressure":
+		return fmt.Sprintf("its limit, %s, goes above the shop's safe-pressure, %s", h.Limit, limits.SafePressure)
+	case e.Kind == "heat":
+		return fmt.Sprintf("its limit, %s, goes above the shop's safe-touch, %s", h.Limit, limits.SafeTouch)
+	}
+	return ""
+}
+
+// noVoltage is noProof of a measured voltage.
+func (w *walk) noVoltage(h *model.Hold, e *model.Energy) string {
 	switch {
 	case h.Of.ID == "":
 		return "it does not say of what it is; write of: " + e.ID
@@ -177,6 +205,15 @@ func (w *walk) mendLoose(i *issue) string {
 		address += "#" + thing.part.ID
 	}
 	return fmt.Sprintf("write [tighten it](%s) where the part is back on, or say in leaves: that it stays loose", address)
+}
+
+// mendHeldBack says what frees a part that nothing covers.
+func (w *walk) mendHeldBack(i *issue) string {
+	f, is := w.lay.things[i.thing].named.(*model.Fastener)
+	if !is || i.why != heldBack {
+		return ""
+	}
+	return fmt.Sprintf("write [slacken it](loosen:%s) in a step before", f.ID)
 }
 
 // mendClear says what comes before a tool is taken away.

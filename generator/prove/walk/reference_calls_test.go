@@ -199,6 +199,9 @@ func (x *run) compare(callee *model.Procedure) {
 			}
 			x.fault("state-mismatch", k)
 			x.set(k, x.wordOf(e))
+			if word := x.wordOf(e); word == "released" || word == "dead" {
+				x.waitOver(n)
+			}
 			for _, p := range n.Points {
 				if !namesThing(callee.Expects, p.To.ID) {
 					x.set(key("point", p.To.ID), x.pointNeed(p.To, callee))

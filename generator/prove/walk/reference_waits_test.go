@@ -118,7 +118,7 @@ func (x *run) waitsAfterCall(callee *model.Procedure, path string) {
 func (x *run) measure(e *model.Energy, l *model.Link, s *model.Step, h *model.Hold) {
 	st, w := x.get(key("energy", e.ID)), x.waited[e.ID]
 	rc := e.Stored.Capacitance.Base() * e.Stored.Resistance.Base()
-	if h.Kind != "measure" || !l.Is("hold") || w.link == nil || w.read || st == "live" || st == "live+" || rc == 0 || e.Kind != "electric" {
+	if !x.hasEnergy(e) || h.Kind != "measure" || !l.Is("hold") || w.link == nil || w.read || st == "live" || st == "live+" || rc == 0 || e.Kind != "electric" {
 		return
 	}
 	for _, f := range x.frames {

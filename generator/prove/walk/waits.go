@@ -7,6 +7,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 	"baybinder/generator/trade/electrical"
@@ -128,9 +129,12 @@ func (w *walk) eachTally(x thing, g diagram.Func, do func(t tally, where diagram
 // put changes how a thing stands, with an energy what was waited for it, and
 // what was told of it in what is performed.
 func (w *walk) put(x thing, g, to diagram.Func) {
-	if below := w.toldBelow[x]; below != diagram.No {
+	if below, open := w.toldBelow[x], w.foundOpen[x]; w.Or(below, open) != diagram.No {
 		was := w.get(x)
-		defer func() { w.toldBelow[x] = w.AndNot(below, w.homely(w.Differs(was, w.get(x)))) }()
+		defer func() {
+			changed := w.Differs(was, w.get(x))
+			w.toldBelow[x], w.foundOpen[x] = w.AndNot(below, w.homely(changed)), w.AndNot(open, changed)
+		}()
 	}
 	if w.lay.timed[x] == nil || w.applying {
 		w.ledger.put(x, g, to)
@@ -275,7 +279,9 @@ func (w *walk) asksFor(d demand) {
 }
 
 // demandsInAll are the demands of a procedure on its callers, without what is
-// not met where the procedure is walked alone: that is told there.
+// not met where the procedure is walked alone: that is told there. One that the
+// procedure itself began is a demand where it is the callers' people who make it
+// one: a kept plug is a lock where one person works.
 func (w *walk) demandsInAll() []demand {
 	type key struct {
 		rule  *rule
@@ -291,7 +297,7 @@ func (w *walk) demandsInAll() []demand {
 	}
 	var out []demand
 	for _, d := range w.demands {
-		if d.before.cut {
+		if d.before.cut && !w.lay.timed[d.thing].unmet(d) {
 			continue
 		}
 		d.where = w.fewer(w.AndNot(d.where, athome[key{d.rule, d.thing, d.before.at}]))
@@ -392,7 +398,7 @@ func (w *walk) demandsOf(in *importer, g diagram.Func) {
 		where := w.And(g, in.take(d.where))
 		w.eachTally(d.thing, where, func(t tally, where diagram.Func) {
 			d := d
-			if t.judged && d.rule == &WaitTooShort || t.measured && d.rule == &WaitShortOfLimit {
+			if !d.before.cut && (t.judged && d.rule == &WaitTooShort || t.measured && d.rule == &WaitShortOfLimit) {
 				return
 			}
 			d.where, d.before = where, t.inCall(d.before, w.here)
@@ -457,5 +463,5 @@ func (w *walk) mendWait(i *issue) string {
 	case time.safe.Seconds < time.least:
 		return fmt.Sprintf("wait at least %s, as stored: says", time.maker)
 	}
-	return fmt.Sprintf("wait at least %s; %s", time.safe.Least, time.safe.Working)
+	return fmt.Sprintf("wait at least %s; %s", time.safe.Least, time.safe.Explain(&language.Default().Worked.Discharge))
 }

@@ -5,15 +5,18 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/derive/readability"
 	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/page"
+	"baybinder/generator/trade/working"
 )
 
 // hardest is how many procedures of a language are listed.
@@ -35,9 +38,9 @@ type ReadableRow struct {
 	Procedure page.Link
 	Ease      string
 	Rough     bool      // Ease says why there is no figure
-	Longest   int       // words
+	Longest   string    // words
 	Step      page.Link // of the longest sentence
-	Words     int
+	Words     string
 }
 
 // readText is one procedure in one language, counted.
@@ -128,14 +131,14 @@ func (t *readText) row(w *words.Readable) ReadableRow {
 	to := t.site.Link("", t.procedure)
 	to.Name = page.Unmarked(to.Name) // a title that nobody has translated
 	row := ReadableRow{
-		Procedure: to, Longest: t.count.Longest, Words: t.count.Words, Rough: !t.known,
+		Procedure: to, Longest: t.counted(to.Name, t.count.Longest), Words: t.counted(to.Name, t.count.Words), Rough: !t.known,
 		Step: page.Link{Name: t.longest.Number, Address: to.Address + "#" + page.Anchor(t.longest)},
 	}
 	switch grade, graded := readability.Grade(t.count, t.site.Language()); {
 	case t.known && graded:
-		row.Ease = fmt.Sprintf(w.EaseGrade, math.Round(t.ease), max(0, math.Round(grade)))
+		row.Ease = t.worked(to.Name, fmt.Sprintf(w.EaseGrade, math.Round(t.ease), max(0, math.Round(grade))))
 	case t.known:
-		row.Ease = fmt.Sprintf("%.0f", math.Round(t.ease))
+		row.Ease = t.worked(to.Name, fmt.Sprintf("%.0f", math.Round(t.ease)))
 	case t.count.Words < readability.Enough:
 		row.Ease = w.TooShort
 	default:
@@ -144,23 +147,72 @@ func (t *readText) row(w *words.Readable) ReadableRow {
 	return row
 }
 
-// plain adds the words of a block as the page shows them, without markup, on
-// lines of their own. A text in code is quoted: it is one word to the count.
-func (s *Pages) plain(text []byte, b *model.Block) []byte {
-	for i, part := range b.Parts {
-		text = plainHTML(text, part)
-		if i >= len(b.Links) {
-			continue
+// worked is a figure with its formula.
+func (t *readText) worked(name, text string) string {
+	c, w := t.count, &t.site.Speaks.Worked.Sums
+	by := func(f *shape.Formula) string {
+		sign := func(x float64) string {
+			if x < 0 {
+				return " − " + inFull(-x)
+			}
+			return " + " + inFull(x)
 		}
-		switch l := b.Links[i]; {
-		case l.Kind == model.PictureLink:
-		case l.Text != "":
-			text = append(text, l.Text...)
-		case !stopped(text): // behind a full stop it is a note of the page's
-			text = append(text, s.RegisterWords(l)...)
+		return fmt.Sprintf("%s%s · %d/%d%s · %d/%d", inFull(f.Base), sign(f.Sentence), c.Words, c.Sentences, sign(f.Word), c.Syllables, c.Spoken)
+	}
+	speaks := language.Known(t.site.Language())
+	explained := working.Working{
+		Formula: w.Ease, Put: by(speaks.Ease), Result: inFull(math.Round(t.ease)), Source: w.EaseSource,
+		Terms: []working.Term{{Sign: "a", Words: w.Sentence, Value: inFull(speaks.Ease.Sentence)}, {Sign: "b", Words: w.Word, Value: inFull(speaks.Ease.Word)}},
+	}
+	if grade, graded := readability.Grade(c, t.site.Language()); graded {
+		explained.Assumes = []string{w.Grade + " = " + by(speaks.Grade) + " = " + inFull(max(0, math.Round(grade)))}
+	}
+	return page.Worked(text, page.Computed{Title: fmt.Sprintf(w.How, name+": "+text), Working: explained})
+}
+
+// counted is a number of words.
+func (t *readText) counted(name string, n int) string {
+	c, w := t.count, &t.site.Speaks.Worked.Sums
+	put := fmt.Sprintf("%d, %d", c.Longest, c.Words)
+	return page.Worked(strconv.Itoa(n), page.Computed{Title: fmt.Sprintf(w.How, name+": "+put), Working: working.Working{
+		Formula: w.Longest, Put: put, Result: put, Source: w.Page,
+	}})
+}
+
+// inFull is a number as it is, with a minus sign.
+func inFull(x float64) string {
+	return strings.Replace(strconv.FormatFloat(x, 'f', -1, 64), "-", "−", 1)
+}
+
+// plain adds the words of a block as the page shows them, without markup, on
+// lines of their own. A text in code is quoted: it is one word to the count. A
+// list's items and the blocks in it end a line.
+func (s *Pages) plain(text []byte, b *model.Block) []byte {
+	for r := range b.Runs() {
+		switch {
+		case r.Link != nil:
+			text = s.plainLink(text, r.Link)
+		case !r.Mark:
+			text = append(text, strings.ReplaceAll(r.Words(), "\n", " ")...)
+		default:
+			text = append(text, inPlace[r.Name()]...)
 		}
 	}
 	return append(text, '\n')
+}
+
+// inPlace is what stands for a mark in words alone.
+var inPlace = map[string]string{"code": "`", "/code": "`", "/li": "\n", "/p": "\n", "/pre": "\n", "ul": "\n", "br": "\n"}
+
+func (s *Pages) plainLink(text []byte, l *model.Link) []byte {
+	switch {
+	case l.Kind == model.PictureLink:
+	case l.Text != "":
+		return append(text, l.Text...)
+	case !stopped(text): // behind a full stop it is a note of the page's
+		return append(text, s.RegisterWords(l)...)
+	}
+	return text
 }
 
 // stopped says that a text ends with a sentence.
@@ -171,51 +223,6 @@ func stopped(text []byte) bool {
 		}
 	}
 	return false
-}
-
-// plainHTML adds markup that the Markdown library wrote, as words. A list's
-// items and the blocks in it end a line.
-func plainHTML(text []byte, markup string) []byte {
-	for markup != "" {
-		i := 0
-		for i < len(markup) && markup[i] != '<' && markup[i] != '&' && markup[i] != '\n' {
-			i++
-		}
-		if i == len(markup) {
-			return append(text, markup...)
-		}
-		text = append(text, markup[:i]...)
-		markup = markup[i:]
-		end := strings.IndexByte(markup, '>')
-		switch {
-		case markup[0] == '\n':
-			text = append(text, ' ')
-			end = 0
-		case markup[0] == '&':
-			var sign string
-			sign, end = entity(markup)
-			text = append(text, sign...)
-		case end < 0:
-			return text
-		case strings.HasPrefix(markup, "<code") || strings.HasPrefix(markup, "</code"):
-			text = append(text, '`')
-		case strings.HasPrefix(markup, "</li") || strings.HasPrefix(markup, "</p") || strings.HasPrefix(markup, "<ul") || strings.HasPrefix(markup, "<br"):
-			text = append(text, '\n')
-		}
-		markup = markup[end+1:]
-	}
-	return text
-}
-
-// entity is the sign that a text in markup begins with, and where its name
-// ends.
-func entity(markup string) (sign string, end int) {
-	for _, e := range [...][2]string{{"&amp;", "&"}, {"&lt;", "<"}, {"&gt;", ">"}, {"&quot;", `"`}, {"&#39;", "'"}} {
-		if strings.HasPrefix(markup, e[0]) {
-			return e[1], len(e[0]) - 1
-		}
-	}
-	return "&", 0
 }
 
 // codeOf is the code of the language whose words those of a tag are; the tag

@@ -190,10 +190,11 @@ func (s *Pages) jobRow(up string, j *model.Job, named bool) JobRow {
 	if j.To != nil {
 		row.Procedure = s.Link(up, j.To)
 	}
-	done, due := tally(j)
-	row.Steps = fmt.Sprintf(w.OfSteps, done, due)
+	row.Steps = s.stepsDone(j)
 	if len(j.Gaps) > 0 {
-		row.Gaps = fmt.Sprintf(w.GapsAt, len(j.Gaps), page.Joined(gapSteps(j)))
+		sums := &s.Speaks.Worked.Sums
+		gaps := strconv.Itoa(len(j.Gaps))
+		row.Gaps = s.Tallied(fmt.Sprintf(w.GapsAt, len(j.Gaps), page.Joined(gapSteps(j))), sums.Gaps, gaps, gaps, sums.Record)
 	}
 	if named {
 		row.Who = worker(w, j)
@@ -220,6 +221,15 @@ func worker(w *words.Jobs, j *model.Job) string {
 
 // minute writes a time as the clock at the bay showed it.
 func minute(t time.Time) string { return t.Format("2006-01-02 15:04") }
+
+// stepsDone says how many of a job's steps were done.
+func (s *Pages) stepsDone(j *model.Job) string {
+	w := &s.Speaks.Worked.Sums
+	done, due := tally(j)
+	text := fmt.Sprintf(s.JobWords().OfSteps, done, due)
+	put := fmt.Sprintf("%d/(%d − %d)", done, len(j.Steps), len(j.Steps)-due)
+	return s.Tallied(text, w.Ticked, put, text, w.Record)
+}
 
 // tally counts the steps that were done, of those that the unit has and that
 // were needed.

@@ -125,8 +125,8 @@ func (s *Pages) measuredAt(n int, title string, hold *model.Hold, list []taken) 
 		s.chart(c, t, unit)
 	}
 	c.Limits = plot.Steps(append(c.Limits, s.limitNow(hold, c)...))
-	v.Text = s.plotText(c, hold)
-	c.Text = v.Text
+	c.Text = s.plotText(c, hold)
+	v.Text = s.plotWorked(c)
 	v.Plot = page.HTML(c.SVG())
 	for _, t := range slices.Backward(list) {
 		v.Rows = append(v.Rows, s.measuredRow(t))
@@ -315,6 +315,25 @@ func (s *Pages) plotText(c *plot.Chart, h *model.Hold) string {
 		return fmt.Sprintf(w.PlotDay, len(c.Points), first, least, greatest, c.Unit, limit, out)
 	}
 	return fmt.Sprintf(w.PlotText, len(c.Points), first, last, least, greatest, c.Unit, limit, out)
+}
+
+// plotWorked is what the picture shows, with the values that it counts.
+func (s *Pages) plotWorked(c *plot.Chart) string {
+	if len(c.Points) == 0 {
+		return c.Text
+	}
+	w := &s.Speaks.Worked.Sums
+	var put []string
+	out := 0
+	values := make([]float64, len(c.Points))
+	for i, p := range c.Points {
+		put, values[i] = append(put, rounded(p.Value)), p.Value
+		if p.Out {
+			out++
+		}
+	}
+	result := fmt.Sprintf("%d; %s; %s; %d", len(put), rounded(slices.Min(values)), rounded(slices.Max(values)), out)
+	return s.Tallied(c.Text, w.Values, page.Joined(put), result, w.Record)
 }
 
 // rounded writes a value that may have been converted.

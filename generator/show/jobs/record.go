@@ -55,7 +55,7 @@ func (s *Pages) Record(frame page.Frame, j *model.Job, named bool) *Record {
 	}
 	done, due := tally(j)
 	v.Partly = done < due
-	v.Lines = []string{fmt.Sprintf(w.Begun, minute(j.Started)), fmt.Sprintf(w.SavedAt, minute(j.Saved)), w.StepsDone + ": " + fmt.Sprintf(w.OfSteps, done, due)}
+	v.Lines = []string{fmt.Sprintf(w.Begun, minute(j.Started)), fmt.Sprintf(w.SavedAt, minute(j.Saved)), w.StepsDone + ": " + s.stepsDone(j)}
 	if j.Unit.Serial != "" && len(j.Unit.Options) > 0 {
 		v.Lines = append(v.Lines, fmt.Sprintf(w.OptionsOnly, page.Joined(optionWords(j))))
 	}

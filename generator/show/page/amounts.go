@@ -23,10 +23,12 @@ func (s *Site) others(u quantity.Unit) []quantity.Unit {
 }
 
 // Both writes an amount with the shop's other units behind it.
-func (s *Site) Both(q quantity.Quantity) string {
-	text := s.exactly(q)
+func (s *Site) Both(q quantity.Quantity) string { return s.withOthers(s.exactly(q), q) }
+
+// withOthers puts the shop's other units behind an amount that is written.
+func (s *Site) withOthers(text string, q quantity.Quantity) string {
 	for _, u := range s.others(q.Unit) {
-		text += " (" + q.Beside(u).String() + ")"
+		text += " (" + s.converted(s.exactly(q), q.Unit, q.Beside(u).String(), u) + ")"
 	}
 	return text
 }
@@ -46,7 +48,7 @@ func (s *Site) BothLimit(l quantity.Limit) string {
 	text := s.limit(l)
 	for _, u := range s.others(l.Unit) {
 		if other := l.Beside(u); other != "" {
-			text += " (" + other + ")"
+			text += " (" + s.converted(s.limit(l), l.Unit, other, u) + ")"
 		}
 	}
 	return text
@@ -56,6 +58,14 @@ func (s *Site) BothLimit(l quantity.Limit) string {
 func (s *Site) limit(l quantity.Limit) string {
 	w := &s.Speaks.Several
 	return l.Worded(w.AtMost, w.AtLeast, w.To)
+}
+
+// AmountWorked writes an amount of a supply that is worked out.
+func (s *Site) AmountWorked(q quantity.Quantity, c Computed) string {
+	if q.Unit.Dimension() == quantity.Count {
+		return Worked(q.Number(), c)
+	}
+	return s.withOthers(Worked(s.exactly(q), c), q)
 }
 
 // Amount writes an amount of a supply; of things that are counted only the
@@ -80,7 +90,7 @@ func (s *Site) Capacity(f *model.Fluid) string {
 	}
 	for _, u := range others {
 		if other := f.Capacity.Beside(u); other.Unit != f.Capacity.Unit {
-			text += " (" + other.String() + ")"
+			text += " (" + s.converted(s.exactly(f.Capacity), f.Capacity.Unit, other.String(), u) + ")"
 		}
 	}
 	return text

@@ -32,6 +32,8 @@ func speaking(tag string) *shape.Language {
 func markWords(table reflect.Value) {
 	for i := range table.NumField() {
 		switch f := table.Field(i); f.Kind() {
+		case reflect.Struct:
+			markWords(f)
 		case reflect.String:
 			f.SetString(borrowed(f.String()))
 		case reflect.Map:
@@ -68,6 +70,6 @@ func borrowed(text string) string {
 func (s *Site) Borrows() bool { return language.Known(s.Language()) == nil }
 
 // Unmarked is a text without the private signs, for where none are read.
-func Unmarked(text string) string { return marks.Replace(text) }
+func Unmarked(text string) string { return marks.Replace(bare(text)) }
 
 var marks = strings.NewReplacer(opens, "", borrows, "", closes, "")

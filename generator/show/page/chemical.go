@@ -14,6 +14,7 @@ type Chemical struct {
 	Word        string // Danger or Warning, as the label writes it
 	Signs       []HTML
 	Statements  []string // "H304: may be fatal if swallowed and enters airways"
+	Unsaid      []string // of which statements the category is not known
 	Precautions []string
 	Computed    []Computed // how word and pictograms came about
 }
@@ -31,15 +32,16 @@ func (s *Site) Chemical(u *model.Supply) *Chemical {
 	v := &Chemical{Word: label.Word.String()}
 	for _, sign := range label.Signs {
 		if drawn, ok := signs.Find(sign.String()); ok {
-			v.Signs = append(v.Signs, HTML(drawn.Inline("sign", sign.Shows())))
+			v.Signs = append(v.Signs, HTML(drawn.Inline("sign", s.Speaks.Worked.Chemical.Signs[sign.String()])))
 		}
 	}
 	for _, st := range label.Statements {
 		v.Statements = append(v.Statements, fmt.Sprintf("%s: %s", st.Code, st.Text))
 	}
+	v.Unsaid = label.Unsaid(&s.Speaks.Worked.Chemical)
 	for _, p := range label.Precautions() {
 		v.Precautions = append(v.Precautions, p.Text)
 	}
-	v.Computed = []Computed{{Title: s.Speaks.Worked.Label, Working: label.Explain()}}
+	v.Computed = []Computed{{Title: s.Speaks.Worked.Label, Working: label.Explain(&s.Speaks.Worked.Chemical)}}
 	return v
 }

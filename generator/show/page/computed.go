@@ -41,7 +41,7 @@ func (s *Site) discharge(e *model.Energy) (least string, w working.Working) {
 	if !ok {
 		return "", working.Working{}
 	}
-	return wait.Least.String(), wait.Working
+	return wait.Least.String(), wait.Explain(&s.Speaks.Worked.Discharge)
 }
 
 // ComputedEnergy is what can be worked out of an energy: the wait for its
@@ -66,7 +66,7 @@ func (s *Site) release(e *model.Energy) []Computed {
 	if r.Fluid {
 		text = s.Speaks.Worked.FluidOut
 	}
-	return []Computed{{Title: fmt.Sprintf(text, e.Label(), s.Both(r.Out)), Working: r.Working}}
+	return []Computed{{Title: fmt.Sprintf(text, e.Label(), s.Both(r.Out)), Working: r.Explain(&s.Speaks.Worked.Gas)}}
 }
 
 // ComputedLift is the lifting index of a part for so many people.
@@ -80,7 +80,7 @@ func (s *Site) ComputedLift(p *model.Part, people int) []Computed {
 	if people > 1 {
 		title = fmt.Sprintf(w.LiftTogether, a.IndexText(), p.Label(), mass, people, limit)
 	}
-	return []Computed{{Title: title, Working: a.Working}}
+	return []Computed{{Title: title, Working: a.Explain(&w.Lift)}}
 }
 
 // Computed is what can be worked out of a step: the settings of a wrench with
@@ -149,9 +149,9 @@ func (s *Site) settings(f *model.Fastener, st *model.Step, links []*model.Link) 
 	var out []Computed
 	for _, torque := range fastening.Torques(f) {
 		for _, way := range fastening.Ways(f, torque, wrenches, drivers) {
-			if way.Working.Known() {
+			if w := way.Explain(&s.Speaks.Worked.Adapter); w.Known() {
 				out = append(out, Computed{Title: fmt.Sprintf(s.Speaks.Worked.Setting,
-					f.Label(), s.Both(torque), way.Adapter.Label(), way.Wrench.Label(), s.Both(way.Set)), Working: way.Working})
+					f.Label(), s.Both(torque), way.Adapter.Label(), way.Wrench.Label(), s.Both(way.Set)), Working: w})
 			}
 		}
 	}

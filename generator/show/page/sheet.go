@@ -32,7 +32,7 @@ func (s *Site) Sheet(up string, p *model.Procedure) Sheet {
 	if p.For.To != nil {
 		sheet.Machine = p.For.To.Label()
 	}
-	sheet.Time = s.Spanned(s.Times.Rows(p))
+	sheet.Time = s.BayTime(p)
 	return sheet
 }
 

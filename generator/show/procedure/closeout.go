@@ -12,6 +12,7 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/show/page"
+	"baybinder/generator/trade/working"
 )
 
 // CloseOut is the list at the end of a procedure in which everything that was
@@ -20,7 +21,7 @@ type CloseOut struct {
 	*words.CloseOut
 	Rows  []CloseRow // what was opened and is closed, in the order of closing
 	Steps []CloseRow // easily missed steps that are not among the rows
-	Count int        // easily missed steps in all
+	Count string     // easily missed steps in all, in words; "" for none
 }
 
 // CloseRow is one line of it.
@@ -29,7 +30,7 @@ type CloseRow struct {
 	What   string
 	State  string     // "on", "tight"
 	When   string     // the units it holds for; "" for all
-	Count  int        // 0 where there is nothing to count
+	Count  string     // "" where there is nothing to count
 	Opened *page.Link // the step; nil where there is none
 	Closed page.Link
 	Missed bool // the step that closes it is easily missed
@@ -115,7 +116,7 @@ func mark(parts []Part, missed map[string]*Missed) {
 }
 
 func (s *Pages) closeOut(p *model.Procedure, items []slips.Item, missed map[string]*Missed) CloseOut {
-	v := CloseOut{CloseOut: &s.Speaks.CloseOut, Count: len(missed)}
+	v := CloseOut{CloseOut: &s.Speaks.CloseOut, Count: s.missedCount(items, len(missed))}
 	told := map[string]bool{}
 	turned := s.Walks.Turned(p)
 	for _, t := range turned {
@@ -133,7 +134,7 @@ func (s *Pages) closeOut(p *model.Procedure, items []slips.Item, missed map[stri
 		it := &items[i]
 		if n := it.Number(); missed[n] != nil && !told[n] {
 			v.Steps = append(v.Steps, CloseRow{
-				Key: "step:" + n, What: s.itemWords(it), Count: missed[n].Count, Closed: toItem(it), Missed: true,
+				Key: "step:" + n, What: s.itemWords(it), Count: numberOf(missed[n].Count), Closed: toItem(it), Missed: true,
 			})
 		}
 	}
@@ -161,13 +162,13 @@ func (s *Pages) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item,
 	case *model.Point:
 		row.Key, row.State = "point:"+thing.ID, w.Live
 		if slices.Contains(t.Words, "locked") {
-			row.State, row.Count = w.LocksOff, kit.LocksAt(s.Manual.Shop.Locks, p)
+			row.State, row.Count = w.LocksOff, s.locksOn(p)
 		}
 	case *model.Part:
 		row.Key, row.State = "part:"+thing.ID, w.On
 		return slices.Concat([]CloseRow{row}, s.capRows(row, p, t), s.fastenerRows(row, thing, items, all))
 	case *model.Fastener:
-		row.Key, row.State, row.Count = "fastener:"+thing.ID, w.Tight, slips.Held(t.Part, thing)
+		row.Key, row.State, row.Count = "fastener:"+thing.ID, w.Tight, numberOf(slips.Held(t.Part, thing))
 		if t.Part != nil {
 			row.Key += "#" + t.Part.ID
 		}
@@ -216,7 +217,7 @@ func (s *Pages) fastenerRows(part CloseRow, of *model.Part, items []slips.Item, 
 		}
 		row := part
 		row.Key, row.State = "fastener:"+h.To.ID+"#"+of.ID, w.Tight
-		row.What, row.Count = s.LabelAt(h.To, of), slips.Held(of, h.To)
+		row.What, row.Count = s.LabelAt(h.To, of), numberOf(slips.Held(of, h.To))
 		row.tightenedAt(items, h.To, of)
 		row.loosenedFirst(all, h.To, of)
 		out = append(out, row)
@@ -293,13 +294,49 @@ func toItem(it *slips.Item) page.Link {
 }
 
 // ofTool is how many of a tool the job has, its calls included.
-func (s *Pages) ofTool(p *model.Procedure, tool *model.Tool) int {
+func (s *Pages) ofTool(p *model.Procedure, tool *model.Tool) string {
 	for _, t := range s.Kits.Of(p).Tools {
-		if t.Tool == tool {
-			return t.Count
+		if t.Tool == tool && t.Count > 1 {
+			return s.toolCount(p, t)
 		}
 	}
-	return 1
+	return "1"
+}
+
+// numberOf is a count that the machine's file has; "" for none.
+func numberOf(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return strconv.Itoa(n)
+}
+
+// locksOn is how many locks a job puts on a point.
+func (s *Pages) locksOn(p *model.Procedure) string {
+	n := strconv.Itoa(kit.LocksAt(s.Manual.Shop.Locks, p))
+	w, people := &s.Speaks.Worked, s.Words.OnePerson
+	if p.People > 1 {
+		people = words.Count(s.Words.PeopleAtOnce, p.People)
+	}
+	return page.Worked(n, page.Computed{Title: fmt.Sprintf(w.Sums.How, s.Speaks.CloseOut.LocksOff+": "+n), Working: working.Working{
+		Formula: w.Sums.Each, Put: people, Result: n, Source: w.LocksSource,
+	}})
+}
+
+// missedCount says how many of the steps are easily missed; "" for none.
+func (s *Pages) missedCount(items []slips.Item, n int) string {
+	if n == 0 {
+		return ""
+	}
+	easy := 0
+	for i := range items {
+		if items[i].Easily() {
+			easy++
+		}
+	}
+	w := &s.Speaks.Worked.Sums
+	put := fmt.Sprintf("min(%d/10; %d)", len(items), easy)
+	return s.Tallied(words.Count(s.Speaks.CloseOut.MissedAll, n), w.Missed, put, strconv.Itoa(n), w.Page)
 }
 
 // mostWords is how much of an easily missed step's words its line has.

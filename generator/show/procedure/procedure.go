@@ -36,6 +36,7 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/trade/working"
 )
 
 // Pages makes the pages of procedures.
@@ -65,8 +66,6 @@ type Procedure struct {
 	Phases           []Phase
 	CloseOut         CloseOut
 	TimeLine         TimeLine
-	Workings         []page.Computed // of every computed number of the page, at its foot
-	WorkingsTitle    string
 	Stand            []Stood // where things stand at the end
 	Checked          string  // what it was checked for, in numbers
 	Calls            []page.Link
@@ -83,9 +82,9 @@ type Procedure struct {
 type Before struct {
 	Who     []page.Link // roles; the note says which step brings one that the front matter does not list
 	Seconds []page.Link // roles of who is needed besides the people; the note says at which steps
-	People  int
-	Range   string     // of the time in the bay; "" where every unit has the same
-	Times   []UnitTime // of the kinds of unit
+	People  string      // how many at once; "" for one
+	Range   string      // of the time in the bay; "" where every unit has the same
+	Times   []UnitTime  // of the kinds of unit
 	Shelves []Shelf
 	Wear    []page.Gear
 	Dead    []Dead // energies to isolate
@@ -102,8 +101,7 @@ type Shelf struct {
 // Item is a thing to fetch.
 type Item struct {
 	page.Link
-	Amount   string
-	Computed []page.Computed // of Amount, where it is counted and not typed
+	Amount string
 }
 
 // Phase is one phase of the steps.
@@ -197,7 +195,7 @@ func (s *Pages) Procedure(p *model.Procedure) *Procedure {
 		}
 	}
 	v.Plate = s.Plate(p)
-	v.Running = strings.Join(append([]string{own.Title}, v.Plate...), " · ") + ". " + s.Words.PrintedNote
+	v.Running = page.Unworked(strings.Join(append([]string{own.Title}, v.Plate...), " · ") + ". " + s.Words.PrintedNote)
 	v.Bay = s.bay(p)
 	v.Code = s.Code(p)
 	for i := range own.Intro {
@@ -220,8 +218,6 @@ func (s *Pages) Procedure(p *model.Procedure) *Procedure {
 	v.TimeLine = s.timeLine(v.Up, p)
 	v.Stand = s.standAfter(course, nil)
 	v.Checked = s.checked(p)
-	v.footnotes()
-	v.WorkingsTitle = s.Speaks.Worked.Section
 	s.around(v, p)
 	v.Changes = s.changes(p)
 	v.Jobs, v.Said = s.JobsOf(v.Up, p, false), s.SaidOf(v.Up, p)
@@ -252,8 +248,9 @@ func (s *Pages) Plate(p *model.Procedure) []string {
 		return append(out, s.Words.NotIssued)
 	}
 	out = append(out, fmt.Sprintf(s.Words.Revision, r.Number, r.Date))
-	if by, ok := s.Manual.Shop.ReviewBy(s.Looked(p, r)); ok {
-		out = append(out, fmt.Sprintf(s.Words.ReviewBy, by))
+	looked := s.Looked(p, r)
+	if by, ok := s.Manual.Shop.ReviewBy(looked); ok {
+		out = append(out, s.Until(fmt.Sprintf(s.Words.ReviewBy, by), looked, s.Manual.Shop.ReviewEvery.String(), by))
 	}
 	return out
 }
@@ -283,7 +280,7 @@ func (s *Pages) dead(p *model.Procedure, e *model.Energy) Dead {
 }
 
 func (s *Pages) before(up string, p *model.Procedure, k *kit.Kit) Before {
-	b := Before{People: k.People, Wear: s.Gear(up, page.Wears(k.Hazards)), Shelves: s.shelves(up, p, k)}
+	b := Before{People: s.crew(p, k.People), Wear: s.Gear(up, page.Wears(k.Hazards)), Shelves: s.shelves(up, p, k)}
 	for _, r := range k.Roles {
 		who := s.Link(up, r)
 		who.Note = s.brings(p, r)
@@ -301,7 +298,7 @@ func (s *Pages) before(up string, p *model.Procedure, k *kit.Kit) Before {
 		b.Times = s.unitTimes(p, rows)
 	}
 	if least < most {
-		b.Range = s.Spanned(rows)
+		b.Range = s.Spread(rows)
 	}
 	return b
 }
@@ -367,7 +364,7 @@ func (s *Pages) shelves(up string, p *model.Procedure, k *kit.Kit) []Shelf {
 	for _, t := range k.Tools {
 		item := Item{Link: s.Link(up, t.Tool)}
 		if t.Count > 1 {
-			item.Amount, item.Computed = strconv.Itoa(t.Count), s.computedLocks(p, t)
+			item.Amount = s.toolCount(p, t)
 		}
 		kept := s.Say(t.Tool, "kept", t.Tool.Kept)
 		byPlace[kept] = append(byPlace[kept], item)
@@ -375,7 +372,7 @@ func (s *Pages) shelves(up string, p *model.Procedure, k *kit.Kit) []Shelf {
 	for _, u := range k.Supplies {
 		item := Item{Link: s.Link(up, u.Supply)}
 		if u.Said {
-			item.Amount, item.Computed = s.Amount(u.Amount), s.computedSum(u)
+			item.Amount = s.summed(u)
 		}
 		kept := s.Say(u.Supply, "kept", u.Supply.Kept)
 		byPlace[kept] = append(byPlace[kept], item)
@@ -409,6 +406,9 @@ func (s *Pages) checked(p *model.Procedure) string {
 	if !w.Done {
 		return s.Words.NotWalked
 	}
+	if w.Acts == 0 {
+		return s.Words.NoActs
+	}
 	calls, derived := 0, 0
 	for _, l := range p.Calls {
 		if !l.Bad {
@@ -422,7 +422,12 @@ func (s *Pages) checked(p *model.Procedure) string {
 	if what != "" {
 		what = " (" + what + ")"
 	}
-	return fmt.Sprintf(s.Words.Checked, w.Acts, what, len(w.Words), len(p.Steps))
+	sums := &s.Speaks.Worked.Sums
+	text := fmt.Sprintf(s.Words.Checked, w.Acts, what, len(w.Words), len(p.Steps))
+	return page.Worked(text, page.Computed{Title: fmt.Sprintf(sums.How, strconv.Itoa(w.Acts)), Working: working.Working{
+		Formula: sums.Checked, Put: fmt.Sprintf("%d + %d + %d", w.Acts-calls-derived, calls, derived), Result: strconv.Itoa(w.Acts), Source: sums.Page,
+		Terms: []working.Term{{Sign: strconv.Itoa(len(w.Words)), Words: sums.Words}, {Sign: strconv.Itoa(len(p.Steps)), Words: sums.All}},
+	}})
 }
 
 // around is what calls the procedure and what it calls.

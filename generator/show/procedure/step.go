@@ -176,7 +176,7 @@ func (s *Pages) post(p *model.Procedure, id string) string {
 
 func (s *Pages) call(up string, st *model.Step, to *model.Procedure) *Call {
 	c := &Call{Link: s.Link(up, to), People: s.Kits.Of(to).People, Then: fmt.Sprintf(s.Words.ThenBack, st.Number)}
-	c.Time = s.Spanned(s.Times.Rows(to))
+	c.Time = s.BayTime(to)
 	return c
 }
 

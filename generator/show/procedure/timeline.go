@@ -2,6 +2,8 @@ package procedure
 
 import (
 	"fmt"
+	"slices"
+	"strconv"
 	"strings"
 
 	"baybinder/generator/base/quantity"
@@ -25,23 +27,15 @@ type UnitLine struct {
 	Cases   string // the same in option ids, as Stood.Cases
 	Picture page.HTML
 	Rows    []TimeRow
-	Notes   []TimeNote
+	Notes   []string
 }
 
 // TimeRow is a phase of it.
 type TimeRow struct {
-	Title    page.HTML
-	Times    string          // from when to when
-	Computed []page.Computed // of Times
-	Waits    string          // how much of it waits; "" for nothing
-	Waiting  []page.Computed // of Waits
-	Says     string          // the rest; "" for nothing
-}
-
-// TimeNote is what is said of the whole.
-type TimeNote struct {
-	Text     string
-	Computed []page.Computed
+	Title page.HTML
+	Times string // from when to when
+	Waits string // how much of it waits; "" for nothing
+	Says  string // the rest; "" for nothing
 }
 
 func (s *Pages) timeLine(up string, p *model.Procedure) TimeLine {
@@ -62,17 +56,14 @@ func (s *Pages) unitLine(up string, p *model.Procedure, r schedule.Row, n int) U
 	for i := range r.Phases {
 		ph := &r.Phases[i]
 		title := &s.PhaseOf(ph.Phase).Title
-		row := TimeRow{
-			Title: s.Text(up, title), Times: fmt.Sprintf(w.From, page.Duration(ph.From), page.Duration(ph.To)),
-			Computed: computedPhase(w, ph, title.Plain), Says: s.phaseSays(w, ph), Waiting: computedWaits(w, ph.Waits, waitsOf(ph)),
-		}
-		if ph.Waits > 0 {
-			row.Waits = fmt.Sprintf(w.Waits, page.Duration(ph.Waits))
-		}
-		v.Rows = append(v.Rows, row)
+		times := fmt.Sprintf(w.From, page.Duration(ph.From), page.Duration(ph.To))
+		v.Rows = append(v.Rows, TimeRow{
+			Title: s.Text(up, title), Times: page.Worked(times, computedPhase(w, ph, title.Plain)),
+			Waits: waited(w, w.Waits, ph.Waits, waitsOf(ph)), Says: s.phaseSays(w, ph),
+		})
 	}
 	v.Picture = page.HTML(drawnLine(w, r.Plan, n))
-	v.Notes = timeNotes(w, r.Plan)
+	v.Notes = s.timeNotes(w, r.Plan)
 	return v
 }
 
@@ -83,37 +74,74 @@ func (s *Pages) units(p *model.Procedure, r schedule.Row) string {
 
 // UnitTime is the time of the units that it is the same for.
 type UnitTime struct {
-	When, Cases     string          // as of UnitLine
-	Work, Bay, Note string          // Note: how much of it is waiting; "" for none
-	Computed        []page.Computed // of Work, of Bay, and of Note where there is one
+	When, Cases     string // as of UnitLine
+	Work, Bay, Note string // Note: how much of it is waiting; "" for none
 }
 
+// unitTimes are the times of a procedure: one where all units take as long, else
+// one for each row.
 func (s *Pages) unitTimes(p *model.Procedure, rows []schedule.Row) []UnitTime {
 	var out []UnitTime
+	w := &s.Speaks.TimeLine
 	for _, r := range rows {
-		v := UnitTime{When: s.units(p, r), Cases: optionCases(r.Where), Work: page.Duration(schedule.Rough(r.Work)), Bay: page.Duration(r.Bay)}
-		v.Computed = computedTimes(&s.Speaks.TimeLine, r.Plan)
-		if r.Waits > 0 {
-			v.Note = fmt.Sprintf(s.Words.OfThatWaits, page.Duration(r.Waits))
-		}
-		out = append(out, v)
+		out = append(out, UnitTime{
+			When: s.units(p, r), Cases: optionCases(r.Where),
+			Work: page.Worked(page.Duration(schedule.Rough(r.Work)), workWorked(w, r.Plan)),
+			Bay:  page.Worked(page.Duration(r.Bay), s.BayWorked(r.Plan)),
+			Note: waited(w, s.Words.OfThatWaits, r.Waits, planWaits(r.Plan)),
+		})
+	}
+	if first := out[0]; !slices.ContainsFunc(out, func(t UnitTime) bool { return !t.sameTime(first) }) {
+		return []UnitTime{{Work: first.Work, Bay: first.Bay, Note: first.Note}}
 	}
 	return out
+}
+
+// sameTime says that two kinds of units take as long, by the same workings: what
+// their time line tells apart may be how one phase shares its time out.
+func (t UnitTime) sameTime(o UnitTime) bool {
+	return t.Work == o.Work && t.Bay == o.Bay && t.Note == o.Note
 }
 
 // phaseSays is what else is said of a phase's time.
 func (s *Pages) phaseSays(w *words.TimeLine, ph *schedule.Phase) string {
 	var out []string
 	if ph.People > 1 {
-		out = append(out, fmt.Sprintf(w.People, ph.People))
+		out = append(out, s.Tallied(fmt.Sprintf(w.People, ph.People), s.Speaks.Worked.Sums.AtOnce, peopleOf(ph), strconv.Itoa(ph.People), s.Speaks.Worked.Sums.Page))
 	}
 	for _, second := range ph.Seconds {
 		out = append(out, fmt.Sprintf(w.Second, second.Step.Number, s.Name(second.By)))
 	}
 	if ph.Untimed > 0 {
-		out = append(out, untimedWords(w, ph.Untimed, ph.Varies))
+		out = append(out, s.untimed(untimedWords(w, ph.Untimed, ph.Varies), strconv.Itoa(ph.Untimed), ph.Untimed))
 	}
 	return strings.Join(out, " · ")
+}
+
+// untimed is how many steps have no time, as the sum of the phases'.
+func (s *Pages) untimed(text, put string, n int) string {
+	w := &s.Speaks.Worked.Sums
+	return s.Tallied(text, w.Untimed, put, strconv.Itoa(n), w.Page)
+}
+
+// untimedPut are the steps without a time, phase by phase.
+func untimedPut(plan *schedule.Plan) string {
+	var put []string
+	for i := range plan.Phases {
+		put = append(put, strconv.Itoa(plan.Phases[i].Untimed))
+	}
+	return strings.Join(put, " + ")
+}
+
+// peopleOf are the most people of a phase, with the steps that ask for them.
+func peopleOf(ph *schedule.Phase) string {
+	var put []string
+	for _, span := range ph.Spans {
+		if at := fmt.Sprintf("%d (%s)", span.People, span.Step.Number); span.People > 1 && !slices.Contains(put, at) {
+			put = append(put, at)
+		}
+	}
+	return "max(" + strings.Join(put, "; ") + ")"
 }
 
 // untimedWords say how many steps have no time, of units of which some may have
@@ -132,10 +160,10 @@ func untimedWords(w *words.TimeLine, n int, varies bool) string {
 
 // timeNotes say what is missing, and what decides the time where more than one
 // order could be shorter.
-func timeNotes(w *words.TimeLine, plan *schedule.Plan) []TimeNote {
-	var out []TimeNote
+func (s *Pages) timeNotes(w *words.TimeLine, plan *schedule.Plan) []string {
+	var out []string
 	if plan.Untimed > 0 {
-		out = append(out, TimeNote{Text: page.Sentence(untimedWords(w, plan.Untimed, plan.Varies))})
+		out = append(out, s.untimed(page.Sentence(untimedWords(w, plan.Untimed, plan.Varies)), untimedPut(plan), plan.Untimed))
 	}
 	if plan.Least >= plan.Bay {
 		return out
@@ -145,9 +173,9 @@ func timeNotes(w *words.TimeLine, plan *schedule.Plan) []TimeNote {
 	if plan.People > 1 {
 		says = fmt.Sprintf(w.Least, least, plan.People)
 	}
-	out = append(out, TimeNote{says, computedLeast(w, plan, least)})
+	out = append(out, page.Worked(says, computedLeast(w, plan, least)))
 	if plan.Least == plan.Chain {
-		out = append(out, TimeNote{Text: fmt.Sprintf(w.Decide, page.Joined(numbersOf(plan.Critical)))})
+		out = append(out, fmt.Sprintf(w.Decide, page.Joined(numbersOf(plan.Critical))))
 	}
 	return out
 }

@@ -90,11 +90,13 @@ func (r *Readings) roleHeld(p *model.Person, g *model.Gained) RoleHeld {
 	}
 	until, runs := training.Until(g)
 	switch {
+	case !g.Ended.IsZero() && !r.Today.Before(g.Ended):
+		v.Ends, v.Out = r.withdrawn(p, g), !r.staff.HoldsRole(p, g.ID, r.Today)
 	case !runs:
 	case until.Before(r.Today):
-		v.Ends, v.Out = fmt.Sprintf(r.words.RanOutOn, until), !r.staff.HoldsRole(p, g.ID, r.Today)
+		v.Ends, v.Out = r.ends(p, g.To, fmt.Sprintf(r.words.RanOutOn, until), until), !r.staff.HoldsRole(p, g.ID, r.Today)
 	default:
-		v.Ends = fmt.Sprintf(r.words.RunsOutOn, until)
+		v.Ends = r.ends(p, g.To, fmt.Sprintf(r.words.RunsOutOn, until), until)
 	}
 	return v
 }
@@ -107,17 +109,14 @@ func (r *Readings) plansOf(up string, p *model.Person) []PlanOf {
 		x := &r.standings[p][i]
 		if of == nil || of.At != x.Plan.At {
 			of, number = x.Plan, 0
-			out = append(out, PlanOf{Plan: r.Link(up, of.To), By: r.by(x.By)})
+			out = append(out, PlanOf{Plan: r.Link(up, of.To), By: r.by(x)})
 		}
 		number++
 		plan := &out[len(out)-1]
-		v := Standing{Link: r.Link(up, x.Reading.Procedure), Mark: r.markOf(x.State), Number: number, Left: r.left(x)}
+		v := Standing{Link: r.Link(up, x.Reading.Procedure), Mark: r.markOf(classOf(x)), Number: number, Left: r.left(x)}
 		if x.Done() {
 			plan.Done = append(plan.Done, v)
 			continue
-		}
-		if x.State == training.Good {
-			v.Mark = r.markOf("acts")
 		}
 		plan.Next = append(plan.Next, v)
 	}
@@ -131,7 +130,9 @@ func (r *Readings) left(x *training.Standing) []string {
 		out = append(out, r.words.ToWatch)
 	}
 	if x.Performed < x.Perform {
-		out = append(out, fmt.Sprintf(r.words.SoFar, x.Performed, x.Perform))
+		w := &r.Speaks.Worked.Sums
+		text := fmt.Sprintf(r.words.SoFar, x.Performed, x.Perform)
+		out = append(out, r.Tallied(text, w.Done, fmt.Sprintf("%d/%d", x.Performed, x.Perform), text, w.Record))
 	}
 	return out
 }

@@ -4,12 +4,14 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/page"
+	"baybinder/generator/trade/working"
 )
 
 // Plans makes the pages of reading plans, which name nobody.
@@ -51,14 +53,27 @@ func (s Plans) Assignment(plan *model.Plan) *Assignment {
 	v := &Assignment{Frame: s.Frame(page.PageOf(plan), plan.Label()), Training: s.Training()}
 	v.Style, v.Facts = readingsStyle, s.planFacts(plan)
 	numbers := map[*model.Procedure]int{}
-	seconds := 0
+	minutes, put := 0, []string{}
 	for i, r := range s.ReadingOrder(plan) {
 		numbers[r.Procedure] = i + 1
-		seconds += r.Seconds
+		minutes += training.Minutes(r.Seconds)
+		put = append(put, page.Duration(60*training.Minutes(r.Seconds)))
 		v.Rows = append(v.Rows, s.assigned(v.Up, plan, &r, numbers))
 	}
-	v.InAll = fmt.Sprintf(v.Training.InAll, len(v.Rows), page.Duration(max(60, (seconds+30)/60*60)))
+	w := &s.Speaks.Worked.Sums
+	time := page.Duration(60 * max(1, minutes))
+	v.InAll = s.Tallied(fmt.Sprintf(v.Training.InAll, len(v.Rows), time), w.ReadAll, strings.Join(put, " + "), time, w.Page)
 	return v
+}
+
+// readingTime is how long a procedure takes to read.
+func (s Plans) readingTime(r *training.Reading) string {
+	w := &s.Speaks.Worked.Sums
+	m := training.MatterOf(r.Procedure)
+	text := page.Duration(60 * training.Minutes(r.Seconds))
+	return page.Worked(text, page.Computed{Title: fmt.Sprintf(w.How, s.Name(r.Procedure)+": "+text), Working: working.Working{
+		Formula: w.Read, Put: fmt.Sprintf("%d/%d min + %d · 12 s + %d · 20 s", m.Words, training.WordsPerMinute, m.Pictures, m.Tables), Result: text, Source: w.ReadSource,
+	}})
 }
 
 func (s Plans) planFacts(plan *model.Plan) []string {
@@ -88,7 +103,7 @@ func (s Plans) planFacts(plan *model.Plan) []string {
 func (s Plans) assigned(up string, plan *model.Plan, r *training.Reading, numbers map[*model.Procedure]int) Assigned {
 	n := numbers[r.Procedure]
 	v := Assigned{
-		Link: s.Link(up, r.Procedure), Number: n, Anchor: "n" + strconv.Itoa(n), Time: training.Minutes(r.Seconds), Added: r.Added, Code: s.Code(r.Procedure),
+		Link: s.Link(up, r.Procedure), Number: n, Anchor: "n" + strconv.Itoa(n), Time: s.readingTime(r), Added: r.Added, Code: s.Code(r.Procedure),
 	}
 	var before []int
 	for _, p := range r.BuildsOn {

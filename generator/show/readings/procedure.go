@@ -30,6 +30,10 @@ type ProcedureReaders struct {
 	Callers  []page.Link // what performs it, at any depth
 	Changed  []Moved
 	Jobs     *jobs.Jobs // that were done by it; nil where none was
+
+	Revisions   []Revised
+	Inspections []Inspection
+	InspectBy   string
 }
 
 // Crew is who may do a job on the site's day, by the roles in the files.
@@ -77,6 +81,7 @@ func (r *Readings) Procedure(p *model.Procedure) *ProcedureReaders {
 	v.May = r.crew(v.Up, p)
 	v.Readers = r.readers(v.Up, p)
 	v.Jobs = r.jobsTable(v.Up, r.Done(p), false)
+	v.Revisions, v.Inspections, v.InspectBy = r.revised[p], r.inspected[p], r.inspectBy[p]
 	for _, person := range r.here {
 		if last := r.last[cell{person, p}]; last != nil && r.holds[last] {
 			v.Stale = append(v.Stale, personLink(v.Up, person))
@@ -112,7 +117,7 @@ func (r *Readings) readers(up string, p *model.Procedure) []Reader {
 				continue
 			}
 			if asked = true; v.By == "" && !x.By.IsZero() {
-				v.By = x.By.String()
+				v.By = r.dueBy(person, x.Plan.To, x.By.String(), x.By)
 			}
 			for _, left := range r.left(x) {
 				if !slices.Contains(v.Left, left) {
@@ -134,7 +139,7 @@ func (r *Readings) crew(up string, p *model.Procedure) Crew {
 	v := Crew{Note: fmt.Sprintf(r.words.WhoMayNote, r.Today)}
 	k := r.Kits.Of(p)
 	if k.People > 1 {
-		v.Between = fmt.Sprintf(r.words.Between, k.People)
+		v.Between = r.PeopleWorked(p, fmt.Sprintf(r.words.Between, k.People), k.People)
 	}
 	held := map[*model.Role]bool{}
 	for _, role := range k.Roles {
@@ -207,9 +212,9 @@ func (r *Readings) heldBy(person *model.Person, role *model.Role) (says string, 
 	case !ends:
 		return role.Label() + ": " + r.words.NoEnd, holds, true
 	case holds:
-		return role.Label() + ": " + fmt.Sprintf(r.words.RunsOutOn, last), true, true
+		return role.Label() + ": " + r.ends(person, role, fmt.Sprintf(r.words.RunsOutOn, last), last), true, true
 	}
-	return role.Label() + ": " + fmt.Sprintf(r.words.RanOutOn, last), false, true
+	return role.Label() + ": " + r.ends(person, role, fmt.Sprintf(r.words.RanOutOn, last), last), false, true
 }
 
 // moved is what changed for those whose last reading is no longer true, by what
@@ -250,7 +255,7 @@ func (r *Readings) since(p *model.Procedure, print string, book *fingerprint.Cac
 		}
 		m.Since = fmt.Sprintf(r.words.ReadRevision, rev.Number)
 		if was, kept := fingerprint.Kept(rev); kept {
-			m.Unkept, m.Steps = false, fingerprint.Changes(was, book.Beside(p, was))
+			m.Unkept, m.Steps = false, fingerprint.Changes(was, book.Beside(p, was), &r.words.Changes)
 		}
 	}
 	return m

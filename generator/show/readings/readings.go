@@ -41,6 +41,9 @@ type Readings struct {
 	marks      map[cell]*Mark
 	changed    map[*model.Procedure][]Moved
 	doneBy     map[*model.Person][]*model.Job
+	revised    map[*model.Procedure][]Revised
+	inspected  map[*model.Procedure][]Inspection
+	inspectBy  map[*model.Procedure]string
 }
 
 // cell is a field of the matrix.
@@ -85,6 +88,8 @@ func Of(s *procedure.Pages) *Readings {
 	r.mark()
 	r.bookDoers()
 	r.changed = r.moved(fingerprint.NewCache())
+	r.bookRevisions()
+	r.bookInspections()
 	return r
 }
 
@@ -131,7 +136,7 @@ type ReadingsFront struct {
 	Training *words.Readings
 	Note     string
 	First    []PersonLine // one line a person, the most pressing first
-	Late     []Pile       // overdue, stale, due
+	Late     []Pile       // overdue, stale, due, acts left
 	Roles    []Renewal
 	Plans    []page.Link
 	People   []page.Link
@@ -142,10 +147,10 @@ type ReadingsFront struct {
 type PersonLine struct {
 	Person page.Link
 	By     string
-	Counts []int // overdue, stale, due
+	Counts []int // overdue, stale, due, acts left
 }
 
-// Pile is what is overdue, stale or due, by person and plan.
+// Pile is what is overdue, stale, due or read with acts left, by person and plan.
 type Pile struct {
 	Mark  *Mark
 	Heaps []Heap
@@ -178,8 +183,8 @@ func (r *Readings) Front() *ReadingsFront {
 	v := &ReadingsFront{
 		Frame: r.frame("index.html", r.words.Front), Training: r.words, Note: fmt.Sprintf(r.words.FrontNote, r.Today), Plans: r.PlanLinks(""),
 	}
-	for _, state := range []training.State{training.Overdue, training.Stale, training.Due} {
-		v.Late = append(v.Late, r.pile(state))
+	for _, class := range []string{"overdue", "stale", "due", "acts"} {
+		v.Late = append(v.Late, r.pile(class))
 	}
 	v.First = r.firstLines(v.Late)
 	v.Roles = r.renewals("", nil)
@@ -207,7 +212,7 @@ func (r *Readings) firstLines(piles []Pile) []PersonLine {
 	for _, i := range first {
 		line := PersonLine{Person: personLink("", i.Person), Counts: make([]int, len(piles))}
 		if !i.By.IsZero() {
-			line.By = i.By.String()
+			line.By = r.itemDay(&i)
 		}
 		for k, pile := range piles {
 			for _, h := range pile.Heaps {
@@ -221,18 +226,18 @@ func (r *Readings) firstLines(piles []Pile) []PersonLine {
 	return out
 }
 
-func (r *Readings) pile(state training.State) Pile {
-	pile := Pile{Mark: r.markOf(state)}
+func (r *Readings) pile(class string) Pile {
+	pile := Pile{Mark: r.markOf(class)}
 	for _, p := range r.here {
 		var of *model.Plan
 		for i := range r.standings[p] {
 			x := &r.standings[p][i]
-			if x.State != state {
+			if classOf(x) != class {
 				continue
 			}
 			if of != x.Plan.To {
 				of = x.Plan.To
-				pile.Heaps = append(pile.Heaps, Heap{Person: personLink("", p), Plan: r.Link("", of), By: r.by(x.By), day: x.By})
+				pile.Heaps = append(pile.Heaps, Heap{Person: personLink("", p), Plan: r.Link("", of), By: r.by(x), day: x.By})
 			}
 			r.heap(&pile.Heaps[len(pile.Heaps)-1], x.Reading.Procedure)
 		}
@@ -256,11 +261,39 @@ func (r *Readings) heap(h *Heap, p *model.Procedure) {
 	h.More = fmt.Sprintf(r.words.AndMore, h.Count-shownOfHeap)
 }
 
-func (r *Readings) by(day model.Date) string {
-	if day.IsZero() {
+func (r *Readings) by(x *training.Standing) string {
+	if x.By.IsZero() {
 		return ""
 	}
-	return fmt.Sprintf(r.words.ByDay, day)
+	return r.dueBy(x.Person, x.Plan.To, fmt.Sprintf(r.words.ByDay, x.By), x.By)
+}
+
+// dueBy is the last day of a plan that somebody follows, in words.
+func (r *Readings) dueBy(p *model.Person, plan *model.Plan, text string, day model.Date) string {
+	return r.Until(text, p.Started, plan.Within, day)
+}
+
+// ends is the last day of a role that somebody holds, in words.
+func (r *Readings) ends(p *model.Person, role *model.Role, text string, day model.Date) string {
+	for _, g := range r.roles[p] {
+		if until, runs := training.Until(&g); runs && g.To == role && until == day {
+			return r.Until(text, g.On, role.RenewEvery.String(), day)
+		}
+	}
+	return text
+}
+
+// itemDay is the day of something that is to be done.
+func (r *Readings) itemDay(i *training.Item) string {
+	text := i.By.String()
+	if role, is := i.What.(*model.Role); is {
+		return r.ends(i.Person, role, text, i.By)
+	}
+	at := slices.IndexFunc(r.Manual.Plans, func(p *model.Plan) bool { return p.ID == i.Plan })
+	if at < 0 || i.By.IsZero() {
+		return text
+	}
+	return r.dueBy(i.Person, r.Manual.Plans[at], text, i.By)
 }
 
 // renewals are the roles that ran out or soon do: of everybody, or of one.
@@ -271,9 +304,9 @@ func (r *Readings) renewals(up string, only *model.Person) []Renewal {
 		switch {
 		case only != nil && i.Person != only:
 		case i.State == training.RunOut:
-			says = fmt.Sprintf(r.words.RanOutOn, i.By)
+			says = r.ends(i.Person, i.What.(*model.Role), fmt.Sprintf(r.words.RanOutOn, i.By), i.By)
 		case i.State == training.RunsOut:
-			says = fmt.Sprintf(r.words.RunsOutOn, i.By)
+			says = r.ends(i.Person, i.What.(*model.Role), fmt.Sprintf(r.words.RunsOutOn, i.By), i.By)
 		}
 		if says != "" {
 			out = append(out, Renewal{Person: personLink(up, i.Person), Role: i.What.Label(), Says: says})

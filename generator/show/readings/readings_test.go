@@ -201,15 +201,15 @@ func TestBlankOut(t *testing.T) {
 func TestCrew(t *testing.T) {
 	r := rigReadings(t)
 	c := r.Procedure(procedureNamed(r, "press-job")).May
-	if !slices.Equal(c.Needs, []string{"Presser", "Fitter"}) || c.Nobody != "" || !strings.HasPrefix(c.Between, "2 people") {
+	if !slices.Equal(c.Needs, []string{"Presser", "Fitter"}) || c.Nobody != "" || !strings.HasPrefix(page.Unworked(c.Between), "2 people") {
 		t.Errorf("%+v", c)
 	}
 	var got []string
 	for _, a := range c.All {
-		got = append(got, "all "+a.Name+" "+page.Joined(a.Holds))
+		got = append(got, "all "+a.Name+" "+page.Unworked(page.Joined(a.Holds)))
 	}
 	for _, a := range c.Some {
-		got = append(got, "some "+a.Name+" "+page.Joined(a.Lacks))
+		got = append(got, "some "+a.Name+" "+page.Unworked(page.Joined(a.Lacks)))
 	}
 	want := []string{
 		"some Ann not read as it stands: Press job", "some Ben Presser: ran out after 2025-05-01, not read as it stands: Press job, Lid off and on",
@@ -257,7 +257,7 @@ func TestMatrix(t *testing.T) {
 	if len(lid.Stale) != 1 || lid.Stale[0].Name != "Ann" || len(lid.Callers) != 1 || lid.Callers[0].Name != "Press job" {
 		t.Errorf("a change of the lid makes stale %v, and is looked at in %v", lid.Stale, lid.Callers)
 	}
-	if ann := r.Person(r.Manual.People[0]); len(ann.Rows) != 3 || page.Joined(ann.Plans[0].Next[0].Left) != "performed 1 of 2 times" {
+	if ann := r.Person(r.Manual.People[0]); len(ann.Rows) != 3 || page.Unworked(page.Joined(ann.Plans[0].Next[0].Left)) != "performed 1 of 2 times" {
 		t.Errorf("the sheet of Ann: %+v", ann)
 	}
 }

@@ -67,7 +67,7 @@ func (r *Readings) Again(p *model.Person) *AgainSheet {
 			continue
 		}
 		seen[to] = true
-		row := Again{Link: r.Link(v.Up, to), Read: fmt.Sprintf(r.words.ReadOn, x.Last.Date), By: r.by(x.By), Changes: r.changesFor(p, to)}
+		row := Again{Link: r.Link(v.Up, to), Read: fmt.Sprintf(r.words.ReadOn, x.Last.Date), By: r.by(x), Changes: r.changesFor(p, to)}
 		if rev := r.LastRevision(to); rev != nil {
 			row.Revision = fmt.Sprintf(r.Words.Revision, rev.Number, rev.Date)
 		}

@@ -5,10 +5,10 @@ import (
 	"slices"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/page"
 	"baybinder/generator/trade/fastening"
-	"baybinder/generator/trade/working"
 )
 
 // TorqueCard is a machine's torques on one printed side.
@@ -23,13 +23,12 @@ type TorqueRow struct {
 	Name    string
 	Where   []string // "4 at the cover"
 	Thread  string
-	Head    string    // across flats, or the drive
-	Torques []string  // the torque in each unit, or the stages one by one
-	Notes   []string  // condition, new ones, start, mark, tighten again
-	Order   page.HTML // the sequence drawn
-	Working working.Working
-	Clamp   string
-	NoClamp string // why none is worked out; "" where nothing is to say
+	Head    string          // across flats, or the drive
+	Torques []string        // the torque in each unit, or the stages one by one
+	Notes   []string        // condition, new ones, start, mark, tighten again
+	Order   page.HTML       // the sequence drawn
+	Clamp   []page.Computed // the pull of the bolt; none where it is not worked out
+	NoClamp string          // why none is worked out; "" where nothing is to say
 }
 
 // CardOf is the path of a machine's card: "machines/shop-press.torque.html".
@@ -109,7 +108,7 @@ func (s *Pages) clamp(r *TorqueRow, f *model.Fastener) {
 		return
 	}
 	if load, ok := fastening.LoadOf(thread, class, friction, torques[len(torques)-1]); ok {
-		r.Clamp, r.Working = load.Clamp.String(), load.Working
+		r.Clamp = []page.Computed{{Title: words.Fill(s.Words.ClampLoad, load.Clamp.String()), Working: load.Explain(&s.Speaks.Worked.Bolt)}}
 	}
 }
 

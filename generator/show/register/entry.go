@@ -9,7 +9,6 @@ import (
 	"strings"
 
 	"baybinder/generator/derive/backlinks"
-	"baybinder/generator/derive/kit"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/jobs"
@@ -122,35 +121,7 @@ func (s *Pages) Tool(t *model.Tool) *Entry {
 	f.links(w.Substitutes, links(s, v.Up, t.Or))
 	f.links(w.MayBeUsedBy, links(s, v.Up, t.Needs))
 	f.text(w.Number, t.Number)
-	v.Computed = s.calibrations(t)
 	return v
-}
-
-// calibrations are the last days of a tool's calibrations, with their workings.
-func (s *Pages) calibrations(t *model.Tool) []page.Computed {
-	c := t.Calibration
-	if c == nil {
-		return nil
-	}
-	span, ok := c.Every.Span()
-	if !ok {
-		return nil
-	}
-	dated := append([]model.DatedUnit{{Name: t.Label(), Last: c.Last}}, c.Units...)
-	var out []page.Computed
-	for _, u := range dated {
-		if u.Last.IsZero() {
-			continue
-		}
-		due := model.DateOf(span.AddTo(u.Last.Time()))
-		out = append(out, page.Computed{Title: fmt.Sprintf(s.Speaks.Worked.Calibration, u.Name, due), Working: working.Working{
-			Formula: "good to = last calibration + interval",
-			Put:     u.Last.String() + " + " + c.Every.String(), Result: due.String(),
-			Assumes: []string{"On that day itself it is still good."},
-			Source:  "the shop's register of tools",
-		}})
-	}
-	return out
 }
 
 // calibrated says that a tool measures: it is calibrated, and nothing else is.
@@ -180,13 +151,19 @@ func (s *Pages) dues(t *model.Tool) []string {
 	if !calibrated(t) {
 		whole, of = s.Speaks.Front.Inspected, s.Speaks.Front.InspectedUnit
 	}
-	due := func(last model.Date) string { return model.DateOf(span.AddTo(last.Time())).String() }
+	due := func(name string, last model.Date, text func(day string) string) string {
+		until := model.DateOf(span.AddTo(last.Time()))
+		w := &s.Speaks.Worked
+		return page.Worked(text(until.String()), page.Computed{Title: fmt.Sprintf(w.Calibration, name, until), Working: working.Working{
+			Formula: w.Sums.Until, Put: last.String() + " + " + t.Calibration.Every.String(), Result: until.String(), Source: w.Sums.Shop,
+		}})
+	}
 	if len(t.Calibration.Units) == 0 && !t.Calibration.Last.IsZero() {
-		return []string{fmt.Sprintf(whole, due(t.Calibration.Last))}
+		return []string{due(t.Label(), t.Calibration.Last, func(day string) string { return fmt.Sprintf(whole, day) })}
 	}
 	var out []string
 	for _, u := range t.Calibration.Units {
-		out = append(out, fmt.Sprintf(of, u.Name, due(u.Last)))
+		out = append(out, due(t.Label()+", "+u.Name, u.Last, func(day string) string { return fmt.Sprintf(of, u.Name, day) }))
 	}
 	return out
 }
@@ -204,7 +181,7 @@ func (s *Pages) Hazard(h *model.Hazard) *Entry {
 	f.text(w.Of, s.of(h.Of.ID))
 	f.text(w.Number, h.Number)
 	if v.Box != nil {
-		v.Computed = []page.Computed{{Title: s.Speaks.Worked.Signal, Working: signal.Explain(h.Harm, h.Happens, v.Box.Word)}}
+		v.Computed = []page.Computed{{Title: s.Speaks.Worked.Signal, Working: signal.Explain(&s.Speaks.Worked.Safety, h.Harm, h.Happens, v.Box.Word)}}
 	}
 	return v
 }
@@ -259,8 +236,8 @@ func (s *Pages) Supply(u *model.Supply) *Entry {
 // which it is stocked.
 func (s *Pages) usedUp(u *model.Supply, p *model.Procedure) string {
 	for _, use := range p.Supplies {
-		if line := kit.UseOf(use); use.To == u && line.Said {
-			return s.Amount(line.Amount)
+		if use.To == u && use.Amount != "" {
+			return s.UsedUp(use)
 		}
 	}
 	return ""
@@ -302,7 +279,8 @@ type Row struct {
 	Word  string // signal word of a hazard
 	Class string
 	Sign  page.HTML
-	Count int // procedures that use it
+	Count int    // procedures that use it
+	List  string // where they are listed
 }
 
 // grouping puts rows into groups in the order of their names.
@@ -330,7 +308,8 @@ func (g *grouping) groups() []Group {
 }
 
 func (s *Pages) row(up string, n model.Named) Row {
-	return Row{Link: s.Link(up, n), Count: len(s.Links.Uses(n))}
+	to := s.Link(up, n)
+	return Row{Link: to, Count: len(s.Links.Uses(n)), List: to.Address + "#used"}
 }
 
 // Tools makes the index of tools, by kind and by shelf.

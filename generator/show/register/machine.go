@@ -52,8 +52,9 @@ func (s *Pages) Machines() *Index {
 	var g grouping
 	for _, m := range s.Manual.Machines {
 		row := Row{Link: s.Link(v.Up, m)}
+		row.List = row.Address + "#procedures"
 		for _, p := range s.Shown {
-			if p.For.To == m {
+			if p.For.To == m && p.Status != "retired" {
 				row.Count++
 			}
 		}

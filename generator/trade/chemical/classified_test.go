@@ -3,6 +3,8 @@ package chemical
 import (
 	"strings"
 	"testing"
+
+	"baybinder/generator/language"
 )
 
 // Known: FROM MEMORY.
@@ -94,13 +96,13 @@ func TestClassifiedSubstances(t *testing.T) {
 // H221 alone says no category: CLP table 2.2 has Danger and GHS02 for 1B, Warning
 // and nothing for 2. The graver stands, and the working says that it does.
 func TestCategoryUnsaid(t *testing.T) {
-	for code, want := range map[string]string{"H221": "1B", "H228": "or 2", "H261": "or 3", "H272": "or 3"} {
+	for code, want := range map[string]string{"H221": "1B (Danger, GHS02) or 2 (Warning, no pictogram)", "H228": "1 (Danger, GHS02) or 2 (Warning, GHS02)", "H261": "or 3", "H272": "or 3"} {
 		l, err := LabelOf([]string{code})
-		if said := strings.Join(l.Explain().Assumes, " "); err != nil || l.Word != Danger || !strings.Contains(said, want) {
+		if said := strings.Join(l.Explain(&language.Default().Worked.Chemical).Assumes, " "); err != nil || l.Word != Danger || !strings.Contains(said, want) {
 			t.Errorf("%s: %s, %s", code, l.Word, said)
 		}
 	}
-	if l, _ := LabelOf([]string{"H220"}); strings.Contains(strings.Join(l.Explain().Assumes, " "), "not said") {
+	if l, _ := LabelOf([]string{"H220"}); strings.Contains(strings.Join(l.Explain(&language.Default().Worked.Chemical).Assumes, " "), "not said") {
 		t.Error("H220 has one category")
 	}
 }

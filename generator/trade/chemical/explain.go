@@ -1,55 +1,70 @@
 package chemical
 
 import (
+	"fmt"
+	"slices"
 	"strings"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/trade/working"
 )
 
 // Explain is the label with its working: the signal word from those of all
 // statements, and which pictograms and statements give way to which.
-func (l Label) Explain() working.Working {
-	all := append(append([]Statement{}, l.Statements...), l.Covered...)
-	w := working.Working{
-		Formula: "signal word = the strongest of the statements",
-		Result:  l.wordOrNone(),
-		Source:  "UN GHS 1.4.10.5.3, CLP articles 20 and 26 (from memory); statements as the CLP regulation prints them",
-	}
+func (l Label) Explain(say *words.Chemical) working.Working {
+	all := slices.Concat(l.Statements, l.Covered)
+	w := working.Working{Formula: say.Formula, Result: l.wordOrNone(say), Source: say.Source}
 	var put []string
 	for _, s := range all {
 		put = append(put, strings.TrimSpace(s.Code+" "+s.Word.String()))
-		w.Terms = append(w.Terms, working.Term{Sign: s.Code, Words: s.Text, Value: signWords(s, all)})
+		w.Terms = append(w.Terms, working.Term{Sign: s.Code, Words: s.Text, Value: signWords(say, s, all)})
 	}
 	w.Put = strings.Join(put, ", ")
-	for _, s := range all {
-		if other := twofold[s.Code]; other != "" {
-			w.Assumes = append(w.Assumes, other)
-		}
-	}
+	w.Assumes = l.Unsaid(say)
 	for _, s := range l.Covered {
-		w.Assumes = append(w.Assumes, "The label may leave "+s.Code+" out: a graver statement says it.")
+		w.Assumes = append(w.Assumes, fmt.Sprintf(say.Covered, s.Code))
 	}
 	if len(l.Optional) > 0 {
-		w.Assumes = append(w.Assumes, "The label may leave "+l.Optional[0].String()+" out beside the flame or the skull.")
+		w.Assumes = append(w.Assumes, fmt.Sprintf(say.Optional, l.Optional[0]))
 	}
-	w.Assumes = append(w.Assumes, "This word is of the chemical's label. It is no DANGER, WARNING or CAUTION of a step.")
+	w.Assumes = append(w.Assumes, say.OfTheChemical)
 	return w
 }
 
-func (l Label) wordOrNone() string {
+// Unsaid says of which statements the category is not known, so that the graver
+// one is shown: a label must say it.
+func (l Label) Unsaid(say *words.Chemical) []string {
+	var out []string
+	for _, s := range slices.Concat(l.Statements, l.Covered) {
+		if c, is := twofold[s.Code]; is {
+			out = append(out, fmt.Sprintf(say.Twofold, s.Code, c[0].Number, c[0].words(say), c[1].Number, c[1].words(say)))
+		}
+	}
+	return out
+}
+
+// words are what a category brings onto a label: "Danger, GHS02".
+func (c category) words(say *words.Chemical) string {
+	if c.Sign == NoSign {
+		return fmt.Sprintf(say.NoPictogram, c.Word)
+	}
+	return fmt.Sprintf(say.WithSign, c.Word, c.Sign)
+}
+
+func (l Label) wordOrNone(say *words.Chemical) string {
 	if l.Word == NoWord {
-		return "none"
+		return say.None
 	}
 	return l.Word.String()
 }
 
 // signWords are the pictogram of a statement, or why it is not on the label.
-func signWords(s Statement, all []Statement) string {
+func signWords(say *words.Chemical, s Statement, all []Statement) string {
 	switch {
 	case s.Sign == NoSign:
-		return "no pictogram"
+		return say.NoSign
 	case outranked(s, all):
-		return s.Sign.String() + " gives way to a graver pictogram"
+		return fmt.Sprintf(say.GivesWay, s.Sign)
 	}
-	return s.Sign.String() + ", " + s.Sign.Shows()
+	return s.Sign.String() + ", " + say.Signs[s.Sign.String()]
 }

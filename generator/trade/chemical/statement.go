@@ -8,6 +8,14 @@
 // The GHS word is a scale of its own: an eye irritant is "Warning" here and no
 // more than a CAUTION in a safety message. The two are never fed into each
 // other.
+//
+// # Decided where the format is silent
+//
+// A statement may stand for two categories: H221 is 1B (Danger, flame) or 2
+// (Warning, no pictogram), as H228, H261 and H272 are of two. A supply has no field
+// that says which. The graver one is taken, for a label that says too much sends
+// someone to the safety data sheet and one that says too little does not; the
+// supply's page says beside the label that the category is not known.
 package chemical
 
 import (
@@ -55,11 +63,6 @@ func (s Sign) String() string {
 		return ""
 	}
 	return "GHS0" + string('0'+rune(s))
-}
-
-// Shows is what the pictogram shows, in words.
-func (s Sign) Shows() string {
-	return [...]string{"", "exploding bomb", "flame", "flame over circle", "gas cylinder", "corrosion", "skull and crossbones", "exclamation mark", "health hazard", "environment"}[s]
 }
 
 // Statement is a hazard statement and what it brings onto the label.

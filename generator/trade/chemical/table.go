@@ -93,11 +93,19 @@ var statements = []Statement{
 	{"H420", "Harms public health and the environment by destroying ozone in the upper atmosphere", Warning, ExclamationMark, ozone},
 }
 
-// twofold is what else a code may stand for than what is taken. Source: CLP table
-// 2.2 for H221; tables 2.7, 2.12 and 2.14 for the others, from memory.
-var twofold = map[string]string{
-	"H221": "H221 is category 1B (Danger, GHS02) or 2 (Warning, no pictogram). Which it is here is not said, so the graver one is shown.",
-	"H228": "H228 is category 1 (Danger) or 2 (Warning). Which it is here is not said, so the graver one is shown.",
-	"H261": "H261 is category 2 (Danger) or 3 (Warning). Which it is here is not said, so the graver one is shown.",
-	"H272": "H272 is category 2 (Danger) or 3 (Warning). Which it is here is not said, so the graver one is shown.",
+// category is one that a code stands for.
+type category struct {
+	Number string
+	Word   Word
+	Sign   Sign
+}
+
+// twofold are the two categories that a code may stand for, the graver first.
+// Source: CLP table 2.2 for H221; tables 2.7, 2.12 and 2.14 for the others, from
+// memory.
+var twofold = map[string][2]category{
+	"H221": {{"1B", Danger, Flame}, {"2", Warning, NoSign}},
+	"H228": {{"1", Danger, Flame}, {"2", Warning, Flame}},
+	"H261": {{"2", Danger, Flame}, {"3", Warning, Flame}},
+	"H272": {{"2", Danger, FlameOverCircle}, {"3", Warning, FlameOverCircle}},
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language/words"
 	"baybinder/generator/trade/working"
 )
 
@@ -36,7 +37,9 @@ func (s Store) Energy() float64 { return StoredEnergy(s.Capacitance.Base(), s.St
 type Wait struct {
 	Seconds float64
 	Least   quantity.Quantity // the same in whole seconds, rounded up: "2 min 59 s"
-	Working working.Working
+
+	of   Store
+	safe quantity.Quantity
 }
 
 // WaitFor computes the wait until the store is at the safe voltage, which is
@@ -46,9 +49,7 @@ func (s Store) WaitFor(safe quantity.Quantity) (Wait, bool) {
 		return Wait{}, false
 	}
 	seconds := DischargeTime(s.Resistance.Base(), s.Capacitance.Base(), s.Start(), safe.Base())
-	w := Wait{Seconds: seconds, Least: quantity.Elapsed(int(math.Ceil(seconds - 1e-9)))}
-	w.Working = s.explain(safe, w)
-	return w, true
+	return Wait{Seconds: seconds, Least: quantity.Elapsed(int(math.Ceil(seconds - 1e-9))), of: s, safe: safe}, true
 }
 
 // Enough says whether a wait, s, is long enough.
@@ -61,29 +62,28 @@ const (
 	resistorOff  = 0.05
 )
 
-func (s Store) explain(safe quantity.Quantity, w Wait) working.Working {
-	start, words := s.Voltage.String(), "voltage before it is switched off"
+// Explain is the wait with its working.
+func (w Wait) Explain(say *words.Discharge) working.Working {
+	s, safe := w.of, w.safe
+	start, voltage := s.Voltage.String(), say.V
 	if s.Voltage.Flow == quantity.AC {
-		start, words = "√2 · "+start, words+", at its peak"
+		start, voltage = "√2 · "+start, voltage+say.AtItsPeak
 	}
 	longer := quantity.Elapsed(int(math.Ceil(WithTolerance(w.Seconds, resistorOff, capacitorOff))))
 	return working.Working{
 		Formula: "t = R·C·ln(V/safe)",
 		Put:     fmt.Sprintf("%s · %s · ln(%s/%s)", s.Resistance, s.Capacitance, start, safe),
-		Result:  fmt.Sprintf("%s, so at least %s", quantity.Of(w.Seconds, quantity.Second, 3), w.Least),
+		Result:  fmt.Sprintf(say.AtLeast, quantity.Of(w.Seconds, quantity.Second, 3), w.Least),
 		Terms: []working.Term{
-			{Sign: "R", Words: "resistance that discharges it", Value: s.Resistance.String()},
-			{Sign: "C", Words: "capacitance", Value: s.Capacitance.String()},
-			{Sign: "V", Words: words, Value: start},
-			{Sign: "safe", Words: "the shop's safe voltage, direct", Value: safe.String()},
+			{Sign: "R", Words: say.R, Value: s.Resistance.String()},
+			{Sign: "C", Words: say.C, Value: s.Capacitance.String()},
+			{Sign: "V", Words: voltage, Value: start},
+			{Sign: "safe", Words: say.Safe, Value: safe.String()},
 		},
 		Assumes: []string{
-			"The discharge resistor is whole. If it is not, no wait is long enough: measure before hands go in.",
-			fmt.Sprintf("Resistance and capacitance are as marked. With a capacitor 20 %% and a resistor 5 %% above, it takes %s.", longer),
-			fmt.Sprintf("Nothing feeds the circuit any more. At the start it holds %s J: E = ½·C·V².", joules(s.Energy())),
-			"The maker's wait goes before this one.",
+			say.Whole, fmt.Sprintf(say.Marked, longer), fmt.Sprintf(say.Alone, joules(s.Energy())), say.Maker,
 		},
-		Source: "exponential discharge, V = V0·e^(−t/RC)",
+		Source: say.Source,
 	}
 }
 

@@ -1,13 +1,11 @@
 package fastening
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/trade/domain"
-	"baybinder/generator/trade/working"
 )
 
 // reach is the arm from the hand to the fastener, in the unit of its two
@@ -32,34 +30,19 @@ func SettingFor(torque, length, adds, angle float64) float64 {
 }
 
 // Setting is what a torque wrench is set to behind an adapter that is in line
-// with it, with its working. The setting has three digits, or those of the
+// with it. The setting has three digits, or those of the
 // torque where they are more, and no zeros behind the decimal point: 0.5 % at
 // most. The error is a
 // *refused.Error: the lengths leave no lever.
-func Setting(torque, length, adds quantity.Quantity) (quantity.Quantity, working.Working, error) {
+func Setting(torque, length, adds quantity.Quantity) (quantity.Quantity, error) {
 	set := SettingFor(torque.Value, length.Base(), adds.Base(), 0)
 	if math.IsNaN(set) {
-		return quantity.Quantity{}, working.Working{}, &domain.Error{
+		return quantity.Quantity{}, &domain.Error{
 			Given: length.String() + " + " + adds.String(), Why: "leaves no lever from hand to fastener",
 			Write: "write the wrench's length from hand to square, and what the adapter adds to it",
 		}
 	}
-	shown := shownSetting(set, torque)
-	return shown, working.Working{
-		Formula: "S = T·L/(L + A)",
-		Put:     fmt.Sprintf("%s · %s/(%s + %s)", torque, length, length, adds),
-		Result:  shown.String(),
-		Terms: []working.Term{
-			{Sign: "T", Words: "torque at the fastener", Value: torque.String()},
-			{Sign: "L", Words: "wrench, from hand to square", Value: length.String()},
-			{Sign: "A", Words: "what the adapter adds", Value: adds.String()},
-		},
-		Assumes: []string{
-			"The adapter is in line with the wrench. Square to it, at 90°, it needs no correction: set the torque itself.",
-			"The hand is at the middle of the grip; nothing is put on to lengthen it.",
-		},
-		Source: "US Army TM 9-254, fig. 45",
-	}, nil
+	return shownSetting(set, torque), nil
 }
 
 func shownSetting(set float64, torque quantity.Quantity) quantity.Quantity {

@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language/words"
 	"baybinder/generator/trade/working"
 )
 
@@ -14,7 +15,12 @@ type Load struct {
 	Low, High quantity.Quantity // at the rough and the slippery end of its span
 	Proof     quantity.Quantity
 	Share     float64 // of the proof load: 0.75 is 75 %
-	Working   working.Working
+
+	torque   quantity.Quantity
+	thread   Thread
+	class    Class
+	friction Friction
+	proof    Proof
 }
 
 // Over says that the bolt is pulled above its proof load: it stays longer than
@@ -33,8 +39,8 @@ func LoadOf(t Thread, c Class, f Friction, torque quantity.Quantity) (Load, bool
 	l := Load{
 		Clamp: kilonewtons(at(f.K)), Low: kilonewtons(at(f.High)), High: kilonewtons(at(f.Low)),
 		Proof: kilonewtons(proof.Load), Share: at(f.K) / proof.Load,
+		torque: torque, thread: t, class: c, friction: f, proof: proof,
 	}
-	l.Working = l.explain(t, c, f, proof, torque)
 	return l, true
 }
 
@@ -42,23 +48,24 @@ func kilonewtons(newtons float64) quantity.Quantity {
 	return quantity.Of(newtons/1000, quantity.Kilonewton, 3)
 }
 
-func (l Load) explain(t Thread, c Class, f Friction, p Proof, torque quantity.Quantity) working.Working {
+// Explain is the load with its working.
+func (l Load) Explain(say *words.Bolt) working.Working {
+	t, c, f, p, torque := l.thread, l.class, l.friction, l.proof, l.torque
 	k := strconv.FormatFloat(f.K, 'f', 2, 64)
 	return working.Working{
 		Formula: "F = T/(K·d)",
 		Put:     fmt.Sprintf("%s/(%s · %s mm)", torque, k, plain(t.Diameter)),
-		Result:  fmt.Sprintf("%s, %.0f %% of the proof load of %s", l.Clamp, l.Share*100, l.Proof),
+		Result:  fmt.Sprintf(say.Share, l.Clamp, l.Share*100, l.Proof),
 		Terms: []working.Term{
-			{Sign: "T", Words: "torque", Value: torque.String()},
-			{Sign: "K", Words: "nut factor, " + f.Condition, Value: k},
-			{Sign: "d", Words: "diameter of the thread", Value: plain(t.Diameter) + " mm"},
-			{Sign: "Fp", Words: "proof load of " + t.String() + ", class " + c.Code, Value: p.words()},
+			{Sign: "T", Words: say.T, Value: torque.String()},
+			{Sign: "K", Words: fmt.Sprintf(say.K, say.Conditions[f.Condition]), Value: k},
+			{Sign: "d", Words: say.D, Value: plain(t.Diameter) + " mm"},
+			{Sign: "Fp", Words: fmt.Sprintf(say.Fp, t, c.Code), Value: p.words()},
 		},
 		Assumes: []string{
-			fmt.Sprintf("The nut factor of a real joint is somewhere between %.2f and %.2f, so the pull is between %s and %s.", f.Low, f.High, l.Low, l.High),
-			"The torque is the turning of the thread alone: a lock nut, a tight thread or a dry seal takes its own.",
+			fmt.Sprintf(say.Span, f.Low, f.High, l.Low, l.High), say.Thread,
 		},
-		Source: "T = K·d·F, short form of the trade; proof load " + p.source(),
+		Source: fmt.Sprintf(say.Source, p.source(say)),
 	}
 }
 
@@ -70,9 +77,9 @@ func (p Proof) words() string {
 	return fmt.Sprintf("%.1f mm² · %s MPa = %s", p.Area, plain(p.Stress), kilonewtons(p.Load))
 }
 
-func (p Proof) source() string {
+func (p Proof) source(say *words.Bolt) string {
 	if p.Printed {
-		return "ISO 898-1, tables 4 and 5"
+		return say.Tables
 	}
-	return "As·Sp by ISO 898-1"
+	return say.Stress
 }

@@ -1,7 +1,10 @@
 package fastening
 
 import (
+	"fmt"
+
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/working"
 )
@@ -11,7 +14,29 @@ type Way struct {
 	Wrench  *model.Tool
 	Adapter *model.Tool       // nil where the wrench turns the fastener straight
 	Set     quantity.Quantity // what the wrench is set to: the torque itself without an adapter
-	Working working.Working   // of the setting behind an adapter
+	torque  quantity.Quantity // at the fastener
+	known   bool              // Set is worked out
+}
+
+// Explain is the setting behind an adapter with its working; none where the
+// wrench's length is not known, or no adapter is between.
+func (w Way) Explain(say *words.Adapter) working.Working {
+	if !w.known {
+		return working.Working{}
+	}
+	length, adds := w.Wrench.Length, w.Adapter.Adds
+	return working.Working{
+		Formula: "S = T·L/(L + A)",
+		Put:     fmt.Sprintf("%s · %s/(%s + %s)", w.torque, length, length, adds),
+		Result:  w.Set.String(),
+		Terms: []working.Term{
+			{Sign: "T", Words: say.T, Value: w.torque.String()},
+			{Sign: "L", Words: fmt.Sprintf(say.L, w.Wrench.Label()), Value: length.String()},
+			{Sign: "A", Words: fmt.Sprintf(say.A, w.Adapter.Label()), Value: adds.String()},
+		},
+		Assumes: []string{say.InLine, say.Grip},
+		Source:  say.Source,
+	}
 }
 
 // Torques are the torques that a fastener is tightened to: every amount that its
@@ -70,17 +95,15 @@ func between(f *model.Fastener, drivers []*model.Tool) (straight bool, adapters 
 // behind is the way through an adapter. The length of a wrench that nobody wrote
 // leaves nothing to work out: it is taken as it is, without a working.
 func behind(wrench, adapter *model.Tool, torque quantity.Quantity) (Way, bool) {
-	way := Way{Wrench: wrench, Adapter: adapter, Set: torque}
+	way := Way{Wrench: wrench, Adapter: adapter, Set: torque, torque: torque}
 	if wrench.Length.Base() <= 0 {
 		return way, usedFor(wrench, torque.Base())
 	}
-	set, w, err := Setting(torque, wrench.Length, adapter.Adds)
+	set, err := Setting(torque, wrench.Length, adapter.Adds)
 	if err != nil || !usedFor(wrench, SettingFor(torque.Base(), wrench.Length.Base(), adapter.Adds.Base(), 0)) {
 		return way, false
 	}
-	w.Terms[1].Words = wrench.Label() + ", from hand to square"
-	w.Terms[2].Words = "what the " + adapter.Label() + " adds"
-	way.Set, way.Working = set, w
+	way.Set, way.known = set, true
 	return way, true
 }
 

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 )
 
@@ -78,8 +79,9 @@ func TestWays(t *testing.T) {
 		}
 		for _, w := range ways {
 			known := w.Adapter != nil && w.Wrench != blank
-			if w.Working.Known() != known || known && !strings.Contains(w.Working.Terms[1].Words, w.Wrench.Name) {
-				t.Errorf("%s: working %s", name, w.Working)
+			explained := w.Explain(&language.Default().Worked.Adapter)
+			if explained.Known() != known || known && !strings.Contains(explained.Terms[1].Words, w.Wrench.Name) {
+				t.Errorf("%s: working %s", name, explained)
 			}
 		}
 	}

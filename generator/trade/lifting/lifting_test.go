@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"baybinder/generator/language"
+
 	"pgregory.net/rapid"
 )
 
@@ -238,15 +240,16 @@ func add(l Lift, h, d, a, f float64) Lift {
 }
 
 func TestExplain(t *testing.T) {
-	w, err := Lift{System: US, H: 10, V: 22, Origin: 22, D: 37, Frequency: 3, Coupling: Fair}.Explain(26)
+	say := &language.Default().Worked.Lift
+	w, err := Lift{System: US, H: 10, V: 22, Origin: 22, D: 37, Frequency: 3, Coupling: Fair}.Explain(say, 26)
 	want := "LI = L/(LC·HM·VM·DM·AM·FM·CM) = 26 lb/(51 lb · 1.00 · 0.94 · 0.87 · 1.00 · 0.88 · 0.95) = 0.7, with a limit of 34.9 lb; source: NIOSH 94-110, rev. 9/2021"
 	if err != nil || w.String() != want {
 		t.Errorf("got %s, %v", w, err)
 	}
-	if w, err = (Lift{H: 70, V: 75}).Explain(5); err != nil || w.Result != "none: this is not lifted by hand" {
+	if w, err = (Lift{H: 70, V: 75}).Explain(say, 5); err != nil || w.Result != "none: this is not lifted by hand" {
 		t.Errorf("at 70 cm: %s, %v", w.Result, err)
 	}
-	if _, err = (Lift{H: -1}).Explain(5); err == nil {
+	if _, err = (Lift{H: -1}).Explain(say, 5); err == nil {
 		t.Error("what cannot be is explained")
 	}
 }

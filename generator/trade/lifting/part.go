@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/working"
 )
@@ -14,9 +15,14 @@ import (
 // who lift it. Each of them is taken to have an equal share of the mass: the
 // equation itself is for one person, and does not cover lifts by several.
 type Assessment struct {
-	Limit   quantity.Quantity // the recommended weight limit, for each person
-	Index   float64           // each one's share over Limit; infinite where nothing should be lifted
-	Working working.Working
+	Limit quantity.Quantity // the recommended weight limit, for each person
+	Index float64           // each one's share over Limit; infinite where nothing should be lifted
+
+	mass    float64 // in the unit of Limit
+	people  int
+	worse   Lift
+	at      int // which end it is
+	several bool
 }
 
 // IndexText is the index as NIOSH's worksheets have it, with one decimal.
@@ -53,12 +59,18 @@ func OfPart(p *model.Part, people int) (Assessment, bool) {
 		}
 	}
 	a := Assessment{Limit: quantity.Of(least, unit, digitsOf(least)), Index: Index(Share(mass, people), least)}
-	a.Working = worst.explain(mass, people)
-	if p.Lift.To != nil {
-		end := [...]string{"where the part sits on the machine", "where it is set down, and picked up again"}[at]
-		a.Working.Assumes = append([]string{"Of the two ends of the lift this is the worse: " + end + "."}, a.Working.Assumes...)
-	}
+	a.mass, a.people, a.worse, a.at, a.several = mass, people, worst, at, p.Lift.To != nil
 	return a, true
+}
+
+// Explain is the assessment with its working.
+func (a Assessment) Explain(say *words.Lift) working.Working {
+	w := a.worse.explain(say, a.mass, a.people)
+	if a.several {
+		end := [...]string{say.AtMachine, say.WhereItGoes}[a.at]
+		w.Assumes = append([]string{fmt.Sprintf(say.Worse, end)}, w.Assumes...)
+	}
+	return w
 }
 
 // digitsOf are the digits of a weight limit with one decimal.

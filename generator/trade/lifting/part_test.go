@@ -5,7 +5,9 @@ import (
 	"testing"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
+	"baybinder/generator/trade/working"
 )
 
 // Known: SEEN, FROM MEMORY.
@@ -47,7 +49,7 @@ func TestOfPartIsPackageInspection(t *testing.T) {
 	if !ok || a.Limit.String() != "15.2 lb" || a.IndexText() != "1.7" || !a.Over() {
 		t.Errorf("at the destination %s, %s", a.Limit, a.IndexText())
 	}
-	if said := a.Working.Assumes[0]; !strings.Contains(said, "where it is set down") {
+	if said := explained(a).Assumes[0]; !strings.Contains(said, "where it is set down") {
 		t.Error(said)
 	}
 }
@@ -69,8 +71,8 @@ func TestOfPartConvertsLengths(t *testing.T) {
 func TestOfPartGoesBothWays(t *testing.T) {
 	to := end(t, "30 cm", "40 cm", "")
 	p := &model.Part{Mass: measured(t, "5 kg"), Lift: &model.Lift{LiftEnd: end(t, "30 cm", "90 cm", ""), Frequency: measured(t, "9"), Duration: measured(t, "8 h"), Coupling: "good", To: &to}}
-	if a, ok := OfPart(p, 1); !ok || a.Limit.Value != 0 || a.IndexText() != "∞" || !strings.HasPrefix(a.Working.Result, "none") {
-		t.Errorf("%s, %s, %s", a.Limit, a.IndexText(), a.Working.Result)
+	if a, ok := OfPart(p, 1); !ok || a.Limit.Value != 0 || a.IndexText() != "∞" || !strings.HasPrefix(explained(a).Result, "none") {
+		t.Errorf("%s, %s, %s", a.Limit, a.IndexText(), explained(a).Result)
 	}
 }
 
@@ -78,10 +80,10 @@ func TestOfPartGoesBothWays(t *testing.T) {
 func TestOfPartForSeveral(t *testing.T) {
 	p := &model.Part{Mass: measured(t, "31 kg"), Lift: &model.Lift{LiftEnd: end(t, "25 cm", "75 cm", ""), Travel: measured(t, "25 cm"), Coupling: "good"}}
 	a, ok := OfPart(p, 2)
-	if !ok || a.IndexText() != "0.7" || !strings.Contains(a.Working.Put, "15.5 kg/(23 kg") {
-		t.Errorf("%s: %s", a.IndexText(), a.Working)
+	if !ok || a.IndexText() != "0.7" || !strings.Contains(explained(a).Put, "15.5 kg/(23 kg") {
+		t.Errorf("%s: %s", a.IndexText(), explained(a))
 	}
-	if said := strings.Join(a.Working.Assumes, " "); !strings.Contains(said, "NIOSH has none for several") {
+	if said := strings.Join(explained(a).Assumes, " "); !strings.Contains(said, "NIOSH has none for several") {
 		t.Error(said)
 	}
 }
@@ -98,3 +100,5 @@ func TestOfPartOfTheUnknown(t *testing.T) {
 		}
 	}
 }
+
+func explained(a Assessment) working.Working { return a.Explain(&language.Default().Worked.Lift) }

@@ -5,22 +5,23 @@ import (
 	"math"
 	"strconv"
 
+	"baybinder/generator/language/words"
 	"baybinder/generator/trade/working"
 )
 
 // Explain is the lifting index of a load that one person lifts, with its
 // working. The load is in the lift's own unit. The error is a *refused.Error.
-func (l Lift) Explain(load float64) (working.Working, error) {
+func (l Lift) Explain(say *words.Lift, load float64) (working.Working, error) {
 	if err := l.refuse(); err != nil {
 		return working.Working{}, err
 	}
-	return l.explain(load, 1), nil
+	return l.explain(say, load, 1), nil
 }
 
 // explain is the lifting index of a mass that so many people lift, with its
 // working: the multipliers with two decimals, the limit and the index with one,
 // as NIOSH's worksheets have them. The lift must be one that is not refused.
-func (l Lift) explain(mass float64, people int) working.Working {
+func (l Lift) explain(say *words.Lift, mass float64, people int) working.Working {
 	exact, _ := l.Multipliers()
 	m := exact.Rounded()
 	unit := systems[l.System].mass
@@ -28,39 +29,40 @@ func (l Lift) explain(mass float64, people int) working.Working {
 	w := working.Working{
 		Formula: "LI = L/(LC·HM·VM·DM·AM·FM·CM)",
 		Put:     fmt.Sprintf("%s %s/(%s %s · %s · %s · %s · %s · %s · %s)", short(load), unit, short(m.LC), unit, two(m.HM), two(m.VM), two(m.DM), two(m.AM), two(m.FM), two(m.CM)),
-		Result:  indexWords(load, m.RWL(), unit),
-		Terms:   l.terms(load, m),
+		Result:  indexWords(say, load, m.RWL(), unit),
+		Terms:   l.terms(say, load, m),
 		Assumes: []string{
-			"Two hands, standing, room to move, a dry floor, and a load that keeps still.",
-			"An index above 1 is a strain for some people, above 3 for nearly all.",
+			say.Hands, say.Above,
 		},
-		Source: "NIOSH 94-110, rev. 9/2021",
+		Source: say.Source,
 	}
 	if people > 1 {
-		w.Terms[0].Words = fmt.Sprintf("load: of %s %s for %d people, each has", short(mass), unit, people)
-		w.Assumes = append(w.Assumes, "The equation is for one person; NIOSH has none for several. That all have an equal share is assumed here: the one at the heavy end has more.")
+		w.Terms[0].Words = fmt.Sprintf(say.LOfSeveral, short(mass)+" "+unit, people)
+		w.Assumes = append(w.Assumes, say.Several)
 	}
 	return w
 }
 
-func indexWords(load, rwl float64, unit string) string {
+func indexWords(say *words.Lift, load, rwl float64, unit string) string {
 	if rwl <= 0 {
-		return "none: this is not lifted by hand"
+		return say.None
 	}
-	return fmt.Sprintf("%.1f, with a limit of %.1f %s", Index(load, rwl), rwl, unit)
+	return fmt.Sprintf(say.Index, Index(load, rwl), rwl, unit)
 }
 
-func (l Lift) terms(load float64, m Multipliers) []working.Term {
+func (l Lift) terms(say *words.Lift, load float64, m Multipliers) []working.Term {
 	c := systems[l.System]
+	length := func(words string, x float64) string { return fmt.Sprintf(words, short(x)+" "+c.length) }
+	often := fmt.Sprintf(say.Minute, short(math.Max(l.Frequency, frequencies[0][0])))
 	return []working.Term{
-		{Sign: "L", Words: "load", Value: short(load) + " " + c.mass},
-		{Sign: "LC", Words: "what may be lifted at the best", Value: short(m.LC) + " " + c.mass},
-		{Sign: "HM", Words: "hands in front of the ankles, H = " + short(l.H) + " " + c.length, Value: two(m.HM)},
-		{Sign: "VM", Words: "hands above the floor, V = " + short(l.V) + " " + c.length, Value: two(m.VM)},
-		{Sign: "DM", Words: "travel, D = " + short(l.D) + " " + c.length, Value: two(m.DM)},
-		{Sign: "AM", Words: "turn of the body, A = " + short(l.A) + "°", Value: two(m.AM)},
-		{Sign: "FM", Words: "how often, F = " + short(math.Max(l.Frequency, frequencies[0][0])) + " " + c.lift + ", for " + l.Duration.words() + " in a shift", Value: two(m.FM)},
-		{Sign: "CM", Words: "hold of the hands, " + l.Coupling.words(), Value: two(m.CM)},
+		{Sign: "L", Words: say.L, Value: short(load) + " " + c.mass},
+		{Sign: "LC", Words: say.LC, Value: short(m.LC) + " " + c.mass},
+		{Sign: "HM", Words: length(say.HM, l.H), Value: two(m.HM)},
+		{Sign: "VM", Words: length(say.VM, l.V), Value: two(m.VM)},
+		{Sign: "DM", Words: length(say.DM, l.D), Value: two(m.DM)},
+		{Sign: "AM", Words: fmt.Sprintf(say.AM, short(l.A)), Value: two(m.AM)},
+		{Sign: "FM", Words: fmt.Sprintf(say.FM, often, say.Hours[l.Duration.words()]), Value: two(m.FM)},
+		{Sign: "CM", Words: fmt.Sprintf(say.CM, say.Holds[l.Coupling.words()]), Value: two(m.CM)},
 	}
 }
 

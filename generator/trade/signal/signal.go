@@ -1,7 +1,12 @@
 // Package signal computes the signal word of a safety message.
 package signal
 
-import "baybinder/generator/trade/working"
+import (
+	"fmt"
+
+	"baybinder/generator/language/words"
+	"baybinder/generator/trade/working"
+)
 
 // Word is a signal word of ANSI Z535, the most serious first.
 type Word uint8
@@ -40,24 +45,21 @@ func Of(harm, happens string) Word {
 
 // Explain is the signal word of a hazard with its working. The result is the
 // word as the page writes it.
-func Explain(harm, happens, result string) working.Working {
+func Explain(say *words.Safety, harm, happens, result string) working.Working {
 	if happens == "" {
 		happens = "could" // as Of has it
 	}
-	put := harm
+	put := say.Harms[harm]
 	switch harm {
 	case "death", "serious-injury":
-		put += " that " + happens + " follow"
+		put = fmt.Sprintf(say.Put, put, say.Happens[happens])
 	}
 	return working.Working{
-		Formula: "signal word = the harm, and how surely it follows where the hazard is not avoided",
+		Formula: say.Formula,
 		Put:     put,
 		Result:  result,
-		Assumes: []string{
-			"Death or serious injury that will follow is DANGER, that could follow is WARNING; a minor injury is CAUTION; damage alone is NOTICE.",
-			"A box for several hazards takes the word of the greatest.",
-		},
-		Source: "ANSI Z535.4-2007, 4.14, as quoted",
+		Assumes: []string{say.Words, say.Most},
+		Source:  say.Source,
 	}
 }
 

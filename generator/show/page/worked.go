@@ -1,0 +1,175 @@
+package page
+
+import (
+	"bytes"
+	"fmt"
+	"html"
+	"strings"
+
+	"baybinder/generator/trade/working"
+)
+
+// A computed number stands in a page's texts between private signs, with its
+// working before it. Once the page is written it becomes a link to that working
+// at the page's foot. One function, Worked, makes such a number; what counts the
+// lines beside it, or is an ordinal, needs none.
+const (
+	worksOut = "\ue003" // its working follows
+	isShown  = "\ue004" // the number follows
+	wasShown = "\ue005" // it ends
+	between  = "\ue006" // the texts of a working
+	footHere = "\ue007" // where the workings go
+)
+
+// Worked is a number that leads to its working; "" stays "".
+func Worked(text string, c Computed) string {
+	if text == "" || !c.Working.Known() {
+		return text
+	}
+	w := &c.Working
+	fields := []string{c.Title, w.Formula, w.Put, w.Result, w.Source}
+	for _, t := range w.Terms {
+		fields = append(fields, "t", t.Sign, t.Words, t.Value)
+	}
+	for _, a := range w.Assumes {
+		fields = append(fields, "a", a)
+	}
+	for i, f := range fields {
+		fields[i] = bare(f)
+	}
+	return worksOut + strings.Join(fields, between) + isShown + bare(text) + wasShown
+}
+
+// Unworked is a text whose numbers lead nowhere: on paper, and where it is read
+// out of its place.
+func Unworked(text string) string { return bare(text) }
+
+// FootHere is where the workings of a page go.
+func FootHere() string { return footHere }
+
+// Workings are the computed numbers of a page, at its foot.
+type Workings struct {
+	Title  string // over all of them
+	Source string // before each source
+	List   []Computed
+}
+
+// unpacked is a working from the texts before its number, as they stand in markup.
+func unpacked(markup []byte) Computed {
+	fields := strings.Split(html.UnescapeString(string(markup)), between)
+	c := Computed{Title: fields[0], Working: working.Working{Formula: fields[1], Put: fields[2], Result: fields[3], Source: fields[4]}}
+	for rest := fields[5:]; len(rest) > 1; {
+		if rest[0] == "a" {
+			c.Working.Assumes, rest = append(c.Working.Assumes, rest[1]), rest[2:]
+			continue
+		}
+		c.Working.Terms, rest = append(c.Working.Terms, working.Term{Sign: rest[1], Words: rest[2], Value: rest[3]}), rest[4:]
+	}
+	return c
+}
+
+// bare is a text in which no number is led from to its working.
+func bare(text string) string {
+	if !strings.Contains(text, worksOut) && !strings.Contains(text, isShown) {
+		return text
+	}
+	var out strings.Builder
+	for {
+		before, rest, is := strings.Cut(text, worksOut)
+		out.WriteString(before)
+		if !is {
+			break
+		}
+		if _, text, is = strings.Cut(rest, isShown); !is {
+			break
+		}
+	}
+	return strings.ReplaceAll(out.String(), wasShown, "")
+}
+
+// Finished is a page with its computed numbers as links, their workings at its
+// foot, and what is not in its language marked.
+func (s *Site) Finished(page []byte, foot func(to *bytes.Buffer, w Workings)) []byte {
+	if bytes.Contains(page, []byte(footHere)) {
+		page = s.worked(page, foot)
+	}
+	return s.Foreign(page)
+}
+
+func (s *Site) worked(page []byte, foot func(to *bytes.Buffer, w Workings)) []byte {
+	f := finishing{anchors: map[string]int{}}
+	f.out.Grow(len(page))
+	w := Workings{Title: s.Speaks.Worked.Section, Source: s.Words.Source}
+	for len(page) > 0 {
+		at := bytes.IndexByte(page, worksOut[0])
+		if at < 0 {
+			at = len(page)
+		}
+		f.pass(page[:at])
+		page = page[at:]
+		switch {
+		case bytes.HasPrefix(page, []byte(worksOut)):
+			packed, rest, _ := bytes.Cut(page[len(worksOut):], []byte(isShown))
+			shown, rest, _ := bytes.Cut(rest, []byte(wasShown))
+			f.number(packed, shown)
+			page = rest
+		case bytes.HasPrefix(page, []byte(footHere)):
+			if w.List = f.list; len(w.List) > 0 {
+				foot(&f.out, w)
+			}
+			page = page[len(footHere):]
+		case len(page) > 0:
+			f.out.WriteByte(page[0])
+			page = page[1:]
+		}
+	}
+	return f.out.Bytes()
+}
+
+// finishing is a page while its numbers become links.
+type finishing struct {
+	out     bytes.Buffer
+	anchors map[string]int // by the packed working: which of list
+	list    []Computed
+	inTag   bool
+	inside  [len(closed)]bool // an element in which no link can stand
+}
+
+// closed are elements in which no link can stand, or leads a screen reader
+// astray: a number in them stays plain.
+var closed = [...]struct{ from, to []byte }{
+	{[]byte("<a "), []byte("</a>")}, {[]byte("<summary"), []byte("</summary>")}, {[]byte("<title"), []byte("</title>")},
+	{[]byte("<svg"), []byte("</svg>")},
+}
+
+// pass writes what stands between numbers, and remembers what it leaves open.
+func (f *finishing) pass(text []byte) {
+	f.out.Write(text)
+	if open, shut := bytes.LastIndexByte(text, '<'), bytes.LastIndexByte(text, '>'); open >= 0 || shut >= 0 {
+		f.inTag = open > shut
+	}
+	for i := range closed {
+		from, to := bytes.LastIndex(text, closed[i].from), bytes.LastIndex(text, closed[i].to)
+		if from >= 0 || to >= 0 {
+			f.inside[i] = from > to
+		}
+	}
+}
+
+// number writes a number, as a link where one can stand. The same working stands
+// at the foot once.
+func (f *finishing) number(packed, shown []byte) {
+	if f.inTag || f.inside != [len(closed)]bool{} {
+		f.out.Write(shown)
+		return
+	}
+	n := f.anchors[string(packed)]
+	if n == 0 {
+		c := unpacked(packed)
+		f.list = append(f.list, c)
+		n = len(f.list)
+		f.list[n-1].Anchor = fmt.Sprintf("working-%d", n)
+		f.anchors[string(packed)] = n
+	}
+	fmt.Fprintf(&f.out, `<a class="computed" href="#working-%d">%s</a>`, n, shown)
+}
