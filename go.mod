@@ -31,17 +31,19 @@ require (
 	rsc.io/qr v0.2.0
 )
 
+require github.com/google/licensecheck v0.3.1
+
 require (
 	github.com/BurntSushi/toml v1.4.1-0.20240526193622-a339e1f7089c // indirect
 	github.com/dlclark/regexp2/v2 v2.2.1 // indirect
 	github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
 	github.com/mitchellh/colorstring v0.0.0-20190213212951-d06e56a500db // indirect
 	github.com/nishanths/exhaustive v0.17.1 // indirect
-	github.com/tdewolff/minify/v2 v2.24.25
-	github.com/tdewolff/parse/v2 v2.8.20 // indirect
+	github.com/rivo/uniseg v0.4.7 // indirect
 	github.com/segmentio/asm v1.1.3 // indirect
 	github.com/segmentio/encoding v0.3.4 // indirect
-	github.com/rivo/uniseg v0.4.7 // indirect
+	github.com/tdewolff/minify/v2 v2.24.25
+	github.com/tdewolff/parse/v2 v2.8.20 // indirect
 	github.com/valyala/bytebufferpool v1.0.0 // indirect
 	go.lsp.dev/pkg v0.0.0-20210717090340-384b27a52fb2 // indirect
 	go.uber.org/atomic v1.9.0 // indirect

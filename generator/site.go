@@ -58,15 +58,19 @@ func unfinished(s *pages) []leaf {
 	m := s.Manual
 	all := []leaf{
 		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.front.Front()) }},
-		{"labels.html", func(w io.Writer) { theme.WriteLabels(w, s.register.Labels()) }},
 		{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.front.Search()) }},
-		{"snags.html", func(w io.Writer) { theme.WriteSnags(w, s.front.Snags()) }},
 		{"machines/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Machines()) }},
 		{"tools/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Tools()) }},
 		{"supplies/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Supplies()) }},
 		{"hazards/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Hazards()) }},
 		{"holds/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Holds()) }},
 		{"roles/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Roles()) }},
+	}
+	for _, sheet := range s.register.Sheets() {
+		all = append(all, leaf{sheet.At, func(w io.Writer) { theme.WriteLabels(w, s.register.Labels(sheet)) }})
+	}
+	for _, part := range s.front.SnagPages() {
+		all = append(all, leaf{part.At, func(w io.Writer) { theme.WriteSnags(w, s.front.Snags(part)) }})
 	}
 	if codes := s.register.FaultCodes(); codes != nil {
 		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})

@@ -91,13 +91,13 @@ func (c *watchCommand) desk(o generator.Options, browsers *watch.Browsers, serve
 	if !c.Write {
 		return nil, nil
 	}
-	desk, err := write.New(o.Manual, generator.NewWriting(o), rand.Text())
+	desk, err := write.New(o.Manual, generator.NewWriting(o), rand.Text(), o.Today)
 	if err != nil {
 		return nil, err
 	}
 	browsers.Tags = desk.Tags
 	serve.Takes = write.Takes()
-	serve.Wrap = func(site http.Handler) http.Handler { return desk.Wrap(browsers.Wrap(site)) }
+	serve.Wrap = func(site http.Handler) http.Handler { return desk.Wrap(browsers.Wrap(desk.Pages(site))) }
 	return desk, nil
 }
 

@@ -3,7 +3,6 @@ package check
 import (
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
-	"html"
 	"regexp"
 	"slices"
 	"strconv"
@@ -133,10 +132,7 @@ func less(a, b []string) []string {
 	return out
 }
 
-var (
-	tag    = regexp.MustCompile(`<[^>]*>`)
-	figure = regexp.MustCompile(`\d+(?:[.,\x{00a0}\x{202f}\x{2009}]\d+)*`)
-)
+var figure = regexp.MustCompile(`\d+(?:[.,\x{00a0}\x{202f}\x{2009}]\d+)*`)
 
 // figures are the numbers of texts in a language, each once, sorted. Figures
 // count, words such as "two" do not.
@@ -178,8 +174,8 @@ func value(tag, token string) string {
 func said(blocks []model.Block, without map[string]bool) []string {
 	var out []string
 	for i := range blocks {
-		for _, part := range blocks[i].Parts {
-			out = append(out, html.UnescapeString(tag.ReplaceAllString(part, " ")))
+		for r := range blocks[i].Runs() {
+			out = append(out, r.Words())
 		}
 		for _, l := range blocks[i].Links {
 			if typed(l) && !without[address(l)] && l.Text != l.Address { // <tool:broom-7> is no words

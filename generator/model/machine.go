@@ -28,6 +28,7 @@ type Machine struct {
 
 	Groups []*Group `yaml:"-"` // what alike names, in the order of the parts
 	things map[string]Named
+	words  map[string]string // of the options
 }
 
 // Label is the machine's name.
@@ -236,10 +237,15 @@ type Group struct {
 // Label is the group's id in words.
 func (g *Group) Label() string { return strings.ReplaceAll(g.ID, "-", " ") }
 
-// Index makes the machine's things findable by id. The first of two with one
-// id stands.
+// Index makes the machine's things and options findable by id. The first of two
+// with one id stands.
 func (m *Machine) Index() {
-	m.things = map[string]Named{}
+	m.things, m.words = map[string]Named{}, map[string]string{}
+	for _, o := range m.Options {
+		if _, twice := m.words[o.Key]; !twice {
+			m.words[o.Key] = o.Value
+		}
+	}
 	add := func(n Named) {
 		if id := n.Base().ID; m.things[id] == nil {
 			m.things[id] = n
@@ -281,12 +287,9 @@ func (m *Machine) Find(id string) Named {
 
 // Option is the words of an option.
 func (m *Machine) Option(id string) (string, bool) {
-	if m != nil {
-		for _, o := range m.Options {
-			if o.Key == id {
-				return o.Value, true
-			}
-		}
+	if m == nil {
+		return "", false
 	}
-	return "", false
+	words, known := m.words[id]
+	return words, known
 }

@@ -12,7 +12,7 @@ import (
 type pendingFile struct{ from, to string }
 
 func (p pendingFile) commit() error {
-	err := os.Rename(p.from, p.to)
+	err := Move(p.from, p.to)
 	if err != nil {
 		p.discard()
 	}

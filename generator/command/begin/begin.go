@@ -24,6 +24,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/atomicfile"
 	"baybinder/generator/command/schema"
 )
 
@@ -159,14 +160,12 @@ func (w *writer) write(name, text string) error {
 	if err := w.folder(filepath.Dir(full)); err != nil {
 		return err
 	}
-	file, err := os.OpenFile(full, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	if err != nil {
+	if err := atomicfile.New(full, []byte(text), 0o644); err != nil {
 		return err
 	}
 	w.made = append(w.made, full)
 	w.files = append(w.files, name)
-	_, err = file.WriteString(text)
-	return errors.Join(err, file.Close())
+	return nil
 }
 
 // folder makes a folder and those above it, one by one, to know which are new.

@@ -205,3 +205,26 @@ func TestAFailureLeavesNothing(t *testing.T) {
 		t.Errorf("mine is %q", text)
 	}
 }
+
+// Where a file of the manual cannot be read nothing is begun: the draft would
+// leave out what stands in it. (A link that leads nowhere stands for a file that
+// the disk does not give, since nothing is kept from root.)
+func TestWhatCannotBeReadBeginsNothing(t *testing.T) {
+	folder := filepath.Join(t.TempDir(), "content")
+	if _, err := Manual(folder); err != nil {
+		t.Fatal(err)
+	}
+	tools := filepath.Join(folder, "register", "tools.yaml")
+	if err := os.Remove(tools); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Symlink(filepath.Join(folder, "nowhere"), tools); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := Procedure(New{Manual: folder, ID: "wash-bay"}); err == nil || !strings.Contains(err.Error(), "register/tools.yaml") {
+		t.Errorf("a procedure: %v", err)
+	}
+	if _, err := Machine(folder, "other-press", ""); err == nil || !strings.Contains(err.Error(), "register/tools.yaml") {
+		t.Errorf("a machine: %v", err)
+	}
+}

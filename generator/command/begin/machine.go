@@ -12,7 +12,6 @@ import (
 	"baybinder/generator/command/schema"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/decode"
-	"baybinder/generator/read/source"
 )
 
 //go:embed machine.yaml
@@ -26,7 +25,7 @@ func Machine(manual, id, name string) (string, error) {
 	if why := decode.BadIDWhy(id); why != "" {
 		return "", fmt.Errorf("the id %q %s: write it like air-press", id, why)
 	}
-	tree, err := source.Read(manual)
+	tree, err := readWhole(manual)
 	if err != nil {
 		return "", err
 	}

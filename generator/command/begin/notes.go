@@ -42,13 +42,22 @@ func Notes(n New, file string) (Noted, error) {
 	if err != nil {
 		return Noted{}, err
 	}
-	_, m, err := n.read()
+	said, text, err := NotesText(n, text)
 	if err != nil {
 		return Noted{}, err
 	}
-	draft := draftOf(n, m, text)
+	return said, n.write(text)
+}
+
+// NotesText is what Notes writes from a text, unwritten.
+func NotesText(n New, notes string) (Noted, string, error) {
+	_, m, err := n.read()
+	if err != nil {
+		return Noted{}, "", err
+	}
+	draft := draftOf(n, m, notes)
 	draft.Path = n.path()
-	return draft.Noted, n.write(draft.text.String())
+	return draft.Noted, draft.text.String(), nil
 }
 
 // readNotes reads a file of plain text.

@@ -48,12 +48,23 @@ func Procedure(n New) (string, error) {
 
 // read reads the manual, and refuses what cannot be begun in it.
 func (n New) read() (*source.Tree, *model.Manual, error) {
-	tree, err := source.Read(n.Manual)
+	tree, err := readWhole(n.Manual)
 	if err != nil {
 		return nil, nil, err
 	}
 	m, _ := bind.Manual(tree)
 	return tree, m, n.refuse(m)
+}
+
+// readWhole reads a manual's files. Where one cannot be read nothing is begun:
+// the draft would leave out what stands in it.
+func readWhole(manual string) (*source.Tree, error) {
+	tree, err := source.Read(manual)
+	if err == nil && len(tree.Problems) > 0 {
+		p := tree.Problems[0]
+		err = fmt.Errorf("%s: %s; %s", p.File.Path, p.Why, p.Mend)
+	}
+	return tree, err
 }
 
 // path is the procedure's file inside the manual.

@@ -27,17 +27,26 @@ type Reached struct {
 // a draft: the work is not written, and nobody has walked it through. What it
 // lacks stands in it as a comment.
 func Reach(n New) (*Reached, error) {
-	tree, m, err := n.read()
+	r, text, err := ReachText(n)
 	if err != nil {
 		return nil, err
+	}
+	return r, n.write(text)
+}
+
+// ReachText is what Reach writes, unwritten.
+func ReachText(n New) (*Reached, string, error) {
+	tree, m, err := n.read()
+	if err != nil {
+		return nil, "", err
 	}
 	machine, part, err := n.target(m)
 	if err != nil {
-		return nil, err
+		return nil, "", err
 	}
 	r, err := newReach(m, machine, part)
 	if err != nil {
-		return nil, err
+		return nil, "", err
 	}
 	r.compose()
 	if len(r.missing) == 0 {
@@ -47,10 +56,7 @@ func Reach(n New) (*Reached, error) {
 			r.lack("%s (%s)", f.Message, f.Code)
 		}
 	}
-	if err := n.write(r.text(n.title())); err != nil {
-		return nil, err
-	}
-	return &Reached{Path: n.path(), Off: r.off, Missing: r.missing}, nil
+	return &Reached{Path: n.path(), Off: r.off, Missing: r.missing}, r.text(n.title()), nil
 }
 
 // faults are what the checks and the walk find in the procedure, were it

@@ -47,6 +47,7 @@ const (
 	noPlace   refusal = "NoPlace"   // the file is written so that the program finds no safe place
 	notEmpty  refusal = "NotEmpty"  // a phase that holds something is not taken out
 	cannotNow refusal = "CannotNow" // what was asked cannot be done
+	noPicture refusal = "NoPicture" // what was sent is no picture that a page shows
 	noPage    refusal = "NoPage"    // the page is no procedure's
 )
 

@@ -40,6 +40,7 @@ type Desk struct {
 	root   string // the manual's folder, as it is without links
 	manual Manual
 	token  string
+	today  model.Date
 
 	mu     sync.Mutex
 	dirty  bool              // something changed that is not looked at

@@ -79,7 +79,7 @@ func newDesk(t *testing.T, files map[string]string) *desk {
 // deskOf is a desk for a manual that is there.
 func deskOf(t *testing.T, folder string) *desk {
 	t.Helper()
-	w, err := write.New(folder, generator.NewWriting(generator.Options{Manual: folder, Today: today, Preview: true}), token)
+	w, err := write.New(folder, generator.NewWriting(generator.Options{Manual: folder, Today: today, Preview: true}), token, today)
 	must(t, err)
 	site := http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) { w.WriteHeader(http.StatusTeapot) })
 	d := &desk{t: t, folder: folder, desk: w, server: httptest.NewServer(w.Wrap(site)), page: "procedures/job.html"}

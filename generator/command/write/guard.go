@@ -7,7 +7,6 @@ import (
 	"mime"
 	"net"
 	"net/http"
-	"strings"
 )
 
 // mostAsked is what one question may have, in bytes.
@@ -25,13 +24,17 @@ func (d *Desk) guarded(w http.ResponseWriter, r *http.Request) {
 		refuse(w, status, why)
 		return
 	}
-	body, err := io.ReadAll(http.MaxBytesReader(w, r.Body, mostAsked))
+	most := int64(mostAsked)
+	if r.URL.Path == Root+pictureAt {
+		most = mostPicture
+	}
+	body, err := io.ReadAll(http.MaxBytesReader(w, r.Body, most))
 	var large *http.MaxBytesError
 	switch {
 	case errors.As(err, &large):
 		refuse(w, http.StatusRequestEntityTooLarge, "this is more than a page of the manual asks")
 	case err == nil:
-		d.answer(w, strings.TrimPrefix(r.URL.Path, Root), body)
+		d.answer(w, r, body)
 	}
 }
 
@@ -47,8 +50,8 @@ func (d *Desk) stranger(r *http.Request) (string, int) {
 		return "a page from elsewhere does not write here", http.StatusForbidden
 	case subtle.ConstantTimeCompare([]byte(r.Header.Get(tokenHeader)), []byte(d.token)) != 1:
 		return "this page is of an earlier run: load it anew", http.StatusForbidden
-	case err != nil || kind != "application/json":
-		return "this is asked as JSON", http.StatusUnsupportedMediaType
+	case err != nil || kind != "application/json" && (r.URL.Path != Root+pictureAt || kind != "image/jpeg" && kind != "image/png"):
+		return "this is asked as JSON, and a picture is sent as what it is", http.StatusUnsupportedMediaType
 	}
 	return "", 0
 }

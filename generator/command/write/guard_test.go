@@ -145,7 +145,7 @@ func TestNothingOutsideIsWritten(t *testing.T) {
 func TestOnlyProceduresAreWritten(t *testing.T) {
 	t.Parallel()
 	d := newDesk(t, shop)
-	for _, page := range []string{"", "index.html", "../job.html", "/etc/passwd", "procedures/../procedures/job.html", "machines/rig.html", "procedures/job.md", strings.Repeat("x", 9000)} {
+	for _, page := range []string{"", "index.html", "../job.html", "/etc/passwd", "procedures/../procedures/job.html", "machines/index.html", "procedures/job.md", strings.Repeat("x", 9000)} {
 		d.page = page
 		if status, told := d.ask("open", write.Act{}); status != http.StatusUnprocessableEntity || told.Why != "NoPage" {
 			t.Errorf("%.40s: %d %+v", page, status, told)

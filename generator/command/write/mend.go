@@ -11,6 +11,7 @@ import (
 	"baybinder/generator/check/numbers"
 	"baybinder/generator/model"
 	"baybinder/generator/offers"
+	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/edit"
 )
 
@@ -35,6 +36,44 @@ func mend(b bench, p *model.Procedure, a Act) (string, int, error) {
 		}
 	}
 	return "", 0, cannotNow
+}
+
+// mostCured is of how many findings of a step the cures are looked for.
+const mostCured = 3
+
+// cures are the steps that, written before one, take an error in it away: for
+// each finding of the step, by its words.
+func (d *Desk) cures(a Asked) (*Told, error) {
+	p, err := d.asSeen(a)
+	if err != nil {
+		return nil, err
+	}
+	s := p.FindStep(a.Act.Step)
+	if s == nil {
+		return nil, noStep
+	}
+	b, told, before := d.bench(), &Told{Cures: []Found{}}, Act{Do: "new", Phase: s.Phase.ID}
+	for _, x := range p.Steps {
+		if x.Parent == s.Parent && x.Phase == s.Phase && x.At.Start < s.At.Start {
+			before = Act{Do: "new", After: x.Number}
+		}
+	}
+	for _, f := range b.found {
+		here, _ := b.Here(p.File.Path, f.At.Start)
+		if f.At.Path() != p.File.Path || here.Step != s || f.Rule.Level != finding.Error || walk.Leaves(f.Rule) || len(told.Cures) == mostCured {
+			continue
+		}
+		said := found(f)
+		for _, o := range b.Cures(s, f) {
+			act := before
+			act.Text = o.Sentence
+			said.Ways = append(said.Ways, Way{Title: o.Label, Act: &act})
+		}
+		if len(said.Ways) > 0 {
+			told.Cures = append(told.Cures, said)
+		}
+	}
+	return told, nil
 }
 
 func within(edits []offers.Edit, path string) bool {

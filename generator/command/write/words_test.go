@@ -1,27 +1,28 @@
 package write
 
 import (
-	"os"
 	"reflect"
 	"regexp"
+	"slices"
 	"testing"
 
+	"baybinder/generator/language"
 	"baybinder/generator/language/words"
+	"baybinder/generator/offers"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/source"
 )
 
 // The script says every word of the table and no other; each refusal and each
 // group of choices has its word.
 func TestScriptAndTableAgree(t *testing.T) {
 	t.Parallel()
-	text, err := os.ReadFile("write.js")
-	if err != nil {
-		t.Fatal(err)
-	}
-	wanted := map[string]bool{"Lang": true, "FileChanged": true, "NotSaved": true}
+	text := script()
+	wanted := map[string]bool{"Lang": true, "FileChanged": true, "Missing": true, "Values": true, "NotSaved": true}
 	for _, m := range regexp.MustCompile(`\bw\.([A-Z]\w+)|why: "(\w+)"`).FindAllStringSubmatch(string(text), -1) {
 		wanted[m[1]+m[2]] = true
 	}
-	for _, why := range []refusal{noStep, noWords, tooLong, noPlace, notEmpty, cannotNow, noPage} {
+	for _, why := range []refusal{noStep, noWords, tooLong, noPlace, notEmpty, cannotNow, noPage, noPicture} {
 		wanted[why.Error()] = true
 	}
 	for _, group := range []string{"ComesOff", "InTheWay", "MakesSafe", "StopsHere", "DueNow", "StillOpen", "OtherWork", "NotYet", "Cautions", "Stops", "Tools"} {
@@ -38,5 +39,36 @@ func TestScriptAndTableAgree(t *testing.T) {
 	}
 	for name := range wanted {
 		t.Errorf("no table has %s", name)
+	}
+}
+
+// Every list, every field of a form and every value that can be chosen has its
+// words in each language.
+func TestFormsHaveWords(t *testing.T) {
+	t.Parallel()
+	for _, l := range language.All() {
+		for in, asked := range forms {
+			if l.Write.Entries[in] == "" || slices.Contains(sections, in) && l.Write.Lists[in] == "" {
+				t.Errorf("%s: no words for %s", l.Code, in)
+			}
+			for _, a := range asked {
+				if l.Write.Fields[a.key] == "" {
+					t.Errorf("%s: no words for the field %s", l.Code, a.key)
+				}
+				if a.sort != "one" || a.of != "" {
+					continue
+				}
+				b := bench{Bench: &offers.Bench{Bound: bind.All(source.FromText(map[string]string{"shop.yaml": "title: Shop\nlanguage: " + l.Code + "\n"}))}}
+				list := values(b, in, a.key)
+				if len(list) == 0 {
+					t.Errorf("%s of %s takes no values", a.key, in)
+				}
+				for _, o := range list {
+					if o.Label == "" {
+						t.Errorf("%s: no words for %s of %s", l.Code, o.ID, in)
+					}
+				}
+			}
+		}
 	}
 }

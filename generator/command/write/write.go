@@ -34,7 +34,7 @@
 package write
 
 import (
-	_ "embed"
+	"embed"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -58,7 +58,7 @@ func Takes() []string {
 	for name := range routes {
 		out = append(out, Root+name)
 	}
-	return out
+	return append(out, Root+pictureAt)
 }
 
 const (
@@ -67,15 +67,16 @@ const (
 )
 
 var (
-	//go:embed write.js
-	script []byte
+	//go:embed desk.js form.js procedure.js fill.js
+	scripts embed.FS
 	//go:embed write.css
 	style []byte
 )
 
 // New is a desk for the manual of a folder. token is what its pages know and no
 // other.
-func New(folder string, manual Manual, token string) (*Desk, error) {
+// today is the day that dated rules use.
+func New(folder string, manual Manual, token string, today model.Date) (*Desk, error) {
 	root, err := filepath.Abs(folder)
 	if err == nil {
 		root, err = filepath.EvalSymlinks(root)
@@ -83,7 +84,7 @@ func New(folder string, manual Manual, token string) (*Desk, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Desk{root: root, manual: manual, token: token, seen: map[string]string{}}, nil
+	return &Desk{root: root, manual: manual, token: token, today: today, seen: map[string]string{}}, nil
 }
 
 // Tags are what a page gets at its end, "" for one that nobody writes in.
@@ -108,7 +109,7 @@ func (d *Desk) Wrap(site http.Handler) http.Handler {
 		w.Header().Set("X-Frame-Options", "DENY") // a press on the switch is meant
 		switch {
 		case r.URL.Path == scriptAt:
-			own(w, "text/javascript", script)
+			own(w, "text/javascript", script())
 		case r.URL.Path == styleAt:
 			own(w, "text/css", style)
 		case strings.HasPrefix(r.URL.Path, Root):
@@ -117,6 +118,16 @@ func (d *Desk) Wrap(site http.Handler) http.Handler {
 			site.ServeHTTP(w, r)
 		}
 	})
+}
+
+// script are the scripts in the order in which they rest on each other.
+func script() []byte {
+	var out []byte
+	for _, name := range []string{"desk", "form", "procedure", "fill"} {
+		data, _ := scripts.ReadFile(name + ".js") // it is in the program
+		out = append(out, data...)
+	}
+	return out
 }
 
 // own sends a file of this package.
@@ -131,16 +142,23 @@ type Asked struct {
 	Page  string `json:"page"`  // its address in the site
 	State string `json:"state"` // of the file that it shows; "" where it asks for the first time
 	Act   Act    `json:"act,omitzero"`
+
+	In     string              `json:"in,omitempty"` // of a form: a register, or a section of the machine's file
+	Fields map[string][]string `json:"fields,omitempty"`
 }
 
 // Told is the answer.
 type Told struct {
-	Sheet   *Sheet   `json:"sheet,omitempty"`
-	Trial   *Trial   `json:"trial,omitempty"`
-	Choices *Choices `json:"choices,omitempty"`
-	Found   []Choice `json:"found,omitempty"`
-	On      string   `json:"on,omitempty"`   // the step that was written
-	Page    string   `json:"page,omitempty"` // where the writer looks on, if not here
+	Sheet    *Sheet        `json:"sheet,omitempty"`
+	Trial    *Trial        `json:"trial,omitempty"`
+	Choices  *Choices      `json:"choices,omitempty"`
+	Machine  *MachineSheet `json:"machine,omitempty"`
+	Machines []MachineName `json:"machines,omitempty"`
+	Form     *Form         `json:"form,omitempty"`
+	Cures    []Found       `json:"cures,omitempty"` // steps that mend what is found in one
+	Found    []Choice      `json:"found,omitempty"`
+	On       string        `json:"on,omitempty"`   // the step that was written
+	Page     string        `json:"page,omitempty"` // where the writer looks on, if not here
 
 	Why    string `json:"why,omitempty"`    // why it was not done: a word of the tables
 	More   string `json:"more,omitempty"`   // the same in the program's words
@@ -149,15 +167,22 @@ type Told struct {
 
 // routes are what can be asked, by the rest of the address.
 var routes = map[string]func(d *Desk, a Asked) (*Told, error){
-	"open": (*Desk).open, "try": (*Desk).tryAct, "choices": (*Desk).chosen, "find": (*Desk).found, "save": (*Desk).saveAct,
-	"undo": (*Desk).undo, "redo": (*Desk).redo,
+	"open": (*Desk).show, "form": (*Desk).form, "entry": (*Desk).entry, "try": (*Desk).tryAct, "choices": (*Desk).chosen, "find": (*Desk).found, "save": (*Desk).saveAct,
+	"undo": (*Desk).undo, "redo": (*Desk).redo, "machines": (*Desk).machines, "cures": (*Desk).cures, "begin": (*Desk).begin,
 }
 
+// pictureAt is the one route that is sent a picture; what else it says stands
+// in the address.
+const pictureAt = "picture"
+
 // answer answers one question, one at a time.
-func (d *Desk) answer(w http.ResponseWriter, name string, body []byte) {
+func (d *Desk) answer(w http.ResponseWriter, r *http.Request, body []byte) {
+	name := strings.TrimPrefix(r.URL.Path, Root)
 	ask, known := routes[name]
 	var asked Asked
-	if err := json.Unmarshal(body, &asked); err != nil || !known {
+	if name == pictureAt {
+		ask = func(d *Desk, _ Asked) (*Told, error) { return d.picture(r.URL.Query(), body) }
+	} else if err := json.Unmarshal(body, &asked); err != nil || !known {
 		refuse(w, http.StatusBadRequest, "this is nothing that a page of the manual asks")
 		return
 	}
@@ -179,10 +204,14 @@ func (d *Desk) refused(told *Told, err error) (*Told, int) {
 		told = &Told{}
 	}
 	var word refusal
+	var field missing
 	switch {
 	case errors.Is(err, changed):
 		told.Why = "FileChanged"
 		return told, http.StatusConflict
+	case errors.As(err, &field):
+		told.Why, told.More = "Missing", string(field)
+		return told, http.StatusUnprocessableEntity
 	case errors.As(err, &word):
 		told.Why = string(word)
 		return told, http.StatusUnprocessableEntity
@@ -212,7 +241,7 @@ func (d *Desk) of(at string) (*model.Procedure, string, error) {
 	return p, stateOf(data), nil
 }
 
-// seen is the same for a page that was shown already: it is an error where the
+// asSeen is the same for a page that was shown already: it is an error where the
 // file is not what it was.
 func (d *Desk) asSeen(a Asked) (*model.Procedure, error) {
 	p, state, err := d.of(a.Page)
@@ -310,9 +339,12 @@ func (d *Desk) step(a Asked, from, to *[]save, forth bool) (*Told, error) {
 	if err != nil {
 		return nil, err
 	}
-	told, err := d.open(a)
-	if err != nil || told.Sheet.File != s.Path {
-		return &Told{Page: d.pageOf(s.Path)}, nil
+	told, err := d.show(a)
+	if err != nil {
+		return &Told{Page: "index.html"}, nil // the page is gone with the file
+	}
+	if told.Sheet == nil || told.Sheet.File != s.Path {
+		told.Page = d.pageOf(s.Path)
 	}
 	return told, nil
 }

@@ -90,4 +90,38 @@ type Write struct {
 	NoPage         string
 	TitleOf        string
 	Phases         string
+
+	New           string
+	Missing       string
+	SaveEntry     string
+	WroteEntry    string
+	OneALine      string
+	ForExample    string
+	MayStayEmpty  string
+	NothingChosen string
+	HowMany       string
+	NoneYet       string
+	BeginNew      string
+	NewProcedure  string
+	NewMachine    string
+	JobName       string
+	MachineName   string
+	ForMachine    string
+	AnyMachine    string
+	StartsFrom    string
+	FromNothing   string
+	FromPart      string
+	FromText      string
+	OldText       string
+	BeginIt       string
+	APicture      string
+	PictureShows  string
+	NoPicture     string
+	DropHere      string
+	PutBefore     string
+
+	Entries map[string]string // what a new entry is, by its list
+	Fields  map[string]string // what a form asks, by the field
+	Values  map[string]string // answers that can be chosen, by the format's own word; those of kinds are the page's
+	Lists   map[string]string // what its entries are, over a section of a machine's file
 }

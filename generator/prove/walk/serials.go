@@ -36,9 +36,10 @@ func serials(m *model.Machine) []finding.Finding {
 	rows := slices.Clone(m.Units)
 	out := append(impossible(m), pointless(m)...)
 	slices.SortStableFunc(rows, func(a, b model.Unit) int { return a.From - b.From })
-	for i := 1; i < len(rows); i++ {
-		before, row := highest(rows[:i]), rows[i]
+	var before model.Unit // of the rows so far the one that reaches furthest
+	for i, row := range rows {
 		switch {
+		case i == 0:
 		case row.From <= before.To:
 			later, earlier := row, before
 			if before.At.Start > row.At.Start {
@@ -49,6 +50,9 @@ func serials(m *model.Machine) []finding.Finding {
 		case row.From > before.To+1 && !newSeries(before, row):
 			out = append(out, UnitGap.At(row.At, "no row of the %s names %s", m.Label(), numbers(before.To+1, row.From-1)).
 				WithMend("write a row for them, or widen a row"))
+		}
+		if i == 0 || row.To > before.To {
+			before = row
 		}
 	}
 	return out
@@ -146,17 +150,6 @@ func optionsOf(m *model.Machine, on map[string]bool) string {
 func newSeries(before, row model.Unit) bool {
 	missing := row.From - before.To - 1
 	return missing > before.To-before.From+1 && missing > row.To-row.From+1
-}
-
-// highest is the row that reaches furthest.
-func highest(rows []model.Unit) model.Unit {
-	best := rows[0]
-	for _, r := range rows {
-		if r.To > best.To {
-			best = r
-		}
-	}
-	return best
 }
 
 func numbers(from, to int) string {

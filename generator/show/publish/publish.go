@@ -21,11 +21,13 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"path"
 	"path/filepath"
 	"slices"
 	"strings"
 	"sync"
 
+	"baybinder/generator/base/atomicfile"
 	"baybinder/generator/base/turn"
 )
 
@@ -99,10 +101,47 @@ func (s *Site) prepare() error {
 	if err := remove(s.staging); err != nil { // of a build that was killed
 		return fmt.Errorf("what a broken-off build left cannot be removed: %w", err)
 	}
-	if err := os.Mkdir(s.staging, 0o755); err != nil {
+	if err := s.folder(s.staging); err != nil {
 		return fmt.Errorf("the new site cannot be made: %w", err)
 	}
 	return os.WriteFile(filepath.Join(s.staging, list), nil, 0o644) // so that the next build knows whose it is
+}
+
+// folder makes a folder of the new site, and those above it. Who may write beside
+// the site may write in it: another account that builds there takes it away.
+func (s *Site) folder(dir string) error {
+	err := os.Mkdir(dir, 0o755)
+	if errors.Is(err, fs.ErrNotExist) {
+		if err := s.folder(filepath.Dir(dir)); err != nil {
+			return err
+		}
+		err = os.Mkdir(dir, 0o755)
+	}
+	if errors.Is(err, fs.ErrExist) {
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	return share(dir, filepath.Dir(s.to))
+}
+
+// share lets those write in a folder who may write in another, unless there each
+// may take away only what is theirs (as in a folder for temporary files).
+func share(dir, as string) error {
+	other, err := os.Stat(as)
+	if err != nil {
+		return err
+	}
+	writers := other.Mode().Perm() & 0o022
+	if writers == 0 || other.Mode()&fs.ModeSticky != 0 {
+		return nil
+	}
+	own, err := os.Stat(dir)
+	if err != nil {
+		return err
+	}
+	return os.Chmod(dir, own.Mode()|writers)
 }
 
 // mayRemove refuses a folder beside the site that is to be removed and that no
@@ -137,7 +176,7 @@ func (s *Site) recover() error {
 		return remove(old)
 	}
 	if _, err := os.Stat(old); err == nil {
-		return os.Rename(old, s.to)
+		return atomicfile.Move(old, s.to)
 	}
 	return nil
 }
@@ -224,7 +263,7 @@ func Replace(to, name string, data []byte) error {
 	fresh := s.beside("page") // not in the site: a killed run leaves no litter there
 	err = os.WriteFile(fresh, data, 0o644)
 	if err == nil {
-		err = os.Rename(fresh, full)
+		err = atomicfile.Move(fresh, full)
 	}
 	if err != nil {
 		_ = os.Remove(fresh)
@@ -245,7 +284,7 @@ func (s *Site) mark(name, folder string) error {
 		return nil
 	}
 	s.folders[folder] = true
-	return os.MkdirAll(folder, 0o755)
+	return s.folder(folder)
 }
 
 // Abort throws the new site away.
@@ -281,9 +320,9 @@ func (s *Site) writeList() error {
 	return os.WriteFile(filepath.Join(s.staging, list), []byte(strings.Join(names, "\n")+"\n"), 0o644)
 }
 
-// ours reads what the program wrote into the last site.
-func (s *Site) ours() map[string]bool {
-	data, err := os.ReadFile(filepath.Join(s.to, list))
+// ours reads what the program wrote into a site.
+func ours(site string) map[string]bool {
+	data, err := os.ReadFile(filepath.Join(site, list))
 	if err != nil {
 		return nil
 	}
@@ -297,7 +336,7 @@ func (s *Site) ours() map[string]bool {
 // carryOver brings the files that the program did not write into the new site.
 // They are linked, not moved: until the swap they are in both.
 func (s *Site) carryOver() ([]string, error) {
-	ours := s.ours()
+	ours := ours(s.to)
 	var kept []string
 	err := filepath.WalkDir(s.to, func(full string, d fs.DirEntry, err error) error {
 		if errors.Is(err, fs.ErrNotExist) {
@@ -312,13 +351,17 @@ func (s *Site) carryOver() ([]string, error) {
 			return err
 		}
 		as := s.freeName(name)
-		if !strings.HasPrefix(filepath.Base(name), ".") { // such as .gitkeep: nobody asks after it
+		if named(name) {
 			kept = append(kept, as)
 		}
 		return s.carry(full, as, d)
 	})
 	return kept, err
 }
+
+// named says that a file is told of where it is kept; nobody asks after a hidden
+// one, such as .gitkeep.
+func named(name string) bool { return !strings.HasPrefix(path.Base(name), ".") }
 
 // freeName is the name under which a file is kept: its own, unless the new
 // site has a page of that name.
@@ -331,7 +374,7 @@ func (s *Site) freeName(name string) string {
 
 func (s *Site) carry(full, name string, d fs.DirEntry) error {
 	to := filepath.Join(s.staging, filepath.FromSlash(name))
-	if err := os.MkdirAll(filepath.Dir(to), 0o755); err != nil {
+	if err := s.folder(filepath.Dir(to)); err != nil {
 		return err
 	}
 	if d.Type()&fs.ModeSymlink != 0 {
@@ -355,18 +398,18 @@ func (s *Site) carry(full, name string, d fs.DirEntry) error {
 // system can do that.
 func (s *Site) swap() error {
 	if _, err := os.Stat(s.to); errors.Is(err, fs.ErrNotExist) {
-		return os.Rename(s.staging, s.to)
+		return atomicfile.Move(s.staging, s.to)
 	}
 	if exchange(s.staging, s.to) == nil {
 		_ = remove(s.staging) // the last site; the next build removes what is left
 		return nil
 	}
 	old := s.beside("old")
-	if err := os.Rename(s.to, old); err != nil {
+	if err := atomicfile.Move(s.to, old); err != nil {
 		return err
 	}
-	if err := os.Rename(s.staging, s.to); err != nil {
-		return errors.Join(err, os.Rename(old, s.to))
+	if err := atomicfile.Move(s.staging, s.to); err != nil {
+		return errors.Join(err, atomicfile.Move(old, s.to))
 	}
 	_ = remove(old)
 	return nil

@@ -2,31 +2,8 @@
 // them stands what can be written next. What a press does is an act that the
 // program is asked for; this script knows nothing of Markdown's links.
 (() => {
-  const tag = document.currentScript;
-  const w = JSON.parse(tag.dataset.words);
-  const token = tag.dataset.token;
-  const page = decodeURIComponent(location.pathname).slice(1);
-  const main = document.getElementById("main");
+  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form } = baybinderDesk;
   if (!main || !/^procedures\/[^/.]+\.html$/.test(page)) return;
-
-  const keep = (name, value) => { try { sessionStorage.setItem(name, value); } catch { /* it is only convenience */ } };
-  const kept = (name) => { try { return sessionStorage.getItem(name); } catch { return null; } };
-  const fill = (text, ...values) => values.reduce((t, v, i) => t.replaceAll(`{${i}}`, v), text);
-
-  // h makes an element: "button.far", its properties, what is in it.
-  const h = (name, props, ...inside) => {
-    const [kind, ...classes] = name.split(".");
-    const e = document.createElement(kind);
-    if (kind === "button") e.type = "button";
-    if (classes.length) e.className = classes.join(" ");
-    for (const [key, value] of Object.entries(props ?? {})) {
-      if (key in e && key !== "list") e[key] = value;
-      else e.setAttribute(key, value);
-    }
-    e.append(...inside.flat().filter((x) => x !== null && x !== undefined && x !== ""));
-    return e;
-  };
-  const program = (text) => h("span", { lang: "en", dir: "ltr" }, text); // what the program says of a finding is English
 
   // What is shown.
   let sheet = null; // the procedure as the program told it last
@@ -38,20 +15,8 @@
   let clash = null; // words that could not be saved because the file changed
   let asked = 0; // counts trials, so that a late answer is passed over
 
-  // ask asks the program about this page.
-  const ask = async (route, act = {}) => {
-    const answer = await fetch("/.write/" + route, {
-      method: "POST",
-      headers: { "Content-Type": "application/json", "Baybinder-Token": token },
-      body: JSON.stringify({ page, state: sheet ? sheet.state : "", act }),
-    }).catch(() => null);
-    if (!answer) return { ok: false, why: "NoAnswer" };
-    if (!(answer.headers.get("Content-Type") ?? "").startsWith("application/json")) {
-      return { ok: false, why: "NotSaved", more: await answer.text() };
-    }
-    return { ...(await answer.json()), ok: answer.ok };
-  };
-  const whyNot = (told) => fill(w[told.why] ?? w.NotSaved, told.more ?? "");
+  // ask asks the program about what is shown.
+  const ask = (route, act = {}) => post(route, { state: sheet ? sheet.state : "", act });
 
   const take = (told) => {
     if (!told.sheet) return;
@@ -83,10 +48,6 @@
     return null;
   };
   const stepText = (number) => steps().find((s) => s.number === number)?.text;
-
-  // What a press does waits until what the last one did is done.
-  let line = Promise.resolve();
-  const inTurn = (f) => (...args) => (line = line.then(() => f(...args)).catch((e) => { message = String(e); alarm = true; heading(); }));
 
   // A choice is written at once, behind what is being written.
   const choose = inTurn(async (text) => {
@@ -152,16 +113,14 @@
   const top = h("div.write-top");
   const list = h("div.write-list");
   const aside = h("aside.write-beside", { "aria-label": w.Offers });
-  const view = h("div.write", { lang: w.Lang }, h("div.write-sheet", {}, top, list), aside);
+  let view = null;
   const narrow = matchMedia("(max-width: 70rem)");
 
-  const count = (n, none, one, many) => n === 0 ? none : n === 1 ? one : fill(many, n);
   const heading = () => {
-    const counts = [count(sheet.errors, w.NothingToMend, w.OneToMend, w.ManyToMend), count(sheet.advice, "", w.OneHint, w.ManyHints)].filter(Boolean).join(", ");
     const undo = h("button", { disabled: !sheet.back, onclick: () => back("undo", fill(w.Undone, doing(sheet.back))) }, w.Undo);
     const redo = h("button", { disabled: !sheet.forth, onclick: () => back("redo", fill(w.Saved, sheet.file)) }, w.Redo);
     top.replaceChildren(
-      h("p.write-file", {}, h("b", { dir: "auto", title: sheet.file }, sheet.file.split("/").at(-1)), " · ", counts),
+      h("p.write-file", {}, h("b", { dir: "auto", title: sheet.file }, sheet.file.split("/").at(-1)), " · ", counts(sheet)),
       h("div.write-keys", {}, undo, redo, h("button", { onclick: leave }, w.Leave)),
       h(alarm ? "p.write-said.alarm" : "p.write-said", { role: alarm ? "alert" : "status" }, message),
     );
@@ -241,10 +200,10 @@
   };
   const small = (label, now, done) => {
     const input = h("input", { value: now, "aria-label": label, dir: "auto" });
-    const form = h("form.write-small", { onsubmit: (e) => { e.preventDefault(); if (input.value.trim()) done(input.value); } },
+    const box = h("form.write-small", { onsubmit: (e) => { e.preventDefault(); if (input.value.trim()) done(input.value); } },
       input, h("button.save", { type: "submit" }, w.Put), h("button", { onclick: () => render() }, w.Close));
     requestAnimationFrame(() => input.focus());
-    return form;
+    return box;
   };
 
   const newPhase = () => {
@@ -378,8 +337,32 @@
       const blocked = g.name === "InTheWay" || g.name === "NotYet";
       parts.push(section(w[g.name], g.items.map(blocked ? not : choice), blocked && g.items.length > 4));
     }
+    parts.push(entries());
     parts.push(section(w.Stands, (choices?.standing ?? []).map((s) => h("span", { dir: "auto" }, s)), true));
     groups.replaceChildren(...parts.filter(Boolean));
+  };
+
+  // What is not in the lists yet.
+  let asking = null; // the form that is open
+  const entries = () => {
+    const place = h("div");
+    if (asking) place.append(asking);
+    const open = async (list) => {
+      asking = await form(list, (told, name) => {
+        asking = null;
+        take(told);
+        message = fill(w.WroteEntry, name);
+        alarm = false;
+        heading();
+        const said = told.found?.[0];
+        if (pen && said) insert(said.text);
+        offer();
+      }, () => { asking = null; beside(); });
+      beside();
+      groups.querySelector(".write-form")?.scrollIntoView({ block: "nearest" });
+    };
+    return h("section", {}, h("h3", {}, w.New), asking ? null : h("ul", {}, ["tools", "hazards", "holds", "supplies", "roles"].map((list) =>
+      h("li", {}, h("button.choice", { onclick: () => open(list) }, w.Entries[list] + "…")))), place);
   };
 
   // The pen.
@@ -394,13 +377,22 @@
     choices = null;
     await refresh();
     if (pen) tryPen();
+    if (pen?.step && steps().find((x) => x.number === pen.step)?.found?.length) cure();
   });
-  let field = null, preview = null, found = null, askRow = null, pasted = null;
+  // cure shows which step before this one would take away what is found in it.
+  const cure = async () => {
+    const told = await ask("cures", { step: pen?.step });
+    const ways = (told.cures ?? []).flatMap((f) => (f.ways ?? []).slice(0, 3));
+    const once = ways.filter((way, i) => ways.findIndex((x) => x.title === way.title) === i);
+    cured?.replaceChildren(...once.map((way) => h("button", { onclick: () => act(way.act) }, fill(w.PutBefore, way.title))));
+  };
+  let field = null, preview = null, found = null, cured = null, askRow = null, pasted = null;
 
   const penRow = (s) => {
     field = h("textarea", { value: pen.text, spellcheck: true, dir: "auto", rows: 3, "aria-label": s ? fill(w.AsWritten, s.number) : w.NewStep });
     preview = h("div.write-stands", { "aria-live": "polite" });
     found = h("div");
+    cured = h("div.write-keys");
     askRow = h("div");
     pasted = h("div");
     field.addEventListener("input", () => {
@@ -414,11 +406,19 @@
       if (e.key === "Escape" && pen.text === pen.was) { e.preventDefault(); close(); }
     });
     field.addEventListener("paste", onPaste);
+    for (const kind of ["dragover", "drop"]) {
+      field.addEventListener(kind, (e) => {
+        if (![...e.dataTransfer.types].includes("Files")) return;
+        e.preventDefault();
+        if (kind === "drop") askPicture(e.dataTransfer.files[0]);
+      });
+    }
     requestAnimationFrame(grow);
     const keys = h("div.write-keys", {},
       h("button.save", { onclick: finish }, w.SaveStep),
       h("button", { onclick: () => paragraph(`[${w.RefitLead}](on:refit), `) }, w.WhenRefitted),
       h("button", { onclick: () => paragraph(`[${w.WhyLead}](why:) `) }, w.Why),
+      h("button", { onclick: () => askPicture(null) }, w.APicture),
       h("button", { onclick: () => insert("[](people:2)") }, w.TwoPeople),
       h("button", { onclick: askTime }, w.ATime));
     const apart = h("div.write-keys.apart", {},
@@ -428,7 +428,7 @@
       h("button.far", { onclick: close }, w.Close));
     return h("li.write-pen", { "data-deep": s?.deep ?? 0 },
       h("div.write-num", {}, s ? s.number : "+"),
-      h("div", {}, field, pasted, h("div.write-as", {}, h("p", {}, h("small", {}, w.StandsSo)), preview), found, askRow, keys, apart));
+      h("div", {}, field, pasted, h("div.write-as", {}, h("p", {}, h("small", {}, w.StandsSo)), preview), found, cured, askRow, keys, apart));
   };
   const grow = () => {
     if (!field?.isConnected) return;
@@ -484,6 +484,37 @@
     } }, h("label", {}, w.HowManyMinutes, " ", input), h("button.save", { type: "submit" }, w.Put)));
     input.focus();
   };
+  // A picture is made small enough here, so that it comes up at the bay.
+  const mostSide = 1600;
+  const smaller = async (file) => {
+    const picture = await createImageBitmap(file);
+    const by = Math.min(1, mostSide / Math.max(picture.width, picture.height));
+    const canvas = h("canvas", { width: Math.max(1, Math.round(picture.width * by)), height: Math.max(1, Math.round(picture.height * by)) });
+    const on = canvas.getContext("2d");
+    on.fillStyle = "#ffffff"; // what is clear becomes paper
+    on.fillRect(0, 0, canvas.width, canvas.height);
+    on.drawImage(picture, 0, 0, canvas.width, canvas.height);
+    return new Promise((done) => canvas.toBlob(done, "image/jpeg", 0.85));
+  };
+  const askPicture = (dropped) => {
+    const file = h("input", { type: "file", accept: "image/*", "aria-label": w.DropHere });
+    const words = h("input", { dir: "auto", "aria-label": w.PictureShows, placeholder: w.PictureShows });
+    const said = h("p", { role: "alert" });
+    askRow.replaceChildren(h("form.write-small", { onsubmit: (e) => {
+      e.preventDefault();
+      send();
+    } }, dropped ? h("p", { dir: "auto" }, dropped.name) : h("label", {}, w.DropHere, " ", file), words, h("button.save", { type: "submit" }, w.Put), said));
+    const send = inTurn(async () => {
+      const picture = dropped ?? file.files[0];
+      const small = picture ? await smaller(picture).catch(() => null) : null;
+      if (!small) { said.textContent = w.NoPicture; return; }
+      const told = await post("picture?" + new URLSearchParams({ page, words: words.value }), small, "image/jpeg");
+      if (!told.ok) { said.textContent = whyNot(told); return; }
+      askRow.replaceChildren();
+      paragraph(told.found[0].text);
+    });
+    (dropped ? words : file).focus();
+  };
   const askMove = (s) => {
     const options = [];
     for (const ph of sheet.phases) {
@@ -534,30 +565,22 @@
   };
 
   // On and off.
-  const enter = async () => {
-    const told = await ask("open");
-    if (!told.ok) { switchButton.title = whyNot(told); return; }
-    take(told);
-    keep("baybinder-write", "on");
-    document.body.classList.add("writing");
-    document.body.classList.remove("is-worked"); // nobody works by what is being written
-    main.replaceChildren(view);
-    slot = lastSlot();
-    switchButton.setAttribute("aria-pressed", "true");
-    await refresh();
-  };
   const dirty = () => pen && pen.text.trim() !== pen.was.trim();
-  const leave = () => {
-    keep("baybinder-write", "");
-    location.reload();
-  };
-  const switchButton = h("button.write-switch", { "aria-pressed": "false", lang: w.Lang, onclick: () => (view.isConnected ? leave() : enter()) }, w.Write);
-  (document.querySelector(".binder") ?? main).append(switchButton);
-  narrow.addEventListener("change", () => { if (view.isConnected) place(); });
+  const leave = writable(async (into, refused) => {
+    const told = await ask("open");
+    if (!told.ok) { refused(whyNot(told)); return false; }
+    take(told);
+    view = into;
+    view.append(h("div.write-sheet", {}, top, list), aside);
+    slot = lastSlot();
+    requestAnimationFrame(() => refresh());
+    return true;
+  });
+  narrow.addEventListener("change", () => { if (view?.isConnected) place(); });
   addEventListener("beforeunload", (e) => { if (dirty()) e.preventDefault(); });
   // The page was built anew: here what is written stays, and the rest is asked for.
   document.addEventListener("watch-anew", async (e) => {
-    if (!view.isConnected) return;
+    if (!view?.isConnected) return;
     e.preventDefault();
     if (pen || clash || list.contains(document.activeElement) && document.activeElement.tagName === "INPUT") return;
     const told = await ask("open");
@@ -567,5 +590,4 @@
       await refresh();
     }
   });
-  if (kept("baybinder-write") === "on") enter();
 })();

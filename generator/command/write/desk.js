@@ -1,0 +1,72 @@
+// What the scripts of a page that is written share: words, elements, questions.
+// They are sent as one file, each with its pieces in one object.
+const baybinderDesk = (() => {
+  const tag = document.currentScript;
+  const w = JSON.parse(tag.dataset.words);
+  const token = tag.dataset.token;
+  const page = decodeURIComponent(location.pathname).slice(1) || "index.html";
+  const main = document.getElementById("main");
+
+  const keep = (name, value) => { try { sessionStorage.setItem(name, value); } catch { /* it is only convenience */ } };
+  const kept = (name) => { try { return sessionStorage.getItem(name); } catch { return null; } };
+  const fill = (text, ...values) => values.reduce((t, v, i) => t.replaceAll(`{${i}}`, v), text);
+
+  // h makes an element: "button.far", its properties, what is in it.
+  const h = (name, props, ...inside) => {
+    const [kind, ...classes] = name.split(".");
+    const e = document.createElement(kind);
+    if (kind === "button") e.type = "button";
+    if (classes.length) e.className = classes.join(" ");
+    for (const [key, value] of Object.entries(props ?? {})) {
+      if (key in e && key !== "list") e[key] = value;
+      else e.setAttribute(key, value);
+    }
+    e.append(...inside.flat().filter((x) => x !== null && x !== undefined && x !== ""));
+    return e;
+  };
+  const program = (text) => h("span", { lang: "en", dir: "ltr" }, text); // what the program says of a finding is English
+  const count = (n, none, one, many) => n === 0 ? none : n === 1 ? one : fill(many, n);
+  const counts = (x) => [count(x.errors, w.NothingToMend, w.OneToMend, w.ManyToMend), count(x.advice, "", w.OneHint, w.ManyHints)].filter(Boolean).join(", ");
+
+  // post asks the program about this page. The body is JSON, or a picture.
+  const post = async (route, body, kind) => {
+    const answer = await fetch("/.write/" + route, {
+      method: "POST",
+      headers: { "Content-Type": kind ?? "application/json", "Baybinder-Token": token },
+      body: kind ? body : JSON.stringify({ page, ...body }),
+    }).catch(() => null);
+    if (!answer) return { ok: false, why: "NoAnswer" };
+    if (!(answer.headers.get("Content-Type") ?? "").startsWith("application/json")) {
+      return { ok: false, why: "NotSaved", more: await answer.text() };
+    }
+    return { ...(await answer.json()), ok: answer.ok };
+  };
+  const whyNot = (told) => fill(w[told.why] ?? w.NotSaved, told.why === "Missing" ? w.Fields[told.more] ?? told.more : told.more ?? "");
+
+  // What a press does waits until what the last one did is done.
+  let line = Promise.resolve();
+  const inTurn = (f) => (...args) => (line = line.then(() => f(...args)).catch((e) => { console.error(e); }));
+
+  // The page becomes one that is written, and stays so from page to page until
+  // the writer stops.
+  const writable = (enter) => {
+    const view = h("div.write", { lang: w.Lang });
+    const leave = () => {
+      keep("baybinder-write", "");
+      location.reload();
+    };
+    const on = async () => {
+      if (!await enter(view, (said) => { button.title = said; })) return;
+      keep("baybinder-write", "on");
+      document.body.classList.add("writing");
+      document.body.classList.remove("is-worked"); // nobody works by what is being written
+      main.replaceChildren(view);
+      button.setAttribute("aria-pressed", "true");
+    };
+    const button = h("button.write-switch", { "aria-pressed": "false", lang: w.Lang, onclick: () => (view.isConnected ? leave() : on()) }, w.Write);
+    (document.querySelector(".binder") ?? main).append(button);
+    if (kept("baybinder-write") === "on") on();
+    return leave;
+  };
+  return { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable };
+})();

@@ -1,0 +1,105 @@
+// Fills a machine's file by choosing, and begins procedures and machines.
+(() => {
+  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form } = baybinderDesk;
+  if (!main) return;
+
+  // A machine: a list for each section of its file, and a form for a new entry.
+  const machine = () => {
+    let view = null, shown = null, message = "", alarm = false, asking = null;
+    const back = inTurn(async (route, name) => {
+      const told = await post(route, {});
+      if (told.page && told.page !== page) { location.href = "/" + told.page; return; }
+      if (told.machine) shown = told.machine;
+      message = told.ok ? name : whyNot(told);
+      alarm = !told.ok;
+      render();
+    });
+    const render = () => {
+      view.replaceChildren(h("div.write-sheet", {},
+        h("div.write-top", {},
+          h("p.write-file", {}, h("b", { title: shown.file }, shown.file.split("/").at(-1)), " · ", counts(shown)),
+          h("div.write-keys", {},
+            h("button", { disabled: !shown.back, onclick: () => back("undo", fill(w.Undone, shown.back.file)) }, w.Undo),
+            h("button", { disabled: !shown.forth, onclick: () => back("redo", fill(w.Saved, shown.file)) }, w.Redo),
+            h("button", { onclick: leave }, w.Leave)),
+          h(alarm ? "p.write-said.alarm" : "p.write-said", { role: alarm ? "alert" : "status" }, message)),
+        h("div.write-head", {}, h("h1", { dir: "auto" }, shown.title)),
+        (shown.found ?? []).map((f) => h(f.error ? "div.write-found" : "div.write-found.hint", {}, h("p", {}, program(f.message), f.mend ? h("small", {}, program(f.mend)) : null))),
+        shown.sections.map((s) => section(s))));
+      view.querySelector(".write-form")?.scrollIntoView({ block: "nearest" });
+    };
+    const section = (s) => {
+      const id = "write-in-" + s.in;
+      const place = h("div");
+      if (asking?.in === s.in) place.append(asking.node);
+      return h("section.write-section", { "aria-labelledby": id }, h("h2", { id }, w.Lists[s.in]),
+        s.entries.length ? h("ul.write-entries", {}, s.entries.map((e) => h("li", { dir: "auto" }, h("b", {}, e.label), (e.facts ?? []).length ? h("small", {}, " ", program(e.facts.join(" · "))) : null))) : h("p", {}, w.NoneYet),
+        asking?.in === s.in ? null : h("button", { onclick: () => open(s.in) }, w.Entries[s.in]), place);
+    };
+    const open = async (list) => {
+      const node = await form(list, (told, name) => {
+        shown = told.machine;
+        message = fill(w.WroteEntry, name);
+        alarm = false;
+        asking = null;
+        render();
+        view.querySelector(`[aria-labelledby="write-in-${list}"] > button`)?.focus();
+      }, () => { asking = null; render(); });
+      asking = { in: list, node };
+      render();
+    };
+    const leave = writable(async (into, refused) => {
+      const told = await post("open", {});
+      if (!told.machine) { refused(whyNot(told)); return false; }
+      view = into;
+      shown = told.machine;
+      render();
+      return true;
+    });
+    document.addEventListener("watch-anew", (e) => { if (view?.isConnected) e.preventDefault(); });
+  };
+
+  // The front page: something new.
+  const front = async () => {
+    const told = await post("machines", {});
+    if (!told.machines) return;
+    const name = h("input", { dir: "auto" });
+    const select = h("select", {}, h("option", { value: "" }, w.AnyMachine), told.machines.map((m) => h("option", { value: m.id }, m.label)));
+    const from = h("select", {});
+    const old = h("textarea", { rows: 4, dir: "auto" });
+    const oldBox = h("label.write-asked", { hidden: true }, h("span", {}, w.OldText), old);
+    const starts = () => {
+      const parts = told.machines.find((m) => m.id === select.value)?.parts ?? [];
+      from.replaceChildren(h("option", { value: "" }, w.FromNothing), h("option", { value: "text" }, w.FromText),
+        ...parts.map((p) => h("option", { value: "part " + p.id }, fill(w.FromPart, p.label))));
+      oldBox.hidden = true;
+    };
+    select.addEventListener("change", starts);
+    from.addEventListener("change", () => { oldBox.hidden = from.value !== "text"; });
+    starts();
+    const said = h("p.write-said", { role: "alert" });
+    const begin = inTurn(async (fields) => {
+      const answer = await post("begin", { fields });
+      if (answer.ok) {
+        try { sessionStorage.setItem("baybinder-write", "on"); } catch { /* the switch is pressed by hand then */ }
+        location.href = "/" + answer.page;
+        return;
+      }
+      said.textContent = whyNot(answer);
+    });
+    const machineName = h("input", { dir: "auto" });
+    const asked = (label, input) => h("label.write-asked", {}, h("span", {}, label), input);
+    main.append(h("details.write.write-begin", { lang: w.Lang }, h("summary", {}, h("span", {}, w.BeginNew)), said,
+      h("form.write-form", { onsubmit: (e) => {
+        e.preventDefault();
+        const [kind, part] = from.value.split(" ");
+        begin({ title: [name.value], machine: [select.value], part: [part ?? ""], text: [kind === "text" ? old.value : ""] });
+      } }, h("h2", {}, w.NewProcedure), asked(w.JobName, name), asked(w.ForMachine, select), asked(w.StartsFrom, from), oldBox,
+        h("div.write-keys", {}, h("button.save", { type: "submit" }, w.BeginIt))),
+      h("form.write-form", { onsubmit: (e) => { e.preventDefault(); begin({ name: [machineName.value] }); } },
+        h("h2", {}, w.NewMachine), asked(w.MachineName, machineName), h("div.write-keys", {}, h("button.save", { type: "submit" }, w.BeginIt)))));
+  };
+
+  if (/^machines\/[^/.]+\.html$/.test(page) && page !== "machines/index.html") machine();
+  if (page === "index.html") front();
+})();
