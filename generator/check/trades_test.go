@@ -10,7 +10,9 @@ import (
 	"golang.org/x/tools/txtar"
 )
 
-// Known: DERIVED. The manuals and what is to be found in them were written from
+// Known: DERIVED.
+
+// The manuals and what is to be found in them were written from
 // the format's text.
 
 // Manuals of other trades: a press, a steam boiler, a goods lift, a battery
