@@ -196,7 +196,7 @@ func TestEveryWordOfAStepMovesIt(t *testing.T) {
 		if now.Print() == before.Print() {
 			t.Fatalf("%q for %q did not move it", changed, phrase)
 		}
-		if said := Changes(before, now); len(said) != 1 || !strings.Contains(said[0], strings.Join(changed, " ")) {
+		if said := Changes(before, now, english); len(said) != 1 || !strings.Contains(said[0], strings.Join(changed, " ")) {
 			t.Fatalf("%q for %q is told as %q", changed, phrase, said)
 		}
 		spaced := maps.Clone(press)
@@ -222,8 +222,8 @@ func TestEveryStepMovesIt(t *testing.T) {
 		}
 		order := rapid.Permutation(steps).Draw(t, "order")[:rapid.IntRange(1, len(steps)).Draw(t, "n")]
 		before, now := write(steps), write(order)
-		if same := slices.Equal(steps, order); same != (before.Print() == now.Print()) || same != (len(Changes(before, now)) == 0) {
-			t.Fatalf("the same: %v; the fingerprints: %s and %s; told: %q", same, before.Print(), now.Print(), Changes(before, now))
+		if same := slices.Equal(steps, order); same != (before.Print() == now.Print()) || same != (len(Changes(before, now, english)) == 0) {
+			t.Fatalf("the same: %v; the fingerprints: %s and %s; told: %q", same, before.Print(), now.Print(), Changes(before, now, english))
 		}
 	})
 }
