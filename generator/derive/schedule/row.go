@@ -172,6 +172,13 @@ func (b *Cache) askedIn(p *model.Procedure) []string {
 
 // needed leaves out options that tell no two plans apart beside the others.
 func needed(asked []string, kinds []kind) []string {
+	had := map[string]bool{} // of options that no unit has there may be hundreds
+	for _, k := range kinds {
+		for _, o := range k.unit {
+			had[o] = true
+		}
+	}
+	asked = slices.DeleteFunc(slices.Clone(asked), func(o string) bool { return !had[o] })
 	for _, o := range asked {
 		rest := slices.DeleteFunc(slices.Clone(asked), func(other string) bool { return other == o })
 		if tells(rest, kinds) {

@@ -34,8 +34,9 @@ func Angles(f *model.Fastener) []quantity.Quantity {
 // whatever happened. Where that is not sure, the link is not among them: all
 // stages are asked for then.
 func Again(p *model.Procedure) map[*model.Link]bool {
-	h := hands{tight: map[heldBy]bool{}, loose: map[heldBy]*model.Phase{}, again: map[*model.Link]bool{}}
-	h.procedure(p, nil)
+	h := newHands(map[*model.Procedure]*hands{p: {}}) // a ring of calls does nothing again
+	h.again = map[*model.Link]bool{}
+	h.procedure(p)
 	return h.again
 }
 
@@ -45,30 +46,62 @@ type heldBy struct {
 	part     *model.Part
 }
 
-// hands follow what was surely tightened and not loosened since.
+// hands follow what was surely tightened and not loosened since. Those of what is
+// performed begin with nothing known, and are taken over at each call of it.
 type hands struct {
-	tight map[heldBy]bool
-	loose map[heldBy]*model.Phase // the phase that loosened it last
-	again map[*model.Link]bool
+	tight    map[heldBy]bool
+	loose    map[heldBy]*model.Phase // the phase that loosened it last
+	reversed []*model.Phase          // phases that were taken back
+	again    map[*model.Link]bool    // nil of what is performed
+	callees  map[*model.Procedure]*hands
 }
 
-func (h *hands) procedure(p *model.Procedure, above []*model.Procedure) {
-	if slices.Contains(above, p) {
-		return
-	}
-	above = append(above, p)
+func newHands(callees map[*model.Procedure]*hands) *hands {
+	return &hands{tight: map[heldBy]bool{}, loose: map[heldBy]*model.Phase{}, callees: callees}
+}
+
+func (h *hands) procedure(p *model.Procedure) {
 	for _, s := range p.Steps {
 		for _, l := range s.Links {
 			if callee, is := l.To.(*model.Procedure); is && l.Kind.Act == model.Call {
-				h.procedure(callee, above)
+				h.take(h.of(callee))
 			} else if !l.Bad {
-				h.link(s, l, len(above) == 1)
+				h.link(s, l)
 			}
 		}
 	}
 }
 
-func (h *hands) link(s *model.Step, l *model.Link, own bool) {
+// of are the hands of what is performed, followed once however often it is.
+func (h *hands) of(callee *model.Procedure) *hands {
+	if known := h.callees[callee]; known != nil {
+		return known
+	}
+	h.callees[callee] = &hands{}
+	c := newHands(h.callees)
+	c.procedure(callee)
+	h.callees[callee] = c
+	return c
+}
+
+// take goes on with what others did: what they loosened is as they left it, and
+// all else as it was, or tight.
+func (h *hands) take(c *hands) {
+	for _, ph := range c.reversed {
+		h.reverse(ph)
+	}
+	for at := range c.tight {
+		h.tight[at] = true
+	}
+	for at, ph := range c.loose {
+		h.loose[at] = ph
+		if !c.tight[at] {
+			delete(h.tight, at)
+		}
+	}
+}
+
+func (h *hands) link(s *model.Step, l *model.Link) {
 	switch to := l.To.(type) {
 	case *model.Part:
 		if takesOffOrOn(l) {
@@ -83,7 +116,7 @@ func (h *hands) link(s *model.Step, l *model.Link, own bool) {
 				h.loosen(s, at)
 			}
 		case model.Tighten:
-			h.tighten(s, l, to, own)
+			h.tighten(s, l, to)
 		}
 	case nil:
 		if l.Kind.Act == model.Reverse && l.Sign == 0 && always(s) {
@@ -99,6 +132,9 @@ func (h *hands) loosen(s *model.Step, at heldBy) {
 
 // reverse tightens what a phase loosened and nobody else did since.
 func (h *hands) reverse(ph *model.Phase) {
+	if !slices.Contains(h.reversed, ph) {
+		h.reversed = append(h.reversed, ph)
+	}
 	for at, by := range h.loose {
 		if by == ph {
 			h.tight[at] = true
@@ -106,9 +142,9 @@ func (h *hands) reverse(ph *model.Phase) {
 	}
 }
 
-func (h *hands) tighten(s *model.Step, l *model.Link, f *model.Fastener, own bool) {
+func (h *hands) tighten(s *model.Step, l *model.Link, f *model.Fastener) {
 	scope := scopeOf(s, l, f)
-	if own {
+	if h.again != nil {
 		h.again[l] = len(scope) > 0 && !slices.ContainsFunc(scope, func(at heldBy) bool { return !h.tight[at] })
 	}
 	if !always(s) {
