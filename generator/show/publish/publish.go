@@ -21,6 +21,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"path"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -319,9 +320,9 @@ func (s *Site) writeList() error {
 	return os.WriteFile(filepath.Join(s.staging, list), []byte(strings.Join(names, "\n")+"\n"), 0o644)
 }
 
-// ours reads what the program wrote into the last site.
-func (s *Site) ours() map[string]bool {
-	data, err := os.ReadFile(filepath.Join(s.to, list))
+// ours reads what the program wrote into a site.
+func ours(site string) map[string]bool {
+	data, err := os.ReadFile(filepath.Join(site, list))
 	if err != nil {
 		return nil
 	}
@@ -335,7 +336,7 @@ func (s *Site) ours() map[string]bool {
 // carryOver brings the files that the program did not write into the new site.
 // They are linked, not moved: until the swap they are in both.
 func (s *Site) carryOver() ([]string, error) {
-	ours := s.ours()
+	ours := ours(s.to)
 	var kept []string
 	err := filepath.WalkDir(s.to, func(full string, d fs.DirEntry, err error) error {
 		if errors.Is(err, fs.ErrNotExist) {
@@ -350,13 +351,17 @@ func (s *Site) carryOver() ([]string, error) {
 			return err
 		}
 		as := s.freeName(name)
-		if !strings.HasPrefix(filepath.Base(name), ".") { // such as .gitkeep: nobody asks after it
+		if named(name) {
 			kept = append(kept, as)
 		}
 		return s.carry(full, as, d)
 	})
 	return kept, err
 }
+
+// named says that a file is told of where it is kept; nobody asks after a hidden
+// one, such as .gitkeep.
+func named(name string) bool { return !strings.HasPrefix(path.Base(name), ".") }
 
 // freeName is the name under which a file is kept: its own, unless the new
 // site has a page of that name.
