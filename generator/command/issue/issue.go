@@ -25,6 +25,7 @@ import (
 	"baybinder/generator/base/position"
 	"baybinder/generator/check"
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 	"baybinder/generator/read/bind"
@@ -216,7 +217,7 @@ func (i *Issued) compare(book *fingerprint.Cache) {
 		return
 	}
 	form := book.Beside(i.text, was)
-	i.Changes = fingerprint.Changes(was, form)
+	i.Changes = fingerprint.Changes(was, form, &language.Default().Readings.Changes)
 	i.moved = fingerprint.DangerMoved(was, form)
 }
 

@@ -196,7 +196,7 @@ func (w *walk) unresolvedPhase(ph *model.Phase) bool {
 			return true
 		}
 		for _, l := range s.Links {
-			if n := l.To; l.Bad && (l.Kind.Act != model.NoAct || l.Kind == model.UnknownLink) || l.Kind.Act != model.NoAct && n != nil && n.Base().Unread {
+			if n := l.To; l.Bad && (l.Kind.Act != model.NoAct || l.Odd || l.Kind == model.UnknownLink) || l.Kind.Act != model.NoAct && n != nil && n.Base().Unread {
 				return true
 			}
 		}
