@@ -8,6 +8,7 @@ import (
 
 	"baybinder/generator"
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/read/record"
 )
@@ -65,7 +66,7 @@ func TestTheDemoHasAPast(t *testing.T) {
 	}
 	for _, j := range jobs {
 		if fit := staff.Fitness(j); !fit.UpToDate() || slices.ContainsFunc(fit.Workers, func(w training.Worker) bool { return w.Person == nil }) {
-			t.Errorf("%s: %q", j.Name, fit.Marks())
+			t.Errorf("%s: %q", j.Name, fit.Marks(&language.Default().Readings.Marks))
 		}
 	}
 }
@@ -86,5 +87,35 @@ func TestTheDemoLaterInTheYear(t *testing.T) {
 	slices.Sort(got)
 	if want := []string{"reading-stale", "role-expired"}; !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
+	}
+}
+
+// Evidence stands on the pages that name people: who answers for a revision, who
+// was seen to work by it and what was found, what was taken away and why.
+func TestTheEvidenceOfTheDemo(t *testing.T) {
+	t.Parallel()
+	_, readings, _ := withReadings(t, "../content")
+	folder := pages(t, readings)
+	for page, want := range map[string][]string{
+		"procedures/isolate-tug-traction.html": {
+			"By its capacitors and resistors the circuit is below 5 V after 10 min, not after 5.", "read it again",
+			"Nothing to change: the wait of 10 min is kept.", "To be inspected by 2027-04-30.",
+		},
+		"procedures/isolate-compressor.html": {"2 es", "As the English text: 20 min."},
+		"procedures/change-drive-wheel.html": {"need not know"},
+		"people/g-m.html":                    {"withdrawn on 2026-04-15: It ran out on 14 April: no charging before the next course."},
+		"people/b-k.html":                    {"Watched"},
+		"index.html":                         {"acts left"},
+	} {
+		for _, words := range want {
+			if !strings.Contains(string(folder[page]), words) {
+				t.Errorf("%s does not say %q", page, words)
+			}
+		}
+	}
+	for _, gone := range []string{">B.K.<", ">E.R.<", ">C.N.<"} {
+		if strings.Contains(string(folder["matrix.html"]), gone) {
+			t.Errorf("the matrix has %s, who is not there", gone)
+		}
 	}
 }

@@ -1,6 +1,9 @@
 package generator_test
 
 import (
+	"go/ast"
+	"go/parser"
+	"go/token"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -96,4 +99,84 @@ func firstOf(a, b error) error {
 		return a
 	}
 	return b
+}
+
+// skips are the tests that leave something out by themselves, with why: every
+// outside judge is asked for through one helper, which fails where none may be
+// missing.
+var skips = map[string]string{
+	"TestCostIsLinear":           "a measurement that takes long",
+	"TestCtrlCDuringABuild":      "a system on which a test cannot press Ctrl-C",
+	"TestReadOfWhatMayNotBeRead": "a user who may read everything",
+}
+
+// ownSkips are the functions of a test file that skip by themselves. What skips
+// a drawn value, in a call of Fuzz or Check, draws another.
+func ownSkips(file *ast.File) []string {
+	var out []string
+	for _, d := range file.Decls {
+		f, is := d.(*ast.FuncDecl)
+		if !is {
+			continue
+		}
+		ast.Inspect(f, func(n ast.Node) bool {
+			call, is := n.(*ast.CallExpr)
+			if !is {
+				return true
+			}
+			s, is := call.Fun.(*ast.SelectorExpr)
+			switch {
+			case !is:
+			case s.Sel.Name == "Fuzz" || s.Sel.Name == "Check":
+				return false
+			case slices.Contains([]string{"Skip", "Skipf", "SkipNow"}, s.Sel.Name) && !slices.Contains(out, f.Name.Name):
+				out = append(out, f.Name.Name)
+			}
+			return true
+		})
+	}
+	return out
+}
+
+// A test that skips by itself, where it should ask for its judge, is found.
+func TestJudgesAreAskedForInOneWay(t *testing.T) {
+	t.Parallel()
+	met := map[string]bool{}
+	must(t, filepath.WalkDir("..", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() && (d.Name() == "node_modules" || d.Name() == ".git") {
+			return firstOf(err, fs.SkipDir)
+		}
+		if !strings.HasSuffix(name, "_test.go") || strings.Contains(filepath.ToSlash(name), "base/needed/") {
+			return nil
+		}
+		file, err := parser.ParseFile(token.NewFileSet(), name, nil, 0)
+		if err != nil {
+			return err
+		}
+		for _, f := range ownSkips(file) {
+			if met[f] = true; skips[f] == "" {
+				t.Errorf("%s: %s skips by itself: ask for what it needs with needed.Judge", name, f)
+			}
+		}
+		return nil
+	}))
+	for name := range skips {
+		if !met[name] {
+			t.Errorf("%s skips nothing", name)
+		}
+	}
+}
+
+// The test above sees a skip, and passes over a drawn value.
+func TestASkipIsSeen(t *testing.T) {
+	t.Parallel()
+	for body, want := range map[string]int{
+		`if gone { t.Skip("no judge") }`: 1, `t.Skipf("%s", x)`: 1, `needed.Judge(t, there, "it")`: 0, `f.Fuzz(func(t *testing.T, s string) { t.Skip() })`: 0,
+	} {
+		file, err := parser.ParseFile(token.NewFileSet(), "a.go", "package a\nfunc TestA() { "+body+" }", 0)
+		must(t, err)
+		if got := ownSkips(file); len(got) != want {
+			t.Errorf("%s: %v", body, got)
+		}
+	}
 }

@@ -2,6 +2,7 @@ package generator_test
 
 import (
 	"context"
+	"encoding/json"
 	"path/filepath"
 	"regexp"
 	"slices"
@@ -92,6 +93,76 @@ func TestTranslatedPage(t *testing.T) {
 	}
 	if strings.Contains(string(all["procedures/isolate-press.html"]), "hreflang") {
 		t.Error("a page that nobody has translated offers a language")
+	}
+}
+
+// spanishStates are what a technician does on a Spanish page, so that each word
+// that the script can say is said: each is shown, and then read.
+var spanishStates = []string{
+	`type(document.getElementById('unit-serial'), '9999'); press(document.querySelector('.choose'), 'Usar este número'); 0`,
+	`type(document.getElementById('unit-serial'), '425'); press(document.querySelector('.choose'), 'Usar este número'); 0`,
+	`named('A. V.'); tick('1.1'); tick('1.4'); baybinder.page.take(baybinder.page.steps[1]); 0`,
+	`step('1.2').querySelector('.more').open = true; baybinder.page.steps.find((s) => s.number === '1.2').wrong(); 0`,
+	`answer('Cancelar').then(() => { const s = baybinder.page.steps.find((s) => !s.guarded && !s.settled); s.skip(); })`,
+	`answer('Cancelar').then(() => baybinder.page.folds.forEach((f) => f.turn(true)))`,
+	`for (const f of document.querySelectorAll('.reading')) type(f, '99'); for (const f of document.querySelectorAll('.hold .words')) type(f, 'x'); 0`,
+	`for (const f of document.querySelectorAll('.reading')) type(f, 'x'); 0`,
+	`for (const h of baybinder.page.steps.flatMap((s) => s.holds)) { if (h.no) h.no.click(); if (h.put) h.put.click(); if (h.start) h.start.click(); } 0`,
+	`for (const s of baybinder.page.steps) if (s.applies && s.state !== 'done') tick(s.number); 0`,
+	`{ const real = Date.now; Date.now = () => real() + 3 * 3600000; baybinder.page.beat(); baybinder.page.show(); } 0`,
+	`for (const s of baybinder.page.steps.filter((s) => s.handOver)) { type(s.handOver.fields.from, 'A'); s.handOver.signed(); type(s.handOver.fields.to, 'B'); s.handOver.signed(); } 0`,
+	`for (const r of baybinder.page.closeOut.rows) { calm(); r.press(); } 0`,
+	`for (const word of ['NoStore', 'FullStore', 'DamagedStore']) baybinder.page.warn(baybinder.words[word]); baybinder.page.clockBack(90000); baybinder.page.taken(null); 0`,
+	`baybinder.page.job.revision = 'X'; baybinder.page.job.steps.gone = { state: 'done', at: 1 }; baybinder.page.meetRevision(); 0`,
+	`window.print = () => {}; baybinder.printSummary(baybinder.page); baybinder.reopen(baybinder.page, '{}'); baybinder.page.startAgain(); 0`,
+	`answer('Cancelar').then(() => baybinder.page.chooser.ask([{ key: 'x', job: baybinder.page.job }, { key: 'y', job: baybinder.page.job }]))`,
+	`baybinder.page.chooser.ask([{ key: 'x', job: baybinder.page.job }]); 0`,
+}
+
+// TestEveryStateOfASpanishPageIsSpanish plays a job on a Spanish page through
+// its states and its troubles, and reads the whole page after each: its texts,
+// its fields' names, its questions.
+func TestEveryStateOfASpanishPageIsSpanish(t *testing.T) {
+	t.Parallel()
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	for _, name := range []string{"isolate-compressor", "restore-compressor"} {
+		bayPage(t, ctx, "file://"+filepath.Join(site, "procedures", name+".es.html"))
+		for _, state := range spanishStates {
+			js[any](t, ctx, state)
+			text := js[string](t, ctx, `{ const copy = document.body.cloneNode(true); copy.querySelectorAll('[lang=en], script').forEach((e) => e.remove());
+				copy.textContent + [...copy.querySelectorAll('[aria-label], [title], [placeholder]')].map((e) => [e.ariaLabel, e.title, e.placeholder].join(' ')).join(' '); }`)
+			if words := english.FindAllString(text, -1); len(words) > 0 {
+				t.Errorf("%s, after %.60s: English words: %v", name, state, words)
+			}
+			if len(text) < 2000 {
+				t.Errorf("%s, after %.60s: only %d letters: the test looks at nothing", name, state, len(text))
+			}
+		}
+	}
+}
+
+// TestNoWordOfTheBayIsLeftInEnglish compares the tables of words that the
+// scripts have: what is the same in both languages holds no word of English.
+func TestNoWordOfTheBayIsLeftInEnglish(t *testing.T) {
+	t.Parallel()
+	site := demoSite(t)
+	ctx, _ := browser(t)
+	table := func(page string) map[string]string {
+		t.Helper()
+		must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "procedures", page))))
+		var words map[string]string
+		must(t, json.Unmarshal([]byte(js[string](t, ctx, `JSON.stringify(baybinder.words)`)), &words))
+		return words
+	}
+	en, es := table("isolate-compressor.html"), table("isolate-compressor.es.html")
+	if len(en) != len(es) || len(en) < 100 {
+		t.Errorf("%d words in English, %d in Spanish", len(en), len(es))
+	}
+	for key, words := range es {
+		if found := english.FindAllString(words, -1); len(found) > 0 || words == en[key] && strings.Contains(words, " ") {
+			t.Errorf("%s: %q", key, words)
+		}
 	}
 }
 

@@ -13,6 +13,8 @@ import (
 	"golang.org/x/net/html"
 )
 
+// Known: DERIVED.
+
 // recalculated works every printed working out again from its own printed
 // inputs, knowing nothing of the program: sums, products, the most and the least
 // of a list, days, conversions, reading times and figures. It says how many it

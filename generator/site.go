@@ -41,11 +41,12 @@ func leaves(s *pages) []leaf {
 func finished(s *page.Site, all []leaf) []leaf {
 	for i, l := range all {
 		all[i].write = func(w io.Writer) {
-			text := paper.Get().(*bytes.Buffer)
-			text.Reset()
+			text, done := sheetOfPaper(), sheetOfPaper()
 			l.write(text)
-			_, _ = w.Write(s.Finished(text.Bytes(), workings)) // into memory: it cannot fail
+			s.Finish(done, text.Bytes(), workings)
+			_, _ = w.Write(done.Bytes()) // into memory: it cannot fail
 			paper.Put(text)
+			paper.Put(done)
 		}
 	}
 	return all
@@ -58,15 +59,19 @@ func unfinished(s *pages) []leaf {
 	m := s.Manual
 	all := []leaf{
 		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.front.Front()) }},
-		{"labels.html", func(w io.Writer) { theme.WriteLabels(w, s.register.Labels()) }},
 		{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.front.Search()) }},
-		{"snags.html", func(w io.Writer) { theme.WriteSnags(w, s.front.Snags()) }},
 		{"machines/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Machines()) }},
 		{"tools/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Tools()) }},
 		{"supplies/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Supplies()) }},
 		{"hazards/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Hazards()) }},
 		{"holds/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Holds()) }},
 		{"roles/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Roles()) }},
+	}
+	for _, sheet := range s.register.Sheets() {
+		all = append(all, leaf{sheet.At, func(w io.Writer) { theme.WriteLabels(w, s.register.Labels(sheet)) }})
+	}
+	for _, part := range s.front.SnagPages() {
+		all = append(all, leaf{part.At, func(w io.Writer) { theme.WriteSnags(w, s.front.Snags(part)) }})
 	}
 	if codes := s.register.FaultCodes(); codes != nil {
 		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
@@ -228,6 +233,13 @@ func writeSite(ctx context.Context, site *publish.Site, r *Result, s *pages, o O
 // paper is what pages are written on, before they go to the disk.
 var paper = sync.Pool{New: func() any { return new(bytes.Buffer) }}
 
+// sheetOfPaper is an empty one.
+func sheetOfPaper() *bytes.Buffer {
+	text := paper.Get().(*bytes.Buffer)
+	text.Reset()
+	return text
+}
+
 // sheet is a page that is ready for the disk.
 type sheet struct {
 	name string
@@ -265,8 +277,7 @@ func makePages(ctx context.Context, pages []leaf, ready chan<- sheet) {
 		if ctx.Err() != nil {
 			return
 		}
-		text := paper.Get().(*bytes.Buffer)
-		text.Reset()
+		text := sheetOfPaper()
 		pages[i].write(text)
 		ready <- sheet{pages[i].name, text}
 	})

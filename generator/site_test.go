@@ -301,6 +301,19 @@ func nuChecker(t *testing.T, files []string) []string {
 
 var judges = map[string]judged{"html-validate": htmlValidate, "vnu": nuChecker}
 
+// A sentence whose values do not fit it prints what fmt says of that.
+func TestEverySentenceHasItsValues(t *testing.T) {
+	t.Parallel()
+	demoSite(t)
+	for _, folder := range []string{theDemo().site, theDemo().people} {
+		for name, data := range pages(t, folder) {
+			if i := bytes.Index(data, []byte("%!")); path.Ext(name) == ".html" && i >= 0 {
+				t.Errorf("%s says %q", name, data[max(0, i-40):min(len(data), i+40)])
+			}
+		}
+	}
+}
+
 func TestPagesAreConformingHTML(t *testing.T) {
 	t.Parallel()
 	site := demoSite(t)

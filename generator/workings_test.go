@@ -23,6 +23,8 @@ import (
 	"golang.org/x/net/html"
 )
 
+// Known: DERIVED.
+
 // On every page of the demo, those that name people too, each number that the
 // manual's files do not say leads to its working: to one at the foot of its own
 // page, or to the list that it counts. Each working has inputs, an equals sign, a

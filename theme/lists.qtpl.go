@@ -12,6 +12,8 @@ import "baybinder/generator/show/page"
 
 import "baybinder/generator/show/register"
 
+import "baybinder/generator/language/words"
+
 import (
 	qtio422016 "io"
 
@@ -149,6 +151,7 @@ func StreamLabels(qw422016 *qt422016.Writer, p *register.Labels) {
 `)
 	}
 	qw422016.N().S(`</ul>`)
+	streamparts(qw422016, p.Words, p.Parts)
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -683,46 +686,51 @@ func StreamSnags(qw422016 *qt422016.Writer, p *front.Snags) {
 	qw422016.N().S(`</p></header>`)
 	qw422016.N().S(`
 `)
-	qw422016.N().S(`<section class="around"><h2>`)
-	qw422016.E().S(p.Errors)
-	qw422016.N().S(`,`)
-	qw422016.N().S(` `)
-	qw422016.E().S(p.Advice)
-	qw422016.N().S(`</h2>`)
-	if len(p.Findings) == 0 {
-		qw422016.N().S(`<p>`)
-		qw422016.E().S(p.NoFindings)
-		qw422016.N().S(`</p>`)
-	} else {
-		qw422016.N().S(`<ul class="snags">`)
-		for i := range p.Findings {
-			f := &p.Findings[i]
+	streamparts(qw422016, p.Words, p.Parts)
+	if p.First || len(p.Findings) > 0 {
+		qw422016.N().S(`<section class="around"><h2>`)
+		qw422016.E().S(p.Errors)
+		qw422016.N().S(`,`)
+		qw422016.N().S(` `)
+		qw422016.E().S(p.Advice)
+		qw422016.N().S(`</h2>`)
+		if len(p.Findings) == 0 {
+			qw422016.N().S(`<p>`)
+			qw422016.E().S(p.NoFindings)
+			qw422016.N().S(`</p>`)
+		} else {
+			qw422016.N().S(`<ul class="snags">`)
+			for i := range p.Findings {
+				f := &p.Findings[i]
 
-			qw422016.N().S(`<li><b>`)
-			qw422016.E().S(f.Level)
-			qw422016.N().S(`</b>`)
-			qw422016.N().S(` `)
-			qw422016.N().S(`<code>`)
-			qw422016.E().S(f.Place)
-			qw422016.N().S(`</code>`)
-			qw422016.N().S(` `)
-			qw422016.E().S(f.Message)
-			qw422016.N().S(` `)
-			qw422016.N().S(`[`)
-			qw422016.E().S(f.Code)
-			qw422016.N().S(`]`)
-			if f.Mend != "" {
-				qw422016.N().S(`<br>`)
-				qw422016.E().S(f.Mend)
+				qw422016.N().S(`<li><b>`)
+				qw422016.E().S(f.Level)
+				qw422016.N().S(`</b>`)
+				qw422016.N().S(` `)
+				qw422016.N().S(`<code>`)
+				qw422016.E().S(f.Place)
+				qw422016.N().S(`</code>`)
+				qw422016.N().S(` `)
+				qw422016.E().S(f.Message)
+				qw422016.N().S(` `)
+				qw422016.N().S(`[`)
+				qw422016.E().S(f.Code)
+				qw422016.N().S(`]`)
+				if f.Mend != "" {
+					qw422016.N().S(`<br>`)
+					qw422016.E().S(f.Mend)
+				}
+				qw422016.N().S(`</li>`)
 			}
-			qw422016.N().S(`</li>`)
+			qw422016.N().S(`</ul>`)
 		}
-		qw422016.N().S(`</ul>`)
-	}
-	qw422016.N().S(`</section>`)
-	qw422016.N().S(`
+		qw422016.N().S(`</section>`)
+		qw422016.N().S(`
 `)
-	streamfeedback(qw422016, p.Said)
+	}
+	if p.Said != nil {
+		streamfeedback(qw422016, p.Said)
+	}
 	if len(p.NotReached) > 0 {
 		streamlist(qw422016, p.Words.NotReached, p.NotReached)
 		qw422016.N().S(`<p>`)
@@ -735,12 +743,13 @@ func StreamSnags(qw422016 *qt422016.Writer, p *front.Snags) {
 		qw422016.N().S(`</h2><ul>`)
 		for _, d := range p.Drafts {
 			qw422016.N().S(`<li>`)
-			qw422016.E().S(d)
+			qw422016.E().S(d.Name)
 			qw422016.N().S(`</li>`)
 		}
 		qw422016.N().S(`</ul></section>`)
 	}
 	streamreadables(qw422016, p.Readables)
+	streamparts(qw422016, p.Words, p.Parts)
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -753,6 +762,45 @@ func WriteSnags(qq422016 qtio422016.Writer, p *front.Snags) {
 func Snags(p *front.Snags) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteSnags(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// The pages of a list that is too long for one.
+
+func streamparts(qw422016 *qt422016.Writer, w *words.Words, all []page.Part) {
+	if len(all) > 0 {
+		qw422016.N().S(`<nav class="parts" aria-label="`)
+		qw422016.E().S(w.PartsOfList)
+		qw422016.N().S(`"><ol>`)
+		for _, p := range all {
+			qw422016.N().S(`<li><a href="`)
+			qw422016.E().S(p.Address)
+			qw422016.N().S(`"`)
+			if p.Here {
+				qw422016.N().S(` `)
+				qw422016.N().S(`aria-current="page"`)
+			}
+			qw422016.N().S(`>`)
+			qw422016.E().S(p.Name)
+			qw422016.N().S(`</a></li>`)
+		}
+		qw422016.N().S(`</ol></nav>`)
+		qw422016.N().S(`
+`)
+	}
+}
+
+func writeparts(qq422016 qtio422016.Writer, w *words.Words, all []page.Part) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamparts(qw422016, w, all)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func parts(w *words.Words, all []page.Part) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writeparts(qb422016, w, all)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

@@ -876,6 +876,8 @@ func StreamProcedureReaders(qw422016 *qt422016.Writer, p *readings.ProcedureRead
 	if p.Jobs != nil {
 		streamjobsDone(qw422016, p.Jobs)
 	}
+	streamrevisionsOf(qw422016, p)
+	streaminspectionsOf(qw422016, p)
 	if len(p.Changed) > 0 {
 		qw422016.N().S(`<section class="around"><h2>`)
 		qw422016.E().S(p.Training.WhatChanged)
@@ -948,6 +950,149 @@ func WriteProcedureReaders(qq422016 qtio422016.Writer, p *readings.ProcedureRead
 func ProcedureReaders(p *readings.ProcedureReaders) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteProcedureReaders(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streamrevisionsOf(qw422016 *qt422016.Writer, p *readings.ProcedureReaders) {
+	if len(p.Revisions) > 0 {
+		qw422016.N().S(`<section class="around"><h2>`)
+		qw422016.E().S(p.Training.Revisions)
+		qw422016.N().S(`</h2><section class="grid record" tabindex="0" aria-label="`)
+		qw422016.E().S(p.Training.Revisions)
+		qw422016.N().S(`"><table><thead><tr><th scope="col">`)
+		qw422016.E().S(p.Training.RevisionNo)
+		qw422016.N().S(`</th><th scope="col">`)
+		qw422016.E().S(p.Training.Date)
+		qw422016.N().S(`</th><th scope="col">`)
+		qw422016.E().S(p.Training.Reason)
+		qw422016.N().S(`</th><th scope="col">`)
+		qw422016.E().S(p.Training.Written)
+		qw422016.N().S(`</th><th scope="col">`)
+		qw422016.E().S(p.Training.Checked)
+		qw422016.N().S(`</th><th scope="col">`)
+		qw422016.E().S(p.Training.Approved)
+		qw422016.N().S(`</th><th scope="col">`)
+		qw422016.E().S(p.Training.Walked)
+		qw422016.N().S(`</th><th scope="col">`)
+		qw422016.E().S(p.Training.Readers)
+		qw422016.N().S(`</th></tr></thead><tbody>`)
+		qw422016.N().S(`
+`)
+		for i := range p.Revisions {
+			r := &p.Revisions[i]
+
+			qw422016.N().S(`<tr><th scope="row">`)
+			qw422016.E().S(r.Number)
+			qw422016.N().S(`</th><td class="day">`)
+			qw422016.E().S(r.Date)
+			qw422016.N().S(`</td><td>`)
+			qw422016.E().S(r.Reason)
+			qw422016.N().S(`</td><td>`)
+			qw422016.E().S(r.Written)
+			qw422016.N().S(`</td><td>`)
+			qw422016.E().S(r.Checked)
+			qw422016.N().S(`</td><td>`)
+			qw422016.E().S(r.Approved)
+			qw422016.N().S(`</td><td>`)
+			qw422016.E().S(r.Walked)
+			qw422016.N().S(`</td><td>`)
+			qw422016.E().S(r.Readers)
+			qw422016.N().S(`</td></tr>`)
+			qw422016.N().S(`
+`)
+		}
+		qw422016.N().S(`</tbody></table></section></section>`)
+		qw422016.N().S(`
+`)
+	}
+}
+
+func writerevisionsOf(qq422016 qtio422016.Writer, p *readings.ProcedureReaders) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamrevisionsOf(qw422016, p)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func revisionsOf(p *readings.ProcedureReaders) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writerevisionsOf(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+func streaminspectionsOf(qw422016 *qt422016.Writer, p *readings.ProcedureReaders) {
+	if len(p.Inspections) > 0 || p.InspectBy != "" {
+		qw422016.N().S(`<section class="around"><h2>`)
+		qw422016.E().S(p.Training.Inspections)
+		qw422016.N().S(`</h2>`)
+		if p.InspectBy != "" {
+			qw422016.N().S(`<p>`)
+			qw422016.E().S(p.InspectBy)
+			qw422016.N().S(`</p>`)
+		}
+		if len(p.Inspections) == 0 {
+			qw422016.N().S(`<p>`)
+			qw422016.E().S(p.Training.NoInspection)
+			qw422016.N().S(`</p>`)
+		} else {
+			qw422016.N().S(`<section class="grid record" tabindex="0" aria-label="`)
+			qw422016.E().S(p.Training.Inspections)
+			qw422016.N().S(`"><table><thead><tr><th scope="col">`)
+			qw422016.E().S(p.Training.Date)
+			qw422016.N().S(`</th><th scope="col">`)
+			qw422016.E().S(p.Training.Worked)
+			qw422016.N().S(`</th><th scope="col">`)
+			qw422016.E().S(p.Training.Inspector)
+			qw422016.N().S(`</th><th scope="col">`)
+			qw422016.E().S(p.Training.OnUnit)
+			qw422016.N().S(`</th><th scope="col">`)
+			qw422016.E().S(p.Training.Found)
+			qw422016.N().S(`</th></tr></thead><tbody>`)
+			qw422016.N().S(`
+`)
+			for i := range p.Inspections {
+				r := &p.Inspections[i]
+
+				qw422016.N().S(`<tr><td class="day">`)
+				qw422016.E().S(r.Date)
+				qw422016.N().S(`</td><td>`)
+				qw422016.E().S(r.Worked)
+				qw422016.N().S(`</td><td>`)
+				qw422016.E().S(r.By)
+				if r.Fault != "" {
+					qw422016.N().S(` `)
+					qw422016.N().S(`(`)
+					qw422016.E().S(r.Fault)
+					qw422016.N().S(`)`)
+				}
+				qw422016.N().S(`</td><td>`)
+				qw422016.E().S(r.On)
+				qw422016.N().S(`</td><td>`)
+				qw422016.E().S(r.Found)
+				qw422016.N().S(`</td></tr>`)
+				qw422016.N().S(`
+`)
+			}
+			qw422016.N().S(`</tbody></table></section>`)
+		}
+		qw422016.N().S(`</section>`)
+		qw422016.N().S(`
+`)
+	}
+}
+
+func writeinspectionsOf(qq422016 qtio422016.Writer, p *readings.ProcedureReaders) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streaminspectionsOf(qw422016, p)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func inspectionsOf(p *readings.ProcedureReaders) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writeinspectionsOf(qb422016, p)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

@@ -10,6 +10,7 @@ import (
 
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/read/record"
 )
@@ -108,7 +109,7 @@ func (d *output) doers(hall *training.Standings, fit training.Fitness) {
 	if len(fit.Workers) == 0 {
 		d.say("  somebody who is not named")
 	}
-	for _, mark := range fit.Marks() {
+	for _, mark := range fit.Marks(&language.Default().Readings.Marks) {
 		d.say("  marked: %s", mark)
 	}
 }

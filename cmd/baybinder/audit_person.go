@@ -2,6 +2,7 @@ package main
 
 import (
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 )
 
@@ -29,7 +30,7 @@ func (d *output) personAccount(a training.PersonAccount, today model.Date) {
 	}
 	for _, job := range a.Jobs {
 		d.say("%s: %s", useLine(job.Use), job.Job.To.Label())
-		for _, mark := range job.Fitness.Marks() {
+		for _, mark := range job.Fitness.Marks(&language.Default().Readings.Marks) {
 			d.say("  marked: %s", mark)
 		}
 	}

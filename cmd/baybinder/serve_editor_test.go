@@ -52,3 +52,52 @@ func TestAWritingSession(t *testing.T) {
 		t.Fatalf("%v\n%s", err, said)
 	}
 }
+
+// The same in a real editor, with the settings that the README gives for it.
+// What it saved in the end, check reads without a finding.
+func TestAWritingSessionInNeovim(t *testing.T) {
+	t.Parallel()
+	editor, err := exec.LookPath("nvim")
+	needed.Judge(t, err == nil, "Neovim")
+	dir, err := filepath.EvalSymlinks(t.TempDir())
+	do(t, err)
+	do(t, os.CopyFS(dir, barelyBegun))
+	self, err := os.Executable()
+	do(t, err)
+	bin, home := t.TempDir(), t.TempDir()
+	do(t, os.Symlink(self, filepath.Join(bin, "baybinder")))
+	do(t, os.WriteFile(filepath.Join(home, "init.lua"), []byte(settingsFor(t, "Neovim 0.7")), 0o644))
+	session, err := filepath.Abs(filepath.Join("testdata", "editor", "session.lua"))
+	do(t, err)
+	cmd := exec.Command(editor, "--headless", "-n", "-i", "NONE", "-u", filepath.Join(home, "init.lua"), "--cmd", "luafile "+session, "procedures/job.md")
+	cmd.Dir = dir
+	cmd.Env = append(os.Environ(), "PATH="+bin+string(os.PathListSeparator)+os.Getenv("PATH"), "HOME="+home, "XDG_CONFIG_HOME="+home, "XDG_DATA_HOME="+home, "XDG_CACHE_HOME="+home, "XDG_STATE_HOME="+home)
+	said, err := cmd.CombinedOutput()
+	if err != nil || !strings.Contains(string(said), "whole session done") {
+		t.Fatalf("%v\n%s", err, said)
+	}
+	check := program(t, dir, "check", "--manual", ".", "--today", "2026-05-04")
+	if said, err := check.CombinedOutput(); err != nil {
+		t.Errorf("%v\n%s", err, said)
+	}
+}
+
+// settingsFor are the settings for an editor as the README gives them.
+func settingsFor(t *testing.T, editor string) string {
+	t.Helper()
+	readme, err := os.ReadFile(filepath.Join("..", "..", "README.md"))
+	do(t, err)
+	_, rest, _ := strings.Cut(string(readme), "\n"+editor)
+	_, rest, _ = strings.Cut(rest, "\n\n")
+	var lines []string
+	for line := range strings.Lines(rest) {
+		if !strings.HasPrefix(line, "    ") {
+			break
+		}
+		lines = append(lines, strings.TrimPrefix(line, "    "))
+	}
+	if len(lines) == 0 {
+		t.Fatalf("the README has no settings for %s", editor)
+	}
+	return strings.Join(lines, "")
+}

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 )
@@ -132,7 +133,7 @@ func whatChanged(book *fingerprint.Cache, p *model.Procedure, r *model.Revision)
 	if !kept {
 		return "its fingerprint is " + book.Of(p) + ", and the words of the revision are not in revisions/ as they were"
 	}
-	changes := fingerprint.Changes(was.Own(), book.Beside(p, was).Own())
+	changes := fingerprint.Changes(was.Own(), book.Beside(p, was).Own(), &language.Default().Readings.Changes)
 	if len(changes) > shownChanges {
 		changes = append(changes[:shownChanges], "and more")
 	}

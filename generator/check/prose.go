@@ -82,7 +82,10 @@ func (p *prose) read(b *model.Block) {
 	source := b.At.Text()
 	r := &p.block
 	r.at, r.source, r.links = b.At, source, r.links[:0]
-	r.text = append(r.text[:0], withoutCode(source)...)
+	r.text = append(r.text[:0], source...)
+	for _, at := range b.Code {
+		r.blank(max(0, at.Start-b.At.Start), min(at.End-b.At.Start, len(r.text)))
+	}
 	r.found = p.words[len(p.words):]
 	for _, link := range b.Links {
 		r.takeLink(link)
@@ -90,8 +93,8 @@ func (p *prose) read(b *model.Block) {
 	if bytes.IndexByte(r.text, '"') >= 0 || bytes.IndexByte(r.text, '<') >= 0 || strings.Contains(source, "“") || strings.Contains(source, "«") {
 		r.one(oneWord.FindAllIndex(r.text, -1))
 	}
-	if strings.IndexByte(source, '`') >= 0 {
-		r.one(codeSpans(source))
+	for _, at := range b.Code {
+		r.add(max(0, at.Start-b.At.Start), min(at.End-b.At.Start, len(r.text)), "")
 	}
 	if bytes.IndexByte(r.text, '(') >= 0 {
 		r.drop(inBrackets)
@@ -168,6 +171,7 @@ func printed(link *model.Link) string {
 	switch link.Kind.Target {
 	case model.ToOutcome, model.ToAnswer, model.ToGroup, model.ToOrder:
 		return ""
+	default: // the others are no concern of this
 	}
 	if link.To == nil {
 		return ""
@@ -319,24 +323,6 @@ func (r *block) split(out []sentence) []sentence {
 	}
 	if begin < len(r.found) {
 		out = append(out, sentence(r.found[begin:len(r.found):len(r.found)]))
-	}
-	return out
-}
-
-// codeSpans are the places of what stands between backticks.
-func codeSpans(text string) [][]int {
-	var out [][]int
-	for i := 0; i < len(text); {
-		ticks := run(text[i:])
-		if ticks == 0 {
-			i++
-			continue
-		}
-		end := closing(text, i+ticks, ticks)
-		if end > 0 {
-			out = append(out, []int{i, end})
-		}
-		i = max(end, i+ticks)
 	}
 	return out
 }

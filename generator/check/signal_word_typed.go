@@ -31,7 +31,7 @@ func runSignalWordTyped(c *Context, p *model.Procedure) []finding.Finding {
 		if strings.HasPrefix(b.Parts[0], "<pre") {
 			continue
 		}
-		for _, at := range words.find(b.At) {
+		for _, at := range words.find(b) {
 			found = append(found, signalWordTyped.At(at, "%s is typed here as a signal word", at.Text()).WithMend(signalMend))
 		}
 	}
@@ -117,19 +117,19 @@ func (l languages) mayStandIn(text string) bool {
 	return false
 }
 
-// find is every place of a signal word in a piece of a file.
-func (l languages) find(at position.Pos) []position.Pos {
-	if !l.mayStandIn(at.Text()) {
+// find is every place of a signal word in a block.
+func (l languages) find(b *model.Block) []position.Pos {
+	if !l.mayStandIn(b.At.Text()) {
 		return nil
 	}
-	text := withoutCode(at.Text())
+	text := string(b.Written(' '))
 	var out []position.Pos
 	told := map[int]bool{}
 	for _, pattern := range l.patterns(text) {
 		for _, m := range pattern.FindAllStringSubmatchIndex(text, -1) {
 			if !told[m[2]] {
 				told[m[2]] = true
-				out = append(out, at.Part(m[2], m[3]))
+				out = append(out, b.At.Part(m[2], m[3]))
 			}
 		}
 	}
@@ -168,42 +168,4 @@ func (l languages) first(texts []string) string {
 		}
 	}
 	return ""
-}
-
-// withoutCode is a text with what stands between backticks made spaces, byte
-// for byte.
-func withoutCode(text string) string {
-	if !strings.Contains(text, "`") {
-		return text
-	}
-	out := []byte(text)
-	for i := 0; i < len(text); {
-		ticks := run(text[i:])
-		if ticks == 0 {
-			i++
-			continue
-		}
-		end := closing(text, i+ticks, ticks)
-		for j := i; j < end; j++ {
-			out[j] = ' '
-		}
-		i = max(end, i+ticks)
-	}
-	return string(out)
-}
-
-// run counts the backticks at the start of a text.
-func run(text string) int { return len(text) - len(strings.TrimLeft(text, "`")) }
-
-// closing is the end of the run of as many backticks that closes what begins
-// at from, or 0 where there is none.
-func closing(text string, from, ticks int) int {
-	for i := from; i < len(text); {
-		n := run(text[i:])
-		if n == ticks {
-			return i + n
-		}
-		i += max(n, 1)
-	}
-	return 0
 }

@@ -3,7 +3,6 @@ package check
 import (
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
-	"html"
 	"regexp"
 	"slices"
 	"strconv"
@@ -86,7 +85,10 @@ func commonLinks(a, b []*model.Step) [][]int {
 	return n
 }
 
-func linksOf(s *model.Step) string { return strings.Join(addresses(s.Blocks), "\n") }
+func linksOf(s *model.Step) string {
+	list, _ := addresses(s.Blocks)
+	return strings.Join(list, "\n")
+}
 
 // typed says that a link is one of ours, and not a picture or a page elsewhere.
 func typed(l *model.Link) bool {
@@ -106,18 +108,21 @@ func address(l *model.Link) string {
 	return l.Kind.Name + ":" + rest
 }
 
-// addresses are the typed links of blocks, sorted.
-func addresses(blocks []model.Block) []string {
-	var out []string
+// addresses are the typed links of blocks, sorted, and how many links could not
+// be read.
+func addresses(blocks []model.Block) (list []string, unread int) {
 	for i := range blocks {
 		for _, l := range blocks[i].Links {
-			if typed(l) {
-				out = append(out, address(l))
+			switch {
+			case l.Bad:
+				unread++
+			case typed(l):
+				list = append(list, address(l))
 			}
 		}
 	}
-	slices.Sort(out)
-	return out
+	slices.Sort(list)
+	return list, unread
 }
 
 // less are the strings of a that b has not as often; both are sorted.
@@ -133,10 +138,7 @@ func less(a, b []string) []string {
 	return out
 }
 
-var (
-	tag    = regexp.MustCompile(`<[^>]*>`)
-	figure = regexp.MustCompile(`\d+(?:[.,\x{00a0}\x{202f}\x{2009}]\d+)*`)
-)
+var figure = regexp.MustCompile(`\d+(?:[.,\x{00a0}\x{202f}\x{2009}]\d+)*`)
 
 // figures are the numbers of texts in a language, each once, sorted. Figures
 // count, words such as "two" do not.
@@ -178,8 +180,8 @@ func value(tag, token string) string {
 func said(blocks []model.Block, without map[string]bool) []string {
 	var out []string
 	for i := range blocks {
-		for _, part := range blocks[i].Parts {
-			out = append(out, html.UnescapeString(tag.ReplaceAllString(part, " ")))
+		for r := range blocks[i].Runs() {
+			out = append(out, r.Words())
 		}
 		for _, l := range blocks[i].Links {
 			if typed(l) && !without[address(l)] && l.Text != l.Address { // <tool:broom-7> is no words

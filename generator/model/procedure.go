@@ -201,7 +201,20 @@ type Block struct {
 	Parts []string
 	Links []*Link
 	Plain string
+	Code  []position.Pos // what stands in code, with its backticks
 	At    position.Pos
+}
+
+// Written is the text of a block as it is written, with a sign in place of each
+// byte of its code: every offset stays the file's.
+func (b *Block) Written(code byte) []byte {
+	text := []byte(b.At.Text())
+	for _, at := range b.Code {
+		for i := max(at.Start, b.At.Start); i < min(at.End, b.At.End); i++ {
+			text[i-b.At.Start] = code
+		}
+	}
+	return text
 }
 
 // Instructs says whether a block of a step is words that tell what to do: a
@@ -224,6 +237,7 @@ const (
 type Link struct {
 	Kind    *Kind  // a row of the link table; never nil
 	Address string // as written
+	From    int    // where in the file the address begins; 0 where it stands elsewhere, at a name's definition
 	ID      string // what it names: "traction", "cab", "20min"
 	Frag    string // after # or = or !
 	Text    string
@@ -241,6 +255,7 @@ type Link struct {
 	Sign byte // '#', '=', '!' or 0: what stands before Frag
 	Not  bool // when:!OPTION
 	Bad  bool // it could not be bound: what rests on it is not judged
+	Odd  bool // its kind is none of the table's; Kind is what it was probably meant to be
 
 	Near Named // of a link that could not be bound, what it was probably meant for; else nil
 }

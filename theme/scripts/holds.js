@@ -111,9 +111,10 @@
         return { field: field, where: where ? where.textContent : '', at: i };
       });
       this.verdict = make('p', { class: 'verdict', role: 'status' });
+      this.element.querySelector('.blanks').after(this.verdict); // beside what it is about
       this.again = button(w.MeasureAgain, () => this.retake());
       this.proved = button(w.TesterProved, () => this.set({ proved: this.now.proved !== true }), { 'aria-pressed': 'false' });
-      this.controls.append(this.verdict, make('p', { class: 'presses' }, 'proved' in this.data ? this.proved : null, this.again));
+      this.controls.append(make('p', { class: 'presses' }, 'proved' in this.data ? this.proved : null, this.again));
     }
 
     typed() {

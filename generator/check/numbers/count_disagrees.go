@@ -3,7 +3,6 @@ package numbers
 import (
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
-	"html"
 	"regexp"
 	"slices"
 	"strconv"
@@ -97,6 +96,7 @@ func partsOf(s *model.Step) []*model.Part {
 			if is && !link.Bad && !slices.Contains(out, part) {
 				out = append(out, part)
 			}
+		default: // the others are no concern of this
 		}
 	}
 	return out
@@ -132,8 +132,6 @@ func countWordsOf(tag string) countWords {
 	return countWords{}
 }
 
-var tag = regexp.MustCompile(`<[^>]*>`)
-
 // typed is the count that is typed at a link: the first of its own words, else
 // the last word before it. Of "two of the four" it is the four.
 func (c countWords) typed(before, text string) (int, bool) {
@@ -144,7 +142,7 @@ func (c countWords) typed(before, text string) (int, bool) {
 	if n, ok := c.first(own, text); ok {
 		return n, true
 	}
-	words := strings.Fields(html.UnescapeString(tag.ReplaceAllString(before, "")))
+	words := strings.Fields(model.Unmarked(before))
 	if len(words) == 0 {
 		return 0, false
 	}

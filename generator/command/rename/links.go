@@ -103,6 +103,7 @@ func (c *collector) namedBy(t model.Target, machine *model.Machine) bool {
 	case model.ToEnergy, model.ToPoint, model.ToEnergyOrPoint, model.ToPart, model.ToFastener,
 		model.ToGroup, model.ToFluid, model.ToSetting, model.ToOrder:
 		return c.isThing() && machine == c.machine
+	case model.NoTarget, model.ToPost, model.ToPhase, model.ToRefit, model.ToPause, model.ToName, model.ToPeople, model.ToTime, model.ToWithin, model.ToAddress:
 	}
 	return false
 }
@@ -133,20 +134,8 @@ func (c *collector) inLink(l *model.Link, from int) {
 // addressStarts are the offsets in the file at which a link's address begins:
 // in the link, or where its name is defined.
 func addressStarts(l *model.Link) []int {
-	text := l.At.Text()
-	if strings.HasPrefix(text, "<"+l.Address) {
-		return []int{l.At.Start + 1}
-	}
-	for from := 0; ; {
-		i := strings.Index(text[from:], "](")
-		if i < 0 {
-			break
-		}
-		from += i + len("](")
-		inside := strings.TrimPrefix(strings.TrimLeft(text[from:], " \t\n"), "<")
-		if strings.HasPrefix(inside, l.Address) {
-			return []int{l.At.Start + len(text) - len(inside)}
-		}
+	if l.From > 0 && strings.HasPrefix(l.At.File.Text[l.From:], l.Address) { // else it is written with escapes
+		return []int{l.From}
 	}
 	return definedAt(l.At.File, l.Address)
 }

@@ -1,9 +1,12 @@
 package training
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
+	"baybinder/generator/language"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/read/record"
 )
@@ -37,26 +40,26 @@ type Signature struct {
 
 // UpToDate says that nobody who is known to have done the job is marked, and no
 // role was lacking.
-func (f *Fitness) UpToDate() bool { return len(f.Marks()) == 0 }
+func (f *Fitness) UpToDate() bool { return len(f.Marks(&language.Default().Readings.Marks)) == 0 }
 
 // Marks say what was amiss, one line each.
-func (f *Fitness) Marks() []string {
+func (f *Fitness) Marks(in *words.Marks) []string {
 	var out []string
 	for _, w := range f.Workers {
 		switch {
 		case w.Person == nil:
 		case w.Away:
-			out = append(out, w.Person.Label()+" was not there on "+f.Day.String())
+			out = append(out, fmt.Sprintf(in.Away, w.Person.Label(), f.Day))
 		case len(w.Unread) > 0:
-			out = append(out, w.Person.Label()+" had not read "+labels(w.Unread)+" as it stood on "+f.Day.String())
+			out = append(out, fmt.Sprintf(in.Unread, w.Person.Label(), labels(w.Unread), f.Day))
 		}
 	}
 	if len(f.Lacks) > 0 {
-		out = append(out, "nobody who did it held "+labels(f.Lacks)+" on "+f.Day.String())
+		out = append(out, fmt.Sprintf(in.Lacks, labels(f.Lacks), f.Day))
 	}
 	for _, s := range f.Signed {
 		if s.Person != nil && s.By != nil && !s.Holds {
-			out = append(out, s.Person.Label()+", who signed "+s.Hold.Hold+", did not hold "+s.By.Label()+" on "+model.DateOf(s.Hold.Signed.At).String())
+			out = append(out, fmt.Sprintf(in.Signed, s.Person.Label(), s.Hold.Hold, s.By.Label(), model.DateOf(s.Hold.Signed.At)))
 		}
 	}
 	return out

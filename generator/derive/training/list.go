@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 )
@@ -229,7 +230,7 @@ func (h *Standings) change(p *model.Procedure, i *Item) Change {
 	}
 	if was, kept := fingerprint.Kept(i.Met); kept {
 		c.Unkept = false
-		c.Steps = fingerprint.Changes(was, h.book.Beside(p, was))
+		c.Steps = fingerprint.Changes(was, h.book.Beside(p, was), &language.Default().Readings.Changes)
 	}
 	return c
 }

@@ -3,6 +3,7 @@ package english
 import "baybinder/generator/language/words"
 
 var readings = words.Readings{
+	Changes: changes, Marks: marks,
 	Plans: "Reading plans", InPlans: "Reading plans that include it",
 	InPlansNote: "Whoever follows one of them reads this. When a revision is issued to be read again, their reading of it is out of date.",
 	PlanIntro:   "Read in this order: nothing comes before what it builds on. Tick, date and have signed what is done.",
@@ -43,4 +44,9 @@ var readings = words.Readings{
 	SignIn:  "Sign-in sheet of a class", SignInOf: "Sign-in: %s", SignInNote: "Whoever signs has been through the revision that is named here. Afterwards: readings record --people … --did read.", Trainer: "Trainer", Signature: "Signature",
 	Again: "To read again", AgainOf: "To read again: %s", ReadOn: "read on %s", NothingAgain: "Nothing is to be read again.",
 	Told: "Told of a change", Inspected: "Inspected at work", ScoreIs: "right: %s", Open: "Open", OnlyOpen: "Only what is open", MarkedJob: "Marked",
+
+	Revisions: "Revisions", RevisionNo: "Rev", Reason: "Why", Written: "Written", Checked: "Checked", Approved: "Approved", Walked: "Walked through",
+	Readers: "Readers", Reread: "read it again", Tell: "are told", Spared: "need not know", RetiredThen: "taken out of use", ToAll: "read it",
+	Inspections: "Inspections", InspectBy: "To be inspected by %s.", NoInspection: "Nobody was inspected working by it.", Worked: "Worked by it", Inspector: "Inspected",
+	OnUnit: "On", Found: "Found", Withdrawn: "withdrawn on %s",
 }

@@ -38,6 +38,7 @@ var page = words.Words{
 	TimeAndDate: "Time",
 
 	Checked:          "The program checked the order of %d actions%s; %d of %d steps are words that it cannot check.",
+	NoActs:           "This page names no action whose order the program could check; its steps are plain words, stops and checks.",
 	NotWalked:        "The order of the actions was not checked: something that it rests on could not be read.",
 	WhereThingsStand: "Where things stand", AllAsItWas: "Everything is as it was.", AtTheEnd: "At the end", Since: "since step %s",
 	NotBack:   "Nothing of these steps comes back by itself: %s.",
@@ -69,7 +70,7 @@ var page = words.Words{
 	ProceduresFor: "Procedures for it", GeneralProcedures: "For any machine", OtherTopics: "Topics",
 	ChangedLately: "What changed lately", NothingIssued: "No revision has been issued yet.", RetiredOnes: "Retired",
 	SnagIntro:  "For whoever writes this manual: what the last build found, and what nothing leads to.",
-	NoFindings: "No findings.", NotReached: "Procedures that no other procedure leads to", NotReachedIn: "That is right for a job that is started by itself.",
+	NoFindings: "No findings.", NotReached: "Procedures that no other procedure leads to", PartsOfList: "Parts of this list", NotReachedIn: "That is right for a job that is started by itself.",
 	Advice: "Advice", Errors: "Errors", Drafts: "Drafts", PrintedNote: "A printed copy may be out of date. The page in the shop's binder stands.",
 	Preview:    "Preview: drafts and changes that were not issued are shown. Not for work.",
 	Made:       "Made on %s.",

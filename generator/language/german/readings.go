@@ -3,6 +3,7 @@ package german
 import "baybinder/generator/language/words"
 
 var readings = words.Readings{
+	Changes: changes, Marks: marks,
 	Plans: "Lesepläne", InPlans: "Lesepläne, in denen sie steht",
 	InPlansNote: "Wer einem davon folgt, liest sie. Wird eine Ausgabe zum erneuten Lesen herausgegeben, ist das Lesen veraltet.",
 	PlanIntro:   "Lesen Sie in dieser Reihenfolge: nichts steht vor dem, worauf es aufbaut. Haken Sie ab, was getan ist, mit Datum und Unterschrift.",
@@ -43,4 +44,9 @@ var readings = words.Readings{
 	SignIn:  "Unterschriftenliste einer Schulung", SignInOf: "Unterschriften: %s", SignInNote: "Wer unterschreibt, hat die hier genannte Ausgabe durchgenommen. Danach: readings record --people … --did read.", Trainer: "Schulung durch", Signature: "Unterschrift",
 	Again: "Erneut zu lesen", AgainOf: "Erneut zu lesen: %s", ReadOn: "gelesen am %s", NothingAgain: "Nichts ist erneut zu lesen.",
 	Told: "Über eine Änderung unterrichtet", Inspected: "Bei der Arbeit geprüft", ScoreIs: "richtig: %s", Open: "Offen", OnlyOpen: "Nur was offen ist", MarkedJob: "Vermerkt",
+
+	Revisions: "Ausgaben", RevisionNo: "Ausg.", Reason: "Warum", Written: "Geschrieben", Checked: "Geprüft", Approved: "Freigegeben", Walked: "Durchgegangen",
+	Readers: "Leser", Reread: "lesen sie erneut", Tell: "werden unterrichtet", Spared: "müssen es nicht wissen", RetiredThen: "außer Gebrauch genommen", ToAll: "lesen sie",
+	Inspections: "Prüfungen bei der Arbeit", InspectBy: "Zu prüfen bis zum %s.", NoInspection: "Niemand wurde bei der Arbeit danach geprüft.", Worked: "Arbeitete", Inspector: "Prüfte",
+	OnUnit: "An", Found: "Befund", Withdrawn: "entzogen am %s",
 }

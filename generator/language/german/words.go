@@ -39,6 +39,7 @@ var page = words.Words{
 	TimeAndDate: "Zeit",
 
 	Checked:          "Die Reihenfolge von %d Handlungen%s wurde geprüft; %d von %d Schritten sind nur Worte.",
+	NoActs:           "Diese Seite nennt keine Handlung, deren Reihenfolge das Programm prüfen könnte; ihre Schritte sind Worte, Halte und Prüfungen.",
 	NotWalked:        "Die Reihenfolge der Handlungen wurde nicht geprüft: etwas, worauf sie beruht, war nicht lesbar.",
 	WhereThingsStand: "Wie es steht", AllAsItWas: "Alles ist, wie es war.", AtTheEnd: "Am Ende", Since: "seit Schritt %s",
 	NotBack:   "Von diesen Schritten kommt nichts von selbst zurück: %s.",
@@ -70,7 +71,7 @@ var page = words.Words{
 	ProceduresFor: "Anweisungen dafür", GeneralProcedures: "Für jede Maschine", OtherTopics: "Themen",
 	ChangedLately: "Was sich zuletzt änderte", NothingIssued: "Noch wurde keine Ausgabe herausgegeben.", RetiredOnes: "Zurückgezogen",
 	SnagIntro:  "Für den, der dieses Handbuch schreibt: was die letzte Prüfung fand, und wohin nichts führt.",
-	NoFindings: "Nichts gefunden.", NotReached: "Anweisungen, zu denen keine andere führt", NotReachedIn: "Das ist richtig bei einer Arbeit, die für sich begonnen wird.",
+	NoFindings: "Nichts gefunden.", NotReached: "Anweisungen, zu denen keine andere führt", PartsOfList: "Teile dieser Liste", NotReachedIn: "Das ist richtig bei einer Arbeit, die für sich begonnen wird.",
 	Advice: "Rat", Errors: "Fehler", Drafts: "Entwürfe", PrintedNote: "Ein Ausdruck kann veraltet sein. Es gilt die Seite im Ordner der Werkstatt.",
 	Preview:    "Vorschau: Entwürfe und nicht ausgegebene Änderungen werden gezeigt. Nicht zum Arbeiten.",
 	Made:       "Erstellt am %s.",

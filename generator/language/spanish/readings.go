@@ -3,6 +3,7 @@ package spanish
 import "baybinder/generator/language/words"
 
 var readings = words.Readings{
+	Changes: changes, Marks: marks,
 	Plans: "Planes de lectura", InPlans: "Planes de lectura que lo incluyen",
 	InPlansNote: "Quien sigue uno de ellos lee esto. Cuando una revisión se publica para leerla de nuevo, su lectura queda anticuada.",
 	PlanIntro:   "Lea en este orden: nada está antes de aquello en lo que se apoya. Marque, ponga fecha y haga firmar lo hecho.",
@@ -43,4 +44,9 @@ var readings = words.Readings{
 	SignIn:  "Hoja de firmas de una clase", SignInOf: "Firmas: %s", SignInNote: "Quien firma ha visto la revisión que se nombra aquí. Después: readings record --people … --did read.", Trainer: "Instructor", Signature: "Firma",
 	Again: "Para leer de nuevo", AgainOf: "Para leer de nuevo: %s", ReadOn: "leído el %s", NothingAgain: "No hay nada que leer de nuevo.",
 	Told: "Informado de un cambio", Inspected: "Inspeccionado en el trabajo", ScoreIs: "correctas: %s", Open: "Falta", OnlyOpen: "Solo lo que falta", MarkedJob: "Marcado",
+
+	Revisions: "Revisiones", RevisionNo: "Rev", Reason: "Por qué", Written: "Escrito", Checked: "Revisado", Approved: "Aprobado", Walked: "Recorrido",
+	Readers: "Lectores", Reread: "lo leen de nuevo", Tell: "se les informa", Spared: "no necesitan saberlo", RetiredThen: "retirado del uso", ToAll: "lo leen",
+	Inspections: "Inspecciones", InspectBy: "Hay que inspeccionarlo hasta el %s.", NoInspection: "Nadie fue inspeccionado trabajando con él.", Worked: "Trabajó", Inspector: "Inspeccionó",
+	OnUnit: "En", Found: "Hallado", Withdrawn: "retirada el %s",
 }

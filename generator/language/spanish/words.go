@@ -41,6 +41,7 @@ var page = words.Words{
 	TimeAndDate: "Hora",
 
 	Checked:          "El programa comprobó el orden de %d acciones%s; %d de %d pasos son solo palabras, que no puede comprobar.",
+	NoActs:           "Esta página no nombra ninguna acción cuyo orden pudiera comprobar el programa; sus pasos son palabras, paradas y comprobaciones.",
 	NotWalked:        "No se comprobó el orden de las acciones: algo en lo que se apoya no se pudo leer.",
 	WhereThingsStand: "Cómo está todo", AllAsItWas: "Todo está como estaba.", AtTheEnd: "Al final", Since: "desde el paso %s",
 	NotBack:   "De estos pasos nada vuelve por sí mismo: %s.",
@@ -72,7 +73,7 @@ var page = words.Words{
 	ProceduresFor: "Procedimientos", GeneralProcedures: "Para cualquier máquina", OtherTopics: "Temas",
 	ChangedLately: "Cambios recientes", NothingIssued: "Aún no se publicó ninguna revisión.", RetiredOnes: "Retirados",
 	SnagIntro:  "Para quien escribe este manual: lo que encontró la última comprobación, y a lo que nada lleva.",
-	NoFindings: "Sin hallazgos.", NotReached: "Procedimientos a los que ningún otro lleva", NotReachedIn: "Es correcto para un trabajo que se empieza solo.",
+	NoFindings: "Sin hallazgos.", NotReached: "Procedimientos a los que ningún otro lleva", PartsOfList: "Partes de esta lista", NotReachedIn: "Es correcto para un trabajo que se empieza solo.",
 	Advice: "Consejos", Errors: "Errores", Drafts: "Borradores", PrintedNote: "Una copia impresa puede estar anticuada. Vale la página de la carpeta del taller.",
 	Preview:    "Vista previa: se muestran borradores y cambios sin emitir. No es para trabajar.",
 	Made:       "Hecho el %s.",

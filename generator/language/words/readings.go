@@ -5,6 +5,9 @@ import "strings"
 // Readings are the words of the pages about plans, people and exercises. Those
 // with a %s or %d say what goes there in the comment.
 type Readings struct {
+	Changes Changes
+	Marks   Marks
+
 	// plans
 	Plans, InPlans, InPlansNote, PlanIntro       string
 	LeadsTo, WithinTime, Assessor, AnyAssessor   string // LeadsTo: roles; WithinTime: a duration; Assessor: a role
@@ -49,6 +52,12 @@ type Readings struct {
 	Again, AgainOf, ReadOn, NothingAgain             string // AgainOf: a person; ReadOn: a day
 	Told, Inspected, ScoreIs                         string // ScoreIs: a score
 	Open, OnlyOpen, MarkedJob                        string
+
+	// evidence
+	Revisions, RevisionNo, Reason, Written, Checked, Approved, Walked string
+	Readers, Reread, Tell, Spared, RetiredThen, ToAll                 string
+	Inspections, InspectBy, NoInspection, Worked, Inspector           string // InspectBy: a day
+	OnUnit, Found, Withdrawn                                          string // Withdrawn: a day
 }
 
 // Around is what stands before and behind the %s of a format.

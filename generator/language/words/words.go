@@ -43,40 +43,40 @@ type Words struct {
 	WorkMayGoOn, Someone, Limit, IfNot, Name   string
 	TimeAndDate                                string
 
-	Checked, NotWalked, NotSafe                     string // Checked: acts, what they are, steps that are words only, steps
-	WhereThingsStand, AllAsItWas, AtTheEnd, Since   string // Since: a step's number
-	NotBack                                         string // a list of step numbers
-	Reverses                                        string // Reverses: a step's number
-	RefitPart, RefitLine, RefitWire, RefitConnector string // a part
-	CapOut, TapeOff                                 string // before a line, a wire is connected
-	FitNew, TightenNow, TightenFastener, TakeAway   string // a part; a part; a fastener; a tool
-	SetBack, SetBackTo                              string // a setting; a setting, a value
-	NewFastener, Start, BeginByHand, ConfirmStill   string // a supply; how; -; -
-	HandOver, HandOverLocks, MarkWith               string // MarkWith: how
-	TorqueCard, FluidCard, Retorque                 string // a machine; a machine; when
-	CardsToPrint, Head, FaultCodes                  string
-	NoTorque, BleedAfter, Precautions, SheetFirst   string
-	ClampLoad, Computed, Source                     string // a force; a time; -
-	Calls, CalledBy, SeenBy, Changes                string
-	UsedBy, NotUsed, ByKind, ByShelf, Step, Steps   string
-	KindOf, Kept, Owned, Range, Fits, Rated         string
-	Number, Note, Substitutes, MayBeUsedBy          string
-	Calibration, Calibrated, CalibratedUnit         string // -; due date; individual, due date
-	Nature, Consequence, Avoid, Of                  string
-	Unit, Waste, RenewEvery, GHSNote, Gives         string
-	Options, Units, Points, Energies, Parts         string
-	Fasteners, Fluids, Settings, Serials            string
-	TakesALock, NoLock, Where, Cuts, Stored         string
-	Under, HeldBy, ProveDead, Guards, Carries       string
-	Torque, Capacity, Value, Mass, Thread           string
-	OnlyOn, NotOn                                   string // an option
-	ProceduresFor, GeneralProcedures, OtherTopics   string
-	ChangedLately, NothingIssued, RetiredOnes       string
-	SnagIntro, NoFindings, NotReached, NotReachedIn string
-	Advice, Errors, Drafts, PrintedNote, Preview    string
-	Made                                            string // a date
-	CodeOfPage, ShortCode, WrongLine                string // -; a code; -
-	Search, SearchNoScript, BegunAt, OverAt, Labels string
+	Checked, NotWalked, NoActs, NotSafe                          string // Checked: acts, what they are, steps that are words only, steps
+	WhereThingsStand, AllAsItWas, AtTheEnd, Since                string // Since: a step's number
+	NotBack                                                      string // a list of step numbers
+	Reverses                                                     string // Reverses: a step's number
+	RefitPart, RefitLine, RefitWire, RefitConnector              string // a part
+	CapOut, TapeOff                                              string // before a line, a wire is connected
+	FitNew, TightenNow, TightenFastener, TakeAway                string // a part; a part; a fastener; a tool
+	SetBack, SetBackTo                                           string // a setting; a setting, a value
+	NewFastener, Start, BeginByHand, ConfirmStill                string // a supply; how; -; -
+	HandOver, HandOverLocks, MarkWith                            string // MarkWith: how
+	TorqueCard, FluidCard, Retorque                              string // a machine; a machine; when
+	CardsToPrint, Head, FaultCodes                               string
+	NoTorque, BleedAfter, Precautions, SheetFirst                string
+	ClampLoad, Computed, Source                                  string // a force; a time; -
+	Calls, CalledBy, SeenBy, Changes                             string
+	UsedBy, NotUsed, ByKind, ByShelf, Step, Steps                string
+	KindOf, Kept, Owned, Range, Fits, Rated                      string
+	Number, Note, Substitutes, MayBeUsedBy                       string
+	Calibration, Calibrated, CalibratedUnit                      string // -; due date; individual, due date
+	Nature, Consequence, Avoid, Of                               string
+	Unit, Waste, RenewEvery, GHSNote, Gives                      string
+	Options, Units, Points, Energies, Parts                      string
+	Fasteners, Fluids, Settings, Serials                         string
+	TakesALock, NoLock, Where, Cuts, Stored                      string
+	Under, HeldBy, ProveDead, Guards, Carries                    string
+	Torque, Capacity, Value, Mass, Thread                        string
+	OnlyOn, NotOn                                                string // an option
+	ProceduresFor, GeneralProcedures, OtherTopics                string
+	ChangedLately, NothingIssued, RetiredOnes                    string
+	SnagIntro, NoFindings, NotReached, NotReachedIn, PartsOfList string
+	Advice, Errors, Drafts, PrintedNote, Preview                 string
+	Made                                                         string // a date
+	CodeOfPage, ShortCode, WrongLine                             string // -; a code; -
+	Search, SearchNoScript, BegunAt, OverAt, Labels              string
 
 	Kinds                  map[string]string // of tools, holds and energies, by the format's own word
 	States                 map[string]string // how a thing stands, by the format's own word

@@ -6,12 +6,15 @@ import (
 	"maps"
 	"slices"
 	"strings"
+
+	"baybinder/generator/language/words"
 )
 
 // block is a step, a phase's opening or the procedure's own lines.
 type block struct {
-	name  string // "step 2.1.3"
-	depth string // of a step
+	in    *words.Changes // the words of what is told of it
+	name  string         // "step 2.1.3"
+	depth string         // of a step
 	lines []string
 }
 
@@ -20,7 +23,7 @@ func (b block) same(other block) bool {
 }
 
 // blocks parts a form and numbers its steps as the page does.
-func blocks(f Form) []block {
+func blocks(f Form, in *words.Changes) []block {
 	var out []block
 	var at []int // phase, step, sub-step …
 	for _, line := range f {
@@ -31,12 +34,12 @@ func blocks(f Form) []block {
 			}
 		case word == "phase":
 			at = []int{first(at) + 1}
-			out = append(out, block{name: fmt.Sprintf("phase %d", at[0])})
+			out = append(out, block{in: in, name: fmt.Sprintf(in.Phase, at[0])})
 		case word == "step":
 			at = next(at, rest)
-			out = append(out, block{name: "step " + dotted(at), depth: rest})
+			out = append(out, block{in: in, name: fmt.Sprintf(in.Step, dotted(at)), depth: rest})
 		case word == "procedure":
-			out = append(out, block{name: "the whole job"})
+			out = append(out, block{in: in, name: in.Job})
 		}
 	}
 	return out
@@ -66,15 +69,15 @@ func dotted(at []int) string {
 }
 
 // Changes says, step by step and in words, what is another for the reader.
-func Changes(before, now Form) []string {
-	old, new := blocks(before.Own()), blocks(now.Own())
+func Changes(before, now Form, in *words.Changes) []string {
+	old, new := blocks(before.Own(), in), blocks(now.Own(), in)
 	var out []string
 	i, j := 0, 0
 	for _, m := range append(matches(old, new), [2]int{len(old), len(new)}) {
 		out = append(out, between(old[i:m[0]], new[j:m[1]])...)
 		i, j = m[0]+1, m[1]+1
 	}
-	return append(out, calleeChanges(before, now)...)
+	return append(out, calleeChanges(before, now, in)...)
 }
 
 // matches is the longest row of blocks that both have, as pairs of places.
@@ -114,47 +117,47 @@ func between(old, new []block) []string {
 		out = append(out, within(old[k], new[k])...)
 	}
 	for _, b := range old[n:] {
-		out = append(out, fmt.Sprintf("%s is gone: %s", b.name, b.says()))
+		out = append(out, fmt.Sprintf(b.in.Gone, b.name, b.says()))
 	}
 	for _, b := range new[n:] {
-		out = append(out, fmt.Sprintf("%s is new: %s", b.name, b.says()))
+		out = append(out, fmt.Sprintf(b.in.New, b.name, b.says()))
 	}
 	return out
 }
 
 func (b block) says() string {
 	if len(b.lines) == 0 {
-		return "it says nothing"
+		return b.in.Silent
 	}
-	return statements(b.lines)[0].String()
+	return statements(b.lines, b.in)[0].String()
 }
 
 // within tells of the lines of a block that changed: what is another now, what
 // came and what went.
 func within(old, new block) []string {
 	if old.depth != new.depth && slices.Equal(old.lines, new.lines) {
-		return []string{fmt.Sprintf("%s was %s", new.name, old.name)}
+		return []string{fmt.Sprintf(new.in.Renumbered, new.name, old.name)}
 	}
-	was, is := statements(old.lines), statements(new.lines)
+	was, is := statements(old.lines, new.in), statements(new.lines, new.in)
 	pairUp(was, is)
 	gone, come := without(was, is), without(is, was)
 	if len(gone)+len(come) == 0 {
-		return []string{new.name + " has the same in another order"}
+		return []string{fmt.Sprintf(new.in.Reordered, new.name)}
 	}
 	var out []string
 	for _, c := range come {
 		if i := slices.IndexFunc(gone, c.isAbout); i >= 0 {
-			out = append(out, fmt.Sprintf("%s: %s, was %s", new.name, c, gone[i].value))
+			out = append(out, fmt.Sprintf(new.in.Other, new.name, c, gone[i].value))
 			gone = slices.Delete(gone, i, i+1)
 			continue
 		}
 		if !c.toldBy(come) {
-			out = append(out, fmt.Sprintf("%s: now also: %s", new.name, c))
+			out = append(out, fmt.Sprintf(new.in.Also, new.name, c))
 		}
 	}
 	for _, g := range gone {
 		if !g.toldBy(gone) {
-			out = append(out, fmt.Sprintf("%s: no longer: %s", new.name, g))
+			out = append(out, fmt.Sprintf(new.in.NoLonger, new.name, g))
 		}
 	}
 	return out
@@ -222,7 +225,7 @@ func pairUp(was, is []statement) {
 }
 
 // statements are a block's lines. What a link names is called by its name.
-func statements(lines []string) []statement {
+func statements(lines []string, in *words.Changes) []statement {
 	var out []statement
 	var link, kind, name string
 	for i, line := range lines {
@@ -232,33 +235,33 @@ func statements(lines []string) []statement {
 			link = rest
 			kind, name, _ = strings.Cut(rest, " ")
 			name = cmp.Or(nameIn(lines[i+1:]), name)
-			out = append(out, statement{link: link, about: kind, value: name})
+			out = append(out, statement{link: link, about: in.Term(kind), value: name})
 		case strings.HasPrefix(line, " "):
 			field, value, _ := strings.Cut(strings.TrimSpace(line), ": ")
 			if field != "name" { // it is what the link is called
-				out = append(out, statement{link, field, kind + " " + name + ", " + field + ":", value})
+				out = append(out, statement{link, field, in.Term(kind) + " " + name + ", " + in.Term(field) + ":", value})
 			}
 		default:
-			out = append(out, said(word, rest))
+			out = append(out, said(word, rest, in))
 		}
 	}
 	return out
 }
 
 // said is a line that is no link's.
-func said(word, rest string) statement {
+func said(word, rest string, in *words.Changes) statement {
 	switch word {
 	case "words":
-		return statement{field: word, about: "it says", value: quoted(rest)}
+		return statement{field: word, about: in.Says, value: quoted(rest)}
 	case "because":
-		return statement{field: word, about: "the reason is", value: quoted(rest)}
+		return statement{field: word, about: in.Reason, value: quoted(rest)}
 	case "at":
-		return statement{field: word, about: "at the refit it says", value: quoted(strings.TrimPrefix(rest, "the refit "))}
+		return statement{field: word, about: in.AtRefit, value: quoted(strings.TrimPrefix(rest, "the refit "))}
 	case "post", "expects", "leaves":
 		of, value, _ := strings.Cut(rest, " ")
-		return statement{field: word + " " + of, about: word + " " + of + ":", value: value}
+		return statement{field: word + " " + of, about: in.Term(word) + " " + of + ":", value: value}
 	}
-	return statement{field: word, about: word + ":", value: rest}
+	return statement{field: word, about: in.Term(word) + ":", value: rest}
 }
 
 func quoted(text string) string { return "“" + text + "”" }
@@ -276,7 +279,7 @@ func nameIn(after []string) string {
 	return ""
 }
 
-func calleeChanges(before, now Form) []string {
+func calleeChanges(before, now Form, in *words.Changes) []string {
 	old := map[string]string{}
 	for _, c := range before.callees() {
 		old[c.id] = c.print
@@ -285,14 +288,14 @@ func calleeChanges(before, now Form) []string {
 	for _, c := range now.callees() {
 		was, had := old[c.id]
 		if !had {
-			out = append(out, "now it performs: "+c.id)
+			out = append(out, fmt.Sprintf(in.Performs, c.id))
 		} else if was != c.print {
-			out = append(out, "what it performs changed: "+c.id)
+			out = append(out, fmt.Sprintf(in.Performed, c.id))
 		}
 		delete(old, c.id)
 	}
 	for _, id := range slices.Sorted(maps.Keys(old)) {
-		out = append(out, "no longer performed: "+id)
+		out = append(out, fmt.Sprintf(in.NotPerformed, id))
 	}
 	return out
 }

@@ -4,6 +4,8 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+
+	"baybinder/generator/language"
 )
 
 // guarded are the link kinds of hazards, holds and energy acts, and of the
@@ -131,7 +133,8 @@ func texts(blocks []block) map[string]int {
 // in one form than in the other, or stands elsewhere: a hazard, a hold, a limit
 // or an energy act, what a supply is, a not, and the order of the steps.
 func DangerMoved(before, now Form) bool {
-	old, new := blocks(before.Own()), blocks(now.Own())
+	english := &language.Default().Readings.Changes // nothing is told
+	old, new := blocks(before.Own(), english), blocks(now.Own(), english)
 	both := anchors(old, new)
 	return !slices.Equal(dangers(old, both), dangers(new, both)) || !slices.Equal(inOrder(old, new), inOrder(new, old))
 }

@@ -97,6 +97,8 @@ func another(t *testing.T, v reflect.Value) {
 		(*x)[0].Met = &met
 	case **model.Lift:
 		*x = &model.Lift{Coupling: "poor"}
+	case **model.LiftEnd:
+		*x = &model.LiftEnd{Vertical: quantityOf("77 mm")}
 	case *[]model.Acceptance:
 		*x = append(*x, model.Acceptance{Code: "vague"})
 	default:
@@ -176,6 +178,30 @@ func TestEveryFieldMovesItOrIsListed(t *testing.T) {
 	}
 }
 
+// insides are the values inside entries that have fields of their own.
+func insides(m *model.Manual) []any {
+	lid, oil := m.Machines[0].Parts[0], m.Machines[0].Energies[0]
+	lid.Lift = &model.Lift{Coupling: "poor", To: &model.LiftEnd{}}
+	oil.Stored.Yes = true
+	return []any{lid.Lift, lid.Lift.To, &oil.Stored}
+}
+
+// What a lift and what is stored say is acted on, each field of it.
+func TestEveryFieldInsideMovesIt(t *testing.T) {
+	m, _ := boundFull(t)
+	for n, inside := range insides(m) {
+		for name := range fieldsOf(reflect.ValueOf(inside).Elem()) {
+			m, p := boundFull(t)
+			field := fieldsOf(reflect.ValueOf(insides(m)[n]).Elem())[name]
+			before := NewCache().Form(p).Print()
+			another(t, field)
+			if NewCache().Form(p).Print() == before {
+				t.Errorf("%s of a %T moves nothing", name, inside)
+			}
+		}
+	}
+}
+
 // byLink are fields that are no words of the entry: the front matter's list of
 // holds says what the steps say, and its tools' amounts are written at the link.
 func byLink(kind, name string) bool { return kind == "Procedure" && name == "holds" }
@@ -196,7 +222,7 @@ func TestEveryWordOfAStepMovesIt(t *testing.T) {
 		if now.Print() == before.Print() {
 			t.Fatalf("%q for %q did not move it", changed, phrase)
 		}
-		if said := Changes(before, now); len(said) != 1 || !strings.Contains(said[0], strings.Join(changed, " ")) {
+		if said := Changes(before, now, english); len(said) != 1 || !strings.Contains(said[0], strings.Join(changed, " ")) {
 			t.Fatalf("%q for %q is told as %q", changed, phrase, said)
 		}
 		spaced := maps.Clone(press)
@@ -222,8 +248,8 @@ func TestEveryStepMovesIt(t *testing.T) {
 		}
 		order := rapid.Permutation(steps).Draw(t, "order")[:rapid.IntRange(1, len(steps)).Draw(t, "n")]
 		before, now := write(steps), write(order)
-		if same := slices.Equal(steps, order); same != (before.Print() == now.Print()) || same != (len(Changes(before, now)) == 0) {
-			t.Fatalf("the same: %v; the fingerprints: %s and %s; told: %q", same, before.Print(), now.Print(), Changes(before, now))
+		if same := slices.Equal(steps, order); same != (before.Print() == now.Print()) || same != (len(Changes(before, now, english)) == 0) {
+			t.Fatalf("the same: %v; the fingerprints: %s and %s; told: %q", same, before.Print(), now.Print(), Changes(before, now, english))
 		}
 	})
 }

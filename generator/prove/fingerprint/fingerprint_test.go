@@ -113,7 +113,7 @@ func TestOnlyWhatAReaderActsOnMovesIt(t *testing.T) {
 			inert[i].in(t, files)
 		}
 		if now := formOf(t, files, "lid"); now.Print() != before.Print() {
-			t.Fatalf("moved by what no reader acts on:\n%s", strings.Join(Changes(before, now), "\n"))
+			t.Fatalf("moved by what no reader acts on:\n%s", strings.Join(Changes(before, now, english), "\n"))
 		}
 		e := rapid.SampledFrom(moving).Draw(t, "moving")
 		e.in(t, files)
@@ -121,7 +121,7 @@ func TestOnlyWhatAReaderActsOnMovesIt(t *testing.T) {
 		if now.Print() == before.Print() {
 			t.Fatalf("not moved by %v", e)
 		}
-		if len(Changes(before, now)) == 0 {
+		if len(Changes(before, now, english)) == 0 {
 			t.Fatalf("it moved by %v, and nothing is said of it", e)
 		}
 	})
@@ -229,7 +229,7 @@ func TestChangesAreSaidForAReader(t *testing.T) {
 	for e, want := range cases {
 		files := maps.Clone(press)
 		e.in(t, files)
-		if got := strings.Join(Changes(before, formOf(t, files, "lid")), "\n"); got != want {
+		if got := strings.Join(Changes(before, formOf(t, files, "lid"), english), "\n"); got != want {
 			t.Errorf("%v: got\n%s\nwant\n%s", e, got, want)
 		}
 	}
@@ -240,7 +240,7 @@ func TestChangesAreSaidStepByStep(t *testing.T) {
 	edit{"machines/press.yaml", "22 N·m", "24 N·m"}.in(t, files)
 	edit{"procedures/lid.md", "7. Tell the foreman.", "7. Tell the driver.\n8. Go home."}.in(t, files)
 	edit{"procedures/sweep.md", "the bay", "the whole bay"}.in(t, files)
-	got := Changes(formOf(t, press, "lid"), formOf(t, files, "lid"))
+	got := Changes(formOf(t, press, "lid"), formOf(t, files, "lid"), english)
 	want := []string{
 		"step 1.3: remove lid, held-by lid bolt torque: 24 N·m, was 22 N·m",
 		"step 1.7: it says “Tell the driver.”, was “Tell the foreman.”",
@@ -308,7 +308,7 @@ func TestIDsThatNoReaderSeesMoveNothing(t *testing.T) {
 		p := now.Procedures[slices.IndexFunc(now.Procedures, func(p *model.Procedure) bool { return p.ID == "lid" })]
 		book := NewCache()
 		if book.Of(p) != before.Print() {
-			t.Errorf("the id of %s moved it:\n%s", id, strings.Join(Changes(before, book.Form(p)), "\n"))
+			t.Errorf("the id of %s moved it:\n%s", id, strings.Join(Changes(before, book.Form(p), english), "\n"))
 		}
 		if first := NewCache().Like(lid, "1-"); book.Like(p, "1-") == first {
 			t.Errorf("the id of %s did not move the first form", id)

@@ -32,8 +32,6 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
-	"html"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -313,16 +311,14 @@ func (w *writer) block(b *model.Block) {
 	}
 }
 
-var markup = regexp.MustCompile(`<[^>]*>`)
-
 // plain is the text of a block. An empty link has its register's words, so that
 // settle, which writes them in, moves nothing.
 func plain(b *model.Block) string {
 	var text strings.Builder
-	for i, part := range b.Parts {
-		text.WriteString(html.UnescapeString(markup.ReplaceAllString(part, "")))
-		if i < len(b.Links) {
-			text.WriteString(linkWords(b.Links[i]))
+	for r := range b.Runs() {
+		text.WriteString(r.Words())
+		if r.Link != nil {
+			text.WriteString(linkWords(r.Link))
 		}
 	}
 	return text.String()

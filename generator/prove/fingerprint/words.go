@@ -4,7 +4,6 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"html"
-	"regexp"
 	"strings"
 
 	"baybinder/generator/model"
@@ -73,13 +72,15 @@ func (w *wordsOf) blocks(blocks []model.Block) {
 // other mark: two cells of a table are two words.
 func spaced(b *model.Block) string {
 	var text strings.Builder
-	for i, part := range b.Parts {
-		text.WriteString(html.UnescapeString(markup.ReplaceAllString(emphasis.ReplaceAllString(part, ""), " ")))
-		if i < len(b.Links) {
-			text.WriteString(linkWords(b.Links[i]))
+	for r := range b.Runs() {
+		switch {
+		case r.Link != nil:
+			text.WriteString(linkWords(r.Link))
+		case r.Mark && !r.Emphasis():
+			text.WriteByte(' ')
+		default:
+			text.WriteString(r.Words())
 		}
 	}
 	return text.String()
 }
-
-var emphasis = regexp.MustCompile(`</?(?:em|strong|code|del)>`)

@@ -1,8 +1,6 @@
 package walk
 
 import (
-	"html"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -44,7 +42,7 @@ func spokenNames(l *layout) map[string][]name {
 			continue
 		}
 		words := bare(strings.Fields(i.named.Label()))
-		if len(words) > 0 && !named(out[words[0]], i.named) {
+		if len(words) > 0 && !i.named.Base().Lost("name") && !named(out[words[0]], i.named) {
 			out[words[0]] = append(out[words[0]], name{words, of, i.named})
 		}
 	}
@@ -177,8 +175,6 @@ func (s *said) mend() string {
 // word is no order, whatever it says.
 const entryMark = "\x01"
 
-var tags = regexp.MustCompile(`<[^>]*>`)
-
 // spokenText is the words of a block, with what its links name called by its
 // name.
 func spokenText(b *model.Block) string {
@@ -186,10 +182,10 @@ func spokenText(b *model.Block) string {
 		return b.Plain
 	}
 	var out strings.Builder
-	for i, part := range b.Parts {
-		out.WriteString(html.UnescapeString(tags.ReplaceAllString(part, "")))
-		if i < len(b.Links) {
-			out.WriteString(spokenLink(b.Links[i]))
+	for r := range b.Runs() {
+		out.WriteString(r.Words())
+		if r.Link != nil {
+			out.WriteString(spokenLink(r.Link))
 		}
 	}
 	return out.String()

@@ -51,7 +51,7 @@ var (
 func (l *linker) bind(raw *syntax.Link) *model.Link {
 	link := l.links.New()
 	*link = model.Link{
-		Kind: model.UnknownLink, Address: raw.Address, Text: raw.Text, HTML: raw.HTML, Title: raw.Title, At: raw.At,
+		Kind: model.UnknownLink, Address: raw.Address, From: raw.From, Text: raw.Text, HTML: raw.HTML, Title: raw.Title, At: raw.At,
 	}
 	scheme, rest, has := model.SplitAddress(plainAddress(raw.Address))
 	kind, known := model.KindNamed(scheme)
@@ -101,6 +101,8 @@ func (l *linker) scheme(link *model.Link, scheme, rest string) {
 		}
 		if near := nearest.Of(scheme, names); near != "" {
 			f = f.WithMend("did you mean %s:?", near)
+			link.Kind, _ = model.KindNamed(near)
+			link.Odd = true
 		} else {
 			f = f.WithMend("the kinds are: %s", strings.Join(names, ", "))
 		}

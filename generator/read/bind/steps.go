@@ -149,7 +149,7 @@ func (l *linker) step(item *syntax.Item, s *model.Step) {
 // block binds the links of a block. The first link of a paragraph in a step
 // can make it a note for the refit, or the reason.
 func (l *linker) block(b syntax.Block, s *model.Step) model.Block {
-	out := model.Block{Para: b.Para, Parts: b.Parts, Plain: b.Plain, At: b.At}
+	out := model.Block{Para: b.Para, Parts: b.Parts, Plain: b.Plain, Code: b.Code, At: b.At}
 	if len(b.Links) > 0 {
 		out.Links = l.lists.Slice(len(b.Links))
 	}

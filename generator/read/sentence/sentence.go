@@ -107,8 +107,8 @@ type span struct {
 }
 
 func read(b *model.Block) *reading {
-	r := &reading{text: []byte(b.At.Text())}
-	r.blankCode()
+	r := &reading{text: b.Written('x')} // code is what a display or a label reads, and nothing that is ordered
+	r.blankSpaces()
 	r.blankMarks()
 	for _, link := range b.Links {
 		start, end := link.At.Start-b.At.Start, link.At.End-b.At.Start
@@ -124,19 +124,12 @@ func read(b *model.Block) *reading {
 }
 
 var (
-	code      = regexp.MustCompile("(?s)``[^`].*?``|`[^`]+`")
 	hardSpace = regexp.MustCompile(`&nbsp;|&#160;|&thinsp;`)
 	newItem   = regexp.MustCompile(`\n\s*(?:[-*+]\s|\||\n)`)
 )
 
-// blankCode makes a word of what stands in code: it is what a display or a
-// label reads, and nothing that is ordered.
-func (r *reading) blankCode() {
-	if bytes.IndexByte(r.text, '`') >= 0 {
-		for _, m := range code.FindAllIndex(r.text, -1) {
-			fill(r.text[m[0]:m[1]], 'x')
-		}
-	}
+// blankSpaces makes spaces of those that are written by name.
+func (r *reading) blankSpaces() {
 	if bytes.IndexByte(r.text, '&') >= 0 {
 		for _, m := range hardSpace.FindAllIndex(r.text, -1) {
 			fill(r.text[m[0]:m[1]], ' ')

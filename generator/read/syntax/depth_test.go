@@ -38,3 +38,27 @@ func TestBracketsThatNestAreTold(t *testing.T) {
 		}
 	}
 }
+
+// A map that grows without end is told at the first entry too many, at any depth;
+// many maps with few entries each are not.
+func TestEntriesWithoutEndAreTold(t *testing.T) {
+	for name, c := range map[string]struct {
+		text string
+		line int // where it is told, from 1; 0 for nowhere
+	}{
+		"options":         {"options:\n" + strings.Repeat("  a: b\n", maxEntries+1), maxEntries + 2},
+		"at the top":      {strings.Repeat("a: b\n# of no account\n\n", maxEntries+1), 3*maxEntries + 1},
+		"as many as may":  {"options:\n" + strings.Repeat("  a: b\n", maxEntries), 0},
+		"many small ones": {strings.Repeat("a:\n  b: c\n  d: e\n", maxEntries), 0},
+		"after a deeper":  {"a:\n" + strings.Repeat("  b:\n    c: d\n", maxEntries+1), 2*maxEntries + 2},
+	} {
+		at, many := tooMany(c.text)
+		if line := 1 + strings.Count(c.text[:at], "\n"); many != (c.line > 0) || many && line != c.line {
+			t.Errorf("%s: told %t at line %d, want line %d", name, many, line, c.line)
+		}
+	}
+	text := "options:\n" + strings.Repeat("  a: b\n", maxEntries+1)
+	if _, found := YAML(position.NewFile("machines/a.yaml", text), 0, len(text)); len(found) != 1 || found[0].Code != "syntax" {
+		t.Errorf("told %v", found)
+	}
+}

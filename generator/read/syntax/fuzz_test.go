@@ -144,12 +144,18 @@ func readMarkdown(t *testing.T, text string) {
 	posInside(t, f, d.FrontAt)
 	for _, l := range allLinks(d) {
 		posInside(t, f, l.At)
+		if l.From != 0 && (l.From <= l.At.Start || l.From > l.At.End) {
+			t.Errorf("the address of a link at %d to %d stands at %d", l.At.Start, l.At.End, l.From)
+		}
 		if strings.Contains(l.HTML, hole) {
 			t.Errorf("a hole is left in the words of a link: %q", l.HTML)
 		}
 	}
 	for _, b := range allBlocks(d) {
 		posInside(t, f, b.At)
+		for _, at := range b.Code {
+			posInside(t, f, at)
+		}
 		if len(b.Parts) != len(b.Links)+1 {
 			t.Errorf("%d parts and %d links in %q", len(b.Parts), len(b.Links), b.Plain)
 		}

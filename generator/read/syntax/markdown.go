@@ -23,13 +23,15 @@ type Block struct {
 	Para  bool // a paragraph: Parts hold what goes between <p> and </p>
 	Parts []string
 	Links []*Link
-	Plain string // the words alone
+	Plain string         // the words alone
+	Code  []position.Pos // what stands in code, with its backticks
 	At    position.Pos
 }
 
 // Link is one link, image or bare address as it was written.
 type Link struct {
 	Address string // "isolate:traction", "../pictures/seat.svg"
+	From    int    // where in the file the address begins; 0 where it stands elsewhere, at a name's definition
 	Title   string
 	Text    string // the words, or a picture's alt text, without markup
 	HTML    string // the words with their markup
@@ -138,13 +140,72 @@ func (m *mdReader) block(n ast.Node) Block {
 	} else {
 		rendered = m.render(n)
 	}
+	at := m.span(n)
 	return Block{
 		Para:  para,
 		Parts: m.between(rendered),
 		Links: m.links(n),
 		Plain: m.plain(n),
-		At:    m.span(n),
+		Code:  m.code(n, at),
+		At:    at,
 	}
+}
+
+// code are the places of a block's code.
+func (m *mdReader) code(n ast.Node, at position.Pos) []position.Pos {
+	if n.Kind() != ast.KindFencedCodeBlock && !strings.ContainsAny(at.Text(), "`~") {
+		return nil
+	}
+	var out []position.Pos
+	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			return ast.WalkContinue, nil
+		}
+		switch n.Kind() {
+		case ast.KindCodeSpan:
+			out = append(out, m.codeSpan(n))
+		case ast.KindFencedCodeBlock:
+			out = append(out, m.fenced(n))
+		}
+		return ast.WalkContinue, nil
+	})
+	return out
+}
+
+// codeSpan is the place of code in a line, from its first backtick to its last.
+func (m *mdReader) codeSpan(n ast.Node) position.Pos {
+	first, is := n.FirstChild().(*ast.Text)
+	if !is {
+		return m.span(n)
+	}
+	text, start := m.file.Text, m.base+first.Segment.Start
+	end := m.base + n.LastChild().(*ast.Text).Segment.Stop
+	for start > 0 && text[start-1] != '`' { // the space inside the opening backticks
+		start--
+	}
+	for start > 0 && text[start-1] == '`' {
+		start--
+	}
+	for end < len(text) && text[end] != '`' { // the space inside the closing backticks
+		end++
+	}
+	for end < len(text) && text[end] == '`' {
+		end++
+	}
+	return m.file.At(start, end)
+}
+
+// fenced is the place of a code block, from its opening fence to the end of its
+// closing one.
+func (m *mdReader) fenced(n ast.Node) position.Pos {
+	at := m.span(n)
+	if lines := n.Lines(); lines.Len() > 0 {
+		at.End = m.base + lines.At(lines.Len()-1).Stop
+	}
+	if fence, _, _ := strings.Cut(m.file.Text[at.End:], "\n"); strings.Trim(fence, " \t>`~") == "" {
+		at.End += len(fence)
+	}
+	return at
 }
 
 // between is what stands before, between and behind the holes.
@@ -201,9 +262,9 @@ func (m *mdReader) links(n ast.Node) []*Link {
 }
 
 func (m *mdReader) link(n ast.Node, address, title []byte, image bool) *Link {
-	at, written := m.linkPlace(n, string(address))
+	at, written, from := m.linkPlace(n, string(address))
 	l := m.all.New()
-	*l = Link{Address: resolve(written), Title: resolve(string(title)), Image: image, At: at}
+	*l = Link{Address: resolve(written), From: from, Title: resolve(string(title)), Image: image, At: at}
 	if words := m.simple(n); words != "" {
 		l.Text, l.HTML = words, words
 	} else {
@@ -256,18 +317,23 @@ func (m *mdReader) blankLine(from int) int {
 }
 
 // linkPlace is the place of a link: to its closing bracket where that is found,
-// else its first sign. Where its address stands in the file, it is the file's
-// own words that come back, and not one more copy of them.
-func (m *mdReader) linkPlace(n ast.Node, address string) (at position.Pos, written string) {
+// else its first sign. Where its address stands in the link, it is the file's
+// own words that come back, and not one more copy of them, and from is where
+// they stand.
+func (m *mdReader) linkPlace(n ast.Node, address string) (at position.Pos, written string, from int) {
 	at = m.file.At(m.base+n.Pos(), m.base+n.Pos()+1)
 	rest := m.file.Text[at.Start:m.blankLine(at.Start)]
 	if ref := referenceOf(n); ref != nil {
 		at.End = at.Start + max(1, referenceEnd(rest, ref))
-		return at, address
+		return at, address, 0
 	}
-	end, written := inlineEnd(rest, address)
+	end, offset := inlineEnd(rest, address)
 	at.End = at.Start + max(1, end)
-	return at, written
+	if end > 0 {
+		from, written = at.Start+offset, rest[offset:offset+len(address)]
+		return at, written, from
+	}
+	return at, address, 0
 }
 
 // referenceOf is how a link names its address, where that is written elsewhere.
@@ -298,13 +364,13 @@ func referenceEnd(text string, ref *ast.ReferenceLink) int {
 }
 
 // inlineEnd is how long a link is whose address stands in it: [words](address),
-// without what may follow the address; 0 where that is not seen. It returns the
-// address where it stands there.
-func inlineEnd(text, address string) (end int, written string) {
+// without what may follow the address, and where in it the address begins; both
+// are 0 where that is not seen.
+func inlineEnd(text, address string) (end, offset int) {
 	for from := 0; ; {
 		i := strings.Index(text[from:], "](")
 		if i < 0 {
-			return 0, address
+			return 0, 0
 		}
 		from += i + len("](")
 		inside := strings.TrimLeft(text[from:], " \t\n")
@@ -312,12 +378,12 @@ func inlineEnd(text, address string) (end int, written string) {
 		if !strings.HasPrefix(inside, address) {
 			continue
 		}
-		written, inside = inside[:len(address)], inside[len(address):]
+		offset, inside = len(text)-len(inside), inside[len(address):]
 		if pointed {
 			inside = strings.TrimPrefix(inside, ">")
 		}
 		inside = strings.TrimPrefix(inside, ")")
-		return len(text) - len(inside), written
+		return len(text) - len(inside), offset
 	}
 }
 
@@ -351,7 +417,7 @@ func (m *mdReader) autoLink(n *ast.AutoLink) *Link {
 	}
 	start := m.base + n.Pos()
 	return &Link{
-		Address: address, Text: label, HTML: string(util.EscapeHTML([]byte(label))),
+		Address: address, From: start + len("<"), Text: label, HTML: string(util.EscapeHTML([]byte(label))),
 		At: m.file.At(start, start+len(label)+len("<>")),
 	}
 }

@@ -81,6 +81,11 @@ func (n *Node) Get(key string) *Node {
 	return nil
 }
 
+// maxEntries is how many lines may stand beside each other under one key: the
+// library recurses over the keys of a map, and its time grows with their square.
+// The largest register of a depot has some thousands.
+const maxEntries = 20_000
+
 // maxDepth is how deep brackets and indents may nest. A manual needs five.
 const maxDepth = 40
 
@@ -95,6 +100,10 @@ func YAML(f *position.File, start, end int) (*Node, []finding.Finding) {
 	if at, deep := tooDeep(text); deep {
 		return nil, []finding.Finding{Syntax.At(f.At(start+at, start+at+1), "this nests deeper than %d levels", maxDepth).
 			WithMend("close the brackets, or split the entry")}
+	}
+	if at, many := tooMany(text); many {
+		return nil, []finding.Finding{Syntax.At(f.At(start+at, start+at+1), "more than %d entries stand under one key", maxEntries).
+			WithMend("share them out to several machines or manuals")}
 	}
 	if i := strings.IndexFunc(text, unprintable); i >= 0 {
 		return nil, []finding.Finding{words{"a sign that no printer knows", "take it out; it may have come along with a copied text"}.at(f.At(start+i, start+i+1))}
@@ -136,6 +145,32 @@ func tooDeep(text string) (at int, deep bool) {
 			depth--
 		}
 		atStart = false
+	}
+	return 0, false
+}
+
+// tooMany looks for the line that is one too many of those that stand equally far
+// in under one key.
+func tooMany(text string) (at int, many bool) {
+	type level struct{ indent, lines int }
+	levels := []level{{}}
+	for line := range strings.Lines(text) {
+		words := strings.TrimLeft(line, " ")
+		indent := len(line) - len(words)
+		if words == "\n" || strings.HasPrefix(words, "#") {
+			at += len(line)
+			continue
+		}
+		for len(levels) > 1 && levels[len(levels)-1].indent > indent {
+			levels = levels[:len(levels)-1]
+		}
+		if levels[len(levels)-1].indent < indent {
+			levels = append(levels, level{indent: indent})
+		}
+		if levels[len(levels)-1].lines++; levels[len(levels)-1].lines > maxEntries {
+			return at + indent, true
+		}
+		at += len(line)
 	}
 	return 0, false
 }

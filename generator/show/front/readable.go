@@ -185,22 +185,34 @@ func inFull(x float64) string {
 }
 
 // plain adds the words of a block as the page shows them, without markup, on
-// lines of their own. A text in code is quoted: it is one word to the count.
+// lines of their own. A text in code is quoted: it is one word to the count. A
+// list's items and the blocks in it end a line.
 func (s *Pages) plain(text []byte, b *model.Block) []byte {
-	for i, part := range b.Parts {
-		text = plainHTML(text, part)
-		if i >= len(b.Links) {
-			continue
-		}
-		switch l := b.Links[i]; {
-		case l.Kind == model.PictureLink:
-		case l.Text != "":
-			text = append(text, l.Text...)
-		case !stopped(text): // behind a full stop it is a note of the page's
-			text = append(text, s.RegisterWords(l)...)
+	for r := range b.Runs() {
+		switch {
+		case r.Link != nil:
+			text = s.plainLink(text, r.Link)
+		case !r.Mark:
+			text = append(text, strings.ReplaceAll(r.Words(), "\n", " ")...)
+		default:
+			text = append(text, inPlace[r.Name()]...)
 		}
 	}
 	return append(text, '\n')
+}
+
+// inPlace is what stands for a mark in words alone.
+var inPlace = map[string]string{"code": "`", "/code": "`", "/li": "\n", "/p": "\n", "/pre": "\n", "ul": "\n", "br": "\n"}
+
+func (s *Pages) plainLink(text []byte, l *model.Link) []byte {
+	switch {
+	case l.Kind == model.PictureLink:
+	case l.Text != "":
+		return append(text, l.Text...)
+	case !stopped(text): // behind a full stop it is a note of the page's
+		return append(text, s.RegisterWords(l)...)
+	}
+	return text
 }
 
 // stopped says that a text ends with a sentence.
@@ -211,51 +223,6 @@ func stopped(text []byte) bool {
 		}
 	}
 	return false
-}
-
-// plainHTML adds markup that the Markdown library wrote, as words. A list's
-// items and the blocks in it end a line.
-func plainHTML(text []byte, markup string) []byte {
-	for markup != "" {
-		i := 0
-		for i < len(markup) && markup[i] != '<' && markup[i] != '&' && markup[i] != '\n' {
-			i++
-		}
-		if i == len(markup) {
-			return append(text, markup...)
-		}
-		text = append(text, markup[:i]...)
-		markup = markup[i:]
-		end := strings.IndexByte(markup, '>')
-		switch {
-		case markup[0] == '\n':
-			text = append(text, ' ')
-			end = 0
-		case markup[0] == '&':
-			var sign string
-			sign, end = entity(markup)
-			text = append(text, sign...)
-		case end < 0:
-			return text
-		case strings.HasPrefix(markup, "<code") || strings.HasPrefix(markup, "</code"):
-			text = append(text, '`')
-		case strings.HasPrefix(markup, "</li") || strings.HasPrefix(markup, "</p") || strings.HasPrefix(markup, "<ul") || strings.HasPrefix(markup, "<br"):
-			text = append(text, '\n')
-		}
-		markup = markup[end+1:]
-	}
-	return text
-}
-
-// entity is the sign that a text in markup begins with, and where its name
-// ends.
-func entity(markup string) (sign string, end int) {
-	for _, e := range [...][2]string{{"&amp;", "&"}, {"&lt;", "<"}, {"&gt;", ">"}, {"&quot;", `"`}, {"&#39;", "'"}} {
-		if strings.HasPrefix(markup, e[0]) {
-			return e[1], len(e[0]) - 1
-		}
-	}
-	return "&", 0
 }
 
 // codeOf is the code of the language whose words those of a tag are; the tag

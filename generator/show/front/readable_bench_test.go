@@ -27,6 +27,6 @@ func BenchmarkReadable(b *testing.B) {
 	}
 	s := front.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, r.Findings, day, false)))
 	for b.Loop() {
-		s.Snags()
+		s.Snags(s.SnagPages()[0])
 	}
 }

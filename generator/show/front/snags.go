@@ -9,14 +9,36 @@ import (
 	"baybinder/generator/show/page"
 )
 
-// Snags is the writer's list.
+// Snags is a page of the writer's list. What technicians said, and how hard the
+// steps are to read, stands on the first.
 type Snags struct {
 	page.Frame
+	Listed
+	Parts     []page.Part
+	First     bool
+	Said      *jobs.Feedback
+	Readables []Readable
+}
+
+// Listed are rows of the writer's list.
+type Listed struct {
 	Findings   []Snag
 	NotReached []page.Link
-	Drafts     []string
-	Said       *jobs.Feedback
-	Readables  []Readable
+	Drafts     []page.Link // without an address: a draft has no page
+}
+
+// snagsAt is the list's first page, onPage how many rows a page has: a finding
+// takes about 300 bytes.
+const (
+	snagsAt = "snags.html"
+	onPage  = 250
+)
+
+// SnagPage is one page of the writer's list, and where it stands.
+type SnagPage struct {
+	At    string
+	rows  Listed
+	n, of int
 }
 
 // Snag is one finding on the list.
@@ -28,9 +50,48 @@ type Snag struct {
 	Mend    string
 }
 
-// Snags makes the writer's list.
-func (s *Pages) Snags() *Snags {
-	v := &Snags{Frame: s.Frame("snags.html", s.Words.Snags), Said: s.AllSaid("")}
+// SnagPages are the pages of the writer's list. There is one at least.
+func (s *Pages) SnagPages() []SnagPage {
+	rest := s.listed()
+	var out []SnagPage
+	for len(out) == 0 || rest.len() > 0 {
+		out = append(out, SnagPage{At: page.PartAt(snagsAt, len(out)), rows: rest.first(onPage), n: len(out)})
+	}
+	for i := range out {
+		out[i].of = len(out)
+	}
+	return out
+}
+
+func (l *Listed) len() int { return len(l.Findings) + len(l.NotReached) + len(l.Drafts) }
+
+// first takes the first n rows away, and returns them.
+func (l *Listed) first(n int) (out Listed) {
+	out.Findings = taken(&l.Findings, &n)
+	out.NotReached = taken(&l.NotReached, &n)
+	out.Drafts = taken(&l.Drafts, &n)
+	return out
+}
+
+// taken takes up to n from the front of a list, and n less those.
+func taken[T any](from *[]T, n *int) []T {
+	k := min(*n, len(*from))
+	out := (*from)[:k]
+	*from, *n = (*from)[k:], *n-k
+	return out
+}
+
+// Snags makes a page of the writer's list.
+func (s *Pages) Snags(p SnagPage) *Snags {
+	v := &Snags{Frame: s.Frame(p.At, s.Words.Snags), Listed: p.rows, Parts: page.PartsOf(snagsAt, p.n, p.of), First: p.n == 0}
+	if v.First {
+		v.Said, v.Readables = s.AllSaid(""), s.readables()
+	}
+	return v
+}
+
+// listed are all rows of the writer's list.
+func (s *Pages) listed() (v Listed) {
 	for _, f := range s.Findings {
 		if strings.HasPrefix(f.At.Path(), "readings/") || f.Names {
 			continue // it is about people, and this page is published
@@ -46,14 +107,13 @@ func (s *Pages) Snags() *Snags {
 	}
 	for _, p := range s.Shown {
 		if len(s.Links.Callers(p)) == 0 && len(s.Links.Seers(p)) == 0 && p.Issued() {
-			v.NotReached = append(v.NotReached, s.Link(v.Up, p))
+			v.NotReached = append(v.NotReached, s.Link("", p))
 		}
 	}
 	for _, p := range s.Manual.Procedures {
 		if p.Draft() {
-			v.Drafts = append(v.Drafts, p.Label())
+			v.Drafts = append(v.Drafts, page.Link{Name: p.Label()})
 		}
 	}
-	v.Readables = s.readables()
 	return v
 }

@@ -3,8 +3,6 @@ package jobs
 import (
 	"encoding/csv"
 	"fmt"
-	"html"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -145,13 +143,11 @@ func (s *Pages) stepNow(j *model.Job, number string) *model.Step {
 	return found
 }
 
-var tags = regexp.MustCompile(`<[^>]*>`)
-
 // wordsOf are the letters of a step's first paragraph, as the page shows it.
 func (s *Pages) wordsOf(st *model.Step) string {
 	for i := range st.Blocks {
 		if b := &st.Blocks[i]; b.Para && b.Role == model.Said {
-			return lettersOf(html.UnescapeString(tags.ReplaceAllString(string(s.Text("", b)), "")))
+			return lettersOf(model.Unmarked(string(s.Text("", b))))
 		}
 	}
 	return ""

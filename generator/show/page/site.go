@@ -186,7 +186,7 @@ func (s *Site) Frame(here, title string) Frame {
 func (f *Frame) at(tabs []Tab) []Tab {
 	for i := range tabs {
 		t := &tabs[i]
-		t.Current = t.Address == f.Here || (strings.HasSuffix(t.Address, "/index.html") && strings.HasPrefix(f.Here, strings.TrimSuffix(t.Address, "index.html")))
+		t.Current = t.Address == f.Here || (strings.HasSuffix(t.Address, "/index.html") && strings.HasPrefix(f.Here, strings.TrimSuffix(t.Address, "index.html"))) || partOf(t.Address, f.Here)
 		t.Address = f.Up + t.Address
 	}
 	return tabs

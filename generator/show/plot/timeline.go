@@ -33,13 +33,15 @@ type TimeBar struct {
 
 // The measures of a time line, in its own units.
 const (
-	rowWords  = 20 // the height of a row's words
-	rowBar    = 30 // and of its bars
-	rowAfter  = 12
-	lineInset = 2
-	mostSteps = 5
-	rowLetter = 36 // letters that stand in a row
-	tallest   = 3  // people: more are no taller
+	rowWords   = 20 // the height of a row's words
+	rowBar     = 30 // and of its bars
+	rowAfter   = 12
+	lineInset  = 2
+	legendAt   = 40 // under the last row: the hours stand between
+	legendTall = 36 // a bar of a wait, and room
+	mostSteps  = 5
+	rowLetter  = 36 // letters that stand in a row
+	tallest    = 3  // people: more are no taller
 )
 
 // steps are the distances that the marks of a time axis may have, in seconds.
@@ -67,7 +69,7 @@ func (l *TimeLine) SVG() string {
 	legend := l.legend()
 	var b strings.Builder
 	fmt.Fprintf(&b, `<svg class="plot time" role="img" aria-labelledby="%s-title %s-text" viewBox="0 0 %d %d"><title id="%s-title">%s</title><desc id="%s-text">%s</desc>`,
-		id, id, width, foot+30+len(legend)*legendLine, id, html.EscapeString(l.Title), id, html.EscapeString(l.Text))
+		id, id, width, foot+legendAt+len(legend)*legendTall, id, html.EscapeString(l.Title), id, html.EscapeString(l.Text))
 	fmt.Fprintf(&b, `<defs><pattern id="%s-wait" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M3.5 0V7"/></pattern></defs>`, id)
 	l.axis(&b, foot)
 	for i, row := range l.Rows {
@@ -78,7 +80,7 @@ func (l *TimeLine) SVG() string {
 		}
 	}
 	for i, line := range legend {
-		y := foot + 30 + i*legendLine + 18
+		y := foot + legendAt + i*legendTall + 18
 		l.bar(&b, line.bar, y)
 		text(&b, 40, float64(y), "start", line.words)
 	}

@@ -205,7 +205,8 @@ func (s *Pages) Procedure(p *model.Procedure) *Procedure {
 	v.Before = s.before(v.Up, p, k)
 	items := slips.Of(p, s.Walks.Of(p))
 	missed := s.missed(items)
-	course, told := s.start(p), s.stood(p.For.To, s.Walks.StandAtStart(p))
+	course := s.start(p)
+	told := s.stood(course, s.Walks.StandAtStart(p))
 	v.When = s.wholeWords(p, course.whole)
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, course, phase))
@@ -406,6 +407,9 @@ func (s *Pages) checked(p *model.Procedure) string {
 	if !w.Done {
 		return s.Words.NotWalked
 	}
+	if w.Acts == 0 {
+		return s.Words.NoActs
+	}
 	calls, derived := 0, 0
 	for _, l := range p.Calls {
 		if !l.Bad {
@@ -421,7 +425,7 @@ func (s *Pages) checked(p *model.Procedure) string {
 	}
 	sums := &s.Speaks.Worked.Sums
 	text := fmt.Sprintf(s.Words.Checked, w.Acts, what, len(w.Words), len(p.Steps))
-	return page.Worked(text, page.Computed{Title: fmt.Sprintf(sums.How, w.Acts), Working: working.Working{
+	return page.Worked(text, page.Computed{Title: fmt.Sprintf(sums.How, strconv.Itoa(w.Acts)), Working: working.Working{
 		Formula: sums.Checked, Put: fmt.Sprintf("%d + %d + %d", w.Acts-calls-derived, calls, derived), Result: strconv.Itoa(w.Acts), Source: sums.Page,
 		Terms: []working.Term{{Sign: strconv.Itoa(len(w.Words)), Words: sums.Words}, {Sign: strconv.Itoa(len(p.Steps)), Words: sums.All}},
 	}})

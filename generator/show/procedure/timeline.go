@@ -78,10 +78,12 @@ type UnitTime struct {
 	Work, Bay, Note string // Note: how much of it is waiting; "" for none
 }
 
+// unitTimes are the times of a procedure: one where all units take as long, else
+// one for each row.
 func (s *Pages) unitTimes(p *model.Procedure, rows []schedule.Row) []UnitTime {
 	var out []UnitTime
+	w := &s.Speaks.TimeLine
 	for _, r := range rows {
-		w := &s.Speaks.TimeLine
 		out = append(out, UnitTime{
 			When: s.units(p, r), Cases: optionCases(r.Where),
 			Work: page.Worked(page.Duration(schedule.Rough(r.Work)), workWorked(w, r.Plan)),
@@ -89,7 +91,16 @@ func (s *Pages) unitTimes(p *model.Procedure, rows []schedule.Row) []UnitTime {
 			Note: waited(w, s.Words.OfThatWaits, r.Waits, planWaits(r.Plan)),
 		})
 	}
+	if first := out[0]; !slices.ContainsFunc(out, func(t UnitTime) bool { return !t.sameTime(first) }) {
+		return []UnitTime{{Work: first.Work, Bay: first.Bay, Note: first.Note}}
+	}
 	return out
+}
+
+// sameTime says that two kinds of units take as long, by the same workings: what
+// their time line tells apart may be how one phase shares its time out.
+func (t UnitTime) sameTime(o UnitTime) bool {
+	return t.Work == o.Work && t.Bay == o.Bay && t.Note == o.Note
 }
 
 // phaseSays is what else is said of a phase's time.

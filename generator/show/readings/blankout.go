@@ -5,7 +5,6 @@ import (
 	"crypto/sha256"
 	"fmt"
 	"html"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -266,16 +265,15 @@ func (x *exercise) text(b *model.Block, left []quantity.Dimension) page.HTML {
 	return page.HTML(strings.TrimSpace(out.String()))
 }
 
-var tag = regexp.MustCompile(`<[^>]*>`)
-
 // gaps puts gaps into the text of a piece of HTML, between its tags.
 func (x *exercise) gaps(markup string, left []quantity.Dimension) string {
 	var out strings.Builder
-	from := 0
-	for _, t := range append(tag.FindAllStringIndex(markup, -1), []int{len(markup), len(markup)}) {
-		out.WriteString(x.gapsOf(markup[from:t[0]], left))
-		out.WriteString(markup[t[0]:t[1]])
-		from = t[1]
+	for r := range model.Runs(markup) {
+		if r.Mark {
+			out.WriteString(r.Markup)
+		} else {
+			out.WriteString(x.gapsOf(r.Markup, left))
+		}
 	}
 	return out.String()
 }

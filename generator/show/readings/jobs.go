@@ -24,7 +24,7 @@ func (r *Readings) RecordWithNames(j *model.Job) *jobs.Record {
 		}
 	}
 	fit := r.staff.Fitness(j)
-	for _, mark := range fit.Marks() {
+	for _, mark := range fit.Marks(&r.words.Marks) {
 		v.Marks = append(v.Marks, r.words.MarkedJob+": "+mark)
 	}
 	return v

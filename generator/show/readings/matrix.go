@@ -33,9 +33,18 @@ func marksOf(w *words.Readings) []*Mark {
 	}
 }
 
-func (r *Readings) markOf(state training.State) *Mark {
+// classOf is how somebody stands: by the state of the reading, and acts where it is
+// good and something else is left to do.
+func classOf(x *training.Standing) string {
+	if x.State == training.Good && !x.Done() {
+		return "acts"
+	}
+	return string(x.State)
+}
+
+func (r *Readings) markOf(class string) *Mark {
 	for _, m := range marksOf(r.words) {
-		if m.Class == string(state) {
+		if m.Class == class {
 			return m
 		}
 	}
@@ -53,10 +62,7 @@ func (r *Readings) mark() {
 	for _, p := range r.here {
 		for i := range r.standings[p] {
 			x := &r.standings[p][i]
-			n := rank[string(x.State)]
-			if x.State == training.Good && !x.Done() {
-				n = rank["acts"]
-			}
+			n := rank[classOf(x)]
 			at := cell{p, x.Reading.Procedure}
 			if was := r.marks[at]; was == nil || n < rank[was.Class] {
 				r.marks[at] = all[n]

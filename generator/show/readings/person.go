@@ -90,6 +90,8 @@ func (r *Readings) roleHeld(p *model.Person, g *model.Gained) RoleHeld {
 	}
 	until, runs := training.Until(g)
 	switch {
+	case !g.Ended.IsZero() && !r.Today.Before(g.Ended):
+		v.Ends, v.Out = r.withdrawn(p, g), !r.staff.HoldsRole(p, g.ID, r.Today)
 	case !runs:
 	case until.Before(r.Today):
 		v.Ends, v.Out = r.ends(p, g.To, fmt.Sprintf(r.words.RanOutOn, until), until), !r.staff.HoldsRole(p, g.ID, r.Today)
@@ -111,13 +113,10 @@ func (r *Readings) plansOf(up string, p *model.Person) []PlanOf {
 		}
 		number++
 		plan := &out[len(out)-1]
-		v := Standing{Link: r.Link(up, x.Reading.Procedure), Mark: r.markOf(x.State), Number: number, Left: r.left(x)}
+		v := Standing{Link: r.Link(up, x.Reading.Procedure), Mark: r.markOf(classOf(x)), Number: number, Left: r.left(x)}
 		if x.Done() {
 			plan.Done = append(plan.Done, v)
 			continue
-		}
-		if x.State == training.Good {
-			v.Mark = r.markOf("acts")
 		}
 		plan.Next = append(plan.Next, v)
 	}

@@ -30,6 +30,10 @@ type ProcedureReaders struct {
 	Callers  []page.Link // what performs it, at any depth
 	Changed  []Moved
 	Jobs     *jobs.Jobs // that were done by it; nil where none was
+
+	Revisions   []Revised
+	Inspections []Inspection
+	InspectBy   string
 }
 
 // Crew is who may do a job on the site's day, by the roles in the files.
@@ -77,6 +81,7 @@ func (r *Readings) Procedure(p *model.Procedure) *ProcedureReaders {
 	v.May = r.crew(v.Up, p)
 	v.Readers = r.readers(v.Up, p)
 	v.Jobs = r.jobsTable(v.Up, r.Done(p), false)
+	v.Revisions, v.Inspections, v.InspectBy = r.revised[p], r.inspected[p], r.inspectBy[p]
 	for _, person := range r.here {
 		if last := r.last[cell{person, p}]; last != nil && r.holds[last] {
 			v.Stale = append(v.Stale, personLink(v.Up, person))
@@ -250,7 +255,7 @@ func (r *Readings) since(p *model.Procedure, print string, book *fingerprint.Cac
 		}
 		m.Since = fmt.Sprintf(r.words.ReadRevision, rev.Number)
 		if was, kept := fingerprint.Kept(rev); kept {
-			m.Unkept, m.Steps = false, fingerprint.Changes(was, book.Beside(p, was))
+			m.Unkept, m.Steps = false, fingerprint.Changes(was, book.Beside(p, was), &r.words.Changes)
 		}
 	}
 	return m

@@ -41,6 +41,9 @@ type Readings struct {
 	marks      map[cell]*Mark
 	changed    map[*model.Procedure][]Moved
 	doneBy     map[*model.Person][]*model.Job
+	revised    map[*model.Procedure][]Revised
+	inspected  map[*model.Procedure][]Inspection
+	inspectBy  map[*model.Procedure]string
 }
 
 // cell is a field of the matrix.
@@ -85,6 +88,8 @@ func Of(s *procedure.Pages) *Readings {
 	r.mark()
 	r.bookDoers()
 	r.changed = r.moved(fingerprint.NewCache())
+	r.bookRevisions()
+	r.bookInspections()
 	return r
 }
 
@@ -131,7 +136,7 @@ type ReadingsFront struct {
 	Training *words.Readings
 	Note     string
 	First    []PersonLine // one line a person, the most pressing first
-	Late     []Pile       // overdue, stale, due
+	Late     []Pile       // overdue, stale, due, acts left
 	Roles    []Renewal
 	Plans    []page.Link
 	People   []page.Link
@@ -142,10 +147,10 @@ type ReadingsFront struct {
 type PersonLine struct {
 	Person page.Link
 	By     string
-	Counts []int // overdue, stale, due
+	Counts []int // overdue, stale, due, acts left
 }
 
-// Pile is what is overdue, stale or due, by person and plan.
+// Pile is what is overdue, stale, due or read with acts left, by person and plan.
 type Pile struct {
 	Mark  *Mark
 	Heaps []Heap
@@ -178,8 +183,8 @@ func (r *Readings) Front() *ReadingsFront {
 	v := &ReadingsFront{
 		Frame: r.frame("index.html", r.words.Front), Training: r.words, Note: fmt.Sprintf(r.words.FrontNote, r.Today), Plans: r.PlanLinks(""),
 	}
-	for _, state := range []training.State{training.Overdue, training.Stale, training.Due} {
-		v.Late = append(v.Late, r.pile(state))
+	for _, class := range []string{"overdue", "stale", "due", "acts"} {
+		v.Late = append(v.Late, r.pile(class))
 	}
 	v.First = r.firstLines(v.Late)
 	v.Roles = r.renewals("", nil)
@@ -221,13 +226,13 @@ func (r *Readings) firstLines(piles []Pile) []PersonLine {
 	return out
 }
 
-func (r *Readings) pile(state training.State) Pile {
-	pile := Pile{Mark: r.markOf(state)}
+func (r *Readings) pile(class string) Pile {
+	pile := Pile{Mark: r.markOf(class)}
 	for _, p := range r.here {
 		var of *model.Plan
 		for i := range r.standings[p] {
 			x := &r.standings[p][i]
-			if x.State != state {
+			if classOf(x) != class {
 				continue
 			}
 			if of != x.Plan.To {

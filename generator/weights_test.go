@@ -1,0 +1,90 @@
+package generator_test
+
+import (
+	"fmt"
+	"path"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"baybinder/generator"
+	"baybinder/generator/bigmanual"
+)
+
+// mostPage is what a page may weigh as it stands in the folder, in bytes; the
+// front of a large manual may weigh twice as much. A kB is 1,024 bytes, as it is
+// for the script and the style.
+const mostPage, mostFront = 100 << 10, 200 << 10
+
+// TestPagesAreLight weighs every page of the demo.
+func TestPagesAreLight(t *testing.T) {
+	t.Parallel()
+	all := pages(t, demoSite(t))
+	for name, data := range all {
+		if path.Ext(name) == ".html" && len(data) > mostPage {
+			t.Errorf("%s weighs %d bytes; %d are allowed", name, len(data), mostPage)
+		}
+	}
+	if len(all["labels-2.html"]) == 0 {
+		t.Error("the labels are one page")
+	}
+}
+
+// TestTheFrontOfALargeManual: the front grows with the machines and what is
+// done on them, and not with the number of procedures; the writer's list is in
+// parts, each light, and nothing of it is lost.
+func TestTheFrontOfALargeManual(t *testing.T) {
+	t.Parallel()
+	sizes := map[int]int{}
+	for _, n := range []int{300, 1500} {
+		from, to := filepath.Join(t.TempDir(), "manual"), filepath.Join(t.TempDir(), "site")
+		must(t, bigmanual.Write(from, n, 1))
+		_, err := generator.Build(generator.Options{Manual: from, To: to, Today: demoDay})
+		must(t, err)
+		all := pages(t, to)
+		sizes[n] = len(all["index.html"])
+		for name, data := range all {
+			if strings.HasPrefix(name, "snags") && len(data) > mostPage {
+				t.Errorf("%d procedures: %s weighs %d bytes", n, name, len(data))
+			}
+		}
+	}
+	if sizes[1500] > mostFront || sizes[1500] > sizes[300]*11/10 {
+		t.Errorf("the front weighs %d bytes at 300 procedures and %d at 1,500", sizes[300], sizes[1500])
+	}
+}
+
+// TestTheWritersListInParts: a manual with many findings has each of them on
+// one page of the list, and every page leads to all.
+func TestTheWritersListInParts(t *testing.T) {
+	t.Parallel()
+	files := map[string]string{"shop.yaml": "title: Shop\n"}
+	for i := range 60 {
+		files[fmt.Sprintf("procedures/job-%d.md", i)] = fmt.Sprintf("---\ntitle: Job %d\n---\n## Work\n\n", i) + strings.Repeat("1. Rinse the floor as needed.\n", 10)
+	}
+	all := pages(t, smallSite(t, files))
+	told := regexp.MustCompile(`procedures/(job-\d+\.md:\d+):\d+</code>\s*[^[]*\[vague\]`)
+	var lines []string
+	parts := 0
+	for name, data := range all {
+		if !strings.HasPrefix(name, "snags") {
+			continue
+		}
+		parts++
+		for _, m := range told.FindAllStringSubmatch(string(data), -1) {
+			lines = append(lines, m[1])
+		}
+		if n := strings.Count(string(data), `aria-current="page"`); n != 2 {
+			t.Errorf("%s says %d times which part it is", name, n)
+		}
+		if !strings.Contains(string(data), `snags.html" aria-current="true"`) {
+			t.Errorf("%s does not stand under its tab", name)
+		}
+	}
+	slices.Sort(lines)
+	if n := len(lines); parts < 3 || n != 600 || len(slices.Compact(lines)) != 600 {
+		t.Errorf("%d parts have %d findings", parts, n)
+	}
+}
