@@ -214,7 +214,7 @@ func TestBadInputAtTheBay(t *testing.T) {
 	says(t, ctx, `document.querySelector('.at-hand').textContent`, "set back by 30 min")
 	says(t, ctx, `document.querySelector('.at-hand').textContent`, "revision zz")
 
-	js[any](t, ctx, `var other = JSON.parse(localStorage.getItem(window.baybinder.page.store.key)); other.saved += 1000; delete other.steps[step('1.3').id];
+	js[any](t, ctx, `var other = JSON.parse(localStorage.getItem(window.baybinder.page.store.key)); other.saved += 1000; delete other.steps[step('1.3').id]; other.stamps['steps/' + step('1.3').id] = other.saved;
 		dispatchEvent(new StorageEvent('storage', { key: window.baybinder.page.store.key, newValue: JSON.stringify(other) })); 0`)
 	says(t, ctx, `document.querySelector('.at-hand').textContent`, "another tab")
 	says(t, ctx, `strip()`, "Done 2 of")

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/kept"
 	"baybinder/generator/check"
 	"baybinder/generator/model"
 	"baybinder/generator/offers"
@@ -25,19 +26,22 @@ type Options struct {
 	Waiting  func(who string)   // told for whom a build waits that wants the same folder; may be nil
 	Progress func(done, of int) // told after each page that is written; may be nil
 
+	Kept *kept.Store // what earlier runs worked out; nil for nothing
+
 	unsaved map[string]string // what an editor holds over the files, by path inside the manual
 }
 
 // Result is what a run found and wrote.
 type Result struct {
 	Tree          *source.Tree
-	Manual        *model.Manual
-	Walks         *walk.Result      // what every step does, and where things stand
-	Findings      []finding.Finding // in their order
-	Pages         int               // pages published
-	Kept          []string          // files in the site's folder that the program did not write
-	ReadingsPages int               // pages of the readings
-	KeptReadings  []string          // files in the readings' folder that the program did not write
+	Manual        *model.Manual // nil where nothing had changed since an earlier build, as Walks
+	Walks         *walk.Result  // what every step does, and where things stand
+	Verdict                     // what is told of it
+	Unchanged     bool          // the site stands as an earlier build of the same wrote it
+	Pages         int           // pages published
+	Kept          []string      // files in the site's folder that the program did not write
+	ReadingsPages int           // pages of the readings
+	KeptReadings  []string      // files in the readings' folder that the program did not write
 
 	bound *bind.Bound
 	whole []finding.Finding // found in the manual as a whole, before any is softened
@@ -45,11 +49,11 @@ type Result struct {
 }
 
 // Errors is the number of errors that were found.
-func (r *Result) Errors() int { return finding.Errors(r.Findings) }
+func (v *Verdict) Errors() int { return finding.Errors(v.Findings) }
 
 // Stopped says that an error keeps the site from being published. One in what is
 // recorded of people and jobs does not.
-func (r *Result) Stopped() bool { return slices.ContainsFunc(r.Findings, finding.Finding.Stops) }
+func (v *Verdict) Stopped() bool { return slices.ContainsFunc(v.Findings, finding.Finding.Stops) }
 
 // Check reads, binds and checks a manual. The error says that there is none to
 // read; what is wrong inside it is in the findings.
@@ -61,12 +65,29 @@ func Check(o Options) (*Result, error) {
 	return checkTree(tree, o), nil
 }
 
+// Judge tells what Check finds. Where the manual, the day and the program are
+// those of an earlier run, it tells what was found then.
+func Judge(o Options) (*Verdict, error) {
+	tree, err := source.ReadOver(o.Manual, o.unsaved)
+	if err != nil {
+		return nil, err
+	}
+	m := memoryOf(tree, o)
+	if v := m.verdict(); v != nil {
+		return v, nil
+	}
+	r := checkTree(tree, o)
+	m.told(&r.Verdict)
+	return &r.Verdict, nil
+}
+
 func checkTree(tree *source.Tree, o Options) *Result {
 	bound := bind.All(tree)
 	r := &Result{Tree: tree, Manual: bound.Manual, Walks: walk.All(bound.Manual), bound: bound}
 	r.whole = check.Whole(r.context(o))
 	r.own = slices.Concat(bound.Findings, r.Walks.Findings(r.Manual), check.Procedures(r.context(o)))
 	r.settle()
+	r.count()
 	return r
 }
 
@@ -85,17 +106,31 @@ func (r *Result) settle() {
 }
 
 // Build checks a manual and publishes its site. Where an error stops it
-// nothing is published and the last good site stays. The error says that the
-// run itself failed.
+// nothing is published and the last good site stays. Where an earlier build of
+// the same wrote the site, and it stands as it was written, nothing is done
+// again. The error says that the run itself failed.
 func Build(o Options) (*Result, error) {
-	r, err := Check(o)
-	if err != nil || r.Stopped() {
-		return r, err
+	tree, err := source.ReadOver(o.Manual, o.unsaved)
+	if err != nil {
+		return nil, err
+	}
+	m := memoryOf(tree, o)
+	if r := m.built(); r != nil {
+		return r, nil
+	}
+	r := checkTree(tree, o)
+	m.told(&r.Verdict)
+	if r.Stopped() {
+		return r, nil
 	}
 	r.Walks.Forget()
 	staged, err := stage(context.Background(), r, o, pagesOf(r, o))
 	if err != nil {
 		return r, err
 	}
-	return r, staged.commit(r)
+	if err := staged.commit(r); err != nil {
+		return r, err
+	}
+	m.published(r)
+	return r, nil
 }

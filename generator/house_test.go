@@ -29,7 +29,7 @@ var bare = []string{"theme/signs"}
 
 // hands are the packages that may touch files; a name with a slash at its end
 // is a whole room.
-var hands = []string{"generator", "generator/read/source", "generator/show/publish", "generator/base/atomicfile", "generator/base/ledger", "generator/base/needed", "generator/base/turn", "generator/command/", "generator/bigmanual", "cmd/"}
+var hands = []string{"generator", "generator/read/source", "generator/show/publish", "generator/base/atomicfile", "generator/base/kept", "generator/base/ledger", "generator/base/needed", "generator/base/turn", "generator/command/", "generator/bigmanual", "cmd/"}
 
 // clocks are the packages that may ask what time it is: the day that dated
 // rules use is passed in at the top.

@@ -68,7 +68,7 @@ func give(t *testing.T, folder, day, procedure string) {
 	date, _ := model.ParseDate(day)
 	r, err := generator.Check(generator.Options{Manual: folder, Today: date})
 	must(t, err)
-	_, err = issue.Run(r.Manual, r.Findings, issue.Order{Folder: folder, Procedures: []string{procedure}, Date: date, Reason: "For the test.", Written: "h-p", Checked: "h-p", Readers: "reread"})
+	_, err = issueNow(r.Manual, r.Findings, issue.Order{Folder: folder, Procedures: []string{procedure}, Date: date, Reason: "For the test.", Written: "h-p", Checked: "h-p", Readers: "reread"})
 	must(t, err)
 }
 
@@ -79,7 +79,7 @@ func set(t *testing.T, folder, day, row, by string) {
 	r, err := generator.Check(generator.Options{Manual: folder, Today: date})
 	must(t, err)
 	w := strings.Fields(row)
-	_, err = training.Record(r.Manual, training.Entry{Folder: folder, Person: w[0], Procedure: w[1], Act: w[2], By: by, Date: date})
+	_, err = training.RecordAll(r.Manual, folder, []training.Entry{{Folder: folder, Person: w[0], Procedure: w[1], Act: w[2], By: by, Date: date}})
 	must(t, err)
 }
 

@@ -103,7 +103,11 @@ func (p *printedTimes) rows(page *html.Node) []unitRow {
 	bays := ofWorkAndBay.FindAllStringSubmatch(textOf(before), -1)
 	for i, div := range all(line[0], false, func(n *html.Node) bool { return n.Data == "div" }) {
 		r := unitRow{cases: attr(div, "data-cases")}
-		r.bay, _ = secondsIn(bays[i][1])
+		said := bays[0] // the one time of all kinds
+		if len(bays) > 1 {
+			said = bays[i]
+		}
+		r.bay, _ = secondsIn(said[1])
 		for _, li := range all(div, false, func(n *html.Node) bool { return n.Data == "li" }) {
 			m := fromAndTo.FindStringSubmatch(textOf(li.LastChild))
 			from, _ := secondsIn(m[1])

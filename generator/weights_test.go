@@ -13,9 +13,10 @@ import (
 	"baybinder/generator/bigmanual"
 )
 
-// mostPage is what a page may weigh, in bytes as it stands in the folder; the
-// front of a large manual may weigh twice as much.
-const mostPage, mostFront = 100_000, 200_000
+// mostPage is what a page may weigh as it stands in the folder, in bytes; the
+// front of a large manual may weigh twice as much. A kB is 1,024 bytes, as it is
+// for the script and the style.
+const mostPage, mostFront = 100 << 10, 200 << 10
 
 // TestPagesAreLight weighs every page of the demo.
 func TestPagesAreLight(t *testing.T) {

@@ -3,6 +3,7 @@ package main
 import "baybinder/generator"
 
 type checkCommand struct {
+	freshFlag
 	Report string `enum:"text,sarif" default:"text" placeholder:"text|sarif" help:"How to say it: text, or sarif (SARIF 2.1.0, for editors and reviews)."`
 	All    bool   `help:"Say every finding; without it, a text shows the first few of each kind."`
 }
@@ -15,7 +16,9 @@ func (*checkCommand) Help() string {
 
 // Run tells of what is wrong in the manual.
 func (c *checkCommand) Run(g *globals, d *output) error {
-	r, err := generator.Check(g.options())
+	o := g.options()
+	o.Kept = c.kept()
+	r, err := generator.Judge(o)
 	if err != nil {
 		return err
 	}
@@ -30,6 +33,6 @@ func (c *checkCommand) Run(g *globals, d *output) error {
 	if c.Report == "text" {
 		d.notIssued(r)
 	}
-	d.progress("%s checked.", count(len(r.Manual.Procedures), "procedure"))
+	d.progress("%s checked.", count(r.Procedures, "procedure"))
 	return verdict(r)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"time"
@@ -12,6 +13,7 @@ import (
 
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/kept"
 	"baybinder/generator/model"
 )
 
@@ -25,6 +27,24 @@ type globals struct {
 // siteFlag is the flag of the commands that write or show the site.
 type siteFlag struct {
 	To string `default:"public" placeholder:"FOLDER" help:"The site's folder (default: public)."`
+}
+
+// freshFlag is the flag of the commands that remember what they worked out.
+type freshFlag struct {
+	Fresh bool `help:"Work everything out anew, whatever earlier runs worked out."`
+}
+
+// kept is what earlier runs worked out, in the user's cache; nothing where there
+// is no such folder.
+func (f freshFlag) kept() *kept.Store {
+	if f.Fresh {
+		return nil
+	}
+	cache, err := os.UserCacheDir()
+	if err != nil {
+		return nil
+	}
+	return kept.Here(filepath.Join(cache, "baybinder", "kept"))
 }
 
 // day is a date on the command line.

@@ -187,19 +187,13 @@ func (s *issuing) toKnow(readers, names string) {
 }
 
 // notIssued says how many procedures in use have no revision.
-func (d *output) notIssued(r *generator.Result) {
-	n, of := len(issue.Unissued(r.Manual)), 0
-	for _, p := range r.Manual.Procedures {
-		if p.Issued() {
-			of++
-		}
-	}
-	if n == 0 {
+func (d *output) notIssued(r *generator.Verdict) {
+	if r.Unissued == 0 {
 		return
 	}
 	are := "are"
-	if n == 1 {
+	if r.Unissued == 1 {
 		are = "is"
 	}
-	d.say("Of %s %d %s not issued yet: baybinder issue --all --reason \"First issue\"", count(of, "procedure"), n, are)
+	d.say("Of %s %d %s not issued yet: baybinder issue --all --reason \"First issue\"", count(r.InUse, "procedure"), r.Unissued, are)
 }

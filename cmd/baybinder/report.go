@@ -7,17 +7,17 @@ import (
 )
 
 // findings tells of what was found, for people.
-func (d *output) findings(r *generator.Result, all bool) error {
+func (d *output) findings(r *generator.Verdict, all bool) error {
 	return finding.Text(d.out, r.Findings, finding.TextOptions{All: all, First: check.Causes()})
 }
 
 // sarif tells of what was found, for programs.
-func (d *output) sarif(r *generator.Result) error {
+func (d *output) sarif(r *generator.Verdict) error {
 	return finding.SARIF(d.out, r.Findings, check.Catalogue())
 }
 
 // verdict is how a check ends.
-func verdict(r *generator.Result) error {
+func verdict(r *generator.Verdict) error {
 	if r.Errors() > 0 {
 		return errFound
 	}

@@ -7,6 +7,7 @@ import (
 	"net/url"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"strconv"
 	"strings"
 	"testing"
@@ -63,6 +64,7 @@ func TestScripts(t *testing.T) {
 
 // setup gives each script room for the servers that it starts.
 func setup(env *testscript.Env) error {
+	env.Setenv("XDG_CACHE_HOME", filepath.Join(env.WorkDir, ".cache"))
 	env.Values["servers"] = map[string]*running{}
 	return nil
 }

@@ -78,6 +78,8 @@ func timeKnown(s *model.Step) bool {
 	for _, link := range s.Links {
 		hold, is := link.To.(*model.Hold)
 		switch {
+		case link.Kind.Stops && (link.Bad || is && hold.Lost("kind")):
+			return true // it may be a wait
 		case is && hold.Kind == "wait", link.Kind.Act == model.Call, link.Kind.Act == model.Reverse:
 			known = true
 		case link.Kind.Act != model.NoAct:

@@ -77,12 +77,11 @@ func (t *tally) add(list model.List, id string) { t.used[use{list, id}] = true }
 // bad notes a link that could not be bound: what it would have used, and what
 // comes with that, is in doubt.
 func (t *tally) bad(link *model.Link) {
-	if link.Kind == model.UnknownLink {
+	if link.Odd || link.Kind == model.UnknownLink {
 		_, id, _ := model.SplitAddress(link.Address)
 		for _, list := range reconciled {
 			t.add(list.list, id)
 		}
-		return
 	}
 	t.doubt[link.Kind.List] = true
 	switch {

@@ -38,7 +38,7 @@ func pouredInstead(links []*model.Link, right *model.Supply) *model.Supply {
 	var other *model.Supply
 	for _, l := range links {
 		s, is := l.To.(*model.Supply)
-		unsure := l.Bad && (l.Kind == model.UnknownLink || l.Kind.Target == model.ToSupply)
+		unsure := l.Bad && (l.Odd || l.Kind == model.UnknownLink || l.Kind.Target == model.ToSupply)
 		if unsure || s == right || is && s.Lost("unit") {
 			return nil
 		}

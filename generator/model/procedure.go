@@ -255,6 +255,7 @@ type Link struct {
 	Sign byte // '#', '=', '!' or 0: what stands before Frag
 	Not  bool // when:!OPTION
 	Bad  bool // it could not be bound: what rests on it is not judged
+	Odd  bool // its kind is none of the table's; Kind is what it was probably meant to be
 
 	Near Named // of a link that could not be bound, what it was probably meant for; else nil
 }

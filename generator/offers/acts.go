@@ -264,6 +264,9 @@ func (d *drawing) fluids() {
 			s.detail = f.Capacity.String()
 			if f.Supply.To != nil {
 				s.need("supply", f.Supply.To)
+				if !f.Capacity.IsZero() {
+					s.amounts = map[model.Named]string{f.Supply.To: f.Capacity.String()}
+				}
 			}
 			d.add(closes, s, "it is "+d.since(f))
 		}

@@ -3,8 +3,10 @@ package offers
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"baybinder/generator/base/parallel"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 )
@@ -16,10 +18,10 @@ func (b *Bench) Offers(slot Slot) []Offer {
 	if d == nil {
 		return nil
 	}
-	written := d.written.found
+	written, above := d.written.found, b.callersOf(slot.Procedure)
 	parallel.Each(len(d.offers), func(i int) {
 		if o := &d.offers[i]; o.Possible() {
-			b.weigh(o, slot, written)
+			b.weigh(o, slot, written, above)
 		}
 	})
 	slices.SortStableFunc(d.offers, func(x, y Offer) int { return x.order() - y.order() })
@@ -134,6 +136,42 @@ func (d *drawing) since(n model.Named) string {
 // add notes an offer; its sentence says the act first.
 func (d *drawing) add(rank int, s *sentence, why string) {
 	o := s.offer()
+	if units := d.someUnits(s.entry); units != "" {
+		o.Detail = strings.TrimPrefix(o.Detail+"; "+units, "; ")
+	}
 	o.rank, o.Why = rank*10, why
 	d.offers = append(d.offers, o)
+}
+
+// someUnits says which units have a thing; "" where all have it. The condition
+// itself is not written: an act on the thing implies it.
+func (d *drawing) someUnits(n model.Named) string {
+	c := onlyWith(n)
+	name, known := d.machine.Option(c.Option)
+	if !known {
+		return ""
+	}
+	w := &language.Of(d.Manual().Shop.Language).Words
+	if c.Not {
+		return fmt.Sprintf(w.NotOn, name)
+	}
+	return fmt.Sprintf(w.OnlyOn, name)
+}
+
+func onlyWith(n model.Named) model.Condition {
+	switch n := n.(type) {
+	case *model.Part:
+		return n.OnlyWith
+	case *model.Fastener:
+		return n.OnlyWith
+	case *model.Fluid:
+		return n.OnlyWith
+	case *model.Setting:
+		return n.OnlyWith
+	case *model.Energy:
+		return n.OnlyWith
+	case *model.Point:
+		return n.OnlyWith
+	}
+	return model.Condition{}
 }

@@ -54,7 +54,7 @@ func (b *Bench) list(p *model.Procedure, f finding.Finding) []Mend {
 	for _, h := range model.SuppliedHazards([]*model.Link{l}) {
 		needs = append(needs, Need{model.LinkHazard, h})
 	}
-	edits := b.grown(p, needs)
+	edits := b.grown(p, needs, nil)
 	if len(edits) == 0 {
 		return nil
 	}

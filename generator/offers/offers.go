@@ -14,14 +14,17 @@
 //
 // An offer holds only what the machine file and the registers say: a hazard, a
 // hold or a tool is in its sentence where an entry is `of` that energy, or fits
-// that fastener, and a tool that the procedure lists goes before another. What
+// that fastener, and a tool that the procedure lists goes before another. Of a fluid
+// as much is listed as the circuit holds. What only some units have is said in the
+// detail; no condition is written, for the act implies it. What
 // its sentence names it adds to the lists, and to `needs` the roles of its
 // tools. Points are switched off and locked in one step. Of fasteners that hold
 // parts, none is offered to be undone by itself: they come with the part. A part
 // that has `renew-with` is offered to be taken off as ever: whether it is worn
 // is for the writer to say. A procedure is offered to be performed where it
-// leaves or expects something by name. Findings of callers are not tried: they
-// are the check's to tell.
+// leaves or expects something by name. Of what performs the procedure, the first
+// four are tried with each offer: what would be found in them is named with it;
+// that of others is the check's to tell.
 package offers
 
 import (
@@ -90,7 +93,8 @@ type Offer struct {
 	Brings   []finding.Finding // what would be found elsewhere, or left undone, once it is written
 	Edits    []Edit            // what taking it changes: the step, and the lists of the front matter
 
-	rank int
+	rank    int
+	amounts map[model.Named]string // of supplies, as the list of the front matter has them
 }
 
 // Possible says that the act can be done at the place as things stand there.

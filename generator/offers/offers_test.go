@@ -187,6 +187,75 @@ func TestWhatIsInTheWay(t *testing.T) {
 	}
 }
 
+// offered is the offer of an act behind a step.
+func offered(t *testing.T, files map[string]string, step, address string) offers.Offer {
+	t.Helper()
+	list := at(t, files, step)
+	i := slices.IndexFunc(list, func(o offers.Offer) bool { return o.Address == address })
+	if i < 0 {
+		t.Fatalf("%s is not offered", address)
+	}
+	return list[i]
+}
+
+// What an offer does to a procedure that performs this one is named with it: its
+// lid cannot come off any more once the seat is back.
+func TestWhatAnOfferBringsToCallersIsNamed(t *testing.T) {
+	machine := strings.NewReplacer("guards: [power]", "mass: 1 kg", "held-by: { bolt: 4 }, ", "", "held-by: { bolt: 2 }, ", "").Replace(rig)
+	files := manual(machine,
+		strings.Replace(strings.Replace(begun, "for: rig\n", "for: rig\nleaves: { seat: off }\n", 1), "1. Clean the seat.", "1. [Take the seat off](remove:seat).", 1))
+	files["procedures/caller.md"] = "---\ntitle: Caller\nfor: rig\n---\n\n## Work\n\n1. [Do the job](do:job).\n2. [Take the lid off](remove:lid).\n3. [Put it back](refit:lid).\n4. [And the seat](refit:seat).\n"
+	for _, f := range found(files) {
+		if f.Level == finding.Error {
+			t.Fatalf("%s: %s", f.Code, f.Message)
+		}
+	}
+	back := offered(t, files, "2.1", "refit:seat")
+	var brought []string
+	for _, f := range back.Brings {
+		if f.At.Path() == "procedures/caller.md" {
+			brought = append(brought, f.Code)
+		}
+	}
+	if !slices.Contains(brought, "not-reachable") {
+		t.Errorf("the caller would have %q, and in the way is %q", brought, back.InTheWay)
+	}
+	for _, f := range offered(t, files, "3.1", "isolate:plug").Brings {
+		if f.At.Path() == "procedures/caller.md" && f.Code == "not-reachable" {
+			t.Errorf("what stood before is named: %s", f.Message)
+		}
+	}
+}
+
+// What only some units have is said, and no condition is written: the act implies
+// it. A fluid is listed with what its circuit holds.
+func TestUnitsAndLitresOfAnOffer(t *testing.T) {
+	machine := strings.Replace(rig, "name: Rig\n", "name: Rig\noptions: { cab: Enclosed cab }\n", 1) +
+		"fluids:\n  coolant: { name: coolant, supply: antifreeze, capacity: 4 L, only-with: cab }\n"
+	machine = strings.Replace(machine, "  seat: { name: seat,", "  seat: { name: seat, only-with: cab,", 1)
+	job := strings.Replace(begun, "1. Clean the seat.", "1. [Drain it](drain:coolant).", 1)
+	for front, want := range map[string]string{"": "supplies: [antifreeze: 4 L]", "supplies: [gasket]\n": "supplies: [gasket, antifreeze: 4 L]", "supplies: { gasket: 2 }\n": "supplies: { gasket: 2, antifreeze: 4 L }",
+		"supplies:\n  - gasket\n": "  - antifreeze: 4 L", "supplies:\n  gasket: 2\n": "  antifreeze: 4 L"} {
+		files := manual(machine, strings.Replace(job, "for: rig\n", "for: rig\n"+front, 1))
+		files["register/supplies.yaml"] += "antifreeze: { name: antifreeze, unit: L }\n"
+		fill := offered(t, files, "2.1", "fill:coolant")
+		if text := take(files, fill)["procedures/job.md"]; !strings.Contains(text, want) {
+			t.Errorf("%q: %s", want, text)
+		}
+		if !strings.Contains(fill.Detail, "only with: Enclosed cab") {
+			t.Errorf("the fluid: %s", fill.Detail)
+		}
+		for _, f := range found(take(files, fill)) {
+			if f.Code == "not-supplied" {
+				t.Error(f.Message)
+			}
+		}
+		if seat := offered(t, files, "2.1", "remove:seat"); !strings.Contains(seat.Detail, "only with: Enclosed cab") || strings.Contains(seat.Sentence, "when:") {
+			t.Errorf("the seat: %s, %s", seat.Detail, seat.Sentence)
+		}
+	}
+}
+
 // An offer holds nothing that no register says.
 func TestNothingIsInvented(t *testing.T) {
 	files := manual(rig, begun)
@@ -235,6 +304,16 @@ func drawMachine(t *rapid.T) string {
 	return b.String()
 }
 
+// drawCaller draws a procedure that performs the job, and goes on from there.
+func drawCaller(t *rapid.T) string {
+	acts := []string{"[Off](remove:seat).", "[Off](remove:lid).", "[On](restore:power).", "[Back](refit:seat).", "[Unlock it](unlock:plug).", "[Drain it](drain:oil)."}
+	text := "---\ntitle: Caller\nfor: rig\n---\n\n## Work\n\n1. [Do the job](do:job).\n"
+	for i := range rapid.IntRange(0, 3).Draw(t, "acts") {
+		text += fmt.Sprintf("%d. %s\n", i+2, rapid.SampledFrom(acts).Draw(t, "act"))
+	}
+	return text
+}
+
 func word(yes bool) string {
 	if yes {
 		return "yes"
@@ -249,6 +328,9 @@ func lastLine(text string) string { return text[strings.LastIndexByte(text, '\n'
 func TestWhatIsTakenBringsWhatWasNamed(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		files := manual(drawMachine(t), begun)
+		for n := range rapid.IntRange(0, 2).Draw(t, "callers") {
+			files[fmt.Sprintf("procedures/caller-%d.md", n)] = drawCaller(t)
+		}
 		for range rapid.IntRange(1, 4).Draw(t, "steps") {
 			b := bench(files)
 			p := b.Procedure("procedures/job.md")

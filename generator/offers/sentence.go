@@ -22,6 +22,7 @@ type sentence struct {
 	acts          []string
 	beside        []string
 	needs         []Need
+	amounts       map[model.Named]string
 }
 
 // say begins a sentence with an act.
@@ -95,7 +96,7 @@ func (s *sentence) offer() Offer {
 	words := append([]string{capital(strings.Join(s.acts, s.And)) + "."}, s.beside...)
 	return Offer{
 		Kind: s.kind, Entry: s.entry, Address: s.address, Label: s.label, Detail: s.detail,
-		Sentence: strings.Join(words, " "), Needs: s.needs,
+		Sentence: strings.Join(words, " "), Needs: s.needs, amounts: s.amounts,
 	}
 }
 

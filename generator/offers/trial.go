@@ -3,6 +3,7 @@ package offers
 import (
 	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -61,8 +62,8 @@ func (b *Bench) asWritten(p *model.Procedure) *tried { return b.try(p.File.Path,
 
 // weigh tries an offer, and says what is in the way and what it brings. found is
 // what is found in the procedure as it stands.
-func (b *Bench) weigh(o *Offer, slot Slot, found []finding.Finding) {
-	lists, step := b.grown(slot.Procedure, o.Needs), Edit{slot.At, slot.Before + o.Sentence + slot.After}
+func (b *Bench) weigh(o *Offer, slot Slot, found []finding.Finding, above callers) {
+	lists, step := b.grown(slot.Procedure, o.Needs, o.amounts), Edit{slot.At, slot.Before + o.Sentence + slot.After}
 	o.Edits = append(lists, step)
 	t := b.try(slot.Procedure.File.Path, Apply(slot.Procedure.File, o.Edits))
 	from := now(slot.At.Start, lists)
@@ -77,6 +78,52 @@ func (b *Bench) weigh(o *Offer, slot Slot, found []finding.Finding) {
 			o.Brings = append(o.Brings, f)
 		}
 	}
+	if o.Possible() {
+		o.Brings = append(o.Brings, above.brought(b, slot.Procedure, t.Procedure)...)
+	}
+}
+
+// callers are the procedures that perform one, with what is found in them as
+// things stand.
+type callers struct {
+	list  []*model.Procedure
+	found map[string]int
+}
+
+// mostCallers is how many callers are looked at with each offer: a writer waits
+// for it.
+const mostCallers = 4
+
+// callersOf are the first callers of a procedure.
+func (b *Bench) callersOf(p *model.Procedure) callers {
+	var c callers
+	for _, q := range b.Manual().Procedures {
+		if len(c.list) < mostCallers && q != p && slices.ContainsFunc(q.Calls, func(l *model.Link) bool { return l.To == model.Named(p) }) {
+			c.list = append(c.list, q)
+		}
+	}
+	if len(c.list) > 0 {
+		c.found = stillThere(b.Walks.TryCallers(p, p, c.list), "", nil)
+	}
+	return c
+}
+
+// brought is what would be found in the callers besides, with a procedure as it
+// would be in place of the one that they perform.
+func (c callers) brought(b *Bench, of, instead *model.Procedure) []finding.Finding {
+	if len(c.list) == 0 {
+		return nil
+	}
+	var out []finding.Finding
+	old := maps.Clone(c.found)
+	for _, f := range b.Walks.TryCallers(of, instead, c.list) {
+		if key := keyOf(f, f.At.Start); old[key] > 0 {
+			old[key]--
+		} else {
+			out = append(out, f)
+		}
+	}
+	return out
 }
 
 // stillThere counts findings by code and by the place that they have once edits
@@ -104,8 +151,8 @@ var lists = []struct{ name, kind string }{
 }
 
 // grown are the edits that add to a procedure's lists what they lack of some
-// needs. What finds no safe place is left to the check to tell.
-func (b *Bench) grown(p *model.Procedure, needs []Need) []Edit {
+// needs, with amounts of those that have one. What finds no safe place is left to the check to tell.
+func (b *Bench) grown(p *model.Procedure, needs []Need, amounts map[model.Named]string) []Edit {
 	var out []Edit
 	if p.Broken || p.Misread {
 		return nil
@@ -113,7 +160,14 @@ func (b *Bench) grown(p *model.Procedure, needs []Need) []Edit {
 	for _, list := range lists {
 		var ids []string
 		for _, n := range needs {
-			if id := n.Entry.Base().ID; n.Kind == list.kind && !listed(p, list.name, id) && !slices.Contains(ids, id) {
+			id, amount := n.Entry.Base().ID, amounts[n.Entry]
+			if n.Kind != list.kind || listed(p, list.name, id) {
+				continue
+			}
+			if amount != "" {
+				id += ": " + amount
+			}
+			if !slices.Contains(ids, id) {
 				ids = append(ids, id)
 			}
 		}

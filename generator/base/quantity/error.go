@@ -316,7 +316,7 @@ func (c cause) mend(piece string) string {
 	case noTolerance:
 		return "write a tolerance above zero, such as 2.0 ± 0.1 mm"
 	case roughLimit:
-		return "write the bounds, such as 4 to 6 bar or at most 6 bar"
+		return mendRough(piece)
 	case mixedFlow:
 		return "write ac or dc once, after the unit"
 	case mixedKinds:

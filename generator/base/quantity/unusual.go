@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"math"
 	"regexp"
 	"strconv"
 	"strings"
@@ -13,6 +14,7 @@ import (
 var (
 	fractionForm = regexp.MustCompile(`^(?:([1-9][0-9]{0,3})[ \x{00A0}\x{2009}\x{202F}]+)?([1-9][0-9]{0,2})/([1-9][0-9]{0,2})`)
 	articleForm  = regexp.MustCompile(`^ (?:the|a|an|this|that|each|its|your|our) `)
+	plainNumber  = regexp.MustCompile(`^([0-9]{1,12}(?:\.[0-9]{1,12})?)((?:[ \x{00A0}].*)?)$`)
 	aboutForm    = regexp.MustCompile(`^(?:about|approx\.|approximately|roughly|ca\.|circa)[ \x{00A0}]`)
 )
 
@@ -115,6 +117,25 @@ func (r *reader) roughly() bool {
 		rest = strings.TrimPrefix(rest, bound)
 	}
 	return aboutForm.MatchString(strings.TrimLeftFunc(rest, isSpace))
+}
+
+// mendRough gives a limit that is only about something its bounds: as given
+// where it has one, else for example one more and one less of the last digit.
+func mendRough(text string) string {
+	for _, bound := range [...]string{"at most ", "at least "} {
+		if rest, has := strings.CutPrefix(text, bound); has {
+			return "write " + bound + aboutForm.ReplaceAllString(rest, "")
+		}
+	}
+	m := plainNumber.FindStringSubmatch(aboutForm.ReplaceAllString(text, ""))
+	if m == nil {
+		return "write the bounds, such as 4 to 6 bar or at most 6 bar"
+	}
+	_, after, _ := strings.Cut(m[1], ".")
+	value, _ := strconv.ParseFloat(m[1], 64) // the pattern has figures alone
+	step := math.Pow10(-len(after))
+	end := func(v float64) string { return strconv.FormatFloat(v, 'f', len(after), 64) }
+	return "write the bounds, such as " + end(value-step) + " to " + end(value+step) + m[2]
 }
 
 // startsWithSpace reports whether a text begins with any kind of space.

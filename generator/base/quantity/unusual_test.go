@@ -81,10 +81,13 @@ func TestAboutIsNoMeasure(t *testing.T) {
 	if err != nil || q.String() != "0.8 L" || !q.About() || q.Base() != mustParse(t, "0.8 L").Base() {
 		t.Errorf("about 0.8 L is %s, %v", q, err)
 	}
-	for _, text := range []string{"about 5 bar", "at most about 5 bar"} {
+	for text, want := range map[string]string{
+		"about 5 bar": "the bounds, such as 4 to 6 bar", "at most about 5 bar": "at most 5 bar",
+		"about 1.25": "the bounds, such as 1.24 to 1.26", "about half": "the bounds, such as 4 to 6 bar or at most 6 bar",
+	} {
 		_, err := quantity.ParseLimit(text, quantity.None)
 		said, ok := err.(*quantity.Error)
-		if !ok || said.Mend() != "write the bounds, such as 4 to 6 bar or at most 6 bar" {
+		if !ok || said.Mend() != "write "+want {
 			t.Errorf("%q: %v", text, err)
 		}
 	}

@@ -21,7 +21,7 @@ func toolboxOf(links []*model.Link) toolbox {
 	for _, link := range links {
 		tool, is := link.To.(*model.Tool)
 		switch {
-		case link.Bad && (link.Kind.Target == model.ToTool || link.Kind == model.UnknownLink):
+		case link.Bad && (link.Kind.Target == model.ToTool || link.Odd || link.Kind == model.UnknownLink):
 			box.unresolved = true
 		case is && tool.Lost("kind", "or"):
 			box.unresolved = true

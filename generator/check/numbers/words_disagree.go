@@ -92,6 +92,8 @@ func (w *orders) meant(link *model.Link) (own, opposite string) {
 		return own, opposite
 	case model.TestLive:
 		return w.On, w.Off
+	case model.NoAct, model.Release, model.Prove, model.Renew, model.Cap, model.Mark, model.Place, model.Clear,
+		model.Alter, model.Reset, model.Bleed, model.Dry, model.Call, model.Reverse: // no other kind orders the opposite
 	}
 	return "", ""
 }
@@ -104,6 +106,7 @@ func (w *orders) cut(n model.Named) (off, on string) {
 		return w.Off + " " + w.Open, w.On + " " + w.Shut
 	case shape.Closed:
 		return w.Off + " " + w.Shut, w.On + " " + w.Open
+	case shape.Unsaid:
 	}
 	return w.Off, w.On
 }

@@ -316,7 +316,9 @@ func TestUnreadableMessages(t *testing.T) {
 
 // BenchmarkAnswers times what a writer waits for, warm, with 1,000 procedures:
 // completion at a step, in an address, hover, definition, the outline, and the
-// findings of one changed procedure. It reports the share that is under 50 ms.
+// findings of one changed procedure. It reports the share that is under 50 ms of
+// the processor's time, which other work on the machine does not stretch; what the
+// check behind it takes meanwhile is in it.
 func BenchmarkAnswers(b *testing.B) {
 	dir := b.TempDir()
 	if err := bigmanual.Write(dir, 1000, 1); err != nil {
@@ -341,7 +343,7 @@ func BenchmarkAnswers(b *testing.B) {
 		c.open(filepath.ToSlash(name), string(text))
 	}
 	c.settled()
-	var times []time.Duration
+	times := make([][]time.Duration, 6)
 	b.ResetTimer()
 	for i := range b.N {
 		name := names[i%len(names)]
@@ -351,7 +353,7 @@ func BenchmarkAnswers(b *testing.B) {
 		step := place(changed, at+4)
 		link := place(changed, strings.Index(changed, "](")+4)
 		doc := map[string]any{"uri": c.uri(name)}
-		for _, q := range []func(){
+		for kind, q := range []func(){
 			func() {
 				c.change(name, changed)
 				c.ask(protocol.MethodTextDocumentDocumentSymbol, map[string]any{"textDocument": doc}, nil)
@@ -370,18 +372,23 @@ func BenchmarkAnswers(b *testing.B) {
 			},
 			func() { c.ask(protocol.MethodTextDocumentFoldingRange, map[string]any{"textDocument": doc}, nil) },
 		} {
-			begun := time.Now()
+			begun := worked()
 			q()
-			times = append(times, time.Since(begun))
+			times[kind] = append(times[kind], worked()-begun)
 		}
 		c.settled()
 	}
 	b.StopTimer()
-	slices.Sort(times)
-	under := sort.Search(len(times), func(i int) bool { return times[i] >= 50*time.Millisecond })
-	b.ReportMetric(100*float64(under)/float64(len(times)), "%-under-50ms")
-	b.ReportMetric(float64(times[len(times)/2].Microseconds())/1000, "median-ms")
-	b.ReportMetric(float64(times[len(times)*95/100].Microseconds())/1000, "p95-ms")
+	var all []time.Duration
+	for kind, name := range []string{"change", "step", "address", "hover", "definition", "folding"} {
+		slices.Sort(times[kind])
+		b.ReportMetric(float64(times[kind][len(times[kind])*95/100].Microseconds())/1000, name+"-p95-ms")
+		all = append(all, times[kind]...)
+	}
+	slices.Sort(all)
+	under := sort.Search(len(all), func(i int) bool { return all[i] >= 50*time.Millisecond })
+	b.ReportMetric(100*float64(under)/float64(len(all)), "%-under-50ms")
+	b.ReportMetric(float64(all[len(all)*95/100].Microseconds())/1000, "p95-ms")
 	c.end()
 }
 

@@ -130,9 +130,13 @@ func lastOf(m *model.Manual, text *model.Procedure) *model.Revision {
 
 // Unissued are the procedures in use that have no revision.
 func Unissued(m *model.Manual) []*model.Procedure {
+	revised := map[*model.Procedure]bool{}
+	for i := range m.Revisions {
+		revised[m.Revisions[i].Procedure.To] = true
+	}
 	var out []*model.Procedure
 	for _, p := range m.Procedures {
-		if p.Issued() && fingerprint.Last(m, p) == nil {
+		if p.Issued() && !revised[p] {
 			out = append(out, p)
 		}
 	}

@@ -47,7 +47,7 @@ var bay = words.Bay{
 	WithinLimit:    "Within the limit.",
 	OutOfLimit:     "Out of the limit.",
 	NoNumber:       "Write a plain number in {0}.",
-	TriesSoFar:     "Not met {0} times.",
+	TriesSoFar:     "Not met so far: {0}.",
 	CallNow:        "Call now: {0}.",
 	LookGood:       "It is good",
 	LookBad:        "It is not good",

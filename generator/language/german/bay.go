@@ -47,7 +47,7 @@ var bay = words.Bay{
 	WithinLimit:    "Im Grenzwert.",
 	OutOfLimit:     "Außerhalb des Grenzwerts.",
 	NoNumber:       "Schreiben Sie eine einfache Zahl in {0}.",
-	TriesSoFar:     "{0} Mal nicht erfüllt.",
+	TriesSoFar:     "Bisher nicht erfüllt: {0}.",
 	CallNow:        "Rufen Sie jetzt: {0}.",
 	LookGood:       "Es ist gut",
 	LookBad:        "Es ist nicht gut",

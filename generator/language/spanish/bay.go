@@ -47,7 +47,7 @@ var bay = words.Bay{
 	WithinLimit:    "Dentro del límite.",
 	OutOfLimit:     "Fuera del límite.",
 	NoNumber:       "Escriba solo un número en {0}.",
-	TriesSoFar:     "No cumplido {0} veces.",
+	TriesSoFar:     "No cumplido hasta ahora: {0}.",
 	CallNow:        "Llame ahora: {0}.",
 	LookGood:       "Está bien",
 	LookBad:        "No está bien",

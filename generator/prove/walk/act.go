@@ -69,7 +69,7 @@ func (w *walk) act(l *model.Link, g pathCondition) bool {
 			return false
 		}
 		w.hold(l, g.Func)
-	case l.Kind == model.UnknownLink && l.Near != nil:
+	case (l.Odd || l.Kind == model.UnknownLink) && l.Near != nil && l.Kind.Act != model.Reverse:
 		w.mayHaveMoved(l.Near, g.Func)
 	case l.Kind.Act == model.NoAct:
 	case l.Kind.Act == model.Call && !l.Bad:

@@ -111,12 +111,12 @@ func (c *conditions) possible(f diagram.Func) bool {
 	return c.And(f, c.all()) != diagram.No
 }
 
-// all is the worlds that there are: the rows of units, or at most one of each
-// group of options.
+// all is the worlds that there are: the rows of units where all could be read,
+// or at most one of each group of options.
 func (c *conditions) all() diagram.Func {
 	if c.machine != nil && c.counted != len(c.options) {
 		c.counted = len(c.options)
-		if len(c.machine.Units) > 0 {
+		if len(c.machine.Units) > 0 && !c.machine.Lost("units") {
 			c.worlds = c.rows()
 		} else {
 			c.worlds = c.onlyOne()

@@ -42,7 +42,7 @@ func spokenNames(l *layout) map[string][]name {
 			continue
 		}
 		words := bare(strings.Fields(i.named.Label()))
-		if len(words) > 0 && !named(out[words[0]], i.named) {
+		if len(words) > 0 && !i.named.Base().Lost("name") && !named(out[words[0]], i.named) {
 			out[words[0]] = append(out[words[0]], name{words, of, i.named})
 		}
 	}

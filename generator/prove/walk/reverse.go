@@ -42,6 +42,7 @@ func (w *walk) stillSo(u undoing, g diagram.Func) diagram.Func {
 		return w.And(g, w.Is(f, offStates))
 	case aFastening:
 		return w.And(g, w.looseAt(u.thing, w.lay.of[i.part]))
+	case anEnergy, aPoint, aFastener, aFluid, aSpill, aSetting, aGroup, aGap, aTool, anAsked:
 	}
 	return w.And(g, w.Is(f, states(set)))
 }
@@ -195,7 +196,7 @@ func (w *walk) unresolvedPhase(ph *model.Phase) bool {
 			return true
 		}
 		for _, l := range s.Links {
-			if n := l.To; l.Bad && (l.Kind.Act != model.NoAct || l.Kind == model.UnknownLink) || l.Kind.Act != model.NoAct && n != nil && n.Base().Unread {
+			if n := l.To; l.Bad && (l.Kind.Act != model.NoAct || l.Odd || l.Kind == model.UnknownLink) || l.Kind.Act != model.NoAct && n != nil && n.Base().Unread {
 				return true
 			}
 		}
@@ -238,6 +239,7 @@ func (r *reversal) take(u undoing, later []undoing) {
 		r.clear(n.(*model.Tool), u.where)
 	case model.Reset:
 		r.reset(n.(*model.Setting), u.where)
+	default: // the others are no concern of this
 	}
 	r.notes(u, after)
 }

@@ -27,6 +27,32 @@ func (r *Result) Try(p *model.Procedure) *Walk {
 	return s.walk(p)
 }
 
+// TryCallers walks callers of a procedure with another in its place, which is
+// the same as it would be. Findings stand in the callers, by them in their order.
+func (r *Result) TryCallers(of, instead *model.Procedure, callers []*model.Procedure) []finding.Finding {
+	if inCycle([]*model.Procedure{instead})[instead] {
+		return nil
+	}
+	s := *r.shared.placing(instead)
+	s.summaries, s.elsewhere = maps.Clone(s.summaries), nil
+	for _, c := range callers {
+		if !s.walkable(c) {
+			continue
+		}
+		lay := s.layouts[c.For.To]
+		s.summarizeBelow(called{instead, lay})
+		s.summaries[called{of, lay}] = summarize(&s, instead, lay)
+	}
+	var found []finding.Finding
+	for _, c := range callers {
+		if s.walkable(c) {
+			s.summarizeBelow(called{c, s.layouts[c.For.To]})
+		}
+		found = append(found, s.walk(c).Findings...)
+	}
+	return found
+}
+
 // placing is the same with layouts that hold what a procedure puts in place or
 // takes away: a tool that no other does has no place in them yet.
 func (s *shared) placing(p *model.Procedure) *shared {

@@ -196,15 +196,7 @@ func (b *binder) filesIn(folder, ext string) []*position.File {
 	return out
 }
 
-func (b *binder) file(name string) *position.File {
-	i, found := slices.BinarySearchFunc(b.tree.Files, name, func(f *position.File, name string) int {
-		return strings.Compare(f.Path, name)
-	})
-	if !found {
-		return nil
-	}
-	return b.tree.Files[i]
-}
+func (b *binder) file(name string) *position.File { return b.tree.File(name) }
 
 // firstLine is where a file's own findings stand.
 func firstLine(f *position.File) position.Pos { return f.At(0, len(f.Line(1))) }

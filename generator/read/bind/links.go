@@ -101,6 +101,8 @@ func (l *linker) scheme(link *model.Link, scheme, rest string) {
 		}
 		if near := nearest.Of(scheme, names); near != "" {
 			f = f.WithMend("did you mean %s:?", near)
+			link.Kind, _ = model.KindNamed(near)
+			link.Odd = true
 		} else {
 			f = f.WithMend("the kinds are: %s", strings.Join(names, ", "))
 		}

@@ -309,7 +309,10 @@ func unknownOption(m *model.Machine, id string, at position.Pos) *finding.Findin
 func (b *binder) optionsOfUnits(m *model.Machine) {
 	for _, u := range m.Units {
 		for _, o := range u.Options {
-			b.addIf(unknownOption(m, o, u.At))
+			if f := unknownOption(m, o, u.At); f != nil {
+				m.Lose("units")
+				b.addIf(f)
+			}
 		}
 	}
 	for _, group := range m.OnlyOneOf {

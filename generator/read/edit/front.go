@@ -97,13 +97,15 @@ func (f *front) end() int {
 // below adds to a list whose entries stand one a line under its name.
 func (f *front) below(name string, list *syntax.Node, ids []string) patch.Piece {
 	i := slices.IndexFunc(f.node.Pairs, func(p syntax.Pair) bool { return p.Key == name })
-	before, after := f.indentAt(list.At.Start), ":"
+	before := f.indentAt(list.At.Start)
 	if list.Kind == syntax.List {
-		before, after = before+f.dash(list), ""
+		before += f.dash(list)
+	} else {
+		ids = mapped(ids)
 	}
 	var text strings.Builder
 	for _, id := range ids {
-		text.WriteString("\n" + before + id + after)
+		text.WriteString("\n" + before + id)
 	}
 	return patch.Piece{At: f.endOf(i), Text: text.String()}
 }
@@ -137,11 +139,14 @@ func (f *front) inBrackets(list *syntax.Node, ids []string) (patch.Piece, bool) 
 	return patch.Piece{At: list.At.Start + last, Text: text}, true
 }
 
-// mapped writes ids as the keys of a map without amounts.
+// mapped writes ids as the keys of a map, those that bring none without an
+// amount.
 func mapped(ids []string) []string {
 	out := make([]string, len(ids))
 	for i, id := range ids {
-		out[i] = id + ":"
+		if out[i] = id; !strings.Contains(id, ": ") {
+			out[i] += ":"
+		}
 	}
 	return out
 }

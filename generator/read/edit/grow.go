@@ -26,7 +26,8 @@ func LinkText(words string) string {
 }
 
 // Grow is the piece that adds ids to a list of a procedure's front matter, at
-// its end. It is false where no place is safe.
+// its end; an id may bring its amount, "hydraulic-oil: 4 L". It is false where no
+// place is safe.
 func Grow(file *position.File, name string, ids []string) (patch.Piece, bool) {
 	doc, _ := syntax.Read(file)
 	if doc.Front == nil {
@@ -71,10 +72,18 @@ func longer(a, b *syntax.Node, ids []string) bool {
 	}
 	want := *a
 	want.Items, want.Pairs = slices.Clone(a.Items), slices.Clone(a.Pairs)
-	for _, id := range ids {
-		if a.Kind == syntax.Map {
-			want.Pairs = append(want.Pairs, syntax.Pair{Key: id, Value: &syntax.Node{}})
-		} else {
+	for _, entry := range ids {
+		id, amount, counted := strings.Cut(entry, ": ")
+		pair := syntax.Pair{Key: id, Value: &syntax.Node{}}
+		if counted {
+			pair.Value = &syntax.Node{Kind: syntax.Scalar, Text: amount}
+		}
+		switch {
+		case a.Kind == syntax.Map:
+			want.Pairs = append(want.Pairs, pair)
+		case counted:
+			want.Items = append(want.Items, &syntax.Node{Kind: syntax.Map, Pairs: []syntax.Pair{pair}})
+		default:
 			want.Items = append(want.Items, &syntax.Node{Kind: syntax.Scalar, Text: id})
 		}
 	}

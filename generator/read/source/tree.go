@@ -48,6 +48,7 @@ type Tree struct {
 
 	memory map[string]string // the files of a tree that is on no disk
 	over   map[string]string // texts that stand over files: what an editor holds unsaved
+	sums   []sum             // of the text files' bytes, as they were read
 }
 
 // Problem is a file that is there and could not be read.
@@ -122,7 +123,7 @@ func (t *Tree) list() ([]string, error) {
 		if d.IsDir() {
 			return nil
 		}
-		if info, err := os.Stat(full); err == nil && !info.Mode().IsRegular() {
+		if !d.Type().IsRegular() && !leadsToPlain(full) {
 			t.problem(name, "this is not a plain file", "put a plain file here")
 			return nil // to open a pipe is to wait for whoever writes into it
 		}
@@ -134,6 +135,13 @@ func (t *Tree) list() ([]string, error) {
 	})
 	sort.Strings(texts)
 	return texts, err
+}
+
+// leadsToPlain says whether a link leads to a plain file; a pipe is none. What
+// cannot be looked at is told of when it is read.
+func leadsToPlain(full string) bool {
+	info, err := os.Stat(full)
+	return err != nil || info.Mode().IsRegular()
 }
 
 func skip(d fs.DirEntry) error {
@@ -219,8 +227,9 @@ func (t *Tree) problem(name, why, mend string) {
 
 // readAll reads the text files, some at once; their order stays.
 func (t *Tree) readAll(names []string) {
-	files, problems := make([]*position.File, len(names)), make([]Problem, len(names))
-	parallel.Each(len(names), func(i int) { files[i], problems[i] = t.readOne(names[i]) })
+	files, problems, sums := make([]*position.File, len(names)), make([]Problem, len(names)), make([]sum, len(names))
+	parallel.Each(len(names), func(i int) { files[i], problems[i], sums[i] = t.readOne(names[i]) })
+	t.sums = sums
 	for i, f := range files {
 		if f != nil {
 			t.Files = append(t.Files, f)
@@ -230,32 +239,39 @@ func (t *Tree) readAll(names []string) {
 	}
 }
 
-func (t *Tree) readOne(name string) (*position.File, Problem) {
+func (t *Tree) readOne(name string) (*position.File, Problem, sum) {
 	if text, held := t.over[name]; held {
-		return heldText(name, text)
+		f, problem := heldText(name, text)
+		return f, problem, sumOf(name, []byte(text))
 	}
+	data, why, mend := t.plain(name)
+	if why == "" && !utf8.Valid(data) {
+		why, mend = "this file is not UTF-8", "save it as UTF-8 (the editor's \"encoding\")"
+	}
+	if why != "" {
+		return nil, Problem{File: position.NewFile(name, ""), Why: why, Mend: mend}, sumOf(name, data)
+	}
+	return position.NewFile(name, string(data)), Problem{}, sumOf(name, data)
+}
+
+// plain are the bytes of a text file; where they are not to be had, why, and what
+// to do.
+func (t *Tree) plain(name string) (data []byte, why, mend string) {
 	full := filepath.Join(t.Root, filepath.FromSlash(name))
-	bad := func(why, mend string) (*position.File, Problem) {
-		return nil, Problem{File: position.NewFile(name, ""), Why: why, Mend: mend}
-	}
 	info, err := os.Stat(full)
 	if err != nil {
-		return bad("this file cannot be read: "+reason(err), "give the program leave to read it")
+		return nil, "this file cannot be read: " + reason(err), "give the program leave to read it"
 	}
 	if !info.Mode().IsRegular() {
-		return bad("this is not a plain file", "put a plain file here")
+		return nil, "this is not a plain file", "put a plain file here"
 	}
 	if info.Size() > MaxFile {
-		return bad(fmt.Sprintf("this file is %d MB; a file of a manual is at most %d MB", info.Size()>>20, MaxFile>>20), "split it, or move what is not text to pictures/")
+		return nil, fmt.Sprintf("this file is %d MB; a file of a manual is at most %d MB", info.Size()>>20, MaxFile>>20), "split it, or move what is not text to pictures/"
 	}
-	data, err := os.ReadFile(full)
-	if err != nil {
-		return bad("this file cannot be read: "+reason(err), "give the program leave to read it")
+	if data, err = os.ReadFile(full); err != nil {
+		return nil, "this file cannot be read: " + reason(err), "give the program leave to read it"
 	}
-	if !utf8.Valid(data) {
-		return bad("this file is not UTF-8", "save it as UTF-8 (the editor's \"encoding\")")
-	}
-	return position.NewFile(name, string(data)), Problem{}
+	return data, "", ""
 }
 
 // heldText is a text as a file would be with it in it.
@@ -283,7 +299,7 @@ func (t *Tree) Reread(name string) *position.File {
 	if !known {
 		return nil
 	}
-	f, _ := t.readOne(name)
+	f, _, _ := t.readOne(name)
 	if f != nil {
 		t.Files[i] = f
 	}

@@ -52,13 +52,16 @@ func ShortCode(text string) string {
 // qrMargin is the quiet zone that readers need, in modules (ISO/IEC 18004: 4).
 const qrMargin = 4
 
-// QRPicture draws a text as a QR code, dark modules in rows of one path.
+// QRPicture draws a text as a QR code, dark modules in rows of one path. Each
+// row of modules is a box that the fill closes, drawn from where the pen stands
+// after the one before: from its left end, one below.
 func QRPicture(text, name string) HTML {
 	code, err := qr.Encode(text, qr.M)
 	if err != nil {
 		return "" // longer than a code can hold: the address stands beside it
 	}
 	var path strings.Builder
+	penX, penY := 0, 0
 	for y := range code.Size {
 		for x := 0; x < code.Size; x++ {
 			from := x
@@ -66,13 +69,14 @@ func QRPicture(text, name string) HTML {
 				x++
 			}
 			if x > from {
-				fmt.Fprintf(&path, "M%d %dh%dv1h-%dz", from+qrMargin, y+qrMargin, x-from, x-from)
+				fmt.Fprintf(&path, "m%d %dh%dv1h-%d", from+qrMargin-penX, y+qrMargin-penY, x-from, x-from)
+				penX, penY = from+qrMargin, y+qrMargin+1
 			}
 		}
 	}
 	side := code.Size + 2*qrMargin
 	return HTML(fmt.Sprintf(`<svg class="qr" viewBox="0 0 %d %d" role="img" aria-label="%s"><path fill="#ffffff" d="M0 0h%dv%dH0z"/><path fill="#000000" d="%s"/></svg>`,
-		side, side, Escaped(name), side, side, path.String()))
+		side, side, Escaped(name), side, side, strings.ReplaceAll(path.String(), " -", "-")))
 }
 
 // LastRevision is what was issued of a procedure last; nil where nothing was.

@@ -145,7 +145,7 @@ func (s *Pages) closeOut(p *model.Procedure, items []slips.Item, missed map[stri
 // An energy that is cut at points, or held by placed tools, is told by them.
 func (s *Pages) closeRows(p *model.Procedure, t walk.Turned, items []slips.Item, all []walk.Turned) []CloseRow {
 	w := &s.Speaks.CloseOut
-	row := CloseRow{What: s.LabelAt(t.Thing, t.Part), When: s.where(p.For.To, t.Where), Closed: s.closedAt(p, t)}
+	row := CloseRow{What: s.LabelAt(t.Thing, t.Part), When: s.where(p.For.To, without(wholly(p), t.Where)), Closed: s.closedAt(p, t)}
 	if said(p, t.Closed.Phase, t.Where) || t.Opened != nil && said(p, t.Opened.Phase, t.Where) {
 		row.When = ""
 	}

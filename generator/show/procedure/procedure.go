@@ -205,7 +205,8 @@ func (s *Pages) Procedure(p *model.Procedure) *Procedure {
 	v.Before = s.before(v.Up, p, k)
 	items := slips.Of(p, s.Walks.Of(p))
 	missed := s.missed(items)
-	course, told := s.start(p), s.stood(p.For.To, s.Walks.StandAtStart(p))
+	course := s.start(p)
+	told := s.stood(course, s.Walks.StandAtStart(p))
 	v.When = s.wholeWords(p, course.whole)
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, course, phase))

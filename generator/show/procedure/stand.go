@@ -19,10 +19,13 @@ type Stood struct {
 	Since string // "since step 2.1"
 }
 
-func (s *Pages) stood(m *model.Machine, list []walk.Standing) []Stood {
+// stood are things as a page says them. What the whole procedure asks of the
+// unit is said at its head, and not at each of them.
+func (s *Pages) stood(c *course, list []walk.Standing) []Stood {
 	out := make([]Stood, 0, len(list))
 	for _, x := range list {
-		v := Stood{Name: s.LabelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.where(m, x.Where), Cases: optionCases(x.Where)}
+		units := without(c.whole, x.Where)
+		v := Stood{Name: s.LabelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.where(c.For.To, units), Cases: optionCases(units)}
 		if x.Since != nil {
 			v.Since = fmt.Sprintf(s.Words.Since, x.Since.Number)
 		}
@@ -49,7 +52,7 @@ func (s *Pages) start(p *model.Procedure) *course {
 // standAfter is how things stand after a step.
 func (s *Pages) standAfter(c *course, st *model.Step) []Stood {
 	if turn := s.Walks.Turn(c.Procedure, st); turn != c.turn {
-		c.turn, c.stood = turn, s.stood(c.For.To, s.Walks.Stand(c.Procedure, st))
+		c.turn, c.stood = turn, s.stood(c, s.Walks.Stand(c.Procedure, st))
 	}
 	return c.stood
 }

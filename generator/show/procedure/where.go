@@ -2,6 +2,7 @@ package procedure
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"baybinder/generator/language/words"
@@ -22,6 +23,22 @@ func (s *Pages) where(m *model.Machine, cases walk.Cases) string {
 		out = append(out, s.caseWords(w, m, c))
 	}
 	return strings.Join(out, w.OrElse)
+}
+
+// without are cases without the terms that hold for all that is asked about;
+// nil where one of them has no other condition.
+func without(whole []string, cases walk.Cases) walk.Cases {
+	var out walk.Cases
+	for _, some := range cases {
+		left := slices.DeleteFunc(slices.Clone(some), func(c walk.Condition) bool {
+			return c.Option != "" && slices.Contains(whole, optionTerm(c.Option, !c.Is))
+		})
+		if len(left) == 0 && len(some) > 0 {
+			return nil
+		}
+		out = append(out, left)
+	}
+	return out
 }
 
 // optionCases are the units that something holds for, in the ids that a unit's

@@ -21,6 +21,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"path"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -100,10 +101,47 @@ func (s *Site) prepare() error {
 	if err := remove(s.staging); err != nil { // of a build that was killed
 		return fmt.Errorf("what a broken-off build left cannot be removed: %w", err)
 	}
-	if err := os.Mkdir(s.staging, 0o755); err != nil {
+	if err := s.folder(s.staging); err != nil {
 		return fmt.Errorf("the new site cannot be made: %w", err)
 	}
 	return os.WriteFile(filepath.Join(s.staging, list), nil, 0o644) // so that the next build knows whose it is
+}
+
+// folder makes a folder of the new site, and those above it. Who may write beside
+// the site may write in it: another account that builds there takes it away.
+func (s *Site) folder(dir string) error {
+	err := os.Mkdir(dir, 0o755)
+	if errors.Is(err, fs.ErrNotExist) {
+		if err := s.folder(filepath.Dir(dir)); err != nil {
+			return err
+		}
+		err = os.Mkdir(dir, 0o755)
+	}
+	if errors.Is(err, fs.ErrExist) {
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	return share(dir, filepath.Dir(s.to))
+}
+
+// share lets those write in a folder who may write in another, unless there each
+// may take away only what is theirs (as in a folder for temporary files).
+func share(dir, as string) error {
+	other, err := os.Stat(as)
+	if err != nil {
+		return err
+	}
+	writers := other.Mode().Perm() & 0o022
+	if writers == 0 || other.Mode()&fs.ModeSticky != 0 {
+		return nil
+	}
+	own, err := os.Stat(dir)
+	if err != nil {
+		return err
+	}
+	return os.Chmod(dir, own.Mode()|writers)
 }
 
 // mayRemove refuses a folder beside the site that is to be removed and that no
@@ -246,7 +284,7 @@ func (s *Site) mark(name, folder string) error {
 		return nil
 	}
 	s.folders[folder] = true
-	return os.MkdirAll(folder, 0o755)
+	return s.folder(folder)
 }
 
 // Abort throws the new site away.
@@ -282,9 +320,9 @@ func (s *Site) writeList() error {
 	return os.WriteFile(filepath.Join(s.staging, list), []byte(strings.Join(names, "\n")+"\n"), 0o644)
 }
 
-// ours reads what the program wrote into the last site.
-func (s *Site) ours() map[string]bool {
-	data, err := os.ReadFile(filepath.Join(s.to, list))
+// ours reads what the program wrote into a site.
+func ours(site string) map[string]bool {
+	data, err := os.ReadFile(filepath.Join(site, list))
 	if err != nil {
 		return nil
 	}
@@ -298,7 +336,7 @@ func (s *Site) ours() map[string]bool {
 // carryOver brings the files that the program did not write into the new site.
 // They are linked, not moved: until the swap they are in both.
 func (s *Site) carryOver() ([]string, error) {
-	ours := s.ours()
+	ours := ours(s.to)
 	var kept []string
 	err := filepath.WalkDir(s.to, func(full string, d fs.DirEntry, err error) error {
 		if errors.Is(err, fs.ErrNotExist) {
@@ -313,13 +351,17 @@ func (s *Site) carryOver() ([]string, error) {
 			return err
 		}
 		as := s.freeName(name)
-		if !strings.HasPrefix(filepath.Base(name), ".") { // such as .gitkeep: nobody asks after it
+		if named(name) {
 			kept = append(kept, as)
 		}
 		return s.carry(full, as, d)
 	})
 	return kept, err
 }
+
+// named says that a file is told of where it is kept; nobody asks after a hidden
+// one, such as .gitkeep.
+func named(name string) bool { return !strings.HasPrefix(path.Base(name), ".") }
 
 // freeName is the name under which a file is kept: its own, unless the new
 // site has a page of that name.
@@ -332,7 +374,7 @@ func (s *Site) freeName(name string) string {
 
 func (s *Site) carry(full, name string, d fs.DirEntry) error {
 	to := filepath.Join(s.staging, filepath.FromSlash(name))
-	if err := os.MkdirAll(filepath.Dir(to), 0o755); err != nil {
+	if err := s.folder(filepath.Dir(to)); err != nil {
 		return err
 	}
 	if d.Type()&fs.ModeSymlink != 0 {

@@ -1,6 +1,7 @@
 package publish
 
 import (
+	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
@@ -258,5 +259,39 @@ func TestALinkThatLeadsNowhereIsTold(t *testing.T) {
 	}
 	if _, err := os.Lstat(to); err != nil {
 		t.Errorf("the link is gone: %v", err)
+	}
+}
+
+// Who may write beside the site may write in each of its folders, whatever the
+// account that built it usually keeps from others: the next build, of another
+// account, takes them away. In a folder for everybody's temporary files nothing is
+// shared.
+func TestAnotherAccountBuildsInASharedFolder(t *testing.T) {
+	for _, c := range []struct {
+		beside, want fs.FileMode // what is asked of the writers' bits
+	}{
+		{0o775, 0o020}, {0o777, 0o022}, {0o755, 0}, {0o777 | fs.ModeSticky, 0},
+	} {
+		dir := t.TempDir()
+		must(t, os.Chmod(dir, c.beside))
+		s, err := Begin(filepath.Join(dir, "public"), nil)
+		must(t, err)
+		must(t, s.Put("tools/deep/a.html", []byte("a")))
+		_, err = s.Commit()
+		must(t, err)
+		for _, name := range []string{"public", "public/tools", "public/tools/deep"} {
+			info, err := os.Stat(filepath.Join(dir, filepath.FromSlash(name)))
+			must(t, err)
+			if got := info.Mode().Perm() & 0o022; got != c.want {
+				t.Errorf("beside a folder of %v, %s lets write %o, want %o", c.beside, name, got, c.want)
+			}
+		}
+	}
+}
+
+func must(t *testing.T, err error) {
+	t.Helper()
+	if err != nil {
+		t.Fatal(err)
 	}
 }

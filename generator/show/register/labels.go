@@ -19,7 +19,7 @@ type Labels struct {
 // takes about 5 kB.
 const (
 	labelsAt = "labels.html"
-	onSheet  = 18
+	onSheet  = 16
 )
 
 // Sheet is one sheet of labels, and where it stands.

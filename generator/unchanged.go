@@ -1,0 +1,163 @@
+package generator
+
+import (
+	"bytes"
+	"encoding/gob"
+	"fmt"
+	"path/filepath"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/kept"
+	"baybinder/generator/check"
+	"baybinder/generator/command/issue"
+	"baybinder/generator/read/source"
+	"baybinder/generator/show/publish"
+)
+
+// Verdict is what is told of a manual that was checked.
+type Verdict struct {
+	Findings   []finding.Finding // in their order
+	Procedures int               // read
+	InUse      int               // of these, issued or to be issued: no draft, and not withdrawn
+	Unissued   int               // of these, without a revision
+}
+
+// memory is what is kept between runs of one manual: what is told of it, and how
+// the site stood that was built from it. It is found by everything that either
+// was made from, so that it is never of another day, option, program or text.
+type memory struct {
+	store *kept.Store
+	tree  *source.Tree
+	o     Options
+	sum   []byte // of the manual, before it was worked on
+}
+
+// memoryOf is nil where nothing is kept.
+func memoryOf(tree *source.Tree, o Options) *memory {
+	if o.Kept == nil || len(o.unsaved) > 0 {
+		return nil
+	}
+	return &memory{o.Kept, tree, o, tree.Sum()}
+}
+
+// key is that of the verdict or of the site. Where a site lies decides whether
+// it may be built, and so counts.
+func (m *memory) key(of string) []byte {
+	places := ""
+	if of == "site" {
+		for _, place := range []string{m.o.Manual, m.o.To, m.o.Readings} {
+			full, _ := filepath.Abs(place) // where it fails, nothing is built
+			places += fmt.Sprintf(" %q", full)
+		}
+		places += fmt.Sprint(m.o.Readings != "")
+	}
+	return fmt.Appendf(nil, "%s %x %s %v%s", of, m.sum, m.o.Today, m.o.Preview, places)
+}
+
+// changed says that a file became another while it was worked on: then nobody
+// knows from which of the two the work was made.
+func (m *memory) changed() bool { return !bytes.Equal(m.sum, m.tree.Sum()) }
+
+type keptVerdict struct {
+	Findings                    []byte
+	Procedures, InUse, Unissued int
+}
+
+// verdict is what was told of the same manual; nil where nothing is known.
+func (m *memory) verdict() *Verdict {
+	if m == nil {
+		return nil
+	}
+	var k keptVerdict
+	if !decode(m.store.Get(m.key("verdict")), &k) {
+		return nil
+	}
+	list, err := finding.Restore(k.Findings, check.Catalogue(), m.tree.File)
+	if err != nil {
+		return nil
+	}
+	return &Verdict{list, k.Procedures, k.InUse, k.Unissued}
+}
+
+// told keeps what is told of the manual.
+func (m *memory) told(v *Verdict) {
+	if m == nil || m.changed() {
+		return
+	}
+	if list, err := finding.Keep(v.Findings, m.tree.File); err == nil {
+		_ = m.store.Put(m.key("verdict"), encode(keptVerdict{list, v.Procedures, v.InUse, v.Unissued}))
+	}
+}
+
+type keptSite struct {
+	Site, Readings       publish.Trace
+	Pages, ReadingsPages int
+}
+
+// built is what came of the last build, where the same is asked for and what it
+// wrote stands as it was written; nil elsewhere.
+func (m *memory) built() *Result {
+	v := m.verdict()
+	if v == nil {
+		return nil
+	}
+	r := &Result{Tree: m.tree, Verdict: *v, Unchanged: true}
+	if r.Stopped() {
+		return r
+	}
+	var k keptSite
+	if !decode(m.store.Get(m.key("site")), &k) {
+		return nil
+	}
+	stands := false
+	if r.Kept, stands = k.Site.Stands(m.o.To); !stands {
+		return nil
+	}
+	if m.o.Readings != "" {
+		if r.KeptReadings, stands = k.Readings.Stands(m.o.Readings); !stands {
+			return nil
+		}
+	}
+	r.Pages, r.ReadingsPages = k.Pages, k.ReadingsPages
+	return r
+}
+
+// published keeps how the site stands that was put in place.
+func (m *memory) published(r *Result) {
+	if m == nil || m.changed() {
+		return
+	}
+	k := keptSite{Pages: r.Pages, ReadingsPages: r.ReadingsPages}
+	var err error
+	if k.Site, err = publish.TraceOf(m.o.To); err != nil {
+		return
+	}
+	if m.o.Readings != "" {
+		if k.Readings, err = publish.TraceOf(m.o.Readings); err != nil {
+			return
+		}
+	}
+	_ = m.store.Put(m.key("site"), encode(k))
+}
+
+// count counts the procedures of a checked manual.
+func (r *Result) count() {
+	r.Procedures, r.Unissued = len(r.Manual.Procedures), len(issue.Unissued(r.Manual))
+	for _, p := range r.Manual.Procedures {
+		if p.Issued() {
+			r.InUse++
+		}
+	}
+}
+
+func encode(v any) []byte {
+	var out bytes.Buffer
+	if err := gob.NewEncoder(&out).Encode(v); err != nil {
+		panic(err) // plain values: it cannot fail
+	}
+	return out.Bytes()
+}
+
+func decode(data []byte, into any) bool {
+	return data != nil && gob.NewDecoder(bytes.NewReader(data)).Decode(into) == nil
+}
