@@ -88,7 +88,7 @@ func TestAHalfDoneJobOfTheFirstFormIsGoneOnWith(t *testing.T) {
 	must(t, os.WriteFile(file, []byte(strings.Replace(string(source), "Go round", "Go round once", 1)), 0o644))
 	r, err = generator.Check(generator.Options{Manual: from, Today: day("2026-03-02")})
 	must(t, err)
-	_, err = issue.Run(r.Manual, r.Findings, issue.Order{Folder: from, Procedures: []string{"lid-job"}, Date: day("2026-03-02"), Reason: "Once.", Readers: "tell"})
+	_, err = issueNow(r.Manual, r.Findings, issue.Order{Folder: from, Procedures: []string{"lid-job"}, Date: day("2026-03-02"), Reason: "Once.", Readers: "tell"})
 	must(t, err)
 	site, _ = build("2026-03-03")
 	js[any](t, ctx, `localStorage.clear(); 0`)
