@@ -223,7 +223,9 @@ func (r *Result) undo(edits []edit) {
 func (s *Session) put(p *model.Procedure) error {
 	var out bytes.Buffer
 	theme.WriteProcedure(&out, s.pages.procedure.Procedure(p))
-	return publish.Replace(s.o.To, page.PageOf(p), s.pages.Finished(out.Bytes(), workings))
+	var done bytes.Buffer
+	s.pages.Finish(&done, out.Bytes(), workings)
+	return publish.Replace(s.o.To, page.PageOf(p), done.Bytes())
 }
 
 // place is the anchor of the first step that reads otherwise than before.

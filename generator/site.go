@@ -41,11 +41,12 @@ func leaves(s *pages) []leaf {
 func finished(s *page.Site, all []leaf) []leaf {
 	for i, l := range all {
 		all[i].write = func(w io.Writer) {
-			text := paper.Get().(*bytes.Buffer)
-			text.Reset()
+			text, done := sheetOfPaper(), sheetOfPaper()
 			l.write(text)
-			_, _ = w.Write(s.Finished(text.Bytes(), workings)) // into memory: it cannot fail
+			s.Finish(done, text.Bytes(), workings)
+			_, _ = w.Write(done.Bytes()) // into memory: it cannot fail
 			paper.Put(text)
+			paper.Put(done)
 		}
 	}
 	return all
@@ -232,6 +233,13 @@ func writeSite(ctx context.Context, site *publish.Site, r *Result, s *pages, o O
 // paper is what pages are written on, before they go to the disk.
 var paper = sync.Pool{New: func() any { return new(bytes.Buffer) }}
 
+// sheetOfPaper is an empty one.
+func sheetOfPaper() *bytes.Buffer {
+	text := paper.Get().(*bytes.Buffer)
+	text.Reset()
+	return text
+}
+
 // sheet is a page that is ready for the disk.
 type sheet struct {
 	name string
@@ -269,8 +277,7 @@ func makePages(ctx context.Context, pages []leaf, ready chan<- sheet) {
 		if ctx.Err() != nil {
 			return
 		}
-		text := paper.Get().(*bytes.Buffer)
-		text.Reset()
+		text := sheetOfPaper()
 		pages[i].write(text)
 		ready <- sheet{pages[i].name, text}
 	})

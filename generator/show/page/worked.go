@@ -87,18 +87,23 @@ func bare(text string) string {
 	return strings.ReplaceAll(out.String(), wasShown, "")
 }
 
-// Finished is a page with its computed numbers as links, their workings at its
-// foot, and what is not in its language marked.
-func (s *Site) Finished(page []byte, foot func(to *bytes.Buffer, w Workings)) []byte {
-	if bytes.Contains(page, []byte(footHere)) {
-		page = s.worked(page, foot)
+// Finish writes a page with its computed numbers as links, their workings at its
+// foot, and what is not in its language marked. out must be empty.
+func (s *Site) Finish(out *bytes.Buffer, page []byte, foot func(to *bytes.Buffer, w Workings)) {
+	if !bytes.Contains(page, []byte(footHere)) {
+		out.Write(s.Foreign(page))
+		return
 	}
-	return s.Foreign(page)
+	s.worked(out, page, foot)
+	if bytes.Contains(out.Bytes(), []byte(closes)) {
+		done := s.Foreign(out.Bytes())
+		out.Reset()
+		out.Write(done)
+	}
 }
 
-func (s *Site) worked(page []byte, foot func(to *bytes.Buffer, w Workings)) []byte {
-	f := finishing{anchors: map[string]int{}}
-	f.out.Grow(len(page))
+func (s *Site) worked(out *bytes.Buffer, page []byte, foot func(to *bytes.Buffer, w Workings)) {
+	f := finishing{out: out, anchors: map[string]int{}}
 	w := Workings{Title: s.Speaks.Worked.Section, Source: s.Words.Source}
 	for len(page) > 0 {
 		at := bytes.IndexByte(page, worksOut[0])
@@ -115,20 +120,19 @@ func (s *Site) worked(page []byte, foot func(to *bytes.Buffer, w Workings)) []by
 			page = rest
 		case bytes.HasPrefix(page, []byte(footHere)):
 			if w.List = f.list; len(w.List) > 0 {
-				foot(&f.out, w)
+				foot(out, w)
 			}
 			page = page[len(footHere):]
 		case len(page) > 0:
-			f.out.WriteByte(page[0])
+			out.WriteByte(page[0])
 			page = page[1:]
 		}
 	}
-	return f.out.Bytes()
 }
 
 // finishing is a page while its numbers become links.
 type finishing struct {
-	out     bytes.Buffer
+	out     *bytes.Buffer
 	anchors map[string]int // by the packed working: which of list
 	list    []Computed
 	inTag   bool
@@ -136,10 +140,10 @@ type finishing struct {
 }
 
 // closed are elements in which no link can stand, or leads a screen reader
-// astray: a number in them stays plain.
+// astray: a number in them stays plain. They are what stands behind "<" of their tags.
 var closed = [...]struct{ from, to []byte }{
-	{[]byte("<a "), []byte("</a>")}, {[]byte("<summary"), []byte("</summary>")}, {[]byte("<title"), []byte("</title>")},
-	{[]byte("<svg"), []byte("</svg>")},
+	{[]byte("a "), []byte("/a>")}, {[]byte("summary"), []byte("/summary>")}, {[]byte("title"), []byte("/title>")},
+	{[]byte("svg"), []byte("/svg>")},
 }
 
 // pass writes what stands between numbers, and remembers what it leaves open.
@@ -148,10 +152,19 @@ func (f *finishing) pass(text []byte) {
 	if open, shut := bytes.LastIndexByte(text, '<'), bytes.LastIndexByte(text, '>'); open >= 0 || shut >= 0 {
 		f.inTag = open > shut
 	}
-	for i := range closed {
-		from, to := bytes.LastIndex(text, closed[i].from), bytes.LastIndex(text, closed[i].to)
-		if from >= 0 || to >= 0 {
-			f.inside[i] = from > to
+	for {
+		at := bytes.IndexByte(text, '<')
+		if at < 0 {
+			return
+		}
+		text = text[at+1:]
+		for i := range closed {
+			switch {
+			case bytes.HasPrefix(text, closed[i].from):
+				f.inside[i] = true
+			case bytes.HasPrefix(text, closed[i].to):
+				f.inside[i] = false
+			}
 		}
 	}
 }
@@ -171,5 +184,5 @@ func (f *finishing) number(packed, shown []byte) {
 		f.list[n-1].Anchor = fmt.Sprintf("working-%d", n)
 		f.anchors[string(packed)] = n
 	}
-	fmt.Fprintf(&f.out, `<a class="computed" href="#working-%d">%s</a>`, n, shown)
+	fmt.Fprintf(f.out, `<a class="computed" href="#working-%d">%s</a>`, n, shown)
 }
