@@ -409,7 +409,7 @@ func (d *drawing) openedIn(ph *model.Phase) (open []string, loose []*model.Faste
 // expect something which is so here.
 func (d *drawing) calls() {
 	for _, q := range d.Manual().Procedures {
-		if q == d.p || q.ID == d.p.ID || !q.Issued() || q.For.To != nil && q.For.To != d.machine || len(q.Leaves)+len(q.Expects) == 0 || performing(q, d.p.ID) {
+		if q == d.p || q.ID == d.p.ID || !q.Issued() && !(q.Draft() && d.p.Draft()) || q.For.To != nil && q.For.To != d.machine || len(q.Leaves)+len(q.Expects) == 0 || performing(q, d.p.ID) {
 			continue
 		}
 		if why := d.fits(q); why != "" {
