@@ -76,7 +76,7 @@
     const told = await save(what, said);
     if (told || clash) pen = null;
     if (slot?.after && !stepText(slot.after) || slot?.phase && !sheet.phases.some((p) => p.id === slot.phase)) slot = lastSlot();
-    if (told && told.on && (what.do === "move" || what.do === "split")) slot = { after: told.on };
+    if (told?.on && ["move", "split", "steps", "new"].includes(what.do)) slot = { after: told.on };
     if (told && what.do === "phase") slot = { phase: sheet.phases.find((p) => p.title === what.text.trim())?.id ?? sheet.phases.at(-1).id };
     await refresh("next");
   });
