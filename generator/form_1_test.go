@@ -1,6 +1,7 @@
 package generator
 
 import (
+	"errors"
 	"os"
 	"path/filepath"
 	"slices"
@@ -137,7 +138,11 @@ func TestAShopOfTheFirstFormGoesOn(t *testing.T) {
 	edit1(t, root, "procedures/sweep.md", "Never leave", "Never ever leave")
 	r := checkOn(t, root, "2026-03-02")
 	today := model.Date{Year: 2026, Month: 3, Day: 2}
-	done, err := issue.Run(r.Manual, r.Findings, issue.Order{Folder: root, Changed: true, Date: today, Reason: "A stronger word.", Readers: "reread"})
+	o := issue.Order{Folder: root, Changed: true, Date: today, Reason: "A stronger word.", Readers: "reread"}
+	done, err := issue.Prepare(r.Manual, r.Findings, o)
+	if err == nil {
+		err = errors.Join(issue.Settle(done, o.Readers), issue.Write(done, o))
+	}
 	if err != nil || len(done) != 1 || done[0].Procedure.ID != "sweep" || len(done[0].Changes) == 0 {
 		t.Fatalf("issued %+v: %v", done, err)
 	}

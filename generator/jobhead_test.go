@@ -57,11 +57,13 @@ func TestTheHeadOfAJob(t *testing.T) {
 	work(t, ctx, page+"?unit=112")
 	for _, size := range [][2]int64{{1366, 768}, {390, 844}} {
 		resize(t, ctx, size[0], size[1])
-		js[any](t, ctx, `scrollTo(0, 0); document.querySelector('.press.large').click(); 0`)
+		js[any](t, ctx, `scrollTo(0, 0); document.querySelector('.press.large').dispatchEvent(new MouseEvent('click', { detail: 1 })); 0`)
 		if got := js[string](t, ctx, inSight); got != "" {
 			t.Errorf("at %d px: %s", size[0], got)
 		}
 	}
+	js[any](t, ctx, `document.querySelector('.press.large').click(); 0`) // as with a key
+	is(t, ctx, `document.activeElement.textContent`, "All of it is here")
 	first := js[string](t, ctx, `[...document.querySelectorAll('#main h1, #main .unit, #worker, .press.large, .before, .phase, .job-end')].map((e) => e.tagName === 'H1' ? 'title' : e.id === 'worker' ? 'who' : e.classList.contains('large') ? 'begin' : e.classList[0]).join(' ')`)
 	if !strings.HasPrefix(first, "title unit who begin before phase") || !strings.HasSuffix(first, "phase job-end") {
 		t.Errorf("the page's order is %s", first)

@@ -305,7 +305,7 @@ func TestTroubleIsToldWhereTheHandIs(t *testing.T) {
 		js[any](t, ctx, `Storage.prototype.setItem = put; tick('1.3'); 0`)
 		is(t, ctx, inSight, "nothing is said")
 
-		js[any](t, ctx, `var other = JSON.parse(localStorage.getItem(window.baybinder.page.store.key)); other.saved += 1000;
+		js[any](t, ctx, `var other = JSON.parse(localStorage.getItem(window.baybinder.page.store.key)); other.saved += 1000; other.worker = 'G. M.'; other.stamps.worker = other.saved;
 			dispatchEvent(new StorageEvent('storage', { key: window.baybinder.page.store.key, newValue: JSON.stringify(other) })); 0`)
 		js[any](t, ctx, down)
 		says(t, ctx, inSight, "another tab")

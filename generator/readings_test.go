@@ -68,7 +68,7 @@ func give(t *testing.T, folder, day, procedure string) {
 	date, _ := model.ParseDate(day)
 	r, err := generator.Check(generator.Options{Manual: folder, Today: date})
 	must(t, err)
-	_, err = issue.Run(r.Manual, r.Findings, issue.Order{Folder: folder, Procedures: []string{procedure}, Date: date, Reason: "For the test.", Written: "h-p", Checked: "h-p", Readers: "reread"})
+	_, err = issueNow(r.Manual, r.Findings, issue.Order{Folder: folder, Procedures: []string{procedure}, Date: date, Reason: "For the test.", Written: "h-p", Checked: "h-p", Readers: "reread"})
 	must(t, err)
 }
 
@@ -79,7 +79,7 @@ func set(t *testing.T, folder, day, row, by string) {
 	r, err := generator.Check(generator.Options{Manual: folder, Today: date})
 	must(t, err)
 	w := strings.Fields(row)
-	_, err = training.Record(r.Manual, training.Entry{Folder: folder, Person: w[0], Procedure: w[1], Act: w[2], By: by, Date: date})
+	_, err = training.RecordAll(r.Manual, folder, []training.Entry{{Folder: folder, Person: w[0], Procedure: w[1], Act: w[2], By: by, Date: date}})
 	must(t, err)
 }
 
@@ -400,11 +400,11 @@ func TestLargeMatrix(t *testing.T) {
 
 // On a screen of 1600 by 1000 the large matrix shows at least 40 people and 25
 // procedures at once, with what is open of each, and can leave out the procedures
-// of which nothing is.
+// of which nothing is; then it is printed.
 func TestLargeMatrixOnAWideScreen(t *testing.T) {
 	folder := t.TempDir()
 	crowd(t, folder)
-	_, readings, _ := withReadings(t, folder)
+	_, readings, r := withReadings(t, folder)
 	ctx, _ := browser(t)
 	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(1600, 1000), chromedp.Navigate("file://"+filepath.Join(readings, "matrix.html"))))
 	js[any](t, ctx, `new Promise((done) => document.readyState === 'complete' ? done(0) : addEventListener('load', () => done(0)))`)
@@ -422,6 +422,39 @@ func TestLargeMatrixOnAWideScreen(t *testing.T) {
 		const before = n(); document.querySelector('#only-open').click(); return shut.length === 0 || n() === before - shut.length; })()`)
 	if !open {
 		t.Error("what is done stays where only what is open is asked for")
+	}
+	js[any](t, ctx, `document.querySelector('#only-open').click(); 0`)
+	matrixOnPaper(t, ctx, r.Manual)
+}
+
+// matrixOnPaper prints the large matrix, which ends: everybody stands on the paper
+// beside everything, forty people and as many procedures a sheet.
+func matrixOnPaper(t *testing.T, ctx context.Context, m *model.Manual) {
+	t.Helper()
+	_, sheets := printed(t, ctx, 8.27, 11.69)
+	t.Logf("%d people and %d procedures on %d sheets", len(m.People), len(m.Procedures), len(sheets))
+	if most := len(m.People) / 40 * (len(m.Procedures)/30 + 1); len(sheets) > most {
+		t.Errorf("the matrix is %d sheets, more than %d", len(sheets), most)
+	}
+	whole := strings.Join(sheets, " ")
+	for _, p := range m.People {
+		if !strings.Contains(whole, squeezed(p.Label())) {
+			t.Errorf("%s is not on paper", p.Label())
+		}
+	}
+	rows := strings.Split(js[string](t, ctx, `[...document.querySelector('.grid').querySelectorAll('tbody th a')].map((a) => a.textContent).join('\n')`), "\n")
+	if len(rows) < 400 {
+		t.Errorf("the matrix has %d procedures: the test looks at nothing", len(rows))
+	}
+	for _, name := range rows {
+		if n := strings.Count(whole, squeezed(name)); n < len(m.People)/40 {
+			t.Errorf("%s is on paper %d times", name, n)
+		}
+	}
+	for i, sheet := range sheets {
+		if !strings.Contains(sheet, "Trainee") || !strings.Contains(sheet, "Jobnumber") {
+			t.Errorf("sheet %d does not say whose columns or which rows it has", i+1)
+		}
 	}
 }
 

@@ -13,6 +13,9 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"baybinder/generator"
+	"baybinder/generator/base/finding"
+	"baybinder/generator/command/issue"
+	"baybinder/generator/model"
 )
 
 // What all tests of this package share, each made when the first one asks for
@@ -120,4 +123,17 @@ func window(t testing.TB) context.Context {
 	_, err = chromedp.Call(ctx, emulation.SetFocusEmulationEnabled, emulation.SetFocusEmulationEnabledParams{Enabled: true})
 	must(t, err)
 	return ctx
+}
+
+// issueNow issues what an order names, as the command does whose questions are
+// answered.
+func issueNow(m *model.Manual, found []finding.Finding, o issue.Order) ([]*issue.Issued, error) {
+	list, err := issue.Prepare(m, found, o)
+	if err == nil {
+		err = issue.Settle(list, o.Readers)
+	}
+	if err != nil {
+		return nil, err
+	}
+	return list, issue.Write(list, o)
 }

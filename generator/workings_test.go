@@ -309,7 +309,7 @@ func unworked(doc *html.Node, w numbersRead) []string {
 		if n.Type != html.TextNode || !numberToken.MatchString(n.Data) || told(n) {
 			continue
 		}
-		text := stageOf.ReplaceAllString(n.Data, "$1$2")
+		text := revisionOf.ReplaceAllString(stageOf.ReplaceAllString(n.Data, "$1$2"), "$1 ·")
 		spaced := slices.Collect(around(joined.ReplaceAllString(text, "$1 $2")))
 		for number := range around(text) {
 			apart := slices.ContainsFunc(spaced, func(p placed) bool { return strings.HasPrefix(number.number, p.number) && w.has(p) })
@@ -322,18 +322,20 @@ func unworked(doc *html.Node, w numbersRead) []string {
 }
 
 var (
-	ordinal = regexp.MustCompile(`^\d+(\.\d+)+$`)                        // of a step
-	stageOf = regexp.MustCompile(`(^|, |stage |etapa )\d:|(Torque) \d$`) // of a torque
+	ordinal    = regexp.MustCompile(`^\d+(\.\d+)+$`)                        // of a step
+	revisionOf = regexp.MustCompile(`\b(rev) \d+ ·`)                        // as revisions.csv numbers them
+	stageOf    = regexp.MustCompile(`(^|, |stage |etapa )\d:|(Torque) \d$`) // of a torque
 )
 
-// told says that a number is worked out, counted where it stands, drawn, or no
+// told says that a number is worked out, counted where it stands, drawn, on
+// paper alone, where the page has it too, or no
 // number but a place in an order or a short code.
 func told(n *html.Node) bool {
 	for up := range n.Ancestors() {
-		if slices.Contains([]string{"svg", "code", "script"}, up.Data) || attr(up, "data-counts") != "" || up.Data == "a" && attr(up, "href") == "#n"+textOf(up) {
+		if slices.Contains([]string{"svg", "code", "pre", "script"}, up.Data) || attr(up, "data-counts") != "" || up.Data == "a" && attr(up, "href") == "#n"+textOf(up) {
 			return true
 		}
-		for _, class := range []string{"computed", "counts", "workings", "num", "way-back", "to-page", "place", "square", "ticks", "short-code"} {
+		for _, class := range []string{"computed", "counts", "workings", "num", "way-back", "to-page", "place", "square", "ticks", "short-code", "every-page-foot"} {
 			if classed(up, class) {
 				return true
 			}

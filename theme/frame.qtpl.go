@@ -231,11 +231,11 @@ func streamemergency(qw422016 *qt422016.Writer, f *page.Frame) {
 	} else {
 		qw422016.N().S(`<dl>`)
 		for _, a := range f.FirstAid {
-			qw422016.N().S(`<dt>`)
+			qw422016.N().S(`<div><dt>`)
 			qw422016.E().S(a.Hazard)
 			qw422016.N().S(`</dt><dd>`)
 			qw422016.E().S(a.Text)
-			qw422016.N().S(`</dd>`)
+			qw422016.N().S(`</dd></div>`)
 		}
 		qw422016.N().S(`</dl>`)
 	}
@@ -244,7 +244,7 @@ func streamemergency(qw422016 *qt422016.Writer, f *page.Frame) {
 		qw422016.E().S(f.EnergyIsCut)
 		qw422016.N().S(`</h2><dl>`)
 		for _, c := range f.Cut {
-			qw422016.N().S(`<dt>`)
+			qw422016.N().S(`<div><dt>`)
 			qw422016.E().S(c.Point)
 			qw422016.N().S(`</dt><dd>`)
 			qw422016.E().S(c.Where)
@@ -254,7 +254,7 @@ func streamemergency(qw422016 *qt422016.Writer, f *page.Frame) {
 				qw422016.N().S(` `)
 			}
 			qw422016.E().S(c.Cuts)
-			qw422016.N().S(`</dd>`)
+			qw422016.N().S(`</dd></div>`)
 		}
 		qw422016.N().S(`</dl>`)
 	}

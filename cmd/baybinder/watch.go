@@ -15,6 +15,7 @@ import (
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/check"
+	"baybinder/generator/command/begin"
 	"baybinder/generator/command/browse"
 	"baybinder/generator/command/watch"
 	"baybinder/generator/command/write"
@@ -38,6 +39,11 @@ func (*watchCommand) Help() string {
 func (c *watchCommand) Run(g *globals, d *output) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
+	if c.Write {
+		if err := begin.Bare(g.Manual, "My shop"); err != nil {
+			return err
+		}
+	}
 	folder, err := watch.Open(g.Manual, c.To)
 	if err != nil {
 		if _, why := generator.Check(g.options()); why != nil {

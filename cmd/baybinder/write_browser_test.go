@@ -37,7 +37,7 @@ func startWriting(t *testing.T, manual fstest.MapFS, page string) *writer {
 func (p *writer) press(name string) {
 	p.t.Helper()
 	p.is(`(() => { const name = ` + strconv.Quote(name) + `;
-		const e = [...document.querySelectorAll("button, summary, label")].find(e => !e.disabled && e.checkVisibility() && (e.getAttribute("aria-label") ?? e.innerText).trim().split("\n")[0] === name);
+		const e = [...document.querySelectorAll("button, summary, label")].find(e => !e.disabled && !e.closest("[inert]") && e.checkVisibility() && (e.getAttribute("aria-label") ?? e.innerText).trim().split("\n")[0] === name);
 		e?.click(); return !!e })()`)
 	p.presses++
 }
@@ -164,6 +164,37 @@ func TestAPageIsWrittenByChoosing(t *testing.T) {
 		p.is(`document.querySelector(".write-next[aria-current=true]")`)
 		p.clean("a strange step")
 	}
+}
+
+// What is pasted does what a person expects: cells become a table, the lines of a
+// page become steps, and what a sign means to Markdown it does not mean here.
+func TestWhatIsPasted(t *testing.T) {
+	t.Parallel()
+	p := startWriting(t, rig, "procedures/job.html")
+	paste := func(text string) {
+		t.Helper()
+		p.is(`!!document.querySelector(".write-pen textarea")`)
+		p.run(`{ const data = new DataTransfer(); data.setData("text/plain", ` + strconv.Quote(text) + `);
+			document.querySelector(".write-pen textarea").dispatchEvent(new ClipboardEvent("paste", {clipboardData: data, bubbles: true, cancelable: true})) }`)
+	}
+	p.press("Write")
+	p.press("Write here: step 1.1")
+	paste("Bolt\tTorque\r\nM8|x\t22 N·m\r\nM10\t\r\n")
+	p.is(`document.querySelectorAll(".write-stands table tr").length === 3`)
+	p.clean("a table")
+	p.press("Save this step")
+	p.has("procedures/job.md", "   | Bolt | Torque |\n   | --- | --- |\n   | M8\\|x | 22 N·m |\n   | M10 |  |\n")
+	p.is(`!document.querySelector(".write-pen") && document.querySelector(".write-beside").ariaBusy === "false"`)
+	p.press("Write it yourself")
+	paste("1. Open the <valve>.\n\n2) Wait *five* minutes.\n• # Look at [it]\n")
+	p.press("As 3 steps")
+	p.has("procedures/job.md", "2. Open the \\<valve>.\n3. Wait \\*five\\* minutes.\n4. \\# Look at \\[it\\]\n")
+	p.is(`document.getElementById("write-1.4")?.textContent.includes("# Look at [it]") && !document.querySelector(".write-pen")`)
+	p.press("Write it yourself")
+	paste("One\nand the other")
+	p.press("As one step")
+	p.press("Save this step")
+	p.has("procedures/job.md", "5. One\n\n   and the other\n")
 }
 
 // By the keyboard alone a step is chosen and another written.

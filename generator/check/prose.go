@@ -171,6 +171,7 @@ func printed(link *model.Link) string {
 	switch link.Kind.Target {
 	case model.ToOutcome, model.ToAnswer, model.ToGroup, model.ToOrder:
 		return ""
+	default: // the others are no concern of this
 	}
 	if link.To == nil {
 		return ""

@@ -85,7 +85,10 @@ func commonLinks(a, b []*model.Step) [][]int {
 	return n
 }
 
-func linksOf(s *model.Step) string { return strings.Join(addresses(s.Blocks), "\n") }
+func linksOf(s *model.Step) string {
+	list, _ := addresses(s.Blocks)
+	return strings.Join(list, "\n")
+}
 
 // typed says that a link is one of ours, and not a picture or a page elsewhere.
 func typed(l *model.Link) bool {
@@ -105,18 +108,21 @@ func address(l *model.Link) string {
 	return l.Kind.Name + ":" + rest
 }
 
-// addresses are the typed links of blocks, sorted.
-func addresses(blocks []model.Block) []string {
-	var out []string
+// addresses are the typed links of blocks, sorted, and how many links could not
+// be read.
+func addresses(blocks []model.Block) (list []string, unread int) {
 	for i := range blocks {
 		for _, l := range blocks[i].Links {
-			if typed(l) {
-				out = append(out, address(l))
+			switch {
+			case l.Bad:
+				unread++
+			case typed(l):
+				list = append(list, address(l))
 			}
 		}
 	}
-	slices.Sort(out)
-	return out
+	slices.Sort(list)
+	return list, unread
 }
 
 // less are the strings of a that b has not as often; both are sorted.

@@ -57,13 +57,15 @@ func leadOf(p *model.Phase) []model.Block {
 	return []model.Block{*p.Lead}
 }
 
-// texts compares the links and the figures of a step or of a phase's lead.
+// texts compares the links and the figures of a step or of a phase's lead. A link
+// that could not be read may be any that the other side has.
 func (t *comparison) texts(at, there position.Pos, what string, original, here []model.Block) {
-	want, have := addresses(original), addresses(here)
-	if lacks := less(want, have); len(lacks) > 0 {
+	want, unread := addresses(original)
+	have, unreadHere := addresses(here)
+	if lacks := less(want, have); len(lacks) > unreadHere {
 		t.add(at, there, what+" lacks a link of the original: "+strings.Join(lacks, ", "), "write it where the original has it: [words]("+lacks[0]+")")
 	}
-	if more := less(have, want); len(more) > 0 {
+	if more := less(have, want); len(more) > unread {
 		t.add(at, there, what+" has a link that the original has not: "+strings.Join(more, ", "), "take it out, or write it in the original too")
 	}
 	free := wordless(original, here)

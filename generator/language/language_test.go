@@ -1,6 +1,8 @@
 package language
 
 import (
+	"os"
+	"path/filepath"
 	"reflect"
 	"regexp"
 	"slices"
@@ -168,6 +170,49 @@ func TestSignNumber(t *testing.T) {
 	for name, want := range map[string]string{"electricity": "W012", "Electricidad": "W012", "": "", "a toad": ""} {
 		if got := SignNumber(name); got != want {
 			t.Errorf("%q: %q, want %q", name, got, want)
+		}
+	}
+}
+
+// A folder that has a language and no line in all would serve nobody.
+func TestEveryFolderWithALanguageIsListed(t *testing.T) {
+	files, err := filepath.Glob("*/*.go")
+	if err != nil || len(files) < 30 {
+		t.Fatalf("%d files, %v", len(files), err)
+	}
+	code := regexp.MustCompile(`(?s)\nvar Language = shape\.Language\{.*?\n\tCode:\s*"([^"]+)"`)
+	found := 0
+	for _, name := range files {
+		data, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if m := code.FindSubmatch(data); m != nil {
+			found++
+			if !slices.ContainsFunc(All(), func(l *shape.Language) bool { return l.Code == string(m[1]) }) {
+				t.Errorf("%s has the language %s, and all of language.go does not", name, m[1])
+			}
+		}
+	}
+	if found != len(All()) {
+		t.Errorf("%d folders have a language, and %d are listed", found, len(All()))
+	}
+}
+
+// neverSaid are the acts for which no word is looked for: their words say too
+// many other things (comprobar and prüfen are said of far more than prove), or, as
+// with a mark, what is done by them is seen.
+var neverSaid = strings.Fields("prove test-live mark renew alter reset dry reverse do")
+
+func TestEveryActHasAVerb(t *testing.T) {
+	for _, k := range model.Kinds {
+		if k.Act == model.NoAct || slices.Contains(neverSaid, k.Name) {
+			continue
+		}
+		for _, l := range All() {
+			if !slices.ContainsFunc(l.Verbs.Said, func(v shape.Verb) bool { return v.Kind == k.Name }) {
+				t.Errorf("%s: no verb for %s: an act that is said in words only is not seen", l.Code, k.Name)
+			}
 		}
 	}
 }

@@ -182,3 +182,12 @@ func (d Date) IsZero() bool { return d == Date{} }
 
 // Before says whether d is earlier than other.
 func (d Date) Before(other Date) bool { return d.Time().Before(other.Time()) }
+
+// AsNamed is a list of entries of one type as entries of any.
+func AsNamed[T Named](list []T) []Named {
+	out := make([]Named, len(list))
+	for i, n := range list {
+		out[i] = n
+	}
+	return out
+}

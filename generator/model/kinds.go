@@ -102,6 +102,7 @@ func (k *Kind) Machine() bool {
 	switch k.Target {
 	case ToEnergy, ToPoint, ToEnergyOrPoint, ToPart, ToFastener, ToGroup, ToFluid, ToSetting, ToOrder, ToOption:
 		return true
+	default: // the others are no concern of this
 	}
 	return false
 }

@@ -405,11 +405,12 @@ func (d *drawing) openedIn(ph *model.Phase) (open []string, loose []*model.Faste
 	return open, loose
 }
 
-// calls offers to perform procedures that leave something by name, or that
-// expect something which is so here.
+// calls offers to perform procedures that leave something by name, that expect
+// something which is so here, or that leave an energy cut and have not said so
+// yet.
 func (d *drawing) calls() {
 	for _, q := range d.Manual().Procedures {
-		if q == d.p || q.ID == d.p.ID || !q.Issued() || q.For.To != nil && q.For.To != d.machine || len(q.Leaves)+len(q.Expects) == 0 || performing(q, d.p.ID) {
+		if q == d.p || q.ID == d.p.ID || !q.Issued() && !(q.Draft() && d.p.Draft()) || q.For.To != nil && q.For.To != d.machine || performing(q, d.p.ID) {
 			continue
 		}
 		if why := d.fits(q); why != "" {
@@ -421,6 +422,9 @@ func (d *drawing) calls() {
 // fits says why a procedure can be performed here; "" where what it expects is
 // not so, or what it leaves is so already.
 func (d *drawing) fits(q *model.Procedure) string {
+	if len(q.Leaves)+len(q.Expects) == 0 {
+		return d.unsaid(q)
+	}
 	for _, s := range q.Expects {
 		if s.Thing == nil || !d.is(s.Thing, s.Word) {
 			return ""
@@ -435,6 +439,22 @@ func (d *drawing) fits(q *model.Procedure) string {
 		return "things stand as it expects them"
 	}
 	return "it leaves things ready for what follows"
+}
+
+// unsaid says why a procedure that names nothing of what it leaves can be
+// performed here: it leaves an energy cut that is not cut yet. "" for any other.
+func (d *drawing) unsaid(q *model.Procedure) string {
+	why := ""
+	for _, s := range d.Walks.Stand(q, nil) {
+		if _, energy := s.Thing.(*model.Energy); !energy || s.Word == "live" {
+			continue
+		}
+		if d.is(s.Thing, "isolated", "locked", "released", "dead") {
+			return ""
+		}
+		why = "it leaves " + s.Thing.Label() + " " + s.Word
+	}
+	return why
 }
 
 // performing says whether a procedure performs another, in turn.

@@ -294,6 +294,7 @@ func (b *Bench) named(p *model.Procedure, k *model.Kind) []Choice {
 		}
 	case model.ToRefit:
 		out = []Choice{{Text: "refit", Label: k.Says}}
+	case model.NoTarget, model.ToPause, model.ToName, model.ToPeople, model.ToTime, model.ToWithin, model.ToAddress:
 	}
 	return out
 }
@@ -324,6 +325,7 @@ func (b *Bench) seconds(p *model.Procedure, k *model.Kind, id string) []Choice {
 				}
 			}
 		}
+	default: // the others are no concern of this
 	}
 	for i := range out {
 		out[i].Text = id + "#" + out[i].Text

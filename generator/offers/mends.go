@@ -1,15 +1,18 @@
 package offers
 
 import (
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/check"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/edit"
 )
 
-// Mend is one way to mend a finding by itself, without anything to judge.
+// Mend is one way to mend a finding by itself, without anything to judge but whether it is
+// meant.
 type Mend struct {
 	Title string
 	Edits []Edit
@@ -30,6 +33,8 @@ func (b *Bench) Mends(f finding.Finding) []Mend {
 		out = append(out, b.list(p, f)...)
 	case &check.NotUsed:
 		out = append(out, unlist(p, f)...)
+	case &walk.LeftIsolated:
+		out = append(out, b.leaves(p)...)
 	case &check.HollowLink:
 		if l := linkAt(p, f.At.Start); l != nil && l.To != nil && l.Text == "" {
 			at := p.File.At(l.At.Start+1, l.At.Start+1)
@@ -37,6 +42,31 @@ func (b *Bench) Mends(f finding.Finding) []Mend {
 		}
 	}
 	return out
+}
+
+// leaves says what a procedure that only switches off leaves, for a writer who
+// means it so.
+func (b *Bench) leaves(p *model.Procedure) []Mend {
+	opens := slices.ContainsFunc(p.Steps, func(s *model.Step) bool {
+		return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
+			return slices.Contains([]model.Act{model.Restore, model.Remove, model.Renew, model.Loosen, model.Drain, model.Call}, l.Kind.Act)
+		})
+	})
+	if opens {
+		return nil
+	}
+	var entries []string
+	for _, s := range b.Walks.Stand(p, nil) {
+		if _, energy := s.Thing.(*model.Energy); energy && s.Word != "live" && s.When == "" {
+			entries = append(entries, s.Thing.Base().ID+": "+s.Word)
+		}
+	}
+	piece, ok := edit.PutMap(p.File, "leaves", entries)
+	if !ok || len(entries) == 0 {
+		return nil
+	}
+	said := "it stays so on purpose, leaves: { " + strings.Join(entries, ", ") + " }"
+	return []Mend{{said, []Edit{{p.File.At(piece.At, piece.At+piece.Cut), piece.Text}}}}
 }
 
 // list adds what a link uses to the list that lacks it.

@@ -22,7 +22,7 @@
 // parts, none is offered to be undone by itself: they come with the part. A part
 // that has `renew-with` is offered to be taken off as ever: whether it is worn
 // is for the writer to say. A procedure is offered to be performed where it
-// leaves or expects something by name. Of what performs the procedure, the first
+// leaves or expects something by name, or leaves an energy cut. Of what performs the procedure, the first
 // four are tried with each offer: what would be found in them is named with it;
 // that of others is the check's to tell.
 package offers

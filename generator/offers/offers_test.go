@@ -187,6 +187,35 @@ func TestWhatIsInTheWay(t *testing.T) {
 	}
 }
 
+// A procedure that only makes safe is performed from the first on: it is offered
+// before it says what it leaves, and one press says it. One that opens something
+// is not asked to leave it.
+func TestAProcedureThatMakesSafe(t *testing.T) {
+	files := manual(rig, begun)
+	files["procedures/safe.md"] = "---\ntitle: Make safe\nfor: rig\n---\n\n## Off\n\n1. [Off](isolate:plug) and [locked](lock:plug).\n"
+	if o := offered(t, files, "1.1", "do:safe"); !o.Possible() || o.Why != "it leaves battery locked" {
+		t.Errorf("%q, in the way: %q", o.Why, o.InTheWay)
+	}
+	mended := func() map[string]string {
+		for _, f := range found(files) {
+			for _, m := range bench(files).Mends(f) {
+				if f.Code == "left-isolated" {
+					return take(files, offers.Offer{Edits: m.Edits})
+				}
+			}
+		}
+		return nil
+	}
+	after := mended()
+	if !strings.Contains(after["procedures/safe.md"], "leaves: { power: locked }") || slices.ContainsFunc(found(after), func(f finding.Finding) bool { return f.Code == "left-isolated" }) {
+		t.Errorf("%q", after["procedures/safe.md"])
+	}
+	files["procedures/safe.md"] += "2. [Take the seat off](remove:seat).\n"
+	if after := mended(); after != nil {
+		t.Errorf("%q", after["procedures/safe.md"])
+	}
+}
+
 // offered is the offer of an act behind a step.
 func offered(t *testing.T, files map[string]string, step, address string) offers.Offer {
 	t.Helper()

@@ -32,7 +32,7 @@
       this.job = bay.newJob(this);
       this.chooser = new bay.Chooser(this);
       this.calledFrom = make('p', { class: 'called-from', hidden: true });
-      this.go = button('', () => this.goOn(), { class: 'press large' });
+      this.go = button('', (e) => this.goOn(e.detail === 0), { class: 'press large' });
       this.opener = bay.opener(this);
       root.append(this.chooser.panel, this.calledFrom, this.choice,
         make('p', { class: 'start' }, make('label', { for: 'worker' }, w.WhoWorks), ' ', this.worker, ' ', this.go), this.opener, this.live);
@@ -254,13 +254,15 @@
     }
 
     // goOn leads to the step in hand; first the unit is asked for, and after
-    // the last step the record is saved.
-    goOn() {
+    // the last step the record is saved. With the keyboard a job begins at the
+    // end of what is read before it: the way through its links is long.
+    goOn(byKey) {
       if (!this.job.unit && this.unit.asked.length && !this.chooser.among) {
         this.warn(bay.words.ChooseFirst, 'unit');
         return this.choice.querySelector('input').focus();
       }
       if (this.chooser.among) return this.unanswered();
+      if (byKey && !this.begun && !this.ready.have) return this.ready.all.focus();
       if (this.current) return this.lead(innerHeight / 2);
       this.closeOut.lead();
     }

@@ -83,14 +83,14 @@
     page.announce(bay.words.RecordSaved);
   };
 
-  // jobOf makes a job of its record again; null where the text is no record of
-  // this page's procedure in the form that this page writes.
+  // jobOf makes a job of its record again. A step whose time is not in the record
+  // was marked by when it was saved.
   function jobOf(page, r) {
     const job = bay.newJob(page), ids = Object.fromEntries(r.steps.map((s) => [s.step, s.id]));
     const kept = Object.fromEntries(Object.entries(states).map(([own, word]) => [word, own]));
     const holds = page.steps.flatMap((s) => s.holds), ms = (t) => (t === undefined ? undefined : Date.parse(t));
     Object.assign(job, { revision: r.revision, fingerprint: r.fingerprint || '', worker: r.worker, started: ms(r.started), saved: ms(r.saved), unit: r.unit.serial || r.unit.options.length ? r.unit : null });
-    for (const s of r.steps) if (['hand', 'done', 'skipped'].includes(kept[s.state])) job.steps[s.id] = { state: kept[s.state], at: ms(s.at), reason: s.reason };
+    for (const s of r.steps) if (['hand', 'done', 'skipped'].includes(kept[s.state])) job.steps[s.id] = { state: kept[s.state], at: ms(s.at || r.saved), reason: s.reason };
     for (const h of r.holds) {
       const key = ids[h.step] + '/' + h.hold, own = holds.find((x) => x.key === key);
       const typed = (list) => (own && own.fields ? own.fields.map((f) => (list.find((v) => v.where === f.where) || { typed: '' }).typed) : list.map((v) => v.typed));

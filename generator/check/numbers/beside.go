@@ -57,6 +57,7 @@ func (b *beside) link(l *model.Link) {
 		b.zero = true
 	case model.Reverse:
 		b.reversed(l)
+	default: // the others are no concern of this
 	}
 	switch to := l.To.(type) {
 	case *model.Tool:

@@ -96,6 +96,7 @@ func partsOf(s *model.Step) []*model.Part {
 			if is && !link.Bad && !slices.Contains(out, part) {
 				out = append(out, part)
 			}
+		default: // the others are no concern of this
 		}
 	}
 	return out

@@ -88,6 +88,7 @@ func zeroed(link *model.Link, q quantity.Quantity) bool {
 	switch link.Kind.Act {
 	case model.Isolate, model.Release, model.Prove, model.Drain:
 		return q.Value == 0
+	default: // the others are no concern of this
 	}
 	return false
 }

@@ -132,7 +132,7 @@ func saying(wrong []typed) string {
 
 // says is a rival as a message names it: with its thing.
 func (r rival) says(tolerance bool) string {
-	if tolerance || r.limit.Kind == quantity.PlusMinus {
+	if tolerance || r.limit.Kind == quantity.PlusMinus || r.limit.Kind == quantity.Between {
 		return r.limit.String() + " for the " + r.of.Label()
 	}
 	return r.String() + " for the " + r.of.Label()

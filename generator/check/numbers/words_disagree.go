@@ -48,13 +48,16 @@ func (w *orders) disagree(link *model.Link) []finding.Finding {
 	if own == "" || strings.EqualFold(link.Text, link.To.Label()) { // a name is no order
 		return nil
 	}
+	hangs, takesDown := w.hung(link.Kind.Act)
 	against := ""
 	for _, c := range w.clauses(link.Text) {
 		switch {
-		case c.ordered(own) != "":
+		case c.ordered(own) != "", c.ordered(hangs) != "":
 			return nil
 		case against == "":
-			against = c.ordered(opposite)
+			if against = c.ordered(opposite); against == "" && c.ofLock() {
+				against = c.ordered(takesDown)
+			}
 		}
 	}
 	if against == "" {
@@ -92,8 +95,36 @@ func (w *orders) meant(link *model.Link) (own, opposite string) {
 		return own, opposite
 	case model.TestLive:
 		return w.On, w.Off
+	case model.NoAct, model.Release, model.Prove, model.Renew, model.Cap, model.Mark, model.Place, model.Clear,
+		model.Alter, model.Reset, model.Bleed, model.Dry, model.Call, model.Reverse: // no other kind orders the opposite
 	}
 	return "", ""
+}
+
+// hung gives for a lock what is said of hanging it, and of taking it off: the
+// same the other way round for its coming off.
+func (w *orders) hung(act model.Act) (own, opposite string) {
+	switch act {
+	case model.Lock:
+		return w.Fit + " " + w.Placed, w.Remove
+	case model.Unlock:
+		return w.Remove, w.Fit + " " + w.Placed
+	}
+	return "", ""
+}
+
+// ofLock says that what a clause orders is said of a lock: "take your lock off",
+// and not "take the key out of the lock".
+func (c ordering) ofLock() bool {
+	for _, word := range c.words[1:] {
+		if shape.Among(c.Hung, word) {
+			return true
+		}
+		if !shape.Among(c.Articles, word) {
+			return false
+		}
+	}
+	return false
 }
 
 // cut adds to the words for off and on those for open and close, where the
@@ -104,6 +135,7 @@ func (w *orders) cut(n model.Named) (off, on string) {
 		return w.Off + " " + w.Open, w.On + " " + w.Shut
 	case shape.Closed:
 		return w.Off + " " + w.Shut, w.On + " " + w.Open
+	case shape.Unsaid:
 	}
 	return w.Off, w.On
 }

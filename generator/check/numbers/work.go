@@ -129,6 +129,7 @@ func (w *worker) fastener(at scene, f *model.Fastener) {
 	case model.Tighten:
 		w.turn(at, f, true)
 		w.open[f] = false
+	default: // the others are no concern of this
 	}
 }
 
@@ -209,6 +210,7 @@ func (w *worker) place(act model.Act, tool *model.Tool) {
 		w.placed = append(w.placed, tool)
 	case model.Clear:
 		w.placed = slices.DeleteFunc(w.placed, func(t *model.Tool) bool { return t == tool })
+	default: // the others are no concern of this
 	}
 }
 

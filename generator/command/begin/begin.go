@@ -58,6 +58,21 @@ func Manual(folder string) ([]string, error) {
 	return w.files, nil
 }
 
+// Bare begins a manual in an empty folder with nothing but the shop's name: who
+// writes it by choosing fills it. A folder that holds something stays as it is.
+func Bare(folder, title string) error {
+	if _, err := os.Stat(folder); err != nil || mustBeEmpty(folder) != nil {
+		return nil
+	}
+	w := &writer{root: folder}
+	err := w.write("shop.yaml", "title: "+yamlText(title)+"\n")
+	if err != nil {
+		w.undo()
+		return fmt.Errorf("the manual could not be written: %w", err)
+	}
+	return nil
+}
+
 // manualTexts are the files of a new manual: the templates, the schemas, and in
 // each YAML file the line by which an editor finds its schema.
 func manualTexts() (map[string]string, error) {

@@ -73,8 +73,15 @@ func reason(err error) error {
 	return err
 }
 
-// URL is where the site is.
-func (s *Site) URL() string { return "http://" + s.listener.Addr().String() + "/" }
+// URL is where the site is. One that is served at every address of this machine
+// is found by the machine's name.
+func (s *Site) URL() string {
+	at := s.listener.Addr().(*net.TCPAddr)
+	if own, err := os.Hostname(); err == nil && at.IP.IsUnspecified() {
+		return "http://" + net.JoinHostPort(own, strconv.Itoa(at.Port)) + "/"
+	}
+	return "http://" + at.String() + "/"
+}
 
 // Serve answers requests until the context ends, which is a clean end.
 func (s *Site) Serve(ctx context.Context) error {

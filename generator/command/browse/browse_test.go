@@ -5,6 +5,7 @@ import (
 	"io"
 	"net/http"
 	"net/http/httptest"
+	"net/url"
 	"os"
 	"path/filepath"
 	"strings"
@@ -169,6 +170,24 @@ func TestOpen(t *testing.T) {
 	stop()
 	if err := <-ended; err != nil {
 		t.Errorf("ended with %v", err)
+	}
+}
+
+// At every address of its machine a site is said to be at the machine's name,
+// which its guard takes.
+func TestTheMachinesNameIsSaid(t *testing.T) {
+	s, err := Open(Options{Folder: site(t, map[string]string{"index.html": "front"}), Address: "0.0.0.0"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer s.listener.Close()
+	own, err := os.Hostname()
+	if err != nil {
+		t.Fatal(err)
+	}
+	said, err := url.Parse(s.URL())
+	if err != nil || said.Hostname() != own || said.Port() == "" || !named("0.0.0.0", said.Host) {
+		t.Errorf("it is at %s", s.URL())
 	}
 }
 

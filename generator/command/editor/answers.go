@@ -227,7 +227,7 @@ func entryOf(m *model.Manual, t rename.Thing) model.Named {
 	if t.Machine != nil {
 		return t.Machine.Find(t.ID)
 	}
-	for _, list := range [][]model.Named{named(m.Procedures), named(m.Machines), named(m.Tools), named(m.Hazards), named(m.Holds), named(m.Supplies), named(m.Roles)} {
+	for _, list := range [][]model.Named{model.AsNamed(m.Procedures), model.AsNamed(m.Machines), model.AsNamed(m.Tools), model.AsNamed(m.Hazards), model.AsNamed(m.Holds), model.AsNamed(m.Supplies), model.AsNamed(m.Roles)} {
 		for _, n := range list {
 			if n.Base().ID == t.ID && kindOf(n) == t.Kind {
 				return n
@@ -235,14 +235,6 @@ func entryOf(m *model.Manual, t rename.Thing) model.Named {
 		}
 	}
 	return nil
-}
-
-func named[T model.Named](list []T) []model.Named {
-	out := make([]model.Named, len(list))
-	for i, n := range list {
-		out[i] = n
-	}
-	return out
 }
 
 func kindOf(n model.Named) string {

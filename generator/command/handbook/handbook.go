@@ -14,7 +14,6 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"regexp"
 	"strings"
 )
 
@@ -52,42 +51,4 @@ func Write(folder string) error {
 		}
 	}
 	return nil
-}
-
-// Example is fenced code of a chapter.
-type Example struct {
-	Chapter string // its file
-	Path    string // of the file that it is, "" for commands
-	More    bool   // it stands at the end of the file that is there
-	Text    string
-}
-
-var fence = regexp.MustCompile("(?ms)^( *)```(\\w+)(?: (\\S+))?( \\+)?\n(.*?)^ *```$")
-
-// Examples are those of all chapters, in the order in which they are read.
-func Examples() []Example {
-	var out []Example
-	entries, err := files.ReadDir(root + "/procedures/chapters")
-	if err != nil {
-		panic(err)
-	}
-	for _, e := range entries {
-		data, err := files.ReadFile(root + "/procedures/chapters/" + e.Name())
-		if err != nil {
-			panic(err)
-		}
-		for _, m := range fence.FindAllStringSubmatch(string(data), -1) {
-			out = append(out, Example{e.Name(), m[3], m[4] != "", outdented(m[5], m[1])})
-		}
-	}
-	return out
-}
-
-// outdented is a text without the indent of its fence.
-func outdented(text, indent string) string {
-	var b strings.Builder
-	for line := range strings.Lines(text) {
-		b.WriteString(strings.TrimPrefix(line, indent))
-	}
-	return b.String()
 }

@@ -83,9 +83,9 @@ type described struct {
 	of    reflect.Type
 }
 
-// Described are the files of a manual whose fields are read, in the order in
+// filesOfManual are the files of a manual whose fields are read, in the order in
 // which the handbook shows them.
-var Described = []described{
+var filesOfManual = []described{
 	{"Front matter of procedures", reflect.TypeFor[model.Procedure]()},
 	{"Shop, shop.yaml", reflect.TypeFor[model.Shop]()},
 	{"Tools, register tools.yaml", reflect.TypeFor[model.Tool]()},
@@ -95,15 +95,6 @@ var Described = []described{
 	{"Roles, register roles.yaml", reflect.TypeFor[model.Role]()},
 	{"Machines", reflect.TypeFor[model.Machine]()},
 	{"Reading plans", reflect.TypeFor[model.Plan]()},
-}
-
-// Fields are the names of every field of the files, nested ones with a dot.
-func Fields() []string {
-	var out []string
-	for _, d := range Described {
-		eachField("", d.of, func(name string, _ decode.Field) { out = append(out, name) })
-	}
-	return out
 }
 
 // eachField goes through the fields of a struct and of those in it.
@@ -129,7 +120,7 @@ func inner(t reflect.Type) reflect.Type {
 
 func fieldsPage() string {
 	p := newPage("Fields", "Every field of every file, and the columns of the tables.", "A field that is needed says so. What is written as an amount is a number and a unit: `4.5 L`, `at most 5 V dc`.")
-	for _, d := range Described {
+	for _, d := range filesOfManual {
 		p.phase(d.title)
 		eachField("", d.of, func(name string, f decode.Field) { p.step(name, fieldWords(f)) })
 	}

@@ -33,7 +33,7 @@ func TestTheDepotIssuesThreeRevisions(t *testing.T) {
 		}
 		for _, person := range []string{"a-v", "g-m"} {
 			e := training.Entry{Folder: root, Person: person, Procedure: id, Act: "read", Date: date(t, "2026-04-12")}
-			if _, err := training.Record(bound(t, root), e); err != nil {
+			if _, err := training.RecordAll(bound(t, root), root, []training.Entry{e}); err != nil {
 				t.Fatal(err)
 			}
 		}

@@ -60,19 +60,6 @@ type Issued struct {
 // AsksReaders says that it must be said what its readers do.
 func (i *Issued) AsksReaders() bool { return !i.First && !i.Retired }
 
-// Run issues what an order names of a checked manual. The error says why not;
-// then nothing was written.
-func Run(m *model.Manual, found []finding.Finding, o Order) ([]*Issued, error) {
-	list, err := Prepare(m, found, o)
-	if err != nil {
-		return nil, err
-	}
-	if err := Settle(list, o.Readers); err != nil {
-		return nil, err
-	}
-	return list, Write(list, o)
-}
-
 // Prepare works out what an order would issue, and writes nothing.
 func Prepare(m *model.Manual, found []finding.Finding, o Order) ([]*Issued, error) {
 	texts, err := chosen(m, found, o)

@@ -26,7 +26,7 @@ func press(t *testing.T) *binder {
 }
 
 func (b *binder) did(day, person, act, by, on, note string) error {
-	_, err := training.Record(b.manual(), training.Entry{Folder: b.root, Person: person, Procedure: "lid", Act: act, By: by, On: on, Note: note, Date: date(b.t, day)})
+	_, err := training.RecordAll(b.manual(), b.root, []training.Entry{{Folder: b.root, Person: person, Procedure: "lid", Act: act, By: by, On: on, Note: note, Date: date(b.t, day)}})
 	return err
 }
 
@@ -114,7 +114,7 @@ var inspections = []struct {
 	{"ISO 9001 7.2 c", "actions are taken, and their effect is looked at: what is due, and the score of an exercise", func(b *binder) bool {
 		m := b.manual()
 		items := training.NewStandings(m, date(b.t, "2026-01-31")).Items()
-		_, err := training.Record(m, training.Entry{Folder: b.root, Person: "t-01", Procedure: "lid", Act: "taught", Score: "9 of 10", Date: date(b.t, "2026-01-31")})
+		_, err := training.RecordAll(m, b.root, []training.Entry{{Folder: b.root, Person: "t-01", Procedure: "lid", Act: "taught", Score: "9 of 10", Date: date(b.t, "2026-01-31")}})
 		return len(items) == 2 && items[0].State == training.Overdue && err == nil && strings.Contains(b.text("readings/record.csv"), ",9 of 10,")
 	}},
 	{"ISO 9001 7.2 d", "documented information is kept as evidence: what was held stays held when plan and people change", func(b *binder) bool {

@@ -46,7 +46,7 @@ func fileOf(m *model.Manual, path string) *position.File {
 			return p.File
 		}
 	}
-	for _, list := range [][]model.Named{all(m.Machines), all(m.Tools), all(m.Hazards), all(m.Holds), all(m.Supplies), all(m.Roles), all(m.Plans)} {
+	for _, list := range [][]model.Named{model.AsNamed(m.Machines), model.AsNamed(m.Tools), model.AsNamed(m.Hazards), model.AsNamed(m.Holds), model.AsNamed(m.Supplies), model.AsNamed(m.Roles), model.AsNamed(m.Plans)} {
 		for _, n := range list {
 			if n.Base().At.Path() == path {
 				return n.Base().At.File

@@ -103,6 +103,7 @@ func (c *collector) namedBy(t model.Target, machine *model.Machine) bool {
 	case model.ToEnergy, model.ToPoint, model.ToEnergyOrPoint, model.ToPart, model.ToFastener,
 		model.ToGroup, model.ToFluid, model.ToSetting, model.ToOrder:
 		return c.isThing() && machine == c.machine
+	case model.NoTarget, model.ToPost, model.ToPhase, model.ToRefit, model.ToPause, model.ToName, model.ToPeople, model.ToTime, model.ToWithin, model.ToAddress:
 	}
 	return false
 }

@@ -143,33 +143,33 @@ func (t target) ids(m *model.Manual) []string {
 func (t target) things(m *model.Manual) []model.Named {
 	switch t.kind {
 	case "procedure":
-		return all(m.Procedures)
+		return model.AsNamed(m.Procedures)
 	case "machine":
-		return all(m.Machines)
+		return model.AsNamed(m.Machines)
 	case "tool":
-		return all(m.Tools)
+		return model.AsNamed(m.Tools)
 	case "hazard":
-		return all(m.Hazards)
+		return model.AsNamed(m.Hazards)
 	case "hold":
-		return all(m.Holds)
+		return model.AsNamed(m.Holds)
 	case "supply":
-		return all(m.Supplies)
+		return model.AsNamed(m.Supplies)
 	case "role":
-		return all(m.Roles)
+		return model.AsNamed(m.Roles)
 	case "part":
-		return all(t.machine.Parts)
+		return model.AsNamed(t.machine.Parts)
 	case "fastener":
-		return all(t.machine.Fasteners)
+		return model.AsNamed(t.machine.Fasteners)
 	case "energy":
-		return all(t.machine.Energies)
+		return model.AsNamed(t.machine.Energies)
 	case "point":
-		return all(t.machine.Points)
+		return model.AsNamed(t.machine.Points)
 	case "fluid":
-		return all(t.machine.Fluids)
+		return model.AsNamed(t.machine.Fluids)
 	case "setting":
-		return all(t.machine.Settings)
+		return model.AsNamed(t.machine.Settings)
 	case "group":
-		return all(t.machine.Groups)
+		return model.AsNamed(t.machine.Groups)
 	case "order":
 		var out []model.Named
 		for i := range t.machine.Orders {
@@ -178,14 +178,6 @@ func (t target) things(m *model.Manual) []model.Named {
 		return out
 	}
 	return nil
-}
-
-func all[T model.Named](list []T) []model.Named {
-	out := make([]model.Named, len(list))
-	for i, n := range list {
-		out[i] = n
-	}
-	return out
 }
 
 // kindOf is the kind of what a reference names, by a nil pointer to its type.

@@ -40,6 +40,7 @@ func listName(l model.List) string {
 		return "hazards"
 	case model.ListHolds:
 		return "holds"
+	case model.NoList:
 	}
 	return ""
 }

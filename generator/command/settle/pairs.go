@@ -22,7 +22,8 @@ type state struct {
 // pairs finds procedures of which one only switches off, says nothing of what it
 // leaves, and has another for the same machine that only brings back all that it
 // leaves: what the walk finds between them is what the one leaves and the other
-// expects.
+// expects. Of an energy the other expects how its points stand: a job in between
+// may have let it out or proved it dead, and is brought back all the same.
 func pairs(m *model.Manual) []state {
 	var out []state
 	walks := walk.All(m)
@@ -42,7 +43,34 @@ func pairs(m *model.Manual) []state {
 		out = append(out, state{p, "leaves", lines})
 		for _, q := range backs {
 			if len(q.Expects) == 0 && !q.Lost("expects") && !slices.ContainsFunc(out, func(s state) bool { return s.of == q }) {
-				out = append(out, state{q, "expects", lines})
+				out = append(out, state{q, "expects", expected(left)})
+			}
+		}
+	}
+	return out
+}
+
+// expected are the lines of expects for what a procedure leaves.
+func expected(left []walk.Standing) []string {
+	var out []string
+	add := func(n model.Named, word string) {
+		if line := n.Base().ID + ": " + word; !slices.Contains(out, line) {
+			out = append(out, line)
+		}
+	}
+	for _, s := range left {
+		e, energy := s.Thing.(*model.Energy)
+		if !energy || len(e.Points) == 0 {
+			add(s.Thing, s.Word)
+			continue
+		}
+		for _, p := range e.Points {
+			word := "isolated"
+			if p.To != nil && p.To.Padlocked() && s.Word != "isolated" {
+				word = "locked"
+			}
+			if p.To != nil {
+				add(p.To, word)
 			}
 		}
 	}

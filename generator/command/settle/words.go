@@ -59,6 +59,7 @@ func mentions(k *model.Kind) bool {
 	case model.ToTool, model.ToSupply, model.ToRole, model.ToEnergy, model.ToPoint, model.ToPart,
 		model.ToFastener, model.ToFluid, model.ToSetting, model.ToMachine:
 		return k.Act == model.NoAct
+	default: // the others are no concern of this
 	}
 	return false
 }

@@ -66,7 +66,12 @@
     location.reload();
   };
 
-  new EventSource("/.watch").onmessage = async (event) => {
+  const told = new EventSource("/.watch");
+  // A browser opens six connections to a server at most (common practice): a page
+  // that is left, and kept to go back to, keeps none of them.
+  addEventListener("pagehide", () => told.close());
+  addEventListener("pageshow", (event) => { if (event.persisted) location.reload(); });
+  told.onmessage = async (event) => {
     const { stopped, findings, page, step, words } = JSON.parse(event.data);
     tell(stopped, findings, words);
     if (stopped) return;

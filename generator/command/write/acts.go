@@ -57,7 +57,7 @@ const mostText = 64 << 10
 // acts are what can be done to a procedure, by name.
 var acts = map[string]func(b bench, p *model.Procedure, a Act) (string, int, error){
 	"words": reword, "new": addStep, "steps": addSteps, "out": takeOut, "move": move, "split": split,
-	"phase": addPhase, "heading": renamePhase, "front": setField, "mend": mend,
+	"phase": addPhase, "leave": leaveSo, "heading": renamePhase, "front": setField, "mend": mend,
 }
 
 // apply is a procedure's file with an act done.
@@ -78,7 +78,7 @@ func apply(b bench, p *model.Procedure, a Act) (*draft, error) {
 
 // reword gives a step other words.
 func reword(_ bench, p *model.Procedure, a Act) (string, int, error) {
-	s := p.FindStep(a.Step)
+	s := findStep(p, a.Step)
 	if s == nil {
 		return "", 0, noStep
 	}
@@ -114,7 +114,7 @@ type slot struct {
 // slotOf is the slot behind a step, or the first of a phase.
 func slotOf(b bench, p *model.Procedure, a Act) (slot, error) {
 	if a.After != "" {
-		s := p.FindStep(a.After)
+		s := findStep(p, a.After)
 		if s == nil {
 			return slot{}, noStep
 		}
@@ -177,7 +177,7 @@ func takeOut(_ bench, p *model.Procedure, a Act) (string, int, error) {
 	if a.Step == "" {
 		return takePhaseOut(p, a)
 	}
-	s := p.FindStep(a.Step)
+	s := findStep(p, a.Step)
 	if s == nil {
 		return "", 0, noStep
 	}
@@ -206,11 +206,11 @@ func takePhaseOut(p *model.Procedure, a Act) (string, int, error) {
 // move puts a step with what is below it behind another, or first in a phase.
 // Steps keep their level: a sub-step moves among its like.
 func move(b bench, p *model.Procedure, a Act) (string, int, error) {
-	s := p.FindStep(a.Step)
+	s := findStep(p, a.Step)
 	if s == nil {
 		return "", 0, noStep
 	}
-	if behind := p.FindStep(a.After); a.After != "" && (behind == nil || below(behind, s) || (behind.Parent == nil) != (s.Parent == nil)) ||
+	if behind := findStep(p, a.After); a.After != "" && (behind == nil || below(behind, s) || (behind.Parent == nil) != (s.Parent == nil)) ||
 		a.After == "" && s.Parent != nil {
 		return "", 0, cannotNow
 	}
@@ -236,7 +236,7 @@ func move(b bench, p *model.Procedure, a Act) (string, int, error) {
 // split makes sub-steps of what stands in a step behind its first line, or
 // where it is one line behind its first sentence.
 func split(_ bench, p *model.Procedure, a Act) (string, int, error) {
-	s := p.FindStep(a.Step)
+	s := findStep(p, a.Step)
 	if s == nil {
 		return "", 0, noStep
 	}
@@ -361,6 +361,37 @@ func renamePhase(_ bench, p *model.Procedure, a Act) (string, int, error) {
 		}
 	}
 	return patch.Applied(p.File, pieces).Text, at.start, nil
+}
+
+// leaveSo writes into leaves: how things stand at the end, as meant. Points go
+// with what they cut.
+func leaveSo(b bench, p *model.Procedure, _ Act) (string, int, error) {
+	w := b.Walks.Of(p)
+	if !w.Done || len(p.Steps) == 0 {
+		return "", 0, cannotNow
+	}
+	var all []string
+	for _, s := range w.Stand(len(p.Steps)) {
+		word, id := s.Word, s.Thing.Base().ID
+		if word == "capped" {
+			word = "off"
+		}
+		if _, point := s.Thing.(*model.Point); !point && !slices.Contains(all, id+": "+word) {
+			all = append(all, id+": "+word)
+		}
+	}
+	if len(all) == 0 {
+		return "", 0, cannotNow
+	}
+	file := p.File
+	if piece, had := edit.Drop(file, "leaves"); had {
+		file = patch.Applied(file, []patch.Piece{piece})
+	}
+	piece, ok := edit.PutMap(file, "leaves", all)
+	if !ok {
+		return "", 0, noPlace
+	}
+	return patch.Applied(file, []patch.Piece{piece}).Text, 0, nil
 }
 
 // setField writes a field of the front matter: the title, the summary, how

@@ -55,8 +55,12 @@ const baybinderDesk = (() => {
       keep("baybinder-write", "");
       location.reload();
     };
+    let writing = false;
+    document.addEventListener("watch-anew", (e) => { if (writing) e.preventDefault(); }); // what is not saved stays
     const on = async () => {
-      if (!await enter(view, (said) => { button.title = said; })) return;
+      writing = true;
+      writing = await enter(view, (said) => { button.title = said; });
+      if (!writing) return;
       keep("baybinder-write", "on");
       document.body.classList.add("writing");
       document.body.classList.remove("is-worked"); // nobody works by what is being written

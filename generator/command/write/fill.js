@@ -56,20 +56,20 @@
       render();
       return true;
     });
-    document.addEventListener("watch-anew", (e) => { if (view?.isConnected) e.preventDefault(); });
   };
 
   // The front page: something new.
   const front = async () => {
     const told = await post("machines", {});
-    if (!told.machines) return;
+    if (!told.ok) return;
+    const machines = told.machines ?? [];
     const name = h("input", { dir: "auto" });
-    const select = h("select", {}, h("option", { value: "" }, w.AnyMachine), told.machines.map((m) => h("option", { value: m.id }, m.label)));
+    const select = h("select", {}, h("option", { value: "" }, w.AnyMachine), machines.map((m) => h("option", { value: m.id }, m.label)));
     const from = h("select", {});
     const old = h("textarea", { rows: 4, dir: "auto" });
     const oldBox = h("label.write-asked", { hidden: true }, h("span", {}, w.OldText), old);
     const starts = () => {
-      const parts = told.machines.find((m) => m.id === select.value)?.parts ?? [];
+      const parts = machines.find((m) => m.id === select.value)?.parts ?? [];
       from.replaceChildren(h("option", { value: "" }, w.FromNothing), h("option", { value: "text" }, w.FromText),
         ...parts.map((p) => h("option", { value: "part " + p.id }, fill(w.FromPart, p.label))));
       oldBox.hidden = true;
@@ -89,7 +89,7 @@
     });
     const machineName = h("input", { dir: "auto" });
     const asked = (label, input) => h("label.write-asked", {}, h("span", {}, label), input);
-    main.append(h("details.write.write-begin", { lang: w.Lang }, h("summary", {}, h("span", {}, w.BeginNew)), said,
+    const box = h("details.write.write-begin", { lang: w.Lang }, h("summary", {}, h("span", {}, w.BeginNew)), said,
       h("form.write-form", { onsubmit: (e) => {
         e.preventDefault();
         const [kind, part] = from.value.split(" ");
@@ -97,7 +97,9 @@
       } }, h("h2", {}, w.NewProcedure), asked(w.JobName, name), asked(w.ForMachine, select), asked(w.StartsFrom, from), oldBox,
         h("div.write-keys", {}, h("button.save", { type: "submit" }, w.BeginIt))),
       h("form.write-form", { onsubmit: (e) => { e.preventDefault(); begin({ name: [machineName.value] }); } },
-        h("h2", {}, w.NewMachine), asked(w.MachineName, machineName), h("div.write-keys", {}, h("button.save", { type: "submit" }, w.BeginIt)))));
+        h("h2", {}, w.NewMachine), asked(w.MachineName, machineName), h("div.write-keys", {}, h("button.save", { type: "submit" }, w.BeginIt))));
+    main.append(box);
+    document.addEventListener("watch-anew", (e) => { if (box.open) e.preventDefault(); }); // what is answered stays
   };
 
   if (/^machines\/[^/.]+\.html$/.test(page) && page !== "machines/index.html") machine();

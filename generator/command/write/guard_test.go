@@ -184,7 +184,7 @@ func TestWhatCannotBeDone(t *testing.T) {
 	d := newDesk(t, shop)
 	d.must("open", write.Act{})
 	for why, acts := range map[string][]write.Act{
-		"NoStep":    {{Do: "words", Step: "9.9", Text: "x"}, {Do: "out", Step: "9"}, {Do: "move", Step: "x"}, {Do: "new", After: "7.1", Text: "x"}, {Do: "new", Phase: "none", Text: "x"}, {Do: "heading", Phase: "none", Text: "x"}},
+		"NoStep":    {{Do: "words", Step: "9.9", Text: "x"}, {Do: "words", Text: "x"}, {Do: "split", Text: "A.\nB."}, {Do: "out", Step: "9"}, {Do: "move", Step: "x"}, {Do: "new", After: "7.1", Text: "x"}, {Do: "new", Phase: "none", Text: "x"}, {Do: "heading", Phase: "none", Text: "x"}},
 		"NoWords":   {{Do: "words", Step: "1.3", Text: " \n\u00a0\t"}, {Do: "new", After: "1.3"}, {Do: "phase", Text: "***"}, {Do: "front", Field: "title", Text: "\n"}},
 		"TooLong":   {{Do: "words", Step: "1.3", Text: strings.Repeat("x", 70<<10)}, {Do: "steps", After: "1.3", Texts: make([]string, 201)}},
 		"NotEmpty":  {{Do: "out", Phase: "refit"}},

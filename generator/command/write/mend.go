@@ -48,7 +48,7 @@ func (d *Desk) cures(a Asked) (*Told, error) {
 	if err != nil {
 		return nil, err
 	}
-	s := p.FindStep(a.Act.Step)
+	s := findStep(p, a.Act.Step)
 	if s == nil {
 		return nil, noStep
 	}

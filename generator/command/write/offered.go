@@ -123,15 +123,15 @@ func (d *Desk) choices(p *model.Procedure, a Act) (*Choices, error) {
 	if err != nil {
 		return nil, err
 	}
-	out := &Choices{Groups: grouped(b, p, b.Offers(slot), stand), Belongs: belongs(b, p, p.FindStep(a.Step), stand)}
-	words := &language.Of(b.Manual().Shop.Language).Words
+	out := &Choices{Groups: grouped(b, p, b.Offers(slot), stand), Belongs: belongs(b, p, findStep(p, a.Step), stand)}
+	say := &language.Of(b.Manual().Shop.Language).Words
 	for _, s := range stand {
-		said := s.Label() + ": " + words.State(s.Word)
+		said := s.Label() + ": " + say.State(s.Word)
 		if s.When != "" {
 			said += " (" + s.When + ")"
 		}
 		if s.Since != nil {
-			said += ", " + fmt.Sprintf(words.Since, s.Since.Number)
+			said += ", " + fmt.Sprintf(say.Since, s.Since.Number)
 		}
 		out.Standing = append(out.Standing, said)
 	}
@@ -147,7 +147,7 @@ func placeOf(b bench, p *model.Procedure, a Act) (offers.Slot, []walk.Standing, 
 		}
 		return b.SlotFirst(p, ph), standing(b, p, lastBefore(p, ph)), nil
 	}
-	s := p.FindStep(a.After)
+	s := findStep(p, a.After)
 	if s == nil {
 		return offers.Slot{}, nil, noStep
 	}
@@ -219,21 +219,87 @@ func belongs(b bench, p *model.Procedure, s *model.Step, stand []walk.Standing) 
 		}
 	}
 	var out []Group
-	for _, g := range []Group{{"Cautions", cautions}, {"Stops", stops}, {"Tools", tools}} {
+	for _, g := range []Group{{"Cautions", cautions}, {"Stops", stops}, {"Tools", tools}, {"Conditions", conditions(b, p, s)}, {"More", others(b)}} {
 		if len(g.Items) > 0 {
-			g.Items = g.Items[:min(few, len(g.Items))]
+			g.Items = g.Items[:min(most(g.Name), len(g.Items))]
 			out = append(out, g)
 		}
 	}
 	return out
 }
 
+func most(group string) int {
+	if group == "Conditions" { // they are found by no word
+		return 3 * few
+	}
+	return few
+}
+
+// conditions are those that a step can have: an option of the machine, what an
+// earlier stop of the procedure found. Each is the beginning of the step.
+func conditions(b bench, p *model.Procedure, s *model.Step) []Choice {
+	l := language.Of(b.Manual().Shop.Language)
+	var out []Choice
+	add := func(words, address, after string) {
+		out = append(out, Choice{Kind: "condition", Label: words, Text: "[" + edit.LinkText(words) + "](" + address + ")" + after})
+	}
+	for _, h := range asked(p, s) {
+		switch h.Kind {
+		case "measure", "look":
+			add(filled(l.Write.IfNot, h.Label()), "if-not:"+h.ID, ", ")
+			out = append(out, Choice{Kind: "again", Label: filled(l.Write.TakeAgain, h.Label()), Text: "[" + edit.LinkText(filled(l.Write.TakeAgain, h.Label())) + "](again:" + h.ID + ")."})
+		case "ask":
+			for _, answer := range h.Answers {
+				add(filled(l.Write.IfAnswer, h.Label(), answer.Value), "if:"+h.ID+"="+answer.Key, ", ")
+			}
+		}
+	}
+	if m := p.For.To; m != nil {
+		for _, o := range m.Options {
+			add(capital(l.Speech.With+o.Value), "when:"+o.Key, ", ")
+			add(capital(l.Speech.Without+o.Value), "when:!"+o.Key, ", ")
+		}
+	}
+	return out
+}
+
+// asked are the stops that the steps before one take, each once, the last first.
+func asked(p *model.Procedure, s *model.Step) []*model.Hold {
+	var out []*model.Hold
+	for _, x := range p.Steps {
+		if s != nil && x.At.Start >= s.At.Start {
+			break
+		}
+		for _, l := range x.Links {
+			if h, is := l.To.(*model.Hold); is && l.Is(model.LinkHold) && !slices.Contains(out, h) {
+				out = append(out, h)
+			}
+		}
+	}
+	slices.Reverse(out)
+	return out
+}
+
+// filled puts values for {0} and {1}.
+func filled(text string, values ...string) string {
+	for i, v := range values {
+		text = strings.ReplaceAll(text, fmt.Sprintf("{%d}", i), v)
+	}
+	return text
+}
+
+// others are pieces that any step may have.
+func others(b bench) []Choice {
+	w := &language.Of(b.Manual().Shop.Language).Write
+	return []Choice{{Kind: "optional", Label: w.MayBeLeftOut, Text: "[](optional:)"}, {Kind: "pause", Label: w.GoodPause, Text: "[](pause:)"}}
+}
+
 func speechOf(b bench) *shape.Speech { return &language.Of(b.Manual().Shop.Language).Speech }
 
 func caution(b bench, speech *shape.Speech, h *model.Hazard) Choice {
 	c := piecefor(b, speech, model.LinkHazard, h)
-	words := language.Of(b.Manual().Shop.Language).Words
-	c.Detail = words.Signal(signal.Of(h.Harm, h.Happens).String())
+	say := language.Of(b.Manual().Shop.Language).Words
+	c.Detail = say.Signal(signal.Of(h.Harm, h.Happens).String())
 	for _, g := range h.Wear {
 		if g.To != nil {
 			c.Detail += " · " + g.To.Label()

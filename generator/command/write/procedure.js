@@ -35,7 +35,7 @@
     const told = await ask("save", act);
     if (told.ok) {
       take(told);
-      message = said ?? fill(w.Wrote, told.on ?? "");
+      message = said ?? (told.on ? fill(w.Wrote, told.on) : fill(w.Saved, sheet.file));
       alarm = false;
       return told;
     }
@@ -76,7 +76,7 @@
     const told = await save(what, said);
     if (told || clash) pen = null;
     if (slot?.after && !stepText(slot.after) || slot?.phase && !sheet.phases.some((p) => p.id === slot.phase)) slot = lastSlot();
-    if (told && told.on && (what.do === "move" || what.do === "split")) slot = { after: told.on };
+    if (told?.on && ["move", "split", "steps", "new"].includes(what.do)) slot = { after: told.on };
     if (told && what.do === "phase") slot = { phase: sheet.phases.find((p) => p.title === what.text.trim())?.id ?? sheet.phases.at(-1).id };
     await refresh("next");
   });
@@ -99,14 +99,19 @@
 
   // refresh asks what can be written now, and shows all.
   const refresh = async (focus) => {
+    busy(true); // what was offered before is pressed no more
     render(focus);
     await offer();
   };
   const offer = async () => {
-    if (!slot) { choices = null; return beside(); }
-    const told = await ask("choices", { ...slot, step: pen?.step ?? "" });
+    const told = slot ? await ask("choices", { ...slot, step: pen?.step ?? "" }) : {};
     choices = told.choices ?? null;
     beside();
+    busy(false);
+  };
+  const busy = (is) => {
+    aside.setAttribute("aria-busy", String(is));
+    groups.inert = is;
   };
 
   // The pieces of the view.
@@ -318,6 +323,7 @@
   // begins one with it.
   const piece = (c) => h("button.choice", { onclick: () => {
     if (!pen) openPen({ ...(slot ?? lastSlot() ?? {}), text: c.text, was: "" });
+    else if (c.kind === "condition") begin(c.text);
     else insert(c.text);
   } }, h("span", { dir: "auto" }, c.label), small2(c.detail, { dir: "auto" }));
   const not = (c) => h("div.not", {}, h("span", { dir: "auto" }, c.label), (c.way ?? []).map((way) => small2(program(way))));
@@ -331,7 +337,7 @@
     };
     if (pen && choices?.belongs?.length) {
       parts.push(h("h3", {}, w.BelongsHere));
-      for (const g of choices.belongs) parts.push(section(g.name === "Cautions" ? w.Cautions : g.name === "Stops" ? w.Stops : w.Tools, g.items.map(piece), g.items.length > 6));
+      for (const g of choices.belongs) parts.push(section(w[g.name], g.items.map(piece), g.items.length > 6 || g.name === "Conditions" || g.name === "More"));
     }
     for (const g of choices?.groups ?? []) {
       const blocked = g.name === "InTheWay" || g.name === "NotYet";
@@ -462,6 +468,13 @@
     field.dispatchEvent(new Event("input"));
     field.focus();
   };
+  // begin puts a condition before the first word.
+  const begin = (text) => {
+    const now = field.value.trimStart();
+    field.value = text + (/^\p{Lu}\p{Ll}/u.test(now) ? now[0].toLowerCase() + now.slice(1) : now);
+    field.dispatchEvent(new Event("input"));
+    field.focus();
+  };
   const paragraph = (lead) => {
     const text = field.value.trimEnd() + "\n\n" + lead;
     field.setRangeText(text, 0, field.value.length, "end");
@@ -579,9 +592,8 @@
   narrow.addEventListener("change", () => { if (view?.isConnected) place(); });
   addEventListener("beforeunload", (e) => { if (dirty()) e.preventDefault(); });
   // The page was built anew: here what is written stays, and the rest is asked for.
-  document.addEventListener("watch-anew", async (e) => {
+  document.addEventListener("watch-anew", async () => {
     if (!view?.isConnected) return;
-    e.preventDefault();
     if (pen || clash || list.contains(document.activeElement) && document.activeElement.tagName === "INPUT") return;
     const told = await ask("open");
     if (told.ok && !pen && told.sheet.state !== sheet.state) {

@@ -4,7 +4,9 @@ import (
 	"slices"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
+	"baybinder/generator/prove/walk"
 	"baybinder/generator/show/page"
 )
 
@@ -133,6 +135,9 @@ func (s *Sheet) put(b bench, p *model.Procedure, f finding.Finding) {
 		if within(m.Edits, s.File) {
 			said.Ways = append(said.Ways, Way{Title: m.Title, Act: &Act{Do: "mend", Mend: Mend{f.Code, f.At.Start, n}}})
 		}
+	}
+	if walk.Leaves(f.Rule) {
+		said.Ways = append(said.Ways, Way{Title: language.Of(b.Manual().Shop.Language).Write.LeaveSo, Act: &Act{Do: "leave"}})
 	}
 	here, _ := b.Here(s.File, f.At.Start)
 	for i := range s.Phases {

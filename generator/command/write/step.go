@@ -11,6 +11,16 @@ import (
 // marker is what a step's first line begins with: indent, number, sign, spaces.
 var marker = regexp.MustCompile(`^([ \t]*)(\d{1,9})([.)])([ \t]{1,4}|$)`)
 
+// findStep is the step of a number; nil where there is none.
+func findStep(p *model.Procedure, number string) *model.Step {
+	for _, s := range p.Steps {
+		if s.Number == number {
+			return s
+		}
+	}
+	return nil
+}
+
 // place is where a piece of a procedure's text stands, and how far its lines
 // are set in.
 type place struct {

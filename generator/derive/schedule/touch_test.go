@@ -16,10 +16,12 @@ points: { plug: { name: plug, lock: yes }, valve: { name: valve } }
 energies:
   power: { name: power, kind: electric, voltage: 360 V dc, points: [plug], before-isolate: [told] }
   air: { name: air, kind: pressure, pressure: 8 bar, points: [valve] }
+  load: { name: load, kind: gravity, points: [], stored: yes, blocked-by: [prop] }
   charge: { name: charge, kind: pressure, pressure: 8 bar, points: [], contained-by: [cage, screen] }
 parts:
   lid: { name: lid, held-by: { bolt: 2 } }
   chain: { name: chain, freed-by: [bolt] }
+  motor: { name: motor, under: [lid] }
   pump: { name: pump, held-by: { nut: 2 } }
   hose: { name: hose, kind: line, carries: air }
 fasteners: { bolt: { name: bolt }, nut: { name: nut } }
@@ -31,6 +33,7 @@ fluids:
 	"register/tools.yaml": `cage: { name: cage, kind: aid }
 screen: { name: screen, kind: aid }
 chock: { name: chock, kind: aid }
+prop: { name: prop, kind: aid }
 `,
 	"register/holds.yaml": `told: { name: told, kind: look, at: [everybody], of: water }
 seen: { name: seen, kind: look, at: [the pump], of: water }
@@ -61,6 +64,11 @@ func TestFree(t *testing.T) {
 		{"tightened before it goes off", "tighten:bolt", "isolate:power", true},
 		{"opened after the hold", "hold:told", "remove:lid", false},
 		{"opened after another hold", "hold:seen", "remove:lid", true},
+		{"a tool that holds a load", "place:prop", "prove:load", false},
+		{"a tool that holds nothing", "place:chock", "prove:load", true},
+		{"what lies over it", "remove:motor", "refit:lid", false},
+		{"what lies nowhere near it", "remove:motor", "refit:pump", true},
+		{"a stop for the night", "pause:", "isolate:air", false},
 	} {
 		files := map[string]string{"procedures/job.md": "---\ntitle: Job\nfor: rig\n---\n## Work\n\n1. [One](" + c.a + ").\n2. [Two](" + c.b + ").\n"}
 		for name, text := range bench {

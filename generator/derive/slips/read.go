@@ -246,6 +246,7 @@ func traceless(it *Item) bool {
 			})
 		case model.Bleed, model.Alter, model.Reset:
 			return true
+		default: // the others are no concern of this
 		}
 		return false
 	})

@@ -45,15 +45,6 @@ type Recorded struct {
 	Finished    []*model.Plan   // that it finished
 }
 
-// Record adds a row to the record.
-func Record(m *model.Manual, e Entry) (*Recorded, error) {
-	done, err := RecordAll(m, e.Folder, []Entry{e})
-	if err != nil {
-		return nil, err
-	}
-	return done[0], nil
-}
-
 // RecordAll adds rows to the record, all of them or, where one is wrong, none;
 // then the rows of roles that the record shows and readings/roles.csv lacks.
 func RecordAll(m *model.Manual, folder string, entries []Entry) ([]*Recorded, error) {

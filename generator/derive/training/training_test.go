@@ -418,7 +418,7 @@ func TestTwoTrainersAtOnceLoseNothing(t *testing.T) {
 	for _, person := range []string{"t-01", "t-02"} {
 		all.Go(func() {
 			for range 20 {
-				if _, err := Record(m, Entry{Folder: folder, Person: person, Procedure: "sweep", Act: "read", Date: on("2026-05-04")}); err != nil {
+				if _, err := RecordAll(m, folder, []Entry{{Folder: folder, Person: person, Procedure: "sweep", Act: "read", Date: on("2026-05-04")}}); err != nil {
 					t.Error(err)
 				}
 			}
@@ -441,7 +441,7 @@ func TestRecordRefusesWhatIsNotKnown(t *testing.T) {
 		{Person: "t-01", Procedure: "sweep", By: "t-09"}, {Person: "t-01", Procedure: "sweep", By: "t-01"},
 	} {
 		e.Folder, e.Date, e.Act = t.TempDir(), on("2026-05-04"), "performed"
-		if _, err := Record(shop(), e); err == nil {
+		if _, err := RecordAll(shop(), e.Folder, []Entry{e}); err == nil {
 			t.Errorf("%v was recorded", e)
 		}
 		if files, _ := os.ReadDir(e.Folder); len(files) > 0 {

@@ -120,6 +120,15 @@ var write = words.Write{
 	DropHere:      "Choose a picture, or drop one on the step.",
 	PutBefore:     "Put before it: {0}",
 
+	LeaveSo:      "It is left so on purpose",
+	Conditions:   "Only if…",
+	More:         "More",
+	IfNot:        "If the {0} is not so",
+	IfAnswer:     "If the {0} is {1}",
+	TakeAgain:    "Take it anew: {0}",
+	MayBeLeftOut: "It may be left out",
+	GoodPause:    "A good place to stop for the night",
+
 	Entries: map[string]string{
 		"tools":     "A tool",
 		"hazards":   "A hazard",

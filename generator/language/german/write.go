@@ -120,6 +120,15 @@ var write = words.Write{
 	DropHere:      "Wählen Sie ein Bild, oder ziehen Sie eines auf den Schritt.",
 	PutBefore:     "Davor setzen: {0}",
 
+	LeaveSo:      "Es bleibt mit Absicht so",
+	Conditions:   "Nur wenn…",
+	More:         "Mehr",
+	IfNot:        "Wenn es nicht so ist: {0}",
+	IfAnswer:     "Wenn {0} {1} ist",
+	TakeAgain:    "Noch einmal: {0}",
+	MayBeLeftOut: "Es kann entfallen",
+	GoodPause:    "Eine gute Stelle für eine Pause",
+
 	Entries: map[string]string{
 		"tools":     "Ein Werkzeug",
 		"hazards":   "Eine Gefahr",

@@ -117,6 +117,8 @@ type Acts struct {
 	Placed, Pulled string
 	Emptied        string `may:"empty"`
 
+	Hung string // what is hung at a point and taken off again
+
 	Joiners   string // what stands before a second order
 	Articles  string
 	Nouns     string // orders that are nouns as well: behind a joiner they need an object

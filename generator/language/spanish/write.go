@@ -120,6 +120,15 @@ var write = words.Write{
 	DropHere:      "Elija una imagen o suéltela sobre el paso.",
 	PutBefore:     "Ponerlo antes: {0}",
 
+	LeaveSo:      "Se deja así a propósito",
+	Conditions:   "Solo si…",
+	More:         "Más",
+	IfNot:        "Si no es así: {0}",
+	IfAnswer:     "Si {0} es {1}",
+	TakeAgain:    "Repetirlo: {0}",
+	MayBeLeftOut: "Se puede omitir",
+	GoodPause:    "Un buen sitio para parar",
+
 	Entries: map[string]string{
 		"tools":     "Una herramienta",
 		"hazards":   "Un peligro",

@@ -120,6 +120,15 @@ type Write struct {
 	DropHere      string
 	PutBefore     string
 
+	LeaveSo      string
+	Conditions   string
+	More         string
+	IfNot        string
+	IfAnswer     string
+	TakeAgain    string
+	MayBeLeftOut string
+	GoodPause    string
+
 	Entries map[string]string // what a new entry is, by its list
 	Fields  map[string]string // what a form asks, by the field
 	Values  map[string]string // answers that can be chosen, by the format's own word; those of kinds are the page's

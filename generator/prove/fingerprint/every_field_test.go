@@ -97,6 +97,8 @@ func another(t *testing.T, v reflect.Value) {
 		(*x)[0].Met = &met
 	case **model.Lift:
 		*x = &model.Lift{Coupling: "poor"}
+	case **model.LiftEnd:
+		*x = &model.LiftEnd{Vertical: quantityOf("77 mm")}
 	case *[]model.Acceptance:
 		*x = append(*x, model.Acceptance{Code: "vague"})
 	default:
@@ -171,6 +173,30 @@ func TestEveryFieldMovesItOrIsListed(t *testing.T) {
 			moved := NewCache().Form(p).Print() != before
 			if want := !slices.Contains(strings.Fields(notActedOn[kind]), name); moved != want && !byLink(kind, name) {
 				t.Errorf("%s of a %s: moved %v, want %v", name, kind, moved, want)
+			}
+		}
+	}
+}
+
+// insides are the values inside entries that have fields of their own.
+func insides(m *model.Manual) []any {
+	lid, oil := m.Machines[0].Parts[0], m.Machines[0].Energies[0]
+	lid.Lift = &model.Lift{Coupling: "poor", To: &model.LiftEnd{}}
+	oil.Stored.Yes = true
+	return []any{lid.Lift, lid.Lift.To, &oil.Stored}
+}
+
+// What a lift and what is stored say is acted on, each field of it.
+func TestEveryFieldInsideMovesIt(t *testing.T) {
+	m, _ := boundFull(t)
+	for n, inside := range insides(m) {
+		for name := range fieldsOf(reflect.ValueOf(inside).Elem()) {
+			m, p := boundFull(t)
+			field := fieldsOf(reflect.ValueOf(insides(m)[n]).Elem())[name]
+			before := NewCache().Form(p).Print()
+			another(t, field)
+			if NewCache().Form(p).Print() == before {
+				t.Errorf("%s of a %T moves nothing", name, inside)
 			}
 		}
 	}

@@ -202,6 +202,7 @@ func (l *layout) alike(x thing, state diagram.Func) diagram.Set {
 		if lowStates.Has(state) {
 			return lowStates
 		}
+	case aPoint, aFastening, aFastener, aSpill, aSetting, aGroup, aGap, aTool, anAsked:
 	}
 	return states(state)
 }

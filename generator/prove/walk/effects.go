@@ -73,6 +73,7 @@ func effectOf(a model.Act) effect {
 		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.dry(l.To.(*model.Fluid), g) }, movesFluid}
 	case model.Reverse:
 		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.reverse(l, w.here.step, g) }, movesRefit}
+	case model.NoAct, model.Call:
 	}
 	return effect{moves: everySort}
 }

@@ -173,6 +173,7 @@ func leftRules(s sort) [diagram.MaxKids]*rule {
 		return [diagram.MaxKids]*rule{set: &LeftInPlace}
 	case aSetting:
 		return [diagram.MaxKids]*rule{set: &LeftAltered}
+	case aSpill, aGroup, aGap, anAsked:
 	}
 	return [diagram.MaxKids]*rule{}
 }
@@ -211,6 +212,7 @@ func (w *walk) leftOpen(x thing, f diagram.Func) diagram.Func {
 			y := w.lay.of[e]
 			open = w.AndNot(open, w.And(w.present(y), w.Is(w.homely(w.get(y)), notLive|states(unknown))))
 		}
+	case aPart, aFastener, aFluid, aSpill, aSetting, aGroup, aGap, aTool, anAsked:
 	}
 	return open
 }

@@ -224,6 +224,7 @@ func (w *walk) pause(g diagram.Func) {
 			}
 		case aFastening:
 			w.findOnce(&BadPause, x, w.And(g, w.looseAt(x, w.lay.of[info.part])), "")
+		case aPoint, aFastener, aFluid, aSpill, aSetting, aGroup, aGap, aTool, anAsked:
 		}
 	}
 }

@@ -190,6 +190,14 @@ func (w *walk) mendMismatch(i *issue) string {
 	if !isCall {
 		return ""
 	}
+	if e, energy := named.(*model.Energy); energy && len(e.Points) > 0 && e.Points[0].To != nil && (is == "dead" || is == "released") {
+		p := e.Points[0].To
+		stands := "isolated"
+		if p.Padlocked() {
+			stands = "locked"
+		}
+		return fmt.Sprintf("write %s: %s in expects of %s in place of %s: its point stands so whatever was done since", p.ID, stands, callee.ID, id)
+	}
 	return fmt.Sprintf("bring it there in a step before, or write %s: %s in expects of %s", id, is, callee.ID)
 }
 

@@ -42,6 +42,7 @@ func (w *walk) stillSo(u undoing, g diagram.Func) diagram.Func {
 		return w.And(g, w.Is(f, offStates))
 	case aFastening:
 		return w.And(g, w.looseAt(u.thing, w.lay.of[i.part]))
+	case anEnergy, aPoint, aFastener, aFluid, aSpill, aSetting, aGroup, aGap, aTool, anAsked:
 	}
 	return w.And(g, w.Is(f, states(set)))
 }
@@ -238,6 +239,7 @@ func (r *reversal) take(u undoing, later []undoing) {
 		r.clear(n.(*model.Tool), u.where)
 	case model.Reset:
 		r.reset(n.(*model.Setting), u.where)
+	default: // the others are no concern of this
 	}
 	r.notes(u, after)
 }

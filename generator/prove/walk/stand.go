@@ -157,6 +157,7 @@ func (w *walk) openNow() diagram.Func {
 			f = w.Or(f, w.Is(w.shown[x], offStates))
 		case aFastening, aFastener, aSetting:
 			f = w.Or(f, w.Is(w.shown[x], states(1)))
+		case anEnergy, aPoint, aFluid, aSpill, aGroup, aGap, aTool, anAsked:
 		}
 	}
 	return f
@@ -196,6 +197,7 @@ func (w *walk) standsAs(x thing) diagram.Func {
 		return w.Ite(w.present(x), w.state[x], on)
 	case aFluid:
 		return w.Ite(w.present(x), w.After(w.state[x], move(low, drained)), full)
+	case aPoint, aFastener, aSetting, aTool:
 	}
 	return w.Ite(w.present(x), w.state[x], 0)
 }
@@ -255,6 +257,7 @@ func word(s sort, f diagram.Func) string {
 		words = []string{"reset", "altered"}
 	case aGroup:
 		words = []string{"unmarked", "marked"}
+	case anAsked:
 	}
 	if int(f) < len(words) {
 		return words[f]

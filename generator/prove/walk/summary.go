@@ -249,6 +249,7 @@ func (in *importer) where(id int32, v variable) diagram.Func {
 		return in.holds(v)
 	case aLoner:
 		return in.alone()
+	case anOutcome, anAnswer, anOptional, aStart:
 	}
 	f, known := in.vars[id]
 	if !known {

@@ -153,6 +153,7 @@ func wanted(t model.Target) string {
 		return "setting"
 	case model.ToOrder:
 		return "order"
+	default: // the others are no concern of this
 	}
 	return "thing"
 }

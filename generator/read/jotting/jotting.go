@@ -26,7 +26,6 @@ import (
 	"strings"
 
 	"baybinder/generator/language"
-	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 )
 
@@ -79,9 +78,6 @@ func New(manual *model.Manual, m *model.Machine, tag string) *Reader {
 	r.learn(manual, tag)
 	return r
 }
-
-// Words are the reader's words.
-func (r *Reader) Words() *shape.Jotted { return &r.tongue.Jotted }
 
 // Step reads the text of one step. skip says of a byte whether it stands in
 // something that is no text: a link that is there already, code. It may be nil.

@@ -141,8 +141,12 @@ func TestTwentyTexts(t *testing.T) {
 		d := jotting.Lay(textOf(s), jotting.New(m, machineOf(m, s.machine), m.Shop.Language))
 		for i, l := range s.lines {
 			var got []string
-			for _, link := range d.OnLine(i) {
-				got = append(got, link.Address())
+			for p := range d.Pieces {
+				for _, link := range p.Links {
+					if p.Line == i {
+						got = append(got, link.Address())
+					}
+				}
 			}
 			for _, a := range l.answers {
 				if !strings.Contains(a, ":") {

@@ -42,17 +42,6 @@ type Piece struct {
 	Reading
 }
 
-// OnLine are the links that were recognised on a line of the text.
-func (d *Document) OnLine(line int) []Link {
-	var out []Link
-	for p := range d.Pieces {
-		if p.Line == line {
-			out = append(out, p.Links...)
-		}
-	}
-	return out
-}
-
 // Pieces are all lines that the document has, in reading order.
 func (d *Document) Pieces(yield func(*Piece) bool) {
 	each := func(list []Piece) bool {

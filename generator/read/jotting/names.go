@@ -72,7 +72,7 @@ func (r *Reader) learn(manual *model.Manual, tag string) {
 		return
 	}
 	register := "machines/" + m.ID
-	for _, list := range [][]model.Named{named(m.Points), named(m.Energies), named(m.Parts), named(m.Fasteners), named(m.Fluids), named(m.Settings), named(m.Groups)} {
+	for _, list := range [][]model.Named{model.AsNamed(m.Points), model.AsNamed(m.Energies), model.AsNamed(m.Parts), model.AsNamed(m.Fasteners), model.AsNamed(m.Fluids), model.AsNamed(m.Settings), model.AsNamed(m.Groups)} {
 		for _, n := range list {
 			r.call(manual, tag, register, n)
 		}
@@ -106,14 +106,6 @@ func said(words []token) string {
 		out = append(out, w.word)
 	}
 	return strings.Join(out, " ")
-}
-
-func named[T model.Named](list []T) []model.Named {
-	out := make([]model.Named, len(list))
-	for i, x := range list {
-		out[i] = x
-	}
-	return out
 }
 
 // call makes the names of a thing known: the one it has, its first part before

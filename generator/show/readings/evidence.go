@@ -74,10 +74,20 @@ func (r *Readings) bookInspections() {
 		slices.SortStableFunc(list, func(a, b Inspection) int { return cmp.Compare(b.Date, a.Date) })
 	}
 	for _, p := range r.Procedures {
-		if day, _, asked := r.staff.InspectBy(p); asked {
-			r.inspectBy[p] = fmt.Sprintf(r.words.InspectBy, day)
+		if day, last, asked := r.staff.InspectBy(p); asked {
+			r.inspectBy[p] = r.Until(fmt.Sprintf(r.words.InspectBy, day), r.inspectedFrom(p, last), r.Manual.Shop.Inspect.String(), day)
 		}
 	}
+}
+
+// inspectedFrom is the day from which the next inspection is counted: the last
+// one's, else that of the first issue.
+func (r *Readings) inspectedFrom(p *model.Procedure, last *model.Reading) model.Date {
+	if last != nil {
+		return last.Date
+	}
+	i := slices.IndexFunc(r.Manual.Revisions, func(rev model.Revision) bool { return rev.Procedure.To == p })
+	return r.Manual.Revisions[i].Date
 }
 
 // withdrawn is when and why a role of somebody was taken away.

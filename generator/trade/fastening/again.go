@@ -117,6 +117,7 @@ func (h *hands) link(s *model.Step, l *model.Link) {
 			}
 		case model.Tighten:
 			h.tighten(s, l, to)
+		default: // the others are no concern of this
 		}
 	case nil:
 		if l.Kind.Act == model.Reverse && l.Sign == 0 && always(s) {

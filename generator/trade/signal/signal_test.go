@@ -1,6 +1,10 @@
 package signal
 
-import "testing"
+import (
+	"testing"
+
+	"baybinder/generator/language/words"
+)
 
 // Known: SEEN, FROM MEMORY.
 
@@ -45,5 +49,15 @@ func TestRaisingNeverLowers(t *testing.T) {
 func TestAlertSymbol(t *testing.T) {
 	if Notice.Injures() || !Caution.Injures() || !Warning.Injures() || !Danger.Injures() {
 		t.Error("the alert symbol belongs to DANGER, WARNING and CAUTION alone")
+	}
+}
+
+// What follows is left unsaid where it could follow, and the working says so.
+func TestWorkingOfWhatIsLeftUnsaid(t *testing.T) {
+	say := &words.Safety{Formula: "by harm", Put: "%s %s", Harms: map[string]string{"death": "death"}, Happens: map[string]string{"could": "could follow", "will": "will follow"}}
+	for happens, put := range map[string]string{"": "death could follow", "could": "death could follow", "will": "death will follow"} {
+		if w := Explain(say, "death", happens, "WARNING"); w.Put != put {
+			t.Errorf("%q: %q, want %q", happens, w.Put, put)
+		}
 	}
 }

@@ -13,8 +13,10 @@ local function go(...)
   end
 end
 
-local function ask(method, params)
-  client.request(method, params, function(err, result) vim.schedule(function() go(err, result) end) end, buf)
+-- ask asks the server once it has been told what changed in a buffer: without
+-- another, in the procedure's.
+local function ask(method, params, at)
+  client.request(method, params, function(err, result) vim.schedule(function() go(err, result) end) end, at or buf)
   local err, result = coroutine.yield()
   assert(not err, vim.inspect(err))
   return result
@@ -144,7 +146,7 @@ session = coroutine.create(function()
   local machine = vim.fn.bufnr(dir .. "/machines/rig.yaml")
   local rig = table.concat(vim.api.nvim_buf_get_lines(machine, 0, -1, false), "\n")
   assert(rig:find("bench: { name: seat", 1, true) and rig:find("under: [bench]", 1, true), rig)
-  ask("baybinder/settled", vim.empty_dict())
+  ask("baybinder/settled", vim.empty_dict(), machine)
 
   -- It leads to where the part is written.
   handled("textDocument/definition")
