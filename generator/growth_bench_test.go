@@ -54,11 +54,20 @@ func TestWorkGrowsNoFasterThanTheManual(t *testing.T) {
 		}
 		n := g.from / 10
 		one, two, four := pieces(n), pieces(2*n), pieces(4*n)
-		if exponent := math.Log2((four - two) / (two - one)); exponent > 1.2 {
+		most := 1.2
+		if wide[g.what] {
+			most = 2
+		}
+		if exponent := math.Log2((four - two) / (two - one)); exponent > most {
 			t.Errorf("%s: the work grows with the power %.2f: %.0f pieces for %d, %.0f for %d, %.0f for %d", g.what, exponent, one, n, two, 2*n, four, 4*n)
 		}
 	}
 }
+
+// wide are those of which the pages themselves grow faster: a procedure's readers
+// are told of all that performs it, through others too, and a stopping place of
+// all parts that are off.
+var wide = map[string]bool{"call chain": true, "parts": true}
 
 // cost is the processor time of a build, in seconds.
 func (g growth) cost(b *testing.B, n int) float64 {
