@@ -154,7 +154,7 @@ func TestAPageIsWrittenByChoosing(t *testing.T) {
 	p.press("Go on with mine")
 	p.press("Save this step")
 	p.has(file, "1. Sweep the yard.\n")
-	for _, text := range []string{strings.Repeat("long ", 300) + strings.Repeat("W", 1000), "‏מברג [seat](part:seat) ‮abc"} {
+	for _, text := range []string{strings.Repeat("long ", 300) + strings.Repeat("W", 1000), "\u200fמברג [seat](part:seat) \u202eabc"} {
 		p.press("Write here: step 1.1")
 		p.write("Step 1.1 as it is written", text)
 		p.is(`document.querySelector(".write-stands").textContent.trim().length > 10`)

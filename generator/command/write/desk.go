@@ -68,8 +68,8 @@ type bench struct {
 
 func (d *Desk) bench() bench { return bench{d.manual.Bench(), d.manual.Findings()} }
 
-// changed is the error of a file that is not as the writer saw it.
-var changed = errors.New("the file changed underneath")
+// errChanged is the error of a file that is not as the writer saw it.
+var errChanged = errors.New("the file changed underneath")
 
 // inside is the full name of a file of the manual. It is an error for one that
 // stands, or leads, outside.
@@ -253,7 +253,7 @@ func (d *Desk) put(to *draft, do, state string) error {
 		return err
 	}
 	if stateOf(was) != state || to.fresh != (was == nil) {
-		return changed
+		return errChanged
 	}
 	now := []byte(to.text)
 	if !to.fresh {
@@ -322,7 +322,7 @@ func (d *Desk) back(from, to *[]save, forth bool) (save, error) {
 		return s, err
 	}
 	if stateOf(now) != stateOf(stands) {
-		return s, changed
+		return s, errChanged
 	}
 	if err := d.write(s.Path, put); err != nil {
 		return s, err
