@@ -206,7 +206,7 @@ func (d *Desk) refused(told *Told, err error) (*Told, int) {
 	var word refusal
 	var field missing
 	switch {
-	case errors.Is(err, changed):
+	case errors.Is(err, errChanged):
 		told.Why = "FileChanged"
 		return told, http.StatusConflict
 	case errors.As(err, &field):
@@ -246,7 +246,7 @@ func (d *Desk) of(at string) (*model.Procedure, string, error) {
 func (d *Desk) asSeen(a Asked) (*model.Procedure, error) {
 	p, state, err := d.of(a.Page)
 	if err == nil && state != a.State {
-		err = changed
+		err = errChanged
 	}
 	return p, err
 }
@@ -312,7 +312,7 @@ func (d *Desk) saveAct(a Asked) (*Told, error) {
 		return nil, err
 	}
 	if state != a.State {
-		return &Told{Sheet: d.sheet(p, state), Theirs: p.File.Text}, changed
+		return &Told{Sheet: d.sheet(p, state), Theirs: p.File.Text}, errChanged
 	}
 	to, err := apply(d.bench(), p, a.Act)
 	if err != nil {
