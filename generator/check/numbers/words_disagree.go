@@ -109,8 +109,9 @@ func (w *orders) hung(act model.Act) (own, opposite string) {
 		return w.Fit + " " + w.Placed, w.Remove
 	case model.Unlock:
 		return w.Remove, w.Fit + " " + w.Placed
+	default: // nothing else is done to a lock
+		return "", ""
 	}
-	return "", ""
 }
 
 // ofLock says that what a clause orders is said of a lock: "take your lock off",
