@@ -353,17 +353,17 @@
   const entries = () => {
     const place = h("div");
     if (asking) place.append(asking);
-    const open = async (list) => {
-      asking = await form(list, (told, name) => {
+    const open = async (list, id) => {
+      asking = await form(list, (told, name, fresh) => {
         asking = null;
         take(told);
         message = fill(w.WroteEntry, name);
         alarm = false;
         heading();
         const said = told.found?.[0];
-        if (pen && said) insert(said.text);
+        if (pen && said && fresh) insert(said.text);
         offer();
-      }, () => { asking = null; beside(); });
+      }, () => { asking = null; beside(); }, (other) => open(list, other), id);
       beside();
       groups.querySelector(".write-form")?.scrollIntoView({ block: "nearest" });
     };
