@@ -6,6 +6,7 @@ import (
 	"os"
 	"strconv"
 	"testing"
+	"testing/fstest"
 
 	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/chromedp"
@@ -136,4 +137,67 @@ func TestAPageIsWrittenByTouch(t *testing.T) {
 	p.has(file, "## Refit\n")
 	p.tap("Refit everything in reverse: Strip")
 	p.has(file, "1. [Refit everything in reverse](reverse:strip).\n")
+}
+
+// taller is a Spanish shop; every word of it is Spanish. All values are
+// invented.
+var taller = fstest.MapFS{
+	"shop.yaml":             {Data: []byte("title: Taller\nlanguage: es\n")},
+	"register/tools.yaml":   {Data: []byte("vaso-13: { name: vaso de 13 mm, kind: socket, fits: [13 mm], kept: carro }\n")},
+	"register/hazards.yaml": {Data: []byte("golpe: { name: golpe, harm: minor-injury, nature: La tapa cae., consequence: Golpea la mano., avoid: [Sujete la tapa.] }\n")},
+	"register/holds.yaml":   {Data: []byte("espera: { name: espera, kind: wait, for: 5 min }\n")},
+	"machines/banco.yaml":   {Data: []byte("name: Banco\npoints:\n  llave: { name: llave general, lock: yes }\nenergies:\n  red: { name: red, kind: electric, points: [llave] }\nparts:\n  asiento: { name: asiento, held-by: { tornillo: 4 } }\n  tapa: { name: tapa, under: [asiento] }\nfasteners:\n  tornillo: { name: tornillo, across-flats: 13 mm }\n")},
+	"procedures/trabajo.md": {Data: []byte("---\ntitle: Trabajo\nfor: banco\nstatus: draft\n---\n\n## Desmontar\n\n1. Barra el banco.\n2. [Quite el asiento](remove:asiento).\n")},
+}
+
+// english are words that the English of the program's forms, choices and kinds
+// is made of and that Spanish has not (from memory).
+const english = `/\b(the|and|off|what|which|with|without|is|are|of|at|it|its|this|that|step|here|new|tool|part|kind|fits|kept|held|under|where|lock|takes|cut|size|torque|range|minutes|left|open|nothing|write|change|choose|socket|electric|wait|removed|isolated|since|put|take|switch|for|how|long)\b/i`
+
+// All that a Spanish shop's writing pages say is Spanish, but for what is marked
+// as the program's English, what it says of a finding, and for the words in
+// which the format writes a limit.
+func TestASpanishShopIsWrittenInSpanish(t *testing.T) {
+	t.Parallel()
+	p := startWriting(t, taller, "procedures/trabajo.html")
+	spanish := func(state string) {
+		t.Helper()
+		said := p.get(`(() => { const out = [];
+			const program = e => e.closest("[lang]")?.lang === "en";
+			const all = document.querySelectorAll(".write, .write *, .write-switch");
+			for (const e of all) {
+				if (program(e)) continue;
+				for (const name of ["aria-label", "placeholder", "title"]) if (e.getAttribute(name)) out.push(e.getAttribute(name));
+				if (e.tagName === "TEXTAREA") continue; // the text of a step is in the words of the format
+				for (const n of e.childNodes) if (n.nodeType === 3) out.push(n.data);
+			}
+			return out.filter(t => ` + english + `.test(t) && !/\.(md|yaml)$/.test(t.trim()) && !/ at most 5 V dc\)$/.test(t)).join(" | ") })()`)
+		if said != "" {
+			t.Errorf("%s says %s", state, said)
+		}
+		if marked := p.get(`String(document.querySelector(".write")?.lang)`); marked != "es" {
+			t.Errorf("%s is marked as %s", state, marked)
+		}
+		p.clean(state)
+	}
+	p.press("Escribir")
+	p.is(`document.querySelector(".write-groups section button") && document.querySelector(".write-beside").ariaBusy === "false"`)
+	spanish("what comes next")
+	p.press("Escribir aquí: paso 1.2")
+	p.is(`document.querySelector(".write-stands")?.textContent.includes("asiento") && document.querySelector(".write-beside").ariaBusy === "false"`)
+	spanish("the pen")
+	p.press("Cerrar")
+	for _, list := range []string{"Una herramienta…", "Un peligro…", "Una parada o comprobación…"} {
+		p.press(list)
+		p.is(`document.querySelector(".write-form")`)
+		spanish(list)
+		p.press("Cerrar")
+		p.is(`!document.querySelector(".write-form")`)
+	}
+	p.open(p.w.url+"machines/banco.html", 1280)
+	p.is(`document.querySelector(".write-section")`)
+	spanish("a machine")
+	p.press("Cambiar: asiento")
+	p.is(`document.querySelector(".write-form")`)
+	spanish("a part")
 }

@@ -39,7 +39,7 @@
     const entry = (list, e) => {
       if (asking?.in === list && asking.id === e.id) return h("li", {}, asking.node);
       return h("li.write-entry", { dir: "auto" },
-        h("div", {}, h("b", {}, e.label), (e.facts ?? []).length ? h("small", {}, " ", program(e.facts.join(" · "))) : null),
+        h("div", {}, h("b", {}, e.label), (e.facts ?? []).length ? h("small", {}, " ", e.facts.join(" · ")) : null),
         h("button.quiet", { "data-id": e.id, "aria-label": fill(w.ChangeWhat, e.label), onclick: () => open(list, e.id) }, w.Change));
     };
     const open = inTurn(async (list, id) => {

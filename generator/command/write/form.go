@@ -1,6 +1,7 @@
 package write
 
 import (
+	"cmp"
 	"reflect"
 	"slices"
 	"strings"
@@ -40,17 +41,17 @@ type ask struct {
 	key, sort, of string // of: a register, a section of the machine, or "" for the values that the field takes
 	need          bool
 	kinds         string
-	example       string
+	example       string // one that reads the same in every language; others are words of it
 }
 
 // forms are what new entries are asked for: what they must have, and what an
 // offer rests on. What else an entry may have is written in the file.
 var forms = map[string][]ask{
 	"tools": {
-		{key: "name", sort: "text", need: true, example: "13 mm socket"}, {key: "kind", sort: "one", need: true},
+		{key: "name", sort: "text", need: true}, {key: "kind", sort: "one", need: true},
 		{key: "fits", sort: "texts", kinds: "socket spanner screwdriver", example: "13 mm"},
 		{key: "range", sort: "text", kinds: "torque-wrench tester", example: "5 to 25 N·m"},
-		{key: "kept", sort: "text", example: "bay chest"}, {key: "needs", sort: "many", of: "roles"},
+		{key: "kept", sort: "text"}, {key: "needs", sort: "many", of: "roles"},
 	},
 	"hazards": {
 		{key: "name", sort: "text", need: true}, {key: "nature", sort: "text", need: true}, {key: "harm", sort: "one", need: true}, {key: "happens", sort: "one"},
@@ -66,7 +67,7 @@ var forms = map[string][]ask{
 		{key: "with", sort: "one", of: "tools", kinds: "measure look"}, {key: "proved-on", sort: "one", of: "tools", kinds: "measure"},
 		{key: "if-not", sort: "text", kinds: "measure look"},
 		{key: "good", sort: "text", kinds: "look"}, {key: "looks-for", sort: "one", kinds: "look"},
-		{key: "answers", sort: "pairs", need: true, kinds: "ask", example: "good: clean"},
+		{key: "answers", sort: "pairs", need: true, kinds: "ask"},
 		{key: "by", sort: "one", of: "roles", need: true, kinds: "sign check witness"}, {key: "how", sort: "one", kinds: "check"},
 	},
 	"supplies": {{key: "name", sort: "text", need: true}, {key: "unit", sort: "text", example: "L"}, {key: "kept", sort: "text"}},
@@ -108,11 +109,12 @@ func formOf(b bench, m *model.Machine, in string) (*Form, error) {
 		return nil, cannotNow
 	}
 	f := &Form{In: in, There: []Option{}}
+	said := language.Of(b.Manual().Shop.Language).Write.Examples
 	if !slices.Contains(sections, in) {
 		f.There = optionsOf(b, m, in)
 	}
 	for _, a := range asked {
-		field := FormField{Key: a.key, Sort: a.sort, Need: a.need, Kinds: strings.Fields(a.kinds), Example: a.example, Of: []Option{}}
+		field := FormField{Key: a.key, Sort: a.sort, Need: a.need, Kinds: strings.Fields(a.kinds), Example: cmp.Or(a.example, said[a.key]), Of: []Option{}}
 		switch {
 		case a.of != "":
 			for of := range strings.FieldsSeq(a.of) {
@@ -137,11 +139,7 @@ func values(b bench, in, key string) []Option {
 			continue
 		}
 		for value := range strings.FieldsSeq(field.Tag.Get("one")) {
-			label := l.Write.Values[value]
-			if label == "" {
-				label = l.Words.Kinds[value]
-			}
-			out = append(out, Option{value, label})
+			out = append(out, Option{value, wordOf(l, value)})
 		}
 	}
 	return out

@@ -5,7 +5,6 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
-	"baybinder/generator/offers"
 	"baybinder/generator/show/page"
 )
 
@@ -68,7 +67,7 @@ func (d *Desk) machineSheet(m *model.Machine) *MachineSheet {
 	for _, in := range sections {
 		section := Section{In: in, Entries: []Thing{}}
 		for _, o := range optionsOf(b, m, in) {
-			section.Entries = append(section.Entries, Thing{o, offers.Facts(m.Find(o.ID))})
+			section.Entries = append(section.Entries, Thing{o, facts(b, m.Find(o.ID))})
 		}
 		s.Sections = append(s.Sections, section)
 	}

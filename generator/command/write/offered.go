@@ -314,9 +314,8 @@ func piecefor(b bench, speech *shape.Speech, kind string, n model.Named) Choice 
 		return "[" + edit.LinkText(strings.Join(strings.Fields(words), " ")) + "](" + kind + ":" + n.Base().ID + ")"
 	}
 	c := Choice{Kind: kind, Label: n.Label(), Text: link(n.Label())}
-	if facts := offers.Facts(n); len(facts) > 0 {
-		c.Detail = strings.Join(facts[:min(2, len(facts))], " · ")
-	}
+	said := facts(b, n)
+	c.Detail = strings.Join(said[:min(2, len(said))], " · ")
 	switch kind {
 	case model.LinkTool:
 		c.Text = capital(fmt.Sprintf(speech.Use, fmt.Sprintf(speech.The, c.Text)))

@@ -18,7 +18,7 @@ import (
 func TestScriptAndTableAgree(t *testing.T) {
 	t.Parallel()
 	text := script()
-	wanted := map[string]bool{"Lang": true, "FileChanged": true, "Missing": true, "Values": true, "NotSaved": true}
+	wanted := map[string]bool{"Lang": true, "FileChanged": true, "Missing": true, "Values": true, "Examples": true, "NotSaved": true}
 	for _, m := range regexp.MustCompile(`\bw\.([A-Z]\w+)|why: "(\w+)"`).FindAllStringSubmatch(string(text), -1) {
 		wanted[m[1]+m[2]] = true
 	}

@@ -146,6 +146,8 @@ var write = words.Write{
 		"settings":  "A setting",
 	},
 
+	Examples: map[string]string{"kept": "bay chest", "answers": "good: clean"},
+
 	Fields: map[string]string{
 		"name":         "What is it called?",
 		"kind":         "What kind is it?",

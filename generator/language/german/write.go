@@ -146,6 +146,8 @@ var write = words.Write{
 		"settings":  "Eine Einstellung",
 	},
 
+	Examples: map[string]string{"kept": "Werkstattwagen", "answers": "gut: sauber"},
+
 	Fields: map[string]string{
 		"name":         "Wie heißt es?",
 		"kind":         "Welcher Art ist es?",

@@ -146,6 +146,8 @@ var write = words.Write{
 		"settings":  "Un ajuste",
 	},
 
+	Examples: map[string]string{"kept": "carro del taller", "answers": "bien: limpio"},
+
 	Fields: map[string]string{
 		"name":         "¿Cómo se llama?",
 		"kind":         "¿De qué tipo es?",

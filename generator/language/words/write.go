@@ -132,8 +132,9 @@ type Write struct {
 	MayBeLeftOut string
 	GoodPause    string
 
-	Entries map[string]string // what a new entry is, by its list
-	Fields  map[string]string // what a form asks, by the field
-	Values  map[string]string // answers that can be chosen, by the format's own word; those of kinds are the page's
-	Lists   map[string]string // what its entries are, over a section of a machine's file
+	Entries  map[string]string // what a new entry is, by its list
+	Fields   map[string]string // what a form asks, by the field
+	Values   map[string]string // answers that can be chosen, by the format's own word; those of kinds are the page's
+	Examples map[string]string // what an answer may be, by the field
+	Lists    map[string]string // what its entries are, over a section of a machine's file
 }
