@@ -2,6 +2,8 @@ package training
 
 import (
 	"fmt"
+	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -409,6 +411,238 @@ func TestWhoIsToldOfATranslation(t *testing.T) {
 		}
 		if n != c.want {
 			t.Errorf("%s: %d to be told, want %d", name, n, c.want)
+		}
+	}
+}
+
+// Several revisions to be told of stand beside a procedure whose reading is of
+// nothing that was issued, which hides none of the others.
+func TestOneUnknownReadingHidesNoOther(t *testing.T) {
+	now, other := print(shop(), "alone"), print(shop(), "sweep")
+	const head = "procedure,revision,date,fingerprint,reason,written,checked,approved,walked,readers,words\n"
+	rows := heads
+	text := head
+	for _, p := range []struct{ id, print string }{{"alone", now}, {"sweep", other}} {
+		rows += "2026-01-15,t-01," + p.id + ",read," + p.print + ",\n"
+		text += p.id + ",1,2026-01-02," + p.print + ",First,a,b,,,reread,1111111111111111\n" + p.id + ",2,2026-02-01," + p.print + ",A word,a,b,,,tell,2222222222222222\n"
+	}
+	for name, c := range map[string]struct {
+		rows string
+		want int
+	}{
+		"both read":              {rows, 2},
+		"the first never":        {strings.Replace(rows, ",alone,read,", ",alone,watched,", 1), 1},
+		"the second never":       {strings.Replace(rows, ",sweep,read,", ",sweep,watched,", 1), 1},
+		"the first of something": {strings.Replace(rows, now, "1-9999999999999999", 1), 1},
+		"read twice, told once":  {rows + "2026-02-01,t-01,sweep,told,,\n", 1},
+	} {
+		m := shop("readings/people.csv", early, "revisions.csv", text, "readings/record.csv", c.rows)
+		n := 0
+		for _, i := range NewStandings(m, on("2026-02-08")).Items() {
+			if i.Act == "tell" {
+				n++
+			}
+		}
+		if n != c.want {
+			t.Errorf("%s: %d to be told, want %d", name, n, c.want)
+		}
+	}
+}
+
+// A person's account has each role once and the deeds and jobs by the day, up to
+// the day that is asked of.
+func TestAPersonsAccountUpToADay(t *testing.T) {
+	const roles = "person,name,roles,started,plans\nt-01,First,cleaner@2026-01-01 cleaner@2026-01-01 cleaner@2026-03-01 cleaner@2026-09-01 teacher,2026-01-01,\nt-02,Second,,2026-01-01,\n"
+	rows := heads + "2026-04-01,t-01,alone,told,,\n2026-02-01,t-01,sweep,read,1-1111111111111111,\n2026-03-01,t-02,sweep,read,1-1111111111111111,\n2026-08-01,t-01,sweep,read,1-1111111111111111,\n"
+	m := shop("readings/people.csv", roles, "readings/record.csv", rows)
+	job := func(id, worker, day string) *model.Job {
+		at := on(day).Time().Add(8 * time.Hour)
+		return &model.Job{Procedure: id, To: procedure(m, id), Worker: worker, Started: at, Saved: at}
+	}
+	m.Jobs = []*model.Job{job("alone", "t-01", "2026-05-03"), job("sweep", "t-01", "2026-05-01"), job("wash", "first", "2026-05-02"), job("alone", "t-02", "2026-05-01"), job("alone", "t-01", "2026-08-01")}
+	a := NewStandings(m, on("2026-06-01")).PersonAccount(m.People[0])
+	var got []string
+	for _, r := range a.Roles {
+		got = append(got, fmt.Sprint(r.Role.ID, " ", r.From, " ", r.Held))
+	}
+	for _, d := range a.Deeds {
+		got = append(got, d.Date.String())
+	}
+	for _, j := range a.Jobs {
+		got = append(got, j.Job.Procedure)
+	}
+	want := []string{"cleaner 2026-01-01 true", "cleaner 2026-03-01 true", "teacher 2026-01-01 true", "2026-02-01", "2026-04-01", "sweep", "wash", "alone"}
+	if !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+}
+
+// Until when a role is held: of several gains the last of its days; not at all
+// where one of them does not run out.
+func TestUntilWhenARoleIsHeld(t *testing.T) {
+	for name, c := range map[string]struct {
+		roles, day, until string
+		runs              bool
+	}{
+		"one":                    {"cleaner@2026-01-01", "2026-02-01", "2027-01-01", true},
+		"the later first":        {"cleaner@2026-06-01 cleaner@2026-01-01", "2026-07-01", "2027-06-01", true},
+		"the later not yet":      {"cleaner@2026-01-01 cleaner@2026-06-01", "2026-05-31", "2027-01-01", true},
+		"one that does not":      {"cleaner@2026-01-01 cleaner", "2026-02-01", "", false},
+		"another role before it": {"teacher@2026-01-01 cleaner@2026-01-01", "2026-02-01", "2027-01-01", true},
+	} {
+		m := shop("readings/people.csv", "person,name,roles,started,plans\nt-01,First,"+c.roles+",2020-01-01,\n")
+		until, runs := NewStandings(m, on("2027-12-31")).UntilOn(m.People[0], "cleaner", on(c.day))
+		if runs != c.runs || runs && until != on(c.until) {
+			t.Errorf("%s: %s, %v", name, until, runs)
+		}
+	}
+}
+
+// What several rows finish together is told at the last of them, once; and the
+// row of the role is written: "Every readings record adds the rows that are
+// missing: the day the plan was finished, gained or renewed, by the last witness
+// who counted."
+func TestWhatARowFinishes(t *testing.T) {
+	files := []string{"readings/people.csv", "person,name,roles,started,plans\nt-01,First,,2026-01-01,start\nt-02,Second,teacher@2026-01-01,2026-01-01,\n",
+		"readings/plans/start.yaml", "title: Start\nread: [alone]\nwatch: [alone]\nperform: [sweep: 2]\nassessor: teacher\ngives: [cleaner]\n"}
+	m := shop(files...)
+	folder := t.TempDir()
+	entry := func(id, act, by string) Entry {
+		return Entry{Folder: folder, Person: "t-01", Procedure: id, Act: act, By: by, Date: on("2026-02-01")}
+	}
+	done, err := RecordAll(m, folder, []Entry{entry("alone", "read", ""), entry("sweep", "read", ""), entry("alone", "watched", ""), entry("sweep", "performed", "t-02"), entry("sweep", "performed", ""), entry("sweep", "performed", "t-02"), entry("alone", "told", "")})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, d := range done {
+		if last := i == len(done)-1; (len(d.Finished) == 1) != last || (d.Why != "") != (i == 4) {
+			t.Errorf("row %d finishes %d plans and counts not because of %q", i, len(d.Finished), d.Why)
+		}
+	}
+	text, err := os.ReadFile(filepath.Join(folder, "readings", "roles.csv"))
+	if want := rolesHead + "2026-02-01,t-01,cleaner,gained,t-02,finished start\n"; err != nil || string(text) != want {
+		t.Errorf("%q, %v, want %q", text, err, want)
+	}
+	record, err := os.ReadFile(filepath.Join(folder, "readings", "record.csv"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	again := shop(append(files, "readings/roles.csv", string(text), "readings/record.csv", string(record))...)
+	more, err := RecordAll(again, folder, []Entry{entry("alone", "told", "")})
+	if err != nil || len(more[0].Finished) != 0 || !more[0].Twice {
+		t.Errorf("a later row: %+v, %v", more, err)
+	}
+	if now, _ := os.ReadFile(filepath.Join(folder, "readings", "roles.csv")); string(now) != string(text) {
+		t.Errorf("the row of the role was written again: %q", now)
+	}
+}
+
+// Renewing says what is left of the plan's watching and performing, "perform X"
+// of what is left once; what was done since the last time is no longer there.
+func TestWhatIsLeftToRenewARole(t *testing.T) {
+	perform := func(n int) string {
+		return fmt.Sprintf("title: Start\nread: [alone]\nwatch: [alone]\nperform: [sweep: %d]\nassessor: teacher\ngives: [cleaner]\n", n)
+	}
+	now := print(shop(), "sweep")
+	seen := "2026-02-01,t-01,sweep,performed," + now + ",t-02\n"
+	for name, c := range map[string]struct {
+		n    int
+		rows string
+		want []string
+	}{
+		"once":                {1, "", []string{"read Alone", "watch Alone", "read Sweep", "perform Sweep"}},
+		"three times":         {3, "", []string{"read Alone", "watch Alone", "read Sweep", "perform Sweep 3 times"}},
+		"two of three left":   {3, seen, []string{"read Alone", "watch Alone", "read Sweep", "perform Sweep 2 times"}},
+		"one of three left":   {3, seen + seen, []string{"read Alone", "watch Alone", "read Sweep", "perform Sweep"}},
+		"none left, watched":  {2, seen + seen + "2026-02-01,t-01,alone,watched," + now + ",\n", []string{"read Alone", "read Sweep"}},
+		"read, as it stands":  {1, "2026-02-01,t-01,alone,read," + print(shop(), "alone") + ",\n", []string{"watch Alone", "read Sweep", "perform Sweep"}},
+		"more than was asked": {1, seen + seen, []string{"read Alone", "watch Alone", "read Sweep"}},
+	} {
+		m := shop("readings/people.csv", "person,name,roles,started,plans\nt-01,First,cleaner@2025-01-01,2025-01-01,start\nt-02,Second,teacher@2025-01-01,2025-01-01,\n",
+			"readings/plans/start.yaml", perform(c.n), "readings/record.csv", heads+c.rows)
+		var got []string
+		for _, i := range NewStandings(m, on("2026-03-01")).Items() {
+			if i.Act == "renew" {
+				got = append(got, i.Again...)
+			}
+			if i.Left < 1 || (i.Act == "read" || i.Act == "watch" || i.Act == "renew") && i.Left != 1 {
+				t.Errorf("%s: %s %d times", name, i.ToDo(), i.Left)
+			}
+		}
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%s: %q, want %q", name, got, c.want)
+		}
+	}
+}
+
+// What changed for those whose readings are stale is told once with all of them,
+// and that the words that they read are not kept is told with it.
+func TestWhatChangedForWhom(t *testing.T) {
+	now, was := print(shop(), "alone"), "1-1111111111111111"
+	both := "person,name,roles,started,plans\nt-01,First,,2026-01-01,start again\nt-02,Second,teacher@2026-01-01,2026-01-01,start\n"
+	for name, revisions := range map[string]string{
+		"issued": revs + "alone,1,2026-01-02," + was + ",why,a,b,,,reread\nalone,2,2026-02-01," + now + ",why,a,b,,,reread\n",
+		"never":  revs + "alone,1,2026-01-02," + now + ",why,a,b,,,reread\n",
+	} {
+		m := shop("readings/people.csv", both, "readings/plans/again.yaml", "title: Again\nread: [alone]\n", "revisions.csv", revisions,
+			"readings/record.csv", heads+"2026-01-15,t-01,alone,read,"+was+",\n2026-01-16,t-02,alone,read,"+was+",\n")
+		h := NewStandings(m, on("2026-02-08"))
+		changes := h.Changes(h.Items())
+		if len(changes) != 1 || len(changes[0].People) != 2 {
+			t.Fatalf("%s: %+v", name, changes)
+		}
+		if c := changes[0]; !c.Unkept || c.Steps != nil || c.Print != was || (c.Read != nil) != (name == "issued") || c.Procedure.ID != "alone" {
+			t.Errorf("%s: %+v", name, c)
+		}
+	}
+}
+
+// Of several readings up to a job's day the last counts, and of two of one day
+// the one that held then: what was read later, or of what was asked for again, is
+// none of it.
+func TestWhichReadingCountsForAJob(t *testing.T) {
+	now, was := print(shop(), "alone"), "1-1111111111111111"
+	revisions := revs + "alone,1,2026-01-02," + was + ",why,a,b,,,reread\nalone,2,2026-02-01," + now + ",why,a,b,,,reread\n"
+	read := func(day, print string) string { return day + ",t-01,alone,read," + print + ",\n" }
+	for name, c := range map[string]struct{ rows, last string }{
+		"the old alone":             {read("2026-01-15", was), ""},
+		"the new alone":             {read("2026-02-02", now), "2026-02-02"},
+		"the old, then the new":     {read("2026-01-15", was) + read("2026-02-02", now), "2026-02-02"},
+		"the new, then the old":     {read("2026-02-02", now) + read("2026-01-15", was), "2026-02-02"},
+		"both on a day":             {read("2026-02-02", was) + read("2026-02-02", now), "2026-02-02"},
+		"both on a day, other way":  {read("2026-02-02", now) + read("2026-02-02", was), "2026-02-02"},
+		"on the day of the job":     {read("2026-02-10", now), "2026-02-10"},
+		"after the job":             {read("2026-02-11", now), ""},
+		"watched, and never read":   {strings.Replace(read("2026-02-02", now), ",read,", ",watched,", 1), ""},
+		"before, and after the job": {read("2026-02-02", now) + read("2026-02-11", was), "2026-02-02"},
+	} {
+		m := shop("readings/people.csv", early, "revisions.csv", revisions, "readings/record.csv", heads+c.rows)
+		at := on("2026-02-10").Time()
+		f := NewStandings(m, on("2026-12-01")).Fitness(&model.Job{Procedure: "alone", To: procedure(m, "alone"), Worker: "t-01", Started: at, Saved: at})
+		w := f.Workers[0]
+		if (len(w.Unread) == 0) != (c.last != "") || c.last != "" && (len(w.Read) != 1 || w.Read[0].Date != on(c.last) || w.Read[0].Fingerprint != now) {
+			t.Errorf("%s: read %+v, not read %d", name, w.Read, len(w.Unread))
+		}
+	}
+}
+
+// Nothing is left to do of what was read as it stands, watched where it is to be,
+// and performed as often as is asked.
+func TestWhenNothingIsLeftToDo(t *testing.T) {
+	for want, all := range map[bool][]Standing{
+		true: {
+			{State: Good}, {State: Good, MustWatch: true, Watched: true}, {State: Good, Watched: true},
+			{State: Good, Perform: 2, Performed: 2}, {State: Good, Perform: 2, Performed: 3},
+		},
+		false: {
+			{State: Stale}, {State: Due}, {State: Overdue, Watched: true, Performed: 1}, {State: Good, MustWatch: true},
+			{State: Good, Perform: 2, Performed: 1}, {State: Good, Perform: 1, Watched: true, MustWatch: true},
+		},
+	} {
+		for _, s := range all {
+			if s.Done() != want {
+				t.Errorf("%+v: done is %v", s, s.Done())
+			}
 		}
 	}
 }
