@@ -202,7 +202,7 @@ func TestBadInputAtTheBay(t *testing.T) {
 	js[any](t, ctx, `tick('1.1'); var key = window.baybinder.page.store.key; 0`)
 
 	js[any](t, ctx, `var put = Storage.prototype.setItem; Storage.prototype.setItem = () => { throw new DOMException('x', 'QuotaExceededError') }; tick('1.2'); 0`)
-	says(t, ctx, `document.querySelector('.trouble').textContent`, "store is full")
+	says(t, ctx, `document.querySelector('.trouble').textContent`, "no room left")
 	says(t, ctx, `strip()`, "Done 2 of")
 	js[any](t, ctx, `Storage.prototype.setItem = put; tick('1.3'); 0`)
 	says(t, ctx, `JSON.parse(localStorage.getItem(key)).steps['`+js[string](t, ctx, `step('1.2').id`)+`'].state`, "done")

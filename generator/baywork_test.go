@@ -150,7 +150,7 @@ func TestAFullStoreAtTheBay(t *testing.T) {
 	work(t, ctx, "file://"+filepath.Join(site, "procedures", "isolate-tug-traction.html"))
 	js[any](t, ctx, `tick('1.1'); { let size = 1 << 20, n = 0; while (size >= 1) { try { localStorage.setItem('other-' + n++, 'x'.repeat(size)); } catch { size = Math.floor(size / 2); } } } 0`)
 	js[any](t, ctx, `tick('1.2'); tick('1.3'); 0`)
-	says(t, ctx, `document.querySelector('.trouble').textContent`, "store is full")
+	says(t, ctx, `document.querySelector('.trouble').textContent`, "no room left")
 	says(t, ctx, `strip()`, "Done 3 of")
 	text := savedRecord(t, ctx)
 	if n := strings.Count(text, `"state": "done"`); n != 3 {

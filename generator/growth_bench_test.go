@@ -64,10 +64,10 @@ func TestWorkGrowsNoFasterThanTheManual(t *testing.T) {
 	}
 }
 
-// wide are those of which the pages themselves grow faster: a procedure's readers
-// are told of all that performs it, through others too, and a stopping place of
-// all parts that are off.
-var wide = map[string]bool{"call chain": true, "parts": true}
+// wide are those of which the pages themselves grow faster: the readings name all
+// that performs a procedure, through others too, and each step after which parts
+// are off says which.
+var wide = map[string]bool{"call chain": true, "call chain, each twice": true, "parts": true}
 
 // cost is the processor time of a build, in seconds.
 func (g growth) cost(b *testing.B, n int) float64 {
@@ -149,17 +149,8 @@ var growths = []growth{
 			"procedures/a.md": aProcedure("", "## Work\n\n1. Look at "+times(n, func(int) string { return "[it](see:b), " })+"and all.\n"),
 		}
 	}},
-	{"call chain", 200, 1600, func(n int) map[string]string {
-		files := map[string]string{}
-		for i := range n {
-			call := "Look."
-			if i > 0 {
-				call = fmt.Sprintf("[First](do:job-%d).", i-1)
-			}
-			files[fmt.Sprintf("procedures/job-%d.md", i)] = aProcedure("", "## Work\n\n1. "+call+"\n")
-		}
-		return files
-	}},
+	{"call chain", 200, 1600, func(n int) map[string]string { return callChain(n, 1) }},
+	{"call chain, each twice", 200, 1600, func(n int) map[string]string { return callChain(n, 2) }},
 	{"options", 100, 800, func(n int) map[string]string {
 		return map[string]string{
 			"machines/rig.yaml": aRig + "options:\n" + times(n, func(i int) string { return fmt.Sprintf("  o-%d: Option %d\n", i, i) }),
@@ -204,6 +195,21 @@ var growths = []growth{
 		}
 		return files
 	}},
+}
+
+// callChain are procedures of which each performs the one before it, so often. The
+// first drains and fills, and takes a part off and puts it on.
+func callChain(n, often int) map[string]string {
+	files := map[string]string{
+		"machines/rig.yaml": aRig + "parts: { lid: { name: lid } }\nfluids: { oil: { name: oil, capacity: 2 L } }\n",
+		"procedures/job-0.md": aProcedure("for: rig\n", "## Work\n\n1. [Drain the oil](drain:oil).\n2. [Take the lid off](remove:lid).\n"+
+			"3. [Put the lid on](refit:lid).\n4. [Fill the oil in](fill:oil).\n"),
+	}
+	for i := 1; i < n; i++ {
+		files[fmt.Sprintf("procedures/job-%d.md", i)] = aProcedure("for: rig\n", "## Work\n\n"+
+			times(often, func(k int) string { return fmt.Sprintf("%d. [First](do:job-%d).\n", k+1, i-1) }))
+	}
+	return files
 }
 
 // readers are people who have a plan with all procedures, and have read them.

@@ -301,7 +301,7 @@ func TestTroubleIsToldWhereTheHandIs(t *testing.T) {
 
 		js[any](t, ctx, `var put = Storage.prototype.setItem; Storage.prototype.setItem = () => { throw new DOMException('x', 'QuotaExceededError') }; tick('1.2'); 0`)
 		js[any](t, ctx, down)
-		says(t, ctx, inSight, "store is full")
+		says(t, ctx, inSight, "no room left")
 		js[any](t, ctx, `Storage.prototype.setItem = put; tick('1.3'); 0`)
 		is(t, ctx, inSight, "nothing is said")
 

@@ -3,6 +3,7 @@ package generator_test
 import (
 	"context"
 	"encoding/json"
+	"fmt"
 	"os"
 	"path/filepath"
 	"testing"
@@ -178,4 +179,24 @@ func TestARunningWaitIsPrintedWhole(t *testing.T) {
 	if !onOnePage(pages, code) {
 		t.Errorf("the log is not printed: %q", code)
 	}
+}
+
+// TestTheRecordOnPaperDoesNotCountDown prints the record while a wait runs: it
+// says from when on work may go on, not how long that still was at the printer.
+// A reading out of its limit is said to be so before it is taken again, too.
+func TestTheRecordOnPaperDoesNotCountDown(t *testing.T) {
+	t.Parallel()
+	site := smallSite(t, everyHold)
+	ctx, _ := browser(t)
+	work(t, ctx, "file://"+filepath.ToSlash(filepath.Join(site, "procedures", "every-hold.html")))
+	const row = `(() => { baybinder.printSummary(baybinder.page); return [...document.querySelectorAll('.record-sheet tr')].find((r) => r.cells[0].textContent === '%s').cells[3].textContent; })()`
+	ofWait, ofGap := fmt.Sprintf(row, "1.2"), fmt.Sprintf(row, "1.3")
+	until := js[string](t, ctx, `window.print = () => {}; tick('1.1'); baybinder.clock(baybinder.page.job.steps[step('1.1').id].at + 600000)`)
+	is(t, ctx, ofWait, "Not before "+until+".")
+	js[any](t, ctx, `{ const real = Date.now; Date.now = () => real() + 700000; baybinder.page.beat(); } 0`)
+	is(t, ctx, ofWait, "The wait was over at "+until+".")
+	js[any](t, ctx, `type(step('1.3').querySelector('.reading'), '0.7'); 0`)
+	is(t, ctx, ofGap, "left 0.7 mm (Out of the limit.)")
+	js[any](t, ctx, `press(step('1.3'), 'Measure again'); type(step('1.3').querySelector('.reading'), '0.4'); 0`)
+	is(t, ctx, ofGap, "left 0.7 mm (Out of the limit.); left 0.4 mm")
 }

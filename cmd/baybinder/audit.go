@@ -143,7 +143,7 @@ func (d *output) account(a training.Account, today model.Date) {
 		}
 	}
 	if !a.InspectBy.IsZero() {
-		d.say("  working by it is to be inspected by %s", a.InspectBy)
+		d.say("  working by it %s to be inspected by %s", map[bool]string{true: "was", false: "is"}[a.InspectBy.Before(today)], a.InspectBy)
 	}
 	if a.Since != nil {
 		d.say("  it stood until revision %s of %s: %s", a.Since.Number, a.Since.Date, a.Since.Reason)
@@ -253,7 +253,7 @@ func deedRest(deed training.Deed) string {
 }
 
 func auditRows(list []training.Account) [][]string {
-	rows := [][]string{{"procedure", "revision", "issued", "fingerprint", "words", "date", "person", "act", "read", "by", "state", "record", "unit", "gaps"}}
+	rows := [][]string{{"procedure", "revision", "issued", "fingerprint", "words", "date", "person", "act", "read", "by", "state", "record", "unit", "gaps", "note"}}
 	for _, a := range list {
 		head := []string{a.Procedure.ID, "", "", "", ""}
 		if r := a.Stood; r != nil {
@@ -261,14 +261,14 @@ func auditRows(list []training.Account) [][]string {
 		}
 		row := func(cells ...string) { rows = append(rows, append(head[:5:5], cells...)) }
 		if len(a.Deeds)+len(a.Jobs) == 0 {
-			row("", "", "", "", "", "", "", "", "")
+			row("", "", "", "", "", "", "", "", "", "")
 		}
 		for _, deed := range a.Deeds {
 			number := ""
 			if deed.Revision != nil {
 				number = deed.Revision.Number
 			}
-			row(deed.Date.String(), deed.Person.ID, deed.Act, number, deed.By, string(deed.State), "", "", "")
+			row(deed.Date.String(), deed.Person.ID, deed.Act, number, deed.By, string(deed.State), "", deed.On, "", deed.Note)
 		}
 		for _, use := range a.Jobs {
 			state := ""
@@ -276,7 +276,7 @@ func auditRows(list []training.Account) [][]string {
 				state = "other revision"
 			}
 			j := use.Job
-			row(j.Day().String(), typedName(j), "job", use.Revision, "", state, "records/"+j.Name+".json", unitOf(j), strconv.Itoa(len(j.Gaps)))
+			row(j.Day().String(), typedName(j), "job", use.Revision, "", state, "records/"+j.Name+".json", unitOf(j), strconv.Itoa(len(j.Gaps)), "")
 		}
 	}
 	return rows

@@ -70,15 +70,14 @@ func issuers(c *Context) []finding.Finding {
 
 // judgeIssuer judges one cell of a revision; one of the roles suffices.
 func judgeIssuer(c *Context, r *model.Revision, what, who string, at position.Pos, roles []model.Ref[model.Role]) *finding.Finding {
-	i := slices.IndexFunc(c.Manual.People, func(p *model.Person) bool { return p.ID == who })
 	var f finding.Finding
-	switch {
-	case len(roles) == 0:
+	switch c.staff().IssuerFault(who, roles, r.Date) {
+	case "":
 		return nil
-	case who == "":
+	case training.NobodyNamed:
 		f = decode.MissingField.At(at, "revision %s of %s was %s by nobody, and shop.yaml asks who", r.Number, r.Procedure.ID, what).
 			WithMend("have it %s, and issue it again with --%s WHO", what, what)
-	case i < 0:
+	case training.NotKnown:
 		f = bind.UnknownPerson.At(at, "%s, who %s this, is not in readings/people.csv", who, what)
 		var ids []string
 		for _, p := range c.Manual.People {
@@ -87,11 +86,8 @@ func judgeIssuer(c *Context, r *model.Revision, what, who string, at position.Po
 		if near := nearest.Of(who, ids); near != "" {
 			f = f.WithMend("did you mean %s?", near)
 		}
-	case slices.ContainsFunc(roles, func(role model.Ref[model.Role]) bool {
-		return role.To != nil && c.staff().HoldsRole(c.Manual.People[i], role.To.ID, r.Date)
-	}):
-		return nil
 	default:
+		i := slices.IndexFunc(c.Manual.People, func(p *model.Person) bool { return p.ID == who })
 		f = notAuthorised.At(at, "%s held no role on %s with which one has %s", c.Manual.People[i].Label(), r.Date, what).
 			WithMend("have it %s by someone who holds one of the roles in issue: of shop.yaml, and issue it again", what)
 	}

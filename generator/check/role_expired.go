@@ -10,7 +10,7 @@ var roleExpired = finding.Rule{
 	Level: finding.Advice,
 	Title: "A role that ran out",
 	Why:   "The shop still lists the person as someone who may do the work, and the licence or the yearly check behind it is over.",
-	Mend:  "Renew it and write the new day, role@date, or take the role out; one that a plan gave is renewed too by going through the plan again. How long it lasts is renew-every: of the role.",
+	Mend:  "Renew it and record that with readings role, or record there that it is withdrawn; one that a plan gave is renewed too by going through the plan again. How long it lasts is renew-every: of the role.",
 }
 
 func runRoleExpired(c *Context) []finding.Finding {
@@ -27,7 +27,7 @@ func runRoleExpired(c *Context) []finding.Finding {
 			}
 			told[g.ID] = true
 			found = append(found, roleExpired.At(g.At, "%s held %s until %s", p.Label(), g.To.Label(), until).
-				WithMend("renew it and write the new day among the roles: %s@%s", g.ID, c.Today).See(g.To.At, "how long it lasts is said here"))
+				WithMend("renew it, then: baybinder readings role %s %s renewed --by WHO", p.ID, g.ID).See(g.To.At, "how long it lasts is said here"))
 		}
 	}
 	return found

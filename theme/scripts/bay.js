@@ -83,6 +83,7 @@
 
     change(how) {
       if (this.chooser.among) return this.unanswered();
+      this.solved('saved');
       const newer = this.store.newer(this.job), kept = this.store.key;
       if (newer) this.taken(newer === 'again' ? null : newer);
       else this.solved('tab');

@@ -80,7 +80,7 @@
     a.remove();
     setTimeout(() => URL.revokeObjectURL(url), 60000);
     if (page.finished) page.end();
-    page.announce(bay.words.RecordSaved);
+    page.warn(bay.words.RecordSaved, 'saved');
   };
 
   // jobOf makes a job of its record again. A step whose time is not in the record
@@ -126,7 +126,7 @@
       return page.warn(w.RecordOlder, 'record');
     }
     page.opened({ key: here ? here.key : null, job: job }, true);
-    page.announce(w.RecordOpened);
+    page.warn(w.RecordOpened, 'saved');
   };
 
   // opener is the field that a record is chosen with.
@@ -142,7 +142,7 @@
   // summary is the record as a sheet.
   function summary(page) {
     const w = bay.words, job = page.job;
-    const row = (s) => make('tr', {}, make('th', { scope: 'row' }, s.number), make('td', {}, s.title), make('td', {}, s.says.textContent),
+    const row = (s) => make('tr', {}, make('th', { scope: 'row' }, s.number), make('td', {}, s.title), make('td', {}, s.told(true)),
       make('td', {}, s.holds.map(holdWords).filter(Boolean).join(' ')));
     const heads = [w.StepHead, w.WordsHead, w.StateHead, w.HoldsHead].map((x) => make('th', { scope: 'col' }, x));
     return make('section', { class: 'record-sheet', 'aria-label': w.PrintSummary }, make('h2', {}, fill(w.SummaryOf, document.querySelector('h1').textContent)),
@@ -151,14 +151,18 @@
       make('table', {}, make('thead', {}, make('tr', {}, ...heads)), make('tbody', {}, ...page.steps.filter((s) => s.state !== 'elsewhere').map(row))));
   }
 
+  // dueWords says by when something is due, as it stays true on paper: what is left is the screen's.
+  const dueWords = (h) => (h.latest === null ? '' : bay.dueBy(h.latest, h.late, h.step.state === 'done', true));
+
   const handWords = (h) => [fill(bay.words.HandedOver, h.from, h.to, bay.clock(h.at)), h.locks].filter(Boolean).join(' ');
 
   function holdWords(h) {
     const w = bay.words, now = h.now;
-    if (h.kind === 'wait') return h.until === null ? '' : h.says.textContent;
+    if (h.kind === 'wait') return h.until === null ? '' : [fill(h.met ? w.WaitOver : w.WaitUntil, bay.clock(h.until)), dueWords(h)].filter(Boolean).join(' ');
     if (h.kind === 'measure') {
       const list = (values) => readings(h, values).map((v) => (v.where ? v.where + ' ' : '') + v.typed + ' ' + (h.data.unit || '')).join(', ');
-      return [...(now.failed || []).map((f) => list(f.values) + ' (' + w.OutOfLimit + ')'), list(now.values) + (h.near ? ' (' + h.verdict.textContent + ')' : '')].filter(Boolean).join('; ');
+      const judged = h.judged === 'out' ? ' (' + w.OutOfLimit + ')' : h.near ? ' (' + h.verdict.textContent + ')' : '';
+      return [...(now.failed || []).map((f) => list(f.values) + ' (' + w.OutOfLimit + ')'), list(now.values) + judged].filter(Boolean).join('; ');
     }
     if (now.name) return h.says.textContent;
     return now.words || now.answer || (now.good === true ? w.LookGood : now.good === false ? w.LookBad : '');

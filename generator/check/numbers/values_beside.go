@@ -1,8 +1,8 @@
 package numbers
 
 import (
-	"baybinder/generator/language"
 	"cmp"
+	"maps"
 	"regexp"
 	"slices"
 	"strconv"
@@ -10,6 +10,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/read/sentence"
 )
@@ -19,23 +20,26 @@ import (
 // left out: they speak of what else could be.
 func valuesBeside(j *job) []finding.Finding {
 	var found []finding.Finding
-	drained := map[*model.Fluid]bool{}
+	drained, performed := fluids{}, map[*model.Procedure]fluids{}
 	for _, s := range j.of.Steps {
-		follow(drained, s, model.Drain)
+		follow(drained, performed, s, model.Drain)
 		for i := range s.Blocks {
 			if b := &s.Blocks[i]; b.Role != model.Why && len(b.Links) > 0 && slices.ContainsFunc(b.Parts, hasFigure) {
 				found = append(found, blockBeside(j, drained, b)...)
 			}
 		}
-		follow(drained, s, model.Fill)
+		follow(drained, performed, s, model.Fill)
 	}
 	return found
 }
 
 func hasFigure(text string) bool { return strings.ContainsAny(text, "0123456789") }
 
+// fluids says of each that something was done to whether it is out.
+type fluids map[*model.Fluid]bool
+
 // follow keeps what was let out, and what was filled again.
-func follow(drained map[*model.Fluid]bool, s *model.Step, act model.Act) {
+func follow(drained fluids, performed map[*model.Procedure]fluids, s *model.Step, act model.Act) {
 	for _, l := range s.Links {
 		switch to := l.To.(type) {
 		case *model.Fluid:
@@ -44,34 +48,39 @@ func follow(drained map[*model.Fluid]bool, s *model.Step, act model.Act) {
 			}
 		case *model.Procedure:
 			if l.Kind.Act == model.Call && act == model.Fill {
-				leftOut(drained, to, nil)
+				maps.Copy(drained, leftBy(performed, to))
 			}
 		}
 	}
 }
 
-// leftOut follows what a performed procedure lets out and fills.
-func leftOut(drained map[*model.Fluid]bool, p *model.Procedure, above []*model.Procedure) {
-	if slices.Contains(above, p) {
-		return
+// leftBy is what a performed procedure leaves out and filled: the same however
+// often it is performed, so each is gone through once. A ring leaves nothing.
+func leftBy(performed map[*model.Procedure]fluids, p *model.Procedure) fluids {
+	if known, is := performed[p]; is {
+		return known
 	}
+	performed[p] = nil
+	left := fluids{}
 	for _, s := range p.Steps {
 		for _, l := range s.Links {
 			switch to := l.To.(type) {
 			case *model.Fluid:
 				if l.Kind.Act == model.Drain || l.Kind.Act == model.Fill {
-					drained[to] = l.Kind.Act == model.Drain
+					left[to] = l.Kind.Act == model.Drain
 				}
 			case *model.Procedure:
 				if l.Kind.Act == model.Call {
-					leftOut(drained, to, append(above, p))
+					maps.Copy(left, leftBy(performed, to))
 				}
 			}
 		}
 	}
+	performed[p] = left
+	return left
 }
 
-func blockBeside(j *job, drained map[*model.Fluid]bool, b *model.Block) []finding.Finding {
+func blockBeside(j *job, drained fluids, b *model.Block) []finding.Finding {
 	var found []finding.Finding
 	for _, s := range sentence.Of(b) {
 		if len(s.Links) == 0 || !hasFigure(s.Text) {

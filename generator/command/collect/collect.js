@@ -24,10 +24,11 @@
     if (answer.status === 401 && await introduced()) answer = await post(records, 'application/json', text);
     if (!answer.ok) {
       page.warn(w.notKept, 'record');
-      return save(page);
+      save(page);
+      return page.solved('saved'); // that is said already
     }
     page.solved('record');
     page.end();
-    page.announce(w.kept);
+    page.warn(w.kept, 'saved');
   };
 })(window.baybinder);

@@ -20,7 +20,7 @@ func TestTheDepotIssuesThreeRevisions(t *testing.T) {
 		t.Fatal(err)
 	}
 	put(t, root, "readings/plans/depot.yaml", "title: Depot\nread: [isolate-tug-traction, change-drive-wheel, replace-ram-seal]\nwithin: 14 days\n")
-	put(t, root, "readings/people.csv", "person,name,roles,started,plans\na-v,A.V.,,2026-04-01,depot\ng-m,G.M.,,2026-04-01,depot\n")
+	put(t, root, "readings/people.csv", "person,name,roles,started,plans\na-v,A.V.,,2026-04-01,depot\ng-m,G.M.,,2026-04-01,depot\nt-07,Checker,trainer,,\nforeman,Approver,foreman,,\n")
 	issue := func(id, day, readers string) error {
 		o := order(root, day, readers)
 		o.Procedures = []string{id}

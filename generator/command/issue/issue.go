@@ -108,7 +108,29 @@ func (o Order) fit(m *model.Manual, found []finding.Finding, texts []*model.Proc
 			return fmt.Errorf("the manual has errors, the first at %s:%d (%s): run check, and mend them first", f.At.Path(), line, f.Message)
 		}
 	}
-	return nil
+	return o.allowed(m)
+}
+
+// allowed refuses an order that names nobody, or the wrong one, for what shop.yaml
+// asks: its rows could never be taken back.
+func (o Order) allowed(m *model.Manual) error {
+	rule := m.Shop.Issue
+	if rule == nil || rule.Since.IsZero() || o.Date.Before(rule.Since) {
+		return nil
+	}
+	hall := training.NewStandings(m, o.Date)
+	judge := func(flag, who string, roles []model.Ref[model.Role]) error {
+		switch hall.IssuerFault(who, roles, o.Date) {
+		case "":
+			return nil
+		case training.NobodyNamed:
+			return fmt.Errorf("shop.yaml asks who has %s it: add --%s WHO", flag, flag)
+		case training.NotKnown:
+			return fmt.Errorf("--%s: %s is not in readings/people.csv", flag, who)
+		}
+		return fmt.Errorf("--%s: %s held none of the roles on %s that issue: of shop.yaml asks for", flag, who, o.Date)
+	}
+	return errors.Join(judge("checked", o.Checked, rule.Checked), judge("approved", o.Approved, rule.Approved))
 }
 
 func procedureOf(m *model.Manual, id string) *model.Procedure {

@@ -64,7 +64,9 @@ var inspections = []struct {
 	{"(c)(6)(i)(A)", "by an authorized employee other than the ones utilizing the procedure", func(b *binder) bool {
 		own := b.did("2026-06-01", "t-02", "inspected", "t-02", "press 1", "")
 		unfit := b.did("2026-06-01", "t-01", "inspected", "t-03", "press 1", "")
-		return own != nil && unfit == nil && b.due("2026-06-01") == "2027-01-06" && has(b.found("2026-06-01"), "not-authorised")
+		refused := own != nil && unfit != nil && b.due("2026-06-01") == "2027-01-06" && !has(b.found("2026-06-01"), "not-authorised")
+		put(b.t, b.root, "readings/record.csv", "date,person,procedure,act,fingerprint,by\n2026-06-01,t-01,lid,inspected,,t-03\n") // by hand
+		return refused && b.due("2026-06-01") == "2027-01-06" && has(b.found("2026-06-01"), "not-authorised")
 	}},
 	{"(c)(6)(ii)", "certified: the machine, the date, the employees included, the person performing it", func(b *binder) bool {
 		err := b.did("2026-06-01", "t-03", "inspected", "t-02", "press 1", "the tag was missing")

@@ -85,10 +85,7 @@ func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
 	for _, e := range entries {
 		p, err := recordable(m, e)
 		if err != nil {
-			if e.Where != "" {
-				err = fmt.Errorf("%s: %w", e.Where, err)
-			}
-			wrong = append(wrong, err)
+			wrong = append(wrong, e.placed(err))
 			continue
 		}
 		if halls[e.Date] == nil {
@@ -96,10 +93,22 @@ func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
 		}
 		d := &Recorded{Entry: e, Fingerprint: halls[e.Date].Fingerprint(p)}
 		r := d.reading(m)
+		if e.Act == "inspected" && halls[e.Date].InspectionFault(&r) != "" {
+			wrong = append(wrong, e.placed(fmt.Errorf("%s held none of the roles on %s that %s needs, and so cannot have inspected it", e.By, e.Date, e.Procedure)))
+			continue
+		}
 		d.Revision, d.Twice = halls[e.Date].RevisionRead(&r), twice(m.Record, done, d)
 		done = append(done, d)
 	}
 	return done, errors.Join(wrong...)
+}
+
+// placed says where the entry was read from, too.
+func (e Entry) placed(err error) error {
+	if e.Where == "" {
+		return err
+	}
+	return fmt.Errorf("%s: %w", e.Where, err)
 }
 
 // twice says whether the same was recorded already, or is to be.

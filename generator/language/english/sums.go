@@ -15,5 +15,5 @@ var sums = words.Sums{
 	Done: "times recorded, of those that the plan asks for",
 	Ease: "base + a · words in a sentence + b · syllables in a word", Grade: "grade", EaseSource: "Flesch 1948 and Flesch-Kincaid; in Spanish Szigriszt-Pazos 1993 (from memory)",
 	Sentence: "words / sentences", Word: "syllables / words that are no figure", Longest: "words of the longest sentence in a step, and of all steps, counted",
-	Page: "what stands on this page", Shop: "what the shop wrote in the manual's files", Record: "the records of the jobs",
+	Page: "what stands on this page", Shop: "what the shop wrote in the manual", Record: "the records of the jobs",
 }

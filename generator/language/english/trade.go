@@ -46,7 +46,7 @@ var lift = words.Lift{
 	Index: "%.1f, with a limit of %.1f %s", None: "none: this is not lifted by hand",
 	L: "load", LOfSeveral: "load: of %s for %d people, each has", LC: "what may be lifted at the best",
 	HM: "hands in front of the ankles, H = %s", VM: "hands above the floor, V = %s", DM: "travel, D = %s", AM: "turn of the body, A = %s°",
-	FM: "how often, F = %s, for %s in a shift", CM: "hold of the hands, %s", Minute: "%s lifts/min",
+	FM: "how often, F = %s, for %s in a shift", CM: "grip of the hands, %s", Minute: "%s lifts/min",
 	Hours:   map[string]string{"up to 1 h": "up to 1 h", "1 to 2 h": "1 to 2 h", "2 to 8 h": "2 to 8 h"},
 	Holds:   map[string]string{"good": "good", "fair": "fair", "poor": "poor"},
 	Hands:   "Two hands, standing, room to move, a dry floor, and a load that keeps still.",

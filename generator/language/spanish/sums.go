@@ -15,5 +15,5 @@ var sums = words.Sums{
 	Done: "veces registradas, de las que pide el plan",
 	Ease: "base + a · palabras por frase + b · sílabas por palabra", Grade: "curso", EaseSource: "Flesch 1948 y Flesch-Kincaid; en español Szigriszt-Pazos 1993 (de memoria)",
 	Sentence: "palabras / frases", Word: "sílabas / palabras que no son cifras", Longest: "palabras de la frase más larga de un paso, y de todos los pasos, contadas",
-	Page: "lo que está en esta página", Shop: "lo que el taller escribió en los archivos del manual", Record: "los registros de los trabajos",
+	Page: "lo que está en esta página", Shop: "lo que el taller escribió en el manual", Record: "los registros de los trabajos",
 }

@@ -8,7 +8,7 @@ type Bay struct {
 	StepsGone, ClockBack, WhichUnit, ChooseFirst, SerialNumber, UseSerial, OrOptions             string
 	ItsOptions, UseOptions, NoSuchSerial, NotBoth, NoOptions, UnitSerial                         string
 	UnitOptions, OtherUnit, OtherUnitTitle, OtherUnitText, OtherUnitYes, AgainTitle              string
-	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt                          string
+	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt, WaitUntil               string
 	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit                string
 	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                                       string
 	SignNow, SignedBy, TakeBack, SamePerson, TickStep                                            string
@@ -27,5 +27,5 @@ type Bay struct {
 	FoldedOne, FoldedMany, FoldOut, FoldUp, FirstOf, HandOverNow                                 string
 	HandOverPerson, HandedOver, StepAt                                                           string
 	LastUsed, WaitLeft, Begin, GoOnAt, AllDone, ReadyAt, GotOf, GotAll, ReadAll, LeftOut, FromTo string
-	NearLimit, NearLimitAgain, NoLaterThan, IsLate, WasLate                                      string
+	NearLimit, NearLimitAgain, NoLaterThan, IsLate, WasLate, DueBy                               string
 }

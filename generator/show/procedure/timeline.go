@@ -62,7 +62,7 @@ func (s *Pages) unitLine(up string, p *model.Procedure, r schedule.Row, n int) U
 			Waits: waited(w, w.Waits, ph.Waits, waitsOf(ph)), Says: s.phaseSays(w, ph),
 		})
 	}
-	v.Picture = page.HTML(drawnLine(w, r.Plan, n))
+	v.Picture = page.HTML(s.drawnLine(w, r.Plan, n))
 	v.Notes = s.timeNotes(w, r.Plan)
 	return v
 }
@@ -181,17 +181,17 @@ func (s *Pages) timeNotes(w *words.TimeLine, plan *schedule.Plan) []string {
 }
 
 // drawnLine is the n-th picture of a page. Spans side by side of one kind are one bar.
-func drawnLine(w *words.TimeLine, plan *schedule.Plan, n int) string {
+func (s *Pages) drawnLine(w *words.TimeLine, plan *schedule.Plan, n int) string {
 	line := plot.TimeLine{
 		ID: fmt.Sprintf("time-line-%d", n+1), Title: w.Title, End: plan.Bay,
 		Text: fmt.Sprintf(w.Picture, len(plan.Phases), page.Duration(plan.Bay)),
 	}
 	for i := range plan.Phases {
 		ph := &plan.Phases[i]
-		row := plot.TimeRow{Words: ph.Title.Plain}
-		for _, s := range ph.Spans {
-			bar := plot.TimeBar{From: s.From, To: s.To, People: s.People + s.Beside, Wait: s.Doing == schedule.Wait, Call: s.Doing == schedule.Call}
-			switch s.Doing {
+		row := plot.TimeRow{Words: s.PhaseOf(ph.Phase).Title.Plain}
+		for _, span := range ph.Spans {
+			bar := plot.TimeBar{From: span.From, To: span.To, People: span.People + span.Beside, Wait: span.Doing == schedule.Wait, Call: span.Doing == schedule.Call}
+			switch span.Doing {
 			case schedule.Wait:
 				line.Wait = w.Wait
 			case schedule.Call:

@@ -34,10 +34,17 @@ func Angles(f *model.Fastener) []quantity.Quantity {
 // whatever happened. Where that is not sure, the link is not among them: all
 // stages are asked for then.
 func Again(p *model.Procedure) map[*model.Link]bool {
+	if !slices.ContainsFunc(p.Steps, tightens) {
+		return nil // whatever it performs
+	}
 	h := newHands(map[*model.Procedure]*hands{p: {}}) // a ring of calls does nothing again
 	h.again = map[*model.Link]bool{}
 	h.procedure(p)
 	return h.again
+}
+
+func tightens(s *model.Step) bool {
+	return slices.ContainsFunc(s.Links, func(l *model.Link) bool { return !l.Bad && l.Kind.Act == model.Tighten })
 }
 
 // heldBy is a fastener at a part; at none where it stands alone.
