@@ -48,7 +48,7 @@ func TestFromPageToManual(t *testing.T) {
 		}
 	}
 	build()
-	takes, err := collect.New(manual, t.Logf)
+	takes, err := collect.New(manual, &collect.Devices{Now: time.Now}, t.Logf)
 	must(t, err)
 	handler := browse.Guard(browse.Loopback, takes.Wrap(browse.Handler(site)), collect.RecordsAt, collect.DeviceAt)
 	far := false // the browser is on another machine of the network

@@ -77,6 +77,10 @@ func TestTranslatedPage(t *testing.T) {
 			t.Errorf("%s.es: a sign of the program stands in the page", name)
 		}
 		says(t, ctx, `document.querySelector('.safety .band').textContent`, "ADVERTENCIA")
+		const named = `[...document.querySelectorAll('.phase > h2')].filter((h) => ![...document.querySelectorAll('.time-line svg text')].some((x) => h.textContent.includes(x.textContent))).length + [...document.querySelectorAll('.phase > h2')].length * 100`
+		if got := js[int](t, ctx, named); got < 100 || got%100 != 0 {
+			t.Errorf("%s.es: %d phases, of which the time line does not name %d in the page's language", name, got/100, got%100)
+		}
 		says(t, ctx, `document.documentElement.lang`, "es")
 	}
 	all := pages(t, site)

@@ -6,6 +6,7 @@ import (
 	"os/signal"
 	"path/filepath"
 	"syscall"
+	"time"
 
 	"baybinder/generator/command/browse"
 	"baybinder/generator/command/collect"
@@ -21,7 +22,7 @@ type browseCommand struct {
 
 // Help is the longer text of browse --help.
 func (*browseCommand) Help() string {
-	return "The site can also be opened without this: open public/index.html from its folder. Ctrl-C ends it."
+	return "With --collect and --address a device of the network types a code once; then it is known for at most 90 days, also when this is begun again. The key for that is a file of yours alone, in your configuration folder; without the file every device types a code again.\n\nThe site can also be opened without this: open public/index.html from its folder. Ctrl-C ends it."
 }
 
 // Run serves the site until Ctrl-C.
@@ -30,7 +31,7 @@ func (c *browseCommand) Run(g *globals, d *output) error {
 	var takes *collect.Collector
 	if c.Collect {
 		var err error
-		if takes, err = collect.New(g.Manual, d.note); err != nil {
+		if takes, err = collect.New(g.Manual, &collect.Devices{Folder: keys(), Now: time.Now, Say: d.note}, d.note); err != nil {
 			return err
 		}
 		o.Wrap, o.Takes = takes.Wrap, []string{collect.RecordsAt, collect.DeviceAt}
@@ -46,6 +47,9 @@ func (c *browseCommand) Run(g *globals, d *output) error {
 		d.say("Records of finished jobs go to %s.", filepath.Join(g.Manual, "records"))
 		if c.Address != browse.Loopback {
 			d.say("A device of the network types this code once: %s", takes.Code())
+			if kept := keys(); kept != "" {
+				d.say("Devices are known for at most 90 days, also when this is begun again. To forget them all: end this and delete the folder %s", kept)
+			}
 		}
 	}
 	d.progress("Ctrl-C ends it.")
@@ -53,4 +57,14 @@ func (c *browseCommand) Run(g *globals, d *output) error {
 		d.toBrowser(site.URL())
 	}
 	return site.Serve(ctx)
+}
+
+// keys is the folder for what devices are known by, of this user alone; "" where
+// there is none.
+func keys() string {
+	own, err := os.UserConfigDir()
+	if err != nil {
+		return ""
+	}
+	return filepath.Join(own, "baybinder", "keys")
 }

@@ -9,8 +9,11 @@
 // A record becomes a new file; none that is there is written over.
 //
 // A device of the shop's network types a code once before it may send: it
-// stands where the program runs. This machine itself need not. The code, and
-// what a device is known by, hold as long as the program runs.
+// stands where the program runs. This machine itself need not. The code holds as
+// long as the program runs. What a device is known by is made of a key that is
+// kept for this user, and holds for 90 days, whatever runs in between; who takes
+// the key's file away makes every device type a code again. What goes over the
+// network is not encrypted.
 package collect
 
 import (
@@ -62,10 +65,11 @@ var script []byte
 
 // Collector takes records into one manual.
 type Collector struct {
-	manual string
-	secret []byte // of this run: tokens and devices are made of it
-	code   string
-	say    func(format string, args ...any)
+	manual  string
+	secret  []byte // of this run: tokens are made of it
+	devices *Devices
+	code    string
+	say     func(format string, args ...any)
 
 	mu    sync.Mutex
 	wrong int // codes that were wrong so far
@@ -73,7 +77,7 @@ type Collector struct {
 
 // New prepares a collector for a manual's folder. say tells what was taken and
 // what was refused, where the program runs.
-func New(manual string, say func(format string, args ...any)) (*Collector, error) {
+func New(manual string, devices *Devices, say func(format string, args ...any)) (*Collector, error) {
 	if info, err := os.Stat(manual); err != nil || !info.IsDir() {
 		return nil, fmt.Errorf("there is no manual in %s for records to go to", manual)
 	}
@@ -85,20 +89,20 @@ func New(manual string, say func(format string, args ...any)) (*Collector, error
 	if err != nil {
 		return nil, err
 	}
-	return &Collector{manual: manual, secret: secret, code: fmt.Sprintf("%06d", n), say: say}, nil
+	return &Collector{manual: manual, secret: secret, devices: devices, code: fmt.Sprintf("%06d", n), say: say}, nil
 }
 
 // Code is what a device of the network types once.
 func (c *Collector) Code() string { return c.code }
 
-// mark is a text that nobody else can make for a name.
-func (c *Collector) mark(name string) string {
-	sum := hmac.New(sha256.New, c.secret)
+// mark is a text that nobody can make for a name who has not the key.
+func mark(key []byte, name string) string {
+	sum := hmac.New(sha256.New, key)
 	sum.Write([]byte(name))
 	return hex.EncodeToString(sum.Sum(nil))
 }
 
-func (c *Collector) token(procedure string) string { return c.mark("page " + procedure) }
+func (c *Collector) token(procedure string) string { return mark(c.secret, "page "+procedure) }
 
 func equal(a, b string) bool { return subtle.ConstantTimeCompare([]byte(a), []byte(b)) == 1 }
 
@@ -181,7 +185,11 @@ func (c *Collector) known(r *http.Request) bool {
 		return true
 	}
 	had, err := r.Cookie(cookie)
-	return err == nil && equal(had.Value, c.mark("device"))
+	if err != nil {
+		return false
+	}
+	key, _, err := c.devices.current()
+	return err == nil && equal(had.Value, mark(key, "device"))
 }
 
 // device takes a code that was typed, and makes the device known.
@@ -193,7 +201,11 @@ func (c *Collector) device(w http.ResponseWriter, r *http.Request) error {
 	if err := c.judge(strings.TrimSpace(string(typed))); err != nil {
 		return err
 	}
-	http.SetCookie(w, &http.Cookie{Name: cookie, Value: c.mark("device"), Path: "/", HttpOnly: true, SameSite: http.SameSiteStrictMode, MaxAge: 365 * 24 * 3600})
+	key, left, err := c.devices.current()
+	if err != nil {
+		return err
+	}
+	http.SetCookie(w, &http.Cookie{Name: cookie, Value: mark(key, "device"), Path: "/", HttpOnly: true, SameSite: http.SameSiteStrictMode, MaxAge: int(left.Seconds())})
 	w.WriteHeader(http.StatusNoContent)
 	return nil
 }

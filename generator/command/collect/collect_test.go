@@ -13,6 +13,7 @@ import (
 	"strings"
 	"sync"
 	"testing"
+	"time"
 
 	"baybinder/generator/base/needed"
 	"baybinder/generator/command/browse"
@@ -44,7 +45,7 @@ func newBench(t *testing.T) *bench {
 		must(t, os.WriteFile(filepath.Join(site, filepath.FromSlash(name)), []byte(published), 0o644))
 	}
 	var err error
-	b.collector, err = New(b.manual, t.Logf)
+	b.collector, err = New(b.manual, &Devices{Now: time.Now, Say: t.Logf}, t.Logf)
 	must(t, err)
 	b.handler = browse.Guard("0.0.0.0", b.collector.Wrap(browse.Handler(site)), RecordsAt, DeviceAt)
 	return b
@@ -229,11 +230,6 @@ func TestADeviceTypesTheCodeOnce(t *testing.T) {
 	if got := typed(b.collector.Code()); got.StatusCode != 429 {
 		t.Errorf("after many wrong codes: %d", got.StatusCode)
 	}
-	other, err := New(b.manual, t.Logf)
-	must(t, err)
-	if equal(other.mark("device"), had.Value) {
-		t.Error("two runs know a device by the same")
-	}
 }
 
 // TestOnlyServedPagesMaySend: the copy that is served of a procedure's page may
@@ -354,7 +350,7 @@ type broken struct{}
 func (broken) Read([]byte) (int, error) { return 0, errors.New("the line is cut") }
 
 func TestThereMustBeAManual(t *testing.T) {
-	if _, err := New(filepath.Join(t.TempDir(), "none"), t.Logf); err == nil || !strings.Contains(err.Error(), "no manual in") {
+	if _, err := New(filepath.Join(t.TempDir(), "none"), &Devices{Now: time.Now}, t.Logf); err == nil || !strings.Contains(err.Error(), "no manual in") {
 		t.Errorf("got %v", err)
 	}
 }

@@ -32,10 +32,10 @@ func newEntry(b bench, m *model.Machine, in string, fields map[string][]string) 
 		switch {
 		case err != nil:
 			return "", "", err
-		case value == "" && field.Need && asked:
+		case value.Text == "" && field.Need && asked:
 			return "", "", missing(field.Key)
-		case value != "" && asked:
-			parts = append(parts, field.Key+": "+value)
+		case value.Text != "" && asked:
+			parts = append(parts, field.Key+": "+value.Text)
 		}
 	}
 	if in == "energies" && len(fields["points"]) == 0 {
@@ -55,10 +55,10 @@ func one(list []string) string {
 	return strings.Join(strings.Fields(cleaned(strings.Join(list, " "))), " ")
 }
 
-// yaml is an answer as it stands in the file; "" where there is none.
-func (f *FormField) yaml(answer []string) (string, error) {
+// yaml is an answer as it stands in the file; without a text where there is none.
+func (f *FormField) yaml(answer []string) (edit.Value, error) {
 	if len(answer) > 100 || len(strings.Join(answer, "")) > mostField {
-		return "", tooLong
+		return edit.Value{}, tooLong
 	}
 	var all []string
 	for _, a := range answer {
@@ -67,51 +67,57 @@ func (f *FormField) yaml(answer []string) (string, error) {
 		}
 	}
 	if len(all) == 0 {
-		return "", nil
+		return edit.Value{}, nil
 	}
 	chosen := func(id string) bool { return slices.ContainsFunc(f.Of, func(o Option) bool { return o.ID == id }) }
 	switch f.Sort {
 	case "yes":
-		return "yes", nil
+		return edit.Value{Text: "yes"}, nil
 	case "one":
 		if len(all) > 1 || !chosen(all[0]) {
-			return "", cannotNow
+			return edit.Value{}, cannotNow
 		}
-		return all[0], nil
+		return edit.Value{Text: all[0]}, nil
 	case "many":
 		if slices.ContainsFunc(all, func(id string) bool { return !chosen(id) }) {
-			return "", cannotNow
+			return edit.Value{}, cannotNow
 		}
-		return "[" + strings.Join(all, ", ") + "]", nil
+		return bracketed("[%s]", all), nil
 	case "counts":
-		return counts(all, chosen)
+		all, err := counts(all, chosen)
+		return bracketed("{ %s }", all), err
 	case "pairs":
-		return pairs(all)
+		all, err := pairs(all)
+		return bracketed("{ %s }", all), err
 	case "texts":
 		for i := range all {
 			all[i] = edit.Quoted(all[i])
 		}
-		return "[" + strings.Join(all, ", ") + "]", nil
+		return bracketed("[%s]", all), nil
 	}
-	return edit.Quoted(strings.Join(all, " ")), nil
+	return edit.Value{Text: edit.Quoted(strings.Join(all, " "))}, nil
+}
+
+func bracketed(form string, items []string) edit.Value {
+	return edit.Value{Text: fmt.Sprintf(form, strings.Join(items, ", ")), Items: items}
 }
 
 // counts are ids with how many there are of each: "bolt 4".
-func counts(all []string, chosen func(string) bool) (string, error) {
+func counts(all []string, chosen func(string) bool) ([]string, error) {
 	for i, a := range all {
 		id, number, _ := strings.Cut(a, " ")
 		n, err := strconv.Atoi(number)
 		if err != nil || n < 1 || n > 999 || !chosen(id) {
-			return "", cannotNow
+			return nil, cannotNow
 		}
 		all[i] = fmt.Sprintf("%s: %d", id, n)
 	}
-	return "{ " + strings.Join(all, ", ") + " }", nil
+	return all, nil
 }
 
 // pairs are answers with what they mean: "good: clean". One without a meaning
 // means itself.
-func pairs(all []string) (string, error) {
+func pairs(all []string) ([]string, error) {
 	for i, a := range all {
 		key, text, found := strings.Cut(a, ":")
 		if !found {
@@ -119,11 +125,11 @@ func pairs(all []string) (string, error) {
 		}
 		id := syntax.PlainID(key)
 		if id == "" || strings.TrimSpace(text) == "" {
-			return "", cannotNow
+			return nil, cannotNow
 		}
 		all[i] = id + ": " + edit.Quoted(strings.TrimSpace(text))
 	}
-	return "{ " + strings.Join(all, ", ") + " }", nil
+	return all, nil
 }
 
 // freeID is an id for a name that none of its kind has; in a machine's file
@@ -138,12 +144,6 @@ func freeID(b bench, m *model.Machine, in, name string) string {
 		for _, o := range optionsOf(b, m, list) {
 			taken[o.ID] = true
 		}
-	}
-	for _, h := range b.Manual().Hazards {
-		taken[h.ID] = taken[h.ID] || in == "hazards"
-	}
-	for _, h := range b.Manual().Holds {
-		taken[h.ID] = taken[h.ID] || in == "holds"
 	}
 	return free(syntax.PlainID(name), strings.TrimSuffix(in, "s"), taken)
 }
@@ -215,22 +215,22 @@ func ended(text string) string {
 	return text + "\n"
 }
 
-// entry writes a new entry into its register, or into its machine's file. What
-// is wrong with the answers is told before anything is written.
+// entry writes a new entry into its register, or into its machine's file, or
+// changes one that is there. What is wrong with the answers is told before
+// anything is written.
 func (d *Desk) entry(a Asked) (*Told, error) {
 	m, err := d.machineOf(a.Page)
 	if err != nil {
 		return nil, err
 	}
-	b := d.bench()
-	id, line, err := newEntry(b, m, a.In, a.Fields)
+	if a.ID != "" {
+		return d.change(a, m)
+	}
+	id, line, err := newEntry(d.bench(), m, a.In, a.Fields)
 	if err != nil {
 		return nil, err
 	}
-	path, section := "register/"+a.In+".yaml", ""
-	if slices.Contains(sections, a.In) {
-		path, section = m.At.Path(), a.In
-	}
+	path, keys := listAt(m, a.In)
 	data, err := d.look(path)
 	if err != nil {
 		return nil, err
@@ -242,16 +242,30 @@ func (d *Desk) entry(a Asked) (*Told, error) {
 			old = described.Setting(path) + "\n"
 		}
 	}
-	if to.text, err = withEntry(old, section, line); err != nil {
+	if to.text, err = withEntry(old, strings.Join(keys, ""), line); err != nil {
 		return nil, err
 	}
-	if wrong := d.wrongIn(to); wrong != "" {
-		return nil, fmt.Errorf("%s", wrong)
-	}
-	if err := d.put(to, "entry", stateOf(data)); err != nil {
+	if err := d.enter(to, stateOf(data)); err != nil {
 		return nil, err
 	}
 	return d.written(a, id)
+}
+
+// listAt is the file that a list stands in, and the key under which it stands
+// there; none of a register.
+func listAt(m *model.Machine, in string) (path string, keys []string) {
+	if slices.Contains(sections, in) {
+		return m.At.Path(), []string{in}
+	}
+	return "register/" + in + ".yaml", nil
+}
+
+// enter saves a draft of an entry, unless it would bring an error.
+func (d *Desk) enter(to *draft, state string) error {
+	if wrong := d.wrongIn(to); wrong != "" {
+		return fmt.Errorf("%s", wrong)
+	}
+	return d.put(to, "entry", state)
 }
 
 // written tells of a new entry, and of how it is named in a step.

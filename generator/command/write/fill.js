@@ -31,23 +31,32 @@
     const section = (s) => {
       const id = "write-in-" + s.in;
       const place = h("div");
-      if (asking?.in === s.in) place.append(asking.node);
+      if (asking?.in === s.in && !asking.id) place.append(asking.node);
       return h("section.write-section", { "aria-labelledby": id }, h("h2", { id }, w.Lists[s.in]),
-        s.entries.length ? h("ul.write-entries", {}, s.entries.map((e) => h("li", { dir: "auto" }, h("b", {}, e.label), (e.facts ?? []).length ? h("small", {}, " ", program(e.facts.join(" · "))) : null))) : h("p", {}, w.NoneYet),
-        asking?.in === s.in ? null : h("button", { onclick: () => open(s.in) }, w.Entries[s.in]), place);
+        s.entries.length ? h("ul.write-entries", {}, s.entries.map((e) => entry(s.in, e))) : h("p", {}, w.NoneYet),
+        asking?.in === s.in && !asking.id ? null : h("button.write-add", { onclick: () => open(s.in, "") }, w.Entries[s.in]), place);
     };
-    const open = async (list) => {
+    const entry = (list, e) => {
+      if (asking?.in === list && asking.id === e.id) return h("li", {}, asking.node);
+      return h("li.write-entry", { dir: "auto" },
+        h("div", {}, h("b", {}, e.label), (e.facts ?? []).length ? h("small", {}, " ", program(e.facts.join(" · "))) : null),
+        h("button.quiet", { "data-id": e.id, "aria-label": fill(w.ChangeWhat, e.label), onclick: () => open(list, e.id) }, w.Change));
+    };
+    const open = inTurn(async (list, id) => {
+      const end = () => {
+        asking = null;
+        render();
+        view.querySelector(`[aria-labelledby="write-in-${list}"] ${id ? `[data-id="${id}"]` : "> .write-add"}`)?.focus();
+      };
       const node = await form(list, (told, name) => {
         shown = told.machine;
         message = fill(w.WroteEntry, name);
         alarm = false;
-        asking = null;
-        render();
-        view.querySelector(`[aria-labelledby="write-in-${list}"] > button`)?.focus();
-      }, () => { asking = null; render(); });
-      asking = { in: list, node };
+        end();
+      }, end, null, id);
+      asking = { in: list, id, node };
       render();
-    };
+    });
     const leave = writable(async (into, refused) => {
       const told = await post("open", {});
       if (!told.machine) { refused(whyNot(told)); return false; }

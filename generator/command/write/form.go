@@ -17,6 +17,7 @@ type FormField struct {
 	Need    bool     `json:"need"`  // it must be answered
 	Kinds   []string `json:"kinds"` // it is asked of these kinds only; of all where empty
 	Example string   `json:"example"`
+	Now     []string `json:"now,omitempty"` // what it says, of an entry that is there
 }
 
 // Option is an answer that can be chosen.
@@ -25,9 +26,12 @@ type Option struct {
 	Label string `json:"label"`
 }
 
-// Form is what a new entry is asked for.
+// Form is what an entry is asked for.
 type Form struct {
 	In     string      `json:"in"`
+	ID     string      `json:"id,omitempty"`    // of an entry that is there
+	State  string      `json:"state,omitempty"` // of its file
+	There  []Option    `json:"there"`           // those of a register that can be changed
 	Fields []FormField `json:"fields"`
 }
 
@@ -103,7 +107,10 @@ func formOf(b bench, m *model.Machine, in string) (*Form, error) {
 	if !known || slices.Contains(sections, in) && m == nil {
 		return nil, cannotNow
 	}
-	f := &Form{In: in}
+	f := &Form{In: in, There: []Option{}}
+	if !slices.Contains(sections, in) {
+		f.There = optionsOf(b, m, in)
+	}
 	for _, a := range asked {
 		field := FormField{Key: a.key, Sort: a.sort, Need: a.need, Kinds: strings.Fields(a.kinds), Example: a.example, Of: []Option{}}
 		switch {
@@ -151,6 +158,10 @@ func optionsOf(b bench, m *model.Machine, of string) []Option {
 		return options(all.Roles)
 	case "supplies":
 		return options(all.Supplies)
+	case "hazards":
+		return options(all.Hazards)
+	case "holds":
+		return options(all.Holds)
 	}
 	if m == nil {
 		return nil

@@ -105,6 +105,14 @@ func (d *Desk) form(a Asked) (*Told, error) {
 	if err != nil {
 		return nil, err
 	}
-	f, err := formOf(d.bench(), m, a.In)
-	return &Told{Form: f}, err
+	if a.ID == "" {
+		f, err := formOf(d.bench(), m, a.In)
+		return &Told{Form: f}, err
+	}
+	f, state, err := d.formFor(m, a.In, a.ID)
+	if err != nil {
+		return nil, err
+	}
+	f.State = state
+	return &Told{Form: f}, nil
 }

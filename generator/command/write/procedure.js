@@ -266,7 +266,14 @@
     const at = list.querySelector(".write-pen") ?? here();
     if (narrow.matches && at) at.append(aside);
     else if (aside.parentElement !== view) view.append(aside);
+    room();
   };
+  // On a wide one it ends above the strip at the foot, and scrolls by itself.
+  const room = () => {
+    const foot = innerHeight - (document.querySelector(".emergency")?.offsetHeight ?? 0);
+    aside.style.maxHeight = narrow.matches ? "" : Math.max(240, foot - Math.max(0, aside.getBoundingClientRect().top) - 8) + "px";
+  };
+  for (const kind of ["scroll", "resize"]) addEventListener(kind, () => { if (view?.isConnected) room(); }, { passive: true });
 
   // What can be chosen.
   let hits = null; // what was found by word; null where nothing is looked for
@@ -353,17 +360,17 @@
   const entries = () => {
     const place = h("div");
     if (asking) place.append(asking);
-    const open = async (list) => {
-      asking = await form(list, (told, name) => {
+    const open = async (list, id) => {
+      asking = await form(list, (told, name, fresh) => {
         asking = null;
         take(told);
         message = fill(w.WroteEntry, name);
         alarm = false;
         heading();
         const said = told.found?.[0];
-        if (pen && said) insert(said.text);
+        if (pen && said && fresh) insert(said.text);
         offer();
-      }, () => { asking = null; beside(); });
+      }, () => { asking = null; beside(); }, (other) => open(list, other), id);
       beside();
       groups.querySelector(".write-form")?.scrollIntoView({ block: "nearest" });
     };

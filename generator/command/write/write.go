@@ -10,6 +10,7 @@
 //	write.go  the addresses        guard.go  who is answered
 //	desk.go   look, try, save      acts.go   what can be done
 //	step.go   a step's own lines   sheet.go, offered.go  what a page is told
+//	entry.go  a new entry          change.go one that is there
 //
 // # Decided where the format is silent
 //
@@ -143,8 +144,9 @@ type Asked struct {
 	State string `json:"state"` // of the file that it shows; "" where it asks for the first time
 	Act   Act    `json:"act,omitzero"`
 
-	In     string              `json:"in,omitempty"` // of a form: a register, or a section of the machine's file
-	Fields map[string][]string `json:"fields,omitempty"`
+	In     string              `json:"in,omitempty"`     // of a form: a register, or a section of the machine's file
+	ID     string              `json:"id,omitempty"`     // of an entry that is there
+	Fields map[string][]string `json:"fields,omitempty"` // of one that is there, those that change
 }
 
 // Told is the answer.

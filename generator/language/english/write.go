@@ -119,6 +119,9 @@ var write = words.Write{
 	NoPicture:     "That is no picture that a page can show.",
 	DropHere:      "Choose a picture, or drop one on the step.",
 	PutBefore:     "Put before it: {0}",
+	Change:        "Change",
+	ChangeWhat:    "Change: {0}",
+	ChangeThere:   "Or change one that is there",
 
 	LeaveSo:      "It is left so on purpose",
 	Conditions:   "Only if…",

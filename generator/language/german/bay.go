@@ -9,7 +9,7 @@ var bay = words.Bay{
 	PrintSummary:   "Nachweis drucken",
 	StartAgain:     "Neu beginnen",
 	WhoWorks:       "Wer arbeitet",
-	NoStore:        "Die Haken bleiben nur, solange diese Seite offen ist: nach dem Neuladen sind sie weg. Speichern Sie den Nachweis, bevor Sie gehen.",
+	NoStore:        "Die Haken bleiben nur, solange diese Seite offen ist. Speichern Sie den Nachweis, bevor Sie gehen.",
 	FullStore:      "Es ist kein Platz mehr: ab jetzt bleiben die Haken nur, solange diese Seite offen ist. Speichern Sie den Nachweis, bevor Sie gehen.",
 	DamagedStore:   "Was von einer Arbeit nach dieser Anweisung behalten wurde, ist beschädigt und nicht lesbar. Es wurde beiseitegelegt. Sehen Sie die Maschine an und haken Sie neu ab, was getan ist.",
 	OtherTab:       "Diese Arbeit wurde in einem anderen Fenster geändert. Diese Seite zeigt den neueren Stand.",

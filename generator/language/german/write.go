@@ -119,6 +119,9 @@ var write = words.Write{
 	NoPicture:     "Das ist kein Bild, das eine Seite zeigen kann.",
 	DropHere:      "Wählen Sie ein Bild, oder ziehen Sie eines auf den Schritt.",
 	PutBefore:     "Davor setzen: {0}",
+	Change:        "Ändern",
+	ChangeWhat:    "Ändern: {0}",
+	ChangeThere:   "Oder ändern, was schon da ist",
 
 	LeaveSo:      "Es bleibt mit Absicht so",
 	Conditions:   "Nur wenn…",

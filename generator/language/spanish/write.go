@@ -119,6 +119,9 @@ var write = words.Write{
 	NoPicture:     "Eso no es una imagen que una página pueda mostrar.",
 	DropHere:      "Elija una imagen o suéltela sobre el paso.",
 	PutBefore:     "Ponerlo antes: {0}",
+	Change:        "Cambiar",
+	ChangeWhat:    "Cambiar: {0}",
+	ChangeThere:   "O cambiar lo que ya está",
 
 	LeaveSo:      "Se deja así a propósito",
 	Conditions:   "Solo si…",

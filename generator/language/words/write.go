@@ -119,6 +119,9 @@ type Write struct {
 	NoPicture     string
 	DropHere      string
 	PutBefore     string
+	Change        string
+	ChangeWhat    string
+	ChangeThere   string
 
 	LeaveSo      string
 	Conditions   string

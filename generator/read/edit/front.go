@@ -122,8 +122,8 @@ func (f *front) dash(list *syntax.Node) string {
 
 // inBrackets adds to a list in [ ] or { }, after its last entry.
 func (f *front) inBrackets(list *syntax.Node, ids []string) (patch.Piece, bool) {
-	last, comma, closed := lastInside(f.file.Text[list.At.Start:])
-	if !closed {
+	last, comma, end := lastInside(f.file.Text[list.At.Start:])
+	if end == 0 {
 		return patch.Piece{}, false
 	}
 	if list.Kind == syntax.Map {
@@ -153,8 +153,9 @@ func mapped(ids []string) []string {
 
 // lastInside finds where a list in brackets can grow: the offset after the
 // last sign that is neither space nor comment, and whether that is a comma.
-// The text begins with the list's bracket.
-func lastInside(text string) (last int, comma, closed bool) {
+// The text begins with the list's bracket; end is behind the one that closes it,
+// 0 where none does.
+func lastInside(text string) (last int, comma bool, end int) {
 	depth := 0
 	for i := 0; i < len(text); i++ {
 		switch c := text[i]; {
@@ -169,12 +170,12 @@ func lastInside(text string) (last int, comma, closed bool) {
 			depth++
 		case c == ']' || c == '}':
 			if depth--; depth == 0 {
-				return last, comma, true
+				return last, comma, i + 1
 			}
 		}
 		last, comma = i+1, i < len(text) && text[i] == ','
 	}
-	return 0, false, false
+	return 0, false, 0
 }
 
 func lineEndFrom(text string, from int) int {

@@ -1,0 +1,139 @@
+package main
+
+import (
+	"bytes"
+	"image/jpeg"
+	"os"
+	"strconv"
+	"testing"
+
+	"github.com/chromedp/cdproto/input"
+	"github.com/chromedp/chromedp"
+)
+
+// What stands in a machine's file and in a register is changed in the forms that
+// new entries have; the rest of the line stays as it was.
+func TestAnEntryIsChangedInAPage(t *testing.T) {
+	t.Parallel()
+	p := startWriting(t, rig, "machines/rig.html")
+	p.press("Write")
+	p.press("Change: seat")
+	p.is(`document.querySelector(".write-form input").value === "seat" && document.activeElement === document.querySelector(".write-form input")`)
+	p.clean("a form of an entry")
+	p.tick("What holds it?", "bolt", 6)
+	p.enter("What is it called?")
+	p.has("machines/rig.yaml", "  seat: { name: seat, held-by: { bolt: 6 } }\n  lid: { name: lid, under: [seat] }\n")
+	p.is(`document.activeElement.dataset.id === "seat" && document.querySelector(".write-said").textContent.includes("seat")`)
+	p.press("Take back")
+	p.has("machines/rig.yaml", "held-by: { bolt: 4 }")
+
+	p.open(p.w.url+"procedures/job.html", 1280)
+	p.press("A tool…")
+	p.is(`document.querySelector(".write-form")`)
+	p.answer("Or change one that is there", "13 mm socket")
+	p.is(`document.querySelector(".write-form h3").textContent === "Change: 13 mm socket"`)
+	p.clean("a form of a tool")
+	p.answer("Where is it kept?", "bay chest")
+	p.enter("Where is it kept?")
+	p.has("register/tools.yaml", "socket-13: { name: 13 mm socket, kind: socket, fits: [13 mm], kept: bay chest }\n")
+}
+
+// The strip at the foot covers nothing of what can be chosen, once one scrolls
+// to it.
+func TestTheStripCoversNoOffer(t *testing.T) {
+	t.Parallel()
+	p := startWriting(t, rig, "procedures/job.html")
+	p.press("Write")
+	p.is(`document.querySelector(".write-groups section button") && document.querySelector(".write-beside").ariaBusy === "false"`)
+	for _, size := range [][2]int64{{1366, 900}, {1366, 600}, {820, 1180}, {390, 800}} {
+		do(t, chromedp.Do(p.ctx, chromedp.EmulateViewport(size[0], size[1])))
+		if size[0] > 1200 {
+			p.run(`scrollTo(0, 0)`)
+			p.is(`document.querySelector(".write-beside").getBoundingClientRect().bottom <= document.querySelector(".emergency").getBoundingClientRect().top`)
+		}
+		covered := p.get(`(() => { const strip = document.querySelector(".emergency");
+			return [...document.querySelectorAll(".write-beside button, .write-beside summary, .write-new button")].filter(e => {
+				e.scrollIntoView({block: "nearest"});
+				e.focus();
+				const r = e.getBoundingClientRect();
+				return e.checkVisibility() && (r.bottom > strip.getBoundingClientRect().top || !e.contains(document.elementFromPoint(r.x + r.width / 2, r.bottom - 3)));
+			}).map(e => e.innerText).join("; ") })()`)
+		if covered != "" {
+			t.Errorf("at %d × %d the strip covers %s", size[0], size[1], covered)
+		}
+	}
+}
+
+// A picture that is dropped on a step comes into its folder, small enough for
+// the bay, and stands in the step.
+func TestAPictureIsDropped(t *testing.T) {
+	t.Parallel()
+	p := startWriting(t, rig, "procedures/job.html")
+	p.press("Write")
+	p.press("Write here: step 1.1")
+	p.is(`!!document.querySelector(".write-pen textarea")`)
+	p.is(`(async () => { const picture = new OffscreenCanvas(3200, 2000);
+		const on = picture.getContext("2d"); on.fillStyle = "#36c"; on.fillRect(0, 0, 3200, 1000);
+		const data = new DataTransfer(); data.items.add(new File([await picture.convertToBlob({type: "image/png"})], "bench.png", {type: "image/png"}));
+		for (const kind of ["dragover", "drop"]) document.querySelector(".write-pen textarea").dispatchEvent(new DragEvent(kind, {dataTransfer: data, bubbles: true, cancelable: true}));
+		window.dropped = true })() && true`)
+	p.is(`document.querySelector(".write-small")?.textContent.includes("bench.png")`)
+	p.clean("a dropped picture")
+	p.write("What does it show?", "The swept bench")
+	p.press("Do it")
+	p.is(`document.querySelector(".write-pen textarea").value.includes("![The swept bench](../pictures/the-swept-bench.jpg)")`)
+	p.is(`document.querySelector(".write-stands img[alt='The swept bench']")`)
+	p.clean("a step with its picture")
+	p.press("Save this step")
+	p.has("procedures/job.md", "1. Sweep the bench.\n\n   ![The swept bench](../pictures/the-swept-bench.jpg)\n")
+	data, err := os.ReadFile(p.w.path("pictures/the-swept-bench.jpg"))
+	do(t, err)
+	size, err := jpeg.DecodeConfig(bytes.NewReader(data))
+	if err != nil || size.Width != 1600 || size.Height != 1000 {
+		t.Errorf("it is %d × %d: %v", size.Width, size.Height, err)
+	}
+}
+
+// tap touches what a name is on, in the middle, with a finger.
+func (p *writer) tap(name string) {
+	p.t.Helper()
+	find := `[...document.querySelectorAll(".write-switch, .write button, .write summary, .write textarea")].find(e => !e.disabled && !e.closest("[inert]") && e.checkVisibility() && (e.getAttribute("aria-label") ?? e.innerText).trim().split("\n")[0] === ` + strconv.Quote(name) + `)`
+	p.is(`(() => { const e = ` + find + `; e.scrollIntoView({block: "center"}); const r = e.getBoundingClientRect();
+		if (r.height < 43.9 || r.width < 43.9) throw e;
+		window.at = [r.x + r.width / 2, r.y + r.height / 2];
+		return e.contains(document.elementFromPoint(...at)) })()`)
+	at, err := chromedp.Run(p.ctx, chromedp.Evaluate[[]float64](`window.at`))
+	do(p.t, err)
+	for _, touch := range []input.DispatchTouchEventParams{
+		{Type: input.DispatchTouchEventTypeTouchStart, TouchPoints: []*input.TouchPoint{{X: at[0], Y: at[1]}}},
+		{Type: input.DispatchTouchEventTypeTouchEnd, TouchPoints: []*input.TouchPoint{}},
+	} {
+		_, err := chromedp.Call(p.ctx, input.DispatchTouchEvent, touch)
+		do(p.t, err)
+	}
+}
+
+// On a tablet, by touch alone: a step is chosen, one is written with a caution,
+// a stretch is refitted.
+func TestAPageIsWrittenByTouch(t *testing.T) {
+	t.Parallel()
+	p := startWriting(t, rig, "procedures/job.html")
+	do(t, chromedp.Do(p.ctx, chromedp.EmulateViewport(820, 1180, chromedp.EmulateTouch), chromedp.Navigate(p.w.url+"procedures/job.html")))
+	const file = "procedures/job.md"
+	p.tap("Write")
+	p.tap("Take the seat off")
+	p.has(file, "2. [Take the seat off](remove:seat).")
+	p.is(`document.getElementById("write-1.2") && document.querySelector(".write-beside").ariaBusy === "false"`)
+	p.tap("Write it yourself")
+	p.tap("A new step")
+	p.is(`document.activeElement.tagName === "TEXTAREA"`)
+	do(t, chromedp.Do(p.ctx, chromedp.KeyEvent("Look.")))
+	p.tap("pinch point")
+	p.tap("Save this step")
+	p.has(file, "3. Look. Mind: [pinch point](hazard:pinch).\n")
+	p.is(`document.getElementById("write-1.3") && document.querySelector(".write-beside").ariaBusy === "false"`)
+	p.tap("Refit")
+	p.has(file, "## Refit\n")
+	p.tap("Refit everything in reverse: Strip")
+	p.has(file, "1. [Refit everything in reverse](reverse:strip).\n")
+}
