@@ -1,6 +1,9 @@
 package main
 
 import (
+	"bytes"
+	"image/jpeg"
+	"os"
 	"strconv"
 	"testing"
 
@@ -33,6 +36,62 @@ func TestAnEntryIsChangedInAPage(t *testing.T) {
 	p.answer("Where is it kept?", "bay chest")
 	p.enter("Where is it kept?")
 	p.has("register/tools.yaml", "socket-13: { name: 13 mm socket, kind: socket, fits: [13 mm], kept: bay chest }\n")
+}
+
+// The strip at the foot covers nothing of what can be chosen, once one scrolls
+// to it.
+func TestTheStripCoversNoOffer(t *testing.T) {
+	t.Parallel()
+	p := startWriting(t, rig, "procedures/job.html")
+	p.press("Write")
+	p.is(`document.querySelector(".write-groups section button") && document.querySelector(".write-beside").ariaBusy === "false"`)
+	for _, size := range [][2]int64{{1366, 900}, {1366, 600}, {820, 1180}, {390, 800}} {
+		do(t, chromedp.Do(p.ctx, chromedp.EmulateViewport(size[0], size[1])))
+		if size[0] > 1200 {
+			p.run(`scrollTo(0, 0)`)
+			p.is(`document.querySelector(".write-beside").getBoundingClientRect().bottom <= document.querySelector(".emergency").getBoundingClientRect().top`)
+		}
+		covered := p.get(`(() => { const strip = document.querySelector(".emergency");
+			return [...document.querySelectorAll(".write-beside button, .write-beside summary, .write-new button")].filter(e => {
+				e.scrollIntoView({block: "nearest"});
+				e.focus();
+				const r = e.getBoundingClientRect();
+				return e.checkVisibility() && (r.bottom > strip.getBoundingClientRect().top || !e.contains(document.elementFromPoint(r.x + r.width / 2, r.bottom - 3)));
+			}).map(e => e.innerText).join("; ") })()`)
+		if covered != "" {
+			t.Errorf("at %d × %d the strip covers %s", size[0], size[1], covered)
+		}
+	}
+}
+
+// A picture that is dropped on a step comes into its folder, small enough for
+// the bay, and stands in the step.
+func TestAPictureIsDropped(t *testing.T) {
+	t.Parallel()
+	p := startWriting(t, rig, "procedures/job.html")
+	p.press("Write")
+	p.press("Write here: step 1.1")
+	p.is(`!!document.querySelector(".write-pen textarea")`)
+	p.is(`(async () => { const picture = new OffscreenCanvas(3200, 2000);
+		const on = picture.getContext("2d"); on.fillStyle = "#36c"; on.fillRect(0, 0, 3200, 1000);
+		const data = new DataTransfer(); data.items.add(new File([await picture.convertToBlob({type: "image/png"})], "bench.png", {type: "image/png"}));
+		for (const kind of ["dragover", "drop"]) document.querySelector(".write-pen textarea").dispatchEvent(new DragEvent(kind, {dataTransfer: data, bubbles: true, cancelable: true}));
+		window.dropped = true })() && true`)
+	p.is(`document.querySelector(".write-small")?.textContent.includes("bench.png")`)
+	p.clean("a dropped picture")
+	p.write("What does it show?", "The swept bench")
+	p.press("Do it")
+	p.is(`document.querySelector(".write-pen textarea").value.includes("![The swept bench](../pictures/the-swept-bench.jpg)")`)
+	p.is(`document.querySelector(".write-stands img[alt='The swept bench']")`)
+	p.clean("a step with its picture")
+	p.press("Save this step")
+	p.has("procedures/job.md", "1. Sweep the bench.\n\n   ![The swept bench](../pictures/the-swept-bench.jpg)\n")
+	data, err := os.ReadFile(p.w.path("pictures/the-swept-bench.jpg"))
+	do(t, err)
+	size, err := jpeg.DecodeConfig(bytes.NewReader(data))
+	if err != nil || size.Width != 1600 || size.Height != 1000 {
+		t.Errorf("it is %d × %d: %v", size.Width, size.Height, err)
+	}
 }
 
 // tap touches what a name is on, in the middle, with a finger.

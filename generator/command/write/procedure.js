@@ -266,7 +266,14 @@
     const at = list.querySelector(".write-pen") ?? here();
     if (narrow.matches && at) at.append(aside);
     else if (aside.parentElement !== view) view.append(aside);
+    room();
   };
+  // On a wide one it ends above the strip at the foot, and scrolls by itself.
+  const room = () => {
+    const foot = innerHeight - (document.querySelector(".emergency")?.offsetHeight ?? 0);
+    aside.style.maxHeight = narrow.matches ? "" : Math.max(240, foot - Math.max(0, aside.getBoundingClientRect().top) - 8) + "px";
+  };
+  for (const kind of ["scroll", "resize"]) addEventListener(kind, () => { if (view?.isConnected) room(); }, { passive: true });
 
   // What can be chosen.
   let hits = null; // what was found by word; null where nothing is looked for
