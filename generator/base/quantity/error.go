@@ -96,7 +96,27 @@ func (e *Error) Mend() string {
 	if mend := e.cause.mend(e.Text); mend != "" {
 		return mend
 	}
+	if e.Kind == NoUnit {
+		return e.form.mend(e.Want) + unitsThatFit(e.Want)
+	}
 	return e.form.mend(e.Want)
+}
+
+// unitsThatFit names the units of a dimension behind a mend, "; its units are N, kN,
+// lbf and kgf"; "" where the mend's example has the only one.
+func unitsThatFit(d Dimension) string {
+	if d == None {
+		return ""
+	}
+	var symbols []string
+	for _, u := range Units(d) {
+		symbols = append(symbols, u.Symbol())
+	}
+	last := len(symbols) - 1
+	if last < 1 {
+		return ""
+	}
+	return "; its units are " + strings.Join(symbols[:last], ", ") + " and " + symbols[last]
 }
 
 // withPiece is the whole text with the piece that could not be read written as

@@ -17,7 +17,7 @@
 // A plain ratio has a decimal point at least once, `1.26` or `1.2 to 2`: a whole number alone is a
 // forgotten unit. `pH 7.4` is read as `7.4 pH`. Fractions are read of inches and turns, and are
 // taken to a hundredth when they are converted or compared. Turns and drops are dimensions of
-// their own; ppm and plain ratios are ratios, mg/L is not. In a sentence a fraction before `in` is
+// their own; ppm and plain ratios are ratios, mg/L and g/L are not. In a sentence a fraction before `in` is
 // a length unless an article follows. A measure `of` an id that several machines have is told only
 // where it shows it on none of them.
 package quantity

@@ -118,6 +118,7 @@ var units = [...]unitEntry{
 
 	PH:                        {"pH", Acidity, 1, 0, nil},
 	MilligramPerLitre:         {"mg/L", Concentration, 1e-3, 0, []string{"mg/l"}},
+	GramPerLitre:              {"g/L", Concentration, 1, 0, []string{"g/l"}},
 	Nephelometric:             {"NTU", Turbidity, 1, 0, nil},
 	MicrosiemensPerCentimetre: {"µS/cm", Conductivity, 1e-4, 0, nil},
 	MillisiemensPerCentimetre: {"mS/cm", Conductivity, 0.1, 0, nil},

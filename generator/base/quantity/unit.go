@@ -92,6 +92,7 @@ const (
 
 	PH
 	MilligramPerLitre
+	GramPerLitre
 	Nephelometric // of turbidity
 	MicrosiemensPerCentimetre
 	MillisiemensPerCentimetre

@@ -18,7 +18,7 @@ func TestFactorsOfTheBaysOtherUnits(t *testing.T) {
 		base   float64
 	}{
 		{"1 inHg", 3386.389}, {"760 mmHg", 101325}, {"1 mi", 1609.344}, {"250 mΩ", 0.25}, {"25 µm", 25e-6},
-		{"50 mg/L", 0.05}, {"100 ppm", 1e-4}, {"10 mS/cm", 1}, {"500 µS/cm", 0.05}, {"7.2 pH", 7.2}, {"4 NTU", 4},
+		{"50 mg/L", 0.05}, {"0.6 g/L", 0.6}, {"100 ppm", 1e-4}, {"10 mS/cm", 1}, {"500 µS/cm", 0.05}, {"7.2 pH", 7.2}, {"4 NTU", 4},
 		{"60 dB", 60}, {"3 turns", 3}, {"2 drops", 2}, {"1.26", 1.26},
 	} {
 		if got := mustParse(t, c.amount).Base(); !near(got, c.base, 5e-6) {

@@ -43,6 +43,7 @@ short-wait: { name: short wait, kind: wait, for: 2 min, of: traction }
 long-wait: { name: capacitor wait, kind: wait, for: 3 min, of: traction }
 pad: { name: brake pad, kind: measure, what: thickness, limit: at least 2 mm, near: 2 to 3 mm, again-in: 50 h }
 density: { name: density, kind: measure, what: density, limit: 1.22 to 1.28 }
+dose: { name: chlorine, kind: measure, what: chlorine, limit: at most 60 mg/L }
 cure: { name: cure, kind: wait, for: 24 to 72 h }
 bus-dead: { name: bus voltage, kind: measure, what: drop from 210 bar, limit: at most 5 V dc, of: traction }
 `,

@@ -21,6 +21,8 @@ func TestDeclaredValuesBesideLinks(t *testing.T) {
 		"not near the limit":      beside("pad", "Measure the pad; ⟦value-disagrees⟧5 mm is near its end. [](hold:pad)"),
 		"in the link's words":     beside("pad", "⟦value-disagrees⟧[Measure the pad, near its end below 4 mm](hold:pad)."),
 		"in the link's words, so": beside("pad", "[Measure the pad, near its end below 3 mm](hold:pad)."),
+		"ten times as much":       beside("dose", "Stop above ⟦value-disagrees⟧0.6 g/L. [](hold:dose)"),
+		"as much in grams":        beside("dose", "Stop above 0.06 g/L. [](hold:dose)"),
 		"both ends of a wait":     beside("cure", "Let it cure 24 to 72 h. [](hold:cure)"),
 		"beyond its longest":      beside("cure", "Let it cure 24 to ⟦value-disagrees⟧96 h. [](hold:cure)"),
 	})
