@@ -151,7 +151,7 @@ var taller = fstest.MapFS{
 }
 
 // english are words that the English of the program's forms, choices and kinds
-// is made of and that Spanish has not (from memory).
+// is made of and that no Spanish text has; no source.
 const english = `/\b(the|and|off|what|which|with|without|is|are|of|at|it|its|this|that|step|here|new|tool|part|kind|fits|kept|held|under|where|lock|takes|cut|size|torque|range|minutes|left|open|nothing|write|change|choose|socket|electric|wait|removed|isolated|since|put|take|switch|for|how|long)\b/i`
 
 // All that a Spanish shop's writing pages say is Spanish, but for what is marked
