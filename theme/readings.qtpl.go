@@ -336,6 +336,22 @@ func StreamReadingsFront(qw422016 *qt422016.Writer, p *readings.ReadingsFront) {
 	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)
+	if len(p.Reviews) > 0 {
+		qw422016.N().S(`<section class="around"><h2>`)
+		qw422016.E().S(p.Training.Reviews)
+		qw422016.N().S(`</h2><ul>`)
+		for _, r := range p.Reviews {
+			qw422016.N().S(`<li>`)
+			streamanchor(qw422016, r.Procedure)
+			qw422016.N().S(`:`)
+			qw422016.N().S(` `)
+			qw422016.E().S(r.Says)
+			qw422016.N().S(`</li>`)
+		}
+		qw422016.N().S(`</ul></section>`)
+		qw422016.N().S(`
+`)
+	}
 	streamlist(qw422016, p.Training.Plans, p.Plans)
 	streamlist(qw422016, p.Training.People, p.People)
 	qw422016.N().S(`

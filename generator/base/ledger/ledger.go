@@ -191,6 +191,9 @@ func (t *table) headerFor(columns Columns, rows []Row) ([]string, error) {
 	if t.header == nil {
 		return columns.all(), nil
 	}
+	if len(t.header) == 1 && strings.Contains(t.header[0], ";") {
+		return nil, errors.New("its cells are parted by semicolons: save it with commas between the cells (CSV, comma separated, UTF-8)")
+	}
 	lacks := func(name string) bool { return !slices.Contains(t.header, name) }
 	needed := func(name string) bool {
 		return name == columns.After || slices.ContainsFunc(rows, func(r Row) bool { return r[name] != "" })

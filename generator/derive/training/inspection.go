@@ -66,15 +66,20 @@ func (h *Standings) Inspected() map[*model.Procedure]*model.Reading {
 // and what was found written down, which needs no revision. It is false where
 // the shop does not say how often, or nothing was issued.
 func (h *Standings) ReviewBy(p *model.Procedure) (model.Date, bool) {
-	n := len(h.since[p])
-	if n == 0 {
+	if len(h.since[p]) == 0 {
 		return model.Date{}, false
 	}
+	return h.m.Shop.ReviewBy(h.LookedOver(p))
+}
+
+// LookedOver is the day from which the next review of an issued procedure counts.
+func (h *Standings) LookedOver(p *model.Procedure) model.Date {
+	n := len(h.since[p])
 	looked := h.since[p][n-1].Date
 	if last := h.Inspected()[p]; last != nil && looked.Before(last.Date) {
 		looked = last.Date
 	}
-	return h.m.Shop.ReviewBy(looked)
+	return looked
 }
 
 // locks says whether a procedure has a lock: in its own steps.

@@ -15,6 +15,8 @@ var readings = words.Readings{
 
 	Front: "Readings", FrontNote: "As of %s. These pages name people: they are not part of the manual's site.",
 	Matrix: "Matrix", MatrixOf: "Matrix: %s", People: "People", Procedures: "Procedures",
+	Reviews: "Reviews and inspections that are due or soon will be", ReviewIs: "to be reviewed by %s", ReviewWas: "was to be reviewed by %s",
+	InspectIs: "working by it is to be inspected by %s", InspectWas: "working by it was to be inspected by %s",
 	RolesRunOut: "Roles that ran out or soon do", RunsOutOn: "runs out after %s", RanOutOn: "ran out after %s",
 	Overdue: "overdue", Stale: "stale: changed since it was read", Due: "due", Good: "read: still true", ActsLeft: "acts left: read, still to be watched or performed",
 	OverdueMark: "O", StaleMark: "S", DueMark: "D", GoodMark: "R", ActsMark: "A",

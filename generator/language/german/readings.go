@@ -15,6 +15,8 @@ var readings = words.Readings{
 
 	Front: "Lesenachweise", FrontNote: "Stand %s. Diese Seiten nennen Personen: sie gehören nicht zur Site des Handbuchs.",
 	Matrix: "Übersicht", MatrixOf: "Übersicht: %s", People: "Personen", Procedures: "Anweisungen",
+	Reviews: "Überprüfungen, die fällig sind oder es bald werden", ReviewIs: "zu überprüfen bis zum %s", ReviewWas: "war zu überprüfen bis zum %s",
+	InspectIs: "die Arbeit danach ist zu prüfen bis zum %s", InspectWas: "die Arbeit danach war zu prüfen bis zum %s",
 	RolesRunOut: "Befähigungen, die abliefen oder bald ablaufen", RunsOutOn: "läuft ab nach dem %s", RanOutOn: "lief ab nach dem %s",
 	Overdue: "überfällig", Stale: "veraltet: seit dem Lesen geändert", Due: "fällig", Good: "gelesen: gilt noch", ActsLeft: "es fehlt etwas: gelesen, noch zuzusehen oder auszuführen",
 	OverdueMark: "Ü", StaleMark: "V", DueMark: "F", GoodMark: "G", ActsMark: "E",

@@ -15,6 +15,8 @@ var readings = words.Readings{
 
 	Front: "Lecturas", FrontNote: "A fecha de %s. Estas páginas nombran a personas: no son parte del sitio del manual.",
 	Matrix: "Matriz", MatrixOf: "Matriz: %s", People: "Personas", Procedures: "Procedimientos",
+	Reviews: "Revisiones e inspecciones vencidas o por vencer", ReviewIs: "hay que revisarlo hasta el %s", ReviewWas: "había que revisarlo hasta el %s",
+	InspectIs: "hay que inspeccionar el trabajo con él hasta el %s", InspectWas: "había que inspeccionar el trabajo con él hasta el %s",
 	RolesRunOut: "Funciones vencidas o por vencer", RunsOutOn: "vence después del %s", RanOutOn: "venció después del %s",
 	Overdue: "vencido", Stale: "caducado: cambió desde que se leyó", Due: "pendiente", Good: "leído: vigente", ActsLeft: "falta algo: leído, falta verlo o hacerlo",
 	OverdueMark: "V", StaleMark: "C", DueMark: "P", GoodMark: "L", ActsMark: "F",

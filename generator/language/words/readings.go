@@ -19,6 +19,9 @@ type Readings struct {
 	Front, FrontNote, Matrix, MatrixOf        string // FrontNote: a day; MatrixOf: a plan
 	People, Procedures                        string
 	RolesRunOut, RunsOutOn, RanOutOn          string // a day
+	Reviews                                   string
+	ReviewIs, ReviewWas                       string // a day
+	InspectIs, InspectWas                     string // a day
 	Overdue, Stale, Due, Good, ActsLeft       string // with the letters below
 	OverdueMark, StaleMark, DueMark, GoodMark string
 	ActsMark, NobodyIs, AndMore, By, ByDay    string // AndMore: how many; ByDay: a day

@@ -201,6 +201,11 @@ func (b *binder) peopleFile() {
 	})
 }
 
+// follows says whether an absence begins when the one before it was over.
+func follows(a, before model.Absence) bool {
+	return !before.Back.IsZero() && !a.Last.Before(before.Back)
+}
+
 // left reads when a person left: the last day, or spans for who came back.
 func (b *binder) left(p *model.Person, c syntax.Cell) {
 	const mend = "write the last day, and of who came back the first day again too: 2027-03-15..2027-08-02"
@@ -216,6 +221,10 @@ func (b *binder) left(p *model.Person, c syntax.Cell) {
 		case a.Last.IsZero() || span && a.Back.IsZero(): // it was told
 		case span && !a.Last.Before(a.Back):
 			b.add(decode.WrongType.At(w.At, "%q ends before it begins", w.Text).WithMend(mend))
+		case a.Last.Before(p.Started):
+			b.add(decode.WrongType.At(w.At, "%q is before %s started, on %s", w.Text, p.Label(), p.Started).WithMend("mend the last day, or started"))
+		case len(p.Left) > 0 && !follows(a, p.Left[len(p.Left)-1]):
+			b.add(decode.WrongType.At(w.At, "%q begins before the absence in front of it is over", w.Text).WithMend(mend))
 		default:
 			p.Left = append(p.Left, a)
 			continue

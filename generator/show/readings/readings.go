@@ -138,6 +138,7 @@ type ReadingsFront struct {
 	First    []PersonLine // one line a person, the most pressing first
 	Late     []Pile       // overdue, stale, due, acts left
 	Roles    []Renewal
+	Reviews  []Review // and inspections
 	Plans    []page.Link
 	People   []page.Link
 	Jobs     *jobs.Jobs // all that were done; nil where none was
@@ -167,6 +168,13 @@ type Heap struct {
 	day    model.Date
 }
 
+// Review is a procedure that is to be looked over, or working by it inspected, and
+// by when.
+type Review struct {
+	Procedure page.Link
+	Says      string
+}
+
 // Renewal is a role that ran out or soon does.
 type Renewal struct {
 	Person page.Link
@@ -188,6 +196,7 @@ func (r *Readings) Front() *ReadingsFront {
 	}
 	v.First = r.firstLines(v.Late)
 	v.Roles = r.renewals("", nil)
+	v.Reviews = r.reviews()
 	v.Jobs = r.jobsTable("", r.Counted(), true)
 	for _, p := range r.here {
 		l := personLink("", p)
@@ -313,6 +322,32 @@ func (r *Readings) renewals(up string, only *model.Person) []Renewal {
 		}
 	}
 	return out
+}
+
+// reviews are what is to be looked over or inspected, or soon is, the most
+// pressing first.
+func (r *Readings) reviews() []Review {
+	items := r.staff.ReviewsSoon()
+	training.ByLateness(items)
+	var out []Review
+	for _, i := range items {
+		p := i.What.(*model.Procedure)
+		late := i.State == training.Overdue
+		format, from, every := either(late, r.words.ReviewWas, r.words.ReviewIs), r.staff.LookedOver(p), r.Manual.Shop.ReviewEvery
+		if i.Act == "inspect" {
+			_, last, _ := r.staff.InspectBy(p)
+			format, from, every = either(late, r.words.InspectWas, r.words.InspectIs), r.inspectedFrom(p, last), r.Manual.Shop.Inspect
+		}
+		out = append(out, Review{r.Link("", p), r.Until(fmt.Sprintf(format, i.By), from, every.String(), i.By)})
+	}
+	return out
+}
+
+func either(first bool, a, b string) string {
+	if first {
+		return a
+	}
+	return b
 }
 
 // Assignment makes the page of a plan in this folder. It names nobody either: it
