@@ -9,8 +9,6 @@ import (
 	"baybinder/generator/read/source"
 )
 
-// Known: SEEN.
-
 // A name in a machine's texts that the machine does not have is told once, at the
 // name, and nothing below it is told besides; the texts of a section are read.
 func TestAWrongNameInAMachinesTextsIsToldOnce(t *testing.T) {
