@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
@@ -161,7 +162,7 @@ func show(t *testing.T, ctx context.Context, media string, width int64) {
 }
 
 // TestARunningWaitIsPrintedWhole prints a page on which a wait runs: its words
-// and its clock stand on one sheet, inside the step's frame.
+// and from when on work may go on stand on one sheet, inside the step's frame.
 func TestARunningWaitIsPrintedWhole(t *testing.T) {
 	t.Parallel()
 	site := smallSite(t, everyHold)
@@ -169,10 +170,13 @@ func TestARunningWaitIsPrintedWhole(t *testing.T) {
 	work(t, ctx, "file://"+filepath.ToSlash(filepath.Join(site, "procedures", "every-hold.html")))
 	js[any](t, ctx, `tick('1.1'); 0`)
 	var texts []string
-	must(t, json.Unmarshal([]byte(js[string](t, ctx, `JSON.stringify([step('1.2').querySelector('.hold .title').textContent, step('1.2').querySelector('.clock').textContent.split('.')[0], 'The oil runs down.'])`)), &texts))
+	must(t, json.Unmarshal([]byte(js[string](t, ctx, `JSON.stringify([step('1.2').querySelector('.hold .title').textContent, step('1.2').querySelector('.clock').textContent.split('.')[0] + '.', 'The oil runs down.'])`)), &texts))
 	_, pages := printed(t, ctx, 8.27, 11.69)
 	if !onOnePage(pages, texts) {
 		t.Errorf("not on one sheet: %q", texts)
+	}
+	if strings.Contains(strings.Join(pages, ""), "Left:") {
+		t.Error("the paper says how long was left when it was printed")
 	}
 	var code []string
 	must(t, json.Unmarshal([]byte(js[string](t, ctx, `JSON.stringify(document.querySelector('.listing').textContent.trim().split('\n'))`)), &code))

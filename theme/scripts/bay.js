@@ -52,6 +52,8 @@
       for (const a of document.querySelectorAll('.call a')) a.addEventListener('click', () => { if (!this.store.key) this.change(() => {}); }); // the job that the call belongs to is kept
       setInterval(() => this.beat(), 1000);
       addEventListener('visibilitychange', () => this.beat());
+      addEventListener('beforeprint', () => this.paper(true));
+      addEventListener('afterprint', () => this.paper(false));
     }
 
     say(word) {
@@ -440,6 +442,12 @@
       const by = Math.max(1, Math.round(ms / 60000));
       this.warn(fill(bay.words.ClockBack, by), 'clock');
       this.put((job) => job.clock.push({ at: Date.now(), back: by }));
+    }
+
+    // paper: what is printed does not count down.
+    paper(on) {
+      bay.onPaper = on;
+      this.beat();
     }
 
     beat() {

@@ -87,7 +87,7 @@
       const w = bay.words, before = this.page.before(this.step), until = this.until;
       this.start.hidden = Boolean(before) || until !== null;
       let words = before ? fill(w.WaitFromTick, before.number) : '';
-      if (until !== null) words = this.met ? fill(w.WaitOver, bay.clock(until)) : fill(w.NotBefore, bay.clock(until), bay.left(until - Date.now()));
+      if (until !== null) words = this.met ? fill(w.WaitOver, bay.clock(until)) : fill(bay.onPaper ? w.WaitUntil : w.NotBefore, bay.clock(until), bay.left(until - Date.now()));
       if (this.latest !== null && this.met) words += ' ' + bay.dueBy(this.latest, this.late, this.step.state === 'done');
       if (this.says.textContent !== words) this.says.textContent = words;
       this.element.classList.toggle('is-waiting', until !== null && !this.met);

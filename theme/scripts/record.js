@@ -142,7 +142,7 @@
   // summary is the record as a sheet.
   function summary(page) {
     const w = bay.words, job = page.job;
-    const row = (s) => make('tr', {}, make('th', { scope: 'row' }, s.number), make('td', {}, s.title), make('td', {}, s.told(true)),
+    const row = (s) => make('tr', {}, make('th', { scope: 'row' }, s.number), make('td', {}, s.title), make('td', {}, s.says.textContent),
       make('td', {}, s.holds.map(holdWords).filter(Boolean).join(' ')));
     const heads = [w.StepHead, w.WordsHead, w.StateHead, w.HoldsHead].map((x) => make('th', { scope: 'col' }, x));
     return make('section', { class: 'record-sheet', 'aria-label': w.PrintSummary }, make('h2', {}, fill(w.SummaryOf, document.querySelector('h1').textContent)),
@@ -151,14 +151,11 @@
       make('table', {}, make('thead', {}, make('tr', {}, ...heads)), make('tbody', {}, ...page.steps.filter((s) => s.state !== 'elsewhere').map(row))));
   }
 
-  // dueWords says by when something is due, as it stays true on paper: what is left is the screen's.
-  const dueWords = (h) => (h.latest === null ? '' : bay.dueBy(h.latest, h.late, h.step.state === 'done', true));
-
   const handWords = (h) => [fill(bay.words.HandedOver, h.from, h.to, bay.clock(h.at)), h.locks].filter(Boolean).join(' ');
 
   function holdWords(h) {
     const w = bay.words, now = h.now;
-    if (h.kind === 'wait') return h.until === null ? '' : [fill(h.met ? w.WaitOver : w.WaitUntil, bay.clock(h.until)), dueWords(h)].filter(Boolean).join(' ');
+    if (h.kind === 'wait') return h.until === null ? '' : h.says.textContent;
     if (h.kind === 'measure') {
       const list = (values) => readings(h, values).map((v) => (v.where ? v.where + ' ' : '') + v.typed + ' ' + (h.data.unit || '')).join(', ');
       const judged = h.judged === 'out' ? ' (' + w.OutOfLimit + ')' : h.near ? ' (' + h.verdict.textContent + ')' : '';
@@ -171,7 +168,9 @@
   bay.printSummary = function (page) {
     const old = document.querySelector('.record-sheet');
     if (old) old.remove();
+    page.paper(true);
     document.getElementById('main').append(summary(page));
+    page.paper(false);
     document.body.classList.add('is-summing');
     addEventListener('afterprint', () => document.body.classList.remove('is-summing'), { once: true });
     window.print();

@@ -100,7 +100,7 @@
     }
 
     show() {
-      const state = this.state;
+      const w = bay.words, state = this.state, entry = this.entry || {};
       for (const h of this.holds) h.show();
       if (this.handOver) this.handOver.show();
       const list = this.element.classList;
@@ -114,24 +114,18 @@
       this.tick.setAttribute('aria-pressed', String(state === 'done'));
       this.tick.disabled = !this.applies;
       this.hand.setAttribute('aria-pressed', String(state === 'hand'));
-      const words = this.told(false);
-      if (this.says.textContent !== words) this.says.textContent = words;
-      list.toggle('is-late', state !== 'skipped' && this.late);
-      list.toggle('is-gap', this.page.job.gaps.some((x) => x.id === this.id));
-    }
-
-    // told says what became of the step; printed, without what counts down.
-    told(printed) {
-      const w = bay.words, state = this.state, entry = this.entry || {};
       const lines = [{
         '': '', hand: fill(w.StateHand, bay.clock(entry.at)), done: fill(w.StateDone, bay.clock(entry.at)),
         skipped: fill(w.StateSkipped, entry.reason, bay.clock(entry.at)), elsewhere: w.NotOnUnit, needless: w.NotNeeded
       }[state]];
-      if (this.applies && state !== 'skipped' && this.latest !== null) lines.push(bay.dueBy(this.latest, this.late, state === 'done', printed));
+      if (this.applies && state !== 'skipped' && this.latest !== null) lines.push(bay.dueBy(this.latest, this.late, state === 'done'));
       for (const g of this.page.job.gaps.filter((x) => x.id === this.id)) lines.push(gapWords(g));
       if (state === 'done') lines.push(...this.holds.map((h) => this.page.wayOn(h)).filter(Boolean).map((n) => fill(w.FailedGoOn, n)));
       for (const n of this.page.job.notes.filter((x) => x.id === this.id)) lines.push(fill(w.NoteKept, n.words));
-      return lines.filter(Boolean).join(' ');
+      const words = lines.filter(Boolean).join(' ');
+      if (this.says.textContent !== words) this.says.textContent = words;
+      list.toggle('is-late', state !== 'skipped' && this.late);
+      list.toggle('is-gap', this.page.job.gaps.some((x) => x.id === this.id));
     }
   };
 
@@ -261,10 +255,10 @@
 
   // dueBy counts down to a time, and says when it was passed. What is printed
   // does not count.
-  bay.dueBy = function (latest, late, done, printed) {
+  bay.dueBy = function (latest, late, done) {
     const w = bay.words;
     if (late) return fill(done ? w.WasLate : w.IsLate, bay.clock(latest));
-    return done ? '' : printed ? fill(w.DueBy, bay.clock(latest)) : fill(w.NoLaterThan, bay.clock(latest), bay.left(latest - Date.now()));
+    return done ? '' : bay.onPaper ? fill(w.DueBy, bay.clock(latest)) : fill(w.NoLaterThan, bay.clock(latest), bay.left(latest - Date.now()));
   };
 
   // gathered are the conditions of a step and of all that holds it.

@@ -646,3 +646,20 @@ func TestWhenNothingIsLeftToDo(t *testing.T) {
 		}
 	}
 }
+
+// A renewal names the plan by which the role was gained, and what each plan that
+// gives it asks for; a plan that does not give it says nothing.
+func TestByWhichPlanARoleIsRenewed(t *testing.T) {
+	m := shop("readings/people.csv", "person,name,roles,started,plans\nt-01,First,,2025-01-01,other start\nt-02,Second,teacher@2025-01-01 cleaner@2025-02-01,2025-01-01,other start\n",
+		"readings/plans/other.yaml", "title: Other\nread: [wash]\n", "readings/plans/start.yaml", "title: Start\nread: [alone]\ngives: [cleaner]\n",
+		"readings/record.csv", heads+"2025-02-01,t-01,alone,read,"+print(shop(), "alone")+",\n")
+	var got []string
+	for _, i := range NewStandings(m, on("2026-03-01")).Items() {
+		if i.Act == "renew" {
+			got = append(got, i.Person.ID+" by "+i.Plan+": "+strings.Join(i.Again, ", "))
+		}
+	}
+	if want := []string{"t-01 by start: read Alone", "t-02 by : read Alone"}; !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+}

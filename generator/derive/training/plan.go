@@ -13,7 +13,8 @@
 // A reading is recorded as the last issued revision. Revisions count by date. A callee issued anew
 // with `reread` or `tell` is advice at its caller's `do:`. `not-yet`, `unknown-fingerprint` and
 // `words-altered` are ours. A review is due `review-every` after the last revision; it is in
-// nobody's list, in the calendar at once, and told 60 days before.
+// nobody's list, in the calendar at once, and told 60 days before, on the front page too. An
+// inspection by who holds no role for it is not recorded: the row would be an error for ever.
 //
 // People over time: of a span in `left` the first day is the last day there and the second the first
 // day again; on both they were there. Who starts later is in the lists already. A role that was

@@ -144,19 +144,37 @@ func (b *binder) eachWords(f *position.File, like model.Words, fields []string, 
 	if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, "a map from id to texts") {
 		return
 	}
-	for _, entry := range node.Pairs {
+	b.entryWords(f, like, fields, has, node.Pairs)
+}
+
+// entryWords reads entries of texts. One that is not there is told once, and its
+// fields are not judged; where it holds entries itself, as a section does, these
+// are read, so that nothing below it is told besides.
+func (b *binder) entryWords(f *position.File, like model.Words, fields []string, has func(id string) bool, entries []syntax.Pair) {
+	for _, entry := range entries {
 		if !b.isMap(entry.Value, entry.Key, "a map of texts") {
 			continue
 		}
 		if !has(entry.Key) {
-			b.add(UnknownReference.At(entry.KeyAt, "%s has no entry %s", originalOf(f.Path), entry.Key).
-				WithMend("write the id as it stands there, or take the entry out"))
+			found := UnknownReference.At(entry.KeyAt, "%s has no entry %s", originalOf(f.Path), entry.Key)
+			if !holdsEntries(entry.Value) {
+				b.add(found.WithMend("write the id as it stands there, or take the entry out"))
+				continue
+			}
+			b.add(found.WithMend("take the line out and begin the ids below it at the left margin: here texts stand by id, without sections"))
+			b.entryWords(f, like, fields, has, entry.Value.Pairs)
+			continue
 		}
 		w := like
 		w.ID, w.At = entry.Key, entry.KeyAt
 		b.fields(&w, fields, entry.Value)
 		b.m.Words = append(b.m.Words, w)
 	}
+}
+
+// holdsEntries says that all that a map holds are maps, as in a section.
+func holdsEntries(n *syntax.Node) bool {
+	return len(n.Pairs) > 0 && !slices.ContainsFunc(n.Pairs, func(p syntax.Pair) bool { return p.Value.Kind != syntax.Map })
 }
 
 // fields reads the texts of one entry.

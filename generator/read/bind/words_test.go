@@ -1,0 +1,38 @@
+package bind_test
+
+import (
+	"fmt"
+	"slices"
+	"testing"
+
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/source"
+)
+
+// A name in a machine's texts that the machine does not have is told once, at the
+// name, and nothing below it is told besides; the texts of a section are read.
+func TestAWrongNameInAMachinesTextsIsToldOnce(t *testing.T) {
+	for name, c := range map[string]struct {
+		text string
+		want []string
+		read int
+	}{
+		"as it is":          {"plug: { name: Clavija }\nseat: { name: Asiento }\n", nil, 2},
+		"two sections":      {"points:\n  plug: { name: Clavija }\npartes:\n  seat: { name: Asiento }\n", []string{"points unknown-reference", "partes unknown-reference"}, 2},
+		"one wrong below":   {"points:\n  plug: { name: Clavija }\n  plgu: { name: Clavija }\n", []string{"points unknown-reference", "plgu unknown-reference"}, 1},
+		"one wrong entry":   {"plgu: { name: Clavija, other: x }\nseat: { name: Asiento }\n", []string{"plgu unknown-reference"}, 1},
+		"a field not known": {"plug: { other: x }\n", []string{"other unknown-field"}, 1},
+	} {
+		m, found := bind.Manual(source.FromText(map[string]string{
+			"shop.yaml": "title: Shop\nalso: [es]\n", "machines/tug.es.yaml": c.text,
+			"machines/tug.yaml": "name: Tug\npoints: { plug: { name: plug } }\nparts: { seat: { name: seat } }\n",
+		}))
+		var got []string
+		for _, f := range found {
+			got = append(got, fmt.Sprintf("%s %s", f.At.Text(), f.Code))
+		}
+		if !slices.Equal(got, c.want) || len(m.Words) != c.read {
+			t.Errorf("%s: %q and %d entries read, want %q and %d", name, got, len(m.Words), c.want, c.read)
+		}
+	}
+}
