@@ -88,14 +88,21 @@ func (p *writer) clean(state string) {
 	}
 }
 
-// tall makes the window as high as the page: what the strips at its head and
-// foot cover until one scrolls is not a fault of its targets.
+// tall makes the window as high as the page, once the page has answered to its
+// width, and again to its height: what the strips at its head and foot cover until
+// one scrolls is not a fault of its targets.
 func (p *writer) tall(width int64) {
 	p.t.Helper()
-	do(p.t, chromedp.Do(p.ctx, chromedp.EmulateViewport(width, 900)))
-	height, err := chromedp.Run(p.ctx, chromedp.Evaluate[int64](`document.documentElement.scrollHeight`))
-	do(p.t, err)
-	do(p.t, chromedp.Do(p.ctx, chromedp.EmulateViewport(width, height)))
+	height := int64(900)
+	for range 2 {
+		do(p.t, chromedp.Do(p.ctx, chromedp.EmulateViewport(width, height)))
+		text := p.get(`new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(String(document.documentElement.scrollHeight)))))`)
+		now, err := strconv.ParseInt(text, 10, 64)
+		do(p.t, err)
+		height = max(height, now)
+		do(p.t, chromedp.Do(p.ctx, chromedp.EmulateViewport(width, height)))
+	}
+	p.is(`new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(true))))`)
 }
 
 // rig is a small machine with a job that is begun. All values are invented.
