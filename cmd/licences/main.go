@@ -44,8 +44,8 @@ func all(program string) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	modules = append([]module{{Path: "Go and its library", Version: runtime.Version(), Dir: strings.TrimSpace(string(root))}}, modules...)
-	slices.SortStableFunc(modules, func(a, b module) int { return btoi(b.Main) - btoi(a.Main) })
+	library := module{Path: "Go and its library", Version: runtime.Version(), Dir: strings.TrimSpace(string(root))}
+	modules = slices.Insert(modules, 1, library) // behind the program's own
 	var out strings.Builder
 	var faults []error
 	for _, m := range modules {
@@ -56,20 +56,14 @@ func all(program string) (string, error) {
 	return out.String(), errors.Join(faults...)
 }
 
-func btoi(b bool) int {
-	if b {
-		return 1
-	}
-	return 0
-}
-
 // module is what the program's list of its packages says of one.
 type module struct {
 	Path, Version, Dir string
 	Main               bool
 }
 
-// inside are the modules whose packages the program is made of, by their paths.
+// inside are the modules whose packages the program is made of: its own, then the
+// others by their paths.
 func inside(program string) ([]module, error) {
 	list := exec.Command("go", "list", "-deps", "-json=Module", program)
 	list.Stderr = os.Stderr
@@ -89,7 +83,15 @@ func inside(program string) ([]module, error) {
 			modules = append(modules, *p.Module)
 		}
 	}
-	slices.SortFunc(modules, func(a, b module) int { return strings.Compare(a.Path, b.Path) })
+	slices.SortFunc(modules, func(a, b module) int {
+		switch {
+		case a.Main:
+			return -1
+		case b.Main:
+			return 1
+		}
+		return strings.Compare(a.Path, b.Path)
+	})
 	return modules, nil
 }
 
