@@ -60,12 +60,12 @@ func ListOf[T any](last string, items []T) List {
 	return l
 }
 
-// Spoken is a value that says itself in a language, by the BCP 47 tag: a working,
-// of which a language has the words elsewhere.
+// Spoken is a value that says itself in a language, by its BCP 47 tag, "" for
+// English: a working, of which a language has the words elsewhere.
 type Spoken func(lang string) string
 
 // String is the value in English.
-func (s Spoken) String() string { return s("en") }
+func (s Spoken) String() string { return s("") }
 
 // Sayer is what the program has words for, such as an error.
 type Sayer interface{ Says() Words }
@@ -154,18 +154,11 @@ func (t *Tongue) value(v any) (any, bool) {
 	case List:
 		return t.list(v)
 	case Spoken:
-		return t.spoken(v), true
+		return v(t.Lang), true
 	case Sayer:
 		return t.say(v.Says())
 	}
 	return v, true
-}
-
-func (t *Tongue) spoken(v Spoken) string {
-	if t.Lang == "" {
-		return v.String()
-	}
-	return v(t.Lang)
 }
 
 func (t *Tongue) list(l List) (string, bool) {
