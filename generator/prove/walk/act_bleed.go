@@ -25,6 +25,6 @@ func (bleeding) does(w *walk, l *model.Link, g diagram.Func) {
 func (w *walk) bledOff(f *model.Fluid, g diagram.Func) {
 	for _, e := range leads(f.NeededBy) {
 		x := w.lay.of[e]
-		w.find(&ActOrder, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), notLive)), "the "+f.Label()+" is bled with this off, and it is bled live")
+		w.find(&ActOrder, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), notLive)), "the %s is bled with this off, and it is bled live", f.Label())
 	}
 }

@@ -27,6 +27,6 @@ func (w *walk) clear(t *model.Tool, g diagram.Func) {
 	for _, e := range w.lay.contains[t] {
 		r := w.lay.energy[e]
 		x := w.lay.of[e]
-		w.contained(r, w.And(w.And(g, w.present(x)), w.Is(w.get(x), liveStates)), "the "+t.Label()+" is taken away while it is on")
+		w.contained(r, w.And(w.And(g, w.present(x)), w.Is(w.get(x), liveStates)), "the %s is taken away while it is on", t.Label())
 	}
 }

@@ -16,12 +16,12 @@ func (filling) does(w *walk, l *model.Link, g diagram.Func) {
 	for _, p := range f.Lines {
 		line := w.lay.of[p]
 		open := w.And(w.present(line), w.Is(w.get(line), offStates))
-		w.find(&ActOrder, line, w.And(w.And(g, w.Is(was, lowStates)), open), "the "+f.Label()+" is filled while this line is off")
+		w.find(&ActOrder, line, w.And(w.And(g, w.Is(was, lowStates)), open), "the %s is filled while this line is off", f.Label())
 	}
 	for _, e := range leads(f.NeededBy) {
 		if r := w.lay.energy[e]; len(r.points) == 0 {
 			here := w.And(w.And(g, w.present(w.lay.of[e])), w.Is(was, lowStates))
-			w.contained(r, here, "it is filled without "+containers(r)+" in place")
+			w.contained(r, here, "it is filled without %s in place", containers(r))
 		}
 	}
 	w.refill(f, x, w.And(g, w.Is(was, states(drained))))

@@ -25,7 +25,7 @@ func (w *walk) proofOrder(r *energyRule, x thing, g diagram.Func) {
 		ready := states(r.ready(lockable)...)
 		if len(r.points) > 0 {
 			early := w.And(g, w.Is(f, states(live, isolated, early, blocked)&^ready))
-			w.find(&EnergyOrder, x, early, "proved before it is "+w.secured(r, lockable, early))
+			w.find(&EnergyOrder, x, early, "proved before it is %s", w.secured(r, lockable, early))
 			sound, g = w.AndNot(sound, early), w.AndNot(g, early)
 		}
 		if r.stored {

@@ -29,7 +29,7 @@ func (releasing) does(w *walk, l *model.Link, g diagram.Func) {
 		default:
 			open := states(live, isolated) &^ states(r.ready(lockable)...)
 			bad := w.And(g, w.Is(w.get(x), open))
-			w.find(&EnergyOrder, x, bad, "released before it is "+w.secured(r, lockable, bad))
+			w.find(&EnergyOrder, x, bad, "released before it is %s", w.secured(r, lockable, bad))
 			m = move(released, live, isolated, locked)
 		}
 		w.judgeWaits(x, g)

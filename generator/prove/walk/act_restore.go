@@ -27,7 +27,7 @@ func (restoring) does(w *walk, l *model.Link, g diagram.Func) {
 	for i, r := range cut {
 		w.stillOpen(r, woken[i])
 		w.notAsked(w.lay.asks(r.energy, beforeRestore), woken[i], "not taken before this comes back on, since something was opened last")
-		w.contained(r, woken[i], "it is put on without "+containers(r)+" in place")
+		w.contained(r, woken[i], "it is put on without %s in place", containers(r))
 	}
 	w.wake(a)
 	w.testOver(cut, a.where)
@@ -67,7 +67,7 @@ func (w *walk) backInOrder(r *energyRule, g diagram.Func) {
 		}
 		x := w.lay.of[first.To]
 		late := w.And(w.And(g, w.inOrder(r)), w.And(w.present(x), w.Is(w.get(x), notLive)))
-		w.find(&EnergyOrder, x, late, "should come back before the "+r.energy.Label())
+		w.find(&EnergyOrder, x, late, "should come back before the %s", r.energy.Label())
 	}
 }
 

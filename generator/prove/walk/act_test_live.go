@@ -5,7 +5,6 @@ import (
 	"baybinder/generator/prove/diagram"
 )
 
-// LiveTest is told at a live test that nobody is warned of, or that one person does alone.
 var LiveTest = rule{
 	Code:  "live-test",
 	Title: "A live test without its warning or its second person",
@@ -37,7 +36,7 @@ func (testingLive) does(w *walk, l *model.Link, g diagram.Func) {
 		if r != a.energy {
 			g = w.And(g, w.Is(w.energy(r), notLive))
 		}
-		w.contained(r, g, "it is tested without "+containers(r)+" in place")
+		w.contained(r, g, "it is tested without %s in place", containers(r))
 	}
 	w.wake(a)
 	w.tested[a.thing] = w.Or(w.tested[a.thing], a.where)

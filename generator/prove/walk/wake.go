@@ -1,8 +1,7 @@
 package walk
 
 import (
-	"strings"
-
+	"baybinder/generator/base/finding"
 	"baybinder/generator/prove/diagram"
 )
 
@@ -64,21 +63,21 @@ func (w *walk) testOver(cut []*energyRule, g diagram.Func) {
 }
 
 // contained tells where an energy has none of the tools round it that must be.
-func (w *walk) contained(r *energyRule, g diagram.Func, why string) {
+func (w *walk) contained(r *energyRule, g diagram.Func, why string, of ...any) {
 	if len(r.containers) == 0 {
 		return
 	}
 	for _, t := range r.containers {
 		g = w.AndNot(g, w.Is(w.get(w.lay.of[t]), states(set, unknown)))
 	}
-	w.find(&RestoredWhileOpen, w.lay.of[r.energy], g, why)
+	w.find(&RestoredWhileOpen, w.lay.of[r.energy], g, why, of...)
 }
 
 // containers are the names of those tools.
-func containers(r *energyRule) string {
-	var out []string
+func containers(r *energyRule) finding.List {
+	var out []finding.Words
 	for _, t := range r.containers {
-		out = append(out, "the "+t.Label())
+		out = append(out, finding.Say("the %s", t.Label()))
 	}
-	return strings.Join(out, " or ")
+	return finding.ListOf(" or ", out)
 }
