@@ -264,7 +264,7 @@ func TestAWholeJobInFewPresses(t *testing.T) {
 func TestWhatAStepCallsAsksNothingTwice(t *testing.T) {
 	t.Parallel()
 	eachPlace(t, func(t *testing.T, at string) {
-		keyboard := !strings.HasPrefix(at, "file:") // each place by one hand: the other test changes both
+		keyboard := !strings.HasPrefix(at, "file:")                             // each place by one hand: the other test changes both
 		width, height, press, start := int64(390), int64(844), hand(byTouch), 5 // unit and its press, person, what is fetched, the record
 		if keyboard {
 			width, height, press, start = 1366, 768, byKeyboard, 6 // what is read before it is brought to by a press
