@@ -2,7 +2,6 @@ package check
 
 import (
 	"baybinder/generator/base/finding"
-	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/read/record"
 )
@@ -28,7 +27,7 @@ func runNotQualified(c *Context) []finding.Finding {
 			continue
 		}
 		fit := c.staff().Fitness(j)
-		for _, mark := range fit.Marks(&language.Default().Readings.Marks) {
+		for _, mark := range fit.Marks(&c.told().Readings.Marks) {
 			found = append(found, notQualified.At(j.WorkerAt, "%s", mark).
 				WithMend("look the job over with somebody who is qualified; baybinder readings audit records/%s.json shows it whole", j.Name))
 		}

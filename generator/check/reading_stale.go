@@ -1,8 +1,6 @@
 package check
 
 import (
-	"strings"
-
 	"baybinder/generator/base/finding"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
@@ -22,7 +20,7 @@ func runReadingStale(c *Context) []finding.Finding {
 	}
 	staff := c.staff()
 	items := staff.Items()
-	changed := map[stale]string{}
+	changed := map[stale]finding.Words{}
 	for _, change := range staff.Changes(items) {
 		changed[stale{change.Procedure, change.Print}] = inShort(change.Steps)
 	}
@@ -46,12 +44,9 @@ type stale struct {
 }
 
 // inShort is ": what changed", where that is known.
-func inShort(steps []string) string {
+func inShort(steps []string) finding.Words {
 	if len(steps) == 0 {
-		return ""
+		return finding.Words{}
 	}
-	if len(steps) > shownChanges {
-		steps = append(steps[:shownChanges:shownChanges], "and more")
-	}
-	return ": " + strings.TrimRight(strings.Join(steps, "; "), ".")
+	return finding.Say(": %s", firstOf(steps))
 }

@@ -30,7 +30,7 @@ func liftingIndices(j *job) []finding.Finding {
 			continue
 		}
 		if a, ok := lifting.OfPart(l.part, people); ok && a.Over() {
-			found = append(found, indexOver(l, a, people))
+			found = append(found, indexOver(l, a, people, j.manual.Shop.Language))
 		}
 	}
 	return found
@@ -50,16 +50,16 @@ func overShopLimit(m *model.Manual, l lift, people int) bool {
 	return limit.Base() > 0 && !lifting.Within(l.part.Mass.Base(), limit.Base(), people)
 }
 
-func indexOver(l lift, a lifting.Assessment, people int) finding.Finding {
+func indexOver(l lift, a lifting.Assessment, people int, say string) finding.Finding {
 	f := LiftingIndex.At(l.link.At, "the %s is %s for %s: a lifting index of %s, where at most 1 is recommended", l.part.Label(), l.part.Mass, persons(people), a.IndexText())
 	for more := people + 1; more <= 4; more++ {
 		if less, _ := lifting.OfPart(l.part, more); !less.Over() {
-			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, a.Explain(&language.Default().Worked.Lift))
+			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, a.Explain(&language.Told(say).Worked.Lift))
 			break
 		}
 	}
 	if f.Mend == "" {
-		f = f.WithMend("name lifting gear in this step: [](tool:…), or bring it nearer; %s", a.Explain(&language.Default().Worked.Lift))
+		f = f.WithMend("name lifting gear in this step: [](tool:…), or bring it nearer; %s", a.Explain(&language.Told(say).Worked.Lift))
 	}
 	return f.See(l.part.At, "its mass and lift are here")
 }

@@ -2,8 +2,8 @@ package numbers
 
 import (
 	"slices"
-	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
 )
@@ -76,10 +76,4 @@ func toolsOf(p *model.Procedure) (tools []*model.Tool, known bool) {
 }
 
 // listOf joins words, "one, two and three".
-func listOf(words []string) string {
-	last := len(words) - 1
-	if last < 1 {
-		return strings.Join(words, "")
-	}
-	return strings.Join(words[:last], ", ") + " and " + words[last]
-}
+func listOf[T any](words []T) finding.List { return finding.ListOf(" and ", words) }

@@ -7,6 +7,7 @@ import (
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
 )
@@ -21,7 +22,12 @@ var TorqueOverProof = finding.Rule{
 
 // torqueOverProof holds the pull of a fastener's highest torque against the
 // proof load of its thread and class. Angles are not computed.
-func torqueOverProof(f *model.Fastener) []finding.Finding {
+func torqueOverProof(m *model.Manual, today model.Date) []finding.Finding {
+	say := language.Told(m.Shop.Language)
+	return fasteners(func(f *model.Fastener) []finding.Finding { return overProof(f, say) })(m, today)
+}
+
+func overProof(f *model.Fastener, say *shape.Language) []finding.Finding {
 	if f.Lost("thread", "class", "condition", "torque", "stages") {
 		return nil
 	}
@@ -43,7 +49,7 @@ func torqueOverProof(f *model.Fastener) []finding.Finding {
 	}
 	return []finding.Finding{TorqueOverProof.At(torqueAt(f), "%s pull %s into the %s, %s, class %s, and its proof load is %s",
 		highest(f), load.Clamp, f.Label(), thread, class.Code, load.Proof).
-		WithMend("look up torque, thread, class and condition again; %s", load.Explain(&language.Default().Worked.Bolt))}
+		WithMend("look up torque, thread, class and condition again; %s", load.Explain(&say.Worked.Bolt))}
 }
 
 // torqueAt is where the machine's file says how tight a fastener is.
