@@ -2,8 +2,8 @@ package walk
 
 import (
 	"slices"
-	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -179,7 +179,7 @@ func (w *walk) release(r *energyRule, g diagram.Func) {
 		default:
 			open := states(live, isolated) &^ states(r.ready(lockable)...)
 			bad := w.And(g, w.Is(w.get(x), open))
-			w.find(&EnergyOrder, x, bad, "released before it is "+w.secured(r, lockable, bad))
+			w.find(&EnergyOrder, x, bad, "released before it is %s", w.secured(r, lockable, bad))
 			m = move(released, live, isolated, locked)
 		}
 		w.judgeWaits(x, g)
@@ -199,15 +199,15 @@ func releasedEarly(lockable bool) diagram.Map {
 
 // secured is what an energy must be before it is released, and where some of
 // its points are so, at which it is not.
-func (w *walk) secured(r *energyRule, lockable bool, bad diagram.Func) string {
-	say, open := "isolated", states(live)
+func (w *walk) secured(r *energyRule, lockable bool, bad diagram.Func) finding.Words {
+	say, open := finding.Say("isolated"), states(live)
 	if lockable {
-		say, open = "locked", ^lockedStates
+		say, open = finding.Say("locked"), ^lockedStates
 	}
 	if w.free || len(r.points) < 2 {
 		return say
 	}
-	var at []string
+	var at []finding.Words
 	asked := 0
 	for _, p := range r.points {
 		if lockable && !p.Lock {
@@ -215,13 +215,13 @@ func (w *walk) secured(r *energyRule, lockable bool, bad diagram.Func) string {
 		}
 		asked++
 		if w.possible(w.And(bad, w.pointIs(p, open))) {
-			at = append(at, "the "+p.Label())
+			at = append(at, finding.Say("the %s", p.Label()))
 		}
 	}
 	if len(at) == 0 || len(at) == asked {
 		return say
 	}
-	return say + " at " + strings.Join(at, " and ")
+	return finding.Say("%s at %s", say, finding.ListOf(" and ", at))
 }
 
 // wait is what a wait for an energy does.
@@ -295,7 +295,7 @@ func (w *walk) proofOrder(r *energyRule, x thing, g diagram.Func) {
 		ready := states(r.ready(lockable)...)
 		if len(r.points) > 0 {
 			early := w.And(g, w.Is(f, states(live, isolated, early, blocked)&^ready))
-			w.find(&EnergyOrder, x, early, "proved before it is "+w.secured(r, lockable, early))
+			w.find(&EnergyOrder, x, early, "proved before it is %s", w.secured(r, lockable, early))
 			sound, g = w.AndNot(sound, early), w.AndNot(g, early)
 		}
 		if r.stored {

@@ -129,7 +129,7 @@ func (w *walk) tighten(l *model.Link, f *model.Fastener, g diagram.Func) {
 			if slices.ContainsFunc(p.HeldBy, func(h model.Use[model.Fastener]) bool { return h.To == nil }) {
 				continue
 			}
-			w.find(&ActOrder, w.lay.of[p], g, "tightened at a part that the "+f.Label()+" does not hold")
+			w.find(&ActOrder, w.lay.of[p], g, "tightened at a part that the %s does not hold", f.Label())
 			continue
 		}
 		part := w.lay.of[p]

@@ -1,8 +1,7 @@
 package walk
 
 import (
-	"strings"
-
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -21,12 +20,12 @@ func (w *walk) fill(f *model.Fluid, g diagram.Func) {
 	for _, p := range f.Lines {
 		line := w.lay.of[p]
 		open := w.And(w.present(line), w.Is(w.get(line), offStates))
-		w.find(&ActOrder, line, w.And(w.And(g, w.Is(was, lowStates)), open), "the "+f.Label()+" is filled while this line is off")
+		w.find(&ActOrder, line, w.And(w.And(g, w.Is(was, lowStates)), open), "the %s is filled while this line is off", f.Label())
 	}
 	for _, e := range leads(f.NeededBy) {
 		if r := w.lay.energy[e]; len(r.points) == 0 {
 			here := w.And(w.And(g, w.present(w.lay.of[e])), w.Is(was, lowStates))
-			w.contained(r, here, "it is filled without "+containers(r)+" in place")
+			w.contained(r, here, "it is filled without %s in place", containers(r))
 		}
 	}
 	w.refill(f, x, w.And(g, w.Is(was, states(drained))))
@@ -53,7 +52,7 @@ func (w *walk) bleed(f *model.Fluid, g diagram.Func) {
 func (w *walk) bledOff(f *model.Fluid, g diagram.Func) {
 	for _, e := range leads(f.NeededBy) {
 		x := w.lay.of[e]
-		w.find(&ActOrder, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), notLive)), "the "+f.Label()+" is bled with this off, and it is bled live")
+		w.find(&ActOrder, x, w.And(w.And(g, w.present(x)), w.Is(w.get(x), notLive)), "the %s is bled with this off, and it is bled live", f.Label())
 	}
 }
 
@@ -90,28 +89,28 @@ func (w *walk) clear(t *model.Tool, g diagram.Func) {
 	for _, e := range w.lay.contains[t] {
 		r := w.lay.energy[e]
 		x := w.lay.of[e]
-		w.contained(r, w.And(w.And(g, w.present(x)), w.Is(w.get(x), liveStates)), "the "+t.Label()+" is taken away while it is on")
+		w.contained(r, w.And(w.And(g, w.present(x)), w.Is(w.get(x), liveStates)), "the %s is taken away while it is on", t.Label())
 	}
 }
 
 // contained tells where an energy has none of the tools round it that must be.
-func (w *walk) contained(r *energyRule, g diagram.Func, why string) {
+func (w *walk) contained(r *energyRule, g diagram.Func, why string, of ...any) {
 	if len(r.containers) == 0 {
 		return
 	}
 	for _, t := range r.containers {
 		g = w.AndNot(g, w.Is(w.get(w.lay.of[t]), states(set, unknown)))
 	}
-	w.find(&RestoredWhileOpen, w.lay.of[r.energy], g, why)
+	w.find(&RestoredWhileOpen, w.lay.of[r.energy], g, why, of...)
 }
 
 // containers are the names of those tools.
-func containers(r *energyRule) string {
-	var out []string
+func containers(r *energyRule) finding.List {
+	var out []finding.Words
 	for _, t := range r.containers {
-		out = append(out, "the "+t.Label())
+		out = append(out, finding.Say("the %s", t.Label()))
 	}
-	return strings.Join(out, " or ")
+	return finding.ListOf(" or ", out)
 }
 
 func (w *walk) alter(s *model.Setting, g diagram.Func) {

@@ -32,7 +32,7 @@ func (w *walk) restore(a aim) {
 	for i, r := range cut {
 		w.stillOpen(r, woken[i])
 		w.notAsked(w.lay.asks(r.energy, beforeRestore), woken[i], "not taken before this comes back on, since something was opened last")
-		w.contained(r, woken[i], "it is put on without "+containers(r)+" in place")
+		w.contained(r, woken[i], "it is put on without %s in place", containers(r))
 	}
 	w.wake(a)
 	w.testOver(cut, a.where)
@@ -121,7 +121,7 @@ func (w *walk) backInOrder(r *energyRule, g diagram.Func) {
 		}
 		x := w.lay.of[first.To]
 		late := w.And(w.And(g, w.inOrder(r)), w.And(w.present(x), w.Is(w.get(x), notLive)))
-		w.find(&EnergyOrder, x, late, "should come back before the "+r.energy.Label())
+		w.find(&EnergyOrder, x, late, "should come back before the %s", r.energy.Label())
 	}
 }
 
@@ -164,7 +164,7 @@ func (w *walk) testLive(a aim) {
 		if r != a.energy {
 			g = w.And(g, w.Is(w.energy(r), notLive))
 		}
-		w.contained(r, g, "it is tested without "+containers(r)+" in place")
+		w.contained(r, g, "it is tested without %s in place", containers(r))
 	}
 	w.wake(a)
 	w.tested[a.thing] = w.Or(w.tested[a.thing], a.where)
