@@ -31,7 +31,7 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 		case r.Readers == "retired":
 			what = finding.Say("it was retired")
 		case book.Unissued(p, r):
-			what = whatChanged(c, book, p, r)
+			what = whatChanged(book, p, r)
 		case r.Words != "" && r.Words != fingerprint.Words(p, c.Manual.Sums):
 			what = finding.Say("words or a picture of it are others, though nothing that a reader acts on")
 		default:
@@ -61,7 +61,7 @@ func runTranslationChanged(c *Context) []finding.Finding {
 		what := finding.Words{}
 		switch {
 		case book.Unissued(text, r):
-			what = whatChanged(c, book, text, r)
+			what = whatChanged(book, text, r)
 		case r.Words != "" && r.Words != fingerprint.Words(text, c.Manual.Sums):
 			what = finding.Say("words or a picture of it are others, though nothing that a reader acts on")
 		default:
@@ -129,26 +129,26 @@ func newsOf(list []*model.Revision, print string) *model.Revision {
 // shownChanges is how many changes a finding tells of.
 const shownChanges = 2
 
-func whatChanged(c *Context, book *fingerprint.Cache, p *model.Procedure, r *model.Revision) finding.Words {
+func whatChanged(book *fingerprint.Cache, p *model.Procedure, r *model.Revision) finding.Words {
 	was, kept := fingerprint.Kept(r)
 	if !kept {
 		return finding.Say("its fingerprint is %s, and the words of the revision are not in revisions/ as they were", book.Of(p))
 	}
-	changes := fingerprint.Changes(was.Own(), book.Beside(p, was).Own(), &c.told().Readings.Changes)
-	return firstOf(changes)
+	now := book.Beside(p, was).Own()
+	return firstOf(func(in *shape.Language) []string { return fingerprint.Changes(was.Own(), now, &in.Readings.Changes) })
 }
 
-// firstOf are the first changes of a list, and whether there are more.
-func firstOf(changes []string) finding.Words {
-	shown := strings.TrimRight(strings.Join(changes[:min(len(changes), shownChanges)], "; "), ".")
-	if len(changes) > shownChanges {
-		return finding.Say("%s; and more", shown)
+// firstOf are the first of the changes, and whether there are more.
+func firstOf(changes func(in *shape.Language) []string) finding.Words {
+	first := finding.Spoken(func(lang string) string {
+		all := changes(language.Of(lang))
+		return strings.TrimRight(strings.Join(all[:min(len(all), shownChanges)], "; "), ".")
+	})
+	if len(changes(language.Default())) > shownChanges {
+		return finding.Say("%s; and more", first)
 	}
-	return finding.Say("%s", shown)
+	return finding.Say("%s", first)
 }
-
-// told is the language that findings are told in.
-func (c *Context) told() *shape.Language { return language.Told(c.Manual.Shop.Language) }
 
 // revisionsOf are the revisions of each procedure that has one, by date.
 func revisionsOf(m *model.Manual) map[*model.Procedure][]*model.Revision {

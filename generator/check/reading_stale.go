@@ -22,7 +22,7 @@ func runReadingStale(c *Context) []finding.Finding {
 	items := staff.Items()
 	changed := map[stale]finding.Words{}
 	for _, change := range staff.Changes(items) {
-		changed[stale{change.Procedure, change.Print}] = inShort(change.Steps)
+		changed[stale{change.Procedure, change.Print}] = inShort(&change)
 	}
 	var found []finding.Finding
 	for _, i := range items {
@@ -44,9 +44,9 @@ type stale struct {
 }
 
 // inShort is ": what changed", where that is known.
-func inShort(steps []string) finding.Words {
-	if len(steps) == 0 {
+func inShort(c *training.Change) finding.Words {
+	if len(c.Steps) == 0 {
 		return finding.Words{}
 	}
-	return finding.Say(": %s", firstOf(steps))
+	return finding.Say(": %s", firstOf(c.In))
 }

@@ -66,15 +66,6 @@ func Of(tag string) *shape.Language {
 	return all[i]
 }
 
-// Told is the language that findings are told in of a manual in the language of a
-// tag: English where that has no words for them.
-func Told(tag string) *shape.Language {
-	if l := Of(tag); l.Findings.Lang != "" {
-		return l
-	}
-	return Default()
-}
-
 // Known is the language whose words are those of a tag; nil where the program
 // does not speak it.
 func Known(tag string) *shape.Language {

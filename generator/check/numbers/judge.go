@@ -52,7 +52,7 @@ type Rule struct {
 // Rules are the rules about numbers. A new one is one line here, one file
 // beside this one and its cases.
 var Rules = []Rule{
-	{Rule: &TorqueOverProof, Whole: torqueOverProof},
+	{Rule: &TorqueOverProof, Whole: fasteners(torqueOverProof)},
 	{Rule: &NotJudged, Whole: fasteners(notInTables)},
 	{Rule: &NoTorque, Whole: fasteners(noTorque)},
 	{Rule: &decode.Quantity, Whole: plausible},

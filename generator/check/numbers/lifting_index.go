@@ -2,9 +2,10 @@ package numbers
 
 import (
 	"baybinder/generator/base/finding"
-	"baybinder/generator/language"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/lifting"
+	"baybinder/generator/trade/working"
 )
 
 // LiftingIndex is told at the act that takes the part off or puts it back. It
@@ -30,7 +31,7 @@ func liftingIndices(j *job) []finding.Finding {
 			continue
 		}
 		if a, ok := lifting.OfPart(l.part, people); ok && a.Over() {
-			found = append(found, indexOver(l, a, people, j.manual.Shop.Language))
+			found = append(found, indexOver(l, a, people))
 		}
 	}
 	return found
@@ -50,16 +51,17 @@ func overShopLimit(m *model.Manual, l lift, people int) bool {
 	return limit.Base() > 0 && !lifting.Within(l.part.Mass.Base(), limit.Base(), people)
 }
 
-func indexOver(l lift, a lifting.Assessment, people int, say string) finding.Finding {
+func indexOver(l lift, a lifting.Assessment, people int) finding.Finding {
+	how := worked(func(in *words.Worked) working.Working { return a.Explain(&in.Lift) })
 	f := LiftingIndex.At(l.link.At, "the %s is %s for %s: a lifting index of %s, where at most 1 is recommended", l.part.Label(), l.part.Mass, persons(people), a.IndexText())
 	for more := people + 1; more <= 4; more++ {
 		if less, _ := lifting.OfPart(l.part, more); !less.Over() {
-			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, a.Explain(&language.Told(say).Worked.Lift))
+			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, how)
 			break
 		}
 	}
 	if f.Mend == "" {
-		f = f.WithMend("name lifting gear in this step: [](tool:…), or bring it nearer; %s", a.Explain(&language.Told(say).Worked.Lift))
+		f = f.WithMend("name lifting gear in this step: [](tool:…), or bring it nearer; %s", how)
 	}
 	return f.See(l.part.At, "its mass and lift are here")
 }

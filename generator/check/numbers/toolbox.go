@@ -4,8 +4,11 @@ import (
 	"slices"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
+	"baybinder/generator/trade/working"
 )
 
 // toolbox is what there is to work with at an act.
@@ -73,6 +76,14 @@ func toolsOf(p *model.Procedure) (tools []*model.Tool, known bool) {
 		}
 	}
 	return tools, known
+}
+
+// worked is a working in one line, in the language that it is told in.
+func worked(explain func(in *words.Worked) working.Working) finding.Spoken {
+	return func(lang string) string {
+		in := &language.Of(lang).Worked
+		return explain(in).Line(in.Source)
+	}
 }
 
 // listOf joins words, "one, two and three".

@@ -6,10 +6,10 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
-	"baybinder/generator/language"
-	"baybinder/generator/language/shape"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
+	"baybinder/generator/trade/working"
 )
 
 // TorqueOverProof is told at the fastener in the machine's file.
@@ -22,12 +22,7 @@ var TorqueOverProof = finding.Rule{
 
 // torqueOverProof holds the pull of a fastener's highest torque against the
 // proof load of its thread and class. Angles are not computed.
-func torqueOverProof(m *model.Manual, today model.Date) []finding.Finding {
-	say := language.Told(m.Shop.Language)
-	return fasteners(func(f *model.Fastener) []finding.Finding { return overProof(f, say) })(m, today)
-}
-
-func overProof(f *model.Fastener, say *shape.Language) []finding.Finding {
+func torqueOverProof(f *model.Fastener) []finding.Finding {
 	if f.Lost("thread", "class", "condition", "torque", "stages") {
 		return nil
 	}
@@ -49,7 +44,9 @@ func overProof(f *model.Fastener, say *shape.Language) []finding.Finding {
 	}
 	return []finding.Finding{TorqueOverProof.At(torqueAt(f), "%s pull %s into the %s, %s, class %s, and its proof load is %s",
 		highest(f), load.Clamp, f.Label(), thread, class.Code, load.Proof).
-		WithMend("look up torque, thread, class and condition again; %s", load.Explain(&say.Worked.Bolt))}
+		WithMend("look up torque, thread, class and condition again; %s", worked(func(in *words.Worked) working.Working {
+			return load.Explain(&in.Bolt)
+		}))}
 }
 
 // torqueAt is where the machine's file says how tight a fastener is.

@@ -12,7 +12,7 @@ import (
 // Quantity is told at an amount, by whoever reads or judges it.
 var Quantity = finding.Rule{
 	Code:  "quantity",
-	Title: "An amount that cannot be read, or of the wrong dimension",
+	Title: "An amount that cannot be read, or of the wrong kind",
 	Why:   "A torque that is read wrongly is worse than one that is missing.",
 	Mend:  "Write number, space, unit, as in 110 N·m or 1 h 30 min.",
 }

@@ -284,7 +284,7 @@ func (d *Decoder) shownUnits(n *syntax.Node, out *[]model.ShownUnits, f field, k
 	for _, p := range n.Pairs {
 		shown := model.ShownUnits{Dimension: quantity.DimensionNamed(p.Key)}
 		if shown.Dimension == quantity.None {
-			ok = d.add(WrongType.At(p.KeyAt, "%s is not a dimension that amounts have", p.Key).WithMend("write torque, pressure, length, mass, volume or temperature"))
+			ok = d.add(WrongType.At(p.KeyAt, "%s is not a kind of amount", p.Key).WithMend("write torque, pressure, length, mass, volume or temperature"))
 			continue
 		}
 		var units []string

@@ -336,7 +336,7 @@ func (y *yamlReader) node(n ast.Node) *Node {
 		at := y.pos(t)
 		return &Node{Kind: Scalar, Text: asWritten(at, t.Value), Quoted: quoted, At: at}
 	}
-	y.refuse(y.pos(t), &words{finding.Say("this YAML is not part of the format"), finding.Say("write a text, a list or a map")})
+	y.refuse(y.pos(t), &words{finding.Say("this way of writing is not part of the format"), finding.Say("write a text, a list or a map")})
 	return &Node{Kind: Empty, At: y.pos(t)}
 }
 
@@ -409,7 +409,7 @@ func (y *yamlReader) twice(p Pair, first position.Pos) {
 func (y *yamlReader) failed(err error) finding.Finding {
 	var bad *yaml.SyntaxError
 	if !errors.As(err, &bad) || bad.Token == nil {
-		return Syntax.At(y.file.At(y.file.Offset(y.line+1, 1), 0), "this YAML does not parse")
+		return Syntax.At(y.file.At(y.file.Offset(y.line+1, 1), 0), "this file cannot be read from here on")
 	}
 	at := y.pos(bad.Token)
 	w := inOurWords(bad.Message)
@@ -538,5 +538,5 @@ func inOurWords(message string) *words {
 			return known.words
 		}
 	}
-	return &words{finding.Say("this YAML does not parse: %s", message), quoteMend}
+	return &words{finding.Say("this cannot be read: %s", message), quoteMend}
 }
