@@ -61,7 +61,7 @@ func valueDisagrees(link *model.Link, beside []*model.Link) []finding.Finding {
 }
 
 func (s stated) disagree(link *model.Link, typed, right []string) finding.Finding {
-	f := ValueDisagrees.At(link.At, "the words say %s, and %s says %s", listOf(typed), s.who, listOf(right)).
+	f := ValueDisagrees.At(link.At, "the words say %s, and %s says %s", listOf(typed), finding.Say(s.who), listOf(right)).
 		WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", listOf(right))
 	if link.To != nil {
 		f = f.See(link.To.Base().At, "it is stated here")
