@@ -2,14 +2,12 @@ package write
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
 	"baybinder/generator/offers"
-	"baybinder/generator/read/edit"
 	"baybinder/generator/read/syntax"
 )
 
@@ -57,7 +55,7 @@ const mostText = 64 << 10
 // acts are what can be done to a procedure, by name.
 var acts = map[string]func(b bench, p *model.Procedure, a Act) (string, int, error){
 	"words": reword, "new": addStep, "steps": addSteps, "out": takeOut, "move": move, "split": split,
-	"phase": addPhase, "leave": leaveSo, "heading": renamePhase, "front": setField, "mend": mend,
+	"phase": addPhase, "leave": leaveSo, "expect": expect, "heading": renamePhase, "front": setField, "mend": mend,
 }
 
 // apply is a procedure's file with an act done.
@@ -361,57 +359,4 @@ func renamePhase(_ bench, p *model.Procedure, a Act) (string, int, error) {
 		}
 	}
 	return patch.Applied(p.File, pieces).Text, at.start, nil
-}
-
-// leaveSo writes into leaves: how things stand at the end, as meant. Points go
-// with what they cut.
-func leaveSo(b bench, p *model.Procedure, _ Act) (string, int, error) {
-	w := b.Walks.Of(p)
-	if !w.Done || len(p.Steps) == 0 {
-		return "", 0, cannotNow
-	}
-	var all []string
-	for _, s := range w.Stand(len(p.Steps)) {
-		word, id := s.Word, s.Thing.Base().ID
-		if word == "capped" {
-			word = "off"
-		}
-		if _, point := s.Thing.(*model.Point); !point && !slices.Contains(all, id+": "+word) {
-			all = append(all, id+": "+word)
-		}
-	}
-	if len(all) == 0 {
-		return "", 0, cannotNow
-	}
-	file := p.File
-	if piece, had := edit.Drop(file, "leaves"); had {
-		file = patch.Applied(file, []patch.Piece{piece})
-	}
-	piece, ok := edit.PutMap(file, "leaves", all)
-	if !ok {
-		return "", 0, noPlace
-	}
-	return patch.Applied(file, []patch.Piece{piece}).Text, 0, nil
-}
-
-// setField writes a field of the front matter: the title, the summary, how
-// many people.
-func setField(_ bench, p *model.Procedure, a Act) (string, int, error) {
-	var piece patch.Piece
-	var ok bool
-	switch n, err := strconv.Atoi(a.Text); {
-	case a.Field == "title" || a.Field == "summary":
-		if strings.TrimSpace(cleaned(a.Text)) == "" {
-			return "", 0, noWords
-		}
-		piece, ok = edit.Say(p.File, a.Field, cleaned(a.Text))
-	case a.Field == "people" && err == nil && n > 0 && n < 100:
-		piece, ok = edit.Put(p.File, a.Field, a.Text)
-	default:
-		return "", 0, cannotNow
-	}
-	if !ok {
-		return "", 0, noPlace
-	}
-	return patch.Applied(p.File, []patch.Piece{piece}).Text, 0, nil
 }

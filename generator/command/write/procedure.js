@@ -2,7 +2,7 @@
 // them stands what can be written next. What a press does is an act that the
 // program is asked for; this script knows nothing of Markdown's links.
 (() => {
-  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form } = baybinderDesk;
+  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form, head } = baybinderDesk;
   if (!main || !/^procedures\/[^/.]+\.html$/.test(page)) return;
 
   // What is shown.
@@ -246,8 +246,7 @@
     heading();
     list.replaceChildren(...[
       clashBox(),
-      h("div.write-head", {}, h("h1", { dir: "auto" }, sheet.title),
-        renaming(fill(w.RenameWhat, w.TitleOf), sheet.title, (text) => act({ do: "front", field: "title", text }))),
+      ...head(sheet, ask, act, () => render()),
       h(sheet.status === "draft" ? "p.write-draft" : "p.write-draft.issued", {}, sheet.status === "draft" ? w.Draft : w.Issued),
       ...foundBox(sheet.found ?? [], (way) => act(way.act)),
       ...sheet.phases.map(phase),
@@ -309,7 +308,7 @@
   const small2 = (text, props) => text ? h("small", props ?? {}, text) : null;
   // choice is a button that writes a whole step.
   const choice = (c) => {
-    const button = h("button.choice", { onclick: () => choose(c.text) }, h("span", { dir: "auto" }, c.label), small2(c.detail, { dir: "auto" }),
+    const button = h("button.choice", { onclick: () => c.act ? act(c.act) : choose(c.text) }, h("span", { dir: "auto" }, c.label), small2(c.detail, { dir: "auto" }),
       c.brings?.length ? small2(fill(w.ThenFound, ""), { className: "brings" }) : null,
       ...(c.brings ?? []).map((b) => h("small.brings", {}, program(b))));
     if (!c.parts?.length || c.parts.length < 2) return button;
@@ -601,7 +600,7 @@
   // The page was built anew: here what is written stays, and the rest is asked for.
   document.addEventListener("watch-anew", async () => {
     if (!view?.isConnected) return;
-    if (pen || clash || list.contains(document.activeElement) && document.activeElement.tagName === "INPUT") return;
+    if (pen || clash || list.querySelector(".write-small, .write-form")) return;
     const told = await ask("open");
     if (told.ok && !pen && told.sheet.state !== sheet.state) {
       take(told);

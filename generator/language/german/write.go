@@ -123,6 +123,17 @@ var write = words.Write{
 	ChangeWhat:    "Ändern: {0}",
 	ChangeThere:   "Oder ändern, was schon da ist",
 
+	FoundAs:   "Wie die Maschine vorgefunden wird",
+	AsLeftBy:  "Wie nach: {0}",
+	AsFoundIn: "Wie in Schritt {1} von: {0}",
+	AsWhole:   "ganz, geschlossen, voll und eingeschaltet",
+	AddFound:  "Was sonst nicht wie üblich ist",
+	Add:       "Hinzufügen",
+	HowFound:  "Wie es vorgefunden wird: {0}",
+	SummaryOf: "Wofür es ist",
+	MachineOf: "Maschine",
+	NotSaid:   "nicht gesagt",
+
 	LeaveSo:      "Es bleibt mit Absicht so",
 	Conditions:   "Nur wenn…",
 	More:         "Mehr",

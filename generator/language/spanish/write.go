@@ -123,6 +123,17 @@ var write = words.Write{
 	ChangeWhat:    "Cambiar: {0}",
 	ChangeThere:   "O cambiar lo que ya está",
 
+	FoundAs:   "Cómo se encuentra la máquina",
+	AsLeftBy:  "Como queda tras: {0}",
+	AsFoundIn: "Como está en el paso {1} de: {0}",
+	AsWhole:   "entera, cerrada, llena y con energía",
+	AddFound:  "Qué más no está como siempre",
+	Add:       "Añadir",
+	HowFound:  "Cómo se encuentra: {0}",
+	SummaryOf: "Para qué es",
+	MachineOf: "Máquina",
+	NotSaid:   "no se dice",
+
 	LeaveSo:      "Se deja así a propósito",
 	Conditions:   "Solo si…",
 	More:         "Más",
