@@ -164,10 +164,35 @@ func addSteps(b bench, p *model.Procedure, a Act) (string, int, error) {
 // side goes too.
 func cut(text string, from, to int) string {
 	head, tail := text[:from], strings.TrimPrefix(text[to:], "\n")
-	if strings.HasSuffix(head, "\n\n") && strings.HasPrefix(tail, "\n") {
+	switch {
+	case strings.HasSuffix(head, "\n\n") && strings.HasPrefix(tail, "\n"):
 		tail = tail[1:]
+	case strings.HasSuffix(head, "\n\n") && tail == "":
+		head = head[:len(head)-1]
 	}
 	return head + tail
+}
+
+// inherited is a procedure's text in which the sub-step behind the first one has
+// the number of that: once the first is gone it is a list under words, and only
+// one that begins with 1 is one there. Where space stands between them no number
+// changes.
+func inherited(p *model.Procedure, s *model.Step) string {
+	text := p.File.Text
+	if s.Parent == nil || len(s.Parent.Subs) < 2 || s.Parent.Subs[0] != s {
+		return text
+	}
+	from, ok := linesOf(s)
+	to, also := linesOf(s.Parent.Subs[1])
+	if !ok || !also || strings.HasSuffix(text[:from.start], "\n\n") {
+		return text
+	}
+	was, now := marker.FindStringSubmatch(text[to.start:]), marker.FindStringSubmatch(text[from.start:])
+	if len(now[2]) > len(was[2]) {
+		return text
+	}
+	at := to.start + len(was[1])
+	return text[:at] + now[2] + was[3] + strings.Repeat(" ", len(was[2])-len(now[2])) + text[at+len(was[2]+was[3]):]
 }
 
 // takeOut takes a step out with what is below it, or a phase that is empty.
@@ -183,7 +208,7 @@ func takeOut(_ bench, p *model.Procedure, a Act) (string, int, error) {
 	if !ok {
 		return "", 0, noPlace
 	}
-	return cut(p.File.Text, at.start, at.end), at.start, nil
+	return cut(inherited(p, s), at.start, at.end), at.start, nil
 }
 
 func takePhaseOut(p *model.Procedure, a Act) (string, int, error) {
@@ -220,13 +245,14 @@ func move(b bench, p *model.Procedure, a Act) (string, int, error) {
 	if err != nil {
 		return "", 0, err
 	}
-	words := outdented(p.File.Text[from.start+from.width:from.end], from.width)
+	now := inherited(p, s)
+	words := outdented(now[from.start+from.width:from.end], from.width)
 	moved := item(to.indent, to.number, to.sign, words)
 	if to.at <= from.start {
-		text, at, _ := to.put(cut(p.File.Text, from.start, from.end), moved)
+		text, at, _ := to.put(cut(now, from.start, from.end), moved)
 		return text, at, nil
 	}
-	text, at, _ := to.put(p.File.Text, moved)
+	text, at, _ := to.put(now, moved)
 	without := cut(text, from.start, from.end)
 	return without, at - (len(text) - len(without)), nil
 }

@@ -25,7 +25,7 @@ func TestScriptAndTableAgree(t *testing.T) {
 	for _, why := range []refusal{noStep, noWords, tooLong, noPlace, notEmpty, cannotNow, noPage, noPicture} {
 		wanted[why.Error()] = true
 	}
-	for _, group := range []string{"ComesOff", "InTheWay", "MakesSafe", "StopsHere", "DueNow", "StillOpen", "OtherWork", "NotYet", "Cautions", "Stops", "Tools", "Conditions", "More", "LeaveSo", "IfNot", "IfAnswer", "TakeAgain", "MayBeLeftOut", "GoodPause"} {
+	for _, group := range []string{"ComesOff", "InTheWay", "MakesSafe", "StopsHere", "DueNow", "StillOpen", "OtherWork", "NotYet", "Cautions", "Stops", "Tools", "Conditions", "More", "LeaveSo", "IfNot", "IfAnswer", "TakeAgain", "MayBeLeftOut", "GoodPause", "FoundAs", "AsLeftBy", "AsFoundIn"} {
 		wanted[group] = true
 	}
 	delete(wanted, "RefitLead") // the language's own speech
