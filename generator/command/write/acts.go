@@ -46,6 +46,8 @@ const (
 	notEmpty  refusal = "NotEmpty"  // a phase that holds something is not taken out
 	cannotNow refusal = "CannotNow" // what was asked cannot be done
 	noPicture refusal = "NoPicture" // what was sent is no picture that a page shows
+	badID     refusal = "BadID"     // no name that a file's own words can have
+	idTaken   refusal = "IDTaken"   // something is called so already
 	noPage    refusal = "NoPage"    // the page is no procedure's
 )
 

@@ -1,21 +1,7 @@
 // What stands at a procedure's head: what it is for, for which machine, how it
 // finds that. Each is changed where it stands.
 (() => {
-  const { w, h, fill, whyNot, inTurn } = baybinderDesk;
-
-  // asks is a button that puts a form in its own place.
-  const asks = (text, label, form) => {
-    const button = h("button.quiet", { "aria-label": label, onclick: inTurn(async () => {
-      const box = await form();
-      button.replaceWith(box);
-      box.querySelector("input, select, button")?.focus();
-    }) }, text);
-    return button;
-  };
-  // small is a form of one field.
-  const small = (field, done, close) => h("form.write-small", { onsubmit: (e) => { e.preventDefault(); if (field.value.trim()) done(field.value); } },
-    field, h("button.save", { type: "submit" }, w.Put), h("button", { onclick: close }, w.Close));
-  const line = (label, value) => h("input", { value, "aria-label": label, dir: "auto" });
+  const { w, h, fill, whyNot, asks, small, oneLine, renamesID } = baybinderDesk;
 
   // starting asks how the procedure finds the machine: in one touch as another
   // one leaves it, or thing by thing.
@@ -48,8 +34,9 @@
   };
 
   // head is what a procedure's sheet says at its head. ask asks the program, act
-  // does an act, close shows the sheet again as it is.
-  const head = (sheet, ask, act, close) => {
+  // does an act, done is told of what was renamed, close shows the sheet again as it
+  // is.
+  const head = (sheet, ask, act, done, close) => {
     const front = (field) => (text) => act({ do: "front", field, text });
     const told = async (make) => {
       const t = await ask("starts");
@@ -63,12 +50,13 @@
       return small(select, front("for"), close);
     };
     return [
-      h("div.write-head", {}, h("h1", { dir: "auto" }, sheet.title), asks(w.Rename, rename, async () => small(line(rename, sheet.title), front("title"), close))),
+      h("div.write-head", {}, h("h1", { dir: "auto" }, sheet.title), asks(w.Rename, rename, async () => small(oneLine(rename, sheet.title), front("title"), close))),
       h("dl.write-front", {},
-        row(w.SummaryOf, sheet.summary || w.NotSaid, async () => small(line(w.SummaryOf, sheet.summary), front("summary"), close)),
+        row(w.SummaryOf, sheet.summary || w.NotSaid, async () => small(oneLine(w.SummaryOf, sheet.summary), front("summary"), close)),
         row(w.MachineOf, sheet.machine?.label ?? w.AnyMachine, () => told(machines)),
-        row(w.FoundAs, sheet.start.map((s) => s.label + ": " + s.said).join(", ") || w.AsWhole, () => told((s) => starting(s, sheet.start, act, close)))),
+        row(w.FoundAs, sheet.start.map((s) => s.label + ": " + s.said).join(", ") || w.AsWhole, () => told((s) => starting(s, sheet.start, act, close))),
+        h("div", {}, h("dt", {}, w.NameInFiles), h("dd", {}, h("code", {}, sheet.id), renamesID("procedures", sheet.id, sheet.state, done, close)))),
     ];
   };
-  Object.assign(baybinderDesk, { head, small });
+  Object.assign(baybinderDesk, { head });
 })();

@@ -2,7 +2,7 @@
 // them stands what can be written next. What a press does is an act that the
 // program is asked for; this script knows nothing of Markdown's links.
 (() => {
-  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form, head } = baybinderDesk;
+  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form, head, asks, small, oneLine } = baybinderDesk;
   if (!main || !/^procedures\/[^/.]+\.html$/.test(page)) return;
 
   // What is shown.
@@ -192,23 +192,10 @@
     return h("section.write-phase", { "aria-labelledby": "write-phase-" + i },
       h("h2", { id: "write-phase-" + i, dir: "auto" }, h("span", {}, (i + 1) + " "), ph.title),
       h("div.write-keys", {},
-        renaming(fill(w.RenameWhat, ph.title), ph.title, (text) => act({ do: "heading", phase: ph.id, text })),
+        asks(w.Rename, fill(w.RenameWhat, ph.title), async () => small(oneLine(fill(w.RenameWhat, ph.title), ph.title), (text) => act({ do: "heading", phase: ph.id, text }), () => render())),
         ph.empty ? h("button.quiet", { onclick: () => act({ do: "out", phase: ph.id }) }, w.TakeOut) : null),
       foundBox(ph.found ?? [], (way) => act(way.act)),
       h("ol.write-steps", {}, items.filter(Boolean)));
-  };
-
-  // renaming is a button that asks for another name where it stands.
-  const renaming = (label, now, done) => {
-    const button = h("button.quiet", { "aria-label": label, onclick: () => button.replaceWith(small(label, now, done)) }, w.Rename);
-    return button;
-  };
-  const small = (label, now, done) => {
-    const input = h("input", { value: now, "aria-label": label, dir: "auto" });
-    const box = h("form.write-small", { onsubmit: (e) => { e.preventDefault(); if (input.value.trim()) done(input.value); } },
-      input, h("button.save", { type: "submit" }, w.Put), h("button", { onclick: () => render() }, w.Close));
-    requestAnimationFrame(() => input.focus());
-    return box;
   };
 
   const newPhase = () => {
@@ -246,7 +233,7 @@
     heading();
     list.replaceChildren(...[
       clashBox(),
-      ...head(sheet, ask, act, () => render()),
+      ...head(sheet, ask, act, () => {}, () => render()),
       h(sheet.status === "draft" ? "p.write-draft" : "p.write-draft.issued", {}, sheet.status === "draft" ? w.Draft : w.Issued),
       ...foundBox(sheet.found ?? [], (way) => act(way.act)),
       ...sheet.phases.map(phase),
@@ -360,14 +347,15 @@
     const place = h("div");
     if (asking) place.append(asking);
     const open = async (list, id) => {
-      asking = await form(list, (told, name, fresh) => {
+      asking = await form(list, (told, name, fresh, saying) => {
         asking = null;
         take(told);
-        message = fill(w.WroteEntry, name);
+        message = saying ?? fill(w.WroteEntry, name);
         alarm = false;
         heading();
         const said = told.found?.[0];
         if (pen && said && fresh) insert(said.text);
+        if (told.renamed) render();
         offer();
       }, () => { asking = null; beside(); }, (other) => open(list, other), id);
       beside();

@@ -12,6 +12,7 @@ import (
 
 // Sheet is a procedure as it lies on the desk.
 type Sheet struct {
+	ID      string      `json:"id"`
 	File    string      `json:"file"`
 	State   string      `json:"state"` // of its bytes; a save names it
 	Page    string      `json:"page"`  // its address in the site
@@ -77,7 +78,7 @@ type Way struct {
 func (d *Desk) sheet(p *model.Procedure, state string) *Sheet {
 	b := d.bench()
 	s := &Sheet{
-		File: p.File.Path, State: state, Title: p.Label(), Summary: p.Summary, People: max(1, p.People), Start: d.start(p), Status: p.Status,
+		ID: p.ID, File: p.File.Path, State: state, Title: p.Label(), Summary: p.Summary, People: max(1, p.People), Start: d.start(p), Status: p.Status,
 		Back: last(d.done), Forth: last(d.undone), Phases: []PhaseText{},
 	}
 	if m := p.For.To; m != nil {

@@ -134,6 +134,12 @@ var write = words.Write{
 	MachineOf: "Machine",
 	NotSaid:   "not said",
 
+	NameInFiles: "Name in the files",
+	RenamedTo:   "It is called {0} in the files now, at {1} places in {2} files.",
+	IssueAnew:   "Issue anew: {0}.",
+	BadID:       "A name in the files has small letters and figures, with hyphens between.",
+	IDTaken:     "Something is called so already.",
+
 	LeaveSo:      "It is left so on purpose",
 	Conditions:   "Only if…",
 	More:         "More",

@@ -134,6 +134,12 @@ var write = words.Write{
 	MachineOf: "Maschine",
 	NotSaid:   "nicht gesagt",
 
+	NameInFiles: "Name in den Dateien",
+	RenamedTo:   "In den Dateien heißt es jetzt {0}, an {1} Stellen in {2} Dateien.",
+	IssueAnew:   "Neu herausgeben: {0}.",
+	BadID:       "Ein Name in den Dateien hat kleine Buchstaben und Ziffern, mit Bindestrichen dazwischen.",
+	IDTaken:     "So heißt schon etwas.",
+
 	LeaveSo:      "Es bleibt mit Absicht so",
 	Conditions:   "Nur wenn…",
 	More:         "Mehr",

@@ -134,6 +134,12 @@ var write = words.Write{
 	MachineOf: "Máquina",
 	NotSaid:   "no se dice",
 
+	NameInFiles: "Nombre en los archivos",
+	RenamedTo:   "En los archivos ahora se llama {0}, en {1} lugares de {2} archivos.",
+	IssueAnew:   "Emitir de nuevo: {0}.",
+	BadID:       "Un nombre en los archivos lleva letras minúsculas y cifras, con guiones en medio.",
+	IDTaken:     "Algo ya se llama así.",
+
 	LeaveSo:      "Se deja así a propósito",
 	Conditions:   "Solo si…",
 	More:         "Más",

@@ -134,6 +134,12 @@ type Write struct {
 	MachineOf string
 	NotSaid   string
 
+	NameInFiles string
+	RenamedTo   string
+	IssueAnew   string
+	BadID       string
+	IDTaken     string
+
 	LeaveSo      string
 	Conditions   string
 	More         string
