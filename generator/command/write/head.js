@@ -30,13 +30,13 @@
     return h("form.write-form.write-found-as", { onsubmit: (e) => { e.preventDefault(); act({ do: "expect", texts: rows.map((r) => r.id + ": " + r.word) }); } },
       starts.ways.length ? h("ul", {}, starts.ways.map((c) => h("li", {}, h("button.choice", { onclick: () => act(c.act) }, h("span", { dir: "auto" }, c.label), h("small", { dir: "auto" }, c.detail))))) : null,
       list, starts.things.length ? h("div.write-small", {}, h("label", {}, w.AddFound, " ", add), h("button", { onclick: put }, w.Add)) : h("p", {}, w.NoneYet),
-      h("div.write-keys", {}, h("button.save", { type: "submit" }, w.SaveEntry), h("button", { onclick: close }, w.Close)));
+      h("div.write-keys", {}, h("button.save", { type: "submit" }, w.Put), h("button", { onclick: close }, w.Close)));
   };
 
   // head is what a procedure's sheet says at its head. ask asks the program, act
-  // does an act, done is told of what was renamed, close shows the sheet again as it
-  // is.
-  const head = (sheet, ask, act, done, close) => {
+  // does an act, close shows the sheet again as it is.
+  let open = false; // what is below the title
+  const head = (sheet, ask, act, close) => {
     const front = (field) => (text) => act({ do: "front", field, text });
     const told = async (make) => {
       const t = await ask("starts");
@@ -49,14 +49,15 @@
       select.value = sheet.machine?.id ?? "";
       return small(select, front("for"), close);
     };
-    return [
-      h("div.write-head", {}, h("h1", { dir: "auto" }, sheet.title), asks(w.Rename, rename, async () => small(oneLine(rename, sheet.title), front("title"), close))),
+    const found = sheet.start.map((s) => s.label + ": " + s.said).join(", ") || w.AsWhole;
+    const machine = sheet.machine?.label ?? w.AnyMachine;
+    const about = h("details.write-about", { open, ontoggle: () => { open = about.open; } }, h("summary", {}, h("span", { dir: "auto" }, machine), " · ", h("span", { dir: "auto" }, found)),
       h("dl.write-front", {},
         row(w.SummaryOf, sheet.summary || w.NotSaid, async () => small(oneLine(w.SummaryOf, sheet.summary), front("summary"), close)),
-        row(w.MachineOf, sheet.machine?.label ?? w.AnyMachine, () => told(machines)),
-        row(w.FoundAs, sheet.start.map((s) => s.label + ": " + s.said).join(", ") || w.AsWhole, () => told((s) => starting(s, sheet.start, act, close))),
-        h("div", {}, h("dt", {}, w.NameInFiles), h("dd", {}, h("code", {}, sheet.id), renamesID("procedures", sheet.id, sheet.state, done, close)))),
-    ];
+        row(w.MachineOf, machine, () => told(machines)),
+        row(w.FoundAs, found, () => told((s) => starting(s, sheet.start, act, close))),
+        h("div", {}, h("dt", {}, w.NameInFiles), h("dd", {}, h("code", {}, sheet.id), renamesID("procedures", sheet.id, sheet.state, () => {}, close)))));
+    return [h("div.write-head", {}, h("h1", { dir: "auto" }, sheet.title), asks(w.Rename, rename, async () => small(oneLine(rename, sheet.title), front("title"), close))), about];
   };
   Object.assign(baybinderDesk, { head });
 })();

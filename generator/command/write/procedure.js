@@ -233,7 +233,7 @@
     heading();
     list.replaceChildren(...[
       clashBox(),
-      ...head(sheet, ask, act, () => {}, () => render()),
+      ...head(sheet, ask, act, () => render()),
       h(sheet.status === "draft" ? "p.write-draft" : "p.write-draft.issued", {}, sheet.status === "draft" ? w.Draft : w.Issued),
       ...foundBox(sheet.found ?? [], (way) => act(way.act)),
       ...sheet.phases.map(phase),
