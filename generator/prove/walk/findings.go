@@ -274,6 +274,9 @@ func (w *walk) stateWord(i *issue) finding.Words {
 	return finding.Say(spoken(w.lay.things[i.thing].sort, s))
 }
 
+// stands is the format's word for how a thing stands, as words.
+func stands(word string) finding.Words { return finding.Words{Template: word} }
+
 // spoken is a state as one says it.
 func spoken(s sort, f diagram.Func) string {
 	switch {
