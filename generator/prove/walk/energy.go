@@ -94,7 +94,7 @@ func (w *walk) energy(r *energyRule) diagram.Func { return w.get(w.lay.of[r.ener
 
 func (w *walk) isolate(a aim) {
 	for _, r := range w.cut(a) {
-		w.notAsked(w.lay.asks(r.energy, beforeIsolate), w.switchedOff(a, r), "not taken before this is switched off")
+		w.notAsked(w.lay.asks(r.energy, beforeIsolate), w.switchedOff(a, r), "not done before this is cut off")
 	}
 	for _, p := range a.points {
 		if p.Kept {
