@@ -2,7 +2,6 @@ package check
 
 import (
 	"regexp"
-	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
@@ -18,14 +17,11 @@ var notAStep = finding.Rule{
 	Mend:  "Write it as a numbered step: 1. and a space at the margin. Where the thing is only mentioned, link it with part:, fastener:, energy:, fluid: or setting:.",
 }
 
-// ofAStep are the kinds that mean something in a step only, besides acts.
-var ofAStep = []string{"hold", "on", "why", "each", "between", "if-not", "if", "again", "optional"}
-
 func runNotAStep(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for b := range outsideSteps(p) {
 		for _, link := range b.Links {
-			if link.Kind.Act == model.NoAct && !slices.Contains(ofAStep, link.Kind.Name) {
+			if link.Kind.Act == model.NoAct && !link.Kind.InStep {
 				continue
 			}
 			found = append(found, notAStep.At(link.At, "%s: stands outside the numbered steps: it is shown, and does nothing", link.Kind.Name).

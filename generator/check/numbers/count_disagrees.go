@@ -91,12 +91,8 @@ func partsOf(s *model.Step) []*model.Part {
 	var out []*model.Part
 	for _, link := range s.Links {
 		part, is := link.To.(*model.Part)
-		switch link.Kind.Act {
-		case model.Remove, model.Renew, model.Refit:
-			if is && !link.Bad && !slices.Contains(out, part) {
-				out = append(out, part)
-			}
-		default: // the others are no concern of this
+		if is && link.Kind.MovesPart() && !link.Bad && !slices.Contains(out, part) {
+			out = append(out, part)
 		}
 	}
 	return out

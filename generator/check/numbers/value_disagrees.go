@@ -85,12 +85,7 @@ func agreesWithOne(typed quantity.Quantity, values []quantity.Quantity) bool {
 
 // zeroed says whether a zero is what an act leaves: "let it down to 0 bar".
 func zeroed(link *model.Link, q quantity.Quantity) bool {
-	switch link.Kind.Act {
-	case model.Isolate, model.Release, model.Prove, model.Drain:
-		return q.Value == 0
-	default: // the others are no concern of this
-	}
-	return false
+	return link.Kind.Empties && q.Value == 0
 }
 
 // besides are amounts that a link may say of another thing: a proof, the limits
