@@ -96,10 +96,18 @@ func (e *Error) Mend() string {
 	if mend := e.cause.mend(e.Text); mend != "" {
 		return mend
 	}
+	if e.Kind == NoUnit && e.Want == None {
+		return "write its unit behind it, such as " + e.withUnit("bar") + " or " + e.withUnit("min") + "; of a count, " + e.withUnit("each")
+	}
 	if e.Kind == NoUnit {
 		return e.form.mend(e.Want) + unitsThatFit(e.Want)
 	}
 	return e.form.mend(e.Want)
+}
+
+// withUnit is the whole text with a unit behind it.
+func (e *Error) withUnit(symbol string) string {
+	return clip(strings.TrimSpace(e.whole)) + " " + symbol
 }
 
 // unitsThatFit names the units of a dimension behind a mend, "; its units are N, kN,

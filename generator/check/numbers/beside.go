@@ -157,6 +157,7 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 	b.named(h)
 	b.words = append(b.words, inText(h.What)...)
 	if of, is := b.of.of.For.To.Find(h.Of.ID).(*model.Energy); is {
+		b.unknown = b.unknown || blind(h, of)
 		b.words = append(b.words, given(of.Voltage, of.Temperature)...)
 		b.words = append(b.words, numbersOf(of.Pressures)...)
 	}

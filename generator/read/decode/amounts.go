@@ -26,7 +26,9 @@ func (d *Decoder) amount(n *syntax.Node, f field, key position.Pos, read func(st
 	}
 	if err := read(n.Text, f.dim); err != nil {
 		bad := BadAmount(err, n.At, f.name)
-		bad.Mend = strings.Replace(bad.Mend, "such as "+f.dim.Example(), "such as "+f.example(), 1)
+		if bad.Mend = strings.Replace(bad.Mend, "such as "+f.dim.Example(), "such as "+f.example(), 1); f.dim == quantity.None && f.like != "" {
+			bad.Mend = fmt.Sprintf("write %s with its unit, such as %s", f.name, f.like)
+		}
 		return d.add(bad)
 	}
 	return true
