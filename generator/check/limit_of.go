@@ -19,7 +19,7 @@ func runLimitOf(c *Context) []finding.Finding {
 		if e := unshown(c.Manual, h); e != nil {
 			want := e.Shows()[0]
 			found = append(found, decode.Quantity.At(h.FieldAt("limit"), "limit: %s shows nothing of %s, which is of kind %s", h.Limit, e.ID, e.Kind).
-				WithMend("write %s, such as %s", want.Named(), provingLimit[want]).See(e.At, "the energy is here"))
+				WithMend("write %s, such as %s", want.InWords(), provingLimit[want]).See(e.At, "the energy is here"))
 		}
 	}
 	return found

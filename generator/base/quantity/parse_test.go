@@ -126,7 +126,7 @@ func (b bad) check(t *testing.T, err error) {
 		t.Errorf("%.40q gives %v, want an *Error", b.text, err)
 		return
 	}
-	if e.Kind != b.kind || e.Error() != b.says || e.Mend() != b.mend {
+	if e.Kind != b.kind || e.Error() != b.says || e.Mend().String() != b.mend {
 		t.Errorf("%.40q gives kind %d\n\t%s\n\t%s\nwant kind %d\n\t%s\n\t%s", b.text, e.Kind, e, e.Mend(), b.kind, b.says, b.mend)
 	}
 	if e.Start < 0 || e.End < e.Start || e.End > len(b.text) || b.text[e.Start:e.End] != e.Text {
@@ -210,7 +210,7 @@ func TestLongTextsAreCutInMessages(t *testing.T) {
 		if !errors.As(err, &e) {
 			t.Fatalf("%.20q…: %v", text, err)
 		}
-		if len(e.Error()) > 200 || len(e.Mend()) > 200 || !strings.Contains(e.Error(), "…") || strings.Contains(e.Error(), `\x`) {
+		if len(e.Error()) > 200 || len(e.Mend().String()) > 200 || !strings.Contains(e.Error(), "…") || strings.Contains(e.Error(), `\x`) {
 			t.Errorf("%.20q…: the message has %d bytes: %.60s", text, len(e.Error()), e)
 		}
 	}

@@ -27,7 +27,7 @@ var noNoun = wordSet("with and then by on in using or before after while when un
 func bareNumbers(s sentence.Sentence) []typed {
 	var out []typed
 	for _, l := range s.Links {
-		if !setsValue(l.Kind.Act) || l.End > len(s.Text) {
+		if !l.Kind.Sets || l.End > len(s.Text) {
 			continue
 		}
 		m := bareNumber.FindStringSubmatchIndex(s.Text[l.End:])
@@ -63,10 +63,6 @@ func plainRanges(s sentence.Sentence) []typed {
 		}
 	}
 	return out
-}
-
-func setsValue(act model.Act) bool {
-	return act == model.Tighten || act == model.Fill || act == model.Reset
 }
 
 // bare is a number without a unit: it has one once it is held against a value.

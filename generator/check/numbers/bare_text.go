@@ -18,21 +18,22 @@ var bareText = regexp.MustCompile(`^(?:\d{2,}|\d+\s*(?:±|to)\s*\d+)$`)
 // say is not compared with them.
 func bareTexts(m *model.Manual, _ model.Date) []finding.Finding {
 	var found []finding.Finding
-	look := func(e *model.Entry, field, text, label, mend string) {
-		if text = strings.TrimSpace(text); !e.Lost(field) && bareText.MatchString(text) {
-			found = append(found, NotJudged.At(e.FieldAt(field), "%s: %q has no unit, so that nothing is compared with it: %s", field, text, label).
-				WithMend("write "+mend, text))
-		}
-	}
 	for _, x := range m.Machines {
 		for _, s := range x.Settings {
-			look(&s.Entry, "value", s.Value, s.Label(), "its unit, such as %[1]s bar; of a position its word, such as notch %[1]s")
+			if text := strings.TrimSpace(s.Value); !s.Lost("value") && bareText.MatchString(text) {
+				found = append(found, unitless(&s.Entry, "value", text, s.Label()).
+					WithMend("write its unit, such as %s bar; of a position its word too, such as notch %s", text, text))
+			}
 		}
 	}
 	for _, t := range m.Tools {
-		if t.Kind == "lifting" {
-			look(&t.Entry, "rated", t.Rated, t.Label(), "its unit, such as %s kg")
+		if text := strings.TrimSpace(t.Rated); t.Kind == "lifting" && !t.Lost("kind", "rated") && bareText.MatchString(text) {
+			found = append(found, unitless(&t.Entry, "rated", text, t.Label()).WithMend("write its unit, such as %s kg", text))
 		}
 	}
 	return found
+}
+
+func unitless(e *model.Entry, field, text, label string) finding.Finding {
+	return NotJudged.At(e.FieldAt(field), "%s: %q has no unit, so that nothing is compared with it: %s", field, text, label)
 }

@@ -52,12 +52,9 @@ func (b *beside) link(l *model.Link) {
 	if l.Is(model.LinkWithin) {
 		b.words = append(b.words, l.Amount())
 	}
-	switch l.Kind.Act {
-	case model.Isolate, model.Release, model.Prove, model.Drain:
-		b.zero = true
-	case model.Reverse:
+	b.zero = b.zero || l.Kind.Empties
+	if l.Kind.Act == model.Reverse {
 		b.reversed(l)
-	default: // the others are no concern of this
 	}
 	switch to := l.To.(type) {
 	case *model.Tool:

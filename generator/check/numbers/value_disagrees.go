@@ -65,7 +65,7 @@ func valueDisagrees(link *model.Link, beside []*model.Link) []finding.Finding {
 }
 
 func (s stated) disagree(link *model.Link, typed, right []string) finding.Finding {
-	f := ValueDisagrees.At(link.At, "the words say %s, and %s says %s", listOf(typed), s.who, listOf(right)).
+	f := ValueDisagrees.At(link.At, "the words say %s, and %s says %s", listOf(typed), finding.Say(s.who), listOf(right)).
 		WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", listOf(right))
 	if link.To != nil {
 		f = f.See(link.To.Base().At, "it is stated here")
@@ -89,12 +89,7 @@ func agreesWithOne(typed quantity.Quantity, values []quantity.Quantity) bool {
 
 // zeroed says whether a zero is what an act leaves: "let it down to 0 bar".
 func zeroed(link *model.Link, q quantity.Quantity) bool {
-	switch link.Kind.Act {
-	case model.Isolate, model.Release, model.Prove, model.Drain:
-		return q.Value == 0
-	default: // the others are no concern of this
-	}
-	return false
+	return link.Kind.Empties && q.Value == 0
 }
 
 // besides are amounts that a link may say of another thing: a proof, the limits

@@ -1,12 +1,12 @@
 package numbers
 
 import (
-	"baybinder/generator/language"
-	"baybinder/generator/language/shape"
 	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 )
 
@@ -63,7 +63,7 @@ func (w *orders) disagree(link *model.Link) []finding.Finding {
 	if against == "" {
 		return nil
 	}
-	return []finding.Finding{WordsDisagree.At(link.At, "the words say %q, and the link says %s: %s", against, link.Kind.Name, link.Kind.Says).
+	return []finding.Finding{WordsDisagree.At(link.At, "the words say %q, and the link says %s: %s", against, link.Kind.Name, finding.Say(link.Kind.Says)).
 		WithMend("change the words or the link; the one that stays is what is done to the %s", link.To.Label())}
 }
 

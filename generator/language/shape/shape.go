@@ -4,6 +4,7 @@ package shape
 import (
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/language/words"
 )
 
@@ -31,6 +32,12 @@ type Language struct {
 	Write    words.Write
 	Counted  words.Counted
 	Signs    map[string]string // the names of the signs, by number
+
+	// What is told of a manual, in the shop's language. A language has its tables
+	// in files findings_ROOM.go, a map by the English template each, and joins
+	// them; see finding.Tongue for what a table holds. A finding of which one
+	// text is lacking is told in English, whole.
+	Findings finding.Tongue
 
 	// What a begun procedure says.
 	Speech    Speech

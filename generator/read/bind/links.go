@@ -145,7 +145,7 @@ func (l *linker) picture(link *model.Link, scheme string, has bool) {
 	}
 	name, ok := l.inside(link.Address)
 	if !ok {
-		l.bad(link, MissingPicture.At(link.At, "there is no picture %s in the manual", orNothing(link.Address)).WithMend("%s", l.nearFile(name, "write its path from this file, as in ../../pictures/seat.svg")))
+		l.bad(link, MissingPicture.At(link.At, "there is no picture %s in the manual", orNothing(link.Address)).WithMend("%s", l.nearFile(name, finding.Say("write its path from this file, as in ../../pictures/seat.svg"))))
 		return
 	}
 	link.Kind, link.ID = model.PictureLink, name
@@ -155,9 +155,9 @@ func (l *linker) picture(link *model.Link, scheme string, has bool) {
 // publish notes a file that a page shows or leads to. What is not published is
 // told, and on the page its words stand alone.
 func (l *linker) publish(link *model.Link, name string) {
-	why, mend := l.publishable(name)
+	why, mend := l.publishable(name, fromFile)
 	_, unsafe := l.unsafe[name]
-	if why == "" && !unsafe {
+	if why.IsZero() && !unsafe {
 		l.draft.pictures = append(l.draft.pictures, name)
 		return
 	}
@@ -165,7 +165,7 @@ func (l *linker) publish(link *model.Link, name string) {
 	if link.HTML == "" {
 		link.HTML = html.EscapeString(link.Text)
 	}
-	if why != "" {
+	if !why.IsZero() {
 		l.add(UnsafeLink.At(link.At, "%s", why).WithMend("%s", mend))
 		return
 	}
@@ -176,7 +176,7 @@ func (l *linker) publish(link *model.Link, name string) {
 func (l *linker) file(link *model.Link) {
 	name, ok := l.inside(link.Address)
 	if !ok {
-		l.bad(link, BrokenLink.At(link.At, "there is no file %s in the manual", orNothing(link.Address)).WithMend("%s", l.nearFile(name, "write its path from this file; a link to a procedure is best written see:its-id")))
+		l.bad(link, BrokenLink.At(link.At, "there is no file %s in the manual", orNothing(link.Address)).WithMend("%s", l.nearFile(name, finding.Say("write its path from this file; a link to a procedure is best written see:its-id"))))
 		return
 	}
 	link.Kind, link.ID = model.FileLink, name
@@ -189,11 +189,11 @@ func (l *linker) file(link *model.Link) {
 	l.publish(link, name)
 }
 
-func orNothing(address string) string {
+func orNothing(address string) finding.Words {
 	if address == "" {
-		return "(the address is empty)"
+		return finding.Say("(the address is empty)")
 	}
-	return address
+	return finding.Say("%s", address)
 }
 
 // inside is the path inside the manual that a relative address leads to.
@@ -209,7 +209,7 @@ func (l *linker) inside(address string) (string, bool) {
 }
 
 // nearFile offers the file of the same name elsewhere in the manual.
-func (l *linker) nearFile(name, otherwise string) string {
+func (l *linker) nearFile(name string, otherwise finding.Words) finding.Words {
 	base := path.Base(name)
 	best := ""
 	for have := range l.tree.Paths {
@@ -221,7 +221,7 @@ func (l *linker) nearFile(name, otherwise string) string {
 		return otherwise
 	}
 	up := strings.Repeat("../", strings.Count(l.draft.File.Path, "/"))
-	return "did you mean " + up + best + "?"
+	return finding.Say("did you mean %s?", up+best)
 }
 
 // typed binds a link of one of our kinds.
@@ -256,7 +256,7 @@ func (l *linker) typed(link *model.Link, rest string) {
 	case model.ToPause:
 		l.oneOf(link, "", "never")
 	case model.ToName:
-		if why := decode.BadIDWhy(rest); why != "" {
+		if why := decode.BadIDWhy(rest); !why.IsZero() {
 			l.bad(link, decode.BadID.At(link.At, "the step's name %q %s", rest, why).WithMend("use a to z, 0 to 9 and single hyphens"))
 		}
 	case model.ToPeople:
@@ -478,7 +478,7 @@ func (l *linker) oneOf(link *model.Link, words ...string) {
 	for _, w := range words {
 		ways = append(ways, link.Kind.Name+":"+w)
 	}
-	l.bad(link, UnknownReference.At(link.At, "%s:%s says nothing", link.Kind.Name, link.ID).WithMend("write %s", strings.Join(ways, " or ")))
+	l.bad(link, UnknownReference.At(link.At, "%s:%s says nothing", link.Kind.Name, link.ID).WithMend("write %s", finding.ListOf(" or ", ways)))
 }
 
 func (l *linker) people(link *model.Link) {

@@ -50,6 +50,9 @@ func (k Kind) String() string {
 	return [...]string{"nothing", "a text", "a map", "a list"}[k]
 }
 
+// Says is the kind, as words.
+func (k Kind) Says() finding.Words { return finding.Say(k.String()) }
+
 // Node is one YAML value. A scalar's Text is what stands in the file: 010 is
 // "010", no is "no", null is "null".
 type Node struct {
@@ -106,7 +109,7 @@ func YAML(f *position.File, start, end int) (*Node, []finding.Finding) {
 			WithMend("share them out to several machines or manuals")}
 	}
 	if i := strings.IndexFunc(text, unprintable); i >= 0 {
-		return nil, []finding.Finding{words{"a sign that no printer knows", "take it out; it may have come along with a copied text"}.at(f.At(start+i, start+i+1))}
+		return nil, []finding.Finding{(&words{finding.Say("a sign that no printer knows"), finding.Say("take it out; it may have come along with a copied text")}).at(f.At(start+i, start+i+1))}
 	}
 	tokens := lexer.Tokenize(text)
 	for _, t := range tokens {
@@ -176,13 +179,13 @@ func tooMany(text string) (at int, many bool) {
 }
 
 // refusals are the signs to which YAML gives a meaning and the format none.
-var refusals = map[token.Type]words{
-	token.AnchorType:     {"an anchor (&) is not part of the format", "put the text in quotes, or write the value out at each place"},
-	token.AliasType:      {"an alias (*) is not part of the format", "put the text in quotes, or write the value out"},
-	token.TagType:        {"a tag (!) is not part of the format", "put the text in quotes: \"!cab\""},
-	token.MergeKeyType:   {"a merge key (<<) is not part of the format", "write the fields out"},
-	token.MappingKeyType: {"a key after a question mark is not part of the format", "write a plain key: name: text"},
-	token.DirectiveType:  {"a text that starts with %", "put the text in quotes"},
+var refusals = map[token.Type]*words{
+	token.AnchorType:     {finding.Say("an anchor (&) is not part of the format"), finding.Say("put the text in quotes, or write the value out at each place")},
+	token.AliasType:      {finding.Say("an alias (*) is not part of the format"), finding.Say("put the text in quotes, or write the value out")},
+	token.TagType:        {finding.Say("a tag (!) is not part of the format"), finding.Say("put the text in quotes: \"!cab\"")},
+	token.MergeKeyType:   {finding.Say("a merge key (<<) is not part of the format"), finding.Say("write the fields out")},
+	token.MappingKeyType: {finding.Say("a key after a question mark is not part of the format"), finding.Say("write a plain key: name: text")},
+	token.DirectiveType:  {finding.Say("a text that starts with %%"), finding.Say("put the text in quotes")},
 }
 
 // refuseTokens looks for them before anything is parsed: what follows a tag is
@@ -190,7 +193,7 @@ var refusals = map[token.Type]words{
 func (y *yamlReader) refuseTokens(tokens token.Tokens) {
 	for _, t := range tokens {
 		if strings.ContainsRune(t.Value, 0) {
-			y.refuse(y.pos(t), words{"a NUL, which ends a text early in other programs", "take it out"})
+			y.refuse(y.pos(t), &words{finding.Say("a NUL, which ends a text early in other programs"), finding.Say("take it out")})
 			continue
 		}
 		if w, is := refusals[t.Type]; is {
@@ -304,7 +307,7 @@ func opens(t *token.Token) bool {
 
 // refuse notes a fault for which the whole text is not read, the first of each
 // line: where one place is read wrongly, so is what follows it.
-func (y *yamlReader) refuse(at position.Pos, w words) { y.refuseAs(w.at(at)) }
+func (y *yamlReader) refuse(at position.Pos, w *words) { y.refuseAs(w.at(at)) }
 
 func (y *yamlReader) refuseAs(f finding.Finding) {
 	if y.refused && f.At.Start < y.lineEnd {
@@ -333,7 +336,7 @@ func (y *yamlReader) node(n ast.Node) *Node {
 		at := y.pos(t)
 		return &Node{Kind: Scalar, Text: asWritten(at, t.Value), Quoted: quoted, At: at}
 	}
-	y.refuse(y.pos(t), words{"this YAML is not part of the format", "write a text, a list or a map"})
+	y.refuse(y.pos(t), &words{finding.Say("this way of writing is not part of the format"), finding.Say("write a text, a list or a map")})
 	return &Node{Kind: Empty, At: y.pos(t)}
 }
 
@@ -378,7 +381,7 @@ func (y *yamlReader) pairs(values []*ast.MappingValueNode) *Node {
 	for _, v := range values {
 		key := v.Key.GetToken()
 		if strings.Contains(key.Value, "\n") {
-			y.refuse(y.pos(key), words{"a key over several lines", "put one key a line, with the same indent"})
+			y.refuse(y.pos(key), &words{finding.Say("a key over several lines"), finding.Say("put one key a line, with the same indent")})
 			continue
 		}
 		at := y.pos(key)
@@ -406,7 +409,7 @@ func (y *yamlReader) twice(p Pair, first position.Pos) {
 func (y *yamlReader) failed(err error) finding.Finding {
 	var bad *yaml.SyntaxError
 	if !errors.As(err, &bad) || bad.Token == nil {
-		return Syntax.At(y.file.At(y.file.Offset(y.line+1, 1), 0), "this YAML does not parse")
+		return Syntax.At(y.file.At(y.file.Offset(y.line+1, 1), 0), "this file cannot be read from here on")
 	}
 	at := y.pos(bad.Token)
 	w := inOurWords(bad.Message)
@@ -487,47 +490,47 @@ func (y *yamlReader) colonAfter(at position.Pos) finding.Finding {
 }
 
 // words are a fault and its mend as a person at a desk would say them.
-type words struct{ say, mend string }
+type words struct{ say, mend finding.Words }
 
-func (w words) at(at position.Pos) finding.Finding {
+func (w *words) at(at position.Pos) finding.Finding {
 	return Syntax.At(at, "%s", w.say).WithMend("%s", w.mend)
 }
 
-const quoteMend = "put the text in quotes where it holds a colon and a space, a comma inside { } or [ ], or starts with a sign"
+var quoteMend = finding.Say("put the text in quotes where it holds a colon and a space, a comma inside { } or [ ], or starts with a sign")
 
 var (
-	secondColon = words{"a second colon in this line", "write a comma between two fields; " + quoteMend}
-	goesOn      = words{"a colon in a line that continues the text above it", "indent it like the fields around it, or put the text in quotes"}
-	tabIndent   = words{"a tab where spaces belong", "indent with spaces"}
-	noEscape    = words{`a \ that begins no known sign`, "write the text in single quotes: '…'"}
-	keptSign    = words{"a text that starts with a sign that YAML keeps for itself", "put the text in quotes"}
-	deeper      = words{"this line stands further in than the one above it, which takes nothing under it", "begin it in the column of the keys around it; where # was taken away, take the space behind it away too"}
-	notEnded    = words{"a key where the text before it has not ended", "put one key a line, with the same indent"}
-	glued       = words{"a colon without a space after it", "write a space after the colon"}
-	pasted      = words{"a space after the colon that is none: it was pasted from a word processor", "write a plain space after the colon"}
-	misplaced   = words{"something that does not belong here", "look at the indent of this line and the one above; " + quoteMend}
-	openMap     = words{"a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"}
-	openList    = words{"a list in [ ] that is not whole", "write commas between the entries, and ] at the end"}
+	secondColon = &words{finding.Say("a second colon in this line"), finding.Say("write a comma between two fields; %s", quoteMend)}
+	goesOn      = &words{finding.Say("a colon in a line that continues the text above it"), finding.Say("indent it like the fields around it, or put the text in quotes")}
+	tabIndent   = &words{finding.Say("a tab where spaces belong"), finding.Say("indent with spaces")}
+	noEscape    = &words{finding.Say(`a \ that begins no known sign`), finding.Say("write the text in single quotes: '…'")}
+	keptSign    = &words{finding.Say("a text that starts with a sign that YAML keeps for itself"), finding.Say("put the text in quotes")}
+	deeper      = &words{finding.Say("this line stands further in than the one above it, which takes nothing under it"), finding.Say("begin it in the column of the keys around it; where # was taken away, take the space behind it away too")}
+	notEnded    = &words{finding.Say("a key where the text before it has not ended"), finding.Say("put one key a line, with the same indent")}
+	glued       = &words{finding.Say("a colon without a space after it"), finding.Say("write a space after the colon")}
+	pasted      = &words{finding.Say("a space after the colon that is none: it was pasted from a word processor"), finding.Say("write a plain space after the colon")}
+	misplaced   = &words{finding.Say("something that does not belong here"), finding.Say("look at the indent of this line and the one above; %s", quoteMend)}
+	openMap     = &words{finding.Say("a map in { } that is not whole"), finding.Say("write key: value pairs with commas between, and } at the end")}
+	openList    = &words{finding.Say("a list in [ ] that is not whole"), finding.Say("write commas between the entries, and ] at the end")}
 )
 
 // inOurWords says the library's more frequent errors; what it does not know is
 // passed on as it is.
-func inOurWords(message string) words {
+func inOurWords(message string) *words {
 	for _, known := range []struct {
-		has string
-		words
+		has   string
+		words *words
 	}{
 		{"mapping value is not allowed", secondColon},
 		{"sequence end token", openList},
 		{"']' must be specified", openList},
 		{"flow map", openMap},
 		{"'}' must be specified", openMap},
-		{"could not find '", words{"a bracket that nothing opens", "take it out, or write the one that opens it"}},
-		{"end character of", words{"a quoted text that is not closed", "write the closing quote"}},
+		{"could not find '", &words{finding.Say("a bracket that nothing opens"), finding.Say("take it out, or write the one that opens it")}},
+		{"end character of", &words{finding.Say("a quoted text that is not closed"), finding.Say("write the closing quote")}},
 		{"reserved character", keptSign},
 		{"cannot start any token", tabIndent},
 		{"unknown escape", noEscape},
-		{"invalid key for this map", words{"a line that is no key of this map", "write key: value, with the indent of the lines above"}},
+		{"invalid key for this map", &words{finding.Say("a line that is no key of this map"), finding.Say("write key: value, with the indent of the lines above")}},
 		{"unexpected key name", notEnded},
 		{"value is not allowed", misplaced},
 	} {
@@ -535,5 +538,5 @@ func inOurWords(message string) words {
 			return known.words
 		}
 	}
-	return words{"this YAML does not parse: " + message, quoteMend}
+	return &words{finding.Say("this cannot be read: %s", message), quoteMend}
 }

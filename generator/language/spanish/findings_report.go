@@ -1,0 +1,4 @@
+package spanish
+
+// findingsReport is the words around findings: of a report's head and end.
+var findingsReport = map[string]string{}
