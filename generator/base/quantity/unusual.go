@@ -6,6 +6,8 @@ import (
 	"strconv"
 	"strings"
 	"unicode/utf8"
+
+	"baybinder/generator/base/finding"
 )
 
 // What the trade writes otherwise than a number and its unit: inches and turns
@@ -135,21 +137,21 @@ func (r *reader) roughly() bool {
 
 // mendRough gives a limit that is only about something its bounds: as given
 // where it has one, else for example one more and one less of the last digit.
-func mendRough(text string) string {
+func mendRough(text string) finding.Words {
 	for _, bound := range [...]string{"at most ", "at least "} {
 		if rest, has := strings.CutPrefix(text, bound); has {
-			return "write " + bound + aboutForm.ReplaceAllString(rest, "")
+			return finding.Say("write %s", bound+aboutForm.ReplaceAllString(rest, ""))
 		}
 	}
 	m := plainNumber.FindStringSubmatch(aboutForm.ReplaceAllString(text, ""))
 	if m == nil {
-		return "write the bounds, such as 4 to 6 bar or at most 6 bar"
+		return finding.Say("write the bounds, such as 4 to 6 bar or at most 6 bar")
 	}
 	_, after, _ := strings.Cut(m[1], ".")
 	value, _ := strconv.ParseFloat(m[1], 64) // the pattern has figures alone
 	step := math.Pow10(-len(after))
 	end := func(v float64) string { return strconv.FormatFloat(v, 'f', len(after), 64) }
-	return "write the bounds, such as " + end(value-step) + " to " + end(value+step) + m[2]
+	return finding.Say("write the bounds, such as %s", end(value-step)+" to "+end(value+step)+m[2])
 }
 
 // startsWithSpace reports whether a text begins with any kind of space.

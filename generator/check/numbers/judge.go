@@ -55,6 +55,7 @@ type Rule struct {
 var Rules = []Rule{
 	{Rule: &TorqueOverProof, Whole: fasteners(torqueOverProof)},
 	{Rule: &NotJudged, Whole: fasteners(notInTables)},
+	{Rule: &NotJudged, Whole: bareTexts},
 	{Rule: &NoTorque, Whole: fasteners(noTorque)},
 	{Rule: &decode.Quantity, Whole: plausible},
 	{Rule: &CalibrationDue, Whole: calibrationDue},

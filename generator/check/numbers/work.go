@@ -152,16 +152,15 @@ func (w *worker) slacken(at scene, f *model.Fastener) {
 
 func liftsIn(s *model.Step, p *model.Part) bool {
 	return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
-		act := l.Kind.Act
-		return l.To == model.Named(p) && (act == model.Remove || act == model.Renew || act == model.Refit)
+		return l.To == model.Named(p) && l.Kind.MovesPart()
 	})
 }
 
 func (w *worker) part(at scene, p *model.Part) {
-	switch at.link.Kind.Act {
-	case model.Remove, model.Renew:
+	switch k := at.link.Kind; {
+	case k.TakesOff:
 		w.undo(at, undoing{part: p})
-	case model.Refit:
+	case k.PutsBack:
 		w.open[p] = false
 	default:
 		return

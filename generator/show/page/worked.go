@@ -91,12 +91,12 @@ func bare(text string) string {
 // foot, and what is not in its language marked. out must be empty.
 func (s *Site) Finish(out *bytes.Buffer, page []byte, foot func(to *bytes.Buffer, w Workings)) {
 	if !bytes.Contains(page, []byte(footHere)) {
-		out.Write(s.Foreign(page))
+		out.Write(s.foreign(page))
 		return
 	}
 	s.worked(out, page, foot)
 	if bytes.Contains(out.Bytes(), []byte(closes)) {
-		done := s.Foreign(out.Bytes())
+		done := s.foreign(out.Bytes())
 		out.Reset()
 		out.Write(done)
 	}

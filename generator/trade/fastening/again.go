@@ -151,7 +151,7 @@ func (h *hands) take(c *hands) {
 func (h *hands) link(s *model.Step, l *model.Link) {
 	switch to := l.To.(type) {
 	case *model.Part:
-		if takesOffOrOn(l) {
+		if l.Kind.MovesPart() {
 			for _, use := range to.HeldBy {
 				h.loosen(s, heldBy{use.To, to})
 			}
@@ -203,10 +203,6 @@ func (h *hands) tighten(s *model.Step, l *model.Link, f *model.Fastener) {
 	}
 }
 
-func takesOffOrOn(l *model.Link) bool {
-	return l.Kind.Act == model.Remove || l.Kind.Act == model.Renew || l.Kind.Act == model.Refit
-}
-
 // scopeOf is what a fastener act works on: at the part that it names, else at
 // those that its step takes off or puts back, else wherever it holds.
 func scopeOf(s *model.Step, l *model.Link, f *model.Fastener) []heldBy {
@@ -215,7 +211,7 @@ func scopeOf(s *model.Step, l *model.Link, f *model.Fastener) []heldBy {
 	}
 	var out []heldBy
 	for _, other := range s.Links {
-		if p, is := other.To.(*model.Part); is && takesOffOrOn(other) && slices.Contains(f.Holds, p) {
+		if p, is := other.To.(*model.Part); is && other.Kind.MovesPart() && slices.Contains(f.Holds, p) {
 			out = append(out, heldBy{f, p})
 		}
 	}
@@ -233,9 +229,7 @@ func scopeOf(s *model.Step, l *model.Link, f *model.Fastener) []heldBy {
 
 // always says that a step is done on every unit and whatever happened.
 func always(s *model.Step) bool {
-	conditional := func(l *model.Link) bool {
-		return l.Is(model.LinkWhen) || l.Is(model.LinkOptional) || l.Kind.Branches
-	}
+	conditional := func(l *model.Link) bool { return l.Kind.Conditional }
 	if s.Phase != nil && s.Phase.Lead != nil && slices.ContainsFunc(s.Phase.Lead.Links, conditional) {
 		return false
 	}
