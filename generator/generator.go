@@ -100,9 +100,10 @@ func (r *Result) Bench(o Options) *offers.Bench {
 	return &offers.Bench{Bound: r.bound, Walks: r.Walks, Context: r.context(o)}
 }
 
-// settle puts together what was found.
+// settle puts together what was found, and tells it in the shop's language.
 func (r *Result) settle() {
-	r.Findings = finding.Sort(check.Soften(r.Manual, slices.Concat(r.whole, r.own)))
+	r.Language = r.Manual.Shop.Language
+	r.Findings = r.Tongue().TellAll(finding.Sort(check.Soften(r.Manual, slices.Concat(r.whole, r.own))))
 }
 
 // Build checks a manual and publishes its site. Where an error stops it

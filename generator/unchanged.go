@@ -10,6 +10,7 @@ import (
 	"baybinder/generator/base/kept"
 	"baybinder/generator/check"
 	"baybinder/generator/command/issue"
+	"baybinder/generator/language"
 	"baybinder/generator/read/source"
 	"baybinder/generator/show/publish"
 )
@@ -20,7 +21,11 @@ type Verdict struct {
 	Procedures int               // read
 	InUse      int               // of these, issued or to be issued: no draft, and not withdrawn
 	Unissued   int               // of these, without a revision
+	Language   string            // the shop's, in which the findings are told
 }
+
+// Tongue is what the findings are told in.
+func (v *Verdict) Tongue() *finding.Tongue { return &language.Of(v.Language).Findings }
 
 // memory is what is kept between runs of one manual: what is told of it, and how
 // the site stood that was built from it. It is found by everything that either
@@ -61,6 +66,7 @@ func (m *memory) changed() bool { return !bytes.Equal(m.sum, m.tree.Sum()) }
 type keptVerdict struct {
 	Findings                    []byte
 	Procedures, InUse, Unissued int
+	Language                    string
 }
 
 // verdict is what was told of the same manual; nil where nothing is known.
@@ -76,7 +82,7 @@ func (m *memory) verdict() *Verdict {
 	if err != nil {
 		return nil
 	}
-	return &Verdict{list, k.Procedures, k.InUse, k.Unissued}
+	return &Verdict{list, k.Procedures, k.InUse, k.Unissued, k.Language}
 }
 
 // told keeps what is told of the manual.
@@ -85,7 +91,7 @@ func (m *memory) told(v *Verdict) {
 		return
 	}
 	if list, err := finding.Keep(v.Findings, m.tree.File); err == nil {
-		_ = m.store.Put(m.key("verdict"), encode(keptVerdict{list, v.Procedures, v.InUse, v.Unissued}))
+		_ = m.store.Put(m.key("verdict"), encode(keptVerdict{list, v.Procedures, v.InUse, v.Unissued, v.Language}))
 	}
 }
 

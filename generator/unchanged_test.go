@@ -233,11 +233,11 @@ func saidOf(t fails, r *generator.Result) string {
 	t.Helper()
 	var out bytes.Buffer
 	for _, all := range []bool{false, true} {
-		if err := finding.Text(&out, r.Findings, finding.TextOptions{All: all, First: check.Causes()}); err != nil {
+		if err := finding.Text(&out, r.Findings, finding.TextOptions{All: all, First: check.Causes(), Tongue: r.Tongue()}); err != nil {
 			t.Fatal(err)
 		}
 	}
-	if err := finding.SARIF(&out, r.Findings, check.Catalogue()); err != nil {
+	if err := finding.SARIF(&out, r.Findings, check.Catalogue(), r.Tongue()); err != nil {
 		t.Fatal(err)
 	}
 	return out.String()

@@ -120,7 +120,7 @@ func (d *door) look() {
 		d.said.Findings = lines(err.Error())
 	case r.Stopped():
 		var text strings.Builder
-		_ = finding.Text(&text, r.Findings, finding.TextOptions{First: check.Causes()}) // into memory
+		_ = finding.Text(&text, r.Findings, finding.TextOptions{First: check.Causes(), Tongue: r.Tongue()}) // into memory
 		d.said.Findings = text.String()
 		d.said.Last = last == nil
 	default:

@@ -8,12 +8,12 @@ import (
 
 // findings tells of what was found, for people.
 func (d *output) findings(r *generator.Verdict, all bool) error {
-	return finding.Text(d.out, r.Findings, finding.TextOptions{All: all, First: check.Causes()})
+	return finding.Text(d.out, r.Findings, finding.TextOptions{All: all, First: check.Causes(), Tongue: r.Tongue()})
 }
 
 // sarif tells of what was found, for programs.
 func (d *output) sarif(r *generator.Verdict) error {
-	return finding.SARIF(d.out, r.Findings, check.Catalogue())
+	return finding.SARIF(d.out, r.Findings, check.Catalogue(), r.Tongue())
 }
 
 // verdict is how a check ends.

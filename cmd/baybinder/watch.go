@@ -223,7 +223,7 @@ func (w *writing) tell(r *generator.Result) string {
 	w.browsers.Speak(r.Manual.Shop.Language)
 	var text strings.Builder
 	if len(r.Findings) > 0 {
-		_ = finding.Text(&text, r.Findings, finding.TextOptions{First: check.Causes()})
+		_ = finding.Text(&text, r.Findings, finding.TextOptions{First: check.Causes(), Tongue: r.Tongue()})
 	}
 	if now := strings.TrimRight(text.String(), "\n"); now != w.told {
 		w.told = now

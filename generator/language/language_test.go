@@ -31,7 +31,7 @@ func faults(l *shape.Language) []string {
 		name := here.Type().Field(i).Name
 		lacks := slices.Contains(l.Lacks, name)
 		switch {
-		case name == "Lacks":
+		case name == "Lacks", name == "Findings": // the tables have a test of their own
 		case lacks && !here.Field(i).IsZero() && !slices.Contains([]string{"Signs", "Speech", "Procedure", "Stem"}, name):
 			c.say("%s is there, and said to be lacking", name)
 		case !lacks:
@@ -202,7 +202,7 @@ func TestEveryFolderWithALanguageIsListed(t *testing.T) {
 // neverSaid are the acts for which no word is looked for: their words say too
 // many other things (comprobar and prüfen are said of far more than prove), or, as
 // with a mark, what is done by them is seen.
-var neverSaid = strings.Fields("prove test-live mark renew alter reset dry reverse do")
+var neverSaid = strings.Fields("test-live mark renew alter reset dry reverse do")
 
 func TestEveryActHasAVerb(t *testing.T) {
 	for _, k := range model.Kinds {

@@ -19,11 +19,16 @@
       this.outcomes = gathered(element, 'if');
       this.holds = own('.hold[data-hold]').map((e) => new bay.Hold(e, this, page));
       this.build();
+      this.call = this.text.querySelector(':scope > .call');
+      if (this.call) this.call.append(' ', this.called = make('b', {}));
       this.handOver = this.text.querySelector(':scope > .pause') ? new bay.HandOver(this.text.querySelector(':scope > .pause'), this, page) : null;
     }
 
     get entry() { return this.page.job.steps[this.id] || null; }
     get at() { return this.entry ? this.entry.at : null; }
+
+    // toCall leads to what the step performs, while nothing of that is done.
+    get toCall() { return this.call && !this.called.textContent ? this.call.querySelector('a') : null; }
 
     // state: '' not yet, hand, done, skipped (with a reason), or, from the
     // unit and the outcomes of holds, elsewhere and needless.

@@ -19,11 +19,13 @@ const (
 	Advice
 )
 
-func (l Level) String() string {
+func (l Level) String() string { return l.says().String() }
+
+func (l Level) says() Words {
 	if l == Advice {
-		return "advice"
+		return Say("advice")
 	}
-	return "error"
+	return Say("error")
 }
 
 // Rule is one thing that is looked for. All that is known of it stands in its
@@ -54,6 +56,8 @@ type Finding struct {
 	Fixes   []Fix // what an editor can put in place of what is wrong; each is one way
 	Settled bool  // baybinder settle mends it
 	Aside   bool  // it is about people: it stops neither a page nor an issue
+
+	Lang string // the language that it is told in, a BCP 47 tag; "" is English
 }
 
 // Place is another place that matters to a finding, and why.
@@ -61,14 +65,6 @@ type Place struct {
 	At      position.Pos
 	Message string
 	Says    Words // what the message was made of
-}
-
-// Words are a template and what stands at its places. The template is a
-// constant of the program, by which the words can be found in another language;
-// the values are names and amounts of the manual.
-type Words struct {
-	Template string // of package fmt: "%s is listed, and no step uses it"
-	Values   []any
 }
 
 // At makes a finding of the rule.

@@ -29,6 +29,7 @@ type kept struct {
 	Message, Mend  string
 	Related, Fixes []keptPlace
 	Settled, Aside bool
+	Lang           string
 }
 
 type keptList struct {
@@ -41,7 +42,7 @@ type keptList struct {
 func Keep(list []Finding, at func(path string) *position.File) ([]byte, error) {
 	k := keeper{at: at, known: map[*position.File]int{}}
 	for _, f := range list {
-		one := kept{Code: f.Code, Level: f.Level, At: k.pos(f.At), Message: f.Message, Mend: f.Mend, Settled: f.Settled, Aside: f.Aside}
+		one := kept{Code: f.Code, Level: f.Level, At: k.pos(f.At), Message: f.Message, Mend: f.Mend, Settled: f.Settled, Aside: f.Aside, Lang: f.Lang}
 		for _, r := range f.Related {
 			one.Related = append(one.Related, keptPlace{k.pos(r.At), r.Message})
 		}
@@ -103,7 +104,7 @@ func Restore(data []byte, rules []*Rule, at func(path string) *position.File) ([
 		if rule == nil {
 			return nil, errNotKept
 		}
-		f := Finding{Rule: rule, Level: k.Level, At: k.At.in(files), Message: k.Message, Mend: k.Mend, Settled: k.Settled, Aside: k.Aside}
+		f := Finding{Rule: rule, Level: k.Level, At: k.At.in(files), Message: k.Message, Mend: k.Mend, Settled: k.Settled, Aside: k.Aside, Lang: k.Lang}
 		for _, r := range k.Related {
 			f.Related = append(f.Related, Place{At: r.At.in(files), Message: r.Text})
 		}

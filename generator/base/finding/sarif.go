@@ -12,10 +12,11 @@ import (
 // SARIF writes findings as SARIF 2.1.0 (OASIS Standard, 27 March 2020), for
 // editors and build servers. Addresses are relative to the manual, columns
 // count code points from 1, and advice is a note. The rules are the catalogue
-// that the findings' codes are from.
-func SARIF(w io.Writer, list []Finding, rules []*Rule) error {
+// that the findings' codes are from, told in the language.
+func SARIF(w io.Writer, list []Finding, rules []*Rule, t *Tongue) error {
 	run := sarifRun{
-		Tool:               sarifTool{Driver: sarifDriver{Name: "baybinder", Rules: sarifRules(rules)}},
+		Language:           t.Lang,
+		Tool:               sarifTool{Driver: sarifDriver{Name: "baybinder", Rules: sarifRules(rules, t)}},
 		OriginalURIBaseIDs: map[string]sarifBase{manualBase: {Description: sarifText{"The manual's folder."}}},
 		ColumnKind:         "unicodeCodePoints",
 		Results:            make([]sarifResult, len(list)),
@@ -25,7 +26,7 @@ func SARIF(w io.Writer, list []Finding, rules []*Rule) error {
 		index[r.Code] = i
 	}
 	for i, f := range list {
-		run.Results[i] = sarifResultOf(f, index)
+		run.Results[i] = sarifResultOf(f, index, t)
 	}
 	out := json.NewEncoder(w)
 	out.SetEscapeHTML(false)
@@ -46,6 +47,7 @@ type sarifLog struct {
 
 type sarifRun struct {
 	Tool               sarifTool            `json:"tool"`
+	Language           string               `json:"language,omitempty"` // section 3.14.7; English where it is absent
 	OriginalURIBaseIDs map[string]sarifBase `json:"originalUriBaseIds"`
 	ColumnKind         string               `json:"columnKind"`
 	Results            []sarifResult        `json:"results"`
@@ -112,14 +114,15 @@ type sarifRegion struct {
 	EndColumn   int `json:"endColumn"`
 }
 
-func sarifRules(rules []*Rule) []sarifRule {
+func sarifRules(rules []*Rule, t *Tongue) []sarifRule {
 	out := make([]sarifRule, len(rules))
 	for i, r := range rules {
+		said := t.Rule(r)
 		out[i] = sarifRule{
 			ID:               r.Code,
-			ShortDescription: sarifText{r.Title + "."},
-			FullDescription:  sarifText{r.Why},
-			Help:             sarifText{r.Why + " " + r.Mend},
+			ShortDescription: sarifText{said.Title + "."},
+			FullDescription:  sarifText{said.Why},
+			Help:             sarifText{said.Why + " " + said.Mend},
 			Default:          sarifDefault{sarifLevel(r.Level)},
 		}
 	}
@@ -133,13 +136,14 @@ func sarifLevel(l Level) string {
 	return "error"
 }
 
-func sarifResultOf(f Finding, index map[string]int) sarifResult {
+func sarifResultOf(f Finding, index map[string]int, t *Tongue) sarifResult {
 	r := sarifResult{RuleID: f.Code, Level: sarifLevel(f.Level), Message: sarifText{sentence(f.Message)}}
 	if i, known := index[f.Code]; known {
 		r.RuleIndex = &i
 	}
 	if f.Mend != "" {
-		r.Message.Text += " Mend: " + sentence(f.Mend)
+		mend, _ := t.Say(Say("Mend: %s", sentence(f.Mend)))
+		r.Message.Text += " " + mend
 	}
 	if at := sarifPlace(f.At); at != nil {
 		r.Locations = []sarifLocation{{Physical: at}}

@@ -47,7 +47,7 @@ func ruleNamed(code string) *finding.Rule {
 func sarifOf(t *testing.T, list []finding.Finding) []byte {
 	t.Helper()
 	var b bytes.Buffer
-	if err := finding.SARIF(&b, list, check.Catalogue()); err != nil {
+	if err := finding.SARIF(&b, list, check.Catalogue(), &finding.Tongue{}); err != nil {
 		t.Fatal(err)
 	}
 	return b.Bytes()

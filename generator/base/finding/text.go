@@ -19,6 +19,20 @@ type TextOptions struct {
 	All   bool    // every finding in order, not the first of each kind
 	First []*Rule // from which others follow: their groups stand first
 	Lines int     // a screenful; 0 is the usual one
+
+	Tongue *Tongue // what the report around the findings is told in; nil is English
+}
+
+// word is words of the report.
+func (o *TextOptions) word(format string, args ...any) string { return o.told(Say(format, args...)) }
+
+func (o *TextOptions) told(w Words) string {
+	t := o.Tongue
+	if t == nil {
+		t = english
+	}
+	text, _ := t.Say(w)
+	return text
 }
 
 // Text writes findings for people. All of them, it writes one by one in their
@@ -31,54 +45,53 @@ func Text(w io.Writer, list []Finding, o TextOptions) error {
 	case len(list) == 0:
 	case o.All:
 		for _, f := range list {
-			writeFinding(&b, f)
+			writeFinding(&b, f, o)
 		}
 		b.WriteByte('\n')
 	default:
 		writeGroups(&b, list, o)
 	}
-	b.WriteString(summary(list) + "\n")
+	b.WriteString(summary(list, o) + "\n")
 	_, err := io.WriteString(w, b.String())
 	return err
 }
 
 // summary counts: "2 errors, 1 advice, in 3 files", and says how many of them
 // need no hand.
-func summary(list []Finding) string {
+func summary(list []Finding, o TextOptions) string {
 	if len(list) == 0 {
-		return "nothing found"
+		return o.word("nothing found")
 	}
-	files := map[string]bool{}
+	files, settled := map[string]bool{}, 0
 	for _, f := range list {
 		files[f.At.Path()] = true
-	}
-	errors, settled := Errors(list), 0
-	for _, f := range list {
 		if f.Settled {
 			settled++
 		}
 	}
-	text := fmt.Sprintf("%s, %d advice, in %s", count(errors, "error"), len(list)-errors, count(len(files), "file"))
+	errors := Errors(list)
+	text := o.word("%s, %s, in %s", Count(errors, "%d error", "%d errors"), adviceOf(len(list)-errors), Count(len(files), "%d file", "%d files"))
 	if settled > 0 {
-		text += fmt.Sprintf("; baybinder settle mends %d of them", settled)
+		text += o.word("; baybinder settle mends %d of them", settled)
 	}
 	return text
 }
 
-func count(n int, what string) string {
+// adviceOf counts advice, which has no plural in English.
+func adviceOf(n int) Words {
 	if n == 1 {
-		return "1 " + what
+		return Say("1 advice")
 	}
-	return fmt.Sprintf("%d %ss", n, what)
+	return Say("%d advice", n)
 }
 
 // writeFinding writes one finding: where and what, the line with a mark under
 // the place, the mend, and the other places that matter.
-func writeFinding(b *strings.Builder, f Finding) {
-	fmt.Fprintf(b, "%s%s: %s [%s]\n", address(f.At), f.Level, Printable(f.Message), f.Code)
+func writeFinding(b *strings.Builder, f Finding, o TextOptions) {
+	fmt.Fprintf(b, "%s%s: %s [%s]\n", address(f.At), o.told(f.Level.says()), Printable(f.Message), f.Code)
 	writeLine(b, f.At)
 	if f.Mend != "" {
-		fmt.Fprintf(b, "    mend: %s\n", Printable(f.Mend))
+		fmt.Fprintf(b, "    %s\n", o.word("mend: %s", Printable(f.Mend)))
 	}
 	for _, r := range f.Related {
 		fmt.Fprintf(b, "    %s%s\n", address(r.At), Printable(r.Message))
@@ -243,19 +256,19 @@ func writeGroups(b *strings.Builder, list []Finding, o TextOptions) {
 		for _, g := range rest {
 			names = append(names, fmt.Sprintf("%s (%d)", g.rule.Code, len(g.list)))
 		}
-		fmt.Fprintf(b, "and of other kinds: %s: check --all\n\n", strings.Join(names, ", "))
+		b.WriteString(o.word("and of other kinds: %s: check --all", strings.Join(names, ", ")) + "\n\n")
 	}
 }
 
 func showGroups(all []group, each int, o TextOptions) string {
 	var b strings.Builder
 	for _, g := range all {
-		fmt.Fprintf(&b, "%s\n", g.rule.Title)
+		b.WriteString(o.told(Say(g.rule.Title)) + "\n")
 		for _, f := range g.list[:min(each, len(g.list))] {
-			writeFinding(&b, f)
+			writeFinding(&b, f, o)
 		}
 		if more := len(g.list) - each; more > 0 {
-			fmt.Fprintf(&b, "and %d more of this kind: check --all\n", more)
+			b.WriteString(o.word("and %d more of this kind: check --all", more) + "\n")
 		}
 		b.WriteByte('\n')
 	}

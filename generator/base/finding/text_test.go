@@ -156,7 +156,7 @@ type broken struct{}
 func (broken) Write([]byte) (int, error) { return 0, fmt.Errorf("no room") }
 
 func TestAWriterThatFailsIsTold(t *testing.T) {
-	if finding.Text(broken{}, nil, finding.TextOptions{}) == nil || finding.SARIF(broken{}, nil, nil) == nil {
+	if finding.Text(broken{}, nil, finding.TextOptions{}) == nil || finding.SARIF(broken{}, nil, nil, &finding.Tongue{}) == nil {
 		t.Error("a failed write is not returned")
 	}
 }

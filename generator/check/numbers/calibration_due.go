@@ -32,23 +32,23 @@ func calibrationOf(t *model.Tool, today model.Date) []finding.Finding {
 	if !t.Calibration.Last.IsZero() {
 		units = append(units[:len(units):len(units)], model.DatedUnit{Last: t.Calibration.Last})
 	}
-	var out, ahead []string
+	var out, ahead []finding.Words
 	for _, u := range units {
 		due, known := DueOf(t.Calibration.Every, u.Last)
 		switch {
 		case today.Before(u.Last):
-			ahead = append(ahead, individual(t, u)+" on "+u.Last.String())
+			ahead = append(ahead, finding.Say("%s on %s", individual(t, u), u.Last))
 		case known && due.Before(today):
-			out = append(out, individual(t, u)+" on "+due.String())
+			out = append(out, finding.Say("%s on %s", individual(t, u), due))
 		}
 	}
 	var found []finding.Finding
 	if len(out) > 0 {
-		found = append(found, CalibrationDue.At(t.FieldAt("calibration"), "the calibration ran out: %s", listOf(out)).
+		found = append(found, CalibrationDue.At(t.FieldAt("calibration"), "the calibration ran out: %s", finding.ListOf(" and ", out)).
 			WithMend("send it to calibration, and write the new day as its last"))
 	}
 	if len(ahead) > 0 {
-		found = append(found, CalibrationDue.At(t.FieldAt("calibration"), "calibrated on a day that has not come: %s", listOf(ahead)).
+		found = append(found, CalibrationDue.At(t.FieldAt("calibration"), "calibrated on a day that has not come: %s", finding.ListOf(" and ", ahead)).
 			WithMend("write a day that has come, as year, month and day: 2026-03-02"))
 	}
 	return found

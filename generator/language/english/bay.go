@@ -118,6 +118,7 @@ var bay = words.Bay{
 	KeepUnit:        "Stay with: {0}",
 	CalledFrom:      "This is part of another job.",
 	BackToStep:      "Back to step {0}: {1}",
+	SaveAndBack:     "Save, and back to step {0}",
 	OpenJobs:        "Jobs open on this PC",
 	NoOpenJobs:      "No job is open here.",
 	NoJobsInFolder:  "No job is listed here. On some devices a procedure's own page alone knows its open jobs: look there.",

@@ -118,6 +118,7 @@ var bay = words.Bay{
 	KeepUnit:        "Bleiben bei: {0}",
 	CalledFrom:      "Das ist Teil einer anderen Arbeit.",
 	BackToStep:      "Zurück zu Schritt {0}: {1}",
+	SaveAndBack:     "Speichern, zurück zu Schritt {0}",
 	OpenJobs:        "Offene Arbeiten an diesem Rechner",
 	NoOpenJobs:      "Hier ist keine Arbeit offen.",
 	NoJobsInFolder:  "Hier ist keine Arbeit aufgeführt. Sehen Sie auch auf der Seite der Anweisung nach.",

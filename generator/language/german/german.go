@@ -9,8 +9,8 @@ import (
 	"baybinder/generator/language/shape"
 )
 
-// Language is German. What a begun procedure says and the names of the signs
-// are still borrowed from English; passive orders, two actions in a step and
+// Language is German. What is found in a manual, what a begun procedure says and
+// the names of the signs are still borrowed from English; passive orders, two actions in a step and
 // how hard a text is are not looked for.
 var Language = shape.Language{
 	Code:  "de",

@@ -4,6 +4,7 @@ package shape
 import (
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/language/words"
 )
 
@@ -31,6 +32,12 @@ type Language struct {
 	Write    words.Write
 	Counted  words.Counted
 	Signs    map[string]string // the names of the signs, by number
+
+	// What is told of a manual, in the shop's language. A language has its tables
+	// in files findings_ROOM.go, a map by the English template each, and joins
+	// them; see finding.Tongue for what a table holds. A finding of which one
+	// text is lacking is told in English, whole.
+	Findings finding.Tongue
 
 	// What a begun procedure says.
 	Speech    Speech
@@ -127,6 +134,7 @@ type Acts struct {
 	Switches, Valves, Vents, Earthing, Blocks string
 	Sides, Prepositions                       string `may:"empty"` // what stands behind the noun, where it does not stand first
 	NounFirst                                 bool   // "válvula de purga", and not "vent valve"
+	Glued                                     bool   // "Gashahn", and not "gas cock"
 }
 
 // Asides are the words beside an amount that make it another thing's than what
@@ -161,7 +169,7 @@ type Verbs struct {
 type Verb struct {
 	Kind string // the link kinds that it could be
 	Of   Thing
-	Said string // words, separated by spaces; a bar stands where the thing may come between
+	Said string // words, separated by spaces; the first bar of one stands where the thing may come between
 }
 
 // Thing is a sort of thing that acts are said of.

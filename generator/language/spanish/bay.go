@@ -118,6 +118,7 @@ var bay = words.Bay{
 	KeepUnit:        "Quedarse con: {0}",
 	CalledFrom:      "Esto es parte de otro trabajo.",
 	BackToStep:      "Volver al paso {0}: {1}",
+	SaveAndBack:     "Guardar y volver al paso {0}",
 	OpenJobs:        "Trabajos abiertos en este PC",
 	NoOpenJobs:      "Aquí no hay ningún trabajo abierto.",
 	NoJobsInFolder:  "Aquí no aparece ningún trabajo. En algunos aparatos solo la página de cada procedimiento conoce sus trabajos abiertos: mire allí.",

@@ -16,6 +16,8 @@ var Language = shape.Language{
 	Words: page, Bay: bay, Front: frontWords, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
 	TimeLine: timeLine, Watch: watch, Collect: collect, Worked: worked, Write: write, Counted: counted, Signs: signs,
 
+	Findings: findings,
+
 	Speech: speech, Procedure: procedure,
 
 	Grammar: grammar, Passive: passive, Vague: vague, Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides, Jotted: jotted,

@@ -169,7 +169,7 @@ var write = words.Write{
 		"name":         "¿Cómo se llama?",
 		"kind":         "¿De qué tipo es?",
 		"fits":         "Medidas que ajusta",
-		"range":        "Su margen",
+		"range":        "Su alcance",
 		"kept":         "¿Dónde se guarda?",
 		"needs":        "¿Quién puede usarla?",
 		"nature":       "¿Qué es peligroso?",

@@ -20,7 +20,7 @@ type Bay struct {
 	SummaryOf, SummaryRevision, SummaryTimes, StepHead, WordsHead, StateHead                     string
 	HoldsHead, SearchFor, NoHits, HitsFor, ShardMissing, MeantWord                               string
 	JobOf, JobOfNobody, JobOn, UnitShort, GoOnOrNew, GoOnWhich, AnswerFirst, NoneOnUnit, Seen    string
-	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                         string
+	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, SaveAndBack, OpenJobs            string
 	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened          string
 	RecordBad, RecordOther, RecordOlder                                                          string
 	HandOver, SaveShort, ComingUp, StepNow, UntickTitle, SkipToStep                              string

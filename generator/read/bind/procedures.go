@@ -66,7 +66,7 @@ func readProcedure(f *position.File) *draft {
 		d.reading = append(d.reading, decode.MissingField.At(doc.FrontAt, "this procedure has no front matter, and so no title").
 			WithMend("begin the file with three lines: ---, title: …, ---; baybinder begin procedure ID writes a file that has them"))
 	default:
-		d.decoder.Struct(doc.Front, d.Procedure, "the front matter", doc.FrontAt)
+		d.decoder.Struct(doc.Front, d.Procedure, finding.Say("the front matter"), doc.FrontAt)
 	}
 	if d.People == 0 {
 		d.People = 1
@@ -279,9 +279,9 @@ func (l *linker) stateThing(s *model.State) model.Named {
 	if l.machineUnread() || l.tools.broken || l.machine() != nil && l.machine().Lost("points", "energies", "parts", "fasteners", "fluids", "settings") {
 		return nil
 	}
-	what := "a tool"
+	what := finding.Say("a tool")
 	if m := l.machine(); m != nil {
-		what = "a thing of the " + m.Label() + ", or a tool"
+		what = finding.Say("a thing of the %s, or a tool", m.Label())
 	}
 	f := UnknownReference.At(s.At, "%s is not %s", s.ID, what)
 	near := l.stateNear(s.ID)
