@@ -44,7 +44,7 @@ func (d *Desk) rename(a Asked) (*Told, error) {
 		return nil, cannotNow
 	case d.stateBehind(a, m) != a.State:
 		return nil, errChanged
-	case decode.BadIDWhy(o.New) != "":
+	case !decode.BadIDWhy(o.New).IsZero():
 		return nil, badID
 	case d.taken(m, a.In, o.New):
 		return nil, idTaken
