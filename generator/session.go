@@ -129,7 +129,7 @@ func (s *Session) Saved(names []string) (*Result, []Saved, error) {
 	s.last = r
 	var saved []Saved
 	for _, e := range edits {
-		s.pages.Changed(e.now)
+		s.pages.procedure.Changed(e.now)
 		if err := s.put(e.now); err != nil {
 			return r, saved, err
 		}
