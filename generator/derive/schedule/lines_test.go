@@ -235,3 +235,17 @@ func TestForget(t *testing.T) {
 		t.Errorf("%d people after it was forgotten", got)
 	}
 }
+
+// Of units that take the same time a row has, phase by phase, as many steps
+// without a time as the unit with the most, and says that they differ.
+func TestUnitsDifferInWhatHasNoTime(t *testing.T) {
+	rows := rowsOf(t, "", "", "## A\n\n1. Sweep. [](time:2min)\n2. [On two](when:two), look.\n\n## B\n\n1. Sweep. [](time:1min)\n2. [Without](when:!two), look.\n\n## C\n\n1. Sweep. [](time:1min)\n2. Look.\n")
+	if len(rows) != 1 || !rows[0].Varies || rows[0].Untimed != 3 {
+		t.Fatalf("%d rows, vary %v, %d without a time", len(rows), rows[0].Varies, rows[0].Untimed)
+	}
+	for i, varies := range []bool{true, true, false} {
+		if ph := rows[0].Phases[i]; ph.Varies != varies || ph.Untimed != 1 {
+			t.Errorf("phase %s: varies %v, %d without a time", ph.ID, ph.Varies, ph.Untimed)
+		}
+	}
+}
