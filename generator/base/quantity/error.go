@@ -102,10 +102,18 @@ func (e *Error) Mend() finding.Words {
 	if mend := e.cause.mend(e.Text); !mend.IsZero() {
 		return mend
 	}
+	if e.Kind == NoUnit && e.Want == None && e.Like == "" {
+		return finding.Say("write its unit behind it, such as %s or %s; of a count, %s", e.withUnit("bar"), e.withUnit("min"), e.withUnit("each"))
+	}
 	if e.Kind == NoUnit {
 		return finding.Say("%s%s", e.formMend(), unitsThatFit(e.Want))
 	}
 	return e.formMend()
+}
+
+// withUnit is the whole text with a unit behind it.
+func (e *Error) withUnit(symbol string) string {
+	return clip(strings.TrimSpace(e.whole)) + " " + symbol
 }
 
 // unitsThatFit names the units of a dimension behind a mend, "; its units are N, kN,

@@ -13,12 +13,14 @@ import (
 
 // bareNumber is one word for "to" or "at" behind a link and a number that has
 // no unit, with what may make a range of it.
-var bareNumber = regexp.MustCompile(`^\s*(?:to|at|a|hasta|en)\s+(-?\d+(?:[.,]\d+)?)(?:\s*(?:to|a|-|–)\s*(-?\d+(?:[.,]\d+)?)|\s*±\s*\d+(?:[.,]\d+)?)?`)
+var bareNumber = regexp.MustCompile(`^\s*(?:to|at|a|hasta|en|auf|bis|mit)\s+(-?\d+(?:[.,]\d+)?)(?:\s*(?:to|a|bis|-|–)\s*(-?\d+(?:[.,]\d+)?)|\s*±\s*\d+(?:[.,]\d+)?)?`)
 
 // noNoun are the words that can stand behind a number that is an amount: all
 // others are taken for the noun of a count, "to 2 corners".
 var noNoun = wordSet("with and then by on in using or before after while when until as for if so again first but from through " +
-	"con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde")
+	"con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde " +
+	"mit und dann danach an ein auf bis für im oder vor nach bevor während wenn falls wie erst zuerst nochmals aber von " +
+	"anziehen nachziehen festziehen auffüllen nachfüllen füllen einstellen zurückstellen")
 
 // bareNumbers are the numbers without a unit that a sentence has behind an act
 // that sets something to a value: they are read in the register's unit.

@@ -154,6 +154,7 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 	b.named(h)
 	b.words = append(b.words, inText(h.What)...)
 	if of, is := b.of.of.For.To.Find(h.Of.ID).(*model.Energy); is {
+		b.unknown = b.unknown || blind(h, of)
 		b.words = append(b.words, given(of.Voltage, of.Temperature)...)
 		b.words = append(b.words, numbersOf(of.Pressures)...)
 	}
@@ -238,6 +239,9 @@ func (b *beside) reversed(l *model.Link) {
 	}
 	for _, s := range b.of.of.Steps {
 		for _, altered := range s.Links {
+			if altered.Bad && s.Phase == l.Phase {
+				b.unknown = true // it may be of what is put back
+			}
 			if setting, is := altered.To.(*model.Setting); is && s.Phase == l.Phase && altered.Kind.Act == model.Alter && !altered.Bad {
 				b.named(setting)
 				b.settingValue(setting)

@@ -38,8 +38,12 @@ func valueDisagrees(link *model.Link, beside []*model.Link) []finding.Finding {
 	if len(amounts) == 0 {
 		return nil
 	}
+	words, unknown := besides(link, beside)
+	if unknown {
+		return nil
+	}
 	states := statedBy(link)
-	states.words = append(states.words, besides(link, beside)...)
+	states.words = append(states.words, words...)
 	var typed, right []string
 	for _, q := range amounts {
 		rivals := sameKind(states.values, q.Quantity)
@@ -89,18 +93,29 @@ func zeroed(link *model.Link, q quantity.Quantity) bool {
 }
 
 // besides are amounts that a link may say of another thing: a proof, the limits
-// of the measurements beside it.
-func besides(link *model.Link, beside []*model.Link) []quantity.Quantity {
+// of the measurements beside it. They are unknown where one of these could not be
+// read, or cannot show the energy: its own rule tells.
+func besides(link *model.Link, beside []*model.Link) (amounts []quantity.Quantity, unknown bool) {
 	if link.Kind.Act != model.Prove {
-		return nil
+		return nil, false
 	}
-	var out []quantity.Quantity
+	of, _ := link.To.(*model.Energy)
 	for _, l := range beside {
-		if hold, is := l.To.(*model.Hold); is && hold.Kind == "measure" {
-			out = append(out, numbersOf(hold.Limit)...)
+		hold, is := l.To.(*model.Hold)
+		if l.Is(model.LinkHold) && l.Bad || is && (valuesLost(hold) || blind(hold, of)) {
+			return nil, true
+		}
+		if is && hold.Kind == "measure" {
+			amounts = append(amounts, numbersOf(hold.Limit)...)
 		}
 	}
-	return out
+	return amounts, false
+}
+
+// blind says that a measurement of an energy has a limit in a dimension that says
+// nothing of it.
+func blind(h *model.Hold, of *model.Energy) bool {
+	return of != nil && h.Of.ID == of.ID && !h.Limit.IsZero() && !of.ShownIn(h.Limit.Unit.Dimension())
 }
 
 // blocksOf are the blocks of a procedure's text, wherever they stand, in no

@@ -276,9 +276,9 @@ func (b *beside) toolsRange(text string, found []quantity.Found, i int) bool {
 	return pair(i, i+1) || pair(i-1, i)
 }
 
-// lowerEnd is the lower end of a range in Spanish, "de 36 a 44 N·m", which has
-// the unit of the upper one.
-var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)?)\s+a\s+$|\bentre\s+(\d+(?:[.,]\d+)?)\s+y\s+$`)
+// lowerEnd is the lower end of a range in Spanish and German, "de 36 a 44 N·m",
+// "36 bis 44 N·m", which has the unit of the upper one.
+var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)?)\s+(?:a|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
 
 func withLowerEnds(text string, found []quantity.Found) []quantity.Found {
 	var out []quantity.Found
@@ -312,7 +312,7 @@ func counts(text string, found []quantity.Found, i int) bool {
 	return !beginsRange[last] && !strings.HasSuffix(last, string(sentence.Hole)) && !strings.ContainsAny(last[len(last)-1:], ",;:(")
 }
 
-var beginsRange = wordSet("to from between at of is are about within with by reads de entre desde a en es son unos unas hasta con")
+var beginsRange = wordSet("to from between at of is are about within with by reads de entre desde a en es son unos unas hasta con von zwischen auf bei mit ist sind")
 
 func wordSet(text string) map[string]bool {
 	out := map[string]bool{}
@@ -322,7 +322,7 @@ func wordSet(text string) map[string]bool {
 	return out
 }
 
-var joinsRange = map[string]bool{"to": true, "and": true, "a": true, "y": true, "hasta": true, "-": true, "–": true}
+var joinsRange = map[string]bool{"to": true, "and": true, "a": true, "y": true, "hasta": true, "bis": true, "und": true, "-": true, "–": true}
 
 // toolsOwn says whether an amount is what a tool is called by, right at its
 // link: "the 17 mm [socket]", in Spanish "[vaso] de 17 mm".
