@@ -44,8 +44,9 @@ type Result struct {
 	KeptReadings  []string      // files in the readings' folder that the program did not write
 
 	bound *bind.Bound
-	whole []finding.Finding // found in the manual as a whole, before any is softened
-	own   []finding.Finding // found in single files, likewise
+	read  []finding.Finding                      // found in the files as they were read, before any is softened
+	whole []finding.Finding                      // found in the manual as a whole, likewise
+	own   map[*model.Procedure][]finding.Finding // found in each procedure and translation, likewise
 }
 
 // Errors is the number of errors that were found.
@@ -84,11 +85,26 @@ func Judge(o Options) (*Verdict, error) {
 func checkTree(tree *source.Tree, o Options) *Result {
 	bound := bind.All(tree)
 	r := &Result{Tree: tree, Manual: bound.Manual, Walks: walk.All(bound.Manual), bound: bound}
-	r.whole = check.Whole(r.context(o))
-	r.own = slices.Concat(bound.Findings, r.Walks.Findings(r.Manual), check.Procedures(r.context(o)))
+	r.read = bound.Findings
+	r.whole = slices.Concat(check.Whole(r.context(o)), r.Walks.Machines, r.Walks.Common)
+	r.own = map[*model.Procedure][]finding.Finding{}
+	r.look(o, r.everything())
 	r.settle()
 	r.count()
 	return r
+}
+
+// everything is every procedure and translation.
+func (r *Result) everything() []*model.Procedure {
+	return slices.Concat(r.Manual.Procedures, r.Manual.Translated)
+}
+
+// look notes what is found in each of some procedures that were walked.
+func (r *Result) look(o Options, procedures []*model.Procedure) {
+	for i, found := range check.Procedures(r.context(o), procedures) {
+		p := procedures[i]
+		r.own[p] = slices.Concat(r.Walks.Of(p).Findings, found)
+	}
 }
 
 func (r *Result) context(o Options) *check.Context {
@@ -103,7 +119,11 @@ func (r *Result) Bench(o Options) *offers.Bench {
 // settle puts together what was found, and tells it in the shop's language.
 func (r *Result) settle() {
 	r.Language = r.Manual.Shop.Language
-	r.Findings = r.Tongue().TellAll(finding.Sort(check.Soften(r.Manual, slices.Concat(r.whole, r.own))))
+	list := slices.Concat(r.whole, r.read)
+	for _, p := range r.everything() {
+		list = append(list, r.own[p]...)
+	}
+	r.Findings = r.Tongue().TellAll(finding.Sort(check.Soften(r.Manual, list)))
 }
 
 // Build checks a manual and publishes its site. Where an error stops it
