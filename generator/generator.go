@@ -77,8 +77,13 @@ func Judge(o Options) (*Verdict, error) {
 	if v := m.verdict(); v != nil {
 		return v, nil
 	}
+	if a := m.reached(); a != nil {
+		m.reachedOnly(a)
+		return a.verdict, nil
+	}
 	r := checkTree(tree, o)
 	m.told(&r.Verdict)
+	m.learn(r)
 	return &r.Verdict, nil
 }
 

@@ -102,9 +102,6 @@ type Saved struct {
 	Step string // the anchor of the first step that reads otherwise than before; "" for none
 }
 
-// few is how many files may have changed for their pages to come first.
-const few = 8
-
 // Saved takes in files that changed. Where all of them are procedures that the
 // last good manual has, it looks at these again, and puts their pages in place
 // unless there is an error; the findings are those of the last build, with what

@@ -78,11 +78,24 @@ func (m *memory) verdict() *Verdict {
 	if !decode(m.store.Get(m.key("verdict")), &k) {
 		return nil
 	}
-	list, err := finding.Restore(k.Findings, check.Catalogue(), m.tree.File)
+	return k.restored(m.tree)
+}
+
+// restored is nil where the findings are not of these files.
+func (k *keptVerdict) restored(tree *source.Tree) *Verdict {
+	list, err := finding.Restore(k.Findings, check.Catalogue(), tree.File)
 	if err != nil {
 		return nil
 	}
 	return &Verdict{list, k.Procedures, k.InUse, k.Unissued, k.Language}
+}
+
+func keptOf(v *Verdict, tree *source.Tree) keptVerdict {
+	list, err := finding.Keep(v.Findings, tree.File)
+	if err != nil {
+		panic(err) // plain values: it cannot fail
+	}
+	return keptVerdict{list, v.Procedures, v.InUse, v.Unissued, v.Language}
 }
 
 // told keeps what is told of the manual.
@@ -90,9 +103,7 @@ func (m *memory) told(v *Verdict) {
 	if m == nil || m.changed() {
 		return
 	}
-	if list, err := finding.Keep(v.Findings, m.tree.File); err == nil {
-		_ = m.store.Put(m.key("verdict"), encode(keptVerdict{list, v.Procedures, v.InUse, v.Unissued, v.Language}))
-	}
+	_ = m.store.Put(m.key("verdict"), encode(keptOf(v, m.tree)))
 }
 
 type keptSite struct {
