@@ -259,10 +259,11 @@ func toolsOf(m *model.Manual, ids []string) []*model.Tool {
 	return out
 }
 
-// learn keeps how a manual stands that was looked at whole.
-func (m *memory) learn(r *Result) {
+// learn keeps how a manual stands that was looked at whole; nil where there is
+// nothing to be known again.
+func (m *memory) learn(r *Result) *past {
 	if m == nil || m.changed() || len(m.tree.Problems) > 0 || len(r.Walks.Common) > 0 {
-		return
+		return nil
 	}
 	sums, rest := m.tree.Procedures()
 	p := &past{Rest: rest, Read: readOf(r.bound), Verdict: keptOf(&r.Verdict, m.tree)}
@@ -274,11 +275,16 @@ func (m *memory) learn(r *Result) {
 		at[path] = i
 		p.Procedures = append(p.Procedures, had{Path: path, Sum: sums[path]})
 	}
-	for _, q := range r.Manual.Procedures {
+	for _, q := range r.everything() {
 		h := &p.Procedures[at[q.File.Path]]
 		h.Face, h.Alone = face.Of(q), !r.Walks.Of(q).Owes()
 		for _, to := range face.Leads(q) {
 			h.Leads = append(h.Leads, at[to.File.Path])
+		}
+		if q.Original != nil { // each is read with the other
+			original := at[q.Original.File.Path]
+			h.Leads = append(h.Leads, original)
+			p.Procedures[original].Leads = append(p.Procedures[original].Leads, at[q.File.Path])
 		}
 	}
 	r.notAlone(func(path string) {
@@ -290,6 +296,7 @@ func (m *memory) learn(r *Result) {
 		p.Procedures[at[q.File.Path]].Recorded = true
 	}
 	m.keepPast(p)
+	return p
 }
 
 func (m *memory) keepPast(p *past) { _ = m.store.Put(m.pastKey(), encode(p)) }

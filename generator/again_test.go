@@ -21,7 +21,7 @@ import (
 // is what a check from nothing tells; and often it is no more that is looked at.
 func TestWhatAnEditReachesIsToldAsFromNothing(t *testing.T) {
 	var reached, all atomic.Int64
-	draws.Check(t, 25, 1910, func(t *rapid.T) {
+	draws.Check(t, 10, 1910, func(t *rapid.T) {
 		top := mustTemp(t)
 		defer os.RemoveAll(top)
 		o := generator.Options{Manual: filepath.Join(top, "manual"), Today: demoDay, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
@@ -87,4 +87,85 @@ func (w writer) word() {
 	change := rapid.SampledFrom([][2]string{{" the ", " this "}, {".", ". Look at it twice."}, {"(time:", "(time:1"}, {" [", " then ["}, {"(tighten:", "(see:"}, {"](", " well]("}, {"1", "7"}, {"\n", "\n\n   This is said of it, too.\n"}, {"\n", "\n\n"}, {". ", " maybe. "}}).Draw(w.t, "change")
 	lines[i] = strings.Replace(lines[i], change[0], change[1], 1)
 	w.write(name, strings.Join(slices.Clip(lines), ""))
+}
+
+// Whatever is edited, the site and what is told are those of a build from
+// nothing, and most pages of procedures are not made again.
+func TestPagesThatStandAreThoseOfABuildFromNothing(t *testing.T) {
+	var stood, all atomic.Int64
+	draws.Check(t, 10, 1910, func(t *rapid.T) {
+		top := mustTemp(t)
+		defer os.RemoveAll(top)
+		o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay, Preview: true, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
+		if err := bigmanual.Begun("../content", o.Manual); err != nil {
+			t.Fatal(err)
+		}
+		if rapid.Bool().Draw(t, "without people") {
+			if err := errors.Join(os.RemoveAll(filepath.Join(o.Manual, "readings")), os.RemoveAll(filepath.Join(o.Manual, "records"))); err != nil {
+				t.Fatal(err)
+			}
+		}
+		w := writer{t, o.Manual}
+		if _, err := generator.Build(o); err != nil {
+			t.Fatal(err)
+		}
+		for range rapid.IntRange(1, 4).Draw(t, "edits") {
+			w.anything(&o)
+			r, err := generator.Build(o)
+			if err != nil {
+				t.Fatal(err)
+			}
+			stood.Add(int64(r.Stood))
+			all.Add(int64(len(w.files("procedures/*/*.md"))))
+			asFromNothing(t, o, r)
+		}
+	})
+	t.Logf("of %d pages %d stood", all.Load(), stood.Load())
+	if stood.Load()*4 < all.Load() {
+		t.Errorf("of %d pages only %d stood", all.Load(), stood.Load())
+	}
+}
+
+// anything changes whatever there is to change.
+func (w writer) anything(o *generator.Options) {
+	file := func(pattern string) string { return rapid.SampledFrom(w.files(pattern)).Draw(w.t, "file") }
+	lines := func(pattern, old, fresh string) {
+		name := file(pattern)
+		data, err := os.ReadFile(name)
+		if err != nil {
+			w.t.Fatal(err)
+		}
+		w.write(name, strings.Replace(string(data), old, fresh, 1+rapid.IntRange(0, 3).Draw(w.t, "how often")))
+	}
+	switch rapid.SampledFrom([]string{"word", "word", "word", "edit", "title", "status", "translation", "register", "shop", "picture", "day", "added", "removed", "renamed"}).Draw(w.t, "what") {
+	case "word":
+		w.word()
+	case "edit":
+		w.edit()
+	case "title":
+		lines("procedures/*/*.md", "title: ", "title: Another ")
+	case "status":
+		lines("procedures/*/*.md", "title: ", "status: draft\ntitle: ")
+	case "translation":
+		lines("procedures/*/*.es.md", " la ", " una ")
+	case "register":
+		lines("register/*.yaml", "name: ", "name: other ")
+	case "shop":
+		lines("shop*.yaml", "title: ", "title: The ")
+	case "picture":
+		lines("pictures/*.svg", "<svg ", "<svg data-of=\"x\" ")
+	case "day":
+		o.Today.Day++
+	case "added":
+		w.write(w.path("procedures/general/one-more.md"), "---\ntitle: One more\nstatus: draft\n---\n\n## Work\n\n1. Look at it, and see [the other](see:return-to-service). [](time:2min)\n")
+	case "removed":
+		if err := os.Remove(file("procedures/*/*.md")); err != nil {
+			w.t.Fatal(err)
+		}
+	case "renamed":
+		name := file("procedures/*/*.md")
+		if err := os.Rename(name, strings.TrimSuffix(name, ".md")+"-2.md"); err != nil {
+			w.t.Fatal(err)
+		}
+	}
 }

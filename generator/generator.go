@@ -39,6 +39,7 @@ type Result struct {
 	Verdict                     // what is told of it
 	Unchanged     bool          // the site stands as an earlier build of the same wrote it
 	Pages         int           // pages published
+	Stood         int           // of these, pages of procedures that stood as they were
 	Kept          []string      // files in the site's folder that the program did not write
 	ReadingsPages int           // pages of the readings
 	KeptReadings  []string      // files in the readings' folder that the program did not write
@@ -146,17 +147,21 @@ func Build(o Options) (*Result, error) {
 	}
 	r := checkTree(tree, o)
 	m.told(&r.Verdict)
+	past := m.learn(r)
 	if r.Stopped() {
 		return r, nil
 	}
 	r.Walks.Forget()
-	staged, err := stage(context.Background(), r, o, pagesOf(r, o))
+	pages := pagesOf(r, o)
+	made := past.made(pages)
+	pages.standing = func() map[string]bool { return m.standing(made) }
+	staged, err := stage(context.Background(), r, o, pages)
 	if err != nil {
 		return r, err
 	}
 	if err := staged.commit(r); err != nil {
 		return r, err
 	}
-	m.published(r)
+	m.published(r, made)
 	return r, nil
 }

@@ -45,18 +45,32 @@ func memoryOf(tree *source.Tree, o Options) *memory {
 	return &memory{o.Kept, tree, o, tree.Sum()}
 }
 
-// key is that of the verdict or of the site. Where a site lies decides whether
-// it may be built, and so counts.
-func (m *memory) key(of string) []byte {
-	places := ""
-	if of == "site" {
-		for _, place := range []string{m.o.Manual, m.o.To, m.o.Readings} {
-			full, _ := filepath.Abs(place) // where it fails, nothing is built
-			places += fmt.Sprintf(" %q", full)
-		}
-		places += fmt.Sprint(m.o.Readings != "")
+// verdictKey is everything that decides what is told of a manual.
+func (m *memory) verdictKey() []byte {
+	return fmt.Appendf(nil, "verdict %x %s %v", m.sum, m.o.Today, m.o.Preview)
+}
+
+// siteKey is where a site lies, which decides also whether it may be built.
+func (m *memory) siteKey() []byte {
+	key := fmt.Append(nil, "site ", m.o.Readings != "")
+	for _, place := range []string{m.o.Manual, m.o.To, m.o.Readings} {
+		full, _ := filepath.Abs(place) // where it fails, nothing is built
+		key = fmt.Appendf(key, " %q", full)
 	}
-	return fmt.Appendf(nil, "%s %x %s %v%s", of, m.sum, m.o.Today, m.o.Preview, places)
+	return key
+}
+
+// site is how the site stood that was last built here; nil where that is not
+// known.
+func (m *memory) site() *keptSite {
+	if m == nil {
+		return nil
+	}
+	var k keptSite
+	if !decode(m.store.Get(m.siteKey()), &k) {
+		return nil
+	}
+	return &k
 }
 
 // changed says that a file became another while it was worked on: then nobody
@@ -75,7 +89,7 @@ func (m *memory) verdict() *Verdict {
 		return nil
 	}
 	var k keptVerdict
-	if !decode(m.store.Get(m.key("verdict")), &k) {
+	if !decode(m.store.Get(m.verdictKey()), &k) {
 		return nil
 	}
 	return k.restored(m.tree)
@@ -103,12 +117,15 @@ func (m *memory) told(v *Verdict) {
 	if m == nil || m.changed() {
 		return
 	}
-	_ = m.store.Put(m.key("verdict"), encode(keptOf(v, m.tree)))
+	_ = m.store.Put(m.verdictKey(), encode(keptOf(v, m.tree)))
 }
 
+// keptSite is how the site stood that was last built in a place.
 type keptSite struct {
+	Of                   []byte // of what it was built: the key of the verdict
 	Site, Readings       publish.Trace
 	Pages, ReadingsPages int
+	Made                 map[string]string // of the pages of procedures, what they were made from
 }
 
 // built is what came of the last build, where the same is asked for and what it
@@ -122,8 +139,8 @@ func (m *memory) built() *Result {
 	if r.Stopped() {
 		return r
 	}
-	var k keptSite
-	if !decode(m.store.Get(m.key("site")), &k) {
+	k := m.site()
+	if k == nil || !bytes.Equal(k.Of, m.verdictKey()) {
 		return nil
 	}
 	stands := false
@@ -140,11 +157,11 @@ func (m *memory) built() *Result {
 }
 
 // published keeps how the site stands that was put in place.
-func (m *memory) published(r *Result) {
+func (m *memory) published(r *Result, made map[string]string) {
 	if m == nil || m.changed() {
 		return
 	}
-	k := keptSite{Pages: r.Pages, ReadingsPages: r.ReadingsPages}
+	k := keptSite{Of: m.verdictKey(), Pages: r.Pages, ReadingsPages: r.ReadingsPages, Made: made}
 	var err error
 	if k.Site, err = publish.TraceOf(m.o.To); err != nil {
 		return
@@ -154,7 +171,7 @@ func (m *memory) published(r *Result) {
 			return
 		}
 	}
-	_ = m.store.Put(m.key("site"), encode(k))
+	_ = m.store.Put(m.siteKey(), encode(k))
 }
 
 // count counts the procedures of a checked manual.
