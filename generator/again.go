@@ -31,6 +31,8 @@ import (
 
 // past is how a manual stood, by which it is known what an edit reaches.
 type past struct {
+	Today      string
+	Preview    bool
 	Rest       []byte   // the hash of all files but the procedures
 	Placed     []string // the tools that walks of the whole manual know of
 	Read       []string // what was found in the files as they were read, but for rows about people and jobs
@@ -61,6 +63,7 @@ type again struct {
 	words   bool               // nothing but their own pages shows what was edited
 	past    *past              // how the manual stands now
 	verdict *Verdict
+	today   model.Date
 }
 
 func (m *memory) pastKey() []byte {
@@ -68,16 +71,28 @@ func (m *memory) pastKey() []byte {
 	return fmt.Appendf(nil, "past %q %s %v", manual, m.o.Today, m.o.Preview)
 }
 
-// reached looks at what was edited since the last run, and at what that reaches;
-// nil where that is not enough.
-func (m *memory) reached() (a *again) {
-	if m == nil || len(m.tree.Problems) > 0 {
+// past is how the manual stood when it was last checked; nil where that is not
+// known.
+func (m *memory) past() *past {
+	if m == nil {
 		return nil
 	}
 	var p past
 	if !decode(m.store.Get(m.pastKey()), &p) {
 		return nil
 	}
+	return &p
+}
+
+// reached looks at what was edited since the manual was as it was, and at what
+// that reaches; nil where that is not enough.
+func (m *memory) reached(p *past) (a *again) {
+	if m == nil || p == nil || len(m.tree.Problems) > 0 || p.Today != m.o.Today.String() || p.Preview != m.o.Preview {
+		return nil
+	}
+	was := *p
+	p = &was
+	p.Procedures = slices.Clone(was.Procedures) // it becomes the present
 	edited := p.edited(m.tree)
 	if edited == nil {
 		return nil
@@ -95,7 +110,7 @@ func (m *memory) reached() (a *again) {
 			a = nil
 		}
 	}()
-	return m.look(&p, edited, above, below)
+	return m.look(p, edited, above, below)
 }
 
 // missed says that a panic is one over what is not in an excerpt.
@@ -169,7 +184,7 @@ func (m *memory) look(p *past, edited, above, below []int) *again {
 	for _, q := range bound.Manual.Procedures {
 		byPath[q.File.Path] = q
 	}
-	a := &again{past: p, words: true}
+	a := &again{past: p, words: true, today: m.o.Today}
 	for _, i := range edited {
 		was, now := &p.Procedures[i].Face, byPath[p.Procedures[i].Path]
 		if now == nil {
@@ -266,7 +281,7 @@ func (m *memory) learn(r *Result) *past {
 		return nil
 	}
 	sums, rest := m.tree.Procedures()
-	p := &past{Rest: rest, Read: readOf(r.bound), Verdict: keptOf(&r.Verdict, m.tree)}
+	p := &past{Today: m.o.Today.String(), Preview: m.o.Preview, Rest: rest, Read: readOf(r.bound), Verdict: keptOf(&r.Verdict, m.tree)}
 	for _, t := range walk.Placed(r.Manual) {
 		p.Placed = append(p.Placed, t.ID)
 	}

@@ -13,6 +13,7 @@ import (
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"
+	"baybinder/generator/show/search"
 )
 
 // Options say what to build from, and where to.
@@ -45,6 +46,7 @@ type Result struct {
 	KeptReadings  []string      // files in the readings' folder that the program did not write
 
 	bound *bind.Bound
+	book  *search.Book                           // what the search was made from
 	read  []finding.Finding                      // found in the files as they were read, before any is softened
 	whole []finding.Finding                      // found in the manual as a whole, likewise
 	own   map[*model.Procedure][]finding.Finding // found in each procedure and translation, likewise
@@ -78,7 +80,7 @@ func Judge(o Options) (*Verdict, error) {
 	if v := m.verdict(); v != nil {
 		return v, nil
 	}
-	if a := m.reached(); a != nil {
+	if a := m.reached(m.past()); a != nil {
 		m.reachedOnly(a)
 		return a.verdict, nil
 	}
@@ -142,8 +144,12 @@ func Build(o Options) (*Result, error) {
 		return nil, err
 	}
 	m := memoryOf(tree, o)
-	if r := m.built(); r != nil {
+	last := m.site()
+	if r := m.built(last); r != nil {
 		return r, nil
+	}
+	if r, err := m.rebuilt(last); r != nil {
+		return r, err
 	}
 	r := checkTree(tree, o)
 	m.told(&r.Verdict)
@@ -153,8 +159,8 @@ func Build(o Options) (*Result, error) {
 	}
 	r.Walks.Forget()
 	pages := pagesOf(r, o)
-	made := past.made(pages)
-	pages.standing = func() map[string]bool { return m.standing(made) }
+	now := keptSite{Past: past, Coded: pages.Coded, Survey: pages.front.Survey}
+	pages.standing = func() map[string]bool { return now.standing(last, pages, o.To) }
 	staged, err := stage(context.Background(), r, o, pages)
 	if err != nil {
 		return r, err
@@ -162,6 +168,7 @@ func Build(o Options) (*Result, error) {
 	if err := staged.commit(r); err != nil {
 		return r, err
 	}
-	m.published(r, made)
+	now.Book = r.book
+	m.published(r, now)
 	return r, nil
 }

@@ -9,38 +9,23 @@ import (
 	"slices"
 
 	"baybinder/generator/base/graph"
-	"baybinder/generator/model"
-	"baybinder/generator/show/page"
 )
 
-// made says of each page of a procedure what it is made from, as a hash: every
-// file but the procedures; the procedure with all that it leads to, translations
-// included; the faces of those that lead to it; and what all pages show of the
+// made says of each procedure, by the path of its file, what its pages are made
+// from, as a hash: every file but the procedures; the procedure with all that it
+// leads to, translations included; the faces of those that lead to it; and what all pages show of the
 // whole manual. It goes by whole files, and by more of them than a page looks
 // at.
-func (p *past) made(s *pages) map[string]string {
-	if p == nil {
-		return nil
-	}
-	at := map[string]int{}
-	for i := range p.Procedures {
-		at[p.Procedures[i].Path] = i
-	}
-	below, above, whole := p.below(), p.turned(), p.whole(s)
+func (p *past) made(coded bool) map[string]string {
 	made := map[string]string{}
-	note := func(name string, q *model.Procedure) {
-		i, h := at[q.File.Path], sha256.New()
-		_, _ = fmt.Fprintf(h, "%s %s %s\n", whole, q.File.Path, below[i])
+	below, above, whole := p.below(), p.turned(), p.whole(coded)
+	for i := range p.Procedures {
+		h := sha256.New()
+		_, _ = fmt.Fprintf(h, "%s %s %s\n", whole, p.Procedures[i].Path, below[i])
 		for _, k := range above(i) {
 			_, _ = fmt.Fprintf(h, "%s %s\n", p.Procedures[k].Path, p.Procedures[k].Face.Wide)
 		}
-		made[name] = sumOf(h)
-	}
-	for _, q := range s.Shown {
-		note(page.PageOf(q), q)
-		for _, language := range s.Manual.Shop.Also {
-			note(page.PageIn(q, s.Manual.Shop.Language, language), q)
-		}
+		made[p.Procedures[i].Path] = sumOf(h)
 	}
 	return made
 }
@@ -48,9 +33,9 @@ func (p *past) made(s *pages) map[string]string {
 func sumOf(h hash.Hash) string { return hex.EncodeToString(h.Sum(nil)[:16]) }
 
 // whole is the hash of what every page may show.
-func (p *past) whole(s *pages) string {
+func (p *past) whole(coded bool) string {
 	h := sha256.New()
-	_, _ = fmt.Fprintf(h, "%x %q %s %v %v\n", p.Rest, p.Placed, s.Today, s.Preview, len(s.Faults) > 0)
+	_, _ = fmt.Fprintf(h, "%x %q %s %v %v\n", p.Rest, p.Placed, p.Today, p.Preview, coded)
 	for i := range p.Procedures {
 		_, _ = io.WriteString(h, p.Procedures[i].Path+"\n")
 	}
@@ -80,18 +65,23 @@ func (p *past) below() []string {
 	return out
 }
 
-// standing are the pages that stand in the site as they are to be.
-func (m *memory) standing(made map[string]string) map[string]bool {
-	k := m.site()
-	if k == nil || len(made) == 0 {
+// standing are the pages of procedures that stand in the last site as they are
+// to be.
+func (k *keptSite) standing(last *keptSite, s *pages, to string) map[string]bool {
+	if k.Past == nil || last == nil || last.Past == nil {
 		return nil
 	}
-	if _, stands := k.Site.Stands(m.o.To); !stands {
+	if _, stands := last.Site.Stands(to); !stands {
 		return nil
 	}
 	stand := map[string]bool{}
-	for name, from := range made {
-		stand[name] = k.Made[name] == from
+	was, is := last.Past.made(last.Coded), k.Past.made(k.Coded)
+	for _, p := range s.Shown {
+		if path := p.File.Path; was[path] == is[path] {
+			for _, name := range s.pagesOf(p) {
+				stand[name] = true
+			}
+		}
 	}
 	return stand
 }

@@ -86,16 +86,14 @@ func unfinished(s *pages) []leaf {
 	for _, sheet := range s.register.Sheets() {
 		all = append(all, leaf{sheet.At, func(w io.Writer) { theme.WriteLabels(w, s.register.Labels(sheet)) }})
 	}
-	for _, part := range s.front.SnagPages() {
-		all = append(all, leaf{part.At, func(w io.Writer) { theme.WriteSnags(w, s.front.Snags(part)) }})
-	}
+	all = s.snags(all)
 	if codes := s.register.FaultCodes(); codes != nil {
 		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
 	}
 	if general := s.front.General(); general != nil {
 		all = append(all, leaf{"any.html", func(w io.Writer) { theme.WriteGeneral(w, general) }})
 	}
-	all = each(all, s.Shown, func(w io.Writer, p *model.Procedure) { theme.WriteProcedure(w, s.procedure.Procedure(p)) })
+	all = each(all, s.Shown, s.writeProcedure)
 	all = each(all, m.Machines, func(w io.Writer, x *model.Machine) { theme.WriteMachine(w, s.register.Machine(x)) })
 	for _, j := range s.Counted() {
 		name := s.RecordPageOf(j)
@@ -115,6 +113,18 @@ func unfinished(s *pages) []leaf {
 	all = each(all, m.Hazards, func(w io.Writer, h *model.Hazard) { theme.WriteEntry(w, s.register.Hazard(h)) })
 	all = each(all, m.Holds, func(w io.Writer, h *model.Hold) { theme.WriteEntry(w, s.register.Hold(h)) })
 	return each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.register.Role(r)) })
+}
+
+// snags are the pages of the writer's list, behind others.
+func (s *pages) snags(all []leaf) []leaf {
+	for _, part := range s.front.SnagPages() {
+		all = append(all, leaf{part.At, func(w io.Writer) { theme.WriteSnags(w, s.front.Snags(part)) }})
+	}
+	return all
+}
+
+func (s *pages) writeProcedure(w io.Writer, p *model.Procedure) {
+	theme.WriteProcedure(w, s.procedure.Procedure(p))
 }
 
 // translated are the procedures' pages in the shop's other languages.
@@ -139,6 +149,16 @@ func each[T any, P interface {
 		all = append(all, leaf{page.PageOf(n), func(w io.Writer) { write(w, n) }})
 	}
 	return all
+}
+
+// pagesOf are the paths of a procedure's pages, in all languages that it may
+// stand in.
+func (s *pages) pagesOf(p *model.Procedure) []string {
+	out := []string{page.PageOf(p)}
+	for _, language := range s.Manual.Shop.Also {
+		out = append(out, page.PageIn(p, s.Manual.Shop.Language, language))
+	}
+	return out
 }
 
 // pages makes the pages of a site, each room its own.
@@ -235,7 +255,10 @@ func writeSite(ctx context.Context, site *publish.Site, r *Result, s *pages, o O
 	all := leaves(s)
 	r.Stood = s.reached(all) // while no other build can touch the last site
 	index := make(chan map[string][]byte, 1)
-	go func() { index <- s.front.Index() }() // beside the pages: it takes one core a while
+	go func() { // beside the pages: it takes one core a while
+		r.book = s.front.Book()
+		index <- r.book.Files()
+	}()
 	if err := putPages(ctx, site, all, o.Progress); err != nil {
 		return err
 	}

@@ -12,7 +12,9 @@ import (
 	"baybinder/generator/command/issue"
 	"baybinder/generator/language"
 	"baybinder/generator/read/source"
+	"baybinder/generator/show/front"
 	"baybinder/generator/show/publish"
+	"baybinder/generator/show/search"
 )
 
 // Verdict is what is told of a manual that was checked.
@@ -125,12 +127,15 @@ type keptSite struct {
 	Of                   []byte // of what it was built: the key of the verdict
 	Site, Readings       publish.Trace
 	Pages, ReadingsPages int
-	Made                 map[string]string // of the pages of procedures, what they were made from
+	Past                 *past // the manual, as it was then; nil where what its pages are made from is not known
+	Coded                bool  // its steps name fault codes
+	Survey               *front.Survey
+	Book                 *search.Book
 }
 
 // built is what came of the last build, where the same is asked for and what it
 // wrote stands as it was written; nil elsewhere.
-func (m *memory) built() *Result {
+func (m *memory) built(k *keptSite) *Result {
 	v := m.verdict()
 	if v == nil {
 		return nil
@@ -139,7 +144,6 @@ func (m *memory) built() *Result {
 	if r.Stopped() {
 		return r
 	}
-	k := m.site()
 	if k == nil || !bytes.Equal(k.Of, m.verdictKey()) {
 		return nil
 	}
@@ -157,11 +161,11 @@ func (m *memory) built() *Result {
 }
 
 // published keeps how the site stands that was put in place.
-func (m *memory) published(r *Result, made map[string]string) {
+func (m *memory) published(r *Result, k keptSite) {
 	if m == nil || m.changed() {
 		return
 	}
-	k := keptSite{Of: m.verdictKey(), Pages: r.Pages, ReadingsPages: r.ReadingsPages, Made: made}
+	k.Of, k.Pages, k.ReadingsPages = m.verdictKey(), r.Pages, r.ReadingsPages
 	var err error
 	if k.Site, err = publish.TraceOf(m.o.To); err != nil {
 		return
