@@ -21,7 +21,7 @@ import (
 // is what a check from nothing tells; and often it is no more that is looked at.
 func TestWhatAnEditReachesIsToldAsFromNothing(t *testing.T) {
 	var reached, all atomic.Int64
-	draws.Check(t, 10, 1910, func(t *rapid.T) {
+	draws.Check(t, 6, 1910, func(t *rapid.T) {
 		top := mustTemp(t)
 		defer os.RemoveAll(top)
 		o := generator.Options{Manual: filepath.Join(top, "manual"), Today: demoDay, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
@@ -65,9 +65,51 @@ func TestWhatAnEditReachesIsToldAsFromNothing(t *testing.T) {
 	}
 }
 
-// word changes one procedure in a way that writers do all day: a word, a time, an
-// amount, a sentence more or less.
-func (w writer) word() {
+// Where words alone are edited, their pages, the list and the search are made,
+// and that is a build from nothing.
+func TestWordsAreBuiltAlone(t *testing.T) {
+	var alone, all atomic.Int64
+	draws.Check(t, 4, 1910, func(t *rapid.T) {
+		top := mustTemp(t)
+		defer os.RemoveAll(top)
+		o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
+		if err := bigmanual.Write(o.Manual, 24, 1); err != nil {
+			t.Fatal(err)
+		}
+		w := writer{t, o.Manual}
+		if _, err := generator.Build(o); err != nil {
+			t.Fatal(err)
+		}
+		for range rapid.IntRange(1, 4).Draw(t, "edits") {
+			w.line(prose)
+			r, err := generator.Build(o)
+			if err != nil {
+				t.Fatal(err)
+			}
+			all.Add(1)
+			if r.Manual == nil {
+				alone.Add(1)
+			}
+			asFromNothing(t, o, r)
+		}
+	})
+	t.Logf("of %d edits %d were built alone", all.Load(), alone.Load())
+	if alone.Load()*4 < all.Load() {
+		t.Errorf("of %d edits only %d were built alone", all.Load(), alone.Load())
+	}
+}
+
+// What writers do all day: words, a sentence, a time, an amount, a link.
+var (
+	prose = [][2]string{{" the ", " this "}, {".", ". Look at it twice."}, {". ", " maybe. "}, {", ", " and "}}
+	acts  = [][2]string{{"(time:", "(time:1"}, {" [", " then ["}, {"(tighten:", "(see:"}, {"](", " well]("}, {"1", "7"}, {"\n", "\n\n   This is said of it, too.\n"}, {"\n", "\n\n"}}
+)
+
+// word changes one procedure in such a way.
+func (w writer) word() { w.line(slices.Concat(prose, acts)) }
+
+// line makes one of some changes in a step.
+func (w writer) line(changes [][2]string) {
 	name := rapid.SampledFrom(w.files("procedures/*/*.md")).Draw(w.t, "file")
 	data, err := os.ReadFile(name)
 	if err != nil {
@@ -84,7 +126,7 @@ func (w writer) word() {
 		return
 	}
 	i := rapid.SampledFrom(steps).Draw(w.t, "step")
-	change := rapid.SampledFrom([][2]string{{" the ", " this "}, {".", ". Look at it twice."}, {"(time:", "(time:1"}, {" [", " then ["}, {"(tighten:", "(see:"}, {"](", " well]("}, {"1", "7"}, {"\n", "\n\n   This is said of it, too.\n"}, {"\n", "\n\n"}, {". ", " maybe. "}}).Draw(w.t, "change")
+	change := rapid.SampledFrom(changes).Draw(w.t, "change")
 	lines[i] = strings.Replace(lines[i], change[0], change[1], 1)
 	w.write(name, strings.Join(slices.Clip(lines), ""))
 }
@@ -92,8 +134,8 @@ func (w writer) word() {
 // Whatever is edited, the site and what is told are those of a build from
 // nothing, and most pages of procedures are not made again.
 func TestPagesThatStandAreThoseOfABuildFromNothing(t *testing.T) {
-	var stood, all atomic.Int64
-	draws.Check(t, 10, 1910, func(t *rapid.T) {
+	var stood, all, alone atomic.Int64
+	draws.Check(t, 6, 1910, func(t *rapid.T) {
 		top := mustTemp(t)
 		defer os.RemoveAll(top)
 		o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay, Preview: true, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
@@ -117,12 +159,15 @@ func TestPagesThatStandAreThoseOfABuildFromNothing(t *testing.T) {
 			}
 			stood.Add(int64(r.Stood))
 			all.Add(int64(len(w.files("procedures/*/*.md"))))
+			if r.Manual == nil && !r.Unchanged {
+				alone.Add(1)
+			}
 			asFromNothing(t, o, r)
 		}
 	})
-	t.Logf("of %d pages %d stood", all.Load(), stood.Load())
-	if stood.Load()*4 < all.Load() {
-		t.Errorf("of %d pages only %d stood", all.Load(), stood.Load())
+	t.Logf("of %d pages %d stood, and %d builds looked at nothing else", all.Load(), stood.Load(), alone.Load())
+	if stood.Load()*4 < all.Load() || alone.Load() == 0 {
+		t.Errorf("of %d pages only %d stood, and %d builds looked at nothing else", all.Load(), stood.Load(), alone.Load())
 	}
 }
 
