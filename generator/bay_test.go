@@ -143,13 +143,19 @@ func TestAJobAtTheBay(t *testing.T) {
 // savedRecord presses the button that saves, and reads what was saved.
 func savedRecord(t *testing.T, ctx context.Context) string {
 	t.Helper()
+	return savedBy(t, ctx, `press(document.querySelector('.job-end'), 'Save the record'); 0`)
+}
+
+// savedBy is the record that something in the page saves.
+func savedBy(t *testing.T, ctx context.Context, how string) string {
+	t.Helper()
 	to := t.TempDir()
 	_, err := chromedp.Call(ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{
 		BrowserContextID: chromedp.FromContext(ctx).BrowserContextID,
 		Behavior:         cdpbrowser.SetDownloadBehaviorBehaviorAllowAndName, DownloadPath: to, EventsEnabled: new(true)})
 	must(t, err)
 	progress := chromedp.Events(ctx, cdpbrowser.DownloadProgress)
-	js[any](t, ctx, `press(document.querySelector('.job-end'), 'Save the record'); 0`)
+	js[any](t, ctx, how)
 	for e, err := range progress {
 		must(t, err)
 		if e.State == cdpbrowser.DownloadProgressStateCompleted {

@@ -203,7 +203,9 @@ func TestACalledProcedureBelongsToItsJob(t *testing.T) {
 	if !strings.Contains(back, "replace-contactor-panel.html?unit=112&job=") || !strings.HasSuffix(back, "#"+id) {
 		t.Errorf("the way back is %s", back)
 	}
-	is(t, ctx, `document.querySelector('.called-end a').href`, back)
+	bayPage(t, ctx, back)
+	says(t, ctx, `document.querySelector('.call').textContent`, "steps done: 1")
+	bayPage(t, ctx, call)
 	bayPage(t, ctx, back)
 	is(t, ctx, `asked() + window.baybinder.page.job.worker`, "A. V.")
 
@@ -211,6 +213,39 @@ func TestACalledProcedureBelongsToItsJob(t *testing.T) {
 	other := js[string](t, ctx, `document.querySelector('.call a').href`)
 	bayPage(t, ctx, other)
 	is(t, ctx, `asked() + done()`, "0")
+}
+
+// TestTheWayBackSavesTheRecord: one press at the end of a called procedure saves
+// its record, whole, and leads back to the step that called it, from the folder
+// and served. A procedure for any machine has the job's unit in its record.
+func TestTheWayBackSavesTheRecord(t *testing.T) {
+	t.Parallel()
+	eachPlace(t, func(t *testing.T, at string) {
+		ctx, _ := browser(t)
+		address := at + "/procedures/replace-contactor-panel.html"
+		bayPage(t, ctx, address+"?unit=112")
+		js[any](t, ctx, `localStorage.clear(); named('A. V.'); 0`)
+		call := js[string](t, ctx, `document.querySelectorAll('.call > a')[1].href`)
+		if words := js[string](t, ctx, `document.querySelectorAll('.call > a')[1].closest('.text').querySelector('p a').href`); words != call {
+			t.Errorf("the words of the step lead to %s, the link beside them to %s", words, call)
+		}
+		bayPage(t, ctx, call)
+		is(t, ctx, `document.querySelector('.before').matches('.is-ready')`, true)
+		js[any](t, ctx, `for (const s of baybinder.page.steps) baybinder.page.setStep(s, 'done', {}); 0`)
+		record := savedBy(t, ctx, `press(document.querySelector('.job-end'), 'Save, and back to step 5.1'); 0`)
+		must(t, chromedp.Do(ctx, chromedp.WaitReady(`body:has(#bay[data-procedure="replace-contactor-panel"]) .job-strip`)))
+		is(t, ctx, `baybinder.page.job.worker + location.hash`, "A. V.#s5-1")
+		var got struct {
+			Procedure, Worker string
+			Unit              struct{ Serial string }
+			Steps             []struct{ State string }
+		}
+		must(t, json.Unmarshal([]byte(record), &got))
+		if got.Procedure != "tighten-a-joint" || got.Worker != "A. V." || got.Unit.Serial != "112" || len(got.Steps) != 15 || got.Steps[14].State != "done" {
+			t.Errorf("the record is %s", record)
+		}
+		says(t, ctx, `document.querySelectorAll('.call')[1].textContent`, "Done ")
+	})
 }
 
 // TestARecordIsGoneOnWithElsewhere saves a half-done job, takes the record to

@@ -200,7 +200,7 @@ func TestShortViewKeeps(t *testing.T) {
 		must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+file)))
 		var full, short []string
 		must(t, json.Unmarshal([]byte(js[string](t, ctx, shown)), &full))
-		js[any](t, ctx, `[...document.querySelectorAll('button')].find((b) => b.textContent === window.baybinder.words.ShortView).click(); 0`)
+		js[any](t, ctx, `[...document.querySelectorAll('button')].find((b) => b.textContent === (document.documentElement.lang === 'es' ? 'Vista corta' : 'Short view')).click(); 0`)
 		must(t, json.Unmarshal([]byte(js[string](t, ctx, shown)), &short))
 		if !js[bool](t, ctx, kept) {
 			t.Errorf("%s: the short view hides a caution or a hold", filepath.Base(file))

@@ -1,9 +1,9 @@
 package generator
 
 import (
-	"bytes"
 	"context"
 	"errors"
+	"io"
 	"maps"
 	"os"
 	"path/filepath"
@@ -125,7 +125,7 @@ func (s *Session) Saved(names []string) (*Result, []Saved, error) {
 	s.last = r
 	var saved []Saved
 	for _, e := range edits {
-		s.pages.Changed(e.now)
+		s.pages.procedure.Changed(e.now)
 		if err := s.put(e.now); err != nil {
 			return r, saved, err
 		}
@@ -245,11 +245,8 @@ func (r *Result) undo(edits []edit) {
 
 // put puts a procedure's page into the site that stands.
 func (s *Session) put(p *model.Procedure) error {
-	var out bytes.Buffer
-	theme.WriteProcedure(&out, s.pages.procedure.Procedure(p))
-	var done bytes.Buffer
-	s.pages.Finish(&done, out.Bytes(), workings)
-	return publish.Replace(s.o.To, page.PageOf(p), done.Bytes())
+	text := whole(s.pages.Site, func(w io.Writer) { theme.WriteProcedure(w, s.pages.procedure.Procedure(p)) })
+	return publish.Replace(s.o.To, page.PageOf(p), text)
 }
 
 // place is the anchor of the first step that reads otherwise than before.

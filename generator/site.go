@@ -68,6 +68,14 @@ func finished(s *page.Site, all []leaf) []leaf {
 	return all
 }
 
+// whole is one page as finished writes it.
+func whole(s *page.Site, write func(w io.Writer)) []byte {
+	var text, done bytes.Buffer
+	write(&text)
+	s.Finish(&done, text.Bytes(), workings)
+	return done.Bytes()
+}
+
 // workings writes the workings of a page's numbers.
 func workings(to *bytes.Buffer, w page.Workings) { theme.WriteWorkings(to, w) }
 

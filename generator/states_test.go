@@ -12,7 +12,7 @@ import (
 // before it.
 var jobStates = []struct{ name, how string }{
 	{"a wait runs, and holds are not met", `tick('1.1'); { const f = step('1.3').querySelectorAll('.reading'); type(f[0], '0.4'); type(f[1], '0.9'); } baybinder.page.steps[3].holds[0].no.click(); 0`},
-	{"ticked past open holds, and troubles", `tick('1.2'); tick('1.3'); tick('1.5'); baybinder.page.folds.forEach((f) => f.turn(true)); baybinder.page.say('FullStore'); baybinder.page.warn(baybinder.words.OtherTab, 'tab'); 0`},
+	{"ticked past open holds, and troubles", `tick('1.2'); tick('1.3'); tick('1.5'); baybinder.page.folds.forEach((f) => f.turn(true)); baybinder.page.say('There is no room left for ticks.'); baybinder.page.warn('This job was changed in another tab.', 'tab'); 0`},
 	{"a question", `baybinder.page.startAgain(); 0`},
 	{"all is done", `answer('Cancel').then(() => { for (const s of baybinder.page.steps) if (s.applies && s.state !== 'done') tick(s.number); })`},
 }

@@ -39,6 +39,31 @@ func TestScriptsAndStylesAreSmall(t *testing.T) {
 	}
 }
 
+// TestEveryWordIsSentOnce: each word of the scripts has a short name of its own,
+// in the table and where it is used, and no long one is left.
+func TestEveryWordIsSentOnce(t *testing.T) {
+	files, err := Files(language.All()[0])
+	if err != nil {
+		t.Fatal(err)
+	}
+	sent, seen := string(files["baybinder.js"]), map[string]string{}
+	for name, short := range shortNames {
+		if other, twice := seen[short]; twice {
+			t.Errorf("%s and %s are both sent as %s", name, other, short)
+		}
+		seen[short] = name
+		if !strings.Contains(sent, "."+short) || strings.Contains(sent, "."+name+",") {
+			t.Errorf("%s is not sent as %s", name, short)
+		}
+		if code := language.All()[0].Code; !strings.Contains(string(files["words-"+code+".js"]), `"`+short+`":"`) {
+			t.Errorf("the words have no %s (%s)", short, name)
+		}
+	}
+	if len(seen) < 100 {
+		t.Errorf("only %d words are sent: the test looks at nothing", len(seen))
+	}
+}
+
 // TestEveryScriptIsSent: each script is in the file that pages get, once.
 func TestEveryScriptIsSent(t *testing.T) {
 	all, err := fs.ReadDir(files, "scripts")

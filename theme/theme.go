@@ -16,12 +16,16 @@ import (
 	"embed"
 	"encoding/json"
 	"errors"
+	"reflect"
+	"regexp"
+	"strconv"
 
 	"github.com/tdewolff/minify/v2"
 	"github.com/tdewolff/minify/v2/css"
 	"github.com/tdewolff/minify/v2/js"
 
 	"baybinder/generator/language/shape"
+	"baybinder/generator/language/words"
 )
 
 //go:generate go tool qtc -dir=. -skipLineComments
@@ -89,17 +93,44 @@ func Files(spoken ...*shape.Language) (map[string][]byte, error) {
 	if err != nil {
 		return nil, err
 	}
+	out["baybinder.js"] = wordUsed.ReplaceAllFunc(out["baybinder.js"], func(used []byte) []byte {
+		if short, is := shortNames[string(used[1:])]; is {
+			return []byte("." + short)
+		}
+		return used
+	})
 	return out, tables(out, spoken)
 }
+
+// wordUsed is a word's name where a script uses it.
+var wordUsed = regexp.MustCompile(`\.[A-Z]\w+\b`)
+
+// shortNames are what the words' names become in what is sent: as they are
+// written they would be a twentieth of what a page loads. They are A to Z, then
+// A0, B0 and so on.
+var shortNames = func() map[string]string {
+	out := map[string]string{}
+	for i, f := range reflect.VisibleFields(reflect.TypeFor[words.Bay]()) {
+		out[f.Name] = string(rune('A' + i%26))
+		if i >= 26 {
+			out[f.Name] += strconv.Itoa(i/26 - 1)
+		}
+	}
+	return out
+}()
 
 // tables are the words that the scripts say, a file a language.
 func tables(out map[string][]byte, spoken []*shape.Language) error {
 	for _, l := range spoken {
-		table, err := json.Marshal(&l.Bay)
+		said, table := reflect.ValueOf(l.Bay), map[string]string{}
+		for name, short := range shortNames {
+			table[short] = said.FieldByName(name).String()
+		}
+		text, err := json.Marshal(table)
 		if err != nil {
 			return err
 		}
-		out["words-"+l.Code+".js"] = []byte("'use strict';\nwindow.baybinder = { words: " + string(table) + " };\n")
+		out["words-"+l.Code+".js"] = []byte("'use strict';\nwindow.baybinder = { words: " + string(text) + " };\n")
 	}
 	return nil
 }

@@ -1,8 +1,6 @@
 package check
 
 import (
-	"strings"
-
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 )
@@ -37,13 +35,13 @@ func runCallCycle(c *Context) []finding.Finding {
 
 // byWayOf names the procedures that a ring goes through, from the one that is
 // performed here to the one that performs p again.
-func byWayOf(callee *model.Procedure, back []*model.Link) string {
+func byWayOf(callee *model.Procedure, back []*model.Link) finding.Words {
 	if len(back) == 0 {
-		return ""
+		return finding.Words{}
 	}
 	names := []string{callee.Label()}
 	for _, link := range back[:len(back)-1] {
 		names = append(names, link.To.Label())
 	}
-	return ", by way of " + strings.Join(names, " and ")
+	return finding.Say(", by way of %s", finding.ListOf(" and ", names))
 }

@@ -32,11 +32,11 @@ func runCallsDraft(_ *Context, p *model.Procedure) []finding.Finding {
 	return found
 }
 
-func standsInstead(retired *model.Procedure) string {
+func standsInstead(retired *model.Procedure) finding.Words {
 	if retired.Instead.ID != "" {
-		return "perform what stands instead: do:" + retired.Instead.ID
+		return finding.Say("perform what stands instead: do:%s", retired.Instead.ID)
 	}
-	return "perform another procedure; the retired one names none instead"
+	return finding.Say("perform another procedure; the retired one names none instead")
 }
 
 // callsOf are the do: links of a procedure's steps, those that act only at the

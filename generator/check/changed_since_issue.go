@@ -5,6 +5,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 )
@@ -25,14 +26,14 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 		if uncertain(p) || !p.Issued() {
 			continue
 		}
-		what := ""
+		what := finding.Words{}
 		switch {
 		case r.Readers == "retired":
-			what = "it was retired"
+			what = finding.Say("it was retired")
 		case book.Unissued(p, r):
 			what = whatChanged(book, p, r)
 		case r.Words != "" && r.Words != fingerprint.Words(p, c.Manual.Sums):
-			what = "words or a picture of it are others, though nothing that a reader acts on"
+			what = finding.Say("words or a picture of it are others, though nothing that a reader acts on")
 		default:
 			found = append(found, changedBelow(c, all, book, p, r)...)
 			continue
@@ -57,12 +58,12 @@ func runTranslationChanged(c *Context) []finding.Finding {
 		if r == nil || uncertain(text) || text.Original == nil || !text.Original.Issued() {
 			continue
 		}
-		what := ""
+		what := finding.Words{}
 		switch {
 		case book.Unissued(text, r):
 			what = whatChanged(book, text, r)
 		case r.Words != "" && r.Words != fingerprint.Words(text, c.Manual.Sums):
-			what = "words or a picture of it are others, though nothing that a reader acts on"
+			what = finding.Say("words or a picture of it are others, though nothing that a reader acts on")
 		default:
 			continue
 		}
@@ -128,16 +129,25 @@ func newsOf(list []*model.Revision, print string) *model.Revision {
 // shownChanges is how many changes a finding tells of.
 const shownChanges = 2
 
-func whatChanged(book *fingerprint.Cache, p *model.Procedure, r *model.Revision) string {
+func whatChanged(book *fingerprint.Cache, p *model.Procedure, r *model.Revision) finding.Words {
 	was, kept := fingerprint.Kept(r)
 	if !kept {
-		return "its fingerprint is " + book.Of(p) + ", and the words of the revision are not in revisions/ as they were"
+		return finding.Say("its fingerprint is %s, and the words of the revision are not in revisions/ as they were", book.Of(p))
 	}
-	changes := fingerprint.Changes(was.Own(), book.Beside(p, was).Own(), &language.Default().Readings.Changes)
-	if len(changes) > shownChanges {
-		changes = append(changes[:shownChanges], "and more")
+	now := book.Beside(p, was).Own()
+	return firstOf(func(in *shape.Language) []string { return fingerprint.Changes(was.Own(), now, &in.Readings.Changes) })
+}
+
+// firstOf are the first of the changes, and whether there are more.
+func firstOf(changes func(in *shape.Language) []string) finding.Words {
+	first := finding.Spoken(func(lang string) string {
+		all := changes(language.Of(lang))
+		return strings.TrimRight(strings.Join(all[:min(len(all), shownChanges)], "; "), ".")
+	})
+	if len(changes(language.Default())) > shownChanges {
+		return finding.Say("%s; and more", first)
 	}
-	return strings.TrimRight(strings.Join(changes, "; "), ".")
+	return finding.Say("%s", first)
 }
 
 // revisionsOf are the revisions of each procedure that has one, by date.

@@ -31,7 +31,7 @@ func runFaultCode(_ *Context, p *model.Procedure) []finding.Finding {
 				continue
 			}
 			found := faultCode.At(at.Part(f.Start, f.End), "%v", f.Err)
-			if mend, ok := f.Err.(interface{ Mend() string }); ok {
+			if mend, ok := f.Err.(interface{ Mend() finding.Words }); ok {
 				found = found.WithMend("%s", mend.Mend())
 			}
 			list = append(list, found)

@@ -1,7 +1,6 @@
 package check
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -23,7 +22,7 @@ func runHarmLowered(_ *Context, p *model.Procedure) []finding.Finding {
 			continue
 		}
 		if less := lowered(use.To, use.Over); len(less) > 0 {
-			found = append(found, harmLowered.At(use.At, "%s is made less of: %s", use.ID, strings.Join(less, "; ")).
+			found = append(found, harmLowered.At(use.At, "%s is made less of: %s", use.ID, finding.ListOf("", less)).
 				WithMend("write because: with the reason, or take the override out").
 				See(use.To.At, "the register's entry is here"))
 		}
@@ -38,11 +37,11 @@ var (
 )
 
 // lowered says what an override makes less of.
-func lowered(h *model.Hazard, over *model.HazardOverride) []string {
-	var less []string
+func lowered(h *model.Hazard, over *model.HazardOverride) []finding.Words {
+	var less []finding.Words
 	fell := func(field, from, to string, scale []string) {
 		if to != "" && slices.Index(scale, to) > slices.Index(scale, from) {
-			less = append(less, fmt.Sprintf("%s goes from %s to %s", field, from, to))
+			less = append(less, finding.Say("%s goes from %s to %s", field, from, to))
 		}
 	}
 	if !h.Lost("harm") {
@@ -52,7 +51,7 @@ func lowered(h *model.Hazard, over *model.HazardOverride) []string {
 		fell("happens", h.Happens, over.Happens, chances)
 	}
 	for _, id := range dropped(h, over) {
-		less = append(less, id+" is not worn")
+		less = append(less, finding.Say("%s is not worn", id))
 	}
 	return less
 }

@@ -18,11 +18,20 @@ func runHazardIncomplete(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, h := range c.Manual.Hazards {
 		if missing := missingOfHazard(h); len(missing) > 0 {
-			found = append(found, hazardIncomplete.At(h.At, "%s has no %s", h.ID, strings.Join(missing, ", no ")).
-				WithMend("write %s: …", strings.Join(missing, ": … and ")))
+			found = append(found, hazardIncomplete.At(h.At, "%s has no %s", h.ID, finding.ListOf(" nor ", missing)).
+				WithMend("write %s", toWrite(missing)))
 		}
 	}
 	return found
+}
+
+// toWrite are fields as they are to be written.
+func toWrite(fields []string) finding.List {
+	var list []string
+	for _, f := range fields {
+		list = append(list, f+": …")
+	}
+	return finding.ListOf(" and ", list)
 }
 
 func missingOfHazard(h *model.Hazard) []string {

@@ -3,7 +3,6 @@ package check
 import (
 	"reflect"
 	"slices"
-	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
@@ -16,8 +15,8 @@ func runHoldFields(c *Context) []finding.Finding {
 	for _, h := range c.Manual.Holds {
 		missing := missingOfHold(h)
 		if len(missing) > 0 && !h.Lost("kind") {
-			found = append(found, decode.MissingField.At(h.At, "%s is a hold of kind %s and has no %s", h.ID, h.Kind, strings.Join(missing, ", no ")).
-				WithMend("write %s: …", strings.Join(missing, ": … and ")))
+			found = append(found, decode.MissingField.At(h.At, "%s is a hold of kind %s and has no %s", h.ID, h.Kind, finding.ListOf(" nor ", missing)).
+				WithMend("write %s", toWrite(missing)))
 		}
 	}
 	return found

@@ -30,7 +30,9 @@ func runKnownSign(c *Context) []finding.Finding {
 		}
 		f := bind.UnknownReference.At(at, "%s has the symbol %s, and the pages can draw no such sign", id, symbol)
 		if near, ok := signs.Find(cmp.Or(language.SignNumber(symbol), signs.Nearest(symbol))); ok {
-			found = append(found, f.WithMend("did you mean %s (%s)?", near.Number, near.Name))
+			found = append(found, f.WithMend("did you mean %s (%s)?", near.Number, finding.Spoken(func(lang string) string {
+				return cmp.Or(language.Of(lang).Signs[near.Number], near.Name)
+			})))
 			return
 		}
 		found = append(found, f.WithMend("write a number of ISO 7010, such as W012 (Electricity)"))

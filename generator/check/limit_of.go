@@ -1,22 +1,11 @@
 package check
 
 import (
-	"slices"
-
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/read/decode"
 )
-
-// showsKind are the dimensions in which a kind of energy can be measured; of a
-// kind that is not here, any.
-var showsKind = map[string][]quantity.Dimension{
-	"electric": {quantity.Voltage, quantity.Current, quantity.Resistance, quantity.Capacitance, quantity.Power, quantity.Frequency},
-	"pressure": {quantity.Pressure},
-	"vacuum":   {quantity.Pressure},
-	"heat":     {quantity.Temperature},
-}
 
 // runLimitOf asks that a measure's limit is in a dimension that can show its
 // energy. An id may be an energy of several machines: one that it can show is
@@ -28,9 +17,9 @@ func runLimitOf(c *Context) []finding.Finding {
 			continue
 		}
 		if e := unshown(c.Manual, h); e != nil {
-			want := showsKind[e.Kind][0]
+			want := e.Shows()[0]
 			found = append(found, decode.Quantity.At(h.FieldAt("limit"), "limit: %s shows nothing of %s, which is of kind %s", h.Limit, e.ID, e.Kind).
-				WithMend("write %s, such as %s", want.Named(), provingLimit[want]).See(e.At, "the energy is here"))
+				WithMend("write %s, such as %s", want.InWords(), provingLimit[want]).See(e.At, "the energy is here"))
 		}
 	}
 	return found
@@ -46,11 +35,7 @@ func unshown(m *model.Manual, h *model.Hold) *model.Energy {
 			continue
 		}
 		e, is := thing.(*model.Energy)
-		dimensions := []quantity.Dimension(nil)
-		if is {
-			dimensions = showsKind[e.Kind]
-		}
-		if !is || e.Lost("kind") || dimensions == nil || slices.Contains(dimensions, h.Limit.Unit.Dimension()) {
+		if !is || e.Lost("kind") || e.ShownIn(h.Limit.Unit.Dimension()) {
 			return nil
 		}
 		dark = e

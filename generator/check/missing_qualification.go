@@ -1,8 +1,6 @@
 package check
 
 import (
-	"fmt"
-
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 )
@@ -39,7 +37,7 @@ func runMissingQualification(c *Context, p *model.Procedure) []finding.Finding {
 // demand is a role that someone must hold, and who asks for it.
 type demand struct {
 	role model.Ref[model.Role]
-	says string
+	says finding.Words
 }
 
 // demandsOf are the roles that a link asks for.
@@ -48,14 +46,14 @@ func demandsOf(c *Context, p *model.Procedure, link *model.Link) []demand {
 	ask := func(by model.Named, roles []model.Ref[model.Role]) {
 		for _, r := range roles {
 			if r.To != nil {
-				list = append(list, demand{r, fmt.Sprintf("%s is for people with the role %s", by.Label(), r.ID)})
+				list = append(list, demand{r, finding.Say("%s is for people with the role %s", by.Label(), r.ID)})
 			}
 		}
 	}
 	switch to := link.To.(type) {
 	case *model.Role:
 		ref := model.Ref[model.Role]{ID: to.ID, At: to.At, To: to}
-		return []demand{{ref, fmt.Sprintf("%s does this", to.Label())}}
+		return []demand{{ref, finding.Say("%s does this", to.Label())}}
 	case *model.Procedure:
 		if link.Kind.Act == model.Call && !to.Broken {
 			ask(to, to.Needs)

@@ -2,7 +2,6 @@ package check
 
 import (
 	"regexp"
-	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
@@ -18,14 +17,11 @@ var notAStep = finding.Rule{
 	Mend:  "Write it as a numbered step: 1. and a space at the margin. Where the thing is only mentioned, link it with part:, fastener:, energy:, fluid: or setting:.",
 }
 
-// ofAStep are the kinds that mean something in a step only, besides acts.
-var ofAStep = []string{"hold", "on", "why", "each", "between", "if-not", "if", "again", "optional"}
-
 func runNotAStep(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	for b := range outsideSteps(p) {
 		for _, link := range b.Links {
-			if link.Kind.Act == model.NoAct && !slices.Contains(ofAStep, link.Kind.Name) {
+			if link.Kind.Act == model.NoAct && !link.Kind.InStep {
 				continue
 			}
 			found = append(found, notAStep.At(link.At, "%s: stands outside the numbered steps: it is shown, and does nothing", link.Kind.Name).
@@ -41,21 +37,21 @@ func runNotAStep(_ *Context, p *model.Procedure) []finding.Finding {
 var numberedByHand = regexp.MustCompile(`^(?i:(?:step|paso|stage)\s+\d+\s*[.:)–-]?|\d+\s*[–:-]|[a-z]\))\s*`)
 
 // stepMend says how to make a step of a block.
-func stepMend(b *model.Block, link *model.Link) string {
+func stepMend(b *model.Block, link *model.Link) finding.Words {
 	plain := strings.TrimSpace(b.Plain)
 	switch by := strings.TrimSpace(numberedByHand.FindString(plain)); {
 	case !b.Para:
-		return "number the list: start its lines with 1. and not with -"
+		return finding.Say("number the list: start its lines with 1. and not with -")
 	case by != "":
-		return "write 1. at the margin in place of " + by + "; the numbers that people read are made by the page"
+		return finding.Say("write 1. at the margin in place of %s; the numbers that people read are made by the page", by)
 	}
 	if link.Is(model.LinkOn) || link.Is(model.LinkWhy) {
-		return "begin the paragraph in the column of its step's words: three spaces in, behind 10. and more four"
+		return finding.Say("begin the paragraph in the column of its step's words: three spaces in, behind 10. and more four")
 	}
 	if word := mentionOf(link); word != "" {
-		return "write it as a step, 1. at the margin, or as a mention, " + word + ":" + link.ID
+		return finding.Say("write it as a step, 1. at the margin, or as a mention, %s:%s", word, link.ID)
 	}
-	return "write it as a step, with 1. at the margin, under the phase that it belongs to"
+	return finding.Say("write it as a step, with 1. at the margin, under the phase that it belongs to")
 }
 
 // mentionOf is the kind that only mentions what a link acts on, or "".

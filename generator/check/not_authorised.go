@@ -56,8 +56,8 @@ func issuers(c *Context) []finding.Finding {
 			continue
 		}
 		for _, f := range []*finding.Finding{
-			judgeIssuer(c, &r, "checked", r.Checked, r.CheckedAt, rule.Checked),
-			judgeIssuer(c, &r, "approved", r.Approved, r.ApprovedAt, rule.Approved),
+			judgeIssuer(c, &r, &checking, r.Checked, r.CheckedAt, rule.Checked),
+			judgeIssuer(c, &r, &approving, r.Approved, r.ApprovedAt, rule.Approved),
 		} {
 			if f != nil {
 				f.Aside = true
@@ -68,17 +68,37 @@ func issuers(c *Context) []finding.Finding {
 	return found
 }
 
+// issuing is what is told of one of the cells that say who may issue.
+type issuing struct{ nobody, name, unknown, unfit, again finding.Words }
+
+var (
+	checking = issuing{
+		nobody:  finding.Say("revision %s of %s was checked by nobody, and shop.yaml asks who"),
+		name:    finding.Say("have it checked, and issue it again with --checked WHO"),
+		unknown: finding.Say("%s, who checked this, is not in readings/people.csv"),
+		unfit:   finding.Say("%s held no role on %s with which one has checked"),
+		again:   finding.Say("have it checked by someone who holds one of the roles in issue: of shop.yaml, and issue it again"),
+	}
+	approving = issuing{
+		nobody:  finding.Say("revision %s of %s was approved by nobody, and shop.yaml asks who"),
+		name:    finding.Say("have it approved, and issue it again with --approved WHO"),
+		unknown: finding.Say("%s, who approved this, is not in readings/people.csv"),
+		unfit:   finding.Say("%s held no role on %s with which one has approved"),
+		again:   finding.Say("have it approved by someone who holds one of the roles in issue: of shop.yaml, and issue it again"),
+	}
+)
+
 // judgeIssuer judges one cell of a revision; one of the roles suffices.
-func judgeIssuer(c *Context, r *model.Revision, what, who string, at position.Pos, roles []model.Ref[model.Role]) *finding.Finding {
+func judgeIssuer(c *Context, r *model.Revision, say *issuing, who string, at position.Pos, roles []model.Ref[model.Role]) *finding.Finding {
 	var f finding.Finding
 	switch c.staff().IssuerFault(who, roles, r.Date) {
 	case "":
 		return nil
 	case training.NobodyNamed:
-		f = decode.MissingField.At(at, "revision %s of %s was %s by nobody, and shop.yaml asks who", r.Number, r.Procedure.ID, what).
-			WithMend("have it %s, and issue it again with --%s WHO", what, what)
+		f = decode.MissingField.At(at, say.nobody.Template, r.Number, r.Procedure.ID).
+			WithMend("%s", say.name)
 	case training.NotKnown:
-		f = bind.UnknownPerson.At(at, "%s, who %s this, is not in readings/people.csv", who, what)
+		f = bind.UnknownPerson.At(at, say.unknown.Template, who)
 		var ids []string
 		for _, p := range c.Manual.People {
 			ids = append(ids, p.ID)
@@ -88,8 +108,8 @@ func judgeIssuer(c *Context, r *model.Revision, what, who string, at position.Po
 		}
 	default:
 		i := slices.IndexFunc(c.Manual.People, func(p *model.Person) bool { return p.ID == who })
-		f = notAuthorised.At(at, "%s held no role on %s with which one has %s", c.Manual.People[i].Label(), r.Date, what).
-			WithMend("have it %s by someone who holds one of the roles in issue: of shop.yaml, and issue it again", what)
+		f = notAuthorised.At(at, say.unfit.Template, c.Manual.People[i].Label(), r.Date).
+			WithMend("%s", say.again)
 	}
 	return &f
 }

@@ -28,7 +28,8 @@ func runNotQualified(c *Context) []finding.Finding {
 			continue
 		}
 		fit := c.staff().Fitness(j)
-		for _, mark := range fit.Marks(&language.Default().Readings.Marks) {
+		for i := range fit.Marks(&language.Default().Readings.Marks) {
+			mark := finding.Spoken(func(lang string) string { return fit.Marks(&language.Of(lang).Readings.Marks)[i] })
 			found = append(found, notQualified.At(j.WorkerAt, "%s", mark).
 				WithMend("look the job over with somebody who is qualified; baybinder readings audit records/%s.json shows it whole", j.Name))
 		}

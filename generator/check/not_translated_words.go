@@ -1,7 +1,6 @@
 package check
 
 import (
-	"cmp"
 	"slices"
 	"strings"
 
@@ -42,7 +41,7 @@ func (e *printedEntry) untold(m *model.Manual, language string) []finding.Findin
 	if len(missing) == 0 {
 		return nil
 	}
-	f := notTranslated.At(e.at, "%s is printed on pages in %s and not translated: %s", cmp.Or(e.id, "the shop"), language, strings.Join(missing, ", "))
+	f := notTranslated.At(e.at, "%s is printed on pages in %s and not translated: %s", e.label(), language, strings.Join(missing, ", "))
 	f.Level = finding.Advice
 	switch e.register {
 	case "shop":
@@ -53,6 +52,13 @@ func (e *printedEntry) untold(m *model.Manual, language string) []finding.Findin
 		f = f.WithMend("write in %s.%s.yaml: %s: { %s: … }; until then the page shows it as it is, marked", e.register, language, e.id, missing[0])
 	}
 	return []finding.Finding{f}
+}
+
+func (e *printedEntry) label() finding.Words {
+	if e.id == "" {
+		return finding.Say("the shop")
+	}
+	return finding.Say("%s", e.id)
 }
 
 // printout is the entries that the pages of one language print, in the order in

@@ -17,17 +17,17 @@ var notYet = finding.Rule{
 
 func runNotYet(c *Context) []finding.Finding {
 	var found []finding.Finding
-	look := func(at position.Pos, day model.Date, what string) {
+	look := func(at position.Pos, day model.Date, say finding.Words) {
 		if c.Today.Before(day) {
-			found = append(found, notYet.At(at, "this %s is dated %s, and today is %s: it does not count yet", what, day, c.Today).
+			found = append(found, notYet.At(at, say.Template, day, c.Today).
 				WithMend("correct the date"))
 		}
 	}
 	for i := range c.Manual.Record {
-		look(c.Manual.Record[i].At, c.Manual.Record[i].Date, "record")
+		look(c.Manual.Record[i].At, c.Manual.Record[i].Date, finding.Say("this record is dated %s, and today is %s: it does not count yet"))
 	}
 	for i := range c.Manual.Revisions {
-		look(c.Manual.Revisions[i].At, c.Manual.Revisions[i].Date, "revision")
+		look(c.Manual.Revisions[i].At, c.Manual.Revisions[i].Date, finding.Say("this revision is dated %s, and today is %s: it does not count yet"))
 	}
 	return found
 }

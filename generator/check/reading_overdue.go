@@ -34,19 +34,20 @@ func runReadingOverdue(c *Context) []finding.Finding {
 	}
 	var found []finding.Finding
 	for k, list := range late {
-		var names []string
+		var ids []string
 		for _, s := range list {
-			names = append(names, s.Reading.Procedure.ID)
+			ids = append(ids, s.Reading.Procedure.ID)
 		}
-		if len(names) > 3 {
-			names = append(names[:3], "and more")
-		}
-		this := "this"
+		say := finding.Say("%s was to have read this by %s: %s")
 		if k.again {
-			this = "this again"
+			say = finding.Say("%s was to have read this again by %s: %s")
 		}
-		found = append(found, readingOverdue.At(k.at, "%s was to have read %s by %s: %s", list[0].Person.Label(), this, k.by, strings.Join(names, ", ")).
-			WithMend("have it read, then: baybinder readings record %s %s read", list[0].Person.ID, names[0]))
+		names := finding.Say("%s", strings.Join(ids[:min(len(ids), 3)], ", "))
+		if len(ids) > 3 {
+			names = finding.Say("%s, and more", names)
+		}
+		found = append(found, readingOverdue.At(k.at, say.Template, list[0].Person.Label(), k.by, names).
+			WithMend("have it read, then: baybinder readings record %s %s read", list[0].Person.ID, ids[0]))
 	}
 	return found
 }

@@ -1,8 +1,6 @@
 package check
 
 import (
-	"strings"
-
 	"baybinder/generator/base/finding"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
@@ -22,9 +20,9 @@ func runReadingStale(c *Context) []finding.Finding {
 	}
 	staff := c.staff()
 	items := staff.Items()
-	changed := map[stale]string{}
+	changed := map[stale]finding.Words{}
 	for _, change := range staff.Changes(items) {
-		changed[stale{change.Procedure, change.Print}] = inShort(change.Steps)
+		changed[stale{change.Procedure, change.Print}] = inShort(&change)
 	}
 	var found []finding.Finding
 	for _, i := range items {
@@ -46,12 +44,9 @@ type stale struct {
 }
 
 // inShort is ": what changed", where that is known.
-func inShort(steps []string) string {
-	if len(steps) == 0 {
-		return ""
+func inShort(c *training.Change) finding.Words {
+	if len(c.Steps) == 0 {
+		return finding.Words{}
 	}
-	if len(steps) > shownChanges {
-		steps = append(steps[:shownChanges:shownChanges], "and more")
-	}
-	return ": " + strings.TrimRight(strings.Join(steps, "; "), ".")
+	return finding.Say(": %s", firstOf(c.In))
 }

@@ -98,11 +98,11 @@ func sameSet(a, b []string) bool {
 	return slices.Equal(slices.Sorted(slices.Values(a)), slices.Sorted(slices.Values(b)))
 }
 
-func orNone(list []string) string {
+func orNone(list []string) finding.Words {
 	if len(list) == 0 {
-		return "none"
+		return finding.Say("none")
 	}
-	return strings.Join(list, ", ")
+	return finding.Say("%s", strings.Join(list, ", "))
 }
 
 // otherSteps judges the steps and holds of a job that was done with what

@@ -92,14 +92,14 @@ func otherNumber(v model.JobReading) bool {
 
 func decimal(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
 
-func limitText(low, high *float64) string {
+func limitText(low, high *float64) finding.Words {
 	switch {
 	case low == nil && high == nil:
-		return "none"
+		return finding.Say("none")
 	case low == nil:
-		return "at most " + decimal(*high)
+		return finding.Say("at most %s", decimal(*high))
 	case high == nil:
-		return "at least " + decimal(*low)
+		return finding.Say("at least %s", decimal(*low))
 	}
-	return decimal(*low) + " to " + decimal(*high)
+	return finding.Say("%s to %s", decimal(*low), decimal(*high))
 }

@@ -25,7 +25,7 @@ func runSupplyUnit(c *Context) []finding.Finding {
 		for _, f := range m.Fluids {
 			if want, ok := dimensionOf(f.Supply.To); ok && f.Capacity.Unit != quantity.Bare && !f.Capacity.Fits(want) {
 				found = append(found, decode.Quantity.At(f.FieldAt("capacity"), "the capacity of %s is %s, and %s is counted in %s", f.ID, f.Capacity, f.Supply.ID, f.Supply.To.Unit).
-					WithMend("write %s, such as %s", want.Named(), want.Example()).See(f.Supply.To.At, "the supply is here"))
+					WithMend("write %s, such as %s", want.InWords(), want.Example()).See(f.Supply.To.At, "the supply is here"))
 			}
 		}
 	}

@@ -17,7 +17,8 @@ import (
 
 // Manuals of other trades: a press, a steam boiler, a goods lift, a battery
 // rack, a wheel, a cooling compressor, a milling machine, an autoclave, a dosing
-// pump, a belt conveyor. Each is right by the format, and nothing is found in
+// pump, a belt conveyor, a bakery oven, an escalator, a printing press and what
+// else is in the folder, in English, Spanish and German. Each is right by the format, and nothing is found in
 // it. Each is then spoiled in one place at a time, as who writes it might, and
 // what is wrong by that is found, once, where it is wrong.
 func TestManualsOfOtherTrades(t *testing.T) {
@@ -52,7 +53,9 @@ func TestASlipInALinkIsToldAlone(t *testing.T) {
 				if !strings.HasPrefix(path, "procedures/") {
 					continue
 				}
-				for _, at := range slips(text) {
+				all := slips(text)
+				for i := 0; i < len(all); i += 1 + len(all)/mostSlips {
+					at := all[i]
 					found := sound(changed(files, path, text[:at]+"x"+text[at:]))
 					if len(found) != 1 || !strings.HasSuffix(found[0], " unknown-kind") && !strings.HasSuffix(found[0], " unknown-reference") {
 						t.Errorf("%s: x before %q:\n%s", path, text[at:min(len(text), at+30)], strings.Join(found, "\n"))
@@ -62,6 +65,10 @@ func TestASlipInALinkIsToldAlone(t *testing.T) {
 		})
 	}
 }
+
+// mostSlips is in how many places of a procedure a slip is made, about: each is a
+// check of the whole manual.
+const mostSlips = 30
 
 // slips are the places before the last letter of a link's kind, and of what it
 // names.

@@ -23,17 +23,17 @@ func runTranslationDiffers(c *Context, p *model.Procedure) []finding.Finding {
 	}
 	t := &comparison{c: c, original: original, p: p}
 	for _, phase := range p.Phases[min(len(p.Phases), len(original.Phases)):] {
-		t.add(phase.At, original.At, "the original has no phase here", "take the phase out, or write it in the original too")
+		t.add(phase.At, original.At, finding.Say("the original has no phase here"), finding.Say("take the phase out, or write it in the original too"))
 	}
 	steps := paired(original, p)
 	for _, s := range steps.added {
-		t.add(s.At, original.At, "the original has no step "+s.Number, "take the step out, or write it in the original too")
+		t.add(s.At, original.At, finding.Say("the original has no step %s", s.Number), finding.Say("take the step out, or write it in the original too"))
 	}
 	for i, phase := range p.Phases[:min(len(p.Phases), len(original.Phases))] {
-		t.texts(phase.At, original.Phases[i].At, "this phase's first paragraph", leadOf(original.Phases[i]), leadOf(phase))
+		t.texts(phase.At, original.Phases[i].At, finding.Say("this phase's first paragraph"), leadOf(original.Phases[i]), leadOf(phase))
 	}
 	for _, pair := range steps.both {
-		t.texts(pair[1].At, pair[0].At, "step "+pair[1].Number, pair[0].Blocks, pair[1].Blocks)
+		t.texts(pair[1].At, pair[0].At, finding.Say("step %s", pair[1].Number), pair[0].Blocks, pair[1].Blocks)
 	}
 	t.frontMatter()
 	return t.found
@@ -46,9 +46,11 @@ type comparison struct {
 	found       []finding.Finding
 }
 
-func (t *comparison) add(at, there position.Pos, message, mend string) {
+func (t *comparison) add(at, there position.Pos, message, mend finding.Words) {
 	t.found = append(t.found, translationDiffers.At(at, "%s", message).WithMend("%s", mend).See(there, "the original is here"))
 }
+
+var takeOut = finding.Say("take it out, or write it in the original too")
 
 func leadOf(p *model.Phase) []model.Block {
 	if p.Lead == nil {
@@ -59,32 +61,35 @@ func leadOf(p *model.Phase) []model.Block {
 
 // texts compares the links and the figures of a step or of a phase's lead. A link
 // that could not be read may be any that the other side has.
-func (t *comparison) texts(at, there position.Pos, what string, original, here []model.Block) {
+func (t *comparison) texts(at, there position.Pos, what finding.Words, original, here []model.Block) {
 	want, unread := addresses(original)
 	have, unreadHere := addresses(here)
 	if lacks := less(want, have); len(lacks) > unreadHere {
-		t.add(at, there, what+" lacks a link of the original: "+strings.Join(lacks, ", "), "write it where the original has it: [words]("+lacks[0]+")")
+		t.add(at, there, finding.Say("%s lacks a link of the original: %s", what, strings.Join(lacks, ", ")), finding.Say("write it where the original has it: [words](%s)", lacks[0]))
 	}
 	if more := less(have, want); len(more) > unread {
-		t.add(at, there, what+" has a link that the original has not: "+strings.Join(more, ", "), "take it out, or write it in the original too")
+		t.add(at, there, finding.Say("%s has a link that the original has not: %s", what, strings.Join(more, ", ")), takeOut)
 	}
 	free := wordless(original, here)
 	a, b := figures(t.c.Manual.Shop.Language, said(original, free)), figures(t.p.Language, said(here, free))
-	if words := otherFigures(a, b); words != "" {
-		t.add(at, there, what+" has other figures than the original: "+words, "write the figures of the original")
+	if words := otherFigures(a, b); !words.IsZero() {
+		t.add(at, there, finding.Say("%s has other figures than the original: %s", what, words), finding.Say("write the figures of the original"))
 	}
 }
 
-// otherFigures says which figures stand on one side only; "" where none does.
-func otherFigures(original, here []string) string {
-	var out []string
-	if lost := less(original, here); len(lost) > 0 {
-		out = append(out, strings.Join(lost, " ")+" is missing")
+// otherFigures says which figures stand on one side only; no words where none
+// does.
+func otherFigures(original, here []string) finding.Words {
+	lost, more := strings.Join(less(original, here), " "), strings.Join(less(here, original), " ")
+	switch {
+	case lost != "" && more != "":
+		return finding.Say("%s is missing; %s is new", lost, more)
+	case lost != "":
+		return finding.Say("%s is missing", lost)
+	case more != "":
+		return finding.Say("%s is new", more)
 	}
-	if more := less(here, original); len(more) > 0 {
-		out = append(out, strings.Join(more, " ")+" is new")
-	}
-	return strings.Join(out, "; ")
+	return finding.Words{}
 }
 
 // frontMatter: a translation's front matter needs its texts only. A list that
@@ -102,15 +107,23 @@ func (t *comparison) frontMatter() {
 	}
 	for _, l := range lists {
 		if len(l.have) > 0 && !slices.Equal(l.have, l.want) {
-			t.add(p.At, o.At, l.name+": is not the original's", "take "+l.name+": out of the translation: the original's counts")
+			t.add(p.At, o.At, notTheOriginals(l.name), takeListOut(l.name))
 		}
 	}
 	if p.People > 1 && p.People != o.People {
-		t.add(p.At, o.At, "people: is not the original's", "take people: out of the translation: the original's counts")
+		t.add(p.At, o.At, notTheOriginals("people"), takeListOut("people"))
 	}
 	for _, use := range p.Hazards {
 		t.hazard(&use)
 	}
+}
+
+func notTheOriginals(field string) finding.Words {
+	return finding.Say("%s: is not the original's", field)
+}
+
+func takeListOut(field string) finding.Words {
+	return finding.Say("take %s: out of the translation: the original's counts", field)
 }
 
 // hazard compares a hazard of the front matter: only its texts may be other.
@@ -120,7 +133,7 @@ func (t *comparison) hazard(use *model.HazardUse) {
 	}
 	i := slices.IndexFunc(t.original.Hazards, func(o model.HazardUse) bool { return o.To == use.To })
 	if i < 0 {
-		t.add(use.At, t.original.At, "the original does not meet "+use.ID, "take it out")
+		t.add(use.At, t.original.At, finding.Say("the original does not meet %s", use.ID), finding.Say("take it out"))
 		return
 	}
 	if use.Over == nil {
@@ -128,15 +141,16 @@ func (t *comparison) hazard(use *model.HazardUse) {
 	}
 	over := t.original.Hazards[i].Over
 	if over == nil {
-		t.add(use.At, t.original.Hazards[i].At, "the original says nothing of "+use.ID+" but what the register says", "translate it in register/hazards."+t.p.Language+".yaml")
+		t.add(use.At, t.original.Hazards[i].At, finding.Say("the original says nothing of %s but what the register says", use.ID),
+			finding.Say("translate it in register/hazards.%s.yaml", t.p.Language))
 		return
 	}
 	if use.Over.Harm != "" && use.Over.Harm != over.Harm || use.Over.Happens != "" && use.Over.Happens != over.Happens {
-		t.add(use.At, t.original.Hazards[i].At, "harm and happens are the original's", "take them out of the translation")
+		t.add(use.At, t.original.Hazards[i].At, finding.Say("harm and happens are the original's"), finding.Say("take them out of the translation"))
 	}
 	for _, text := range use.Over.Texts() {
-		if why := t.c.differs(t.p.Language, over.Texts(), text.Field, text.Words, nil); why != "" {
-			t.add(use.At, t.original.Hazards[i].At, use.ID+", "+why, "write what the original says, and no more")
+		if why := t.c.differs(t.p.Language, over.Texts(), text.Field, text.Words, nil); !why.IsZero() {
+			t.add(use.At, t.original.Hazards[i].At, finding.Say("%s, %s", use.ID, why), finding.Say("write what the original says, and no more"))
 		}
 	}
 }
@@ -148,7 +162,7 @@ func runWordsDiffer(c *Context) []finding.Finding {
 		w := &c.Manual.Words[i]
 		texts, at := c.registered(w)
 		for _, t := range texts {
-			if why := c.differs(w.Language, texts, t.Field, w.Texts[t.Field], w.Keys[t.Field]); why != "" {
+			if why := c.differs(w.Language, texts, t.Field, w.Texts[t.Field], w.Keys[t.Field]); !why.IsZero() {
 				found = append(found, translationDiffers.At(w.At, "%s, %s", w.ID, why).WithMend("write what the register says, and no more").See(at, "the register's entry is here"))
 			}
 		}
@@ -175,24 +189,24 @@ func (c *Context) registered(w *model.Words) ([]model.Text, position.Pos) {
 	return nil, position.Pos{}
 }
 
-// differs says what is other in a translated field; "" where nothing is, or
+// differs says what is other in a translated field; no words where nothing is, or
 // where the field is not translated.
-func (c *Context) differs(language string, texts []model.Text, field string, words, keys []string) string {
+func (c *Context) differs(language string, texts []model.Text, field string, words, keys []string) finding.Words {
 	i := slices.IndexFunc(texts, func(t model.Text) bool { return t.Field == field })
 	if len(words) == 0 || i < 0 {
-		return ""
+		return finding.Words{}
 	}
 	t := texts[i]
 	if len(words) != len(t.Words) {
-		return field + ": has another number of lines"
+		return finding.Say("%s: has another number of lines", field)
 	}
 	if t.Keys != nil && !slices.Equal(sortedOf(t.Keys), sortedOf(keys)) {
-		return field + ": has other answers: " + strings.Join(t.Keys, ", ") + " must stand there"
+		return finding.Say("%s: has other answers: %s must stand there", field, strings.Join(t.Keys, ", "))
 	}
-	if other := otherFigures(figures(c.Manual.Shop.Language, t.Words), figures(language, words)); other != "" {
-		return field + ": has other figures: " + other
+	if other := otherFigures(figures(c.Manual.Shop.Language, t.Words), figures(language, words)); !other.IsZero() {
+		return finding.Say("%s: has other figures: %s", field, other)
 	}
-	return ""
+	return finding.Words{}
 }
 
 func sortedOf(list []string) []string { return slices.Sorted(slices.Values(list)) }

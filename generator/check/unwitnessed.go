@@ -33,7 +33,7 @@ func runUnwitnessed(c *Context) []finding.Finding {
 		if r.Act != "performed" || c.Today.Before(r.Date) || !lacking[deed{r.Person.To, r.Procedure.To}] {
 			continue
 		}
-		if why := staff.UncountedByAll(r); why != "" {
+		if why := staff.UncountedByAll(r); !why.IsZero() {
 			found = append(found, unwitnessed.At(r.ByAt, "what %s performed on %s does not count: %s", r.Person.To.Label(), r.Date, why).
 				WithMend("have %s performed again under the eye of an assessor, then: baybinder readings record %s %s performed --by WHO", r.Procedure.To.ID, r.Person.ID, r.Procedure.To.ID))
 		}

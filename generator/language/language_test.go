@@ -202,7 +202,7 @@ func TestEveryFolderWithALanguageIsListed(t *testing.T) {
 // neverSaid are the acts for which no word is looked for: their words say too
 // many other things (comprobar and prüfen are said of far more than prove), or, as
 // with a mark, what is done by them is seen.
-var neverSaid = strings.Fields("prove test-live mark renew alter reset dry reverse do")
+var neverSaid = strings.Fields("test-live mark renew alter reset dry reverse do")
 
 func TestEveryActHasAVerb(t *testing.T) {
 	for _, k := range model.Kinds {

@@ -110,6 +110,25 @@ type Energy struct {
 	Pressure quantity.Quantity `yaml:"-"` // the greatest of Pressures
 }
 
+// shows are the dimensions in which a kind of energy can be measured; of a kind
+// that is not here, any.
+var shows = map[string][]quantity.Dimension{
+	"electric": {quantity.Voltage, quantity.Current, quantity.Resistance, quantity.Capacitance, quantity.Power, quantity.Frequency},
+	"pressure": {quantity.Pressure},
+	"vacuum":   {quantity.Pressure},
+	"heat":     {quantity.Temperature},
+}
+
+// Shows are the dimensions in which the energy can be measured; nil where any will
+// do.
+func (e *Energy) Shows() []quantity.Dimension { return shows[e.Kind] }
+
+// ShownIn says that a measurement in a dimension says anything of the energy.
+func (e *Energy) ShownIn(d quantity.Dimension) bool {
+	list := e.Shows()
+	return list == nil || slices.Contains(list, d)
+}
+
 // Stored says whether energy stays behind, how fast it goes, and how much of a
 // pressure comes out. A maker's waiting time counts beside what is computed, the longer of both. Of an accumulator the gas fills its volume when the fluid
 // is out, and has the precharge then.
@@ -183,7 +202,7 @@ type Fastener struct {
 	AcrossFlats quantity.Quantity   `yaml:"across-flats" dim:"length" doc:"the size of the tool"`
 	Drive       string              `yaml:"drive" doc:"for heads that are not hexagons: hex 6 mm, T30"`
 	Torque      quantity.Limit      `yaml:"torque" dim:"torque" word:"hand" sets:"ByHand" doc:"to what it is tightened; hand for no more than by hand"`
-	Stages      []quantity.Quantity `yaml:"stages" doc:"torques and angles, one after another"`
+	Stages      []quantity.Quantity `yaml:"stages" like:"60 N·m" doc:"torques and angles, one after another"`
 	Condition   string              `yaml:"condition" one:"dry zinc lubricated" doc:"of the thread; dry where none is written"`
 	Lubricant   string              `yaml:"lubricant" doc:"what goes on the thread"`
 	Sequence    []string            `yaml:"sequence,many" doc:"star, spiral, or the order itself"`
@@ -202,7 +221,7 @@ type Fastener struct {
 type Fluid struct {
 	Thing    `yaml:",inline"`
 	Supply   Ref[Supply]       `yaml:"supply" doc:"what is filled in"`
-	Capacity quantity.Quantity `yaml:"capacity" doc:"how much it holds"`
+	Capacity quantity.Quantity `yaml:"capacity" like:"4.5 L" doc:"how much it holds"`
 	Bleed    bool              `yaml:"bleed" word:"live" sets:"BledLive" doc:"whether air must be let out after it was open; live where that is done with its energy on"`
 	NeededBy []Ref[Energy]     `yaml:"needed-by" doc:"energies that must not come back while it is low"`
 	OnlyWith Condition         `yaml:"only-with" doc:"the option without which a unit does not have it; \"!option\" for units without"`

@@ -126,7 +126,7 @@ type Hold struct {
 	Places   []string          `yaml:"at" doc:"the places, one blank each"`
 	Limit    quantity.Limit    `yaml:"limit" asked:"measure" doc:"what it must be"`
 	Near     quantity.Limit    `yaml:"near" doc:"a part of the limit: a reading in it passes, and is shown as near the limit"`
-	AgainIn  quantity.Quantity `yaml:"again-in" doc:"how soon it is measured again after a reading near the limit"`
+	AgainIn  quantity.Quantity `yaml:"again-in" like:"3 months" doc:"how soon it is measured again after a reading near the limit"`
 	With     Ref[Tool]         `yaml:"with" doc:"the tool"`
 	ProvedOn Ref[Tool]         `yaml:"proved-on" doc:"what the tester is proved on before and after"`
 	IfNot    string            `yaml:"if-not" doc:"what to do where it is not so"`

@@ -31,6 +31,17 @@ func (r Run) Name() string {
 	return name
 }
 
+// Value is what an attribute of a mark says; "" where the mark has none of that
+// name.
+func (r Run) Value(attribute string) string {
+	if !r.Mark {
+		return ""
+	}
+	_, rest, _ := strings.Cut(r.Markup, " "+attribute+`="`)
+	value, _, _ := strings.Cut(rest, `"`)
+	return html.UnescapeString(value)
+}
+
 // Emphasis says that a mark changes how words look and parts none.
 func (r Run) Emphasis() bool {
 	switch strings.TrimPrefix(r.Name(), "/") {

@@ -9,17 +9,17 @@ func (l *Link) Supplies() []*Supply {
 	if l.Bad {
 		return nil
 	}
+	if s, is := l.To.(*Supply); is {
+		return read(s)
+	}
+	if !l.Kind.Spills {
+		return nil
+	}
 	switch to := l.To.(type) {
-	case *Supply:
-		return read(to)
 	case *Fluid:
-		if l.Kind.Act == Fill || l.Kind.Act == Drain || l.Kind.Act == Bleed {
-			return inCircuit(to)
-		}
+		return inCircuit(to)
 	case *Part:
-		if l.Kind.Act == Remove || l.Kind.Act == Renew {
-			return carried(to)
-		}
+		return carried(to)
 	}
 	return nil
 }

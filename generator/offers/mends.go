@@ -49,7 +49,7 @@ func (b *Bench) Mends(f finding.Finding) []Mend {
 func (b *Bench) leaves(p *model.Procedure) []Mend {
 	opens := slices.ContainsFunc(p.Steps, func(s *model.Step) bool {
 		return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
-			return slices.Contains([]model.Act{model.Restore, model.Remove, model.Renew, model.Loosen, model.Drain, model.Call}, l.Kind.Act)
+			return l.Kind.Opens || slices.Contains([]model.Act{model.Restore, model.Drain, model.Call}, l.Kind.Act)
 		})
 	})
 	if opens {

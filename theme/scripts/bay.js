@@ -3,7 +3,7 @@
 // The page of a procedure at the bay: the job, the strip, and all that follows
 // from a tick. Without this script the page reads the same, with squares.
 (function (bay) {
-  const { make, button, fill } = bay;
+  const { make, button, fill, put } = bay;
 
   class Page {
     constructor(root) {
@@ -28,7 +28,7 @@
       this.worker.addEventListener('change', () => this.meetPerson());
       this.short = button(w.ShortView, () => this.toggleShort(), { 'aria-pressed': 'false' });
       this.strip = make('details', { class: 'job-strip' }, make('summary', {}, make('span', { class: 'count' }, this.count = make('span', {}), this.more = make('small', {})), ' ', this.clock = make('span', { class: 'next' })));
-      this.store = new bay.Store(this.shop, this.procedure, { say: (word) => this.say(word), taken: (job) => this.taken(job), fits: (job) => this.fits(job) });
+      this.store = new bay.Store(this.shop, this.procedure, { say: (words) => this.say(words), taken: (job) => this.taken(job), fits: (job) => this.fits(job) });
       this.job = bay.newJob(this);
       this.chooser = new bay.Chooser(this);
       this.calledFrom = make('p', { class: 'called-from', hidden: true });
@@ -36,7 +36,8 @@
       this.opener = bay.opener(this);
       root.append(this.chooser.panel, this.calledFrom, this.choice,
         make('p', { class: 'start' }, make('label', { for: 'worker' }, w.WhoWorks), ' ', this.worker, ' ', this.go), this.opener, this.live);
-      this.close = make('section', { class: 'job-end' }, make('p', { class: 'presses' }, button(w.SaveRecord, () => bay.saveRecord(this)), button(w.PrintSummary, () => bay.printSummary(this)),
+      this.save = button(w.SaveRecord, () => this.ended());
+      this.close = make('section', { class: 'job-end' }, make('p', { class: 'presses' }, this.save, button(w.PrintSummary, () => bay.printSummary(this)),
         make('button', { type: 'button', class: 'quiet', click: () => this.startAgain() }, w.StartAgain)));
       document.querySelector('section.end').before(this.close);
       root.after(make('div', { class: 'at-hand' }, this.trouble, this.notice, this.strip)); // it stays in sight, wherever the hand is
@@ -49,16 +50,18 @@
       this.skipTo();
       document.body.classList.add('is-worked');
       this.chooser.open();
-      for (const a of document.querySelectorAll('.call a')) a.addEventListener('click', () => { if (!this.store.key) this.change(() => {}); }); // the job that the call belongs to is kept
+      this.arrive();
+      addEventListener('load', () => this.arrive()); // the browser goes to the address's place once more
+      for (const a of bay.calls()) a.addEventListener('click', () => { if (!this.store.key) this.change(() => {}); }); // the job that the call belongs to is kept
       setInterval(() => this.beat(), 1000);
       addEventListener('visibilitychange', () => this.beat());
       addEventListener('beforeprint', () => this.paper(true));
       addEventListener('afterprint', () => this.paper(false));
     }
 
-    say(word) {
-      this.trouble.hidden = !word;
-      this.trouble.textContent = word ? bay.words[word] : '';
+    say(words) {
+      this.trouble.hidden = !words;
+      this.trouble.textContent = words;
     }
 
     announce(words) {
@@ -119,6 +122,7 @@
         this.job.unit = unit;
       }
       this.showCall();
+      this.showCalled();
       this.meetRevision();
       this.unit.toAddress(this);
       this.watchClock();
@@ -149,11 +153,34 @@
         caller = bay.jobs(this.shop).map((x) => x.job).find((job) => job && job.started === this.from.started && job.procedure === this.from.page.split('.')[0]);
       } catch { /* the step is known from the address */ }
       if (caller && !this.job.worker) this.job.worker = caller.worker;
-      const back = this.from.page + bay.queryOf(caller ? caller.unit : this.job.unit, this.from.started) + '#' + this.from.id;
-      const link = () => make('a', { href: back }, fill(bay.words.BackToStep, this.from.step, caller && caller.title || this.from.page.split('.')[0]));
-      this.calledFrom.replaceChildren(bay.words.CalledFrom, ' ', link());
-      for (const old of document.querySelectorAll('.called-end')) old.remove();
-      document.querySelector('section.end').before(make('p', { class: 'called-end' }, link()));
+      this.back = this.from.page + bay.queryOf(caller ? caller.unit : this.job.unit, this.from.started) + '#' + this.from.id;
+      this.calledFrom.replaceChildren(bay.words.CalledFrom, ' ', this.job.unit && !this.unit.machine ? this.unit.label(this.job.unit) + ' ' : '', make('a', { href: this.back }, fill(bay.words.BackToStep, this.from.step, caller && caller.title || this.from.page.split('.')[0])));
+      this.save.textContent = fill(bay.words.SaveAndBack, this.from.step);
+    }
+
+    // showCalled says at each step that calls what was done there for this job.
+    showCalled() {
+      const w = bay.words;
+      let all = [];
+      try {
+        all = bay.jobs(this.shop).map((x) => x.job).filter((job) => job && job.from && job.from.started === this.job.started && job.from.page.split('.')[0] === this.procedure);
+      } catch { /* nothing is kept */ }
+      for (const s of this.steps) {
+        const job = s.call && all.find((x) => x.from.id === s.id), done = job ? Object.values(job.steps).filter((x) => x.state === 'done').length : 0;
+        if (job) s.called.textContent = (job.ended ? fill(w.StateDone, bay.clock(job.ended)) : fill(w.JobDone, done));
+      }
+    }
+
+    // arrive: whoever comes from a step to what it calls, or back to that step,
+    // has the step in hand under the hand.
+    arrive() {
+      if (this.current && !this.chooser.among && (this.from || location.hash === '#' + this.current.id)) this.lead(innerHeight / 2);
+    }
+
+    // ended saves the record; from what a step called it leads back to that step.
+    async ended() {
+      await bay.saveRecord(this);
+      if (this.from) location.assign(this.back);
     }
 
     typedName() {
@@ -408,7 +435,7 @@
       const by = step.tick.getBoundingClientRect().top - from;
       scrollBy({ top: Math.min(Math.max(by, low - bottom), high - top), behavior: 'instant' });
       const first = step.holds.find((h) => h.open && h.kind !== 'wait'), field = first && first.element.querySelector('input, button');
-      (field || step.tick).focus({ preventScroll: true });
+      (field || step.toCall || step.tick).focus({ preventScroll: true });
     }
 
     // clear is what of the window no strip covers.
@@ -502,6 +529,7 @@
       const w = bay.words, due = this.steps.filter((s) => s.applies && !s.waiting || s.at);
       const done = due.filter((s) => s.state === 'done').length, skipped = due.filter((s) => s.state === 'skipped').length;
       const now = [...(this.current ? [fill(w.StepNow, this.current.number)] : []), fill(w.DoneOf, done, due.length)].join(' · '), words = [];
+      if (this.from) words.push(this.title);
       if (skipped) words.push(fill(w.Skipped, skipped));
       if (this.job.gaps.length) words.push(fill(w.Gaps, this.job.gaps.length));
       words.push(...this.closeOut.counts());
@@ -536,8 +564,6 @@
     const at = words.indexOf(': ') + 1;
     return [make('b', {}, words.slice(0, at)), words.slice(at)];
   };
-
-  const put = (e, words) => { if (e.textContent !== words) e.textContent = words; };
 
   // order lists steps as they are done: the sub-steps of a step before the
   // step itself is done.

@@ -45,9 +45,10 @@
     }
 
     // begun are the open jobs of this procedure; of a page that a job called,
-    // those of that call, and of one that was opened by itself, all.
+    // those of that call, also what is done already; of one that was opened by
+    // itself, all.
     begun() {
-      return this.page.store.list().filter((x) => bay.begun(x.job) && !x.job.ended && (!this.page.from || sameCall(x.job.from, this.page.from)));
+      return this.page.store.list().filter((x) => bay.begun(x.job) && (this.page.from ? sameCall(x.job.from, this.page.from) : !x.job.ended));
     }
 
     // open settles which job is shown, by the address and by what is kept.

@@ -79,7 +79,7 @@
   // another says that two names are of two people: dots, spaces and capitals make no other.
   bay.another = (a, b) => Boolean(letters(a) && letters(b)) && letters(a) !== letters(b);
 
-  // Store reads and writes the job of a page. say(word) tells the page what is
+  // Store reads and writes the job of a page. say(words) tells the page what is
   // wrong with the store, '' that nothing is; taken(job) hands over what another
   // tab wrote, null where that tab started again; fits(job) says whether a job
   // that another tab has just begun is the one that this page would begin, or
@@ -107,7 +107,7 @@
       try {
         all = bay.jobs(this.shop).filter((x) => x.procedure === this.procedure);
       } catch {
-        this.say('NoStore');
+        this.say(bay.words.NoStore);
       }
       for (const x of all) if (!x.job) this.putAside(x.key);
       return all.filter((x) => x.job);
@@ -116,7 +116,7 @@
     // putAside keeps what could not be read: somebody may still read the ticks
     // out of it. Where there is no room it stays, and is told again.
     putAside(key) {
-      this.say('DamagedStore');
+      this.say(bay.words.DamagedStore);
       try {
         localStorage.setItem(key + ':damaged', localStorage.getItem(key));
         localStorage.removeItem(key);
@@ -189,7 +189,7 @@
         if (job.worker) localStorage.setItem('baybinder-who:' + this.shop, JSON.stringify({ name: job.worker, at: job.seen }));
         this.say('');
       } catch (e) {
-        this.say(e && e.name === 'QuotaExceededError' ? 'FullStore' : 'NoStore');
+        this.say(e && e.name === 'QuotaExceededError' ? bay.words.FullStore : bay.words.NoStore);
       }
     }
 

@@ -11,6 +11,10 @@
     }
   };
 
+  // calls are the links to what steps perform: beside each step, and in its words.
+  const bare = (a) => a.dataset.bare || a.getAttribute('href');
+  const calls = bay.calls = () => [...document.querySelectorAll('.call > a')].flatMap((a) => [...a.closest('.text').querySelectorAll('a')].filter((b) => bare(b) === bare(a)));
+
   bay.Unit = class {
     constructor(root) {
       this.names = read(root.dataset.options, {});
@@ -28,10 +32,11 @@
       return row ? { serial: String(n), options: row.options.slice() } : null;
     }
 
-    // fromAddress is the choice in the address; undefined where there is none.
+    // fromAddress is the choice in the address; undefined where there is none. A
+    // procedure for any machine keeps the unit of the job that called it.
     fromAddress() {
-      if (!this.machine) return undefined;
-      const query = new URLSearchParams(location.search);
+      const query = new URLSearchParams(location.search), serial = query.get('unit') || '';
+      if (!this.machine) return /^\d+$/.test(serial) ? { serial: serial, options: [] } : undefined;
       if (query.has('unit')) return this.bySerial(query.get('unit')) || undefined;
       if (!query.has('with')) return undefined;
       const options = query.get('with').split(',').filter((id) => id in this.names);
@@ -47,10 +52,9 @@
       try {
         history.replaceState(null, '', location.pathname + bay.queryOf(job.unit, kept, page.from) + location.hash);
       } catch { /* the address stays; the choice is kept with the job */ }
-      for (const a of document.querySelectorAll('.call a')) {
+      for (const a of calls()) {
         const step = a.closest('li.step');
-        if (!a.dataset.bare) a.dataset.bare = a.getAttribute('href');
-        const [file, place] = a.dataset.bare.split('#');
+        const [file, place] = (a.dataset.bare = bare(a)).split('#');
         a.setAttribute('href', file + bay.queryOf(job.unit, null, { page: page.file, started: job.started, id: step.id, step: step.dataset.step }) + (place ? '#' + place : ''));
       }
     }
@@ -66,6 +70,7 @@
 
     label(unit) {
       const w = bay.words;
+      if (!this.machine) return bay.fill(w.UnitShort, unit.serial);
       const options = unit.options.filter((id) => this.asked.includes(id)).map((id) => this.names[id]);
       const words = options.length ? options.join('; ') : w.NoOptions;
       return unit.serial ? bay.fill(w.UnitSerial, unit.serial, words) : bay.fill(w.UnitOptions, words);

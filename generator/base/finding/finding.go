@@ -19,11 +19,13 @@ const (
 	Advice
 )
 
-func (l Level) String() string {
+func (l Level) String() string { return l.says().String() }
+
+func (l Level) says() Words {
 	if l == Advice {
-		return "advice"
+		return Say("advice")
 	}
-	return "error"
+	return Say("error")
 }
 
 // Rule is one thing that is looked for. All that is known of it stands in its

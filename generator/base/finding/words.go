@@ -60,6 +60,13 @@ func ListOf[T any](last string, items []T) List {
 	return l
 }
 
+// Spoken is a value that says itself in a language, by its BCP 47 tag, "" for
+// English: a working, of which a language has the words elsewhere.
+type Spoken func(lang string) string
+
+// String is the value in English.
+func (s Spoken) String() string { return s("") }
+
 // Sayer is what the program has words for, such as an error.
 type Sayer interface{ Says() Words }
 
@@ -146,6 +153,8 @@ func (t *Tongue) value(v any) (any, bool) {
 		return t.say(v)
 	case List:
 		return t.list(v)
+	case Spoken:
+		return v(t.Lang), true
 	case Sayer:
 		return t.say(v.Says())
 	}

@@ -7,12 +7,14 @@ import (
 	"slices"
 	"strings"
 	"unicode/utf8"
+
+	"baybinder/generator/base/finding"
 )
 
 // Fault is what in a drawing is refused, and where: a byte offset.
 type Fault struct {
 	At  int
-	Why string
+	Why finding.Words
 }
 
 // SVG looks through a drawing (SVG 1.1 and 2) for what would run or fetch
@@ -21,7 +23,7 @@ type Fault struct {
 // itself and to pictures that it holds.
 func SVG(data []byte) *Fault {
 	if !utf8.Valid(data) {
-		return &Fault{0, "its text is not UTF-8, so it cannot be looked through"}
+		return &Fault{0, finding.Say("its text is not UTF-8, so it cannot be looked through")}
 	}
 	d := xml.NewDecoder(strings.NewReader(string(data)))
 	d.CharsetReader = sameText
@@ -33,9 +35,9 @@ func SVG(data []byte) *Fault {
 			return nil
 		}
 		if err != nil {
-			return &Fault{at, "it cannot be read as XML"}
+			return &Fault{at, finding.Say("it cannot be read as XML")}
 		}
-		if why := s.token(token); why != "" {
+		if why := s.token(token); !why.IsZero() {
 			return &Fault{at, why}
 		}
 	}
@@ -55,7 +57,7 @@ type scan struct {
 	style strings.Builder // of the style that is open: a comment parts it and not its meaning
 }
 
-func (s *scan) token(token xml.Token) string {
+func (s *scan) token(token xml.Token) finding.Words {
 	switch t := token.(type) {
 	case xml.StartElement:
 		s.open = append(s.open, t.Name)
@@ -69,7 +71,7 @@ func (s *scan) token(token xml.Token) string {
 		}
 	case xml.ProcInst:
 		if t.Target != "xml" {
-			return "it holds the processing instruction " + t.Target
+			return finding.Say("it holds the processing instruction %s", t.Target)
 		}
 	case xml.Directive:
 		return doctype(string(t))
@@ -78,19 +80,19 @@ func (s *scan) token(token xml.Token) string {
 			s.style.Write(t)
 		}
 	}
-	return ""
+	return finding.Words{}
 }
 
 // doctype lets the document types of the standard's own versions pass, which
 // drawing programs write and no browser fetches. What stands in brackets could
 // make a harmless word into anything.
-func doctype(text string) string {
+func doctype(text string) finding.Words {
 	_, ids, public := strings.Cut(text, "PUBLIC")
 	if !strings.HasPrefix(text, "DOCTYPE") || strings.ContainsAny(text, "[]") ||
 		strings.Contains(text, "SYSTEM") || public && !strings.HasPrefix(strings.TrimSpace(ids), `"-//W3C//DTD SVG 1.`) {
-		return "its document type declares entities, or is not SVG's own"
+		return finding.Say("its document type declares entities, or is not SVG's own")
 	}
-	return ""
+	return finding.Words{}
 }
 
 // draws are the elements of SVG that are let through: those of SVG 1.1 and 2
@@ -116,36 +118,36 @@ const (
 // in spaces of their own, and a browser may take a space for another than we do.
 var runs = words("script foreignobject handler listener iframe frame object embed html body form input button link base meta audio video applet svg")
 
-func element(e xml.StartElement) string {
+func element(e xml.StartElement) finding.Words {
 	switch own := e.Name.Space == svgSpace || e.Name.Space == ""; {
 	case own && !slices.Contains(draws, e.Name.Local), strings.Contains(e.Name.Local, ":"):
-		return "it holds the element " + e.Name.Local
+		return finding.Say("it holds the element %s", e.Name.Local)
 	case !own && (e.Name.Space == pageSpace || e.Name.Space == mathSpace || slices.Contains(runs, strings.ToLower(e.Name.Local))):
-		return "it holds the element " + e.Name.Local
+		return finding.Say("it holds the element %s", e.Name.Local)
 	}
 	for _, a := range e.Attr {
-		if why := attribute(e, a); why != "" {
+		if why := attribute(e, a); !why.IsZero() {
 			return why
 		}
 	}
-	return ""
+	return finding.Words{}
 }
 
-func attribute(e xml.StartElement, a xml.Attr) string {
+func attribute(e xml.StartElement, a xml.Attr) finding.Words {
 	name, value := strings.ToLower(a.Name.Local), a.Value
 	switch {
 	case a.Name.Space == "xmlns" || a.Name.Space == "" && name == "xmlns":
-		return ""
+		return finding.Words{}
 	case strings.HasPrefix(name, "on"):
-		return "its element " + e.Name.Local + " runs something: " + a.Name.Local
+		return finding.Say("its element %s runs something: %s", e.Name.Local, a.Name.Local)
 	case name == "base" && a.Name.Space != "":
-		return "it moves its references elsewhere: xml:base"
+		return finding.Say("it moves its references elsewhere: xml:base")
 	case name == "href" || name == "src":
 		return reference(e, value)
 	case name == "ping" || name == "srcset" || name == "srcdoc" || name == "action" || name == "formaction":
-		return "its element " + e.Name.Local + " leads elsewhere: " + a.Name.Local
+		return finding.Say("its element %s leads elsewhere: %s", e.Name.Local, a.Name.Local)
 	case name == "attributename" && moves(value):
-		return "its element " + e.Name.Local + " changes " + value
+		return finding.Say("its element %s changes %s", e.Name.Local, value)
 	}
 	return styled(value)
 }
@@ -162,12 +164,12 @@ func moves(attribute string) bool {
 
 // reference judges where an href leads: into the drawing, or to a picture that
 // stands in it.
-func reference(e xml.StartElement, to string) string {
+func reference(e xml.StartElement, to string) finding.Words {
 	to = strings.TrimSpace(to)
 	if to == "" || strings.HasPrefix(to, "#") || (e.Name.Local == "image" || e.Name.Local == "feImage") && held(to) {
-		return ""
+		return finding.Words{}
 	}
-	return "its element " + e.Name.Local + " leads out of the drawing"
+	return finding.Say("its element %s leads out of the drawing", e.Name.Local)
 }
 
 // held says that an address is a picture of dots, or a font, that stands in it.
@@ -187,24 +189,24 @@ var fetches = []string{"@import", "image(", "image-set(", "src(", "expression(",
 
 // styled judges a text that may be CSS: a style, or a value such as
 // fill="url(#grey)".
-func styled(text string) string {
+func styled(text string) finding.Words {
 	low := strings.ToLower(text)
 	for _, word := range fetches {
 		if strings.Contains(low, word) {
-			return "its style leads out of the drawing: " + word
+			return finding.Say("its style leads out of the drawing: %s", word)
 		}
 	}
 	if strings.Contains(low, `\`) && (strings.Contains(low, "(") || strings.Contains(low, "@")) {
-		return `its style hides a word behind \`
+		return finding.Say(`its style hides a word behind \`)
 	}
 	for {
 		_, rest, found := strings.Cut(low, "url(")
 		if !found {
-			return ""
+			return finding.Words{}
 		}
 		to := strings.TrimLeft(rest, " \t\n\r\"'")
 		if !strings.HasPrefix(to, "#") && !held(to) {
-			return "its style leads out of the drawing: url()"
+			return finding.Say("its style leads out of the drawing: url()")
 		}
 		low = rest
 	}

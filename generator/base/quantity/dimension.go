@@ -1,6 +1,10 @@
 package quantity
 
-import "strings"
+import (
+	"strings"
+
+	"baybinder/generator/base/finding"
+)
 
 // Dimension is what an amount measures.
 type Dimension uint8
@@ -86,6 +90,9 @@ func (d Dimension) Named() string {
 	}
 	return "a " + d.String()
 }
+
+// InWords is the dimension with its article, as words.
+func (d Dimension) InWords() finding.Words { return finding.Say(d.Named()) }
 
 // Example returns an amount of the dimension as it is written, "110 N·m".
 func (d Dimension) Example() string { return d.row().example }

@@ -1,10 +1,12 @@
 package quantity
 
 import (
-	"fmt"
+	"cmp"
 	"strconv"
 	"strings"
 	"unicode/utf8"
+
+	"baybinder/generator/base/finding"
 )
 
 // ErrorKind says what is wrong with an amount.
@@ -29,6 +31,7 @@ type Error struct {
 	Start, End int       // where it stands, in bytes of the text that was read
 	Want       Dimension // what was asked for
 	Got        Dimension // what a WrongDimension has instead
+	Like       string    // an amount that the place could have, for the mend; "" is any of the dimension
 
 	form  form
 	cause cause
@@ -36,87 +39,95 @@ type Error struct {
 }
 
 // Error says what is wrong in a fitter's words.
-func (e *Error) Error() string {
+func (e *Error) Error() string { return e.Says().String() }
+
+// Says is what is wrong, as words.
+func (e *Error) Says() finding.Words {
 	piece := quote(e.Text)
 	switch e.Kind {
 	case NoNumber:
 		if strings.TrimSpace(e.whole) == "" {
-			return "the " + e.form.noun(e.Want) + " is empty"
+			return finding.Say("the %s is empty", e.form.noun(e.Want))
 		}
-		return "there is no number in " + piece
+		return finding.Say("there is no number in %s", piece)
 	case NoUnit:
-		return piece + " has no unit"
+		return finding.Say("%s has no unit", piece)
 	case UnknownUnit:
-		return piece + " is not a unit that the manual knows"
+		return finding.Say("%s is not a unit that the manual knows", piece)
 	case WrongDimension:
 		return e.wrongDimension()
 	case TrailingText:
-		return piece + " is left over after the " + e.form.noun(e.Want)
+		return finding.Say("%s is left over after the %s", piece, e.form.noun(e.Want))
 	case OutOfOrder:
-		return piece + " is in the wrong order"
+		return finding.Say("%s is in the wrong order", piece)
 	case NotRange:
-		return piece + " is not a range"
+		return finding.Say("%s is not a range", piece)
 	}
-	return piece + " " + e.cause.says()
+	return finding.Say("%s %s", piece, e.cause.says())
 }
 
-func (e *Error) wrongDimension() string {
+func (e *Error) wrongDimension() finding.Words {
 	switch e.cause {
 	case mixedFlow:
-		return quote(e.Text) + " mixes ac and dc"
+		return finding.Say("%s mixes ac and dc", quote(e.Text))
 	case mixedKinds:
-		return quote(e.Text) + " mixes units of two kinds"
+		return finding.Say("%s mixes units of two kinds", quote(e.Text))
 	}
-	return quote(e.Text) + " is " + e.Got.Named() + ", not " + e.Want.Named()
+	return finding.Say("%s is %s, not %s", quote(e.Text), e.Got.InWords(), e.Want.InWords())
 }
 
 // Mend says how to write it, "write a torque, such as 110 N·m".
-func (e *Error) Mend() string {
+func (e *Error) Mend() finding.Words {
 	switch e.Kind {
 	case UnknownUnit, WrongDimension:
 		if unit, ok := e.meantUnit(); ok {
 			if e.takes(unit) {
-				return "write " + e.withPiece(unit)
+				return finding.Say("write %s", e.withPiece(unit))
 			}
 		}
 	case NoNumber:
 		if limit := e.meantLimit(); limit != "" {
-			return "write " + limit
+			return finding.Say("write %s", limit)
 		}
 	}
 	if e.cause == dashRange && e.form == anAmount {
-		return "write one amount, such as " + e.Want.Example()
+		return finding.Say("write one amount, such as %s", e.example())
 	}
 	if e.cause == notPlain && e.Want != None {
-		return "write the number out in figures, such as " + e.Want.Example()
+		return finding.Say("write the number out in figures, such as %s", e.example())
 	}
 	if e.cause == leadingZero {
-		return "write " + e.withPiece(clip(withoutZeros(e.Text)))
+		return finding.Say("write %s", e.withPiece(clip(withoutZeros(e.Text))))
 	}
-	if mend := e.cause.mend(e.Text); mend != "" {
+	if mend := e.cause.mend(e.Text); !mend.IsZero() {
 		return mend
 	}
-	if e.Kind == NoUnit {
-		return e.form.mend(e.Want) + unitsThatFit(e.Want)
+	if e.Kind == NoUnit && e.Want == None && e.Like == "" {
+		return finding.Say("write its unit behind it, such as %s or %s; of a count, %s", e.withUnit("bar"), e.withUnit("min"), e.withUnit("each"))
 	}
-	return e.form.mend(e.Want)
+	if e.Kind == NoUnit {
+		return finding.Say("%s%s", e.formMend(), unitsThatFit(e.Want))
+	}
+	return e.formMend()
+}
+
+// withUnit is the whole text with a unit behind it.
+func (e *Error) withUnit(symbol string) string {
+	return clip(strings.TrimSpace(e.whole)) + " " + symbol
 }
 
 // unitsThatFit names the units of a dimension behind a mend, "; its units are N, kN,
 // lbf and kgf"; "" where the mend's example has the only one.
-func unitsThatFit(d Dimension) string {
-	if d == None {
-		return ""
+func unitsThatFit(d Dimension) finding.Words {
+	units := Units(d)
+	if d == None || len(units) < 2 {
+		return finding.Words{}
 	}
 	var symbols []string
-	for _, u := range Units(d) {
+	for _, u := range units {
 		symbols = append(symbols, u.Symbol())
 	}
-	last := len(symbols) - 1
-	if last < 1 {
-		return ""
-	}
-	return "; its units are " + strings.Join(symbols[:last], ", ") + " and " + symbols[last]
+	return finding.Say("; its units are %s", finding.ListOf(" and ", symbols))
 }
 
 // withPiece is the whole text with the piece that could not be read written as
@@ -144,11 +155,9 @@ func (e *Error) Right() string {
 	case e.cause == leadingZero:
 		return clip(withoutZeros(e.Text))
 	case e.cause == dashRange && e.form != anAmount:
-		if right := strings.TrimPrefix(mendDash(e.Text), "write "); !strings.HasPrefix(right, "the ") {
-			return right
-		}
+		return withoutDash(e.Text)
 	case e.cause == decimalComma:
-		if number, only := strings.CutSuffix(strings.TrimPrefix(mendComma(e.Text), "write "), ", with a decimal point"); only {
+		if number, other := withPoint(e.Text); other == "" {
 			return number
 		}
 	}
@@ -220,29 +229,31 @@ const (
 	serialNumbers
 )
 
-func (f form) noun(want Dimension) string {
+func (f form) noun(want Dimension) finding.Words {
 	switch f {
 	case aLimit:
-		return "limit"
+		return finding.Say("limit")
 	case aRange:
-		return "range"
+		return finding.Say("range")
 	case serialNumbers:
-		return "serial number"
+		return finding.Say("serial number")
 	}
-	return want.String()
+	return finding.Say(want.String())
 }
 
-func (f form) mend(want Dimension) string {
-	switch f {
+func (e *Error) formMend() finding.Words {
+	switch e.form {
 	case aLimit:
-		return fmt.Sprintf("write a limit, such as %s", want.RangeExample())
+		return finding.Say("write a limit, such as %s", e.Want.RangeExample())
 	case aRange:
-		return fmt.Sprintf("write a range, such as %s", want.RangeExample())
+		return finding.Say("write a range, such as %s", e.Want.RangeExample())
 	case serialNumbers:
-		return "write a serial number or a range of them, such as 101 to 130"
+		return finding.Say("write a serial number or a range of them, such as 101 to 130")
 	}
-	return fmt.Sprintf("write %s, such as %s", want.Named(), want.Example())
+	return finding.Say("write %s, such as %s", e.Want.InWords(), e.example())
 }
+
+func (e *Error) example() string { return cmp.Or(e.Like, e.Want.Example()) }
 
 // cause says more closely why a number or an order is refused.
 type cause uint8
@@ -274,88 +285,94 @@ const (
 )
 
 // says ends the sentence that begins with the piece.
-func (c cause) says() string {
+func (c cause) says() finding.Words {
 	switch c {
 	case leadingZero:
-		return "begins with a zero"
+		return finding.Say("begins with a zero")
 	case decimalComma:
-		return "has a comma in it"
+		return finding.Say("has a comma in it")
 	case inPieces:
-		return "is a number in pieces"
+		return finding.Say("is a number in pieces")
 	case tooLong, serialTooLong:
-		return "has too many digits"
+		return finding.Say("has too many digits")
 	case strayMinus:
-		return "has a minus sign where there can be none"
+		return finding.Say("has a minus sign where there can be none")
 	case dashRange:
-		return "is a range with a dash"
+		return finding.Say("is a range with a dash")
 	case partTooLarge:
-		return "belongs to the part before it"
+		return finding.Say("belongs to the part before it")
 	case partNotWhole:
-		return "is a fraction, and a smaller part follows"
+		return finding.Say("is a fraction, and a smaller part follows")
 	case belowZero:
-		return "cannot be below zero"
+		return finding.Say("cannot be below zero")
 	case notWhole:
-		return "must be a whole number"
+		return finding.Say("must be a whole number")
 	case tooCold:
-		return "is below absolute zero"
+		return finding.Say("is below absolute zero")
 	case tooFar:
-		return "is too far ahead for a calendar"
+		return finding.Say("is too far ahead for a calendar")
 	case noTolerance:
-		return "is no tolerance"
+		return finding.Say("is no tolerance")
 	case roughLimit:
-		return "has no bounds"
+		return finding.Say("has no bounds")
 	}
-	return "is not a number as the manual writes it"
+	return finding.Say("is not a number as the manual writes it")
 }
 
 // mend says how to write the piece, where the cause makes that plain.
-func (c cause) mend(piece string) string {
+func (c cause) mend(piece string) finding.Words {
 	switch c {
-	case leadingZero:
-		return "write " + clip(withoutZeros(piece))
 	case decimalComma:
 		return mendComma(piece)
 	case inPieces:
-		return "write the number in one piece, such as 1000 or 1.5"
+		return finding.Say("write the number in one piece, such as 1000 or 1.5")
 	case tooLong:
-		return "write at most " + strconv.Itoa(maxDigits) + " digits, or a larger unit"
+		return finding.Say("write at most %d digits, or a larger unit", maxDigits)
 	case serialTooLong:
-		return "write at most " + strconv.Itoa(maxSerial) + " digits"
+		return finding.Say("write at most %d digits", maxSerial)
 	case notPlain:
-		return "write the number out in figures, with a decimal point, such as 0.5"
+		return finding.Say("write the number out in figures, with a decimal point, such as 0.5")
 	case plusSign:
-		return "leave the plus sign out"
+		return finding.Say("leave the plus sign out")
 	case strayMinus:
-		return "leave the minus sign out"
+		return finding.Say("leave the minus sign out")
 	case dashRange:
 		return mendDash(piece)
 	case runsDown:
-		return "write the smaller end first"
+		return finding.Say("write the smaller end first")
 	case partsOutOfOrder, partTooLarge, partNotWhole:
-		return "write the larger part first and whole, such as 1 h 30 min"
+		return finding.Say("write the larger part first and whole, such as 1 h 30 min")
 	case noTolerance:
-		return "write a tolerance above zero, such as 2.0 ± 0.1 mm"
+		return finding.Say("write a tolerance above zero, such as 2.0 ± 0.1 mm")
 	case roughLimit:
 		return mendRough(piece)
 	case mixedFlow:
-		return "write ac or dc once, after the unit"
+		return finding.Say("write ac or dc once, after the unit")
 	case mixedKinds:
-		return "write both numbers in one unit"
+		return finding.Say("write both numbers in one unit")
 	case unitAtBothEnds:
-		return "write the unit at both ends"
+		return finding.Say("write the unit at both ends")
 	}
-	return ""
+	return finding.Words{}
 }
 
-// mendDash puts the word where the dash of a range stands.
-func mendDash(piece string) string {
+// withoutDash is a range with the word where its dash stands; "" where its ends
+// are not plain.
+func withoutDash(piece string) string {
 	low := numberToken(piece)
 	rest := strings.TrimLeftFunc(piece[len(low):], isSpace)
 	high := strings.TrimLeftFunc(rest[dashAt(rest):], isSpace)
 	if low == "" || high == "" || !isDigit(high[0]) {
-		return "write the word to between the two ends, such as 20 to 100"
+		return ""
 	}
-	return "write " + clip(low+" to "+high)
+	return clip(low + " to " + high)
+}
+
+func mendDash(piece string) finding.Words {
+	if right := withoutDash(piece); right != "" {
+		return finding.Say("write %s", right)
+	}
+	return finding.Say("write the word to between the two ends, such as 20 to 100")
 }
 
 func withoutZeros(piece string) string {
@@ -366,17 +383,29 @@ func withoutZeros(piece string) string {
 	return short
 }
 
-// mendComma offers both readings where a comma may have parted the thousands.
-func mendComma(piece string) string {
+// withPoint is a number with a point in place of its comma, and without it where
+// it may have parted the thousands. Of two signs one did: there is no first then.
+func withPoint(piece string) (point, whole string) {
 	before, after, _ := strings.Cut(piece, ",")
 	if strings.ContainsAny(after, ",.") {
-		return "write " + clip(strings.ReplaceAll(piece, ",", "")) + " without commas"
+		return "", clip(strings.ReplaceAll(piece, ",", ""))
 	}
-	point := "write " + clip(before+"."+after) + ", with a decimal point"
 	if len(after) == 3 && before != "0" {
-		return point + ", or " + clip(before+after) + " without the comma"
+		whole = clip(before + after)
 	}
-	return point
+	return clip(before + "." + after), whole
+}
+
+// mendComma offers both readings where a comma may have parted the thousands.
+func mendComma(piece string) finding.Words {
+	switch point, whole := withPoint(piece); {
+	case point == "":
+		return finding.Say("write %s without commas", whole)
+	case whole == "":
+		return finding.Say("write %s, with a decimal point", point)
+	default:
+		return finding.Say("write %s, with a decimal point, or %s without the comma", point, whole)
+	}
 }
 
 // maxQuoted bounds what a message repeats of a hostile text, in bytes.

@@ -32,7 +32,7 @@ func refusal(t *testing.T, text string, err error) {
 	if !errors.As(err, &e) {
 		t.Fatalf("%q: %v is no *Error", text, err)
 	}
-	if e.Error() == "" || e.Mend() == "" || text[e.Start:e.End] != e.Text {
+	if e.Error() == "" || e.Mend().IsZero() || text[e.Start:e.End] != e.Text {
 		t.Fatalf("%q: %q, %q at %d to %d", text, e.Error(), e.Mend(), e.Start, e.End)
 	}
 }

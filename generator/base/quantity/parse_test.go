@@ -126,7 +126,7 @@ func (b bad) check(t *testing.T, err error) {
 		t.Errorf("%.40q gives %v, want an *Error", b.text, err)
 		return
 	}
-	if e.Kind != b.kind || e.Error() != b.says || e.Mend() != b.mend {
+	if e.Kind != b.kind || e.Error() != b.says || e.Mend().String() != b.mend {
 		t.Errorf("%.40q gives kind %d\n\t%s\n\t%s\nwant kind %d\n\t%s\n\t%s", b.text, e.Kind, e, e.Mend(), b.kind, b.says, b.mend)
 	}
 	if e.Start < 0 || e.End < e.Start || e.End > len(b.text) || b.text[e.Start:e.End] != e.Text {
@@ -145,7 +145,7 @@ func TestParseRefuses(t *testing.T) {
 		{"- 20 °C", `there is no number in "- 20 °C"`, "write a temperature, such as 65 °C", quantity.Temperature, quantity.NoNumber},
 		{"–5 V", `there is no number in "–5 V"`, "write a voltage, such as 360 V dc", quantity.Voltage, quantity.NoNumber}, // an en dash
 		{"110", `"110" has no unit`, torque + "; its units are N·m, cN·m, lbf·ft, lbf·in and kgf·m", quantity.Torque, quantity.NoUnit},
-		{"4", `"4" has no unit`, "write an amount, such as 110 N·m", quantity.None, quantity.NoUnit},
+		{"4", `"4" has no unit`, "write its unit behind it, such as 4 bar or 4 min; of a count, 4 each", quantity.None, quantity.NoUnit},
 		{"1 h 30", `"30" has no unit`, "write a duration, such as 1 h 30 min; its units are s, min, h, d and weeks", quantity.Duration, quantity.NoUnit},
 		{"60", `"60" has no unit`, "write a concentration, such as 50 mg/L; its units are mg/L and g/L", quantity.Concentration, quantity.NoUnit},
 		{"4", `"4" has no unit`, "write a turbidity, such as 1 NTU", quantity.Turbidity, quantity.NoUnit},
@@ -210,7 +210,7 @@ func TestLongTextsAreCutInMessages(t *testing.T) {
 		if !errors.As(err, &e) {
 			t.Fatalf("%.20q…: %v", text, err)
 		}
-		if len(e.Error()) > 200 || len(e.Mend()) > 200 || !strings.Contains(e.Error(), "…") || strings.Contains(e.Error(), `\x`) {
+		if len(e.Error()) > 200 || len(e.Mend().String()) > 200 || !strings.Contains(e.Error(), "…") || strings.Contains(e.Error(), `\x`) {
 			t.Errorf("%.20q…: the message has %d bytes: %.60s", text, len(e.Error()), e)
 		}
 	}

@@ -42,7 +42,7 @@ func TestStretch(t *testing.T) {
 func TestStretchMendsADash(t *testing.T) {
 	_, err := ParseStretch("24 - 72 h", Duration)
 	e := new(Error)
-	if !errors.As(err, &e) || e.Mend() != "write 24 to 72 h" {
+	if !errors.As(err, &e) || e.Mend().String() != "write 24 to 72 h" {
 		t.Errorf("%v", err)
 	}
 }

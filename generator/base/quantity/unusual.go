@@ -6,6 +6,8 @@ import (
 	"strconv"
 	"strings"
 	"unicode/utf8"
+
+	"baybinder/generator/base/finding"
 )
 
 // What the trade writes otherwise than a number and its unit: inches and turns
@@ -26,6 +28,9 @@ const fractionDecimals = 2
 // turns; size is none where there is no such thing. "7/8 kg" and "24/7" are
 // left to number, which refuses them.
 func (r *reader) fraction() (n number, size int) {
+	if !mayBeFraction(r.rest()) {
+		return number{}, 0
+	}
 	m := fractionForm.FindStringSubmatch(r.rest())
 	if m == nil {
 		return number{}, 0
@@ -42,6 +47,17 @@ func (r *reader) fraction() (n number, size int) {
 	}
 	n.digits = max(1, leadingPlace(n.value)+1+fractionDecimals)
 	return n, len(m[0])
+}
+
+// mayBeFraction says that what follows the first figures is a stroke, or a space
+// before further figures: nearly all numbers are followed by neither.
+func mayBeFraction(text string) bool {
+	behind := strings.TrimLeft(text, "0123456789")
+	if strings.HasPrefix(behind, "/") {
+		return true
+	}
+	spaced := strings.TrimLeftFunc(behind, isSpace)
+	return len(spaced) < len(behind) && spaced != "" && isDigit(spaced[0])
 }
 
 // fractional reports whether what stands behind a fraction is a unit that is
@@ -121,21 +137,21 @@ func (r *reader) roughly() bool {
 
 // mendRough gives a limit that is only about something its bounds: as given
 // where it has one, else for example one more and one less of the last digit.
-func mendRough(text string) string {
+func mendRough(text string) finding.Words {
 	for _, bound := range [...]string{"at most ", "at least "} {
 		if rest, has := strings.CutPrefix(text, bound); has {
-			return "write " + bound + aboutForm.ReplaceAllString(rest, "")
+			return finding.Say("write %s", bound+aboutForm.ReplaceAllString(rest, ""))
 		}
 	}
 	m := plainNumber.FindStringSubmatch(aboutForm.ReplaceAllString(text, ""))
 	if m == nil {
-		return "write the bounds, such as 4 to 6 bar or at most 6 bar"
+		return finding.Say("write the bounds, such as 4 to 6 bar or at most 6 bar")
 	}
 	_, after, _ := strings.Cut(m[1], ".")
 	value, _ := strconv.ParseFloat(m[1], 64) // the pattern has figures alone
 	step := math.Pow10(-len(after))
 	end := func(v float64) string { return strconv.FormatFloat(v, 'f', len(after), 64) }
-	return "write the bounds, such as " + end(value-step) + " to " + end(value+step) + m[2]
+	return finding.Say("write the bounds, such as %s", end(value-step)+" to "+end(value+step)+m[2])
 }
 
 // startsWithSpace reports whether a text begins with any kind of space.

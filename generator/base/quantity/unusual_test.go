@@ -87,7 +87,7 @@ func TestAboutIsNoMeasure(t *testing.T) {
 	} {
 		_, err := quantity.ParseLimit(text, quantity.None)
 		said, ok := err.(*quantity.Error)
-		if !ok || said.Mend() != "write "+want {
+		if !ok || said.Mend().String() != "write "+want {
 			t.Errorf("%q: %v", text, err)
 		}
 	}

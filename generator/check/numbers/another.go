@@ -36,10 +36,10 @@ func (b *beside) another(text string, q quantity.Found) bool {
 // it and which nobody links: "the 24 V lamp", "una grúa de 500 kg".
 func (b *beside) ofThing(l *shape.Language, q quantity.Found, before, behind []string) bool {
 	is := func(word string) bool {
-		return !b.names[word] && (isOneOf(l.Asides.Things, word, l.Verbs.Plurals) ||
-			(q.Fits(quantity.Volume) || q.Fits(quantity.Mass)) && isOneOf(l.Asides.Vessels, word, l.Verbs.Plurals) ||
-			q.Fits(quantity.Voltage) && isOneOf(l.Asides.Scales, word, l.Verbs.Plurals) ||
-			q.Fits(quantity.Pressure) && isOneOf(l.Asides.Media, word, l.Verbs.Plurals))
+		return !b.names[word] && (isOneOf(l, l.Asides.Things, word) ||
+			(q.Fits(quantity.Volume) || q.Fits(quantity.Mass)) && isOneOf(l, l.Asides.Vessels, word) ||
+			q.Fits(quantity.Voltage) && isOneOf(l, l.Asides.Scales, word) ||
+			q.Fits(quantity.Pressure) && isOneOf(l, l.Asides.Media, word))
 	}
 	if n := len(behind); n > 0 && behind[0] == l.Numbers.Of && n > 1 && is(behind[1]) {
 		return true
@@ -76,8 +76,21 @@ func leadsTo(list []string, breaks shape.Set, is func(string) bool) bool {
 	return false
 }
 
-func isOneOf(set shape.Set, word string, plurals []string) bool {
-	return set[word] || slices.ContainsFunc(plurals, func(end string) bool { return set[strings.TrimSuffix(word, end)] })
+// isOneOf says that a word is in a set, or several of one there; where nouns are
+// glued together, that it ends in one: "Ölkanne".
+func isOneOf(l *shape.Language, set shape.Set, word string) bool {
+	has := func(word string) bool {
+		if set[word] || !l.Acts.Glued {
+			return set[word]
+		}
+		for one := range set {
+			if strings.HasSuffix(word, one) {
+				return true
+			}
+		}
+		return false
+	}
+	return has(word) || slices.ContainsFunc(l.Verbs.Plurals, func(end string) bool { return has(strings.TrimSuffix(word, end)) })
 }
 
 // mostWordsAside is how far from an amount a word is looked for.

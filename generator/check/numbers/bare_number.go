@@ -13,19 +13,21 @@ import (
 
 // bareNumber is one word for "to" or "at" behind a link and a number that has
 // no unit, with what may make a range of it.
-var bareNumber = regexp.MustCompile(`^\s*(?:to|at|a|hasta|en)\s+(-?\d+(?:[.,]\d+)?)(?:\s*(?:to|a|-|–)\s*(-?\d+(?:[.,]\d+)?)|\s*±\s*\d+(?:[.,]\d+)?)?`)
+var bareNumber = regexp.MustCompile(`^\s*(?:to|at|a|hasta|en|auf|bis|mit)\s+(-?\d+(?:[.,]\d+)?)(?:\s*(?:to|a|bis|-|–)\s*(-?\d+(?:[.,]\d+)?)|\s*±\s*\d+(?:[.,]\d+)?)?`)
 
 // noNoun are the words that can stand behind a number that is an amount: all
 // others are taken for the noun of a count, "to 2 corners".
 var noNoun = wordSet("with and then by on in using or before after while when until as for if so again first but from through " +
-	"con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde")
+	"con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde " +
+	"mit und dann danach an ein auf bis für im oder vor nach bevor während wenn falls wie erst zuerst nochmals aber von " +
+	"anziehen nachziehen festziehen auffüllen nachfüllen füllen einstellen zurückstellen")
 
 // bareNumbers are the numbers without a unit that a sentence has behind an act
 // that sets something to a value: they are read in the register's unit.
 func bareNumbers(s sentence.Sentence) []typed {
 	var out []typed
 	for _, l := range s.Links {
-		if !setsValue(l.Kind.Act) || l.End > len(s.Text) {
+		if !l.Kind.Sets || l.End > len(s.Text) {
 			continue
 		}
 		m := bareNumber.FindStringSubmatchIndex(s.Text[l.End:])
@@ -61,10 +63,6 @@ func plainRanges(s sentence.Sentence) []typed {
 		}
 	}
 	return out
-}
-
-func setsValue(act model.Act) bool {
-	return act == model.Tighten || act == model.Fill || act == model.Reset
 }
 
 // bare is a number without a unit: it has one once it is held against a value.

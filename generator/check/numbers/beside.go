@@ -52,12 +52,9 @@ func (b *beside) link(l *model.Link) {
 	if l.Is(model.LinkWithin) {
 		b.words = append(b.words, l.Amount())
 	}
-	switch l.Kind.Act {
-	case model.Isolate, model.Release, model.Prove, model.Drain:
-		b.zero = true
-	case model.Reverse:
+	b.zero = b.zero || l.Kind.Empties
+	if l.Kind.Act == model.Reverse {
 		b.reversed(l)
-	default: // the others are no concern of this
 	}
 	switch to := l.To.(type) {
 	case *model.Tool:
@@ -157,6 +154,7 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 	b.named(h)
 	b.words = append(b.words, inText(h.What)...)
 	if of, is := b.of.of.For.To.Find(h.Of.ID).(*model.Energy); is {
+		b.unknown = b.unknown || blind(h, of)
 		b.words = append(b.words, given(of.Voltage, of.Temperature)...)
 		b.words = append(b.words, numbersOf(of.Pressures)...)
 	}
@@ -241,6 +239,9 @@ func (b *beside) reversed(l *model.Link) {
 	}
 	for _, s := range b.of.of.Steps {
 		for _, altered := range s.Links {
+			if altered.Bad && s.Phase == l.Phase {
+				b.unknown = true // it may be of what is put back
+			}
 			if setting, is := altered.To.(*model.Setting); is && s.Phase == l.Phase && altered.Kind.Act == model.Alter && !altered.Bad {
 				b.named(setting)
 				b.settingValue(setting)

@@ -55,7 +55,7 @@ func countDisagrees(s *model.Step, link *model.Link, f *model.Fastener, typed in
 
 // holding is how many of a fastener hold a part, or several parts together.
 type holding struct {
-	what  string
+	what  finding.List // its names
 	part  *model.Part
 	count int
 }
@@ -75,7 +75,7 @@ func heldBy(s *model.Step, link *model.Link, f *model.Fastener) ([]holding, bool
 			return nil, false
 		}
 		if n := countAt(part, f); n > 0 && (link.Part == nil || link.Part == part) {
-			held = append(held, holding{part.Label(), part, n})
+			held = append(held, holding{listOf([]string{part.Label()}), part, n})
 			names = append(names, part.Label())
 			sum += n
 		}
@@ -91,12 +91,8 @@ func partsOf(s *model.Step) []*model.Part {
 	var out []*model.Part
 	for _, link := range s.Links {
 		part, is := link.To.(*model.Part)
-		switch link.Kind.Act {
-		case model.Remove, model.Renew, model.Refit:
-			if is && !link.Bad && !slices.Contains(out, part) {
-				out = append(out, part)
-			}
-		default: // the others are no concern of this
+		if is && link.Kind.MovesPart() && !link.Bad && !slices.Contains(out, part) {
+			out = append(out, part)
 		}
 	}
 	return out

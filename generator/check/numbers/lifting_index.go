@@ -2,9 +2,10 @@ package numbers
 
 import (
 	"baybinder/generator/base/finding"
-	"baybinder/generator/language"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/lifting"
+	"baybinder/generator/trade/working"
 )
 
 // LiftingIndex is told at the act that takes the part off or puts it back. It
@@ -51,15 +52,16 @@ func overShopLimit(m *model.Manual, l lift, people int) bool {
 }
 
 func indexOver(l lift, a lifting.Assessment, people int) finding.Finding {
+	how := worked(func(in *words.Worked) working.Working { return a.Explain(&in.Lift) })
 	f := LiftingIndex.At(l.link.At, "the %s is %s for %s: a lifting index of %s, where at most 1 is recommended", l.part.Label(), l.part.Mass, persons(people), a.IndexText())
 	for more := people + 1; more <= 4; more++ {
 		if less, _ := lifting.OfPart(l.part, more); !less.Over() {
-			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, a.Explain(&language.Default().Worked.Lift))
+			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, how)
 			break
 		}
 	}
 	if f.Mend == "" {
-		f = f.WithMend("name lifting gear in this step: [](tool:…), or bring it nearer; %s", a.Explain(&language.Default().Worked.Lift))
+		f = f.WithMend("name lifting gear in this step: [](tool:…), or bring it nearer; %s", how)
 	}
 	return f.See(l.part.At, "its mass and lift are here")
 }

@@ -38,9 +38,9 @@ func (j *job) gauges(box toolbox) ([]*model.Tool, bool) {
 }
 
 func noAngleTool(at *model.Link, bad []turn) finding.Finding {
-	var each []string
+	var each []finding.Words
 	for _, t := range bad {
-		each = append(each, "the "+t.fastener.Label()+" is turned by "+inWords(fastening.Angles(t.asked())))
+		each = append(each, finding.Say("the %s is turned by %s", t.fastener.Label(), inWords(fastening.Angles(t.asked()))))
 	}
 	return NoAngleTool.At(at.At, "%s, and no angle gauge is named here or listed", listOf(each)).
 		WithMend("name the angle gauge in this step: [](tool:…)")

@@ -10,6 +10,14 @@ func TestWordsDisagree(t *testing.T) {
 	spanish := func(name, step string) files {
 		return point(name, step).with(files{"shop.yaml": "title: Taller\nlanguage: es\n"})
 	}
+	german := func(name, step string) files {
+		return point(name, step).with(files{"shop.yaml": "title: Werkstatt\nlanguage: de\n"})
+	}
+	translated := func(name, tag, step string) files {
+		return spanish(name, "[Mire](isolate:plug).").with(files{
+			"shop.yaml": "title: Taller\nlanguage: es\nalso: [en, de]\n", "procedures/job." + tag + ".md": "---\ntitle: Job\n---\n## Strip\n\n1. " + step + "\n",
+		})
+	}
 	expect(t, map[string]files{
 		"a switch closed":           point("main switch", "⟦words-disagree⟧[Close the switch](isolate:plug)."),
 		"a switch opened":           point("main switch", "[Open the switch](isolate:plug), [close it](restore:plug)."),
@@ -39,6 +47,13 @@ func TestWordsDisagree(t *testing.T) {
 		"Spanish, a vent":           spanish("válvula de purga", "[Abra la válvula](isolate:plug), ⟦words-disagree⟧[cierre la válvula](isolate:plug)."),
 		"Spanish, an earth":         spanish("seccionador de puesta a tierra", "[Cierre el seccionador](isolate:plug)."),
 		"Spanish, a bolt":           spanish("palanca", "⟦words-disagree⟧[Afloje la tuerca](tighten:clip)."),
+		"German, a switch":          german("Hauptschalter", "⟦words-disagree⟧[Schließen Sie den Schalter](isolate:plug), [öffnen Sie ihn](isolate:plug)."),
+		"German, a glued valve":     german("Gashahn", "⟦words-disagree⟧[Öffnen Sie den Gashahn](isolate:plug), [schließen Sie den Gashahn](isolate:plug)."),
+		"German, a glued vent":      german("Kondensatablasshahn", "[Öffnen Sie ihn](isolate:plug), ⟦words-disagree⟧[schließen Sie ihn](isolate:plug)."),
+		"German, an earth":          german("Erdungstrenner", "[Schließen Sie ihn](isolate:plug)."),
+		"a valve in a translation":  translated("válvula de entrada", "en", "⟦words-disagree⟧[Open the inlet valve](isolate:plug), [close it](isolate:plug)."),
+		"a vent in a translation":   translated("válvula de purga", "de", "[Öffnen Sie das Ventil](isolate:plug), ⟦words-disagree⟧[schließen Sie es](isolate:plug)."),
+		"a name of the translation": translated("RV-2", "en", "⟦words-disagree⟧[Open it](isolate:plug).").with(files{"machines/tug.en.yaml": "plug: { name: inlet valve }\n"}),
 		"a language without words":  point("main switch", "[Close the switch](isolate:plug).").with(files{"shop.yaml": "title: Werk\nlanguage: de\n"}),
 		"the name of what it is of": jobOf("tools: [socket-13]", "[Fit pin](remove:line).").with(replaced("machines/tug.yaml", "name: lift line", "name: fit pin")),
 	})

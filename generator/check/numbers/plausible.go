@@ -117,7 +117,7 @@ func plausibleEnergy(e *model.Energy) []finding.Finding {
 		return append(found, decode.Quantity.At(e.FieldAt("stored"), "%s is of kind %s, and only an electric energy stores a charge", e.ID, e.Kind).
 			WithMend("mend its kind, or write stored: yes"))
 	}
-	missing := func(what, because string) {
+	missing := func(what string, because finding.Words) {
 		if e.Lost(what, "stored."+what) {
 			return
 		}
@@ -127,11 +127,11 @@ func plausibleEnergy(e *model.Energy) []finding.Finding {
 	c, r := !e.Stored.Capacitance.IsZero(), !e.Stored.Resistance.IsZero()
 	switch {
 	case c && !r:
-		missing("resistance", "a stored capacitance")
+		missing("resistance", finding.Say("a stored capacitance"))
 	case r && !c:
-		missing("capacitance", "a stored resistance")
+		missing("capacitance", finding.Say("a stored resistance"))
 	case c && r && e.Voltage.IsZero():
-		missing("voltage", "a stored charge")
+		missing("voltage", finding.Say("a stored charge"))
 	case longAWait(e):
 		found = append(found, decode.Quantity.At(e.FieldAt("stored"), "the charge of %s would take more than a day to fall to 1 V: %s and %s are hardly both right", e.ID, e.Stored.Capacitance, e.Stored.Resistance).
 			WithMend("look them up again: µF and mF, kΩ and MΩ; a store that nothing discharges has stored: yes"))
@@ -171,7 +171,7 @@ func plausibleGas(e *model.Energy) []finding.Finding {
 			WithMend("mend its kind, or write stored: yes")}
 	}
 	found := append(aboveZero(e, "stored.", amount{"gas-volume", volume}, amount{"precharge", precharge}), aboveZero(e, "", amount{"pressure", e.Pressure})...)
-	missing := func(what, because string) {
+	missing := func(what string, because finding.Words) {
 		if e.Lost(what, "stored."+what) {
 			return
 		}
@@ -180,9 +180,9 @@ func plausibleGas(e *model.Energy) []finding.Finding {
 	}
 	switch {
 	case volume.IsZero():
-		missing("gas-volume", "a precharge")
+		missing("gas-volume", finding.Say("a precharge"))
 	case e.Pressure.IsZero():
-		missing("pressure", "a gas-volume")
+		missing("pressure", finding.Say("a gas-volume"))
 	case !precharge.IsZero() && precharge.Base() >= e.Pressure.Base() && e.Pressure.Base() > 0:
 		found = append(found, decode.Quantity.At(e.FieldAt("stored.precharge"), "the precharge of %s is %s, and its pressure only %s: no fluid would go in", e.ID, precharge, e.Pressure).
 			WithMend("look both up again; the precharge is the pressure of the gas with the fluid out"))

@@ -16,16 +16,16 @@ import (
 func plausibleLift(p *model.Part) []finding.Finding {
 	l := p.Lift
 	var found []finding.Finding
-	missing := func(what, mend string) {
+	missing := func(what string, mend finding.Words) {
 		found = append(found, decode.MissingField.At(p.At, "%s has a lift and no %s, so its limit cannot be computed", p.ID, what).WithMend("%s", mend))
 	}
 	if p.Mass.IsZero() && !p.Lost("mass") {
-		missing("mass", "write mass: …, or take lift out")
+		missing("mass", finding.Say("write mass: …, or take lift out"))
 	}
 	switch {
 	case p.Lost("lift"):
 	case l.To == nil && l.Travel.IsZero():
-		missing("travel", "write travel: how far up or down it goes, or to: { horizontal: …, vertical: … } for the other end")
+		missing("travel", finding.Say("write travel: how far up or down it goes, or to: { horizontal: …, vertical: … } for the other end"))
 	case l.To != nil && !l.Travel.IsZero():
 		found = append(found, decode.Quantity.At(p.FieldAt("lift.travel"), "lift: travel and to both say how far %s goes up or down", p.ID).
 			WithMend("leave travel out: it is the difference of the two heights"))

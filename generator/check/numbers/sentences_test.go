@@ -154,6 +154,34 @@ func TestValuesBesideLinksInSpanish(t *testing.T) {
 	})
 }
 
+func TestValuesBesideLinksInGerman(t *testing.T) {
+	german := func(steps ...string) files {
+		return jobOf(sentenceFront, steps...).with(files{"shop.yaml": "title: Werkstatt\nlanguage: de\n"})
+	}
+	expect(t, map[string]files{
+		"a torque":                    german("[Ziehen Sie die Schrauben an](tighten:seat-bolt), mit ⟦value-disagrees⟧25 N·m."),
+		"the torque":                  german("[Ziehen Sie die Schrauben](tighten:seat-bolt) mit 22,0 N·m an."),
+		"a decimal comma":             german("[Ziehen Sie die Schrauben](tighten:seat-bolt) mit ⟦value-disagrees⟧22,5 N·m an."),
+		"a bare number":               german("[Ziehen Sie die Schrauben an](tighten:seat-bolt) auf ⟦value-disagrees⟧25, mit dem [Schlüssel](tool:wrench-20-100)."),
+		"a bare number before a verb": german("[Die Schrauben](tighten:seat-bolt) mit ⟦value-disagrees⟧25 anziehen."),
+		"a bare number, right":        german("[Die Schrauben](tighten:seat-bolt) mit 22 anziehen."),
+		"up to":                       german("[Füllen Sie](fill:lift-oil) bis ⟦value-disagrees⟧6 auf."),
+		"a noun":                      german("[Ziehen Sie die Schrauben an](tighten:seat-bolt) mit 2 Schlüsseln."),
+		"a range":                     german("[Stellen Sie das Ventil zurück](reset:relief), auf 176 bis 184 bar."),
+		"a range, its lower end":      german("[Stellen Sie das Ventil zurück](reset:relief), auf ⟦value-disagrees⟧160 bis 184 bar."),
+		"a range with between":        german("[Stellen Sie das Ventil zurück](reset:relief), zwischen 176 und ⟦value-disagrees⟧190 bar."),
+		"a wrench's own range":        german("[Ziehen Sie fest](tighten:seat-bolt), mit dem [Schlüssel](tool:wrench-20-100) von 20 bis 100 N·m."),
+		"a wait":                      german("Warten Sie ⟦value-disagrees⟧5 min. [](hold:long-wait)"),
+		"a mass":                      german("[Heben Sie den Sitz aus](remove:seat), ⟦value-disagrees⟧41 kg."),
+		"from a can":                  german("[Füllen Sie](fill:lift-oil) aus dem 20-L-Kanister auf."),
+		"a lamp":                      german("[Ziehen Sie den Stecker](isolate:traction), mit der 24-V-Handlampe."),
+		"a glued vessel":              german("[Füllen Sie](fill:lift-oil) aus der 20-L-Ölkanne auf."),
+		"of a can":                    german("[Füllen Sie](fill:lift-oil) aus einem Ölkanister von 20 L auf."),
+		"further":                     german("[Warten Sie](hold:long-wait) noch 10 min länger, wenn es kalt ist."),
+		"how often":                   german("[Warten Sie](hold:long-wait), und schauen Sie alle 30 s hin."),
+	})
+}
+
 // A link or an entry that could not be read is unknown: the number may be its.
 func TestSentencesAreSilent(t *testing.T) {
 	mustFindNothing(t, "a fastener that could not be read", base.with(inSentence("[Tighten](tighten:seat-bolt) to 25 N·m.")).with(
@@ -161,5 +189,11 @@ func TestSentencesAreSilent(t *testing.T) {
 	mustFindNothing(t, "a link that could not be bound", base.with(inSentence("[Tighten](tighten:seat-bolt) the [lid's](fastener:lid-bolts) to 25 N·m.")))
 	mustFindNothing(t, "a part whose fastener could not be read", base.with(inSentence("[Put the seat in](refit:seat), 25 N·m.")).with(
 		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
+	proof := func(limit string) files {
+		return inSentence("[Prove it below 50 V dc](prove:traction), at most 50 V dc. [](hold:bus-dead)").with(
+			replaced("register/holds.yaml", "limit: at most 5 V dc", "limit: "+limit))
+	}
+	mustFindNothing(t, "a limit that could not be read", base.with(proof("at most 5 Vx")))
+	expect(t, map[string]files{"a limit that shows nothing of the energy": proof("at most 5 bar")})
 	expect(t, map[string]files{"a supply whose amount could not be read": jobOf("supplies: [oil: plenty]", "Pour 25 L of [oil](supply:oil).")})
 }

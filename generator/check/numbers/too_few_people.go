@@ -1,8 +1,6 @@
 package numbers
 
 import (
-	"strconv"
-
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 )
@@ -41,24 +39,24 @@ func asksForMore(p *model.Procedure, links []*model.Link) []finding.Finding {
 			continue
 		}
 		if n := int(link.Amount().Value); link.Is(model.LinkPeople) && n > p.People {
-			found = append(found, fewer(p, link, "this needs "+persons(n), n))
+			found = append(found, fewer(p, link, finding.Say("this needs %s", persons(n)), n))
 		}
 		callee, is := link.To.(*model.Procedure)
 		if is && link.Kind.Act == model.Call && !callee.Broken && !callee.Lost("people") && callee.People > p.People {
-			found = append(found, fewer(p, link, callee.Label()+" takes "+persons(callee.People), callee.People))
+			found = append(found, fewer(p, link, finding.Say("%s takes %s", callee.Label(), persons(callee.People)), callee.People))
 		}
 	}
 	return found
 }
 
-func fewer(p *model.Procedure, link *model.Link, why string, need int) finding.Finding {
+func fewer(p *model.Procedure, link *model.Link, why finding.Words, need int) finding.Finding {
 	return TooFewPeople.At(link.At, "%s, and this procedure has %s", why, persons(p.People)).
 		WithMend("write people: %d in the front matter", need)
 }
 
-func persons(n int) string {
+func persons(n int) finding.Words {
 	if n == 1 {
-		return "one person"
+		return finding.Say("one person")
 	}
-	return strconv.Itoa(n) + " people"
+	return finding.Say("%d people", n)
 }

@@ -91,8 +91,8 @@ func (j *job) misfit(at *model.Link, bad []turn) finding.Finding {
 }
 
 // sizes says by what the fasteners are turned, "the seat bolt is 13 mm".
-func sizes(bad []turn) string {
-	var each []string
+func sizes(bad []turn) finding.List {
+	var each []finding.Words
 	for _, t := range bad {
 		var by []string
 		if !t.fastener.AcrossFlats.IsZero() {
@@ -101,19 +101,19 @@ func sizes(bad []turn) string {
 		if t.fastener.Drive != "" {
 			by = append(by, t.fastener.Drive)
 		}
-		each = append(each, "the "+t.fastener.Label()+" is "+strings.Join(by, ", "))
+		each = append(each, finding.Say("the %s is %s", t.fastener.Label(), strings.Join(by, ", ")))
 	}
 	return listOf(each)
 }
 
 // theyFit says what the tools fit, "the socket fits 10 mm".
-func theyFit(tools []*model.Tool) string {
+func theyFit(tools []*model.Tool) finding.List {
 	if len(tools) == 0 {
-		return "no socket, spanner or screwdriver is named here or listed"
+		return listOf([]finding.Words{finding.Say("no socket, spanner or screwdriver is named here or listed")})
 	}
-	var each []string
+	var each []finding.Words
 	for _, t := range tools {
-		each = append(each, "the "+t.Label()+" fits "+strings.Join(t.Fits, ", "))
+		each = append(each, finding.Say("the %s fits %s", t.Label(), strings.Join(t.Fits, ", ")))
 	}
 	return listOf(each)
 }

@@ -2,10 +2,13 @@ package numbers
 
 import (
 	"slices"
-	"strings"
 
+	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
+	"baybinder/generator/trade/working"
 )
 
 // toolbox is what there is to work with at an act.
@@ -75,11 +78,13 @@ func toolsOf(p *model.Procedure) (tools []*model.Tool, known bool) {
 	return tools, known
 }
 
-// listOf joins words, "one, two and three".
-func listOf(words []string) string {
-	last := len(words) - 1
-	if last < 1 {
-		return strings.Join(words, "")
+// worked is a working in one line, in the language that it is told in.
+func worked(explain func(in *words.Worked) working.Working) finding.Spoken {
+	return func(lang string) string {
+		in := &language.Of(lang).Worked
+		return explain(in).Line(in.Source)
 	}
-	return strings.Join(words[:last], ", ") + " and " + words[last]
 }
+
+// listOf joins words, "one, two and three".
+func listOf[T any](words []T) finding.List { return finding.ListOf(" and ", words) }

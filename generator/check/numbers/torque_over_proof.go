@@ -6,9 +6,10 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
-	"baybinder/generator/language"
+	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
+	"baybinder/generator/trade/working"
 )
 
 // TorqueOverProof is told at the fastener in the machine's file.
@@ -43,7 +44,9 @@ func torqueOverProof(f *model.Fastener) []finding.Finding {
 	}
 	return []finding.Finding{TorqueOverProof.At(torqueAt(f), "%s pull %s into the %s, %s, class %s, and its proof load is %s",
 		highest(f), load.Clamp, f.Label(), thread, class.Code, load.Proof).
-		WithMend("look up torque, thread, class and condition again; %s", load.Explain(&language.Default().Worked.Bolt))}
+		WithMend("look up torque, thread, class and condition again; %s", worked(func(in *words.Worked) working.Working {
+			return load.Explain(&in.Bolt)
+		}))}
 }
 
 // torqueAt is where the machine's file says how tight a fastener is.

@@ -1,7 +1,6 @@
 package numbers
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -87,7 +86,7 @@ func (j *job) uncovered(t turn, wrenches []*model.Tool) []quantity.Quantity {
 }
 
 func noTorqueTool(at *model.Link, bad []turn) finding.Finding {
-	var each []string
+	var each []finding.Words
 	for _, t := range bad {
 		each = append(each, tightenedTo(t, torquesOf(t)))
 	}
@@ -97,7 +96,7 @@ func noTorqueTool(at *model.Link, bad []turn) finding.Finding {
 
 func (j *job) outOfRange(at *model.Link, bad []turn) finding.Finding {
 	wrenches, _ := j.wrenches(bad[0].tools)
-	var each []string
+	var each []finding.Words
 	for _, t := range bad {
 		each = append(each, tightenedTo(t, j.uncovered(t, wrenches)))
 	}
@@ -110,32 +109,25 @@ func (j *job) outOfRange(at *model.Link, bad []turn) finding.Finding {
 }
 
 // tightenedTo says what a fastener is tightened to.
-func tightenedTo(t turn, torques []quantity.Quantity) string {
-	return "the " + t.fastener.Label() + " is tightened to " + inWords(torques)
+func tightenedTo(t turn, torques []quantity.Quantity) finding.Words {
+	return finding.Say("the %s is tightened to %s", t.fastener.Label(), inWords(torques))
 }
 
 // inWords joins amounts, "25 N·m, 40 N·m and 48 N·m".
-func inWords(list []quantity.Quantity) string {
-	var each []string
-	for _, q := range list {
-		each = append(each, q.String())
-	}
-	return listOf(each)
-}
+func inWords(list []quantity.Quantity) finding.List { return listOf(list) }
 
 // reaches says for what the wrenches are used, in their own unit.
-func (j *job) reaches(t turn, wrenches []*model.Tool) string {
-	var each []string
+func (j *job) reaches(t turn, wrenches []*model.Tool) finding.Words {
+	var each []finding.Words
 	for _, tool := range wrenches {
 		w, _ := fastening.WrenchOf(tool.Range)
 		floor := quantity.Of(w.Floor(), quantity.NewtonMetre, 3).In(tool.Range.Unit)
-		each = append(each, fmt.Sprintf("the %s is used from %s to %s", tool.Label(), short(floor), tool.Range.Numbers()[1]))
+		each = append(each, finding.Say("the %s is used from %s to %s", tool.Label(), short(floor), tool.Range.Numbers()[1]))
 	}
-	said := listOf(each)
 	if j.adapted(t) {
-		said += ", and an adapter lowers its setting"
+		return finding.Say("%s, and an adapter lowers its setting", listOf(each))
 	}
-	return said
+	return finding.Say("%s", listOf(each))
 }
 
 // short is an amount without zeros behind the decimal point.

@@ -38,8 +38,12 @@ func valueDisagrees(link *model.Link, beside []*model.Link) []finding.Finding {
 	if len(amounts) == 0 {
 		return nil
 	}
+	words, unknown := besides(link, beside)
+	if unknown {
+		return nil
+	}
 	states := statedBy(link)
-	states.words = append(states.words, besides(link, beside)...)
+	states.words = append(states.words, words...)
 	var typed, right []string
 	for _, q := range amounts {
 		rivals := sameKind(states.values, q.Quantity)
@@ -61,7 +65,7 @@ func valueDisagrees(link *model.Link, beside []*model.Link) []finding.Finding {
 }
 
 func (s stated) disagree(link *model.Link, typed, right []string) finding.Finding {
-	f := ValueDisagrees.At(link.At, "the words say %s, and %s says %s", listOf(typed), s.who, listOf(right)).
+	f := ValueDisagrees.At(link.At, "the words say %s, and %s says %s", listOf(typed), finding.Say(s.who), listOf(right)).
 		WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", listOf(right))
 	if link.To != nil {
 		f = f.See(link.To.Base().At, "it is stated here")
@@ -85,27 +89,33 @@ func agreesWithOne(typed quantity.Quantity, values []quantity.Quantity) bool {
 
 // zeroed says whether a zero is what an act leaves: "let it down to 0 bar".
 func zeroed(link *model.Link, q quantity.Quantity) bool {
-	switch link.Kind.Act {
-	case model.Isolate, model.Release, model.Prove, model.Drain:
-		return q.Value == 0
-	default: // the others are no concern of this
-	}
-	return false
+	return link.Kind.Empties && q.Value == 0
 }
 
 // besides are amounts that a link may say of another thing: a proof, the limits
-// of the measurements beside it.
-func besides(link *model.Link, beside []*model.Link) []quantity.Quantity {
+// of the measurements beside it. They are unknown where one of these could not be
+// read, or cannot show the energy: its own rule tells.
+func besides(link *model.Link, beside []*model.Link) (amounts []quantity.Quantity, unknown bool) {
 	if link.Kind.Act != model.Prove {
-		return nil
+		return nil, false
 	}
-	var out []quantity.Quantity
+	of, _ := link.To.(*model.Energy)
 	for _, l := range beside {
-		if hold, is := l.To.(*model.Hold); is && hold.Kind == "measure" {
-			out = append(out, numbersOf(hold.Limit)...)
+		hold, is := l.To.(*model.Hold)
+		if l.Is(model.LinkHold) && l.Bad || is && (valuesLost(hold) || blind(hold, of)) {
+			return nil, true
+		}
+		if is && hold.Kind == "measure" {
+			amounts = append(amounts, numbersOf(hold.Limit)...)
 		}
 	}
-	return out
+	return amounts, false
+}
+
+// blind says that a measurement of an energy has a limit in a dimension that says
+// nothing of it.
+func blind(h *model.Hold, of *model.Energy) bool {
+	return of != nil && h.Of.ID == of.ID && !h.Limit.IsZero() && !of.ShownIn(h.Limit.Unit.Dimension())
 }
 
 // blocksOf are the blocks of a procedure's text, wherever they stand, in no

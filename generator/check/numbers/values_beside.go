@@ -107,24 +107,29 @@ func (b *beside) judge(s sentence.Sentence) []finding.Finding {
 		return nil
 	}
 	slices.SortStableFunc(wrong, func(a, b typed) int { return cmp.Compare(a.Start, b.Start) })
-	var said, right []string
+	var said, told []string
+	var right []finding.Words
 	for _, t := range wrong {
 		said = append(said, t.said)
 		for _, r := range t.rivals {
-			if text := r.says(t.Tolerance); !slices.Contains(right, text) {
-				right = append(right, text)
+			text := r.says(t.Tolerance)
+			if english := text.String(); !slices.Contains(told, english) {
+				told, right = append(told, english), append(right, text)
 			}
 		}
 	}
 	first := wrong[0]
-	return []finding.Finding{ValueDisagrees.At(s.At.Part(first.Start, first.End), "the sentence says %s, and %s %s",
-		listOf(said), saying(wrong), listOf(right)).
+	who, form := statersOf(wrong), finding.Say("the sentence says %s, and %s says %s")
+	if len(who) > 1 {
+		form = finding.Say("the sentence says %s, and %s say %s")
+	}
+	return []finding.Finding{ValueDisagrees.At(s.At.Part(first.Start, first.End), form.Template, listOf(said), listOf(who), listOf(right)).
 		WithMend("write that number; what is said of another thing stands in a sentence of its own").
 		See(first.rivals[0].of.Base().At, "it is stated here")}
 }
 
-// saying is who states what amounts are held against.
-func saying(wrong []typed) string {
+// statersOf is who states what amounts are held against.
+func statersOf(wrong []typed) []finding.Words {
 	var who []string
 	for _, t := range wrong {
 		for _, r := range t.rivals {
@@ -133,18 +138,19 @@ func saying(wrong []typed) string {
 			}
 		}
 	}
-	if len(who) > 1 {
-		return listOf(who) + " say"
+	var out []finding.Words
+	for _, w := range who {
+		out = append(out, finding.Say(w))
 	}
-	return who[0] + " says"
+	return out
 }
 
 // says is a rival as a message names it: with its thing.
-func (r rival) says(tolerance bool) string {
+func (r rival) says(tolerance bool) finding.Words {
 	if tolerance || r.limit.Kind == quantity.PlusMinus || r.limit.Kind == quantity.Between {
-		return r.limit.String() + " for the " + r.of.Label()
+		return finding.Say("%s for the %s", r.limit, r.of.Label())
 	}
-	return r.String() + " for the " + r.of.Label()
+	return finding.Say("%s for the %s", r.Quantity, r.of.Label())
 }
 
 // typed is an amount in a sentence's own words.
@@ -270,9 +276,9 @@ func (b *beside) toolsRange(text string, found []quantity.Found, i int) bool {
 	return pair(i, i+1) || pair(i-1, i)
 }
 
-// lowerEnd is the lower end of a range in Spanish, "de 36 a 44 N·m", which has
-// the unit of the upper one.
-var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)?)\s+a\s+$|\bentre\s+(\d+(?:[.,]\d+)?)\s+y\s+$`)
+// lowerEnd is the lower end of a range in Spanish and German, "de 36 a 44 N·m",
+// "36 bis 44 N·m", which has the unit of the upper one.
+var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)?)\s+(?:a|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
 
 func withLowerEnds(text string, found []quantity.Found) []quantity.Found {
 	var out []quantity.Found
@@ -306,7 +312,7 @@ func counts(text string, found []quantity.Found, i int) bool {
 	return !beginsRange[last] && !strings.HasSuffix(last, string(sentence.Hole)) && !strings.ContainsAny(last[len(last)-1:], ",;:(")
 }
 
-var beginsRange = wordSet("to from between at of is are about within with by reads de entre desde a en es son unos unas hasta con")
+var beginsRange = wordSet("to from between at of is are about within with by reads de entre desde a en es son unos unas hasta con von zwischen auf bei mit ist sind")
 
 func wordSet(text string) map[string]bool {
 	out := map[string]bool{}
@@ -316,7 +322,7 @@ func wordSet(text string) map[string]bool {
 	return out
 }
 
-var joinsRange = map[string]bool{"to": true, "and": true, "a": true, "y": true, "hasta": true, "-": true, "–": true}
+var joinsRange = map[string]bool{"to": true, "and": true, "a": true, "y": true, "hasta": true, "bis": true, "und": true, "-": true, "–": true}
 
 // toolsOwn says whether an amount is what a tool is called by, right at its
 // link: "the 17 mm [socket]", in Spanish "[vaso] de 17 mm".

@@ -1,12 +1,12 @@
 package numbers
 
 import (
-	"baybinder/generator/language"
-	"baybinder/generator/language/shape"
 	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 )
 
@@ -26,7 +26,7 @@ func wordsDisagree(j *job) []finding.Finding {
 	if spoken == nil {
 		return nil
 	}
-	words := orders{spoken.Acts}
+	words := orders{Acts: spoken.Acts, job: j}
 	var found []finding.Finding
 	for _, s := range j.of.Steps {
 		for b := range s.Blocks {
@@ -63,7 +63,7 @@ func (w *orders) disagree(link *model.Link) []finding.Finding {
 	if against == "" {
 		return nil
 	}
-	return []finding.Finding{WordsDisagree.At(link.At, "the words say %q, and the link says %s: %s", against, link.Kind.Name+":", link.Kind.Says).
+	return []finding.Finding{WordsDisagree.At(link.At, "the words say %q, and the link says %s: %s", against, link.Kind.Name, finding.Say(link.Kind.Says)).
 		WithMend("change the words or the link; the one that stays is what is done to the %s", link.To.Label())}
 }
 
@@ -147,13 +147,13 @@ func (w *orders) cutBy(n model.Named) shape.Cutting {
 	var how []shape.Cutting
 	switch to := n.(type) {
 	case *model.Point:
-		how = append(how, w.Cutting(to.Label()))
+		how = append(how, w.pointCuts(to))
 	case *model.Energy:
 		for _, ref := range to.Points {
 			if ref.To == nil || ref.To.Lost("name") {
 				return shape.Unsaid
 			}
-			how = append(how, w.Cutting(ref.To.Label()))
+			how = append(how, w.pointCuts(ref.To))
 		}
 	}
 	if len(how) == 0 || slices.ContainsFunc(how, func(c shape.Cutting) bool { return c != how[0] }) {
@@ -162,8 +162,27 @@ func (w *orders) cutBy(n model.Named) shape.Cutting {
 	return how[0]
 }
 
-// orders are the words of a language for acts.
-type orders struct{ shape.Acts }
+// pointCuts reads a point's name, which is in the shop's language; where that says
+// nothing, its name in the language of the page.
+func (w *orders) pointCuts(p *model.Point) shape.Cutting {
+	m := w.job.manual
+	if own := language.Known(m.Shop.Language); own != nil {
+		if how := own.Acts.Cutting(p.Label()); how != shape.Unsaid {
+			return how
+		}
+	}
+	if words := m.WordsOf("machines/"+w.job.of.For.ID, p.ID, w.job.language()); words != nil && len(words.Texts["name"]) == 1 {
+		return w.Cutting(words.Texts["name"][0])
+	}
+	return shape.Unsaid
+}
+
+// orders are the words of a language for acts, and the procedure that says them.
+type orders struct {
+	shape.Acts
+
+	job *job
+}
 
 // ordering is a clause of a link's words, where an order can begin.
 type ordering struct {

@@ -71,9 +71,9 @@ type worker struct {
 }
 
 // followWork goes through a procedure.
-func followWork(m *model.Manual, p *model.Procedure) *job {
+func followWork(m *model.Manual, tight *fastening.Book, p *model.Procedure) *job {
 	limits := m.Shop.Limits
-	w := worker{job: job{manual: m, of: p, limits: given(limits.SafeVoltageDC, limits.SafeVoltageAC, limits.SafePressure, limits.SafeTouch), sizes: map[*model.Tool][]fastening.Size{}, back: map[*model.Link][]model.Named{}, again: fastening.Again(p)}, open: map[model.Named]bool{}}
+	w := worker{job: job{manual: m, of: p, limits: given(limits.SafeVoltageDC, limits.SafeVoltageAC, limits.SafePressure, limits.SafeTouch), sizes: map[*model.Tool][]fastening.Size{}, back: map[*model.Link][]model.Named{}, again: tight.Again(p)}, open: map[model.Named]bool{}}
 	w.tools, w.toolsKnown = toolsOf(p)
 	for _, s := range p.Expects {
 		w.state(s)
@@ -152,16 +152,15 @@ func (w *worker) slacken(at scene, f *model.Fastener) {
 
 func liftsIn(s *model.Step, p *model.Part) bool {
 	return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
-		act := l.Kind.Act
-		return l.To == model.Named(p) && (act == model.Remove || act == model.Renew || act == model.Refit)
+		return l.To == model.Named(p) && l.Kind.MovesPart()
 	})
 }
 
 func (w *worker) part(at scene, p *model.Part) {
-	switch at.link.Kind.Act {
-	case model.Remove, model.Renew:
+	switch k := at.link.Kind; {
+	case k.TakesOff:
 		w.undo(at, undoing{part: p})
-	case model.Refit:
+	case k.PutsBack:
 		w.open[p] = false
 	default:
 		return

@@ -22,7 +22,7 @@ var machineTemplate = template.Must(template.New("machine").Parse(machineText))
 // Machine writes a new machine's file, with a pattern of every section, and
 // returns its path inside the manual.
 func Machine(manual, id, name string) (string, error) {
-	if why := decode.BadIDWhy(id); why != "" {
+	if why := decode.BadIDWhy(id); !why.IsZero() {
 		return "", fmt.Errorf("the id %q %s: write it like air-press", id, why)
 	}
 	tree, err := readWhole(manual)

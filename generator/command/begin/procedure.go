@@ -92,11 +92,11 @@ func writeNew(manual, name, text string) error {
 // refuse says why the procedure cannot be begun under its name, or for its
 // machine.
 func (n New) refuse(m *model.Manual) error {
-	if why := decode.BadIDWhy(n.ID); why != "" {
+	if why := decode.BadIDWhy(n.ID); !why.IsZero() {
 		return fmt.Errorf("the id %q %s: write it like renew-ram-seal", n.ID, why)
 	}
 	for _, part := range strings.Split(n.topic(), "/") {
-		if why := decode.BadIDWhy(part); why != "" && n.topic() != "" {
+		if why := decode.BadIDWhy(part); !why.IsZero() && n.topic() != "" {
 			return fmt.Errorf("the topic %q cannot be a folder: %q %s", n.Topic, part, why)
 		}
 	}

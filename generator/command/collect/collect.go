@@ -39,6 +39,7 @@ import (
 
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/turn"
+	"baybinder/generator/command/served"
 	"baybinder/generator/read/record"
 )
 
@@ -277,19 +278,12 @@ func (c *Collector) page(w http.ResponseWriter, r *http.Request, site http.Handl
 		site.ServeHTTP(w, r)
 		return
 	}
-	ask := r.Clone(r.Context())
-	ask.Header.Del("Range") // of a page that is longer than its file
-	h := &held{header: http.Header{}, status: http.StatusOK}
-	site.ServeHTTP(h, ask)
-	if h.status == http.StatusOK && r.Method == http.MethodGet {
-		h.body = sending(h.body, c.token(id))
-		h.header.Del("Content-Length")
+	a := served.Ask(site, r, r.Method)
+	if a.Status == http.StatusOK && r.Method == http.MethodGet {
+		a.Body = sending(a.Body, c.token(id))
+		a.Header().Del("Content-Length")
 	}
-	for name, values := range h.header {
-		w.Header()[name] = values
-	}
-	w.WriteHeader(h.status)
-	_, _ = w.Write(h.body)
+	a.Send(w, r)
 }
 
 // procedureOf is the procedure whose page an address is, in whatever language;

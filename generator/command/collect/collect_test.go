@@ -299,25 +299,6 @@ func TestNoFileIsWrittenOver(t *testing.T) {
 	if kept := b.kept(t); kept[first] != "mine" || len(kept) != 2 {
 		t.Errorf("the manual has %v", kept)
 	}
-	root, err := os.OpenRoot(b.manual)
-	must(t, err)
-	defer root.Close()
-	for name, way := range map[string]func(*os.Root, string, string) error{
-		"put":   func(root *os.Root, _, name string) error { return put(root, name, []byte("theirs")) },
-		"moved": moved,
-	} {
-		must(t, root.WriteFile("aside", []byte("theirs"), 0o644))
-		if err := way(root, "aside", first); !exists(err) {
-			t.Errorf("%s over a file: %v", name, err)
-		}
-		must(t, way(root, "aside", "records/"+name+".json"))
-		if got, err := root.ReadFile("records/" + name + ".json"); err != nil || string(got) != "theirs" {
-			t.Errorf("%s: %q %v", name, got, err)
-		}
-	}
-	if kept := b.kept(t); kept[first] != "mine" {
-		t.Errorf("the manual has %v", kept)
-	}
 }
 
 func TestAFolderThatLeadsElsewhereIsNotWrittenInto(t *testing.T) {

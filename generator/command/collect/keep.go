@@ -4,7 +4,8 @@ import (
 	"bytes"
 	"fmt"
 	"os"
-	"strings"
+
+	"baybinder/generator/base/atomicfile"
 )
 
 // keep writes a record into a manual's folder records as a new file, and says
@@ -36,47 +37,8 @@ func keep(manual, name string, text []byte) (string, error) {
 		if !os.IsNotExist(err) {
 			return "", err
 		}
-		if err := put(root, "records/"+file, text); !exists(err) {
+		if err := atomicfile.NewIn(root, "records/"+file, text, 0o644); !exists(err) {
 			return file, err
 		}
 	}
-}
-
-// put writes a file where there is none. It fails with fs.ErrExist where there
-// is one by then.
-func put(root *os.Root, name string, text []byte) (err error) {
-	aside := strings.Replace(name, "/", "/.", 1) + ".new"
-	_ = root.Remove(aside) // of a run that was ended
-	f, err := root.OpenFile(aside, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	if err != nil {
-		return err
-	}
-	defer func() { _ = root.Remove(aside) }()
-	_, err = f.Write(text)
-	if err == nil {
-		err = f.Sync()
-	}
-	if shut := f.Close(); err == nil {
-		err = shut
-	}
-	if err != nil {
-		return err
-	}
-	if err := root.Link(aside, name); err == nil || exists(err) {
-		return err
-	}
-	return moved(root, aside, name)
-}
-
-// moved puts a file into its place where the folder knows no second name for a
-// file: the place is taken first, so that nobody else's file stands there.
-func moved(root *os.Root, aside, name string) error {
-	f, err := root.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	if err != nil {
-		return err
-	}
-	if err := f.Close(); err != nil {
-		return err
-	}
-	return root.Rename(aside, name)
 }

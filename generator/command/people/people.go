@@ -48,7 +48,7 @@ func Add(m *model.Manual, folder string, n New) error {
 // addable says all that speaks against adding somebody.
 func addable(m *model.Manual, n New) error {
 	var wrong []error
-	if why := decode.BadIDWhy(n.ID); why != "" {
+	if why := decode.BadIDWhy(n.ID); !why.IsZero() {
 		wrong = append(wrong, fmt.Errorf("the id %q %s", n.ID, why))
 	}
 	if p := person(m, n.ID); p != nil {

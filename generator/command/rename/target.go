@@ -98,7 +98,7 @@ func noSuch(what, id string, ids []string) error {
 
 // free says why an id cannot be the new one.
 func free(m *model.Manual, t target, id string) error {
-	if why := decode.BadIDWhy(id); why != "" {
+	if why := decode.BadIDWhy(id); !why.IsZero() {
 		return fmt.Errorf("the id %q %s", id, why)
 	}
 	if slices.Contains(t.ids(m), id) {

@@ -125,7 +125,9 @@ var decoders = map[string]func(d *decode.Decoder, n *syntax.Node){
 	"supplies": asEntries[model.Supply], "roles": asEntries[model.Role],
 }
 
-func asStruct[T any](d *decode.Decoder, n *syntax.Node) { d.Struct(n, new(T), "this", n.At) }
+func asStruct[T any](d *decode.Decoder, n *syntax.Node) {
+	d.Struct(n, new(T), finding.Say("this"), n.At)
+}
 
 func asEntries[T any, P interface {
 	*T

@@ -1,7 +1,6 @@
 package watch
 
 import (
-	"bytes"
 	"crypto/sha256"
 	_ "embed"
 	"encoding/hex"
@@ -14,6 +13,7 @@ import (
 	"sync"
 
 	"baybinder/generator/command/browse"
+	"baybinder/generator/command/served"
 	"baybinder/generator/language"
 	"baybinder/generator/language/words"
 )
@@ -201,54 +201,21 @@ func (b *Browsers) events(w http.ResponseWriter, r *http.Request) {
 	}
 }
 
-// held is an answer that is not sent yet.
-type held struct {
-	header http.Header
-	status int
-	body   bytes.Buffer
-}
-
-func (h *held) Header() http.Header         { return h.header }
-func (h *held) WriteHeader(status int)      { h.status = status }
-func (h *held) Write(p []byte) (int, error) { return h.body.Write(p) }
-
 // withScript answers as the site does, and adds the script to a page. Where
 // there is no page, one that waits for it is the answer.
 func withScript(w http.ResponseWriter, r *http.Request, site http.Handler, link, more string) {
-	ask := r.Clone(r.Context())
-	ask.Method = http.MethodGet // the state of a page is asked for by HEAD
-	ask.Header.Del("Range")     // of a page that is longer than its file
-	h := &held{header: http.Header{}, status: http.StatusOK}
-	site.ServeHTTP(h, ask)
-	body := h.body.Bytes()
-	if h.status == http.StatusNotFound {
-		body = fmt.Appendf(nil, "<!DOCTYPE html><meta charset=\"utf-8\"><title>No page</title><p>%s</p>", html.EscapeString(strings.TrimSpace(h.body.String())))
-		h.header.Set("Content-Type", "text/html; charset=utf-8")
+	a := served.Ask(site, r, http.MethodGet) // the state of a page is asked for by HEAD
+	if a.Status == http.StatusNotFound {
+		a.Body = fmt.Appendf(nil, "<!DOCTYPE html><meta charset=\"utf-8\"><title>No page</title><p>%s</p>", html.EscapeString(strings.TrimSpace(string(a.Body))))
+		a.Header().Set("Content-Type", "text/html; charset=utf-8")
 	}
-	if strings.HasPrefix(h.header.Get("Content-Type"), "text/html") {
-		state := stateOf(body)
-		body = addScript(addLink(body, link), state, more)
-		h.header.Set("ETag", state)
-		h.header.Set("Content-Length", strconv.Itoa(len(body)))
+	if strings.HasPrefix(a.Header().Get("Content-Type"), "text/html") {
+		state := stateOf(a.Body)
+		a.Body = addScript(served.Headed(a.Body, []byte(link)), state, more)
+		a.Header().Set("ETag", state)
+		a.Header().Set("Content-Length", strconv.Itoa(len(a.Body)))
 	}
-	for name, values := range h.header {
-		w.Header()[name] = values
-	}
-	w.WriteHeader(h.status)
-	if r.Method != http.MethodHead {
-		_, _ = w.Write(body)
-	}
-}
-
-// addLink puts a link under a page's heading, where a writer sees it.
-func addLink(page []byte, link string) []byte {
-	heading := []byte("</h1>")
-	i := bytes.Index(page, heading)
-	if link == "" || i < 0 {
-		return page
-	}
-	i += len(heading)
-	return bytes.Join([][]byte{page[:i], page[i:]}, []byte(link))
+	a.Send(w, r)
 }
 
 // stateOf tells one state of a page from another, as HTTP's entity tag does.
@@ -257,15 +224,9 @@ func stateOf(page []byte) string {
 	return `"` + hex.EncodeToString(sum[:12]) + `"`
 }
 
-// addScript adds the script to a page, and lets it ask for news: the pages
-// themselves make no request. The script is told which state it stands in: one
-// that asked later might be told of the next. more is added with it.
+// addScript adds the script to a page. The script is told which state it stands
+// in: one that asked later might be told of the next. more is added with it.
 func addScript(page []byte, state, more string) []byte {
-	page = bytes.Replace(page, []byte(`content="default-src 'none';`), []byte(`content="default-src 'none'; connect-src 'self';`), 1)
 	tags := fmt.Appendf(nil, `<link rel="stylesheet" href="%s"><script src="%s" data-page="%s" defer></script>`, styleAt, scriptAt, html.EscapeString(state))
-	tags = append(tags, more...)
-	if i := bytes.LastIndex(page, []byte("</body>")); i >= 0 {
-		return bytes.Join([][]byte{page[:i], page[i:]}, tags)
-	}
-	return append(bytes.Clone(page), tags...)
+	return served.Asking(page, append(tags, more...))
 }

@@ -15,7 +15,7 @@ import (
 	"time"
 )
 
-const served = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'"></head><body><p>Step</p></body></html>`
+const sentPage = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'"></head><body><p>Step</p></body></html>`
 
 var added = regexp.MustCompile(`<link [^>]*><script src="/.watch.js" data-page="[^"]*" defer></script>`)
 
@@ -25,7 +25,7 @@ func serve(t *testing.T, b *Browsers) string {
 		switch r.URL.Path {
 		case "/a.html":
 			w.Header().Set("Content-Type", "text/html; charset=utf-8")
-			http.ServeContent(w, r, "", time.Time{}, strings.NewReader(served))
+			http.ServeContent(w, r, "", time.Time{}, strings.NewReader(sentPage))
 		case "/a.css":
 			w.Header().Set("Content-Type", "text/css")
 			_, _ = io.WriteString(w, "p{}</body>")
@@ -62,7 +62,7 @@ func TestPagesGetTheScriptAndOtherFilesDoNot(t *testing.T) {
 	status, page := get(t, url+"/a.html")
 	without := added.ReplaceAllString(page, "")
 	without = strings.Replace(without, " connect-src 'self';", "", 1)
-	if status != http.StatusOK || page == without || without != served {
+	if status != http.StatusOK || page == without || without != sentPage {
 		t.Errorf("got %d %q", status, page)
 	}
 	if _, css := get(t, url+"/a.css"); css != "p{}</body>" {

@@ -180,6 +180,7 @@ func TestActsChangeOnlyTheirBytes(t *testing.T) {
 		"several":         {write.Act{Do: "steps", After: "2.1", Texts: []string{"Go.", " ", "Come."}}, "1. Stop.\n", "1. Stop.\n2. Go.\n3. Come.\n", "2.3"},
 		"out":             {write.Act{Do: "out", Step: "1.2"}, "2. Wipe the seat.\n\n   It is dirty.\n   1. First with a rag.\n   2. Then dry.\n", "", "1.2"},
 		"out of the list": {write.Act{Do: "out", Step: "1.1"}, "tools: [lamp]|1. Look with the [lamp](tool:lamp).\n", "tools: []|", "1.1"},
+		"first sub out":   {write.Act{Do: "out", Step: "1.2.1"}, "   1. First with a rag.\n   2. Then dry.\n", "   1. Then dry.\n", "1.2.1"},
 		"move down":       {write.Act{Do: "move", Step: "1.1", After: "1.3"}, "1. Look with the [lamp](tool:lamp).\n|3. Sweep.\n", "|3. Sweep.\n4. Look with the [lamp](tool:lamp).\n", "1.3"},
 		"move up":         {write.Act{Do: "move", Step: "1.3", After: "1.1"}, "(tool:lamp).\n|3. Sweep.\n", "(tool:lamp).\n2. Sweep.\n|", "1.2"},
 		"move elsewhere":  {write.Act{Do: "move", Step: "1.2", Phase: "refit"}, "2. Wipe the seat.\n\n   It is dirty.\n   1. First with a rag.\n   2. Then dry.\n|1. Stop.\n", "|1. Wipe the seat.\n\n   It is dirty.\n   1. First with a rag.\n   2. Then dry.\n1. Stop.\n", "2.1"},
@@ -188,6 +189,8 @@ func TestActsChangeOnlyTheirBytes(t *testing.T) {
 		"last phase":      {write.Act{Do: "phase", After: "refit", Text: "Return"}, "1. Stop.\n", "1. Stop.\n\n## Return\n", ""},
 		"heading":         {write.Act{Do: "heading", Phase: "refit", Text: "Put back"}, "## Refit", "## Put back", ""},
 		"title":           {write.Act{Do: "front", Field: "title", Text: "Job: the \"first\""}, "title: Job ", `title: "Job: the \"first\"" `, ""},
+		"summary":         {write.Act{Do: "front", Field: "summary", Text: "Wipe it"}, "# the name\n", "# the name\nsummary: Wipe it\n", ""},
+		"found":           {write.Act{Do: "expect", Texts: []string{"seat: off", "lamp: placed"}}, "tools: [lamp]\n", "tools: [lamp]\nexpects: { seat: off, lamp: placed }\n", ""},
 		"people":          {write.Act{Do: "front", Field: "people", Text: "2"}, "status: draft\n", "status: draft\npeople: 2\n", ""},
 	} {
 		t.Run(name, func(t *testing.T) {

@@ -144,7 +144,7 @@ func conditions(s *model.Step) []string {
 	}
 	var out []string
 	for _, l := range links {
-		if l.Is(model.LinkWhen) || l.Is(model.LinkIf) || l.Is(model.LinkIfNot) || l.Is(model.LinkOptional) {
+		if l.Kind.Conditional {
 			out = append(out, l.Address)
 		}
 	}

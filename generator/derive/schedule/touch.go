@@ -264,22 +264,13 @@ func holdsLoad(p *model.Procedure, l *model.Link) bool {
 // act adds what an act on a thing of the machine changes and looks at.
 func (t *touches) act(p *model.Procedure, l *model.Link) {
 	act := l.Kind.Act
-	switch act {
-	case model.Restore, model.TestLive, model.Unlock:
+	t.hands, t.opens = t.hands || !l.Kind.HandsOff, t.opens || l.Kind.Opens
+	if l.Kind.Live || act == model.Clear && holdsLoad(p, l) { // with the tool, the load is put back
 		t.live, t.all = true, true // it asks how the whole machine stands
-	case model.Reverse:
-		t.hands, t.all = true, true
-	case model.Isolate:
+	}
+	t.all = t.all || act == model.Reverse
+	if act == model.Isolate {
 		t.askedBefore(p.For.To)
-	case model.Lock, model.Release, model.Prove, model.Mark, model.Place:
-	case model.Clear:
-		if holdsLoad(p, l) {
-			t.live, t.all = true, true // the load is put back
-		}
-	case model.Remove, model.Renew, model.Loosen:
-		t.hands, t.opens = true, true
-	default:
-		t.hands = true
 	}
 	switch to := l.To.(type) {
 	case *model.Energy:

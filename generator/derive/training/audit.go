@@ -3,6 +3,7 @@ package training
 import (
 	"slices"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 	"baybinder/generator/read/record"
@@ -71,7 +72,7 @@ func (h *Standings) deed(r *model.Reading) Deed {
 			d.State = Good
 		}
 	case "performed":
-		d.Why = h.UncountedByAll(r)
+		d.Why = h.UncountedByAll(r).String()
 	case "inspected":
 		d.Why = h.InspectionFault(r)
 	}
@@ -79,16 +80,16 @@ func (h *Standings) deed(r *model.Reading) Deed {
 }
 
 // UncountedByAll says why a performance counts towards none of the person's
-// plans that ask for it; "" where it counts, and where no plan asks.
-func (h *Standings) UncountedByAll(r *model.Reading) string {
-	why := ""
+// plans that ask for it; no words where it counts, and where no plan asks.
+func (h *Standings) UncountedByAll(r *model.Reading) finding.Words {
+	var why finding.Words
 	for i := range r.Person.To.Plans {
 		plan := r.Person.To.Plans[i].To
 		if plan == nil || !slices.ContainsFunc(plan.Perform, func(u model.Use[model.Procedure]) bool { return u.To == r.Procedure.To }) {
 			continue
 		}
-		if why = h.Uncounted(plan, r); why == "" {
-			return ""
+		if why = h.Uncounted(plan, r); why.IsZero() {
+			return why
 		}
 	}
 	return why

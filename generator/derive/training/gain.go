@@ -2,9 +2,9 @@ package training
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 )
 
@@ -131,7 +131,7 @@ func (h *Standings) take(c *course, r *model.Reading) bool {
 	case "watched":
 		c.watched[p] = true
 	case "performed":
-		if h.uncounted(c.plan.To, r) != "" {
+		if !h.uncounted(c.plan.To, r).IsZero() {
 			return false
 		}
 		c.performed[p]++
@@ -220,34 +220,34 @@ func (h *Standings) Finished(p *model.Person, plan *model.Plan) []model.Date {
 // Uncounted says why a performance does not count towards a plan; "" where it
 // does. Who witnesses holds, on that day, the assessor's role; where the plan
 // names none, all that it gives. Nobody witnesses their own.
-func (h *Standings) Uncounted(plan *model.Plan, r *model.Reading) string {
+func (h *Standings) Uncounted(plan *model.Plan, r *model.Reading) finding.Words {
 	if h.held == nil {
 		h.gains()
 	}
 	return h.uncounted(plan, r)
 }
 
-func (h *Standings) uncounted(plan *model.Plan, r *model.Reading) string {
+func (h *Standings) uncounted(plan *model.Plan, r *model.Reading) finding.Words {
 	wanted := witnessRoles(plan)
 	by := h.person(r.By)
 	switch {
 	case len(wanted) == 0:
-		return fmt.Sprintf("nobody may witness it: the plan %s names no assessor and gives no role", plan.ID)
+		return finding.Say("nobody may witness it: the plan %s names no assessor and gives no role", plan.ID)
 	case r.By == "":
-		return "nobody is named who saw it"
+		return finding.Say("nobody is named who saw it")
 	case r.By == r.Person.ID:
-		return "nobody witnesses their own"
+		return finding.Say("nobody witnesses their own")
 	case by == nil:
-		return r.By + " is not in readings/people.csv"
+		return finding.Say("%s is not in readings/people.csv", r.By)
 	case !by.There(r.Date):
-		return by.Label() + " was not there on " + r.Date.String()
+		return finding.Say("%s was not there on %s", by.Label(), r.Date)
 	}
 	for _, role := range wanted {
 		if !h.holdsOn(by, role.ID, r.Date) {
-			return fmt.Sprintf("%s did not hold %s on %s", by.Label(), cmp.Or(labelOf(role.To), role.ID), r.Date)
+			return finding.Say("%s did not hold %s on %s", by.Label(), cmp.Or(labelOf(role.To), role.ID), r.Date)
 		}
 	}
-	return ""
+	return finding.Words{}
 }
 
 // witnessRoles are the roles of which a witness holds every one.

@@ -12,6 +12,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/fingerprint"
 )
@@ -190,30 +191,31 @@ func (h *Standings) doAgain(p *model.Person, role *model.Role) []string {
 // Change is what changed for the readers of one revision, and for whom.
 type Change struct {
 	Procedure *model.Procedure
-	Read      *model.Revision // what they read; nil: it was never issued
-	Print     string          // the fingerprint that they read
-	Steps     []string        // step by step; nil where Unkept
-	Unkept    bool            // the words that were read are not there to compare with
+	Read      *model.Revision                // what they read; nil: it was never issued
+	Print     string                         // the fingerprint that they read
+	Steps     []string                       // step by step; nil where Unkept
+	In        func(*shape.Language) []string // the same in the words of a language
+	Unkept    bool                           // the words that were read are not there to compare with
 	People    []*model.Person
 }
 
 // Changes are what changed for those whose readings are stale, each once.
 func (h *Standings) Changes(items []Item) []Change {
-	type words struct {
+	type state struct {
 		procedure *model.Procedure
 		print     string
 	}
 	var out []Change
-	known := map[words]int{}
+	known := map[state]int{}
 	for _, i := range items {
 		p, is := i.What.(*model.Procedure)
 		if !is || i.Last == nil {
 			continue
 		}
-		at, has := known[words{p, i.Last.Fingerprint}]
+		at, has := known[state{p, i.Last.Fingerprint}]
 		if !has {
 			at = len(out)
-			known[words{p, i.Last.Fingerprint}] = at
+			known[state{p, i.Last.Fingerprint}] = at
 			out = append(out, h.change(p, &i))
 		}
 		if c := &out[at]; !slices.Contains(c.People, i.Person) { // one who reads it in two plans
@@ -230,7 +232,9 @@ func (h *Standings) change(p *model.Procedure, i *Item) Change {
 	}
 	if was, kept := fingerprint.Kept(i.Met); kept {
 		c.Unkept = false
-		c.Steps = fingerprint.Changes(was, h.book.Beside(p, was), &language.Default().Readings.Changes)
+		now := h.book.Beside(p, was)
+		c.In = func(in *shape.Language) []string { return fingerprint.Changes(was, now, &in.Readings.Changes) }
+		c.Steps = c.In(language.Default())
 	}
 	return c
 }

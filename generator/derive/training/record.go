@@ -165,7 +165,7 @@ type finish struct {
 // told at the last of them.
 func (d *Recorded) cameOf(h both, r *model.Reading, told map[finish]bool) {
 	if d.Act == "performed" {
-		d.Why = h.now.UncountedByAll(r)
+		d.Why = h.now.UncountedByAll(r).String()
 	}
 	for i := range r.Person.To.Plans {
 		plan := r.Person.To.Plans[i].To

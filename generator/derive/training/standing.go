@@ -111,7 +111,7 @@ func (h *Standings) standing(person *model.Person, plan *model.Ref[model.Plan], 
 		switch {
 		case r.Act == "watched":
 			s.Watched = true
-		case r.Act == "performed" && h.Uncounted(plan.To, r) == "":
+		case r.Act == "performed" && h.Uncounted(plan.To, r).IsZero():
 			s.Performed++
 		}
 	}

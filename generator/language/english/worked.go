@@ -12,6 +12,7 @@ var worked = words.Worked{
 	Calibration: "%s: good to %s. How this was worked out",
 	AfterAngle:  "It is turned by an angle: the torque says nothing of the load of the bolt.",
 	Section:     "How the numbers were worked out",
+	Source:      "source: %s",
 	Sum:         "%s: %s in all. How this was worked out", SumFormula: "what each procedure of the job uses up, added",
 	SumSource: "the amounts that the procedures list",
 	Locks:     "%d of the %s. How this was worked out", LocksFormula: "points locked at once · locks on each",

@@ -30,8 +30,9 @@ var acts = shape.Acts{
 	Articles: "sie den die das der einen eine ein seinen seine ihren ihre beide alle jeden jede diese diesen",
 	Nouns:    "sperre",
 	Switches: "schalter trennschalter hauptschalter sicherung stecker trenner",
-	Valves:   "ventil hahn kugelhahn absperrhahn absperrventil", Vents: "entlüftung entlüftungsventil ablass ablassventil ablasshahn", Earthing: "erde erdung erdungsschalter", Blocks: "doppelabsperrung",
+	Valves:   "ventil hahn kugelhahn absperrhahn absperrventil", Vents: "entlüftung entlüftungsventil ablass ablassventil ablasshahn entleerung entleerungshahn abblase abblasehahn abblaseventil", Earthing: "erde erdung erdungsschalter erdungstrenner", Blocks: "doppelabsperrung",
 	Sides:        "links rechts vorn hinten oben unten eins zwei drei vier nord süd ost west",
+	Glued:        true,
 	Prepositions: "von an am bei für in im auf hinter unter über neben zu zum zur aus mit",
 }
 
@@ -52,6 +53,10 @@ var verbs = shape.Verbs{
 		{Kind: "isolate", Of: shape.Energy, Said: "trennen trenne ausschalten abschalten schalten|aus schalten|ab"},
 		{Kind: "lock", Of: shape.Energy, Said: "verschließen verschließe"},
 		{Kind: "release", Of: shape.Energy, Said: "entladen entlade entspannen entspanne"},
+		{Kind: "prove", Of: shape.Energy, Said: `
+			prüfen|auf|spannungsfreiheit prüfe|auf|spannungsfreiheit prüfen|auf|energiefreiheit prüfe|auf|energiefreiheit
+			prüfen|auf|druckfreiheit prüfe|auf|druckfreiheit prüfen|auf|drucklosigkeit prüfe|auf|drucklosigkeit
+			prüfen|sie|die|spannungsfreiheit stellen|sie|die|spannungsfreiheit weisen|sie|die|spannungsfreiheit weisen|sie|die|energiefreiheit`},
 		{Kind: "unlock", Of: shape.Energy, Said: "aufschließen schließen|auf"},
 		{Kind: "restore", Of: shape.Energy, Said: "einschalten schalten|ein starten starte"},
 		{Kind: "drain", Of: shape.Fluid, Said: "ablassen lassen|ab entleeren entleere"},

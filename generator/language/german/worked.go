@@ -11,6 +11,7 @@ var worked = words.Worked{
 	Label:        "Signalwort und Piktogramme. Wie das gefunden ist", Signal: "Das Signalwort. Wie das gefunden ist",
 	Calibration: "%s: gültig bis %s. Wie das gerechnet ist",
 	Section:     "Wie die Zahlen gerechnet sind",
+	Source:      "Quelle: %s",
 	Sum:         "%s: insgesamt %s. Wie das gerechnet ist", SumFormula: "was jede Anweisung der Arbeit verbraucht, zusammengezählt",
 	SumSource: "die Mengen, die die Anweisungen nennen",
 	Locks:     "%d von: %s. Wie das gerechnet ist", LocksFormula: "gleichzeitig gesperrte Stellen · Schlösser an jeder",

@@ -25,14 +25,14 @@ func (a *Acts) Cutting(name string) Cutting {
 	}
 	noun := a.noun(words)
 	some := func(list string) bool {
-		return slices.ContainsFunc(words, func(x string) bool { return Among(list, x) })
+		return slices.ContainsFunc(words, func(x string) bool { return a.ends(list, x) || a.begins(list, x) })
 	}
 	switch {
 	case noun == "":
 		return Unsaid
-	case Among(a.Switches, noun) && some(a.Earthing), Among(a.Valves, noun) && !some(a.Vents):
+	case a.ends(a.Switches, noun) && some(a.Earthing), a.ends(a.Valves, noun) && !some(a.Vents):
 		return Closed
-	case Among(a.Valves, noun) && some(a.Blocks), Among(a.Switches, noun) && some(a.Valves) && !a.NounFirst && Among(a.Valves, words[len(words)-1]):
+	case a.ends(a.Valves, noun) && some(a.Blocks), a.ends(a.Switches, noun) && some(a.Valves) && !a.NounFirst && a.ends(a.Valves, words[len(words)-1]):
 		return Unsaid // a double block and bleed in one name
 	}
 	return Opened
@@ -41,7 +41,7 @@ func (a *Acts) Cutting(name string) Cutting {
 // noun is the switch or the valve that a name names: the last word but for
 // such as "left" and "Q1", in Spanish the first.
 func (a *Acts) noun(words []string) string {
-	isNoun := func(x string) bool { return Among(a.Switches, x) || Among(a.Valves, x) }
+	isNoun := func(x string) bool { return a.ends(a.Switches, x) || a.ends(a.Valves, x) }
 	if a.NounFirst {
 		if i := slices.IndexFunc(words, isNoun); i >= 0 {
 			return words[i]
@@ -59,14 +59,28 @@ func (a *Acts) noun(words []string) string {
 	return ""
 }
 
-// Among says that a word stands in a list of words separated by spaces.
-func Among(list, word string) bool {
+// ends says that a word is one of a list or, where nouns are glued together, ends
+// in one: "Gashahn".
+func (a *Acts) ends(list, word string) bool {
+	return Among(list, word) || a.Glued && anyOf(list, word, strings.HasSuffix)
+}
+
+// begins says that nouns are glued together and a word begins with one of a list:
+// "Ablasshahn".
+func (a *Acts) begins(list, word string) bool { return a.Glued && anyOf(list, word, strings.HasPrefix) }
+
+func anyOf(list, word string, is func(word, part string) bool) bool {
 	for w := range strings.FieldsSeq(list) {
-		if w == word {
+		if is(word, w) {
 			return true
 		}
 	}
 	return false
+}
+
+// Among says that a word stands in a list of words separated by spaces.
+func Among(list, word string) bool {
+	return anyOf(list, word, func(word, one string) bool { return word == one })
 }
 
 // PlainWords are the words of a text, small and without the signs around them.

@@ -134,6 +134,7 @@ type Acts struct {
 	Switches, Valves, Vents, Earthing, Blocks string
 	Sides, Prepositions                       string `may:"empty"` // what stands behind the noun, where it does not stand first
 	NounFirst                                 bool   // "válvula de purga", and not "vent valve"
+	Glued                                     bool   // "Gashahn", and not "gas cock"
 }
 
 // Asides are the words beside an amount that make it another thing's than what
@@ -168,7 +169,7 @@ type Verbs struct {
 type Verb struct {
 	Kind string // the link kinds that it could be
 	Of   Thing
-	Said string // words, separated by spaces; a bar stands where the thing may come between
+	Said string // words, separated by spaces; the first bar of one stands where the thing may come between
 }
 
 // Thing is a sort of thing that acts are said of.

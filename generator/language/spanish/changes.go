@@ -38,7 +38,7 @@ var changes = words.Changes{
 		"hazards": "peligros", "held-by": "sujeta por", "how": "cómo", "kind": "clase", "length": "longitud", "limit": "límite",
 		"looks-for": "se busca", "mass": "masa", "name": "nombre", "nature": "qué es", "near": "cerca del límite", "needed-by": "lo necesita",
 		"needs": "pide", "note": "nota", "of": "de", "old": "lo viejo", "option": "opción", "or": "o",
-		"places": "lugares", "precharge": "precarga", "pressure": "presión", "prove-dead": "probar sin energía", "proved-on": "probado en", "range": "margen",
+		"places": "lugares", "precharge": "precarga", "pressure": "presión", "prove-dead": "probar sin energía", "proved-on": "probado en", "range": "alcance",
 		"rated": "carga admisible", "serial": "número de serie", "stored": "acumulada", "symbol": "señal", "temperature": "temperatura", "tries": "intentos",
 		"under": "debajo de", "unit": "unidad", "value": "valor", "voltage": "tensión", "wait": "espera", "waste": "residuo", "wear": "llevar puesto",
 		"what": "qué", "why": "por qué", "with": "con", "where": "dónde", "only-with": "solo con", "travel": "recorrido",

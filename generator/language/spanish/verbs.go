@@ -15,6 +15,12 @@ var verbs = shape.Verbs{
 		{Kind: "isolate", Of: shape.Energy, Said: "apague apagar apaga aísle aislar aísla corte cortar corta desconecte desconectar desconecta"},
 		{Kind: "lock", Of: shape.Energy, Said: "bloquee bloquear bloquea"},
 		{Kind: "release", Of: shape.Energy, Said: "libere liberar libera"},
+		{Kind: "prove", Of: shape.Energy, Said: `
+			compruebe|la|ausencia|de|tensión|de comprobar|la|ausencia|de|tensión|de comprueba|la|ausencia|de|tensión|de
+			verifique|la|ausencia|de|tensión|de verificar|la|ausencia|de|tensión|de verifica|la|ausencia|de|tensión|de
+			compruebe|sin|tensión comprobar|sin|tensión comprueba|sin|tensión compruebe|sin|presión comprobar|sin|presión comprueba|sin|presión
+			verifique|sin|tensión verificar|sin|tensión verifica|sin|tensión verifique|sin|presión verificar|sin|presión verifica|sin|presión
+			pruebe|sin|energía probar|sin|energía prueba|sin|energía compruebe|sin|energía comprobar|sin|energía comprueba|sin|energía`},
 		{Kind: "unlock", Of: shape.Energy, Said: "desbloquee desbloquear desbloquea"},
 		{Kind: "restore", Of: shape.Energy, Said: "encienda encender enciende conecte conectar conecta restablezca restablecer restablece"},
 		{Kind: "drain", Of: shape.Fluid, Said: "drene drenar drena vacíe vaciar vacía"},

@@ -12,6 +12,7 @@ var worked = words.Worked{
 	Calibration: "%s: vale hasta %s. Cómo se calculó",
 	AfterAngle:  "Se gira un ángulo: el par no dice nada de la carga del tornillo.",
 	Section:     "Cómo se calcularon los números",
+	Source:      "fuente: %s",
 	Sum:         "%s: %s en total. Cómo se calculó", SumFormula: "lo que gasta cada procedimiento del trabajo, sumado",
 	SumSource: "las cantidades que enumeran los procedimientos",
 	Locks:     "%d de: %s. Cómo se calculó", LocksFormula: "puntos bloqueados a la vez · candados en cada uno",

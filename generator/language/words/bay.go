@@ -8,7 +8,7 @@ type Bay struct {
 	StepsGone, ClockBack, WhichUnit, ChooseFirst, SerialNumber, UseSerial, OrOptions             string
 	ItsOptions, UseOptions, NoSuchSerial, NotBoth, NoOptions, UnitSerial                         string
 	UnitOptions, OtherUnit, OtherUnitTitle, OtherUnitText, OtherUnitYes, AgainTitle              string
-	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt, WaitUntil               string
+	AgainText, StartWait, WaitFromTick, WaitOver, WaitOverAt, WaitUntil                          string
 	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit                string
 	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                                       string
 	SignNow, SignedBy, TakeBack, SamePerson, TickStep                                            string
@@ -20,7 +20,7 @@ type Bay struct {
 	SummaryOf, SummaryRevision, SummaryTimes, StepHead, WordsHead, StateHead                     string
 	HoldsHead, SearchFor, NoHits, HitsFor, ShardMissing, MeantWord                               string
 	JobOf, JobOfNobody, JobOn, UnitShort, GoOnOrNew, GoOnWhich, AnswerFirst, NoneOnUnit, Seen    string
-	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, OpenJobs                         string
+	GoOn, GoOnWith, BeginNew, KeepUnit, CalledFrom, BackToStep, SaveAndBack, OpenJobs            string
 	NoOpenJobs, NoJobsInFolder, NoJobsKept, JobTimes, JobDone, OpenRecord, RecordOpened          string
 	RecordBad, RecordOther, RecordOlder                                                          string
 	HandOver, SaveShort, ComingUp, StepNow, UntickTitle, SkipToStep                              string

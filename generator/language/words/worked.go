@@ -9,6 +9,7 @@ type Worked struct {
 	Calibration             string // tool or individual, day
 	AfterAngle              string
 	Section                 string
+	Source                  string // in a line of its own: what it is from
 	Sum                     string // supply, amount
 	SumFormula, SumSource   string
 	Locks                   string // how many, tool

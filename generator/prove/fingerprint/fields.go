@@ -12,7 +12,7 @@ import (
 // that it names. Signs for the program alone are left out.
 func (w *writer) link(link *model.Link) {
 	switch {
-	case link.Is(model.LinkStep), link.Is(model.LinkWhy), link.Is(model.LinkOn):
+	case link.Kind.Silent:
 		return
 	case link.Is(model.LinkTime):
 		w.line(1, "time", fmt.Sprint(link.Amount().Base()), "s")

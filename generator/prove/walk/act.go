@@ -60,7 +60,7 @@ func (w *walk) step(s *model.Step) {
 // act does what a link says; it is true of an act that was followed: only such
 // an act counts as checked.
 func (w *walk) act(l *model.Link, g pathCondition) bool {
-	switch e := effectOf(l.Kind.Act); {
+	switch e := effects[l.Kind.Act]; {
 	case l.Is(model.LinkNoted) && !l.Bad && !g.unresolved:
 		w.untaken(l, g.Func)
 	case takes(l):
@@ -75,7 +75,7 @@ func (w *walk) act(l *model.Link, g pathCondition) bool {
 	case l.Kind.Act == model.Call && !l.Bad:
 		w.call(l, g)
 		return true
-	case e.does == nil || l.Bad || g.unresolved || l.To == nil && l.Kind.Act != model.Reverse:
+	case e == nil || l.Bad || g.unresolved || l.To == nil && l.Kind.Act != model.Reverse:
 		w.unreadAct(l, g.Func)
 	default:
 		e.does(w, l, g.Func)
@@ -109,5 +109,5 @@ func (w *walk) unreadAct(l *model.Link, g diagram.Func) {
 		w.cloud(near, g)
 		return
 	}
-	w.havoc(g, effectOf(l.Kind.Act).moves...)
+	w.havoc(g, mayMove(l.Kind.Act)...)
 }

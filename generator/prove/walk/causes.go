@@ -1,9 +1,7 @@
 package walk
 
 import (
-	"fmt"
 	"slices"
-	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/parallel"
@@ -45,7 +43,7 @@ type act struct {
 // common is what several procedures leave undone by one act.
 type common struct {
 	act
-	things  []string
+	things  []finding.Words
 	told    int // of the callers, those that nobody else tells of it
 	callers []*model.Procedure
 	calls   []*model.Link
@@ -129,15 +127,16 @@ func (c *common) note(p *model.Procedure, d debt) {
 	if !slices.Contains(c.calls, d.at) {
 		c.calls = append(c.calls, d.at)
 	}
-	if label := labelAt(d.of.named, d.of.part); !slices.Contains(c.things, label) {
+	label := labelAt(d.of.named, d.of.part)
+	if !slices.ContainsFunc(c.things, func(t finding.Words) bool { return same(t, label) }) {
 		c.things = append(c.things, label)
 	}
 }
 
 // finding tells it at the act.
 func (c *common) finding() finding.Finding {
-	f := c.rule.At(c.link.At, "%s, in %d procedures that perform this: %s", heads[c.rule], len(c.callers), strings.Join(c.things, ", ")).
-		WithMend("%s", fmt.Sprintf("put it right once, in a procedure that they all perform afterwards, or in each of the %d", len(c.callers)))
+	f := c.rule.At(c.link.At, "%s, in %d procedures that perform this: %s", finding.Say(heads[c.rule]), len(c.callers), finding.ListOf("", c.things)).
+		WithMend("put it right once, in a procedure that they all perform afterwards, or in each of the %d", len(c.callers))
 	for _, l := range c.calls {
 		f = f.See(l.At, "here it is performed, and not put right by the end")
 	}

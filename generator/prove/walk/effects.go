@@ -5,77 +5,71 @@ import (
 	"baybinder/generator/prove/diagram"
 )
 
-// effect is what the walk does with an act.
-type effect struct {
-	does  func(w *walk, l *model.Link, g diagram.Func) // follows the act, where its link and conditions could be read
-	moves []sort                                       // what it may have moved where they could not
+// effect is what the walk does with an act. Each has a file of its own,
+// act_NAME.go, by the name of its link kind.
+type effect interface {
+	// does follows the act, where its link and its conditions could be read.
+	does(w *walk, l *model.Link, g diagram.Func)
+	// moves is what the act may have moved where they could not.
+	moves() []sort
 }
 
-// What acts may move.
-var (
-	movesEnergy   = []sort{anEnergy, aPoint}
-	movesPart     = []sort{aPart, aFastening, aFluid, aSpill, aGap, anAsked}
-	movesFastener = []sort{aFastening, aFastener, anAsked}
-	movesTool     = []sort{aTool, anEnergy}
-	movesSetting  = []sort{aSetting}
-	movesFluid    = []sort{aFluid, aSpill}
-	movesRefit    = []sort{aPart, aFastening, aFastener, aTool, anEnergy, aSetting, aGap}
+// effects is the table: a row an act. An act without one moves everything, is
+// not counted as checked, and fails a test. (A call is followed with its
+// conditions: see walk.call.)
+var effects = map[model.Act]effect{
+	model.Isolate:  isolating{},
+	model.Lock:     locking{},
+	model.Release:  releasing{},
+	model.Prove:    proving{},
+	model.Unlock:   unlocking{},
+	model.Restore:  restoring{},
+	model.TestLive: testingLive{},
+	model.Remove:   removing{},
+	model.Renew:    renewing{},
+	model.Refit:    refitting{},
+	model.Cap:      capping{},
+	model.Loosen:   loosening{},
+	model.Tighten:  tightening{},
+	model.Mark:     marking{},
+	model.Place:    placing{},
+	model.Clear:    clearing{},
+	model.Alter:    altering{},
+	model.Reset:    resetting{},
+	model.Drain:    draining{},
+	model.Fill:     filling{},
+	model.Bleed:    bleeding{},
+	model.Dry:      drying{},
+	model.Reverse:  reversing{},
+}
+
+// mayMove is what an act may have moved that could not be followed.
+func mayMove(a model.Act) []sort {
+	if e := effects[a]; e != nil {
+		return e.moves()
+	}
+	return everySort
+}
+
+// What the acts on things of one sort may move.
+type (
+	onEnergy   struct{}
+	onPart     struct{}
+	onFastener struct{}
+	onTool     struct{}
+	onSetting  struct{}
+	onFluid    struct{}
+	onRefit    struct{}
 )
 
-// effectOf is the table of effects: a row an act. An act without a row moves
-// everything, is not counted as checked, and fails a test. (A call is followed
-// with its conditions: see walk.call.)
-func effectOf(a model.Act) effect {
-	switch a {
-	case model.Isolate:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.isolate(w.aimed(l, g)) }, movesEnergy}
-	case model.Lock:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.lock(w.aimed(l, g)); w.notices() }, movesEnergy}
-	case model.Release:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.release(w.aimed(l, g).energy, g) }, movesEnergy}
-	case model.Prove:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.prove(w.aimed(l, g).energy, g, w.here.step) }, movesEnergy}
-	case model.Unlock:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.unlock(w.aimed(l, g)) }, movesEnergy}
-	case model.Restore:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.restore(w.aimed(l, g)) }, movesEnergy}
-	case model.TestLive:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.testLive(w.aimed(l, g)) }, movesEnergy}
-	case model.Remove:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.remove(l.To.(*model.Part), g, false) }, movesPart}
-	case model.Renew:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.remove(l.To.(*model.Part), g, true) }, movesPart}
-	case model.Refit:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.refit(l.To.(*model.Part), g, nil, nil) }, movesPart}
-	case model.Cap:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.capLine(l.To.(*model.Part), g) }, movesPart}
-	case model.Loosen:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.loosen(l, l.To.(*model.Fastener), g) }, movesFastener}
-	case model.Tighten:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.tighten(l, l.To.(*model.Fastener), g) }, movesFastener}
-	case model.Mark:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.mark(l.To.(*model.Group), g) }, []sort{aGroup}}
-	case model.Place:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.place(l.To.(*model.Tool), g) }, movesTool}
-	case model.Clear:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.clear(l.To.(*model.Tool), g) }, movesTool}
-	case model.Alter:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.alter(l.To.(*model.Setting), g) }, movesSetting}
-	case model.Reset:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.reset(l.To.(*model.Setting), g) }, movesSetting}
-	case model.Drain:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.drain(l.To.(*model.Fluid), g) }, movesFluid}
-	case model.Fill:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.fill(l.To.(*model.Fluid), g) }, movesFluid}
-	case model.Bleed:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.bleed(l.To.(*model.Fluid), g) }, movesFluid}
-	case model.Dry:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.dry(l.To.(*model.Fluid), g) }, movesFluid}
-	case model.Reverse:
-		return effect{func(w *walk, l *model.Link, g diagram.Func) { w.reverse(l, w.here.step, g) }, movesRefit}
-	case model.NoAct, model.Call:
-	}
-	return effect{moves: everySort}
+func (onEnergy) moves() []sort   { return []sort{anEnergy, aPoint} }
+func (onPart) moves() []sort     { return []sort{aPart, aFastening, aFluid, aSpill, aGap, anAsked} }
+func (onFastener) moves() []sort { return []sort{aFastening, aFastener, anAsked} }
+func (onTool) moves() []sort     { return []sort{aTool, anEnergy} }
+func (onSetting) moves() []sort  { return []sort{aSetting} }
+func (onFluid) moves() []sort    { return []sort{aFluid, aSpill} }
+func (onRefit) moves() []sort {
+	return []sort{aPart, aFastening, aFastener, aTool, anEnergy, aSetting, aGap}
 }
 
 // aimed is what an energy act names.

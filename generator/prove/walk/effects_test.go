@@ -9,19 +9,29 @@ import (
 	"baybinder/generator/model"
 )
 
-// Whatever a row of the table of link kinds does, the walk follows: an act that
-// nothing follows must not be counted as checked.
+// Whatever a row of the table of link kinds does, the walk follows, in a file of
+// its own: an act that nothing follows must not be counted as checked.
 func TestEveryActHasAnEffect(t *testing.T) {
+	named := map[model.Act]bool{}
 	for _, k := range model.Kinds {
-		if k.Act == model.NoAct || k.Act == model.Call { // a call is followed by walk.call
+		if k.Act == model.NoAct || named[k.Act] { // the first row gives its name: disconnect: is remove:
 			continue
 		}
-		if e := effectOf(k.Act); e.does == nil || len(e.moves) == 0 {
+		named[k.Act] = true
+		file := "act_" + strings.ReplaceAll(k.Name, "-", "_") + ".go"
+		if _, err := os.Stat(file); err != nil {
+			t.Errorf("%s: its effect has no file %s", k.Name, file)
+		}
+		if k.Act == model.Call { // a call is followed by walk.call
+			continue
+		}
+		if e := effects[k.Act]; e == nil || len(e.moves()) == 0 {
 			t.Errorf("%s: has no row in effects.go", k.Name)
 		}
 	}
-	if effectOf(model.Reverse+1).does != nil {
-		t.Error("an act that is not there has an effect")
+	files, _ := filepath.Glob("act_*.go")
+	if len(files) != len(named) {
+		t.Errorf("%d files of effects for %d acts: %q", len(files), len(named), files)
 	}
 }
 

@@ -102,7 +102,7 @@ func (w *walk) leaves(s model.State) {
 	}
 	x := w.lay.of[s.Thing]
 	bad := w.And(w.present(x), w.unlike(x, w.meant(s, w.aloneHere())))
-	w.at(at, func() { w.find(&StateMismatch, x, bad, "not "+s.Word+" at the end, as leaves says") })
+	w.at(at, func() { w.find(&StateMismatch, x, bad, "not %s at the end, as leaves says", stands(s.Word)) })
 }
 
 func (w *walk) leavesFastener(f *model.Fastener, s model.State, at event) {
@@ -115,7 +115,9 @@ func (w *walk) leavesFastener(f *model.Fastener, s model.State, at event) {
 		bad = w.Not(some)
 	}
 	if named := w.named(f); len(named) > 0 {
-		w.at(at, func() { w.find(&StateMismatch, named[0], bad, "not "+s.Word+" at the end, as leaves says") })
+		w.at(at, func() {
+			w.find(&StateMismatch, named[0], bad, "not %s at the end, as leaves says", stands(s.Word))
+		})
 	}
 }
 

@@ -20,13 +20,18 @@ type issue struct {
 	state diagram.Func // how the thing stood
 	last  diagram.Func // what put it there
 	began diagram.Func // what took it out of its normal state
-	why   string
+	why   finding.Words
 	from  *need   // the callee's need; nil in the procedure itself
 	short *demand // of a wait: what it is short of
 }
 
-// find notes what is wrong with a thing where bad holds.
-func (w *walk) find(r *rule, x thing, bad diagram.Func, why string) {
+// find notes what is wrong with a thing where bad holds. why is a template, with
+// what it is of; "" is the rule's own head.
+func (w *walk) find(r *rule, x thing, bad diagram.Func, why string, of ...any) {
+	w.findSo(r, x, bad, finding.Words{Template: why, Values: of})
+}
+
+func (w *walk) findSo(r *rule, x thing, bad diagram.Func, why finding.Words) {
 	if bad == diagram.No || w.tooMany(bad) || !w.possible(bad) {
 		return
 	}
@@ -43,19 +48,23 @@ func (w *walk) find(r *rule, x thing, bad diagram.Func, why string) {
 
 // findOnce is find, but once as long as the thing stands as it does: the
 // second act in front of the same live terminal is the same fault.
-func (w *walk) findOnce(r *rule, x thing, bad diagram.Func, why string) {
+func (w *walk) findOnce(r *rule, x thing, bad diagram.Func, why string, of ...any) {
+	w.findOnceSo(r, x, bad, finding.Words{Template: why, Values: of})
+}
+
+func (w *walk) findOnceSo(r *rule, x thing, bad diagram.Func, why finding.Words) {
 	switch {
 	case bad == diagram.No:
 	case w.free:
 		w.keep(r, x, bad, why, true)
-	case why == heldBack:
+	case why.Template == heldBack:
 		w.findTold(toldKey{&NotReachable, x}, r, bad, why)
 	default:
 		w.findTold(toldKey{r, x}, r, bad, why)
 	}
 }
 
-func (w *walk) findTold(key toldKey, r *rule, bad diagram.Func, why string) {
+func (w *walk) findTold(key toldKey, r *rule, bad diagram.Func, why finding.Words) {
 	told, before := w.told[key]
 	if told = w.AndNot(told, w.movedIn); w.tellAll {
 		told = diagram.No
@@ -63,7 +72,7 @@ func (w *walk) findTold(key toldKey, r *rule, bad diagram.Func, why string) {
 	if bad = w.AndNot(bad, told); bad == diagram.No {
 		return
 	}
-	w.find(r, key.thing, bad, why)
+	w.findSo(r, key.thing, bad, why)
 	w.told[key] = w.Or(w.told[key], bad)
 	if !before {
 		w.tells[key.thing] = append(w.tells[key.thing], key.rule)
@@ -71,7 +80,7 @@ func (w *walk) findTold(key toldKey, r *rule, bad diagram.Func, why string) {
 }
 
 // keep keeps for the callers what goes wrong by how their things stand.
-func (w *walk) keep(r *rule, x thing, bad diagram.Func, why string, once bool) {
+func (w *walk) keep(r *rule, x thing, bad diagram.Func, why finding.Words, once bool) {
 	n := need{rule: r, thing: x, where: bad, moved: w.movedIn, once: once, why: why, at: w.here, before: w.openedBefore}
 	key := fault{link: w.here.link, rule: r, thing: x}
 	if w.from != nil {
@@ -92,8 +101,8 @@ func (w *walk) keep(r *rule, x thing, bad diagram.Func, why string, once bool) {
 // noteOpen notes a thing that is found open where it should be closed, whether
 // or not it is closed at the end: who performs the procedure is not told again
 // that it is open.
-func (w *walk) noteOpen(r *rule, x thing, bad diagram.Func, why string) {
-	if r == &RestoredWhileOpen || r == &RefitOverOpen && why != heldBack {
+func (w *walk) noteOpen(r *rule, x thing, bad diagram.Func, why finding.Words) {
+	if r == &RestoredWhileOpen || r == &RefitOverOpen && why.Template != heldBack {
 		w.toldBelow[x] = w.Or(w.toldBelow[x], w.homely(bad))
 		w.foundOpen[x] = w.Or(w.foundOpen[x], bad)
 	}

@@ -1,8 +1,8 @@
 package walk
 
 import (
+	"fmt"
 	"slices"
-	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
@@ -18,14 +18,14 @@ func (w *walk) findings() []finding.Finding {
 	}
 	for _, e := range w.over {
 		if e.link != nil {
-			out = append(out, TooManyConditions.At(e.link.At, "more than %d conditions meet here: it is not walked", Most).WithMend("%s", TooManyConditions.Mend))
+			out = append(out, TooManyConditions.At(e.link.At, "more than %d conditions meet here: the order of the work is not checked", Most).WithMend("%s", finding.Say(TooManyConditions.Mend)))
 		}
 	}
 	for _, at := range w.never {
-		out = append(out, NeverApplies.At(at, "no unit of the %s has it so: this is never done", w.machineLabel()).WithMend("%s", NeverApplies.Mend))
+		out = append(out, NeverApplies.At(at, "no unit of the %s has it so: this is never done", w.machineName()).WithMend("%s", finding.Say(NeverApplies.Mend)))
 	}
 	for _, m := range w.missing {
-		out = append(out, NotSupplied.At(m.at, "the refit needs %s of the %s; %s listed", m.amount(m.most), m.supply.Label(), m.isListed()).
+		out = append(out, NotSupplied.At(m.at, "the refit needs %s of the %s; %s", m.amount(m.most), m.supply.Label(), m.isListed()).
 			WithMend("write %s: %s in supplies", m.supply.ID, m.amount(m.most)))
 	}
 	return out
@@ -67,7 +67,7 @@ func (w *walk) inShort(issues []issue) []issue {
 		case f == nil:
 			first[c] = &issues[n]
 		case f.rule != i.rule:
-			i.why, i.rule, i.at = heads[i.rule], f.rule, f.at
+			i.why, i.rule, i.at = finding.Say(heads[i.rule]), f.rule, f.at
 		default:
 			i.at = f.at
 		}
@@ -112,16 +112,17 @@ func (w *walk) openedIn(i *issue) *model.Phase {
 	return e.step.Phase
 }
 
-func (m missing) isListed() string {
+func (m missing) isListed() finding.Words {
 	if m.have == 0 {
-		return "none is"
+		return finding.Say("none is listed")
 	}
-	return m.amount(m.have) + " is"
+	return finding.Say("%s is listed", m.amount(m.have))
 }
 
-func (w *walk) machineLabel() string {
+// machineName is the machine's name; a procedure for none has no machine.
+func (w *walk) machineName() any {
 	if w.lay.machine == nil {
-		return "shop"
+		return finding.Say("shop")
 	}
 	return w.lay.machine.Label()
 }
@@ -138,48 +139,67 @@ func (w *walk) finding(group []*issue) finding.Finding {
 		where = w.Or(where, i.where)
 	}
 	whole := w.only(where)
-	var heads []string
-	things := map[string][]string{}
+	var said []finding.List // a head, then the things that it is so of
 	for _, i := range group {
-		head, words := w.head(i), w.thingWords(i, whole)
-		if !slices.Contains(heads, head) {
-			heads = append(heads, head)
+		head, thing := w.head(i), w.thingWords(i, whole)
+		n := slices.IndexFunc(said, func(l finding.List) bool { return same(l.Items[0], head) })
+		if n < 0 {
+			n, said = len(said), append(said, finding.List{Items: []any{head}})
 		}
-		if words != "" && !slices.Contains(things[head], words) {
-			things[head] = append(things[head], words)
-		}
-	}
-	for n, head := range heads {
-		if list := things[head]; len(list) > 0 {
-			heads[n] = head + ": " + strings.Join(list, ", ")
+		if !thing.IsZero() && !slices.ContainsFunc(said[n].Items[1:], func(t any) bool { return same(t, thing) }) {
+			said[n].Items = append(said[n].Items, thing)
 		}
 	}
-	text := strings.Join(heads, "; ")
-	if whole != "" {
-		text += "; " + whole
+	var text finding.Words
+	for _, l := range said {
+		text = behind(text, "%s; %s", withThings(l))
 	}
-	f := r.At(group[0].at.link.At, "%s", text).WithMend("%s", w.mend(group[0]))
+	if !whole.IsZero() {
+		text = behind(text, "%s; %s", whole)
+	}
+	mend := w.mend(group[0])
+	f := r.At(group[0].at.link.At, text.Template, text.Values...).WithMend(mend.Template, mend.Values...)
 	return w.related(f, group)
 }
 
+func same(a, b any) bool { return fmt.Sprint(a) == fmt.Sprint(b) }
+
+// withThings is a head and its things: "still in the way: lid, fan".
+func withThings(l finding.List) finding.Words {
+	head := l.Items[0].(finding.Words)
+	if things := l.Items[1:]; len(things) > 0 {
+		return finding.Say("%s: %s", head, finding.List{Items: things})
+	}
+	return head
+}
+
+// behind puts words behind others, where there are any.
+func behind(words finding.Words, between string, more finding.Words) finding.Words {
+	if words.IsZero() {
+		return more
+	}
+	return finding.Say(between, words, more)
+}
+
 // head is what is wrong.
-func (w *walk) head(i *issue) string {
+func (w *walk) head(i *issue) finding.Words {
 	head := i.why
-	if head == "" {
-		head = heads[i.rule]
+	if head.IsZero() {
+		head = finding.Say(heads[i.rule])
 	}
 	if i.from == nil || i.from.at.step == nil {
 		return head
 	}
 	s := i.from.at.step
-	return "in step " + s.Number + " of \"" + s.Of.Label() + "\": " + head
+	return finding.Say("in step %s of \"%s\": %s", s.Number, s.Of.Label(), head)
 }
 
-// heads are what is wrong where a rule says one thing only.
+// heads are what is wrong where a rule says one thing only; the things stand
+// behind a colon.
 var heads = map[*rule]string{
 	&LiveWork:                "hands go in before it is proved dead",
 	&GuardOffLive:            "its guard comes off before it is isolated, and locked where it can be",
-	&RestoredWhileOpen:       "it comes back on while this is open",
+	&RestoredWhileOpen:       "it comes back on, and this is not back as it was",
 	&NotReachable:            "still in the way",
 	&RefitOverOpen:           "still open under it",
 	&LeftIsolated:            "not brought back at the end",
@@ -198,28 +218,28 @@ var heads = map[*rule]string{
 
 // thingWords is the thing of an issue, how it stands, and where that is so if
 // it is not so wherever the finding is.
-func (w *walk) thingWords(i *issue, whole string) string {
+func (w *walk) thingWords(i *issue, whole finding.Words) finding.Words {
 	if i.thing == nothing {
-		return ""
+		return finding.Words{}
 	}
-	words := w.label(i.thing)
-	if more := w.howItStands(i); more != "" {
-		words += " (" + more + ")"
+	words := finding.Say("%s", w.label(i.thing))
+	if more := w.howItStands(i); !more.IsZero() {
+		words = finding.Say("%s (%s)", words, more)
 	}
-	if mine := w.only(i.where); mine != whole && mine != "" {
-		words += " " + mine
+	if mine := w.only(i.where); !mine.IsZero() && !same(mine, whole) {
+		words = finding.Say("%s %s", words, mine)
 	}
 	return words
 }
 
 // howItStands is the state of a thing and the step that put it there.
-func (w *walk) howItStands(i *issue) string {
+func (w *walk) howItStands(i *issue) finding.Words {
 	if i.rule == &NotAsked || i.rule == &NotMarked || i.rule == &LeakLookWithoutPressure {
-		return ""
+		return finding.Words{}
 	}
 	words := w.stateWord(i)
 	if s := w.cause(i).step; s != nil {
-		words += " since step " + s.Number
+		return finding.Say("%s since step %s", words, s.Number)
 	}
 	return words
 }
@@ -249,10 +269,13 @@ func (w *walk) cause(i *issue) event {
 	return w.events[w.Value(i.last, w.Witness(w.And(i.where, w.all())))]
 }
 
-func (w *walk) stateWord(i *issue) string {
+func (w *walk) stateWord(i *issue) finding.Words {
 	s := w.Value(i.state, w.Witness(w.And(i.where, w.all())))
-	return spoken(w.lay.things[i.thing].sort, s)
+	return finding.Say(spoken(w.lay.things[i.thing].sort, s))
 }
+
+// stands is the format's word for how a thing stands, as words.
+func stands(word string) finding.Words { return finding.Words{Template: word} }
 
 // spoken is a state as one says it.
 func spoken(s sort, f diagram.Func) string {
@@ -267,7 +290,7 @@ func spoken(s sort, f diagram.Func) string {
 	return word(s, f)
 }
 
-func (w *walk) label(x thing) string {
+func (w *walk) label(x thing) finding.Words {
 	i := w.lay.things[x]
 	return labelAt(i.named, i.part)
 }

@@ -253,9 +253,9 @@ func endsClause(word string) bool { return strings.ContainsAny(word[len(word)-1:
 // between.
 func (t *tongue) beside(words []string, v verb, names map[string][]name) model.Named {
 	rest := clause(words)
-	early := v.tail != "" && len(rest) > 0 && rest[0] == v.tail
+	early := len(v.tail) > 0 && len(rest) >= len(v.tail) && slices.Equal(rest[:len(v.tail)], v.tail)
 	if early {
-		rest = rest[1:]
+		rest = rest[len(v.tail):]
 	}
 	for len(rest) > 0 && (t.Articles[rest[0]] || isNumber(rest[0])) {
 		rest = rest[1:]
@@ -264,7 +264,7 @@ func (t *tongue) beside(words []string, v verb, names map[string][]name) model.N
 		return nil
 	}
 	for _, n := range t.namesFrom(names, rest[0]) {
-		if n.of == v.of && t.startsWith(rest, n.words) && (v.tail == "" || early || t.parted(v, rest[len(n.words):])) {
+		if n.of == v.of && t.startsWith(rest, n.words) && (len(v.tail) == 0 || early || t.parted(v, rest[len(n.words):])) {
 			return n.named
 		}
 	}
@@ -315,13 +315,14 @@ func (t *tongue) plural(word, one string) bool {
 	return is && slices.Contains(t.Plurals, ending)
 }
 
-// parted says whether the second word of a verb stands behind the thing: "put
-// the pin in", and not "put the pin in the tray".
+// parted says whether the other words of a verb stand behind the thing: "put the
+// pin in", and not "put the pin in the tray".
 func (t *tongue) parted(v verb, behind []string) bool {
-	if len(behind) == 0 || behind[0] != v.tail {
+	n := len(v.tail)
+	if len(behind) < n || !slices.Equal(behind[:n], v.tail) {
 		return false
 	}
-	return len(behind) == 1 || !t.Parts[v.tail] || !t.Articles[behind[1]]
+	return len(behind) == n || !t.Parts[v.tail[n-1]] || !t.Articles[behind[n]]
 }
 
 // fixes make a link of the words from the verb to the end of the thing's name,

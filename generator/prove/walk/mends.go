@@ -1,26 +1,26 @@
 package walk
 
 import (
-	"fmt"
 	"math"
-	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
 
 // mend is what to do about an issue: what to write, where that is plain, else
 // what the rule says.
-func (w *walk) mend(i *issue) string {
-	words := ""
+func (w *walk) mend(i *issue) finding.Words {
+	var words finding.Words
 	switch i.rule {
 	case &ProofWithoutMeasure:
 		words = w.mendProof(i)
 	case &NotReleased:
 		words = w.mendRelease(i)
 	case &GuardOffLive, &LiveTest:
-		if words = w.mendMet(i); words == "" {
+		if words = w.mendMet(i); words.IsZero() {
 			words = w.mendKept(i)
 		}
 	case &StateMismatch:
@@ -36,47 +36,47 @@ func (w *walk) mend(i *issue) string {
 	case &EnergyOrder, &BadPause:
 		words = w.mendKept(i)
 	}
-	if words == "" {
-		return i.rule.Mend
+	if words.IsZero() {
+		return finding.Say(i.rule.Mend)
 	}
 	return words
 }
 
 // mendProof says why a measurement that stands beside a proof does not count.
-func (w *walk) mendProof(i *issue) string {
+func (w *walk) mendProof(i *issue) finding.Words {
 	e, is := w.lay.things[i.thing].named.(*model.Energy)
 	if !is || i.at.step == nil {
-		return ""
+		return finding.Words{}
 	}
 	for _, l := range i.at.step.Links {
 		hold, is := l.To.(*model.Hold)
 		if !is || l.Bad || hold.Lost("kind", "limit", "of") || hold.Kind != "measure" {
 			continue
 		}
-		if why := w.noProof(hold, e); why != "" {
-			return fmt.Sprintf("the hold %s does not count: %s", hold.ID, why)
+		if why := w.noProof(hold, e); !why.IsZero() {
+			return finding.Say("the hold %s does not count: %s", hold.ID, why)
 		}
 	}
 	return w.mendShown(e)
 }
 
 // mendShown names the holds of the register that would show an energy dead.
-func (w *walk) mendShown(e *model.Energy) string {
+func (w *walk) mendShown(e *model.Energy) finding.Words {
 	shows := w.holdsThat(e, func(h *model.Hold) bool {
 		proved := !w.aboveSafe(e) || h.ProvedOn.ID != ""
 		return h.Kind == "measure" && w.measures(h, e) && proved || !w.aboveSafe(e) && (h.Kind == "look" && h.LooksFor == "" || h.Kind == "check")
 	})
 	if len(shows) == 0 {
-		return ""
+		return finding.Words{}
 	}
-	return fmt.Sprintf("write %s beside the proof", either(shows))
+	return finding.Say("write %s beside the proof", either(shows))
 }
 
 // mendRelease names what of the register lets out what is stored in an energy.
-func (w *walk) mendRelease(i *issue) string {
+func (w *walk) mendRelease(i *issue) finding.Words {
 	e, is := w.lay.things[i.thing].named.(*model.Energy)
 	if !is {
-		return ""
+		return finding.Words{}
 	}
 	ways := w.holdsThat(e, func(h *model.Hold) bool { return h.Kind == "wait" })
 	for _, t := range e.BlockedBy {
@@ -85,15 +85,15 @@ func (w *walk) mendRelease(i *issue) string {
 		}
 	}
 	ways = append(ways, "[let it out](release:"+e.ID+")")
-	return fmt.Sprintf("write %s in a step before the proof", either(ways))
+	return finding.Say("write %s in a step before the proof", either(ways))
 }
 
 // mendMet names the hazards of an energy, and for a test the holds, that the
 // step lacks.
-func (w *walk) mendMet(i *issue) string {
+func (w *walk) mendMet(i *issue) finding.Words {
 	e, is := w.lay.things[i.thing].named.(*model.Energy)
 	if !is || i.at.step == nil || !w.lacksHazard(i, e) {
-		return ""
+		return finding.Words{}
 	}
 	var met []string
 	for _, h := range w.manual.Hazards {
@@ -102,9 +102,9 @@ func (w *walk) mendMet(i *issue) string {
 		}
 	}
 	if len(met) == 0 {
-		return ""
+		return finding.Words{}
 	}
-	return fmt.Sprintf("%s Here: %s.", i.rule.Mend, either(met))
+	return finding.Say("%s Here: %s.", finding.Say(i.rule.Mend), either(met))
 }
 
 // lacksHazard says that a step meets no hazard of an energy.
@@ -129,66 +129,66 @@ func (w *walk) holdsThat(e *model.Energy, useful func(*model.Hold) bool) []strin
 }
 
 // either is links of which one is enough.
-func either(links []string) string { return strings.Join(links, " or ") }
+func either(links []string) finding.List { return finding.ListOf(" or ", links) }
 
 // noProof is why a measurement does not show that an energy is dead, and what
 // to write; "" where it says nothing of that energy.
-func (w *walk) noProof(h *model.Hold, e *model.Energy) string {
+func (w *walk) noProof(h *model.Hold, e *model.Energy) finding.Words {
 	limits := w.manual.Shop.Limits
 	low, high := h.Limit.Bounds()
 	switch {
 	case e.Kind == "electric" && h.Limit.Unit.Dimension() == quantity.Voltage:
 		return w.noVoltage(h, e)
 	case h.Of.ID != e.ID || w.measures(h, e):
-		return ""
+		return finding.Words{}
 	case e.Kind == "vacuum" && math.IsInf(low, -1):
-		return fmt.Sprintf("its limit, %s, has no lower end", h.Limit)
+		return finding.Say("its limit, %s, has no lower end", language.Limit(h.Limit))
 	case e.Kind == "vacuum":
-		return fmt.Sprintf("its limit, %s, goes further below the atmosphere than safe-pressure, %s", h.Limit, limits.SafePressure)
+		return finding.Say("its limit, %s, goes further below the atmosphere than safe-pressure, %s", language.Limit(h.Limit), limits.SafePressure)
 	case math.IsInf(high, 1):
-		return fmt.Sprintf("its limit, %s, has no upper end", h.Limit)
+		return finding.Say("its limit, %s, has no upper end", language.Limit(h.Limit))
 	case e.Kind == "pressure":
-		return fmt.Sprintf("its limit, %s, goes above the shop's safe-pressure, %s", h.Limit, limits.SafePressure)
+		return finding.Say("its limit, %s, goes above the shop's safe-pressure, %s", language.Limit(h.Limit), limits.SafePressure)
 	case e.Kind == "heat":
-		return fmt.Sprintf("its limit, %s, goes above the shop's safe-touch, %s", h.Limit, limits.SafeTouch)
+		return finding.Say("its limit, %s, goes above the shop's safe-touch, %s", language.Limit(h.Limit), limits.SafeTouch)
 	}
-	return ""
+	return finding.Words{}
 }
 
 // noVoltage is noProof of a measured voltage.
-func (w *walk) noVoltage(h *model.Hold, e *model.Energy) string {
+func (w *walk) noVoltage(h *model.Hold, e *model.Energy) finding.Words {
 	switch {
 	case h.Of.ID == "":
-		return "it does not say of what it is; write of: " + e.ID
+		return finding.Say("it does not say of what it is; write of: %s", e.ID)
 	case h.Of.ID != e.ID:
-		return fmt.Sprintf("it is of %s; write a hold with of: %s", h.Of.ID, e.ID)
+		return finding.Say("it is of %s; write a hold with of: %s", h.Of.ID, e.ID)
 	case e.Voltage.Flow == quantity.Unsaid:
-		return "the voltage in the machine's file says neither ac nor dc; write it there"
+		return finding.Say("the voltage in the machine's file says neither ac nor dc; write it there")
 	case h.Limit.Flow == quantity.Unsaid:
-		return fmt.Sprintf("its limit says neither ac nor dc; write %s behind it", e.Voltage.Flow)
+		return finding.Say("its limit says neither ac nor dc; write %s behind it", e.Voltage.Flow)
 	case h.Limit.Flow != e.Voltage.Flow:
-		return fmt.Sprintf("its limit is %s, and the energy is %s", h.Limit.Flow, e.Voltage.Flow)
+		return finding.Say("its limit is %s, and the energy is %s", h.Limit.Flow, e.Voltage.Flow)
 	}
-	return "its limit is above the shop's safe voltage"
+	return finding.Say("its limit is above the shop's safe voltage")
 }
 
 // mendMismatch says which word would be true, at expects or at leaves.
-func (w *walk) mendMismatch(i *issue) string {
+func (w *walk) mendMismatch(i *issue) finding.Words {
 	if i.from != nil {
-		return ""
+		return finding.Words{}
 	}
 	named, s := w.lay.things[i.thing].named, w.Value(i.state, w.Witness(w.And(i.where, w.all())))
 	is := word(w.lay.things[i.thing].sort, s)
 	if named == nil || is == "" {
-		return ""
+		return finding.Words{}
 	}
 	id := named.Base().ID
 	if i.at.link.Kind == nil { // at a line of leaves
-		return fmt.Sprintf("bring it there with links in the steps, or write %s: %s in leaves", id, is)
+		return finding.Say("bring it there with links in the steps, or write %s: %s in leaves", id, is)
 	}
 	callee, isCall := i.at.link.To.(*model.Procedure)
 	if !isCall {
-		return ""
+		return finding.Words{}
 	}
 	if e, energy := named.(*model.Energy); energy && len(e.Points) > 0 && e.Points[0].To != nil && (is == "dead" || is == "released") {
 		p := e.Points[0].To
@@ -196,58 +196,58 @@ func (w *walk) mendMismatch(i *issue) string {
 		if p.Padlocked() {
 			stands = "locked"
 		}
-		return fmt.Sprintf("write %s: %s in expects of %s in place of %s: its point stands so whatever was done since", p.ID, stands, callee.ID, id)
+		return finding.Say("write %s: %s in expects of %s in place of %s: its point stands so whatever was done since", p.ID, stands, callee.ID, id)
 	}
-	return fmt.Sprintf("bring it there in a step before, or write %s: %s in expects of %s", id, is, callee.ID)
+	return finding.Say("bring it there in a step before, or write %s: %s in expects of %s", id, is, callee.ID)
 }
 
 // mendLoose says how a fastener is tightened: refit: puts a part on and leaves
 // that to a link of its own.
-func (w *walk) mendLoose(i *issue) string {
+func (w *walk) mendLoose(i *issue) finding.Words {
 	thing := w.lay.things[i.thing]
 	if thing.named == nil {
-		return ""
+		return finding.Words{}
 	}
 	address := "tighten:" + thing.named.Base().ID
 	if f, is := thing.named.(*model.Fastener); is && thing.part != nil && len(f.Holds) > 1 {
 		address += "#" + thing.part.ID
 	}
-	return fmt.Sprintf("write [tighten it](%s) where the part is back on, or say in leaves: that it stays loose", address)
+	return finding.Say("write [tighten it](%s) where the part is back on, or say in leaves: that it stays loose", address)
 }
 
 // mendHeldBack says what frees a part that nothing covers.
-func (w *walk) mendHeldBack(i *issue) string {
+func (w *walk) mendHeldBack(i *issue) finding.Words {
 	f, is := w.lay.things[i.thing].named.(*model.Fastener)
-	if !is || i.why != heldBack {
-		return ""
+	if !is || i.why.Template != heldBack {
+		return finding.Words{}
 	}
-	return fmt.Sprintf("write [slacken it](loosen:%s) in a step before", f.ID)
+	return finding.Say("write [slacken it](loosen:%s) in a step before", f.ID)
 }
 
 // mendClear says what comes before a tool is taken away.
-func (w *walk) mendClear(i *issue) string {
+func (w *walk) mendClear(i *issue) finding.Words {
 	tool, is := w.lay.things[i.thing].named.(*model.Tool)
 	if !is || i.at.link.Kind == nil || i.at.link.Kind.Act != model.Clear {
-		return ""
+		return finding.Words{}
 	}
-	return fmt.Sprintf("write place:%s in a step before; where it is in place already, write expects: { %s: placed } in the front matter", tool.ID, tool.ID)
+	return finding.Say("write place:%s in a step before; where it is in place already, write expects: { %s: placed } in the front matter", tool.ID, tool.ID)
 }
 
 // mendKept says what a plug that is kept cannot do: it is a lock in the hands of
 // one who works alone, and overnight it is in nobody's.
-func (w *walk) mendKept(i *issue) string {
+func (w *walk) mendKept(i *issue) finding.Words {
 	if i.thing == nothing {
-		return ""
+		return finding.Words{}
 	}
 	e, is := w.lay.things[i.thing].named.(*model.Energy)
 	if !is || w.lay.energy[e] == nil || w.hasKept(w.lay.energy[e]) == diagram.No {
-		return ""
+		return finding.Words{}
 	}
 	if i.rule == &BadPause {
-		return fmt.Sprintf("a kept plug is in nobody's hands overnight: stop where the %s is back on, or lock it at a point that takes a padlock", e.Label())
+		return finding.Say("a kept plug is in nobody's hands overnight: stop where the %s is back on, or lock it at a point that takes a padlock", e.Label())
 	}
 	if w.aloneHere() == diagram.No {
-		return fmt.Sprintf("a kept plug is a lock only where one person works: lock the %s at a point that takes a padlock, or write people: 1", e.Label())
+		return finding.Say("a kept plug is a lock only where one person works: lock the %s at a point that takes a padlock, or write people: 1", e.Label())
 	}
-	return ""
+	return finding.Words{}
 }

@@ -2,7 +2,6 @@ package walk
 
 import (
 	"math"
-	"slices"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -51,7 +50,7 @@ func holdsOf(s *model.Step, e *model.Energy) (holds []*model.Hold, read bool) {
 		if l.Bad || h == nil || h.Lost("kind", "of", "limit") {
 			return nil, false
 		}
-		if h.Of.ID == e.ID && h.Kind == "measure" && (h.Limit.IsZero() || !canShow(e, h.Limit.Unit.Dimension())) {
+		if h.Of.ID == e.ID && h.Kind == "measure" && (h.Limit.IsZero() || !e.ShownIn(h.Limit.Unit.Dimension())) {
 			return nil, false // its own rules tell
 		}
 		if h.Of.ID == e.ID && (h.Kind == "measure" || h.Kind == "look" || h.Kind == "check") {
@@ -59,19 +58,6 @@ func holdsOf(s *model.Step, e *model.Energy) (holds []*model.Hold, read bool) {
 		}
 	}
 	return holds, true
-}
-
-// canShow says that a measurement in a dimension says anything of an energy.
-func canShow(e *model.Energy, d quantity.Dimension) bool {
-	switch e.Kind {
-	case "electric":
-		return slices.Contains([]quantity.Dimension{quantity.Voltage, quantity.Current, quantity.Resistance, quantity.Capacitance, quantity.Power, quantity.Frequency}, d)
-	case "pressure", "vacuum":
-		return d == quantity.Pressure
-	case "heat":
-		return d == quantity.Temperature
-	}
-	return true
 }
 
 // unshown is why nothing beside a proof shows that an energy is dead; "" where

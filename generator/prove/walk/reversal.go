@@ -103,7 +103,7 @@ func (r *reversal) cappedAt(u undoing) (bool, Cases) {
 func (r *reversal) add(d Derived, u undoing) {
 	d.Label = fmt.Sprintf("%s.%d", r.step.Number, len(r.step.Subs)+len(r.out.Steps)+1)
 	d.Where = r.cases(u.where)
-	d.When = r.casesWords(d.Where)
+	d.When = r.casesWords(d.Where).String()
 	r.out.Steps = append(r.out.Steps, d)
 }
 

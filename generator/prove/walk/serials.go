@@ -2,9 +2,7 @@ package walk
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
-	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
@@ -46,7 +44,7 @@ func serials(m *model.Machine) []finding.Finding {
 				later, earlier = before, row
 			}
 			out = append(out, UnitOverlap.At(later.At, "two rows of the %s name %s", m.Label(), numbers(row.From, min(row.To, before.To))).
-				WithMend("%s", UnitOverlap.Mend).See(earlier.At, "the other row is here"))
+				WithMend("%s", finding.Say(UnitOverlap.Mend)).See(earlier.At, "the other row is here"))
 		case row.From > before.To+1 && !newSeries(before, row):
 			out = append(out, UnitGap.At(row.At, "no row of the %s names %s", m.Label(), numbers(before.To+1, row.From-1)).
 				WithMend("write a row for them, or widen a row"))
@@ -133,14 +131,14 @@ func anyUnit(m *model.Machine, on map[string]bool) bool {
 }
 
 // optionsOf is the units with such options in words.
-func optionsOf(m *model.Machine, on map[string]bool) string {
-	var words []string
+func optionsOf(m *model.Machine, on map[string]bool) finding.Words {
+	var words []finding.Words
 	for _, o := range m.Options {
 		if has, named := on[o.Key]; named {
-			words = append(words, choose(has, "with ", "without ")+cmp.Or(o.Value, o.Key))
+			words = append(words, finding.Say(choose(has, "with %s", "without %s"), cmp.Or(o.Value, o.Key)))
 		}
 	}
-	return "on units " + strings.Join(words, " and ")
+	return finding.Say("on units %s", finding.ListOf(" and ", words))
 }
 
 // newSeries says that the numbers between two rows were never given out: where
@@ -152,9 +150,9 @@ func newSeries(before, row model.Unit) bool {
 	return missing > before.To-before.From+1 && missing > row.To-row.From+1
 }
 
-func numbers(from, to int) string {
+func numbers(from, to int) finding.Words {
 	if from == to {
-		return fmt.Sprintf("serial %d", from)
+		return finding.Say("serial %d", from)
 	}
-	return fmt.Sprintf("serials %d to %d", from, to)
+	return finding.Say("serials %d to %d", from, to)
 }

@@ -3,6 +3,7 @@ package walk
 import (
 	"slices"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -20,13 +21,13 @@ type Standing struct {
 }
 
 // Label is the thing in words.
-func (s Standing) Label() string { return labelAt(s.Thing, s.Part) }
+func (s Standing) Label() string { return labelAt(s.Thing, s.Part).String() }
 
-func labelAt(n model.Named, p *model.Part) string {
+func labelAt(n model.Named, p *model.Part) finding.Words {
 	if p != nil {
-		return n.Label() + " at the " + p.Label()
+		return finding.Say("%s at the %s", n.Label(), p.Label())
 	}
-	return n.Label()
+	return finding.Say("%s", n.Label())
 }
 
 // change is how a thing stands from one step on.
@@ -213,7 +214,7 @@ func (w *walk) describe(x thing, f diagram.Func) []Standing {
 		cases := w.cases(where)
 		out = append(out, Standing{
 			Thing: info.named, Part: info.part, Word: standingWord(info, s),
-			When: w.casesWords(cases), Where: cases, Since: w.since(x, where),
+			When: w.casesWords(cases).String(), Where: cases, Since: w.since(x, where),
 		})
 		if info.sort == anEnergy && s >= shownOn {
 			last := &out[len(out)-1]

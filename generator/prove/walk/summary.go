@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -50,7 +51,7 @@ type need struct {
 	where diagram.Func
 	moved diagram.Func // where the procedure itself moved the thing before
 	once  bool
-	why   string
+	why   finding.Words
 	at    event
 
 	fault  int  // needs with one number are one fault

@@ -15,9 +15,10 @@ var sorts = map[shape.Thing]sort{
 // verb is one word for an act, by the link kind that it could be and by what it
 // is said of.
 type verb struct {
-	head, tail string
-	kind       string
-	of         sort
+	head string
+	tail []string // words that stand behind the head, or behind the thing
+	kind string
+	of   sort
 }
 
 // tongue is how a language orders acts.
@@ -39,8 +40,8 @@ func newTongue(verbs *shape.Verbs) *tongue {
 	t := &tongue{Verbs: verbs, byHead: map[string][]verb{}}
 	for _, v := range verbs.Said {
 		for said := range strings.FieldsSeq(v.Said) {
-			head, tail, _ := strings.Cut(said, "|")
-			t.byHead[head] = append(t.byHead[head], verb{head, tail, v.Kind, sorts[v.Of]})
+			words := strings.Split(said, "|")
+			t.byHead[words[0]] = append(t.byHead[words[0]], verb{words[0], words[1:], v.Kind, sorts[v.Of]})
 		}
 	}
 	return t

@@ -1,7 +1,6 @@
 package walk
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
@@ -272,7 +271,7 @@ func (w *walk) asksFor(d demand) {
 		at = w.here
 	}
 	told := len(w.issues)
-	w.at(at, func() { w.find(d.rule, nothing, d.where, w.shortWords(d, time)) })
+	w.at(at, func() { w.findSo(d.rule, nothing, d.where, w.shortWords(d, time)) })
 	for i := range w.issues[told:] {
 		w.issues[told+i].short = &d
 	}
@@ -428,22 +427,22 @@ func (w *walk) waitedIn(in *importer, g diagram.Func) {
 }
 
 // shortWords says what was waited and what it takes.
-func (w *walk) shortWords(d demand, time *timing) string {
+func (w *walk) shortWords(d demand, time *timing) finding.Words {
 	label := w.label(d.thing)
 	waited := quantity.Elapsed(int(math.Round(d.before.seconds))).String()
-	subject := fmt.Sprintf("a wait of %s is", waited)
+	subject := finding.Say("a wait of %s is", waited)
 	if d.before.waits > 1 {
-		subject = fmt.Sprintf("%d waits, %s together, are", d.before.waits, waited)
+		subject = finding.Say("%d waits, %s together, are", d.before.waits, waited)
 	}
 	if d.rule == &WaitShortOfLimit {
 		left := electrical.VoltageAfter(time.store.Resistance.Base(), time.store.Capacitance.Base(), time.store.Start(), d.before.seconds)
-		return fmt.Sprintf("by then the %s still has %s, and the %s asks for %s: that takes %s", label,
-			quantity.Of(left, quantity.Volt, 3), d.of.Label(), d.of.Limit, inFull(d.seconds))
+		return finding.Say("by then the %s still has %s, and the %s asks for %s: that takes %s", label,
+			quantity.Of(left, quantity.Volt, 3), d.of.Label(), language.Limit(d.of.Limit), inFull(d.seconds))
 	}
 	if time.safe.Seconds < time.least {
-		return fmt.Sprintf("%s too short: the maker of the %s asks for %s", subject, label, time.maker)
+		return finding.Say("%s too short: the maker of the %s asks for %s", subject, label, time.maker)
 	}
-	return fmt.Sprintf("%s too short: the charge of the %s takes %s to fall to %s", subject, label, time.safe.Least, w.manual.Shop.Limits.SafeVoltageDC)
+	return finding.Say("%s too short: the charge of the %s takes %s to fall to %s", subject, label, time.safe.Least, w.manual.Shop.Limits.SafeVoltageDC)
 }
 
 // inFull is a time in whole seconds, rounded up.
@@ -452,16 +451,18 @@ func inFull(seconds float64) string {
 }
 
 // mendWait says how long to wait, and how that is known.
-func (w *walk) mendWait(i *issue) string {
+func (w *walk) mendWait(i *issue) finding.Words {
 	if i.short == nil {
-		return ""
+		return finding.Words{}
 	}
 	time := w.lay.timed[i.short.thing]
 	switch {
 	case i.rule == &WaitShortOfLimit:
-		return fmt.Sprintf("wait %s; t = R·C·ln(V/limit) with %s and %s; or measure after it, and say in if-not: what to do", inFull(i.short.seconds), time.store.Resistance, time.store.Capacitance)
+		return finding.Say("wait %s; t = R·C·ln(V/limit) with %s and %s; or measure after it, and say in if-not: what to do", inFull(i.short.seconds), time.store.Resistance, time.store.Capacitance)
 	case time.safe.Seconds < time.least:
-		return fmt.Sprintf("wait at least %s, as stored: says", time.maker)
+		return finding.Say("wait at least %s, as stored: says", time.maker)
 	}
-	return fmt.Sprintf("wait at least %s; %s", time.safe.Least, time.safe.Explain(&language.Default().Worked.Discharge))
+	return finding.Say("wait at least %s; %s", time.safe.Least, finding.Spoken(func(lang string) string {
+		return time.safe.Explain(&language.Of(lang).Worked.Discharge).String()
+	}))
 }

@@ -6,7 +6,7 @@
 // all worlds are walked at once and exactly. A procedure that is called is
 // walked a second time from every start at once; what comes of it is its
 // summary (summary.go), which a caller applies without walking it again
-// (call.go). The cost grows with the acts and the calls, not with the worlds
+// (act_do.go). The cost grows with the acts and the calls, not with the worlds
 // or the depth of calls.
 //
 // Nothing here reads a file, and nothing imports the checks or the pages.

@@ -2,8 +2,8 @@ package walk
 
 import (
 	"slices"
-	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -63,19 +63,19 @@ func (w *walk) conditionsOf(some []term) []Condition {
 	return out
 }
 
-// only says in words where a function holds; "" where it holds everywhere.
-func (w *walk) only(f diagram.Func) string { return w.casesWords(w.cases(f)) }
+// only says in words where a function holds; nothing where it holds everywhere.
+func (w *walk) only(f diagram.Func) finding.Words { return w.casesWords(w.cases(f)) }
 
-func (w *walk) casesWords(all Cases) string {
-	var cases []string
+func (w *walk) casesWords(all Cases) finding.Words {
+	var words finding.Words
 	for _, c := range all {
-		if c == nil {
-			cases = append(cases, "in other cases")
-			continue
+		said := finding.Say("in other cases")
+		if c != nil {
+			said = w.caseWords(c)
 		}
-		cases = append(cases, w.caseWords(c))
+		words = behind(words, "%s, or %s", said)
 	}
-	return strings.Join(cases, ", or ")
+	return words
 }
 
 // simplest is a case in which f holds, with the conditions that are not needed
@@ -114,23 +114,23 @@ func (w *walk) cube(some []term) diagram.Func {
 }
 
 // caseWords puts a case into words: the unit first, then what happened.
-func (w *walk) caseWords(some []Condition) string {
-	var unit, happened []string
+func (w *walk) caseWords(some []Condition) finding.Words {
+	var unit, happened []finding.Words
 	for _, c := range some {
 		if c.Option != "" {
-			unit = append(unit, choose(c.Is, "with ", "without ")+w.optionWords(c.Option))
+			unit = append(unit, finding.Say(choose(c.Is, "with %s", "without %s"), w.optionWords(c.Option)))
 			continue
 		}
 		happened = append(happened, outcomeWords(c))
 	}
-	var parts []string
+	var words finding.Words
 	if len(unit) > 0 {
-		parts = append(parts, "on units "+strings.Join(unit, " and "))
+		words = finding.Say("on units %s", finding.ListOf(" and ", unit))
 	}
 	if len(happened) > 0 {
-		parts = append(parts, "where "+strings.Join(happened, " and "))
+		words = behind(words, "%s, %s", finding.Say("where %s", finding.ListOf(" and ", happened)))
 	}
-	return strings.Join(parts, ", ")
+	return words
 }
 
 func (w *walk) optionWords(id string) string {
@@ -140,18 +140,18 @@ func (w *walk) optionWords(id string) string {
 	return id
 }
 
-func outcomeWords(c Condition) string {
-	at := ""
+func outcomeWords(c Condition) finding.Words {
+	if c.Hold == nil {
+		return finding.Say(choose(c.Is, "step %s is done", "step %s is left out"), c.Step.Number)
+	}
+	hold := finding.Say("%s", c.Hold.Label())
 	if c.Step != nil {
-		at = " in step " + c.Step.Number
+		hold = finding.Say("%s in step %s", hold, c.Step.Number)
 	}
-	switch {
-	case c.Hold == nil:
-		return "step " + c.Step.Number + choose(c.Is, " is done", " is left out")
-	case c.Answer == "":
-		return "the " + c.Hold.Label() + at + choose(c.Is, " failed", " passed")
+	if c.Answer == "" {
+		return finding.Say(choose(c.Is, "the %s failed", "the %s passed"), hold)
 	}
-	return "the " + c.Hold.Label() + at + choose(c.Is, " is ", " is not ") + answerWords(c.Hold, c.Answer)
+	return finding.Say(choose(c.Is, "the %s is %s", "the %s is not %s"), hold, answerWords(c.Hold, c.Answer))
 }
 
 func choose(is bool, then, otherwise string) string {

@@ -13,7 +13,7 @@ import (
 
 // index finds the entries of one kind by id.
 type index[T any] struct {
-	of     string // whose, where it is a machine's: "the Yard tug"
+	of     string // whose, where it is a machine's: "Yard tug"
 	what   string // "tool"
 	where  string // "register/tools.yaml"
 	least  string // what an entry needs behind its name; "" for the least of its register
@@ -31,14 +31,14 @@ func (x *index[T]) find(id string, at position.Pos) (*T, *finding.Finding) {
 	if to := x.byID[id]; to != nil || x.broken {
 		return to, nil
 	}
-	f := UnknownReference.At(at, "there is no %s %s", x.what, id)
+	f := UnknownReference.At(at, "there is no %s %s", finding.Say(x.what), id)
 	if x.of != "" {
-		f = UnknownReference.At(at, "%s has no %s %s", x.of, x.what, id)
+		f = UnknownReference.At(at, "the %s has no %s %s", x.of, finding.Say(x.what), id)
 	}
 	switch near := x.near(id); {
 	case near != "":
 		f = f.WithMend("did you mean %s?", near).WithFix(id, near)
-	case x.inRegister() && decode.BadIDWhy(id) == "":
+	case x.inRegister() && decode.BadIDWhy(id).IsZero():
 		f = f.WithMend("add to %s, or name one that is there: %s: { name: %s%s }", x.where, id, strings.ReplaceAll(id, "-", " "), cmp.Or(x.least, leastEntry[x.what]))
 	case x.where != "":
 		f = f.WithMend("write it in %s, or name one that is there", x.where)

@@ -1,14 +1,8 @@
 package bind
 
 import (
-	"html"
-	"net/url"
-	"path"
 	"strconv"
 	"strings"
-	"unicode/utf8"
-
-	"golang.org/x/text/unicode/norm"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
@@ -136,94 +130,6 @@ func (l *linker) meant(id string) model.Named {
 	return l.machine().Find(nearest.Of(id, ids))
 }
 
-// picture binds an image.
-func (l *linker) picture(link *model.Link, scheme string, has bool) {
-	if has {
-		l.bad(link, UnsafeLink.At(link.At, "a picture from %s: is not shown: the pages fetch nothing from elsewhere", scheme).
-			WithMend("put the picture into pictures/ and write its path from this file"))
-		return
-	}
-	name, ok := l.inside(link.Address)
-	if !ok {
-		l.bad(link, MissingPicture.At(link.At, "there is no picture %s in the manual", orNothing(link.Address)).WithMend("%s", l.nearFile(name, "write its path from this file, as in ../../pictures/seat.svg")))
-		return
-	}
-	link.Kind, link.ID = model.PictureLink, name
-	l.publish(link, name)
-}
-
-// publish notes a file that a page shows or leads to. What is not published is
-// told, and on the page its words stand alone.
-func (l *linker) publish(link *model.Link, name string) {
-	why, mend := l.publishable(name)
-	_, unsafe := l.unsafe[name]
-	if why == "" && !unsafe {
-		l.draft.pictures = append(l.draft.pictures, name)
-		return
-	}
-	link.Kind, link.Bad = model.UnknownLink, true
-	if link.HTML == "" {
-		link.HTML = html.EscapeString(link.Text)
-	}
-	if why != "" {
-		l.add(UnsafeLink.At(link.At, "%s", why).WithMend("%s", mend))
-		return
-	}
-	l.draft.unsafe = append(l.draft.unsafe, name)
-}
-
-// file binds a relative address: another procedure's file is that procedure.
-func (l *linker) file(link *model.Link) {
-	name, ok := l.inside(link.Address)
-	if !ok {
-		l.bad(link, BrokenLink.At(link.At, "there is no file %s in the manual", orNothing(link.Address)).WithMend("%s", l.nearFile(name, "write its path from this file; a link to a procedure is best written see:its-id")))
-		return
-	}
-	link.Kind, link.ID = model.FileLink, name
-	if id, _ := stem(name); strings.HasPrefix(name, "procedures/") && path.Ext(name) == ".md" {
-		if to := l.procedures.byID[id]; to != nil {
-			link.To = to
-			return
-		}
-	}
-	l.publish(link, name)
-}
-
-func orNothing(address string) string {
-	if address == "" {
-		return "(the address is empty)"
-	}
-	return address
-}
-
-// inside is the path inside the manual that a relative address leads to.
-func (l *linker) inside(address string) (string, bool) {
-	address, _, _ = strings.Cut(address, "#")
-	address, _, _ = strings.Cut(address, "?")
-	if address == "" || strings.HasPrefix(address, "/") {
-		return address, false
-	}
-	address = strings.ReplaceAll(address, "%20", " ")
-	name := path.Join(path.Dir(l.draft.File.Path), address)
-	return name, l.tree.Has(name)
-}
-
-// nearFile offers the file of the same name elsewhere in the manual.
-func (l *linker) nearFile(name, otherwise string) string {
-	base := path.Base(name)
-	best := ""
-	for have := range l.tree.Paths {
-		if path.Base(have) == base && base != "." && (best == "" || have < best) {
-			best = have
-		}
-	}
-	if best == "" {
-		return otherwise
-	}
-	up := strings.Repeat("../", strings.Count(l.draft.File.Path, "/"))
-	return "did you mean " + up + best + "?"
-}
-
 // typed binds a link of one of our kinds.
 func (l *linker) typed(link *model.Link, rest string) {
 	link.ID = rest
@@ -256,7 +162,7 @@ func (l *linker) typed(link *model.Link, rest string) {
 	case model.ToPause:
 		l.oneOf(link, "", "never")
 	case model.ToName:
-		if why := decode.BadIDWhy(rest); why != "" {
+		if why := decode.BadIDWhy(rest); !why.IsZero() {
 			l.bad(link, decode.BadID.At(link.At, "the step's name %q %s", rest, why).WithMend("use a to z, 0 to 9 and single hyphens"))
 		}
 	case model.ToPeople:
@@ -299,177 +205,6 @@ func split(link *model.Link, signs string) {
 	}
 }
 
-func (l *linker) toProcedure(link *model.Link) {
-	split(link, link.Kind.Frag)
-	link.ID, link.Frag = decoded(link.ID), decoded(link.Frag)
-	named(l, link, l.procedures)
-	to, _ := link.To.(*model.Procedure)
-	if to == nil || link.Sign == 0 {
-		return
-	}
-	if link.Step = to.FindStep(link.Frag); link.Step == nil && !to.Broken {
-		l.noStep(link, to)
-	}
-}
-
-// noStep tells of a step that a procedure does not have.
-func (l *linker) noStep(link *model.Link, in *model.Procedure) {
-	var names []string
-	for _, s := range in.Steps {
-		if s.Name != "" {
-			names = append(names, s.Name)
-		}
-	}
-	f := UnknownReference.At(link.At, "%s has no step %s", in.Label(), link.Frag)
-	if near := nearest.Of(link.Frag, names); near != "" {
-		f = f.WithMend("did you mean %s?", near).WithFix(link.Frag, near)
-	} else {
-		f = f.WithMend("name the step there with [](step:%s)", syntax.PlainID(link.Frag))
-	}
-	l.bad(link, f)
-}
-
-func (l *linker) toPost(link *model.Link) {
-	var names []string
-	posts := l.draft.Posts
-	if l.draft.Original != nil {
-		posts = l.draft.Original.Posts
-	}
-	for _, p := range posts {
-		if p.Key == link.ID {
-			return
-		}
-		names = append(names, p.Key)
-	}
-	if l.draft.Broken || l.draft.Lost("posts") {
-		link.Bad = true
-		return
-	}
-	f := UnknownReference.At(link.At, "the procedure has no post %s", link.ID)
-	if near := nearest.Of(link.ID, names); near != "" {
-		f = f.WithMend("did you mean %s?", near)
-	} else {
-		f = f.WithMend("write it in the front matter: posts: { %s: where the person stands }", syntax.PlainID(link.ID))
-	}
-	l.bad(link, f)
-}
-
-// decoded is a part of an address without percent signs (RFC 3986, 2.1), its
-// letters put together as an id has them. What is no such encoding stays.
-func decoded(part string) string {
-	if plain, err := url.PathUnescape(part); err == nil && utf8.ValidString(plain) {
-		part = plain
-	}
-	return norm.NFC.String(part)
-}
-
-// phaseCalled finds a phase by its id, else the one phase whose id it was while
-// ids were of a to z alone.
-func (l *linker) phaseCalled(id string) *model.Phase {
-	if ph := l.draft.FindPhase(id); ph != nil {
-		return ph
-	}
-	var was *model.Phase
-	for i, ph := range l.draft.Phases {
-		if syntax.PlainID(l.draft.doc.Phases[i].Title.Plain) != id || id == "" {
-			continue
-		}
-		if was != nil {
-			return nil
-		}
-		was = ph
-	}
-	return was
-}
-
-// toPhase binds reverse:PHASE, reverse:PHASE#PART and reverse:PHASE!PART,PART.
-func (l *linker) toPhase(link *model.Link) {
-	split(link, link.Kind.Frag)
-	link.ID = decoded(link.ID)
-	if link.Phase = l.phaseCalled(link.ID); link.Phase == nil {
-		var ids []string
-		for _, p := range l.draft.Phases {
-			ids = append(ids, p.ID)
-		}
-		f := UnknownReference.At(link.At, "the procedure has no phase %s", link.ID)
-		if near := nearest.Of(link.ID, ids); near != "" {
-			f = f.WithMend("did you mean %s?", near)
-		} else if len(ids) > 0 {
-			f = f.WithMend("its phases are: %s", strings.Join(ids, ", "))
-		} else {
-			f = f.WithMend("it has no phases yet: write one above its steps, such as ## Strip")
-		}
-		l.bad(link, f)
-		return
-	}
-	if link.Sign == 0 || !l.hasMachine(link) {
-		return
-	}
-	for _, id := range strings.Split(link.Frag, ",") {
-		part, ok := l.thing(link, id).(*model.Part)
-		if !ok {
-			return
-		}
-		link.Parts = append(link.Parts, part)
-	}
-	if link.Sign == '#' {
-		link.Part = link.Parts[0]
-	}
-}
-
-func (l *linker) toOption(link *model.Link) {
-	id, not := strings.CutPrefix(link.ID, "!")
-	link.ID, link.Not = id, not
-	if !l.hasMachine(link) {
-		return
-	}
-	if _, known := l.machine().Option(id); known {
-		return
-	}
-	link.Bad = true
-	if !l.machineUnread() {
-		l.addIf(unknownOption(l.machine(), id, link.At))
-	}
-}
-
-// toHoldOf binds a link to a hold of a kind: what failed, what was answered,
-// what was noted.
-func (l *linker) toHoldOf(link *model.Link) {
-	split(link, link.Kind.Frag)
-	named(l, link, l.holds)
-	hold, _ := link.To.(*model.Hold)
-	if hold == nil || hold.Lost("kind", "answers") {
-		return
-	}
-	switch target := link.Kind.Target; {
-	case target == model.ToOutcome && hold.Kind != "measure" && hold.Kind != "look":
-		l.bad(link, UnknownReference.At(link.At, "%s is a %s: only a measure or a look can fail", hold.Label(), hold.Kind).
-			WithMend("for an ask hold write if:%s=ANSWER", hold.ID))
-	case target == model.ToNote && hold.Kind != "note":
-		l.bad(link, UnknownReference.At(link.At, "%s is a %s: it records no note", hold.Label(), hold.Kind).
-			WithMend("name a hold of kind note"))
-	case target == model.ToAnswer:
-		l.answer(link, hold)
-	}
-}
-
-func (l *linker) answer(link *model.Link, hold *model.Hold) {
-	var answers []string
-	for _, a := range hold.Answers {
-		if a.Key == link.Frag && hold.Kind == "ask" {
-			return
-		}
-		answers = append(answers, a.Key)
-	}
-	f := UnknownReference.At(link.At, "%s has no answer %q", hold.Label(), link.Frag)
-	if hold.Kind != "ask" {
-		f = UnknownReference.At(link.At, "%s is a %s: only an ask hold has answers", hold.Label(), hold.Kind)
-	} else {
-		f = f.WithMend("write if:%s=ANSWER with one of: %s", hold.ID, strings.Join(answers, ", "))
-	}
-	l.bad(link, f)
-}
-
 func (l *linker) oneOf(link *model.Link, words ...string) {
 	if contains(words, link.ID) {
 		return
@@ -478,7 +213,7 @@ func (l *linker) oneOf(link *model.Link, words ...string) {
 	for _, w := range words {
 		ways = append(ways, link.Kind.Name+":"+w)
 	}
-	l.bad(link, UnknownReference.At(link.At, "%s:%s says nothing", link.Kind.Name, link.ID).WithMend("write %s", strings.Join(ways, " or ")))
+	l.bad(link, UnknownReference.At(link.At, "%s:%s says nothing", link.Kind.Name, link.ID).WithMend("write %s", finding.ListOf(" or ", ways)))
 }
 
 func (l *linker) people(link *model.Link) {

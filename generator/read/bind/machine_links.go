@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
 )
@@ -33,7 +34,7 @@ func (l *linker) thing(link *model.Link, id string) model.Named {
 	if l.machineUnread() || l.machine().Lost(sectionsOf[link.Kind.Target]...) || link.Kind.Target == model.ToGroup && alikeLost(l.machine()) {
 		return nil
 	}
-	f := UnknownReference.At(link.At, "the %s has no %s %s", l.machine().Label(), wanted(link.Kind.Target), id)
+	f := UnknownReference.At(link.At, "the %s has no %s %s", l.machine().Label(), finding.Say(wanted(link.Kind.Target)), id)
 	if near := nearest.Of(id, l.candidates(link.Kind.Target)); near != "" {
 		f = f.WithMend("did you mean %s?", near).WithFix(id, near)
 		link.Near = l.machine().Find(near)
@@ -83,7 +84,7 @@ func (l *linker) toMachineThing(link *model.Link) {
 		return
 	}
 	if !fitsTarget(to, link.Kind.Target) {
-		l.bad(link, UnknownReference.At(link.At, "%s: needs %s; %s is %s", link.Kind.Name, article(wanted(link.Kind.Target)), link.ID, article(isA(to))).
+		l.bad(link, UnknownReference.At(link.At, "%s: needs %s; %s is %s", link.Kind.Name, finding.Say(article(wanted(link.Kind.Target))), link.ID, finding.Say(article(isA(to)))).
 			WithMend("%s", l.otherKinds(to)))
 		return
 	}
@@ -97,7 +98,7 @@ func (l *linker) toMachineThing(link *model.Link) {
 }
 
 // otherKinds names the acts that the thing can have.
-func (l *linker) otherKinds(to model.Named) string {
+func (l *linker) otherKinds(to model.Named) finding.Words {
 	var names []string
 	for _, k := range model.Kinds {
 		if k.Act != model.NoAct && k.Machine() && fitsTarget(to, k.Target) {
@@ -105,9 +106,9 @@ func (l *linker) otherKinds(to model.Named) string {
 		}
 	}
 	if len(names) == 0 {
-		return "name another thing"
+		return finding.Say("name another thing")
 	}
-	return "what can be written of it: " + strings.Join(names, ", ")
+	return finding.Say("what can be written of it: %s", strings.Join(names, ", "))
 }
 
 func fitsTarget(n model.Named, t model.Target) bool {

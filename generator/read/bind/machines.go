@@ -28,7 +28,7 @@ func (b *binder) machineFiles() {
 		if node.Kind == syntax.Empty {
 			node.Kind = syntax.Map
 		}
-		b.decode(func(d *decode.Decoder) { d.Struct(node, m, "this machine", m.At) })
+		b.decode(func(d *decode.Decoder) { d.Struct(node, m, finding.Say("this machine"), m.At) })
 		for _, e := range m.Energies {
 			e.Pressure, _ = e.Pressures.Most()
 		}
@@ -118,7 +118,7 @@ func section[T any, P interface {
 	model.Named
 }](m *model.Machine, what string, list []*T) *index[T] {
 	x := newIndex[T](what, m.At.Path())
-	x.of, x.broken = "the "+m.Label(), m.Lost(sectionNames[what])
+	x.of, x.broken = m.Label(), m.Lost(sectionNames[what])
 	for _, t := range list {
 		if id := P(t).Base().ID; x.byID[id] == nil {
 			x.byID[id] = t
@@ -203,17 +203,17 @@ func (b *binder) keptPlugs(m *model.Machine) {
 		if !p.Kept || slices.ContainsFunc(p.Cuts, func(e *model.Energy) bool { return e.Unread }) {
 			continue
 		}
-		electric, other := false, ""
+		electric, other := false, (*model.Energy)(nil)
 		for _, e := range p.Cuts {
 			electric = electric || e.Kind == "electric"
 			if e.Kind != "electric" && e.Kind != "motion" {
-				other = e.Label() + " (" + e.Kind + ")"
+				other = e
 			}
 		}
 		at := p.FieldAt("lock")
 		switch {
-		case other != "":
-			b.add(decode.WrongType.At(at, "the %s is no plug that can be kept: it cuts the %s too", p.Label(), other).
+		case other != nil:
+			b.add(decode.WrongType.At(at, "the %s is no plug that can be kept: it cuts the %s (%s) too", p.Label(), other.Label(), other.Kind).
 				WithMend("a plug that is kept cuts electric energy and the motion that comes of it; write lock: yes, and lock it"))
 		case !electric:
 			b.add(decode.WrongType.At(at, "the %s is no plug that can be kept: it cuts no electric energy", p.Label()).

@@ -57,16 +57,19 @@ func (b *binder) lookAt(name string) *finding.Finding {
 	return &f
 }
 
-// publishable says why a file is not published, and what to do; "" where it is.
-// What is in a drawing is told at the drawing.
-func (b *binder) publishable(name string) (why, mend string) {
+// Where a path to a picture begins.
+var fromFile, fromManual = finding.Say("from this file"), finding.Say("from the manual's folder")
+
+// publishable says why a file is not published, and what to do; no words where it is.
+// What is in a drawing is told at the drawing. A copy is named by its path from there.
+func (b *binder) publishable(name string, from finding.Words) (why, mend finding.Words) {
 	switch {
 	case !picture.Inside(name):
-		return name + " is not in pictures/, and only what is there is published", "put a copy that everybody may see into pictures/, and write its path from this file"
+		return finding.Say("%s is not in pictures/, and only what is there is published", name), finding.Say("put a copy that everybody may see into pictures/, and write its path %s", from)
 	case !picture.Kind(name):
-		return name + " is of a kind that is not published: a browser could run it", "save it as a picture or a PDF, in pictures/"
+		return finding.Say("%s is of a kind that is not published: a browser could run it", name), finding.Say("save it as a picture or a PDF, in pictures/")
 	}
-	return "", ""
+	return finding.Words{}, finding.Words{}
 }
 
 // toldPictures tells of the drawings that are not published, each once. Where

@@ -66,7 +66,7 @@ func (b *binder) planFiles() {
 			node.Kind = syntax.Map
 		}
 		p := &model.Plan{Entry: model.Entry{ID: id, At: firstLine(f)}}
-		b.decode(func(d *decode.Decoder) { d.Struct(node, p, "this plan", p.At) })
+		b.decode(func(d *decode.Decoder) { d.Struct(node, p, finding.Say("this plan"), p.At) })
 		r := reader{&b.notes, &p.Entry}
 		leadAll(r, "gives", b.roles, p.Gives)
 		leadAll(r, "read", b.procedures, p.Read)
@@ -208,7 +208,7 @@ func follows(a, before model.Absence) bool {
 
 // left reads when a person left: the last day, or spans for who came back.
 func (b *binder) left(p *model.Person, c syntax.Cell) {
-	const mend = "write the last day, and of who came back the first day again too: 2027-03-15..2027-08-02"
+	mend := finding.Say("write the last day, and of who came back the first day again too: 2027-03-15..2027-08-02")
 	for _, w := range words(c) {
 		last, back, span := strings.Cut(w.Text, "..")
 		a := model.Absence{Last: b.day(syntax.Cell{Text: last, At: w.At.Part(0, len(last))})}
@@ -217,14 +217,14 @@ func (b *binder) left(p *model.Person, c syntax.Cell) {
 		}
 		switch {
 		case last == "" || span && back == "":
-			b.add(decode.WrongType.At(w.At, "%q has a day missing", w.Text).WithMend(mend))
+			b.add(decode.WrongType.At(w.At, "%q has a day missing", w.Text).WithMend("%s", mend))
 		case a.Last.IsZero() || span && a.Back.IsZero(): // it was told
 		case span && !a.Last.Before(a.Back):
-			b.add(decode.WrongType.At(w.At, "%q ends before it begins", w.Text).WithMend(mend))
+			b.add(decode.WrongType.At(w.At, "%q ends before it begins", w.Text).WithMend("%s", mend))
 		case a.Last.Before(p.Started):
 			b.add(decode.WrongType.At(w.At, "%q is before %s started, on %s", w.Text, p.Label(), p.Started).WithMend("mend the last day, or started"))
 		case len(p.Left) > 0 && !follows(a, p.Left[len(p.Left)-1]):
-			b.add(decode.WrongType.At(w.At, "%q begins before the absence in front of it is over", w.Text).WithMend(mend))
+			b.add(decode.WrongType.At(w.At, "%q begins before the absence in front of it is over", w.Text).WithMend("%s", mend))
 		default:
 			p.Left = append(p.Left, a)
 			continue

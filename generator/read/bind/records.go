@@ -3,6 +3,7 @@ package bind
 import (
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/base/position"
@@ -82,13 +83,13 @@ func noted(j *model.Job, step string) bool {
 	return false
 }
 
-func notedSteps(j *model.Job) string {
+func notedSteps(j *model.Job) finding.Words {
 	var steps []string
 	for _, n := range j.Notes {
 		steps = append(steps, n.Step)
 	}
 	if len(steps) == 0 {
-		return "the record holds no such note; take the row out"
+		return finding.Say("the record holds no such note; take the row out")
 	}
-	return "write the step of the note: " + strings.Join(steps, ", ")
+	return finding.Say("write the step of the note: %s", strings.Join(steps, ", "))
 }

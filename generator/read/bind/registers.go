@@ -1,14 +1,15 @@
 package bind
 
 import (
-	"baybinder/generator/language"
 	"path"
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/read/decode"
 	"baybinder/generator/read/source"
@@ -46,7 +47,7 @@ func (b *binder) shop() {
 		if node.Kind == syntax.Empty {
 			node.Kind = syntax.Map
 		}
-		b.decode(func(d *decode.Decoder) { d.Struct(node, s, "shop.yaml", s.At) })
+		b.decode(func(d *decode.Decoder) { d.Struct(node, s, finding.Say("shop.yaml"), s.At) })
 		b.shopAddress(s, node)
 		b.shopLanguages(s, node)
 	} else {
@@ -96,7 +97,7 @@ func register[T any, P interface {
 	if node == nil || node.Kind == syntax.Empty {
 		return nil
 	}
-	if !b.isMap(node, f.Path, "a map from id to entry") {
+	if !b.isMap(node, f.Path, finding.Say("a map from id to entry")) {
 		b.brokenFile(f.Path)
 		return nil
 	}
@@ -141,7 +142,7 @@ func (b *binder) words(f *position.File, name, language string) {
 // eachWords reads a file of texts by id; has says which ids there are.
 func (b *binder) eachWords(f *position.File, like model.Words, fields []string, has func(id string) bool) {
 	node := b.yaml(f)
-	if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, "a map from id to texts") {
+	if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, finding.Say("a map from id to texts")) {
 		return
 	}
 	b.entryWords(f, like, fields, has, node.Pairs)
@@ -152,7 +153,7 @@ func (b *binder) eachWords(f *position.File, like model.Words, fields []string, 
 // are read, so that nothing below it is told besides.
 func (b *binder) entryWords(f *position.File, like model.Words, fields []string, has func(id string) bool, entries []syntax.Pair) {
 	for _, entry := range entries {
-		if !b.isMap(entry.Value, entry.Key, "a map of texts") {
+		if !b.isMap(entry.Value, entry.Key, finding.Say("a map of texts")) {
 			continue
 		}
 		if !has(entry.Key) {
@@ -201,7 +202,7 @@ func (b *binder) shopWords() {
 		}
 		b.knownLanguage(language, f)
 		node := b.yaml(f)
-		if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, "a map of texts") {
+		if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, finding.Say("a map of texts")) {
 			continue
 		}
 		w := model.Words{Register: "shop", Language: language, At: firstLine(f)}
@@ -240,7 +241,7 @@ func (b *binder) machineWords() {
 }
 
 // isMap tells of a value that must be a map and is none.
-func (b *binder) isMap(n *syntax.Node, what, must string) bool {
+func (b *binder) isMap(n *syntax.Node, what string, must finding.Words) bool {
 	if n.Kind != syntax.Map {
 		b.add(decode.WrongType.At(n.At, "%s is %s; it must be %s", what, n.Kind, must).WithMend("write { name: … }"))
 	}
@@ -398,8 +399,8 @@ func (b *binder) picture(name string, at position.Pos) {
 		b.add(MissingPicture.At(at, "there is no picture %s", name).WithMend("write its path from the manual's folder: pictures/…"))
 		return
 	}
-	if why, mend := b.publishable(name); why != "" {
-		b.add(UnsafeLink.At(at, "%s", why).WithMend("%s", strings.Replace(mend, "from this file", "from the manual's folder", 1)))
+	if why, mend := b.publishable(name, fromManual); !why.IsZero() {
+		b.add(UnsafeLink.At(at, "%s", why).WithMend("%s", mend))
 		return
 	}
 	if _, bad := b.unsafe[name]; bad {

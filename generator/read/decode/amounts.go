@@ -2,8 +2,6 @@ package decode
 
 import (
 	"cmp"
-	"fmt"
-	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
@@ -14,7 +12,7 @@ import (
 // Quantity is told at an amount, by whoever reads or judges it.
 var Quantity = finding.Rule{
 	Code:  "quantity",
-	Title: "An amount that cannot be read, or of the wrong dimension",
+	Title: "An amount that cannot be read, or of the wrong kind",
 	Why:   "A torque that is read wrongly is worse than one that is missing.",
 	Mend:  "Write number, space, unit, as in 110 N·m or 1 h 30 min.",
 }
@@ -22,12 +20,13 @@ var Quantity = finding.Rule{
 // amount reads a quantity of the field's dimension.
 func (d *Decoder) amount(n *syntax.Node, f field, key position.Pos, read func(string, quantity.Dimension) error) bool {
 	if n.Kind != syntax.Scalar {
-		return d.wrong(n, f, key, "an amount", fmt.Sprintf("write %s: %s", f.name, f.example()))
+		return d.wrong(n, f, key, finding.Say("an amount"), finding.Say("write %s: %s", f.name, f.example()))
 	}
 	if err := read(n.Text, f.dim); err != nil {
-		bad := BadAmount(err, n.At, f.name)
-		bad.Mend = strings.Replace(bad.Mend, "such as "+f.dim.Example(), "such as "+f.example(), 1)
-		return d.add(bad)
+		if e, is := err.(*quantity.Error); is {
+			e.Like = f.like
+		}
+		return d.add(BadAmount(err, n.At, f.name))
 	}
 	return true
 }
@@ -41,7 +40,7 @@ func BadAmount(err error, at position.Pos, name string) finding.Finding {
 	if e, is := err.(*quantity.Error); is {
 		f = f.WithFix(e.Text, e.Right())
 	}
-	if m, ok := err.(interface{ Mend() string }); ok {
+	if m, ok := err.(interface{ Mend() finding.Words }); ok {
 		return f.WithMend("%s", m.Mend())
 	}
 	return f

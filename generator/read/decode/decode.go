@@ -2,7 +2,6 @@
 package decode
 
 import (
-	"fmt"
 	"reflect"
 	"strconv"
 	"strings"
@@ -94,7 +93,7 @@ func (d *Decoder) add(f finding.Finding) bool {
 // is read, in messages; at is where a missing field is told. It is false where
 // a field could not be read. An Entry in the struct keeps which, and is marked
 // Unread where nothing could be read.
-func (d *Decoder) Struct(n *syntax.Node, out any, what string, at position.Pos) bool {
+func (d *Decoder) Struct(n *syntax.Node, out any, what finding.Words, at position.Pos) bool {
 	v := reflect.ValueOf(out).Elem()
 	named, is := out.(model.Named)
 	if !is {
@@ -106,7 +105,7 @@ func (d *Decoder) Struct(n *syntax.Node, out any, what string, at position.Pos) 
 	return d.of(named.Base(), func() bool { return d.fill(n, v, what, at) })
 }
 
-func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at position.Pos) bool {
+func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what finding.Words, at position.Pos) bool {
 	if n.Kind != syntax.Map {
 		return d.add(WrongType.At(placeOf(n, at), "%s is %s; it must be a map of fields", what, n.Kind).
 			WithMend("write its fields, one a line: name: …"))
@@ -146,7 +145,7 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what string, at position
 
 // needed tells of the fields that must be there and are not, if not by another
 // name.
-func (d *Decoder) needed(n *syntax.Node, fields []field, in reflect.Type, what string, at position.Pos, meant map[string]bool) bool {
+func (d *Decoder) needed(n *syntax.Node, fields []field, in reflect.Type, what finding.Words, at position.Pos, meant map[string]bool) bool {
 	ok := true
 	for _, f := range fields {
 		if !f.need || n.Get(f.name) != nil {
@@ -164,18 +163,18 @@ func (d *Decoder) needed(n *syntax.Node, fields []field, in reflect.Type, what s
 }
 
 // mendMissing says how a field is written, and what it is.
-func mendMissing(f field, in reflect.Type) string {
+func mendMissing(f field, in reflect.Type) finding.Words {
 	like := "…"
 	switch {
 	case len(f.one) > 0:
-		return fmt.Sprintf("write %s: and one of %s", f.name, strings.Join(f.one, ", "))
+		return finding.Say("write %s: and one of %s", f.name, strings.Join(f.one, ", "))
 	case in.FieldByIndex(f.index).Type.Kind() == reflect.Slice:
 		like = "[ … ]"
 	}
 	if f.doc == "" || isLabel(f.name) {
-		return fmt.Sprintf("write %s: %s", f.name, like)
+		return finding.Say("write %s: %s", f.name, like)
 	}
-	return fmt.Sprintf("write %s: %s (%s)", f.name, like, f.doc)
+	return finding.Say("write %s: %s (%s)", f.name, like, finding.Say(f.doc))
 }
 
 // notIndented says that a line was meant to stand under the one before it, which
@@ -189,7 +188,7 @@ func isLabel(name string) bool { return name == "name" || name == "title" }
 
 // unknownField tells of a field that there is none of. What it was meant for,
 // where that can be said, is lost.
-func (d *Decoder) unknownField(n *syntax.Node, i int, fields []field, what string, meant map[string]bool) bool {
+func (d *Decoder) unknownField(n *syntax.Node, i int, fields []field, what finding.Words, meant map[string]bool) bool {
 	p := n.Pairs[i]
 	f := UnknownField.At(p.KeyAt, "%s has no field %s", what, p.Key)
 	field, mend := otherName(p.Key, fields)
@@ -197,7 +196,7 @@ func (d *Decoder) unknownField(n *syntax.Node, i int, fields []field, what strin
 	case i > 0 && notIndented(n.Pairs[i-1], p):
 		f = f.WithMend("write two spaces before it, so that it stands under %s:", n.Pairs[i-1].Key)
 		field = n.Pairs[i-1].Key
-	case mend != "":
+	case !mend.IsZero():
 		f = f.WithMend("%s", mend)
 	case near != "":
 		f, field = f.WithMend("did you mean %s?", near), near
@@ -234,7 +233,7 @@ func (d *Decoder) value(n *syntax.Node, v reflect.Value, f field, key position.P
 	}
 	if set, is := v.Addr().Interface().(setter); is {
 		if namesNothing(n) {
-			return d.wrong(n, f, key, "the id of a thing", "write the id, or take it out")
+			return d.wrong(n, f, key, finding.Say("the id of a thing"), finding.Say("write the id, or take it out"))
 		}
 		return d.word(n, f, key, func(text string) { set.Set(text, n.At) })
 	}
@@ -249,9 +248,9 @@ func (d *Decoder) value(n *syntax.Node, v reflect.Value, f field, key position.P
 		return d.list(n, v, f, key)
 	case reflect.Pointer:
 		v.Set(reflect.New(v.Type().Elem()))
-		return d.within(f.name, func() bool { return d.fill(n, v.Elem(), f.name, key) })
+		return d.within(f.name, func() bool { return d.fill(n, v.Elem(), finding.Say("%s", f.name), key) })
 	case reflect.Struct:
-		return d.within(f.name, func() bool { return d.fill(n, v, f.name, key) })
+		return d.within(f.name, func() bool { return d.fill(n, v, finding.Say("%s", f.name), key) })
 	}
 	panic("decode: no case for a field of type " + v.Type().String())
 }
@@ -262,7 +261,7 @@ func namesNothing(n *syntax.Node) bool { return n.Kind == syntax.Scalar && n.Tex
 // word reads a text, and holds it against the words that the field may have.
 func (d *Decoder) word(n *syntax.Node, f field, key position.Pos, set func(string)) bool {
 	if n.Kind != syntax.Scalar {
-		return d.wrong(n, f, key, "a text", mendText(n, f))
+		return d.wrong(n, f, key, finding.Say("a text"), mendText(n, f))
 	}
 	if len(f.one) > 0 && !contains(f.one, n.Text) {
 		return d.add(NotOneOf(n.At, f.name, n.Text, f.one))
@@ -283,14 +282,14 @@ func NotOneOf(at position.Pos, field, text string, words []string) finding.Findi
 
 // mendText says how a text is written: of a list in a list, that the inner
 // brackets go.
-func mendText(n *syntax.Node, f field) string {
+func mendText(n *syntax.Node, f field) finding.Words {
 	if f.item && n.Kind == syntax.List {
-		return fmt.Sprintf("take the inner brackets away: %s: [%s]", f.name, wordsIn(n, "one, two"))
+		return finding.Say("take the inner brackets away: %s: [%s]", f.name, wordsIn(n, "one, two"))
 	}
 	if f.item {
-		return fmt.Sprintf("write %s: [one, two], a text in quotes where it holds a colon, a comma or a bracket", f.name)
+		return finding.Say("write %s: [one, two], a text in quotes where it holds a colon, a comma or a bracket", f.name)
 	}
-	return fmt.Sprintf("write %s: text, in quotes where it holds a colon, a comma or a bracket", f.name)
+	return finding.Say("write %s: text, in quotes where it holds a colon, a comma or a bracket", f.name)
 }
 
 // wordsIn are the plain words of a node, as a list has them; else what stands
@@ -321,10 +320,10 @@ func contains(list []string, s string) bool {
 	return false
 }
 
-func (d *Decoder) wrong(n *syntax.Node, f field, key position.Pos, want, mend string) bool {
-	is := n.Kind.String()
+func (d *Decoder) wrong(n *syntax.Node, f field, key position.Pos, want, mend finding.Words) bool {
+	is := n.Kind.Says()
 	if n.Kind == syntax.Scalar {
-		is = strconv.Quote(n.Text)
+		is = finding.Say("%q", n.Text)
 	}
 	return d.add(WrongType.At(placeOf(n, key), "%s is %s; it must be %s", f.name, is, want).WithMend("%s", mend))
 }
@@ -332,7 +331,7 @@ func (d *Decoder) wrong(n *syntax.Node, f field, key position.Pos, want, mend st
 func (d *Decoder) number(n *syntax.Node, v reflect.Value, f field, key position.Pos) bool {
 	i, err := strconv.Atoi(n.Text)
 	if n.Kind != syntax.Scalar || err != nil || i < 0 || i > 1_000_000 || strings.HasPrefix(n.Text, "+") || (len(n.Text) > 1 && n.Text[0] == '0') {
-		return d.wrong(n, f, key, "a whole number", fmt.Sprintf("write %s: 2", f.name))
+		return d.wrong(n, f, key, finding.Say("a whole number"), finding.Say("write %s: 2", f.name))
 	}
 	v.SetInt(int64(i))
 	return true
@@ -340,11 +339,11 @@ func (d *Decoder) number(n *syntax.Node, v reflect.Value, f field, key position.
 
 func (d *Decoder) yesNo(n *syntax.Node, v reflect.Value, f field, key position.Pos) bool {
 	if n.Kind != syntax.Scalar || (n.Text != "yes" && n.Text != "no") {
-		mend := fmt.Sprintf("write %s: yes, or %s: no", f.name, f.name)
+		mend := finding.Say("write %s: yes, or %s: no", f.name, f.name)
 		if f.word != "" {
-			mend = fmt.Sprintf("write %s: yes, or %s: no; a plug that stays with the one who pulled it has %s: %s", f.name, f.name, f.name, f.word)
+			mend = finding.Say("write %s: yes, or %s: no; a plug that stays with the one who pulled it has %s: %s", f.name, f.name, f.name, f.word)
 		}
-		return d.wrong(n, f, key, "yes or no", mend)
+		return d.wrong(n, f, key, finding.Say("yes or no"), mend)
 	}
 	v.SetBool(n.Text == "yes")
 	return true
@@ -359,10 +358,10 @@ func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key position.Po
 		n = &syntax.Node{Kind: syntax.List, Items: []*syntax.Node{n}, At: n.At}
 	}
 	if n.Kind != syntax.List {
-		return d.wrong(n, f, key, "a list", fmt.Sprintf("write %s: [%s]", f.name, wordsIn(n, "one, two")))
+		return d.wrong(n, f, key, finding.Say("a list"), finding.Say("write %s: [%s]", f.name, wordsIn(n, "one, two")))
 	}
 	if v.Type().Elem().Kind() == reflect.Slice && flat(n) {
-		return d.wrong(n, f, key, "a list of lists", fmt.Sprintf("write %s: [[%s]]", f.name, wordsIn(n, "one, two")))
+		return d.wrong(n, f, key, finding.Say("a list of lists"), finding.Say("write %s: [[%s]]", f.name, wordsIn(n, "one, two")))
 	}
 	f.item = true
 	ok := true
@@ -392,7 +391,7 @@ func flat(n *syntax.Node) bool {
 // entries reads a map from id to entry into a slice of pointers, as written.
 func (d *Decoder) entries(n *syntax.Node, v reflect.Value, f field, key position.Pos) bool {
 	if n.Kind != syntax.Map {
-		return d.wrong(n, f, key, "a map from id to entry", fmt.Sprintf("write under %s:, two spaces in: the-id: { name: … }", f.name))
+		return d.wrong(n, f, key, finding.Say("a map from id to entry"), finding.Say("write under %s:, two spaces in: the-id: { name: … }", f.name))
 	}
 	for _, p := range n.Pairs {
 		entry := reflect.New(v.Type().Elem().Elem())
@@ -407,5 +406,5 @@ func (d *Decoder) Entry(p syntax.Pair, out model.Named) {
 	base := out.Base()
 	base.ID, base.At = p.Key, p.KeyAt
 	d.ID(p.Key, p.KeyAt)
-	d.Struct(p.Value, out, p.Key, p.KeyAt)
+	d.Struct(p.Value, out, finding.Say("%s", p.Key), p.KeyAt)
 }

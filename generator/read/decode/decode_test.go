@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -27,7 +28,7 @@ func decoded(t *testing.T, text string, out any) []string {
 	t.Helper()
 	n := node(t, text)
 	d := &Decoder{}
-	d.Struct(n, out, "this entry", n.At)
+	d.Struct(n, out, finding.Say("this entry"), n.At)
 	var told []string
 	for _, f := range d.Findings {
 		told = append(told, f.Code+": "+f.Message)
@@ -130,12 +131,12 @@ func TestListsWithAmounts(t *testing.T) {
 // Paths, and Namespaces" in the Windows documentation lists them).
 func TestIDs(t *testing.T) {
 	for _, id := range []string{"a", "7", "socket-13", "a-b-c", "null", "no", "010", "con-1", "com", "com10", "lpt", "nul-plug", strings.Repeat("a", 64)} {
-		if why := BadIDWhy(id); why != "" {
+		if why := BadIDWhy(id); !why.IsZero() {
 			t.Errorf("%s %s", id, why)
 		}
 	}
 	for _, id := range []string{"", "A", "a_b", "a b", "a--b", "-a", "a-", "é", "a.b", "a/b", "con", "prn", "aux", "nul", "com0", "com1", "com9", "lpt1", "lpt9", strings.Repeat("a", 65)} {
-		if BadIDWhy(id) == "" {
+		if BadIDWhy(id).IsZero() {
 			t.Errorf("%q is taken for an id", id)
 		}
 	}
@@ -183,14 +184,14 @@ func TestOtherNamesOfFields(t *testing.T) {
 	} {
 		var part model.Part
 		n, d := node(t, text), &Decoder{}
-		d.Struct(n, &part, "x", n.At)
+		d.Struct(n, &part, finding.Say("x"), n.At)
 		if last := d.Findings[len(d.Findings)-1]; !strings.HasPrefix(last.Mend, want) {
 			t.Errorf("%q: the mend is %q, want %q", text, last.Mend, want)
 		}
 	}
 	var hazard model.Hazard
 	n, d := node(t, "name: x\nsignal-word: WARNING"), &Decoder{}
-	d.Struct(n, &hazard, "x", n.At)
+	d.Struct(n, &hazard, finding.Say("x"), n.At)
 	if got, want := d.Findings[0].Mend, "take it out: the signal word is worked out from harm and happens"; got != want {
 		t.Errorf("the mend is %q, want %q", got, want)
 	}
@@ -206,7 +207,7 @@ func TestADecimalCommaInBracketsIsToldOnce(t *testing.T) {
 	} {
 		var part model.Part
 		n, d := node(t, text), &Decoder{}
-		d.Struct(n, &part, "x", n.At)
+		d.Struct(n, &part, finding.Say("x"), n.At)
 		if want == "" {
 			if len(d.Findings) != 2 {
 				t.Errorf("%q: told %v", text, d.Findings)

@@ -3,6 +3,7 @@ package decode
 import (
 	"testing"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
 	"baybinder/generator/read/syntax"
@@ -28,7 +29,7 @@ func FuzzStruct(f *testing.F) {
 		}
 		for _, into := range []any{new(model.Tool), new(model.Hazard), new(model.Hold), new(model.Supply), new(model.Role), new(model.Machine), new(model.Shop)} {
 			d := &Decoder{}
-			d.Struct(n, into, "this entry", n.At)
+			d.Struct(n, into, finding.Say("this entry"), n.At)
 			for _, found := range d.Findings {
 				if at := found.At; at.File == nil || at.Start < 0 || at.End < at.Start || at.End > len(file.Text) || found.Message == "" {
 					t.Errorf("%q stands at %d to %d of %d bytes", found.Message, at.Start, at.End, len(file.Text))

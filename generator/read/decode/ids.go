@@ -19,10 +19,10 @@ var BadID = finding.Rule{
 
 // ID judges an id that is made here.
 func (d *Decoder) ID(id string, at position.Pos) bool {
-	if why := BadIDWhy(id); why != "" {
+	if why := BadIDWhy(id); !why.IsZero() {
 		f := BadID.At(at, "the id %s %s", strconv.Quote(id), why)
 		switch better := syntax.PlainID(id); {
-		case better != "" && BadIDWhy(better) == "":
+		case better != "" && BadIDWhy(better).IsZero():
 			return d.add(f.WithMend("write %s", better))
 		case better == id:
 			return d.add(f.WithMend("take another name"))
@@ -35,17 +35,17 @@ func (d *Decoder) ID(id string, at position.Pos) bool {
 // LongestID is how many characters an id has at most.
 const LongestID = 64
 
-// BadIDWhy says what is wrong with an id, or "".
-func BadIDWhy(id string) string {
+// BadIDWhy says what is wrong with an id; no words where nothing is.
+func BadIDWhy(id string) finding.Words {
 	switch {
 	case len(id) > LongestID:
-		return "is longer than 64 characters"
+		return finding.Say("is longer than 64 characters")
 	case syntax.PlainID(id) != id || id == "":
-		return "is not a to z, 0 to 9 and single hyphens"
+		return finding.Say("is not a to z, 0 to 9 and single hyphens")
 	case len(id) <= 4 && windowsName.MatchString(id):
-		return "is a name that Windows keeps for itself"
+		return finding.Say("is a name that Windows keeps for itself")
 	}
-	return ""
+	return finding.Words{}
 }
 
 // WindowsKeeps is a pattern of the device names that no file may have on

@@ -1,11 +1,11 @@
 package decode
 
 import (
-	"fmt"
 	"reflect"
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -76,7 +76,7 @@ func (d *Decoder) uses(n *syntax.Node, v reflect.Value, f field, key position.Po
 		use.Set(id, at)
 		if amount != nil && amount.Kind != syntax.Empty {
 			if amount.Kind != syntax.Scalar {
-				return d.wrong(amount, f, key, "ids with amounts", fmt.Sprintf("write %s: [one, two: 4]", f.name))
+				return d.wrong(amount, f, key, finding.Say("ids with amounts"), finding.Say("write %s: [one, two: 4]", f.name))
 			}
 			use.SetAmount(amount.Text, amount.At)
 		}
@@ -90,7 +90,9 @@ func (d *Decoder) uses(n *syntax.Node, v reflect.Value, f field, key position.Po
 // idList reads a list of ids, each of which may be a map with one pair, or a
 // map; add gets a nil value where there is only an id.
 func (d *Decoder) idList(n *syntax.Node, f field, key position.Pos, add func(string, position.Pos, *syntax.Node) bool) bool {
-	mend := func(n *syntax.Node) string { return fmt.Sprintf("write %s: [%s]", f.name, wordsIn(n, "one, two")) }
+	mend := func(n *syntax.Node) finding.Words {
+		return finding.Say("write %s: [%s]", f.name, wordsIn(n, "one, two"))
+	}
 	ok := true
 	pairs := make([]syntax.Pair, 0, len(n.Items)) // an id alone has no value
 	switch n.Kind {
@@ -102,13 +104,13 @@ func (d *Decoder) idList(n *syntax.Node, f field, key position.Pos, add func(str
 			case item.Kind == syntax.Map && len(item.Pairs) > 0:
 				pairs = append(pairs, item.Pairs...)
 			default:
-				ok = d.wrong(item, f, key, "a list of ids", mend(item))
+				ok = d.wrong(item, f, key, finding.Say("a list of ids"), mend(item))
 			}
 		}
 	case syntax.Map:
 		pairs = n.Pairs
 	default:
-		return d.wrong(n, f, key, "a list of ids", mend(n))
+		return d.wrong(n, f, key, finding.Say("a list of ids"), mend(n))
 	}
 	for i := 0; i < len(pairs); i++ {
 		if i+1 < len(pairs) && pairs[i].Value != nil {
@@ -135,7 +137,9 @@ func (d *Decoder) hazards(n *syntax.Node, out *[]model.HazardUse, f field, key p
 		use.Set(id, at)
 		if over != nil && over.Kind != syntax.Empty {
 			use.Over = &model.HazardOverride{At: at, WearSaid: over.Get("wear") != nil}
-			ok = d.within(f.name, func() bool { return d.fill(over, reflect.ValueOf(use.Over).Elem(), "an override of "+id, at) })
+			ok = d.within(f.name, func() bool {
+				return d.fill(over, reflect.ValueOf(use.Over).Elem(), finding.Say("an override of %s", id), at)
+			})
 		}
 		*out = append(*out, use)
 		return ok
@@ -145,7 +149,7 @@ func (d *Decoder) hazards(n *syntax.Node, out *[]model.HazardUse, f field, key p
 func (d *Decoder) date(n *syntax.Node, out *model.Date, f field, key position.Pos) bool {
 	day, ok := model.ParseDate(n.Text)
 	if n.Kind != syntax.Scalar || !ok {
-		return d.wrong(n, f, key, "a day of the calendar", fmt.Sprintf("write %s: 2026-03-02, as year, month and day", f.name))
+		return d.wrong(n, f, key, finding.Say("a day of the calendar"), finding.Say("write %s: 2026-03-02, as year, month and day", f.name))
 	}
 	*out = day
 	return true
@@ -154,12 +158,12 @@ func (d *Decoder) date(n *syntax.Node, out *model.Date, f field, key position.Po
 // stages reads torques and angles, each as written.
 func (d *Decoder) stages(n *syntax.Node, out *[]quantity.Quantity, f field, key position.Pos) bool {
 	if n.Kind != syntax.List {
-		return d.wrong(n, f, key, "a list of torques and angles", fmt.Sprintf("write %s: [%s]", f.name, wordsIn(n, "30 N·m, 60 N·m, 90°")))
+		return d.wrong(n, f, key, finding.Say("a list of torques and angles"), finding.Say("write %s: [%s]", f.name, wordsIn(n, "30 N·m, 60 N·m, 90°")))
 	}
 	ok := true
 	for _, item := range n.Items {
 		if item.Kind == syntax.List {
-			ok = d.wrong(item, f, key, "a list of torques and angles", fmt.Sprintf("take the inner brackets away: %s: [%s]", f.name, wordsIn(item, "30 N·m, 60 N·m, 90°")))
+			ok = d.wrong(item, f, key, finding.Say("a list of torques and angles"), finding.Say("take the inner brackets away: %s: [%s]", f.name, wordsIn(item, "30 N·m, 60 N·m, 90°")))
 			continue
 		}
 		q, err := quantity.Parse(item.Text, quantity.None)
@@ -178,12 +182,12 @@ func (d *Decoder) stages(n *syntax.Node, out *[]quantity.Quantity, f field, key 
 // pairs reads a map from a word to a text.
 func (d *Decoder) pairs(n *syntax.Node, f field, key position.Pos, add func(model.Pair)) bool {
 	if n.Kind != syntax.Map {
-		return d.wrong(n, f, key, "a map", fmt.Sprintf("write %s: { %s }", f.name, pairsIn(n)))
+		return d.wrong(n, f, key, finding.Say("a map"), finding.Say("write %s: { %s }", f.name, pairsIn(n)))
 	}
 	ok := true
 	for _, p := range n.Pairs {
 		if p.Value.Kind != syntax.Scalar {
-			ok = d.wrong(p.Value, field{name: p.Key}, p.KeyAt, "a text", "write "+p.Key+": text, in quotes where it holds a comma or a colon")
+			ok = d.wrong(p.Value, field{name: p.Key}, p.KeyAt, finding.Say("a text"), finding.Say("write %s: text, in quotes where it holds a comma or a colon", p.Key))
 			continue
 		}
 		add(model.Pair{Key: p.Key, KeyAt: p.KeyAt, Value: p.Value.Text, ValueAt: p.Value.At})
@@ -218,7 +222,7 @@ func (d *Decoder) states(n *syntax.Node, out *[]model.State, f field, key positi
 
 func (d *Decoder) orders(n *syntax.Node, out *[]model.Order, f field, key position.Pos) bool {
 	if n.Kind != syntax.Map {
-		return d.wrong(n, f, key, "a map from id to list", "write orders: { bleed-order: [rear, front] }")
+		return d.wrong(n, f, key, finding.Say("a map from id to list"), finding.Say("write orders: { bleed-order: [rear, front] }"))
 	}
 	for _, p := range n.Pairs {
 		order := model.Order{Entry: model.Entry{ID: p.Key, At: p.KeyAt}}
@@ -231,12 +235,12 @@ func (d *Decoder) orders(n *syntax.Node, out *[]model.Order, f field, key positi
 
 func (d *Decoder) units(n *syntax.Node, out *[]model.Unit, f field, key position.Pos) bool {
 	if n.Kind != syntax.List {
-		return d.wrong(n, f, key, "a list", "write units: and under it - { serials: 101 to 130, options: [canopy] }")
+		return d.wrong(n, f, key, finding.Say("a list"), finding.Say("write units: and under it - { serials: 101 to 130, options: [canopy] }"))
 	}
 	ok := true
 	for _, item := range n.Items {
 		u := model.Unit{At: placeOf(item, key)}
-		if !d.within(f.name, func() bool { return d.fill(item, reflect.ValueOf(&u).Elem(), "a row of units", u.At) }) {
+		if !d.within(f.name, func() bool { return d.fill(item, reflect.ValueOf(&u).Elem(), finding.Say("a row of units"), u.At) }) {
 			ok = false
 			continue
 		}
@@ -254,7 +258,7 @@ func (d *Decoder) units(n *syntax.Node, out *[]model.Unit, f field, key position
 // acceptances reads a list of what the writer accepts.
 func (d *Decoder) acceptances(n *syntax.Node, out *[]model.Acceptance, f field, key position.Pos) bool {
 	if n.Kind != syntax.List {
-		return d.wrong(n, f, key, "a list", "write accepts: and under it - { code: vague, at: 2.3, because: … }")
+		return d.wrong(n, f, key, finding.Say("a list"), finding.Say("write accepts: and under it - { code: vague, at: 2.3, because: … }"))
 	}
 	ok := true
 	for _, item := range n.Items {
@@ -262,7 +266,7 @@ func (d *Decoder) acceptances(n *syntax.Node, out *[]model.Acceptance, f field, 
 		if code := item.Get("code"); code != nil {
 			a.CodeAt = code.At
 		}
-		if !d.within(f.name, func() bool { return d.fill(item, reflect.ValueOf(&a).Elem(), "an acceptance", a.At) }) {
+		if !d.within(f.name, func() bool { return d.fill(item, reflect.ValueOf(&a).Elem(), finding.Say("an acceptance"), a.At) }) {
 			ok = false
 			continue
 		}
@@ -274,13 +278,13 @@ func (d *Decoder) acceptances(n *syntax.Node, out *[]model.Acceptance, f field, 
 // shownUnits reads { torque: [N·m, lbf·ft] }.
 func (d *Decoder) shownUnits(n *syntax.Node, out *[]model.ShownUnits, f field, key position.Pos) bool {
 	if n.Kind != syntax.Map {
-		return d.wrong(n, f, key, "a map", "write show-units: { torque: [N·m, lbf·ft] }")
+		return d.wrong(n, f, key, finding.Say("a map"), finding.Say("write show-units: { torque: [N·m, lbf·ft] }"))
 	}
 	ok := true
 	for _, p := range n.Pairs {
 		shown := model.ShownUnits{Dimension: quantity.DimensionNamed(p.Key)}
 		if shown.Dimension == quantity.None {
-			ok = d.add(WrongType.At(p.KeyAt, "%s is not a dimension that amounts have", p.Key).WithMend("write torque, pressure, length, mass, volume or temperature"))
+			ok = d.add(WrongType.At(p.KeyAt, "%s is not a kind of amount", p.Key).WithMend("write torque, pressure, length, mass, volume or temperature"))
 			continue
 		}
 		var units []string
@@ -329,10 +333,10 @@ func (d *Decoder) datedUnits(n *syntax.Node, out *[]model.DatedUnit, f field, ke
 func (d *Decoder) stored(n *syntax.Node, out *model.Stored, f field, key position.Pos) bool {
 	if n.Kind == syntax.Map {
 		out.Yes = true
-		return d.within(f.name, func() bool { return d.fill(n, reflect.ValueOf(out).Elem(), f.name, key) })
+		return d.within(f.name, func() bool { return d.fill(n, reflect.ValueOf(out).Elem(), finding.Say("%s", f.name), key) })
 	}
 	if n.Kind != syntax.Scalar || (n.Text != "yes" && n.Text != "no") {
-		return d.wrong(n, f, key, "yes, no, or what is stored", "write stored: yes, or stored: { capacitance: 1000 µF, resistance: 100 kΩ }, or for a gas stored: { gas-volume: 10 L }")
+		return d.wrong(n, f, key, finding.Say("yes, no, or what is stored"), finding.Say("write stored: yes, or stored: { capacitance: 1000 µF, resistance: 100 kΩ }, or for a gas stored: { gas-volume: 10 L }"))
 	}
 	out.Yes = n.Text == "yes"
 	return true

@@ -1,7 +1,6 @@
 package decode
 
 import (
-	"fmt"
 	"regexp"
 	"strings"
 
@@ -22,16 +21,16 @@ var otherNames = map[string][]string{
 
 // otherName is the field that is meant by another name, and the mend; "" where
 // there is none.
-func otherName(key string, fields []field) (name, mend string) {
+func otherName(key string, fields []field) (name string, mend finding.Words) {
 	if _, hazard := find(fields, "harm"); hazard && (key == "signal-word" || key == "signal" || key == "level") {
-		return "", "take it out: the signal word is worked out from harm and happens"
+		return "", finding.Say("take it out: the signal word is worked out from harm and happens")
 	}
 	for _, name := range otherNames[key] {
 		if _, has := find(fields, name); has {
-			return name, fmt.Sprintf("did you mean %s?", name)
+			return name, finding.Say("did you mean %s?", name)
 		}
 	}
-	return "", ""
+	return "", finding.Words{}
 }
 
 // What stands before and behind a comma that parts a number.
@@ -52,9 +51,9 @@ func decimalComma(before *syntax.Node, p syntax.Pair) (finding.Finding, bool) {
 		return finding.Finding{}, false
 	}
 	at.End = p.KeyAt.End
-	mend := fmt.Sprintf("write %s.%s, with a decimal point", before.Text, p.Key)
+	mend := finding.Say("write %s, with a decimal point", before.Text+"."+p.Key)
 	if len(digits) == 3 && before.Text != "0" {
-		mend += fmt.Sprintf(", or %s%s without the comma", before.Text, p.Key)
+		mend = finding.Say("write %s, with a decimal point, or %s without the comma", before.Text+"."+p.Key, before.Text+p.Key)
 	}
 	return Quantity.At(at, "%q has a comma in it, and inside { } and [ ] a comma ends a value", strings.TrimSpace(at.Text())).WithMend("%s", mend), true
 }

@@ -2,7 +2,6 @@ package record
 
 import (
 	"bytes"
-	"cmp"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -148,9 +147,9 @@ func (r *Reader) leaf(p *places, bad *jsonschema.ValidationError) []finding.Find
 }
 
 // whose names a value by its pointer: "steps 3, at" of "/steps/2/at".
-func whose(pointer string) string {
+func whose(pointer string) finding.Words {
 	if pointer == "" {
-		return "the record"
+		return finding.Say("the record")
 	}
 	var out strings.Builder
 	for i, part := range strings.Split(pointer[1:], "/") {
@@ -164,35 +163,38 @@ func whose(pointer string) string {
 			out.WriteString(part)
 		}
 	}
-	return out.String()
+	return finding.Say("%s", out.String())
 }
 
 // short is a value as a message shows it.
-func short(text string) string {
+func short(text string) finding.Words {
 	if r := []rune(text); len(r) > 40 {
-		return string(r[:40]) + " …"
+		return finding.Say("%s …", string(r[:40]))
 	}
-	return cmp.Or(text, "nothing")
+	if text == "" {
+		return finding.Say("nothing")
+	}
+	return finding.Say("%s", text)
 }
 
-func wanted(k jsonschema.ErrorKind) string {
+func wanted(k jsonschema.ErrorKind) finding.Words {
 	switch k := k.(type) {
 	case *kind.Type:
-		return "of type " + strings.Join(k.Want, " or ")
+		return finding.Say("of type %s", finding.ListOf(" or ", k.Want))
 	case *kind.Enum:
 		var words []string
 		for _, w := range k.Want {
 			words = append(words, fmt.Sprint(w))
 		}
-		return "one of: " + strings.Join(words, ", ")
+		return finding.Say("one of: %s", strings.Join(words, ", "))
 	case *kind.Format:
-		return "a " + k.Want + ", as 2026-05-04T10:42:00+02:00"
+		return finding.Say("a %s, as 2026-05-04T10:42:00+02:00", k.Want)
 	case *kind.Pattern:
-		return "of the pattern " + k.Want
+		return finding.Say("of the pattern %s", k.Want)
 	case *kind.Minimum:
-		return "at least " + k.Want.RatString()
+		return finding.Say("at least %s", k.Want.RatString())
 	}
-	return "as the form has it"
+	return finding.Say("as the form has it")
 }
 
 // job is the typed record of a text that the schema takes.

@@ -31,6 +31,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/base/position"
 )
@@ -55,8 +56,8 @@ type Tree struct {
 // Problem is a file that is there and could not be read.
 type Problem struct {
 	File *position.File // empty text
-	Why  string
-	Mend string
+	Why  finding.Words
+	Mend finding.Words
 }
 
 // Read reads a manual's folder. The error says that there is no manual to
@@ -125,7 +126,7 @@ func (t *Tree) list() ([]string, error) {
 			return nil
 		}
 		if !d.Type().IsRegular() && !leadsToPlain(full) {
-			t.problem(name, "this is not a plain file", "put a plain file here")
+			t.problem(name, finding.Say("this is not a plain file"), finding.Say("put a plain file here"))
 			return nil // to open a pipe is to wait for whoever writes into it
 		}
 		t.Paths[name] = true
@@ -178,7 +179,7 @@ func (t *Tree) unlisted(name string, d fs.DirEntry, err error) error {
 	if name == "." {
 		return fmt.Errorf("the manual's folder cannot be read: %w", err)
 	}
-	t.problem(name, "this folder cannot be read: "+reason(err), "give the program leave to read it")
+	t.problem(name, finding.Say("this folder cannot be read: %s", reason(err)), finding.Say("give the program leave to read it"))
 	return skip(d)
 }
 
@@ -187,17 +188,17 @@ func (t *Tree) unlisted(name string, d fs.DirEntry, err error) error {
 func (t *Tree) linkStays(root, full, name string) bool {
 	to, err := filepath.EvalSymlinks(full)
 	if err != nil {
-		t.problem(name, "this link leads nowhere", "remove the link, or put the file itself here")
+		t.problem(name, finding.Say("this link leads nowhere"), finding.Say("remove the link, or put the file itself here"))
 		return false
 	}
 	inside := strings.HasPrefix(to, root+string(filepath.Separator))
 	info, err := os.Stat(to)
 	if !inside || err != nil || info.IsDir() {
-		t.problem(name, "this link leads out of the manual, or to a folder", "put the file itself here")
+		t.problem(name, finding.Say("this link leads out of the manual, or to a folder"), finding.Say("put the file itself here"))
 		return false
 	}
 	if pictures := root + string(filepath.Separator) + "pictures" + string(filepath.Separator); strings.HasPrefix(name, "pictures/") && !strings.HasPrefix(to, pictures) {
-		t.problem(name, "this link leads out of pictures/, and would publish what is not a picture", "put the file itself here")
+		t.problem(name, finding.Say("this link leads out of pictures/, and would publish what is not a picture"), finding.Say("put the file itself here"))
 		return false
 	}
 	return true
@@ -222,7 +223,7 @@ func IsText(name string) bool {
 	return false
 }
 
-func (t *Tree) problem(name, why, mend string) {
+func (t *Tree) problem(name string, why, mend finding.Words) {
 	t.Problems = append(t.Problems, Problem{File: position.NewFile(name, ""), Why: why, Mend: mend})
 }
 
@@ -246,10 +247,10 @@ func (t *Tree) readOne(name string) (*position.File, Problem, sum) {
 		return f, problem, sumOf(name, []byte(text))
 	}
 	data, why, mend := t.plain(name)
-	if why == "" && !utf8.Valid(data) {
-		why, mend = "this file is not UTF-8", "save it as UTF-8 (the editor's \"encoding\")"
+	if why.IsZero() && !utf8.Valid(data) {
+		why, mend = finding.Say("this file is not UTF-8"), finding.Say("save it as UTF-8 (the editor's \"encoding\")")
 	}
-	if why != "" {
+	if !why.IsZero() {
 		return nil, Problem{File: position.NewFile(name, ""), Why: why, Mend: mend}, sumOf(name, data)
 	}
 	return position.NewFile(name, string(data)), Problem{}, sumOf(name, data)
@@ -257,28 +258,34 @@ func (t *Tree) readOne(name string) (*position.File, Problem, sum) {
 
 // plain are the bytes of a text file; where they are not to be had, why, and what
 // to do.
-func (t *Tree) plain(name string) (data []byte, why, mend string) {
+func (t *Tree) plain(name string) (data []byte, why, mend finding.Words) {
 	full := filepath.Join(t.Root, filepath.FromSlash(name))
 	info, err := os.Stat(full)
 	if err != nil {
-		return nil, "this file cannot be read: " + reason(err), "give the program leave to read it"
+		return nil, finding.Say("this file cannot be read: %s", reason(err)), finding.Say("give the program leave to read it")
 	}
 	if !info.Mode().IsRegular() {
-		return nil, "this is not a plain file", "put a plain file here"
+		return nil, finding.Say("this is not a plain file"), finding.Say("put a plain file here")
 	}
 	if info.Size() > MaxFile {
-		return nil, fmt.Sprintf("this file is %d MB; a file of a manual is at most %d MB", info.Size()>>20, MaxFile>>20), "split it, or move what is not text to pictures/"
+		why, mend = tooBig(info.Size())
+		return nil, why, mend
 	}
 	if data, err = os.ReadFile(full); err != nil {
-		return nil, "this file cannot be read: " + reason(err), "give the program leave to read it"
+		return nil, finding.Say("this file cannot be read: %s", reason(err)), finding.Say("give the program leave to read it")
 	}
-	return data, "", ""
+	return data, finding.Words{}, finding.Words{}
+}
+
+func tooBig(bytes int64) (why, mend finding.Words) {
+	return finding.Say("this file is %d MB; a file of a manual is at most %d MB", bytes>>20, MaxFile>>20), finding.Say("split it, or move what is not text to pictures/")
 }
 
 // heldText is a text as a file would be with it in it.
 func heldText(name, text string) (*position.File, Problem) {
 	if len(text) > MaxFile {
-		return nil, Problem{File: position.NewFile(name, ""), Why: fmt.Sprintf("this file is %d MB; a file of a manual is at most %d MB", len(text)>>20, MaxFile>>20), Mend: "split it, or move what is not text to pictures/"}
+		why, mend := tooBig(int64(len(text)))
+		return nil, Problem{File: position.NewFile(name, ""), Why: why, Mend: mend}
 	}
 	return position.NewFile(name, strings.ToValidUTF8(text, "\ufffd")), Problem{}
 }

@@ -107,7 +107,7 @@ func TestReadOfWhatMayNotBeRead(t *testing.T) {
 	}
 	tree := read(t, root)
 	for _, name := range []string{"procedures/shut", "procedures/b.md"} {
-		if p := problemAt(tree, name); p == nil || !strings.Contains(p.Why, "cannot be read") || p.Mend == "" {
+		if p := problemAt(tree, name); p == nil || !strings.Contains(p.Why.String(), "cannot be read") || p.Mend.IsZero() {
 			t.Errorf("%s is not told: %v", name, tree.Problems)
 		}
 	}
@@ -186,7 +186,7 @@ func TestReadOfFilesThatAreNoText(t *testing.T) {
 	for name, want := range map[string]string{
 		"procedures/latin1.md": "not UTF-8", "procedures/utf16.md": "not UTF-8", "procedures/huge.md": "100 MB",
 	} {
-		if p := problemAt(tree, name); p == nil || !strings.Contains(p.Why, want) || p.Mend == "" {
+		if p := problemAt(tree, name); p == nil || !strings.Contains(p.Why.String(), want) || p.Mend.IsZero() {
 			t.Errorf("%s: %v, want %q", name, p, want)
 		}
 	}

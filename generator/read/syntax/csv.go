@@ -132,7 +132,7 @@ func csvRows(f *position.File) (rows [][]Cell, broken []finding.Finding) {
 		var bad *csv.ParseError
 		if errors.As(err, &bad) {
 			at := f.At(lineStart(f, bad.Line)+bad.Column-1, 0)
-			return rows, []finding.Finding{Syntax.At(at, "this row does not parse: a quote is missing or stands in the middle of a cell").
+			return rows, []finding.Finding{Syntax.At(at, "this row cannot be read: a quote is missing or stands in the middle of a cell").
 				WithMend("write \"…\" around the whole cell, and \"\" for a quote inside it")}
 		}
 		rows = append(rows, cells(f, r, record))

@@ -10,8 +10,6 @@
 package syntax
 
 import (
-	"errors"
-	"regexp"
 	"strings"
 	"unicode/utf8"
 
@@ -19,8 +17,6 @@ import (
 	"github.com/goccy/go-yaml/lexer"
 	"github.com/goccy/go-yaml/parser"
 	"github.com/goccy/go-yaml/token"
-
-	yaml "github.com/goccy/go-yaml"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
@@ -49,6 +45,9 @@ const (
 func (k Kind) String() string {
 	return [...]string{"nothing", "a text", "a map", "a list"}[k]
 }
+
+// Says is the kind, as words.
+func (k Kind) Says() finding.Words { return finding.Say(k.String()) }
 
 // Node is one YAML value. A scalar's Text is what stands in the file: 010 is
 // "010", no is "no", null is "null".
@@ -81,18 +80,18 @@ func (n *Node) Get(key string) *Node {
 	return nil
 }
 
-// maxEntries is how many lines may stand beside each other under one key: the
-// library recurses over the keys of a map, and its time grows with their square.
-// The largest register of a depot has some thousands.
-const maxEntries = 20_000
-
-// maxDepth is how deep brackets and indents may nest. A manual needs five.
-const maxDepth = 40
-
 // YAML reads the piece of a file from offset start up to end. The node is nil
 // where it could not be read; a key that is written twice is a finding, and
 // its first value stands.
 func YAML(f *position.File, start, end int) (*Node, []finding.Finding) {
+	if node := plainMap(f, start, end); node != nil {
+		return node, nil
+	}
+	return anyYAML(f, start, end)
+}
+
+// anyYAML reads it with the library.
+func anyYAML(f *position.File, start, end int) (*Node, []finding.Finding) {
 	text := f.Text[start:end]
 	y := &yamlReader{file: f}
 	y.line, _ = f.LineCol(start)
@@ -106,7 +105,7 @@ func YAML(f *position.File, start, end int) (*Node, []finding.Finding) {
 			WithMend("share them out to several machines or manuals")}
 	}
 	if i := strings.IndexFunc(text, unprintable); i >= 0 {
-		return nil, []finding.Finding{words{"a sign that no printer knows", "take it out; it may have come along with a copied text"}.at(f.At(start+i, start+i+1))}
+		return nil, []finding.Finding{(&words{finding.Say("a sign that no printer knows"), finding.Say("take it out; it may have come along with a copied text")}).at(f.At(start+i, start+i+1))}
 	}
 	tokens := lexer.Tokenize(text)
 	for _, t := range tokens {
@@ -123,66 +122,14 @@ func YAML(f *position.File, start, end int) (*Node, []finding.Finding) {
 	return y.document(doc, f.At(start, start))
 }
 
-// tooDeep looks for brackets or indents that nest without end: the library
-// recurses over them.
-func tooDeep(text string) (at int, deep bool) {
-	depth, indent, atStart := 0, 0, true
-	for i := 0; i < len(text); i++ {
-		switch c := text[i]; {
-		case c == '\n':
-			indent, atStart = 0, true
-			continue
-		case atStart && (c == ' ' || c == '-' || c == '?'):
-			if indent++; indent > 4*maxDepth {
-				return i, true
-			}
-			continue
-		case c == '[' || c == '{':
-			if depth++; depth > maxDepth {
-				return i, true
-			}
-		case (c == ']' || c == '}') && depth > 0:
-			depth--
-		}
-		atStart = false
-	}
-	return 0, false
-}
-
-// tooMany looks for the line that is one too many of those that stand equally far
-// in under one key.
-func tooMany(text string) (at int, many bool) {
-	type level struct{ indent, lines int }
-	levels := []level{{}}
-	for line := range strings.Lines(text) {
-		words := strings.TrimLeft(line, " ")
-		indent := len(line) - len(words)
-		if words == "\n" || strings.HasPrefix(words, "#") {
-			at += len(line)
-			continue
-		}
-		for len(levels) > 1 && levels[len(levels)-1].indent > indent {
-			levels = levels[:len(levels)-1]
-		}
-		if levels[len(levels)-1].indent < indent {
-			levels = append(levels, level{indent: indent})
-		}
-		if levels[len(levels)-1].lines++; levels[len(levels)-1].lines > maxEntries {
-			return at + indent, true
-		}
-		at += len(line)
-	}
-	return 0, false
-}
-
 // refusals are the signs to which YAML gives a meaning and the format none.
-var refusals = map[token.Type]words{
-	token.AnchorType:     {"an anchor (&) is not part of the format", "put the text in quotes, or write the value out at each place"},
-	token.AliasType:      {"an alias (*) is not part of the format", "put the text in quotes, or write the value out"},
-	token.TagType:        {"a tag (!) is not part of the format", "put the text in quotes: \"!cab\""},
-	token.MergeKeyType:   {"a merge key (<<) is not part of the format", "write the fields out"},
-	token.MappingKeyType: {"a key after a question mark is not part of the format", "write a plain key: name: text"},
-	token.DirectiveType:  {"a text that starts with %", "put the text in quotes"},
+var refusals = map[token.Type]*words{
+	token.AnchorType:     {finding.Say("an anchor (&) is not part of the format"), finding.Say("put the text in quotes, or write the value out at each place")},
+	token.AliasType:      {finding.Say("an alias (*) is not part of the format"), finding.Say("put the text in quotes, or write the value out")},
+	token.TagType:        {finding.Say("a tag (!) is not part of the format"), finding.Say("put the text in quotes: \"!cab\"")},
+	token.MergeKeyType:   {finding.Say("a merge key (<<) is not part of the format"), finding.Say("write the fields out")},
+	token.MappingKeyType: {finding.Say("a key after a question mark is not part of the format"), finding.Say("write a plain key: name: text")},
+	token.DirectiveType:  {finding.Say("a text that starts with %%"), finding.Say("put the text in quotes")},
 }
 
 // refuseTokens looks for them before anything is parsed: what follows a tag is
@@ -190,7 +137,7 @@ var refusals = map[token.Type]words{
 func (y *yamlReader) refuseTokens(tokens token.Tokens) {
 	for _, t := range tokens {
 		if strings.ContainsRune(t.Value, 0) {
-			y.refuse(y.pos(t), words{"a NUL, which ends a text early in other programs", "take it out"})
+			y.refuse(y.pos(t), &words{finding.Say("a NUL, which ends a text early in other programs"), finding.Say("take it out")})
 			continue
 		}
 		if w, is := refusals[t.Type]; is {
@@ -304,7 +251,7 @@ func opens(t *token.Token) bool {
 
 // refuse notes a fault for which the whole text is not read, the first of each
 // line: where one place is read wrongly, so is what follows it.
-func (y *yamlReader) refuse(at position.Pos, w words) { y.refuseAs(w.at(at)) }
+func (y *yamlReader) refuse(at position.Pos, w *words) { y.refuseAs(w.at(at)) }
 
 func (y *yamlReader) refuseAs(f finding.Finding) {
 	if y.refused && f.At.Start < y.lineEnd {
@@ -333,7 +280,7 @@ func (y *yamlReader) node(n ast.Node) *Node {
 		at := y.pos(t)
 		return &Node{Kind: Scalar, Text: asWritten(at, t.Value), Quoted: quoted, At: at}
 	}
-	y.refuse(y.pos(t), words{"this YAML is not part of the format", "write a text, a list or a map"})
+	y.refuse(y.pos(t), &words{finding.Say("this way of writing is not part of the format"), finding.Say("write a text, a list or a map")})
 	return &Node{Kind: Empty, At: y.pos(t)}
 }
 
@@ -378,7 +325,7 @@ func (y *yamlReader) pairs(values []*ast.MappingValueNode) *Node {
 	for _, v := range values {
 		key := v.Key.GetToken()
 		if strings.Contains(key.Value, "\n") {
-			y.refuse(y.pos(key), words{"a key over several lines", "put one key a line, with the same indent"})
+			y.refuse(y.pos(key), &words{finding.Say("a key over several lines"), finding.Say("put one key a line, with the same indent")})
 			continue
 		}
 		at := y.pos(key)
@@ -400,140 +347,4 @@ func (y *yamlReader) pairs(values []*ast.MappingValueNode) *Node {
 func (y *yamlReader) twice(p Pair, first position.Pos) {
 	y.findings = append(y.findings, DuplicateID.At(p.KeyAt, "%s is written twice", p.Key).
 		WithMend("keep one, or give the second an id of its own").See(first, "the first is here"))
-}
-
-// failed turns the library's error into a finding in our words.
-func (y *yamlReader) failed(err error) finding.Finding {
-	var bad *yaml.SyntaxError
-	if !errors.As(err, &bad) || bad.Token == nil {
-		return Syntax.At(y.file.At(y.file.Offset(y.line+1, 1), 0), "this YAML does not parse")
-	}
-	at := y.pos(bad.Token)
-	w := inOurWords(bad.Message)
-	if tab := y.tabBefore(at.Start); tab >= 0 {
-		return tabIndent.at(y.file.At(tab, tab+1))
-	}
-	switch {
-	case w == misplaced && y.tooFarIn(at):
-		return deeper.at(at)
-	case w == notEnded && pastedSpace.MatchString(at.Text()):
-		return pasted.at(at)
-	case w == notEnded && noSpaceColon.MatchString(at.Text()):
-		return glued.at(at)
-	case w == openMap:
-		return w.at(y.opened(at))
-	case w == secondColon:
-		return y.colonAfter(at)
-	case w == noEscape:
-		at = y.file.At(strings.LastIndexByte(y.file.Text[:at.Start], '\\'), at.Start)
-	}
-	return w.at(at)
-}
-
-// noSpaceColon is a key with its text set against the colon.
-var noSpaceColon = regexp.MustCompile(`^[A-Za-z0-9-]+:[^\s/]`)
-
-// pastedSpace is a key with a space behind it that is none to YAML.
-var pastedSpace = regexp.MustCompile(`^[A-Za-z0-9-]+:[\x{00A0}\x{2007}\x{202F}\x{2003}]`)
-
-// tooFarIn says that a line begins further in than the key above it, which holds
-// a text already: nothing can stand under that.
-func (y *yamlReader) tooFarIn(at position.Pos) bool {
-	line, col := at.LineCol()
-	for line--; line > y.line; line-- {
-		above := y.file.Line(line)
-		words := strings.TrimLeft(above, " ")
-		if words == "" || words[0] == '#' {
-			continue
-		}
-		return len(above)-len(words) < col-1
-	}
-	return false
-}
-
-// opened is the bracket that the map at a place was opened with, where that is
-// in a line above: the last one before the place that nothing closes.
-func (y *yamlReader) opened(at position.Pos) position.Pos {
-	depth := 0
-	for i := at.Start - 1; i >= y.file.Offset(y.line+1, 1); i-- {
-		switch y.file.Text[i] {
-		case '}':
-			depth++
-		case '{':
-			if depth--; depth >= 0 {
-				continue
-			}
-			if line, _ := at.LineCol(); y.file.Offset(line, 1) > i {
-				return y.file.At(i, i+1)
-			}
-			return at
-		}
-	}
-	return at
-}
-
-// colonAfter is the finding for a colon that stands in the text at a place.
-func (y *yamlReader) colonAfter(at position.Pos) finding.Finding {
-	text := y.file.Text[at.Start:]
-	i := strings.Index(strings.ReplaceAll(text, "\n", " ")+" ", ": ")
-	if i < 0 {
-		return secondColon.at(at)
-	}
-	colon := y.file.At(at.Start+i, at.Start+i+1)
-	if strings.Contains(text[:i], "\n") {
-		return goesOn.at(colon)
-	}
-	return secondColon.at(colon)
-}
-
-// words are a fault and its mend as a person at a desk would say them.
-type words struct{ say, mend string }
-
-func (w words) at(at position.Pos) finding.Finding {
-	return Syntax.At(at, "%s", w.say).WithMend("%s", w.mend)
-}
-
-const quoteMend = "put the text in quotes where it holds a colon and a space, a comma inside { } or [ ], or starts with a sign"
-
-var (
-	secondColon = words{"a second colon in this line", "write a comma between two fields; " + quoteMend}
-	goesOn      = words{"a colon in a line that continues the text above it", "indent it like the fields around it, or put the text in quotes"}
-	tabIndent   = words{"a tab where spaces belong", "indent with spaces"}
-	noEscape    = words{`a \ that begins no known sign`, "write the text in single quotes: '…'"}
-	keptSign    = words{"a text that starts with a sign that YAML keeps for itself", "put the text in quotes"}
-	deeper      = words{"this line stands further in than the one above it, which takes nothing under it", "begin it in the column of the keys around it; where # was taken away, take the space behind it away too"}
-	notEnded    = words{"a key where the text before it has not ended", "put one key a line, with the same indent"}
-	glued       = words{"a colon without a space after it", "write a space after the colon"}
-	pasted      = words{"a space after the colon that is none: it was pasted from a word processor", "write a plain space after the colon"}
-	misplaced   = words{"something that does not belong here", "look at the indent of this line and the one above; " + quoteMend}
-	openMap     = words{"a map in { } that is not whole", "write key: value pairs with commas between, and } at the end"}
-	openList    = words{"a list in [ ] that is not whole", "write commas between the entries, and ] at the end"}
-)
-
-// inOurWords says the library's more frequent errors; what it does not know is
-// passed on as it is.
-func inOurWords(message string) words {
-	for _, known := range []struct {
-		has string
-		words
-	}{
-		{"mapping value is not allowed", secondColon},
-		{"sequence end token", openList},
-		{"']' must be specified", openList},
-		{"flow map", openMap},
-		{"'}' must be specified", openMap},
-		{"could not find '", words{"a bracket that nothing opens", "take it out, or write the one that opens it"}},
-		{"end character of", words{"a quoted text that is not closed", "write the closing quote"}},
-		{"reserved character", keptSign},
-		{"cannot start any token", tabIndent},
-		{"unknown escape", noEscape},
-		{"invalid key for this map", words{"a line that is no key of this map", "write key: value, with the indent of the lines above"}},
-		{"unexpected key name", notEnded},
-		{"value is not allowed", misplaced},
-	} {
-		if strings.Contains(message, known.has) {
-			return known.words
-		}
-	}
-	return words{"this YAML does not parse: " + message, quoteMend}
 }

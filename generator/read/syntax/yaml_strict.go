@@ -8,6 +8,7 @@ import (
 
 	"github.com/goccy/go-yaml/token"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 )
 
@@ -25,7 +26,7 @@ func (y *yamlReader) strict(tokens token.Tokens) {
 			depth--
 		case token.SequenceEntryType:
 			if depth > 0 {
-				y.refuse(y.pos(t), words{"a dash inside brackets", "separate the entries of [ ] with commas"})
+				y.refuse(y.pos(t), &words{finding.Say("a dash inside brackets"), finding.Say("separate the entries of [ ] with commas")})
 			}
 		case token.MappingValueType:
 			y.colon(t, depth)
@@ -55,7 +56,7 @@ func (y *yamlReader) strict(tokens token.Tokens) {
 
 func (y *yamlReader) second(t *token.Token, is bool) {
 	if is {
-		y.refuse(y.pos(t), words{"a second document in one file", "keep one document: remove the line " + t.Value})
+		y.refuse(y.pos(t), &words{finding.Say("a second document in one file"), finding.Say("keep one document: remove the line %s", t.Value)})
 	}
 }
 
@@ -66,7 +67,7 @@ func (y *yamlReader) colon(t *token.Token, depth int) {
 	next := y.file.Text[at.End:]
 	quoted := t.Prev != nil && (t.Prev.Type == token.DoubleQuoteType || t.Prev.Type == token.SingleQuoteType)
 	if depth > 0 && !quoted && next != "" && !strings.ContainsAny(next[:1], " \t\n,]}") {
-		y.refuse(at, words{"a colon without a space after it", "write a space after the colon"})
+		y.refuse(at, &words{finding.Say("a colon without a space after it"), finding.Say("write a space after the colon")})
 	}
 }
 
@@ -78,13 +79,13 @@ func (y *yamlReader) plain(t *token.Token, inBrackets bool) {
 	tab, bracket := strings.IndexByte(raw, '\t'), strings.IndexAny(raw, "[]{}")
 	switch {
 	case tab >= 0:
-		y.refuse(sign(tab), words{"a tab in a text", "write a space"})
+		y.refuse(sign(tab), &words{finding.Say("a tab in a text"), finding.Say("write a space")})
 	case strings.Contains(strings.ReplaceAll(raw, "\n", " ")+" ", ": "):
 		y.refuseAs(y.colonAfter(at))
 	case raw != "" && strings.ContainsAny(raw[:1], ",[]{}"):
 		y.refuse(sign(0), keptSign)
 	case inBrackets && bracket >= 0:
-		y.refuse(sign(bracket), words{"a bracket in a text inside brackets", "put the text in quotes, or close the bracket"})
+		y.refuse(sign(bracket), &words{finding.Say("a bracket in a text inside brackets"), finding.Say("put the text in quotes, or close the bracket")})
 	default:
 		y.indent(t)
 	}

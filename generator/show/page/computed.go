@@ -94,7 +94,7 @@ func (s *Site) Computed(st *model.Step, again map[*model.Link]bool) []Computed {
 				out = append(out, s.settings(fastening.Asked(to, again[l]), st, st.Links)...)
 			}
 		case *model.Part:
-			if l.Kind.Act == model.Remove || l.Kind.Act == model.Renew || l.Kind.Act == model.Refit {
+			if l.Kind.MovesPart() {
 				out = append(out, s.lift(to, st, st.Links)...)
 			}
 		case *model.Energy:

@@ -12,7 +12,7 @@ func TestForeign(t *testing.T) {
 		closes + "a" + foreign("b"):                                        `a<span lang="en">b</span>`,
 		"plain":                                                            "plain",
 	} {
-		if got := string(s.Foreign([]byte(from))); got != want {
+		if got := string(s.foreign([]byte(from))); got != want {
 			t.Errorf("%q becomes %q, want %q", from, got, want)
 		}
 	}

@@ -379,10 +379,10 @@ func (s *Site) tagOf(marked []byte) string {
 	return s.Manual.Shop.Language
 }
 
-// Foreign writes what stands between the private signs as text of the shop's
+// foreign writes what stands between the private signs as text of the shop's
 // language, or of the one whose words are borrowed. In attributes and in the window's title, where no element can
 // stand, only the signs go.
-func (s *Site) Foreign(page []byte) []byte {
+func (s *Site) foreign(page []byte) []byte {
 	if !bytes.Contains(page, []byte(closes)) {
 		return page
 	}

@@ -31,22 +31,22 @@ var useIDs = [Uses]string{"make-safe", "check", "repair", "bring-back"}
 
 func useOf(p *model.Procedure) int {
 	switch {
-	case does(p, model.Remove, model.Renew, model.Loosen):
+	case does(p, func(k *model.Kind) bool { return k.Opens }):
 		return repairs
 	case len(p.Leaves) > len(p.Expects):
 		return makesSafe
 	case len(p.Expects) > 0:
 		return bringsBack
-	case does(p, model.Drain, model.Fill):
+	case does(p, func(k *model.Kind) bool { return k.Act == model.Drain || k.Act == model.Fill }):
 		return repairs
 	}
 	return checks
 }
 
-// does says that a procedure's own steps have one of some acts.
-func does(p *model.Procedure, acts ...model.Act) bool {
+// does says that a procedure's own steps have a link of some kinds.
+func does(p *model.Procedure, is func(*model.Kind) bool) bool {
 	return slices.ContainsFunc(p.Steps, func(st *model.Step) bool {
-		return slices.ContainsFunc(st.Links, func(l *model.Link) bool { return slices.Contains(acts, l.Kind.Act) })
+		return slices.ContainsFunc(st.Links, func(l *model.Link) bool { return is(l.Kind) })
 	})
 }
 

@@ -106,16 +106,10 @@ func reversedTerms(d *walk.Derived) Terms {
 	return v
 }
 
-// energyActs are the acts that put an energy's state right: a step with one
-// cannot be said not to apply.
-var energyActs = []model.Act{model.Isolate, model.Lock, model.Release, model.Prove, model.Unlock, model.Restore, model.TestLive}
-
 // guarded says that a step cannot be skipped: people are hurt where it is.
 func guarded(boxes []page.Box, links []*model.Link) bool {
 	return slices.ContainsFunc(boxes, func(b page.Box) bool { return b.Class != "notice" }) ||
-		slices.ContainsFunc(links, func(l *model.Link) bool {
-			return slices.Contains(energyActs, l.Kind.Act) || l.Kind.Stops
-		})
+		slices.ContainsFunc(links, func(l *model.Link) bool { return l.Kind.Guarded || l.Kind.Stops })
 }
 
 // changes names what a step changes, as "remove:seat-base".

@@ -36,17 +36,30 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/trade/fastening"
 	"baybinder/generator/trade/working"
 )
 
 // Pages makes the pages of procedures.
-type Pages struct{ *jobs.Pages }
+type Pages struct {
+	*jobs.Pages
+	tight *fastening.Book
+}
 
 // Of makes them with what was recorded of jobs.
-func Of(j *jobs.Pages) *Pages { return &Pages{j} }
+func Of(j *jobs.Pages) *Pages { return &Pages{j, &fastening.Book{}} }
 
 // In is the same as it is read in one of the shop's other languages.
-func (s *Pages) In(tag string) *Pages { return &Pages{s.Pages.In(tag)} }
+func (s *Pages) In(tag string) *Pages { return &Pages{s.Pages.In(tag), s.tight} }
+
+// Changed forgets what was worked out of a procedure before it was bound anew.
+func (s *Pages) Changed(p *model.Procedure) {
+	s.Pages.Changed(p)
+	s.tight.Forget(p)
+}
+
+// TightAlready are the links of a procedure that tighten what is tight already.
+func (s *Pages) TightAlready(p *model.Procedure) map[*model.Link]bool { return s.tight.Again(p) }
 
 // Procedure is a procedure's page.
 type Procedure struct {

@@ -6,7 +6,6 @@ import (
 
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
-	"baybinder/generator/trade/fastening"
 )
 
 // Stood is one thing that is not as it is on a whole, closed, full and live
@@ -46,7 +45,7 @@ type course struct {
 
 // start is the course of a procedure before its first step.
 func (s *Pages) start(p *model.Procedure) *course {
-	return &course{Procedure: p, whole: wholly(p), turn: -1, again: fastening.Again(p)}
+	return &course{Procedure: p, whole: wholly(p), turn: -1, again: s.TightAlready(p)}
 }
 
 // standAfter is how things stand after a step.

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"baybinder/generator/base/finding"
 )
 
 // Known: SEEN, FROM MEMORY.
@@ -111,7 +113,7 @@ func TestFindRefuses(t *testing.T) {
 			t.Errorf("%q is %v", code, s)
 			continue
 		}
-		if got := err.Error() + ": " + err.(interface{ Mend() string }).Mend(); got != want {
+		if got := err.Error() + ": " + err.(interface{ Mend() finding.Words }).Mend().String(); got != want {
 			t.Errorf("got  %s\nwant %s", got, want)
 		}
 	}

@@ -23,6 +23,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/trade/domain"
 )
@@ -84,14 +85,14 @@ func Find(text string) (Statement, error) {
 	if i := slices.IndexFunc(statements, func(s Statement) bool { return s.Code == wanted }); i >= 0 {
 		return statements[i], nil
 	}
-	bad := &domain.Error{Given: text, Why: "is not a hazard statement that the manual knows", Write: "write its code as the safety data sheet has it, as in H319"}
+	bad := &domain.Error{Given: text, Why: finding.Say("is not a hazard statement that the manual knows"), Write: finding.Say("write its code as the safety data sheet has it, as in H319")}
 	switch near := nearest.Of(wanted, Codes()); {
 	case strings.HasPrefix(wanted, "P"):
-		bad.Why = "is a precaution, and no hazard"
+		bad.Why = finding.Say("is a precaution, and no hazard")
 	case near != "":
-		bad.Write = "did you mean " + near + "? Look it up in section 2 of the safety data sheet"
+		bad.Write = finding.Say("did you mean %s? Look it up in section 2 of the safety data sheet", near)
 	case !code.MatchString(wanted):
-		bad.Why = "is not the code of a hazard statement"
+		bad.Why = finding.Say("is not the code of a hazard statement")
 	}
 	return Statement{}, bad
 }

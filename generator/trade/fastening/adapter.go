@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/trade/domain"
 )
@@ -38,8 +39,8 @@ func Setting(torque, length, adds quantity.Quantity) (quantity.Quantity, error) 
 	set := SettingFor(torque.Value, length.Base(), adds.Base(), 0)
 	if math.IsNaN(set) {
 		return quantity.Quantity{}, &domain.Error{
-			Given: length.String() + " + " + adds.String(), Why: "leaves no lever from hand to fastener",
-			Write: "write the wrench's length from hand to square, and what the adapter adds to it",
+			Given: length.String() + " + " + adds.String(), Why: finding.Say("leaves no lever from hand to fastener"),
+			Write: finding.Say("write the wrench's length from hand to square, and what the adapter adds to it"),
 		}
 	}
 	return shownSetting(set, torque), nil

@@ -2,6 +2,7 @@ package fastening
 
 import (
 	"slices"
+	"sync"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -29,18 +30,48 @@ func Angles(f *model.Fastener) []quantity.Quantity {
 	return out
 }
 
+// Book keeps what the procedures of a manual leave tight and loose, so that each
+// is followed once, whatever performs it. Its zero value is ready, and several
+// may ask at once.
+type Book struct {
+	mu    sync.Mutex
+	known map[*model.Procedure]*hands // none of a ring of calls, or that leads to one
+}
+
 // Again are the tighten: links of a procedure at which everything that they
 // tighten was tightened before in it, and is still tight on every unit and
 // whatever happened. Where that is not sure, the link is not among them: all
 // stages are asked for then.
-func Again(p *model.Procedure) map[*model.Link]bool {
+func (b *Book) Again(p *model.Procedure) map[*model.Link]bool {
 	if !slices.ContainsFunc(p.Steps, tightens) {
 		return nil // whatever it performs
 	}
-	h := newHands(map[*model.Procedure]*hands{p: {}}) // a ring of calls does nothing again
+	h := newHands(b, map[*model.Procedure]*hands{p: {ring: true}}) // a ring of calls does nothing again
 	h.again = map[*model.Link]bool{}
 	h.procedure(p)
 	return h.again
+}
+
+// Forget follows a procedure anew when it is asked for next.
+func (b *Book) Forget(p *model.Procedure) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	delete(b.known, p)
+}
+
+func (b *Book) get(p *model.Procedure) *hands {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return b.known[p]
+}
+
+func (b *Book) put(p *model.Procedure, h *hands) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	if b.known == nil {
+		b.known = map[*model.Procedure]*hands{}
+	}
+	b.known[p] = h
 }
 
 func tightens(s *model.Step) bool {
@@ -60,11 +91,13 @@ type hands struct {
 	loose    map[heldBy]*model.Phase // the phase that loosened it last
 	reversed []*model.Phase          // phases that were taken back
 	again    map[*model.Link]bool    // nil of what is performed
-	callees  map[*model.Procedure]*hands
+	book     *Book
+	callees  map[*model.Procedure]*hands // those that are not in the book
+	ring     bool                        // a ring of calls is among what it performs
 }
 
-func newHands(callees map[*model.Procedure]*hands) *hands {
-	return &hands{tight: map[heldBy]bool{}, loose: map[heldBy]*model.Phase{}, callees: callees}
+func newHands(b *Book, callees map[*model.Procedure]*hands) *hands {
+	return &hands{tight: map[heldBy]bool{}, loose: map[heldBy]*model.Phase{}, book: b, callees: callees}
 }
 
 func (h *hands) procedure(p *model.Procedure) {
@@ -84,16 +117,23 @@ func (h *hands) of(callee *model.Procedure) *hands {
 	if known := h.callees[callee]; known != nil {
 		return known
 	}
-	h.callees[callee] = &hands{}
-	c := newHands(h.callees)
+	if known := h.book.get(callee); known != nil {
+		return known
+	}
+	h.callees[callee] = &hands{ring: true}
+	c := newHands(h.book, h.callees)
 	c.procedure(callee)
 	h.callees[callee] = c
+	if !c.ring {
+		h.book.put(callee, c)
+	}
 	return c
 }
 
 // take goes on with what others did: what they loosened is as they left it, and
 // all else as it was, or tight.
 func (h *hands) take(c *hands) {
+	h.ring = h.ring || c.ring
 	for _, ph := range c.reversed {
 		h.reverse(ph)
 	}
@@ -111,7 +151,7 @@ func (h *hands) take(c *hands) {
 func (h *hands) link(s *model.Step, l *model.Link) {
 	switch to := l.To.(type) {
 	case *model.Part:
-		if takesOffOrOn(l) {
+		if l.Kind.MovesPart() {
 			for _, use := range to.HeldBy {
 				h.loosen(s, heldBy{use.To, to})
 			}
@@ -163,10 +203,6 @@ func (h *hands) tighten(s *model.Step, l *model.Link, f *model.Fastener) {
 	}
 }
 
-func takesOffOrOn(l *model.Link) bool {
-	return l.Kind.Act == model.Remove || l.Kind.Act == model.Renew || l.Kind.Act == model.Refit
-}
-
 // scopeOf is what a fastener act works on: at the part that it names, else at
 // those that its step takes off or puts back, else wherever it holds.
 func scopeOf(s *model.Step, l *model.Link, f *model.Fastener) []heldBy {
@@ -175,7 +211,7 @@ func scopeOf(s *model.Step, l *model.Link, f *model.Fastener) []heldBy {
 	}
 	var out []heldBy
 	for _, other := range s.Links {
-		if p, is := other.To.(*model.Part); is && takesOffOrOn(other) && slices.Contains(f.Holds, p) {
+		if p, is := other.To.(*model.Part); is && other.Kind.MovesPart() && slices.Contains(f.Holds, p) {
 			out = append(out, heldBy{f, p})
 		}
 	}
@@ -193,9 +229,7 @@ func scopeOf(s *model.Step, l *model.Link, f *model.Fastener) []heldBy {
 
 // always says that a step is done on every unit and whatever happened.
 func always(s *model.Step) bool {
-	conditional := func(l *model.Link) bool {
-		return l.Is(model.LinkWhen) || l.Is(model.LinkOptional) || l.Kind.Branches
-	}
+	conditional := func(l *model.Link) bool { return l.Kind.Conditional }
 	if s.Phase != nil && s.Phase.Lead != nil && slices.ContainsFunc(s.Phase.Lead.Links, conditional) {
 		return false
 	}

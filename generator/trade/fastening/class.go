@@ -5,6 +5,7 @@ import (
 	"regexp"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/trade/domain"
 )
@@ -52,9 +53,9 @@ func ParseClass(text string) (Class, error) {
 		}
 		codes = append(codes, c.Code)
 	}
-	err := &domain.Error{Given: text, Why: "is not a property class of ISO 898-1", Write: "write one of: " + strings.Join(codes, ", ")}
+	err := &domain.Error{Given: text, Why: finding.Say("is not a property class of ISO 898-1"), Write: finding.Say("write one of: %s", strings.Join(codes, ", "))}
 	if near := nearest.Of(strings.ReplaceAll(code, ",", "."), codes); near != "" && MeansClass(code) {
-		err.Write = "did you mean " + near + "? It is one of: " + strings.Join(codes, ", ")
+		err.Write = finding.Say("did you mean %s? It is one of: %s", near, strings.Join(codes, ", "))
 	}
 	return Class{}, err
 }

@@ -3,6 +3,8 @@ package fastening
 import (
 	"slices"
 	"testing"
+
+	"baybinder/generator/base/finding"
 )
 
 func sorted(list []float64) []float64 {
@@ -36,7 +38,7 @@ func TestParseClassRefuses(t *testing.T) {
 			t.Errorf("%q is let through", text)
 			continue
 		}
-		if said := err.(interface{ Mend() string }).Mend(); said != mend {
+		if said := err.(interface{ Mend() finding.Words }).Mend().String(); said != mend {
 			t.Errorf("%q: the mend is %q, want %q", text, said, mend)
 		}
 	}

@@ -5,6 +5,7 @@ import (
 	"regexp"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/trade/domain"
 )
@@ -27,12 +28,12 @@ func ParseSize(text string) (Size, error) {
 	text = strings.TrimSpace(text)
 	switch {
 	case text == "":
-		return Size{}, &domain.Error{Given: text, Why: "is no size", Write: "write 13 mm, hex 6 mm or T30"}
+		return Size{}, &domain.Error{Given: text, Why: finding.Say("is no size"), Write: finding.Say("write 13 mm, hex 6 mm or T30")}
 	case '0' <= text[0] && text[0] <= '9':
 		width, err := parseWidth(text, text)
 		return Size{Width: width}, err
 	case MeansMetric(text):
-		return Size{}, &domain.Error{Given: text, Why: "is a thread, and heads of one thread differ", Write: "write the width across flats, as in 13 mm"}
+		return Size{}, &domain.Error{Given: text, Why: finding.Say("is a thread, and heads of one thread differ"), Write: finding.Say("write the width across flats, as in 13 mm")}
 	}
 	if parts := formed.FindStringSubmatch(strings.ToLower(text)); parts != nil {
 		width, err := parseWidth(parts[2], text)
@@ -56,9 +57,9 @@ func parseWidth(text, whole string) (float64, error) {
 	if err == nil && width.Base() > 0 {
 		return width.Base() * 1000, nil
 	}
-	bad := &domain.Error{Given: whole, Why: "is no size", Write: "write 13 mm, hex 6 mm or T30"}
+	bad := &domain.Error{Given: whole, Why: finding.Say("is no size"), Write: finding.Say("write 13 mm, hex 6 mm or T30")}
 	if figures.MatchString(text) {
-		bad.Why, bad.Write = "has no unit", "write "+whole+" mm, or "+whole+" in"
+		bad.Why, bad.Write = finding.Say("has no unit"), finding.Say("write %[1]s mm, or %[1]s in", whole)
 	}
 	return 0, bad
 }

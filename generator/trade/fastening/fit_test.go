@@ -6,6 +6,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 )
 
@@ -34,7 +35,7 @@ func TestParseSizeRefuses(t *testing.T) {
 			t.Errorf("%q is let through as %v", text, got)
 			continue
 		}
-		if said := err.(interface{ Mend() string }).Mend(); said != mend {
+		if said := err.(interface{ Mend() finding.Words }).Mend().String(); said != mend {
 			t.Errorf("%q: the mend is %q, want %q", text, said, mend)
 		}
 	}

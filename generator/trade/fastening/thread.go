@@ -10,12 +10,12 @@
 package fastening
 
 import (
-	"fmt"
 	"math"
 	"regexp"
 	"strconv"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/trade/domain"
 )
 
@@ -49,14 +49,14 @@ var metric = regexp.MustCompile(`^M ?(\d+(?:\.\d+)?)(?: ?[x×X*] ?(\d+(?:\.\d+)?
 func ParseThread(text string) (Thread, error) {
 	found := metric.FindStringSubmatch(strings.TrimSpace(text))
 	if found == nil {
-		return Thread{}, &domain.Error{Given: text, Why: "is not a metric thread", Write: "write it as M8 or M8x1.25, with a decimal point"}
+		return Thread{}, &domain.Error{Given: text, Why: finding.Say("is not a metric thread"), Write: finding.Say("write it as M8 or M8x1.25, with a decimal point")}
 	}
 	t := Thread{Diameter: number(found[1])}
 	standard, known := CoarsePitch(t.Diameter)
 	if found[2] == "" {
 		t.Pitch = standard
 		if !known {
-			return Thread{}, &domain.Error{Given: text, Why: "has no coarse pitch", Write: "write the pitch too, as in M9x1.25"}
+			return Thread{}, &domain.Error{Given: text, Why: finding.Say("has no coarse pitch"), Write: finding.Say("write the pitch too, as in M9x1.25")}
 		}
 		return t, nil
 	}
@@ -65,17 +65,17 @@ func ParseThread(text string) (Thread, error) {
 		standard = t.Diameter / 4 // no size is coarser than M1, whose pitch is a quarter of it
 	}
 	if t.Pitch <= 0 || t.Pitch > standard {
-		return Thread{}, &domain.Error{Given: text, Why: "has a pitch that no such thread has", Write: pitchMend(t, known)}
+		return Thread{}, &domain.Error{Given: text, Why: finding.Say("has a pitch that no such thread has"), Write: pitchMend(t, known)}
 	}
 	return t, nil
 }
 
-func pitchMend(t Thread, known bool) string {
+func pitchMend(t Thread, known bool) finding.Words {
 	size := "M" + plain(t.Diameter)
 	if !known {
-		return "write the pitch behind the x, and no length, as in M9x1.25"
+		return finding.Say("write the pitch behind the x, and no length, as in M9x1.25")
 	}
-	return fmt.Sprintf("write %sx%s, or a finer pitch; a length does not belong here", size, plain(coarse[t.Diameter]))
+	return finding.Say("write %sx%s, or a finer pitch; a length does not belong here", size, plain(coarse[t.Diameter]))
 }
 
 // MeansMetric reports whether a text sets out to name a metric thread, so that

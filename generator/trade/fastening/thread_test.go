@@ -6,6 +6,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/trade/internal/oracle"
 )
 
@@ -58,7 +59,7 @@ func TestParseThreadRefuses(t *testing.T) {
 			t.Errorf("%s is let through as %v", text, got)
 			continue
 		}
-		if said := err.(interface{ Mend() string }).Mend(); said != mend {
+		if said := err.(interface{ Mend() finding.Words }).Mend().String(); said != mend {
 			t.Errorf("%s: the mend is %q, want %q", text, said, mend)
 		}
 	}

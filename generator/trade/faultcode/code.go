@@ -9,6 +9,7 @@ package faultcode
 import (
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/trade/domain"
 )
 
@@ -62,8 +63,8 @@ var areas = map[byte]string{
 // *refused.Error that says what is wrong.
 func Parse(text string) (Code, error) {
 	c := strings.ToUpper(strings.TrimSpace(text))
-	if why := wrong(c); why != "" {
-		return Code{}, &domain.Error{Given: text, Why: why, Write: "write the code as the machine shows it, as in P0301"}
+	if why := wrong(c); !why.IsZero() {
+		return Code{}, &domain.Error{Given: text, Why: why, Write: finding.Say("write the code as the machine shows it, as in P0301")}
 	}
 	code := Code{Text: c, System: System(c[0]), Class: classOf(c)}
 	if code.System == Powertrain && c[1] != '3' {
@@ -73,20 +74,20 @@ func Parse(text string) (Code, error) {
 }
 
 // wrong says what is wrong with a code, or "".
-func wrong(c string) string {
+func wrong(c string) finding.Words {
 	switch {
 	case c == "":
-		return "is no code"
+		return finding.Say("is no code")
 	case strings.IndexByte("PCBU", c[0]) < 0:
-		return "begins with none of P, C, B and U"
+		return finding.Say("begins with none of P, C, B and U")
 	case len(c) != 5:
-		return "is not five characters long"
+		return finding.Say("is not five characters long")
 	case c[1] < '0' || c[1] > '3':
-		return "has a second character that is not 0 to 3"
+		return finding.Say("has a second character that is not 0 to 3")
 	case strings.Trim(c[2:], "0123456789ABCDEF") != "":
-		return "has a character that is not 0 to 9 or A to F"
+		return finding.Say("has a character that is not 0 to 9 or A to F")
 	}
-	return ""
+	return finding.Words{}
 }
 
 // classOf sorts a code that is right. P0, P2 and P34 to P39 are generic, P1 and

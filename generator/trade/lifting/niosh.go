@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/trade/domain"
 )
@@ -157,7 +158,7 @@ func (c Coupling) multiplier(waistHigh bool) float64 {
 
 func (l Lift) refuse() error {
 	if int(l.System) >= len(systems) || l.Coupling > Poor || l.Duration > Long {
-		return &domain.Error{Given: fmt.Sprint(l), Why: "is no lift of the equation", Write: "give metric or US, a hold of good, fair or poor, and a duration of up to 8 h"}
+		return &domain.Error{Given: fmt.Sprint(l), Why: finding.Say("is no lift of the equation"), Write: finding.Say("give metric or US, a hold of good, fair or poor, and a duration of up to 8 h")}
 	}
 	for _, m := range []struct {
 		sign  string
@@ -165,7 +166,7 @@ func (l Lift) refuse() error {
 		most  float64
 	}{{"H", l.H, 1000}, {"V", l.V, 1000}, {"V at the origin", l.Origin, 1000}, {"D", l.D, 1000}, {"A", l.A, 180}, {"F", l.Frequency, 100}} {
 		if !(m.value >= 0 && m.value <= m.most) {
-			return &domain.Error{Given: fmt.Sprintf("%s = %g", m.sign, m.value), Why: "cannot be", Write: fmt.Sprintf("give %s between 0 and %g", m.sign, m.most)}
+			return &domain.Error{Given: fmt.Sprintf("%s = %g", m.sign, m.value), Why: finding.Say("cannot be"), Write: finding.Say("give %s between 0 and %g", m.sign, m.most)}
 		}
 	}
 	return nil

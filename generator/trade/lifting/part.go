@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -124,11 +125,11 @@ func (b Bound) Below() bool { return b.Given.Base() < b.Least.Base()*(1-1e-9) }
 func (b Bound) Above() bool { return b.Given.Base() > b.Most.Base()*(1+1e-9) }
 
 // Say writes a measure with its unit; how often is in lifts a minute.
-func (b Bound) Say(q quantity.Quantity) string {
+func (b Bound) Say(q quantity.Quantity) finding.Words {
 	if b.Field == "frequency" {
-		return q.Number() + " lifts a minute"
+		return finding.Say("%s lifts a minute", q.Number())
 	}
-	return q.String()
+	return finding.Say("%s", q)
 }
 
 // Bounds are the measures of a part's lift, each with the limits of NIOSH

@@ -5,7 +5,10 @@
 // the numbers put in, the result again, what was assumed and the source.
 package working
 
-import "strings"
+import (
+	"fmt"
+	"strings"
+)
 
 // Working is one computed result and how it came about. All fields are text as
 // it is shown; the zero Working is none.
@@ -31,7 +34,10 @@ func (w Working) Known() bool { return w.Formula != "" }
 // String is the working in one line, "t = R·C = 2 Ω · 3 F = 6 s; source: …".
 // Every equals sign after the formula's own leads to the next form of the same
 // number.
-func (w Working) String() string {
+func (w Working) String() string { return w.Line("source: %s") }
+
+// Line is the working in one line, in which what it is from is said so.
+func (w Working) Line(source string) string {
 	var line strings.Builder
 	line.WriteString(w.Formula)
 	for _, next := range []string{w.Put, w.Result} {
@@ -40,7 +46,7 @@ func (w Working) String() string {
 		}
 	}
 	if w.Source != "" {
-		line.WriteString("; source: " + w.Source)
+		line.WriteString("; " + fmt.Sprintf(source, w.Source))
 	}
 	return line.String()
 }

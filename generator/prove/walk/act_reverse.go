@@ -15,9 +15,31 @@ var ReverseRule = rule{
 	Mend:  "Name a phase that took something off, and a part that it took off and that is still off.",
 }
 
+// reversing expands a reverse: link and walks what it expands to.
+type reversing struct{ onRefit }
+
+func (reversing) does(w *walk, l *model.Link, g diagram.Func) {
+	s := w.here.step
+	todo := w.reversible(l, g)
+	if !w.reversalStands(l, todo, g) {
+		return
+	}
+	r := &reversal{walk: w, step: s, out: &Reversal{Link: l, Step: s}}
+	w.deriving = true
+	for i, u := range todo {
+		r.take(u, todo[i+1:])
+	}
+	r.endRun()
+	w.deriving = false
+	r.out.NoReversal = w.noReversal(l.Phase, s)
+	if !w.free {
+		w.out.Reversals = append(w.out.Reversals, *r.out)
+	}
+}
+
 // undoing is what of an own link a reverse: can take back.
 type undoing struct {
-	verb  model.Act // Refit, Tighten, Clear, Reset
+	verb  model.Act // what undoes the link's own: Refit, Tighten, Clear or Reset
 	thing thing
 	where diagram.Func
 	new   bool // the refit is of a new one
@@ -28,7 +50,7 @@ type undoing struct {
 // taken back. What a derived step does is not taken back again.
 func (w *walk) undone(u undoing) {
 	if u.where != diagram.No && !w.deriving {
-		u.at = w.here
+		u.at, u.verb = w.here, w.here.link.Kind.Undo
 		w.undoings = append(w.undoings, u)
 	}
 }
@@ -45,25 +67,6 @@ func (w *walk) stillSo(u undoing, g diagram.Func) diagram.Func {
 	case anEnergy, aPoint, aFastener, aFluid, aSpill, aSetting, aGroup, aGap, aTool, anAsked:
 	}
 	return w.And(g, w.Is(f, states(set)))
-}
-
-// reverse expands a reverse: link and walks what it expands to.
-func (w *walk) reverse(l *model.Link, s *model.Step, g diagram.Func) {
-	todo := w.reversible(l, g)
-	if !w.reversalStands(l, todo, g) {
-		return
-	}
-	r := &reversal{walk: w, step: s, out: &Reversal{Link: l, Step: s}}
-	w.deriving = true
-	for i, u := range todo {
-		r.take(u, todo[i+1:])
-	}
-	r.endRun()
-	w.deriving = false
-	r.out.NoReversal = w.noReversal(l.Phase, s)
-	if !w.free {
-		w.out.Reversals = append(w.out.Reversals, *r.out)
-	}
 }
 
 // reversible is what the link takes back, last first. A fastener that was
@@ -93,7 +96,7 @@ func (w *walk) firstOff(l *model.Link) int {
 			continue
 		}
 		for _, other := range s.Links {
-			if a := other.Kind.Act; (a == model.Remove || a == model.Renew) && other.To == model.Named(l.Part) {
+			if other.Kind.TakesOff && other.To == model.Named(l.Part) {
 				return other.At.Start
 			}
 		}
@@ -294,16 +297,12 @@ func (r *reversal) notes(u undoing, at when) {
 			continue
 		}
 		for _, l := range b.Links {
-			if needsPart(l.Kind.Act) == (at == after) {
+			if l.Kind.AfterPart == (at == after) {
 				r.act(l, pathCondition{u.where, r.guardOf[u.at.step].unresolved})
 			}
 		}
 	}
 	r.here = here
-}
-
-func needsPart(a model.Act) bool {
-	return a == model.Tighten || a == model.Fill || a == model.Bleed
 }
 
 // noReversal lists the steps of a phase of which nothing comes back by a

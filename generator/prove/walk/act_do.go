@@ -32,7 +32,7 @@ func (w *walk) call(l *model.Link, g pathCondition) {
 		return
 	}
 	if m := callee.For.To; m != nil && m != w.lay.machine {
-		w.find(&WrongMachine, nothing, g.Func, callee.Label()+" is for the "+m.Label())
+		w.find(&WrongMachine, nothing, g.Func, "%s is for the %s", callee.Label(), m.Label())
 		w.havoc(g.Func, everySort...)
 		return
 	}
@@ -119,11 +119,11 @@ func (w *walk) need(n need, in *importer, g diagram.Func) {
 	defer func() { w.from, w.movedIn = nil, diagram.No }()
 	switch {
 	case !n.once:
-		w.find(n.rule, n.thing, where, n.why)
+		w.findSo(n.rule, n.thing, where, n.why)
 	case n.before:
 		w.open(n.thing, where, nil)
 	default:
-		w.findOnce(n.rule, n.thing, where, n.why)
+		w.findOnceSo(n.rule, n.thing, where, n.why)
 	}
 }
 
@@ -145,7 +145,7 @@ func (w *walk) checkExpects(callee *model.Procedure, g diagram.Func) {
 		if bad == diagram.No {
 			continue
 		}
-		w.find(&StateMismatch, x, bad, "should be "+s.Word+" here")
+		w.find(&StateMismatch, x, bad, "should be %s here", stands(s.Word))
 		w.put(x, bad, want)
 		if want == released || want == dead {
 			w.outByHand(x, bad)
@@ -230,7 +230,7 @@ func (w *walk) meetFastener(f *model.Fastener, want, g diagram.Func, word string
 	}
 	for i, x := range w.named(f) {
 		if i == 0 {
-			w.find(&StateMismatch, x, bad, "should be "+word+" here")
+			w.find(&StateMismatch, x, bad, "should be %s here", stands(word))
 		}
 		w.put(x, bad, want)
 	}
