@@ -23,7 +23,7 @@ func (p *past) made(coded bool) map[string]string {
 		h := sha256.New()
 		_, _ = fmt.Fprintf(h, "%s %s %s\n", whole, p.Procedures[i].Path, below[i])
 		for _, k := range above(i) {
-			_, _ = fmt.Fprintf(h, "%s %s\n", p.Procedures[k].Path, p.Procedures[k].Face.Wide)
+			_, _ = fmt.Fprintf(h, "%s %s\n", p.Procedures[k].Path, p.Procedures[k].Face.Near)
 		}
 		made[p.Procedures[i].Path] = sumOf(h)
 	}

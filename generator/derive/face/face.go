@@ -110,7 +110,11 @@ func Leads(p *model.Procedure) []*model.Procedure {
 func wide(p *model.Procedure) string {
 	h := sha256.New()
 	_, _ = io.WriteString(h, p.File.Text[:body(p)])
+	for _, l := range p.Calls {
+		fmt.Fprintf(h, "call %q\n", l.Address)
+	}
 	for _, b := range blocks(p) {
+		fmt.Fprintf(h, "%v %d\n", b.Para, b.Role)
 		for _, l := range b.Links {
 			if _, is := l.To.(*model.Procedure); is || l.Bad || l.Kind == model.PictureLink || l.Kind.Act == model.Place || l.Kind.Act == model.Clear {
 				fmt.Fprintf(h, "%s %q %q %q\n", l.Kind.Name, l.Address, l.ID, l.Frag)

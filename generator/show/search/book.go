@@ -22,7 +22,8 @@ type Word struct {
 	Used   uint32 // how often it stands there
 }
 
-// Collect reads all documents of a manual in this language.
+// Collect reads all documents of a manual in this language. Those of one language
+// stand together, those of the manual's own first.
 func Collect(language string, documents []Document, serials []Serials) *Book {
 	k := &Book{Language: language, Documents: slices.Clone(documents), Serials: serials, Words: make([][]Word, len(documents)), at: map[string]uint32{}}
 	var words splitter
