@@ -227,7 +227,7 @@ func (s *Pages) dues(t *model.Tool) []string {
 		until := model.DateOf(span.AddTo(last.Time()))
 		w := &s.Speaks.Worked
 		return page.Worked(text(until.String()), page.Computed{Title: fmt.Sprintf(w.Calibration, name, until), Working: working.Working{
-			Formula: w.Sums.Until, Put: last.String() + " + " + t.Calibration.Every.String(), Result: until.String(), Source: w.Sums.Shop,
+			Formula: w.Sums.Until, Put: last.String() + " + " + s.Amount(t.Calibration.Every), Result: until.String(), Source: w.Sums.Shop,
 		}})
 	}
 	if len(t.Calibration.Units) == 0 && !t.Calibration.Last.IsZero() {
@@ -319,7 +319,7 @@ func (s *Pages) Role(r *model.Role) *Entry {
 	v := s.entry(r, &r.Common, w.Roles)
 	f := (*facts)(&v.Facts)
 	if !r.RenewEvery.IsZero() {
-		f.text(w.RenewEvery, r.RenewEvery.String())
+		f.text(w.RenewEvery, s.Amount(r.RenewEvery))
 	}
 	f.text(w.Number, r.Number)
 	return v
