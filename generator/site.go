@@ -84,8 +84,10 @@ func unfinished(s *pages) []leaf {
 	if codes := s.register.FaultCodes(); codes != nil {
 		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
 	}
-	if general := s.front.General(); general != nil {
-		all = append(all, leaf{"any.html", func(w io.Writer) { theme.WriteGeneral(w, general) }})
+	for _, machine := range append([]*model.Machine{nil}, m.Machines...) {
+		for _, l := range s.front.Lists(machine) {
+			all = append(all, leaf{l.At, func(w io.Writer) { theme.WriteProcedures(w, s.front.Procedures(l, machine)) }})
+		}
 	}
 	all = each(all, s.Shown, func(w io.Writer, p *model.Procedure) { theme.WriteProcedure(w, s.procedure.Procedure(p)) })
 	all = each(all, m.Machines, func(w io.Writer, x *model.Machine) { theme.WriteMachine(w, s.register.Machine(x)) })
@@ -106,7 +108,11 @@ func unfinished(s *pages) []leaf {
 	all = each(all, m.Supplies, func(w io.Writer, u *model.Supply) { theme.WriteEntry(w, s.register.Supply(u)) })
 	all = each(all, m.Hazards, func(w io.Writer, h *model.Hazard) { theme.WriteEntry(w, s.register.Hazard(h)) })
 	all = each(all, m.Holds, func(w io.Writer, h *model.Hold) { theme.WriteEntry(w, s.register.Hold(h)) })
-	return each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.register.Role(r)) })
+	all = each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.register.Role(r)) })
+	for _, rest := range s.register.Rests() {
+		all = append(all, leaf{rest.At, func(w io.Writer) { theme.WriteEntry(w, s.register.Rest(rest)) }})
+	}
+	return all
 }
 
 // translated are the procedures' pages in the shop's other languages.

@@ -56,6 +56,51 @@ func TestTheFrontOfALargeManual(t *testing.T) {
 	}
 }
 
+// TestListsOfALargeManualAreInParts: what every procedure uses, and a machine
+// that all procedures are for, are light pages; each procedure stands on exactly
+// one page of each list, and each page leads to all others.
+func TestListsOfALargeManualAreInParts(t *testing.T) {
+	t.Parallel()
+	const n = 800
+	from, to := filepath.Join(t.TempDir(), "manual"), filepath.Join(t.TempDir(), "site")
+	must(t, bigmanual.Write(from, n, 1))
+	_, err := generator.Build(generator.Options{Manual: from, To: to, Today: demoDay})
+	must(t, err)
+	all := pages(t, to)
+	for name, data := range all {
+		if strings.HasSuffix(name, ".html") && len(data) > mostPage && path.Base(name) != "index.html" {
+			t.Errorf("%s weighs %d bytes", name, len(data))
+		}
+	}
+	job := regexp.MustCompile(`<li><a href="[./]*procedures/(job-\d+)\.html"`)
+	for _, list := range []string{"tools/socket-10.html tools/socket-10.uses-*.html", "machines/rig.procedures.html machines/rig.procedures-*.html"} {
+		on, parts := map[string]int{}, 0
+		for name, data := range all {
+			if !slices.ContainsFunc(strings.Fields(list), func(glob string) bool { is, _ := path.Match(glob, name); return is }) {
+				continue
+			}
+			parts++
+			for _, m := range job.FindAllStringSubmatch(string(data), -1) {
+				on[m[1]]++
+			}
+		}
+		links := strings.Count(string(all[strings.Fields(list)[0]]), "<ol><li><a href") // the ways to the parts
+		if len(on) != n || parts < 3 || links == 0 {
+			t.Errorf("%s: %d procedures on %d pages, %d ways to them", list, len(on), parts, links)
+		}
+		for id, times := range on {
+			if times != 1 {
+				t.Errorf("%s: %s stands there %d times", list, id, times)
+			}
+		}
+	}
+	for _, m := range regexp.MustCompile(`href="[./]*(machines/rig\.procedures[^"#]*)#([a-z-]+)"`).FindAllStringSubmatch(string(all["machines/rig.html"]), -1) {
+		if !strings.Contains(string(all[m[1]]), `id="`+m[2]+`"`) {
+			t.Errorf("the machine's page leads to %s#%s, which is not there", m[1], m[2])
+		}
+	}
+}
+
 // TestTheWritersListInParts: a manual with many findings has each of them on
 // one page of the list, and every page leads to all.
 func TestTheWritersListInParts(t *testing.T) {

@@ -3,7 +3,7 @@
 // The page of a procedure at the bay: the job, the strip, and all that follows
 // from a tick. Without this script the page reads the same, with squares.
 (function (bay) {
-  const { make, button, fill } = bay;
+  const { make, button, fill, put } = bay;
 
   class Page {
     constructor(root) {
@@ -564,8 +564,6 @@
     const at = words.indexOf(': ') + 1;
     return [make('b', {}, words.slice(0, at)), words.slice(at)];
   };
-
-  const put = (e, words) => { if (e.textContent !== words) e.textContent = words; };
 
   // order lists steps as they are done: the sub-steps of a step before the
   // step itself is done.

@@ -264,7 +264,7 @@ func (s *Pages) Plate(p *model.Procedure) []string {
 	out = append(out, fmt.Sprintf(s.Words.Revision, r.Number, r.Date))
 	looked := s.Looked(p, r)
 	if by, ok := s.Manual.Shop.ReviewBy(looked); ok {
-		out = append(out, s.Until(fmt.Sprintf(s.Words.ReviewBy, by), looked, s.Manual.Shop.ReviewEvery.String(), by))
+		out = append(out, s.Until(fmt.Sprintf(s.Words.ReviewBy, by), looked, s.Amount(s.Manual.Shop.ReviewEvery), by))
 	}
 	return out
 }
