@@ -175,15 +175,17 @@ func (x *run) failedBeside(e *model.Energy, s *model.Step) bool {
 }
 
 func (x *run) unlock(named *model.Energy, points []*model.Point, cut []*model.Energy) {
-	unlocked := false
+	unlocked := map[*model.Energy]bool{}
 	for _, p := range points {
 		if k := key("point", p.ID); !p.Kept && x.get(k) == "locked" {
-			unlocked = true
+			for _, e := range p.Cuts {
+				unlocked[e] = true
+			}
 			x.set(k, "isolated")
 		}
 	}
 	for _, e := range cut {
-		if e != named && !unlocked || e == named && len(points) == 0 {
+		if e != named && !unlocked[e] || e == named && len(points) == 0 {
 			continue
 		}
 		if e == named && x.onlyPlugs(e) {
@@ -412,7 +414,8 @@ func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 		isLocked = isLocked || !p.Kept && x.get(key("point", p.ID)) == "locked"
 	}
 	for _, e := range cut {
-		if len(e.Points) > 0 && x.lockable(e) {
+		st := x.get(key("energy", e.ID))
+		if len(e.Points) > 0 && x.lockable(e) && st != "live" && st != "live+" {
 			all := !x.onlyPlugs(e)
 			for _, p := range x.pointsOf(e) {
 				all = all && (!p.Lock || p.Kept || x.get(key("point", p.ID)) == "locked")
