@@ -197,6 +197,9 @@ func asFromNothing(t fails, o generator.Options, r *generator.Result) {
 	if want.Stopped() {
 		return
 	}
+	if r.Pages != want.Pages || r.ReadingsPages != want.ReadingsPages {
+		t.Errorf("%d and %d pages, want %d and %d", r.Pages, r.ReadingsPages, want.Pages, want.ReadingsPages)
+	}
 	alike(t, o.To, clean.To)
 	if o.Readings != "" {
 		alike(t, o.Readings, clean.Readings)

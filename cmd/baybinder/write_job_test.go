@@ -151,8 +151,9 @@ func (p *writer) begin(title, file string) {
 	p.clean("an empty procedure")
 }
 
-// A press, how it is made safe, and a job of 30 steps on it are written from an
-// empty folder by choosing, without typing one link, and check finds nothing.
+// A press, how it is made safe and brought back, and a job of 30 steps on it that
+// performs both are written from an empty folder by choosing, without typing one
+// link, and check finds nothing.
 // All values are invented. What it took is said beside what typing the same
 // files takes.
 func TestAJobIsWrittenByChoosing(t *testing.T) {
@@ -197,6 +198,17 @@ func TestAJobIsWrittenByChoosing(t *testing.T) {
 	p.press("It is left so on purpose")
 	p.has("procedures/make-the-press-safe.md", "leaves: { mains-supply: dead }")
 
+	const back = "procedures/bring-the-press-back.md"
+	p.begin("Bring the press back", back)
+	p.phase("Return")
+	p.press("As it is after: Make the press safe")
+	p.has(back, "expects: { main-switch: locked }\n")
+	p.is(`document.querySelector(".write-beside").ariaBusy === "false"`)
+	p.clean("a return")
+	p.choose("1.1", "Take your lock off the main switch")
+	p.choose("1.2", "Switch the mains supply on again")
+	p.say("1.3", "Run the press once, empty.")
+
 	const job = "procedures/change-the-filter.md"
 	p.begin("Change the filter", job)
 	p.entry("A stop or a check…", "glue wait", given{"What kind is it?", "Waits"}, given{"How long?", "10 min"})
@@ -232,10 +244,10 @@ func TestAJobIsWrittenByChoosing(t *testing.T) {
 	p.choose("4.6", "Put the guard back")
 	p.choose("4.7", "Tighten the guard bolt")
 	p.phase("Return")
-	p.choose("5.1", "Take your lock off the main switch")
-	p.choose("5.2", "Switch the mains supply on again")
-	p.say("5.3", "Run the press once, empty.")
-	p.say("5.4", "Tell the foreman.")
+	p.choose("5.1", "Perform this: Bring the press back")
+	p.say("5.2", "Tell the foreman.")
+	p.say("5.3", "Carry the tools back.")
+	p.say("5.4", "Write the job into the book of the press.")
 	p.clean("the whole job")
 
 	out, err := program(t, p.w.dir, "check", "--today", "2026-05-04").CombinedOutput()

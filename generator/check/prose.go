@@ -113,7 +113,8 @@ type block struct {
 	text   []byte
 	links  []linkSpan
 	found  []word
-	ends   []int // of its sentences
+	apart  []word // of these, while they are put in order
+	ends   []int  // of its sentences
 }
 
 // linkSpan is where the words of a link stand, in the text.
@@ -210,9 +211,28 @@ func (r *block) amounts() {
 
 func isFigure(c byte) bool { return '0' <= c && c <= '9' }
 
+// words adds the words that are left, and puts all in the order of the text:
+// these are in it already, and what was found before them is little.
 func (r *block) words() {
+	before := len(r.found)
 	for start, end := nextWord(r.text, 0); start < end; start, end = nextWord(r.text, end) {
 		r.add(start, end, strings.ToLower(r.source[start:end]))
+	}
+	r.order(before)
+}
+
+// order puts the first n words among those behind them, which are in order; of
+// two at one place the former stays in front.
+func (r *block) order(n int) {
+	slices.SortStableFunc(r.found[:n], func(a, b word) int { return cmp.Compare(a.at.Start, b.at.Start) })
+	r.apart = append(r.apart[:0], r.found[:n]...)
+	first, next, to := r.apart, r.found[n:], r.found[:0]
+	for len(first) > 0 {
+		if len(next) > 0 && next[0].at.Start < first[0].at.Start {
+			to, next = append(to, next[0]), next[1:]
+		} else {
+			to, first = append(to, first[0]), first[1:]
+		}
 	}
 }
 
@@ -301,7 +321,6 @@ func (r *block) add(start, end int, said string) {
 // words at the start of a sentence belongs to the one before: it stands behind
 // its full stop.
 func (r *block) split(out []sentence) []sentence {
-	slices.SortStableFunc(r.found, func(a, b word) int { return cmp.Compare(a.at.Start, b.at.Start) })
 	stops := r.stops()
 	begin := 0
 	fresh := false

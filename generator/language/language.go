@@ -10,6 +10,8 @@ import (
 
 	bcp47 "golang.org/x/text/language"
 
+	"baybinder/generator/base/finding"
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/language/english"
 	"baybinder/generator/language/german"
 	"baybinder/generator/language/shape"
@@ -106,6 +108,14 @@ func SignNumber(name string) string {
 		}
 	}
 	return ""
+}
+
+// Limit is a limit in the words of a language: "at most 5 V".
+func Limit(l quantity.Limit) finding.Spoken {
+	return func(tag string) string {
+		w := &Of(tag).Several
+		return l.Worded(w.AtMost, w.AtLeast, w.To)
+	}
 }
 
 // Stem is the stem of a form in the language that serves a tag.

@@ -207,14 +207,18 @@ type Block struct {
 
 // Written is the text of a block as it is written, with a sign in place of each
 // byte of its code: every offset stays the file's.
-func (b *Block) Written(code byte) []byte {
-	text := []byte(b.At.Text())
+func (b *Block) Written(code byte) []byte { return b.AppendWritten(nil, code) }
+
+// AppendWritten adds that text to another.
+func (b *Block) AppendWritten(to []byte, code byte) []byte {
+	to = append(to, b.At.Text()...)
+	text := to[len(to)-(b.At.End-b.At.Start):]
 	for _, at := range b.Code {
 		for i := max(at.Start, b.At.Start); i < min(at.End, b.At.End); i++ {
 			text[i-b.At.Start] = code
 		}
 	}
-	return text
+	return to
 }
 
 // Instructs says whether a block of a step is words that tell what to do: a

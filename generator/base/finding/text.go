@@ -23,8 +23,8 @@ type TextOptions struct {
 	Tongue *Tongue // what the report around the findings is told in; nil is English
 }
 
-// say is words of the report.
-func (o *TextOptions) say(format string, args ...any) string { return o.told(Say(format, args...)) }
+// word is words of the report.
+func (o *TextOptions) word(format string, args ...any) string { return o.told(Say(format, args...)) }
 
 func (o *TextOptions) told(w Words) string {
 	t := o.Tongue
@@ -60,7 +60,7 @@ func Text(w io.Writer, list []Finding, o TextOptions) error {
 // need no hand.
 func summary(list []Finding, o TextOptions) string {
 	if len(list) == 0 {
-		return o.say("nothing found")
+		return o.word("nothing found")
 	}
 	files, settled := map[string]bool{}, 0
 	for _, f := range list {
@@ -70,9 +70,9 @@ func summary(list []Finding, o TextOptions) string {
 		}
 	}
 	errors := Errors(list)
-	text := o.say("%s, %s, in %s", Count(errors, "%d error", "%d errors"), adviceOf(len(list)-errors), Count(len(files), "%d file", "%d files"))
+	text := o.word("%s, %s, in %s", Count(errors, "%d error", "%d errors"), adviceOf(len(list)-errors), Count(len(files), "%d file", "%d files"))
 	if settled > 0 {
-		text += o.say("; baybinder settle mends %d of them", settled)
+		text += o.word("; baybinder settle mends %d of them", settled)
 	}
 	return text
 }
@@ -88,10 +88,10 @@ func adviceOf(n int) Words {
 // writeFinding writes one finding: where and what, the line with a mark under
 // the place, the mend, and the other places that matter.
 func writeFinding(b *strings.Builder, f Finding, o TextOptions) {
-	fmt.Fprintf(b, "%s%s: %s [%s]\n", address(f.At), o.told(Words{Template: f.Level.String()}), Printable(f.Message), f.Code)
+	fmt.Fprintf(b, "%s%s: %s [%s]\n", address(f.At), o.told(f.Level.says()), Printable(f.Message), f.Code)
 	writeLine(b, f.At)
 	if f.Mend != "" {
-		fmt.Fprintf(b, "    %s\n", o.say("mend: %s", Printable(f.Mend)))
+		fmt.Fprintf(b, "    %s\n", o.word("mend: %s", Printable(f.Mend)))
 	}
 	for _, r := range f.Related {
 		fmt.Fprintf(b, "    %s%s\n", address(r.At), Printable(r.Message))
@@ -256,19 +256,19 @@ func writeGroups(b *strings.Builder, list []Finding, o TextOptions) {
 		for _, g := range rest {
 			names = append(names, fmt.Sprintf("%s (%d)", g.rule.Code, len(g.list)))
 		}
-		b.WriteString(o.say("and of other kinds: %s: check --all", strings.Join(names, ", ")) + "\n\n")
+		b.WriteString(o.word("and of other kinds: %s: check --all", strings.Join(names, ", ")) + "\n\n")
 	}
 }
 
 func showGroups(all []group, each int, o TextOptions) string {
 	var b strings.Builder
 	for _, g := range all {
-		b.WriteString(o.told(Words{Template: g.rule.Title}) + "\n")
+		b.WriteString(o.told(Say(g.rule.Title)) + "\n")
 		for _, f := range g.list[:min(each, len(g.list))] {
 			writeFinding(&b, f, o)
 		}
 		if more := len(g.list) - each; more > 0 {
-			b.WriteString(o.say("and %d more of this kind: check --all", more) + "\n")
+			b.WriteString(o.word("and %d more of this kind: check --all", more) + "\n")
 		}
 		b.WriteByte('\n')
 	}

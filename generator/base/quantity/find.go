@@ -74,12 +74,35 @@ func (f *finder) take() {
 	token := numberToken(f.r.rest())
 	lead := f.lead(at, token)
 	f.r.acid = strings.HasSuffix(strings.TrimRightFunc(f.r.text[:at], isSpace), "pH")
-	if lead.ok && (f.r.acid && f.pair(at, lead) || f.single(at, lead) || f.pair(at, lead)) {
+	if lead.ok && f.amountOf(lead) {
 		f.end = f.r.at
 		return
 	}
 	f.r.at = at + len(token)
 }
+
+// amountOf reads an amount of the number that begins here, alone or as the first
+// of a pair.
+func (f *finder) amountOf(l lead) bool {
+	at := f.r.at
+	n, fault := f.r.number()
+	if fault.bad() {
+		return false
+	}
+	behind := f.r
+	if f.r.acid && f.pair(n, l) {
+		return true
+	}
+	f.back(behind)
+	if f.single(at, n, l) {
+		return true
+	}
+	f.back(behind)
+	return f.pair(n, l)
+}
+
+// back goes back to behind a number.
+func (f *finder) back(behind reader) { f.r.at, f.r.split = behind.at, behind.split }
 
 // lead is what stands before a number.
 type lead struct {
@@ -127,9 +150,9 @@ func opens(before string) bool {
 	return size == 0 || isSpace(r) || strings.ContainsRune("([{\"'“‘„«=<>≤≥~≈±:", r)
 }
 
-// single reads an amount with a unit of its own.
-func (f *finder) single(at int, l lead) bool {
-	q, ok := f.amount(at, l.negative)
+// single reads the unit of a number, whose figures begin at a place.
+func (f *finder) single(at int, n number, l lead) bool {
+	q, ok := f.measured(at, n, l.negative)
 	if ok {
 		f.add(q, l.start, f.r.at, l.tolerance)
 	}
@@ -143,6 +166,11 @@ func (f *finder) amount(at int, negative bool) (Quantity, bool) {
 	if fault.bad() {
 		return Quantity{}, false
 	}
+	return f.measured(at, n, negative)
+}
+
+// measured reads the unit of a number whose figures begin at a place.
+func (f *finder) measured(at int, n number, negative bool) (Quantity, bool) {
 	if negative {
 		n.value = 0 - n.value // and zero stays without a sign
 	}
@@ -150,13 +178,8 @@ func (f *finder) amount(at int, negative bool) (Quantity, bool) {
 	return q, !fault.bad() && q.Unit != Each
 }
 
-// pair reads two numbers that share the unit of the second.
-func (f *finder) pair(at int, l lead) bool {
-	f.r.at = at
-	n, fault := f.r.number()
-	if fault.bad() {
-		return false
-	}
+// pair reads the number with which one shares its unit.
+func (f *finder) pair(n number, l lead) bool {
 	end := f.r.at
 	joined := f.joiner(l.start)
 	if joined == Exact {

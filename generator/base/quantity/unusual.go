@@ -28,6 +28,9 @@ const fractionDecimals = 2
 // turns; size is none where there is no such thing. "7/8 kg" and "24/7" are
 // left to number, which refuses them.
 func (r *reader) fraction() (n number, size int) {
+	if !mayBeFraction(r.rest()) {
+		return number{}, 0
+	}
 	m := fractionForm.FindStringSubmatch(r.rest())
 	if m == nil {
 		return number{}, 0
@@ -44,6 +47,17 @@ func (r *reader) fraction() (n number, size int) {
 	}
 	n.digits = max(1, leadingPlace(n.value)+1+fractionDecimals)
 	return n, len(m[0])
+}
+
+// mayBeFraction says that what follows the first figures is a stroke, or a space
+// before further figures: nearly all numbers are followed by neither.
+func mayBeFraction(text string) bool {
+	behind := strings.TrimLeft(text, "0123456789")
+	if strings.HasPrefix(behind, "/") {
+		return true
+	}
+	spaced := strings.TrimLeftFunc(behind, isSpace)
+	return len(spaced) < len(behind) && spaced != "" && isDigit(spaced[0])
 }
 
 // fractional reports whether what stands behind a fraction is a unit that is

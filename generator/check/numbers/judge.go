@@ -37,6 +37,7 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/read/decode"
+	"baybinder/generator/trade/fastening"
 )
 
 // Rule is one rule about numbers. It has one of the three functions. Several
@@ -86,9 +87,10 @@ func Whole(m *model.Manual, today model.Date) []finding.Finding {
 }
 
 // Procedure looks for everything in one procedure. Of a translation only the
-// words are judged: what is done is the original's.
-func Procedure(m *model.Manual, p *model.Procedure) []finding.Finding {
-	j := followWork(m, p)
+// words are judged: what is done is the original's. The book is one for all
+// procedures of the manual.
+func Procedure(m *model.Manual, tight *fastening.Book, p *model.Procedure) []finding.Finding {
+	j := followWork(m, tight, p)
 	var found []finding.Finding
 	for _, r := range Rules {
 		switch {

@@ -13,6 +13,7 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"
+	"baybinder/generator/trade/fastening"
 )
 
 // A test manual is a shop with a machine and a few tools, and what a case puts
@@ -211,7 +212,7 @@ func mustFindNothing(t *testing.T, why string, f files) {
 func all(m *model.Manual) []finding.Finding {
 	found := Whole(m, today)
 	for _, p := range slices.Concat(m.Procedures, m.Translated) {
-		found = append(found, Procedure(m, p)...)
+		found = append(found, Procedure(m, &fastening.Book{}, p)...)
 	}
 	return found
 }

@@ -71,9 +71,9 @@ type worker struct {
 }
 
 // followWork goes through a procedure.
-func followWork(m *model.Manual, p *model.Procedure) *job {
+func followWork(m *model.Manual, tight *fastening.Book, p *model.Procedure) *job {
 	limits := m.Shop.Limits
-	w := worker{job: job{manual: m, of: p, limits: given(limits.SafeVoltageDC, limits.SafeVoltageAC, limits.SafePressure, limits.SafeTouch), sizes: map[*model.Tool][]fastening.Size{}, back: map[*model.Link][]model.Named{}, again: fastening.Again(p)}, open: map[model.Named]bool{}}
+	w := worker{job: job{manual: m, of: p, limits: given(limits.SafeVoltageDC, limits.SafeVoltageAC, limits.SafePressure, limits.SafeTouch), sizes: map[*model.Tool][]fastening.Size{}, back: map[*model.Link][]model.Named{}, again: tight.Again(p)}, open: map[model.Named]bool{}}
 	w.tools, w.toolsKnown = toolsOf(p)
 	for _, s := range p.Expects {
 		w.state(s)

@@ -57,15 +57,29 @@ type File struct {
 
 // Run renames. The error says why not; then nothing was written.
 func Run(o Options) (*Result, error) {
-	tree, err := source.Read(o.Manual)
-	if err != nil {
-		return nil, err
-	}
-	p, r, err := prepare(tree, o)
+	r, all, err := Changes(o)
 	if err != nil || o.Show {
 		return r, err
 	}
-	return r, p.write(tree)
+	if err := atomicfile.WriteAll(o.Manual, all); err != nil {
+		return r, fmt.Errorf("the files could not be written, and are as they were: %w", err)
+	}
+	return r, nil
+}
+
+// Changes are what a rename makes of the files, by path, for who writes them. The
+// error says why it cannot be done.
+func Changes(o Options) (*Result, []atomicfile.Change, error) {
+	tree, err := source.Read(o.Manual)
+	if err != nil {
+		return nil, nil, err
+	}
+	p, r, err := prepare(tree, o)
+	if err != nil {
+		return r, nil, err
+	}
+	all, err := p.files(tree)
+	return r, all, err
 }
 
 // prepare works out what is to be done, and judges it.
@@ -169,22 +183,20 @@ func (p *plan) result(t target) *Result {
 	return r
 }
 
-func (p *plan) write(tree *source.Tree) error {
+// files are the changes of the files on the disk.
+func (p *plan) files(tree *source.Tree) ([]atomicfile.Change, error) {
 	var all []atomicfile.Change
 	for _, f := range p.touched(tree.Files) {
 		old, err := tree.Bytes(f.Path)
 		if err != nil {
-			return err
+			return nil, err
 		}
 		if position.NewFile(f.Path, string(old)).Text != f.Text {
-			return fmt.Errorf("%s was changed meanwhile; nothing was written: run it again", f.Path)
+			return nil, fmt.Errorf("%s was changed meanwhile; nothing was written: run it again", f.Path)
 		}
 		all = append(all, atomicfile.Change{Path: f.Path, To: p.moves[f.Path], Was: old, Now: patch.Apply(old, p.pieces[f])})
 	}
-	if err := atomicfile.WriteAll(tree.Root, all); err != nil {
-		return fmt.Errorf("the files could not be written, and are as they were: %w", err)
-	}
-	return nil
+	return all, nil
 }
 
 // moved are the rules of findings that a new id may bring: a fingerprint holds

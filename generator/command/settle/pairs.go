@@ -6,6 +6,7 @@ import (
 
 	"baybinder/generator/base/patch"
 	"baybinder/generator/model"
+	"baybinder/generator/offers"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/edit"
 	"baybinder/generator/read/source"
@@ -53,26 +54,8 @@ func pairs(m *model.Manual) []state {
 // expected are the lines of expects for what a procedure leaves.
 func expected(left []walk.Standing) []string {
 	var out []string
-	add := func(n model.Named, word string) {
-		if line := n.Base().ID + ": " + word; !slices.Contains(out, line) {
-			out = append(out, line)
-		}
-	}
-	for _, s := range left {
-		e, energy := s.Thing.(*model.Energy)
-		if !energy || len(e.Points) == 0 {
-			add(s.Thing, s.Word)
-			continue
-		}
-		for _, p := range e.Points {
-			word := "isolated"
-			if p.To != nil && p.To.Padlocked() && s.Word != "isolated" {
-				word = "locked"
-			}
-			if p.To != nil {
-				add(p.To, word)
-			}
-		}
+	for _, s := range offers.Expected(left) {
+		out = append(out, s.Line())
 	}
 	return out
 }

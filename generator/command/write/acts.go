@@ -2,14 +2,12 @@ package write
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
 	"baybinder/generator/offers"
-	"baybinder/generator/read/edit"
 	"baybinder/generator/read/syntax"
 )
 
@@ -48,6 +46,8 @@ const (
 	notEmpty  refusal = "NotEmpty"  // a phase that holds something is not taken out
 	cannotNow refusal = "CannotNow" // what was asked cannot be done
 	noPicture refusal = "NoPicture" // what was sent is no picture that a page shows
+	badID     refusal = "BadID"     // no name that a file's own words can have
+	idTaken   refusal = "IDTaken"   // something is called so already
 	noPage    refusal = "NoPage"    // the page is no procedure's
 )
 
@@ -57,7 +57,7 @@ const mostText = 64 << 10
 // acts are what can be done to a procedure, by name.
 var acts = map[string]func(b bench, p *model.Procedure, a Act) (string, int, error){
 	"words": reword, "new": addStep, "steps": addSteps, "out": takeOut, "move": move, "split": split,
-	"phase": addPhase, "leave": leaveSo, "heading": renamePhase, "front": setField, "mend": mend,
+	"phase": addPhase, "leave": leaveSo, "expect": expect, "heading": renamePhase, "front": setField, "mend": mend,
 }
 
 // apply is a procedure's file with an act done.
@@ -166,10 +166,35 @@ func addSteps(b bench, p *model.Procedure, a Act) (string, int, error) {
 // side goes too.
 func cut(text string, from, to int) string {
 	head, tail := text[:from], strings.TrimPrefix(text[to:], "\n")
-	if strings.HasSuffix(head, "\n\n") && strings.HasPrefix(tail, "\n") {
+	switch {
+	case strings.HasSuffix(head, "\n\n") && strings.HasPrefix(tail, "\n"):
 		tail = tail[1:]
+	case strings.HasSuffix(head, "\n\n") && tail == "":
+		head = head[:len(head)-1]
 	}
 	return head + tail
+}
+
+// inherited is a procedure's text in which the sub-step behind the first one has
+// the number of that: once the first is gone it is a list under words, and only
+// one that begins with 1 is one there. Where space stands between them no number
+// changes.
+func inherited(p *model.Procedure, s *model.Step) string {
+	text := p.File.Text
+	if s.Parent == nil || len(s.Parent.Subs) < 2 || s.Parent.Subs[0] != s {
+		return text
+	}
+	from, ok := linesOf(s)
+	to, also := linesOf(s.Parent.Subs[1])
+	if !ok || !also || strings.HasSuffix(text[:from.start], "\n\n") {
+		return text
+	}
+	was, now := marker.FindStringSubmatch(text[to.start:]), marker.FindStringSubmatch(text[from.start:])
+	if len(now[2]) > len(was[2]) {
+		return text
+	}
+	at := to.start + len(was[1])
+	return text[:at] + now[2] + was[3] + strings.Repeat(" ", len(was[2])-len(now[2])) + text[at+len(was[2]+was[3]):]
 }
 
 // takeOut takes a step out with what is below it, or a phase that is empty.
@@ -185,7 +210,7 @@ func takeOut(_ bench, p *model.Procedure, a Act) (string, int, error) {
 	if !ok {
 		return "", 0, noPlace
 	}
-	return cut(p.File.Text, at.start, at.end), at.start, nil
+	return cut(inherited(p, s), at.start, at.end), at.start, nil
 }
 
 func takePhaseOut(p *model.Procedure, a Act) (string, int, error) {
@@ -222,13 +247,14 @@ func move(b bench, p *model.Procedure, a Act) (string, int, error) {
 	if err != nil {
 		return "", 0, err
 	}
-	words := outdented(p.File.Text[from.start+from.width:from.end], from.width)
+	now := inherited(p, s)
+	words := outdented(now[from.start+from.width:from.end], from.width)
 	moved := item(to.indent, to.number, to.sign, words)
 	if to.at <= from.start {
-		text, at, _ := to.put(cut(p.File.Text, from.start, from.end), moved)
+		text, at, _ := to.put(cut(now, from.start, from.end), moved)
 		return text, at, nil
 	}
-	text, at, _ := to.put(p.File.Text, moved)
+	text, at, _ := to.put(now, moved)
 	without := cut(text, from.start, from.end)
 	return without, at - (len(text) - len(without)), nil
 }
@@ -361,57 +387,4 @@ func renamePhase(_ bench, p *model.Procedure, a Act) (string, int, error) {
 		}
 	}
 	return patch.Applied(p.File, pieces).Text, at.start, nil
-}
-
-// leaveSo writes into leaves: how things stand at the end, as meant. Points go
-// with what they cut.
-func leaveSo(b bench, p *model.Procedure, _ Act) (string, int, error) {
-	w := b.Walks.Of(p)
-	if !w.Done || len(p.Steps) == 0 {
-		return "", 0, cannotNow
-	}
-	var all []string
-	for _, s := range w.Stand(len(p.Steps)) {
-		word, id := s.Word, s.Thing.Base().ID
-		if word == "capped" {
-			word = "off"
-		}
-		if _, point := s.Thing.(*model.Point); !point && !slices.Contains(all, id+": "+word) {
-			all = append(all, id+": "+word)
-		}
-	}
-	if len(all) == 0 {
-		return "", 0, cannotNow
-	}
-	file := p.File
-	if piece, had := edit.Drop(file, "leaves"); had {
-		file = patch.Applied(file, []patch.Piece{piece})
-	}
-	piece, ok := edit.PutMap(file, "leaves", all)
-	if !ok {
-		return "", 0, noPlace
-	}
-	return patch.Applied(file, []patch.Piece{piece}).Text, 0, nil
-}
-
-// setField writes a field of the front matter: the title, the summary, how
-// many people.
-func setField(_ bench, p *model.Procedure, a Act) (string, int, error) {
-	var piece patch.Piece
-	var ok bool
-	switch n, err := strconv.Atoi(a.Text); {
-	case a.Field == "title" || a.Field == "summary":
-		if strings.TrimSpace(cleaned(a.Text)) == "" {
-			return "", 0, noWords
-		}
-		piece, ok = edit.Say(p.File, a.Field, cleaned(a.Text))
-	case a.Field == "people" && err == nil && n > 0 && n < 100:
-		piece, ok = edit.Put(p.File, a.Field, a.Text)
-	default:
-		return "", 0, cannotNow
-	}
-	if !ok {
-		return "", 0, noPlace
-	}
-	return patch.Applied(p.File, []patch.Piece{piece}).Text, 0, nil
 }

@@ -21,6 +21,7 @@ func asStands(f *Form, id string, n *syntax.Node) *Form {
 	})
 	for i := range f.Fields {
 		field := &f.Fields[i]
+		field.Of = slices.DeleteFunc(field.Of, func(o Option) bool { return f.In == "parts" && field.Key == "under" && o.ID == id }) // nothing is under itself
 		if v := n.Get(field.Key); v != nil {
 			field.Now = field.saidBy(v)
 		}

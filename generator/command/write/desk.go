@@ -55,6 +55,8 @@ type save struct {
 	Path string `json:"file"` // the file
 	was  []byte // nil where there was none
 	now  []byte // nil where it was taken out
+
+	several []atomicfile.Change // of a rename: all its files
 }
 
 // mostSaves is how many steps back are kept.
@@ -317,20 +319,30 @@ func (d *Desk) back(from, to *[]save, forth bool) (save, error) {
 		return s, err
 	}
 	defer done()
-	now, err := d.bytes(s.Path)
+	if s.several != nil {
+		err = d.writeSeveral(s.turned(forth))
+	} else {
+		err = d.swap(s.Path, stands, put)
+	}
 	if err != nil {
-		return s, err
-	}
-	if stateOf(now) != stateOf(stands) {
-		return s, errChanged
-	}
-	if err := d.write(s.Path, put); err != nil {
 		return s, err
 	}
 	*from = (*from)[:len(*from)-1]
 	*to = append(*to, s)
 	d.dirty = true
 	return s, nil
+}
+
+// swap puts bytes in the place of others. It is refused where those are not there.
+func (d *Desk) swap(path string, stands, put []byte) error {
+	now, err := d.bytes(path)
+	if err != nil {
+		return err
+	}
+	if stateOf(now) != stateOf(stands) {
+		return errChanged
+	}
+	return d.write(path, put)
 }
 
 // procedureOf is the procedure whose page has an address in the site.

@@ -43,6 +43,37 @@ const baybinderDesk = (() => {
   };
   const whyNot = (told) => fill(w[told.why] ?? w.NotSaved, told.why === "Missing" ? w.Fields[told.more] ?? told.more : told.more ?? "");
 
+  // asks is a button that puts a form in its own place.
+  const asks = (text, label, form) => {
+    const button = h("button.quiet", { "aria-label": label, onclick: async () => {
+      const box = await form();
+      button.replaceWith(box);
+      box.querySelector("input, select, button")?.focus();
+    } }, text);
+    return button;
+  };
+  // small is a form of one field, and oneLine such a field.
+  const small = (field, done, close) => h("form.write-small", { onsubmit: (e) => { e.preventDefault(); if (field.value.trim()) done(field.value); } },
+    field, h("button.save", { type: "submit" }, w.Put), h("button", { onclick: close }, w.Close));
+  const oneLine = (label, value) => h("input", { value, "aria-label": label, dir: "auto" });
+
+  // renamesID is a button that asks for another id of an entry, or of the page's
+  // own procedure or machine: everything that names it follows. done is told what
+  // came of it, and what is to be said; close shows again what stood before.
+  const renamesID = (list, id, state, done, close) => {
+    const label = fill(w.RenameWhat, w.NameInFiles + ": " + id);
+    return asks(w.Rename, label, async () => {
+      const said = h("p.write-said", { role: "alert" });
+      return h("div", {}, small(oneLine(label, id), inTurn(async (text) => {
+        const told = await post("rename", { in: list, id, state, fields: { id: [text] } });
+        if (!told.ok) { said.textContent = whyNot(told); return; }
+        if (told.page) { location.href = "/" + told.page; return; }
+        const anew = told.renamed.reissue.length ? " " + fill(w.IssueAnew, told.renamed.reissue.join(", ")) : "";
+        done(told, fill(w.RenamedTo, told.renamed.id, told.renamed.places, told.renamed.files) + anew);
+      }), close), said);
+    });
+  };
+
   // What a press does waits until what the last one did is done.
   let line = Promise.resolve();
   const inTurn = (f) => (...args) => (line = line.then(() => f(...args)).catch((e) => { console.error(e); }));
@@ -72,5 +103,5 @@ const baybinderDesk = (() => {
     if (kept("baybinder-write") === "on") on();
     return leave;
   };
-  return { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable };
+  return { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, asks, small, oneLine, renamesID };
 })();

@@ -129,13 +129,9 @@ func (d *desk) send(r *http.Request) (int, []byte) {
 	return answer.StatusCode, data
 }
 
-// ask asks one route about the procedure as it was shown last.
-func (d *desk) ask(route string, act write.Act) (int, write.Told) {
+// questioned asks one route as a page of the run does.
+func (d *desk) questioned(route string, asked write.Asked) (int, write.Told) {
 	d.t.Helper()
-	asked := write.Asked{Page: d.page, Act: act}
-	if d.sheet != nil {
-		asked.State = d.sheet.State
-	}
 	body, err := json.Marshal(asked)
 	must(d.t, err)
 	status, data := d.send(d.request(route, body))
@@ -143,6 +139,17 @@ func (d *desk) ask(route string, act write.Act) (int, write.Told) {
 	if err := json.Unmarshal(data, &told); err != nil {
 		d.t.Fatalf("%s: %d %s", route, status, data)
 	}
+	return status, told
+}
+
+// ask asks one route about the procedure as it was shown last.
+func (d *desk) ask(route string, act write.Act) (int, write.Told) {
+	d.t.Helper()
+	asked := write.Asked{Page: d.page, Act: act}
+	if d.sheet != nil {
+		asked.State = d.sheet.State
+	}
+	status, told := d.questioned(route, asked)
 	if told.Sheet != nil {
 		d.sheet = told.Sheet
 	}
@@ -180,6 +187,7 @@ func TestActsChangeOnlyTheirBytes(t *testing.T) {
 		"several":         {write.Act{Do: "steps", After: "2.1", Texts: []string{"Go.", " ", "Come."}}, "1. Stop.\n", "1. Stop.\n2. Go.\n3. Come.\n", "2.3"},
 		"out":             {write.Act{Do: "out", Step: "1.2"}, "2. Wipe the seat.\n\n   It is dirty.\n   1. First with a rag.\n   2. Then dry.\n", "", "1.2"},
 		"out of the list": {write.Act{Do: "out", Step: "1.1"}, "tools: [lamp]|1. Look with the [lamp](tool:lamp).\n", "tools: []|", "1.1"},
+		"first sub out":   {write.Act{Do: "out", Step: "1.2.1"}, "   1. First with a rag.\n   2. Then dry.\n", "   1. Then dry.\n", "1.2.1"},
 		"move down":       {write.Act{Do: "move", Step: "1.1", After: "1.3"}, "1. Look with the [lamp](tool:lamp).\n|3. Sweep.\n", "|3. Sweep.\n4. Look with the [lamp](tool:lamp).\n", "1.3"},
 		"move up":         {write.Act{Do: "move", Step: "1.3", After: "1.1"}, "(tool:lamp).\n|3. Sweep.\n", "(tool:lamp).\n2. Sweep.\n|", "1.2"},
 		"move elsewhere":  {write.Act{Do: "move", Step: "1.2", Phase: "refit"}, "2. Wipe the seat.\n\n   It is dirty.\n   1. First with a rag.\n   2. Then dry.\n|1. Stop.\n", "|1. Wipe the seat.\n\n   It is dirty.\n   1. First with a rag.\n   2. Then dry.\n1. Stop.\n", "2.1"},
@@ -188,6 +196,8 @@ func TestActsChangeOnlyTheirBytes(t *testing.T) {
 		"last phase":      {write.Act{Do: "phase", After: "refit", Text: "Return"}, "1. Stop.\n", "1. Stop.\n\n## Return\n", ""},
 		"heading":         {write.Act{Do: "heading", Phase: "refit", Text: "Put back"}, "## Refit", "## Put back", ""},
 		"title":           {write.Act{Do: "front", Field: "title", Text: "Job: the \"first\""}, "title: Job ", `title: "Job: the \"first\"" `, ""},
+		"summary":         {write.Act{Do: "front", Field: "summary", Text: "Wipe it"}, "# the name\n", "# the name\nsummary: Wipe it\n", ""},
+		"found":           {write.Act{Do: "expect", Texts: []string{"seat: off", "lamp: placed"}}, "tools: [lamp]\n", "tools: [lamp]\nexpects: { seat: off, lamp: placed }\n", ""},
 		"people":          {write.Act{Do: "front", Field: "people", Text: "2"}, "status: draft\n", "status: draft\npeople: 2\n", ""},
 	} {
 		t.Run(name, func(t *testing.T) {

@@ -1,6 +1,6 @@
 // Fills a machine's file by choosing, and begins procedures and machines.
 (() => {
-  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form } = baybinderDesk;
+  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form, renamesID } = baybinderDesk;
   if (!main) return;
 
   // A machine: a list for each section of its file, and a form for a new entry.
@@ -24,6 +24,7 @@
             h("button", { onclick: leave }, w.Leave)),
           h(alarm ? "p.write-said.alarm" : "p.write-said", { role: alarm ? "alert" : "status" }, message)),
         h("div.write-head", {}, h("h1", { dir: "auto" }, shown.title)),
+        h("dl.write-front", {}, h("div", {}, h("dt", {}, w.NameInFiles), h("dd", {}, h("code", {}, shown.id), renamesID("machines", shown.id, shown.state, () => {}, render)))),
         (shown.found ?? []).map((f) => h(f.error ? "div.write-found" : "div.write-found.hint", {}, h("p", {}, program(f.message), f.mend ? h("small", {}, program(f.mend)) : null))),
         shown.sections.map((s) => section(s))));
       view.querySelector(".write-form")?.scrollIntoView({ block: "nearest" });
@@ -48,9 +49,9 @@
         render();
         view.querySelector(`[aria-labelledby="write-in-${list}"] ${id ? `[data-id="${id}"]` : "> .write-add"}`)?.focus();
       };
-      const node = await form(list, (told, name) => {
+      const node = await form(list, (told, name, fresh, said) => {
         shown = told.machine;
-        message = fill(w.WroteEntry, name);
+        message = said ?? fill(w.WroteEntry, name);
         alarm = false;
         end();
       }, end, null, id);

@@ -1,7 +1,7 @@
 // Asks for an entry of a list, a new one or one that is there: only what it must
 // have, and what an offer rests on. What else it may have is written in its file.
 (() => {
-  const { w, fill, h, post, whyNot, inTurn } = baybinderDesk;
+  const { w, fill, h, post, whyNot, inTurn, renamesID } = baybinderDesk;
 
   // field is one question, with how its answer is read.
   const field = (f) => {
@@ -36,7 +36,7 @@
   };
 
   // form is a form for a new entry of a list, or for the one of an id; done is
-  // told what came of it, instead puts another form in its place.
+  // told what came of it and what is to be said, instead puts another form in its place.
   const form = async (list, done, close, instead, id = "") => {
     const told = await post("form", { in: list, id });
     if (!told.form) return h("p.write-said.alarm", { role: "alert" }, whyNot(told));
@@ -69,7 +69,12 @@
       there ? h("label.write-asked", {}, h("span", {}, w.ChangeThere), there) : null, fields.map((x) => x.node), said,
       h("div.write-keys", {}, h("button.save", { type: "submit" }, w.SaveEntry), h("button", { onclick: close }, w.Close)));
     requestAnimationFrame(() => fields[0]?.input?.focus());
-    return box;
+    if (!id) return box;
+    const named = h("p.write-named", {}, h("span", {}, w.NameInFiles + ": "), h("code", {}, id));
+    const again = () => named.lastElementChild.replaceWith(renames());
+    const renames = () => renamesID(list, id, told.form.state, (answer, said) => done(answer, name(), false, said), again);
+    named.append(renames());
+    return h("div.write-change", {}, box, named);
   };
   Object.assign(baybinderDesk, { form });
 })();

@@ -10,6 +10,8 @@ import (
 
 // MachineSheet is a machine's file as it lies on the desk.
 type MachineSheet struct {
+	ID       string    `json:"id"`
+	State    string    `json:"state"`
 	File     string    `json:"file"`
 	Title    string    `json:"title"`
 	Sections []Section `json:"sections"`
@@ -63,7 +65,7 @@ func (d *Desk) machineOf(at string) (*model.Machine, error) {
 // machineSheet is a machine as it lies on the desk.
 func (d *Desk) machineSheet(m *model.Machine) *MachineSheet {
 	b := d.bench()
-	s := &MachineSheet{File: m.At.Path(), Title: m.Label(), Back: last(d.done), Forth: last(d.undone)}
+	s := &MachineSheet{ID: m.ID, State: d.seen[m.At.Path()], File: m.At.Path(), Title: m.Label(), Back: last(d.done), Forth: last(d.undone)}
 	for _, in := range sections {
 		section := Section{In: in, Entries: []Thing{}}
 		for _, o := range optionsOf(b, m, in) {

@@ -40,6 +40,7 @@ type Choice struct {
 	Way    []string `json:"way,omitempty"`    // what is in the way
 	Brings []string `json:"brings,omitempty"` // what would be found elsewhere
 	Parts  []Named  `json:"parts,omitempty"`  // of a refit: what can be left out
+	Act    *Act     `json:"act,omitempty"`    // of what is no step: what it does
 }
 
 // Named is a thing to point at.
@@ -124,6 +125,9 @@ func (d *Desk) choices(p *model.Procedure, a Act) (*Choices, error) {
 		return nil, err
 	}
 	out := &Choices{Groups: grouped(b, p, b.Offers(slot), stand), Belongs: belongs(b, p, findStep(p, a.Step), stand)}
+	if ways := waysToStart(b, p); len(ways) > 0 && unbegun(p) {
+		out.Groups = slices.Insert(out.Groups, 0, Group{"FoundAs", ways})
+	}
 	say := &language.Of(b.Manual().Shop.Language).Words
 	for _, s := range stand {
 		said := s.Label() + ": " + say.State(s.Word)

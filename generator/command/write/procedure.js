@@ -2,7 +2,7 @@
 // them stands what can be written next. What a press does is an act that the
 // program is asked for; this script knows nothing of Markdown's links.
 (() => {
-  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form } = baybinderDesk;
+  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form, head, asks, small, oneLine } = baybinderDesk;
   if (!main || !/^procedures\/[^/.]+\.html$/.test(page)) return;
 
   // What is shown.
@@ -192,23 +192,10 @@
     return h("section.write-phase", { "aria-labelledby": "write-phase-" + i },
       h("h2", { id: "write-phase-" + i, dir: "auto" }, h("span", {}, (i + 1) + " "), ph.title),
       h("div.write-keys", {},
-        renaming(fill(w.RenameWhat, ph.title), ph.title, (text) => act({ do: "heading", phase: ph.id, text })),
+        asks(w.Rename, fill(w.RenameWhat, ph.title), async () => small(oneLine(fill(w.RenameWhat, ph.title), ph.title), (text) => act({ do: "heading", phase: ph.id, text }), () => render())),
         ph.empty ? h("button.quiet", { onclick: () => act({ do: "out", phase: ph.id }) }, w.TakeOut) : null),
       foundBox(ph.found ?? [], (way) => act(way.act)),
       h("ol.write-steps", {}, items.filter(Boolean)));
-  };
-
-  // renaming is a button that asks for another name where it stands.
-  const renaming = (label, now, done) => {
-    const button = h("button.quiet", { "aria-label": label, onclick: () => button.replaceWith(small(label, now, done)) }, w.Rename);
-    return button;
-  };
-  const small = (label, now, done) => {
-    const input = h("input", { value: now, "aria-label": label, dir: "auto" });
-    const box = h("form.write-small", { onsubmit: (e) => { e.preventDefault(); if (input.value.trim()) done(input.value); } },
-      input, h("button.save", { type: "submit" }, w.Put), h("button", { onclick: () => render() }, w.Close));
-    requestAnimationFrame(() => input.focus());
-    return box;
   };
 
   const newPhase = () => {
@@ -246,8 +233,7 @@
     heading();
     list.replaceChildren(...[
       clashBox(),
-      h("div.write-head", {}, h("h1", { dir: "auto" }, sheet.title),
-        renaming(fill(w.RenameWhat, w.TitleOf), sheet.title, (text) => act({ do: "front", field: "title", text }))),
+      ...head(sheet, ask, act, () => render()),
       h(sheet.status === "draft" ? "p.write-draft" : "p.write-draft.issued", {}, sheet.status === "draft" ? w.Draft : w.Issued),
       ...foundBox(sheet.found ?? [], (way) => act(way.act)),
       ...sheet.phases.map(phase),
@@ -309,7 +295,7 @@
   const small2 = (text, props) => text ? h("small", props ?? {}, text) : null;
   // choice is a button that writes a whole step.
   const choice = (c) => {
-    const button = h("button.choice", { onclick: () => choose(c.text) }, h("span", { dir: "auto" }, c.label), small2(c.detail, { dir: "auto" }),
+    const button = h("button.choice", { onclick: () => c.act ? act(c.act) : choose(c.text) }, h("span", { dir: "auto" }, c.label), small2(c.detail, { dir: "auto" }),
       c.brings?.length ? small2(fill(w.ThenFound, ""), { className: "brings" }) : null,
       ...(c.brings ?? []).map((b) => h("small.brings", {}, program(b))));
     if (!c.parts?.length || c.parts.length < 2) return button;
@@ -361,14 +347,15 @@
     const place = h("div");
     if (asking) place.append(asking);
     const open = async (list, id) => {
-      asking = await form(list, (told, name, fresh) => {
+      asking = await form(list, (told, name, fresh, saying) => {
         asking = null;
         take(told);
-        message = fill(w.WroteEntry, name);
+        message = saying ?? fill(w.WroteEntry, name);
         alarm = false;
         heading();
         const said = told.found?.[0];
         if (pen && said && fresh) insert(said.text);
+        if (told.renamed) render();
         offer();
       }, () => { asking = null; beside(); }, (other) => open(list, other), id);
       beside();
@@ -601,7 +588,7 @@
   // The page was built anew: here what is written stays, and the rest is asked for.
   document.addEventListener("watch-anew", async () => {
     if (!view?.isConnected) return;
-    if (pen || clash || list.contains(document.activeElement) && document.activeElement.tagName === "INPUT") return;
+    if (pen || clash || list.querySelector(".write-small, .write-form")) return;
     const told = await ask("open");
     if (told.ok && !pen && told.sheet.state !== sheet.state) {
       take(told);

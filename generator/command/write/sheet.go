@@ -12,6 +12,7 @@ import (
 
 // Sheet is a procedure as it lies on the desk.
 type Sheet struct {
+	ID      string      `json:"id"`
 	File    string      `json:"file"`
 	State   string      `json:"state"` // of its bytes; a save names it
 	Page    string      `json:"page"`  // its address in the site
@@ -19,6 +20,7 @@ type Sheet struct {
 	Summary string      `json:"summary"`
 	People  int         `json:"people"`
 	Machine *EntryName  `json:"machine"`
+	Start   []StateLine `json:"start"` // how it finds things, where not whole
 	Status  string      `json:"status"`
 	Phases  []PhaseText `json:"phases"`
 	Found   []Found     `json:"found"` // what stands in no step
@@ -76,7 +78,7 @@ type Way struct {
 func (d *Desk) sheet(p *model.Procedure, state string) *Sheet {
 	b := d.bench()
 	s := &Sheet{
-		File: p.File.Path, State: state, Title: p.Label(), Summary: p.Summary, People: max(1, p.People), Status: p.Status,
+		ID: p.ID, File: p.File.Path, State: state, Title: p.Label(), Summary: p.Summary, People: max(1, p.People), Start: d.start(p), Status: p.Status,
 		Back: last(d.done), Forth: last(d.undone), Phases: []PhaseText{},
 	}
 	if m := p.For.To; m != nil {

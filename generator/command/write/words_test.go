@@ -22,10 +22,10 @@ func TestScriptAndTableAgree(t *testing.T) {
 	for _, m := range regexp.MustCompile(`\bw\.([A-Z]\w+)|why: "(\w+)"`).FindAllStringSubmatch(string(text), -1) {
 		wanted[m[1]+m[2]] = true
 	}
-	for _, why := range []refusal{noStep, noWords, tooLong, noPlace, notEmpty, cannotNow, noPage, noPicture} {
+	for _, why := range []refusal{noStep, noWords, tooLong, noPlace, notEmpty, cannotNow, noPage, noPicture, badID, idTaken} {
 		wanted[why.Error()] = true
 	}
-	for _, group := range []string{"ComesOff", "InTheWay", "MakesSafe", "StopsHere", "DueNow", "StillOpen", "OtherWork", "NotYet", "Cautions", "Stops", "Tools", "Conditions", "More", "LeaveSo", "IfNot", "IfAnswer", "TakeAgain", "MayBeLeftOut", "GoodPause"} {
+	for _, group := range []string{"ComesOff", "InTheWay", "MakesSafe", "StopsHere", "DueNow", "StillOpen", "OtherWork", "NotYet", "Cautions", "Stops", "Tools", "Conditions", "More", "LeaveSo", "IfNot", "IfAnswer", "TakeAgain", "MayBeLeftOut", "GoodPause", "FoundAs", "AsLeftBy", "AsFoundIn"} {
 		wanted[group] = true
 	}
 	delete(wanted, "RefitLead") // the language's own speech

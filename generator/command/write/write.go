@@ -11,6 +11,7 @@
 //	desk.go   look, try, save      acts.go   what can be done
 //	step.go   a step's own lines   sheet.go, offered.go  what a page is told
 //	entry.go  a new entry          change.go one that is there
+//	head.go   the front matter     rename.go  an id, wherever it is named
 //
 // # Decided where the format is silent
 //
@@ -35,6 +36,7 @@
 package write
 
 import (
+	"cmp"
 	"embed"
 	"encoding/json"
 	"errors"
@@ -42,11 +44,13 @@ import (
 	"html"
 	"net/http"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"baybinder/generator/language"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
+	"baybinder/generator/show/page"
 )
 
 // Root is the beginning of the addresses that pages ask by POST. A site has no
@@ -68,10 +72,12 @@ const (
 )
 
 var (
-	//go:embed desk.js form.js procedure.js fill.js
+	//go:embed desk.js form.js head.js procedure.js fill.js
 	scripts embed.FS
 	//go:embed write.css
 	style []byte
+	//go:embed forms.css
+	formStyle []byte
 )
 
 // New is a desk for the manual of a folder. token is what its pages know and no
@@ -112,7 +118,7 @@ func (d *Desk) Wrap(site http.Handler) http.Handler {
 		case r.URL.Path == scriptAt:
 			own(w, "text/javascript", script())
 		case r.URL.Path == styleAt:
-			own(w, "text/css", style)
+			own(w, "text/css", slices.Concat(style, formStyle))
 		case strings.HasPrefix(r.URL.Path, Root):
 			d.guarded(w, r)
 		default:
@@ -124,7 +130,7 @@ func (d *Desk) Wrap(site http.Handler) http.Handler {
 // script are the scripts in the order in which they rest on each other.
 func script() []byte {
 	var out []byte
-	for _, name := range []string{"desk", "form", "procedure", "fill"} {
+	for _, name := range []string{"desk", "form", "head", "procedure", "fill"} {
 		data, _ := scripts.ReadFile(name + ".js") // it is in the program
 		out = append(out, data...)
 	}
@@ -157,6 +163,8 @@ type Told struct {
 	Machine  *MachineSheet `json:"machine,omitempty"`
 	Machines []MachineName `json:"machines,omitempty"`
 	Form     *Form         `json:"form,omitempty"`
+	Starts   *Starts       `json:"starts,omitempty"`
+	Renamed  *Renamed      `json:"renamed,omitempty"`
 	Cures    []Found       `json:"cures,omitempty"` // steps that mend what is found in one
 	Found    []Choice      `json:"found,omitempty"`
 	On       string        `json:"on,omitempty"`   // the step that was written
@@ -169,7 +177,7 @@ type Told struct {
 
 // routes are what can be asked, by the rest of the address.
 var routes = map[string]func(d *Desk, a Asked) (*Told, error){
-	"open": (*Desk).show, "form": (*Desk).form, "entry": (*Desk).entry, "try": (*Desk).tryAct, "choices": (*Desk).chosen, "find": (*Desk).found, "save": (*Desk).saveAct,
+	"open": (*Desk).show, "form": (*Desk).form, "entry": (*Desk).entry, "try": (*Desk).tryAct, "choices": (*Desk).chosen, "starts": (*Desk).starts, "rename": (*Desk).rename, "find": (*Desk).found, "save": (*Desk).saveAct,
 	"undo": (*Desk).undo, "redo": (*Desk).redo, "machines": (*Desk).machines, "cures": (*Desk).cures, "begin": (*Desk).begin,
 }
 
@@ -343,7 +351,7 @@ func (d *Desk) step(a Asked, from, to *[]save, forth bool) (*Told, error) {
 	}
 	told, err := d.show(a)
 	if err != nil {
-		return &Told{Page: "index.html"}, nil // the page is gone with the file
+		return &Told{Page: cmp.Or(d.pageOf(s.stands(forth)), "index.html")}, nil // the page is gone with the file
 	}
 	if told.Sheet == nil || told.Sheet.File != s.Path {
 		told.Page = d.pageOf(s.Path)
@@ -353,6 +361,13 @@ func (d *Desk) step(a Asked, from, to *[]save, forth bool) (*Told, error) {
 
 // pageOf is the address of the page of a file, "" where it has none.
 func (d *Desk) pageOf(path string) string {
+	if b := d.manual.Bench(); b != nil {
+		for _, m := range b.Manual().Machines {
+			if m.At.Path() == path {
+				return page.PageOf(m)
+			}
+		}
+	}
 	at, _ := d.manual.Page(path)
 	return at
 }

@@ -123,6 +123,23 @@ var write = words.Write{
 	ChangeWhat:    "Change: {0}",
 	ChangeThere:   "Or change one that is there",
 
+	FoundAs:   "How the machine is found",
+	AsLeftBy:  "As it is after: {0}",
+	AsFoundIn: "As it stands in step {1} of: {0}",
+	AsWhole:   "whole, closed, full and on",
+	AddFound:  "What else is not as usual",
+	Add:       "Add",
+	HowFound:  "How it is found: {0}",
+	SummaryOf: "What it is for",
+	MachineOf: "Machine",
+	NotSaid:   "not said",
+
+	NameInFiles: "Name in the files",
+	RenamedTo:   "It is called {0} in the files now, at {1} places in {2} files.",
+	IssueAnew:   "Issue anew: {0}.",
+	BadID:       "A name in the files has small letters and figures, with hyphens between.",
+	IDTaken:     "Something is called so already.",
+
 	LeaveSo:      "It is left so on purpose",
 	Conditions:   "Only if…",
 	More:         "More",

@@ -123,6 +123,23 @@ var write = words.Write{
 	ChangeWhat:    "Ändern: {0}",
 	ChangeThere:   "Oder ändern, was schon da ist",
 
+	FoundAs:   "Wie die Maschine vorgefunden wird",
+	AsLeftBy:  "Wie nach: {0}",
+	AsFoundIn: "Wie in Schritt {1} von: {0}",
+	AsWhole:   "ganz, geschlossen, voll und eingeschaltet",
+	AddFound:  "Was sonst nicht wie üblich ist",
+	Add:       "Hinzufügen",
+	HowFound:  "Wie es vorgefunden wird: {0}",
+	SummaryOf: "Wofür es ist",
+	MachineOf: "Maschine",
+	NotSaid:   "nicht gesagt",
+
+	NameInFiles: "Name in den Dateien",
+	RenamedTo:   "In den Dateien heißt es jetzt {0}, an {1} Stellen in {2} Dateien.",
+	IssueAnew:   "Neu herausgeben: {0}.",
+	BadID:       "Ein Name in den Dateien hat kleine Buchstaben und Ziffern, mit Bindestrichen dazwischen.",
+	IDTaken:     "So heißt schon etwas.",
+
 	LeaveSo:      "Es bleibt mit Absicht so",
 	Conditions:   "Nur wenn…",
 	More:         "Mehr",

@@ -123,6 +123,23 @@ var write = words.Write{
 	ChangeWhat:    "Cambiar: {0}",
 	ChangeThere:   "O cambiar lo que ya está",
 
+	FoundAs:   "Cómo se encuentra la máquina",
+	AsLeftBy:  "Como queda tras: {0}",
+	AsFoundIn: "Como está en el paso {1} de: {0}",
+	AsWhole:   "entera, cerrada, llena y con energía",
+	AddFound:  "Qué más no está como siempre",
+	Add:       "Añadir",
+	HowFound:  "Cómo se encuentra: {0}",
+	SummaryOf: "Para qué es",
+	MachineOf: "Máquina",
+	NotSaid:   "no se dice",
+
+	NameInFiles: "Nombre en los archivos",
+	RenamedTo:   "En los archivos ahora se llama {0}, en {1} lugares de {2} archivos.",
+	IssueAnew:   "Emitir de nuevo: {0}.",
+	BadID:       "Un nombre en los archivos lleva letras minúsculas y cifras, con guiones en medio.",
+	IDTaken:     "Algo ya se llama así.",
+
 	LeaveSo:      "Se deja así a propósito",
 	Conditions:   "Solo si…",
 	More:         "Más",

@@ -123,6 +123,23 @@ type Write struct {
 	ChangeWhat    string
 	ChangeThere   string
 
+	FoundAs   string
+	AsLeftBy  string
+	AsFoundIn string
+	AsWhole   string
+	AddFound  string
+	Add       string
+	HowFound  string
+	SummaryOf string
+	MachineOf string
+	NotSaid   string
+
+	NameInFiles string
+	RenamedTo   string
+	IssueAnew   string
+	BadID       string
+	IDTaken     string
+
 	LeaveSo      string
 	Conditions   string
 	More         string

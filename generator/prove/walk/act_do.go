@@ -1,7 +1,6 @@
 package walk
 
 import (
-	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -146,7 +145,7 @@ func (w *walk) checkExpects(callee *model.Procedure, g diagram.Func) {
 		if bad == diagram.No {
 			continue
 		}
-		w.find(&StateMismatch, x, bad, "should be %s here", finding.Say(s.Word))
+		w.find(&StateMismatch, x, bad, "should be %s here", stands(s.Word))
 		w.put(x, bad, want)
 		if want == released || want == dead {
 			w.outByHand(x, bad)
@@ -231,7 +230,7 @@ func (w *walk) meetFastener(f *model.Fastener, want, g diagram.Func, word string
 	}
 	for i, x := range w.named(f) {
 		if i == 0 {
-			w.find(&StateMismatch, x, bad, "should be %s here", finding.Say(word))
+			w.find(&StateMismatch, x, bad, "should be %s here", stands(word))
 		}
 		w.put(x, bad, want)
 	}

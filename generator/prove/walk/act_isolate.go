@@ -11,7 +11,7 @@ type isolating struct{ onEnergy }
 func (isolating) does(w *walk, l *model.Link, g diagram.Func) {
 	a := w.aimed(l, g)
 	for _, r := range w.cut(a) {
-		w.notAsked(w.lay.asks(r.energy, beforeIsolate), w.switchedOff(a, r), "not taken before this is switched off")
+		w.notAsked(w.lay.asks(r.energy, beforeIsolate), w.switchedOff(a, r), "not done before this is cut off")
 	}
 	for _, p := range a.points {
 		if p.Kept {

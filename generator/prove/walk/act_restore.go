@@ -8,7 +8,7 @@ import (
 // RestoredWhileOpen is told where an energy comes back to something open.
 var RestoredWhileOpen = rule{
 	Code:  "restored-while-open",
-	Title: "Switched on while something is open",
+	Title: "An energy that comes back while something is open",
 	Why:   "An energy that comes back to an open machine finds whoever is still at it, or the floor.",
 	Mend:  "Put back, tighten, fill and bleed what is named before this step. A circuit that is bled with its energy on says bleed: live in the machine's file.",
 }
@@ -18,7 +18,7 @@ type restoring struct{ onEnergy }
 
 func (restoring) does(w *walk, l *model.Link, g diagram.Func) {
 	a := w.aimed(l, g)
-	w.find(&EnergyOrder, a.thing, w.And(a.where, w.stillLocked(a)), "switched on while it is locked")
+	w.find(&EnergyOrder, a.thing, w.And(a.where, w.stillLocked(a)), "brought back while it is locked")
 	cut := w.cut(a)
 	woken := make([]diagram.Func, len(cut))
 	for i, r := range cut {
@@ -26,7 +26,7 @@ func (restoring) does(w *walk, l *model.Link, g diagram.Func) {
 	}
 	for i, r := range cut {
 		w.stillOpen(r, woken[i])
-		w.notAsked(w.lay.asks(r.energy, beforeRestore), woken[i], "not taken before this comes back on, since something was opened last")
+		w.notAsked(w.lay.asks(r.energy, beforeRestore), woken[i], "not done before this comes back on, and something was opened since")
 		w.contained(r, woken[i], "it is put on without %s in place", containers(r))
 	}
 	w.wake(a)

@@ -10,8 +10,8 @@ import (
 // DeadBranch is told at the condition that asks how a hold went.
 var DeadBranch = rule{
 	Code:  "dead-branch",
-	Title: "A branch of a hold that was not taken",
-	Why:   "Nobody can know how a measurement went that nobody took: the branch is never gone into, or by guess.",
+	Title: "A condition on a hold that nobody has taken",
+	Why:   "Nobody can know how a measurement went that nobody took: the steps behind it are never done, or are done by guess.",
 	Mend:  "Take the hold before this, or ask about the one that was taken.",
 }
 
@@ -58,7 +58,7 @@ func (w *walk) untaken(l *model.Link, g diagram.Func) {
 		return
 	}
 	bad := w.AndNot(w.AndNot(g, w.taken[h]), w.taken[nil])
-	w.find(&DeadBranch, nothing, bad, "the %s is not taken before this", h.Label())
+	w.find(&DeadBranch, nothing, bad, "the %s is not done before this", h.Label())
 }
 
 // endsBranch says that a link takes a hold anew at the end of a branch that asks

@@ -19,8 +19,8 @@ var (
 	}
 	TooManyConditions = rule{
 		Code:  "too-many-conditions",
-		Title: "More conditions meet at one act than are walked exactly",
-		Why:   "What cannot be walked is not vouched for, and nobody at the bay can follow it either.",
+		Title: "More conditions meet at one act than can be checked",
+		Why:   "What cannot be checked is not vouched for, and nobody at the bay can follow it either.",
 		Mend:  "Make procedures of their own for the variants.",
 	}
 )

@@ -3,7 +3,6 @@ package walk
 import (
 	"slices"
 
-	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -103,7 +102,7 @@ func (w *walk) leaves(s model.State) {
 	}
 	x := w.lay.of[s.Thing]
 	bad := w.And(w.present(x), w.unlike(x, w.meant(s, w.aloneHere())))
-	w.at(at, func() { w.find(&StateMismatch, x, bad, "not %s at the end, as leaves says", finding.Say(s.Word)) })
+	w.at(at, func() { w.find(&StateMismatch, x, bad, "not %s at the end, as leaves says", stands(s.Word)) })
 }
 
 func (w *walk) leavesFastener(f *model.Fastener, s model.State, at event) {
@@ -117,7 +116,7 @@ func (w *walk) leavesFastener(f *model.Fastener, s model.State, at event) {
 	}
 	if named := w.named(f); len(named) > 0 {
 		w.at(at, func() {
-			w.find(&StateMismatch, named[0], bad, "not %s at the end, as leaves says", finding.Say(s.Word))
+			w.find(&StateMismatch, named[0], bad, "not %s at the end, as leaves says", stands(s.Word))
 		})
 	}
 }

@@ -18,7 +18,7 @@ func (w *walk) findings() []finding.Finding {
 	}
 	for _, e := range w.over {
 		if e.link != nil {
-			out = append(out, TooManyConditions.At(e.link.At, "more than %d conditions meet here: it is not walked", Most).WithMend("%s", finding.Say(TooManyConditions.Mend)))
+			out = append(out, TooManyConditions.At(e.link.At, "more than %d conditions meet here: the order of the work is not checked", Most).WithMend("%s", finding.Say(TooManyConditions.Mend)))
 		}
 	}
 	for _, at := range w.never {
@@ -199,7 +199,7 @@ func (w *walk) head(i *issue) finding.Words {
 var heads = map[*rule]string{
 	&LiveWork:                "hands go in before it is proved dead",
 	&GuardOffLive:            "its guard comes off before it is isolated, and locked where it can be",
-	&RestoredWhileOpen:       "it comes back on while this is open",
+	&RestoredWhileOpen:       "it comes back on, and this is not back as it was",
 	&NotReachable:            "still in the way",
 	&RefitOverOpen:           "still open under it",
 	&LeftIsolated:            "not brought back at the end",
@@ -273,6 +273,9 @@ func (w *walk) stateWord(i *issue) finding.Words {
 	s := w.Value(i.state, w.Witness(w.And(i.where, w.all())))
 	return finding.Say(spoken(w.lay.things[i.thing].sort, s))
 }
+
+// stands is the format's word for how a thing stands, as words.
+func stands(word string) finding.Words { return finding.Words{Template: word} }
 
 // spoken is a state as one says it.
 func spoken(s sort, f diagram.Func) string {

@@ -5,6 +5,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -141,15 +142,15 @@ func (w *walk) noProof(h *model.Hold, e *model.Energy) finding.Words {
 	case h.Of.ID != e.ID || w.measures(h, e):
 		return finding.Words{}
 	case e.Kind == "vacuum" && math.IsInf(low, -1):
-		return finding.Say("its limit, %s, has no lower end", h.Limit)
+		return finding.Say("its limit, %s, has no lower end", language.Limit(h.Limit))
 	case e.Kind == "vacuum":
-		return finding.Say("its limit, %s, goes further below the atmosphere than safe-pressure, %s", h.Limit, limits.SafePressure)
+		return finding.Say("its limit, %s, goes further below the atmosphere than safe-pressure, %s", language.Limit(h.Limit), limits.SafePressure)
 	case math.IsInf(high, 1):
-		return finding.Say("its limit, %s, has no upper end", h.Limit)
+		return finding.Say("its limit, %s, has no upper end", language.Limit(h.Limit))
 	case e.Kind == "pressure":
-		return finding.Say("its limit, %s, goes above the shop's safe-pressure, %s", h.Limit, limits.SafePressure)
+		return finding.Say("its limit, %s, goes above the shop's safe-pressure, %s", language.Limit(h.Limit), limits.SafePressure)
 	case e.Kind == "heat":
-		return finding.Say("its limit, %s, goes above the shop's safe-touch, %s", h.Limit, limits.SafeTouch)
+		return finding.Say("its limit, %s, goes above the shop's safe-touch, %s", language.Limit(h.Limit), limits.SafeTouch)
 	}
 	return finding.Words{}
 }

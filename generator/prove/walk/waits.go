@@ -437,7 +437,7 @@ func (w *walk) shortWords(d demand, time *timing) finding.Words {
 	if d.rule == &WaitShortOfLimit {
 		left := electrical.VoltageAfter(time.store.Resistance.Base(), time.store.Capacitance.Base(), time.store.Start(), d.before.seconds)
 		return finding.Say("by then the %s still has %s, and the %s asks for %s: that takes %s", label,
-			quantity.Of(left, quantity.Volt, 3), d.of.Label(), d.of.Limit, inFull(d.seconds))
+			quantity.Of(left, quantity.Volt, 3), d.of.Label(), language.Limit(d.of.Limit), inFull(d.seconds))
 	}
 	if time.safe.Seconds < time.least {
 		return finding.Say("%s too short: the maker of the %s asks for %s", subject, label, time.maker)

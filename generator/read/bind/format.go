@@ -12,7 +12,7 @@ func StateWords() []string {
 	for _, n := range []model.Named{
 		&model.Point{}, &model.Energy{}, &model.Part{}, &model.Fastener{}, &model.Fluid{}, &model.Tool{}, &model.Setting{},
 	} {
-		for _, w := range stateWords(n) {
+		for _, w := range StateWordsOf(n) {
 			if !slices.Contains(all, w) {
 				all = append(all, w)
 			}

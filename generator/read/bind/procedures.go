@@ -229,8 +229,8 @@ func override(h *model.Hazard, over *model.HazardOverride) *model.Hazard {
 	return &met
 }
 
-// stateWords are the words of expects and leaves by what they are said of.
-func stateWords(n model.Named) []string {
+// StateWordsOf are the words of expects and leaves by what they are said of.
+func StateWordsOf(n model.Named) []string {
 	switch n.(type) {
 	case *model.Point:
 		return []string{"live", "isolated", "locked"}
@@ -259,7 +259,7 @@ func (l *linker) states(states []model.State) {
 			s.Unknown = true
 			continue
 		}
-		if words := stateWords(s.Thing); !contains(words, s.Word) {
+		if words := StateWordsOf(s.Thing); !contains(words, s.Word) {
 			s.Unknown = true
 			l.add(decode.WrongType.At(s.WordAt, "%s cannot be %q", s.Thing.Label(), s.Word).
 				WithMend("write one of: %s", strings.Join(words, ", ")))
@@ -270,7 +270,7 @@ func (l *linker) states(states []model.State) {
 // stateThing is what a line of expects or leaves speaks of: a thing of the
 // machine, or a tool that stays in place.
 func (l *linker) stateThing(s *model.State) model.Named {
-	if thing := l.machine().Find(s.ID); thing != nil && stateWords(thing) != nil {
+	if thing := l.machine().Find(s.ID); thing != nil && StateWordsOf(thing) != nil {
 		return thing
 	}
 	if tool := l.tools.byID[s.ID]; tool != nil {
@@ -302,7 +302,7 @@ func (l *linker) stateNear(id string) model.Named {
 	}
 	var ids []string
 	for _, n := range things(l.machine()) {
-		if stateWords(n) != nil {
+		if StateWordsOf(n) != nil {
 			ids = append(ids, n.Base().ID)
 		}
 	}

@@ -66,7 +66,7 @@ func changes(text string, node *syntax.Node, i int, field string, to Value) []pa
 		return []patch.Piece{lineCut(text, start, end)}
 	}
 	var out []patch.Piece
-	if to.Items != nil && p.Value.Kind >= syntax.Map {
+	if len(to.Items) > 0 && len(itemsOf(p.Value)) > 0 {
 		out = append(out, itemwise(text, p, end, to.Items))
 	}
 	if p.Value.Kind != syntax.Empty {
@@ -148,8 +148,8 @@ func valueEnd(text string, p syntax.Pair) int {
 // keep how they are written; one a line, they keep what stands behind them.
 func itemwise(text string, p syntax.Pair, end int, items []string) patch.Piece {
 	had := itemsOf(p.Value)
-	if len(had) == 0 || len(items) == 0 || strings.ContainsRune("[{", rune(text[p.Value.At.Start])) {
-		return inPlace(text, p.Value.At.Start, end, had, items)
+	if strings.ContainsRune("[{", rune(text[p.Value.At.Start])) {
+		return inPlace(text, had, items)
 	}
 	return byLine(text, end, had, items)
 }
@@ -188,10 +188,7 @@ func (it item) is(text string) bool {
 }
 
 // inPlace changes a list between brackets from one item to the next.
-func inPlace(text string, start, end int, had []item, items []string) patch.Piece {
-	if len(had) == 0 || len(items) == 0 {
-		return patch.Piece{At: start + 1, Cut: end - start - 2, Text: strings.Join(items, ", ")}
-	}
+func inPlace(text string, had []item, items []string) patch.Piece {
 	var b strings.Builder
 	for i, now := range items {
 		for _, it := range had {

@@ -13,6 +13,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 	"unicode"
 	"unicode/utf8"
 
@@ -41,6 +42,7 @@ const Hole = '\x01'
 // Of parts a block into its sentences.
 func Of(b *model.Block) []Sentence {
 	r := read(b)
+	defer readings.Put(r)
 	var out []Sentence
 	for i, s := range r.spans {
 		one := Sentence{Text: string(r.text[s.start:s.end]), At: b.At.Part(s.start, s.end)}
@@ -63,8 +65,10 @@ func Behind(b *model.Block) []bool {
 	if !slices.ContainsFunc(b.Links, marks) {
 		return nil
 	}
+	r := read(b)
+	defer readings.Put(r)
 	var out []bool
-	for _, l := range read(b).links {
+	for _, l := range r.links {
 		if !l.behind || !marks(l.Link) {
 			continue
 		}
@@ -90,7 +94,11 @@ type reading struct {
 	text  []byte
 	links []linked
 	spans []span
+	run   []*linked // of moveBack
 }
+
+// readings are read into again: nothing that Of and Behind give is of theirs.
+var readings = sync.Pool{New: func() any { return new(reading) }}
 
 // linked is a link with its place in the block and its sentences.
 type linked struct {
@@ -107,7 +115,8 @@ type span struct {
 }
 
 func read(b *model.Block) *reading {
-	r := &reading{text: b.Written('x')} // code is what a display or a label reads, and nothing that is ordered
+	r := readings.Get().(*reading)
+	r.text, r.links, r.spans = b.AppendWritten(r.text[:0], 'x'), r.links[:0], r.spans[:0] // code is what a display or a label reads, and nothing that is ordered
 	r.blankSpaces()
 	r.blankMarks()
 	for _, link := range b.Links {
@@ -167,6 +176,9 @@ func (r *reading) part() {
 			begin, apart = span{start: i, apart: true}, apart[1:]
 			continue
 		}
+		if c := r.text[i]; c != '.' && c != '!' && c != '?' {
+			continue
+		}
 		if end := r.stop(begin.start, i); end > 0 {
 			r.close(begin, end, true)
 			begin, i = span{start: end}, end-1
@@ -182,11 +194,8 @@ func (r *reading) close(s span, end int, stopped bool) {
 	}
 }
 
-// stop is the end of the sentence whose last sign stands at i, or 0.
+// stop is the end of the sentence whose last sign may be the one at i, or 0.
 func (r *reading) stop(begin, i int) int {
-	if c := r.text[i]; c != '.' && c != '!' && c != '?' {
-		return 0
-	}
 	end := i + 1
 	for end < len(r.text) {
 		c, size := utf8.DecodeRune(r.text[end:])
@@ -244,12 +253,13 @@ func (r *reading) share() {
 func (r *reading) moveBack(i int) {
 	s := r.spans[i]
 	word := r.firstWord(s)
-	var run []*linked
+	run := r.run[:0]
 	for k := range r.links {
 		if l := &r.links[k]; l.span == i && l.Start < word {
 			run = append(run, l)
 		}
 	}
+	r.run = run
 	front := r.front(i)
 	if word == s.end {
 		for _, l := range run {

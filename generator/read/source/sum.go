@@ -26,17 +26,39 @@ func sumOf(name string, data []byte) sum {
 // those of all others as they are now, and what could not be read and why. The
 // times of files do not count.
 func (t *Tree) Sum() []byte {
-	others := t.notRead()
-	sums := make([]sum, len(others))
-	parallel.Each(len(others), func(i int) { sums[i] = t.sumOther(others[i]) })
 	all := sha256.New()
-	for _, s := range slices.Concat(t.sums, sums) {
+	for _, s := range slices.Concat(t.sums, t.sumOthers()) {
 		_, _ = all.Write(s[:])
 	}
 	for _, p := range t.Problems {
 		fmt.Fprintf(all, "%q %q\n", p.File.Path, p.Why)
 	}
 	return all.Sum(nil)
+}
+
+// Procedures are the hashes of the procedures' files, by path; rest is that of
+// everything else that is in Sum.
+func (t *Tree) Procedures() (sums map[string]string, rest []byte) {
+	sums = map[string]string{}
+	all := sha256.New()
+	for i, name := range t.texts {
+		if strings.HasPrefix(name, "procedures/") {
+			sums[name] = string(t.sums[i][:])
+		} else {
+			_, _ = all.Write(t.sums[i][:])
+		}
+	}
+	for _, s := range t.sumOthers() {
+		_, _ = all.Write(s[:])
+	}
+	return sums, all.Sum(nil)
+}
+
+func (t *Tree) sumOthers() []sum {
+	others := t.notRead()
+	sums := make([]sum, len(others))
+	parallel.Each(len(others), func(i int) { sums[i] = t.sumOther(others[i]) })
+	return sums
 }
 
 // notRead are the files whose bytes are looked at when they are asked for:

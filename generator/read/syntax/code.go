@@ -7,12 +7,14 @@ import (
 	"github.com/alecthomas/chroma/v2"
 	chromahtml "github.com/alecthomas/chroma/v2/formatters/html"
 	"github.com/alecthomas/chroma/v2/lexers"
-	"github.com/alecthomas/chroma/v2/styles"
 )
 
 // codeClasses writes highlighted code by class names: a strict content
 // security policy allows no style in the page.
 var codeClasses = chromahtml.New(chromahtml.WithClasses(true), chromahtml.PreventSurroundingPre(true))
+
+// noStyle stands for the colours: the theme's styles have those of the classes.
+var noStyle = chroma.MustNewStyle("none", chroma.StyleEntries{})
 
 // faultLog reads the logs that a machine's controller or a code reader prints:
 // time stamps, codes, levels, and values with units.
@@ -53,7 +55,7 @@ func highlight(w io.Writer, language, text string) bool {
 	if err != nil {
 		return false
 	}
-	return codeClasses.Format(w, styles.Fallback, tokens) == nil
+	return codeClasses.Format(w, noStyle, tokens) == nil
 }
 
 func lexerFor(language string) chroma.Lexer {

@@ -93,7 +93,9 @@ func Read(f *position.File) (*Document, []finding.Finding) {
 	}
 	tree := markdown.Parser().Parse(text.NewReader(m.src))
 	b.body(tree)
-	b.rawHTML(tree)
+	if bytes.IndexByte(m.src, '<') >= 0 {
+		b.rawHTML(tree)
+	}
 	b.brokenLinks(tree)
 	b.glued(tree)
 	d.Broken = d.Broken || b.stray || b.unread
@@ -254,7 +256,7 @@ func (d *docReader) list(n *ast.List) {
 }
 
 func (d *docReader) item(n ast.Node) *Item {
-	item := &Item{At: d.file.At(d.base+n.Pos(), d.base+n.Pos()+1)}
+	item := &Item{At: d.file.At(d.base+n.Pos(), d.base+n.Pos()+1), Blocks: d.pieces.Slice(n.ChildCount())[:0]}
 	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
 		if list, ok := c.(*ast.List); ok && list.IsOrdered() {
 			for sub := list.FirstChild(); sub != nil; sub = sub.NextSibling() {
@@ -290,8 +292,17 @@ func (d *docReader) headingsInside(n ast.Node) {
 			d.add(Heading.At(d.file.At(d.base+h.Pos(), d.base+h.Pos()+1), "a heading inside a list or a quote").
 				WithMend("write it as text, or start it at the margin"))
 		}
-		return ast.WalkContinue, nil
+		return intoBlocks(n), nil
 	})
+}
+
+// intoBlocks goes on into what may hold blocks.
+func intoBlocks(n ast.Node) ast.WalkStatus {
+	switch n.Kind() {
+	case ast.KindParagraph, ast.KindTextBlock, ast.KindHeading:
+		return ast.WalkSkipChildren
+	}
+	return ast.WalkContinue
 }
 
 func (d *docReader) rawHTML(tree ast.Node) {

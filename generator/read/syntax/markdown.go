@@ -120,9 +120,11 @@ type mdReader struct {
 
 	searched, blank int // between these two offsets no blank line begins
 
-	all   arena.Of[Link]
-	parts arena.Of[string]
-	text  arena.Text
+	all    arena.Of[Link]
+	pieces arena.Of[Block]
+	places arena.Of[*Link]
+	parts  arena.Of[string]
+	text   arena.Text
 }
 
 // buffer is a buffer in memory that the library's renderer writes to as it is.
@@ -140,11 +142,11 @@ func (m *mdReader) block(n ast.Node) Block {
 	} else {
 		rendered = m.render(n)
 	}
-	at := m.span(n)
+	at, parts := m.span(n), m.between(rendered)
 	return Block{
 		Para:  para,
-		Parts: m.between(rendered),
-		Links: m.links(n),
+		Parts: parts,
+		Links: m.links(n, len(parts)-1),
 		Plain: m.plain(n),
 		Code:  m.code(n, at),
 		At:    at,
@@ -237,8 +239,11 @@ func (m *mdReader) inside(n ast.Node) string {
 func (m *mdReader) write(n ast.Node) { _ = markdown.Renderer().Render(&m.buf, m.src, n) }
 
 // links are the links of a node in reading order, one for each hole.
-func (m *mdReader) links(n ast.Node) []*Link {
-	var out []*Link
+func (m *mdReader) links(n ast.Node, holes int) []*Link {
+	if holes == 0 {
+		return nil
+	}
+	out := m.places.Slice(holes)[:0]
 	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if !entering {
 			return ast.WalkContinue, nil
@@ -406,7 +411,16 @@ func resolve(text string) string {
 	if !strings.ContainsAny(text, "\\&") {
 		return text
 	}
-	return string(util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations([]byte(text)))))
+	return string(resolved([]byte(text)))
+}
+
+// resolved is a text without backslashes and character references; the text
+// itself where it has none.
+func resolved(text []byte) []byte {
+	if bytes.IndexByte(text, '\\') < 0 && bytes.IndexByte(text, '&') < 0 {
+		return text
+	}
+	return util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations(text)))
 }
 
 func (m *mdReader) autoLink(n *ast.AutoLink) *Link {
@@ -435,7 +449,7 @@ func (m *mdReader) plain(n ast.Node) string {
 		}
 		switch n := n.(type) {
 		case *ast.Text:
-			b.Write(util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations(n.Segment.Value(m.src)))))
+			b.Write(resolved(n.Segment.Value(m.src)))
 			if n.SoftLineBreak() || n.HardLineBreak() {
 				b.WriteByte(' ')
 			}
@@ -467,6 +481,7 @@ func (m *mdReader) span(n ast.Node) position.Pos {
 		}
 		if n.Type() == ast.TypeBlock && n.Lines() != nil && n.Lines().Len() > 0 {
 			end = max(end, n.Lines().At(n.Lines().Len()-1).Stop)
+			return intoBlocks(n), nil // what stands in its lines stands behind its first sign
 		}
 		return ast.WalkContinue, nil
 	})

@@ -84,6 +84,14 @@ func (n *Node) Get(key string) *Node {
 // where it could not be read; a key that is written twice is a finding, and
 // its first value stands.
 func YAML(f *position.File, start, end int) (*Node, []finding.Finding) {
+	if node := plainMap(f, start, end); node != nil {
+		return node, nil
+	}
+	return anyYAML(f, start, end)
+}
+
+// anyYAML reads it with the library.
+func anyYAML(f *position.File, start, end int) (*Node, []finding.Finding) {
 	text := f.Text[start:end]
 	y := &yamlReader{file: f}
 	y.line, _ = f.LineCol(start)

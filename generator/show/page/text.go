@@ -18,6 +18,7 @@ func (s *Site) Text(up string, b *model.Block) HTML {
 		return HTML(strings.Join(b.Parts, ""))
 	}
 	var out strings.Builder
+	out.Grow(lengthOf(b))
 	hidden := sentences.Behind(b)
 	for i, part := range b.Parts {
 		if i > 0 && i < len(hidden) && hidden[i-1] && hidden[i] && onlySigns(part) {
@@ -29,6 +30,18 @@ func (s *Site) Text(up string, b *model.Block) HTML {
 		}
 	}
 	return HTML(strings.TrimSpace(out.String()))
+}
+
+// lengthOf is about how many bytes a block takes on a page.
+func lengthOf(b *model.Block) int {
+	n := 0
+	for _, part := range b.Parts {
+		n += len(part)
+	}
+	for _, l := range b.Links {
+		n += len(l.HTML) + 24 // a tool's signs, or the name of an entry
+	}
+	return n
 }
 
 // onlySigns says whether nothing is said between two links.

@@ -2,8 +2,8 @@ package page
 
 import (
 	"bytes"
-	"fmt"
 	"html"
+	"strconv"
 	"strings"
 
 	"baybinder/generator/trade/working"
@@ -108,7 +108,8 @@ func (s *Site) worked(out *bytes.Buffer, page []byte, foot func(to *bytes.Buffer
 	for len(page) > 0 {
 		at := bytes.IndexByte(page, worksOut[0])
 		if at < 0 {
-			at = len(page)
+			out.Write(page)
+			return
 		}
 		f.pass(page[:at])
 		page = page[at:]
@@ -152,19 +153,25 @@ func (f *finishing) pass(text []byte) {
 	if open, shut := bytes.LastIndexByte(text, '<'), bytes.LastIndexByte(text, '>'); open >= 0 || shut >= 0 {
 		f.inTag = open > shut
 	}
-	for {
-		at := bytes.IndexByte(text, '<')
-		if at < 0 {
-			return
-		}
+	for at := bytes.IndexByte(text, '<'); at >= 0; at = bytes.IndexByte(text, '<') {
 		text = text[at+1:]
-		for i := range closed {
-			switch {
-			case bytes.HasPrefix(text, closed[i].from):
-				f.inside[i] = true
-			case bytes.HasPrefix(text, closed[i].to):
-				f.inside[i] = false
-			}
+		f.tag(text)
+	}
+}
+
+// tag remembers the element that a tag opens or closes. tag is what stands behind
+// its "<", and what follows.
+func (f *finishing) tag(tag []byte) {
+	name := bytes.TrimPrefix(tag, []byte("/"))
+	if len(name) == 0 || name[0] != 'a' && name[0] != 's' && name[0] != 't' {
+		return // nearly all
+	}
+	for i := range closed {
+		switch {
+		case bytes.HasPrefix(tag, closed[i].from):
+			f.inside[i] = true
+		case bytes.HasPrefix(tag, closed[i].to):
+			f.inside[i] = false
 		}
 	}
 }
@@ -181,8 +188,12 @@ func (f *finishing) number(packed, shown []byte) {
 		c := unpacked(packed)
 		f.list = append(f.list, c)
 		n = len(f.list)
-		f.list[n-1].Anchor = fmt.Sprintf("working-%d", n)
+		f.list[n-1].Anchor = "working-" + strconv.Itoa(n)
 		f.anchors[string(packed)] = n
 	}
-	fmt.Fprintf(f.out, `<a class="computed" href="#working-%d">%s</a>`, n, shown)
+	f.out.WriteString(`<a class="computed" href="#working-`)
+	f.out.Write(strconv.AppendInt(f.out.AvailableBuffer(), int64(n), 10))
+	f.out.WriteString(`">`)
+	f.out.Write(shown)
+	f.out.WriteString(`</a>`)
 }

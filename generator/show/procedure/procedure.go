@@ -36,17 +36,30 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/trade/fastening"
 	"baybinder/generator/trade/working"
 )
 
 // Pages makes the pages of procedures.
-type Pages struct{ *jobs.Pages }
+type Pages struct {
+	*jobs.Pages
+	tight *fastening.Book
+}
 
 // Of makes them with what was recorded of jobs.
-func Of(j *jobs.Pages) *Pages { return &Pages{j} }
+func Of(j *jobs.Pages) *Pages { return &Pages{j, &fastening.Book{}} }
 
 // In is the same as it is read in one of the shop's other languages.
-func (s *Pages) In(tag string) *Pages { return &Pages{s.Pages.In(tag)} }
+func (s *Pages) In(tag string) *Pages { return &Pages{s.Pages.In(tag), s.tight} }
+
+// Changed forgets what was worked out of a procedure before it was bound anew.
+func (s *Pages) Changed(p *model.Procedure) {
+	s.Pages.Changed(p)
+	s.tight.Forget(p)
+}
+
+// TightAlready are the links of a procedure that tighten what is tight already.
+func (s *Pages) TightAlready(p *model.Procedure) map[*model.Link]bool { return s.tight.Again(p) }
 
 // Procedure is a procedure's page.
 type Procedure struct {
@@ -67,6 +80,8 @@ type Procedure struct {
 	CloseOut         CloseOut
 	TimeLine         TimeLine
 	Stand            []Stood // where things stand at the end
+	Stood            []Stood // all that ever stands otherwise; the steps say when
+	StoodAtStart     string  // the numbers of those that do before the first step
 	Checked          string  // what it was checked for, in numbers
 	Calls            []page.Link
 	CalledBy, SeenBy []page.Link
@@ -148,9 +163,10 @@ type Step struct {
 	Pause    bool
 	Reverse  string // what a reverse: link says
 	Derived  []Derived
-	NotBack  string  // steps of the reversed phase of which nothing comes back
-	Stand    []Stood // where things stand, where this step changed it
-	Changed  bool
+	NotBack  string   // steps of the reversed phase of which nothing comes back
+	Stand    []Stood  // where things stand
+	Listed   bool     // that is listed: its phase ends so
+	Moves    string   // what it changes of what stands otherwise, by number: "3 4 -1"
 	Entries  []string // of each: in a step without sub-steps: a tick for each
 	Missed   *Missed  // nil where it is not easily missed
 	Round    string   // the entry of an order that this sub-step is done for
@@ -206,12 +222,14 @@ func (s *Pages) Procedure(p *model.Procedure) *Procedure {
 	items := slips.Of(p, s.Walks.Of(p))
 	missed := s.missed(items)
 	course := s.start(p)
-	told := s.stood(course, s.Walks.StandAtStart(p))
+	told := telling{number: map[Stood]int{}}
+	v.StoodAtStart = told.moves(s.stood(course, s.Walks.StandAtStart(p)))
 	v.When = s.wholeWords(p, course.whole)
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, course, phase))
-		tellChanges(v.Phases[len(v.Phases)-1].Parts, &told)
+		told.phase(v.Phases[len(v.Phases)-1].Parts)
 	}
+	v.Stood = told.rows
 	for i := range v.Phases {
 		mark(v.Phases[i].Parts, missed)
 	}
@@ -251,7 +269,7 @@ func (s *Pages) Plate(p *model.Procedure) []string {
 	out = append(out, fmt.Sprintf(s.Words.Revision, r.Number, r.Date))
 	looked := s.Looked(p, r)
 	if by, ok := s.Manual.Shop.ReviewBy(looked); ok {
-		out = append(out, s.Until(fmt.Sprintf(s.Words.ReviewBy, by), looked, s.Manual.Shop.ReviewEvery.String(), by))
+		out = append(out, s.Until(fmt.Sprintf(s.Words.ReviewBy, by), looked, s.Amount(s.Manual.Shop.ReviewEvery), by))
 	}
 	return out
 }

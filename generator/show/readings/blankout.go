@@ -77,7 +77,7 @@ func (r *Readings) Exercise(p *model.Procedure, answers bool) *Exercise {
 	}
 	other.Address = v.Up + other.Address
 	v.Other, v.Procedure = other, r.Link(v.Up, p)
-	x := exercise{r.Pages, p, answers, fastening.Again(p)}
+	x := exercise{r.Pages, p, answers, r.TightAlready(p)}
 	for _, phase := range p.Phases {
 		if len(phase.Steps) > 0 {
 			v.Phases = append(v.Phases, x.phase(phase))

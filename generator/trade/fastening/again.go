@@ -2,6 +2,7 @@ package fastening
 
 import (
 	"slices"
+	"sync"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -29,18 +30,48 @@ func Angles(f *model.Fastener) []quantity.Quantity {
 	return out
 }
 
+// Book keeps what the procedures of a manual leave tight and loose, so that each
+// is followed once, whatever performs it. Its zero value is ready, and several
+// may ask at once.
+type Book struct {
+	mu    sync.Mutex
+	known map[*model.Procedure]*hands // none of a ring of calls, or that leads to one
+}
+
 // Again are the tighten: links of a procedure at which everything that they
 // tighten was tightened before in it, and is still tight on every unit and
 // whatever happened. Where that is not sure, the link is not among them: all
 // stages are asked for then.
-func Again(p *model.Procedure) map[*model.Link]bool {
+func (b *Book) Again(p *model.Procedure) map[*model.Link]bool {
 	if !slices.ContainsFunc(p.Steps, tightens) {
 		return nil // whatever it performs
 	}
-	h := newHands(map[*model.Procedure]*hands{p: {}}) // a ring of calls does nothing again
+	h := newHands(b, map[*model.Procedure]*hands{p: {ring: true}}) // a ring of calls does nothing again
 	h.again = map[*model.Link]bool{}
 	h.procedure(p)
 	return h.again
+}
+
+// Forget follows a procedure anew when it is asked for next.
+func (b *Book) Forget(p *model.Procedure) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	delete(b.known, p)
+}
+
+func (b *Book) get(p *model.Procedure) *hands {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return b.known[p]
+}
+
+func (b *Book) put(p *model.Procedure, h *hands) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	if b.known == nil {
+		b.known = map[*model.Procedure]*hands{}
+	}
+	b.known[p] = h
 }
 
 func tightens(s *model.Step) bool {
@@ -60,11 +91,13 @@ type hands struct {
 	loose    map[heldBy]*model.Phase // the phase that loosened it last
 	reversed []*model.Phase          // phases that were taken back
 	again    map[*model.Link]bool    // nil of what is performed
-	callees  map[*model.Procedure]*hands
+	book     *Book
+	callees  map[*model.Procedure]*hands // those that are not in the book
+	ring     bool                        // a ring of calls is among what it performs
 }
 
-func newHands(callees map[*model.Procedure]*hands) *hands {
-	return &hands{tight: map[heldBy]bool{}, loose: map[heldBy]*model.Phase{}, callees: callees}
+func newHands(b *Book, callees map[*model.Procedure]*hands) *hands {
+	return &hands{tight: map[heldBy]bool{}, loose: map[heldBy]*model.Phase{}, book: b, callees: callees}
 }
 
 func (h *hands) procedure(p *model.Procedure) {
@@ -84,16 +117,23 @@ func (h *hands) of(callee *model.Procedure) *hands {
 	if known := h.callees[callee]; known != nil {
 		return known
 	}
-	h.callees[callee] = &hands{}
-	c := newHands(h.callees)
+	if known := h.book.get(callee); known != nil {
+		return known
+	}
+	h.callees[callee] = &hands{ring: true}
+	c := newHands(h.book, h.callees)
 	c.procedure(callee)
 	h.callees[callee] = c
+	if !c.ring {
+		h.book.put(callee, c)
+	}
 	return c
 }
 
 // take goes on with what others did: what they loosened is as they left it, and
 // all else as it was, or tight.
 func (h *hands) take(c *hands) {
+	h.ring = h.ring || c.ring
 	for _, ph := range c.reversed {
 		h.reverse(ph)
 	}
