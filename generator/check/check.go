@@ -117,7 +117,7 @@ var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazard
 
 // Run looks for everything in a bound manual. The findings are in no order.
 func Run(c *Context) []finding.Finding {
-	return slices.Concat(Whole(c), Procedures(c))
+	return slices.Concat(Whole(c), slices.Concat(Procedures(c, slices.Concat(c.Manual.Procedures, c.Manual.Translated))...))
 }
 
 // Whole looks for what takes the whole manual to see, or stands in no
@@ -132,12 +132,12 @@ func Whole(c *Context) []finding.Finding {
 	return list
 }
 
-// Procedures looks through every procedure and translation.
-func Procedures(c *Context) []finding.Finding {
-	procedures := slices.Concat(c.Manual.Procedures, c.Manual.Translated)
+// Procedures looks through some procedures and translations: what is found in
+// each.
+func Procedures(c *Context, procedures []*model.Procedure) [][]finding.Finding {
 	found := make([][]finding.Finding, len(procedures))
 	parallel.Each(len(procedures), func(i int) { found[i] = Procedure(c, procedures[i]) })
-	return slices.Concat(found...)
+	return found
 }
 
 // Procedure looks through one procedure or translation.

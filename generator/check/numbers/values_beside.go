@@ -259,7 +259,7 @@ func (b *beside) toleranceAgainst(t typed) []rival {
 		if t.Fits(quantity.Ratio) && r.limit.Unit.Dimension() != quantity.Ratio {
 			width = quantity.Of(width.Value/r.limit.Nominal*100, quantity.Percent, 6)
 		}
-		if quantity.Agrees(t.Quantity, width) {
+		if quantity.Agrees(spanOf(t.Quantity), spanOf(width)) {
 			return nil
 		}
 		if !slices.ContainsFunc(out, func(o rival) bool { return o.limit == r.limit }) {
@@ -267,6 +267,17 @@ func (b *beside) toleranceAgainst(t typed) []rival {
 		}
 	}
 	return out
+}
+
+// spanOf is a tolerance in a unit whose zero is nothing: a span of 1 °C is 1 K.
+func spanOf(q quantity.Quantity) quantity.Quantity {
+	switch q.Unit {
+	case quantity.Celsius:
+		q.Unit = quantity.Kelvin
+	case quantity.Fahrenheit:
+		return quantity.Of(q.Value/1.8, quantity.Kelvin, 6)
+	}
+	return q
 }
 
 func rivalsOf(list []rival, q quantity.Quantity) []rival {
