@@ -101,6 +101,29 @@ func TestListsOfALargeManualAreInParts(t *testing.T) {
 	}
 }
 
+// TestAPageGrowsWithItsSteps: a page on which everything comes off, part by
+// part, and goes back, is twice as heavy with twice as many parts, and no more:
+// where things stand is not told whole at each step.
+func TestAPageGrowsWithItsSteps(t *testing.T) {
+	t.Parallel()
+	weight := func(n int) float64 {
+		machine, steps := "name: Rig\nparts:\n", ""
+		for i := range n {
+			machine += fmt.Sprintf("  part-%d: { name: part number %d }\n", i, i)
+			steps += fmt.Sprintf("%d. [Take part number %d off](remove:part-%d).\n", i+1, i, i)
+		}
+		all := pages(t, smallSite(t, map[string]string{
+			"shop.yaml": "title: Shop\n", "machines/rig.yaml": machine,
+			"procedures/all.md": "---\ntitle: All\nfor: rig\n---\n\n## Strip\n\n" + steps + "\n## Refit\n\n1. [Refit in reverse](reverse:strip).\n",
+		}))
+		return float64(len(all["procedures/all.html"]))
+	}
+	base, small, large := weight(1), weight(100), weight(200)
+	if grown := (large - base) / (small - base); grown > 2.05 {
+		t.Errorf("a page of 100 parts weighs %.0f bytes, one of 200 %.2f times as much", small, grown)
+	}
+}
+
 // TestTheWritersListInParts: a manual with many findings has each of them on
 // one page of the list, and every page leads to all.
 func TestTheWritersListInParts(t *testing.T) {
