@@ -4,6 +4,7 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"sync/atomic"
@@ -96,6 +97,54 @@ func TestWordsAreBuiltAlone(t *testing.T) {
 	t.Logf("of %d edits %d were built alone", all.Load(), alone.Load())
 	if alone.Load()*4 < all.Load() {
 		t.Errorf("of %d edits only %d were built alone", all.Load(), alone.Load())
+	}
+}
+
+// Without people, records, revisions and dates a manual is told of and built in
+// the same way on any day, also by who knows of no such manuals; with a date each
+// day is looked at.
+func TestWhereNothingIsDatedADayChangesNothing(t *testing.T) {
+	t.Parallel()
+	top := t.TempDir()
+	o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
+	must(t, bigmanual.Begun("../content", o.Manual))
+	for _, name := range []string{"readings", "records", "revisions", "revisions.csv"} {
+		must(t, os.RemoveAll(filepath.Join(o.Manual, name)))
+	}
+	tools := filepath.Join(o.Manual, "register", "tools.yaml")
+	dated, err := os.ReadFile(tools)
+	must(t, err)
+	for _, name := range []string{tools, filepath.Join(o.Manual, "shop.yaml")} {
+		data, err := os.ReadFile(name)
+		must(t, err)
+		must(t, os.WriteFile(name, regexp.MustCompile(`(?m)^.*[0-9]{4}-[0-9]{2}-[0-9]{2}.*\n`).ReplaceAll(data, nil), 0o644))
+	}
+	_, err = generator.Build(o)
+	must(t, err)
+	var told [2]string
+	for i := range told {
+		r, err := generator.Check(o)
+		must(t, err)
+		told[i] = saidOf(t, r)
+		b, err := generator.Build(o)
+		must(t, err)
+		if !b.Unchanged {
+			t.Errorf("on %s the build is made again", o.Today)
+		}
+		asFromNothing(t, o, b)
+		o.Today.Year += 7
+	}
+	if told[0] != told[1] {
+		t.Errorf("one day tells\n%s\nthe other\n%s", told[0], told[1])
+	}
+	must(t, os.WriteFile(tools, dated, 0o644))
+	for range 2 {
+		b, err := generator.Build(o)
+		must(t, err)
+		if b.Unchanged {
+			t.Errorf("on %s a dated manual is not looked at", o.Today)
+		}
+		o.Today.Day++
 	}
 }
 

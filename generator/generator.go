@@ -4,6 +4,7 @@ package generator
 import (
 	"context"
 	"slices"
+	"time"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/kept"
@@ -76,6 +77,7 @@ func Judge(o Options) (*Verdict, error) {
 	if err != nil {
 		return nil, err
 	}
+	o.Today = o.day(tree)
 	m := memoryOf(tree, o)
 	if v := m.verdict(); v != nil {
 		return v, nil
@@ -88,6 +90,15 @@ func Judge(o Options) (*Verdict, error) {
 	m.told(&r.Verdict)
 	m.learn(r)
 	return &r.Verdict, nil
+}
+
+// day is the day that dated rules and pages use: always the same one where
+// nothing is dated, so that another day is no reason to do anything again.
+func (o *Options) day(tree *source.Tree) model.Date {
+	if o.Readings != "" || tree.Dated() { // the readings say of which day they are
+		return o.Today
+	}
+	return model.Date{Year: 2000, Month: time.January, Day: 1}
 }
 
 func checkTree(tree *source.Tree, o Options) *Result {
@@ -143,6 +154,7 @@ func Build(o Options) (*Result, error) {
 	if err != nil {
 		return nil, err
 	}
+	o.Today = o.day(tree)
 	m := memoryOf(tree, o)
 	last := m.site()
 	if r := m.built(last); r != nil {

@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"fmt"
 	"io"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -53,6 +54,23 @@ func (t *Tree) Procedures() (sums map[string]string, rest []byte) {
 	}
 	return sums, all.Sum(nil)
 }
+
+// Dated says that a file may hold a date: a row of people, jobs or revisions, or a
+// text with what reads as one, as such or in signs that stand for others. What is
+// made of a manual without dates is the same on every day.
+func (t *Tree) Dated() bool {
+	for name := range t.Paths {
+		top, _, _ := strings.Cut(name, "/")
+		if top == "readings" || top == "records" || top == "revisions" || top == "revisions.csv" {
+			return true
+		}
+	}
+	return slices.ContainsFunc(t.Files, func(f *position.File) bool {
+		return !strings.HasPrefix(f.Path, "procedures/") && (strings.Contains(f.Text, `\`) || date.MatchString(f.Text))
+	})
+}
+
+var date = regexp.MustCompile(`[0-9]{4}-[0-9]{2}-[0-9]{2}`)
 
 func (t *Tree) sumOthers() []sum {
 	others := t.notRead()
