@@ -27,6 +27,9 @@ type finishing struct {
 	marked  int               // elements with a language that are open
 }
 
+// usual is how many workings most pages have room in.
+const usual = 16
+
 // closed are elements in which no link can stand, or leads a screen reader
 // astray: a number in them stays plain. They are what stands behind "<" of their
 // tags. In the title no element can stand.
@@ -137,11 +140,14 @@ func (f *finishing) number(packed, shown []byte) {
 	}
 	n := f.anchors[string(packed)]
 	if n == 0 {
-		c := unpacked(packed)
-		f.list = append(f.list, c)
+		if f.list == nil {
+			f.list = make([]Computed, 0, usual)
+		}
+		written := string(packed)
+		f.list = append(f.list, unpacked(written))
 		n = len(f.list)
 		f.list[n-1].Anchor = "working-" + strconv.Itoa(n)
-		f.anchors[string(packed)] = n
+		f.anchors[written] = n
 	}
 	f.out.WriteString(`<a class="computed" href="#working-`)
 	f.out.Write(strconv.AppendInt(f.out.AvailableBuffer(), int64(n), 10))

@@ -53,8 +53,8 @@ type Workings struct {
 }
 
 // unpacked is a working from the texts before its number, as they stand in markup.
-func unpacked(markup []byte) Computed {
-	fields := strings.Split(html.UnescapeString(string(markup)), between)
+func unpacked(markup string) Computed {
+	fields := strings.Split(html.UnescapeString(markup), between)
 	c := Computed{Title: fields[0], Working: working.Working{Formula: fields[1], Put: fields[2], Result: fields[3], Source: fields[4]}}
 	for rest := fields[5:]; len(rest) > 1; {
 		if rest[0] == "a" {
