@@ -31,7 +31,7 @@ type leaf struct {
 	write func(w io.Writer) // nil where the page stands in the last site as it is to be
 }
 
-// leaves are the pages of a site. A new page is one line here.
+// leaves are the pages of a site.
 func leaves(s *pages) []leaf {
 	return append(finished(s.Site, unfinished(s)), translated(s)...)
 }
@@ -79,6 +79,8 @@ func whole(s *page.Site, write func(w io.Writer)) []byte {
 // workings writes the workings of a page's numbers.
 func workings(to *bytes.Buffer, w page.Workings) { theme.WriteWorkings(to, w) }
 
+// unfinished are the pages in the shop's language as their templates write them.
+// A new page is one line here.
 func unfinished(s *pages) []leaf {
 	m := s.Manual
 	all := []leaf{

@@ -108,15 +108,17 @@ func (x *run) lock(points []*model.Point, what string) {
 }
 
 func (x *run) unlock(named *model.Energy, points []*model.Point, cut []*model.Energy) {
-	unlocked := false
+	unlocked := map[*model.Energy]bool{}
 	for _, p := range points {
 		if k := key("point", p.ID); !p.Kept && x.get(k) == "locked" {
-			unlocked = true
+			for _, e := range p.Cuts {
+				unlocked[e] = true
+			}
 			x.set(k, "isolated")
 		}
 	}
 	for _, e := range cut {
-		if e != named && !unlocked || e == named && len(points) == 0 {
+		if e != named && !unlocked[e] || e == named && len(points) == 0 {
 			continue
 		}
 		if e == named && x.onlyPlugs(e) {

@@ -65,7 +65,8 @@ func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 		isLocked = isLocked || !p.Kept && x.get(key("point", p.ID)) == "locked"
 	}
 	for _, e := range cut {
-		if len(e.Points) > 0 && x.lockable(e) {
+		st := x.get(key("energy", e.ID))
+		if len(e.Points) > 0 && x.lockable(e) && st != "live" && st != "live+" {
 			all := !x.onlyPlugs(e)
 			for _, p := range x.pointsOf(e) {
 				all = all && (!p.Lock || p.Kept || x.get(key("point", p.ID)) == "locked")
