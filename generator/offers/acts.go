@@ -182,7 +182,7 @@ func (d *drawing) covered(p *model.Part) {
 	o := &d.offers[len(d.offers)-1]
 	for _, u := range p.Under {
 		if u.To != nil && len(d.now[u.To]) == 0 && u.To.OnlyWith.Option == "" {
-			o.InTheWay = append(o.InTheWay, "still in the way: "+u.To.Label())
+			o.InTheWay = append(o.InTheWay, finding.Say("still in the way: %s", u.To.Label()))
 		}
 	}
 }

@@ -14,7 +14,7 @@ import (
 // Mend is one way to mend a finding by itself, without anything to judge but whether it is
 // meant.
 type Mend struct {
-	Title string
+	Title finding.Words
 	Edits []Edit
 }
 
@@ -22,7 +22,7 @@ type Mend struct {
 func (b *Bench) Mends(f finding.Finding) []Mend {
 	var out []Mend
 	for _, fix := range f.Fixes {
-		out = append(out, Mend{"write " + fix.Text, []Edit{{fix.At, fix.Text}}})
+		out = append(out, Mend{finding.Say("write %s", fix.Text), []Edit{{fix.At, fix.Text}}})
 	}
 	p := b.Procedure(f.At.Path())
 	if p == nil || p.File.Text != f.At.File.Text {
@@ -38,7 +38,7 @@ func (b *Bench) Mends(f finding.Finding) []Mend {
 	case &check.HollowLink:
 		if l := linkAt(p, f.At.Start); l != nil && l.To != nil && l.Text == "" {
 			at := p.File.At(l.At.Start+1, l.At.Start+1)
-			out = append(out, Mend{"write its words: " + l.To.Label(), []Edit{{at, edit.LinkText(l.To.Label())}}})
+			out = append(out, Mend{finding.Say("write its words: %s", l.To.Label()), []Edit{{at, edit.LinkText(l.To.Label())}}})
 		}
 	}
 	return out
@@ -65,7 +65,7 @@ func (b *Bench) leaves(p *model.Procedure) []Mend {
 	if !ok || len(entries) == 0 {
 		return nil
 	}
-	said := "it stays so on purpose, leaves: { " + strings.Join(entries, ", ") + " }"
+	said := finding.Say("it stays so on purpose, leaves: { %s }", strings.Join(entries, ", "))
 	return []Mend{{said, []Edit{{p.File.At(piece.At, piece.At+piece.Cut), piece.Text}}}}
 }
 
@@ -92,14 +92,14 @@ func (b *Bench) list(p *model.Procedure, f finding.Finding) []Mend {
 	for _, n := range needs {
 		ids = append(ids, n.Entry.Base().ID)
 	}
-	return []Mend{{"list it: " + strings.Join(ids, ", "), edits}}
+	return []Mend{{finding.Say("list it: %s", strings.Join(ids, ", ")), edits}}
 }
 
 // unlist takes a line that no step uses out of its list.
 func unlist(p *model.Procedure, f finding.Finding) []Mend {
 	for _, list := range lists {
 		if piece, ok := edit.Shrink(p.File, list.name, f.At); ok {
-			return []Mend{{"take it out of " + list.name, []Edit{{p.File.At(piece.At, piece.At+piece.Cut), piece.Text}}}}
+			return []Mend{{finding.Say("take it out of %s", list.name), []Edit{{p.File.At(piece.At, piece.At+piece.Cut), piece.Text}}}}
 		}
 	}
 	return nil

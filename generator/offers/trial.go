@@ -71,7 +71,7 @@ func (b *Bench) weigh(o *Offer, slot Slot, found []finding.Finding, above caller
 	for _, f := range t.found {
 		switch inside := f.At.Path() == slot.Procedure.File.Path && from <= f.At.Start && f.At.Start < from+len(step.Text); {
 		case inside && f.Level == finding.Error && !walk.Leaves(f.Rule):
-			o.InTheWay = append(o.InTheWay, f.Message)
+			o.InTheWay = append(o.InTheWay, f.Says)
 		case !inside && old[keyOf(f, f.At.Start)] > 0:
 			old[keyOf(f, f.At.Start)]--
 		default:

@@ -25,7 +25,7 @@
           h(alarm ? "p.write-said.alarm" : "p.write-said", { role: alarm ? "alert" : "status" }, message)),
         h("div.write-head", {}, h("h1", { dir: "auto" }, shown.title)),
         h("dl.write-front", {}, h("div", {}, h("dt", {}, w.NameInFiles), h("dd", {}, h("code", {}, shown.id), renamesID("machines", shown.id, shown.state, () => {}, render)))),
-        (shown.found ?? []).map((f) => h(f.error ? "div.write-found" : "div.write-found.hint", {}, h("p", {}, program(f.message), f.mend ? h("small", {}, program(f.mend)) : null))),
+        (shown.found ?? []).map((f) => h(f.error ? "div.write-found" : "div.write-found.hint", {}, h("p", {}, program(f.message, f.lang), f.mend ? h("small", {}, program(f.mend, f.lang)) : null))),
         shown.sections.map((s) => section(s))));
       view.querySelector(".write-form")?.scrollIntoView({ block: "nearest" });
     };

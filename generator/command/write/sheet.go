@@ -1,11 +1,13 @@
 package write
 
 import (
+	"cmp"
 	"slices"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
+	"baybinder/generator/offers"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/show/page"
 )
@@ -63,6 +65,7 @@ type Found struct {
 	Error   bool   `json:"error"`
 	Message string `json:"message"`
 	Mend    string `json:"mend"`
+	Lang    string `json:"lang"`  // in which this is told
 	Where   string `json:"where"` // the words at its place
 	Ways    []Way  `json:"ways"`  // how it is mended in one touch
 }
@@ -135,7 +138,7 @@ func (s *Sheet) put(b bench, p *model.Procedure, f finding.Finding) {
 	said := found(f)
 	for n, m := range b.Mends(f) {
 		if within(m.Edits, s.File) {
-			said.Ways = append(said.Ways, Way{Title: m.Title, Act: &Act{Do: "mend", Mend: Mend{f.Code, f.At.Start, n}}})
+			said.Ways = append(said.Ways, Way{Title: titleOf(b, m), Act: &Act{Do: "mend", Mend: Mend{f.Code, f.At.Start, n}}})
 		}
 	}
 	if walk.Leaves(f.Rule) {
@@ -159,8 +162,13 @@ func (s *Sheet) put(b bench, p *model.Procedure, f finding.Finding) {
 	s.Found = append(s.Found, said)
 }
 
+func titleOf(b bench, m offers.Mend) string {
+	said, _ := b.Tongue().Say(m.Title)
+	return said
+}
+
 func found(f finding.Finding) Found {
-	return Found{Code: f.Code, Error: f.Level == finding.Error, Message: f.Message, Mend: f.Mend, Where: f.At.Text()}
+	return Found{Code: f.Code, Error: f.Level == finding.Error, Message: f.Message, Mend: f.Mend, Lang: cmp.Or(f.Lang, "en"), Where: f.At.Text()}
 }
 
 // Trial is what would come of an act.
