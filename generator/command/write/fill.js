@@ -108,6 +108,17 @@
         h("div.write-keys", {}, h("button.save", { type: "submit" }, w.BeginIt))),
       h("form.write-form", { onsubmit: (e) => { e.preventDefault(); begin({ name: [machineName.value] }); } },
         h("h2", {}, w.NewMachine), asked(w.MachineName, machineName), h("div.write-keys", {}, h("button.save", { type: "submit" }, w.BeginIt))));
+    const shopTitle = h("input", { dir: "auto", value: told.shop.title });
+    const shopLanguage = h("select", {}, told.shop.languages.map((l) => h("option", { value: l.id, lang: l.id }, l.label)));
+    shopLanguage.value = told.shop.language;
+    const saidOfShop = h("p.write-said", { role: "alert" });
+    const shop = inTurn(async () => {
+      const answer = await post("shop", { state: told.shop.state, fields: { title: [shopTitle.value], language: [shopLanguage.value] } });
+      if (answer.ok) location.reload();
+      else saidOfShop.textContent = whyNot(answer);
+    });
+    box.append(h("form.write-form", { onsubmit: (e) => { e.preventDefault(); shop(); } },
+      h("h2", {}, w.TheShop), asked(w.ShopName, shopTitle), asked(w.ShopLanguage, shopLanguage), saidOfShop, h("div.write-keys", {}, h("button.save", { type: "submit" }, w.Put))));
     main.append(box);
     document.addEventListener("watch-anew", (e) => { if (box.open) e.preventDefault(); }); // what is answered stays
   };

@@ -140,6 +140,10 @@ var write = words.Write{
 	BadID:       "A name in the files has small letters and figures, with hyphens between.",
 	IDTaken:     "Something is called so already.",
 
+	TheShop:      "The shop",
+	ShopName:     "What is the shop called?",
+	ShopLanguage: "Which language is the manual written in?",
+
 	LeaveSo:      "It is left so on purpose",
 	Conditions:   "Only if…",
 	More:         "More",

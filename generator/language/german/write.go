@@ -140,6 +140,10 @@ var write = words.Write{
 	BadID:       "Ein Name in den Dateien hat kleine Buchstaben und Ziffern, mit Bindestrichen dazwischen.",
 	IDTaken:     "So heißt schon etwas.",
 
+	TheShop:      "Die Werkstatt",
+	ShopName:     "Wie heißt die Werkstatt?",
+	ShopLanguage: "In welcher Sprache ist das Handbuch geschrieben?",
+
 	LeaveSo:      "Es bleibt mit Absicht so",
 	Conditions:   "Nur wenn…",
 	More:         "Mehr",

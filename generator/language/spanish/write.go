@@ -140,6 +140,10 @@ var write = words.Write{
 	BadID:       "Un nombre en los archivos lleva letras minúsculas y cifras, con guiones en medio.",
 	IDTaken:     "Algo ya se llama así.",
 
+	TheShop:      "El taller",
+	ShopName:     "¿Cómo se llama el taller?",
+	ShopLanguage: "¿En qué idioma se escribe el manual?",
+
 	LeaveSo:      "Se deja así a propósito",
 	Conditions:   "Solo si…",
 	More:         "Más",

@@ -140,6 +140,10 @@ type Write struct {
 	BadID       string
 	IDTaken     string
 
+	TheShop      string
+	ShopName     string
+	ShopLanguage string
+
 	LeaveSo      string
 	Conditions   string
 	More         string
