@@ -164,7 +164,7 @@ func (s *Sheet) put(b bench, p *model.Procedure, f finding.Finding) {
 
 func titleOf(b bench, m offers.Mend) string {
 	said, _ := b.Tongue().Say(m.Title)
-	return said
+	return capital(said)
 }
 
 func found(f finding.Finding) Found {

@@ -80,7 +80,7 @@ var write = words.Write{
 	AsSteps:        "Als {0} Schritte",
 	AsOne:          "Als ein Schritt",
 	NotSaved:       "Es ging nicht: {0}",
-	NoAnswer:       "Das Programm antwortet nicht. Was Sie schrieben, ist noch hier; starten Sie watch wieder und laden Sie die Seite neu.",
+	NoAnswer:       "Das Programm antwortet nicht. Was Sie schrieben, ist noch hier: Kopieren Sie es, starten Sie watch wieder und öffnen Sie die Seite, die es nennt.",
 	NoStep:         "Diesen Schritt gibt es nicht mehr.",
 	NoWords:        "Es ist noch nichts geschrieben.",
 	TooLong:        "Das ist zu viel für einen Schritt.",

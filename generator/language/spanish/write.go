@@ -80,7 +80,7 @@ var write = words.Write{
 	AsSteps:        "Como {0} pasos",
 	AsOne:          "Como un solo paso",
 	NotSaved:       "No se pudo hacer: {0}",
-	NoAnswer:       "El programa no responde. Lo que escribió sigue aquí; inicie watch de nuevo y vuelva a cargar la página.",
+	NoAnswer:       "El programa no responde. Lo que escribió sigue aquí: cópielo, inicie watch de nuevo y abra la página que indique.",
 	NoStep:         "Ese paso ya no está.",
 	NoWords:        "Todavía no hay nada escrito.",
 	TooLong:        "Es demasiado para un paso.",
