@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
 )
 
 // Known: SEEN, FROM MEMORY.
@@ -247,5 +248,47 @@ func TestPrecautions(t *testing.T) {
 func TestSignNames(t *testing.T) {
 	if Flame.String() != "GHS02" || Environment.String() != "GHS09" || NoSign.String() != "" {
 		t.Error("the pictograms are misnumbered")
+	}
+}
+
+// Every language but English has each statement and each precaution in words of
+// its own, and none that no label has. A few statements as CLP annex III has them
+// in Spanish and German, from memory.
+func TestLabelsAreSaidInEveryLanguage(t *testing.T) {
+	for _, l := range language.All() {
+		say := &l.Worked.Chemical
+		if l == language.Default() {
+			continue
+		}
+		if len(say.Statements) != len(statements) || len(say.Precautions) != len(advices) {
+			t.Errorf("%s has %d statements of %d, and %d precautions of %d", l.Code, len(say.Statements), len(statements), len(say.Precautions), len(advices))
+		}
+		for _, s := range statements {
+			if here := say.Statements[s.Code]; here == "" || here == s.Text || s.In(say) != here {
+				t.Errorf("%s: %s is %q", l.Code, s.Code, here)
+			}
+		}
+		for _, a := range advices {
+			if here := say.Precautions[a.ID]; here == "" || here == a.Text || a.In(say) != here {
+				t.Errorf("%s: %s is %q", l.Code, a.ID, here)
+			}
+		}
+	}
+	for code, want := range map[string][2]string{
+		"H225": {"Líquido y vapores muy inflamables", "Flüssigkeit und Dampf leicht entzündbar"},
+		"H304": {"Puede ser mortal en caso de ingestión y penetración en las vías respiratorias", "Kann bei Verschlucken und Eindringen in die Atemwege tödlich sein"},
+		"H315": {"Provoca irritación cutánea", "Verursacht Hautreizungen"},
+		"H319": {"Provoca irritación ocular grave", "Verursacht schwere Augenreizung"},
+	} {
+		s, err := Find(code)
+		if es, de := s.In(&language.Of("es").Worked.Chemical), s.In(&language.Of("de").Worked.Chemical); err != nil || es != want[0] || de != want[1] {
+			t.Errorf("%s: %q, %q", code, es, de)
+		}
+	}
+	for tag, want := range map[string]string{"en": "Danger Warning", "es": "Peligro Atención", "de": "Gefahr Achtung"} {
+		say := &language.Of(tag).Worked.Chemical
+		if got := Danger.In(say) + " " + Warning.In(say); got != want {
+			t.Errorf("%s: %s, want %s", tag, got, want)
+		}
 	}
 }
