@@ -6,6 +6,7 @@ import (
 	"net/http/httptest"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -352,5 +353,63 @@ func TestBeforeYouStart(t *testing.T) {
 				t.Errorf("%s: no first aid for %s", p.ID, h.To.Label())
 			}
 		}
+	}
+}
+
+// TestTheMovesAreWhereThingsStand plays the moves that the script plays, of
+// every page of the demo: after each step they come to the list of that step,
+// which is the walk's own, and at the end to the list at the page's end.
+func TestTheMovesAreWhereThingsStand(t *testing.T) {
+	t.Parallel()
+	r := demo(t)
+	s := procedure.Of(jobs.Of(page.NewSite(r.Manual, r.Walks, nil, demoDay, false)))
+	looked := 0
+	for _, p := range s.Shown {
+		v, there := s.Procedure(p), map[int]bool{}
+		play := func(at, moves string, want []procedure.Stood) {
+			for _, m := range strings.Fields(moves) {
+				n, err := strconv.Atoi(strings.TrimPrefix(m, "-"))
+				must(t, err)
+				there[n] = !strings.HasPrefix(m, "-")
+			}
+			var got []procedure.Stood
+			for n, is := range there {
+				if is {
+					got = append(got, v.Stood[n])
+				}
+			}
+			if len(got) != len(want) || slices.ContainsFunc(want, func(x procedure.Stood) bool { return !slices.Contains(got, x) }) {
+				t.Errorf("%s, %s: the moves come to %v, and it is %v", p.ID, at, got, want)
+			}
+			looked += len(want)
+		}
+		var step func(v *procedure.Step)
+		step = func(v *procedure.Step) {
+			for i := range v.Subs {
+				step(&v.Subs[i])
+			}
+			play(v.Number, v.Moves, v.Stand)
+		}
+		for n, at := range s.Walks.StandAtStart(p) {
+			if n == 0 && v.StoodAtStart == "" {
+				t.Errorf("%s: the page does not say that it is found with %v", p.ID, at.Thing)
+			}
+		}
+		for _, m := range strings.Fields(v.StoodAtStart) {
+			n, err := strconv.Atoi(m)
+			must(t, err)
+			there[n] = true
+		}
+		for _, ph := range v.Phases {
+			for _, part := range ph.Parts {
+				if part.Step != nil {
+					step(part.Step)
+				}
+			}
+		}
+		play("the end", "", v.Stand)
+	}
+	if looked < 500 {
+		t.Errorf("only %d lines were compared: the test looks at nothing", looked)
 	}
 }

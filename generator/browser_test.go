@@ -162,6 +162,9 @@ func judgeAll(t *testing.T, axe, site string, kinds []string) {
 					}
 					sideways(t, ctx, page, view.name)
 				}
+				emulate(t, ctx, "", "prefers-color-scheme", "light")
+				resize(t, ctx, 320, 900) // 1280 px at 400 % (WCAG 2.2, 1.4.10)
+				sideways(t, ctx, page, "320 px")
 			}
 			for _, c := range complaints() {
 				t.Errorf("the browser says: %s", c)

@@ -4,6 +4,7 @@ package generator
 import (
 	"context"
 	"slices"
+	"time"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/kept"
@@ -13,6 +14,7 @@ import (
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"
+	"baybinder/generator/show/search"
 )
 
 // Options say what to build from, and where to.
@@ -39,13 +41,16 @@ type Result struct {
 	Verdict                     // what is told of it
 	Unchanged     bool          // the site stands as an earlier build of the same wrote it
 	Pages         int           // pages published
+	Stood         int           // of these, pages of procedures that stood as they were
 	Kept          []string      // files in the site's folder that the program did not write
 	ReadingsPages int           // pages of the readings
 	KeptReadings  []string      // files in the readings' folder that the program did not write
 
 	bound *bind.Bound
-	whole []finding.Finding // found in the manual as a whole, before any is softened
-	own   []finding.Finding // found in single files, likewise
+	book  *search.Book                           // what the search was made from
+	read  []finding.Finding                      // found in the files as they were read, before any is softened
+	whole []finding.Finding                      // found in the manual as a whole, likewise
+	own   map[*model.Procedure][]finding.Finding // found in each procedure and translation, likewise
 }
 
 // Errors is the number of errors that were found.
@@ -72,23 +77,53 @@ func Judge(o Options) (*Verdict, error) {
 	if err != nil {
 		return nil, err
 	}
+	o.Today = o.day(tree)
 	m := memoryOf(tree, o)
 	if v := m.verdict(); v != nil {
 		return v, nil
 	}
+	if a := m.reached(m.past()); a != nil {
+		m.reachedOnly(a)
+		return a.verdict, nil
+	}
 	r := checkTree(tree, o)
 	m.told(&r.Verdict)
+	m.learn(r)
 	return &r.Verdict, nil
+}
+
+// day is the day that dated rules and pages use: always the same one where
+// nothing is dated, so that another day is no reason to do anything again.
+func (o *Options) day(tree *source.Tree) model.Date {
+	if o.Readings != "" || tree.Dated() { // the readings say of which day they are
+		return o.Today
+	}
+	return model.Date{Year: 2000, Month: time.January, Day: 1}
 }
 
 func checkTree(tree *source.Tree, o Options) *Result {
 	bound := bind.All(tree)
 	r := &Result{Tree: tree, Manual: bound.Manual, Walks: walk.All(bound.Manual), bound: bound}
-	r.whole = check.Whole(r.context(o))
-	r.own = slices.Concat(bound.Findings, r.Walks.Findings(r.Manual), check.Procedures(r.context(o)))
+	r.read = bound.Findings
+	r.whole = slices.Concat(check.Whole(r.context(o)), r.Walks.Machines, r.Walks.Common)
+	r.own = map[*model.Procedure][]finding.Finding{}
+	r.look(o, r.everything())
 	r.settle()
 	r.count()
 	return r
+}
+
+// everything is every procedure and translation.
+func (r *Result) everything() []*model.Procedure {
+	return slices.Concat(r.Manual.Procedures, r.Manual.Translated)
+}
+
+// look notes what is found in each of some procedures that were walked.
+func (r *Result) look(o Options, procedures []*model.Procedure) {
+	for i, found := range check.Procedures(r.context(o), procedures) {
+		p := procedures[i]
+		r.own[p] = slices.Concat(r.Walks.Of(p).Findings, found)
+	}
 }
 
 func (r *Result) context(o Options) *check.Context {
@@ -103,7 +138,11 @@ func (r *Result) Bench(o Options) *offers.Bench {
 // settle puts together what was found, and tells it in the shop's language.
 func (r *Result) settle() {
 	r.Language = r.Manual.Shop.Language
-	r.Findings = r.Tongue().TellAll(finding.Sort(check.Soften(r.Manual, slices.Concat(r.whole, r.own))))
+	list := slices.Concat(r.whole, r.read)
+	for _, p := range r.everything() {
+		list = append(list, r.own[p]...)
+	}
+	r.Findings = r.Tongue().TellAll(finding.Sort(check.Soften(r.Manual, list)))
 }
 
 // Build checks a manual and publishes its site. Where an error stops it
@@ -115,23 +154,33 @@ func Build(o Options) (*Result, error) {
 	if err != nil {
 		return nil, err
 	}
+	o.Today = o.day(tree)
 	m := memoryOf(tree, o)
-	if r := m.built(); r != nil {
+	last := m.site()
+	if r := m.built(last); r != nil {
 		return r, nil
+	}
+	if r, err := m.rebuilt(last); r != nil {
+		return r, err
 	}
 	r := checkTree(tree, o)
 	m.told(&r.Verdict)
+	past := m.learn(r)
 	if r.Stopped() {
 		return r, nil
 	}
 	r.Walks.Forget()
-	staged, err := stage(context.Background(), r, o, pagesOf(r, o))
+	pages := pagesOf(r, o)
+	now := keptSite{Past: past, Coded: pages.Coded, Survey: pages.front.Survey}
+	pages.standing = func() map[string]bool { return now.standing(last, pages, o.To) }
+	staged, err := stage(context.Background(), r, o, pages)
 	if err != nil {
 		return r, err
 	}
 	if err := staged.commit(r); err != nil {
 		return r, err
 	}
-	m.published(r)
+	now.Book = r.book
+	m.published(r, now)
 	return r, nil
 }

@@ -30,9 +30,20 @@ const inSight = `(() => {
 	return out.length ? 'step ' + s.number + ' ' + out.join('; ') : '';
 })()`
 
+// mustFit is what of a step in hand must stand in the window together: its
+// caution, its sentence, its tick and the first thing to press or fill in.
+const mustFit = `(() => {
+	const page = baybinder.page, s = page.current;
+	if (!s) return '';
+	const { top, bottom } = page.clear(), field = s.holds.filter((h) => h.open).map((h) => h.element.querySelector('input, button')).find((e) => e && e.checkVisibility());
+	const low = Math.max(...[s.text.querySelector(':scope > p:not([class])'), s.tick, field].filter(Boolean).map((e) => e.getBoundingClientRect().bottom)), high = s.boxes[0].getBoundingClientRect().top;
+	return low - high > bottom - top ? 'step ' + s.number + ' takes ' + Math.round(low - high) + ' px of ' + (bottom - top) : '';
+})()`
+
 // TestTheStepInHandIsInSight ticks whole jobs step by step: after each tick the
-// whole next step stands clear of the strips, at a desk and on a telephone, and
-// what is done is folded and opens.
+// whole next step stands clear of the strips, at a desk and on a telephone, its
+// caution never pushes what is to be filled in out of the window, and what is
+// done is folded and opens.
 func TestTheStepInHandIsInSight(t *testing.T) {
 	t.Parallel()
 	site := demoSite(t)
@@ -49,7 +60,7 @@ func TestTheStepInHandIsInSight(t *testing.T) {
 				while (baybinder.page.current) {
 					tick(baybinder.page.current.number);
 					await new Promise((d) => requestAnimationFrame(() => requestAnimationFrame(d)));
-					out.push(`+inSight+`);
+					out.push(`+inSight+`, `+mustFit+`);
 				}
 				return JSON.stringify(out.filter(Boolean)); })()`)), &found))
 			for _, f := range found {

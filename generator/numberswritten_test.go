@@ -67,6 +67,8 @@ var plain = map[string]string{
 	"page.digits":              "goes into a working",
 	"page.BayWorked":           "is a working",
 	"page.bayPut":              "goes into a working",
+	"page.exactly":             "an amount as it stands in the manual, with the calendar's word for its unit",
+	"procedure.moves":          "numbers for the script alone, of rows on the same page",
 	"page.UsesOf":              "counts the rest of a list, to which it leads",
 	"page.number":              "a computed number's own link",
 	"front.readableIn":         "how many rows of how many are listed below it",

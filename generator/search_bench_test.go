@@ -90,7 +90,7 @@ var wideQueries = []string{"pumpumpum", "zedzedsel", "rapumpum vespumpum", "loti
 // all keys together read at most the design's 300 KB.
 func TestAQueryTypedReadsLittle(t *testing.T) {
 	t.Parallel()
-	site := indexed(t, search.Files("en", bigmanual.Documents(10000, 1), nil))
+	site := indexed(t, search.Collect("en", bigmanual.Documents(10000, 1), nil).Files())
 	must(t, os.WriteFile(filepath.Join(site, "search", "nothing.js"), nil, 0o644))
 	ctx, _ := browser(t)
 	for _, q := range wideQueries {
@@ -113,7 +113,7 @@ func TestAQueryTypedReadsLittle(t *testing.T) {
 //	go test ./generator -run '^$' -bench Search -benchtime 3x
 func BenchmarkSearch(b *testing.B) {
 	b.Run("wide", func(b *testing.B) {
-		benchmarkSearch(b, indexed(b, search.Files("en", bigmanual.Documents(10000, 1), nil)), wideQueries)
+		benchmarkSearch(b, indexed(b, search.Collect("en", bigmanual.Documents(10000, 1), nil).Files()), wideQueries)
 	})
 	b.Run("manual", func(b *testing.B) {
 		from, to := b.TempDir(), filepath.Join(b.TempDir(), "site")

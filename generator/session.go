@@ -12,7 +12,6 @@ import (
 	"sync"
 
 	"baybinder/generator/base/finding"
-	"baybinder/generator/check"
 	"baybinder/generator/model"
 	"baybinder/generator/read/source"
 	"baybinder/generator/show/page"
@@ -103,9 +102,6 @@ type Saved struct {
 	Step string // the anchor of the first step that reads otherwise than before; "" for none
 }
 
-// few is how many files may have changed for their pages to come first.
-const few = 8
-
 // Saved takes in files that changed. Where all of them are procedures that the
 // last good manual has, it looks at these again, and puts their pages in place
 // unless there is an error; the findings are those of the last build, with what
@@ -171,8 +167,8 @@ func (s *Session) matters(name string) bool {
 	return s.last.Tree.Has(name) != (err == nil) || source.IsText(name) || shown
 }
 
-// again binds, walks and checks procedures anew; nil where there is nothing to
-// do, or a file is not to be read. What calls them is looked at by Build.
+// again binds, walks and checks procedures anew, and walks and checks what calls
+// them; nil where there is nothing to do, or a file is not to be read.
 func (r *Result) again(o Options, edits []edit) *Result {
 	if len(edits) == 0 {
 		return nil
@@ -180,7 +176,8 @@ func (r *Result) again(o Options, edits []edit) *Result {
 	last := r
 	copied := *r
 	r = &copied
-	r.own = slices.DeleteFunc(slices.Clone(r.own), func(f finding.Finding) bool {
+	r.own = maps.Clone(r.own)
+	r.read = slices.DeleteFunc(slices.Clone(r.read), func(f finding.Finding) bool {
 		return slices.ContainsFunc(edits, func(e edit) bool { return f.At.Path() == e.was.File.Path })
 	})
 	for i, e := range edits {
@@ -189,14 +186,43 @@ func (r *Result) again(o Options, edits []edit) *Result {
 			last.undo(edits[:i])
 			return nil
 		}
-		r.own = append(r.own, r.bound.Again(e.now, f)...)
+		r.read = append(r.read, r.bound.Again(e.now, f)...)
 	}
-	for _, e := range edits {
-		r.own = append(r.own, r.Walks.Again(e.now).Findings...)
-		r.own = append(r.own, check.Procedure(r.context(o), e.now)...)
-	}
+	reached := r.reached(edits)
+	r.Walks.Again(reached...)
+	r.look(o, reached)
 	r.settle()
 	return r
+}
+
+// many is how many procedures are looked at before a page is shown.
+const many = 100
+
+// reached are what was saved and all that performs it, by whatever way; where
+// that is much of the manual, the callers are left to Build.
+func (r *Result) reached(edits []edit) []*model.Procedure {
+	var saved []*model.Procedure
+	performs := map[model.Named][]*model.Procedure{}
+	for _, e := range edits {
+		saved = append(saved, e.now)
+	}
+	for _, p := range r.Manual.Procedures {
+		for _, l := range p.Calls {
+			performs[l.To] = append(performs[l.To], p)
+		}
+	}
+	all := slices.Clone(saved)
+	for i := 0; i < len(all); i++ {
+		for _, p := range performs[all[i]] {
+			if !slices.Contains(all, p) {
+				all = append(all, p)
+			}
+		}
+		if len(all) > many {
+			return saved
+		}
+	}
+	return all
 }
 
 // procedure is the one whose file has a path; nil where there is none.
@@ -214,9 +240,7 @@ func (r *Result) undo(edits []edit) {
 	for _, e := range edits {
 		*e.now = e.was
 	}
-	for _, e := range edits {
-		r.Walks.Again(e.now)
-	}
+	r.Walks.Again(r.reached(edits)...)
 }
 
 // put puts a procedure's page into the site that stands.

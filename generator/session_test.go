@@ -133,6 +133,45 @@ func TestWatchingEndsAsABuildFromNothing(t *testing.T) {
 	}
 }
 
+// What a saved procedure does to those that perform it is told with it, before
+// the build behind it.
+func TestWhatCallersGetIsToldWithTheSavedPage(t *testing.T) {
+	t.Parallel()
+	top := t.TempDir()
+	o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay}
+	inner := filepath.Join(o.Manual, "procedures", "inner.md")
+	for name, text := range map[string]string{
+		"shop.yaml":            "title: A shop\nemergency: Call for help.\n",
+		"register/roles.yaml":  "lifting: { name: Lifting }\n",
+		"procedures/outer.md":  "---\ntitle: Outer job\n---\n\n## Work\n\n1. [Do the middle job](do:middle). [](time:1min)\n",
+		"procedures/middle.md": "---\ntitle: Middle job\n---\n\n## Work\n\n1. [Do the inner job](do:inner). [](time:1min)\n",
+		"procedures/inner.md":  "---\ntitle: Inner job\n---\n\n## Work\n\n1. Look at it. [](time:1min)\n",
+	} {
+		full := filepath.Join(o.Manual, filepath.FromSlash(name))
+		must(t, os.MkdirAll(filepath.Dir(full), 0o755))
+		must(t, os.WriteFile(full, []byte(text), 0o644))
+	}
+	s := generator.NewSession(o)
+	r, err := s.Build(t.Context())
+	must(t, err)
+	if r.Errors() > 0 {
+		t.Fatal(findingsOf(r))
+	}
+	before := findingsOf(r)
+	text, err := os.ReadFile(inner)
+	must(t, err)
+	for _, c := range []struct{ front, want string }{{"title: Inner job\nneeds: [lifting]", "procedures/middle.md"}, {"title: Inner job", ""}} {
+		must(t, os.WriteFile(inner, []byte(strings.Replace(string(text), "title: Inner job", c.front, 1)), 0o644))
+		saved, _, err := s.Saved([]string{"procedures/inner.md"})
+		must(t, err)
+		clean, err := generator.Check(o)
+		must(t, err)
+		if got, want := findingsOf(saved), findingsOf(clean); got != want || !strings.Contains(got, c.want) || c.want == "" && got != before {
+			t.Errorf("with %q it tells\n%s\nand not\n%s", c.front, got, want)
+		}
+	}
+}
+
 func mustTemp(t *rapid.T) string {
 	dir, err := os.MkdirTemp("", "session")
 	if err != nil {

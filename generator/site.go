@@ -28,12 +28,28 @@ import (
 // leaf is one page to write: its path in the site, and how to write it.
 type leaf struct {
 	name  string
-	write func(w io.Writer)
+	write func(w io.Writer) // nil where the page stands in the last site as it is to be
 }
 
-// leaves are the pages of a site. A new page is one line here.
+// leaves are the pages of a site.
 func leaves(s *pages) []leaf {
 	return append(finished(s.Site, unfinished(s)), translated(s)...)
+}
+
+// reached leaves those pages as they are that stand in the last site as they are
+// to be, and says how many.
+func (s *pages) reached(all []leaf) (stood int) {
+	if s.standing == nil {
+		return 0
+	}
+	stand := s.standing()
+	for i := range all {
+		if stand[all[i].name] {
+			all[i].write = nil
+			stood++
+		}
+	}
+	return stood
 }
 
 // finished are pages with their computed numbers as links, and with the language
@@ -63,6 +79,8 @@ func whole(s *page.Site, write func(w io.Writer)) []byte {
 // workings writes the workings of a page's numbers.
 func workings(to *bytes.Buffer, w page.Workings) { theme.WriteWorkings(to, w) }
 
+// unfinished are the pages in the shop's language as their templates write them.
+// A new page is one line here.
 func unfinished(s *pages) []leaf {
 	m := s.Manual
 	all := []leaf{
@@ -78,16 +96,16 @@ func unfinished(s *pages) []leaf {
 	for _, sheet := range s.register.Sheets() {
 		all = append(all, leaf{sheet.At, func(w io.Writer) { theme.WriteLabels(w, s.register.Labels(sheet)) }})
 	}
-	for _, part := range s.front.SnagPages() {
-		all = append(all, leaf{part.At, func(w io.Writer) { theme.WriteSnags(w, s.front.Snags(part)) }})
-	}
+	all = s.snags(all)
 	if codes := s.register.FaultCodes(); codes != nil {
 		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
 	}
-	if general := s.front.General(); general != nil {
-		all = append(all, leaf{"any.html", func(w io.Writer) { theme.WriteGeneral(w, general) }})
+	for _, machine := range append([]*model.Machine{nil}, m.Machines...) {
+		for _, l := range s.front.Lists(machine) {
+			all = append(all, leaf{l.At, func(w io.Writer) { theme.WriteProcedures(w, s.front.Procedures(l, machine)) }})
+		}
 	}
-	all = each(all, s.Shown, func(w io.Writer, p *model.Procedure) { theme.WriteProcedure(w, s.procedure.Procedure(p)) })
+	all = each(all, s.Shown, s.writeProcedure)
 	all = each(all, m.Machines, func(w io.Writer, x *model.Machine) { theme.WriteMachine(w, s.register.Machine(x)) })
 	for _, j := range s.Counted() {
 		name := s.RecordPageOf(j)
@@ -106,7 +124,23 @@ func unfinished(s *pages) []leaf {
 	all = each(all, m.Supplies, func(w io.Writer, u *model.Supply) { theme.WriteEntry(w, s.register.Supply(u)) })
 	all = each(all, m.Hazards, func(w io.Writer, h *model.Hazard) { theme.WriteEntry(w, s.register.Hazard(h)) })
 	all = each(all, m.Holds, func(w io.Writer, h *model.Hold) { theme.WriteEntry(w, s.register.Hold(h)) })
-	return each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.register.Role(r)) })
+	all = each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.register.Role(r)) })
+	for _, rest := range s.register.Rests() {
+		all = append(all, leaf{rest.At, func(w io.Writer) { theme.WriteEntry(w, s.register.Rest(rest)) }})
+	}
+	return all
+}
+
+// snags are the pages of the writer's list, behind others.
+func (s *pages) snags(all []leaf) []leaf {
+	for _, part := range s.front.SnagPages() {
+		all = append(all, leaf{part.At, func(w io.Writer) { theme.WriteSnags(w, s.front.Snags(part)) }})
+	}
+	return all
+}
+
+func (s *pages) writeProcedure(w io.Writer, p *model.Procedure) {
+	theme.WriteProcedure(w, s.procedure.Procedure(p))
 }
 
 // translated are the procedures' pages in the shop's other languages.
@@ -133,18 +167,29 @@ func each[T any, P interface {
 	return all
 }
 
+// pagesOf are the paths of a procedure's pages, in all languages that it may
+// stand in.
+func (s *pages) pagesOf(p *model.Procedure) []string {
+	out := []string{page.PageOf(p)}
+	for _, language := range s.Manual.Shop.Also {
+		out = append(out, page.PageIn(p, s.Manual.Shop.Language, language))
+	}
+	return out
+}
+
 // pages makes the pages of a site, each room its own.
 type pages struct {
 	*jobs.Pages
 	front     *front.Pages
 	procedure *procedure.Pages
 	register  *register.Pages
+	standing  func() map[string]bool // which pages stand in the last site as they are to be; nil where that is not known
 }
 
 // pagesOf works out what the pages of a checked manual need.
 func pagesOf(r *Result, o Options) *pages {
 	done := jobs.Of(page.NewSite(r.Manual, r.Walks, r.Findings, o.Today, o.Preview))
-	return &pages{done, front.Of(done), procedure.Of(done), register.Of(done)}
+	return &pages{Pages: done, front: front.Of(done), procedure: procedure.Of(done), register: register.Of(done)}
 }
 
 // staged is a whole site beside the last one, with the readings where they are
@@ -224,8 +269,12 @@ func apart(manual, to string) error {
 
 func writeSite(ctx context.Context, site *publish.Site, r *Result, s *pages, o Options) error {
 	all := leaves(s)
+	r.Stood = s.reached(all) // while no other build can touch the last site
 	index := make(chan map[string][]byte, 1)
-	go func() { index <- s.front.Index() }() // beside the pages: it takes one core a while
+	go func() { // beside the pages: it takes one core a while
+		r.book = s.front.Book()
+		index <- r.book.Files()
+	}()
 	if err := putPages(ctx, site, all, o.Progress); err != nil {
 		return err
 	}
@@ -251,7 +300,7 @@ func sheetOfPaper() *bytes.Buffer {
 // sheet is a page that is ready for the disk.
 type sheet struct {
 	name string
-	text *bytes.Buffer
+	text *bytes.Buffer // nil where it stands there
 }
 
 // waiting is how many sheets may wait for the disk.
@@ -285,6 +334,10 @@ func makePages(ctx context.Context, pages []leaf, ready chan<- sheet) {
 		if ctx.Err() != nil {
 			return
 		}
+		if pages[i].write == nil {
+			ready <- sheet{pages[i].name, nil}
+			return
+		}
 		text := sheetOfPaper()
 		pages[i].write(text)
 		ready <- sheet{pages[i].name, text}
@@ -296,14 +349,23 @@ func makePages(ctx context.Context, pages []leaf, ready chan<- sheet) {
 func putSheets(site *publish.Site, ready <-chan sheet, written, stop func()) (err error) {
 	for s := range ready {
 		if err == nil {
-			if err = site.Put(s.name, s.text.Bytes()); err != nil {
+			if err = s.put(site); err != nil {
 				stop()
 			}
 			written()
 		}
-		paper.Put(s.text)
+		if s.text != nil {
+			paper.Put(s.text)
+		}
 	}
 	return err
+}
+
+func (s *sheet) put(site *publish.Site) error {
+	if s.text == nil {
+		return site.Keep(s.name)
+	}
+	return site.Put(s.name, s.text.Bytes())
 }
 
 // writeFiles copies the theme's files and the pictures that pages show. What

@@ -12,7 +12,9 @@ import (
 	"baybinder/generator/command/issue"
 	"baybinder/generator/language"
 	"baybinder/generator/read/source"
+	"baybinder/generator/show/front"
 	"baybinder/generator/show/publish"
+	"baybinder/generator/show/search"
 )
 
 // Verdict is what is told of a manual that was checked.
@@ -45,18 +47,32 @@ func memoryOf(tree *source.Tree, o Options) *memory {
 	return &memory{o.Kept, tree, o, tree.Sum()}
 }
 
-// key is that of the verdict or of the site. Where a site lies decides whether
-// it may be built, and so counts.
-func (m *memory) key(of string) []byte {
-	places := ""
-	if of == "site" {
-		for _, place := range []string{m.o.Manual, m.o.To, m.o.Readings} {
-			full, _ := filepath.Abs(place) // where it fails, nothing is built
-			places += fmt.Sprintf(" %q", full)
-		}
-		places += fmt.Sprint(m.o.Readings != "")
+// verdictKey is everything that decides what is told of a manual.
+func (m *memory) verdictKey() []byte {
+	return fmt.Appendf(nil, "verdict %x %s %v", m.sum, m.o.Today, m.o.Preview)
+}
+
+// siteKey is where a site lies, which decides also whether it may be built.
+func (m *memory) siteKey() []byte {
+	key := fmt.Append(nil, "site ", m.o.Readings != "")
+	for _, place := range []string{m.o.Manual, m.o.To, m.o.Readings} {
+		full, _ := filepath.Abs(place) // where it fails, nothing is built
+		key = fmt.Appendf(key, " %q", full)
 	}
-	return fmt.Appendf(nil, "%s %x %s %v%s", of, m.sum, m.o.Today, m.o.Preview, places)
+	return key
+}
+
+// site is how the site stood that was last built here; nil where that is not
+// known.
+func (m *memory) site() *keptSite {
+	if m == nil {
+		return nil
+	}
+	var k keptSite
+	if !decode(m.store.Get(m.siteKey()), &k) {
+		return nil
+	}
+	return &k
 }
 
 // changed says that a file became another while it was worked on: then nobody
@@ -75,14 +91,27 @@ func (m *memory) verdict() *Verdict {
 		return nil
 	}
 	var k keptVerdict
-	if !decode(m.store.Get(m.key("verdict")), &k) {
+	if !decode(m.store.Get(m.verdictKey()), &k) {
 		return nil
 	}
-	list, err := finding.Restore(k.Findings, check.Catalogue(), m.tree.File)
+	return k.restored(m.tree)
+}
+
+// restored is nil where the findings are not of these files.
+func (k *keptVerdict) restored(tree *source.Tree) *Verdict {
+	list, err := finding.Restore(k.Findings, check.Catalogue(), tree.File)
 	if err != nil {
 		return nil
 	}
 	return &Verdict{list, k.Procedures, k.InUse, k.Unissued, k.Language}
+}
+
+func keptOf(v *Verdict, tree *source.Tree) keptVerdict {
+	list, err := finding.Keep(v.Findings, tree.File)
+	if err != nil {
+		panic(err) // plain values: it cannot fail
+	}
+	return keptVerdict{list, v.Procedures, v.InUse, v.Unissued, v.Language}
 }
 
 // told keeps what is told of the manual.
@@ -90,19 +119,23 @@ func (m *memory) told(v *Verdict) {
 	if m == nil || m.changed() {
 		return
 	}
-	if list, err := finding.Keep(v.Findings, m.tree.File); err == nil {
-		_ = m.store.Put(m.key("verdict"), encode(keptVerdict{list, v.Procedures, v.InUse, v.Unissued, v.Language}))
-	}
+	_ = m.store.Put(m.verdictKey(), encode(keptOf(v, m.tree)))
 }
 
+// keptSite is how the site stood that was last built in a place.
 type keptSite struct {
+	Of                   []byte // of what it was built: the key of the verdict
 	Site, Readings       publish.Trace
 	Pages, ReadingsPages int
+	Past                 *past // the manual, as it was then; nil where what its pages are made from is not known
+	Coded                bool  // its steps name fault codes
+	Survey               *front.Survey
+	Book                 *search.Book
 }
 
 // built is what came of the last build, where the same is asked for and what it
 // wrote stands as it was written; nil elsewhere.
-func (m *memory) built() *Result {
+func (m *memory) built(k *keptSite) *Result {
 	v := m.verdict()
 	if v == nil {
 		return nil
@@ -111,8 +144,7 @@ func (m *memory) built() *Result {
 	if r.Stopped() {
 		return r
 	}
-	var k keptSite
-	if !decode(m.store.Get(m.key("site")), &k) {
+	if k == nil || !bytes.Equal(k.Of, m.verdictKey()) {
 		return nil
 	}
 	stands := false
@@ -129,11 +161,11 @@ func (m *memory) built() *Result {
 }
 
 // published keeps how the site stands that was put in place.
-func (m *memory) published(r *Result) {
+func (m *memory) published(r *Result, k keptSite) {
 	if m == nil || m.changed() {
 		return
 	}
-	k := keptSite{Pages: r.Pages, ReadingsPages: r.ReadingsPages}
+	k.Of, k.Pages, k.ReadingsPages = m.verdictKey(), r.Pages, r.ReadingsPages
 	var err error
 	if k.Site, err = publish.TraceOf(m.o.To); err != nil {
 		return
@@ -143,7 +175,7 @@ func (m *memory) published(r *Result) {
 			return
 		}
 	}
-	_ = m.store.Put(m.key("site"), encode(k))
+	_ = m.store.Put(m.siteKey(), encode(k))
 }
 
 // count counts the procedures of a checked manual.

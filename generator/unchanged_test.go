@@ -100,7 +100,9 @@ func TestABuildEndsAtOnceWhereNothingChanged(t *testing.T) {
 		{"a procedure is renamed", func(t *testing.T, o *generator.Options) {
 			must(t, os.Rename(filepath.Join(o.Manual, "procedures", "renew-seal.md"), filepath.Join(o.Manual, "procedures", "renew-a-seal.md")))
 		}, false},
-		{"another day", func(_ *testing.T, o *generator.Options) { o.Today = model.Date{Year: 2026, Month: time.May, Day: 5} }, false},
+		{"another day, and nothing is dated", func(_ *testing.T, o *generator.Options) {
+			o.Today = model.Date{Year: 2026, Month: time.May, Day: 5}
+		}, true},
 		{"a preview", func(_ *testing.T, o *generator.Options) { o.Preview = true }, false},
 		{"another folder", func(_ *testing.T, o *generator.Options) { o.To += "-2" }, false},
 		{"the readings too", func(_ *testing.T, o *generator.Options) { o.Readings = o.To + "-readings" }, false},
@@ -196,6 +198,9 @@ func asFromNothing(t fails, o generator.Options, r *generator.Result) {
 	}
 	if want.Stopped() {
 		return
+	}
+	if r.Pages != want.Pages || r.ReadingsPages != want.ReadingsPages {
+		t.Errorf("%d and %d pages, want %d and %d", r.Pages, r.ReadingsPages, want.Pages, want.ReadingsPages)
 	}
 	alike(t, o.To, clean.To)
 	if o.Readings != "" {

@@ -56,6 +56,74 @@ func TestTheFrontOfALargeManual(t *testing.T) {
 	}
 }
 
+// TestListsOfALargeManualAreInParts: what every procedure uses, and a machine
+// that all procedures are for, are light pages; each procedure stands on exactly
+// one page of each list, and each page leads to all others.
+func TestListsOfALargeManualAreInParts(t *testing.T) {
+	t.Parallel()
+	const n = 800
+	from, to := filepath.Join(t.TempDir(), "manual"), filepath.Join(t.TempDir(), "site")
+	must(t, bigmanual.Write(from, n, 1))
+	_, err := generator.Build(generator.Options{Manual: from, To: to, Today: demoDay})
+	must(t, err)
+	all := pages(t, to)
+	for name, data := range all {
+		if strings.HasSuffix(name, ".html") && len(data) > mostPage && path.Base(name) != "index.html" {
+			t.Errorf("%s weighs %d bytes", name, len(data))
+		}
+	}
+	job := regexp.MustCompile(`<li><a href="[./]*procedures/(job-\d+)\.html"`)
+	for _, list := range []string{"tools/socket-10.html tools/socket-10.uses-*.html", "machines/rig.procedures.html machines/rig.procedures-*.html"} {
+		on, parts := map[string]int{}, 0
+		for name, data := range all {
+			if !slices.ContainsFunc(strings.Fields(list), func(glob string) bool { is, _ := path.Match(glob, name); return is }) {
+				continue
+			}
+			parts++
+			for _, m := range job.FindAllStringSubmatch(string(data), -1) {
+				on[m[1]]++
+			}
+		}
+		links := strings.Count(string(all[strings.Fields(list)[0]]), "<ol><li><a href") // the ways to the parts
+		if len(on) != n || parts < 3 || links == 0 {
+			t.Errorf("%s: %d procedures on %d pages, %d ways to them", list, len(on), parts, links)
+		}
+		for id, times := range on {
+			if times != 1 {
+				t.Errorf("%s: %s stands there %d times", list, id, times)
+			}
+		}
+	}
+	for _, m := range regexp.MustCompile(`href="[./]*(machines/rig\.procedures[^"#]*)#([a-z-]+)"`).FindAllStringSubmatch(string(all["machines/rig.html"]), -1) {
+		if !strings.Contains(string(all[m[1]]), `id="`+m[2]+`"`) {
+			t.Errorf("the machine's page leads to %s#%s, which is not there", m[1], m[2])
+		}
+	}
+}
+
+// TestAPageGrowsWithItsSteps: a page on which everything comes off, part by
+// part, and goes back, is twice as heavy with twice as many parts, and no more:
+// where things stand is not told whole at each step.
+func TestAPageGrowsWithItsSteps(t *testing.T) {
+	t.Parallel()
+	weight := func(n int) float64 {
+		machine, steps := "name: Rig\nparts:\n", ""
+		for i := range n {
+			machine += fmt.Sprintf("  part-%d: { name: part number %d }\n", i, i)
+			steps += fmt.Sprintf("%d. [Take part number %d off](remove:part-%d).\n", i+1, i, i)
+		}
+		all := pages(t, smallSite(t, map[string]string{
+			"shop.yaml": "title: Shop\n", "machines/rig.yaml": machine,
+			"procedures/all.md": "---\ntitle: All\nfor: rig\n---\n\n## Strip\n\n" + steps + "\n## Refit\n\n1. [Refit in reverse](reverse:strip).\n",
+		}))
+		return float64(len(all["procedures/all.html"]))
+	}
+	base, small, large := weight(1), weight(100), weight(200)
+	if grown := (large - base) / (small - base); grown > 2.05 {
+		t.Errorf("a page of 100 parts weighs %.0f bytes, one of 200 %.2f times as much", small, grown)
+	}
+}
+
 // TestTheWritersListInParts: a manual with many findings has each of them on
 // one page of the list, and every page leads to all.
 func TestTheWritersListInParts(t *testing.T) {

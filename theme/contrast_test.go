@@ -57,7 +57,7 @@ func TestContrastFormula(t *testing.T) {
 // dark those that are not set anew are the day's.
 func palettes(t *testing.T) (day, dark map[string]string) {
 	t.Helper()
-	css, err := style()
+	css, err := joined("styles/baybinder/%s.css", components)()
 	if err != nil {
 		t.Fatal(err)
 	}

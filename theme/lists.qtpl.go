@@ -173,7 +173,7 @@ func streamforMachine(qw422016 *qt422016.Writer, m *front.ForMachine) {
 	qw422016.N().S(`<section class="topic"><h2>`)
 	streamanchor(qw422016, m.Machine)
 	qw422016.N().S(`</h2>`)
-	streambyUse(qw422016, m.Uses, "h3")
+	streambyUse(qw422016, m.Uses, "h3", false)
 	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)
@@ -193,12 +193,19 @@ func forMachine(m *front.ForMachine) string {
 	return qs422016
 }
 
-func streambyUse(qw422016 *qt422016.Writer, uses []page.Use, heading string) {
+func streambyUse(qw422016 *qt422016.Writer, uses []page.Use, heading string, places bool) {
 	qw422016.N().S(`<div class="uses">`)
 	for i := range uses {
 		u := &uses[i]
 
-		qw422016.N().S(`<div><`)
+		qw422016.N().S(`<div`)
+		if places {
+			qw422016.N().S(` `)
+			qw422016.N().S(`id="`)
+			qw422016.E().S(u.ID)
+			qw422016.N().S(`"`)
+		}
+		qw422016.N().S(`><`)
 		qw422016.N().S(heading)
 		qw422016.N().S(`>`)
 		qw422016.E().S(u.Name)
@@ -220,44 +227,50 @@ func streambyUse(qw422016 *qt422016.Writer, uses []page.Use, heading string) {
 	qw422016.N().S(`</div>`)
 }
 
-func writebyUse(qq422016 qtio422016.Writer, uses []page.Use, heading string) {
+func writebyUse(qq422016 qtio422016.Writer, uses []page.Use, heading string, places bool) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streambyUse(qw422016, uses, heading)
+	streambyUse(qw422016, uses, heading, places)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func byUse(uses []page.Use, heading string) string {
+func byUse(uses []page.Use, heading string, places bool) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writebyUse(qb422016, uses, heading)
+	writebyUse(qb422016, uses, heading, places)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
 }
 
-func StreamGeneral(qw422016 *qt422016.Writer, p *front.General) {
+func StreamProcedures(qw422016 *qt422016.Writer, p *front.Procedures) {
 	streamhead(qw422016, &p.Frame)
 	qw422016.N().S(`<header class="title"><h1>`)
-	qw422016.E().S(p.Name)
+	if p.Machine.Address != "" {
+		streamanchor(qw422016, p.Machine)
+	} else {
+		qw422016.E().S(p.Name)
+	}
 	qw422016.N().S(`</h1></header>`)
 	qw422016.N().S(`
 `)
+	streamparts(qw422016, p.Words, p.Parts)
 	qw422016.N().S(`<section class="topic">`)
-	streambyUse(qw422016, p.Uses, "h2")
+	streambyUse(qw422016, p.Uses, "h2", true)
 	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)
+	streamparts(qw422016, p.Words, p.Parts)
 	streamfoot(qw422016, &p.Frame)
 }
 
-func WriteGeneral(qq422016 qtio422016.Writer, p *front.General) {
+func WriteProcedures(qq422016 qtio422016.Writer, p *front.Procedures) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	StreamGeneral(qw422016, p)
+	StreamProcedures(qw422016, p)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func General(p *front.General) string {
+func Procedures(p *front.Procedures) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	WriteGeneral(qb422016, p)
+	WriteProcedures(qb422016, p)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016
@@ -499,6 +512,7 @@ func StreamEntry(qw422016 *qt422016.Writer, p *register.Entry) {
 		}
 		qw422016.N().S(`</ul>`)
 	}
+	streamparts(qw422016, p.Words, p.Parts)
 	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)
@@ -537,7 +551,7 @@ func StreamMachine(qw422016 *qt422016.Writer, p *register.Machine) {
 	qw422016.N().S(`<section class="topic" id="procedures"><h2>`)
 	qw422016.E().S(p.ProceduresFor)
 	qw422016.N().S(`</h2>`)
-	streambyUse(qw422016, p.Uses, "h3")
+	streambyUse(qw422016, p.Uses, "h3", true)
 	qw422016.N().S(`</section>`)
 	qw422016.N().S(`
 `)

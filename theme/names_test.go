@@ -136,9 +136,9 @@ func gathered(t *testing.T) *classNames {
 	t.Helper()
 	n := &classNames{map[string][]maker{}, map[string]string{}, map[string]string{}, map[string]string{}, map[string]string{}}
 	for pattern, take := range map[string]func(text, at string){
-		"*.qtpl":       func(text, at string) { n.markup(t, text, at) },
-		"scripts/*.js": n.script,
-		"styles/*.css": n.style, "styles/baybinder/*.css": n.style,
+		"*.qtpl":         func(text, at string) { n.markup(t, text, at) },
+		"scripts/*.js":   n.script,
+		"styles/*/*.css": n.style,
 	} {
 		files, err := filepath.Glob(pattern)
 		if err != nil || len(files) == 0 {

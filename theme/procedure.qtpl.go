@@ -97,7 +97,21 @@ func StreamProcedure(qw422016 *qt422016.Writer, p *procedure.Procedure) {
 	qw422016.E().S(p.AtTheEnd)
 	qw422016.N().S(`</h2>`)
 	streamstood(qw422016, p.Words, p.Stand)
-	qw422016.N().S(`</div><p class="checked">`)
+	qw422016.N().S(`</div>`)
+	if len(p.Stood) > 0 {
+		qw422016.N().S(`<div id="stood"`)
+		if p.StoodAtStart != "" {
+			qw422016.N().S(` `)
+			qw422016.N().S(`data-stand="`)
+			qw422016.E().S(p.StoodAtStart)
+			qw422016.N().S(`"`)
+		}
+		qw422016.N().S(` `)
+		qw422016.N().S(`hidden>`)
+		streamstood(qw422016, p.Words, p.Stood)
+		qw422016.N().S(`</div>`)
+	}
+	qw422016.N().S(`<p class="checked">`)
 	qw422016.E().S(p.Checked)
 	qw422016.N().S(` `)
 	qw422016.E().S(p.NotSafe)
@@ -637,6 +651,12 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *procedure.Step) {
 		qw422016.E().S(s.Changes)
 		qw422016.N().S(`"`)
 	}
+	if s.Moves != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-stand="`)
+		qw422016.E().S(s.Moves)
+		qw422016.N().S(`"`)
+	}
 	if s.Optional {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-optional`)
@@ -753,7 +773,7 @@ func streamstep(qw422016 *qt422016.Writer, w *words.Words, s *procedure.Step) {
 		qw422016.E().S(s.Said)
 		qw422016.N().S(`</a></p>`)
 	}
-	if s.Changed {
+	if s.Listed {
 		streamstand(qw422016, w, w.WhereThingsStand, s.Stand)
 	}
 	if s.Pause {

@@ -80,19 +80,22 @@ func TestEveryScriptIsSent(t *testing.T) {
 	}
 }
 
-// Every component's style is in the style of every page.
+// Every component's style is in the style of every page, and those of plans and
+// people in that of theirs.
 func TestEveryComponentHasItsPlace(t *testing.T) {
-	names, err := fs.Glob(files, "styles/baybinder/*.css")
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, name := range names {
-		if c := strings.TrimSuffix(path.Base(name), ".css"); !slices.Contains(components, c) {
-			t.Errorf("theme.go does not say where the style of %s stands", c)
+	for folder, listed := range map[string][]string{"baybinder": components, "readings": ofReadings} {
+		names, err := fs.Glob(files, "styles/"+folder+"/*.css")
+		if err != nil {
+			t.Fatal(err)
 		}
-	}
-	if len(names) != len(components) {
-		t.Errorf("%d styles, %d components", len(names), len(components))
+		for _, name := range names {
+			if c := strings.TrimSuffix(path.Base(name), ".css"); !slices.Contains(listed, c) {
+				t.Errorf("theme.go does not say where the style %s stands", name)
+			}
+		}
+		if len(names) != len(listed) {
+			t.Errorf("%d styles of %s, %d listed", len(names), folder, len(listed))
+		}
 	}
 }
 

@@ -16,6 +16,7 @@ import (
 	"embed"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"reflect"
 	"regexp"
 	"strconv"
@@ -30,7 +31,7 @@ import (
 
 //go:generate go tool qtc -dir=. -skipLineComments
 
-//go:embed styles/*.css styles/baybinder/*.css scripts/*.js
+//go:embed styles/baybinder/*.css styles/readings/*.css scripts/*.js
 var files embed.FS
 
 // components are the styles of one thing each, in the order in which a later
@@ -38,21 +39,13 @@ var files embed.FS
 // narrow screens change comes last.
 var components = []string{
 	"base", "sheet", "title", "before", "steps", "code", "safety", "holds", "end", "lists", "cards", "emergency", "bay", "rail", "jobs",
-	"readable", "plot", "timeline", "said", "labels", "uses", "short", "narrow", "work", "print", "paper", "dark", "calm", "forced",
+	"readable", "plot", "timeline", "said", "labels", "uses", "short", "narrow", "work", "print",
+	"paper", "paper-steps", "paper-safety", "paper-holds", "paper-end", "dark", "calm", "forced",
 }
 
-// style is the style of every page: that of all its components.
-func style() ([]byte, error) {
-	var out []byte
-	for _, name := range components {
-		data, err := files.ReadFile("styles/baybinder/" + name + ".css")
-		if err != nil {
-			return nil, err
-		}
-		out = append(out, data...)
-	}
-	return out, nil
-}
+// ofReadings are the styles, beside those, of plans and of the pages that name
+// people.
+var ofReadings = []string{"plans", "marks", "matrix", "exercise", "narrow", "print", "open", "sign"}
 
 // scripts are the scripts in the order in which they rest on each other. Pages
 // get them as one file, which a browser reads once: many files are larger, for
@@ -61,16 +54,19 @@ var scripts = []string{
 	"pieces", "search", "language", "merge", "store", "jobs", "unit", "holds", "steps", "closeout", "before", "record", "rail", "bay",
 }
 
-func script() ([]byte, error) {
-	var out []byte
-	for _, name := range scripts {
-		data, err := files.ReadFile("scripts/" + name + ".js")
-		if err != nil {
-			return nil, err
+// joined is one file of several, in their order: pattern has %s for a name.
+func joined(pattern string, names []string) func() ([]byte, error) {
+	return func() ([]byte, error) {
+		var out []byte
+		for _, name := range names {
+			data, err := files.ReadFile(fmt.Sprintf(pattern, name))
+			if err != nil {
+				return nil, err
+			}
+			out = append(out, data...)
 		}
-		out = append(out, data...)
+		return out, nil
 	}
-	return out, nil
 }
 
 // Files are the files that a site gets whose pages speak these languages, by
@@ -88,8 +84,11 @@ func Files(spoken ...*shape.Language) (map[string][]byte, error) {
 		out[name], err = small.Bytes(kind, data)
 		return err
 	}
-	readings := func() ([]byte, error) { return files.ReadFile("styles/readings.css") }
-	err := errors.Join(put("baybinder.css", "css", style), put("readings.css", "css", readings), put("baybinder.js", "js", script))
+	err := errors.Join(
+		put("baybinder.css", "css", joined("styles/baybinder/%s.css", components)),
+		put("readings.css", "css", joined("styles/readings/%s.css", ofReadings)),
+		put("baybinder.js", "js", joined("scripts/%s.js", scripts)),
+	)
 	if err != nil {
 		return nil, err
 	}

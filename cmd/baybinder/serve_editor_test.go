@@ -6,30 +6,22 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"baybinder/generator/base/needed"
 )
 
-// barelyBegun is a manual in which a writer begins a job; all its values are
-// invented.
-var barelyBegun = fstest.MapFS{
-	"shop.yaml":             {Data: []byte("title: Shop\n")},
-	"register/tools.yaml":   {Data: []byte("socket-13: { name: 13 mm socket, kind: socket, fits: [13 mm] }\n")},
-	"register/hazards.yaml": {Data: []byte("shock: { name: live terminals, harm: death, nature: The terminals are live., consequence: A shock can kill., avoid: [Prove dead.], of: power }\n")},
-	"register/holds.yaml":   {Data: []byte("seen: { name: the meter, kind: look, what: the meter, good: 0, of: power }\n")},
-	"machines/rig.yaml": {Data: []byte(`name: Rig
-points:
-  plug: { name: plug, lock: yes }
-energies:
-  power: { name: battery, kind: electric, voltage: 24 V dc, points: [plug] }
-parts:
-  seat: { name: seat, held-by: { bolt: 4 } }
-  lid: { name: lid, under: [seat], guards: [power] }
-fasteners:
-  bolt: { name: bolt, across-flats: 13 mm }
-`)},
-	"procedures/job.md": {Data: []byte("---\ntitle: Job\nfor: rig\n---\n\n## Make safe\n\n1. Tell the foreman.\n\n## Strip\n\n1. Clean the seat.\n\n## Refit\n\n1. Sweep the floor.\n")},
+// barelyBegun is a manual in which a writer begins a job: the shop of the
+// editor's tests, whose values are all invented. It is in a folder of the test's
+// own, which is given.
+func barelyBegun(t *testing.T) string {
+	t.Helper()
+	dir, err := filepath.EvalSymlinks(t.TempDir())
+	do(t, err)
+	do(t, os.CopyFS(dir, os.DirFS(filepath.Join("..", "..", "generator", "command", "editor", "testdata", "shop"))))
+	do(t, os.Mkdir(filepath.Join(dir, "procedures"), 0o755))
+	job := "---\ntitle: Job\nfor: rig\n---\n\n## Make safe\n\n1. Tell the foreman.\n\n## Strip\n\n1. Clean the seat.\n\n## Refit\n\n1. Sweep the floor.\n"
+	do(t, os.WriteFile(filepath.Join(dir, "procedures", "job.md"), []byte(job), 0o644))
+	return dir
 }
 
 // Known: SEEN.
@@ -44,9 +36,7 @@ func TestAWritingSession(t *testing.T) {
 	needed.Judge(t, err == nil, "vscode-languageserver-protocol")
 	self, err := os.Executable()
 	do(t, err)
-	dir, err := filepath.EvalSymlinks(t.TempDir())
-	do(t, err)
-	do(t, os.CopyFS(dir, barelyBegun))
+	dir := barelyBegun(t)
 	said, err := exec.Command("node", filepath.Join("testdata", "editor", "session.cjs"), library, self, dir).CombinedOutput()
 	if err != nil || !strings.Contains(string(said), "whole session done") {
 		t.Fatalf("%v\n%s", err, said)
@@ -59,9 +49,7 @@ func TestAWritingSessionInNeovim(t *testing.T) {
 	t.Parallel()
 	editor, err := exec.LookPath("nvim")
 	needed.Judge(t, err == nil, "Neovim")
-	dir, err := filepath.EvalSymlinks(t.TempDir())
-	do(t, err)
-	do(t, os.CopyFS(dir, barelyBegun))
+	dir := barelyBegun(t)
 	self, err := os.Executable()
 	do(t, err)
 	bin, home := t.TempDir(), t.TempDir()

@@ -8,6 +8,7 @@
 package main
 
 import (
+	"bytes"
 	"errors"
 	"flag"
 	"fmt"
@@ -52,6 +53,8 @@ func memory() string {
 // bench is where one measurement works.
 type bench struct {
 	top, program, manual, site string
+	today                      time.Time
+	edits                      int
 }
 
 // what is measured, in turns; before is done first and not measured.
@@ -67,7 +70,7 @@ func measure(in string, procedures, runs int) (err error) {
 		return err
 	}
 	defer func() { err = errors.Join(err, os.RemoveAll(top)) }()
-	b := &bench{top, filepath.Join(top, "baybinder"), filepath.Join(top, "manual"), filepath.Join(top, "site")}
+	b := &bench{top, filepath.Join(top, "baybinder"), filepath.Join(top, "manual"), filepath.Join(top, "site"), time.Date(2026, 5, 4, 0, 0, 0, 0, time.UTC), 0}
 	if out, err := exec.Command("go", "build", "-o", b.program, "./cmd/baybinder").CombinedOutput(); err != nil {
 		return fmt.Errorf("the program cannot be built: %w: %s", err, out)
 	}
@@ -84,8 +87,7 @@ func (b *bench) turns(runs int) error {
 		return err
 	}
 	floor := filepath.Join(b.top, "floor")
-	flags := []string{"--manual", b.manual, "--today", "2026-05-04"}
-	build, check := slices.Concat([]string{b.program, "build", "--to", b.site}, flags), slices.Concat([]string{b.program, "check"}, flags)
+	build, check := []string{b.program, "build", "--to", b.site}, []string{b.program, "check"}
 	none := func() error { return nil }
 	nothing := func() error {
 		return errors.Join(os.RemoveAll(b.site), os.RemoveAll(floor), os.RemoveAll(filepath.Join(b.top, "cache")))
@@ -93,8 +95,15 @@ func (b *bench) turns(runs int) error {
 	all := []what{
 		{"build from nothing", nothing, build},
 		{"the same again", none, build},
-		{"one procedure changed", b.edit, build},
-		{"check, the same", none, check},
+		{"words of one changed", b.words, build},
+		{"effects of one changed", b.effects, build},
+		{"one tool changed", b.register, build},
+		{"another day", b.nextDay, build},
+		{"check, the same", b.checked, check},
+		{"  words of one changed", b.words, check},
+		{"  effects of one changed", b.effects, check},
+		{"  one tool changed", b.register, check},
+		{"  another day", b.nextDay, check},
 		{"check --fresh", none, append(check, "--fresh")},
 		{"floor", none, []string{self, "-floor", b.manual, b.site, floor}},
 	}
@@ -123,22 +132,58 @@ func (b *bench) turns(runs int) error {
 	return nil
 }
 
-// edit changes the words of one procedure.
-func (b *bench) edit() error {
-	files, err := filepath.Glob(filepath.Join(b.manual, "procedures", "*", "*.md"))
+// words changes the words of one procedure, effects what one does: a time in it,
+// and the order of two acts.
+func (b *bench) words() error {
+	return b.edit("procedures/*/*.md", "it is dry, and", "it is dry, clean and")
+}
+
+func (b *bench) effects() error {
+	return errors.Join(b.edit("procedures/*/*.md", "(time:2min)", "(time:4min)"),
+		b.edit("procedures/*/*.md", "[Take the lid off](remove:lid) with", "[Take the lid off](remove:lid) and look at it, with"))
+}
+
+// register changes where one tool is kept.
+func (b *bench) register() error {
+	return b.edit("register/tools.yaml", "kind: other, kept: \"shelf", "kind: other, kept: \"high shelf")
+}
+
+// edit puts a text in place of another in the file in the middle of some.
+func (b *bench) edit(pattern, old, fresh string) error {
+	files, err := filepath.Glob(filepath.Join(b.manual, filepath.FromSlash(pattern)))
 	if err != nil || len(files) == 0 {
-		return fmt.Errorf("there is no procedure: %w", err)
+		return fmt.Errorf("there is no %s: %w", pattern, err)
 	}
-	name := files[len(files)/2]
+	b.edits++
+	name := files[(len(files)/2+37*b.edits)%len(files)]
 	data, err := os.ReadFile(name)
 	if err != nil {
 		return err
 	}
-	return os.WriteFile(name, append(data, "\nOne more line.\n"...), 0o644)
+	changed := bytes.Replace(data, []byte(old), []byte(fresh), 1)
+	if bytes.Equal(changed, data) {
+		return fmt.Errorf("%s has no %q", name, old)
+	}
+	return os.WriteFile(name, changed, 0o644)
+}
+
+// nextDay is the day after the last.
+func (b *bench) nextDay() error {
+	b.today = b.today.AddDate(0, 0, 1)
+	return nil
+}
+
+// checked checks what stands, so that a check of the same can follow.
+func (b *bench) checked() error {
+	_, _, err := b.run([]string{b.program, "check"})
+	return err
 }
 
 // run runs a command: its processor time in seconds, and its peak in bytes.
 func (b *bench) run(args []string) (seconds float64, peak int64, err error) {
+	if args[0] == b.program {
+		args = append(slices.Clip(args), "--manual", b.manual, "--today", b.today.Format(time.DateOnly))
+	}
 	c := exec.Command(args[0], args[1:]...)
 	c.Env = append(os.Environ(), "XDG_CACHE_HOME="+filepath.Join(b.top, "cache"))
 	if out, err := c.CombinedOutput(); err != nil {

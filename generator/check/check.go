@@ -79,7 +79,6 @@ import (
 	"baybinder/generator/check/numbers"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
-	"baybinder/generator/trade/fastening"
 )
 
 // Rule is one rule over a bound manual. It has one of the three functions. Two
@@ -100,8 +99,8 @@ type Context struct {
 	Today   model.Date
 	Preview bool // the site is marked as a preview: what is not issued may stand in it
 
-	trained *training.Standings
-	tight   fastening.Book
+	trained  *training.Standings
+	followed numbers.Book
 }
 
 // staff is how people stand today, worked out once for the rules over the whole
@@ -118,7 +117,7 @@ var rules = slices.Concat(formRules, writingRules, fieldRules, listRules, hazard
 
 // Run looks for everything in a bound manual. The findings are in no order.
 func Run(c *Context) []finding.Finding {
-	return slices.Concat(Whole(c), Procedures(c))
+	return slices.Concat(Whole(c), slices.Concat(Procedures(c, slices.Concat(c.Manual.Procedures, c.Manual.Translated))...))
 }
 
 // Whole looks for what takes the whole manual to see, or stands in no
@@ -133,17 +132,17 @@ func Whole(c *Context) []finding.Finding {
 	return list
 }
 
-// Procedures looks through every procedure and translation.
-func Procedures(c *Context) []finding.Finding {
-	procedures := slices.Concat(c.Manual.Procedures, c.Manual.Translated)
+// Procedures looks through some procedures and translations: what is found in
+// each.
+func Procedures(c *Context, procedures []*model.Procedure) [][]finding.Finding {
 	found := make([][]finding.Finding, len(procedures))
 	parallel.Each(len(procedures), func(i int) { found[i] = Procedure(c, procedures[i]) })
-	return slices.Concat(found...)
+	return found
 }
 
 // Procedure looks through one procedure or translation.
 func Procedure(c *Context, p *model.Procedure) []finding.Finding {
-	list := numbers.Procedure(c.Manual, &c.tight, p)
+	list := numbers.Procedure(c.Manual, &c.followed, p)
 	for _, r := range rules {
 		if r.Procedure != nil && (r.Translations || p.Language == "") {
 			list = append(list, r.Procedure(c, p)...)

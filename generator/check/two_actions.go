@@ -152,7 +152,7 @@ func (a action) isOneWith(b action) bool {
 		return sameCut(a.act.To, b.act.To)
 	case one(model.Remove, model.Cap), one(model.Renew, model.Cap), one(model.Fill, model.Bleed):
 		return a.act.To == b.act.To
-	case one(model.Refit, model.Tighten), one(model.Loosen, model.Cap):
+	case one(model.Refit, model.Tighten), one(model.Loosen, model.Cap), one(model.Loosen, model.Remove), one(model.Loosen, model.Renew):
 		return holds(a.act.To, b.act.To) || holds(b.act.To, a.act.To)
 	case one(model.Release, model.Place):
 		return bears(a.act.To, b.act.To) || bears(b.act.To, a.act.To)

@@ -3,7 +3,7 @@
 // The page of a procedure at the bay: the job, the strip, and all that follows
 // from a tick. Without this script the page reads the same, with squares.
 (function (bay) {
-  const { make, button, fill } = bay;
+  const { make, button, fill, put } = bay;
 
   class Page {
     constructor(root) {
@@ -47,6 +47,8 @@
       this.folds = [...document.querySelectorAll('.phase')].map((e) => new bay.Fold(e, this));
       this.rail = new bay.Rail(this);
       this.strip.append(this.rail.body);
+      this.stood = document.getElementById('stood'); // what ever stands otherwise: the steps say when
+      this.things = this.stood ? [...this.stood.querySelectorAll('li')] : [];
       this.skipTo();
       document.body.classList.add('is-worked');
       this.chooser.open();
@@ -543,17 +545,23 @@
       this.rail.show();
     }
 
-    // showStand copies where things stand after the last tick.
+    // showStand says where things stand after the last tick.
     showStand() {
       const w = bay.words, last = this.steps.findLast((s) => s.state === 'done');
       const at = last ? this.steps.indexOf(last) : -1;
-      const told = this.steps.slice(0, at + 1).findLast((s) => s.text.querySelector(':scope > .stand'));
       const before = this.steps.slice(0, at + 1);
       const doubt = this.job.gaps.length > 0 || before.some((s) => s !== last && !s.settled && !s.waiting) || before.some((s) => s.state === 'done' && s.holds.some((h) => h.open && !this.answered(h)));
       const key = at + '/' + doubt + this.unit.query(this.job.unit);
       if (this.stoodAt === key) return;
       this.stoodAt = key;
-      const list = told ? [...told.text.querySelectorAll(':scope > .stand > ul > li')].filter((li) => li.querySelector('b')).map((li) => li.cloneNode(true)) : [], all = make('ul', {}, ...list);
+      const there = new Set();
+      for (const e of [this.stood, ...before.map((s) => s.element)].filter(Boolean)) {
+        for (const n of (e.dataset.stand || '').split(' ').filter(Boolean)) {
+          if (n[0] === '-') there.delete(n.slice(1));
+          else there.add(n);
+        }
+      }
+      const all = make('ul', {}, ...[...there].map((n) => this.things[n].cloneNode(true)));
       this.unit.follow(this.job.unit, all);
       this.rail.showStand(last ? fill(w.StandAfter, last.number) : w.StandStart, [...all.children].filter((li) => !li.hidden && li.querySelector('b')), doubt ? w.StandDoubt : '');
     }
@@ -564,8 +572,6 @@
     const at = words.indexOf(': ') + 1;
     return [make('b', {}, words.slice(0, at)), words.slice(at)];
   };
-
-  const put = (e, words) => { if (e.textContent !== words) e.textContent = words; };
 
   // order lists steps as they are done: the sub-steps of a step before the
   // step itself is done.

@@ -55,7 +55,7 @@
       this.tick.textContent = at ? '✓' : '';
       this.tick.setAttribute('aria-pressed', String(Boolean(at)));
       const words = open ? this.list.words.unticked : bay.clock(this.step ? this.step.at : at);
-      if (this.says.textContent !== words) this.says.textContent = words;
+      bay.put(this.says, words);
       this.element.classList.toggle('is-open', Boolean(open));
     }
   }

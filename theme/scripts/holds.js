@@ -78,18 +78,20 @@
     get late() { return this.latest !== null && (this.step.state === 'done' ? this.step.at : Date.now()) > this.latest; }
 
     wait() {
-      this.says = make('p', { class: 'clock' });
+      this.left = make('b', {});
+      this.says = make('span', {});
       this.start = button(bay.words.StartWait, () => this.set({ from: Date.now() }));
-      this.controls.append(this.says, this.start);
+      this.controls.append(make('p', { class: 'clock' }, this.left, ' ', this.says), this.start);
     }
 
     showWait() {
       const w = bay.words, before = this.page.before(this.step), until = this.until;
       this.start.hidden = Boolean(before) || until !== null;
       let words = before ? fill(w.WaitFromTick, before.number) : '';
-      if (until !== null) words = this.met ? fill(w.WaitOver, bay.clock(until)) : fill(bay.onPaper ? w.WaitUntil : w.NotBefore, bay.clock(until), bay.left(until - Date.now()));
+      if (until !== null) words = this.met ? fill(w.WaitOver, bay.clock(until)) : fill(w.WaitUntil, bay.clock(until));
       if (this.latest !== null && this.met) words += ' ' + bay.dueBy(this.latest, this.late, this.step.state === 'done');
-      if (this.says.textContent !== words) this.says.textContent = words;
+      bay.put(this.says, words);
+      bay.put(this.left, until === null || this.met || bay.onPaper ? '' : bay.left(until - Date.now()));
       this.element.classList.toggle('is-waiting', until !== null && !this.met);
       if (this.running && this.met) {
         bay.beep();
@@ -157,7 +159,7 @@
       let words = { in: this.near ? fill(this.data.again ? w.NearLimitAgain : w.NearLimit, this.data.again) : w.WithinLimit, out: w.OutOfLimit, odd: fill(w.NoNumber, this.data.unit || ''), '': '' }[judged];
       if (tries && judged !== 'in') words += ' ' + fill(w.TriesSoFar, tries);
       if (used && this.data.calls) words += ' ' + fill(w.CallNow, this.data.calls);
-      if (this.verdict.textContent !== words) this.verdict.textContent = words;
+      bay.put(this.verdict, words);
       this.again.hidden = judged !== 'out';
       this.proved.setAttribute('aria-pressed', String(this.now.proved === true));
       this.element.classList.toggle('is-out', judged === 'out');

@@ -19,6 +19,9 @@
   // fill puts values into words: fill('not before {0}', '10:42').
   bay.fill = (words, ...values) => words.replace(/\{(\d)\}/g, (_, i) => values[i]);
 
+  // put says words in an element, where it does not say them already.
+  bay.put = (e, words) => { if (e.textContent !== words) e.textContent = words; };
+
   const two = (n) => String(n).padStart(2, '0');
 
   // clock writes a time of day; with the date where it is not today's.

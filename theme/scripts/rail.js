@@ -57,8 +57,8 @@
       }
       for (const c of this.clocks) {
         const met = c.hold.met, left = met ? '✓' : bay.left(c.hold.until - Date.now()), words = met ? fill(bay.words.WaitOver, bay.clock(c.hold.until)) : fill(bay.words.WaitShort, c.hold.step.number, bay.clock(c.hold.until));
-        if (c.left.textContent !== left) c.left.textContent = left;
-        if (c.until.textContent !== words) c.until.textContent = words;
+        bay.put(c.left, left);
+        bay.put(c.until, words);
       }
     }
 

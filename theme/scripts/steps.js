@@ -128,7 +128,7 @@
       if (state === 'done') lines.push(...this.holds.map((h) => this.page.wayOn(h)).filter(Boolean).map((n) => fill(w.FailedGoOn, n)));
       for (const n of this.page.job.notes.filter((x) => x.id === this.id)) lines.push(fill(w.NoteKept, n.words));
       const words = lines.filter(Boolean).join(' ');
-      if (this.says.textContent !== words) this.says.textContent = words;
+      bay.put(this.says, words);
       list.toggle('is-late', state !== 'skipped' && this.late);
       list.toggle('is-gap', this.page.job.gaps.some((x) => x.id === this.id));
     }
@@ -221,7 +221,7 @@
       for (const s of this.steps) s.element.classList.toggle('is-folded', !this.open && done.includes(s));
       this.line.hidden = !done.length;
       const words = done.length ? fill(done.length === 1 ? w.FoldedOne : w.FoldedMany, done[0].number, done.at(-1).number, bay.clock(Math.max(...done.map((s) => s.at)))) : '';
-      if (this.says.textContent !== words) this.says.textContent = words;
+      bay.put(this.says, words);
       this.press.textContent = this.open ? w.FoldUp : w.FoldOut;
       this.press.setAttribute('aria-expanded', String(this.open));
       this.showLeft();
@@ -234,7 +234,7 @@
       const list = all.filter((s) => gone(s) && !all.some((x) => x !== s && gone(x) && x.element.contains(s.element)));
       const words = list.length ? fill(bay.words.LeftOut, spans(list, all.filter((s) => list.some((x) => x.element.parentElement === s.element.parentElement))).join(', ')) : '';
       this.left.hidden = !words;
-      if (this.left.textContent !== words) this.left.textContent = words;
+      bay.put(this.left, words);
       this.phase.classList.toggle('is-elsewhere', all.length > 0 && all.every(gone));
     }
   };

@@ -107,9 +107,9 @@ func (f Finding) WithFix(wrong, right string) Finding {
 }
 
 // Sort puts findings in their total order, by file, place, code and words, and
-// drops what is said twice.
+// drops what is said twice: the first of it stays.
 func Sort(list []Finding) []Finding {
-	slices.SortFunc(list, compare)
+	slices.SortStableFunc(list, compare)
 	return slices.CompactFunc(list, func(a, b Finding) bool { return compare(a, b) == 0 })
 }
 

@@ -322,8 +322,6 @@ func (c cause) says() finding.Words {
 // mend says how to write the piece, where the cause makes that plain.
 func (c cause) mend(piece string) finding.Words {
 	switch c {
-	case leadingZero:
-		return finding.Say("write %s", clip(withoutZeros(piece)))
 	case decimalComma:
 		return mendComma(piece)
 	case inPieces:

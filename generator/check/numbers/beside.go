@@ -107,11 +107,7 @@ func (b *beside) limit(n model.Named, who string, l quantity.Limit) {
 	if l.IsZero() {
 		return
 	}
-	list := l.Numbers()
-	if l.Kind == quantity.PlusMinus {
-		list = append(list, quantity.Of(l.Low, l.Unit, 6), quantity.Of(l.High, l.Unit, 6))
-	}
-	for _, q := range list {
+	for _, q := range append(l.Numbers(), endsOf(l)...) {
 		b.rivals = append(b.rivals, rival{q, l, n, who})
 	}
 }
@@ -160,7 +156,7 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 	}
 	if l.Kind.Branches {
 		b.words = append(b.words, given(h.For.Least, h.For.Most)...)
-		b.words = append(b.words, numbersOf(h.Limit)...)
+		b.words = append(b.words, append(numbersOf(h.Limit), endsOf(h.Limit)...)...)
 		return
 	}
 	b.words = append(b.words, numbersOf(h.Near)...)

@@ -34,6 +34,7 @@ const sentenceFront = "tools: [socket-13, wrench-20-100, wrench-5-25, hoist, sta
 func inSentence(steps ...string) files { return jobOf(sentenceFront, steps...) }
 
 func TestValuesBesideLinks(t *testing.T) {
+	thermostat := replaced("machines/tug.yaml", "settings:", "settings:\n  thermostat: { name: thermostat, value: -22 ± 1 °C }")
 	expect(t, map[string]files{
 		"a torque":                         inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 N·m."),
 		"the torque":                       inSentence("[Tighten the bolts](tighten:seat-bolt) to 22 N·m."),
@@ -84,6 +85,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"the setting":                      inSentence("[Set the valve back](reset:relief) to 180 bar, 176 to 184 bar."),
 		"its tolerance":                    inSentence("[Set the valve back](reset:relief) to 180 ± 4 bar."),
 		"another tolerance":                inSentence("[Set the valve back](reset:relief) to 180 ± ⟦value-disagrees⟧8 bar."),
+		"a span in kelvin":                 inSentence("[Set the thermostat back](reset:thermostat) to -22 °C (±1 K).").with(thermostat),
+		"another span":                     inSentence("[Set the thermostat back](reset:thermostat) to -22 °C (±⟦value-disagrees⟧2 K).").with(thermostat),
 		"a range beyond it":                inSentence("[Set the valve back](reset:relief), 176 to ⟦value-disagrees⟧190 bar."),
 		"a setting that is changed":        inSentence("[Lower the valve](alter:relief) to 50 bar with the [lift](energy:lift) down."),
 		"filled after draining":            inSentence("[Drain it](drain:lift-oil).", "[Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L."),

@@ -1,6 +1,8 @@
 package numbers
 
 import (
+	"slices"
+
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/trade/fastening"
@@ -40,7 +42,8 @@ func statedBy(link *model.Link) stated {
 		return stated{machineFile, given(to.Capacity), inText(to.Name)}
 	case *model.Setting:
 		if link.Kind.Act != model.Alter {
-			return stated{machineFile, inText(to.Value), inText(to.Name)}
+			limit, _ := quantity.ParseLimit(to.Value, quantity.None)
+			return stated{machineFile, inText(to.Value), append(inText(to.Name), endsOf(limit)...)}
 		}
 	case nil:
 		if link.Is(model.LinkTime) || link.Is(model.LinkWithin) {
@@ -65,7 +68,7 @@ func statedByTool(t *model.Tool) stated {
 func statedByHold(h *model.Hold) stated {
 	values := append(given(h.For.Least, h.For.Most, h.AgainIn), numbersOf(h.Limit)...)
 	values = append(values, numbersOf(h.Near)...)
-	return stated{register, values, append(inText(h.Name), inText(h.What)...)}
+	return stated{register, values, slices.Concat(inText(h.Name), inText(h.What), endsOf(h.Limit), endsOf(h.Near))}
 }
 
 // statedByFastener has the diameter of the thread among the words: an M8 bolt
@@ -75,7 +78,7 @@ func statedByFastener(f *model.Fastener) stated {
 	values = append(values, given(f.AcrossFlats)...)
 	values = append(values, sizeOf(f.Drive)...)
 	values = append(values, inText(f.Retorque)...)
-	words := inText(f.Name)
+	words := append(inText(f.Name), endsOf(f.Torque)...)
 	if thread, err := fastening.ParseThread(f.Thread); err == nil {
 		words = append(words, quantity.Of(thread.Diameter, quantity.Millimetre, 3), quantity.Of(thread.Pitch, quantity.Millimetre, 3))
 	}
@@ -110,6 +113,14 @@ func numbersOf(l quantity.Limit) []quantity.Quantity {
 		return nil
 	}
 	return l.Numbers()
+}
+
+// endsOf are the ends of a tolerance: of 210 ± 5 bar, 205 and 215 bar.
+func endsOf(l quantity.Limit) []quantity.Quantity {
+	if l.Kind != quantity.PlusMinus {
+		return nil
+	}
+	return []quantity.Quantity{quantity.Of(l.Low, l.Unit, 6), quantity.Of(l.High, l.Unit, 6)}
 }
 
 // inText are the amounts of a text, tolerances left out.

@@ -36,6 +36,8 @@ func TestValueDisagrees(t *testing.T) {
 		"a proof by no limit":            jobOf(front, "⟦value-disagrees⟧[Prove it below 50 V dc](prove:traction) with [](hold:bus-dead)."),
 		"a setting":                      jobOf(front, "⟦value-disagrees⟧[Set it back to 170 bar](reset:relief)."),
 		"a setting, and its tolerance":   jobOf(front, "[Set it back to 180 ± 4 bar](reset:relief)."),
+		"a setting, as a range":          jobOf(front, "[Set it back to 176 to 184 bar](reset:relief)."),
+		"a setting, as another range":    jobOf(front, "⟦value-disagrees⟧[Set it back to 176 to 190 bar](reset:relief)."),
 		"a setting that is changed":      jobOf(front, "[Lower it to 50 bar](alter:relief)."),
 		"a range":                        jobOf(front, "Take the ⟦value-disagrees⟧[wrench, 20 to 110 N·m](tool:wrench-20-100)."),
 		"the range":                      jobOf(front, "Take the [wrench, 20 to 100 N·m](tool:wrench-20-100)."),

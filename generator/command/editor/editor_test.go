@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"io/fs"
 	"maps"
 	"net"
 	"os"
@@ -34,25 +35,25 @@ import (
 
 var today = model.Date{Year: 2026, Month: 5, Day: 4}
 
-// manual is a small manual; all its values are invented.
-var manual = map[string]string{
-	"shop.yaml":             "title: Shop\n",
-	"register/tools.yaml":   "socket-13: { name: 13 mm socket, kind: socket, fits: [13 mm] }\n",
-	"register/hazards.yaml": "shock: { name: live terminals, harm: death, nature: The terminals are live., consequence: A shock can kill., avoid: [Prove dead.], of: power }\n",
-	"register/holds.yaml":   "seen: { name: the meter, kind: look, what: the meter, good: 0, of: power }\n",
-	"machines/rig.yaml": `name: Rig
-points:
-  plug: { name: plug, lock: yes }
-energies:
-  power: { name: battery, kind: electric, voltage: 24 V dc, points: [plug] }
-parts:
-  seat: { name: seat, held-by: { bolt: 4 } }
-  lid: { name: lid, under: [seat], guards: [power] }
-fasteners:
-  bolt: { name: bolt, across-flats: 13 mm }
-`,
-	"procedures/job.md": "---\ntitle: Job — 🔧\nfor: rig\ntools: [socket-13]\n---\n\n## Strip\n\n1. [Take the séat 🔧 off](remove:seat) with the [](tool:socket-13).\n2. Look at it.\n\n## Refit\n\n1. [Back](reverse:strip)\n",
-}
+// manual is the shop of testdata with one job; all its values are invented.
+var manual = func() map[string]string {
+	all := map[string]string{
+		"procedures/job.md": "---\ntitle: Job — 🔧\nfor: rig\ntools: [socket-13]\n---\n\n## Strip\n\n1. [Take the séat 🔧 off](remove:seat) with the [](tool:socket-13).\n2. Look at it.\n\n## Refit\n\n1. [Back](reverse:strip)\n",
+	}
+	shop := os.DirFS("testdata/shop")
+	err := fs.WalkDir(shop, ".", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		text, err := fs.ReadFile(shop, name)
+		all[name] = string(text)
+		return err
+	})
+	if err != nil {
+		panic(err)
+	}
+	return all
+}()
 
 // client is an editor: what it was told stays with it.
 type client struct {

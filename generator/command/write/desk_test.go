@@ -129,13 +129,9 @@ func (d *desk) send(r *http.Request) (int, []byte) {
 	return answer.StatusCode, data
 }
 
-// ask asks one route about the procedure as it was shown last.
-func (d *desk) ask(route string, act write.Act) (int, write.Told) {
+// questioned asks one route as a page of the run does.
+func (d *desk) questioned(route string, asked write.Asked) (int, write.Told) {
 	d.t.Helper()
-	asked := write.Asked{Page: d.page, Act: act}
-	if d.sheet != nil {
-		asked.State = d.sheet.State
-	}
 	body, err := json.Marshal(asked)
 	must(d.t, err)
 	status, data := d.send(d.request(route, body))
@@ -143,6 +139,17 @@ func (d *desk) ask(route string, act write.Act) (int, write.Told) {
 	if err := json.Unmarshal(data, &told); err != nil {
 		d.t.Fatalf("%s: %d %s", route, status, data)
 	}
+	return status, told
+}
+
+// ask asks one route about the procedure as it was shown last.
+func (d *desk) ask(route string, act write.Act) (int, write.Told) {
+	d.t.Helper()
+	asked := write.Asked{Page: d.page, Act: act}
+	if d.sheet != nil {
+		asked.State = d.sheet.State
+	}
+	status, told := d.questioned(route, asked)
 	if told.Sheet != nil {
 		d.sheet = told.Sheet
 	}

@@ -23,18 +23,6 @@ func (d *desk) entry(page, in string, fields map[string][]string) (int, write.To
 	return d.questioned("entry", write.Asked{Page: page, In: in, Fields: fields})
 }
 
-func (d *desk) questioned(route string, asked write.Asked) (int, write.Told) {
-	d.t.Helper()
-	body, err := json.Marshal(asked)
-	must(d.t, err)
-	status, data := d.send(d.request(route, body))
-	var told write.Told
-	if err := json.Unmarshal(data, &told); err != nil {
-		d.t.Fatalf("%s: %d %s", route, status, data)
-	}
-	return status, told
-}
-
 type answers = map[string][]string
 
 // A new entry goes to the end of its list, in the file's own indent, and no

@@ -90,6 +90,17 @@ func TestMoves(t *testing.T) {
 		{"past a proof of something else", start + "3. [Prove](prove:power) by [volts](hold:dead).\n4. [Chock](place:chock). [](time:3min)\n", "1.4 180"},
 		{"more than the wait", start + "3. [Off](isolate:air). [](time:15min)\n4. [Chock](place:chock). [](time:15min)\n", "1.3 900, 1.4 300"},
 		{"a wait of nothing", strings.Replace(start, "hold:wait-power", "hold:wait", 1) + "3. [Off](isolate:air). [](time:3min)\n", ""},
+		{"nothing left of the wait", start + "3. [Off](isolate:air). [](time:20min)\n4. [Chock](place:chock). [](time:1min)\n", "1.3 1200"},
+		{"with its sub-steps", start + "3. [Off](isolate:air). [](time:1min)\n   1. [Chock](place:chock). [](time:2min)\n", "1.3 180"},
+		{"words below it", start + "3. [Off](isolate:air). [](time:1min)\n   1. Sweep. [](time:2min)\n", ""},
+		{"the same unit", strings.Replace(start, "2. [Wait]", "2. [With a cab](when:cab), [wait]", 1) + "3. [With a cab](when:cab), [off](isolate:air). [](time:3min)\n", "1.3 180"},
+		{"a wait of another unit", strings.Replace(start, "2. [Wait]", "2. [With a cab](when:cab), [wait]", 1) + "3. [Off](isolate:air). [](time:3min)\n", ""},
+		{"a wait that does something too", strings.Replace(start, "2. [Wait]", "2. [Chock](place:chock) and [wait]", 1) + "3. [Off](isolate:air). [](time:3min)\n", ""},
+		{"a wait that has sub-steps", start + "   1. Sweep. [](time:1min)\n3. [Off](isolate:air). [](time:3min)\n", ""},
+		{"two waits in a step", strings.Replace(start, ".\n", ".\n", 1)[:len(start)-2] + " and [wait](hold:wait-oil).\n3. [Off](isolate:air). [](time:3min)\n", ""},
+		{"offered at the first wait alone", start + "3. [Wait](hold:wait-oil).\n4. [Off](isolate:air). [](time:3min)\n", "1.4 180"},
+		{"a strip that is put back", start + "3. [Off](isolate:air). [](time:3min)\n\n## Back\n\n1. [All back](reverse:work).\n", ""},
+		{"tighten while it is waited for", start + "3. [Alter](fill:oil). [](time:3min)\n", ""},
 		{"a fluid", strings.Replace(start, "hold:wait-power", "hold:wait-oil", 1) + "3. [Lid](remove:lid). [](time:3min)\n4. [Fill](fill:oil). [](time:3min)\n", "1.3 180"},
 	} {
 		_, moves := planOf(t, "", c.body)
@@ -118,6 +129,8 @@ func TestSubStepsDuringAWait(t *testing.T) {
 		{"hands in the machine", "   1. [Lid](remove:lid). [](time:5min)\n", 26},
 		{"a stop", "   1. Get [the word](hold:sign). [](time:5min)\n", 26},
 		{"a wait in it", "   1. [Wait](hold:wait-oil).\n", 41},
+		{"one of the same energy beside others", "   1. Sweep. [](time:5min)\n   2. [Lid](remove:lid). [](time:5min)\n", 31},
+		{"for another unit", "   1. Sweep. [](time:5min)\n   2. [With a cab](when:cab), [lid](remove:lid). [](time:5min)\n", 21},
 	} {
 		plan, _ := planOf(t, "", start+c.body)
 		if plan.Bay != c.bay*60 {

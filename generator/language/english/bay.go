@@ -37,7 +37,6 @@ var bay = words.Bay{
 	AgainText:      "All ticks, readings and notes of this job are cleared. Save the record first if they count.",
 	StartWait:      "Start the wait",
 	WaitFromTick:   "The wait runs from the tick of step {0}.",
-	NotBefore:      "Not before {0}. Left: {1}",
 	WaitUntil:      "Not before {0}.",
 	DueBy:          "No later than {0}.",
 	WaitOver:       "The wait was over at {0}.",

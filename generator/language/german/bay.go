@@ -37,7 +37,6 @@ var bay = words.Bay{
 	AgainText:      "Alle Haken, Messwerte und Notizen dieser Arbeit werden gelöscht. Speichern Sie vorher den Nachweis, wenn sie zählen.",
 	StartWait:      "Wartezeit beginnen",
 	WaitFromTick:   "Die Wartezeit läuft ab dem Haken von Schritt {0}.",
-	NotBefore:      "Nicht vor {0}. Noch: {1}",
 	WaitUntil:      "Nicht vor {0}.",
 	DueBy:          "Spätestens um {0}.",
 	WaitOver:       "Die Wartezeit war um {0} zu Ende.",

@@ -37,7 +37,6 @@ var bay = words.Bay{
 	AgainText:      "Se borran todas las marcas, lecturas y notas de este trabajo. Guarde antes el registro si cuentan.",
 	StartWait:      "Empezar la espera",
 	WaitFromTick:   "La espera corre desde la marca del paso {0}.",
-	NotBefore:      "No antes de las {0}. Faltan: {1}",
 	WaitUntil:      "No antes de las {0}.",
 	DueBy:          "A más tardar a las {0}.",
 	WaitOver:       "La espera terminó a las {0}.",

@@ -8,7 +8,7 @@ type Bay struct {
 	StepsGone, ClockBack, WhichUnit, ChooseFirst, SerialNumber, UseSerial, OrOptions             string
 	ItsOptions, UseOptions, NoSuchSerial, NotBoth, NoOptions, UnitSerial                         string
 	UnitOptions, OtherUnit, OtherUnitTitle, OtherUnitText, OtherUnitYes, AgainTitle              string
-	AgainText, StartWait, WaitFromTick, NotBefore, WaitOver, WaitOverAt, WaitUntil               string
+	AgainText, StartWait, WaitFromTick, WaitOver, WaitOverAt, WaitUntil                          string
 	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit                string
 	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                                       string
 	SignNow, SignedBy, TakeBack, SamePerson, TickStep                                            string

@@ -17,5 +17,6 @@ type Language struct {
 	ByHand                                                    string // how tight a fastener is
 	About                                                     string // of an amount that is not measured out
 	AtMost, AtLeast, To                                       string // of a limit: "at most 5 V", "2 to 6 bar"
+	Day, Days, Week, Weeks, Month, Months, Year, Years        string // units of the calendar, of one and of several
 	KeptPlug, KeptAlone, KeptByNobody, TestedAltered, FreedBy string
 }

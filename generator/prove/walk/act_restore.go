@@ -45,7 +45,7 @@ func (w *walk) stillLocked(a aim) diagram.Func {
 		}
 	}
 	for _, r := range w.cut(a) {
-		all := w.And(w.affected(a, r), w.padlocked(r))
+		all := w.And(w.And(w.affected(a, r), w.padlocked(r)), w.Is(w.energy(r), notLive))
 		for _, p := range r.points {
 			if p.Padlocked() {
 				all = w.AndNot(all, w.pointIs(p, ^lockedStates))

@@ -10,18 +10,18 @@ type unlocking struct{ onEnergy }
 
 func (unlocking) does(w *walk, l *model.Link, g diagram.Func) {
 	a := w.aimed(l, g)
-	was := diagram.No
+	was := map[*model.Point]diagram.Func{}
 	for _, p := range a.points {
 		if p.Kept {
 			continue
 		}
-		was = w.Or(was, w.pointIs(p, lockedStates))
+		was[p] = w.pointIs(p, lockedStates)
 		w.movePoint(a, p, move(isolated, locked))
 	}
 	for _, r := range w.cut(a) {
 		g := w.affected(a, r)
 		if r != a.energy {
-			g = w.And(g, was)
+			g = w.And(g, w.unlockedAt(r, was))
 		} else if len(r.points) == 0 {
 			continue
 		} else {
@@ -37,6 +37,17 @@ func (unlocking) does(w *walk, l *model.Link, g diagram.Func) {
 			w.shift(x, g, move(stillHeld(lockable), locked, released, dead))
 		})
 	}
+}
+
+// unlockedAt is where a lock came off one of an energy's own points.
+func (w *walk) unlockedAt(r *energyRule, was map[*model.Point]diagram.Func) diagram.Func {
+	off := diagram.No
+	for _, p := range r.points {
+		if locked, is := was[p]; is {
+			off = w.Or(off, locked)
+		}
+	}
+	return off
 }
 
 // stillHeld is how a load stands that is unlocked while a tool holds it.

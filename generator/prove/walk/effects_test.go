@@ -35,9 +35,28 @@ func TestEveryActHasAnEffect(t *testing.T) {
 	}
 }
 
-// The reference walks every act too, from the contract alone.
-func TestEveryActIsInTheReference(t *testing.T) {
-	files, _ := filepath.Glob("reference_*_test.go")
+// The reference walks every act too, from the contract alone, and the random
+// manuals on which both are compared draw it: what nobody draws is not compared.
+func TestEveryActIsInTheReferenceAndDrawn(t *testing.T) {
+	reference, random := textOf(t, "reference_*_test.go"), textOf(t, "random_*_test.go")
+	named := map[model.Act]bool{}
+	for _, k := range model.Kinds {
+		if k.Act == model.NoAct {
+			continue
+		}
+		if !strings.Contains(reference, `"`+k.Name+`"`) {
+			t.Errorf("%s: the reference does not have it: write it into prove/walk/reference_*_test.go", k.Name)
+		}
+		if !named[k.Act] && !strings.Contains(random, `"`+k.Name+`"`) && !strings.Contains(random, "("+k.Name+":") {
+			t.Errorf("%s: no random manual has it: write it into prove/walk/random_steps_test.go", k.Name)
+		}
+		named[k.Act] = true // another word for it is the same act
+	}
+}
+
+func textOf(t *testing.T, pattern string) string {
+	t.Helper()
+	files, _ := filepath.Glob(pattern)
 	var text strings.Builder
 	for _, name := range files {
 		data, err := os.ReadFile(name)
@@ -46,9 +65,5 @@ func TestEveryActIsInTheReference(t *testing.T) {
 		}
 		text.Write(data)
 	}
-	for _, k := range model.Kinds {
-		if k.Act != model.NoAct && !strings.Contains(text.String(), `"`+k.Name+`"`) {
-			t.Errorf("%s: the reference does not have it: write it into prove/walk/reference_*_test.go", k.Name)
-		}
-	}
+	return text.String()
 }

@@ -299,9 +299,9 @@ func condition(n model.Named) model.Condition {
 	return model.Condition{}
 }
 
-// placed are the tools that some procedure leaves in place or takes away, and
+// Placed are the tools that some procedure leaves in place or takes away, and
 // those that hold loads.
-func placed(m *model.Manual) []*model.Tool {
+func Placed(m *model.Manual) []*model.Tool {
 	used := map[*model.Tool]bool{}
 	note := func(n model.Named) {
 		if t, is := n.(*model.Tool); is {

@@ -1,64 +1,10 @@
 package walk_test
 
 import (
-	"fmt"
-	"math"
 	"strings"
 
-	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 )
-
-// countLocks counts the points that stand locked now, save those that did at the
-// start: their locks are not this job's.
-func (x *run) countLocks() {
-	if x.machine == nil {
-		return
-	}
-	n := 0
-	for _, p := range x.machine.Points {
-		if k := key("point", p.ID); !p.Kept && x.get(k) == "locked" && x.startOf(k) != "locked" {
-			n++
-		}
-	}
-	x.padlocks = max(x.padlocks, n)
-}
-
-func (x *run) act(l *model.Link, s *model.Step) {
-	defer x.countLocks()
-	if l.Is("hold") || l.Is("again") {
-		x.hold(l, s)
-		return
-	}
-	if l.Is("noted") {
-		x.asks(l, l.To.(*model.Hold))
-	}
-	switch n := l.To.(type) {
-	case *model.Energy, *model.Point:
-		x.energyAct(l.Kind.Name, n, s)
-	case *model.Part:
-		x.partAct(l.Kind.Name, n, s)
-	case *model.Fastener:
-		x.fastenerAct(l, n, s)
-	case *model.Fluid:
-		x.fluidAct(l.Kind.Name, n)
-	case *model.Group:
-		if l.Is("mark") {
-			x.set(key("group", n.ID), "marked")
-		}
-	case *model.Tool:
-		x.toolAct(l.Kind.Name, n, s)
-	case *model.Setting:
-		x.settingAct(l.Kind.Name, n, s)
-	case *model.Procedure:
-		if l.Is("do") {
-			x.call(l, n)
-		}
-	}
-	if l.Is("reverse") && !x.dead[l] {
-		x.reverse(l, s)
-	}
-}
 
 func (x *run) energiesCut(n model.Named) (named *model.Energy, points []*model.Point, cut []*model.Energy) {
 	switch n := n.(type) {
@@ -161,29 +107,18 @@ func (x *run) lock(points []*model.Point, what string) {
 	}
 }
 
-// failedBeside says that a measurement beside a proof failed; again: may take
-// it anew.
-func (x *run) failedBeside(e *model.Energy, s *model.Step) bool {
-	for _, l := range s.Links {
-		if (l.Is("hold") || l.Is("again")) && x.judges(l.To.(*model.Hold), e) && x.branchTaken(l) {
-			k := x.frame().path + "|" + l.ID
-			x.lost[k] = append(x.lost[k], e.ID)
-			return true
-		}
-	}
-	return false
-}
-
 func (x *run) unlock(named *model.Energy, points []*model.Point, cut []*model.Energy) {
-	unlocked := false
+	unlocked := map[*model.Energy]bool{}
 	for _, p := range points {
 		if k := key("point", p.ID); !p.Kept && x.get(k) == "locked" {
-			unlocked = true
+			for _, e := range p.Cuts {
+				unlocked[e] = true
+			}
 			x.set(k, "isolated")
 		}
 	}
 	for _, e := range cut {
-		if e != named && !unlocked || e == named && len(points) == 0 {
+		if e != named && !unlocked[e] || e == named && len(points) == 0 {
 			continue
 		}
 		if e == named && x.onlyPlugs(e) {
@@ -203,38 +138,6 @@ func (x *run) unlock(named *model.Energy, points []*model.Point, cut []*model.En
 	}
 }
 
-func (x *run) testLive(e *model.Energy, points []*model.Point, cut []*model.Energy, s *model.Step) {
-	what := key("energy", e.ID)
-	for _, p := range points {
-		if !p.Kept && x.get(key("point", p.ID)) == "locked" {
-			x.fault("energy-order", what)
-		}
-	}
-	signed := false
-	for _, l := range s.Links {
-		if h, is := l.To.(*model.Hold); is && l.Is("hold") && (h.Kind == "sign" || h.Kind == "check") {
-			signed = true
-		}
-	}
-	crew := s.People
-	if s.Phase.Lead != nil && crew == 0 {
-		for _, l := range s.Phase.Lead.Links {
-			if l.Is("people") {
-				fmt.Sscan(l.ID, &crew)
-			}
-		}
-	}
-	if !signed || !meets(s, e.ID) || crew < 2 {
-		x.fault("live-test", what)
-	}
-	for _, o := range cut {
-		if st := x.get(key("energy", o.ID)); o == e || st != "live" && st != "live+" {
-			x.uncontained(o)
-		}
-	}
-	x.comeOn(points, cut)
-}
-
 // onlyPlugs says that what takes a lock of an energy's points is kept plugs.
 func (x *run) onlyPlugs(e *model.Energy) bool {
 	plugs := false
@@ -245,27 +148,6 @@ func (x *run) onlyPlugs(e *model.Energy) bool {
 		plugs = plugs || p.Kept
 	}
 	return plugs
-}
-
-// rise takes energies as far as their points are.
-func (x *run) rise(cut []*model.Energy) {
-	for _, e := range cut {
-		k := key("energy", e.ID)
-		if len(e.Points) == 0 {
-			continue
-		}
-		switch s := x.energyFromPoints(e); {
-		case s == "live":
-		case x.get(k) == "live" || x.get(k) == "isolated" && s == "locked":
-			x.set(k, s)
-		case x.get(k) == "live+" || x.get(k) == "isolated+":
-			if s == "locked" || !x.lockable(e) {
-				x.set(k, "released")
-			} else {
-				x.set(k, "isolated+")
-			}
-		}
-	}
 }
 
 func (x *run) release(e *model.Energy, k string) {
@@ -309,203 +191,6 @@ func (x *run) atRest(e *model.Energy, s string) bool {
 	return s == "isolated"
 }
 
-func (x *run) prove(e *model.Energy, s *model.Step) {
-	k := key("energy", e.ID)
-	st := x.get(k)
-	if st != "dead" {
-		x.judgeWait(e)
-	}
-	switch {
-	case st == "released" || st == "dead":
-	case len(e.Points) > 0 && !x.atRest(e, st):
-		x.fault("energy-order", k)
-		return
-	case e.Stored.Yes:
-		x.fault("not-released", k)
-		return
-	}
-	if code := x.proofOf(e, s); code != "" {
-		x.fault(code, k)
-	}
-}
-
-// proofOf is what is wrong with the holds beside a proof.
-func (x *run) proofOf(e *model.Energy, s *model.Step) string {
-	limits := x.m.Shop.Limits
-	safe := limits.SafeVoltageAC
-	if e.Voltage.Flow == quantity.DC {
-		safe = limits.SafeVoltageDC
-	}
-	dangerous := e.Kind == "electric" && e.Voltage.Value != 0 && (e.Voltage.Base() > safe.Base() ||
-		e.Voltage.Flow == quantity.AC && e.Stored.Yes && e.Voltage.Base()*math.Sqrt2 > limits.SafeVoltageDC.Base())
-	some, measured, good, proved := false, false, false, false
-	for _, l := range s.Links {
-		h, is := l.To.(*model.Hold)
-		if !is || !l.Is("hold") && !l.Is("again") || h.Of.ID != e.ID {
-			continue
-		}
-		some = some || h.Kind == "look" || h.Kind == "check"
-		if h.Kind != "measure" {
-			continue
-		}
-		measured = true
-		low, high := h.Limit.Bounds()
-		ok := true
-		switch dim := h.Limit.Unit.Dimension(); {
-		case dangerous:
-			ok = dim == quantity.Voltage && h.Limit.Flow == e.Voltage.Flow && high <= safe.Base()
-		case e.Kind == "electric" && dim == quantity.Voltage:
-			ok = h.Limit.Flow == quantity.AC && high <= limits.SafeVoltageAC.Base() || h.Limit.Flow != quantity.AC && high <= limits.SafeVoltageDC.Base()
-		case e.Kind == "pressure" && dim == quantity.Pressure:
-			ok = high <= 0.5e5
-		case e.Kind == "vacuum" && dim == quantity.Pressure:
-			ok = low >= -0.5e5
-		case e.Kind == "heat" && dim == quantity.Temperature:
-			ok = high <= 48+273.15
-		}
-		good = good || ok
-		proved = proved || ok && h.ProvedOn.ID != ""
-	}
-	switch {
-	case !good && (measured || dangerous || !some):
-		return "proof-without-measure"
-	case dangerous && !proved:
-		return "tester-not-proved"
-	}
-	return ""
-}
-
-// judges says that a hold beside a proof judges it.
-func (x *run) judges(h *model.Hold, e *model.Energy) bool {
-	if h.Of.ID == "" || h.Of.ID == e.ID {
-		return true
-	}
-	for _, o := range x.machine.Energies {
-		if o.ID == h.Of.ID {
-			return false
-		}
-	}
-	for _, f := range x.machine.Fluids {
-		if f.ID == h.Of.ID {
-			return false
-		}
-	}
-	return true
-}
-
-func meets(s *model.Step, of string) bool {
-	links := s.Links
-	if s.Phase.Lead != nil {
-		links = append(append([]*model.Link{}, links...), s.Phase.Lead.Links...)
-	}
-	for _, l := range links {
-		if h, is := l.To.(*model.Hazard); is && h.Of.ID == of {
-			return true
-		}
-	}
-	return false
-}
-
-func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
-	isLocked := false
-	for _, p := range points {
-		isLocked = isLocked || !p.Kept && x.get(key("point", p.ID)) == "locked"
-	}
-	for _, e := range cut {
-		if len(e.Points) > 0 && x.lockable(e) {
-			all := !x.onlyPlugs(e)
-			for _, p := range x.pointsOf(e) {
-				all = all && (!p.Lock || p.Kept || x.get(key("point", p.ID)) == "locked")
-			}
-			isLocked = isLocked || all
-		}
-	}
-	if isLocked {
-		x.fault("energy-order", what)
-	}
-	var woken []*model.Energy
-	for _, e := range cut {
-		if s := x.get(key("energy", e.ID)); s != "live" && s != "live+" {
-			woken = append(woken, e)
-			x.openWhen(e)
-			x.unasked(x.machine.BeforeRestore, e.BeforeRestore)
-			x.uncontained(e)
-		}
-	}
-	x.comeOn(points, cut)
-	for _, e := range woken {
-		for _, first := range x.machine.RestoreOrder {
-			if first.To == e {
-				break
-			}
-			s := x.get(key("energy", first.ID))
-			if x.inRestoreOrder(e) && x.hasEnergy(first.To) && s != "live" && s != "live+" {
-				x.fault("energy-order", key("energy", first.ID))
-			}
-		}
-	}
-}
-
-func (x *run) inRestoreOrder(e *model.Energy) bool {
-	for _, o := range x.machine.RestoreOrder {
-		if o.To == e {
-			return true
-		}
-	}
-	return false
-}
-
-// comeOn makes points live, and all that they cut.
-func (x *run) comeOn(points []*model.Point, cut []*model.Energy) {
-	for _, p := range points {
-		x.set(key("point", p.ID), "live")
-	}
-	for _, e := range cut {
-		k := key("energy", e.ID)
-		switch {
-		case load(e) && len(e.Points) > 0 && x.heldByTool(e):
-			x.set(k, "live+")
-		case x.get(k) != "live+":
-			x.set(k, "live")
-		}
-	}
-}
-
-func names(refs []model.Ref[model.Energy], e *model.Energy) bool {
-	for _, r := range refs {
-		if r.To == e {
-			return true
-		}
-	}
-	return false
-}
-
-// openWhen looks for what is open when an energy comes back.
-func (x *run) openWhen(e *model.Energy) {
-	x.alteredWhen(e)
-	for _, p := range x.machine.Parts {
-		if !x.has(p.OnlyWith) || !names(deadAt(p), e) && !names(p.Guards, e) {
-			continue
-		}
-		if x.get(key("part", p.ID)) != "on" {
-			x.fault("restored-while-open", key("part", p.ID))
-			continue
-		}
-		for _, h := range p.HeldBy {
-			if k := fasteningKey(h.To.ID, p.ID); x.has(h.To.OnlyWith) && x.get(k) == "loose" {
-				x.fault("restored-while-open", k)
-			}
-		}
-	}
-	for _, f := range x.machine.Fluids {
-		st := x.get(key("fluid", f.ID))
-		airInside := st == "unbled" && f.Bleed && !f.BledLive
-		if x.has(f.OnlyWith) && names(f.NeededBy, e) && (isLow(st) || airInside) {
-			x.fault("restored-while-open", key("fluid", f.ID))
-		}
-	}
-}
-
 // unaskedOff tells of holds that are not taken before what is on goes off.
 func (x *run) unaskedOff(points []*model.Point, cut []*model.Energy) {
 	for _, e := range cut {
@@ -539,18 +224,6 @@ func (x *run) forgetAsked() {
 	}
 }
 
-// uncontained tells of an energy that comes on with nothing round it.
-func (x *run) uncontained(e *model.Energy) {
-	for _, t := range e.ContainedBy {
-		if x.get(key("tool", t.ID)) == "placed" {
-			return
-		}
-	}
-	if len(e.ContainedBy) > 0 {
-		x.fault("restored-while-open", key("energy", e.ID))
-	}
-}
-
 // deadAt are the energies that are dead where hands go in at a part: those that
 // it says, and the one in it.
 func deadAt(p *model.Part) []model.Ref[model.Energy] {
@@ -560,13 +233,3 @@ func deadAt(p *model.Part) []model.Ref[model.Energy] {
 	}
 	return out
 }
-
-func (x *run) alteredWhen(e *model.Energy) {
-	for _, s := range x.machine.Settings {
-		if x.has(s.OnlyWith) && names(s.NeededBy, e) && x.get(key("setting", s.ID)) == "altered" {
-			x.fault("restored-while-open", key("setting", s.ID))
-		}
-	}
-}
-
-func isLow(s string) bool { return s == "low" || s == "drained" }

@@ -25,7 +25,10 @@ import (
 
 // solved is on how many machines the solver judges the walk; a run that has the
 // time takes 200, more than a minute's work on a machine that is busy.
-var solved = flag.Int("solved", 40, "machines that the solver judges the walk on")
+var (
+	solved     = flag.Int("solved", 40, "machines that the solver judges the walk on")
+	solverSeed = flag.Uint64("solver-seed", 147, "from which they are drawn")
+)
 
 // toSolve is a machine of at most six things, for the solver and for the
 // program.
@@ -283,7 +286,7 @@ func (p plan) tries(r *rand.Rand, each int) []tried {
 // says.
 func TestTheSolverAgrees(t *testing.T) {
 	count, each := *solved, 12
-	r := rand.New(rand.NewPCG(1910, 147))
+	r := rand.New(rand.NewPCG(1910, *solverSeed))
 	machines := make([]toSolve, count)
 	for i := range machines {
 		machines[i] = drawToSolve(r)

@@ -90,7 +90,7 @@ func (s *shared) unplaced(p *model.Procedure) []*model.Tool {
 		return nil
 	}
 	var out []*model.Tool
-	for _, t := range placed(&model.Manual{Procedures: []*model.Procedure{p}, Tools: s.manual.Tools}) {
+	for _, t := range Placed(&model.Manual{Procedures: []*model.Procedure{p}, Tools: s.manual.Tools}) {
 		if _, known := lay.of[t]; !known {
 			out = append(out, t)
 		}

@@ -108,8 +108,16 @@ func (r *Result) Findings(m *model.Manual) []finding.Finding {
 	return list
 }
 
+// Owes says that the procedure leaves undone what a call did: how that is told
+// hangs on what others leave.
+func (w *Walk) Owes() bool { return len(w.debts) > 0 }
+
 // All walks every procedure of a manual.
-func All(m *model.Manual) *Result { return all(newShared(m)) }
+func All(m *model.Manual) *Result { return all(newShared(m, Placed(m))) }
+
+// Some walks the procedures of a part of a manual that holds all that they
+// perform. placed are the tools of the whole.
+func Some(m *model.Manual, placed []*model.Tool) *Result { return all(newShared(m, placed)) }
 
 func all(s *shared) *Result {
 	m := s.manual
@@ -131,22 +139,26 @@ func all(s *shared) *Result {
 	return r
 }
 
-// Again walks one procedure anew, after it was bound anew. What calls it is not
-// walked again.
-func (r *Result) Again(p *model.Procedure) *Walk {
+// Again walks procedures anew, after some of them were bound anew: those, and
+// of what performs them as much as is to be known.
+func (r *Result) Again(list ...*model.Procedure) {
 	s := r.shared
-	s.place(p)
-	s.inCycle[p] = inCycle([]*model.Procedure{p})[p]
+	ring := inCycle(list)
+	for _, p := range list {
+		s.place(p)
+		s.inCycle[p] = ring[p]
+	}
 	for c := range s.summaries {
-		if c.procedure == p {
+		if slices.Contains(list, c.procedure) {
 			delete(s.summaries, c)
 		}
 	}
-	if s.walkable(p) {
-		s.summarizeBelow(called{p, s.layouts[p.For.To]})
+	for _, p := range list {
+		if s.walkable(p) {
+			s.summarizeBelow(called{p, s.layouts[p.For.To]})
+		}
+		r.walks[p] = s.walk(p)
 	}
-	r.walks[p] = s.walk(p)
-	return r.walks[p]
 }
 
 // Forget gives up what Again needs; at ten thousand procedures that is much.
@@ -181,9 +193,8 @@ type called struct {
 	layout    *layout
 }
 
-func newShared(m *model.Manual) *shared {
+func newShared(m *model.Manual, tools []*model.Tool) *shared {
 	s := &shared{manual: m, layouts: map[*model.Machine]*layout{}, summaries: map[called]*summary{}}
-	tools := placed(m)
 	s.layouts[nil] = newLayout(nil, tools)
 	for _, machine := range m.Machines {
 		s.layouts[machine] = newLayout(machine, tools)

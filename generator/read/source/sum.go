@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"fmt"
 	"io"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -26,17 +27,56 @@ func sumOf(name string, data []byte) sum {
 // those of all others as they are now, and what could not be read and why. The
 // times of files do not count.
 func (t *Tree) Sum() []byte {
-	others := t.notRead()
-	sums := make([]sum, len(others))
-	parallel.Each(len(others), func(i int) { sums[i] = t.sumOther(others[i]) })
 	all := sha256.New()
-	for _, s := range slices.Concat(t.sums, sums) {
+	for _, s := range slices.Concat(t.sums, t.sumOthers()) {
 		_, _ = all.Write(s[:])
 	}
 	for _, p := range t.Problems {
 		fmt.Fprintf(all, "%q %q\n", p.File.Path, p.Why)
 	}
 	return all.Sum(nil)
+}
+
+// Procedures are the hashes of the procedures' files, by path; rest is that of
+// everything else that is in Sum.
+func (t *Tree) Procedures() (sums map[string]string, rest []byte) {
+	sums = map[string]string{}
+	all := sha256.New()
+	for i, name := range t.texts {
+		if strings.HasPrefix(name, "procedures/") {
+			sums[name] = string(t.sums[i][:])
+		} else {
+			_, _ = all.Write(t.sums[i][:])
+		}
+	}
+	for _, s := range t.sumOthers() {
+		_, _ = all.Write(s[:])
+	}
+	return sums, all.Sum(nil)
+}
+
+// Dated says that a file may hold a date: a row of people, jobs or revisions, or a
+// text with what reads as one, as such or in signs that stand for others. What is
+// made of a manual without dates is the same on every day.
+func (t *Tree) Dated() bool {
+	for name := range t.Paths {
+		top, _, _ := strings.Cut(name, "/")
+		if top == "readings" || top == "records" || top == "revisions" || top == "revisions.csv" {
+			return true
+		}
+	}
+	return slices.ContainsFunc(t.Files, func(f *position.File) bool {
+		return !strings.HasPrefix(f.Path, "procedures/") && (strings.Contains(f.Text, `\`) || date.MatchString(f.Text))
+	})
+}
+
+var date = regexp.MustCompile(`[0-9]{4}-[0-9]{2}-[0-9]{2}`)
+
+func (t *Tree) sumOthers() []sum {
+	others := t.notRead()
+	sums := make([]sum, len(others))
+	parallel.Each(len(others), func(i int) { sums[i] = t.sumOther(others[i]) })
+	return sums
 }
 
 // notRead are the files whose bytes are looked at when they are asked for:

@@ -49,7 +49,8 @@ type Tree struct {
 
 	memory map[string]string // the files of a tree that is on no disk
 	over   map[string]string // texts that stand over files: what an editor holds unsaved
-	sums   []sum             // of the text files' bytes, as they were read
+	texts  []string          // the text files that are there, read or not, by path
+	sums   []sum             // of their bytes, as they were read
 }
 
 // Problem is a file that is there and could not be read.
@@ -230,7 +231,7 @@ func (t *Tree) problem(name string, why, mend finding.Words) {
 func (t *Tree) readAll(names []string) {
 	files, problems, sums := make([]*position.File, len(names)), make([]Problem, len(names)), make([]sum, len(names))
 	parallel.Each(len(names), func(i int) { files[i], problems[i], sums[i] = t.readOne(names[i]) })
-	t.sums = sums
+	t.texts, t.sums = names, sums
 	for i, f := range files {
 		if f != nil {
 			t.Files = append(t.Files, f)
@@ -311,6 +312,16 @@ func (t *Tree) Reread(name string) *position.File {
 		t.Files[i] = f
 	}
 	return f
+}
+
+// Only is the tree with some of its procedures alone: the others are there, and
+// were not read.
+func (t *Tree) Only(procedures map[string]bool) *Tree {
+	some := *t
+	some.Files = slices.DeleteFunc(slices.Clone(t.Files), func(f *position.File) bool {
+		return strings.HasPrefix(f.Path, "procedures/") && !procedures[f.Path]
+	})
+	return &some
 }
 
 // Has says whether the manual holds a file of this path.

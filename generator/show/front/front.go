@@ -11,13 +11,23 @@ import (
 )
 
 // Pages makes the first page, the search, and the writer's list.
-type Pages struct{ *jobs.Pages }
+type Pages struct {
+	*jobs.Pages
+	Survey *Survey
+}
 
 // Of makes them with what was recorded of jobs.
-func Of(j *jobs.Pages) *Pages { return &Pages{j} }
+func Of(j *jobs.Pages) *Pages {
+	s := &Pages{Pages: j}
+	s.Survey = s.survey()
+	return s
+}
+
+// Surveyed makes them for a part of a manual whose whole was surveyed before.
+func Surveyed(j *jobs.Pages, v *Survey) *Pages { return &Pages{j, v} }
 
 // In is the same as it is read in one of the shop's other languages.
-func (s *Pages) In(tag string) *Pages { return &Pages{s.Pages.In(tag)} }
+func (s *Pages) In(tag string) *Pages { return &Pages{s.Pages.In(tag), s.Survey} }
 
 // Front is the site's first page.
 type Front struct {

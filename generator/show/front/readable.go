@@ -43,43 +43,68 @@ type ReadableRow struct {
 	Words     string
 }
 
-// readText is one procedure in one language, counted.
-type readText struct {
-	site      *Pages // as it is read in that language
-	procedure *model.Procedure
-	count     readability.Count
-	longest   *model.Step // nil where there is no word
-	ease      float64
-	known     bool
+// Counted is one procedure in one language, counted.
+type Counted struct {
+	Procedure page.Link
+	Step      page.Link // of the longest sentence
+	Count     readability.Count
+	Ease      float64
+	Known     bool
 }
 
-// readables count the steps of every procedure that people work by, the
-// translations by themselves: a table for each language, the shop's first.
-func (s *Pages) readables() []Readable {
-	w := &s.Speaks.Readable
-	out := readableIn(s, s.Shown, w)
+// readText is that, as it is read in its language.
+type readText struct {
+	Counted
+	tag    string
+	speaks *shape.Language
+}
+
+// counted counts the steps of every procedure that people work by, the
+// translations by themselves: a list for each language, the shop's first.
+func (s *Pages) counted() [][]Counted {
+	out := [][]Counted{countedIn(s, s.Shown)}
 	for _, tag := range s.Manual.Shop.Also {
 		in := s.In(tag)
-		out = append(out, readableIn(in, in.Translated(), w)...)
+		out = append(out, countedIn(in, in.Translated()))
+	}
+	return out
+}
+
+func countedIn(s *Pages, procedures []*model.Procedure) []Counted {
+	texts := make([]Counted, len(procedures))
+	readers := sync.Pool{New: func() any { return readability.NewReader(s.Language()) }}
+	parallel.Each(len(procedures), func(i int) {
+		if procedures[i].Status == "retired" {
+			return
+		}
+		reader := readers.Get().(*readability.Reader)
+		texts[i] = s.readText(reader, procedures[i])
+		readers.Put(reader)
+	})
+	return slices.DeleteFunc(texts, func(t Counted) bool { return t.Count.Words == 0 })
+}
+
+// readables are the tables of what was counted.
+func (s *Pages) readables() []Readable {
+	w := &s.Speaks.Readable
+	out := readableIn(s.Language(), s.Survey.Counted[0], w)
+	for i, tag := range s.Manual.Shop.Also {
+		out = append(out, readableIn(tag, s.Survey.Counted[i+1], w)...)
 	}
 	return out
 }
 
 // readableIn is the table of one language; none where nothing is to be read.
-func readableIn(s *Pages, procedures []*model.Procedure, w *words.Readable) []Readable {
-	texts := make([]readText, len(procedures))
-	readers := sync.Pool{New: func() any { return readability.NewReader(s.Language()) }}
-	parallel.Each(len(procedures), func(i int) {
-		reader := readers.Get().(*readability.Reader)
-		texts[i] = s.readText(reader, procedures[i])
-		readers.Put(reader)
-	})
-	texts = slices.DeleteFunc(texts, func(t readText) bool { return t.count.Words == 0 || t.procedure.Status == "retired" })
-	if len(texts) == 0 {
+func readableIn(tag string, counted []Counted, w *words.Readable) []Readable {
+	if len(counted) == 0 {
 		return nil
 	}
+	var texts []readText
+	for _, c := range counted {
+		texts = append(texts, readText{c, tag, page.Speaking(tag)})
+	}
 	slices.SortStableFunc(texts, harder)
-	v := Readable{Readable: w, Language: language.NameOf(s.Language()), Code: s.Language(), Figure: w.Figure(codeOf(s.Language()))}
+	v := Readable{Readable: w, Language: language.NameOf(tag), Code: tag, Figure: w.Figure(codeOf(tag))}
 	if len(texts) > hardest {
 		v.More = fmt.Sprintf(w.More, hardest, len(texts))
 		texts = texts[:hardest]
@@ -94,18 +119,19 @@ func readableIn(s *Pages, procedures []*model.Procedure, w *words.Readable) []Re
 // the longest sentence.
 func harder(a, b readText) int {
 	switch {
-	case a.known != b.known && a.known:
+	case a.Known != b.Known && a.Known:
 		return -1
-	case a.known != b.known:
+	case a.Known != b.Known:
 		return 1
 	}
-	return cmp.Or(cmp.Compare(a.ease, b.ease), cmp.Compare(b.count.Longest, a.count.Longest))
+	return cmp.Or(cmp.Compare(a.Ease, b.Ease), cmp.Compare(b.Count.Longest, a.Count.Longest))
 }
 
 // readText counts what the steps tell to do: the texts that the advice on
 // sentences reads. Reasons are left out.
-func (s *Pages) readText(reader *readability.Reader, p *model.Procedure) readText {
-	t := readText{site: s, procedure: p}
+func (s *Pages) readText(reader *readability.Reader, p *model.Procedure) Counted {
+	t := Counted{Procedure: s.Link("", p)}
+	t.Procedure.Name = page.Unmarked(t.Procedure.Name) // a title that nobody has translated
 	var text []byte
 	for _, st := range p.Steps {
 		blocks := s.BlocksOf(st)
@@ -116,30 +142,26 @@ func (s *Pages) readText(reader *readability.Reader, p *model.Procedure) readTex
 			}
 		}
 		c := reader.Read(string(text))
-		if c.Longest > t.count.Longest {
-			t.longest = st
+		if c.Longest > t.Count.Longest {
+			t.Step = page.Link{Name: st.Number, Address: t.Procedure.Address + "#" + page.Anchor(st)}
 		}
-		t.count.Add(c)
+		t.Count.Add(c)
 	}
-	if t.count.Words >= readability.Enough {
-		t.ease, t.known = readability.Ease(t.count, s.Language())
+	if t.Count.Words >= readability.Enough {
+		t.Ease, t.Known = readability.Ease(t.Count, s.Language())
 	}
 	return t
 }
 
 func (t *readText) row(w *words.Readable) ReadableRow {
-	to := t.site.Link("", t.procedure)
-	to.Name = page.Unmarked(to.Name) // a title that nobody has translated
-	row := ReadableRow{
-		Procedure: to, Longest: t.counted(to.Name, t.count.Longest), Words: t.counted(to.Name, t.count.Words), Rough: !t.known,
-		Step: page.Link{Name: t.longest.Number, Address: to.Address + "#" + page.Anchor(t.longest)},
-	}
-	switch grade, graded := readability.Grade(t.count, t.site.Language()); {
-	case t.known && graded:
-		row.Ease = t.worked(to.Name, fmt.Sprintf(w.EaseGrade, math.Round(t.ease), max(0, math.Round(grade))))
-	case t.known:
-		row.Ease = t.worked(to.Name, fmt.Sprintf("%.0f", math.Round(t.ease)))
-	case t.count.Words < readability.Enough:
+	to := t.Procedure
+	row := ReadableRow{Procedure: to, Longest: t.counted(to.Name, t.Count.Longest), Words: t.counted(to.Name, t.Count.Words), Rough: !t.Known, Step: t.Step}
+	switch grade, graded := readability.Grade(t.Count, t.tag); {
+	case t.Known && graded:
+		row.Ease = t.worked(to.Name, fmt.Sprintf(w.EaseGrade, math.Round(t.Ease), max(0, math.Round(grade))))
+	case t.Known:
+		row.Ease = t.worked(to.Name, fmt.Sprintf("%.0f", math.Round(t.Ease)))
+	case t.Count.Words < readability.Enough:
 		row.Ease = w.TooShort
 	default:
 		row.Ease = w.NoFormula
@@ -149,7 +171,7 @@ func (t *readText) row(w *words.Readable) ReadableRow {
 
 // worked is a figure with its formula.
 func (t *readText) worked(name, text string) string {
-	c, w := t.count, &t.site.Speaks.Worked.Sums
+	c, w := t.Count, &t.speaks.Worked.Sums
 	by := func(f *shape.Formula) string {
 		sign := func(x float64) string {
 			if x < 0 {
@@ -159,12 +181,12 @@ func (t *readText) worked(name, text string) string {
 		}
 		return fmt.Sprintf("%s%s · %d/%d%s · %d/%d", inFull(f.Base), sign(f.Sentence), c.Words, c.Sentences, sign(f.Word), c.Syllables, c.Spoken)
 	}
-	speaks := language.Known(t.site.Language())
+	speaks := language.Known(t.tag)
 	explained := working.Working{
-		Formula: w.Ease, Put: by(speaks.Ease), Result: inFull(math.Round(t.ease)), Source: w.EaseSource,
+		Formula: w.Ease, Put: by(speaks.Ease), Result: inFull(math.Round(t.Ease)), Source: w.EaseSource,
 		Terms: []working.Term{{Sign: "a", Words: w.Sentence, Value: inFull(speaks.Ease.Sentence)}, {Sign: "b", Words: w.Word, Value: inFull(speaks.Ease.Word)}},
 	}
-	if grade, graded := readability.Grade(c, t.site.Language()); graded {
+	if grade, graded := readability.Grade(c, t.tag); graded {
 		explained.Assumes = []string{w.Grade + " = " + by(speaks.Grade) + " = " + inFull(max(0, math.Round(grade)))}
 	}
 	return page.Worked(text, page.Computed{Title: fmt.Sprintf(w.How, name+": "+text), Working: explained})
@@ -172,7 +194,7 @@ func (t *readText) worked(name, text string) string {
 
 // counted is a number of words.
 func (t *readText) counted(name string, n int) string {
-	c, w := t.count, &t.site.Speaks.Worked.Sums
+	c, w := t.Count, &t.speaks.Worked.Sums
 	put := fmt.Sprintf("%d, %d", c.Longest, c.Words)
 	return page.Worked(strconv.Itoa(n), page.Computed{Title: fmt.Sprintf(w.How, name+": "+put), Working: working.Working{
 		Formula: w.Longest, Put: put, Result: put, Source: w.Page,

@@ -20,12 +20,12 @@ const (
 	bySummary, byThing, byPhase, byStep    = 5, 4, 3, 1
 )
 
-// Index makes the files of the search index, by path in its folder.
-func (s *Pages) Index() map[string][]byte {
+// Book is what the search index is made from.
+func (s *Pages) Book() *search.Book {
 	var docs []search.Document
 	for _, p := range s.Shown {
 		if p.Status != "retired" {
-			docs = append(docs, s.found(p))
+			docs = append(docs, s.Found(p))
 		}
 	}
 	docs = append(docs, s.emergency())
@@ -38,7 +38,7 @@ func (s *Pages) Index() map[string][]byte {
 		in := s.In(language)
 		for _, p := range in.Translated() {
 			if p.Status != "retired" {
-				d := in.found(p)
+				d := in.Found(p)
 				d.Language = language
 				docs = append(docs, d)
 			}
@@ -50,7 +50,7 @@ func (s *Pages) Index() map[string][]byte {
 			serials = append(serials, search.Serials{From: u.From, To: u.To, Name: m.Label(), Address: page.PageOf(m)})
 		}
 	}
-	return search.Files(s.Language(), docs, serials)
+	return search.Collect(s.Language(), docs, serials)
 }
 
 func entries[T any, P interface {
@@ -86,8 +86,8 @@ func number(n model.Named) string {
 	return ""
 }
 
-// found is a procedure as the search finds it.
-func (s *Pages) found(p *model.Procedure) search.Document {
+// Found is a procedure as the search finds it.
+func (s *Pages) Found(p *model.Procedure) search.Document {
 	own := s.Own(p)
 	d := search.Document{Name: own.Label(), Address: s.PageOf(p), Note: own.Summary}
 	add := func(weight int, texts ...string) {

@@ -2,9 +2,11 @@ package front
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
 )
@@ -40,6 +42,9 @@ type SnagPage struct {
 	rows  Listed
 	n, of int
 }
+
+// IsSnags says that a page of the site is one of the writer's list.
+func IsSnags(name string) bool { return name == snagsAt || page.PartOf(snagsAt, name) }
 
 // Snag is one finding on the list.
 type Snag struct {
@@ -105,6 +110,20 @@ func (s *Pages) listed() (v Listed) {
 			Place: fmt.Sprintf("%s:%d:%d", f.At.Path(), line, col), Level: level, Code: f.Code, Message: f.Message, Mend: f.Mend,
 		})
 	}
+	v.NotReached, v.Drafts = s.Survey.NotReached, s.Survey.Drafts
+	return v
+}
+
+// Survey is what the writer's list tells of all procedures, besides findings.
+type Survey struct {
+	NotReached []page.Link
+	Drafts     []page.Link
+	Counted    [][]Counted // how hard the steps are to read: the shop's language, and each other
+}
+
+// survey goes through all procedures.
+func (s *Pages) survey() *Survey {
+	v := &Survey{Counted: s.counted()}
 	for _, p := range s.Shown {
 		if len(s.Links.Callers(p)) == 0 && len(s.Links.Seers(p)) == 0 && p.Issued() {
 			v.NotReached = append(v.NotReached, s.Link("", p))
@@ -116,4 +135,16 @@ func (s *Pages) listed() (v Listed) {
 		}
 	}
 	return v
+}
+
+// Count counts a procedure anew whose words are others; false where it was not
+// or is not among those that are counted.
+func (v *Survey) Count(s *Pages, p *model.Procedure) bool {
+	now := countedIn(s, []*model.Procedure{p})
+	i := slices.IndexFunc(v.Counted[0], func(c Counted) bool { return c.Procedure.Address == s.Address("", p) })
+	if i < 0 || len(now) == 0 {
+		return false
+	}
+	v.Counted[0][i] = now[0]
+	return true
 }

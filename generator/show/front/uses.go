@@ -35,35 +35,59 @@ func (s *Pages) byMachine(up string) []ForMachine {
 	for _, m := range s.Manual.Machines {
 		g := ForMachine{Machine: s.Link(up, m)}
 		if len(s.Manual.Machines)*page.Uses <= mostOnFront {
-			g.Uses = s.UsesOf(up, of[m], few, g.Machine.Address)
+			g.Uses = s.UsesOf(up, of[m], few, restAt(g.Machine.Address))
 		}
 		out = append(out, g)
 	}
 	if general := of[nil]; len(general) > 0 {
-		out = append(out, ForMachine{Machine: page.Link{Name: s.Words.AnyMachine, Address: "any.html"}, Uses: s.UsesOf(up, general, few, "any.html")})
+		out = append(out, ForMachine{Machine: page.Link{Name: s.Words.AnyMachine, Address: "any.html"}, Uses: s.UsesOf(up, general, few, restAt("any.html"))})
 	}
 	return out
 }
 
-// General is the page of the procedures that are for any machine.
-type General struct {
-	page.Frame
-	Name string
-	Uses []page.Use
+// restAt leads to a group of procedures on a page.
+func restAt(address string) func(id string) string {
+	return func(id string) string { return address + "#" + id }
 }
 
-// General makes that page; nil where there is none to show.
-func (s *Pages) General() *General {
+// Procedures is a page of a list of procedures: of those that are for any
+// machine, or for a machine that has too many for its own page.
+type Procedures struct {
+	page.Frame
+	Name    string
+	Machine page.Link
+	Uses    []page.Use
+	Parts   []page.Part
+}
+
+// Procedures makes a page of a list; of is the machine, nil for any.
+func (s *Pages) Procedures(l page.Listed, of *model.Machine) *Procedures {
+	name := s.Words.AnyMachine
+	if of != nil {
+		name = of.Label()
+	}
+	v := &Procedures{Frame: s.Frame(l.At, name), Name: name}
+	if of != nil {
+		v.Machine = s.Link(v.Up, of)
+	}
+	v.Uses, v.Parts = s.UsesAt(v.Up, l)
+	return v
+}
+
+// Lists are the pages that list the procedures of a machine, nil for those of
+// any machine; none where they stand on the machine's own page.
+func (s *Pages) Lists(of *model.Machine) []page.Listed {
 	var list []*model.Procedure
 	for _, p := range s.Shown {
-		if p.For.To == nil && p.Status != "retired" {
+		if p.For.To == of && p.Status != "retired" {
 			list = append(list, p)
 		}
 	}
-	if len(list) == 0 {
+	switch {
+	case of == nil:
+		return s.Site.Lists("any.html", list)
+	case len(list) <= page.OnList:
 		return nil
 	}
-	v := &General{Frame: s.Frame("any.html", s.Words.AnyMachine), Name: s.Words.AnyMachine}
-	v.Uses = s.UsesOf(v.Up, list, 0, "")
-	return v
+	return s.Site.Lists(page.ListAt(of), list)
 }

@@ -36,10 +36,36 @@ func (s *Site) withOthers(text string, q quantity.Quantity) string {
 // exactly writes an amount as it was typed, with the word for one that is not
 // measured out.
 func (s *Site) exactly(q quantity.Quantity) string {
-	if q.About() {
-		return s.Speaks.Several.About + " " + q.String()
+	text := q.String()
+	if unit := s.calendar(q); unit != "" {
+		text = q.Number() + " " + unit
 	}
-	return q.String()
+	if q.About() {
+		return s.Speaks.Several.About + " " + text
+	}
+	return text
+}
+
+// calendar is the word for a unit of the calendar, which has no symbol; "" for
+// any other.
+func (s *Site) calendar(q quantity.Quantity) string {
+	w := &s.Speaks.Several
+	one, many := "", ""
+	switch q.Unit {
+	case quantity.CalendarDay:
+		one, many = w.Day, w.Days
+	case quantity.Week, quantity.CalendarWeek:
+		one, many = w.Week, w.Weeks
+	case quantity.Month:
+		one, many = w.Month, w.Months
+	case quantity.Year:
+		one, many = w.Year, w.Years
+	default: // it has a symbol
+	}
+	if q.Value == 1 {
+		return one
+	}
+	return many
 }
 
 // BothLimit writes a limit with the shop's other units behind it: its numbers,

@@ -13,9 +13,9 @@ import (
 // page's, as opens does before a text of the shop's; closes stands behind it.
 const borrows = "\ue002"
 
-// speaking is the language in which pages with a tag speak. Where the program
+// Speaking is the language in which pages with a tag speak. Where the program
 // has none of that tag, it is the nearest, with every word of it marked.
-func speaking(tag string) *shape.Language {
+func Speaking(tag string) *shape.Language {
 	l := language.Of(tag)
 	if language.Known(tag) != nil {
 		return l

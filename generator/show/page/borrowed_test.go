@@ -20,11 +20,11 @@ func TestBorrowedWordsAreMarkedAroundWhatIsFilledIn(t *testing.T) {
 
 func TestOnlyAnUnknownLanguageBorrows(t *testing.T) {
 	for tag, want := range map[string]string{"en": "Fetch", "en-GB": "Fetch", "es-MX": "Traer", "fr": borrows + "Fetch" + closes} {
-		if got := speaking(tag).Words.Fetch; got != want {
+		if got := Speaking(tag).Words.Fetch; got != want {
 			t.Errorf("%s: %q, want %q", tag, got, want)
 		}
 	}
-	if got := speaking("en").Words.Fetch; got != "Fetch" {
+	if got := Speaking("en").Words.Fetch; got != "Fetch" {
 		t.Error("the words of English were marked")
 	}
 }

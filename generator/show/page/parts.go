@@ -35,8 +35,8 @@ func PartsOf(list string, here, n int) []Part {
 	return out
 }
 
-// partOf says that a page is a part of a list.
-func partOf(list, here string) bool {
+// PartOf says that a page is a part of a list.
+func PartOf(list, here string) bool {
 	number, is := strings.CutPrefix(here, strings.TrimSuffix(list, ".html")+"-")
 	if !is {
 		return false

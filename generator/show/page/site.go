@@ -52,6 +52,7 @@ type Site struct {
 	Speaks *shape.Language
 	shown  map[*model.Procedure]bool
 	Faults []faultRow // the fault codes that steps name
+	Coded  bool       // there are some
 	plans  planBook
 	spoken map[*model.Procedure][]string       // the languages that a procedure is translated into
 	read   *reading                            // nil in the shop's own language
@@ -60,7 +61,7 @@ type Site struct {
 
 // NewSite gathers what the pages of a checked manual need.
 func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, today model.Date, preview bool) *Site {
-	speaks := speaking(m.Shop.Language)
+	speaks := Speaking(m.Shop.Language)
 	s := &Site{
 		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: &speaks.Words, Speaks: speaks,
 		Kits: kit.NewCache(m.Shop, walks), Times: schedule.NewCache(walks), shown: map[*model.Procedure]bool{}, spoken: map[*model.Procedure][]string{},
@@ -77,7 +78,7 @@ func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, to
 		}
 	}
 	parallel.Do( // the books are full before pages are made side by side
-		func() { s.Links = backlinks.Of(s.Shown); s.Faults = s.faultRows() },
+		func() { s.Links = backlinks.Of(s.Shown); s.Faults = s.faultRows(); s.Coded = len(s.Faults) > 0 },
 		func() { s.plans = s.planBook() },
 		func() { s.looked = s.inspected() },
 		func() { fill(s.Shown, s.Kits.Of) },
@@ -186,7 +187,7 @@ func (s *Site) Frame(here, title string) Frame {
 func (f *Frame) at(tabs []Tab) []Tab {
 	for i := range tabs {
 		t := &tabs[i]
-		t.Current = t.Address == f.Here || (strings.HasSuffix(t.Address, "/index.html") && strings.HasPrefix(f.Here, strings.TrimSuffix(t.Address, "index.html"))) || partOf(t.Address, f.Here)
+		t.Current = t.Address == f.Here || (strings.HasSuffix(t.Address, "/index.html") && strings.HasPrefix(f.Here, strings.TrimSuffix(t.Address, "index.html"))) || PartOf(t.Address, f.Here)
 		t.Address = f.Up + t.Address
 	}
 	return tabs
@@ -207,7 +208,9 @@ func (s *Site) tabs() (bay, others []Tab) {
 	add(&bay, len(m.Supplies), w.Supplies, "supplies/index.html")
 	add(&bay, len(m.Hazards), w.Hazards, "hazards/index.html")
 	add(&others, 1, w.Front, "index.html")
-	add(&others, len(s.Faults), w.FaultCodes, "codes.html")
+	if s.Coded {
+		add(&others, 1, w.FaultCodes, "codes.html")
+	}
 	add(&others, len(m.Holds), w.Holds, "holds/index.html")
 	add(&others, len(m.Roles), w.Roles, "roles/index.html")
 	add(&others, 1, w.Snags, "snags.html")

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -50,29 +51,97 @@ func does(p *model.Procedure, is func(*model.Kind) bool) bool {
 	})
 }
 
-// UsesOf sorts procedures by what they are for, each group by title, and leaves
-// all but the first few to the page at an address; 0 is all.
-func (s *Site) UsesOf(up string, procedures []*model.Procedure, few int, rest string) []Use {
-	var groups [Uses][]*model.Procedure
-	for _, p := range procedures {
-		groups[useOf(p)] = append(groups[useOf(p)], p)
+// OnList is how many procedures a page lists by name: one takes about 500 bytes.
+const OnList = 150
+
+// purposed is a procedure with what it is for.
+type purposed struct {
+	use int
+	of  *model.Procedure
+}
+
+// byUse sorts procedures by what they are for, each group by title.
+func (s *Site) byUse(procedures []*model.Procedure) []purposed {
+	out := make([]purposed, len(procedures))
+	for i, p := range procedures {
+		out[i] = purposed{useOf(p), p}
 	}
+	slices.SortStableFunc(out, func(a, b purposed) int {
+		return cmp.Or(cmp.Compare(a.use, b.use), CompareText(s.Name(a.of), s.Name(b.of)))
+	})
+	return out
+}
+
+// uses are the groups of a sorted list.
+func (s *Site) uses(up string, list []purposed) []Use {
 	w := &s.Speaks.Front
+	names := [Uses]string{w.MakeSafe, w.Check, w.Repair, w.BringBack}
 	var out []Use
-	for i, list := range groups {
-		if len(list) == 0 {
-			continue
+	for i, x := range list {
+		if i == 0 || x.use != list[i-1].use {
+			out = append(out, Use{ID: useIDs[x.use], Name: names[x.use]})
 		}
-		u := Use{ID: useIDs[i], Name: [Uses]string{w.MakeSafe, w.Check, w.Repair, w.BringBack}[i]}
-		slices.SortStableFunc(list, func(a, b *model.Procedure) int { return CompareText(s.Name(a), s.Name(b)) })
-		for n, p := range list {
-			if few > 0 && n == few {
-				u.More = Link{Name: fmt.Sprintf(w.AndMore, len(list)-few), Address: rest + "#" + u.ID}
-				break
-			}
-			u.Procedures = append(u.Procedures, s.Sheet(up, p))
-		}
-		out = append(out, u)
+		u := &out[len(out)-1]
+		u.Procedures = append(u.Procedures, s.Sheet(up, x.of))
 	}
 	return out
+}
+
+// UsesOf sorts procedures by what they are for, each group by title, and leaves
+// all but the first few to the page that rest names for a group; 0 is all.
+func (s *Site) UsesOf(up string, procedures []*model.Procedure, few int, rest func(id string) string) []Use {
+	list, of := s.byUse(procedures), [Uses]int{}
+	for _, x := range list {
+		of[x.use]++
+	}
+	shown := list[:0:0]
+	n := [Uses]int{}
+	for _, x := range list {
+		if n[x.use]++; few == 0 || n[x.use] <= few {
+			shown = append(shown, x)
+		}
+	}
+	out := s.uses(up, shown)
+	for i := range out {
+		u := &out[i]
+		if more := of[slices.Index(useIDs[:], u.ID)] - len(u.Procedures); more > 0 {
+			u.More = Link{Name: fmt.Sprintf(s.Speaks.Front.AndMore, more), Address: rest(u.ID)}
+		}
+	}
+	return out
+}
+
+// Listed is one page of a list of procedures, and where it stands.
+type Listed struct {
+	At    string
+	list  string
+	rows  []purposed
+	n, of int
+}
+
+// ListAt is where all procedures of a machine are listed that has too many for
+// its own page.
+func ListAt(m *model.Machine) string { return "machines/" + m.ID + ".procedures.html" }
+
+// Lists are the pages of a list of procedures, of which the first stands at an
+// address.
+func (s *Site) Lists(at string, procedures []*model.Procedure) []Listed {
+	var out []Listed
+	for rows := range slices.Chunk(s.byUse(procedures), OnList) {
+		out = append(out, Listed{At: PartAt(at, len(out)), list: at, rows: rows, n: len(out)})
+	}
+	for i := range out {
+		out[i].of = len(out)
+	}
+	return out
+}
+
+// Begins says that a page of a list is the first with procedures of a use.
+func (l *Listed) Begins(id string) bool {
+	return slices.ContainsFunc(l.rows, func(x purposed) bool { return useIDs[x.use] == id })
+}
+
+// UsesAt are the groups on a page of a list, and the way to its other pages.
+func (s *Site) UsesAt(up string, l Listed) ([]Use, []Part) {
+	return s.uses(up, l.rows), PartsOf(l.list, l.n, l.of)
 }

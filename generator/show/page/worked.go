@@ -55,8 +55,8 @@ type Workings struct {
 }
 
 // unpacked is a working from the texts before its number, as they stand in markup.
-func unpacked(markup []byte) Computed {
-	fields := strings.Split(html.UnescapeString(string(markup)), between)
+func unpacked(markup string) Computed {
+	fields := strings.Split(html.UnescapeString(markup), between)
 	c := Computed{Title: fields[0], Working: working.Working{Formula: fields[1], Put: fields[2], Result: fields[3], Source: fields[4]}}
 	for rest := fields[5:]; len(rest) > 1; {
 		if rest[0] == "a" {
@@ -140,6 +140,9 @@ type finishing struct {
 	inside  [len(closed)]bool // an element in which no link can stand
 }
 
+// usual is how many workings most pages have room in.
+const usual = 16
+
 // closed are elements in which no link can stand, or leads a screen reader
 // astray: a number in them stays plain. They are what stands behind "<" of their tags.
 var closed = [...]struct{ from, to []byte }{
@@ -185,11 +188,14 @@ func (f *finishing) number(packed, shown []byte) {
 	}
 	n := f.anchors[string(packed)]
 	if n == 0 {
-		c := unpacked(packed)
-		f.list = append(f.list, c)
+		if f.list == nil {
+			f.list = make([]Computed, 0, usual)
+		}
+		written := string(packed)
+		f.list = append(f.list, unpacked(written))
 		n = len(f.list)
 		f.list[n-1].Anchor = "working-" + strconv.Itoa(n)
-		f.anchors[string(packed)] = n
+		f.anchors[written] = n
 	}
 	f.out.WriteString(`<a class="computed" href="#working-`)
 	f.out.Write(strconv.AppendInt(f.out.AvailableBuffer(), int64(n), 10))

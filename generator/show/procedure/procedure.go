@@ -80,6 +80,8 @@ type Procedure struct {
 	CloseOut         CloseOut
 	TimeLine         TimeLine
 	Stand            []Stood // where things stand at the end
+	Stood            []Stood // all that ever stands otherwise; the steps say when
+	StoodAtStart     string  // the numbers of those that do before the first step
 	Checked          string  // what it was checked for, in numbers
 	Calls            []page.Link
 	CalledBy, SeenBy []page.Link
@@ -161,9 +163,10 @@ type Step struct {
 	Pause    bool
 	Reverse  string // what a reverse: link says
 	Derived  []Derived
-	NotBack  string  // steps of the reversed phase of which nothing comes back
-	Stand    []Stood // where things stand, where this step changed it
-	Changed  bool
+	NotBack  string   // steps of the reversed phase of which nothing comes back
+	Stand    []Stood  // where things stand
+	Listed   bool     // that is listed: its phase ends so
+	Moves    string   // what it changes of what stands otherwise, by number: "3 4 -1"
 	Entries  []string // of each: in a step without sub-steps: a tick for each
 	Missed   *Missed  // nil where it is not easily missed
 	Round    string   // the entry of an order that this sub-step is done for
@@ -219,12 +222,14 @@ func (s *Pages) Procedure(p *model.Procedure) *Procedure {
 	items := slips.Of(p, s.Walks.Of(p))
 	missed := s.missed(items)
 	course := s.start(p)
-	told := s.stood(course, s.Walks.StandAtStart(p))
+	told := telling{number: map[Stood]int{}}
+	v.StoodAtStart = told.moves(s.stood(course, s.Walks.StandAtStart(p)))
 	v.When = s.wholeWords(p, course.whole)
 	for _, phase := range p.Phases {
 		v.Phases = append(v.Phases, s.phase(v.Up, course, phase))
-		tellChanges(v.Phases[len(v.Phases)-1].Parts, &told)
+		told.phase(v.Phases[len(v.Phases)-1].Parts)
 	}
+	v.Stood = told.rows
 	for i := range v.Phases {
 		mark(v.Phases[i].Parts, missed)
 	}
@@ -264,7 +269,7 @@ func (s *Pages) Plate(p *model.Procedure) []string {
 	out = append(out, fmt.Sprintf(s.Words.Revision, r.Number, r.Date))
 	looked := s.Looked(p, r)
 	if by, ok := s.Manual.Shop.ReviewBy(looked); ok {
-		out = append(out, s.Until(fmt.Sprintf(s.Words.ReviewBy, by), looked, s.Manual.Shop.ReviewEvery.String(), by))
+		out = append(out, s.Until(fmt.Sprintf(s.Words.ReviewBy, by), looked, s.Amount(s.Manual.Shop.ReviewEvery), by))
 	}
 	return out
 }
@@ -397,7 +402,7 @@ func (s *Pages) shelves(up string, p *model.Procedure, k *kit.Kit) []Shelf {
 func (s *Pages) sortShelves(byPlace map[string][]Item) []Shelf {
 	var out []Shelf
 	for place, items := range byPlace {
-		sort.SliceStable(items, func(i, j int) bool { return items[i].Name < items[j].Name })
+		slices.SortStableFunc(items, func(a, b Item) int { return strings.Compare(a.Name, b.Name) })
 		out = append(out, Shelf{Place: place, Items: items})
 	}
 	sort.Slice(out, func(i, j int) bool {

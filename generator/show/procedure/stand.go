@@ -3,6 +3,8 @@ package procedure
 import (
 	"fmt"
 	"slices"
+	"strconv"
+	"strings"
 
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
@@ -37,6 +39,7 @@ func (s *Pages) stood(c *course, list []walk.Standing) []Stood {
 // change at few steps.
 type course struct {
 	*model.Procedure
+	walk  *walk.Course
 	whole []string // what every step asks of the unit
 	turn  int
 	stood []Stood
@@ -45,32 +48,82 @@ type course struct {
 
 // start is the course of a procedure before its first step.
 func (s *Pages) start(p *model.Procedure) *course {
-	return &course{Procedure: p, whole: wholly(p), turn: -1, again: s.TightAlready(p)}
+	return &course{Procedure: p, walk: s.Walks.Course(p), whole: wholly(p), turn: -1, again: s.TightAlready(p)}
 }
 
 // standAfter is how things stand after a step.
 func (s *Pages) standAfter(c *course, st *model.Step) []Stood {
 	if turn := s.Walks.Turn(c.Procedure, st); turn != c.turn {
-		c.turn, c.stood = turn, s.stood(c, s.Walks.Stand(c.Procedure, st))
+		c.turn, c.stood = turn, s.stood(c, c.walk.Stand(c.Procedure, st))
 	}
 	return c.stood
 }
 
-// tellChanges marks the steps after which things stand otherwise than was last
-// told: only there the reader needs it again.
-func tellChanges(parts []Part, told *[]Stood) {
+// telling is what a page has told so far of where things stand. Each thing that
+// ever stands otherwise is told once, with a number; a step says only which
+// numbers it adds and takes away, for lists of all of them would grow with the
+// steps and with the parts.
+type telling struct {
+	rows   []Stood
+	number map[Stood]int
+	now    []Stood
+}
+
+// phase tells the changes of a phase's steps, and lists all where the phase
+// leaves something otherwise.
+func (t *telling) phase(parts []Part) {
+	var last *Step
 	for _, p := range parts {
 		if p.Step != nil {
-			tellChange(p.Step, told)
+			t.step(p.Step, &last)
 		}
+	}
+	if last != nil {
+		last.Listed = true
 	}
 }
 
-func tellChange(v *Step, told *[]Stood) {
+func (t *telling) step(v *Step, last **Step) {
 	for i := range v.Subs {
-		tellChange(&v.Subs[i], told)
+		t.step(&v.Subs[i], last)
 	}
-	if v.Changed = !slices.Equal(v.Stand, *told); v.Changed {
-		*told = v.Stand
+	if !slices.Equal(v.Stand, t.now) {
+		v.Moves, *last = t.moves(v.Stand), v
 	}
+}
+
+// moves are the numbers that are added and taken away until things stand so.
+func (t *telling) moves(now []Stood) string {
+	var out []string
+	was, is := setOf(t.now), setOf(now)
+	for _, x := range t.now {
+		if !is[x] {
+			out = append(out, "-"+strconv.Itoa(t.number[x]))
+		}
+	}
+	for _, x := range now {
+		if !was[x] {
+			out = append(out, strconv.Itoa(t.of(x)))
+		}
+	}
+	t.now = now
+	return strings.Join(out, " ")
+}
+
+// of is the number of a thing that stands otherwise.
+func (t *telling) of(x Stood) int {
+	n, told := t.number[x]
+	if !told {
+		n = len(t.rows)
+		t.number[x], t.rows = n, append(t.rows, x)
+	}
+	return n
+}
+
+func setOf(list []Stood) map[Stood]bool {
+	out := make(map[Stood]bool, len(list))
+	for _, x := range list {
+		out[x] = true
+	}
+	return out
 }

@@ -239,6 +239,23 @@ func (s *Site) Put(name string, data []byte) error {
 	return nil
 }
 
+// Keep takes a file of the last site over as it stands. It may be called from
+// many goroutines.
+func (s *Site) Keep(name string) error {
+	full, last := filepath.Join(s.staging, filepath.FromSlash(name)), filepath.Join(s.to, filepath.FromSlash(name))
+	if err := s.mark(name, filepath.Dir(full)); err != nil {
+		return err
+	}
+	if os.Link(last, full) == nil {
+		return nil
+	}
+	data, err := os.ReadFile(last) // a file system without links
+	if err != nil {
+		return err
+	}
+	return os.WriteFile(full, data, 0o644)
+}
+
 // holds says whether a plain file holds these bytes and no others.
 func holds(name string, data []byte) bool {
 	info, err := os.Lstat(name)

@@ -5,8 +5,10 @@ import (
 	"crypto/sha256"
 	"errors"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 
 	"baybinder/generator/base/kept"
 )
@@ -55,6 +57,11 @@ func TraceOf(to string) (Trace, error) {
 		err = errNotWhole
 	}
 	return trace, err
+}
+
+// Names are the files, in order.
+func (t Trace) Names() []string {
+	return slices.DeleteFunc(slices.Sorted(maps.Keys(t)), func(name string) bool { return name == list })
 }
 
 // Stands says whether a site stands as it did, and which files are in it that

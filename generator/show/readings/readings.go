@@ -286,7 +286,7 @@ func (r *Readings) dueBy(p *model.Person, plan *model.Plan, text string, day mod
 func (r *Readings) ends(p *model.Person, role *model.Role, text string, day model.Date) string {
 	for _, g := range r.roles[p] {
 		if until, runs := training.Until(&g); runs && g.To == role && until == day {
-			return r.Until(text, g.On, role.RenewEvery.String(), day)
+			return r.Until(text, g.On, r.Amount(role.RenewEvery), day)
 		}
 	}
 	return text

@@ -4,6 +4,7 @@ package register
 
 import (
 	"fmt"
+	"path"
 	"slices"
 	"strconv"
 	"strings"
@@ -36,6 +37,7 @@ type Entry struct {
 	Note     string
 	Computed []page.Computed
 	Uses     []Used
+	Parts    []page.Part // where more procedures use it than one page lists
 }
 
 // Fact is one line about a thing.
@@ -73,18 +75,88 @@ func (s *Pages) entry(n model.Named, c *model.Common, sort string) *Entry {
 	if c.Picture != "" {
 		v.Picture = v.Up + c.Picture
 	}
-	v.Uses = s.used(v.Up, s.Links.Uses(n))
+	uses := s.Links.Uses(n)
+	v.Uses, v.Parts = s.used(v.Up, uses[:min(onUses, len(uses))]), usesParts(n, 0, len(uses))
 	return v
 }
 
-func (s *Pages) used(up string, uses []backlinks.Use) []Used {
-	var out []Used
-	for _, u := range uses {
-		line := Used{Link: s.Link(up, u.Procedure)}
-		for _, st := range u.Steps {
-			line.Steps = append(line.Steps, page.Link{Name: st.Number, Address: s.Address(up, u.Procedure) + "#" + page.Anchor(st)})
+// onUses is how many procedures a page lists that use an entry: one with its
+// steps takes about 200 bytes.
+const onUses = 350
+
+// usesParts leads to the pages that list what uses an entry: the first is the
+// entry's own.
+func usesParts(n model.Named, here, uses int) []page.Part {
+	list := strings.TrimSuffix(page.PageOf(n), ".html") + ".uses.html"
+	out := page.PartsOf(list, here, (uses+onUses-1)/onUses)
+	if len(out) > 0 {
+		out[0].Address = path.Base(page.PageOf(n))
+	}
+	return out
+}
+
+// Rest is a further page of what uses an entry, and where it stands.
+type Rest struct {
+	At   string
+	of   model.Named
+	sort string
+	n    int // from 1
+}
+
+// Rests are those pages of all entries that are used so much.
+func (s *Pages) Rests() []Rest {
+	var out []Rest
+	add := func(n model.Named, sort string) {
+		for i, p := range usesParts(n, 0, len(s.Links.Uses(n))) {
+			if i > 0 {
+				out = append(out, Rest{path.Join(path.Dir(page.PageOf(n)), p.Address), n, sort, i})
+			}
 		}
-		out = append(out, line)
+	}
+	addAll(add, s.Manual.Tools, s.Words.Tools)
+	addAll(add, s.Manual.Supplies, s.Words.Supplies)
+	addAll(add, s.Manual.Hazards, s.Words.Hazards)
+	addAll(add, s.Manual.Holds, s.Words.Holds)
+	addAll(add, s.Manual.Roles, s.Words.Roles)
+	return out
+}
+
+func addAll[T any, P interface {
+	*T
+	model.Named
+}](add func(model.Named, string), list []P, sort string) {
+	for _, n := range list {
+		add(n, sort)
+	}
+}
+
+// Rest makes a further page of what uses an entry.
+func (s *Pages) Rest(r Rest) *Entry {
+	uses := s.Links.Uses(r.of)
+	v := &Entry{Frame: s.Frame(r.At, r.of.Label()), Name: r.of.Label(), Sort: r.sort, Parts: usesParts(r.of, r.n, len(uses))}
+	part := uses[r.n*onUses : min((r.n+1)*onUses, len(uses))]
+	v.Uses = s.used(v.Up, part)
+	if u, is := r.of.(*model.Supply); is {
+		s.amounts(v.Uses, u, part)
+	}
+	return v
+}
+
+// amounts says of each use how much of a supply it uses up.
+func (s *Pages) amounts(to []Used, u *model.Supply, uses []backlinks.Use) {
+	for i := range to {
+		to[i].Amount = s.usedUp(u, uses[i].Procedure)
+	}
+}
+
+func (s *Pages) used(up string, uses []backlinks.Use) []Used {
+	out := make([]Used, len(uses))
+	for i, u := range uses {
+		line := Used{Link: s.Link(up, u.Procedure), Steps: make([]page.Link, len(u.Steps))}
+		for k, st := range u.Steps {
+			line.Steps[k] = page.Link{Name: st.Number, Address: line.Address + "#" + page.Anchor(st)}
+		}
+		out[i] = line
 	}
 	return out
 }
@@ -155,7 +227,7 @@ func (s *Pages) dues(t *model.Tool) []string {
 		until := model.DateOf(span.AddTo(last.Time()))
 		w := &s.Speaks.Worked
 		return page.Worked(text(until.String()), page.Computed{Title: fmt.Sprintf(w.Calibration, name, until), Working: working.Working{
-			Formula: w.Sums.Until, Put: last.String() + " + " + t.Calibration.Every.String(), Result: until.String(), Source: w.Sums.Shop,
+			Formula: w.Sums.Until, Put: last.String() + " + " + s.Amount(t.Calibration.Every), Result: until.String(), Source: w.Sums.Shop,
 		}})
 	}
 	if len(t.Calibration.Units) == 0 && !t.Calibration.Last.IsZero() {
@@ -220,9 +292,7 @@ func (s *Pages) Supply(u *model.Supply) *Entry {
 	w := s.Words
 	v := s.entry(u, &u.Common, w.Supplies)
 	v.Label = s.Chemical(u)
-	for i, use := range s.Links.Uses(u) {
-		v.Uses[i].Amount = s.usedUp(u, use.Procedure)
-	}
+	s.amounts(v.Uses, u, s.Links.Uses(u))
 	f := (*facts)(&v.Facts)
 	f.text(w.Unit, u.Unit)
 	f.text(w.Kept, u.Kept)
@@ -249,7 +319,7 @@ func (s *Pages) Role(r *model.Role) *Entry {
 	v := s.entry(r, &r.Common, w.Roles)
 	f := (*facts)(&v.Facts)
 	if !r.RenewEvery.IsZero() {
-		f.text(w.RenewEvery, r.RenewEvery.String())
+		f.text(w.RenewEvery, s.Amount(r.RenewEvery))
 	}
 	f.text(w.Number, r.Number)
 	return v

@@ -2,6 +2,7 @@ package register
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"baybinder/generator/language/words"
@@ -92,8 +93,26 @@ func (s *Pages) Machine(m *model.Machine) *Machine {
 	v.Reach, v.Front, v.UnitBox = reaches(m), &s.Speaks.Front, len(m.Units) > 0
 	s.machineThings(v, m)
 	v.Jobs = s.JobsAt(v.Up, m, false)
-	v.Uses = s.UsesOf(v.Up, s.proceduresFor(m), 0, "")
+	v.Uses = s.usesOf(v.Up, m)
 	return v
+}
+
+// fewUses is how many procedures of a use a machine's page names that has too
+// many.
+const fewUses = 20
+
+// usesOf are a machine's procedures by what they are for. Where they are too
+// many, the rest is on pages of its own.
+func (s *Pages) usesOf(up string, m *model.Machine) []page.Use {
+	list := s.proceduresFor(m)
+	if len(list) <= page.OnList {
+		return s.UsesOf(up, list, 0, nil)
+	}
+	pages := s.Lists(page.ListAt(m), list)
+	return s.UsesOf(up, list, fewUses, func(id string) string {
+		i := slices.IndexFunc(pages, func(l page.Listed) bool { return l.Begins(id) })
+		return up + pages[i].At + "#" + id
+	})
 }
 
 func (s *Pages) proceduresFor(m *model.Machine) []*model.Procedure {

@@ -44,35 +44,24 @@ func (p *posts) take(doc, weight int) {
 	p.list = append(p.list, post{int32(doc), int32(weight)})
 }
 
-// collect reads all documents of a manual in this language.
-func collect(language string, documents []Document) *builder {
-	b := &builder{docs: documents, tongues: map[string]tongue{}, posts: map[string]*posts{}, forms: map[string][]string{}, used: map[string]int{}}
-	var words splitter
-	for i := range documents {
-		d := &documents[i]
-		spoken := cmp.Or(d.Language, language)
-		for _, t := range d.Texts {
-			var join joiner
-			take := func(word []byte) {
-				f := b.form(spoken, word)
-				f.used++
-				f.posts.take(i, t.Weight)
-			}
-			words.each(t.Text, func(word []byte) {
-				take(word)
-				if joined := join.next(word, words.gap); joined != "" {
-					take([]byte(joined))
-				}
-			})
+// builder turns the book round.
+func (k *Book) builder() *builder {
+	b := &builder{docs: k.Documents, tongues: map[string]tongue{}, posts: map[string]*posts{}, forms: map[string][]string{}, used: map[string]int{}}
+	for i := range k.Documents {
+		spoken := cmp.Or(k.Documents[i].Language, k.Language)
+		for _, w := range k.Words[i] {
+			f := b.form(spoken, k.Forms[w.Form])
+			f.used += int(w.Used)
+			f.posts.take(i, int(w.Weight))
 		}
 	}
 	b.together()
 	return b
 }
 
-func (b *builder) form(language string, word []byte) *form {
+func (b *builder) form(language, word string) *form {
 	in := b.tongues[language]
-	if f := in[string(word)]; f != nil {
+	if f := in[word]; f != nil {
 		return f
 	}
 	if in == nil {
@@ -80,12 +69,12 @@ func (b *builder) form(language string, word []byte) *form {
 		b.tongues[language] = in
 		b.spoken = append(b.spoken, language)
 	}
-	f := &form{stem: stem(language, string(word))}
+	f := &form{stem: stem(language, word)}
 	if f.posts = b.posts[f.stem]; f.posts == nil {
 		f.posts = &posts{}
 		b.posts[f.stem] = f.posts
 	}
-	in[string(word)] = f
+	in[word] = f
 	return f
 }
 

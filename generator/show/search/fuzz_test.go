@@ -22,7 +22,7 @@ func FuzzFiles(f *testing.F) {
 			{Name: text, Address: "procedures/b.html", Texts: []Text{{Weight: 1, Text: name + " " + text}}},
 			{Name: name, Address: "procedures/b.es.html", Language: "es", Texts: []Text{{Weight: 1, Text: text}}},
 		}
-		for file, data := range Files(language, pages, []Serials{{From: 1, To: weight, Name: name, Address: text}}) {
+		for file, data := range Collect(language, pages, []Serials{{From: 1, To: weight, Name: name, Address: text}}).Files() {
 			call, is := strings.CutPrefix(string(data), "'use strict';\nwindow.baybinder.shard(")
 			_, value, parted := strings.Cut(call, ", ")
 			value, ended := strings.CutSuffix(value, ");\n")

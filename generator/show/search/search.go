@@ -50,10 +50,10 @@ const (
 	mostBegin = 300      // documents kept for a prefix that is divided, the heaviest
 )
 
-// Files makes the index's files, by path in the site's folder of it. Documents
-// of one language stand together, those of the manual's own first.
-func Files(language string, documents []Document, serials []Serials) map[string][]byte {
-	b := collect(language, documents)
+// Files makes the index's files, by path in the site's folder of it.
+func (k *Book) Files() map[string][]byte {
+	language, documents, serials := k.Language, k.Documents, k.Serials
+	b := k.builder()
 	out := map[string][]byte{}
 	for from := 0; from < len(documents); from += chunk {
 		names := []name{}

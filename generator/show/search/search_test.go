@@ -13,7 +13,7 @@ import (
 // 10,000 procedures the dearest query of three words with a slip, 30 hits in 30
 // chunks, stays within the 300 KB of the design.
 func TestAQueryReadsLittle(t *testing.T) {
-	files := search.Files("en", bigmanual.Documents(10000, 1), nil)
+	files := search.Collect("en", bigmanual.Documents(10000, 1), nil).Files()
 	largest := map[string]int{}
 	for name, data := range files {
 		kind, _, _ := strings.Cut(strings.TrimSuffix(name, ".js"), "-")
@@ -39,7 +39,7 @@ func TestWordsAreSplitAsTheBrowserDoes(t *testing.T) {
 func TestCodesAndAmountsAreOneWord(t *testing.T) {
 	docs := []search.Document{{Name: "x", Address: "x.html", Texts: []search.Text{{Weight: 1, Text: "T-06, T 07. Bring it to 9 N·m, 1.5 N·m, 20 bar; 4 bolts; step-by-step; V-belt 9"}}}}
 	all := ""
-	for _, data := range search.Files("en", docs, nil) {
+	for _, data := range search.Collect("en", docs, nil).Files() {
 		all += string(data)
 	}
 	for word, want := range map[string]bool{"t06": true, "t07": false, "9nm": true, "5nm": true, "20bar": true, "4bolts": false, "belt9": false, "9": true} {
@@ -55,9 +55,9 @@ func TestSameIndex(t *testing.T) {
 		{Name: "Replace the ropes", Address: "a.html", Texts: []search.Text{{Weight: 3, Text: "replace the ropes, replacing, replaced"}}},
 		{Name: "Batteries", Address: "b.html", Texts: []search.Text{{Weight: 3, Text: "battery batteries"}}},
 	}
-	first := search.Files("en", docs, nil)
+	first := search.Collect("en", docs, nil).Files()
 	for range 5 {
-		for name, data := range search.Files("en", docs, nil) {
+		for name, data := range search.Collect("en", docs, nil).Files() {
 			if string(data) != string(first[name]) {
 				t.Fatalf("%s differs", name)
 			}

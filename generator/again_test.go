@@ -1,0 +1,265 @@
+package generator_test
+
+import (
+	"errors"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+	"sync/atomic"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"baybinder/generator"
+	"baybinder/generator/base/draws"
+	"baybinder/generator/base/kept"
+	"baybinder/generator/bigmanual"
+)
+
+// Whatever is edited, what is told where only what the edit reaches was looked at
+// is what a check from nothing tells; and often it is no more that is looked at.
+func TestWhatAnEditReachesIsToldAsFromNothing(t *testing.T) {
+	var reached, all atomic.Int64
+	draws.Check(t, 6, 1910, func(t *rapid.T) {
+		top := mustTemp(t)
+		defer os.RemoveAll(top)
+		o := generator.Options{Manual: filepath.Join(top, "manual"), Today: demoDay, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
+		if err := bigmanual.Begun("../content", o.Manual); err != nil {
+			t.Fatal(err)
+		}
+		if err := errors.Join(os.RemoveAll(filepath.Join(o.Manual, "readings")), os.RemoveAll(filepath.Join(o.Manual, "records"))); err != nil {
+			t.Fatal(err)
+		}
+		w := writer{t, o.Manual}
+		if _, err := generator.Judge(o); err != nil {
+			t.Fatal(err)
+		}
+		for range rapid.IntRange(1, 8).Draw(t, "edits") {
+			if rapid.IntRange(0, 3).Draw(t, "kind of edit") == 0 {
+				w.edit()
+			} else {
+				w.word()
+			}
+			all.Add(1)
+			if generator.Reached(o) {
+				reached.Add(1)
+			}
+			v, err := generator.Judge(o)
+			if err != nil {
+				t.Fatal(err)
+			}
+			fresh, err := generator.Check(o)
+			if err != nil {
+				t.Fatal(err)
+			}
+			same(t, "what is told", saidOf(t, &generator.Result{Verdict: *v}), saidOf(t, fresh))
+			if v.Procedures != fresh.Procedures || v.InUse != fresh.InUse || v.Unissued != fresh.Unissued {
+				t.Fatal("the procedures are counted otherwise")
+			}
+		}
+	})
+	t.Logf("of %d edits %d were looked at alone", all.Load(), reached.Load())
+	if reached.Load()*5 < all.Load() {
+		t.Errorf("of %d edits only %d were looked at alone", all.Load(), reached.Load())
+	}
+}
+
+// Where words alone are edited, their pages, the list and the search are made,
+// and that is a build from nothing.
+func TestWordsAreBuiltAlone(t *testing.T) {
+	var alone, all atomic.Int64
+	draws.Check(t, 4, 1910, func(t *rapid.T) {
+		top := mustTemp(t)
+		defer os.RemoveAll(top)
+		o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
+		if err := bigmanual.Write(o.Manual, 24, 1); err != nil {
+			t.Fatal(err)
+		}
+		w := writer{t, o.Manual}
+		if _, err := generator.Build(o); err != nil {
+			t.Fatal(err)
+		}
+		for range rapid.IntRange(1, 4).Draw(t, "edits") {
+			w.line(prose)
+			r, err := generator.Build(o)
+			if err != nil {
+				t.Fatal(err)
+			}
+			all.Add(1)
+			if r.Manual == nil {
+				alone.Add(1)
+			}
+			asFromNothing(t, o, r)
+		}
+	})
+	t.Logf("of %d edits %d were built alone", all.Load(), alone.Load())
+	if alone.Load()*4 < all.Load() {
+		t.Errorf("of %d edits only %d were built alone", all.Load(), alone.Load())
+	}
+}
+
+// Without people, records, revisions and dates a manual is told of and built in
+// the same way on any day, also by who knows of no such manuals; with a date each
+// day is looked at.
+func TestWhereNothingIsDatedADayChangesNothing(t *testing.T) {
+	t.Parallel()
+	top := t.TempDir()
+	o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
+	must(t, bigmanual.Begun("../content", o.Manual))
+	for _, name := range []string{"readings", "records", "revisions", "revisions.csv"} {
+		must(t, os.RemoveAll(filepath.Join(o.Manual, name)))
+	}
+	tools := filepath.Join(o.Manual, "register", "tools.yaml")
+	dated, err := os.ReadFile(tools)
+	must(t, err)
+	for _, name := range []string{tools, filepath.Join(o.Manual, "shop.yaml")} {
+		data, err := os.ReadFile(name)
+		must(t, err)
+		must(t, os.WriteFile(name, regexp.MustCompile(`(?m)^.*[0-9]{4}-[0-9]{2}-[0-9]{2}.*\n`).ReplaceAll(data, nil), 0o644))
+	}
+	_, err = generator.Build(o)
+	must(t, err)
+	var told [2]string
+	for i := range told {
+		r, err := generator.Check(o)
+		must(t, err)
+		told[i] = saidOf(t, r)
+		b, err := generator.Build(o)
+		must(t, err)
+		if !b.Unchanged {
+			t.Errorf("on %s the build is made again", o.Today)
+		}
+		asFromNothing(t, o, b)
+		o.Today.Year += 7
+	}
+	if told[0] != told[1] {
+		t.Errorf("one day tells\n%s\nthe other\n%s", told[0], told[1])
+	}
+	must(t, os.WriteFile(tools, dated, 0o644))
+	for range 2 {
+		b, err := generator.Build(o)
+		must(t, err)
+		if b.Unchanged {
+			t.Errorf("on %s a dated manual is not looked at", o.Today)
+		}
+		o.Today.Day++
+	}
+}
+
+// What writers do all day: words, a sentence, a time, an amount, a link.
+var (
+	prose = [][2]string{{" the ", " this "}, {".", ". Look at it twice."}, {". ", " maybe. "}, {", ", " and "}}
+	acts  = [][2]string{{"(time:", "(time:1"}, {" [", " then ["}, {"(tighten:", "(see:"}, {"](", " well]("}, {"1", "7"}, {"\n", "\n\n   This is said of it, too.\n"}, {"\n", "\n\n"}}
+)
+
+// word changes one procedure in such a way.
+func (w writer) word() { w.line(slices.Concat(prose, acts)) }
+
+// line makes one of some changes in a step.
+func (w writer) line(changes [][2]string) {
+	name := rapid.SampledFrom(w.files("procedures/*/*.md")).Draw(w.t, "file")
+	data, err := os.ReadFile(name)
+	if err != nil {
+		w.t.Fatal(err)
+	}
+	lines := strings.SplitAfter(string(data), "\n")
+	steps := []int{}
+	for i, line := range lines {
+		if line != "" && (line[0] >= '1' && line[0] <= '9' || strings.HasPrefix(line, "   ")) {
+			steps = append(steps, i)
+		}
+	}
+	if len(steps) == 0 {
+		return
+	}
+	i := rapid.SampledFrom(steps).Draw(w.t, "step")
+	change := rapid.SampledFrom(changes).Draw(w.t, "change")
+	lines[i] = strings.Replace(lines[i], change[0], change[1], 1)
+	w.write(name, strings.Join(slices.Clip(lines), ""))
+}
+
+// Whatever is edited, the site and what is told are those of a build from
+// nothing, and most pages of procedures are not made again.
+func TestPagesThatStandAreThoseOfABuildFromNothing(t *testing.T) {
+	var stood, all, alone atomic.Int64
+	draws.Check(t, 6, 1910, func(t *rapid.T) {
+		top := mustTemp(t)
+		defer os.RemoveAll(top)
+		o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay, Preview: true, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
+		if err := bigmanual.Begun("../content", o.Manual); err != nil {
+			t.Fatal(err)
+		}
+		if rapid.Bool().Draw(t, "without people") {
+			if err := errors.Join(os.RemoveAll(filepath.Join(o.Manual, "readings")), os.RemoveAll(filepath.Join(o.Manual, "records"))); err != nil {
+				t.Fatal(err)
+			}
+		}
+		w := writer{t, o.Manual}
+		if _, err := generator.Build(o); err != nil {
+			t.Fatal(err)
+		}
+		for range rapid.IntRange(1, 4).Draw(t, "edits") {
+			w.anything(&o)
+			r, err := generator.Build(o)
+			if err != nil {
+				t.Fatal(err)
+			}
+			stood.Add(int64(r.Stood))
+			all.Add(int64(len(w.files("procedures/*/*.md"))))
+			if r.Manual == nil && !r.Unchanged {
+				alone.Add(1)
+			}
+			asFromNothing(t, o, r)
+		}
+	})
+	t.Logf("of %d pages %d stood, and %d builds looked at nothing else", all.Load(), stood.Load(), alone.Load())
+	if stood.Load()*4 < all.Load() || alone.Load() == 0 {
+		t.Errorf("of %d pages only %d stood, and %d builds looked at nothing else", all.Load(), stood.Load(), alone.Load())
+	}
+}
+
+// anything changes whatever there is to change.
+func (w writer) anything(o *generator.Options) {
+	file := func(pattern string) string { return rapid.SampledFrom(w.files(pattern)).Draw(w.t, "file") }
+	lines := func(pattern, old, fresh string) {
+		name := file(pattern)
+		data, err := os.ReadFile(name)
+		if err != nil {
+			w.t.Fatal(err)
+		}
+		w.write(name, strings.Replace(string(data), old, fresh, 1+rapid.IntRange(0, 3).Draw(w.t, "how often")))
+	}
+	switch rapid.SampledFrom([]string{"word", "word", "word", "edit", "title", "status", "translation", "register", "shop", "picture", "day", "added", "removed", "renamed"}).Draw(w.t, "what") {
+	case "word":
+		w.word()
+	case "edit":
+		w.edit()
+	case "title":
+		lines("procedures/*/*.md", "title: ", "title: Another ")
+	case "status":
+		lines("procedures/*/*.md", "title: ", "status: draft\ntitle: ")
+	case "translation":
+		lines("procedures/*/*.es.md", " la ", " una ")
+	case "register":
+		lines("register/*.yaml", "name: ", "name: other ")
+	case "shop":
+		lines("shop*.yaml", "title: ", "title: The ")
+	case "picture":
+		lines("pictures/*.svg", "<svg ", "<svg data-of=\"x\" ")
+	case "day":
+		o.Today.Day++
+	case "added":
+		w.write(w.path("procedures/general/one-more.md"), "---\ntitle: One more\nstatus: draft\n---\n\n## Work\n\n1. Look at it, and see [the other](see:return-to-service). [](time:2min)\n")
+	case "removed":
+		if err := os.Remove(file("procedures/*/*.md")); err != nil {
+			w.t.Fatal(err)
+		}
+	case "renamed":
+		name := file("procedures/*/*.md")
+		if err := os.Rename(name, strings.TrimSuffix(name, ".md")+"-2.md"); err != nil {
+			w.t.Fatal(err)
+		}
+	}
+}
