@@ -13,6 +13,8 @@ import (
 
 // Known: SEEN, FROM MEMORY.
 
+var english = &language.Default().Worked.Chemical
+
 // The table of the statements, typed a second time from CLP annex I (tables
 // 2.3.1 and 2.6.2), a public list of H200 to H224 and a public dump of the GHS
 // table: code, word, pictogram. A star marks a pictogram or a word that is from
@@ -36,8 +38,8 @@ func TestStatementsAreThePublishedOnes(t *testing.T) {
 	for _, row := range rows {
 		word := strings.Fields(row)
 		s := find(t, word[0])
-		if word[1] != "*" && s.Word.String() != word[1] {
-			t.Errorf("%s: %q, published %s", s.Code, s.Word, word[1])
+		if word[1] != "*" && s.Word.In(english) != word[1] {
+			t.Errorf("%s: %q, published %s", s.Code, s.Word.In(english), word[1])
 		}
 		if sign := strings.Trim(word[2], "-"); word[2] != "*" && s.Sign.String() != sign {
 			t.Errorf("%s: %q, published %q", s.Code, s.Sign, sign)
@@ -68,7 +70,7 @@ func TestBadCopyIsNotInTheSet(t *testing.T) {
 	}
 	for _, code := range []string{"H411", "H412", "H413"} {
 		if w := find(t, code).Word; w != NoWord {
-			t.Errorf("%s has the word %s", code, w)
+			t.Errorf("%s has the word %s", code, w.In(english))
 		}
 	}
 }
@@ -151,8 +153,8 @@ func TestPrecedence(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if l.Word.String() != c.word || join(l.Signs) != c.signs || join(l.Optional) != c.optional {
-			t.Errorf("%s: %s, %s, optional %s", c.codes, l.Word, join(l.Signs), join(l.Optional))
+		if l.Word.In(english) != c.word || join(l.Signs) != c.signs || join(l.Optional) != c.optional {
+			t.Errorf("%s: %s, %s, optional %s", c.codes, l.Word.In(english), join(l.Signs), join(l.Optional))
 		}
 		var covered []string
 		for _, s := range l.Covered {
@@ -197,7 +199,7 @@ func TestOneMoreHazardNeverWeakens(t *testing.T) {
 			t.Fatal(err)
 		}
 		if more.Word < less.Word {
-			t.Fatalf("%v: %s falls to %s", codes, less.Word, more.Word)
+			t.Fatalf("%v: %s falls to %s", codes, less.Word.In(english), more.Word.In(english))
 		}
 		for _, s := range less.Signs {
 			if s != ExclamationMark && !slices.Contains(more.Signs, s) {
