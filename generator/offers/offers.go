@@ -66,9 +66,14 @@ func (b *Bench) Procedure(path string) *model.Procedure {
 // which the shop writes.
 func (b *Bench) speech() *shape.Speech { return &language.Of(b.Manual().Shop.Language).Speech }
 
-// Tongue is what is said in the shop's language of what is found, and of its
-// mends; English where it has no words for them.
-func (b *Bench) Tongue() *finding.Tongue { return &language.Of(b.Manual().Shop.Language).Findings }
+// tongue is what the shop's findings are told in.
+func (b *Bench) tongue() *finding.Tongue { return &language.Of(b.Manual().Shop.Language).Findings }
+
+// told is words of the program as the shop says them.
+func (b *Bench) told(format string, args ...any) string {
+	text, _ := b.tongue().Say(finding.Say(format, args...))
+	return text
+}
 
 // Edit puts a text in place of what stands somewhere.
 type Edit struct {
@@ -93,7 +98,7 @@ type Offer struct {
 	Sentence string      // the step that it writes, as Markdown
 	Why      string      // why it can be done now, or why it is due
 	Needs    []Need
-	InTheWay []finding.Words   // why it cannot be done yet; empty where it can
+	InTheWay []string          // why it cannot be done yet; empty where it can
 	Brings   []finding.Finding // what would be found elsewhere, or left undone, once it is written
 	Edits    []Edit            // what taking it changes: the step, and the lists of the front matter
 

@@ -170,7 +170,7 @@ func TestWhatIsInTheWay(t *testing.T) {
 		"remove:bar": "still in the way: lid",
 	} {
 		for _, o := range at(t, manual(rig, begun), "1.1") {
-			if o.Address == address && !strings.Contains(fmt.Sprint(o.InTheWay), way) {
+			if o.Address == address && !strings.Contains(strings.Join(o.InTheWay, "\n"), way) {
 				t.Errorf("%s: %q is in the way, want %q", address, o.InTheWay, way)
 			}
 		}
@@ -182,7 +182,7 @@ func TestWhatIsInTheWay(t *testing.T) {
 			lid = &o
 		}
 	}
-	if lid == nil || !strings.Contains(fmt.Sprint(lid.InTheWay), "its guard comes off before it is isolated") {
+	if lid == nil || !strings.Contains(strings.Join(lid.InTheWay, " "), "its guard comes off before it is isolated") {
 		t.Errorf("the lid keeps hands from what is live: %+v", lid)
 	}
 }

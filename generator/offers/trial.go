@@ -54,7 +54,7 @@ func (b *Bench) try(path, text string) *tried {
 	p, found := b.Bound.Try(position.NewFile(path, text))
 	w := b.Walks.Try(p)
 	found = slices.Concat(found, w.Findings, check.Procedure(b.Context, p))
-	return &tried{p, w, finding.Sort(found)}
+	return &tried{p, w, b.tongue().TellAll(finding.Sort(found))}
 }
 
 // asWritten is a procedure as it stands.
@@ -71,7 +71,7 @@ func (b *Bench) weigh(o *Offer, slot Slot, found []finding.Finding, above caller
 	for _, f := range t.found {
 		switch inside := f.At.Path() == slot.Procedure.File.Path && from <= f.At.Start && f.At.Start < from+len(step.Text); {
 		case inside && f.Level == finding.Error && !walk.Leaves(f.Rule):
-			o.InTheWay = append(o.InTheWay, f.Says)
+			o.InTheWay = append(o.InTheWay, f.Message)
 		case !inside && old[keyOf(f, f.At.Start)] > 0:
 			old[keyOf(f, f.At.Start)]--
 		default:
@@ -120,7 +120,7 @@ func (c callers) brought(b *Bench, of, instead *model.Procedure) []finding.Findi
 		if key := keyOf(f, f.At.Start); old[key] > 0 {
 			old[key]--
 		} else {
-			out = append(out, f)
+			out = append(out, b.tongue().Tell(f))
 		}
 	}
 	return out

@@ -116,7 +116,7 @@ func offered(at spot, slot offers.Slot) []protocol.CompletionItem {
 			TextEdit: &protocol.TextEdit{Range: span(slot.At), NewText: text},
 		}
 		if !o.Possible() {
-			item.Detail = "not yet: " + strings.Join(inTheWay(o), "; ")
+			item.Detail = "not yet: " + strings.Join(o.InTheWay, "; ")
 		}
 		for _, e := range o.Edits[:len(o.Edits)-len(step)] {
 			item.AdditionalTextEdits = append(item.AdditionalTextEdits, protocol.TextEdit{Range: span(e.At), NewText: e.Text})
@@ -126,21 +126,13 @@ func offered(at spot, slot offers.Slot) []protocol.CompletionItem {
 	return items
 }
 
-func inTheWay(o offers.Offer) []string {
-	var out []string
-	for _, way := range o.InTheWay {
-		out = append(out, way.String())
-	}
-	return out
-}
-
 // said is why an offer is made and what comes of it.
 func said(o offers.Offer) string {
 	lines := []string{o.Sentence, "", o.Why}
 	for _, n := range o.Needs {
 		lines = append(lines, n.Kind+": "+n.Entry.Label())
 	}
-	for _, way := range inTheWay(o) {
+	for _, way := range o.InTheWay {
 		lines = append(lines, "in the way: "+way)
 	}
 	for _, f := range o.Brings {
@@ -399,7 +391,7 @@ func (s *Server) codeAction(p *protocol.CodeActionParams) (any, error) {
 				edits[u] = append(edits[u], protocol.TextEdit{Range: span(e.At), NewText: e.Text})
 			}
 			out = append(out, protocol.CodeAction{
-				Title: m.Title.String(), Kind: protocol.QuickFix, Diagnostics: []protocol.Diagnostic{s.diagnostic(f)}, Edit: &protocol.WorkspaceEdit{Changes: edits},
+				Title: m.Title, Kind: protocol.QuickFix, Diagnostics: []protocol.Diagnostic{s.diagnostic(f)}, Edit: &protocol.WorkspaceEdit{Changes: edits},
 			})
 		}
 	}

@@ -93,14 +93,10 @@ func grouped(b bench, p *model.Procedure, list []offers.Offer, stand []walk.Stan
 func late(group string) int { return 1 + slices.Index([]string{"InTheWay", "NotYet"}, group) }
 
 func choiceOf(b bench, p *model.Procedure, o *offers.Offer, stand []walk.Standing) Choice {
-	c := Choice{Kind: o.Kind, Label: o.Label, Detail: o.Detail, Why: o.Why, Text: o.Sentence}
-	for _, way := range o.InTheWay {
-		said, _ := b.Tongue().Say(way) // the English of what the language lacks is better than nothing
-		c.Way = append(c.Way, said)
-	}
+	c := Choice{Kind: o.Kind, Label: o.Label, Detail: o.Detail, Why: o.Why, Text: o.Sentence, Way: o.InTheWay}
 	for _, f := range o.Brings {
 		if f.Level == finding.Error && !walk.Leaves(f.Rule) { // what is open is closed by later steps
-			c.Brings = append(c.Brings, b.Tongue().Tell(f).Message)
+			c.Brings = append(c.Brings, f.Message)
 		}
 	}
 	if id, is := strings.CutPrefix(o.Address, "reverse:"); is {

@@ -7,7 +7,6 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
-	"baybinder/generator/offers"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/show/page"
 )
@@ -138,7 +137,7 @@ func (s *Sheet) put(b bench, p *model.Procedure, f finding.Finding) {
 	said := found(f)
 	for n, m := range b.Mends(f) {
 		if within(m.Edits, s.File) {
-			said.Ways = append(said.Ways, Way{Title: titleOf(b, m), Act: &Act{Do: "mend", Mend: Mend{f.Code, f.At.Start, n}}})
+			said.Ways = append(said.Ways, Way{Title: capital(m.Title), Act: &Act{Do: "mend", Mend: Mend{f.Code, f.At.Start, n}}})
 		}
 	}
 	if walk.Leaves(f.Rule) {
@@ -160,11 +159,6 @@ func (s *Sheet) put(b bench, p *model.Procedure, f finding.Finding) {
 		}
 	}
 	s.Found = append(s.Found, said)
-}
-
-func titleOf(b bench, m offers.Mend) string {
-	said, _ := b.Tongue().Say(m.Title)
-	return capital(said)
 }
 
 func found(f finding.Finding) Found {

@@ -275,7 +275,6 @@ func (d *Desk) open(a Asked) (*Told, error) {
 type said struct {
 	words.Write
 	RefitLead string   // the first words of what holds at the refit only
-	Told      string   // the language in which what is found is told
 	Often     []string // the names of phases that procedures often have
 }
 
@@ -285,7 +284,7 @@ func (d *Desk) words() said {
 		l = language.Of(b.Manual().Shop.Language)
 	}
 	s := &l.Speech
-	return said{l.Write, s.WhenRefit, cmp.Or(l.Findings.Lang, "en"), []string{s.MakeSafe, s.Strip, s.Work, s.Refit, s.GiveBack}}
+	return said{l.Write, s.WhenRefit, []string{s.MakeSafe, s.Strip, s.Work, s.Refit, s.GiveBack}}
 }
 
 func (d *Desk) tryAct(a Asked) (*Told, error) {

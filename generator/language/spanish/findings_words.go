@@ -137,11 +137,4 @@ var findingsWords = map[string]string{
 	"air is let out of the circuit":                                    "se purga el aire del circuito",
 	"what was spilled is cleaned up, so that it is not read as a leak": "se seca lo derramado, para que no parezca una fuga",
 	"perform that whole procedure here":                                "se realiza aquí ese procedimiento entero",
-
-	// how a writer mends what is found
-	"write its words: %s":                    "escriba sus palabras: %s",
-	"it stays so on purpose, leaves: { %s }": "queda así a propósito, leaves: { %s }",
-	"list it: %s":                            "anótelo en la lista: %s",
-	"take it out of %s":                      "quítelo de %s",
-	"still in the way: %s":                   "todavía estorba: %s",
 }
