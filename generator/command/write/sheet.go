@@ -162,7 +162,7 @@ func (s *Sheet) put(b bench, p *model.Procedure, f finding.Finding) {
 }
 
 func found(f finding.Finding) Found {
-	return Found{Code: f.Code, Error: f.Level == finding.Error, Message: f.Message, Mend: f.Mend, Lang: cmp.Or(f.Lang, "en"), Where: f.At.Text()}
+	return Found{Code: f.Code, Error: f.Level == finding.Error, Message: f.Message, Mend: f.Mend, Lang: cmp.Or(f.Lang, language.Default().Code), Where: f.At.Text()}
 }
 
 // Trial is what would come of an act.
