@@ -79,7 +79,6 @@ import (
 	"baybinder/generator/check/numbers"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
-	"baybinder/generator/trade/fastening"
 )
 
 // Rule is one rule over a bound manual. It has one of the three functions. Two
@@ -100,8 +99,8 @@ type Context struct {
 	Today   model.Date
 	Preview bool // the site is marked as a preview: what is not issued may stand in it
 
-	trained *training.Standings
-	tight   fastening.Book
+	trained  *training.Standings
+	followed numbers.Book
 }
 
 // staff is how people stand today, worked out once for the rules over the whole
@@ -143,7 +142,7 @@ func Procedures(c *Context, procedures []*model.Procedure) [][]finding.Finding {
 
 // Procedure looks through one procedure or translation.
 func Procedure(c *Context, p *model.Procedure) []finding.Finding {
-	list := numbers.Procedure(c.Manual, &c.tight, p)
+	list := numbers.Procedure(c.Manual, &c.followed, p)
 	for _, r := range rules {
 		if r.Procedure != nil && (r.Translations || p.Language == "") {
 			list = append(list, r.Procedure(c, p)...)

@@ -94,7 +94,7 @@ func uses(p *model.Procedure) []*model.Link {
 }
 
 func inOrder(links []*model.Link) []*model.Link {
-	slices.SortStableFunc(links, func(a, b *model.Link) int { return cmp.Compare(a.At.Start, b.At.Start) })
+	slices.SortStableFunc(links, func(a, b *model.Link) int { return cmp.Compare(a.At.Start, b.At.Start) }) // nearly always they are
 	return links
 }
 

@@ -266,6 +266,15 @@ func TestUnitNamed(t *testing.T) {
 	}
 }
 
+// The text of a time is that of its amount.
+func TestElapsedTextIsThatOfTheAmount(t *testing.T) {
+	for _, seconds := range []int{-5, 0, 1, 59, 60, 61, 599, 600, 3599, 3600, 3601, 3660, 3661, 7325, 86400, 360000, 1234567} {
+		if got, want := quantity.ElapsedText(seconds), quantity.Elapsed(seconds).String(); got != want {
+			t.Errorf("%d s is printed %q, want %q", seconds, got, want)
+		}
+	}
+}
+
 func TestElapsed(t *testing.T) {
 	for seconds, want := range map[int]string{
 		0: "0 min", -5: "0 min", 59: "59 s", 60: "1 min", 3600: "1 h", 5400: "1 h 30 min", 3661: "1 h 1 min 1 s", 90000: "25 h",

@@ -22,6 +22,8 @@
 // where it shows it on none of them.
 package quantity
 
+import "strconv"
+
 import "math"
 
 // Quantity is an amount in the unit that its author wrote. Quantities are
@@ -67,6 +69,30 @@ func Elapsed(seconds int) Quantity {
 		return whole(0, Minute)
 	}
 	return sum
+}
+
+// ElapsedText is Elapsed as it is printed: pages are full of times, and few of
+// them are reckoned with.
+func ElapsedText(seconds int) string {
+	seconds = max(seconds, 0)
+	if seconds == 0 {
+		return whole(0, Minute).String()
+	}
+	var room [32]byte
+	out := room[:0]
+	part := func(count int, unit Unit) {
+		if count == 0 {
+			return
+		}
+		if len(out) > 0 {
+			out = append(out, ' ')
+		}
+		out = append(append(strconv.AppendInt(out, int64(count), 10), ' '), unit.Symbol()...)
+	}
+	part(seconds/3600, Hour)
+	part(seconds/60%60, Minute)
+	part(seconds%60, Second)
+	return string(out)
 }
 
 // whole returns a count of a unit as if it had been typed.

@@ -15,7 +15,6 @@ import (
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/decode"
 	"baybinder/generator/read/source"
-	"baybinder/generator/trade/fastening"
 )
 
 // The catalogue's cases hold for these rules by themselves: each place at which
@@ -74,9 +73,9 @@ func placesIn(archive *txtar.Archive, folder string) []string {
 	}
 	m, _ := bind.Manual(source.FromText(files))
 	found := Whole(m, model.Date{Year: 2026, Month: 11, Day: 25})
-	tight := new(fastening.Book)
+	book := new(Book)
 	for _, p := range slices.Concat(m.Procedures, m.Translated) {
-		found = append(found, Procedure(m, tight, p)...)
+		found = append(found, Procedure(m, book, p)...)
 	}
 	var out []string
 	for _, f := range finding.Sort(found) {

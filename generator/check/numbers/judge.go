@@ -34,6 +34,8 @@
 package numbers
 
 import (
+	"sync"
+
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/read/decode"
@@ -86,11 +88,18 @@ func Whole(m *model.Manual, today model.Date) []finding.Finding {
 	return found
 }
 
+// Book keeps what procedures leave behind, so that each is followed once, whatever
+// performs it. Its zero value is ready, and several may ask at once.
+type Book struct {
+	tight fastening.Book
+	left  sync.Map // *model.Procedure → fluids; none of a ring of calls, or that leads to one
+}
+
 // Procedure looks for everything in one procedure. Of a translation only the
 // words are judged: what is done is the original's. The book is one for all
 // procedures of the manual.
-func Procedure(m *model.Manual, tight *fastening.Book, p *model.Procedure) []finding.Finding {
-	j := followWork(m, tight, p)
+func Procedure(m *model.Manual, book *Book, p *model.Procedure) []finding.Finding {
+	j := followWork(m, book, p)
 	var found []finding.Finding
 	for _, r := range Rules {
 		switch {

@@ -13,7 +13,6 @@ import (
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"
-	"baybinder/generator/trade/fastening"
 )
 
 // A test manual is a shop with a machine and a few tools, and what a case puts
@@ -212,7 +211,7 @@ func mustFindNothing(t *testing.T, why string, f files) {
 func all(m *model.Manual) []finding.Finding {
 	found := Whole(m, today)
 	for _, p := range slices.Concat(m.Procedures, m.Translated) {
-		found = append(found, Procedure(m, &fastening.Book{}, p)...)
+		found = append(found, Procedure(m, &Book{}, p)...)
 	}
 	return found
 }

@@ -20,7 +20,8 @@ import (
 // left out: they speak of what else could be.
 func valuesBeside(j *job) []finding.Finding {
 	var found []finding.Finding
-	drained, performed := fluids{}, map[*model.Procedure]fluids{}
+	drained := fluids{}
+	performed := performed{j.book, map[*model.Procedure]fluids{}}
 	for _, s := range j.of.Steps {
 		follow(drained, performed, s, model.Drain)
 		for i := range s.Blocks {
@@ -39,7 +40,7 @@ func hasFigure(text string) bool { return strings.ContainsAny(text, "0123456789"
 type fluids map[*model.Fluid]bool
 
 // follow keeps what was let out, and what was filled again.
-func follow(drained fluids, performed map[*model.Procedure]fluids, s *model.Step, act model.Act) {
+func follow(drained fluids, performed performed, s *model.Step, act model.Act) {
 	for _, l := range s.Links {
 		switch to := l.To.(type) {
 		case *model.Fluid:
@@ -48,20 +49,31 @@ func follow(drained fluids, performed map[*model.Procedure]fluids, s *model.Step
 			}
 		case *model.Procedure:
 			if l.Kind.Act == model.Call && act == model.Fill {
-				maps.Copy(drained, leftBy(performed, to))
+				left, _ := performed.leftBy(to)
+				maps.Copy(drained, left)
 			}
 		}
 	}
 }
 
-// leftBy is what a performed procedure leaves out and filled: the same however
-// often it is performed, so each is gone through once. A ring leaves nothing.
-func leftBy(performed map[*model.Procedure]fluids, p *model.Procedure) fluids {
-	if known, is := performed[p]; is {
-		return known
+// performed are the procedures that one performs: in the book, or of a ring.
+type performed struct {
+	*Book
+	ring map[*model.Procedure]fluids
+}
+
+// leftBy is what a performed procedure leaves out and filled, and whether a ring
+// of calls is among what it performs: the same however often it is performed, so
+// each is gone through once. A ring leaves nothing.
+func (d performed) leftBy(p *model.Procedure) (left fluids, ring bool) {
+	if known, is := d.left.Load(p); is {
+		return known.(fluids), false
 	}
-	performed[p] = nil
-	left := fluids{}
+	if known, is := d.ring[p]; is {
+		return known, true
+	}
+	d.ring[p] = nil
+	left = fluids{}
 	for _, s := range p.Steps {
 		for _, l := range s.Links {
 			switch to := l.To.(type) {
@@ -71,13 +83,18 @@ func leftBy(performed map[*model.Procedure]fluids, p *model.Procedure) fluids {
 				}
 			case *model.Procedure:
 				if l.Kind.Act == model.Call {
-					maps.Copy(left, leftBy(performed, to))
+					inner, round := d.leftBy(to)
+					maps.Copy(left, inner)
+					ring = ring || round
 				}
 			}
 		}
 	}
-	performed[p] = left
-	return left
+	d.ring[p] = left
+	if !ring {
+		d.left.Store(p, left)
+	}
+	return left, ring
 }
 
 func blockBeside(j *job, drained fluids, b *model.Block) []finding.Finding {

@@ -19,7 +19,8 @@ type job struct {
 	sizes  map[*model.Tool][]fastening.Size // what tools fit, once it was read
 
 	back  map[*model.Link][]model.Named // what a reverse: puts back and tightens
-	again map[*model.Link]bool          // links that tighten what is tight
+	book  *Book
+	again map[*model.Link]bool // links that tighten what is tight
 
 	tools      []*model.Tool // see toolsOf
 	toolsKnown bool
@@ -71,9 +72,9 @@ type worker struct {
 }
 
 // followWork goes through a procedure.
-func followWork(m *model.Manual, tight *fastening.Book, p *model.Procedure) *job {
+func followWork(m *model.Manual, book *Book, p *model.Procedure) *job {
 	limits := m.Shop.Limits
-	w := worker{job: job{manual: m, of: p, limits: given(limits.SafeVoltageDC, limits.SafeVoltageAC, limits.SafePressure, limits.SafeTouch), sizes: map[*model.Tool][]fastening.Size{}, back: map[*model.Link][]model.Named{}, again: tight.Again(p)}, open: map[model.Named]bool{}}
+	w := worker{job: job{manual: m, of: p, limits: given(limits.SafeVoltageDC, limits.SafeVoltageAC, limits.SafePressure, limits.SafeTouch), sizes: map[*model.Tool][]fastening.Size{}, back: map[*model.Link][]model.Named{}, book: book, again: book.tight.Again(p)}, open: map[model.Named]bool{}}
 	w.tools, w.toolsKnown = toolsOf(p)
 	for _, s := range p.Expects {
 		w.state(s)

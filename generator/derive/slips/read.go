@@ -47,7 +47,7 @@ type act struct {
 // Of reads the signs of every item of a procedure, in the order of the page. A
 // step that only holds others together is no item.
 func Of(p *model.Procedure, w *walk.Walk) []Item {
-	var items []Item
+	items := make([]Item, 0, len(p.Steps))
 	for _, st := range p.Steps {
 		derived := derivedOf(st, w)
 		for i := range derived {

@@ -268,6 +268,10 @@ func TestKeptWordsAreProvedByTheirFingerprint(t *testing.T) {
 			t.Errorf("taken for the words as they were issued: %q", bad)
 		}
 	}
+	r.Kept = position.NewFile("revisions/lid/1.md", text[strings.Index(text, fenceStart):])
+	if _, ok := Kept(r); !ok || Intact(r) {
+		t.Error("of words that were deleted the form is kept, and they are not as they were issued")
+	}
 	cut := text[:strings.Index(text, fenceStart)+40]
 	for _, bad := range []string{strings.Replace(text, "for: 10 min", "for: 1 min", 1), press["procedures/lid.md"], cut} {
 		r.Kept = position.NewFile("revisions/lid/1.md", bad)

@@ -147,6 +147,56 @@ func TestWhereALinkLeads(t *testing.T) {
 	}
 }
 
+// In the form an answer is its words, and no other's.
+func TestAnAnswerIsItsWords(t *testing.T) {
+	for key, want := range map[string]string{"good": "link if state, clean", "worn": "link if state, scored"} {
+		files := maps.Clone(long)
+		files["procedures/long.md"] = strings.Replace(files["procedures/long.md"], "if:state=good", "if:state="+key, 1)
+		var got []string
+		for _, line := range formOf(t, files, "long") {
+			if line = strings.TrimSpace(line); strings.HasPrefix(line, "link if ") {
+				got = append(got, line)
+			}
+		}
+		if !slices.Equal(got, []string{want}) {
+			t.Errorf("%s: %q, want %q", key, got, want)
+		}
+	}
+}
+
+// "A fingerprint is compared in the form of its own number for ever": what the
+// demo issued is known by the fingerprints that stand in its table since then.
+func TestTheDemosFingerprintsStay(t *testing.T) {
+	tree, err := source.Read("../../../content")
+	if err != nil {
+		t.Fatal(err)
+	}
+	m, _ := bind.Manual(tree)
+	book, compared, earlier := NewCache(), 0, 0
+	for _, p := range m.Procedures {
+		r := Last(m, p)
+		if r == nil || r.Readers == "retired" {
+			continue
+		}
+		was, kept := Kept(r)
+		if !kept {
+			t.Errorf("%s: what was kept of revision %s is not what was issued", p.ID, r.Number)
+			continue
+		}
+		if compared++; was.Own().Text() != book.Beside(p, was).Own().Text() || book.Unissued(p, r) {
+			t.Errorf("%s, revision %s, is another form of the same words now", p.ID, r.Number)
+		}
+		if first := book.Older(p)[0]; book.Of(p) == r.Fingerprint && len(was.callees()) == 0 && strings.Contains(r.Kept.Text, "\n1-") {
+			if earlier++; !Has(r, first) {
+				t.Errorf("%s, revision %s, is not known by %s", p.ID, r.Number, first)
+			}
+		}
+	}
+	if compared < 20 || earlier < 5 {
+		t.Errorf("%d were compared, %d of them in their first form", compared, earlier)
+	}
+}
+
 // Of a ring of calls each has a fingerprint, which its own words move and those
 // of the other do too.
 func TestARingHasFingerprints(t *testing.T) {

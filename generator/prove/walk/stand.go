@@ -67,25 +67,48 @@ func stepsDone(p *model.Procedure, step *model.Step) int {
 // StandAtStart is where things stand before the first step.
 func (r *Result) StandAtStart(p *model.Procedure) []Standing { return r.Of(p).standing(0) }
 
-func (w *Walk) standing(after int) []Standing {
-	now := map[thing][]Standing{}
-	var things []thing
-	for _, c := range w.changes {
-		if c.after > after {
-			break
-		}
-		if _, known := now[c.thing]; !known {
-			things = append(things, c.thing)
-		}
-		now[c.thing] = c.now
-	}
-	slices.Sort(things)
+func (w *Walk) standing(after int) []Standing { return (&Course{w: w}).standing(after) }
+
+// Course is a walk that is asked after one step after another: what earlier steps
+// changed is not gone through again.
+type Course struct {
+	w      *Walk
+	taken  int // of the walk's changes
+	now    map[thing][]Standing
+	things []thing // in their order
+}
+
+// Course begins before the first step of a procedure.
+func (r *Result) Course(p *model.Procedure) *Course { return &Course{w: r.Of(p)} }
+
+// Stand is as that of the result.
+func (c *Course) Stand(p *model.Procedure, step *model.Step) []Standing {
+	return c.standing(stepsDone(p, step))
+}
+
+func (c *Course) standing(after int) []Standing {
+	c.goTo(after)
 	var out []Standing
-	for _, x := range things {
-		out = append(out, now[x]...)
+	for _, x := range c.things {
+		out = append(out, c.now[x]...)
 	}
 	slices.SortStableFunc(out, func(a, b Standing) int { return rankOf(b.Test) - rankOf(a.Test) })
 	return out
+}
+
+// goTo takes in what changed up to a step; from the first one on, where that
+// stands above the last that was asked after.
+func (c *Course) goTo(after int) {
+	if c.now == nil || c.taken > 0 && c.w.changes[c.taken-1].after > after {
+		c.taken, c.now, c.things = 0, map[thing][]Standing{}, nil
+	}
+	for ; c.taken < len(c.w.changes) && c.w.changes[c.taken].after <= after; c.taken++ {
+		change := &c.w.changes[c.taken]
+		if at, known := slices.BinarySearch(c.things, change.thing); !known {
+			c.things = slices.Insert(c.things, at, change.thing)
+		}
+		c.now[change.thing] = change.now
+	}
 }
 
 // standsAtStart notes what is not normal before the first step.

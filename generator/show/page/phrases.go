@@ -12,7 +12,7 @@ import (
 func Joined(list []string) string { return strings.Join(list, ", ") }
 
 // Duration writes seconds as hours and minutes.
-func Duration(seconds int) string { return quantity.Elapsed(seconds).String() }
+func Duration(seconds int) string { return quantity.ElapsedText(seconds) }
 
 // Phrase puts what is there of several texts behind each other.
 func Phrase(texts ...string) string {

@@ -402,7 +402,7 @@ func (s *Pages) shelves(up string, p *model.Procedure, k *kit.Kit) []Shelf {
 func (s *Pages) sortShelves(byPlace map[string][]Item) []Shelf {
 	var out []Shelf
 	for place, items := range byPlace {
-		sort.SliceStable(items, func(i, j int) bool { return items[i].Name < items[j].Name })
+		slices.SortStableFunc(items, func(a, b Item) int { return strings.Compare(a.Name, b.Name) })
 		out = append(out, Shelf{Place: place, Items: items})
 	}
 	sort.Slice(out, func(i, j int) bool {

@@ -44,7 +44,7 @@ func (s *Pages) rounds(up string, c *course, st *model.Step, o *model.Order) []S
 			if i > 0 {
 				v.inRound(i + 1)
 			}
-			out = append(out, v)
+			out = append(out, *v)
 		}
 	}
 	return out

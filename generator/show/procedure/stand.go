@@ -39,6 +39,7 @@ func (s *Pages) stood(c *course, list []walk.Standing) []Stood {
 // change at few steps.
 type course struct {
 	*model.Procedure
+	walk  *walk.Course
 	whole []string // what every step asks of the unit
 	turn  int
 	stood []Stood
@@ -47,13 +48,13 @@ type course struct {
 
 // start is the course of a procedure before its first step.
 func (s *Pages) start(p *model.Procedure) *course {
-	return &course{Procedure: p, whole: wholly(p), turn: -1, again: s.TightAlready(p)}
+	return &course{Procedure: p, walk: s.Walks.Course(p), whole: wholly(p), turn: -1, again: s.TightAlready(p)}
 }
 
 // standAfter is how things stand after a step.
 func (s *Pages) standAfter(c *course, st *model.Step) []Stood {
 	if turn := s.Walks.Turn(c.Procedure, st); turn != c.turn {
-		c.turn, c.stood = turn, s.stood(c, s.Walks.Stand(c.Procedure, st))
+		c.turn, c.stood = turn, s.stood(c, c.walk.Stand(c.Procedure, st))
 	}
 	return c.stood
 }

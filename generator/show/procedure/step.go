@@ -31,28 +31,27 @@ func (s *Pages) phase(up string, c *course, phase *model.Phase) Phase {
 	if seconds := schedule.Given(phase); seconds > 0 {
 		v.Time = page.Duration(seconds)
 	}
+	v.Parts = make([]Part, 0, len(own.Body))
 	n := 0
 	for _, part := range own.Body {
 		if part.Prose != nil {
 			v.Parts = append(v.Parts, Part{Prose: s.wrapped(up, part.Prose)})
 		} else if n < len(phase.Steps) {
-			step := s.step(up, c, phase.Steps[n])
-			v.Parts = append(v.Parts, Part{Step: &step})
+			v.Parts = append(v.Parts, Part{Step: s.step(up, c, phase.Steps[n])})
 			n++
 		}
 	}
 	for _, st := range phase.Steps[n:] { // a draft's translation may lack some
-		step := s.step(up, c, st)
-		v.Parts = append(v.Parts, Part{Step: &step})
+		v.Parts = append(v.Parts, Part{Step: s.step(up, c, st)})
 	}
 	v.tell()
 	return v
 }
 
 // step makes a step with its sub-steps.
-func (s *Pages) step(up string, c *course, st *model.Step) Step {
+func (s *Pages) step(up string, c *course, st *model.Step) *Step {
 	p := c.Procedure
-	v := Step{Number: st.Number, Anchor: page.Anchor(st), When: s.untold(p, st.Links, c.told(st)), People: st.People}
+	v := &Step{Number: st.Number, Anchor: page.Anchor(st), When: s.untold(p, st.Links, c.told(st)), People: st.People}
 	v.Boxes = s.Boxes(up, HazardsBefore(st))
 	if n := s.OpenNotes(st); n > 0 {
 		v.Said = fmt.Sprintf(s.JobWords().SaidHere, n)
@@ -65,10 +64,10 @@ func (s *Pages) step(up string, c *course, st *model.Step) Step {
 	v.Optional = slices.ContainsFunc(st.Links, func(l *model.Link) bool { return l.Is(model.LinkOptional) })
 	blocks := s.BlocksOf(st)
 	for i := range blocks {
-		s.stepBlock(&v, up, &blocks[i])
+		s.stepBlock(v, up, &blocks[i])
 	}
 	for _, l := range st.Links {
-		s.stepLink(&v, up, c, st, l)
+		s.stepLink(v, up, c, st, l)
 	}
 	v.Tags = append(v.Tags, s.tags(st)...)
 	v.Tags = slices.Concat(v.Tags, s.keptPlugs(st), s.testedAltered(st))
@@ -79,7 +78,7 @@ func (s *Pages) step(up string, c *course, st *model.Step) Step {
 	v.Entries = s.entriesOf(order, st)
 	for _, sub := range st.Subs {
 		if order == nil {
-			v.Subs = append(v.Subs, s.step(up, c, sub))
+			v.Subs = append(v.Subs, *s.step(up, c, sub))
 		}
 	}
 	if order != nil {

@@ -39,9 +39,10 @@ func planWaits(plan *schedule.Plan) []string {
 // computedPhase is the working of when a phase begins and ends: what goes on
 // beside something longer adds nothing.
 func computedPhase(w *words.TimeLine, ph *schedule.Phase, title string) page.Computed {
-	put, until := []string{page.Duration(ph.From)}, ph.From
-	for _, part := range longer(ph) {
-		put = append(put, fmt.Sprintf("%s (%s)", page.Duration(part.To-until), part.Step.Number))
+	parts := longer(ph)
+	put, until := append(make([]string, 0, 1+len(parts)), page.Duration(ph.From)), ph.From
+	for _, part := range parts {
+		put = append(put, page.Duration(part.To-until)+" ("+part.Step.Number+")")
 		until = part.To
 	}
 	return page.Computed{Title: fmt.Sprintf(w.PhaseWorked, title, page.Duration(ph.From), page.Duration(ph.To)), Working: working.Working{

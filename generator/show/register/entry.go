@@ -150,13 +150,13 @@ func (s *Pages) amounts(to []Used, u *model.Supply, uses []backlinks.Use) {
 }
 
 func (s *Pages) used(up string, uses []backlinks.Use) []Used {
-	var out []Used
-	for _, u := range uses {
-		line := Used{Link: s.Link(up, u.Procedure)}
-		for _, st := range u.Steps {
-			line.Steps = append(line.Steps, page.Link{Name: st.Number, Address: s.Address(up, u.Procedure) + "#" + page.Anchor(st)})
+	out := make([]Used, len(uses))
+	for i, u := range uses {
+		line := Used{Link: s.Link(up, u.Procedure), Steps: make([]page.Link, len(u.Steps))}
+		for k, st := range u.Steps {
+			line.Steps[k] = page.Link{Name: st.Number, Address: line.Address + "#" + page.Anchor(st)}
 		}
-		out = append(out, line)
+		out[i] = line
 	}
 	return out
 }

@@ -39,6 +39,7 @@ func TestParseRefuses(t *testing.T) {
 		"P4101":  "has a second character that is not 0 to 3",
 		"X0301":  "begins with none of P, C, B and U",
 		"P030":   "is not five characters long",
+		"P/301":  "has a second character that is not 0 to 3",
 		"P03011": "is not five characters long",
 		"P0G01":  "has a character that is not 0 to 9 or A to F",
 		"P03O1":  "has a character that is not 0 to 9 or A to F", // the letter O
@@ -99,6 +100,8 @@ func TestFind(t *testing.T) {
 		"the fault P03O1 and a part P03O1":            "not P03O1",
 		"avería P9101, código de error C0035":         "not P9101 C0035",
 		"fault code E021 of another machine":          "", // not ours to judge
+		"fault code E0213 of another machine":         "",
+		"fault code P03a1":                            "", // capitals alone
 		"default P5123, a code P5123, by fault. P512": "",
 		"":            "",
 		"p0301":       "",

@@ -1,14 +1,15 @@
 package lifting
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
 	"testing"
 
-	"baybinder/generator/language"
-
 	"pgregory.net/rapid"
+
+	"baybinder/generator/language"
 )
 
 // Known: SEEN, FROM MEMORY.
@@ -202,6 +203,32 @@ func TestMultipliersRefuse(t *testing.T) {
 	} {
 		if m, err := l.Multipliers(); err == nil {
 			t.Errorf("%s has %v", name, m)
+		}
+	}
+}
+
+// Each measure may be as much as is written, and no more.
+func TestMultipliersRefuseBeyondTheMost(t *testing.T) {
+	for sign, c := range map[string]struct {
+		most float64
+		lift func(x float64) Lift
+	}{
+		"H":               {1000, func(x float64) Lift { return Lift{H: x} }},
+		"V":               {1000, func(x float64) Lift { return Lift{H: 25, V: x} }},
+		"V at the origin": {1000, func(x float64) Lift { return Lift{H: 25, Origin: x} }},
+		"D":               {1000, func(x float64) Lift { return Lift{H: 25, D: x} }},
+		"A":               {180, func(x float64) Lift { return Lift{H: 25, A: x} }},
+		"F":               {100, func(x float64) Lift { return Lift{H: 25, Frequency: x} }},
+	} {
+		if _, err := c.lift(c.most).Multipliers(); err != nil {
+			t.Errorf("%s of %g: %v", sign, c.most, err)
+		}
+		_, err := c.lift(c.most + 0.5).Multipliers()
+		if want := fmt.Sprintf("%q cannot be", fmt.Sprintf("%s = %g", sign, c.most+0.5)); err == nil || err.Error() != want {
+			t.Errorf("%s of %g: %v, want %s", sign, c.most+0.5, err, want)
+		}
+		if _, err := c.lift(-0.5).Multipliers(); err == nil {
+			t.Errorf("%s below nothing is taken", sign)
 		}
 	}
 }

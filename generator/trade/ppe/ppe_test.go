@@ -14,6 +14,9 @@ func TestSign(t *testing.T) {
 		"gear bag":                "M001", // "ear" inside a word is not the ear
 		"guantes de nitrilo":      "M009",
 		"safety boots, steel toe": "M008",
+		"HV set (gloves)":         "M009",
+		"HV set (long)gloves":     "M009",
+		"long,gloves":             "M009",
 	} {
 		if got := Sign(name); got != want {
 			t.Errorf("%s: %s, want %s", name, got, want)
