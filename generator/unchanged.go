@@ -11,6 +11,7 @@ import (
 	"baybinder/generator/check"
 	"baybinder/generator/command/issue"
 	"baybinder/generator/language"
+	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"
 	"baybinder/generator/show/front"
 	"baybinder/generator/show/publish"
@@ -28,6 +29,13 @@ type Verdict struct {
 
 // Tongue is what the findings are told in.
 func (v *Verdict) Tongue() *finding.Tongue { return &language.Of(v.Language).Findings }
+
+// TongueOf is what the findings of a manual are told in, before it is read: English
+// where there is none.
+func TongueOf(manual string) *finding.Tongue {
+	m, _ := bind.Manual(source.ReadOne(manual, "shop.yaml"))
+	return &language.Of(m.Shop.Language).Findings
+}
 
 // memory is what is kept between runs of one manual: what is told of it, and how
 // the site stood that was built from it. It is found by everything that either

@@ -725,14 +725,14 @@ func StreamSnags(qw422016 *qt422016.Writer, p *front.Snags) {
 				qw422016.E().S(f.Place)
 				qw422016.N().S(`</code>`)
 				qw422016.N().S(` `)
-				qw422016.E().S(f.Message)
+				streamtold(qw422016, f.Lang, f.Message)
 				qw422016.N().S(` `)
 				qw422016.N().S(`[`)
 				qw422016.E().S(f.Code)
 				qw422016.N().S(`]`)
 				if f.Mend != "" {
 					qw422016.N().S(`<br>`)
-					qw422016.E().S(f.Mend)
+					streamtold(qw422016, f.Lang, f.Mend)
 				}
 				qw422016.N().S(`</li>`)
 			}
@@ -776,6 +776,34 @@ func WriteSnags(qq422016 qtio422016.Writer, p *front.Snags) {
 func Snags(p *front.Snags) string {
 	qb422016 := qt422016.AcquireByteBuffer()
 	WriteSnags(qb422016, p)
+	qs422016 := string(qb422016.B)
+	qt422016.ReleaseByteBuffer(qb422016)
+	return qs422016
+}
+
+// What is told of a finding, marked where it is in another language than the page.
+
+func streamtold(qw422016 *qt422016.Writer, lang, text string) {
+	if lang == "" {
+		qw422016.E().S(text)
+	} else {
+		qw422016.N().S(`<span lang="`)
+		qw422016.E().S(lang)
+		qw422016.N().S(`">`)
+		qw422016.E().S(text)
+		qw422016.N().S(`</span>`)
+	}
+}
+
+func writetold(qq422016 qtio422016.Writer, lang, text string) {
+	qw422016 := qt422016.AcquireWriter(qq422016)
+	streamtold(qw422016, lang, text)
+	qt422016.ReleaseWriter(qw422016)
+}
+
+func told(lang, text string) string {
+	qb422016 := qt422016.AcquireByteBuffer()
+	writetold(qb422016, lang, text)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

@@ -36,7 +36,7 @@ func (c *explainCommand) Run(g *globals, d *output) error {
 	}
 	switch c.Code {
 	case "":
-		d.listRules()
+		d.listRules(generator.TongueOf(g.Manual))
 		return nil
 	case "links":
 		d.listKinds()
@@ -44,7 +44,7 @@ func (c *explainCommand) Run(g *globals, d *output) error {
 	}
 	code := strings.Trim(strings.ToLower(c.Code), "[]")
 	if rule := check.Named(code); rule != nil {
-		d.explain(rule)
+		d.explain(rule, generator.TongueOf(g.Manual))
 		return nil
 	}
 	var codes []string
@@ -102,26 +102,33 @@ func buildHandbook(folder string, today model.Date) error {
 	return err
 }
 
-// explain says all that is known of a rule.
-func (d *output) explain(rule *finding.Rule) {
-	d.text(fmt.Sprintf("%s (%s)\n%s\n", rule.Code, rule.Level, wrap(rule.Title+".", "")))
-	d.text(fmt.Sprintf("Why it matters\n%s\n", wrap(rule.Why, "    ")))
-	d.text(fmt.Sprintf("What to do\n%s", wrap(rule.Mend, "    ")))
+// explain says all that is known of a rule, in the shop's language.
+func (d *output) explain(found *finding.Rule, t *finding.Tongue) {
+	rule := t.Rule(found)
+	d.text(fmt.Sprintf("%s (%s)\n%s\n", rule.Code, told(t, finding.Say(rule.Level.String())), wrap(rule.Title+".", "")))
+	d.text(fmt.Sprintf("%s\n%s\n", told(t, finding.Say("Why it matters")), wrap(rule.Why, "    ")))
+	d.text(fmt.Sprintf("%s\n%s", told(t, finding.Say("What to do")), wrap(rule.Mend, "    ")))
 	if bad, good, ok := check.Example(rule.Code); ok {
-		d.text(fmt.Sprintf("\nFor example, this is found in %s\nand this is its mend, in %s", strings.TrimSuffix(bad, "\n")+"\n", strings.TrimSuffix(good, "\n")))
+		d.text("\n" + told(t, finding.Say("For example, this is found in %s\nand this is its mend, in %s", strings.TrimSuffix(bad, "\n")+"\n", strings.TrimSuffix(good, "\n"))))
 	}
 }
 
-func (d *output) listRules() {
+// told is words of the program in a language.
+func told(t *finding.Tongue, words finding.Words) string {
+	text, _ := t.Say(words)
+	return text
+}
+
+func (d *output) listRules(t *finding.Tongue) {
 	for _, f := range check.Families() {
-		d.say("%s", f.Title)
+		d.say("%s", told(t, finding.Say(f.Title)))
 		for _, rule := range f.Rules {
-			d.say("  %-24s %-7s %s", rule.Code, rule.Level, rule.Title)
+			d.say("  %-24s %-7s %s", rule.Code, told(t, finding.Say(rule.Level.String())), t.Rule(rule).Title)
 		}
 		d.say("")
 	}
-	d.say("baybinder explain CODE says why one matters, with an example and its mend.")
-	d.say("baybinder explain links lists the kinds of links.")
+	d.say("%s", told(t, finding.Say("baybinder explain CODE says why one matters, with an example and its mend.")))
+	d.say("%s", told(t, finding.Say("baybinder explain links lists the kinds of links.")))
 }
 
 func (d *output) listKinds() {

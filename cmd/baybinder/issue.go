@@ -7,6 +7,7 @@ import (
 	"strconv"
 
 	"baybinder/generator"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/command/issue"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
@@ -191,9 +192,7 @@ func (d *output) notIssued(r *generator.Verdict) {
 	if r.Unissued == 0 {
 		return
 	}
-	are := "are"
-	if r.Unissued == 1 {
-		are = "is"
-	}
-	d.say("Of %s %d %s not issued yet: baybinder issue --all --reason \"First issue\"", count(r.InUse, "procedure"), r.Unissued, are)
+	of := finding.Count(r.InUse, "%d procedure", "%d procedures")
+	d.say("%s", told(r.Tongue(), finding.Count(r.Unissued, "%d of %s is not issued yet: baybinder issue --all --reason \"First issue\"",
+		"%d of %s are not issued yet: baybinder issue --all --reason \"First issue\"", of)))
 }

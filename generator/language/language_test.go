@@ -174,6 +174,19 @@ func TestSignNumber(t *testing.T) {
 	}
 }
 
+// What a page says of the language that findings are told in is so.
+func TestFindingsAreToldInWhatPagesSay(t *testing.T) {
+	for _, l := range All() {
+		told := l.Findings.Lang
+		if told == "" {
+			told = Default().Code
+		}
+		if l.Watch.Told != told || l.Write.Told != told {
+			t.Errorf("%s: findings are told in %q, pages say %q and %q", l.Code, told, l.Watch.Told, l.Write.Told)
+		}
+	}
+}
+
 // A folder that has a language and no line in all would serve nobody.
 func TestEveryFolderWithALanguageIsListed(t *testing.T) {
 	files, err := filepath.Glob("*/*.go")

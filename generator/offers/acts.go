@@ -29,7 +29,7 @@ func (d *drawing) energies() {
 			d.prove(e)
 		}
 		if d.is(e, "isolated", "locked", "released", "dead") {
-			d.add(gives, d.say("restore", d.comesBack(e), e), "it is "+d.since(e))
+			d.add(gives, d.say("restore", d.comesBack(e), e), finding.Say("it is %s", d.since(e)))
 		}
 	}
 }
@@ -56,15 +56,15 @@ func (d *drawing) point(x *model.Point) {
 			s.beside = append(s.beside, fmt.Sprintf(w.Cuts, strings.Join(cut, w.And)))
 		}
 		s.detail = x.Where
-		d.add(cuts, s, "it is on, and nothing comes off before it is cut")
+		d.add(cuts, s, finding.Say("it is on, and nothing comes off before it is cut"))
 	}
 	if d.is(x, "isolated") && x.Padlocked() {
 		s := d.say(model.LinkLock, "%s", x)
 		s.label, s.acts = capital(w.Lock)+": "+x.Label(), []string{link(w.Lock+": "+x.Label(), s.address)}
-		d.add(first, s, "it is "+d.since(x)+", and takes a lock")
+		d.add(first, s, finding.Say("it is %s, and takes a lock", d.since(x)))
 	}
 	if d.is(x, "locked") && x.Padlocked() {
-		d.add(gives, d.say("unlock", w.Unlock, x), "it is "+d.since(x))
+		d.add(gives, d.say("unlock", w.Unlock, x), finding.Say("it is %s", d.since(x)))
 	}
 }
 
@@ -74,7 +74,7 @@ func (d *drawing) letOut(e *model.Energy) {
 	if !e.Stored.Yes {
 		return
 	}
-	w, why := d.speech(), "it is "+d.stateOf(e)+", and some of it stays behind"
+	w, why := d.speech(), finding.Say("it is %s, and some of it stays behind", d.stateOf(e))
 	for _, t := range e.BlockedBy {
 		if t.To != nil && !d.is(t.To, "placed") {
 			s := d.say("place", w.PlaceBlock, t.To)
@@ -94,11 +94,11 @@ func (d *drawing) letOut(e *model.Energy) {
 	d.add(first, s, why)
 }
 
-func (d *drawing) stateOf(e *model.Energy) string {
-	if said := d.since(e); said != "" {
+func (d *drawing) stateOf(e *model.Energy) finding.Words {
+	if said := d.since(e); !said.IsZero() {
 		return said
 	}
-	return "on"
+	return finding.Say("live")
 }
 
 // prove offers the proof by each hold of the energy that can show it.
@@ -116,7 +116,7 @@ func (d *drawing) prove(e *model.Energy) {
 		}
 		s.mind(d.hazardOf(e))
 		s.detail = h.Label()
-		d.add(first, s, "it is "+d.stateOf(e)+", and not proved dead")
+		d.add(first, s, finding.Say("it is %s, and not proved dead", d.stateOf(e)))
 	}
 }
 
@@ -124,7 +124,7 @@ func (d *drawing) prove(e *model.Energy) {
 func (d *drawing) groups() {
 	for _, g := range d.machine.Groups {
 		if !d.marked[g] && !g.Unread && len(g.Parts) > 1 {
-			d.add(puts, d.say("mark", d.speech().Mark, g), fmt.Sprintf("%d parts look alike, and are not marked", len(g.Parts)))
+			d.add(puts, d.say("mark", d.speech().Mark, g), finding.Say("%d parts look alike, and are not marked", len(g.Parts)))
 		}
 	}
 }
@@ -144,7 +144,7 @@ func (d *drawing) parts() {
 		if d.is(p, "off") && p.Kind != "" && p.Kind != "part" {
 			s := d.say("cap", "%s", p)
 			s.label, s.acts = capital(d.speech().Cap)+": "+p.Label(), []string{link(d.speech().Cap+": "+p.Label(), s.address)}
-			d.add(follows, s, "it is "+d.since(p)+", and its end is open")
+			d.add(follows, s, finding.Say("it is %s, and its end is open", d.since(p)))
 		}
 	}
 }
@@ -182,12 +182,12 @@ func (d *drawing) covered(p *model.Part) {
 	o := &d.offers[len(d.offers)-1]
 	for _, u := range p.Under {
 		if u.To != nil && len(d.now[u.To]) == 0 && u.To.OnlyWith.Option == "" {
-			o.InTheWay = append(o.InTheWay, "still in the way: "+u.To.Label())
+			o.InTheWay = append(o.InTheWay, d.told("still in the way: %s", u.To.Label()))
 		}
 	}
 }
 
-func (d *drawing) whyOff(p *model.Part) string {
+func (d *drawing) whyOff(p *model.Part) finding.Words {
 	var off []string
 	for _, u := range p.Under {
 		if u.To != nil && d.is(u.To, "off", "capped") {
@@ -195,9 +195,9 @@ func (d *drawing) whyOff(p *model.Part) string {
 		}
 	}
 	if len(off) == 0 {
-		return "it is on, and under nothing"
+		return finding.Say("it is on, and under nothing")
 	}
-	return "it is on, and what it was under is off: " + strings.Join(off, ", ")
+	return finding.Say("it is on, and what it was under is off: %s", strings.Join(off, ", "))
 }
 
 func (d *drawing) putBack(p *model.Part) {
@@ -211,7 +211,7 @@ func (d *drawing) putBack(p *model.Part) {
 	}
 	s := d.say(name, words, p)
 	d.carries(s, p)
-	d.add(closes, s, "it is "+d.since(p))
+	d.add(closes, s, finding.Say("it is %s", d.since(p)))
 }
 
 // fasteners offers to tighten what is loose on a part that is on, and to undo
@@ -226,7 +226,7 @@ func (d *drawing) fasteners() {
 		if !f.Unread && len(d.now[f]) == 0 && (len(f.Holds) == 0 || d.frees(f)) {
 			s := d.say("loosen", d.speech().Undo, f)
 			d.turnedWith(s, f)
-			d.add(puts, s, "it is tight")
+			d.add(puts, s, finding.Say("it is tight"))
 		}
 	}
 }
@@ -246,7 +246,7 @@ func (d *drawing) tighten(f *model.Fastener, p *model.Part) {
 	s.detail = torqueWords(f)
 	d.turnedWith(s, f)
 	d.torquedWith(s, f)
-	d.add(closes, s, "it is "+d.since(f))
+	d.add(closes, s, finding.Say("it is %s", d.since(f)))
 }
 
 func (d *drawing) fluids() {
@@ -256,10 +256,10 @@ func (d *drawing) fluids() {
 			continue
 		}
 		if d.normal(f) {
-			d.add(puts, d.fluid("drain", w.LetOut, f), "it is full")
+			d.add(puts, d.fluid("drain", w.LetOut, f), finding.Say("it is full"))
 		}
 		if d.is(f, "low") {
-			d.add(follows, d.say("dry", w.Dry, f), "it is "+d.since(f)+": what ran out looks like a leak")
+			d.add(follows, d.say("dry", w.Dry, f), finding.Say("it is %s: what ran out looks like a leak", d.since(f)))
 			s := d.fluid("fill", w.Fill, f)
 			s.detail = f.Capacity.String()
 			if f.Supply.To != nil {
@@ -268,10 +268,10 @@ func (d *drawing) fluids() {
 					s.amounts = map[model.Named]string{f.Supply.To: f.Capacity.String()}
 				}
 			}
-			d.add(closes, s, "it is "+d.since(f))
+			d.add(closes, s, finding.Say("it is %s", d.since(f)))
 		}
 		if d.is(f, "unbled") {
-			d.add(closes, d.fluid("bleed", w.Bleed, f), "it is "+d.since(f))
+			d.add(closes, d.fluid("bleed", w.Bleed, f), finding.Say("it is %s", d.since(f)))
 		}
 		d.leakLooks(f)
 	}
@@ -297,7 +297,7 @@ func (d *drawing) leakLooks(f *model.Fluid) {
 		if opened && h.Kind == "look" && h.LooksFor == "leak" && h.Of.ID == f.ID && !h.Misread {
 			s := d.say(model.LinkHold, d.speech().LeakLook, h)
 			s.need(model.LinkHold, h)
-			d.add(stops, s, "the circuit was open")
+			d.add(stops, s, finding.Say("the circuit was open"))
 		}
 	}
 }
@@ -307,9 +307,9 @@ func (d *drawing) settings() {
 		switch {
 		case x.Unread:
 		case d.is(x, "altered"):
-			d.add(closes, d.say("reset", d.speech().Reset, x), "it is "+d.since(x))
+			d.add(closes, d.say("reset", d.speech().Reset, x), finding.Say("it is %s", d.since(x)))
 		default:
-			d.add(puts, d.say("alter", d.speech().Alter, x), "it is as set")
+			d.add(puts, d.say("alter", d.speech().Alter, x), finding.Say("it is as set"))
 		}
 	}
 }
@@ -321,7 +321,7 @@ func (d *drawing) tools() {
 		if d.is(t, "placed") {
 			s := d.say("clear", d.speech().Clear, t)
 			s.need(model.LinkTool, t)
-			d.add(closes, s, "it is "+d.since(t))
+			d.add(closes, s, finding.Say("it is %s", d.since(t)))
 		}
 	}
 	for _, e := range d.machine.Energies {
@@ -329,7 +329,7 @@ func (d *drawing) tools() {
 			if t.To != nil && !d.is(t.To, "placed") {
 				s := d.say("place", d.speech().PlaceBlock, t.To)
 				s.need(model.LinkTool, t.To)
-				d.add(puts, s, "the "+e.Label()+" is put on only with it round it")
+				d.add(puts, s, finding.Say("the %s is put on only with it round it", e.Label()))
 			}
 		}
 	}
@@ -344,9 +344,9 @@ func (d *drawing) asked() {
 		off, on = append(off, e.BeforeIsolate...), append(on, e.BeforeRestore...)
 	}
 	cut := slices.ContainsFunc(d.machine.Energies, func(e *model.Energy) bool { return !d.normal(e) })
-	list, rank, why := off, cuts-1, "it is taken before anything is switched off"
+	list, rank, why := off, cuts-1, finding.Say("it is taken before anything is cut off")
 	if cut {
-		list, rank, why = on, gives-1, "it is taken before anything is switched on again"
+		list, rank, why = on, gives-1, finding.Say("it is taken before anything comes back on")
 	}
 	var seen []*model.Hold
 	for _, h := range list {
@@ -375,7 +375,7 @@ func (d *drawing) reversals() {
 		for _, f := range loose {
 			d.torquedWith(s, f)
 		}
-		d.add(reverses, s, fmt.Sprintf("things that %s opened are still open: %d", ph.Title.Plain, len(open)))
+		d.add(reverses, s, finding.Say("things that %s opened are still open: %d", ph.Title.Plain, len(open)))
 	}
 }
 
@@ -413,7 +413,7 @@ func (d *drawing) calls() {
 		if q == d.p || q.ID == d.p.ID || !q.Issued() && !(q.Draft() && d.p.Draft()) || q.For.To != nil && q.For.To != d.machine || performing(q, d.p.ID) {
 			continue
 		}
-		if why := d.fits(q); why != "" {
+		if why := d.fits(q); !why.IsZero() {
 			d.add(performs, d.say(model.LinkDo, d.speech().Perform, q), why)
 		}
 	}
@@ -421,38 +421,38 @@ func (d *drawing) calls() {
 
 // fits says why a procedure can be performed here; "" where what it expects is
 // not so, or what it leaves is so already.
-func (d *drawing) fits(q *model.Procedure) string {
+func (d *drawing) fits(q *model.Procedure) finding.Words {
 	if len(q.Leaves)+len(q.Expects) == 0 {
 		return d.unsaid(q)
 	}
 	for _, s := range q.Expects {
 		if s.Thing == nil || !d.is(s.Thing, s.Word) {
-			return ""
+			return finding.Words{}
 		}
 	}
 	for _, s := range q.Leaves {
 		if s.Thing == nil || d.is(s.Thing, s.Word) {
-			return ""
+			return finding.Words{}
 		}
 	}
 	if len(q.Expects) > 0 {
-		return "things stand as it expects them"
+		return finding.Say("things stand as it expects them")
 	}
-	return "it leaves things ready for what follows"
+	return finding.Say("it leaves things ready for what follows")
 }
 
 // unsaid says why a procedure that names nothing of what it leaves can be
-// performed here: it leaves an energy cut that is not cut yet. "" for any other.
-func (d *drawing) unsaid(q *model.Procedure) string {
-	why := ""
+// performed here: it leaves an energy cut that is not cut yet. There are none for any other.
+func (d *drawing) unsaid(q *model.Procedure) finding.Words {
+	var why finding.Words
 	for _, s := range d.Walks.Stand(q, nil) {
 		if _, energy := s.Thing.(*model.Energy); !energy || s.Word == "live" {
 			continue
 		}
 		if d.is(s.Thing, "isolated", "locked", "released", "dead") {
-			return ""
+			return finding.Words{}
 		}
-		why = "it leaves " + s.Thing.Label() + " " + s.Word
+		why = finding.Say("it leaves %s %s", s.Thing.Label(), finding.Words{Template: s.Word})
 	}
 	return why
 }

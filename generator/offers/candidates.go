@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
@@ -122,24 +123,26 @@ func (d *drawing) normal(n model.Named) bool {
 }
 
 // since says in which step a thing came to stand as it does.
-func (d *drawing) since(n model.Named) string {
+func (d *drawing) since(n model.Named) finding.Words {
 	if len(d.now[n]) == 0 {
-		return ""
+		return finding.Words{}
 	}
 	s := d.now[n][0]
+	stands := finding.Words{Template: s.Word}
 	if s.Since == nil {
-		return s.Word + " from the start"
+		return finding.Say("%s from the start", stands)
 	}
-	return fmt.Sprintf("%s since step %s", s.Word, s.Since.Number)
+	return finding.Say("%s since step %s", stands, s.Since.Number)
 }
 
 // add notes an offer; its sentence says the act first.
-func (d *drawing) add(rank int, s *sentence, why string) {
+func (d *drawing) add(rank int, s *sentence, why finding.Words) {
 	o := s.offer()
 	if units := d.someUnits(s.entry); units != "" {
 		o.Detail = strings.TrimPrefix(o.Detail+"; "+units, "; ")
 	}
-	o.rank, o.Why = rank*10, why
+	o.rank = rank * 10
+	o.Why, _ = d.tongue().Say(why)
 	d.offers = append(d.offers, o)
 }
 

@@ -22,7 +22,7 @@ type Mend struct {
 func (b *Bench) Mends(f finding.Finding) []Mend {
 	var out []Mend
 	for _, fix := range f.Fixes {
-		out = append(out, Mend{"write " + fix.Text, []Edit{{fix.At, fix.Text}}})
+		out = append(out, Mend{b.told("write %s", fix.Text), []Edit{{fix.At, fix.Text}}})
 	}
 	p := b.Procedure(f.At.Path())
 	if p == nil || p.File.Text != f.At.File.Text {
@@ -32,13 +32,13 @@ func (b *Bench) Mends(f finding.Finding) []Mend {
 	case &check.NotListed:
 		out = append(out, b.list(p, f)...)
 	case &check.NotUsed:
-		out = append(out, unlist(p, f)...)
+		out = append(out, b.unlist(p, f)...)
 	case &walk.LeftIsolated:
 		out = append(out, b.leaves(p)...)
 	case &check.HollowLink:
 		if l := linkAt(p, f.At.Start); l != nil && l.To != nil && l.Text == "" {
 			at := p.File.At(l.At.Start+1, l.At.Start+1)
-			out = append(out, Mend{"write its words: " + l.To.Label(), []Edit{{at, edit.LinkText(l.To.Label())}}})
+			out = append(out, Mend{b.told("write its words: %s", l.To.Label()), []Edit{{at, edit.LinkText(l.To.Label())}}})
 		}
 	}
 	return out
@@ -65,7 +65,7 @@ func (b *Bench) leaves(p *model.Procedure) []Mend {
 	if !ok || len(entries) == 0 {
 		return nil
 	}
-	said := "it stays so on purpose, leaves: { " + strings.Join(entries, ", ") + " }"
+	said := b.told("it stays so on purpose, leaves: { %s }", strings.Join(entries, ", "))
 	return []Mend{{said, []Edit{{p.File.At(piece.At, piece.At+piece.Cut), piece.Text}}}}
 }
 
@@ -92,14 +92,14 @@ func (b *Bench) list(p *model.Procedure, f finding.Finding) []Mend {
 	for _, n := range needs {
 		ids = append(ids, n.Entry.Base().ID)
 	}
-	return []Mend{{"list it: " + strings.Join(ids, ", "), edits}}
+	return []Mend{{b.told("list it: %s", strings.Join(ids, ", ")), edits}}
 }
 
 // unlist takes a line that no step uses out of its list.
-func unlist(p *model.Procedure, f finding.Finding) []Mend {
+func (b *Bench) unlist(p *model.Procedure, f finding.Finding) []Mend {
 	for _, list := range lists {
 		if piece, ok := edit.Shrink(p.File, list.name, f.At); ok {
-			return []Mend{{"take it out of " + list.name, []Edit{{p.File.At(piece.At, piece.At+piece.Cut), piece.Text}}}}
+			return []Mend{{b.told("take it out of %s", list.name), []Edit{{p.File.At(piece.At, piece.At+piece.Cut), piece.Text}}}}
 		}
 	}
 	return nil

@@ -66,6 +66,15 @@ func (b *Bench) Procedure(path string) *model.Procedure {
 // which the shop writes.
 func (b *Bench) speech() *shape.Speech { return &language.Of(b.Manual().Shop.Language).Speech }
 
+// tongue is what the shop's findings are told in.
+func (b *Bench) tongue() *finding.Tongue { return &language.Of(b.Manual().Shop.Language).Findings }
+
+// told is words of the program as the shop says them.
+func (b *Bench) told(format string, args ...any) string {
+	text, _ := b.tongue().Say(finding.Say(format, args...))
+	return text
+}
+
 // Edit puts a text in place of what stands somewhere.
 type Edit struct {
 	At   position.Pos

@@ -54,7 +54,7 @@ func (b *Bench) try(path, text string) *tried {
 	p, found := b.Bound.Try(position.NewFile(path, text))
 	w := b.Walks.Try(p)
 	found = slices.Concat(found, w.Findings, check.Procedure(b.Context, p))
-	return &tried{p, w, finding.Sort(found)}
+	return &tried{p, w, b.tongue().TellAll(finding.Sort(found))}
 }
 
 // asWritten is a procedure as it stands.
@@ -120,7 +120,7 @@ func (c callers) brought(b *Bench, of, instead *model.Procedure) []finding.Findi
 		if key := keyOf(f, f.At.Start); old[key] > 0 {
 			old[key]--
 		} else {
-			out = append(out, f)
+			out = append(out, b.tongue().Tell(f))
 		}
 	}
 	return out

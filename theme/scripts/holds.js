@@ -222,7 +222,7 @@
       this.field = make('input', { type: 'text', class: 'words', autocomplete: 'off', maxlength: 80, 'aria-label': this.title + ', ' + w.Name });
       this.says = make('p', { class: 'verdict', role: 'status' });
       this.put = button(w.SignNow, () => this.signed());
-      this.back = button(w.TakeBack, () => this.set({ name: '', signed: 0 }));
+      this.back = button(w.TakeBack, () => this.set({ name: '', signed: 0 }), { class: 'quiet' });
       const line = this.element.querySelector('.signed');
       line.classList.add('is-on-paper');
       this.controls.append(make('p', { class: 'presses' }, this.field, this.put, this.back), this.says);

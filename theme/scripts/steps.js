@@ -151,7 +151,7 @@
       }));
       this.says = make('p', { class: 'verdict', role: 'status' });
       this.press = button(bay.words.HandOverNow, () => this.signed());
-      this.back = button(bay.words.TakeBack, () => { this.set({ at: 0 }); page.change((job) => { job.worker = this.now.from; }); });
+      this.back = button(bay.words.TakeBack, () => { this.set({ at: 0 }); page.change((job) => { job.worker = this.now.from; }); }, { class: 'quiet' });
       for (const e of [blanks[3].previousElementSibling, blanks[3]]) e.classList.add('is-on-paper');
       element.querySelector('.hand-over').append(make('div', { class: 'controls' }, make('p', { class: 'presses' }, this.press, this.back), this.says));
     }

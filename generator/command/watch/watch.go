@@ -14,8 +14,8 @@
 // served page is told its own state, the hash of its bytes, and is loaded anew only where the
 // site's differs; it goes to the first step that reads otherwise. What was closed in the box of
 // findings stays closed in that tab until something else is found. Hidden files and the site's own
-// folder are no change. The box speaks the shop's language, as of the last build; findings are in
-// English. The script that refreshes a page, and the leave for it to ask for news, are added to
+// folder are no change. The box and its findings speak the shop's language, as of the last
+// build. The script that refreshes a page, and the leave for it to ask for news, are added to
 // what is served; no file has them.
 package watch
 

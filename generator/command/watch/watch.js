@@ -38,7 +38,7 @@
     });
     header.append(element("p", head), close);
     const words = element("pre", findings.trimEnd());
-    words.lang = "en"; // findings are
+    words.lang = say.told;
     words.tabIndex = 0; // scrolled with the keys too
     box.append(header, words);
     const strip = document.querySelector(".emergency summary");

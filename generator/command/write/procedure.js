@@ -134,7 +134,7 @@
 
   const foundBox = (list, take) => list.map((f) => h(f.error ? "div.write-found" : "div.write-found.hint", {},
     h("p", {}, program(f.message), f.mend ? h("small", {}, program(f.mend)) : null),
-    (f.ways ?? []).map((way) => h("button", { onclick: () => take(way), lang: "en" }, way.title)),
+    (f.ways ?? []).map((way) => h("button", { onclick: () => take(way), lang: w.Told }, way.title)),
   ));
 
   // stands is a step as the page shows it, from a document.

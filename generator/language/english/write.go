@@ -4,6 +4,7 @@ import "baybinder/generator/language/words"
 
 var write = words.Write{
 	Lang: "en",
+	Told: "en",
 
 	Write:          "Write",
 	Leave:          "Stop writing",

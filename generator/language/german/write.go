@@ -4,6 +4,7 @@ import "baybinder/generator/language/words"
 
 var write = words.Write{
 	Lang: "de",
+	Told: "en",
 
 	Write:          "Schreiben",
 	Leave:          "Schreiben beenden",

@@ -154,6 +154,7 @@ var findingsWalk = map[string]string{
 	"the hold %s does not count: %s":      "la parada %s no cuenta: %s",
 	"write %s beside the proof":           "escriba %s al lado de la comprobación",
 	"write %s in a step before the proof": "escriba %s en un paso antes de la comprobación",
+	"[let it out](release:%s)":            "[suéltela](release:%s)",
 	"%s Here: %s.":                        "%s Aquí: %s.",
 	"its limit, %s, has no lower end":     "su límite, %s, no tiene extremo inferior",
 	"its limit, %s, has no upper end":     "su límite, %s, no tiene extremo superior",

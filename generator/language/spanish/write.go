@@ -4,6 +4,7 @@ import "baybinder/generator/language/words"
 
 var write = words.Write{
 	Lang: "es",
+	Told: "es",
 
 	Write:          "Escribir",
 	Leave:          "Dejar de escribir",

@@ -4,6 +4,7 @@ package words
 // what the script puts there.
 type Write struct {
 	Lang string
+	Told string // the language that findings are told in
 
 	Write          string
 	Leave          string

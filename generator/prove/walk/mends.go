@@ -78,14 +78,14 @@ func (w *walk) mendRelease(i *issue) finding.Words {
 	if !is {
 		return finding.Words{}
 	}
-	ways := w.holdsThat(e, func(h *model.Hold) bool { return h.Kind == "wait" })
+	ways := either(w.holdsThat(e, func(h *model.Hold) bool { return h.Kind == "wait" }))
 	for _, t := range e.BlockedBy {
 		if t.To != nil {
-			ways = append(ways, "[](place:"+t.ID+")")
+			ways.Items = append(ways.Items, "[](place:"+t.ID+")")
 		}
 	}
-	ways = append(ways, "[let it out](release:"+e.ID+")")
-	return finding.Say("write %s in a step before the proof", either(ways))
+	ways.Items = append(ways.Items, finding.Say("[let it out](release:%s)", e.ID))
+	return finding.Say("write %s in a step before the proof", ways)
 }
 
 // mendMet names the hazards of an energy, and for a test the holds, that the

@@ -64,6 +64,16 @@ type Problem struct {
 // read at all; what is wrong with a single file is one of the Problems.
 func Read(root string) (*Tree, error) { return ReadOver(root, nil) }
 
+// ReadOne reads one file of a manual alone; the tree has none where it cannot be
+// read.
+func ReadOne(root, name string) *Tree {
+	files := map[string]string{}
+	if text, err := os.ReadFile(filepath.Join(root, filepath.FromSlash(name))); err == nil {
+		files[name] = string(text)
+	}
+	return FromText(files)
+}
+
 // ReadOver is Read with texts that stand over the files, by path inside the
 // manual: what an editor holds and has not saved.
 func ReadOver(root string, over map[string]string) (*Tree, error) {

@@ -1,11 +1,13 @@
 package front
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
@@ -53,6 +55,7 @@ type Snag struct {
 	Code    string
 	Message string
 	Mend    string
+	Lang    string // of both; "" is the page's
 }
 
 // SnagPages are the pages of the writer's list. There is one at least.
@@ -106,7 +109,12 @@ func (s *Pages) listed() (v Listed) {
 		if f.Level == finding.Advice {
 			level = s.Words.Advice
 		}
+		lang := cmp.Or(f.Lang, language.Default().Code)
+		if lang == s.Speaks.Code {
+			lang = ""
+		}
 		v.Findings = append(v.Findings, Snag{
+			Lang:  lang,
 			Place: fmt.Sprintf("%s:%d:%d", f.At.Path(), line, col), Level: level, Code: f.Code, Message: f.Message, Mend: f.Mend,
 		})
 	}
