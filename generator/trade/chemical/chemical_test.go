@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 
+	"baybinder/generator/language/words"
+
 	"pgregory.net/rapid"
 
 	"baybinder/generator/base/finding"
@@ -247,5 +249,21 @@ func TestPrecautions(t *testing.T) {
 func TestSignNames(t *testing.T) {
 	if Flame.String() != "GHS02" || Environment.String() != "GHS09" || NoSign.String() != "" {
 		t.Error("the pictograms are misnumbered")
+	}
+}
+
+// The working says what the label may leave out: the gas cylinder beside the
+// flame (CLP article 26, from memory).
+func TestTheWorkingSaysWhatMayBeLeftOut(t *testing.T) {
+	say := &words.Chemical{Optional: "may leave out %s", Covered: "said by another: %s"}
+	for codes, want := range map[string]string{"H220 H280": "may leave out GHS04", "H314 H318": "said by another: H318", "H319": ""} {
+		l, err := LabelOf(strings.Fields(codes))
+		if err != nil {
+			t.Fatal(err)
+		}
+		said := strings.TrimSpace(strings.Join(l.Explain(say).Assumes, " "))
+		if said != want {
+			t.Errorf("%s: %q, want %q", codes, said, want)
+		}
 	}
 }
