@@ -5,11 +5,10 @@ import (
 	"strings"
 	"testing"
 
-	"baybinder/generator/language/words"
-
 	"pgregory.net/rapid"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language/words"
 )
 
 // Known: SEEN, FROM MEMORY.
