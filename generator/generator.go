@@ -41,7 +41,7 @@ type Result struct {
 	Verdict                     // what is told of it
 	Unchanged     bool          // the site stands as an earlier build of the same wrote it
 	Pages         int           // pages published
-	Stood         int           // of these, pages of procedures that stood as they were
+	Stood         int           // of these, pages that stood as they were
 	Kept          []string      // files in the site's folder that the program did not write
 	ReadingsPages int           // pages of the readings
 	KeptReadings  []string      // files in the readings' folder that the program did not write

@@ -72,6 +72,9 @@ func TestTheStepInHandIsInSight(t *testing.T) {
 			is(t, ctx, `document.querySelectorAll('.is-folded').length > 0 && [...document.querySelectorAll('.is-folded')].every((e) => !e.checkVisibility() && !e.matches('.is-gap'))`, true)
 			js[any](t, ctx, `for (const b of document.querySelectorAll('.folded:not([hidden]) .quiet')) b.click(); 0`)
 			is(t, ctx, `document.querySelectorAll('.is-folded').length`, 0)
+			const cut = `(() => { const m = baybinder.page.steps[0].more; m.open = true; return [...m.querySelectorAll('button')].map((b) => [b, b.getBoundingClientRect()])
+				.filter(([b, r]) => r.left < 0 || r.right > innerWidth || r.width < 80 || b.scrollWidth > b.clientWidth + 1).length; })()`
+			is(t, ctx, cut, 0) // what a step's menu offers is whole
 		}
 	}
 	for _, c := range complaints() {

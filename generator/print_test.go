@@ -128,13 +128,13 @@ func TestAStepIsPrintedWhole(t *testing.T) {
 	}
 }
 
-// TestTheCardIsShort prints the longest job and the daily checks on A4: so many
+// TestTheCardIsShort prints the longest jobs and the daily checks on A4: so many
 // sides at most, what to do in an emergency on the first, and nothing that is
 // the writer's.
 func TestTheCardIsShort(t *testing.T) {
 	site := demoSite(t)
 	ctx, _ := browser(t)
-	for name, most := range map[string]int{"replace-contactor-panel": 7, "replace-contactor-panel.html?unit=112": 7, "tug-walk-round": 2, "check-hoist-daily": 2} {
+	for name, most := range map[string]int{"replace-contactor-panel": 7, "replace-contactor-panel.html?unit=112": 7, "test-receiver": 7, "grease-steer-hubs": 7, "tug-walk-round": 2, "check-hoist-daily": 2} {
 		file, query, _ := strings.Cut(strings.Replace(name, ".html", "", 1), "?")
 		must(t, chromedp.Do(ctx, chromedp.Navigate("file://"+filepath.Join(site, "procedures", file+".html")+"?"+query)))
 		aid := js[string](t, ctx, `[...document.querySelectorAll('.emergency dd, .aid-line')].map((e) => e.textContent).join('|')`)

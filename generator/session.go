@@ -188,9 +188,9 @@ func (r *Result) again(o Options, edits []edit) *Result {
 		}
 		r.read = append(r.read, r.bound.Again(e.now, f)...)
 	}
-	reached := r.reached(edits)
-	r.Walks.Again(reached...)
-	r.look(o, reached)
+	touched := r.touched(edits)
+	r.Walks.Again(touched...)
+	r.look(o, touched)
 	r.settle()
 	return r
 }
@@ -198,9 +198,9 @@ func (r *Result) again(o Options, edits []edit) *Result {
 // many is how many procedures are looked at before a page is shown.
 const many = 100
 
-// reached are what was saved and all that performs it, by whatever way; where
+// touched are what was saved and all that performs it, by whatever way; where
 // that is much of the manual, the callers are left to Build.
-func (r *Result) reached(edits []edit) []*model.Procedure {
+func (r *Result) touched(edits []edit) []*model.Procedure {
 	var saved []*model.Procedure
 	performs := map[model.Named][]*model.Procedure{}
 	for _, e := range edits {
@@ -240,7 +240,7 @@ func (r *Result) undo(edits []edit) {
 	for _, e := range edits {
 		*e.now = e.was
 	}
-	r.Walks.Again(r.reached(edits)...)
+	r.Walks.Again(r.touched(edits)...)
 }
 
 // put puts a procedure's page into the site that stands.

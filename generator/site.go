@@ -36,9 +36,9 @@ func leaves(s *pages) []leaf {
 	return append(finished(s.Site, unfinished(s)), translated(s)...)
 }
 
-// reached leaves those pages as they are that stand in the last site as they are
+// leave leaves those pages as they are that stand in the last site as they are
 // to be, and says how many.
-func (s *pages) reached(all []leaf) (stood int) {
+func (s *pages) leave(all []leaf) (stood int) {
 	if s.standing == nil {
 		return 0
 	}
@@ -269,7 +269,7 @@ func apart(manual, to string) error {
 
 func writeSite(ctx context.Context, site *publish.Site, r *Result, s *pages, o Options) error {
 	all := leaves(s)
-	r.Stood = s.reached(all) // while no other build can touch the last site
+	r.Stood = s.leave(all) // while no other build can touch the last site
 	index := make(chan map[string][]byte, 1)
 	go func() { // beside the pages: it takes one core a while
 		r.book = s.front.Book()

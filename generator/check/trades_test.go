@@ -81,14 +81,16 @@ func slips(text string) []int {
 		}
 		begin := from + at + 2
 		end := begin + strings.IndexByte(text[begin:], ')')
-		kind, id, _ := strings.Cut(text[begin:end], ":")
+		kind, id, typed := strings.Cut(text[begin:end], ":")
+		if from = end; !typed {
+			continue // a picture
+		}
 		out = append(out, begin+len(kind)-1)
 		id, _, _ = strings.Cut(id, "#")
 		id, _, _ = strings.Cut(id, "=")
 		if len(id) > 2 && id[0] > '9' && kind != "pause" {
 			out = append(out, begin+len(kind)+len(id))
 		}
-		from = end
 	}
 }
 

@@ -46,12 +46,14 @@ var table = []Sign{
 	{"E001", "Emergency exit", Safe}, // the list gives one name to the left-hand form E001 and the right-hand form E002
 	{"E003", "First aid", Safe},
 	{"E004", "Emergency telephone", Safe},
+	{"E007", "Evacuation assembly point", Safe}, // name and shape from memory
 	{"E009", "Doctor", Safe},
 	{"E011", "Eyewash station", Safe}, // name from memory
 	{"E012", "Safety shower", Safe},   // name from memory
 	{"E020", "Emergency stop button", Safe},
 
 	{"F001", "Fire extinguisher", Fire},
+	{"F002", "Fire hose reel", Fire},        // name and shape from memory
 	{"F005", "Fire alarm call point", Fire}, // name from memory
 	{"F016", "Fire blanket", Fire},
 
@@ -84,20 +86,31 @@ var table = []Sign{
 	{"M017", "Wear respiratory protection", Mandatory},
 	{"M018", "Wear a safety harness", Mandatory},
 	{"M019", "Wear a welding mask", Mandatory},
+	{"M020", "Wear safety belts", Mandatory}, // name and shape from memory
 	{"M021", "Disconnect before carrying out maintenance or repair", Mandatory},
 	{"M026", "Use protective apron", Mandatory},
 	{"M028", "Keep locked", Mandatory},
+	{"M047", "Use breathing apparatus", Mandatory}, // name and shape from memory
+	{"M048", "Use gas detector", Mandatory},        // name and shape from memory
 
 	{"P001", "General prohibition", Prohibition}, // name from memory
 	{"P002", "No smoking", Prohibition},          // name from memory
 	{"P003", "No open flame", Prohibition},
-	{"P004", "No thoroughfare", Prohibition},                      // name from memory
-	{"P010", "Do not touch", Prohibition},                         // name from memory
-	{"P011", "Do not extinguish with water", Prohibition},         // name from memory
-	{"P015", "No reaching in", Prohibition},                       // name from memory
-	{"P019", "No stepping on surface", Prohibition},               // name from memory
-	{"P028", "Do not wear gloves", Prohibition},                   // name from memory
-	{"P031", "Do not alter the state of the switch", Prohibition}, // name from memory
+	{"P004", "No thoroughfare", Prohibition},                                             // name from memory
+	{"P006", "No access for forklift trucks and other industrial vehicles", Prohibition}, // name and shape from memory
+	{"P008", "No metallic articles or watches", Prohibition},                             // name and shape from memory
+	{"P010", "Do not touch", Prohibition},                                                // name from memory
+	{"P011", "Do not extinguish with water", Prohibition},                                // name from memory
+	{"P012", "No heavy load", Prohibition},                                               // name and shape from memory
+	{"P013", "No activated mobile phone", Prohibition},                                   // name and shape from memory
+	{"P015", "No reaching in", Prohibition},                                              // name from memory
+	{"P017", "No pushing", Prohibition},                                                  // name and shape from memory
+	{"P019", "No stepping on surface", Prohibition},                                      // name from memory
+	{"P022", "No eating or drinking", Prohibition},                                       // name and shape from memory
+	{"P023", "Do not obstruct", Prohibition},                                             // name and shape from memory
+	{"P024", "Do not walk or stand here", Prohibition},                                   // name and shape from memory
+	{"P028", "Do not wear gloves", Prohibition},                                          // name from memory
+	{"P031", "Do not alter the state of the switch", Prohibition},                        // name from memory
 
 	{"W001", "General warning sign", Warning},
 	{"W002", "Explosive material", Warning},
@@ -128,8 +141,10 @@ var table = []Sign{
 	{"W028", "Oxidizing substance", Warning},
 	{"W029", "Pressurized cylinder", Warning},
 	{"W035", "Falling objects", Warning},
+	{"W036", "Fragile roof", Warning}, // name and shape from memory
 	{"W038", "Sudden loud noise", Warning},
 	{"W041", "Asphyxiating atmosphere", Warning}, // name and shape from memory
+	{"W042", "Arc flash", Warning},               // name and shape from memory
 }
 
 // Find returns the sign with exactly this number. A number written in another

@@ -134,8 +134,8 @@ func TestNotTheBadCopy(t *testing.T) {
 
 func TestTable(t *testing.T) {
 	all := All()
-	if len(all) != 82 {
-		t.Errorf("%d signs, want 82", len(all))
+	if len(all) != 97 {
+		t.Errorf("%d signs, want 97", len(all))
 	}
 	for i, s := range all {
 		if i > 0 && all[i-1].Number >= s.Number {
@@ -254,7 +254,7 @@ func TestNearest(t *testing.T) {
 		"W013":        "W012", // one digit from many signs, one count from two: the lower
 		"W030":        "W035", // one digit, five counts
 		"W112":        "W012",
-		"M020":        "M021",
+		"M025":        "M026",
 		"P032":        "P031",
 		"E002":        "E001",
 		"electricity": "W012", "No smoking": "P002",

@@ -31,7 +31,7 @@ var findingsCheck = map[string]string{
 	"%s is not worn":                                           "no se lleva puesto: %s",
 	" nor ":                                                    " y ",
 	"%s is a hold of kind %s and has no %s":                    "%s es una parada de tipo %s y le falta: %s",
-	"write them: [%s](%s), or let baybinder settle do it":      "escríbalas: [%s](%s), o deje que lo haga baybinder settle",
+	"write them: [%s](%s), or let baybinder settle do it":      "escriba las palabras: [%s](%s), o deje que lo haga baybinder settle",
 	"the brackets of this %s: are empty: who reads the file itself sees nothing here":       "los corchetes de este %s: están vacíos: quien lee el archivo mismo no ve nada aquí",
 	"look the number up in ISO 7010; where it is right, leave it":                           "busque el número en ISO 7010; si es correcto, déjelo",
 	"%s has the symbol %s, and the pages do not draw that sign: its name stands in the box": "%s tiene el símbolo %s, y las páginas no dibujan esa señal: en el recuadro está su nombre",

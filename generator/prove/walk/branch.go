@@ -20,6 +20,9 @@ var DeadBranch = rule{
 func (w *walk) tookHold(h *model.Hold, g diagram.Func) {
 	w.taken[h] = w.Or(w.taken[h], g)
 	w.tookAsked(h, g)
+	if h == nil || h.Lost("kind", "of", "looks-for") {
+		w.mayHaveLooked(g)
+	}
 }
 
 // branches looks for links of a step that ask how a hold went which was not

@@ -47,6 +47,13 @@ func (w *walk) lookAgain(k look) {
 	w.looks = append(w.looks, k)
 }
 
+// mayHaveLooked is a hold that could not be read: it may be the later look of any.
+func (w *walk) mayHaveLooked(g diagram.Func) {
+	for i := range w.looks {
+		w.looks[i].dry = w.AndNot(w.looks[i].dry, g)
+	}
+}
+
 // pushes are the pressures behind what a look is of.
 func pushes(n model.Named) []*model.Energy {
 	var out []*model.Energy

@@ -3,6 +3,7 @@ package walk_test
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"baybinder/generator/prove/walk"
@@ -98,18 +99,63 @@ neutral: { name: neutral, kind: look, what: the controls, good: in neutral }
 	"register/roles.yaml": "boss: { name: Boss }\n",
 }
 
+// ways are how shops write a sequence: each gives the procedures of its steps.
+var ways = map[string]func(steps []asked) map[string]string{
+	"one after another": func(steps []asked) map[string]string {
+		return map[string]string{"job": procedureOfSteps("", steps)}
+	},
+	"for two people": func(steps []asked) map[string]string {
+		return map[string]string{"job": procedureOfSteps("people: 2\n", steps)}
+	},
+	"by the isolator's name": func(steps []asked) map[string]string {
+		text := procedureOfSteps("", steps)
+		for _, act := range []string{"isolate", "lock", "unlock", "restore"} {
+			text = strings.ReplaceAll(text, "("+act+":drive)", "("+act+":isolator)")
+		}
+		return map[string]string{"job": text}
+	},
+	"as the sub-steps of one step": func(steps []asked) map[string]string {
+		head, list, _ := strings.Cut(procedureOfSteps("", steps), "1. ")
+		list = "1. " + strings.TrimSpace(list)
+		return map[string]string{"job": head + "1. The whole job:\n   " + strings.ReplaceAll(list, "\n", "\n   ") + "\n"}
+	},
+	"made safe by a procedure of its own": func(steps []asked) map[string]string {
+		work := slices.IndexFunc(steps, func(s asked) bool { return strings.Contains(s.link, "(remove:") })
+		if work < 0 {
+			return map[string]string{"job": procedureOfSteps("", steps)}
+		}
+		leaves := "leaves: { isolator: locked, drive: dead"
+		if slices.ContainsFunc(steps[:work], func(s asked) bool { return strings.Contains(s.link, "(place:") }) {
+			leaves += ", earths: placed"
+		}
+		call := asked{link: "[Make it safe](do:safe)."}
+		return map[string]string{"safe": procedureOfSteps(leaves+" }\n", steps[:work]), "job": procedureOfSteps("", append([]asked{call}, steps[work:]...))}
+	},
+}
+
+func procedureOfSteps(fields string, steps []asked) string {
+	text := "---\ntitle: Job\nfor: plant\n" + fields + "---\n\n## Work\n\n"
+	for i, s := range steps {
+		text += fmt.Sprintf("%d. %s\n", i+1, s.link)
+	}
+	return text
+}
+
 // told are the codes that the walk tells of the steps in this order.
 func told(t *testing.T, steps []asked) []string {
+	t.Helper()
+	return toldOf(t, ways["one after another"](steps))
+}
+
+func toldOf(t *testing.T, procedures map[string]string) []string {
 	t.Helper()
 	files := map[string]string{}
 	for name, text := range plant {
 		files[name] = text
 	}
-	text := "---\ntitle: Job\nfor: plant\n---\n\n## Work\n\n"
-	for i, s := range steps {
-		text += fmt.Sprintf("%d. %s\n", i+1, s.link)
+	for id, text := range procedures {
+		files["procedures/"+id+".md"] = text
 	}
-	files["procedures/job.md"] = text
 	m, found := bind.Manual(source.FromText(files))
 	if len(found) > 0 {
 		t.Fatalf("%s: %s", found[0].At.Path(), found[0].Message)
@@ -143,6 +189,24 @@ func TestPublishedSequences(t *testing.T) {
 			got = told(t, swapped)
 			if free := before.rank == step.rank || before.wordsOnly || step.wordsOnly; free == (len(got) > 0) {
 				t.Errorf("%s: %s before %s: %v", s.source, step.paragraph, before.paragraph, got)
+			}
+		}
+	}
+}
+
+// TestPublishedSequencesAsShopsWriteThem: whatever way a shop writes a sequence,
+// nothing is found in it as it stands, and with one sentence left out something is.
+func TestPublishedSequencesAsShopsWriteThem(t *testing.T) {
+	for name, way := range ways {
+		for _, s := range sequences {
+			if got := toldOf(t, way(s.steps)); len(got) > 0 {
+				t.Errorf("%s, %s: %v", s.source, name, got)
+			}
+			for i, step := range s.steps {
+				got := toldOf(t, way(slices.Delete(slices.Clone(s.steps), i, i+1)))
+				if found := len(got) > 0; found == step.wordsOnly {
+					t.Errorf("%s, %s, without %s, %s: %v", s.source, name, step.paragraph, step.says, got)
+				}
 			}
 		}
 	}

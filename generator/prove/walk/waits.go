@@ -463,6 +463,7 @@ func (w *walk) mendWait(i *issue) finding.Words {
 		return finding.Say("wait at least %s, as stored: says", time.maker)
 	}
 	return finding.Say("wait at least %s; %s", time.safe.Least, finding.Spoken(func(lang string) string {
-		return time.safe.Explain(&language.Of(lang).Worked.Discharge).String()
+		in := &language.Of(lang).Worked
+		return time.safe.Explain(&in.Discharge).Line(in.Source)
 	}))
 }

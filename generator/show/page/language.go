@@ -1,7 +1,6 @@
 package page
 
 import (
-	"bytes"
 	"fmt"
 	"slices"
 	"strings"
@@ -193,7 +192,7 @@ func (r *reading) override(use model.HazardUse, own *model.HazardOverride) {
 }
 
 // What nobody has translated is shown in the shop's language, between two
-// signs that become a lang attribute once the page is written: a screen reader
+// signs that become a lang attribute as the page is finished: a screen reader
 // speaks it right. The signs are private to the program (Unicode, section 23.5).
 const opens, closes = "\ue000", "\ue001"
 
@@ -369,49 +368,4 @@ func (s *Site) PageOf(p *model.Procedure) string {
 		return PageIn(p, s.Manual.Shop.Language, s.read.language)
 	}
 	return PageOf(p)
-}
-
-// tagOf is the language of what stands behind a sign.
-func (s *Site) tagOf(marked []byte) string {
-	if bytes.HasPrefix(marked, []byte(borrows)) {
-		return s.Speaks.Code
-	}
-	return s.Manual.Shop.Language
-}
-
-// foreign writes what stands between the private signs as text of the shop's
-// language, or of the one whose words are borrowed. In attributes and in the window's title, where no element can
-// stand, only the signs go.
-func (s *Site) foreign(page []byte) []byte {
-	if !bytes.Contains(page, []byte(closes)) {
-		return page
-	}
-	out := make([]byte, 0, len(page)+len(page)/8)
-	inTag, inTitle, depth := false, false, 0
-	for len(page) > 0 {
-		switch {
-		case bytes.HasPrefix(page, []byte(opens)), bytes.HasPrefix(page, []byte(borrows)):
-			if !inTag && !inTitle {
-				out = append(out, `<span lang="`+s.tagOf(page)+`">`...)
-				depth++
-			}
-			page = page[len(opens):]
-			continue
-		case bytes.HasPrefix(page, []byte(closes)):
-			if !inTag && !inTitle && depth > 0 {
-				out = append(out, "</span>"...)
-				depth--
-			}
-			page = page[len(closes):]
-			continue
-		case page[0] == '<':
-			inTag = true
-			inTitle = bytes.HasPrefix(page, []byte("<title"))
-		case page[0] == '>':
-			inTag = false
-		}
-		out = append(out, page[0])
-		page = page[1:]
-	}
-	return out
 }

@@ -271,7 +271,7 @@ func mark(b *strings.Builder, x, y, size float64, of int, out bool) {
 }
 
 func text(b *strings.Builder, x, y float64, anchor, words string) {
-	fmt.Fprintf(b, `<text x="%s" y="%s" text-anchor="%s">%s</text>`, at(x), at(y), anchor, html.EscapeString(words))
+	b.WriteString(`<text x="` + at(x) + `" y="` + at(y) + `" text-anchor="` + anchor + `">` + html.EscapeString(words) + `</text>`)
 }
 
 // at writes a place with one decimal, which is finer than a screen shows.

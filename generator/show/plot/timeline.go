@@ -3,6 +3,7 @@ package plot
 import (
 	"fmt"
 	"html"
+	"strconv"
 	"strings"
 )
 
@@ -127,11 +128,11 @@ func (l *TimeLine) bar(b *strings.Builder, bar TimeBar, floor int) {
 	class, fill := "work", ""
 	switch {
 	case bar.Wait:
-		class, fill = "wait", fmt.Sprintf(` fill="url(#%s-wait)"`, html.EscapeString(l.ID))
+		class, fill = "wait", ` fill="url(#`+html.EscapeString(l.ID)+`-wait)"`
 	case bar.Call:
 		class = "call"
 	}
-	fmt.Fprintf(b, `<rect class="%s" x="%s" y="%d" width="%s" height="%d"%s/>`, class, at(x), floor-tall, at(wide), tall, fill)
+	b.WriteString(`<rect class="` + class + `" x="` + at(x) + `" y="` + strconv.Itoa(floor-tall) + `" width="` + at(wide) + `" height="` + strconv.Itoa(tall) + `"` + fill + `/>`)
 }
 
 type timeLegend struct {

@@ -1,0 +1,167 @@
+package page
+
+import (
+	"bytes"
+	"strconv"
+)
+
+// Finish writes a page with the private signs of its texts as elements: what is
+// not in its language is marked, a computed number leads to its working, and the
+// workings stand at its foot, where it has one.
+func (s *Site) Finish(out *bytes.Buffer, page []byte, foot func(to *bytes.Buffer, w Workings)) {
+	f := finishing{out: out, site: s, foot: foot, footed: bytes.Contains(page, []byte(footHere)), anchors: map[string]int{}}
+	f.write(page)
+}
+
+// finishing is a page while its signs become elements.
+type finishing struct {
+	out    *bytes.Buffer
+	site   *Site
+	foot   func(to *bytes.Buffer, w Workings)
+	footed bool // the page has a foot for its workings
+
+	anchors map[string]int // by the packed working: which of list
+	list    []Computed
+	inTag   bool
+	inside  [len(closed)]bool // an element in which no link can stand
+	marked  int               // elements with a language that are open
+}
+
+// usual is how many workings most pages have room in.
+const usual = 16
+
+// closed are elements in which no link can stand, or leads a screen reader
+// astray: a number in them stays plain. They are what stands behind "<" of their
+// tags. In the title no element can stand.
+var closed = [...]struct{ from, to []byte }{
+	inTitle: {[]byte("title"), []byte("/title>")}, {[]byte("a "), []byte("/a>")},
+	{[]byte("summary"), []byte("/summary>")}, {[]byte("svg"), []byte("/svg>")},
+}
+
+const inTitle = 0
+
+// firstOfSign is the byte with which every private sign begins (UTF-8).
+const firstOfSign = '\xee'
+
+// write writes a piece of the page.
+func (f *finishing) write(page []byte) {
+	for len(page) > 0 {
+		at := bytes.IndexByte(page, firstOfSign)
+		if at < 0 {
+			at = len(page)
+		}
+		f.pass(page[:at])
+		page = f.sign(page[at:])
+	}
+}
+
+// sign writes what a sign at the beginning of a piece stands for, and gives what
+// follows.
+func (f *finishing) sign(page []byte) []byte {
+	is := func(sign string) bool { return bytes.HasPrefix(page, []byte(sign)) }
+	switch {
+	case len(page) == 0:
+		return page
+	case is(opens):
+		f.mark(f.site.Manual.Shop.Language)
+	case is(borrows):
+		f.mark(f.site.Speaks.Code)
+	case is(closes):
+		f.unmark()
+	case is(worksOut):
+		packed, rest, _ := bytes.Cut(page[len(worksOut):], []byte(isShown))
+		shown, rest, _ := bytes.Cut(rest, []byte(wasShown))
+		f.number(packed, shown)
+		return rest
+	case is(footHere):
+		f.workings()
+	default: // no sign of ours
+		f.out.WriteByte(page[0])
+		return page[1:]
+	}
+	return page[len(opens):] // all are of one length
+}
+
+// mark begins a text of a language. In attributes and in the window's title no
+// element can stand, and the signs go.
+func (f *finishing) mark(language string) {
+	if f.inTag || f.inside[inTitle] {
+		return
+	}
+	f.out.WriteString(`<span lang="`)
+	f.out.WriteString(language)
+	f.out.WriteString(`">`)
+	f.marked++
+}
+
+func (f *finishing) unmark() {
+	if f.inTag || f.inside[inTitle] || f.marked == 0 {
+		return
+	}
+	f.out.WriteString("</span>")
+	f.marked--
+}
+
+// pass writes what stands between signs, and remembers what it leaves open.
+func (f *finishing) pass(text []byte) {
+	f.out.Write(text)
+	if open, shut := bytes.LastIndexByte(text, '<'), bytes.LastIndexByte(text, '>'); open >= 0 || shut >= 0 {
+		f.inTag = open > shut
+	}
+	for at := bytes.IndexByte(text, '<'); at >= 0; at = bytes.IndexByte(text, '<') {
+		text = text[at+1:]
+		f.tag(text)
+	}
+}
+
+// tag remembers the element that a tag opens or closes. tag is what stands behind
+// its "<", and what follows.
+func (f *finishing) tag(tag []byte) {
+	name := bytes.TrimPrefix(tag, []byte("/"))
+	if len(name) == 0 || name[0] != 'a' && name[0] != 's' && name[0] != 't' {
+		return // nearly all
+	}
+	for i := range closed {
+		switch {
+		case bytes.HasPrefix(tag, closed[i].from):
+			f.inside[i] = true
+		case bytes.HasPrefix(tag, closed[i].to):
+			f.inside[i] = false
+		}
+	}
+}
+
+// number writes a number, as a link where one can stand. The same working stands
+// at the foot once.
+func (f *finishing) number(packed, shown []byte) {
+	if !f.footed || f.inTag || f.inside != [len(closed)]bool{} {
+		f.write(shown)
+		return
+	}
+	n := f.anchors[string(packed)]
+	if n == 0 {
+		if f.list == nil {
+			f.list = make([]Computed, 0, usual)
+		}
+		written := string(packed)
+		f.list = append(f.list, unpacked(written))
+		n = len(f.list)
+		f.list[n-1].Anchor = "working-" + strconv.Itoa(n)
+		f.anchors[written] = n
+	}
+	f.out.WriteString(`<a class="computed" href="#working-`)
+	f.out.Write(strconv.AppendInt(f.out.AvailableBuffer(), int64(n), 10))
+	f.out.WriteString(`">`)
+	f.write(shown)
+	f.out.WriteString(`</a>`)
+}
+
+// workings writes those of the numbers so far, as they are marked themselves.
+func (f *finishing) workings() {
+	if len(f.list) == 0 {
+		return
+	}
+	var text bytes.Buffer
+	f.foot(&text, Workings{Title: f.site.Speaks.Worked.Section, Source: f.site.Words.Source, List: f.list})
+	f.write(text.Bytes())
+}
