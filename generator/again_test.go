@@ -1,6 +1,7 @@
 package generator_test
 
 import (
+	"bytes"
 	"errors"
 	"os"
 	"path/filepath"
@@ -97,6 +98,35 @@ func TestWordsAreBuiltAlone(t *testing.T) {
 	t.Logf("of %d edits %d were built alone", all.Load(), alone.Load())
 	if alone.Load()*4 < all.Load() {
 		t.Errorf("of %d edits only %d were built alone", all.Load(), alone.Load())
+	}
+}
+
+// What an edit does to a procedure that performs the edited one is told, and no
+// more than what it reaches is looked at once it is put right.
+func TestWhatAnEditDoesToCallersIsTold(t *testing.T) {
+	t.Parallel()
+	top := t.TempDir()
+	o := generator.Options{Manual: filepath.Join(top, "manual"), Today: demoDay, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
+	must(t, bigmanual.Write(o.Manual, 8, 1))
+	_, err := generator.Judge(o)
+	must(t, err)
+	inner := filepath.Join(o.Manual, "procedures", "area-00", "job-00000.md")
+	whole, err := os.ReadFile(inner)
+	must(t, err)
+	const caller = "procedures/area-03/job-00003.md"
+	for _, refit := range []string{"Put the lid back; [tighten", "[Put the lid back](refit:lid), then [tighten"} {
+		must(t, os.WriteFile(inner, bytes.Replace(whole, []byte("[Put the lid back](refit:lid); [tighten"), []byte(refit), 1), 0o644))
+		v, err := generator.Judge(o)
+		must(t, err)
+		fresh, err := generator.Check(o)
+		must(t, err)
+		got, want := saidOf(t, &generator.Result{Verdict: *v}), saidOf(t, fresh)
+		if got != want {
+			t.Errorf("with %q it tells\n%s\nand not\n%s", refit, got, want)
+		}
+		if told := strings.Contains(want, caller); told != !strings.Contains(refit, "refit:") {
+			t.Errorf("with %q the caller is told of: %v", refit, told)
+		}
 	}
 }
 

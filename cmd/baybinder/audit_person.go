@@ -57,7 +57,10 @@ func absences(p *model.Person, today model.Date) string {
 // roleLine is "held Cleaner from 2026-05-05 until 2027-05-05".
 func roleLine(r training.RoleOn, today model.Date) string {
 	line := "held "
-	if !r.Held {
+	switch {
+	case r.Anew:
+		line = "held before "
+	case !r.Held:
 		line = "did not hold "
 	}
 	line += r.Role.Label()
@@ -88,7 +91,10 @@ func personRows(a training.PersonAccount) [][]string {
 	row := func(cells ...string) { rows = append(rows, append([]string{a.Person.ID}, cells...)) }
 	for _, r := range a.Roles {
 		state := "held"
-		if !r.Held {
+		switch {
+		case r.Anew:
+			state = "held before"
+		case !r.Held:
 			state = "not held"
 		}
 		row("role", r.Role.ID, dayOf(r.From), dayOf(r.Until), "", "", state, "", "", r.Why)

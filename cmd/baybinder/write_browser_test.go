@@ -136,7 +136,7 @@ func TestAPageIsWrittenByChoosing(t *testing.T) {
 	p.is(`document.querySelector(".write-stands .safety, .write-stands")?.textContent.includes("CAUTION")`)
 	p.clean("the pen")
 	p.write("Step 1.3 as it is written", "[Take the lid off](remove:lidd). Mind: [pinch point](hazard:pinch).")
-	p.press("write lid")
+	p.press("Write lid")
 	p.is(`document.querySelector(".write-pen textarea").value.includes("(remove:lid)")`)
 	p.press("Save this step")
 	p.has(file, "hazards: [pinch]")

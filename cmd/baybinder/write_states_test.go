@@ -154,19 +154,17 @@ var taller = fstest.MapFS{
 // is made of and that no Spanish text has; no source.
 const english = `/\b(the|and|off|what|which|with|without|is|are|of|at|it|its|this|that|step|here|new|tool|part|kind|fits|kept|held|under|where|lock|takes|cut|size|torque|range|minutes|left|open|nothing|write|change|choose|socket|electric|wait|removed|isolated|since|put|take|switch|for|how|long)\b/i`
 
-// All that a Spanish shop's writing pages say is Spanish, but for what is marked
-// as the program's English, what it says of a finding, and for the words in
-// which the format writes a limit.
+// All that a Spanish shop's writing pages say is Spanish, what is found and how it
+// is mended too, but for the words in which the format writes a limit.
 func TestASpanishShopIsWrittenInSpanish(t *testing.T) {
 	t.Parallel()
 	p := startWriting(t, taller, "procedures/trabajo.html")
 	spanish := func(state string) {
 		t.Helper()
 		said := p.get(`(() => { const out = [];
-			const program = e => e.closest("[lang]")?.lang === "en";
 			const all = document.querySelectorAll(".write, .write *, .write-switch");
 			for (const e of all) {
-				if (program(e)) continue;
+				if (e.lang === "en") out.push("the English of " + e.textContent);
 				for (const name of ["aria-label", "placeholder", "title"]) if (e.getAttribute(name)) out.push(e.getAttribute(name));
 				if (e.tagName === "TEXTAREA") continue; // the text of a step is in the words of the format
 				for (const n of e.childNodes) if (n.nodeType === 3) out.push(n.data);
@@ -190,6 +188,12 @@ func TestASpanishShopIsWrittenInSpanish(t *testing.T) {
 	p.press("Escribir aquí: paso 1.2")
 	p.is(`document.querySelector(".write-stands")?.textContent.includes("asiento") && document.querySelector(".write-beside").ariaBusy === "false"`)
 	spanish("the pen")
+	p.write("El paso 1.2 como está escrito", "[Quite el asiento](remove:asientoo). Use el [vaso de 13 mm](tool:vaso-13).")
+	p.is(`document.querySelector(".write-pen .write-found button")?.textContent.includes("asiento")`)
+	spanish("a finding with its mend")
+	p.write("El paso 1.2 como está escrito", "[Quite la tapa](remove:tapa).")
+	p.is(`document.querySelector(".write-pen .write-found")?.textContent.includes("tapa")`)
+	spanish("what is in the way")
 	p.press("Cerrar")
 	for _, list := range []string{"Una herramienta…", "Un peligro…", "Una parada o comprobación…"} {
 		p.press(list)

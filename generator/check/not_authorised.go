@@ -74,14 +74,14 @@ type issuing struct{ nobody, name, unknown, unfit, again finding.Words }
 var (
 	checking = issuing{
 		nobody:  finding.Say("revision %s of %s was checked by nobody, and shop.yaml asks who"),
-		name:    finding.Say("have it checked, and issue it again with --checked WHO"),
+		name:    finding.Say("write into this row who checked it; another revision does not fill it"),
 		unknown: finding.Say("%s, who checked this, is not in readings/people.csv"),
 		unfit:   finding.Say("%s held no role on %s with which one has checked"),
 		again:   finding.Say("have it checked by someone who holds one of the roles in issue: of shop.yaml, and issue it again"),
 	}
 	approving = issuing{
 		nobody:  finding.Say("revision %s of %s was approved by nobody, and shop.yaml asks who"),
-		name:    finding.Say("have it approved, and issue it again with --approved WHO"),
+		name:    finding.Say("write into this row who approved it; another revision does not fill it"),
 		unknown: finding.Say("%s, who approved this, is not in readings/people.csv"),
 		unfit:   finding.Say("%s held no role on %s with which one has approved"),
 		again:   finding.Say("have it approved by someone who holds one of the roles in issue: of shop.yaml, and issue it again"),

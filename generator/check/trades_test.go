@@ -42,6 +42,33 @@ func TestManualsOfOtherTrades(t *testing.T) {
 	}
 }
 
+// A manual saved with a byte-order mark and the line ends of another system is the
+// same manual: nothing is found in it, and what is spoiled is found at its place.
+func TestManualsOfOtherTradesSavedElsewhere(t *testing.T) {
+	for _, name := range trades(t) {
+		t.Run(strings.TrimSuffix(filepath.Base(name), ".txtar"), func(t *testing.T) {
+			t.Parallel()
+			files, spoilings := trade(t, name)
+			if found := sound(elsewhere(files)); len(found) > 0 {
+				t.Errorf("nothing is wrong, and found is:\n%s", strings.Join(found, "\n"))
+			}
+			s := spoilings[0]
+			spoiled := changed(files, s.in, strings.Replace(files[s.in], s.was, s.is, 1))
+			if found := sound(elsewhere(spoiled)); !slices.Equal(found, s.found) {
+				t.Errorf("%q for %q:\nfound\n%s\nwant\n%s", s.is, s.was, strings.Join(found, "\n"), strings.Join(s.found, "\n"))
+			}
+		})
+	}
+}
+
+func elsewhere(files map[string]string) map[string]string {
+	out := map[string]string{}
+	for name, text := range files {
+		out[name] = "\ufeff" + strings.ReplaceAll(text, "\n", "\r\n")
+	}
+	return out
+}
+
 // A slip in one link of a right manual, in its kind or in what it names, is told
 // at that link, and nothing else is: what could not be read is unknown.
 func TestASlipInALinkIsToldAlone(t *testing.T) {

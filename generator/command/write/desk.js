@@ -24,7 +24,7 @@ const baybinderDesk = (() => {
     e.append(...inside.flat().filter((x) => x !== null && x !== undefined && x !== ""));
     return e;
   };
-  const program = (text) => h("span", { lang: w.Told, dir: "ltr" }, text); // what the program says of a finding
+  const program = (text, lang = w.Told) => h("span", { lang, dir: "ltr" }, text); // what is found may be told in another language
   const count = (n, none, one, many) => n === 0 ? none : n === 1 ? one : fill(many, n);
   const counts = (x) => [count(x.errors, w.NothingToMend, w.OneToMend, w.ManyToMend), count(x.advice, "", w.OneHint, w.ManyHints)].filter(Boolean).join(", ");
 

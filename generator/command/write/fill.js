@@ -25,7 +25,7 @@
           h(alarm ? "p.write-said.alarm" : "p.write-said", { role: alarm ? "alert" : "status" }, message)),
         h("div.write-head", {}, h("h1", { dir: "auto" }, shown.title)),
         h("dl.write-front", {}, h("div", {}, h("dt", {}, w.NameInFiles), h("dd", {}, h("code", {}, shown.id), renamesID("machines", shown.id, shown.state, () => {}, render)))),
-        (shown.found ?? []).map((f) => h(f.error ? "div.write-found" : "div.write-found.hint", {}, h("p", {}, program(f.message), f.mend ? h("small", {}, program(f.mend)) : null))),
+        (shown.found ?? []).map((f) => h(f.error ? "div.write-found" : "div.write-found.hint", {}, h("p", {}, program(f.message, f.lang), f.mend ? h("small", {}, program(f.mend, f.lang)) : null))),
         shown.sections.map((s) => section(s))));
       view.querySelector(".write-form")?.scrollIntoView({ block: "nearest" });
     };
@@ -108,6 +108,17 @@
         h("div.write-keys", {}, h("button.save", { type: "submit" }, w.BeginIt))),
       h("form.write-form", { onsubmit: (e) => { e.preventDefault(); begin({ name: [machineName.value] }); } },
         h("h2", {}, w.NewMachine), asked(w.MachineName, machineName), h("div.write-keys", {}, h("button.save", { type: "submit" }, w.BeginIt))));
+    const shopTitle = h("input", { dir: "auto", value: told.shop.title });
+    const shopLanguage = h("select", {}, told.shop.languages.map((l) => h("option", { value: l.id, lang: l.id }, l.label)));
+    shopLanguage.value = told.shop.language;
+    const saidOfShop = h("p.write-said", { role: "alert" });
+    const shop = inTurn(async () => {
+      const answer = await post("shop", { state: told.shop.state, fields: { title: [shopTitle.value], language: [shopLanguage.value] } });
+      if (answer.ok) location.reload();
+      else saidOfShop.textContent = whyNot(answer);
+    });
+    box.append(h("form.write-form", { onsubmit: (e) => { e.preventDefault(); shop(); } },
+      h("h2", {}, w.TheShop), asked(w.ShopName, shopTitle), asked(w.ShopLanguage, shopLanguage), saidOfShop, h("div.write-keys", {}, h("button.save", { type: "submit" }, w.Put))));
     main.append(box);
     document.addEventListener("watch-anew", (e) => { if (box.open) e.preventDefault(); }); // what is answered stays
   };

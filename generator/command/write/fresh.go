@@ -16,7 +16,7 @@ type MachineName struct {
 	Parts []Option `json:"parts"`
 }
 
-// machines are those of the manual.
+// machines are those of the manual, with what can be said of the shop.
 func (d *Desk) machines(Asked) (*Told, error) {
 	if _, err := d.look("shop.yaml"); err != nil {
 		return nil, err
@@ -25,7 +25,8 @@ func (d *Desk) machines(Asked) (*Told, error) {
 	for _, m := range b.Manual().Machines {
 		out = append(out, MachineName{Option{m.ID, m.Label()}, optionsOf(b, m, "parts")})
 	}
-	return &Told{Machines: out}, nil
+	shop, err := d.shopSheet()
+	return &Told{Machines: out, Shop: shop}, err
 }
 
 // begin writes a new machine, or a new procedure as a draft: an empty one, what

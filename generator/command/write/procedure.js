@@ -133,8 +133,8 @@
   const doing = (s) => s ? s.file : "";
 
   const foundBox = (list, take) => list.map((f) => h(f.error ? "div.write-found" : "div.write-found.hint", {},
-    h("p", {}, program(f.message), f.mend ? h("small", {}, program(f.mend)) : null),
-    (f.ways ?? []).map((way) => h("button", { onclick: () => take(way), lang: w.Told }, way.title)),
+    h("p", {}, program(f.message, f.lang), f.mend ? h("small", {}, program(f.mend, f.lang)) : null),
+    (f.ways ?? []).map((way) => h("button", { onclick: () => take(way), lang: f.lang }, way.title)),
   ));
 
   // stands is a step as the page shows it, from a document.

@@ -1,6 +1,7 @@
 package write
 
 import (
+	"cmp"
 	"slices"
 
 	"baybinder/generator/base/finding"
@@ -63,6 +64,7 @@ type Found struct {
 	Error   bool   `json:"error"`
 	Message string `json:"message"`
 	Mend    string `json:"mend"`
+	Lang    string `json:"lang"`  // in which this is told
 	Where   string `json:"where"` // the words at its place
 	Ways    []Way  `json:"ways"`  // how it is mended in one touch
 }
@@ -135,7 +137,7 @@ func (s *Sheet) put(b bench, p *model.Procedure, f finding.Finding) {
 	said := found(f)
 	for n, m := range b.Mends(f) {
 		if within(m.Edits, s.File) {
-			said.Ways = append(said.Ways, Way{Title: m.Title, Act: &Act{Do: "mend", Mend: Mend{f.Code, f.At.Start, n}}})
+			said.Ways = append(said.Ways, Way{Title: capital(m.Title), Act: &Act{Do: "mend", Mend: Mend{f.Code, f.At.Start, n}}})
 		}
 	}
 	if walk.Leaves(f.Rule) {
@@ -160,7 +162,7 @@ func (s *Sheet) put(b bench, p *model.Procedure, f finding.Finding) {
 }
 
 func found(f finding.Finding) Found {
-	return Found{Code: f.Code, Error: f.Level == finding.Error, Message: f.Message, Mend: f.Mend, Where: f.At.Text()}
+	return Found{Code: f.Code, Error: f.Level == finding.Error, Message: f.Message, Mend: f.Mend, Lang: cmp.Or(f.Lang, language.Default().Code), Where: f.At.Text()}
 }
 
 // Trial is what would come of an act.

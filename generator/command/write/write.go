@@ -12,6 +12,7 @@
 //	step.go   a step's own lines   sheet.go, offered.go  what a page is told
 //	entry.go  a new entry          change.go one that is there
 //	head.go   the front matter     rename.go  an id, wherever it is named
+//	shop.go   the shop
 //
 // # Decided where the format is silent
 //
@@ -164,6 +165,7 @@ type Told struct {
 	Machines []MachineName `json:"machines,omitempty"`
 	Form     *Form         `json:"form,omitempty"`
 	Starts   *Starts       `json:"starts,omitempty"`
+	Shop     *ShopSheet    `json:"shop,omitempty"`
 	Renamed  *Renamed      `json:"renamed,omitempty"`
 	Cures    []Found       `json:"cures,omitempty"` // steps that mend what is found in one
 	Found    []Choice      `json:"found,omitempty"`
@@ -177,7 +179,7 @@ type Told struct {
 
 // routes are what can be asked, by the rest of the address.
 var routes = map[string]func(d *Desk, a Asked) (*Told, error){
-	"open": (*Desk).show, "form": (*Desk).form, "entry": (*Desk).entry, "try": (*Desk).tryAct, "choices": (*Desk).chosen, "starts": (*Desk).starts, "rename": (*Desk).rename, "find": (*Desk).found, "save": (*Desk).saveAct,
+	"open": (*Desk).show, "form": (*Desk).form, "entry": (*Desk).entry, "try": (*Desk).tryAct, "choices": (*Desk).chosen, "starts": (*Desk).starts, "rename": (*Desk).rename, "shop": (*Desk).shop, "find": (*Desk).found, "save": (*Desk).saveAct,
 	"undo": (*Desk).undo, "redo": (*Desk).redo, "machines": (*Desk).machines, "cures": (*Desk).cures, "begin": (*Desk).begin,
 }
 

@@ -145,7 +145,10 @@ func (h *Standings) UntilOn(p *model.Person, role string, day model.Date) (last 
 func (h *Standings) lastReadOn(person *model.Person, p *model.Procedure, day model.Date) *model.Reading {
 	var last *model.Reading
 	for _, r := range h.read[key{person, p}] {
-		if r.Act == "read" && !day.Before(r.Date) && (last == nil || last.Date.Before(r.Date) || last.Date == r.Date && !h.heldOn(last, day)) {
+		if r.Act != "read" || day.Before(r.Date) || last != nil && !h.ofIssued(r) && h.ofIssued(last) {
+			continue
+		}
+		if last == nil || last.Date.Before(r.Date) || last.Date == r.Date && !h.heldOn(last, day) || !h.ofIssued(last) && h.ofIssued(r) {
 			last = r
 		}
 	}

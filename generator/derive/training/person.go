@@ -24,6 +24,7 @@ type RoleOn struct {
 	Ended model.Date // withdrawn; zero where it was not
 	Why   string     // it was withdrawn
 	Held  bool
+	Anew  bool // not held by this, and held by another: it was renewed
 }
 
 // Done is a job, what it was done with, and how its people stood.
@@ -41,6 +42,10 @@ func (h *Standings) PersonAccount(p *model.Person) PersonAccount {
 		if g := &roles[i]; g.To != nil && !h.today.Before(g.On) && !slices.ContainsFunc(roles[:i], func(o model.Gained) bool { return o.To == g.To && o.On == g.On && o.Ended == g.Ended }) {
 			a.Roles = append(a.Roles, h.roleOn(p, g))
 		}
+	}
+	for i := range a.Roles {
+		r := &a.Roles[i]
+		r.Anew = !r.Held && slices.ContainsFunc(a.Roles, func(o RoleOn) bool { return o.Held && o.Role == r.Role })
 	}
 	for i := range h.m.Record {
 		if r := &h.m.Record[i]; r.Person.To == p && h.counts(r) {

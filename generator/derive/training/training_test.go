@@ -227,6 +227,27 @@ func TestAReadingHoldsUntilARevisionAsksForItAgain(t *testing.T) {
 	}
 }
 
+// A row of words that were never issued, written by hand, says nothing against a
+// reading of words that were, whichever comes first.
+func TestWhatWasNeverIssuedHidesNoReading(t *testing.T) {
+	now := print(shop(), "alone")
+	good, by := "2026-01-15,t-01,alone,read,"+now+",\n", "2026-01-20,t-01,alone,read,1-9999999999999999,\n"
+	issued := "alone,1,2026-01-01," + now + ",why,a,b,,,reread\n"
+	for name, rows := range map[string]string{"behind it": good + by, "before it": strings.Replace(by, "01-20", "01-10", 1) + good, "in another order": by + good} {
+		m := shop("readings/record.csv", heads+rows, "revisions.csv", revs+issued, "readings/people.csv", early)
+		if s := standing(m, "2026-02-08", "alone"); s.State != Good || s.Last.Fingerprint != now {
+			t.Errorf("%s: %s by %s", name, s.State, s.Last.Fingerprint)
+		}
+		if last := NewStandings(m, on("2026-02-08")).lastReadOn(m.People[0], m.Record[0].Procedure.To, on("2026-02-08")); last.Fingerprint != now {
+			t.Errorf("%s: on the day of a job it is %s", name, last.Fingerprint)
+		}
+	}
+	m := shop("readings/record.csv", heads+by, "revisions.csv", revs+issued, "readings/people.csv", early)
+	if s := standing(m, "2026-02-08", "alone"); s.State != Stale {
+		t.Errorf("alone it is %s", s.State)
+	}
+}
+
 // What counts as performed is what someone saw who may: not oneself, not
 // someone without the assessor's role on that day.
 func TestWhoMayWitness(t *testing.T) {

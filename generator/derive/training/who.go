@@ -126,11 +126,22 @@ func whole(p *model.Procedure) []*model.Procedure {
 func (h *Standings) lastRead(person *model.Person, p *model.Procedure) *model.Reading {
 	var last *model.Reading
 	for _, r := range h.read[key{person, p}] {
-		if r.Act == "read" && (last == nil || last.Date.Before(r.Date) || last.Date == r.Date && !h.Holds(last)) {
+		if r.Act != "read" || last != nil && !h.ofIssued(r) && h.ofIssued(last) {
+			continue // what is of no revision says nothing against an earlier reading
+		}
+		if last == nil || last.Date.Before(r.Date) || last.Date == r.Date && !h.Holds(last) || !h.ofIssued(last) && h.ofIssued(r) {
 			last = r
 		}
 	}
 	return last
+}
+
+// ofIssued says whether a reading is of words that were issued; where nothing
+// was, of any.
+func (h *Standings) ofIssued(r *model.Reading) bool {
+	revisions := h.since[r.Procedure.To]
+	_, known := readRevision(revisions, r)
+	return known || len(revisions) == 0
 }
 
 func (h *Standings) post(role *model.Role) Post {

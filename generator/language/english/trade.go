@@ -66,6 +66,7 @@ var safety = words.Safety{
 }
 
 var chemical = words.Chemical{
+	Danger: "Danger", Warning: "Warning",
 	Formula: "signal word = the strongest of the statements", None: "none",
 	Source: "UN GHS 1.4.10.5.3, CLP articles 20 and 26 (from memory); statements as the CLP regulation prints them",
 	NoSign: "no pictogram", GivesWay: "%s gives way to a graver pictogram",

@@ -81,7 +81,7 @@ var write = words.Write{
 	AsSteps:        "As {0} steps",
 	AsOne:          "As one step",
 	NotSaved:       "It could not be done: {0}",
-	NoAnswer:       "The program does not answer. What you wrote is still here; start watch again and load the page anew.",
+	NoAnswer:       "The program does not answer. What you wrote is still here: copy it, start watch again, and open the page that it names.",
 	NoStep:         "That step is not there any more.",
 	NoWords:        "Nothing is written yet.",
 	TooLong:        "That is too much for one step.",
@@ -140,6 +140,10 @@ var write = words.Write{
 	IssueAnew:   "Issue anew: {0}.",
 	BadID:       "A name in the files has small letters and figures, with hyphens between.",
 	IDTaken:     "Something is called so already.",
+
+	TheShop:      "The shop",
+	ShopName:     "What is the shop called?",
+	ShopLanguage: "Which language is the manual written in?",
 
 	LeaveSo:      "It is left so on purpose",
 	Conditions:   "Only if…",

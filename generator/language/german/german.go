@@ -14,10 +14,10 @@ import (
 // how hard a text is are not looked for.
 var Language = shape.Language{
 	Code:  "de",
-	Lacks: []string{"Signs", "Speech", "Procedure", "Jotted", "Grammar", "Passive", "Syllables", "Ease", "Grade"},
+	Lacks: []string{"Signs", "Jotted", "Grammar", "Passive", "Syllables", "Ease", "Grade"},
 
 	Words: page, Bay: bay, Front: frontWords, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
-	TimeLine: timeLine, Watch: watch, Collect: collect, Worked: worked, Write: write, Counted: counted,
+	TimeLine: timeLine, Watch: watch, Collect: collect, Worked: worked, Write: write, Speech: speech, Procedure: procedure, Counted: counted,
 
 	Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides,
 	Vague: []string{

@@ -66,6 +66,7 @@ var safety = words.Safety{
 }
 
 var chemical = words.Chemical{
+	Danger: "Gefahr", Warning: "Achtung", Statements: statements, Precautions: precautions,
 	Formula: "Signalwort = das stärkste der Hinweise", None: "keines",
 	Source: "UN GHS 1.4.10.5.3, CLP Artikel 20 und 26 (aus dem Gedächtnis); Hinweise, wie die CLP-Verordnung sie druckt",
 	NoSign: "kein Piktogramm", GivesWay: "%s weicht einem schwereren Piktogramm",

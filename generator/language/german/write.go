@@ -81,7 +81,7 @@ var write = words.Write{
 	AsSteps:        "Als {0} Schritte",
 	AsOne:          "Als ein Schritt",
 	NotSaved:       "Es ging nicht: {0}",
-	NoAnswer:       "Das Programm antwortet nicht. Was Sie schrieben, ist noch hier; starten Sie watch wieder und laden Sie die Seite neu.",
+	NoAnswer:       "Das Programm antwortet nicht. Was Sie schrieben, ist noch hier: Kopieren Sie es, starten Sie watch wieder und öffnen Sie die Seite, die es nennt.",
 	NoStep:         "Diesen Schritt gibt es nicht mehr.",
 	NoWords:        "Es ist noch nichts geschrieben.",
 	TooLong:        "Das ist zu viel für einen Schritt.",
@@ -140,6 +140,10 @@ var write = words.Write{
 	IssueAnew:   "Neu herausgeben: {0}.",
 	BadID:       "Ein Name in den Dateien hat kleine Buchstaben und Ziffern, mit Bindestrichen dazwischen.",
 	IDTaken:     "So heißt schon etwas.",
+
+	TheShop:      "Die Werkstatt",
+	ShopName:     "Wie heißt die Werkstatt?",
+	ShopLanguage: "In welcher Sprache ist das Handbuch geschrieben?",
 
 	LeaveSo:      "Es bleibt mit Absicht so",
 	Conditions:   "Nur wenn…",

@@ -66,6 +66,7 @@ var safety = words.Safety{
 }
 
 var chemical = words.Chemical{
+	Danger: "Peligro", Warning: "Atención", Statements: statements, Precautions: precautions,
 	Formula: "palabra de advertencia = la más fuerte de las indicaciones", None: "ninguna",
 	Source: "UN GHS 1.4.10.5.3, CLP artículos 20 y 26 (de memoria); indicaciones como las imprime el reglamento CLP",
 	NoSign: "sin pictograma", GivesWay: "%s cede ante un pictograma más grave",

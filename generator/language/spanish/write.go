@@ -81,7 +81,7 @@ var write = words.Write{
 	AsSteps:        "Como {0} pasos",
 	AsOne:          "Como un solo paso",
 	NotSaved:       "No se pudo hacer: {0}",
-	NoAnswer:       "El programa no responde. Lo que escribió sigue aquí; inicie watch de nuevo y vuelva a cargar la página.",
+	NoAnswer:       "El programa no responde. Lo que escribió sigue aquí: cópielo, inicie watch de nuevo y abra la página que indique.",
 	NoStep:         "Ese paso ya no está.",
 	NoWords:        "Todavía no hay nada escrito.",
 	TooLong:        "Es demasiado para un paso.",
@@ -140,6 +140,10 @@ var write = words.Write{
 	IssueAnew:   "Emitir de nuevo: {0}.",
 	BadID:       "Un nombre en los archivos lleva letras minúsculas y cifras, con guiones en medio.",
 	IDTaken:     "Algo ya se llama así.",
+
+	TheShop:      "El taller",
+	ShopName:     "¿Cómo se llama el taller?",
+	ShopLanguage: "¿En qué idioma se escribe el manual?",
 
 	LeaveSo:      "Se deja así a propósito",
 	Conditions:   "Solo si…",

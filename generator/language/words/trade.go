@@ -53,6 +53,9 @@ type Safety struct {
 
 // Chemical are the words of the working of a chemical's label.
 type Chemical struct {
+	Danger, Warning                  string            // the signal words of a label
+	Statements                       map[string]string `may:"empty"` // by code, where not those of the table, which is English
+	Precautions                      map[string]string `may:"empty"` // likewise, by the name of each
 	Formula, None, Source            string
 	NoSign, GivesWay                 string            // GivesWay: a pictogram
 	Signs                            map[string]string // what the pictograms show, by number

@@ -141,6 +141,10 @@ type Write struct {
 	BadID       string
 	IDTaken     string
 
+	TheShop      string
+	ShopName     string
+	ShopLanguage string
+
 	LeaveSo      string
 	Conditions   string
 	More         string

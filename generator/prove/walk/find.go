@@ -100,9 +100,9 @@ func (w *walk) keep(r *rule, x thing, bad diagram.Func, why finding.Words, once 
 
 // noteOpen notes a thing that is found open where it should be closed, whether
 // or not it is closed at the end: who performs the procedure is not told again
-// that it is open.
+// that it is open. An energy that comes back with nothing round it is not open.
 func (w *walk) noteOpen(r *rule, x thing, bad diagram.Func, why finding.Words) {
-	if r == &RestoredWhileOpen || r == &RefitOverOpen && why.Template != heldBack {
+	if r == &RestoredWhileOpen && w.lay.things[x].sort != anEnergy || r == &RefitOverOpen && why.Template != heldBack {
 		w.toldBelow[x] = w.Or(w.toldBelow[x], w.homely(bad))
 		w.foundOpen[x] = w.Or(w.foundOpen[x], bad)
 	}

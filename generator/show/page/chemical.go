@@ -29,19 +29,20 @@ func (s *Site) Chemical(u *model.Supply) *Chemical {
 	if err != nil {
 		return nil
 	}
-	v := &Chemical{Word: label.Word.String()}
+	say := &s.Speaks.Worked.Chemical
+	v := &Chemical{Word: label.Word.In(say)}
 	for _, sign := range label.Signs {
 		if drawn, ok := signs.Find(sign.String()); ok {
-			v.Signs = append(v.Signs, HTML(drawn.Inline("sign", s.Speaks.Worked.Chemical.Signs[sign.String()])))
+			v.Signs = append(v.Signs, HTML(drawn.Inline("sign", say.Signs[sign.String()])))
 		}
 	}
 	for _, st := range label.Statements {
-		v.Statements = append(v.Statements, fmt.Sprintf("%s: %s", st.Code, st.Text))
+		v.Statements = append(v.Statements, fmt.Sprintf("%s: %s", st.Code, st.In(say)))
 	}
-	v.Unsaid = label.Unsaid(&s.Speaks.Worked.Chemical)
+	v.Unsaid = label.Unsaid(say)
 	for _, p := range label.Precautions() {
-		v.Precautions = append(v.Precautions, p.Text)
+		v.Precautions = append(v.Precautions, p.In(say))
 	}
-	v.Computed = []Computed{{Title: s.Speaks.Worked.Label, Working: label.Explain(&s.Speaks.Worked.Chemical)}}
+	v.Computed = []Computed{{Title: s.Speaks.Worked.Label, Working: label.Explain(say)}}
 	return v
 }

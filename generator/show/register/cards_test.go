@@ -131,12 +131,15 @@ fasteners:
 func TestTheLabelSaysWhatIsNotKnown(t *testing.T) {
 	for language, want := range map[string]string{
 		"en": "H221 is category 1B (Danger, GHS02) or 2 (Warning, no pictogram). Which it is here is not said, so the graver one is shown.",
-		"es": "H221 es de la categoría 1B (Danger, GHS02) o 2 (Warning, sin pictograma). Aquí no se dice cuál, así que se muestra la más grave.",
+		"es": "H221 es de la categoría 1B (Peligro, GHS02) o 2 (Atención, sin pictograma). Aquí no se dice cuál, así que se muestra la más grave.",
 	} {
 		s := siteOf(t, map[string]string{"shop.yaml": "title: Shop\nlanguage: " + language + "\n", "register/supplies.yaml": "gas: { name: gas, unit: L, ghs: [H221] }\noil: { name: oil, unit: L, ghs: [H304] }\n"})
 		gas := s.Supply(s.Manual.Supplies[0]).Label
-		if gas.Word != "Danger" || len(gas.Signs) != 1 || !slices.Equal(gas.Unsaid, []string{want}) {
+		if gas.Word != map[string]string{"en": "Danger", "es": "Peligro"}[language] || len(gas.Signs) != 1 || !slices.Equal(gas.Unsaid, []string{want}) {
 			t.Errorf("%s: %s, %q", language, gas.Word, gas.Unsaid)
+		}
+		if said := map[string]string{"en": "H221: Flammable gas", "es": "H221: Gas inflamable"}[language]; gas.Statements[0] != said {
+			t.Errorf("%s: %q, want %q", language, gas.Statements[0], said)
 		}
 		if oil := s.Supply(s.Manual.Supplies[1]).Label; len(oil.Unsaid) != 0 {
 			t.Errorf("%s: %q", language, oil.Unsaid)

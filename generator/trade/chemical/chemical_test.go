@@ -8,10 +8,12 @@ import (
 	"pgregory.net/rapid"
 
 	"baybinder/generator/base/finding"
-	"baybinder/generator/language/words"
+	"baybinder/generator/language"
 )
 
 // Known: SEEN, FROM MEMORY.
+
+var english = &language.Default().Worked.Chemical
 
 // The table of the statements, typed a second time from CLP annex I (tables
 // 2.3.1 and 2.6.2), a public list of H200 to H224 and a public dump of the GHS
@@ -36,8 +38,8 @@ func TestStatementsAreThePublishedOnes(t *testing.T) {
 	for _, row := range rows {
 		word := strings.Fields(row)
 		s := find(t, word[0])
-		if word[1] != "*" && s.Word.String() != word[1] {
-			t.Errorf("%s: %q, published %s", s.Code, s.Word, word[1])
+		if word[1] != "*" && s.Word.In(english) != word[1] {
+			t.Errorf("%s: %q, published %s", s.Code, s.Word.In(english), word[1])
 		}
 		if sign := strings.Trim(word[2], "-"); word[2] != "*" && s.Sign.String() != sign {
 			t.Errorf("%s: %q, published %q", s.Code, s.Sign, sign)
@@ -68,7 +70,7 @@ func TestBadCopyIsNotInTheSet(t *testing.T) {
 	}
 	for _, code := range []string{"H411", "H412", "H413"} {
 		if w := find(t, code).Word; w != NoWord {
-			t.Errorf("%s has the word %s", code, w)
+			t.Errorf("%s has the word %s", code, w.In(english))
 		}
 	}
 }
@@ -151,8 +153,8 @@ func TestPrecedence(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if l.Word.String() != c.word || join(l.Signs) != c.signs || join(l.Optional) != c.optional {
-			t.Errorf("%s: %s, %s, optional %s", c.codes, l.Word, join(l.Signs), join(l.Optional))
+		if l.Word.In(english) != c.word || join(l.Signs) != c.signs || join(l.Optional) != c.optional {
+			t.Errorf("%s: %s, %s, optional %s", c.codes, l.Word.In(english), join(l.Signs), join(l.Optional))
 		}
 		var covered []string
 		for _, s := range l.Covered {
@@ -197,7 +199,7 @@ func TestOneMoreHazardNeverWeakens(t *testing.T) {
 			t.Fatal(err)
 		}
 		if more.Word < less.Word {
-			t.Fatalf("%v: %s falls to %s", codes, less.Word, more.Word)
+			t.Fatalf("%v: %s falls to %s", codes, less.Word.In(english), more.Word.In(english))
 		}
 		for _, s := range less.Signs {
 			if s != ExclamationMark && !slices.Contains(more.Signs, s) {
@@ -251,18 +253,44 @@ func TestSignNames(t *testing.T) {
 	}
 }
 
-// The working says what the label may leave out: the gas cylinder beside the
-// flame (CLP article 26, from memory).
-func TestTheWorkingSaysWhatMayBeLeftOut(t *testing.T) {
-	say := &words.Chemical{Optional: "may leave out %s", Covered: "said by another: %s"}
-	for codes, want := range map[string]string{"H220 H280": "may leave out GHS04", "H314 H318": "said by another: H318", "H319": ""} {
-		l, err := LabelOf(strings.Fields(codes))
-		if err != nil {
-			t.Fatal(err)
+// Every language but English has each statement and each precaution in words of
+// its own, and none that no label has. A few statements as CLP annex III has them
+// in Spanish and German, from memory.
+func TestLabelsAreSaidInEveryLanguage(t *testing.T) {
+	for _, l := range language.All() {
+		say := &l.Worked.Chemical
+		if l == language.Default() {
+			continue
 		}
-		said := strings.TrimSpace(strings.Join(l.Explain(say).Assumes, " "))
-		if said != want {
-			t.Errorf("%s: %q, want %q", codes, said, want)
+		if len(say.Statements) != len(statements) || len(say.Precautions) != len(advices) {
+			t.Errorf("%s has %d statements of %d, and %d precautions of %d", l.Code, len(say.Statements), len(statements), len(say.Precautions), len(advices))
+		}
+		for _, s := range statements {
+			if here := say.Statements[s.Code]; here == "" || here == s.Text || s.In(say) != here {
+				t.Errorf("%s: %s is %q", l.Code, s.Code, here)
+			}
+		}
+		for _, a := range advices {
+			if here := say.Precautions[a.ID]; here == "" || here == a.Text || a.In(say) != here {
+				t.Errorf("%s: %s is %q", l.Code, a.ID, here)
+			}
+		}
+	}
+	for code, want := range map[string][2]string{
+		"H225": {"Líquido y vapores muy inflamables", "Flüssigkeit und Dampf leicht entzündbar"},
+		"H304": {"Puede ser mortal en caso de ingestión y penetración en las vías respiratorias", "Kann bei Verschlucken und Eindringen in die Atemwege tödlich sein"},
+		"H315": {"Provoca irritación cutánea", "Verursacht Hautreizungen"},
+		"H319": {"Provoca irritación ocular grave", "Verursacht schwere Augenreizung"},
+	} {
+		s, err := Find(code)
+		if es, de := s.In(&language.Of("es").Worked.Chemical), s.In(&language.Of("de").Worked.Chemical); err != nil || es != want[0] || de != want[1] {
+			t.Errorf("%s: %q, %q", code, es, de)
+		}
+	}
+	for tag, want := range map[string]string{"en": "Danger Warning", "es": "Peligro Atención", "de": "Gefahr Achtung"} {
+		say := &language.Of(tag).Worked.Chemical
+		if got := Danger.In(say) + " " + Warning.In(say); got != want {
+			t.Errorf("%s: %s, want %s", tag, got, want)
 		}
 	}
 }

@@ -87,8 +87,8 @@ func TestClassifiedSubstances(t *testing.T) {
 			t.Fatal(err)
 		}
 		want := "GHS" + strings.Join(strings.Fields(cell[3]), " GHS")
-		if l.Word.String() != cell[2] || join(l.Signs) != want {
-			t.Errorf("%s: %s %s; the list has %s %s", cell[0], l.Word, join(l.Signs), cell[2], want)
+		if l.Word.In(english) != cell[2] || join(l.Signs) != want {
+			t.Errorf("%s: %s %s; the list has %s %s", cell[0], l.Word.In(english), join(l.Signs), cell[2], want)
 		}
 	}
 }
@@ -99,7 +99,7 @@ func TestCategoryUnsaid(t *testing.T) {
 	for code, want := range map[string]string{"H221": "1B (Danger, GHS02) or 2 (Warning, no pictogram)", "H228": "1 (Danger, GHS02) or 2 (Warning, GHS02)", "H261": "or 3", "H272": "or 3"} {
 		l, err := LabelOf([]string{code})
 		if said := strings.Join(l.Explain(&language.Default().Worked.Chemical).Assumes, " "); err != nil || l.Word != Danger || !strings.Contains(said, want) {
-			t.Errorf("%s: %s, %s", code, l.Word, said)
+			t.Errorf("%s: %s, %s", code, l.Word.In(english), said)
 		}
 	}
 	if l, _ := LabelOf([]string{"H220"}); strings.Contains(strings.Join(l.Explain(&language.Default().Worked.Chemical).Assumes, " "), "not said") {

@@ -1,6 +1,7 @@
 package chemical
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -9,6 +10,24 @@ import (
 	"baybinder/generator/trade/working"
 )
 
+// In is the word as a label in a language has it. Source: CLP in each language,
+// from memory.
+func (w Word) In(say *words.Chemical) string {
+	switch w {
+	case Danger:
+		return say.Danger
+	case Warning:
+		return say.Warning
+	}
+	return ""
+}
+
+// In is the statement in a language; in English where that has none.
+func (s Statement) In(say *words.Chemical) string { return cmp.Or(say.Statements[s.Code], s.Text) }
+
+// In is the precaution in a language; in English where that has none.
+func (p Precaution) In(say *words.Chemical) string { return cmp.Or(say.Precautions[p.ID], p.Text) }
+
 // Explain is the label with its working: the signal word from those of all
 // statements, and which pictograms and statements give way to which.
 func (l Label) Explain(say *words.Chemical) working.Working {
@@ -16,8 +35,8 @@ func (l Label) Explain(say *words.Chemical) working.Working {
 	w := working.Working{Formula: say.Formula, Result: l.wordOrNone(say), Source: say.Source}
 	var put []string
 	for _, s := range all {
-		put = append(put, strings.TrimSpace(s.Code+" "+s.Word.String()))
-		w.Terms = append(w.Terms, working.Term{Sign: s.Code, Words: s.Text, Value: signWords(say, s, all)})
+		put = append(put, strings.TrimSpace(s.Code+" "+s.Word.In(say)))
+		w.Terms = append(w.Terms, working.Term{Sign: s.Code, Words: s.In(say), Value: signWords(say, s, all)})
 	}
 	w.Put = strings.Join(put, ", ")
 	w.Assumes = l.Unsaid(say)
@@ -46,16 +65,16 @@ func (l Label) Unsaid(say *words.Chemical) []string {
 // words are what a category brings onto a label: "Danger, GHS02".
 func (c category) words(say *words.Chemical) string {
 	if c.Sign == NoSign {
-		return fmt.Sprintf(say.NoPictogram, c.Word)
+		return fmt.Sprintf(say.NoPictogram, c.Word.In(say))
 	}
-	return fmt.Sprintf(say.WithSign, c.Word, c.Sign)
+	return fmt.Sprintf(say.WithSign, c.Word.In(say), c.Sign)
 }
 
 func (l Label) wordOrNone(say *words.Chemical) string {
 	if l.Word == NoWord {
 		return say.None
 	}
-	return l.Word.String()
+	return l.Word.In(say)
 }
 
 // signWords are the pictogram of a statement, or why it is not on the label.

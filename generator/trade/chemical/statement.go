@@ -38,9 +38,6 @@ const (
 	Danger
 )
 
-// String is the word as a label has it.
-func (w Word) String() string { return [...]string{"", "Warning", "Danger"}[w] }
-
 // Sign is a pictogram of the GHS: GHS01 to GHS09. 0 is none.
 type Sign uint8
 
