@@ -74,26 +74,23 @@ func (b block) dangers() []string {
 	var out []string
 	inside := false
 	for _, line := range b.lines {
-		words := strings.Fields(line)
-		switch {
-		case len(words) == 0:
-			continue
-		case strings.HasPrefix(line, " "):
+		switch word, rest, _ := strings.Cut(line, " "); word {
+		case "": // a field of a link
 			if inside || limiting(line) {
 				out = append(out, line)
 			}
 			continue
-		case words[0] == "link":
-			inside = len(words) > 1 && (slices.Contains(guarded, words[1]) || words[1] == "supply")
-			if inside {
+		case "link":
+			kind, _, _ := strings.Cut(rest, " ")
+			if inside = kind == "supply" || slices.Contains(guarded, kind); inside {
 				out = append(out, line)
 			}
 			continue
-		case words[0] == "expects" || words[0] == "leaves":
+		case "expects", "leaves":
 			out = append(out, line)
-		case words[0] == "words" || words[0] == "at" || words[0] == "because":
-			out = append(out, number.FindAllString(line, -1)...)
-			for _, not := range negations.FindAllString(strings.TrimPrefix(line, words[0]), -1) {
+		case "words", "at", "because":
+			out = append(out, number.FindAllString(rest, -1)...)
+			for _, not := range negations.FindAllString(rest, -1) {
 				out = append(out, strings.ToLower(oneSpace(not)))
 			}
 		}

@@ -157,3 +157,16 @@ func TestWaitForTheUnknown(t *testing.T) {
 		t.Error("no wait reaches 0 V")
 	}
 }
+
+// However little is there, it can be computed with; where one is lacking,
+// nothing can.
+func TestKnownHoweverLittle(t *testing.T) {
+	if s := store(t, "0.5 V dc", "1 µF", "0.5 Ω"); !s.Known() {
+		t.Error("little is taken for nothing")
+	}
+	for _, s := range []Store{store(t, "0 V dc", "1 µF", "0.5 Ω"), store(t, "0.5 V dc", "0 µF", "0.5 Ω"), store(t, "0.5 V dc", "1 µF", "0 Ω"), {}} {
+		if s.Known() {
+			t.Errorf("%v can be computed with", s)
+		}
+	}
+}

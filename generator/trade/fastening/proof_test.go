@@ -82,3 +82,15 @@ func TestProofLoadWhereAClassEnds(t *testing.T) {
 		t.Errorf("M20 9.8 has a proof load of %.0f N", p.Load)
 	}
 }
+
+// The stresses under proof load of ISO 898-1:2013, table 3, in MPa (from memory).
+func TestProofStresses(t *testing.T) {
+	for code, want := range map[string][2]float64{
+		"4.6": {225, 225}, "4.8": {310, 310}, "5.6": {280, 280}, "5.8": {380, 380}, "6.8": {440, 440}, "8.8": {580, 600}, "10.9": {830, 830}, "12.9": {970, 970},
+	} {
+		c, err := ParseClass(code)
+		if err != nil || c.proof != want[0] || c.proofAbove16 != want[1] {
+			t.Errorf("%s: %g and %g MPa, want %v (%v)", code, c.proof, c.proofAbove16, want, err)
+		}
+	}
+}
