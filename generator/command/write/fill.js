@@ -49,7 +49,7 @@
         render();
         view.querySelector(`[aria-labelledby="write-in-${list}"] ${id ? `[data-id="${id}"]` : "> .write-add"}`)?.focus();
       };
-      const node = await form(list, (told, name, fresh, said) => {
+      const node = await form(list, (told, name, _fresh, said) => {
         shown = told.machine;
         message = said ?? fill(w.WroteEntry, name);
         alarm = false;
