@@ -1,7 +1,6 @@
 package register
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -20,6 +19,7 @@ type Index struct {
 	Notes  string  // what stands behind a name
 	Counts string  // what is counted
 	By     string  // what the second groups are by
+	Aside  string  // what stands behind a name in them
 	Parts  []page.Part
 	To     string // where the first groups begin, as seen from here: "index.html#first"
 	ToBy   string // where the second groups begin
@@ -34,7 +34,8 @@ type Group struct {
 // Row is one entry of an index.
 type Row struct {
 	page.Link
-	Word  string // signal word of a hazard
+	Word  string   // signal word of a hazard
+	Dues  []string // when a tool's inspection or calibration runs out
 	Class string
 	Sign  page.HTML
 	Count int    // procedures that use it
@@ -72,17 +73,17 @@ func (s *Pages) row(up string, n model.Named) Row {
 
 // Tools makes the index of tools, by kind and by shelf.
 func (s *Pages) Tools() *Index {
-	v := &Index{Frame: s.Frame("tools/index.html", s.Words.Tools), Name: s.Words.Tools, First: s.Words.ByKind, By: s.Words.ByShelf, Notes: s.Words.Kept, Counts: s.Words.Procedures}
+	v := &Index{Frame: s.Frame("tools/index.html", s.Words.Tools), Name: s.Words.Tools, First: s.Words.ByKind, By: s.Words.ByShelf, Aside: s.Words.Owned, Notes: s.Words.Kept, Counts: s.Words.Procedures}
 	var kinds, shelves grouping
 	for _, t := range sortedBy(s.Manual.Tools, func(t *model.Tool) string { return t.Kind }) {
 		r := s.row(v.Up, t)
-		r.Note = page.Joined(append([]string{t.Kept}, s.dues(t)...))
+		r.Note, r.Dues = t.Kept, s.dues(t)
 		kinds.add(s.Words.Kind(t.Kind), r)
 	}
 	for _, t := range sortedBy(s.Manual.Tools, func(t *model.Tool) string { return t.Kept }) {
 		r := s.row(v.Up, t)
 		if t.Owned > 0 {
-			r.Note = fmt.Sprintf("%s: %d", s.Words.Owned, t.Owned)
+			r.Note = strconv.Itoa(t.Owned)
 		}
 		shelves.add(s.place(t.Kept), r)
 	}

@@ -104,5 +104,5 @@ func (d *dealing) room(bytes int) (turned bool) {
 // weight is about how many bytes a row takes on its page: what is in it, and its
 // tags.
 func weight(r Row) int {
-	return len(r.Name) + len(r.Note) + len(r.Address) + len(r.List) + len(r.Sign) + 130
+	return len(r.Name) + len(r.Note) + len(strings.Join(r.Dues, "")) + len(r.Address) + len(r.List) + len(r.Sign) + 130
 }
