@@ -333,19 +333,27 @@ func StreamIndex(qw422016 *qt422016.Writer, p *register.Index) {
 	qw422016.N().S(`</h1></header>`)
 	qw422016.N().S(`
 `)
-	if len(p.Second) > 0 {
-		qw422016.N().S(`<p class="jump"><a href="#first">`)
+	if p.By != "" {
+		qw422016.N().S(`<p class="jump"><a href="`)
+		qw422016.E().S(p.To)
+		qw422016.N().S(`">`)
 		qw422016.E().S(p.First)
 		qw422016.N().S(`</a>`)
 		qw422016.N().S(` `)
-		qw422016.N().S(`<a href="#second">`)
+		qw422016.N().S(`<a href="`)
+		qw422016.E().S(p.ToBy)
+		qw422016.N().S(`">`)
 		qw422016.E().S(p.By)
 		qw422016.N().S(`</a></p>`)
 	}
-	streamgroups(qw422016, p, "first", p.First, p.Groups)
+	streamparts(qw422016, p.Words, p.Parts)
+	if len(p.Groups) > 0 {
+		streamgroups(qw422016, p, "first", p.First, p.Groups)
+	}
 	if len(p.Second) > 0 {
 		streamgroups(qw422016, p, "second", p.By, p.Second)
 	}
+	streamparts(qw422016, p.Words, p.Parts)
 	streamfoot(qw422016, &p.Frame)
 }
 
