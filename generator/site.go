@@ -86,20 +86,14 @@ func unfinished(s *pages) []leaf {
 	all := []leaf{
 		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.front.Front()) }},
 		{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.front.Search()) }},
-		{"machines/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Machines()) }},
-		{"tools/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Tools()) }},
-		{"supplies/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Supplies()) }},
-		{"hazards/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Hazards()) }},
-		{"holds/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Holds()) }},
-		{"roles/index.html", func(w io.Writer) { theme.WriteIndex(w, s.register.Roles()) }},
+	}
+	for _, index := range s.register.Indexes() {
+		all = append(all, leaf{index.Here, func(w io.Writer) { theme.WriteIndex(w, index) }})
 	}
 	for _, sheet := range s.register.Sheets() {
 		all = append(all, leaf{sheet.At, func(w io.Writer) { theme.WriteLabels(w, s.register.Labels(sheet)) }})
 	}
 	all = s.snags(all)
-	if codes := s.register.FaultCodes(); codes != nil {
-		all = append(all, leaf{"codes.html", func(w io.Writer) { theme.WriteIndex(w, codes) }})
-	}
 	for _, machine := range append([]*model.Machine{nil}, m.Machines...) {
 		for _, l := range s.front.Lists(machine) {
 			all = append(all, leaf{l.At, func(w io.Writer) { theme.WriteProcedures(w, s.front.Procedures(l, machine)) }})

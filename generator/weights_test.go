@@ -68,7 +68,7 @@ func TestListsOfALargeManualAreInParts(t *testing.T) {
 	must(t, err)
 	all := pages(t, to)
 	for name, data := range all {
-		if strings.HasSuffix(name, ".html") && len(data) > mostPage && path.Base(name) != "index.html" {
+		if strings.HasSuffix(name, ".html") && len(data) > mostPage && name != "index.html" {
 			t.Errorf("%s weighs %d bytes", name, len(data))
 		}
 	}
@@ -98,6 +98,67 @@ func TestListsOfALargeManualAreInParts(t *testing.T) {
 		if !strings.Contains(string(all[m[1]]), `id="`+m[2]+`"`) {
 			t.Errorf("the machine's page leads to %s#%s, which is not there", m[1], m[2])
 		}
+	}
+}
+
+// TestIndexesOfALargeShopAreInParts: with 500 tools, supplies and hazards, with
+// units, signs and dates of calibration, every page of an index is light; a tool
+// stands once by its kind and once by its shelf, others once; each page leads to
+// all parts, and "by shelf" leads to where that order begins. The numbers of
+// entries are those of design.md, supplies and hazards as many as tools.
+func TestIndexesOfALargeShopAreInParts(t *testing.T) {
+	t.Parallel()
+	const n = 500
+	var tools, supplies, hazards strings.Builder
+	for i := range n {
+		fmt.Fprintf(&tools, "tool-%d: { name: wrench number %d, kind: torque-wrench, kept: drawer %d, calibration: { every: 12 months, last: 2026-01-15 } }\n", i, i, i%40)
+		fmt.Fprintf(&supplies, "supply-%d: { name: oil number %d, unit: L, kept: cabinet %d }\n", i, i, i%40)
+		fmt.Fprintf(&hazards, "hazard-%d: { name: a danger by the number %d, nature: Charge., symbol: W012, harm: death, happens: will, consequence: Death., avoid: [Do not touch.] }\n", i, i)
+	}
+	all := pages(t, smallSite(t, map[string]string{
+		"shop.yaml": "title: Shop\n", "register/tools.yaml": tools.String(), "register/supplies.yaml": supplies.String(), "register/hazards.yaml": hazards.String(),
+	}))
+	for _, list := range []struct {
+		folder, entry string
+		times         int
+	}{{"tools", "tool", 2}, {"supplies", "supply", 1}, {"hazards", "hazard", 1}} {
+		on, names := map[string]int{}, []string{}
+		entry := regexp.MustCompile(`href="(?:\.\./` + list.folder + `/)?(` + list.entry + `-\d+)\.html"`)
+		for name, data := range all {
+			if is, _ := path.Match(list.folder+"/index*.html", name); !is {
+				continue
+			}
+			names = append(names, path.Base(name))
+			if len(data) > mostPage {
+				t.Errorf("%s weighs %d bytes; %d are allowed", name, len(data), mostPage)
+			}
+			for _, m := range entry.FindAllStringSubmatch(string(data), -1) {
+				on[m[1]]++
+			}
+		}
+		if len(on) != n || len(names) < 2 {
+			t.Errorf("%s: %d entries on %d pages", list.folder, len(on), len(names))
+		}
+		for id, times := range on {
+			if times != list.times {
+				t.Errorf("%s: %s stands there %d times, not %d", list.folder, id, times, list.times)
+			}
+		}
+		for _, from := range names {
+			for _, to := range names {
+				if !strings.Contains(string(all[list.folder+"/"+from]), `<a href="`+to+`"`) {
+					t.Errorf("%s/%s does not lead to %s", list.folder, from, to)
+				}
+			}
+		}
+	}
+	for _, m := range regexp.MustCompile(`href="(index[^"#]*)#(first|second)"`).FindAllStringSubmatch(string(all["tools/index.html"]), -1) {
+		if !strings.Contains(string(all["tools/"+m[1]]), `id="`+m[2]+`"`) {
+			t.Errorf("the tools lead to %s#%s, which is not there", m[1], m[2])
+		}
+	}
+	if !strings.Contains(string(all["tools/index.html"]), "#second") {
+		t.Error("nothing leads from the tools by kind to the tools by shelf")
 	}
 }
 

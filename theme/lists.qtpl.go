@@ -333,19 +333,27 @@ func StreamIndex(qw422016 *qt422016.Writer, p *register.Index) {
 	qw422016.N().S(`</h1></header>`)
 	qw422016.N().S(`
 `)
-	if len(p.Second) > 0 {
-		qw422016.N().S(`<p class="jump"><a href="#first">`)
+	if p.By != "" {
+		qw422016.N().S(`<p class="jump"><a href="`)
+		qw422016.E().S(p.To)
+		qw422016.N().S(`">`)
 		qw422016.E().S(p.First)
 		qw422016.N().S(`</a>`)
 		qw422016.N().S(` `)
-		qw422016.N().S(`<a href="#second">`)
+		qw422016.N().S(`<a href="`)
+		qw422016.E().S(p.ToBy)
+		qw422016.N().S(`">`)
 		qw422016.E().S(p.By)
 		qw422016.N().S(`</a></p>`)
 	}
-	streamgroups(qw422016, p, "first", p.First, p.Groups)
-	if len(p.Second) > 0 {
-		streamgroups(qw422016, p, "second", p.By, p.Second)
+	streamparts(qw422016, p.Words, p.Parts)
+	if len(p.Groups) > 0 {
+		streamgroups(qw422016, p, "first", p.First, p.Notes, p.Groups)
 	}
+	if len(p.Second) > 0 {
+		streamgroups(qw422016, p, "second", p.By, p.Aside, p.Second)
+	}
+	streamparts(qw422016, p.Words, p.Parts)
 	streamfoot(qw422016, &p.Frame)
 }
 
@@ -363,7 +371,7 @@ func Index(p *register.Index) string {
 	return qs422016
 }
 
-func streamgroups(qw422016 *qt422016.Writer, p *register.Index, id, name string, groups []register.Group) {
+func streamgroups(qw422016 *qt422016.Writer, p *register.Index, id, name, notes string, groups []register.Group) {
 	qw422016.N().S(`<section class="index" id="`)
 	qw422016.E().S(id)
 	qw422016.N().S(`">`)
@@ -388,7 +396,7 @@ func streamgroups(qw422016 *qt422016.Writer, p *register.Index, id, name string,
 		qw422016.N().S(`<ul class="rows">`)
 		if p.Counts != "" {
 			qw422016.N().S(`<li class="heads"><span class="note">`)
-			qw422016.E().S(p.Notes)
+			qw422016.E().S(notes)
 			qw422016.N().S(`</span><span class="count">`)
 			qw422016.E().S(p.Counts)
 			qw422016.N().S(`</span></li>`)
@@ -408,9 +416,14 @@ func streamgroups(qw422016 *qt422016.Writer, p *register.Index, id, name string,
 			qw422016.N().S(`">`)
 			qw422016.E().S(r.Name)
 			qw422016.N().S(`</a>`)
-			if r.Note != "" {
+			if r.Note != "" || len(r.Dues) > 0 {
 				qw422016.N().S(`<span class="note">`)
 				qw422016.E().S(r.Note)
+				for _, d := range r.Dues {
+					qw422016.N().S(`<span class="due">`)
+					qw422016.E().S(d)
+					qw422016.N().S(`</span>`)
+				}
 				qw422016.N().S(`</span>`)
 			}
 			if r.List != "" {
@@ -429,15 +442,15 @@ func streamgroups(qw422016 *qt422016.Writer, p *register.Index, id, name string,
 `)
 }
 
-func writegroups(qq422016 qtio422016.Writer, p *register.Index, id, name string, groups []register.Group) {
+func writegroups(qq422016 qtio422016.Writer, p *register.Index, id, name, notes string, groups []register.Group) {
 	qw422016 := qt422016.AcquireWriter(qq422016)
-	streamgroups(qw422016, p, id, name, groups)
+	streamgroups(qw422016, p, id, name, notes, groups)
 	qt422016.ReleaseWriter(qw422016)
 }
 
-func groups(p *register.Index, id, name string, groups []register.Group) string {
+func groups(p *register.Index, id, name, notes string, groups []register.Group) string {
 	qb422016 := qt422016.AcquireByteBuffer()
-	writegroups(qb422016, p, id, name, groups)
+	writegroups(qb422016, p, id, name, notes, groups)
 	qs422016 := string(qb422016.B)
 	qt422016.ReleaseByteBuffer(qb422016)
 	return qs422016

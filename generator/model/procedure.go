@@ -246,23 +246,63 @@ type Link struct {
 	Frag    string // after # or = or !
 	Text    string
 	HTML    string
-	Title   string
 	At      position.Pos
 
 	To     Named              // nil where it names nothing, or what it names is unknown
-	Part   *Part              // of loosen:F#PART and reverse:PHASE#PART
-	Parts  []*Part            // of reverse:PHASE!PART,PART
-	Phase  *Phase             // of reverse:
-	Step   *Step              // of see:PROC#STEP and within:TIME#STEP
 	Number *quantity.Quantity // of people:, time: and within:, else nil: there are half a million links
+
+	besides *Besides // nil for most
 
 	Sign byte // '#', '=', '!' or 0: what stands before Frag
 	Not  bool // when:!OPTION
 	Bad  bool // it could not be bound: what rests on it is not judged
 	Odd  bool // its kind is none of the table's; Kind is what it was probably meant to be
-
-	Near Named // of a link that could not be bound, what it was probably meant for; else nil
 }
+
+// Besides is what only a few links say, apart from the others: it would be a
+// third of every one.
+type Besides struct {
+	Title string
+	Part  *Part   // of loosen:F#PART and reverse:PHASE#PART
+	Parts []*Part // of reverse:PHASE!PART,PART
+	Phase *Phase  // of reverse:
+	Step  *Step   // of see:PROC#STEP and within:TIME#STEP
+	Near  Named   // of a link that could not be bound, what it was probably meant for; else nil
+}
+
+// Besides is where to write what only a few links say.
+func (l *Link) Besides() *Besides {
+	if l.besides == nil {
+		l.besides = &Besides{}
+	}
+	return l.besides
+}
+
+// beside is the same to read.
+func (l *Link) beside() Besides {
+	if l.besides == nil {
+		return Besides{}
+	}
+	return *l.besides
+}
+
+// Title is the title as written; "" for none.
+func (l *Link) Title() string { return l.beside().Title }
+
+// Part is the part of loosen:F#PART and reverse:PHASE#PART; else nil.
+func (l *Link) Part() *Part { return l.beside().Part }
+
+// Parts are the parts of reverse:PHASE!PART,PART.
+func (l *Link) Parts() []*Part { return l.beside().Parts }
+
+// Phase is the phase of reverse:; else nil.
+func (l *Link) Phase() *Phase { return l.beside().Phase }
+
+// Step is the step of see:PROC#STEP and within:TIME#STEP; else nil.
+func (l *Link) Step() *Step { return l.beside().Step }
+
+// Near is what a link that could not be bound was probably meant for; else nil.
+func (l *Link) Near() Named { return l.beside().Near }
 
 // Amount is the number of a people: or time: link, zero of any other.
 func (l *Link) Amount() quantity.Quantity {

@@ -235,10 +235,10 @@ func (b *beside) reversed(l *model.Link) {
 	}
 	for _, s := range b.of.of.Steps {
 		for _, altered := range s.Links {
-			if altered.Bad && s.Phase == l.Phase {
+			if altered.Bad && s.Phase == l.Phase() {
 				b.unknown = true // it may be of what is put back
 			}
-			if setting, is := altered.To.(*model.Setting); is && s.Phase == l.Phase && altered.Kind.Act == model.Alter && !altered.Bad {
+			if setting, is := altered.To.(*model.Setting); is && s.Phase == l.Phase() && altered.Kind.Act == model.Alter && !altered.Bad {
 				b.named(setting)
 				b.settingValue(setting)
 			}

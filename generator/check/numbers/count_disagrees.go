@@ -74,7 +74,7 @@ func heldBy(s *model.Step, link *model.Link, f *model.Fastener) ([]holding, bool
 		if miscounted(part, f) {
 			return nil, false
 		}
-		if n := countAt(part, f); n > 0 && (link.Part == nil || link.Part == part) {
+		if n := countAt(part, f); n > 0 && (link.Part() == nil || link.Part() == part) {
 			held = append(held, holding{listOf([]string{part.Label()}), part, n})
 			names = append(names, part.Label())
 			sum += n

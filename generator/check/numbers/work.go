@@ -115,7 +115,7 @@ func (w *worker) act(at scene) {
 			w.call(to)
 		}
 	case nil:
-		if at.link.Kind.Act == model.Reverse && at.link.Phase != nil {
+		if at.link.Kind.Act == model.Reverse && at.link.Phase() != nil {
 			w.reverse(at)
 		}
 	}
@@ -139,8 +139,8 @@ func (w *worker) fastener(at scene, f *model.Fastener) {
 // and that the fastener holds.
 func (w *worker) slacken(at scene, f *model.Fastener) {
 	parts := f.Holds
-	if at.link.Part != nil {
-		parts = []*model.Part{at.link.Part}
+	if at.link.Part() != nil {
+		parts = []*model.Part{at.link.Part()}
 	} else if slices.ContainsFunc(f.Holds, func(p *model.Part) bool { return liftsIn(at.step, p) }) {
 		return
 	}
@@ -240,7 +240,7 @@ func (w *worker) call(callee *model.Procedure) {
 // far as a part, or all but some. Each is put back with the tools of its own
 // step and those of the reversing one.
 func (w *worker) reverse(at scene) {
-	upTo := at.link.Part
+	upTo := at.link.Part()
 	if upTo != nil && !w.open[upTo] {
 		return
 	}
@@ -258,8 +258,8 @@ func (w *worker) reverse(at scene) {
 
 // meant says whether a reverse: link means what was undone.
 func (u undoing) meant(reverse *model.Link) bool {
-	left := reverse.Sign == '!' && u.part != nil && slices.Contains(reverse.Parts, u.part)
-	return u.phase == reverse.Phase && !left
+	left := reverse.Sign == '!' && u.part != nil && slices.Contains(reverse.Parts(), u.part)
+	return u.phase == reverse.Phase() && !left
 }
 
 func (w *worker) putBack(at scene, u undoing) {

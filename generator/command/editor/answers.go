@@ -265,10 +265,10 @@ func (s *Server) definition(p *protocol.DefinitionParams) (any, error) {
 	}
 	if here, is := at.Here(at.name, at.offset); is && here.Link != nil {
 		switch l := here.Link; {
-		case l.Step != nil:
-			return []protocol.Location{s.location(l.Step.At)}, nil
-		case l.Phase != nil:
-			return []protocol.Location{s.location(l.Phase.At)}, nil
+		case l.Step() != nil:
+			return []protocol.Location{s.location(l.Step().At)}, nil
+		case l.Phase() != nil:
+			return []protocol.Location{s.location(l.Phase().At)}, nil
 		case l.To != nil && l.To.Base().At.File != nil:
 			return []protocol.Location{s.location(l.To.Base().At)}, nil
 		}

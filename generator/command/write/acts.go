@@ -380,7 +380,7 @@ func renamePhase(_ bench, p *model.Procedure, a Act) (string, int, error) {
 	}
 	pieces := []patch.Piece{{At: at.start, Cut: at.end - at.start, Text: "## " + name}}
 	for _, l := range offers.Links(p) {
-		if l.Kind.Act == model.Reverse && l.Phase == ph {
+		if l.Kind.Act == model.Reverse && l.Phase() == ph {
 			if i := strings.LastIndex(l.At.Text(), "reverse:"+l.ID); i >= 0 {
 				pieces = append(pieces, patch.Piece{At: l.At.Start + i + len("reverse:"), Cut: len(l.ID), Text: syntax.PhaseID(name)})
 			}

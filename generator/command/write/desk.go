@@ -154,14 +154,14 @@ func (d *Desk) look(name string) ([]byte, error) {
 // takes it back again.
 func (d *Desk) try(to *draft) *Trial {
 	path := to.file.Path
-	before := counted(d.manual.Findings(), path)
+	before, kept := counted(d.manual.Findings(), path), unjudged(d.bench().Procedure(path))
 	quick := d.hold(path, to.text)
 	for range 20 {
 		p := d.bench().Procedure(path)
 		if p == nil || p.Broken {
 			break
 		}
-		text, more := settle(d.bench(), p, before)
+		text, more := settle(d.bench(), p, before, kept)
 		if !more {
 			break
 		}

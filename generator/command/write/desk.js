@@ -47,6 +47,7 @@ const baybinderDesk = (() => {
   const asks = (text, label, form) => {
     const button = h("button.quiet", { "aria-label": label, onclick: async () => {
       const box = await form();
+      box.dataset.asks = label;
       button.replaceWith(box);
       box.querySelector("input, select, button")?.focus();
     } }, text);
@@ -72,6 +73,23 @@ const baybinderDesk = (() => {
         done(told, fill(w.RenamedTo, told.renamed.id, told.renamed.places, told.renamed.files) + anew);
       }), close), said);
     });
+  };
+
+  // staying notes where the keys are in a view, and gives what puts them there
+  // again once it was drawn anew: on the same thing, on the button that opened the
+  // form they were in, or where otherwise leads.
+  const staying = (view, otherwise) => {
+    const had = document.activeElement;
+    if (!had || !view.contains(had)) return () => {};
+    const called = (e) => e.getAttribute("aria-label") ?? (e.textContent || e.type);
+    const part = (e) => e.closest("[id], [aria-labelledby]")?.getAttribute("aria-labelledby") ?? e.closest("[id]")?.id;
+    const [name, within, asker] = [called(had), part(had), had.closest("[data-asks]")?.dataset.asks];
+    return () => {
+      if (document.activeElement && document.activeElement !== document.body) return;
+      const all = [...view.querySelectorAll("button, input, select, textarea, summary")].filter((e) => !e.disabled && e.checkVisibility());
+      const same = all.filter((e) => e.tagName === had.tagName && called(e) === name);
+      (same.find((e) => part(e) === within) ?? (same.length === 1 ? same[0] : null) ?? all.find((e) => asker && called(e) === asker) ?? otherwise())?.focus();
+    };
   };
 
   // What a press does waits until what the last one did is done.
@@ -103,5 +121,5 @@ const baybinderDesk = (() => {
     if (kept("baybinder-write") === "on") on();
     return leave;
   };
-  return { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, asks, small, oneLine, renamesID };
+  return { w, page, main, keep, kept, fill, h, program, counts, post, whyNot, inTurn, staying, writable, asks, small, oneLine, renamesID };
 })();

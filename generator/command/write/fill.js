@@ -1,6 +1,6 @@
 // Fills a machine's file by choosing, and begins procedures and machines.
 (() => {
-  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form, renamesID } = baybinderDesk;
+  const { w, page, main, keep, kept, fill, h, program, counts, post, whyNot, inTurn, staying, writable, form, renamesID } = baybinderDesk;
   if (!main) return;
 
   // A machine: a list for each section of its file, and a form for a new entry.
@@ -15,6 +15,7 @@
       render();
     });
     const render = () => {
+      const stay = staying(view, () => view.querySelector("h1"));
       view.replaceChildren(h("div.write-sheet", {},
         h("div.write-top", {},
           h("p.write-file", {}, h("b", { title: shown.file }, shown.file.split("/").at(-1)), " · ", counts(shown)),
@@ -23,10 +24,11 @@
             h("button", { disabled: !shown.forth, onclick: () => back("redo", fill(w.Saved, shown.file)) }, w.Redo),
             h("button", { onclick: leave }, w.Leave)),
           h(alarm ? "p.write-said.alarm" : "p.write-said", { role: alarm ? "alert" : "status" }, message)),
-        h("div.write-head", {}, h("h1", { dir: "auto" }, shown.title)),
+        h("div.write-head", {}, h("h1", { dir: "auto", tabIndex: -1 }, shown.title)),
         h("dl.write-front", {}, h("div", {}, h("dt", {}, w.NameInFiles), h("dd", {}, h("code", {}, shown.id), renamesID("machines", shown.id, shown.state, () => {}, render)))),
         (shown.found ?? []).map((f) => h(f.error ? "div.write-found" : "div.write-found.hint", {}, h("p", {}, program(f.message, f.lang), f.mend ? h("small", {}, program(f.mend, f.lang)) : null))),
         shown.sections.map((s) => section(s))));
+      stay();
       view.querySelector(".write-form")?.scrollIntoView({ block: "nearest" });
     };
     const section = (s) => {
@@ -91,7 +93,7 @@
     const begin = inTurn(async (fields) => {
       const answer = await post("begin", { fields });
       if (answer.ok) {
-        try { sessionStorage.setItem("baybinder-write", "on"); } catch { /* the switch is pressed by hand then */ }
+        keep("baybinder-write", "on");
         location.href = "/" + answer.page;
         return;
       }
@@ -114,12 +116,17 @@
     const saidOfShop = h("p.write-said", { role: "alert" });
     const shop = inTurn(async () => {
       const answer = await post("shop", { state: told.shop.state, fields: { title: [shopTitle.value], language: [shopLanguage.value] } });
-      if (answer.ok) location.reload();
-      else saidOfShop.textContent = whyNot(answer);
+      if (answer.ok) {
+        keep("baybinder-began", "shop");
+        location.reload();
+      } else saidOfShop.textContent = whyNot(answer);
     });
     box.append(h("form.write-form", { onsubmit: (e) => { e.preventDefault(); shop(); } },
       h("h2", {}, w.TheShop), asked(w.ShopName, shopTitle), asked(w.ShopLanguage, shopLanguage), saidOfShop, h("div.write-keys", {}, h("button.save", { type: "submit" }, w.Put))));
     main.append(box);
+    const summary = box.querySelector("summary");
+    if (kept("baybinder-began") === "shop") summary.focus(); // the shop was named here: the keys stay
+    summary.addEventListener("blur", () => keep("baybinder-began", ""));
     document.addEventListener("watch-anew", (e) => { if (box.open) e.preventDefault(); }); // what is answered stays
   };
 

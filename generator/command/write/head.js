@@ -57,7 +57,7 @@
         row(w.MachineOf, machine, () => told(machines)),
         row(w.FoundAs, found, () => told((s) => starting(s, sheet.start, act, close))),
         h("div", {}, h("dt", {}, w.NameInFiles), h("dd", {}, h("code", {}, sheet.id), renamesID("procedures", sheet.id, sheet.state, () => {}, close)))));
-    return [h("div.write-head", {}, h("h1", { dir: "auto" }, sheet.title), asks(w.Rename, rename, async () => small(oneLine(rename, sheet.title), front("title"), close))), about];
+    return [h("div.write-head", {}, h("h1", { dir: "auto", tabIndex: -1 }, sheet.title), asks(w.Rename, rename, async () => small(oneLine(rename, sheet.title), front("title"), close))), about];
   };
   Object.assign(baybinderDesk, { head });
 })();

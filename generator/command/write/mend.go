@@ -85,9 +85,9 @@ func within(edits []offers.Edit, path string) bool {
 var settled = []*finding.Rule{&check.NotListed, &check.NotUsed, &check.MissingQualification, &numbers.TooFewPeople}
 
 // settle is a procedure's text with its lists as its steps have them now. What
-// was found before the writer began stays: it is not the writer's edit. b is the
-// manual with the text in it.
-func settle(b bench, p *model.Procedure, before map[string]int) (string, bool) {
+// was found before the writer began stays, and so does what was kept in a list
+// then: it is not the writer's edit. b is the manual with the text in it.
+func settle(b bench, p *model.Procedure, before map[string]int, kept func(id string) bool) (string, bool) {
 	before = clone(before)
 	for _, f := range b.found {
 		if f.At.Path() != p.File.Path || !slices.Contains(settled, f.Rule) {
@@ -97,11 +97,28 @@ func settle(b bench, p *model.Procedure, before map[string]int) (string, bool) {
 			before[key]--
 			continue
 		}
+		if f.Rule == &check.NotUsed && kept(f.At.Text()) {
+			continue
+		}
 		if text, ok := settleOne(b, p, f); ok {
 			return text, true
 		}
 	}
 	return "", false
+}
+
+// unjudged tells of a procedure's lists what no step named, and check could not
+// say so of: there was no step, or one had a link to what is not there, which may
+// have meant any line.
+func unjudged(p *model.Procedure) func(id string) bool {
+	if p == nil {
+		return func(string) bool { return false }
+	}
+	links := offers.Links(p)
+	doubt := len(p.Steps) == 0 || slices.ContainsFunc(links, func(l *model.Link) bool { return l.ID != "" && l.To == nil && l.Kind.List != model.NoList })
+	return func(id string) bool {
+		return doubt && !slices.ContainsFunc(links, func(l *model.Link) bool { return l.ID == id })
+	}
 }
 
 func settleOne(b bench, p *model.Procedure, f finding.Finding) (string, bool) {

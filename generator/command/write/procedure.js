@@ -2,7 +2,7 @@
 // them stands what can be written next. What a press does is an act that the
 // program is asked for; this script knows nothing of Markdown's links.
 (() => {
-  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, writable, form, head, asks, small, oneLine } = baybinderDesk;
+  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, staying, writable, form, head, asks, small, oneLine } = baybinderDesk;
   if (!main || !/^procedures\/[^/.]+\.html$/.test(page)) return;
 
   // What is shown.
@@ -99,15 +99,19 @@
 
   // refresh asks what can be written now, and shows all.
   const refresh = async (focus) => {
+    const stay = staying(view, start);
     busy(true); // what was offered before is pressed no more
     render(focus);
     await offer();
+    stay();
   };
   const offer = async () => {
+    const stay = staying(groups, start);
     const told = slot ? await ask("choices", { ...slot, step: pen?.step ?? "" }) : {};
     choices = told.choices ?? null;
     beside();
     busy(false);
+    stay();
   };
   const busy = (is) => {
     aside.setAttribute("aria-busy", String(is));
@@ -230,6 +234,7 @@
   };
 
   const render = (focus) => {
+    const stay = staying(view, start);
     heading();
     list.replaceChildren(...[
       clashBox(),
@@ -244,8 +249,11 @@
     if (clash) list.querySelector(".write-clash").focus();
     else if (pen) list.querySelector("textarea")?.focus();
     else if (focus === "next") here()?.querySelector("p").focus({ preventScroll: true });
+    stay();
     (clash ? null : list.querySelector(".write-pen") ?? (focus === "next" ? here() : null))?.scrollIntoView({ block: narrow.matches ? "start" : "nearest" });
   };
+  // start is where the keys go when what they were on is no more.
+  const start = () => here()?.querySelector("p") ?? list.querySelector("h1");
   const here = () => list.querySelector('.write-next[aria-current="true"]');
   // On a narrow window what can be chosen stands under the place that it is for.
   const place = () => {
@@ -299,7 +307,11 @@
       c.brings?.length ? small2(fill(w.ThenFound, ""), { className: "brings" }) : null,
       ...(c.brings ?? []).map((b) => h("small.brings", {}, program(b.message, b.lang))));
     if (!c.parts?.length || c.parts.length < 2) return button;
-    const more = h("button.quiet", { onclick: () => more.replaceWith(leaving(c)) }, w.LeaveOut);
+    const more = h("button.quiet", { onclick: () => {
+      const asked = leaving(c);
+      more.replaceWith(asked);
+      asked.querySelector("input").focus();
+    } }, w.LeaveOut);
     return h("div", {}, button, more);
   };
   // leaving asks which parts a refit leaves off.
@@ -348,7 +360,10 @@
     if (asking) place.append(asking);
     const open = async (list, id) => {
       asking = await form(list, (told, name, fresh, saying) => {
+        const stay = staying(groups, start);
         asking = null;
+        beside();
+        stay();
         take(told);
         message = saying ?? fill(w.WroteEntry, name);
         alarm = false;
@@ -357,7 +372,13 @@
         if (pen && said && fresh) insert(said.text);
         if (told.renamed) render();
         offer();
-      }, () => { asking = null; beside(); }, (other) => open(list, other), id);
+      }, () => {
+        const stay = staying(groups, start);
+        asking = null;
+        beside();
+        stay();
+      }, (other) => open(list, other), id);
+      asking.dataset.asks = w.Entries[list] + "…";
       beside();
       groups.querySelector(".write-form")?.scrollIntoView({ block: "nearest" });
     };
@@ -450,9 +471,11 @@
     const doc = new DOMParser().parseFromString(told.trial.html, "text/html");
     preview.replaceChildren(...stands(doc, told.trial.anchor));
     const other = told.trial.else ?? [];
+    const stay = staying(found, () => field);
     found.replaceChildren(
       ...foundBox(told.trial.found ?? [], (way) => { field.value = way.text; field.dispatchEvent(new Event("input")); field.focus(); }),
       ...(other.length ? [h("p.write-other", {}, w.Elsewhere), ...foundBox(other, () => {})] : []));
+    stay();
   };
   // insert puts a piece where the caret is, with a space around it.
   const insert = (text) => {

@@ -38,6 +38,7 @@ func (x *files) all() map[string]string {
 // drawn are files with comments, spaces and line ends of their own.
 func drawn(t *rapid.T) *files {
 	ending := rapid.SampledFrom([]string{"\n", "\r\n"}).Draw(t, "ending")
+	last := rapid.SampledFrom([]string{"[Refit](reverse:strip).", "Five."}).Draw(t, "last")
 	bolt := [2]string{"held-by", "{ bolt: 4 }"}
 	return &files{
 		job: &text{
@@ -45,7 +46,7 @@ func drawn(t *rapid.T) *files {
 			phases: []*stretch{
 				{"Strip", []*line{{1, "One.", nil}, {2, "Two.", []*line{{1, "A.", nil}, {2, "B.", nil}}}, {2, "[Take the seat off](remove:seat).", nil}}},
 				{"Later", nil},
-				{"Refit", []*line{{7, "Four.", nil}, {9, "[Refit](reverse:strip).", nil}}},
+				{"Refit", []*line{{7, "Four, with the [brush]" + misspelt + ".", nil}, {9, last, nil}}},
 			},
 		},
 		tools: &shelf{ending: ending, above: "# counted in May\n\n", entries: []*entry{
@@ -112,7 +113,7 @@ func (d *desk) same(t *rapid.T, when string, want map[string]string) {
 // kindsOfEdits are all that are drawn.
 var kindsOfEdits = []string{
 	"words", "new", "first", "steps", "out", "move", "top", "split", "sub words", "new sub", "sub out", "sub move",
-	"phase", "heading", "phase out", "refit", "title", "summary", "machine", "people", "expect",
+	"mend", "leave", "phase", "heading", "phase out", "refit", "title", "summary", "machine", "people", "expect",
 	"new tool", "tool", "new part", "part",
 }
 
@@ -124,7 +125,7 @@ func (x *files) edit(t *rapid.T, d *desk, name string) (any, bool) {
 		return x.entry(t, d, name), true
 	}
 	was, before := x.job.clone(), x.job.uses()
-	act, can := x.act(t, name)
+	act, can := x.act(t, d, name)
 	if !can {
 		x.job = was
 		return act, false
@@ -152,8 +153,15 @@ func plainWord(t *rapid.T, n int) string {
 }
 
 // act is one of the acts on the procedure.
-func (x *files) act(t *rapid.T, name string) (write.Act, bool) {
+func (x *files) act(t *rapid.T, d *desk, name string) (write.Act, bool) {
 	job := x.job
+	switch name {
+	case "mend":
+		return x.mended(d)
+	case "leave":
+		job.leaves = job.left()
+		return write.Act{Do: "leave"}, len(job.leaves) > 0
+	}
 	n := rapid.IntRange(0, len(job.phases)-1).Draw(t, "phase")
 	if name == "phase out" {
 		n = max(0, slices.IndexFunc(job.phases, func(ph *stretch) bool { return len(ph.steps) == 0 }))
@@ -200,6 +208,25 @@ func (x *files) act(t *rapid.T, name string) (write.Act, bool) {
 		return ph.steps[i].sub(t, name, at)
 	}
 	return x.step(t, name, n, i, at)
+}
+
+// mended is the name of a tool as the register has it, by the button that the
+// page shows at the step: the first of its first finding.
+func (x *files) mended(d *desk) (write.Act, bool) {
+	at := ""
+	x.job.all(func(number string, s *line) {
+		if strings.Contains(s.words, misspelt) {
+			at, s.words = number, strings.ReplaceAll(s.words, misspelt, "(tool:brush)")
+		}
+	})
+	for _, ph := range d.sheet.Phases {
+		for _, s := range ph.Steps {
+			if s.Number == at && len(s.Found) > 0 {
+				return *s.Found[0].Ways[0].Act, true
+			}
+		}
+	}
+	return write.Act{}, false
 }
 
 // heading gives a phase another name: what reverses it follows.

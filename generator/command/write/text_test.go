@@ -17,6 +17,7 @@ type text struct {
 	people         string
 	tools          []string
 	expects        []string // lines: "seat: off"
+	leaves         []string
 	phases         []*stretch
 }
 
@@ -62,6 +63,9 @@ func (x *text) head() string {
 	if len(x.expects) > 0 {
 		rows = append(rows, "expects: { "+strings.Join(x.expects, ", ")+" }")
 	}
+	if len(x.leaves) > 0 {
+		rows = append(rows, "leaves: { "+strings.Join(x.leaves, ", ")+" }")
+	}
 	return strings.Join(append(rows, "was: [older]", "---", "Why.\t", "", "More. "), "\n")
 }
 
@@ -94,7 +98,7 @@ func (s *line) clone() *line {
 
 func (x *text) clone() *text {
 	out := *x
-	out.tools, out.expects, out.phases = slices.Clone(x.tools), slices.Clone(x.expects), nil
+	out.tools, out.expects, out.leaves, out.phases = slices.Clone(x.tools), slices.Clone(x.expects), slices.Clone(x.leaves), nil
 	for _, ph := range x.phases {
 		copied := &stretch{name: ph.name}
 		for _, s := range ph.steps {
@@ -105,7 +109,9 @@ func (x *text) clone() *text {
 	return &out
 }
 
-var linked = regexp.MustCompile(`\(tool:([a-z0-9-]+)\)`)
+// linked is a link to a tool that the register has; misspelt is one that it has
+// under another name.
+var linked, misspelt = regexp.MustCompile(`\(tool:(lamp|brush|rag)\)`), "(tool:brushh)"
 
 // uses are the tools that the steps name, in reading order, each once.
 func (x *text) uses() []string {
@@ -119,7 +125,8 @@ func (x *text) uses() []string {
 }
 
 // settle makes the list of tools follow the steps, as they were before an edit
-// and are now: what came is listed at the end, what went is listed no more.
+// and are now: what came is listed at the end, what went is listed no more. While
+// a name is misspelt, what it means may be any line: then none goes.
 func (x *text) settle(before []string) {
 	after := x.uses()
 	for _, id := range after {
@@ -127,7 +134,33 @@ func (x *text) settle(before []string) {
 			x.tools = append(x.tools, id)
 		}
 	}
+	if strings.Contains(x.String(), misspelt) {
+		return
+	}
 	x.tools = slices.DeleteFunc(x.tools, func(id string) bool { return slices.Contains(before, id) && !slices.Contains(after, id) })
+}
+
+// all are the steps of all phases with their numbers as the page counts them,
+// sub-steps behind theirs.
+func (x *text) all(do func(number string, s *line)) {
+	for n, ph := range x.phases {
+		for i, s := range ph.steps {
+			do(fmt.Sprintf("%d.%d", n+1, i+1), s)
+			for k, sub := range s.subs {
+				do(fmt.Sprintf("%d.%d.%d", n+1, i+1, k+1), sub)
+			}
+		}
+	}
+}
+
+// left is how the machine is left, where that is plain to see: a seat that was
+// in place is taken off, and nothing is put back. Its bolts go with it.
+func (x *text) left() []string {
+	text := x.String()
+	if len(x.expects) > 0 || strings.Contains(text, "(reverse:") || strings.Count(text, "(remove:seat)") != 1 {
+		return nil
+	}
+	return []string{"seat: off"}
 }
 
 // id is the id of a phase: here names are plain words.

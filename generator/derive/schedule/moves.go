@@ -128,7 +128,7 @@ func idle(p *model.Procedure, wait *model.Hold, t *touches) bool {
 // back, and in which order, hangs on the order in that phase.
 func reversed(s *model.Step) bool {
 	return slices.ContainsFunc(s.Of.Steps, func(other *model.Step) bool {
-		return slices.ContainsFunc(other.Links, func(l *model.Link) bool { return l.Kind.Act == model.Reverse && l.Phase == s.Phase })
+		return slices.ContainsFunc(other.Links, func(l *model.Link) bool { return l.Kind.Act == model.Reverse && l.Phase() == s.Phase })
 	})
 }
 

@@ -103,11 +103,11 @@ func partOf(l *model.Link) *model.Part {
 	case *model.Part:
 		return to
 	case *model.Fastener:
-		if l.Part == nil && len(to.Holds) == 1 {
+		if l.Part() == nil && len(to.Holds) == 1 {
 			return to.Holds[0]
 		}
 	}
-	return l.Part
+	return l.Part()
 }
 
 // countOf is how many things alike a link acts on: the entries of an order,

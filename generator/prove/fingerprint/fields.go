@@ -24,8 +24,8 @@ func (w *writer) link(link *model.Link) {
 		w.field("option", words)
 		return
 	}
-	if link.Part != nil {
-		w.thing(link.Part)
+	if link.Part() != nil {
+		w.thing(link.Part())
 	}
 	w.thing(link.To)
 }

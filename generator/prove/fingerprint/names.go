@@ -46,8 +46,8 @@ func (w *writer) seen(link *model.Link) string {
 		return ""
 	case link.Is(model.LinkWhen):
 		return not + w.option(link.ID)
-	case link.Phase != nil:
-		return strings.TrimSpace(fmt.Sprint("phase ", 1+slices.Index(w.procedure.Phases, link.Phase), " ", partsSeen(link)))
+	case link.Phase() != nil:
+		return strings.TrimSpace(fmt.Sprint("phase ", 1+slices.Index(w.procedure.Phases, link.Phase()), " ", partsSeen(link)))
 	case link.To == nil:
 		return address(link)
 	}
@@ -65,15 +65,15 @@ func (w *writer) seen(link *model.Link) string {
 // partsSeen are the parts that a link names behind its sign.
 func partsSeen(link *model.Link) string {
 	var out []string
-	for _, p := range link.Parts {
+	for _, p := range link.Parts() {
 		out = append(out, p.Label())
 	}
 	slices.Sort(out)
 	switch {
 	case len(out) > 0:
 		return "without " + strings.Join(out, ", ")
-	case link.Part != nil:
-		return "at " + link.Part.Label()
+	case link.Part() != nil:
+		return "at " + link.Part().Label()
 	}
 	return ""
 }

@@ -60,7 +60,7 @@ func (w *wordsOf) blocks(blocks []model.Block) {
 		b := &blocks[i]
 		w.say("text", spaced(b))
 		for _, link := range b.Links {
-			w.say("caption", html.UnescapeString(link.Title))
+			w.say("caption", html.UnescapeString(link.Title()))
 			if link.Kind == model.PictureLink {
 				w.say("picture", w.sums[link.ID])
 			}

@@ -69,8 +69,8 @@ func (w *walk) act(l *model.Link, g pathCondition) bool {
 			return false
 		}
 		w.hold(l, g.Func)
-	case (l.Odd || l.Kind == model.UnknownLink) && l.Near != nil && l.Kind.Act != model.Reverse:
-		w.mayHaveMoved(l.Near, g.Func)
+	case (l.Odd || l.Kind == model.UnknownLink) && l.Near() != nil && l.Kind.Act != model.Reverse:
+		w.mayHaveMoved(l.Near(), g.Func)
 	case l.Kind.Act == model.NoAct:
 	case l.Kind.Act == model.Call && !l.Bad:
 		w.call(l, g)
@@ -101,7 +101,7 @@ func (w *walk) mayHaveMoved(n model.Named, g diagram.Func) {
 // unreadAct is an act that could not be read: what it was probably meant for
 // is unknown from here on; where that cannot be said, all that it may have been.
 func (w *walk) unreadAct(l *model.Link, g diagram.Func) {
-	near := l.Near
+	near := l.Near()
 	if near == nil {
 		near = l.To
 	}

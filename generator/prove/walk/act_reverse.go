@@ -31,7 +31,7 @@ func (reversing) does(w *walk, l *model.Link, g diagram.Func) {
 	}
 	r.endRun()
 	w.deriving = false
-	r.out.NoReversal = w.noReversal(l.Phase, s)
+	r.out.NoReversal = w.noReversal(l.Phase(), s)
 	if !w.free {
 		w.out.Reversals = append(w.out.Reversals, *r.out)
 	}
@@ -75,7 +75,7 @@ func (w *walk) reversible(l *model.Link, g diagram.Func) []undoing {
 	var todo []undoing
 	first := w.firstOff(l)
 	for _, u := range slices.Backward(w.undoings) {
-		if u.at.step.Phase != l.Phase || u.at.link.At.Start < first || w.excepted(l, u.thing) {
+		if u.at.step.Phase != l.Phase() || u.at.link.At.Start < first || w.excepted(l, u.thing) {
 			continue
 		}
 		if u.where = w.stillSo(u, g); w.possible(u.where) {
@@ -88,15 +88,15 @@ func (w *walk) reversible(l *model.Link, g diagram.Func) []undoing {
 // firstOff is where the part after # first comes off in the phase; 0 where
 // there is none.
 func (w *walk) firstOff(l *model.Link) int {
-	if l.Part == nil {
+	if l.Part() == nil {
 		return 0
 	}
 	for _, s := range w.p.Steps {
-		if s.Phase != l.Phase {
+		if s.Phase != l.Phase() {
 			continue
 		}
 		for _, other := range s.Links {
-			if other.Kind.TakesOff && other.To == model.Named(l.Part) {
+			if other.Kind.TakesOff && other.To == model.Named(l.Part()) {
 				return other.At.Start
 			}
 		}
@@ -106,14 +106,14 @@ func (w *walk) firstOff(l *model.Link) int {
 
 // asFarAs stops, on each unit, after the part after #.
 func (w *walk) asFarAs(l *model.Link, todo []undoing) []undoing {
-	if l.Part == nil {
+	if l.Part() == nil {
 		return todo
 	}
 	var out []undoing
 	done := diagram.No
 	for _, u := range todo {
 		u.where = w.AndNot(u.where, done)
-		if u.thing == w.lay.of[l.Part] {
+		if u.thing == w.lay.of[l.Part()] {
 			done = w.Or(done, u.where)
 		}
 		if w.possible(u.where) {
@@ -129,7 +129,7 @@ func (w *walk) excepted(l *model.Link, x thing) bool {
 		return false
 	}
 	p, _ := w.lay.things[x].named.(*model.Part)
-	return p != nil && contains(l.Parts, p)
+	return p != nil && contains(l.Parts(), p)
 }
 
 // reversalStands judges a reverse: there is something to take back, and the
@@ -139,11 +139,11 @@ func (w *walk) reversalStands(l *model.Link, todo []undoing, g diagram.Func) boo
 		return true
 	}
 	ok := true
-	for _, p := range l.Parts {
+	for _, p := range l.Parts() {
 		x := w.lay.of[p]
 		by := diagram.No
 		for _, u := range w.undoings {
-			if u.thing == x && u.at.step.Phase == l.Phase {
+			if u.thing == x && u.at.step.Phase == l.Phase() {
 				by = w.Or(by, w.stillSo(u, g))
 			}
 		}
@@ -163,10 +163,10 @@ func (w *walk) reversalStands(l *model.Link, todo []undoing, g diagram.Func) boo
 			return true
 		}
 	}
-	if w.unresolvedPhase(l.Phase) {
+	if w.unresolvedPhase(l.Phase()) {
 		return false
 	}
-	w.find(&ReverseRule, nothing, w.AndNot(g, w.homely(w.clouded(l.Phase))), "nothing that this phase took off is still off here")
+	w.find(&ReverseRule, nothing, w.AndNot(g, w.homely(w.clouded(l.Phase()))), "nothing that this phase took off is still off here")
 	return false
 }
 

@@ -62,8 +62,8 @@ func (w *walk) presentAt(l *model.Link) diagram.Func {
 		if w.anyUnread(w.named(n)) {
 			return diagram.Yes
 		}
-		if l.Part != nil {
-			return w.And(w.option(n.OnlyWith), w.present(w.lay.of[l.Part]))
+		if l.Part() != nil {
+			return w.And(w.option(n.OnlyWith), w.present(w.lay.of[l.Part()]))
 		}
 		return w.And(w.option(n.OnlyWith), w.anyPresent(n.Holds))
 	case *model.Group:

@@ -5,8 +5,8 @@ import "baybinder/generator/model"
 // scope is where a fastener act works: the fastening named, those of the parts
 // that the step takes off or puts back, else all.
 func (w *walk) scope(l *model.Link, f *model.Fastener) (parts []*model.Part, all bool) {
-	if l.Part != nil {
-		return []*model.Part{l.Part}, false
+	if l.Part() != nil {
+		return []*model.Part{l.Part()}, false
 	}
 	for _, other := range w.here.step.Links {
 		p, is := other.To.(*model.Part)

@@ -38,7 +38,7 @@ type lostProof struct {
 // hold is what taking a hold does, and what may not be open across it.
 func (w *walk) hold(l *model.Link, g diagram.Func) {
 	h, _ := l.To.(*model.Hold)
-	if near, is := l.Near.(*model.Hold); l.Bad && is && !near.Unread {
+	if near, is := l.Near().(*model.Hold); l.Bad && is && !near.Unread {
 		w.tookHold(nil, g)
 		w.waitedFor(near, g)
 		return

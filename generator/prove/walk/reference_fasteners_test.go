@@ -65,8 +65,8 @@ func (x *run) fastenerAct(l *model.Link, f *model.Fastener, s *model.Step) {
 }
 
 func scopeOf(l *model.Link, f *model.Fastener, s *model.Step) (parts []*model.Part, whole bool) {
-	if l.Part != nil {
-		return []*model.Part{l.Part}, false
+	if l.Part() != nil {
+		return []*model.Part{l.Part()}, false
 	}
 	for _, o := range s.Links {
 		p, is := o.To.(*model.Part)

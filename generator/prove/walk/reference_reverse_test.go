@@ -28,7 +28,7 @@ func (x *run) stillSo(u refUndo) bool {
 func (x *run) reverse(l *model.Link, s *model.Step) {
 	var mine []refUndo
 	for _, u := range x.undos {
-		if u.step.Phase == l.Phase && u.depth == len(x.frames) && u.pos >= firstRemoval(l) && x.stillSo(u) {
+		if u.step.Phase == l.Phase() && u.depth == len(x.frames) && u.pos >= firstRemoval(l) && x.stillSo(u) {
 			mine = append(mine, u)
 		}
 	}
@@ -37,7 +37,7 @@ func (x *run) reverse(l *model.Link, s *model.Step) {
 	if own {
 		x.reversed[l] = true
 	}
-	for _, p := range l.Parts {
+	for _, p := range l.Parts() {
 		off := false
 		for _, u := range mine {
 			off = off || u.kind == "part" && u.part == p
@@ -50,11 +50,11 @@ func (x *run) reverse(l *model.Link, s *model.Step) {
 	var todo []refUndo
 	for i := len(mine) - 1; i >= 0; i-- {
 		u := mine[i]
-		if l.Sign == '!' && u.kind == "part" && isIn(l.Parts, u.part) {
+		if l.Sign == '!' && u.kind == "part" && isIn(l.Parts(), u.part) {
 			continue
 		}
 		todo = append(todo, u)
-		if l.Part != nil && u.kind == "part" && u.part == l.Part {
+		if l.Part() != nil && u.kind == "part" && u.part == l.Part() {
 			break
 		}
 	}
@@ -125,12 +125,12 @@ func (x *run) tightAll(p *model.Part) {
 
 // firstRemoval is where the part after # first comes off.
 func firstRemoval(l *model.Link) int {
-	if l.Part == nil {
+	if l.Part() == nil {
 		return 0
 	}
 	first := 0
-	for _, s := range l.Phase.Steps {
-		firstIn(s, l.Part, &first)
+	for _, s := range l.Phase().Steps {
+		firstIn(s, l.Part(), &first)
 	}
 	return first
 }

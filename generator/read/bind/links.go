@@ -45,7 +45,10 @@ var (
 func (l *linker) bind(raw *syntax.Link) *model.Link {
 	link := l.links.New()
 	*link = model.Link{
-		Kind: model.UnknownLink, Address: raw.Address, From: raw.From, Text: raw.Text, HTML: raw.HTML, Title: raw.Title, At: raw.At,
+		Kind: model.UnknownLink, Address: raw.Address, From: raw.From, Text: raw.Text, HTML: raw.HTML, At: raw.At,
+	}
+	if raw.Title != "" {
+		link.Besides().Title = raw.Title
 	}
 	scheme, rest, has := model.SplitAddress(plainAddress(raw.Address))
 	kind, known := model.KindNamed(scheme)
@@ -102,7 +105,7 @@ func (l *linker) scheme(link *model.Link, scheme, rest string) {
 		}
 		l.bad(link, f)
 		link.ID, _, _ = strings.Cut(rest, "#")
-		link.Near = l.meant(link.ID)
+		link.Besides().Near = l.meant(link.ID)
 	}
 }
 
@@ -192,7 +195,7 @@ func named[T any, P interface {
 		return
 	}
 	if near := x.byID[x.near(link.ID)]; near != nil {
-		link.Near = P(near)
+		link.Besides().Near = P(near)
 	}
 }
 
@@ -232,7 +235,7 @@ func (l *linker) within(link *model.Link) {
 	if link.Bad || link.Sign == 0 {
 		return
 	}
-	if link.Step = l.draft.FindStep(link.Frag); link.Step == nil {
+	if link.Besides().Step = l.draft.FindStep(link.Frag); link.Step() == nil {
 		l.noStep(link, l.draft.Procedure)
 	}
 }

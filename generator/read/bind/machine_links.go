@@ -37,7 +37,7 @@ func (l *linker) thing(link *model.Link, id string) model.Named {
 	f := UnknownReference.At(link.At, "the %s has no %s %s", l.machine().Label(), finding.Say(wanted(link.Kind.Target)), id)
 	if near := nearest.Of(id, l.candidates(link.Kind.Target)); near != "" {
 		f = f.WithMend("did you mean %s?", near).WithFix(id, near)
-		link.Near = l.machine().Find(near)
+		link.Besides().Near = l.machine().Find(near)
 	} else {
 		f = f.WithMend("write it in machines/%s.yaml, or name a thing that is there", l.machine().ID)
 	}
@@ -90,8 +90,8 @@ func (l *linker) toMachineThing(link *model.Link) {
 	}
 	link.To = to
 	if link.Sign == '#' {
-		link.Part, _ = l.thing(link, link.Frag).(*model.Part)
-		if link.Part == nil {
+		link.Besides().Part, _ = l.thing(link, link.Frag).(*model.Part)
+		if link.Part() == nil {
 			link.Bad = true
 		}
 	}

@@ -20,7 +20,7 @@ func (l *linker) toProcedure(link *model.Link) {
 	if to == nil || link.Sign == 0 {
 		return
 	}
-	if link.Step = to.FindStep(link.Frag); link.Step == nil && !to.Broken {
+	if link.Besides().Step = to.FindStep(link.Frag); link.Step() == nil && !to.Broken {
 		l.noStep(link, to)
 	}
 }
@@ -99,7 +99,7 @@ func (l *linker) phaseCalled(id string) *model.Phase {
 func (l *linker) toPhase(link *model.Link) {
 	split(link, link.Kind.Frag)
 	link.ID = decoded(link.ID)
-	if link.Phase = l.phaseCalled(link.ID); link.Phase == nil {
+	if link.Besides().Phase = l.phaseCalled(link.ID); link.Phase() == nil {
 		var ids []string
 		for _, p := range l.draft.Phases {
 			ids = append(ids, p.ID)
@@ -123,10 +123,10 @@ func (l *linker) toPhase(link *model.Link) {
 		if !ok {
 			return
 		}
-		link.Parts = append(link.Parts, part)
+		link.Besides().Parts = append(link.Parts(), part)
 	}
 	if link.Sign == '#' {
-		link.Part = link.Parts[0]
+		link.Besides().Part = link.Parts()[0]
 	}
 }
 

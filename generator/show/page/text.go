@@ -55,7 +55,7 @@ func (s *Site) fill(out *strings.Builder, up string, l *model.Link) {
 		s.picture(out, up, l)
 		return
 	case model.OutsideLink:
-		anchor(out, "outside", escapeURL(l.Address), l.HTML, l.Title)
+		anchor(out, "outside", escapeURL(l.Address), l.HTML, l.Title())
 		return
 	case model.FileLink:
 		s.file(out, up, l)
@@ -84,8 +84,8 @@ func (s *Site) linked(up string, l *model.Link) (address, class string) {
 		return s.Address(up, to), l.Kind.Name
 	case *model.Procedure:
 		address = s.Address(up, to)
-		if l.Step != nil && address != "" {
-			address += "#" + Anchor(l.Step)
+		if l.Step() != nil && address != "" {
+			address += "#" + Anchor(l.Step())
 		}
 		return address, "procedure"
 	}
@@ -137,7 +137,7 @@ func (s *Site) file(out *strings.Builder, up string, l *model.Link) {
 		out.WriteString(l.HTML)
 		return
 	}
-	anchor(out, "file", address, l.HTML, l.Title)
+	anchor(out, "file", address, l.HTML, l.Title())
 }
 
 func escapeURL(address string) string {

@@ -133,7 +133,7 @@ func (s *Pages) stepLink(v *Step, up string, c *course, st *model.Step, l *model
 		s.within(v, l)
 	case l.Is(model.LinkPost):
 		v.Posts = append(v.Posts, s.post(st.Of, l.ID))
-	case l.Kind.Act == model.Reverse && l.Phase != nil:
+	case l.Kind.Act == model.Reverse && l.Phase() != nil:
 		v.Reverse = s.Reverse(l)
 		s.derived(v, up, st.Of, l)
 	}
@@ -142,9 +142,9 @@ func (s *Pages) stepLink(v *Step, up string, c *course, st *model.Step, l *model
 // within says by when the step ends.
 func (s *Pages) within(v *Step, l *model.Link) {
 	term, says := strconv.Itoa(int(l.Amount().Base())), fmt.Sprintf(s.Words.WithinOfBefore, l.Amount())
-	if l.Step != nil {
-		term += "#" + page.Anchor(l.Step)
-		says = fmt.Sprintf(s.Words.WithinOf, l.Amount(), l.Step.Number)
+	if l.Step() != nil {
+		term += "#" + page.Anchor(l.Step())
+		says = fmt.Sprintf(s.Words.WithinOf, l.Amount(), l.Step().Number)
 	}
 	v.Within = strings.TrimSpace(v.Within + " " + term)
 	v.Tags = append(v.Tags, says)
@@ -181,13 +181,13 @@ func (s *Pages) call(up string, st *model.Step, to *model.Procedure) *Call {
 
 // Reverse says in words what a reverse: expands into.
 func (s *Pages) Reverse(l *model.Link) string {
-	phase := s.PhaseOf(l.Phase).Title.Plain
+	phase := s.PhaseOf(l.Phase()).Title.Plain
 	switch l.Sign {
 	case '#':
-		return fmt.Sprintf(s.Words.ReverseAsFar, phase, s.Name(l.Part))
+		return fmt.Sprintf(s.Words.ReverseAsFar, phase, s.Name(l.Part()))
 	case '!':
 		var names []string
-		for _, p := range l.Parts {
+		for _, p := range l.Parts() {
 			names = append(names, s.Name(p))
 		}
 		return fmt.Sprintf(s.Words.ReverseBut, phase, page.Joined(names))
@@ -239,8 +239,8 @@ func lastOnly(l *model.Link, f *model.Fastener) bool {
 // that it names, else of the only part that they hold; 0 where that is not one.
 func heldAt(l *model.Link, f *model.Fastener) int {
 	switch {
-	case l.Part != nil:
-		return page.FastenersAt(l.Part, f)
+	case l.Part() != nil:
+		return page.FastenersAt(l.Part(), f)
 	case len(f.Holds) == 1:
 		return page.FastenersAt(f.Holds[0], f)
 	}

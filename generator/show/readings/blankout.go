@@ -165,7 +165,7 @@ func (x *exercise) link(v *ExerciseStep, st *model.Step, l *model.Link) {
 			v.Facts = append(v.Facts, x.tightness(to.Label(), fastening.Asked(to, x.again[l]))...)
 		}
 	}
-	if l.Kind.Act != model.Reverse || l.Phase == nil {
+	if l.Kind.Act != model.Reverse || l.Phase() == nil {
 		return
 	}
 	v.Facts = append(v.Facts, page.Escaped(x.Reverse(l)))

@@ -3,7 +3,6 @@ package register
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -233,7 +232,7 @@ func (s *Pages) part(m *model.Machine, p *model.Part) Thing {
 	var held []string
 	for _, h := range p.HeldBy {
 		if h.To != nil {
-			held = append(held, strings.TrimSpace(h.Amount+" "+h.To.Label()))
+			held = append(held, counted(h.Amount, h.To.Label()))
 		}
 	}
 	f.text(s.Words.HeldBy, page.Joined(held))
@@ -250,6 +249,14 @@ func (s *Pages) part(m *model.Machine, p *model.Part) Thing {
 	f.text(s.Words.Options, s.onlyWith(m, p.OnlyWith))
 	t.Computed = s.ComputedLift(p, 1)
 	return t
+}
+
+// counted is a thing as often as it is there: "4 × deck bolt".
+func counted(amount, name string) string {
+	if amount == "" {
+		return name
+	}
+	return amount + " × " + name
 }
 
 func refNames[T any](refs []model.Ref[T]) string {

@@ -168,7 +168,7 @@ func (h *hands) link(s *model.Step, l *model.Link) {
 		}
 	case nil:
 		if l.Kind.Act == model.Reverse && l.Sign == 0 && always(s) {
-			h.reverse(l.Phase)
+			h.reverse(l.Phase())
 		}
 	}
 }
@@ -206,8 +206,8 @@ func (h *hands) tighten(s *model.Step, l *model.Link, f *model.Fastener) {
 // scopeOf is what a fastener act works on: at the part that it names, else at
 // those that its step takes off or puts back, else wherever it holds.
 func scopeOf(s *model.Step, l *model.Link, f *model.Fastener) []heldBy {
-	if l.Part != nil {
-		return []heldBy{{f, l.Part}}
+	if l.Part() != nil {
+		return []heldBy{{f, l.Part()}}
 	}
 	var out []heldBy
 	for _, other := range s.Links {

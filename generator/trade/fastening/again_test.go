@@ -36,7 +36,7 @@ func (r *rig) link(t *testing.T, words string, phases []*model.Phase, callees ma
 	}
 	l := &model.Link{Kind: kind}
 	of, at, _ := strings.Cut(rest, " at ")
-	l.Part = map[string]*model.Part{"lid": r.lid, "tray": r.tray}[at]
+	l.Besides().Part = map[string]*model.Part{"lid": r.lid, "tray": r.tray}[at]
 	switch of {
 	case "bolt":
 		l.To = r.bolt
@@ -52,7 +52,7 @@ func (r *rig) link(t *testing.T, words string, phases []*model.Phase, callees ma
 			l.To = callees[of]
 			break
 		}
-		l.Phase = phases[of[0]-'A']
+		l.Besides().Phase = phases[of[0]-'A']
 		if strings.HasSuffix(of, "#") {
 			l.Sign = '#'
 		}
