@@ -173,7 +173,7 @@ var tellers = map[string]teller{
 	"Say": {"finding", []int{0}}, "Count": {"finding", []int{1, 2}}, "ListOf": {"finding", []int{0}},
 	"find": {"generator/prove/walk", []int{3}}, "findOnce": {"generator/prove/walk", []int{3}}, "behind": {"generator/prove/walk", []int{1}},
 	"contained": {"generator/prove/walk", []int{2}}, "notAsked": {"generator/prove/walk", []int{2}},
-	"word": {"generator/base/finding", []int{0}}, "told": {"generator/offers", []int{0}},
+	"phrase": {"generator/base/finding", []int{0}}, "told": {"generator/offers", []int{0}},
 }
 
 type teller struct {

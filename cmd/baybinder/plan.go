@@ -12,7 +12,6 @@ import (
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/schedule"
 	"baybinder/generator/model"
-	"baybinder/generator/prove/walk"
 )
 
 type timesCommand struct{ asked }
@@ -40,13 +39,13 @@ func (c *timesCommand) Run(g *globals, d *output) error {
 	book := schedule.NewCache(r.Walks)
 	rows := book.Rows(p)
 	if c.CSV {
-		return d.table(secondRows(rows))
+		return d.table(secondRows(rows, p.For.To))
 	}
 	if least, most := schedule.Range(rows); least < most {
 		d.say("%s to %s in the bay, by the unit.", quantity.Elapsed(least), quantity.Elapsed(most))
 	}
 	for _, r := range rows {
-		if err := d.row(r); err != nil {
+		if err := d.row(r, p.For.To); err != nil {
 			return err
 		}
 	}
@@ -55,9 +54,9 @@ func (c *timesCommand) Run(g *globals, d *output) error {
 }
 
 // row tells the times of one kind of unit.
-func (d *output) row(r schedule.Row) error {
+func (d *output) row(r schedule.Row, m *model.Machine) error {
 	if r.Where != nil {
-		d.say("\nA unit %s:", unitWords(r.Where))
+		d.say("\nThe times %s:", r.Where.Words(m))
 	}
 	if err := writePlan(d.out, r.Plan); err != nil {
 		return err
@@ -88,23 +87,6 @@ func (d *output) untimed(p *schedule.Plan) {
 	default:
 		d.say("%d steps have no time: the job takes longer than this.", p.Untimed)
 	}
-}
-
-// unitWords are kinds of unit in options: "with lithium, without cab".
-func unitWords(where walk.Cases) string {
-	var out []string
-	for _, some := range where {
-		var terms []string
-		for _, c := range some {
-			if c.Is {
-				terms = append(terms, "with "+c.Option)
-			} else {
-				terms = append(terms, "without "+c.Option)
-			}
-		}
-		out = append(out, strings.Join(terms, ", "))
-	}
-	return strings.Join(out, "; or ")
 }
 
 // shortest says what the time cannot go below, and why.
@@ -189,15 +171,15 @@ func bar(spans []schedule.Span, bay int) string {
 	return strings.TrimRight(string(drawn), " ")
 }
 
-func secondRows(rows []schedule.Row) [][]string {
+func secondRows(rows []schedule.Row, m *model.Machine) [][]string {
 	out := [][]string{{"phase", "title", "work", "bay", "waits", "untimed", "from", "to", "people", "critical", "units", "besides"}}
 	for _, r := range rows {
-		out = append(out, phaseRows(r)...)
+		out = append(out, phaseRows(r, m)...)
 	}
 	return out
 }
 
-func phaseRows(r schedule.Row) [][]string {
+func phaseRows(r schedule.Row, m *model.Machine) [][]string {
 	var out [][]string
 	for _, ph := range r.Phases {
 		row := []string{ph.ID, ph.Title.Plain}
@@ -214,7 +196,7 @@ func phaseRows(r schedule.Row) [][]string {
 		for _, second := range ph.Seconds {
 			besides = append(besides, second.Step.Number+":"+second.By.ID)
 		}
-		out = append(out, append(row, strings.Join(critical, " "), unitWords(r.Where), strings.Join(besides, " ")))
+		out = append(out, append(row, strings.Join(critical, " "), r.Where.Words(m).String(), strings.Join(besides, " ")))
 	}
 	return out
 }

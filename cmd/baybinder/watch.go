@@ -184,13 +184,13 @@ func (w *writing) stop() {
 func (w *writing) show(r *generator.Result, saved []generator.Saved) {
 	w.mu.Lock()
 	defer w.mu.Unlock()
-	text := w.tell(r)
+	told := w.tell(r)
 	if r.Stopped() {
-		w.browsers.Tell(false, text)
+		w.browsers.Tell(false, told)
 	}
 	for _, s := range saved {
 		w.desk.say("%s is shown", s.Page)
-		w.browsers.TellOf(s.Page, s.Step, text)
+		w.browsers.TellOf(s.Page, s.Step, told)
 	}
 }
 
@@ -204,26 +204,30 @@ func (w *writing) all(ctx context.Context) error {
 	case ctx.Err() != nil:
 		return ctx.Err() // what came after is told instead
 	case err != nil:
-		w.browsers.Tell(false, err.Error())
+		w.browsers.Tell(false, []finding.Passage{{Text: err.Error()}})
 		return err
 	}
-	text := w.tell(r)
+	told := w.tell(r)
 	if !r.Stopped() {
 		w.desk.say("%s in %s", count(r.Pages, "page"), w.to)
 	} else {
 		w.desk.say("nothing was published: %s", count(r.Errors(), "error"))
 	}
-	w.browsers.Tell(!r.Stopped(), text)
+	w.browsers.Tell(!r.Stopped(), told)
 	return nil
 }
 
 // tell writes the findings on the terminal, unless they stand there already.
 // The open pages are told in the shop's language.
-func (w *writing) tell(r *generator.Result) string {
+func (w *writing) tell(r *generator.Result) []finding.Passage {
 	w.browsers.Speak(r.Manual.Shop.Language)
-	var text strings.Builder
+	var told []finding.Passage
 	if len(r.Findings) > 0 {
-		_ = finding.Text(&text, r.Findings, finding.TextOptions{First: check.Causes(), Tongue: r.Tongue()})
+		told = finding.Report(r.Findings, finding.TextOptions{First: check.Causes(), Tongue: r.Tongue()})
+	}
+	var text strings.Builder
+	for _, p := range told {
+		text.WriteString(p.Text)
 	}
 	if now := strings.TrimRight(text.String(), "\n"); now != w.told {
 		w.told = now
@@ -231,5 +235,5 @@ func (w *writing) tell(r *generator.Result) string {
 			w.desk.text(now)
 		}
 	}
-	return text.String()
+	return told
 }

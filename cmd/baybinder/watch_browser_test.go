@@ -132,7 +132,7 @@ func TestTheBoxSpeaksTheShopsLanguage(t *testing.T) {
 	b.is(`document.querySelector(".watch-news")?.textContent === ""`)
 	w.replace("procedures/a.md", "[](time:2min)", "[](tool:none)")
 	b.is(`document.querySelector(".watch-news header p")?.textContent === "Esta es la última página buena" && document.querySelector(".watch-news section").lang === "es" &&
-		document.querySelector(".watch-news button").textContent === "Cerrar" && document.querySelector(".watch-news pre").lang === "en"`)
+		document.querySelector(".watch-news button").textContent === "Cerrar" && [...document.querySelectorAll(".watch-news pre span")].map((s) => s.lang).join() === "es"`)
 	w.replace("procedures/a.md", "el banco. [](tool:none)", "el banco"+strings.Repeat(" de al lado", 7)+".")
 	b.is(`document.querySelector(".watch-news header p")?.textContent === "Lo que encontró la última comprobación"`) // too long
 }

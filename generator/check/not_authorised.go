@@ -77,14 +77,14 @@ var (
 		name:    finding.Say("write into this row who checked it; another revision does not fill it"),
 		unknown: finding.Say("%s, who checked this, is not in readings/people.csv"),
 		unfit:   finding.Say("%s held no role on %s with which one has checked"),
-		again:   finding.Say("have it checked by someone who holds one of the roles in issue: of shop.yaml, and issue it again"),
+		again:   finding.Say("if the role was held on that day, record that; else have it checked by someone who holds one of the roles in issue: of shop.yaml, and issue that. This row stays, and with it what is said here"),
 	}
 	approving = issuing{
 		nobody:  finding.Say("revision %s of %s was approved by nobody, and shop.yaml asks who"),
 		name:    finding.Say("write into this row who approved it; another revision does not fill it"),
 		unknown: finding.Say("%s, who approved this, is not in readings/people.csv"),
 		unfit:   finding.Say("%s held no role on %s with which one has approved"),
-		again:   finding.Say("have it approved by someone who holds one of the roles in issue: of shop.yaml, and issue it again"),
+		again:   finding.Say("if the role was held on that day, record that; else have it approved by someone who holds one of the roles in issue: of shop.yaml, and issue that. This row stays, and with it what is said here"),
 	}
 )
 

@@ -23,44 +23,43 @@ type TextOptions struct {
 	Tongue *Tongue // what the report around the findings is told in; nil is English
 }
 
-// word is words of the report.
-func (o *TextOptions) word(format string, args ...any) string { return o.told(Say(format, args...)) }
-
-func (o *TextOptions) told(w Words) string {
-	t := o.Tongue
-	if t == nil {
-		t = english
+// Text writes the report of findings (see Report).
+func Text(w io.Writer, list []Finding, o TextOptions) error {
+	var text strings.Builder
+	for _, p := range Report(list, o) {
+		text.WriteString(p.Text)
 	}
-	text, _ := t.Say(w)
-	return text
+	_, err := io.WriteString(w, text.String())
+	return err
 }
 
-// Text writes findings for people. All of them, it writes one by one in their
+// Report tells of findings for people. All of them, it tells one by one in their
 // order; else the first few of each kind under the kind's title, so that a
 // first run fits on a screen and shows what is wrong rather than how often.
 // The list is in its order already (see Sort).
-func Text(w io.Writer, list []Finding, o TextOptions) error {
-	var b strings.Builder
+func Report(list []Finding, o TextOptions) []Passage {
+	r := report{tongue: o.Tongue}
 	switch {
 	case len(list) == 0:
 	case o.All:
 		for _, f := range list {
-			writeFinding(&b, f, o)
+			r.finding(f)
 		}
-		b.WriteByte('\n')
+		r.same("\n")
 	default:
-		writeGroups(&b, list, o)
+		r.groups(list, o)
 	}
-	b.WriteString(summary(list, o) + "\n")
-	_, err := io.WriteString(w, b.String())
-	return err
+	r.summary(list)
+	return r.passages
 }
 
 // summary counts: "2 errors, 1 advice, in 3 files", and says how many of them
 // need no hand.
-func summary(list []Finding, o TextOptions) string {
+func (r *report) summary(list []Finding) {
 	if len(list) == 0 {
-		return o.word("nothing found")
+		r.phrase("nothing found")
+		r.same("\n")
+		return
 	}
 	files, settled := map[string]bool{}, 0
 	for _, f := range list {
@@ -70,11 +69,11 @@ func summary(list []Finding, o TextOptions) string {
 		}
 	}
 	errors := Errors(list)
-	text := o.word("%s, %s, in %s", Count(errors, "%d error", "%d errors"), adviceOf(len(list)-errors), Count(len(files), "%d file", "%d files"))
+	r.phrase("%s, %s, in %s", Count(errors, "%d error", "%d errors"), adviceOf(len(list)-errors), Count(len(files), "%d file", "%d files"))
 	if settled > 0 {
-		text += o.word("; baybinder settle mends %d of them", settled)
+		r.phrase("; baybinder settle mends %d of them", settled)
 	}
-	return text
+	r.same("\n")
 }
 
 // adviceOf counts advice, which has no plural in English.
@@ -85,16 +84,21 @@ func adviceOf(n int) Words {
 	return Say("%d advice", n)
 }
 
-// writeFinding writes one finding: where and what, the line with a mark under
-// the place, the mend, and the other places that matter.
-func writeFinding(b *strings.Builder, f Finding, o TextOptions) {
-	fmt.Fprintf(b, "%s%s: %s [%s]\n", address(f.At), o.told(f.Level.says()), Printable(f.Message), f.Code)
-	writeLine(b, f.At)
+// finding tells of one: where and what, the line with a mark under the place, the
+// mend, and the other places that matter. The words around one are in its own language,
+// the line is the manual's.
+func (r *report) finding(f Finding) {
+	around := r.around(f)
+	put := func(format string, args ...any) { r.add(f.Lang, fmt.Sprintf(format, args...)) }
+	level, _ := around.Say(f.Level.says())
+	put("%s%s: %s [%s]\n", address(f.At), level, Printable(f.Message), f.Code)
+	r.line(f.At)
 	if f.Mend != "" {
-		fmt.Fprintf(b, "    %s\n", o.word("mend: %s", Printable(f.Mend)))
+		mend, _ := around.Say(Say("mend: %s", Printable(f.Mend)))
+		put("    %s\n", mend)
 	}
-	for _, r := range f.Related {
-		fmt.Fprintf(b, "    %s%s\n", address(r.At), Printable(r.Message))
+	for _, p := range f.Related {
+		put("    %s%s\n", address(p.At), Printable(p.Message))
 	}
 }
 
@@ -115,8 +119,8 @@ const (
 	behind  = 70
 )
 
-// writeLine writes the line of a place and a mark under the place.
-func writeLine(b *strings.Builder, at position.Pos) {
+// line is the line of a place and a mark under the place.
+func (r *report) line(at position.Pos) {
 	if at.File == nil {
 		return
 	}
@@ -128,8 +132,8 @@ func writeLine(b *strings.Builder, at position.Pos) {
 	start := at.Start - at.File.Offset(number, 1)
 	left, place, right := line[:start], line[start:min(start+at.End-at.Start, len(line))], line[min(start+at.End-at.Start, len(line)):]
 	left, place, right = shorten(left, place, right)
-	fmt.Fprintf(b, "    %s\n", strings.TrimRight(Printable(left+place+right), " "))
-	fmt.Fprintf(b, "    %s%s\n", blank(left), strings.Repeat("^", max(1, columns(place))))
+	r.manual("    %s\n", strings.TrimRight(Printable(left+place+right), " "))
+	r.manual("    %s%s\n", blank(left), strings.Repeat("^", max(1, columns(place))))
 }
 
 // shorten cuts a long line down to what stands around the place.
@@ -234,43 +238,47 @@ func groups(list []Finding, first []*Rule) []group {
 	return out
 }
 
-// writeGroups writes as many of each kind as fit on a screen, and names the
-// kinds for which there is no room at all.
-func writeGroups(b *strings.Builder, list []Finding, o TextOptions) {
+// groups tells as many of each kind as fit on a screen, and names the kinds for
+// which there is no room at all.
+func (r *report) groups(list []Finding, o TextOptions) {
 	room := o.Lines
 	if room == 0 {
 		room = screenful
 	}
 	all := groups(list, o.First)
 	each := mostOfAKind
-	for each > 1 && strings.Count(showGroups(all, each, o), "\n") > room {
+	for each > 1 && r.some(all, each).lines() > room {
 		each--
 	}
 	shown := len(all)
-	for shown > 1 && strings.Count(showGroups(all[:shown], each, o), "\n") > room {
+	for shown > 1 && r.some(all[:shown], each).lines() > room {
 		shown--
 	}
-	b.WriteString(showGroups(all[:shown], each, o))
+	r.take(r.some(all[:shown], each))
 	if rest := all[shown:]; len(rest) > 0 {
 		var names []string
 		for _, g := range rest {
 			names = append(names, fmt.Sprintf("%s (%d)", g.rule.Code, len(g.list)))
 		}
-		b.WriteString(o.word("and of other kinds: %s: check --all", strings.Join(names, ", ")) + "\n\n")
+		r.phrase("and of other kinds: %s: check --all", strings.Join(names, ", "))
+		r.same("\n\n")
 	}
 }
 
-func showGroups(all []group, each int, o TextOptions) string {
-	var b strings.Builder
+// some are groups by themselves, so many of each.
+func (r *report) some(all []group, each int) *report {
+	r = &report{tongue: r.tongue}
 	for _, g := range all {
-		b.WriteString(o.told(Say(g.rule.Title)) + "\n")
+		r.phrase(g.rule.Title)
+		r.same("\n")
 		for _, f := range g.list[:min(each, len(g.list))] {
-			writeFinding(&b, f, o)
+			r.finding(f)
 		}
 		if more := len(g.list) - each; more > 0 {
-			b.WriteString(o.word("and %d more of this kind: check --all", more) + "\n")
+			r.phrase("and %d more of this kind: check --all", more)
+			r.same("\n")
 		}
-		b.WriteByte('\n')
+		r.same("\n")
 	}
-	return b.String()
+	return r
 }

@@ -91,10 +91,11 @@ var english = &Tongue{}
 // Say is words in the language; false where it lacks some of them, and then it
 // is English.
 func (t *Tongue) Say(w Words) (text string, known bool) {
-	if text, known := t.say(w); known || t.Lang == "" {
+	if text, known = t.say(w); known || t.Lang == "" {
 		return text, known
 	}
-	return english.Say(w)
+	text, _ = english.Say(w)
+	return text, false
 }
 
 func (t *Tongue) say(w Words) (text string, known bool) {

@@ -1,6 +1,7 @@
 package finding_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -50,6 +51,33 @@ func TestTell(t *testing.T) {
 	}
 	if f := (&finding.Tongue{}).Tell(nothing.At(at, "no %s", "x")); f.Message != "no x" || f.Lang != "" {
 		t.Errorf("in English: %q in %q", f.Message, f.Lang)
+	}
+}
+
+// Each passage of a report has its language: a finding that is told in English for
+// want of words is English with the words around it, and the line of the manual is
+// not.
+func TestAReportMarksWhatIsInEnglish(t *testing.T) {
+	f := position.NewFile("a.md", "torch\n")
+	at := f.At(0, 5)
+	list := upside.TellAll([]finding.Finding{
+		nothing.At(at, "%s has no %s", "x", "y").WithMend("write it: %s", "z"),
+		nothing.At(at, "no %s", "x").WithMend("write it: %s", "y"),
+	})
+	with := &finding.Tongue{Lang: "xx", Texts: map[string]string{"error": "rorre", "mend: %s": "dnem: %s", "nothing found": "dnuof gnihton"}}
+	line := "    torch\n    ^^^^^\n"
+	want := []finding.Passage{
+		{Lang: "xx", Text: "a.md:1:1: rorre: y no x [nothing]\n" + line + "    dnem: ti etirw: z\n"},
+		{Lang: "", Text: "a.md:1:1: error: no x [nothing]\n"},
+		{Lang: "xx", Text: line},
+		{Lang: "", Text: "    mend: write it: y\n\n2 errors, 0 advice, in 1 file\n"}, // with has no words for the count
+	}
+	got := finding.Report(list, finding.TextOptions{All: true, Tongue: with})
+	if !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+	if none := finding.Report(nil, finding.TextOptions{Tongue: with}); !slices.Equal(none, []finding.Passage{{Lang: "xx", Text: "dnuof gnihton\n"}}) {
+		t.Errorf("of nothing: %q", none)
 	}
 }
 

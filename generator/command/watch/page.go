@@ -1,6 +1,7 @@
 package watch
 
 import (
+	"cmp"
 	"crypto/sha256"
 	_ "embed"
 	"encoding/hex"
@@ -8,10 +9,12 @@ import (
 	"fmt"
 	"html"
 	"net/http"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/command/browse"
 	"baybinder/generator/command/served"
 	"baybinder/generator/language"
@@ -35,10 +38,10 @@ var (
 
 // News is how things stand in the site's folder.
 type News struct {
-	Page     string `json:"page,omitempty"` // the one page that was put in place last, "" for all of them
-	Step     string `json:"step,omitempty"` // where in that page a reader looks, an id
-	Stopped  bool   `json:"stopped"`        // the page that is shown is the last good one
-	Findings string `json:"findings"`       // in words, "" where there are none
+	Page     string            `json:"page,omitempty"` // the one page that was put in place last, "" for all of them
+	Step     string            `json:"step,omitempty"` // where in that page a reader looks, an id
+	Stopped  bool              `json:"stopped"`        // the page that is shown is the last good one
+	Findings []finding.Passage `json:"findings"`       // in words, each in its language; none where there are none
 
 	Words words.Watch `json:"words"` // of the box that shows them
 }
@@ -74,20 +77,20 @@ func (b *Browsers) Speak(language string) {
 }
 
 // Tell tells every open page how a build ended.
-func (b *Browsers) Tell(published bool, findings string) {
+func (b *Browsers) Tell(published bool, findings []finding.Passage) {
 	b.tell(News{Stopped: !published, Findings: findings})
 }
 
 // TellOf tells of one page that was put in place, and of where in it a reader
 // looks.
-func (b *Browsers) TellOf(page, step, findings string) {
+func (b *Browsers) TellOf(page, step string, findings []finding.Passage) {
 	b.tell(News{Page: page, Step: step, Findings: findings})
 }
 
 func (b *Browsers) tell(n News) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	n.Words = language.Of(b.speaks).Watch
+	n.Words, n.Findings = language.Of(b.speaks).Watch, marked(n.Findings)
 	b.last = n
 	for c := range b.waiting {
 		if len(c) == cap(c) {
@@ -98,6 +101,19 @@ func (b *Browsers) tell(n News) {
 		}
 		c <- n // nobody else sends, so there is room
 	}
+}
+
+// marked are passages with the language of each, English too, to the end of the last
+// line.
+func marked(told []finding.Passage) []finding.Passage {
+	out := slices.Clone(told)
+	for i, p := range told {
+		out[i].Lang = cmp.Or(p.Lang, language.Default().Code)
+	}
+	if n := len(out); n > 0 {
+		out[n-1].Text = strings.TrimRight(out[n-1].Text, "\n")
+	}
+	return out
 }
 
 // join waits for news; how things stand is the first.

@@ -1,7 +1,6 @@
 package watch
 
 import (
-	"baybinder/generator/language"
 	"bufio"
 	"encoding/json"
 	"io"
@@ -9,10 +8,14 @@ import (
 	"net/http/httptest"
 	"os"
 	"path/filepath"
+	"reflect"
 	"regexp"
 	"strings"
 	"testing"
 	"time"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
 )
 
 const sentPage = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'"></head><body><p>Step</p></body></html>`
@@ -81,7 +84,7 @@ func TestPagesGetTheScriptAndOtherFilesDoNot(t *testing.T) {
 func TestNewsReachAnOpenPage(t *testing.T) {
 	b := &Browsers{}
 	url := serve(t, b)
-	b.Tell(true, "")
+	b.Tell(true, nil)
 	answer, err := http.Get(url + "/.watch")
 	if err != nil {
 		t.Fatal(err)
@@ -104,21 +107,21 @@ func TestNewsReachAnOpenPage(t *testing.T) {
 		return n
 	}
 	english := language.Of("en").Watch
-	if got := next(); got != (News{Words: english}) {
+	if got := next(); !reflect.DeepEqual(got, News{Words: english}) {
 		t.Errorf("at the start: %+v", got)
 	}
 	b.Speak("es")
-	b.Tell(false, "two\nlines")
-	if got := next(); got != (News{Stopped: true, Findings: "two\nlines", Words: language.Of("es").Watch}) || got.Words == english {
+	b.Tell(false, []finding.Passage{{Lang: "es", Text: "un error\n"}, {Text: "two\nlines\n"}})
+	if got := next(); !reflect.DeepEqual(got, News{Stopped: true, Findings: []finding.Passage{{Lang: "es", Text: "un error\n"}, {Lang: "en", Text: "two\nlines"}}, Words: language.Of("es").Watch}) || got.Words == english {
 		t.Errorf("after an error: %+v", got)
 	}
 	b.Speak("fr") // the theme does not speak it
-	b.Tell(true, "")
-	if got := next(); got != (News{Words: english}) {
+	b.Tell(true, nil)
+	if got := next(); !reflect.DeepEqual(got, News{Words: english}) {
 		t.Errorf("after the mend: %+v", got)
 	}
-	b.TellOf("a.html", "s1", "") // of several pages saved at once each is told
-	b.TellOf("b.html", "s2", "")
+	b.TellOf("a.html", "s1", nil) // of several pages saved at once each is told
+	b.TellOf("b.html", "s2", nil)
 	if got := []News{next(), next()}; got[0].Page != "a.html" || got[1].Page != "b.html" {
 		t.Errorf("two pages at once: %+v", got)
 	}
@@ -129,14 +132,14 @@ func TestADeafPageHoldsNobodyUp(t *testing.T) {
 	b := &Browsers{}
 	c := b.join()
 	for range 10 * waitFor {
-		b.Tell(false, "on the way")
+		b.Tell(false, []finding.Passage{{Text: "on the way"}})
 	}
-	b.Tell(true, "the end")
+	b.Tell(true, []finding.Passage{{Text: "the end"}})
 	var last News
 	for len(c) > 0 {
 		last = <-c
 	}
-	if last != (News{Findings: "the end", Words: language.Of("en").Watch}) {
+	if !reflect.DeepEqual(last, News{Findings: []finding.Passage{{Lang: "en", Text: "the end"}}, Words: language.Of("en").Watch}) {
 		t.Errorf("the last news are %+v", last)
 	}
 }

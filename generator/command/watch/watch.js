@@ -19,9 +19,10 @@
     return e;
   };
   let text = "";
-  const tell = (stopped, findings, say) => {
+  const tell = (stopped, found, say) => {
+    const findings = found ?? [];
     const head = stopped ? say.last : say.found;
-    const now = stopped || findings ? head + "\n" + findings : "";
+    const now = stopped || findings.length ? head + "\n" + findings.map((f) => f.text).join("") : "";
     if (now === text) return;
     text = now;
     if (!text) keep("watch-closed", "");
@@ -37,8 +38,8 @@
       news.replaceChildren();
     });
     header.append(element("p", head), close);
-    const words = element("pre", findings.trimEnd());
-    words.lang = say.told;
+    const words = element("pre", "");
+    words.append(...findings.map((f) => Object.assign(element("span", f.text), { lang: f.lang })));
     words.tabIndex = 0; // scrolled with the keys too
     box.append(header, words);
     const strip = document.querySelector(".emergency summary");

@@ -214,7 +214,7 @@ func (d *Desk) mendable(b bench, f finding.Finding, s *model.Step) Found {
 		if inside {
 			text := offers.Apply(s.At.File, m.Edits)
 			words := text[at.start : at.end+len(text)-len(s.At.File.Text)]
-			said.Ways = append(said.Ways, Way{Title: capital(m.Title), Text: outdented(words, at.width)})
+			said.Ways = append(said.Ways, Way{Title: capital(m.Title), Told: true, Text: outdented(words, at.width)})
 		}
 	}
 	return said

@@ -38,7 +38,7 @@ type Choice struct {
 	Why    string   `json:"why,omitempty"`
 	Text   string   `json:"text"`             // what it writes
 	Way    []string `json:"way,omitempty"`    // what is in the way
-	Brings []string `json:"brings,omitempty"` // what would be found elsewhere
+	Brings []Found  `json:"brings,omitempty"` // what would be found elsewhere
 	Parts  []Named  `json:"parts,omitempty"`  // of a refit: what can be left out
 	Act    *Act     `json:"act,omitempty"`    // of what is no step: what it does
 }
@@ -96,7 +96,7 @@ func choiceOf(b bench, p *model.Procedure, o *offers.Offer, stand []walk.Standin
 	c := Choice{Kind: o.Kind, Label: o.Label, Detail: o.Detail, Why: o.Why, Text: o.Sentence, Way: o.InTheWay}
 	for _, f := range o.Brings {
 		if f.Level == finding.Error && !walk.Leaves(f.Rule) { // what is open is closed by later steps
-			c.Brings = append(c.Brings, f.Message)
+			c.Brings = append(c.Brings, found(f))
 		}
 	}
 	if id, is := strings.CutPrefix(o.Address, "reverse:"); is {

@@ -138,7 +138,7 @@
 
   const foundBox = (list, take) => list.map((f) => h(f.error ? "div.write-found" : "div.write-found.hint", {},
     h("p", {}, program(f.message, f.lang), f.mend ? h("small", {}, program(f.mend, f.lang)) : null),
-    (f.ways ?? []).map((way) => h("button", { onclick: () => take(way), lang: f.lang }, way.title)),
+    (f.ways ?? []).map((way) => h("button", { onclick: () => take(way), ...(way.told ? { lang: w.Told } : {}) }, way.title)),
   ));
 
   // stands is a step as the page shows it, from a document.
@@ -305,7 +305,7 @@
   const choice = (c) => {
     const button = h("button.choice", { onclick: () => c.act ? act(c.act) : choose(c.text) }, h("span", { dir: "auto" }, c.label), small2(c.detail, { dir: "auto" }),
       c.brings?.length ? small2(fill(w.ThenFound, ""), { className: "brings" }) : null,
-      ...(c.brings ?? []).map((b) => h("small.brings", {}, program(b))));
+      ...(c.brings ?? []).map((b) => h("small.brings", {}, program(b.message, b.lang))));
     if (!c.parts?.length || c.parts.length < 2) return button;
     const more = h("button.quiet", { onclick: () => {
       const asked = leaving(c);

@@ -72,6 +72,7 @@ type Found struct {
 // Way is one way to mend a finding.
 type Way struct {
 	Title string `json:"title"`
+	Told  bool   `json:"told,omitempty"` // in the language that findings are told in, and not the shop's
 	Act   *Act   `json:"act,omitempty"`
 	Text  string `json:"text,omitempty"` // of a step that is being written: its words with the mend in them
 }
@@ -137,7 +138,7 @@ func (s *Sheet) put(b bench, p *model.Procedure, f finding.Finding) {
 	said := found(f)
 	for n, m := range b.Mends(f) {
 		if within(m.Edits, s.File) {
-			said.Ways = append(said.Ways, Way{Title: capital(m.Title), Act: &Act{Do: "mend", Mend: Mend{f.Code, f.At.Start, n}}})
+			said.Ways = append(said.Ways, Way{Title: capital(m.Title), Told: true, Act: &Act{Do: "mend", Mend: Mend{f.Code, f.At.Start, n}}})
 		}
 	}
 	if walk.Leaves(f.Rule) {

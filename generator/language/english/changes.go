@@ -28,7 +28,7 @@ var changes = words.Changes{
 		"cap": "cap", "loosen": "loosen", "tighten": "tighten", "mark": "mark", "place": "place", "clear": "clear",
 		"alter": "alter", "reset": "reset", "drain": "drain", "fill": "fill", "bleed": "bleed", "dry": "dry",
 		"part": "part", "fastener": "fastener", "energy": "energy", "point": "point", "fluid": "fluid", "setting": "setting",
-		"machine": "machine", "noted": "noted", "do": "do", "see": "see", "reverse": "reverse", "each": "each",
+		"machine": "machine", "noted": "noted", "do": "performing a procedure", "see": "see", "reverse": "reverse", "each": "each",
 		"between": "between", "when": "when", "if-not": "if-not", "if": "if", "again": "again", "optional": "optional",
 		"people": "people", "time": "time", "within": "within", "pause": "pause", "adds": "adds", "again-in": "again-in",
 		"alike": "alike", "amount": "amount", "answer": "answer", "at": "at", "avoid": "avoid", "before-isolate": "before-isolate",

@@ -28,7 +28,7 @@ var changes = words.Changes{
 		"cap": "verschließen", "loosen": "lösen", "tighten": "anziehen", "mark": "kennzeichnen", "place": "setzen", "clear": "wegnehmen",
 		"alter": "verstellen", "reset": "zurückstellen", "drain": "ablassen", "fill": "füllen", "bleed": "entlüften", "dry": "trocknen",
 		"part": "Teil", "fastener": "Befestigung", "energy": "Energie", "point": "Trennstelle", "fluid": "Flüssigkeit", "setting": "Einstellung",
-		"machine": "Maschine", "noted": "notiert", "do": "ausführen", "see": "siehe", "reverse": "umgekehrt", "each": "je",
+		"machine": "Maschine", "noted": "notiert", "do": "eine Anweisung ausführen", "see": "siehe", "reverse": "umgekehrt", "each": "je",
 		"between": "dazwischen", "when": "wenn", "if-not": "wenn nicht", "if": "wenn", "again": "erneut", "optional": "wahlweise",
 		"people": "Personen", "time": "Zeit", "within": "innerhalb von", "pause": "Pause", "adds": "verlängert um", "again-in": "erneut in",
 		"alike": "ähnliche", "amount": "Menge", "answer": "Antwort", "at": "an", "avoid": "wie man es vermeidet", "before-isolate": "vor dem Freischalten",

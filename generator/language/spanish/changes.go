@@ -28,7 +28,7 @@ var changes = words.Changes{
 		"cap": "tapar", "loosen": "aflojar", "tighten": "apretar", "mark": "marcar", "place": "poner", "clear": "retirar",
 		"alter": "cambiar", "reset": "reponer", "drain": "vaciar", "fill": "llenar", "bleed": "purgar", "dry": "secar",
 		"part": "pieza", "fastener": "tornillo", "energy": "energía", "point": "punto", "fluid": "fluido", "setting": "ajuste",
-		"machine": "máquina", "noted": "anotado", "do": "realizar", "see": "véase", "reverse": "a la inversa", "each": "cada",
+		"machine": "máquina", "noted": "anotado", "do": "realizar un procedimiento", "see": "véase", "reverse": "a la inversa", "each": "cada",
 		"between": "entre", "when": "cuando", "if-not": "si no", "if": "si", "again": "de nuevo", "optional": "opcional",
 		"people": "personas", "time": "tiempo", "within": "dentro de", "pause": "pausa", "adds": "alarga", "again-in": "de nuevo en",
 		"alike": "parecidas", "amount": "cantidad", "answer": "respuesta", "at": "en", "avoid": "cómo evitarlo", "before-isolate": "antes de cortar",

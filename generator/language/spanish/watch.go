@@ -2,4 +2,4 @@ package spanish
 
 import "baybinder/generator/language/words"
 
-var watch = words.Watch{Lang: "es", Told: "es", Last: "Esta es la última página buena", Found: "Lo que encontró la última comprobación", Close: "Cerrar", Handbook: "Cómo se escribe un manual (en inglés)"}
+var watch = words.Watch{Lang: "es", Last: "Esta es la última página buena", Found: "Lo que encontró la última comprobación", Close: "Cerrar", Handbook: "Cómo se escribe un manual (en inglés)"}

@@ -7,7 +7,6 @@ type Watch struct {
 	Last  string `json:"last"`  // over findings that stopped the build
 	Found string `json:"found"` // over the others
 	Close string `json:"close"`
-	Told  string `json:"told"` // the language that findings are told in
 
 	Handbook string `json:"handbook"` // the link on the front page to the handbook, which is in English
 }

@@ -171,7 +171,8 @@ type statement struct {
 	value string // "60 min"
 }
 
-func (s statement) String() string { return s.about + " " + s.value }
+// String has no value of a link without a name.
+func (s statement) String() string { return strings.TrimSpace(s.about + " " + s.value) }
 
 func (s statement) isAbout(o statement) bool { return s.link == o.link && s.field == o.field }
 
@@ -239,7 +240,7 @@ func statements(lines []string, in *words.Changes) []statement {
 		case strings.HasPrefix(line, " "):
 			field, value, _ := strings.Cut(strings.TrimSpace(line), ": ")
 			if field != "name" { // it is what the link is called
-				out = append(out, statement{link, field, in.Term(kind) + " " + name + ", " + in.Term(field) + ":", value})
+				out = append(out, statement{link, field, strings.TrimSpace(in.Term(kind)+" "+name) + ", " + in.Term(field) + ":", value})
 			}
 		default:
 			out = append(out, said(word, rest, in))

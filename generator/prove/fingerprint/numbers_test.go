@@ -84,24 +84,15 @@ func TestChangesAreToldAtTheirNumbers(t *testing.T) {
 		{"   1. Left end.\n   2. Right end.\n", "   1. Right end.\n   2. Left end.\n", "step 1.1.1 is gone: it says “Left end.”\nstep 1.1.2 is new: it says “Left end.”"},
 		{"and [sweep](do:sweep).\n", "and [sweep](do:sweep).\n\n## Test\n\n1. Run it.\n", "phase 3 is new: it says nothing\nstep 3.1 is new: it says “Run it.”"},
 		{"   1. Left end.\n   2. Right", "   1. Right", "step 1.1.1 is gone: it says “Left end.”"},
-		{"3. [Hose](part:hose-a) and [sweep](do:sweep).", "3. [Hose](part:hose-a) and sweep.", "step 2.3: no longer: do\nno longer performed: sweep"},
+		{"3. [Hose](part:hose-a) and [sweep](do:sweep).", "3. [Hose](part:hose-a) and sweep.", "step 2.3: no longer: performing a procedure\nno longer performed: sweep"},
 		{"[sweep](do:sweep)", "[sweep](do:dust)", "now it performs: dust\nno longer performed: sweep"},
-		{"[sweep](do:sweep)", "[sweep](do:sweep) [and](do:dust)", "step 2.3: it says “Hose and sweep and.”, was “Hose and sweep.”\nstep 2.3: now also: do\nnow it performs: dust"},
+		{"[sweep](do:sweep)", "[sweep](do:sweep) [and](do:dust)", "step 2.3: it says “Hose and sweep and.”, was “Hose and sweep.”\nstep 2.3: now also: performing a procedure\nnow it performs: dust"},
 		{"(within:5min)", "(within:6min)", "step 1.3: within 360 s, was 300 s"},
 	} {
-		if got := trimmed(told(t, edit{file, c.from, c.to})); got != c.want {
+		if got := told(t, edit{file, c.from, c.to}); got != c.want {
 			t.Errorf("%q for %q: got\n%s\nwant\n%s", c.to, c.from, got, c.want)
 		}
 	}
-}
-
-// trimmed has no space at the ends of lines: a link without a name has none.
-func trimmed(text string) string {
-	lines := strings.Split(text, "\n")
-	for i := range lines {
-		lines[i] = strings.TrimSpace(lines[i])
-	}
-	return strings.Join(lines, "\n")
 }
 
 // What a reader sees of where a link leads moves it: the part at which a

@@ -184,6 +184,9 @@ func (w *walk) mendMismatch(i *issue) finding.Words {
 	}
 	id := named.Base().ID
 	if i.at.link.Kind == nil { // at a line of leaves
+		if is == word(w.lay.things[i.thing].sort, 0) { // how all is that leaves does not name
+			return finding.Say("bring it there with links in the steps, or take %s out of leaves", id)
+		}
 		return finding.Say("bring it there with links in the steps, or write %s: %s in leaves", id, is)
 	}
 	callee, isCall := i.at.link.To.(*model.Procedure)

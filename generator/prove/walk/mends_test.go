@@ -14,6 +14,8 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"left-loose", "supplies: [new-seat-bolt: 4]\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [On](refit:seat-base).\n", "write [tighten it](tighten:seat-bolt) "},
 		{"left-loose", "leaves: { seat-base: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid). [x](hazard:bus)\n3. [On](refit:inverter-lid).\n", "tighten:lid-bolt#inverter-lid"},
 		{"state-mismatch", "leaves: { seat-base: on }\n---\n## Work\n\n1. [Off](remove:seat-base).\n", "or write seat-base: off in leaves"},
+		{"state-mismatch", "leaves: { traction: dead }\n---\n## Work\n\n1. Look at it.\n", "or take traction out of leaves"},
+		{"state-mismatch", "leaves: { seat-base: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [On](refit:seat-base), [tight](tighten:seat-bolt).\n", "or take seat-base out of leaves"},
 		{"proof-without-measure", proof + "[x](hold:bus-dead-ac)\n", "the hold bus-dead-ac does not count: its limit is ac, and the energy is dc"},
 		{"proof-without-measure", proof + "[x](hold:bus-low)\n", "the hold bus-low does not count: its limit is above the shop's safe voltage"},
 		{"proof-without-measure", proof + "[x](hold:lift-zero)\n", "write [](hold:bus-dead) beside the proof"},

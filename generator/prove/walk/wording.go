@@ -66,12 +66,16 @@ func (w *walk) conditionsOf(some []term) []Condition {
 // only says in words where a function holds; nothing where it holds everywhere.
 func (w *walk) only(f diagram.Func) finding.Words { return w.casesWords(w.cases(f)) }
 
-func (w *walk) casesWords(all Cases) finding.Words {
+func (w *walk) casesWords(all Cases) finding.Words { return all.Words(w.lay.machine) }
+
+// Words are cases in words, "on units with cab", with the options as the machine calls
+// them; none where they are all there are. m may be nil.
+func (all Cases) Words(m *model.Machine) finding.Words {
 	var words finding.Words
 	for _, c := range all {
 		said := finding.Say("in other cases")
 		if c != nil {
-			said = w.caseWords(c)
+			said = caseWords(c, m)
 		}
 		words = behind(words, "%s, or %s", said)
 	}
@@ -114,11 +118,11 @@ func (w *walk) cube(some []term) diagram.Func {
 }
 
 // caseWords puts a case into words: the unit first, then what happened.
-func (w *walk) caseWords(some []Condition) finding.Words {
+func caseWords(some []Condition, m *model.Machine) finding.Words {
 	var unit, happened []finding.Words
 	for _, c := range some {
 		if c.Option != "" {
-			unit = append(unit, finding.Say(choose(c.Is, "with %s", "without %s"), w.optionWords(c.Option)))
+			unit = append(unit, finding.Say(choose(c.Is, "with %s", "without %s"), optionWords(c.Option, m)))
 			continue
 		}
 		happened = append(happened, outcomeWords(c))
@@ -133,8 +137,8 @@ func (w *walk) caseWords(some []Condition) finding.Words {
 	return words
 }
 
-func (w *walk) optionWords(id string) string {
-	if words, ok := w.lay.machine.Option(id); ok && words != "" {
+func optionWords(id string, m *model.Machine) string {
+	if words, ok := m.Option(id); ok && words != "" {
 		return words
 	}
 	return id

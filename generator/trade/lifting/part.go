@@ -59,7 +59,7 @@ func OfPart(p *model.Part, people int) (Assessment, bool) {
 			worst, at, least = l, i, rwl
 		}
 	}
-	a := Assessment{Limit: quantity.Of(least, unit, digitsOf(least)), Index: Index(Share(mass, people), least)}
+	a := Assessment{Limit: limitOf(least, unit), Index: Index(Share(mass, people), least)}
 	a.mass, a.people, a.worse, a.at, a.several = mass, people, worst, at, p.Lift.To != nil
 	return a, true
 }
@@ -74,12 +74,17 @@ func (a Assessment) Explain(say *words.Lift) working.Working {
 	return w
 }
 
-// digitsOf are the digits of a weight limit with one decimal.
-func digitsOf(x float64) int {
-	if x >= 9.95 {
-		return 3
+// limitOf is a weight limit with one decimal, as NIOSH's worksheets have it; one of
+// less than that has two digits.
+func limitOf(x float64, unit quantity.Unit) quantity.Quantity {
+	tenths := math.Round(x*10) / 10
+	switch {
+	case tenths >= 10:
+		return quantity.Of(tenths, unit, 3)
+	case tenths >= 1:
+		return quantity.Of(tenths, unit, 2)
 	}
-	return 2
+	return quantity.Of(x, unit, 2)
 }
 
 // SystemOf is the system of units in which a mass is written, which is that of

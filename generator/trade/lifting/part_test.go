@@ -54,6 +54,15 @@ func TestOfPartIsPackageInspection(t *testing.T) {
 	}
 }
 
+// NIOSH's worksheets have the limit with one decimal (94-110, p. 46: 34.9 and 15.2 lb).
+func TestALimitHasOneDecimal(t *testing.T) {
+	for x, want := range map[float64]string{34.88: "34.9 kg", 15.24: "15.2 kg", 10.04: "10.0 kg", 9.99: "10.0 kg", 9.951: "10.0 kg", 9.949: "9.9 kg", 1.97: "2.0 kg"} {
+		if got := limitOf(x, quantity.Kilogram).String(); got != want {
+			t.Errorf("%g: %s, want %s", x, got, want)
+		}
+	}
+}
+
 // The same lift with its lengths in the other system is judged in that of its
 // mass: lengths convert exactly, the load constant does not (51 lb are 23.13 kg).
 func TestOfPartConvertsLengths(t *testing.T) {
