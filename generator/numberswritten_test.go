@@ -129,7 +129,7 @@ func numbersMade(f *ast.FuncDecl, words map[string]bool) (makes, leads bool) {
 		leads = leads || slices.Contains(marks, name)
 		switch {
 		case of == "strconv" && (name == "Itoa" || strings.HasPrefix(name, "Format")),
-			name == "Duration" || name == "Elapsed" || name == "Beside" || name == "Number" || name == "AddTo",
+			name == "Duration" || name == "Elapsed" || name == "ElapsedText" || name == "Beside" || name == "Number" || name == "AddTo",
 			of == "words" && name == "Count":
 			makes = true
 		case strings.HasPrefix(name, "Sprintf") && len(call.Args) > 0:

@@ -43,7 +43,7 @@ func recalculated(t *testing.T, name string, sections []*html.Node) (known int) 
 
 var (
 	aside       = regexp.MustCompile(` \((?:[^()]|\([^()]*\))*\)`)
-	dayAndTime  = regexp.MustCompile(`^(\d{4}-\d\d-\d\d) \+ (\d+) (day|week|month|year)s?$`)
+	dayAndTime  = regexp.MustCompile(`^(\d{4}-\d\d-\d\d) \+ (\d+) (day|week|month|year|día|semana|mes|año)(?:e?s)?$`)
 	conversion  = regexp.MustCompile(`^(.+) · (-?[\d.]+) (\S+)/(\S+?)(?: \+ (-?[\d.]+) \S+)?$`)
 	reading     = regexp.MustCompile(`^(\d+)/238 min \+ (\d+) · 12 s \+ (\d+) · 20 s$`)
 	ofAll       = regexp.MustCompile(`^(\d+)/\((\d+) − (\d+)\)$`)
@@ -137,11 +137,11 @@ func inSeconds(text string) int { seconds, _ := secondsIn(text); return seconds 
 func later(from string, n int, unit string) string {
 	day, _ := time.Parse(time.DateOnly, from)
 	switch unit {
-	case "day":
+	case "day", "día":
 		return day.AddDate(0, 0, n).Format(time.DateOnly)
-	case "week":
+	case "week", "semana":
 		return day.AddDate(0, 0, 7*n).Format(time.DateOnly)
-	case "year":
+	case "year", "año":
 		n *= 12
 	}
 	to := time.Date(day.Year(), day.Month()+time.Month(n), 1, 0, 0, 0, 0, time.UTC)

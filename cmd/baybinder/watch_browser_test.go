@@ -116,6 +116,10 @@ func (b tab) accessible(axe string) {
 const inView = `(() => { const r = document.querySelector(":target").getBoundingClientRect();
 	return r.top > 60 && r.bottom < document.querySelector(".emergency").getBoundingClientRect().top })()`
 
+// listens is true once the page has had its first news: only then it is told
+// which step was written.
+const listens = `document.querySelector(".watch-news")?.ariaBusy === "false"`
+
 // keepNews keeps what the box says from now on: what a page was told before it
 // was told something else is in it, whenever it came.
 const keepNews = `window.news = []; new MutationObserver(() => { const now = document.querySelector(".watch-news").textContent; if (now) window.news.push(now) }).observe(document.querySelector(".watch-news"), {childList: true});`
@@ -148,7 +152,7 @@ func TestTheOpenPageFollowsTheWriter(t *testing.T) {
 	do(t, bigmanual.Begun("../../content", manual))
 	w := startWatch(t, os.DirFS(manual))
 	b.open(w.url+"procedures/isolate-tug-traction.html", 1280)
-	b.is(`document.querySelectorAll("li.step .tick").length > 10`)
+	b.is(`document.querySelectorAll("li.step .tick").length > 10 && ` + listens)
 	b.run(`for (const n of ["1.1", "1.2"]) { window.baybinder.page.pressedAt = -Infinity; document.querySelector('li.step[data-step="' + n + '"] .tick').click(); } // as if more than 700 ms went by`)
 	b.run(`window.old = true`)
 
@@ -157,7 +161,7 @@ func TestTheOpenPageFollowsTheWriter(t *testing.T) {
 	w.replace(page, far, "Look at both leads of the [two-pole tester](tool:two-pole-tester); both are whole.")
 	b.is(`!window.old && document.getElementById("s4-1").textContent.includes("Look at both leads") && location.hash === "#s4-1" && ` + inView)
 	b.is(`document.querySelectorAll("li.step.is-done").length === 2 && document.querySelector('li.step[data-step="1.2"] .tick').ariaPressed === "true"`)
-	b.is(`document.querySelector(".watch-news")`)
+	b.is(listens)
 	b.run(`window.old = true; scrollTo(0, 300); ` + keepNews)
 	w.built(2) // what is behind the page that came first: the open page is the same
 	w.replace("procedures/press/isolate-press.md", "summary: Park and block", "summary: First park and block")
@@ -186,7 +190,7 @@ func TestTheOpenPageFollowsTheWriter(t *testing.T) {
 	b.run(`document.querySelector(".watch-news button").click()`)
 	b.is(`document.querySelector(".watch-news").textContent === ""`)
 	do(t, chromedp.Do(b.ctx, chromedp.Reload()))
-	b.is(`document.querySelector(".watch-news")`)
+	b.is(listens)
 	b.run(keepNews)
 	w.replace(page, "no-such-tester", "no-such-thing")
 	b.is(`document.querySelector(".watch-news").textContent.includes("no-such-thing") && window.news.length === 1`)

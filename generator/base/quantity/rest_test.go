@@ -69,7 +69,7 @@ func TestErrorsNobodyElseMeets(t *testing.T) {
 		{"1,500 kg", "amount", quantity.Mass, `"1,500" has a comma in it`, "write 1.500, with a decimal point, or 1500 without the comma"},
 		{"10", "amount", quantity.Force, `"10" has no unit`, "write a force, such as 200 N; its units are N, kN, lbf and kgf"},
 		{"10", "amount", quantity.Turbidity, `"10" has no unit`, "write a turbidity, such as 1 NTU"},
-		{"10", "amount", quantity.None, `"10" has no unit`, "write an amount, such as 110 N·m"},
+		{"10", "amount", quantity.None, `"10" has no unit`, "write its unit behind it, such as 10 bar or 10 min; of a count, 10 each"},
 	} {
 		var err error
 		switch c.form {

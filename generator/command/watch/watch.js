@@ -12,6 +12,7 @@
   const news = document.createElement("div");
   news.className = "watch-news";
   news.setAttribute("role", "status");
+  news.ariaBusy = "true"; // until the first news
   document.body.append(news);
   const element = (name, words) => {
     const e = document.createElement(name);
@@ -72,11 +73,15 @@
   // that is left, and kept to go back to, keeps none of them.
   addEventListener("pagehide", () => told.close());
   addEventListener("pageshow", (event) => { if (event.persisted) location.reload(); });
-  told.onmessage = async (event) => {
-    const { stopped, findings, page, step, words } = JSON.parse(event.data);
+  const take = async ({ stopped, findings, page, step, words }) => {
     tell(stopped, findings, words);
+    news.ariaBusy = "false";
     if (stopped) return;
     const answer = await fetch(location.pathname, { method: "HEAD", cache: "no-store" }).catch(() => null);
     if (answer && answer.headers.get("ETag") !== shown) anew(page === here ? step : "");
   };
+  // One after another: the news that knows the step comes before those of the
+  // build behind it, which do not.
+  let turn = Promise.resolve();
+  told.onmessage = (event) => { turn = turn.then(() => take(JSON.parse(event.data))); };
 })();
