@@ -7,7 +7,7 @@ import (
 )
 
 // Two windows write the same step, and then each a new one: whoever saves second
-// is refused and shown both versions, and can go on with what he wrote.
+// is refused and shown both versions, and can go on with what was written.
 func TestTwoWindowsWriteTheSame(t *testing.T) {
 	t.Parallel()
 	const file = "procedures/job.md"
