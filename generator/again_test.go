@@ -31,9 +31,7 @@ func TestWhatAnEditReachesIsToldAsFromNothing(t *testing.T) {
 		if err := bigmanual.Begun("../content", o.Manual); err != nil {
 			t.Fatal(err)
 		}
-		if err := errors.Join(os.RemoveAll(filepath.Join(o.Manual, "readings")), os.RemoveAll(filepath.Join(o.Manual, "records"))); err != nil {
-			t.Fatal(err)
-		}
+		withoutPeople(t, o.Manual)
 		w := writer{t, o.Manual}
 		if _, err := generator.Judge(o); err != nil {
 			t.Fatal(err)
@@ -65,6 +63,13 @@ func TestWhatAnEditReachesIsToldAsFromNothing(t *testing.T) {
 	t.Logf("of %d edits %d were looked at alone", all.Load(), reached.Load())
 	if needed.InCI() && reached.Load()*5 < all.Load() { // there the draws are the same each time
 		t.Errorf("of %d edits only %d were looked at alone", all.Load(), reached.Load())
+	}
+}
+
+// withoutPeople takes what names people out of a manual.
+func withoutPeople(t *rapid.T, manual string) {
+	if err := errors.Join(os.RemoveAll(filepath.Join(manual, "readings")), os.RemoveAll(filepath.Join(manual, "records"))); err != nil {
+		t.Fatal(err)
 	}
 }
 
@@ -223,9 +228,7 @@ func TestPagesThatStandAreThoseOfABuildFromNothing(t *testing.T) {
 			t.Fatal(err)
 		}
 		if rapid.Bool().Draw(t, "without people") {
-			if err := errors.Join(os.RemoveAll(filepath.Join(o.Manual, "readings")), os.RemoveAll(filepath.Join(o.Manual, "records"))); err != nil {
-				t.Fatal(err)
-			}
+			withoutPeople(t, o.Manual)
 		}
 		w := writer{t, o.Manual}
 		if _, err := generator.Build(o); err != nil {
