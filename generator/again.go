@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/graph"
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/check"
 	"baybinder/generator/derive/face"
@@ -97,8 +98,8 @@ func (m *memory) reached(p *past) (a *again) {
 	if edited == nil {
 		return nil
 	}
-	above := p.closure(edited, p.turned())
-	below := p.closure(above, func(i int) []int { return p.Procedures[i].Leads })
+	above := graph.Reach(edited, p.turned())
+	below := graph.Reach(above, func(i int) []int { return p.Procedures[i].Leads })
 	if len(below) > min(most, len(p.Procedures)-1) || slices.ContainsFunc(above, func(i int) bool { return p.Procedures[i].Recorded }) {
 		return nil
 	}
@@ -154,20 +155,6 @@ func (p *past) turned() func(i int) []int {
 		}
 	}
 	return func(i int) []int { return leads[i] }
-}
-
-// closure is a list with all that it leads to.
-func (p *past) closure(list []int, leads func(i int) []int) []int {
-	seen := make([]bool, len(p.Procedures))
-	var out []int
-	for queue := slices.Clone(list); len(queue) > 0; queue = queue[1:] {
-		if i := queue[0]; !seen[i] {
-			seen[i] = true
-			out = append(out, i)
-			queue = append(queue, leads(i)...)
-		}
-	}
-	return out
 }
 
 // look looks at an excerpt.

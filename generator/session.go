@@ -12,6 +12,7 @@ import (
 	"sync"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/graph"
 	"baybinder/generator/model"
 	"baybinder/generator/read/source"
 	"baybinder/generator/show/page"
@@ -211,16 +212,9 @@ func (r *Result) touched(edits []edit) []*model.Procedure {
 			performs[l.To] = append(performs[l.To], p)
 		}
 	}
-	all := slices.Clone(saved)
-	for i := 0; i < len(all); i++ {
-		for _, p := range performs[all[i]] {
-			if !slices.Contains(all, p) {
-				all = append(all, p)
-			}
-		}
-		if len(all) > many {
-			return saved
-		}
+	all := graph.Reach(saved, func(p *model.Procedure) []*model.Procedure { return performs[p] })
+	if len(all) > many {
+		return saved
 	}
 	return all
 }

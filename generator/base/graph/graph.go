@@ -1,5 +1,7 @@
-// Package graph finds what in a graph hangs together in rings.
+// Package graph finds what in a graph hangs together, in rings or along its arrows.
 package graph
+
+import "slices"
 
 // Components are the strongly connected components of the graph that begins at
 // some nodes and goes on with next, those that others lead to first (R. E.
@@ -54,4 +56,18 @@ func (s *search[N]) close(n N) {
 		s.done[m] = true
 	}
 	s.stack, s.out = s.stack[:i], append(s.out, part)
+}
+
+// Reach are some nodes with all that they lead to, the nearer ones first, each once.
+func Reach[N comparable](from []N, next func(N) []N) []N {
+	seen := map[N]bool{}
+	var out []N
+	for queue := slices.Clone(from); len(queue) > 0; queue = queue[1:] {
+		if n := queue[0]; !seen[n] {
+			seen[n] = true
+			out = append(out, n)
+			queue = append(queue, next(n)...)
+		}
+	}
+	return out
 }

@@ -66,3 +66,18 @@ func sorted(parts [][]int) [][]int {
 	slices.SortFunc(parts, slices.Compare)
 	return parts
 }
+
+// Known: DERIVED. Of 1 → 2 → 3 → 1, 2 → 4 and 5 → 1.
+func TestWhatIsReached(t *testing.T) {
+	leads := map[int][]int{1: {2}, 2: {3, 4, 3}, 3: {1}, 5: {1}}
+	for _, c := range []struct{ from, want []int }{
+		{nil, nil},
+		{[]int{4}, []int{4}},
+		{[]int{1}, []int{1, 2, 3, 4}},
+		{[]int{5, 3}, []int{5, 3, 1, 2, 4}},
+	} {
+		if got := Reach(c.from, func(n int) []int { return leads[n] }); !slices.Equal(got, c.want) {
+			t.Errorf("from %v: %v, want %v", c.from, got, c.want)
+		}
+	}
+}
