@@ -67,7 +67,7 @@ func sorted(parts [][]int) [][]int {
 	return parts
 }
 
-// Known: DERIVED. Of 1 → 2 → 3 → 1, 2 → 4 and 5 → 1.
+// Of 1 → 2 → 3 → 1, 2 → 4 and 5 → 1, followed by hand.
 func TestWhatIsReached(t *testing.T) {
 	leads := map[int][]int{1: {2}, 2: {3, 4, 3}, 3: {1}, 5: {1}}
 	for _, c := range []struct{ from, want []int }{
