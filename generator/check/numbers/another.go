@@ -99,10 +99,7 @@ const mostWordsAside = 5
 // wordsBefore are the last words of a text, in small letters, as far as the
 // nearest sign that parts a clause or a link.
 func wordsBefore(text string) []string {
-	if at := strings.LastIndexFunc(text, parts); at >= 0 {
-		text = text[at+1:]
-	}
-	list := strings.Fields(strings.ToLower(text))
+	list := strings.Fields(strings.ToLower(text[strings.LastIndexFunc(text, parts)+1:]))
 	return list[max(0, len(list)-mostWordsAside):]
 }
 
