@@ -23,7 +23,7 @@ func (b *beside) another(text string, q quantity.Found) bool {
 			return true
 		case q.Fits(quantity.Duration) && (endsIn(before, a.Every) || endsIn(before, a.Added) || beginsWith(behind, a.More)):
 			return true
-		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || beginsWith(behind, a.Away) && (a.At == "" || endsIn(before, []string{a.At}))):
+		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || beginsWith(behind, a.Away) && endsIn(before, []string{a.At})):
 			return true
 		case endsIn(before, a.Beyond) && slices.ContainsFunc(b.of.limits, func(limit quantity.Quantity) bool { return quantity.Agrees(q.Quantity, limit) }):
 			return true

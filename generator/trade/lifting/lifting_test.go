@@ -310,6 +310,15 @@ func TestExplain(t *testing.T) {
 	if w, err = (Lift{H: 70, V: 75}).Explain(say, 5); err != nil || w.Result != "none: this is not lifted by hand" {
 		t.Errorf("at 70 cm: %s, %v", w.Result, err)
 	}
+	// 23 kg · 0.42 · 0.70 · 0.85 · 0.57 · 0.26 · 0.90 = 0.77 kg, worked by hand.
+	far := Lift{H: 60, V: 175, Origin: 175, D: 175, A: 135, Frequency: 10, Duration: Moderate, Coupling: Poor}
+	if w, err = far.Explain(say, 1); err != nil || !strings.Contains(w.Result, "1.3, with a limit of 0.8 kg") {
+		t.Errorf("far up: %s, %v", w.Result, err)
+	}
+	// How often, unsaid, is the least of table 5.
+	if w, err = (Lift{H: 25, V: 75}).Explain(say, 5); err != nil || !strings.Contains(fmt.Sprint(w.Terms), "0.2 lifts/min") {
+		t.Errorf("once: %v, %v", w.Terms, err)
+	}
 	if _, err = (Lift{H: -1}).Explain(say, 5); err == nil {
 		t.Error("what cannot be is explained")
 	}
