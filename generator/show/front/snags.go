@@ -151,7 +151,7 @@ func (v *Survey) Count(s *Pages, p *model.Procedure) bool {
 	now := countedIn(s, []*model.Procedure{p})
 	i := slices.IndexFunc(v.Counted[0], func(c Counted) bool { return c.Procedure.Address == s.Address("", p) })
 	if i < 0 || len(now) == 0 {
-		return false
+		return i < 0 && len(now) == 0
 	}
 	v.Counted[0][i] = now[0]
 	return true
