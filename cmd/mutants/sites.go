@@ -20,6 +20,9 @@ type mutant struct {
 	was, text  string
 }
 
+// place is where it is, FILE:LINE.
+func (m mutant) place() string { return m.file + ":" + strconv.Itoa(m.line) }
+
 // swapped are the operators that are taken for each other.
 var swapped = map[token.Token]token.Token{
 	token.EQL: token.NEQ, token.NEQ: token.EQL,

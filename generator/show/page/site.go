@@ -23,10 +23,12 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/parallel"
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/backlinks"
 	"baybinder/generator/derive/kit"
 	"baybinder/generator/derive/schedule"
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -50,6 +52,7 @@ type Site struct {
 	Preview  bool
 
 	Speaks *shape.Language
+	Marker quantity.Marker // of the language's numbers
 	shown  map[*model.Procedure]bool
 	Rows   []Row // what other pages show of the published procedures, by path
 	Coded  bool  // their steps name fault codes
@@ -64,7 +67,7 @@ type Site struct {
 func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, today model.Date, preview bool) *Site {
 	speaks := Speaking(m.Shop.Language)
 	s := &Site{
-		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: &speaks.Words, Speaks: speaks,
+		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: &speaks.Words, Speaks: speaks, Marker: language.Marker(m.Shop.Language),
 		Kits: kit.NewCache(m.Shop, walks), Times: schedule.NewCache(walks), shown: map[*model.Procedure]bool{}, spoken: map[*model.Procedure][]string{},
 	}
 	for _, p := range m.Procedures {
@@ -127,6 +130,7 @@ func (s *Site) Changed(p *model.Procedure) {
 type Frame struct {
 	*words.Words
 	Lang      string
+	Comma     bool // it parts its numbers so, and not with a point
 	Shop      string
 	Notice    string
 	Emergency string
@@ -177,7 +181,7 @@ type Link struct {
 func (s *Site) Frame(here, title string) Frame {
 	shop := s.Manual.Shop
 	f := Frame{
-		Words: s.Words, Lang: s.Language(), Shop: s.Say(shop, "title", shop.Title), Notice: s.Say(shop, "notice", strings.TrimSpace(shop.Notice)),
+		Words: s.Words, Lang: s.Language(), Comma: s.Marker == quantity.Comma, Shop: s.Say(shop, "title", shop.Title), Notice: s.Say(shop, "notice", strings.TrimSpace(shop.Notice)),
 		Emergency: s.Say(shop, "emergency", strings.TrimSpace(shop.Emergency)), Title: title, Here: here,
 		Up: strings.Repeat("../", strings.Count(here, "/")), Preview: s.Preview,
 	}

@@ -215,7 +215,7 @@ func (s *Pages) machineThings(v *Machine, m *model.Machine) {
 		v.Fluids = append(v.Fluids, t)
 	}
 	for _, set := range m.Settings {
-		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: page.Phrase(set.Value, s.onlyWith(m, set.OnlyWith))})
+		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: page.Phrase(s.Value(set), s.onlyWith(m, set.OnlyWith))})
 	}
 }
 
