@@ -1,6 +1,9 @@
 package faultcode
 
-import "regexp"
+import (
+	"regexp"
+	"unicode/utf8"
+)
 
 // Found is a code in a text.
 type Found struct {
@@ -59,7 +62,8 @@ func isFigure(b byte) bool { return '0' <= b && b <= '9' }
 // own: no letter, no figure, and no sign that joins it to another word, as
 // in a part number. A slash and an en dash do not join.
 func standsAlone(text string, start, end int) bool {
-	return !joinedBefore.MatchString(text[:start]) && !joinedBehind.MatchString(text[end:])
+	before := text[max(0, start-2*utf8.UTFMax):start] // no more than is looked at: a text may name thousands
+	return !joinedBefore.MatchString(before) && !joinedBehind.MatchString(text[end:])
 }
 
 var (
