@@ -21,19 +21,38 @@ var ValueDisagrees = finding.Rule{
 // register or machine file says.
 func valuesDisagree(j *job) []finding.Finding {
 	var found []finding.Finding
+	refilled := refillsOf(j)
 	for block := range blocksOf(j.of) {
 		for _, link := range block.Links {
 			if !link.Bad && (link.To == nil || !valuesLost(link.To)) {
-				found = append(found, valueDisagrees(link, block.Links)...)
+				found = append(found, valueDisagrees(link, block.Links, refilled)...)
 			}
 		}
 	}
 	return found
 }
 
+// refillsOf are the fill: links of what the procedure let out before them. Any
+// other fills a part of it in.
+func refillsOf(j *job) map[*model.Link]bool {
+	out := map[*model.Link]bool{}
+	drained := fluids{}
+	performed := performed{j.book, map[*model.Procedure]fluids{}}
+	for _, s := range j.of.Steps {
+		follow(drained, performed, s, model.Drain)
+		for _, l := range s.Links {
+			if f, is := l.To.(*model.Fluid); is && l.Kind.Act == model.Fill && drained[f] {
+				out[l] = true
+			}
+		}
+		follow(drained, performed, s, model.Fill)
+	}
+	return out
+}
+
 // valueDisagrees compares the amounts of one link's words. Amounts of a kind
 // that the register does not state are nobody's business.
-func valueDisagrees(link *model.Link, beside []*model.Link) []finding.Finding {
+func valueDisagrees(link *model.Link, beside []*model.Link, refilled map[*model.Link]bool) []finding.Finding {
 	amounts := quantity.Find(link.Text)
 	if len(amounts) == 0 {
 		return nil
@@ -48,6 +67,7 @@ func valueDisagrees(link *model.Link, beside []*model.Link) []finding.Finding {
 	for _, q := range amounts {
 		rivals := sameKind(states.values, q.Quantity)
 		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) ||
+			link.Kind.Act == model.Fill && !refilled[link] && atMostOne(q.Quantity, rivals) ||
 			agreesWithOne(q.Quantity, rivals) || agreesWithOne(q.Quantity, states.words) {
 			continue
 		}
@@ -85,6 +105,10 @@ func sameKind(values []quantity.Quantity, q quantity.Quantity) []quantity.Quanti
 
 func agreesWithOne(typed quantity.Quantity, values []quantity.Quantity) bool {
 	return slices.ContainsFunc(values, func(v quantity.Quantity) bool { return quantity.Agrees(typed, v) })
+}
+
+func atMostOne(typed quantity.Quantity, values []quantity.Quantity) bool {
+	return slices.ContainsFunc(values, func(v quantity.Quantity) bool { return typed.Base() <= v.Base() })
 }
 
 // zeroed says whether a zero is what an act leaves: "let it down to 0 bar".

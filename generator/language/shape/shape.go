@@ -48,6 +48,7 @@ type Language struct {
 	Small   []string            // words for small things that are easily forgotten
 	Signals []string            // signal words in capitals, and those that are used for them
 	Vague   []string            // phrases that say nothing that can be measured or looked at
+	ByHand  []string            // phrases that say how tight a hand makes it: these are not vague
 	Grammar Grammar
 	Passive Passive
 	Numbers Numbers

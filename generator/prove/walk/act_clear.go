@@ -12,6 +12,27 @@ func (clearing) does(w *walk, l *model.Link, g diagram.Func) {
 	w.clear(l.To.(*model.Tool), g)
 }
 
+// letDown puts the loads back that a tool was the last to hold. One with nothing
+// to switch off comes back by that alone, so that what is asked of a restore: is
+// asked here.
+func (w *walk) letDown(t *model.Tool, g diagram.Func) {
+	loads := w.lay.blocks[t]
+	woken := make([]diagram.Func, len(loads))
+	for i, e := range loads {
+		r := w.lay.energy[e]
+		back := w.letGo(r, g)
+		w.stillOpen(r, back)
+		if woken[i] = diagram.No; len(r.points) == 0 {
+			woken[i] = back
+			w.notAsked(w.lay.asks(e, beforeRestore), back, notAskedBack)
+		}
+		w.unblock(r, g)
+	}
+	for i, e := range loads {
+		w.backInOrder(w.lay.energy[e], woken[i])
+	}
+}
+
 // clear takes a tool away; the last that holds a load ends its release.
 func (w *walk) clear(t *model.Tool, g diagram.Func) {
 	x := w.lay.of[t]
@@ -19,11 +40,7 @@ func (w *walk) clear(t *model.Tool, g diagram.Func) {
 	w.find(&ActOrder, x, w.And(g, w.Is(was, states(idle))), "taken away, and not in place")
 	g = w.AndNot(g, w.Is(was, states(idle)))
 	w.put(x, g, idle)
-	for _, e := range w.lay.blocks[t] {
-		r := w.lay.energy[e]
-		w.stillOpen(r, w.letGo(r, g))
-		w.unblock(r, g)
-	}
+	w.letDown(t, g)
 	for _, e := range w.lay.contains[t] {
 		r := w.lay.energy[e]
 		x := w.lay.of[e]

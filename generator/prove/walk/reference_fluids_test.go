@@ -104,6 +104,7 @@ func (x *run) clear(t *model.Tool, k string) {
 	if x.machine == nil {
 		return
 	}
+	var woken []*model.Energy
 	for _, e := range x.machine.Energies {
 		if !x.hasEnergy(e) || !blockedBy(e, t) || x.heldByTool(e) {
 			continue
@@ -114,6 +115,8 @@ func (x *run) clear(t *model.Tool, k string) {
 			x.openWhen(e)
 			switch {
 			case len(e.Points) == 0:
+				woken = append(woken, e)
+				x.unasked(x.machine.BeforeRestore, e.BeforeRestore)
 				x.set(ek, "live")
 			case x.lockable(e):
 				x.set(ek, "locked")
@@ -126,6 +129,7 @@ func (x *run) clear(t *model.Tool, k string) {
 			x.set(ek, "isolated")
 		}
 	}
+	x.backInOrder(woken)
 	x.bared(t)
 }
 
