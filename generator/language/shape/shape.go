@@ -136,6 +136,7 @@ type Acts struct {
 	Sides, Prepositions                       string `may:"empty"` // what stands behind the noun, where it does not stand first
 	NounFirst                                 bool   // "válvula de purga", and not "vent valve"
 	Glued                                     bool   // "Gashahn", and not "gas cock"
+	Late                                      bool   // an order may stand at the end, with a small letter: "den Hauptschalter ausschalten"
 }
 
 // Asides are the words beside an amount that make it another thing's than what

@@ -1,6 +1,8 @@
 package walk
 
 import (
+	"slices"
+
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -24,13 +26,26 @@ func (w *walk) letDown(t *model.Tool, g diagram.Func) {
 		w.stillOpen(r, back)
 		if woken[i] = diagram.No; len(r.points) == 0 {
 			woken[i] = back
-			w.notAsked(w.lay.asks(e, beforeRestore), back, notAskedBack)
+			w.notAsked(w.lay.asks(e, w.askedNowhere), back, notAskedBack)
 		}
 		w.unblock(r, g)
 	}
 	for i, e := range loads {
 		w.backInOrder(w.lay.energy[e], woken[i])
 	}
+}
+
+// askedNowhere are the holds that a load wants taken before it comes back, and that
+// are asked nowhere else in this procedure: none where it takes them, or restores
+// something, for those of the machine may come after the load and before the power.
+func (w *walk) askedNowhere(e *model.Energy, m *model.Machine) []model.Ref[model.Hold] {
+	return slices.DeleteFunc(beforeRestore(e, m), func(h model.Ref[model.Hold]) bool {
+		return slices.ContainsFunc(w.p.Steps, func(s *model.Step) bool {
+			return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
+				return l.Kind.Act == model.Restore || takes(l) && (l.Bad || l.To == model.Named(h.To))
+			})
+		})
+	})
 }
 
 // clear takes a tool away; the last that holds a load ends its release.

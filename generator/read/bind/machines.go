@@ -317,7 +317,7 @@ func (b *binder) optionsOfUnits(m *model.Machine) {
 	}
 	for _, group := range m.OnlyOneOf {
 		for _, o := range group {
-			b.addIf(unknownOption(m, o, m.At))
+			b.addIf(unknownOption(m, o, m.FieldAt("only-one-of")))
 		}
 	}
 }
