@@ -48,6 +48,7 @@ type Language struct {
 	Small   []string            // words for small things that are easily forgotten
 	Signals []string            // signal words in capitals, and those that are used for them
 	Vague   []string            // phrases that say nothing that can be measured or looked at
+	Denials []string            // words that turn a sentence round: not, never, without
 	Grammar Grammar
 	Passive Passive
 	Numbers Numbers

@@ -54,8 +54,9 @@ type Site struct {
 	Speaks *shape.Language
 	Marker quantity.Marker // of the language's numbers
 	shown  map[*model.Procedure]bool
-	Faults []faultRow // the fault codes that steps name
-	Coded  bool       // there are some
+	Rows   []Row // what other pages show of the published procedures, by path
+	Coded  bool  // their steps name fault codes
+	users  map[string][]UsedBy
 	plans  planBook
 	spoken map[*model.Procedure][]string       // the languages that a procedure is translated into
 	read   *reading                            // nil in the shop's own language
@@ -81,12 +82,13 @@ func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, to
 		}
 	}
 	parallel.Do( // the books are full before pages are made side by side
-		func() { s.Links = backlinks.Of(s.Shown); s.Faults = s.faultRows(); s.Coded = len(s.Faults) > 0 },
+		func() { s.Links = backlinks.Of(s.Shown) },
 		func() { s.plans = s.planBook() },
 		func() { s.looked = s.inspected() },
 		func() { fill(s.Shown, s.Kits.Of) },
 		func() { fill(s.Shown, s.Times.Rows) },
 	)
+	s.Take(s.rows())
 	return s
 }
 
@@ -155,6 +157,7 @@ type Tab struct {
 
 // Aid is the first aid for one hazard.
 type Aid struct {
+	ID     string // the hazard's
 	Hazard string
 	Text   string
 }
@@ -277,7 +280,7 @@ func (s *Site) FirstAid(hazards []*model.Hazard) []Aid {
 			continue
 		}
 		seen[h.ID] = true
-		aid := Aid{Hazard: s.Name(h), Text: s.Say(h, "first-aid", h.FirstAid)}
+		aid := Aid{ID: h.ID, Hazard: s.Name(h), Text: s.Say(h, "first-aid", h.FirstAid)}
 		if aid.Text == "" {
 			aid.Text = s.Words.NoAidWritten
 		}
