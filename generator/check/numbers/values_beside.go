@@ -25,7 +25,7 @@ func valuesBeside(j *job) []finding.Finding {
 	for _, s := range j.of.Steps {
 		follow(drained, performed, s, model.Drain)
 		for i := range s.Blocks {
-			if b := &s.Blocks[i]; b.Role != model.Why && len(b.Links) > 0 && slices.ContainsFunc(b.Parts, hasFigure) {
+			if b := &s.Blocks[i]; b.Role != model.Why && slices.ContainsFunc(b.Parts, hasFigure) {
 				found = append(found, blockBeside(j, drained, b)...)
 			}
 		}
@@ -100,7 +100,7 @@ func (d performed) leftBy(p *model.Procedure) (left fluids, ring bool) {
 func blockBeside(j *job, drained fluids, b *model.Block) []finding.Finding {
 	var found []finding.Finding
 	for _, s := range sentence.Of(b) {
-		if len(s.Links) == 0 || !hasFigure(s.Text) {
+		if !hasFigure(s.Text) {
 			continue
 		}
 		if states := besideOf(j, drained, s.Links); !states.unknown {
@@ -175,7 +175,8 @@ type typed struct {
 	quantity.Found
 	said   string
 	bare   model.Named // of a number without a unit, what the link before it acts on
-	times  float64     // how often it is said to be taken
+	times  float64     // how often it is said to be taken; 1 where nothing is said
+	edge   bool        // something is: before an angle, the width of an edge that is broken
 	rivals []rival
 }
 
@@ -188,7 +189,8 @@ func amountsOf(s sentence.Sentence, b *beside) []typed {
 		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q) || rating(s.Text, q) || b.another(s.Text, q) {
 			continue
 		}
-		out = append(out, typed{Found: q, said: q.String(), times: timesOf(s.Text[:q.Start])})
+		times, said := timesOf(s.Text[:q.Start])
+		out = append(out, typed{Found: q, said: q.String(), times: times, edge: said})
 	}
 	return slices.Concat(out, bareNumbers(s), plainRanges(s))
 }
@@ -196,13 +198,14 @@ func amountsOf(s sentence.Sentence, b *beside) []typed {
 var factor = regexp.MustCompile(`(\d+)\s*[x×]\s*$`)
 
 // timesOf is the number of times that an amount is said to be taken, as in
-// "2 x 45°"; 1 where none is.
-func timesOf(before string) float64 {
-	if m := factor.FindStringSubmatch(before); m != nil {
-		n, _ := strconv.ParseFloat(m[1], 64) // figures alone
-		return n
+// "2 x 45°"; 1 where nothing is said.
+func timesOf(before string) (times float64, said bool) {
+	m := factor.FindStringSubmatch(before)
+	if m == nil {
+		return 1, false
 	}
-	return 1
+	times, _ = strconv.ParseFloat(m[1], 64) // figures alone
+	return times, true
 }
 
 // agrees says whether an amount is a stated one, or is so many times taken.
@@ -213,9 +216,9 @@ func (t typed) agrees(q quantity.Quantity) bool {
 }
 
 // chamfer says whether an amount is the angle of an edge that is broken, "2 x
-// 45°".
+// 45°", "1 x 45°".
 func (t typed) chamfer() bool {
-	return t.times > 1 && t.Fits(quantity.Angle) && t.Value == 45
+	return t.edge && t.Fits(quantity.Angle) && t.Value == 45
 }
 
 // against gives what an amount should have been, nothing where it is right or
