@@ -23,6 +23,7 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"proof-without-measure", pressed + "[x](hold:lift-up)\n", "the hold lift-up does not count: its limit, at least 0 bar, has no upper end"},
 		{"proof-without-measure", pressed + "\n", "write [](hold:lift-zero) beside the proof"},
 		{"not-reachable", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "write [slacken it](loosen:bleed-screw) in a step before"},
+		{"energy-order", "---\n## Work\n\n1. [Off](isolate:traction).\n2. [Off](isolate:lift).\n3. [On](restore:traction).\n4. [On](restore:lift).\n", "bring the lift hydraulics back in a step before this one"},
 		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n", "write [](hold:capacitor-wait) or [let it out](release:traction) in a step before"},
 		{"guard-off-live", "leaves: { seat-base: off, inverter-lid: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n", "Here: [](hazard:charged-capacitors)."},
 	} {

@@ -235,6 +235,7 @@ func (s *Pages) part(st *model.Step, l *model.Link, p *model.Part) (said []strin
 		for _, h := range p.HeldBy {
 			said = append(said, s.newFastener(h.To)...)
 		}
+	default: // of nothing else is more declared
 	}
 	return said
 }
