@@ -49,6 +49,9 @@ func (e *Error) Says() finding.Words {
 		if strings.TrimSpace(e.whole) == "" {
 			return finding.Say("the %s is empty", e.form.noun(e.Want))
 		}
+		if strings.ContainsAny(e.whole, "0123456789") {
+			return finding.Say("%s is no %s that can be read", piece, e.form.noun(e.Want))
+		}
 		return finding.Say("there is no number in %s", piece)
 	case NoUnit:
 		return finding.Say("%s has no unit", piece)

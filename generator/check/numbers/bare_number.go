@@ -71,7 +71,7 @@ func bare(text string, l sentence.Placed, start, end int) typed {
 	value, _ := strconv.ParseFloat(number, 64) // the pattern has figures alone
 	_, after, _ := strings.Cut(number, ".")
 	q := quantity.Quantity{Value: value, Digits: len(number), Decimals: len(after)}
-	return typed{Found: quantity.Found{Quantity: q, Start: start, End: end}, said: text[start:end], bare: l.To}
+	return typed{amountIn: amountIn{Found: quantity.Found{Quantity: q, Start: start, End: end}, said: text[start:end]}, bare: l.To}
 }
 
 // alone says whether a number is followed by no unit and no noun.

@@ -2,8 +2,9 @@ package spanish
 
 // findingsAmounts is what is told of amounts, sizes and codes that cannot be read, of base/quantity and trade.
 var findingsAmounts = map[string]string{
-	"the %s is empty":          "está vacío: %s",
-	"there is no number in %s": "no hay ningún número en %s",
+	"the %s is empty":              "está vacío: %s",
+	"%s is no %s that can be read": "%s no se puede leer como %s",
+	"there is no number in %s":     "no hay ningún número en %s",
 	"write its unit behind it, such as %s or %s; of a count, %s": "escriba detrás su unidad, por ejemplo %s o %s; de un recuento, %s",
 	"%s has no unit":                              "%s no tiene unidad",
 	"%s is not a unit that the manual knows":      "%s no es una unidad que el manual conozca",
