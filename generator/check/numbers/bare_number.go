@@ -90,7 +90,7 @@ func alone(rest string) bool {
 		return true
 	}
 	first := strings.ToLower(words[0])
-	return noNoun(strings.TrimRight(first, ",.;:")) || strings.ContainsAny(first[:1], "(—") || strings.HasPrefix(first, "–")
+	return noNoun(strings.TrimRight(first, ",.;:")) || strings.IndexAny(first, "(–—") == 0
 }
 
 // bareAgainst reads a number in the unit of each value that is stated of the

@@ -6,7 +6,6 @@ import (
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/language"
-	"baybinder/generator/language/shape"
 )
 
 // amountIn is an amount in a text, with each way in which its number can be
@@ -28,7 +27,7 @@ func amountsIn(text, tag string) []amountIn {
 		case i < 0:
 			out = append(out, amountIn{Found: f, said: f.String()})
 		case f.Start != parted[i].Start: // "500,5 bar" of "1 500,5 bar"
-		case !decimalComma(tag):
+		case language.Marker(tag) == quantity.Point:
 			out = append(out, amountIn{Found: f, said: f.String()})
 			parted = slices.Delete(parted, i, i+1)
 		}
@@ -38,13 +37,6 @@ func amountsIn(text, tag string) []amountIn {
 	}
 	slices.SortFunc(out, func(a, b amountIn) int { return cmp.Compare(a.Start, b.Start) })
 	return out
-}
-
-// decimalComma says whether a language writes a comma before decimals, and so may
-// part its thousands by points. Of one that the program does not speak it may be.
-func decimalComma(tag string) bool {
-	l := language.Known(tag)
-	return l == nil || l.Numbers.Comma == shape.Decimal
 }
 
 // readAnyWay says whether an amount is right in one of the ways that it can be read.
