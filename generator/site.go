@@ -31,6 +31,14 @@ type leaf struct {
 	write func(w io.Writer) // nil where the page stands in the last site as it is to be
 }
 
+// where is the same page; it stands as it is to be unless something is so.
+func (l leaf) where(so bool) leaf {
+	if !so {
+		l.write = nil
+	}
+	return l
+}
+
 // leaves are the pages of a site.
 func leaves(s *pages) []leaf {
 	return append(finished(s.Site, unfinished(s)), translated(s)...)
@@ -80,49 +88,63 @@ func whole(s *page.Site, write func(w io.Writer)) []byte {
 func workings(to *bytes.Buffer, w page.Workings) { theme.WriteWorkings(to, w) }
 
 // unfinished are the pages in the shop's language as their templates write them.
-// A new page is one line here.
 func unfinished(s *pages) []leaf {
+	return each(s.snags(s.others(&page.Change{All: true})), s.Shown, s.writeProcedure)
+}
+
+// others are the pages that are of no procedure, but for the writer's list: to be
+// written where a change reaches them. A new page is one line here, and takes what
+// it tells of procedures from their rows.
+func (s *pages) others(c *page.Change) []leaf {
 	m := s.Manual
 	all := []leaf{
-		{"index.html", func(w io.Writer) { theme.WriteFront(w, s.front.Front()) }},
-		{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.front.Search()) }},
+		leaf{"index.html", func(w io.Writer) { theme.WriteFront(w, s.front.Front()) }}.where(c.InLists()),
+		leaf{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.front.Search()) }}.where(c.All),
 	}
 	for _, index := range s.register.Indexes() {
-		all = append(all, leaf{index.Here, func(w io.Writer) { theme.WriteIndex(w, index) }})
+		all = append(all, leaf{index.Here, func(w io.Writer) { theme.WriteIndex(w, index) }}.where(c.InIndexes()))
 	}
 	for _, sheet := range s.register.Sheets() {
-		all = append(all, leaf{sheet.At, func(w io.Writer) { theme.WriteLabels(w, s.register.Labels(sheet)) }})
+		all = append(all, leaf{sheet.At, func(w io.Writer) { theme.WriteLabels(w, s.register.Labels(sheet)) }}.where(c.All))
 	}
-	all = s.snags(all)
 	for _, machine := range append([]*model.Machine{nil}, m.Machines...) {
 		for _, l := range s.front.Lists(machine) {
-			all = append(all, leaf{l.At, func(w io.Writer) { theme.WriteProcedures(w, s.front.Procedures(l, machine)) }})
+			all = append(all, leaf{l.At, func(w io.Writer) { theme.WriteProcedures(w, s.front.Procedures(l, machine)) }}.where(c.InList(machine)))
 		}
 	}
-	all = each(all, s.Shown, s.writeProcedure)
-	all = each(all, m.Machines, func(w io.Writer, x *model.Machine) { theme.WriteMachine(w, s.register.Machine(x)) })
+	for _, x := range m.Machines {
+		all = append(all, leaf{page.PageOf(x), func(w io.Writer) { theme.WriteMachine(w, s.register.Machine(x)) }}.where(c.InList(x)))
+	}
 	for _, j := range s.Counted() {
 		name := s.RecordPageOf(j)
-		all = append(all, leaf{name, func(w io.Writer) { theme.WriteRecord(w, s.Record(s.RecordFrame(name, j), j, false)) }})
+		all = append(all, leaf{name, func(w io.Writer) { theme.WriteRecord(w, s.Record(s.RecordFrame(name, j), j, false)) }}.where(c.All))
 	}
 	for _, x := range m.Machines {
 		if len(x.Fasteners) > 0 {
-			all = append(all, leaf{register.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.register.TorqueCard(x)) }})
+			all = append(all, leaf{register.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.register.TorqueCard(x)) }}.where(c.All))
 		}
 		if len(x.Fluids) > 0 {
-			all = append(all, leaf{register.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.register.FluidCard(x)) }})
+			all = append(all, leaf{register.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.register.FluidCard(x)) }}.where(c.All))
 		}
 	}
-	all = each(all, m.Plans, func(w io.Writer, p *model.Plan) { theme.WriteAssignment(w, readings.Plans{Site: s.Site}.Assignment(p)) })
+	for _, l := range s.entries() {
+		all = append(all, l.where(c.Used(l.name)))
+	}
+	for _, rest := range s.register.Rests() {
+		all = append(all, leaf{rest.At, func(w io.Writer) { theme.WriteEntry(w, s.register.Rest(rest)) }}.where(c.Used(page.PageOf(rest.Of))))
+	}
+	return all
+}
+
+// entries are the pages of plans and of the entries of registers.
+func (s *pages) entries() []leaf {
+	m := s.Manual
+	all := each(nil, m.Plans, func(w io.Writer, p *model.Plan) { theme.WriteAssignment(w, readings.Plans{Site: s.Site}.Assignment(p)) })
 	all = each(all, m.Tools, func(w io.Writer, t *model.Tool) { theme.WriteEntry(w, s.register.Tool(t)) })
 	all = each(all, m.Supplies, func(w io.Writer, u *model.Supply) { theme.WriteEntry(w, s.register.Supply(u)) })
 	all = each(all, m.Hazards, func(w io.Writer, h *model.Hazard) { theme.WriteEntry(w, s.register.Hazard(h)) })
 	all = each(all, m.Holds, func(w io.Writer, h *model.Hold) { theme.WriteEntry(w, s.register.Hold(h)) })
-	all = each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.register.Role(r)) })
-	for _, rest := range s.register.Rests() {
-		all = append(all, leaf{rest.At, func(w io.Writer) { theme.WriteEntry(w, s.register.Rest(rest)) }})
-	}
-	return all
+	return each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.register.Role(r)) })
 }
 
 // snags are the pages of the writer's list, behind others.

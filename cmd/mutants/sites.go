@@ -70,6 +70,8 @@ func sitesOf(name string, text []byte) ([]mutant, error) {
 	}
 	ast.Inspect(file, func(n ast.Node) bool {
 		switch n := n.(type) {
+		case *ast.CallExpr:
+			return !signAlone(n)
 		case *ast.BinaryExpr:
 			if to, is := swapped[n.Op]; is && !(n.Op == token.ADD && isText(n)) {
 				add(n.OpPos, n.OpPos+token.Pos(len(n.Op.String())), to.String())
@@ -97,6 +99,12 @@ func sitesOf(name string, text []byte) ([]mutant, error) {
 	})
 	slices.SortStableFunc(out, func(a, b mutant) int { return a.start - b.start })
 	return out, nil
+}
+
+// signAlone says that of a call's number only the sign counts: an infinite one.
+func signAlone(call *ast.CallExpr) bool {
+	f, is := call.Fun.(*ast.SelectorExpr)
+	return is && f.Sel.Name == "Inf"
 }
 
 // isText says that a sum joins texts: it has a text literal in it.

@@ -9,6 +9,8 @@ import (
 	"strings"
 
 	bcp47 "golang.org/x/text/language"
+	"golang.org/x/text/message"
+	"golang.org/x/text/number"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
@@ -108,6 +110,15 @@ func SignNumber(name string) string {
 		}
 	}
 	return ""
+}
+
+// Marker is what parts a number in a language, as the Unicode locale data has it
+// for every tag: the comma for es and de, the point for es-MX and de-CH.
+func Marker(tag string) quantity.Marker {
+	if strings.Contains(message.NewPrinter(bcp47.Make(tag)).Sprint(number.Decimal(0.5)), ",") {
+		return quantity.Comma
+	}
+	return quantity.Point
 }
 
 // Limit is a limit in the words of a language: "at most 5 V".

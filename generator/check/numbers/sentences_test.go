@@ -108,6 +108,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a wrench's end is no torque":      inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧100 N·m with the [wrench](tool:wrench-20-100)."),
 		"a wrench's own range":             inSentence("[Tighten the bolts](tighten:seat-bolt) with the 20 to 100 N·m [wrench](tool:wrench-20-100)."),
 		"what a wrench is called by":       inSentence("[Tighten the bolts](tighten:seat-bolt) with the 100 N·m [wrench](tool:wrench-20-100)."),
+		"what a wrench reaches, at it":     inSentence("[Tighten the bolts](tighten:seat-bolt) with the 25 N·m [wrench](tool:wrench-5-25)."),
+		"what a hoist is called, at it":    inSentence("[Lift the seat out](remove:seat) with the 2 t [hoist](tool:hoist).").with(replaced("register/tools.yaml", "name: shop hoist", "name: 2 t hoist")),
 		"what it is not called by":         inSentence("[Tighten the bolts](tighten:seat-bolt) with the ⟦value-disagrees⟧110 N·m [wrench](tool:wrench-20-100)."),
 		"a hoist whose load nobody states": inSentence("[Lift the seat out](remove:seat) with the 500 kg [hoist](tool:hoist)."),
 		"a range of no tool":               inSentence("[Tighten the bolts](tighten:seat-bolt), ⟦value-disagrees⟧20 to 100 N·m."),

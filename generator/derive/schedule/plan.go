@@ -379,7 +379,7 @@ func (m *line) task(s *model.Step, t Task) {
 	}
 	if net.all {
 		t.After = append(t.After, m.since...)
-		m.barrier, m.since = i, m.since[:0]
+		m.barrier, m.since = i, nil
 	} else {
 		m.since = append(m.since, i)
 	}
@@ -412,7 +412,7 @@ func (m *line) touch(after []int, n thing, task int) []int {
 		return after
 	}
 	after = append(after, at.looked...)
-	at.changed, at.looked = task, at.looked[:0]
+	at.changed, at.looked = task, nil
 	return after
 }
 

@@ -38,7 +38,7 @@ var acts = shape.Acts{
 
 var numbers = shape.Numbers{
 	Words: strings.Fields("eins zwei drei vier fünf sechs sieben acht neun zehn elf zwölf dreizehn vierzehn fünfzehn sechzehn siebzehn achtzehn neunzehn zwanzig"),
-	Of:    "von", Articles: []string{"den", "ihren", "diesen"}, Comma: shape.Decimal,
+	Of:    "von", Articles: []string{"den", "ihren", "diesen"},
 }
 
 var verbs = shape.Verbs{

@@ -48,6 +48,7 @@ var bay = words.Bay{
 	WithinLimit:    "Im Grenzwert.",
 	OutOfLimit:     "Außerhalb des Grenzwerts.",
 	NoNumber:       "Schreiben Sie eine einfache Zahl in {0}.",
+	TwoNumbers:     "Schreiben Sie {0} oder {1}: so kann es beides sein.",
 	TriesSoFar:     "Bisher nicht erfüllt: {0}.",
 	CallNow:        "Rufen Sie jetzt: {0}.",
 	LookGood:       "Es ist gut",

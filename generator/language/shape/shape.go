@@ -48,6 +48,7 @@ type Language struct {
 	Small   []string            // words for small things that are easily forgotten
 	Signals []string            // signal words in capitals, and those that are used for them
 	Vague   []string            // phrases that say nothing that can be measured or looked at
+	Denials []string            // words that turn a sentence round: not, never, without
 	Grammar Grammar
 	Passive Passive
 	Numbers Numbers
@@ -102,17 +103,7 @@ type Numbers struct {
 	Words    []string // Words[i] is i+1, up to twenty
 	Of       string   // of "two of the four"
 	Articles []string // the the of it
-	Comma    Comma
 }
-
-// Comma says what a comma before three figures is.
-type Comma string
-
-// What a comma can be.
-const (
-	Decimal   Comma = "decimal"
-	Thousands Comma = "thousands"
-)
 
 // Acts are the words of a language for acts and for the points where energy is
 // cut, separated by spaces. A bar stands where the thing may come between, as

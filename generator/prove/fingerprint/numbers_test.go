@@ -261,7 +261,7 @@ func TestTheFingerprintOfACallee(t *testing.T) {
 	}
 }
 
-// A not, in English or Spanish, is taken with the word behind it, and numbers in
+// A not, in each language, is taken with the word behind it, and numbers in
 // words, in reasons and in refit notes count: "What is issued stays issued" of
 // the format.
 func TestDangerInWords(t *testing.T) {
@@ -280,6 +280,10 @@ func TestDangerInWords(t *testing.T) {
 		{"Don't touch it.", "Do touch it.", true},
 		{"No lo toque nunca.", "No lo toque.", true},
 		{"Toque sin guantes.", "Toque con guantes.", true},
+		{"Nicht berühren.", "Berühren.", true},
+		{"Nie ohne Handschuhe berühren.", "Nie mit Handschuhen berühren.", true},
+		{"Keine Hand hinein.", "Eine Hand hinein.", true},
+		{"Die Knie beugen.", "Die Beine beugen.", false},
 		{"Turn it 2 times.", "Turn it 3 times.", true},
 		{"Turn it 1.5 times.", "Turn it 15 times.", true},
 		{"Turn it twice.", "Turn it two times.", false},

@@ -66,7 +66,8 @@ func procedureOf(m *model.Manual, id string) *model.Procedure {
 }
 
 // swappedText is a manual with the texts of two steps, one after another, in
-// the other order; nil where one is indented, and would be read as a sub-step.
+// the other order; nil where one is indented, and would be read as a sub-step, and
+// where the second has sub-steps, which would become those of the first.
 func swappedText(files map[string]string, p *model.Procedure, a, b *model.Step) map[string]string {
 	out := map[string]string{}
 	for name, text := range files {
@@ -86,6 +87,9 @@ func swappedText(files map[string]string, p *model.Procedure, a, b *model.Step) 
 	for _, s := range b.Phase.Steps {
 		if s.At.Start > b.At.Start {
 			end = strings.LastIndex(text[:s.At.Start+1], "\n") + 1
+			if text[end] == ' ' {
+				return nil
+			}
 			break
 		}
 	}
@@ -93,10 +97,13 @@ func swappedText(files map[string]string, p *model.Procedure, a, b *model.Step) 
 	return out
 }
 
-var stepNumber = regexp.MustCompile(`step [0-9.]+`)
+var (
+	stepNumber    = regexp.MustCompile(`step [0-9.]+`)
+	betweenClause = regexp.MustCompile(`,? (and|where|on) |, `)
+)
 
 // outcome is what the walk of a procedure finds, and how it leaves things,
-// whatever the places.
+// whatever the places, and in whatever order the conditions of a state are named.
 func outcome(r *walk.Result, p *model.Procedure) string {
 	var out []string
 	for _, f := range r.Of(p).Findings {
@@ -108,7 +115,9 @@ func outcome(r *walk.Result, p *model.Procedure) string {
 		out = append(out, fmt.Sprint(s.Label(), " ", s.Word, " ", s.When))
 	}
 	for i, line := range out {
-		out[i] = stepNumber.ReplaceAllString(line, "step")
+		clauses := betweenClause.Split(stepNumber.ReplaceAllString(line, "step"), -1)
+		sort.Strings(clauses)
+		out[i] = strings.Join(clauses, ", ")
 	}
 	sort.Strings(out)
 	return strings.Join(out, "\n")

@@ -133,7 +133,7 @@ func (s *Pages) Undoing(d *walk.Derived) string {
 		return fmt.Sprintf(w.TakeAway, s.Name(thing))
 	case *model.Setting:
 		if thing.Value != "" {
-			return fmt.Sprintf(w.SetBackTo, s.Name(thing), s.Say(thing, "value", thing.Value))
+			return fmt.Sprintf(w.SetBackTo, s.Name(thing), s.Value(thing))
 		}
 		return fmt.Sprintf(w.SetBack, s.Name(thing))
 	}

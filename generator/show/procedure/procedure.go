@@ -365,7 +365,7 @@ func (s *Pages) brings(p *model.Procedure, role *model.Role) string {
 func (s *Pages) energyWords(e *model.Energy) string {
 	out := s.Name(e)
 	if !e.Voltage.IsZero() {
-		out += ", " + e.Voltage.String()
+		out += ", " + s.Both(e.Voltage)
 	}
 	if !e.Pressure.IsZero() {
 		out += ", " + s.BothLimit(e.Pressures)

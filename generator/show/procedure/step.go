@@ -283,7 +283,7 @@ func (s *Pages) tags(st *model.Step) []string {
 		}
 	}
 	if time := st.Time(); !time.IsZero() {
-		out = append(out, time.String())
+		out = append(out, s.Both(time))
 	}
 	return out
 }

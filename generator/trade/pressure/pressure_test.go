@@ -128,6 +128,7 @@ func TestReleaseOfTheUnknown(t *testing.T) {
 		"no volume":           store(t, "", "10 bar", ""),
 		"no pressure":         store(t, "10 L", "", ""),
 		"a vacuum":            store(t, "10 L", "-0.5 bar", ""),
+		"as much precharge":   store(t, "10 L", "90 bar", "90 bar"),
 		"more precharge":      store(t, "10 L", "90 bar", "100 bar"),
 		"precharge below air": store(t, "10 L", "90 bar", "-0.2 bar"),
 	} {
