@@ -29,9 +29,10 @@ func TestTheWorkingSaysWhatMayBeLeftOut(t *testing.T) {
 // the words and signs of the published table, the precedence as TestPrecedence has it.
 func TestTheWorkingNamesEachStatement(t *testing.T) {
 	for codes, want := range map[string]string{
-		"H412":      "none: H412: no pictogram",
-		"H319":      "Warning: H319 Warning: GHS07, exclamation mark",
-		"H301 H302": "Danger: H301 Danger, H302 Warning: GHS06, skull and crossbones; GHS07 gives way to a graver pictogram",
+		"H412":           "none: H412: no pictogram",
+		"H319":           "Warning: H319 Warning: GHS07, exclamation mark",
+		"H318 H314 H302": "Danger: H314 Danger, H302 Warning, H318 Danger: GHS05, corrosion; GHS07, exclamation mark; GHS05, corrosion",
+		"H301 H302":      "Danger: H301 Danger, H302 Warning: GHS06, skull and crossbones; GHS07 gives way to a graver pictogram",
 	} {
 		l, err := LabelOf(strings.Fields(codes))
 		if err != nil {
