@@ -67,3 +67,21 @@ energies:
 		}
 	}
 }
+
+// A finding names each thing once, and where it is of no thing none.
+func TestMessagesNameEachThingOnce(t *testing.T) {
+	files := shopFiles(t)
+	files["register/hazards.yaml"] += "moving: { name: moving belt, nature: It runs., harm: serious-injury, consequence: It pulls a hand in., avoid: [Wait.], of: feed }\n"
+	files["machines/rig.yaml"] = "name: Rig\npoints: { switch: { name: switch, lock: no } }\nenergies: { feed: { name: feed, kind: motion, points: [switch] } }\n" +
+		"parts: { lid: { name: lid, guards: [feed] }, door: { name: door, guards: [feed] } }\n"
+	for body, want := range map[string]string{
+		"1. Look.\n\n## Refit\n\n1. [In reverse](reverse:work).\n": "nothing that this phase took off is still off here",
+		"1. [Off](isolate:feed).\n2. [Lid off](remove:lid) [](hazard:moving), [door off](remove:door).\n3. [On](restore:feed).\n4. [Lid](refit:lid), [door](refit:door).\n": "as it was: lid (off since step 1.2), door (off since step 1.2)",
+	} {
+		files["procedures/job.md"] = "---\ntitle: Job\nfor: rig\nhazards: [moving]\n---\n## Work\n\n" + body
+		found := walked(t, files, false)
+		if len(found) != 1 || !strings.HasSuffix(found[0].Message, want) || strings.HasPrefix(found[0].Message, ":") {
+			t.Errorf("%s: found %v, want %q", body, found, want)
+		}
+	}
+}
