@@ -253,7 +253,7 @@ func TestPlausible(t *testing.T) {
 		"a socket in inches":           tool("stand: { name: s, kind: socket, fits: [9/16 in, T30] }"),
 		"a calibration without a day":  tool("⟦missing-field⟧stand: { name: s, kind: aid, calibration: { every: 12 months } }"),
 		"a calibration every never":    tool("stand: { name: s, kind: aid, calibration: { every: ⟦quantity⟧0 months, last: 2026-11-01 } }"),
-		"an unknown statement":         files{"register/supplies.yaml": "⟦unknown-reference⟧oil: { name: hydraulic oil, unit: L, ghs: [H3O4] }\n"},
+		"an unknown statement":         files{"register/supplies.yaml": "oil: { name: hydraulic oil, unit: L, ghs: [⟦unknown-reference⟧H3O4] }\n"},
 		"a safe voltage of nothing":    files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: ⟦quantity⟧0 V }\nalso: [es]\n"},
 		"a safe voltage of ac for dc":  files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: ⟦quantity⟧60 V ac }\nalso: [es]\n"},
 		"a lift of nothing":            files{"shop.yaml": "title: Test shop\nlimits: { lift: ⟦quantity⟧0 kg }\nalso: [es]\n"},

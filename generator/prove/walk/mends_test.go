@@ -23,13 +23,18 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"proof-without-measure", pressed + "[x](hold:lift-up)\n", "the hold lift-up does not count: its limit, at least 0 bar, has no upper end"},
 		{"proof-without-measure", pressed + "\n", "write [](hold:lift-zero) beside the proof"},
 		{"not-reachable", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "write [slacken it](loosen:bleed-screw) in a step before"},
+		{"energy-order", "---\n## Work\n\n1. [Off](isolate:traction).\n2. [Off](isolate:lift).\n3. [On](restore:traction).\n4. [On](restore:lift).\n", "bring the lift hydraulics back in a step before this one"},
 		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n", "write [](hold:capacitor-wait) or [let it out](release:traction) in a step before"},
 		{"guard-off-live", "leaves: { seat-base: off, inverter-lid: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n", "Here: [](hazard:charged-capacitors)."},
+		{"guard-off-live", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "nothing switches it off: let it out, wait, or block it, and write [see that it is out](prove:raised-tug) in a step before"},
+		{"left-isolated", "---\n## Work\n\n1. [Down](release:raised-tug).\n", "write [bring it back](restore:raised-tug) where it comes back, or raised-tug: released in leaves"},
+		{"not-asked", "---\n## Work\n\n1. [Off](isolate:heat).\n2. [On](restore:heat).\n", "write [](hold:foreman-release) in a step before this"},
 	} {
 		files := shopFiles(t)
 		files["register/holds.yaml"] += "lift-high: { name: gauge, kind: measure, of: lift, what: gauge, limit: at most 5 bar }\n" +
 			"lift-up: { name: gauge, kind: measure, of: lift, what: gauge, limit: at least 0 bar }\nlift-seals: { name: seals, kind: look, of: lift, what: every seal, good: dry, looks-for: leak }\n"
-		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "kind: connector, under: [cab-door]", "kind: connector, freed-by: [bleed-screw]", 1)
+		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "kind: connector, under: [cab-door]", "kind: connector, freed-by: [bleed-screw], guards: [raised-tug]", 1)
+		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "kind: heat, ", "kind: heat, before-restore: [foreman-release], ", 1)
 		files["procedures/job.md"] = "---\ntitle: Job\nfor: yard-tug\n" + c.body
 		told := false
 		for _, f := range walked(t, files, strings.Contains(c.body, "hazard:bus")) {
