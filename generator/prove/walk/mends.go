@@ -40,7 +40,11 @@ func (w *walk) mend(i *issue) finding.Words {
 		words = finding.Say("write [](hold:%s) in a step before this, after the last thing that is taken off or loosened", w.lay.things[i.thing].named.Base().ID)
 	case &NotReachable, &RefitOverOpen:
 		words = w.mendHeldBack(i)
-	case &EnergyOrder, &BadPause:
+	case &EnergyOrder:
+		if words = w.mendOrder(i); words.IsZero() {
+			words = w.mendKept(i)
+		}
+	case &BadPause:
 		words = w.mendKept(i)
 	}
 	if words.IsZero() {
@@ -264,6 +268,17 @@ func (w *walk) mendClear(i *issue) finding.Words {
 		return finding.Words{}
 	}
 	return finding.Say("write place:%s in a step before; where it is in place already, write expects: { %s: placed } in the front matter", tool.ID, tool.ID)
+}
+
+// backEarlier is what is said of an energy that the machine has back first.
+const backEarlier = "should come back before the %s"
+
+// mendOrder says what comes back first.
+func (w *walk) mendOrder(i *issue) finding.Words {
+	if i.why.Template != backEarlier {
+		return finding.Words{}
+	}
+	return finding.Say("bring the %s back in a step before this one, or mend restore-order: in the machine's file", w.label(i.thing))
 }
 
 // mendKept says what a plug that is kept cannot do: it is a lock in the hands of

@@ -23,6 +23,7 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"proof-without-measure", pressed + "[x](hold:lift-up)\n", "the hold lift-up does not count: its limit, at least 0 bar, has no upper end"},
 		{"proof-without-measure", pressed + "\n", "write [](hold:lift-zero) beside the proof"},
 		{"not-reachable", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "write [slacken it](loosen:bleed-screw) in a step before"},
+		{"energy-order", "---\n## Work\n\n1. [Off](isolate:traction).\n2. [Off](isolate:lift).\n3. [On](restore:traction).\n4. [On](restore:lift).\n", "bring the lift hydraulics back in a step before this one"},
 		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n", "write [](hold:capacitor-wait) or [let it out](release:traction) in a step before"},
 		{"guard-off-live", "leaves: { seat-base: off, inverter-lid: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n", "Here: [](hazard:charged-capacitors)."},
 		{"guard-off-live", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "nothing switches it off: let it out, wait, or block it, and write [see that it is out](prove:raised-tug) in a step before"},
@@ -98,6 +99,24 @@ func TestMessagesSayWhereAndHowLong(t *testing.T) {
 		}
 		if !told {
 			t.Errorf("%s is not told of\n%s", c.code, c.body)
+		}
+	}
+}
+
+// A finding names each thing once, and where it is of no thing none.
+func TestMessagesNameEachThingOnce(t *testing.T) {
+	files := shopFiles(t)
+	files["register/hazards.yaml"] += "moving: { name: moving belt, nature: It runs., harm: serious-injury, consequence: It pulls a hand in., avoid: [Wait.], of: feed }\n"
+	files["machines/rig.yaml"] = "name: Rig\npoints: { switch: { name: switch, lock: no } }\nenergies: { feed: { name: feed, kind: motion, points: [switch] } }\n" +
+		"parts: { lid: { name: lid, guards: [feed] }, door: { name: door, guards: [feed] } }\n"
+	for body, want := range map[string]string{
+		"1. Look.\n\n## Refit\n\n1. [In reverse](reverse:work).\n": "nothing that this phase took off is still off here",
+		"1. [Off](isolate:feed).\n2. [Lid off](remove:lid) [](hazard:moving), [door off](remove:door).\n3. [On](restore:feed).\n4. [Lid](refit:lid), [door](refit:door).\n": "as it was: lid (off since step 1.2), door (off since step 1.2)",
+	} {
+		files["procedures/job.md"] = "---\ntitle: Job\nfor: rig\nhazards: [moving]\n---\n## Work\n\n" + body
+		found := walked(t, files, false)
+		if len(found) != 1 || !strings.HasSuffix(found[0].Message, want) || strings.HasPrefix(found[0].Message, ":") {
+			t.Errorf("%s: found %v, want %q", body, found, want)
 		}
 	}
 }

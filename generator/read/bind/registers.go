@@ -265,7 +265,7 @@ func (b *binder) inRegister(name, id string) bool {
 // textFields are the fields that people read, by where they stand.
 var textFields = map[string][]string{
 	"shop":     {"title", "notice", "emergency"},
-	"machines": {"name", "options", "where", "value", "start", "mark-after", "sequence", "labels", "old"},
+	"machines": {"name", "options", "where", "value", "start", "mark-after", "sequence", "labels", "old", "lubricant", "retorque"},
 	"tools":    {"name", "note", "kept"},
 	"hazards":  {"name", "note", "nature", "consequence", "avoid", "first-aid"},
 	"holds":    {"name", "note", "why", "what", "at", "if-not", "good", "answers"},
