@@ -100,7 +100,10 @@ func Tag(text string) (tag string, ok bool) {
 	if _, unknown := err.(bcp47.ValueError); err != nil && !unknown {
 		return text, false
 	}
-	return parsed.String(), true
+	if tag = parsed.String(); tag == "und" {
+		return strings.ToLower(text), true // of the right form, and nobody's language
+	}
+	return tag, true
 }
 
 // NameOf is a language's own name; its tag where the program does not speak it.

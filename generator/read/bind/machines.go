@@ -204,7 +204,7 @@ func (b *binder) leadMachine(m *model.Machine) {
 // can be put on by others, or is not off with them.
 func (b *binder) keptPlugs(m *model.Machine) {
 	for _, p := range m.Points {
-		if !p.Kept || slices.ContainsFunc(p.Cuts, func(e *model.Energy) bool { return e.Unread }) {
+		if !p.Kept || slices.ContainsFunc(p.Cuts, func(e *model.Energy) bool { return e.Unread || e.Lost("kind") }) {
 			continue
 		}
 		electric, other := false, (*model.Energy)(nil)
