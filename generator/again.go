@@ -53,12 +53,15 @@ type had struct {
 	Recorded  bool  // it is named in what is recorded of people and jobs
 }
 
-// few is how many files may have changed for what they reach to be looked at
-// alone, and most how many procedures that may be.
-const (
-	few  = 8
-	most = 400
-)
+// few is how many files and entries may have changed for what they reach to be
+// looked at alone.
+const few = 8
+
+// tooMany says that so many procedures are so much of a manual that all of it may
+// as well be looked at.
+func (p *past) tooMany(n int) bool {
+	return n > len(p.Procedures)*2/3 && n > few || n == len(p.Procedures)
+}
 
 // again is a manual of which only what was reached was looked at.
 type again struct {
@@ -102,7 +105,7 @@ func (m *memory) reached(p *past) (a *again) {
 	}
 	above := graph.Reach(p.naming(m.tree, edited, entries), p.turned())
 	below := graph.Reach(above, func(i int) []int { return p.Procedures[i].Leads })
-	if len(below) > min(most, len(p.Procedures)-1) || slices.ContainsFunc(above, func(i int) bool { return p.Procedures[i].Recorded }) {
+	if p.tooMany(len(below)) || slices.ContainsFunc(above, func(i int) bool { return p.Procedures[i].Recorded }) {
 		return nil
 	}
 	defer func() {

@@ -122,23 +122,20 @@ func (r *registered) differs(now *registered) (ids []string, known bool) {
 	return ids, true
 }
 
-// lead adds the entries in whose text one is named; false where another file
-// names one, but for procedures, or a file may say something by signs that stand
-// for it.
+// lead adds the entries in whose text one is named; false where the shop, a machine
+// or a plan names one, or may say something by signs that stand for it.
 func (c *changes) lead(tree *source.Tree) bool {
 	for n := 0; n < len(c.ids) && n < few; n++ {
 		word := wordOf(c.ids[n])
 		for _, f := range tree.Files {
-			if strings.HasPrefix(f.Path, "procedures/") {
-				continue
-			}
-			if folder, _, _ := strings.Cut(f.Path, "/"); folder == "register" && strings.ContainsAny(f.Text, `\&`) {
+			switch folder, _, _ := strings.Cut(f.Path, "/"); {
+			case folder == "procedures" || folder == "revisions" || folder == "records" || strings.HasSuffix(f.Path, ".csv"): // these name no entries but roles, or are procedures
+			case folder != "readings" && strings.ContainsAny(f.Text, `\&`):
 				return false
-			}
-			if word.MatchString(f.Text) {
-				if !isFollowed(f.Path) {
-					return false
-				}
+			case !word.MatchString(f.Text):
+			case !isFollowed(f.Path):
+				return false
+			default:
 				c.add(f.Path, naming(f.Text, word)...)
 			}
 		}
