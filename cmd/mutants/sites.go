@@ -80,6 +80,16 @@ func sitesOf(name string, text []byte) ([]mutant, error) {
 			if other := map[string]string{"true": "false", "false": "true"}[n.Name]; other != "" {
 				add(n.Pos(), n.End(), other)
 			}
+		case *ast.UnaryExpr: // -1 is often a sign alone: as none or all -2 is the same
+			if one, is := n.X.(*ast.BasicLit); is && n.Op == token.SUB && one.Value == "1" {
+				add(n.Pos(), n.End(), "0")
+				return false
+			}
+		case *ast.CallExpr: // and so is the number of an infinite one
+			if f, is := n.Fun.(*ast.SelectorExpr); is && f.Sel.Name == "Inf" {
+				add(n.Lparen+1, n.Lparen+1, "-")
+				return false
+			}
 		case *ast.BasicLit:
 			if v, err := strconv.Atoi(n.Value); n.Kind == token.INT && err == nil {
 				add(n.Pos(), n.End(), strconv.Itoa(v+1))

@@ -108,6 +108,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a wrench's end is no torque":      inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧100 N·m with the [wrench](tool:wrench-20-100)."),
 		"a wrench's own range":             inSentence("[Tighten the bolts](tighten:seat-bolt) with the 20 to 100 N·m [wrench](tool:wrench-20-100)."),
 		"what a wrench is called by":       inSentence("[Tighten the bolts](tighten:seat-bolt) with the 100 N·m [wrench](tool:wrench-20-100)."),
+		"what a wrench reaches, at it":     inSentence("[Tighten the bolts](tighten:seat-bolt) with the 25 N·m [wrench](tool:wrench-5-25)."),
+		"what a hoist is called, at it":    inSentence("[Lift the seat out](remove:seat) with the 2 t [hoist](tool:hoist).").with(replaced("register/tools.yaml", "name: shop hoist", "name: 2 t hoist")),
 		"what it is not called by":         inSentence("[Tighten the bolts](tighten:seat-bolt) with the ⟦value-disagrees⟧110 N·m [wrench](tool:wrench-20-100)."),
 		"a hoist whose load nobody states": inSentence("[Lift the seat out](remove:seat) with the 500 kg [hoist](tool:hoist)."),
 		"a range of no tool":               inSentence("[Tighten the bolts](tighten:seat-bolt), ⟦value-disagrees⟧20 to 100 N·m."),
@@ -251,4 +253,30 @@ func TestSentencesAreSilent(t *testing.T) {
 	mustFindNothing(t, "a limit that could not be read", base.with(proof("at most 5 Vx")))
 	expect(t, map[string]files{"a limit that shows nothing of the energy": proof("at most 5 bar")})
 	expect(t, map[string]files{"a supply whose amount could not be read": jobOf("supplies: [oil: plenty]", "Pour 25 L of [oil](supply:oil).")})
+}
+
+// Thousands are parted by a space (NIST SP 811, 10.5.3), in English by a comma, in
+// Spanish and German by a point: common practice, no source. Where the sign can be
+// read in two ways, either may be right.
+func TestThousandsBesideLinks(t *testing.T) {
+	spanish := files{"shop.yaml": "title: Taller\nlanguage: es\n"}
+	german := files{"shop.yaml": "title: Werkstatt\nlanguage: de\n"}
+	in := func(shop files, step string) files { return inSentence(step).with(shop) }
+	expect(t, map[string]files{
+		"spaces":                     inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧81 000 g."),
+		"hard spaces":                inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧81\u202F000\u00A0g."),
+		"spaces, right":              inSentence("The [seat](part:seat) weighs 14 000 g."),
+		"a number of something":      inSentence("At pack 2 360 V stand on the [battery](energy:traction)."),
+		"commas":                     inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧81,000 g."),
+		"commas, right":              inSentence("The [seat](part:seat) weighs 14,000 g."),
+		"a point is a decimal point": inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧14.000 g."),
+		"in the link's words":        inSentence("Mind ⟦value-disagrees⟧[the seat, 81 000 g](part:seat)."),
+		"in the link's words, right": inSentence("Mind [the seat, 14 000 g](part:seat)."),
+		"points":                     in(spanish, "El [asiento](part:seat) pesa ⟦value-disagrees⟧81.000 g."),
+		"points, right":              in(spanish, "El [asiento](part:seat) pesa 14.000 g."),
+		"points, decimals":           in(spanish, "El [asiento](part:seat) pesa 14.000 kg."),
+		"points in German":           in(german, "Der [Sitz](part:seat) wiegt 14.000 g."),
+		"points in a link":           in(german, "Heben Sie [den Sitz, 14.000 g](part:seat)."),
+		"points in a range":          in(german, "Der [Sitz](part:seat) ist ⟦value-disagrees⟧12.000 bis 14.000 g schwer."),
+	})
 }

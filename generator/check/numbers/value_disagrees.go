@@ -24,7 +24,7 @@ func valuesDisagree(j *job) []finding.Finding {
 	for block := range blocksOf(j.of) {
 		for _, link := range block.Links {
 			if !link.Bad && (link.To == nil || !valuesLost(link.To)) {
-				found = append(found, valueDisagrees(link, block.Links)...)
+				found = append(found, valueDisagrees(link, block.Links, j.language())...)
 			}
 		}
 	}
@@ -33,8 +33,8 @@ func valuesDisagree(j *job) []finding.Finding {
 
 // valueDisagrees compares the amounts of one link's words. Amounts of a kind
 // that the register does not state are nobody's business.
-func valueDisagrees(link *model.Link, beside []*model.Link) []finding.Finding {
-	amounts := quantity.Find(link.Text)
+func valueDisagrees(link *model.Link, beside []*model.Link, tag string) []finding.Finding {
+	amounts := amountsIn(link.Text, tag)
 	if len(amounts) == 0 {
 		return nil
 	}
@@ -47,11 +47,11 @@ func valueDisagrees(link *model.Link, beside []*model.Link) []finding.Finding {
 	var typed, right []string
 	for _, q := range amounts {
 		rivals := sameKind(states.values, q.Quantity)
-		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) ||
-			agreesWithOne(q.Quantity, rivals) || agreesWithOne(q.Quantity, states.words) {
+		agrees := func(q quantity.Quantity) bool { return agreesWithOne(q, rivals) || agreesWithOne(q, states.words) }
+		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) || q.readAnyWay(agrees) {
 			continue
 		}
-		typed = append(typed, q.String())
+		typed = append(typed, q.said)
 		for _, r := range rivals {
 			if text := r.String(); !slices.Contains(right, text) {
 				right = append(right, text)

@@ -48,6 +48,7 @@ type Language struct {
 	Small   []string            // words for small things that are easily forgotten
 	Signals []string            // signal words in capitals, and those that are used for them
 	Vague   []string            // phrases that say nothing that can be measured or looked at
+	Denials []string            // words that turn a sentence round: not, never, without
 	Grammar Grammar
 	Passive Passive
 	Numbers Numbers
@@ -153,6 +154,7 @@ type Verbs struct {
 	Joiners  Set      // what stands before a second order in a sentence
 	Parts    Set      `may:"empty"` // second words of verbs that are prepositions as well: "put the pin in the tray"
 	Plurals  []string // endings
+	After    Set      // what goes on behind a thing or an amount, and makes no longer name or count of it
 }
 
 // Verb is what a kind of link is called in words, of one sort of thing.
