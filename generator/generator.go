@@ -171,8 +171,7 @@ func Build(o Options) (*Result, error) {
 	}
 	r.Walks.Forget()
 	pages := pagesOf(r, o)
-	now := keptSite{Past: past, Coded: pages.Coded, Survey: pages.front.Survey}
-	pages.standing = func() map[string]bool { return now.standing(last, pages, o.To) }
+	pages.standing = func() map[string]bool { return m.standing(last, past, pages) }
 	staged, err := stage(context.Background(), r, o, pages)
 	if err != nil {
 		return r, err
@@ -180,7 +179,6 @@ func Build(o Options) (*Result, error) {
 	if err := staged.commit(r); err != nil {
 		return r, err
 	}
-	now.Book = r.book
-	m.published(r, now)
+	m.published(r, keptPages{Past: past, Rows: pages.Rows, Survey: pages.front.Survey, Book: r.book})
 	return r, nil
 }

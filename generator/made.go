@@ -9,6 +9,8 @@ import (
 	"slices"
 
 	"baybinder/generator/base/graph"
+	"baybinder/generator/show/page"
+	"baybinder/generator/show/publish"
 )
 
 // made says of each procedure, by the path of its file, what its pages are made
@@ -36,6 +38,9 @@ func sumOf(h hash.Hash) string { return hex.EncodeToString(h.Sum(nil)[:16]) }
 func (p *past) whole(coded bool) string {
 	h := sha256.New()
 	_, _ = fmt.Fprintf(h, "%x %q %s %v %v\n", p.Rest, p.Placed, p.Today, p.Preview, coded)
+	for i := range p.Registers {
+		_, _ = fmt.Fprintf(h, "%s %x\n", p.Registers[i].Path, p.Registers[i].Sum)
+	}
 	for i := range p.Procedures {
 		_, _ = io.WriteString(h, p.Procedures[i].Path+"\n")
 	}
@@ -67,15 +72,13 @@ func (p *past) below() []string {
 
 // standing are the pages of procedures that stand in the last site as they are
 // to be.
-func (k *keptSite) standing(last *keptSite, s *pages, to string) map[string]bool {
-	if k.Past == nil || last == nil || last.Past == nil {
-		return nil
-	}
-	if _, stands := last.Site.Stands(to); !stands {
+func (m *memory) standing(last *keptSite, now *past, s *pages) map[string]bool {
+	shown := m.shown(last)
+	if now == nil || shown == nil || publish.Stands(m.o.To, last.Site) == nil {
 		return nil
 	}
 	stand := map[string]bool{}
-	was, is := last.Past.made(last.Coded), k.Past.made(k.Coded)
+	was, is := shown.Past.made(page.Coded(shown.Rows)), now.made(s.Coded)
 	for _, p := range s.Shown {
 		if path := p.File.Path; was[path] == is[path] {
 			for _, name := range s.pagesOf(p) {

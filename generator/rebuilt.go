@@ -1,25 +1,31 @@
 package generator
 
 import (
-	"bytes"
+	"slices"
 	"strings"
 
+	"baybinder/generator/base/parallel"
 	"baybinder/generator/model"
 	"baybinder/generator/show/front"
 	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
 	"baybinder/generator/show/procedure"
 	"baybinder/generator/show/publish"
+	"baybinder/generator/show/register"
 )
 
-// rebuilt builds a site again in which nothing but words of procedures changed:
-// their pages, the writer's list and the search are made, and all else stays as
-// it stands. Nil where that is not enough.
+// rebuilt builds a site again after an edit: the pages of what it reaches, those
+// that tell of these in lists, the writer's list and the search are made, and all
+// else stays as it stands. Nil where that is not enough.
 func (m *memory) rebuilt(last *keptSite) (*Result, error) {
 	if last == nil || m.o.Readings != "" {
 		return nil, nil
 	}
-	a := m.reached(last.Past)
+	shown := m.shown(last)
+	if shown == nil {
+		return nil, nil
+	}
+	a := m.reached(shown.Past)
 	if a == nil {
 		return nil, nil
 	}
@@ -27,7 +33,7 @@ func (m *memory) rebuilt(last *keptSite) (*Result, error) {
 		m.told(a.verdict)
 		return &Result{Tree: m.tree, Verdict: *a.verdict}, nil
 	}
-	sheets := a.sheets(last)
+	sheets := a.sheets(shown)
 	if sheets == nil {
 		return nil, nil
 	}
@@ -39,11 +45,12 @@ func (m *memory) rebuilt(last *keptSite) (*Result, error) {
 		return &Result{}, err
 	}
 	r := &Result{Tree: m.tree, Verdict: *a.verdict}
-	if _, stands := last.Site.Stands(m.o.To); !stands {
+	stands := publish.Stands(m.o.To, last.Site)
+	if stands == nil {
 		site.Abort()
 		return nil, nil
 	}
-	if err := last.put(site, sheets, r); err != nil {
+	if err := sheets.put(site, stands.Names, r); err != nil {
 		site.Abort()
 		return r, err
 	}
@@ -51,14 +58,21 @@ func (m *memory) rebuilt(last *keptSite) (*Result, error) {
 		return r, err
 	}
 	m.reachedOnly(a)
-	last.Past = a.past
-	m.published(r, *last)
+	shown.Past = a.past
+	m.published(r, *shown)
 	return r, nil
 }
 
+// sheets are the files of a site that are made anew, by path, and whether a page
+// of the last one is still to be.
+type sheets struct {
+	fresh map[string][]byte
+	stays func(name string) bool
+}
+
 // put writes the sheets, and keeps the other files of the site.
-func (k *keptSite) put(site *publish.Site, sheets map[string][]byte, r *Result) error {
-	for name, text := range sheets {
+func (s *sheets) put(site *publish.Site, last []string, r *Result) error {
+	for name, text := range s.fresh {
 		if err := site.Put(name, text); err != nil {
 			return err
 		}
@@ -66,8 +80,8 @@ func (k *keptSite) put(site *publish.Site, sheets map[string][]byte, r *Result) 
 			r.Pages++
 		}
 	}
-	for _, name := range k.Site.Names() {
-		if sheets[name] != nil || front.IsSnags(name) || strings.HasPrefix(name, "search/") {
+	for _, name := range last {
+		if s.fresh[name] != nil || !s.stays(name) {
 			continue
 		}
 		if err := site.Keep(name); err != nil {
@@ -81,10 +95,9 @@ func (k *keptSite) put(site *publish.Site, sheets map[string][]byte, r *Result) 
 	return nil
 }
 
-// sheets are what is made anew, by path in the site; nil where more than that is
-// to be.
-func (a *again) sheets(last *keptSite) (sheets map[string][]byte) {
-	if !a.words || len(a.Manual.Jobs) > 0 {
+// sheets are what is made anew; nil where more than that is to be.
+func (a *again) sheets(last *keptPages) (out *sheets) {
+	if len(a.Manual.Jobs) > 0 {
 		return nil
 	}
 	defer func() {
@@ -92,28 +105,89 @@ func (a *again) sheets(last *keptSite) (sheets map[string][]byte) {
 			if !missed(v) {
 				panic(v)
 			}
-			sheets = nil
+			out = nil
 		}
 	}()
 	s := a.pages(last)
+	coded := page.Coded(last.Rows)
+	changed := a.change(s, last)
+	if changed.Far || coded != s.Coded {
+		return nil
+	}
+	for _, p := range a.reached {
+		if s.Publishes(p) && (p.Status == "retired" || !last.Survey.Count(s.front, p) || !last.Book.Take(s.front.Found(p))) {
+			return nil
+		}
+	}
+	if changed.Shelf && !s.front.TakeEntries(last.Book) || slices.ContainsFunc(a.reached, a.planned) {
+		return nil
+	}
+	return s.sheets(a, changed, last)
+}
+
+// planned says that a plan names a procedure: its page tells how long that is to
+// read.
+func (a *again) planned(p *model.Procedure) bool {
+	return slices.ContainsFunc(a.past.Procedures, func(h had) bool { return h.Planned && h.Path == p.File.Path })
+}
+
+// change puts the rows of what is reached among those of the site, and says what
+// of them is another.
+func (a *again) change(s *pages, last *keptPages) *page.Change {
+	changed := &page.Change{}
+	for _, id := range a.entries.ids {
+		changed.Entry(id)
+	}
+	at := map[string]int{}
+	for i := range last.Rows {
+		at[last.Rows[i].Address] = i
+	}
+	here := map[string]*page.Row{}
+	for i := range s.Rows {
+		here[s.Rows[i].Address] = &s.Rows[i]
+	}
 	for _, p := range a.reached {
 		if !s.Publishes(p) {
 			continue
 		}
-		if p.Status == "retired" || !last.Survey.Count(s.front, p) || !last.Book.Take(s.front.Found(p)) {
-			return nil
+		i, known := at[page.PageOf(p)]
+		if !known {
+			return &page.Change{Far: true}
+		}
+		now := here[page.PageOf(p)]
+		changed.Note(&last.Rows[i], now)
+		last.Rows[i] = *now
+	}
+	s.Take(last.Rows)
+	return changed
+}
+
+// sheets makes the pages.
+func (s *pages) sheets(a *again, changed *page.Change, last *keptPages) *sheets {
+	others := map[string]bool{}
+	fresh := s.reachedBy(a.reached)
+	for _, l := range s.others(changed) {
+		if others[l.name] = true; l.write != nil {
+			fresh = append(fresh, l)
 		}
 	}
-	sheets = map[string][]byte{}
-	for _, l := range finished(s.Site, s.reachedBy(a.reached)) {
-		var text bytes.Buffer
-		l.write(&text)
-		sheets[l.name] = text.Bytes()
+	texts := make([][]byte, len(fresh))
+	parallel.Each(len(fresh), func(i int) { texts[i] = whole(s.Site, fresh[i].write) })
+	out := &sheets{map[string][]byte{}, func(name string) bool { return stays(name, others) }}
+	for i, l := range fresh {
+		out.fresh[l.name] = texts[i]
 	}
 	for name, data := range last.Book.Files() {
-		sheets["search/"+name] = data
+		out.fresh["search/"+name] = data
 	}
-	return sheets
+	return out
+}
+
+// stays says that a file of the last site is one of this, where it is not made
+// anew.
+func stays(name string, others map[string]bool) bool {
+	folder, _, deep := strings.Cut(name, "/")
+	return others[name] || deep && (folder == "procedures" || !strings.HasSuffix(name, ".html") && folder != "search")
 }
 
 // reachedBy are the pages that show the words of procedures.
@@ -129,12 +203,11 @@ func (s *pages) reachedBy(procedures []*model.Procedure) []leaf {
 
 // pages makes the pages of what is in the excerpt. Who goes through all
 // procedures stops at a nil.
-func (a *again) pages(last *keptSite) *pages {
-	p := a.past
+func (a *again) pages(last *keptPages) *pages {
 	m := *a.Manual
-	site := page.NewSite(&m, a.Walks, a.verdict.Findings, a.today, p.Preview)
+	site := page.NewSite(&m, a.Walks, a.verdict.Findings, a.today, a.past.Preview)
 	m.Procedures, m.Translated = append(m.Procedures, nil), append(m.Translated, nil)
-	site.Shown, site.Faults, site.Coded = append(site.Shown, nil), nil, last.Coded
+	site.Shown = append(site.Shown, nil)
 	done := jobs.Of(site)
-	return &pages{Pages: done, front: front.Surveyed(done, last.Survey), procedure: procedure.Of(done)}
+	return &pages{Pages: done, front: front.Surveyed(done, last.Survey), procedure: procedure.Of(done), register: register.Of(done)}
 }

@@ -24,7 +24,7 @@ func recalculated(t *testing.T, name string, sections []*html.Node) (known int) 
 	t.Helper()
 	for _, section := range sections {
 		for _, code := range all(section, false, func(n *html.Node) bool { return n.Data == "code" && n.Parent.Data == "p" }) {
-			parts := strings.Split(textOf(code), " = ")
+			parts := strings.Split(pointed(textOf(code)), " = ")
 			if len(parts) < 3 {
 				continue
 			}

@@ -14,6 +14,7 @@ import (
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/source"
 	"baybinder/generator/show/front"
+	"baybinder/generator/show/page"
 	"baybinder/generator/show/publish"
 	"baybinder/generator/show/search"
 )
@@ -70,6 +71,10 @@ func (m *memory) siteKey() []byte {
 	return key
 }
 
+// pagesKey is where is kept what the site's pages were made from: that is much,
+// and asked for only where something changed.
+func (m *memory) pagesKey() []byte { return append([]byte("pages "), m.siteKey()...) }
+
 // site is how the site stood that was last built here; nil where that is not
 // known.
 func (m *memory) site() *keptSite {
@@ -81,6 +86,18 @@ func (m *memory) site() *keptSite {
 		return nil
 	}
 	return &k
+}
+
+// shown is what a site's pages were made from; nil where that is not known.
+func (m *memory) shown(k *keptSite) *keptPages {
+	if m == nil || k == nil {
+		return nil
+	}
+	var s keptPages
+	if !decode(m.store.Get(m.pagesKey()), &s) || !bytes.Equal(s.Of, k.Of) || s.Past == nil {
+		return nil
+	}
+	return &s
 }
 
 // changed says that a file became another while it was worked on: then nobody
@@ -133,12 +150,17 @@ func (m *memory) told(v *Verdict) {
 // keptSite is how the site stood that was last built in a place.
 type keptSite struct {
 	Of                   []byte // of what it was built: the key of the verdict
-	Site, Readings       publish.Trace
+	Site, Readings       []byte // the sums of their files
 	Pages, ReadingsPages int
-	Past                 *past // the manual, as it was then; nil where what its pages are made from is not known
-	Coded                bool  // its steps name fault codes
-	Survey               *front.Survey
-	Book                 *search.Book
+}
+
+// keptPages is what the pages of a site were made from.
+type keptPages struct {
+	Of     []byte
+	Past   *past // the manual; nil where it is not to be known again
+	Rows   []page.Row
+	Survey *front.Survey
+	Book   *search.Book
 }
 
 // built is what came of the last build, where the same is asked for and what it
@@ -155,35 +177,43 @@ func (m *memory) built(k *keptSite) *Result {
 	if k == nil || !bytes.Equal(k.Of, m.verdictKey()) {
 		return nil
 	}
-	stands := false
-	if r.Kept, stands = k.Site.Stands(m.o.To); !stands {
+	stands := publish.Stands(m.o.To, k.Site)
+	if stands == nil {
 		return nil
 	}
+	r.Kept = stands.Kept
 	if m.o.Readings != "" {
-		if r.KeptReadings, stands = k.Readings.Stands(m.o.Readings); !stands {
+		if stands = publish.Stands(m.o.Readings, k.Readings); stands == nil {
 			return nil
 		}
+		r.KeptReadings = stands.Kept
 	}
 	r.Pages, r.ReadingsPages = k.Pages, k.ReadingsPages
 	return r
 }
 
-// published keeps how the site stands that was put in place.
-func (m *memory) published(r *Result, k keptSite) {
+// published keeps how the site stands that was put in place, and what its pages
+// were made from.
+func (m *memory) published(r *Result, s keptPages) {
 	if m == nil || m.changed() {
 		return
 	}
-	k.Of, k.Pages, k.ReadingsPages = m.verdictKey(), r.Pages, r.ReadingsPages
-	var err error
-	if k.Site, err = publish.TraceOf(m.o.To); err != nil {
+	k := keptSite{Of: m.verdictKey(), Pages: r.Pages, ReadingsPages: r.ReadingsPages}
+	site, err := publish.Look(m.o.To)
+	if err != nil {
 		return
 	}
+	k.Site = site.Sum
 	if m.o.Readings != "" {
-		if k.Readings, err = publish.TraceOf(m.o.Readings); err != nil {
+		if site, err = publish.Look(m.o.Readings); err != nil {
 			return
 		}
+		k.Readings = site.Sum
 	}
 	_ = m.store.Put(m.siteKey(), encode(k))
+	if s.Of = k.Of; s.Past != nil {
+		_ = m.store.Put(m.pagesKey(), encode(s))
+	}
 }
 
 // count counts the procedures of a checked manual.

@@ -229,15 +229,20 @@ func readNumbers(t *testing.T, folder string) numbersRead {
 
 var (
 	clockOfRecord = regexp.MustCompile(`(\d\d)T(\d\d:\d\d)`)
+	comma         = regexp.MustCompile(`(\d),(\d)`)
 	joined        = regexp.MustCompile(`(\d)(\pL|°|%)`)
 	fieldValue    = regexp.MustCompile(`[:,] *"?(\d+)\b`)
 	figures       = regexp.MustCompile(`^\d+$`)
 )
 
+// pointed is a text with points in its numbers, which Spanish and German pages
+// write with commas.
+func pointed(text string) string { return comma.ReplaceAllString(text, "$1.$2") }
+
 // take takes the numbers of a text: a value behind its field is also one before
 // the field's word, "people: 2" and "2 people".
 func (w numbersRead) take(text string) {
-	for _, form := range []string{text, joined.ReplaceAllString(text, "$1 $2")} {
+	for _, form := range []string{text, joined.ReplaceAllString(text, "$1 $2"), pointed(text), joined.ReplaceAllString(pointed(text), "$1 $2")} {
 		for word := range around(form) {
 			w[word.before+" "+word.number], w[word.number+" "+word.behind] = true, true
 			w[word.number+" "+word.before] = true
@@ -309,7 +314,7 @@ func unworked(doc *html.Node, w numbersRead) []string {
 		if n.Type != html.TextNode || !numberToken.MatchString(n.Data) || told(n) {
 			continue
 		}
-		text := revisionOf.ReplaceAllString(stageOf.ReplaceAllString(n.Data, "$1$2"), "$1 ·")
+		text := revisionOf.ReplaceAllString(stageOf.ReplaceAllString(pointed(n.Data), "$1$2"), "$1 ·")
 		spaced := slices.Collect(around(joined.ReplaceAllString(text, "$1 $2")))
 		for number := range around(text) {
 			apart := slices.ContainsFunc(spaced, func(p placed) bool { return strings.HasPrefix(number.number, p.number) && w.has(p) })

@@ -29,7 +29,12 @@ func streamhead(qw422016 *qt422016.Writer, f *page.Frame) {
 `)
 	qw422016.N().S(`<html lang="`)
 	qw422016.E().S(f.Lang)
-	qw422016.N().S(`"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self' file:; img-src`)
+	qw422016.N().S(`"`)
+	if f.Comma {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-comma`)
+	}
+	qw422016.N().S(`><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self' file:; img-src`)
 	qw422016.N().S(` `)
 	qw422016.N().S(`'self' file:; script-src 'self' file:; base-uri 'none'; form-action 'none'"><title>`)
 	qw422016.E().S(f.WindowTitle())

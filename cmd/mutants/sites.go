@@ -20,6 +20,9 @@ type mutant struct {
 	was, text  string
 }
 
+// place is where it is, FILE:LINE.
+func (m mutant) place() string { return m.file + ":" + strconv.Itoa(m.line) }
+
 // swapped are the operators that are taken for each other.
 var swapped = map[token.Token]token.Token{
 	token.EQL: token.NEQ, token.NEQ: token.EQL,
@@ -76,6 +79,16 @@ func sitesOf(name string, text []byte) ([]mutant, error) {
 		case *ast.Ident:
 			if other := map[string]string{"true": "false", "false": "true"}[n.Name]; other != "" {
 				add(n.Pos(), n.End(), other)
+			}
+		case *ast.UnaryExpr: // -1 is often a sign alone: as none or all -2 is the same
+			if one, is := n.X.(*ast.BasicLit); is && n.Op == token.SUB && one.Value == "1" {
+				add(n.Pos(), n.End(), "0")
+				return false
+			}
+		case *ast.CallExpr: // and so is the number of an infinite one
+			if f, is := n.Fun.(*ast.SelectorExpr); is && f.Sel.Name == "Inf" {
+				add(n.Lparen+1, n.Lparen+1, "-")
+				return false
 			}
 		case *ast.BasicLit:
 			if v, err := strconv.Atoi(n.Value); n.Kind == token.INT && err == nil {

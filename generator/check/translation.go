@@ -1,13 +1,13 @@
 package check
 
 import (
-	"baybinder/generator/language"
-	"baybinder/generator/language/shape"
 	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 )
 
@@ -164,7 +164,7 @@ var (
 // Thin spaces part the thousands everywhere (ISO 80000-1, 7.3.1, from memory).
 func value(tag, token string) string {
 	token = thin.Replace(token)
-	if l := language.Known(tag); l != nil && l.Numbers.Comma == shape.Thousands && thousands.MatchString(token) {
+	if language.Marker(tag) == quantity.Point && thousands.MatchString(token) {
 		token = strings.ReplaceAll(token, ",", "")
 	}
 	token = strings.ReplaceAll(token, ",", ".")

@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 )
@@ -226,6 +227,23 @@ func TestEveryActHasAVerb(t *testing.T) {
 			if !slices.ContainsFunc(l.Verbs.Said, func(v shape.Verb) bool { return v.Kind == k.Name }) {
 				t.Errorf("%s: no verb for %s: an act that is said in words only is not seen", l.Code, k.Name)
 			}
+		}
+	}
+}
+
+// How numbers are parted: ISO 80000-1 leaves it to the language; that Spain,
+// Argentina, Germany and Austria write the comma, Mexico, Puerto Rico and
+// Switzerland the point, from memory.
+//
+// Known: FROM MEMORY.
+func TestMarkerGoesByTheLanguageAndItsRegion(t *testing.T) {
+	for tag, want := range map[string]quantity.Marker{
+		"": quantity.Point, "en": quantity.Point, "en-GB": quantity.Point,
+		"es": quantity.Comma, "es-ES": quantity.Comma, "es-AR": quantity.Comma, "es-MX": quantity.Point, "es-PR": quantity.Point,
+		"de": quantity.Comma, "de-AT": quantity.Comma, "de-CH": quantity.Point, "fr": quantity.Comma,
+	} {
+		if got := Marker(tag); got != want {
+			t.Errorf("%q: %v, want %v", tag, got, want)
 		}
 	}
 }

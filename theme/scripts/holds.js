@@ -6,11 +6,19 @@
 (function (bay) {
   const { make, button, fill } = bay;
 
+  // twoWays are the two numbers that a text may be: the sign that is not the
+  // page's own, before three figures, may part the thousands as well.
+  bay.twoWays = function (text) {
+    const marker = 'comma' in document.documentElement.dataset ? ',' : '.';
+    const parts = /^([-−]?[1-9]\d{0,2})([.,])(\d{3})$/.exec(text.trim());
+    return parts && parts[2] !== marker ? [parts[1] + marker + parts[3], parts[1] + parts[3]] : null;
+  };
+
   // number reads what a technician types: 4.2, 4,2 and −3 are numbers; what
   // is not plainly one is null, never a guess.
   bay.number = function (text) {
     const plain = text.trim().replace('−', '-').replace(',', '.');
-    return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
+    return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) && !bay.twoWays(text) ? Number(plain) : null;
   };
 
   // within compares a number with a hold's limit; both ends belong to it.
@@ -156,13 +164,19 @@
         f.field.setAttribute('aria-invalid', String(value !== '' && (n === null || !bay.within(n, this.data))));
       });
       const used = this.data.tries && tries >= Number(this.data.tries) && judged === 'out';
-      let words = { in: this.near ? fill(this.data.again ? w.NearLimitAgain : w.NearLimit, this.data.again) : w.WithinLimit, out: w.OutOfLimit, odd: fill(w.NoNumber, this.data.unit || ''), '': '' }[judged];
+      let words = { in: this.near ? fill(this.data.again ? w.NearLimitAgain : w.NearLimit, this.data.again) : w.WithinLimit, out: w.OutOfLimit, odd: this.oddWords(), '': '' }[judged];
       if (tries && judged !== 'in') words += ' ' + fill(w.TriesSoFar, tries);
       if (used && this.data.calls) words += ' ' + fill(w.CallNow, this.data.calls);
       bay.put(this.verdict, words);
       this.again.hidden = judged !== 'out';
       this.proved.setAttribute('aria-pressed', String(this.now.proved === true));
       this.element.classList.toggle('is-out', judged === 'out');
+    }
+
+    // oddWords say how to write what is no number, or what could be two.
+    oddWords() {
+      const two = (this.now.values || []).map(bay.twoWays).find(Boolean);
+      return two ? fill(bay.words.TwoNumbers, ...two) : fill(bay.words.NoNumber, this.data.unit || '');
     }
 
     look() {

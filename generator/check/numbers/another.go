@@ -23,7 +23,7 @@ func (b *beside) another(text string, q quantity.Found) bool {
 			return true
 		case q.Fits(quantity.Duration) && (endsIn(before, a.Every) || endsIn(before, a.Added) || beginsWith(behind, a.More)):
 			return true
-		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || beginsWith(behind, a.Away) && (a.At == "" || endsIn(before, []string{a.At}))):
+		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || beginsWith(behind, a.Away) && endsIn(before, []string{a.At})):
 			return true
 		case endsIn(before, a.Beyond) && slices.ContainsFunc(b.of.limits, func(limit quantity.Quantity) bool { return quantity.Agrees(q.Quantity, limit) }):
 			return true
@@ -99,10 +99,7 @@ const mostWordsAside = 5
 // wordsBefore are the last words of a text, in small letters, as far as the
 // nearest sign that parts a clause or a link.
 func wordsBefore(text string) []string {
-	if at := strings.LastIndexFunc(text, parts); at >= 0 {
-		text = text[at+1:]
-	}
-	list := strings.Fields(strings.ToLower(text))
+	list := strings.Fields(strings.ToLower(text[strings.LastIndexFunc(text, parts)+1:]))
 	return list[max(0, len(list)-mostWordsAside):]
 }
 

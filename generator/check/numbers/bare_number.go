@@ -7,6 +7,8 @@ import (
 	"strings"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 	"baybinder/generator/read/sentence"
 )
@@ -15,12 +17,12 @@ import (
 // no unit, with what may make a range of it.
 var bareNumber = regexp.MustCompile(`^\s*(?:to|at|a|hasta|en|auf|bis|mit)\s+(-?\d+(?:[.,]\d+)?)(?:\s*(?:to|a|bis|-|–)\s*(-?\d+(?:[.,]\d+)?)|\s*±\s*\d+(?:[.,]\d+)?)?`)
 
-// noNoun are the words that can stand behind a number that is an amount: all
-// others are taken for the noun of a count, "to 2 corners".
-var noNoun = wordSet("with and then by on in using or before after while when until as for if so again first but from through " +
-	"con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde " +
-	"mit und dann danach an ein auf bis für im oder vor nach bevor während wenn falls wie erst zuerst nochmals aber von " +
-	"anziehen nachziehen festziehen auffüllen nachfüllen füllen einstellen zurückstellen")
+// noNoun says that a word can stand behind a number that is an amount: all others
+// are taken for the noun of a count, "to 2 corners". The words are those of every
+// language, as a shop writes more than one.
+func noNoun(word string) bool {
+	return slices.ContainsFunc(language.All(), func(l *shape.Language) bool { return l.Verbs.After[word] })
+}
 
 // bareNumbers are the numbers without a unit that a sentence has behind an act
 // that sets something to a value: they are read in the register's unit.
@@ -71,7 +73,7 @@ func bare(text string, l sentence.Placed, start, end int) typed {
 	value, _ := strconv.ParseFloat(number, 64) // the pattern has figures alone
 	_, after, _ := strings.Cut(number, ".")
 	q := quantity.Quantity{Value: value, Digits: len(number), Decimals: len(after)}
-	return typed{Found: quantity.Found{Quantity: q, Start: start, End: end}, said: text[start:end], bare: l.To}
+	return typed{amountIn: amountIn{Found: quantity.Found{Quantity: q, Start: start, End: end}, said: text[start:end]}, bare: l.To}
 }
 
 // alone says whether a number is followed by no unit and no noun.
@@ -88,7 +90,7 @@ func alone(rest string) bool {
 		return true
 	}
 	first := strings.ToLower(words[0])
-	return noNoun[strings.TrimRight(first, ",.;:")] || strings.ContainsAny(first[:1], "(—") || strings.HasPrefix(first, "–")
+	return noNoun(strings.TrimRight(first, ",.;:")) || strings.IndexAny(first, "(–—") == 0
 }
 
 // bareAgainst reads a number in the unit of each value that is stated of the

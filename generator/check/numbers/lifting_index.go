@@ -54,7 +54,7 @@ func overShopLimit(m *model.Manual, l lift, people int) bool {
 func indexOver(l lift, a lifting.Assessment, people int) finding.Finding {
 	how := worked(func(in *words.Worked) working.Working { return a.Explain(&in.Lift) })
 	f := LiftingIndex.At(l.link.At, "the %s is %s for %s: a lifting index of %s, where at most 1 is recommended", l.part.Label(), l.part.Mass, persons(people), a.IndexText())
-	for more := people + 1; more <= 4; more++ {
+	for more := 2; more <= 4; more++ { // as few as now are over as well
 		if less, _ := lifting.OfPart(l.part, more); !less.Over() {
 			f = f.WithMend("ask for %s, [](people:%d), name lifting gear, or bring it nearer; %s", persons(more), more, how)
 			break

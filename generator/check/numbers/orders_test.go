@@ -1,11 +1,18 @@
 package numbers
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // The opposites and the names of points are the format's.
 func TestWordsDisagree(t *testing.T) {
 	point := func(name, step string) files {
 		return jobOf("", step).with(replaced("machines/tug.yaml", "plug: { name: service plug }", "plug: { name: "+name+" }"))
+	}
+	twoPoints := func(one, other, step string) files {
+		text := strings.Replace(base["machines/tug.yaml"], "plug: { name: service plug }", "plug: { name: "+one+" }, tap: { name: "+other+" }", 1)
+		return jobOf("", step).with(files{"machines/tug.yaml": strings.Replace(text, "pressure: 180 bar, points: [plug]", "pressure: 180 bar, points: [plug, tap]", 1)})
 	}
 	spanish := func(name, step string) files {
 		return point(name, step).with(files{"shop.yaml": "title: Taller\nlanguage: es\n"})
@@ -55,6 +62,17 @@ func TestWordsDisagree(t *testing.T) {
 		"a vent in a translation":   translated("válvula de purga", "de", "[Öffnen Sie das Ventil](isolate:plug), ⟦words-disagree⟧[schließen Sie es](isolate:plug)."),
 		"a name of the translation": translated("RV-2", "en", "⟦words-disagree⟧[Open it](isolate:plug).").with(files{"machines/tug.en.yaml": "plug: { name: inlet valve }\n"}),
 		"a language without words":  point("main switch", "[Close the switch](isolate:plug).").with(files{"shop.yaml": "title: Werk\nlanguage: de\n"}),
+		"a lock taken off, curtly":  point("lever", "⟦words-disagree⟧[Remove padlock](lock:plug)."),
+		"behind a semicolon":        point("lever", "⟦words-disagree⟧[Look; unlock it](lock:plug)."),
+		"behind a colon":            point("lever", "⟦words-disagree⟧[Look: unlock it](lock:plug)."),
+		"one word":                  point("lever", "⟦words-disagree⟧[Lock](unlock:plug)."),
+		"turned on, at once":        point("lever", "⟦words-disagree⟧[Turn on the panel](isolate:plug)."),
+		"on the panel":              point("lever", "[Turn the key on the panel](isolate:plug)."),
+		"on in the middle":          point("lever", "⟦words-disagree⟧[Turn the pump on now](isolate:plug)."),
+		"an energy by its point":    point("main switch", "⟦words-disagree⟧[Close the switch](isolate:traction), [open it](isolate:traction)."),
+		"an energy by both":         twoPoints("main switch", "battery plug", "⟦words-disagree⟧[Close both](isolate:lift), [open both](isolate:lift)."),
+		"points that say two ways":  twoPoints("main switch", "inlet valve", "[Close both](isolate:lift), [open both](isolate:lift)."),
+		"an energy without a point": jobOf("", "[Close it](isolate:air), [open it](isolate:air)."),
 		"the name of what it is of": jobOf("tools: [socket-13]", "[Fit pin](remove:line).").with(replaced("machines/tug.yaml", "name: lift line", "name: fit pin")),
 	})
 }

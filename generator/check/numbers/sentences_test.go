@@ -33,6 +33,12 @@ const sentenceFront = "tools: [socket-13, wrench-20-100, wrench-5-25, hoist, sta
 // inSentence is a manual whose only step is this, with more steps behind it.
 func inSentence(steps ...string) files { return jobOf(sentenceFront, steps...) }
 
+// performing is a manual that performs a procedure of one step, and then does
+// more.
+func performing(rest string, steps ...string) files {
+	return inSentence(append([]string{"[Do the rest](do:rest)."}, steps...)...).with(files{"procedures/rest.md": procedure("supplies: [oil: 5 L]", rest)})
+}
+
 func TestValuesBesideLinks(t *testing.T) {
 	thermostat := replaced("machines/tug.yaml", "settings:", "settings:\n  thermostat: { name: thermostat, value: -22 ± 1 °C }")
 	expect(t, map[string]files{
@@ -102,6 +108,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a wrench's end is no torque":      inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧100 N·m with the [wrench](tool:wrench-20-100)."),
 		"a wrench's own range":             inSentence("[Tighten the bolts](tighten:seat-bolt) with the 20 to 100 N·m [wrench](tool:wrench-20-100)."),
 		"what a wrench is called by":       inSentence("[Tighten the bolts](tighten:seat-bolt) with the 100 N·m [wrench](tool:wrench-20-100)."),
+		"what a wrench reaches, at it":     inSentence("[Tighten the bolts](tighten:seat-bolt) with the 25 N·m [wrench](tool:wrench-5-25)."),
+		"what a hoist is called, at it":    inSentence("[Lift the seat out](remove:seat) with the 2 t [hoist](tool:hoist).").with(replaced("register/tools.yaml", "name: shop hoist", "name: 2 t hoist")),
 		"what it is not called by":         inSentence("[Tighten the bolts](tighten:seat-bolt) with the ⟦value-disagrees⟧110 N·m [wrench](tool:wrench-20-100)."),
 		"a hoist whose load nobody states": inSentence("[Lift the seat out](remove:seat) with the 500 kg [hoist](tool:hoist)."),
 		"a range of no tool":               inSentence("[Tighten the bolts](tighten:seat-bolt), ⟦value-disagrees⟧20 to 100 N·m."),
@@ -125,10 +133,56 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a bare setting":                   inSentence("[Set it back](reset:relief) to ⟦value-disagrees⟧18."),
 		"a bare setting, right":            inSentence("[Set it back](reset:relief) to 180 ± 4."),
 		"a bare number behind no act":      inSentence("Hold the [bolt](fastener:seat-bolt) at 25."),
+		"nothing within a limit":           inSentence("The [bus](hold:bus-dead) shows 0 V."),
+		"nothing below a limit":            inSentence("Measure the pad: ⟦value-disagrees⟧0 mm. [](hold:pad)"),
+		"nothing of another thing":         inSentence("The [bus](hold:bus-dead) is dead; the [lift hydraulics](energy:lift) show ⟦value-disagrees⟧0 bar."),
+		"nothing of a setting":             inSentence("[Set the valve back](reset:relief) to ⟦value-disagrees⟧0 bar.").with(replaced("machines/tug.yaml", "value: 180 ± 4 bar", "value: at most 180 bar")),
+		"an edge of 1 mm":                  inSentence("[Tighten](tighten:head-bolt), the edge 1 x 45°."),
+		"45° of no edge":                   inSentence("[Tighten](tighten:head-bolt), at the end by ⟦value-disagrees⟧45°."),
+		"a range behind its link":          inSentence("[Set the valve back](reset:relief) to ⟦value-disagrees⟧160 to 184 bar."),
+		"a range at once behind its link":  inSentence("[Set the valve back](reset:relief) ⟦value-disagrees⟧160 to 184 bar."),
+		"a range behind a comma":           inSentence("[Set the valve back](reset:relief), ⟦value-disagrees⟧160 to 184 bar."),
+		"a range that begins":              inSentence("⟦value-disagrees⟧160 to 184 bar: [set the valve back](reset:relief)."),
+		"a decimal is no count":            inSentence("[Tighten](tighten:line-nut) all ⟦value-disagrees⟧4.5 to 60 N·m."),
+		"from one torque to another":       inSentence("[Tighten](tighten:line-nut) all ⟦value-disagrees⟧40 N·m to 60 N·m."),
+		"a tolerance in percent":           inSentence("[Set the valve back](reset:relief) to 180 bar ± 2.2 %."), // 4 of 180 bar
+		"another in percent":               inSentence("[Set the valve back](reset:relief) to 180 bar ± ⟦value-disagrees⟧5 %."),
+		"a span in Fahrenheit":             inSentence("[Set the thermostat back](reset:thermostat) to -22 °C ± 1.8 °F.").with(thermostat),
+		"another in Fahrenheit":            inSentence("[Set the thermostat back](reset:thermostat) to -22 °C ± ⟦value-disagrees⟧1 °F.").with(thermostat),
+		"a tester's category":              inSentence("See that it is of CAT III 600 V and [measure the bus](hold:bus-dead)."),
+		"what a pressure falls from":       inSentence("The gauge falls from 180 bar. [](hold:bus-dead)").with(replaced("register/holds.yaml", "what: drop from 210 bar, limit: at most 5 V dc, of: traction", "what: gauge, limit: at most 0.5 bar, of: lift")),
+		"what it does not fall from":       inSentence("The gauge falls from ⟦value-disagrees⟧160 bar. [](hold:bus-dead)").with(replaced("register/holds.yaml", "what: drop from 210 bar, limit: at most 5 V dc, of: traction", "what: gauge, limit: at most 0.5 bar, of: lift")),
+		"what a heat falls from":           inSentence("It cools from 165 °C. [](hold:bus-dead)").with(replaced("register/holds.yaml", "what: drop from 210 bar, limit: at most 5 V dc, of: traction", "what: plate, limit: at most 48 °C, of: plate")),
+		"filled from what is listed":       inSentence("[Fill it](fill:lift-oil) with ⟦value-disagrees⟧4.5 L of [oil](supply:oil)."),
+		"drained onto what is listed":      inSentence("[Drain it](drain:lift-oil), and pour 5 L of [oil](supply:oil) behind it."),
+		"drained and filled in one step":   inSentence("[Drain it](drain:lift-oil). [Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L."),
+		"filled up after that":             inSentence("[Drain it](drain:lift-oil).", "[Fill in](fill:lift-oil) 4 L.", "[Fill in](fill:lift-oil) 0.5 L more."),
+		"a circuit whose capacity is open": inSentence("[Fill it](fill:lift-oil) with 6 L.").with(replaced("machines/tug.yaml", ", capacity: 4 L", "")),
+		"drained by what is performed":     performing("[Drain it](drain:lift-oil).", "[Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L."),
+		"and filled there":                 performing("[Drain it](drain:lift-oil), then [fill it](fill:lift-oil).", "[Fill in](fill:lift-oil) 3 L."),
+		"drained further down":             performing("[Do the rest](do:last).", "[Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L.").with(files{"procedures/last.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
+		"drained by what is only to read":  inSentence("[Read the rest](see:rest).", "[Fill in](fill:lift-oil) 3 L.").with(files{"procedures/rest.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
+		"a bare range":                     inSentence("[Set the valve back](reset:relief) to 176 to ⟦value-disagrees⟧190."),
+		"a bare range, its lower end":      inSentence("[Set the valve back](reset:relief) to ⟦value-disagrees⟧160 to 184."),
+		"a bare amount, all of it":         inSentence("[Fill it](fill:lift-oil) to 4."),
+		"times of a clock":                 inSentence("[Fill it](fill:lift-oil) at 10:00.", "[Fill it](fill:lift-oil) at 10:59.", "[Fill it](fill:lift-oil) at 10:95."),
+		"a bare number and a line":         inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25\n   and mark them."),
+		"a bare number in bold":            inSentence("[Tighten the bolts](tighten:seat-bolt) to **22**."),
+		"a bare number, then a bracket":    inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 (by hand)."),
+		"a bare number, then a long dash":  inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 — by hand."),
+		"a bare number, then a dash":       inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 – by hand."),
 		"a step's number":                  inSentence("[Tighten the bolts](tighten:seat-bolt) to 22 N·m as in step 25."),
 	})
 	says(t, inSentence("[Tighten the bolts](tighten:seat-bolt) to 25 N·m."),
 		"the sentence says 25 N·m, and the machine's file says 22 N·m for the seat bolt",
+		"write that number; what is said of another thing stands in a sentence of its own")
+	says(t, inSentence("[Tighten the bolts](tighten:seat-bolt) to 25 N·m (18 lbf·ft), a bare seat."),
+		"the sentence says 25 N·m and 18 lbf·ft, and the machine's file says 22 N·m for the seat bolt",
+		"write that number; what is said of another thing stands in a sentence of its own")
+	says(t, inSentence("[Tighten the bolts](tighten:seat-bolt) to 25 N·m; wait 5 min. [](hold:long-wait)"),
+		"the sentence says 25 N·m and 5 min, and the machine's file and the register say 22 N·m for the seat bolt and 3 min for the capacitor wait",
+		"write that number; what is said of another thing stands in a sentence of its own")
+	says(t, inSentence("The [air](energy:air) has 9 bar."), "the sentence says 9 bar, and the machine's file says 6 to 8 bar for the shop air",
 		"write that number; what is said of another thing stands in a sentence of its own")
 }
 
@@ -199,4 +253,30 @@ func TestSentencesAreSilent(t *testing.T) {
 	mustFindNothing(t, "a limit that could not be read", base.with(proof("at most 5 Vx")))
 	expect(t, map[string]files{"a limit that shows nothing of the energy": proof("at most 5 bar")})
 	expect(t, map[string]files{"a supply whose amount could not be read": jobOf("supplies: [oil: plenty]", "Pour 25 L of [oil](supply:oil).")})
+}
+
+// Thousands are parted by a space (NIST SP 811, 10.5.3), in English by a comma, in
+// Spanish and German by a point: common practice, no source. Where the sign can be
+// read in two ways, either may be right.
+func TestThousandsBesideLinks(t *testing.T) {
+	spanish := files{"shop.yaml": "title: Taller\nlanguage: es\n"}
+	german := files{"shop.yaml": "title: Werkstatt\nlanguage: de\n"}
+	in := func(shop files, step string) files { return inSentence(step).with(shop) }
+	expect(t, map[string]files{
+		"spaces":                     inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧81 000 g."),
+		"hard spaces":                inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧81\u202F000\u00A0g."),
+		"spaces, right":              inSentence("The [seat](part:seat) weighs 14 000 g."),
+		"a number of something":      inSentence("At pack 2 360 V stand on the [battery](energy:traction)."),
+		"commas":                     inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧81,000 g."),
+		"commas, right":              inSentence("The [seat](part:seat) weighs 14,000 g."),
+		"a point is a decimal point": inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧14.000 g."),
+		"in the link's words":        inSentence("Mind ⟦value-disagrees⟧[the seat, 81 000 g](part:seat)."),
+		"in the link's words, right": inSentence("Mind [the seat, 14 000 g](part:seat)."),
+		"points":                     in(spanish, "El [asiento](part:seat) pesa ⟦value-disagrees⟧81.000 g."),
+		"points, right":              in(spanish, "El [asiento](part:seat) pesa 14.000 g."),
+		"points, decimals":           in(spanish, "El [asiento](part:seat) pesa 14.000 kg."),
+		"points in German":           in(german, "Der [Sitz](part:seat) wiegt 14.000 g."),
+		"points in a link":           in(german, "Heben Sie [den Sitz, 14.000 g](part:seat)."),
+		"points in a range":          in(german, "Der [Sitz](part:seat) ist ⟦value-disagrees⟧12.000 bis 14.000 g schwer."),
+	})
 }

@@ -120,6 +120,9 @@ func TestNoAngleTool(t *testing.T) {
 			"⟦no-angle-tool⟧[In reverse](reverse:strip)."),
 		"no angle, no gauge": jobOf("tools: ["+wrenches+"]", "[Tighten it](tighten:seat-bolt)."),
 	})
+	mustFindNothing(t, "an angle gauge in the list that nobody knows", base.with(jobOf("tools: [socket-13, wrench-5-25, wrench-20-100, angle-guage]", "[In stages](tighten:head-bolt).")))
+	mustFindNothing(t, "an angle gauge in the step that nobody knows", base.with(jobOf("tools: [socket-13, wrench-5-25, wrench-20-100]",
+		"[In stages](tighten:head-bolt) with [](tool:angle-guage), [](tool:wrench-5-25) and [](tool:wrench-20-100).")))
 }
 
 // What a reverse: brings back is what its phase took off and is still off.

@@ -25,7 +25,7 @@ func valuesDisagree(j *job) []finding.Finding {
 	for block := range blocksOf(j.of) {
 		for _, link := range block.Links {
 			if !link.Bad && (link.To == nil || !valuesLost(link.To)) {
-				found = append(found, valueDisagrees(link, block.Links, refilled)...)
+				found = append(found, valueDisagrees(link, block.Links, j.language(), refilled[link])...)
 			}
 		}
 	}
@@ -52,8 +52,8 @@ func refillsOf(j *job) map[*model.Link]bool {
 
 // valueDisagrees compares the amounts of one link's words. Amounts of a kind
 // that the register does not state are nobody's business.
-func valueDisagrees(link *model.Link, beside []*model.Link, refilled map[*model.Link]bool) []finding.Finding {
-	amounts := quantity.Find(link.Text)
+func valueDisagrees(link *model.Link, beside []*model.Link, tag string, refilled bool) []finding.Finding {
+	amounts := amountsIn(link.Text, tag)
 	if len(amounts) == 0 {
 		return nil
 	}
@@ -66,12 +66,12 @@ func valueDisagrees(link *model.Link, beside []*model.Link, refilled map[*model.
 	var typed, right []string
 	for _, q := range amounts {
 		rivals := sameKind(states.values, q.Quantity)
+		agrees := func(q quantity.Quantity) bool { return agreesWithOne(q, rivals) || agreesWithOne(q, states.words) }
 		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) ||
-			link.Kind.Act == model.Fill && !refilled[link] && atMostOne(q.Quantity, rivals) ||
-			agreesWithOne(q.Quantity, rivals) || agreesWithOne(q.Quantity, states.words) {
+			link.Kind.Act == model.Fill && !refilled && atMostOne(q.Quantity, rivals) || q.readAnyWay(agrees) {
 			continue
 		}
-		typed = append(typed, q.String())
+		typed = append(typed, q.said)
 		for _, r := range rivals {
 			if text := r.String(); !slices.Contains(right, text) {
 				right = append(right, text)

@@ -33,7 +33,7 @@ func wordsDisagree(j *job) []finding.Finding {
 	for _, s := range j.of.Steps {
 		for b := range s.Blocks {
 			for _, link := range s.Blocks[b].Links {
-				if !link.Bad && link.Text != "" && link.Kind.Act != model.NoAct && link.To != nil && !link.To.Base().Lost("points", "name", "kind", model.Cutting) {
+				if !link.Bad && link.To != nil && !link.To.Base().Lost("points", "name", "kind", model.Cutting) {
 					found = append(found, words.disagree(link)...)
 				}
 			}

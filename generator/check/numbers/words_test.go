@@ -95,9 +95,15 @@ func TestCountDisagrees(t *testing.T) {
 		"two parts, both":             jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): ten [lid bolts](fastener:lid-bolt)."),
 		"two parts, neither":          jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): nine ⟦count-disagrees⟧[lid bolts](fastener:lid-bolt)."),
 		"of one part by its name":     jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): ⟦count-disagrees⟧[ten bolts](loosen:lid-bolt#lid)."),
+		"one that is held by one":     jobOf(front, "[Line off](remove:line), two ⟦count-disagrees⟧[nuts](fastener:line-nut), one [nut](fastener:line-nut)."),
+		"two hundred":                 lift("its 200 ⟦count-disagrees⟧[bolts](fastener:seat-bolt)"),
+		"none":                        lift("its 0 [bolts](fastener:seat-bolt), its 04 [bolts](fastener:seat-bolt)"),
+		"twenty":                      lift("its twenty ⟦count-disagrees⟧[bolts](fastener:seat-bolt), its one ⟦count-disagrees⟧[bolt](fastener:seat-bolt)"),
 		"no number in the file":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "[seat-bolt]")),
 		"Spanish words in English":    lift("sus cinco [bolts](fastener:seat-bolt)"),
 	})
+	says(t, jobOf(front+"\npeople: 2", "[Lid](remove:lid) with [](tool:hoist), [seat](remove:seat): five [bolts](fastener:seat-bolt)."),
+		"the words count 5, and the seat base is held by 4", "write 4, or mend held-by in the machine's file")
 	says(t, lift("its five [bolts](fastener:seat-bolt)"), "the words count 5, and the seat base is held by 4", "write 4, or mend held-by in the machine's file")
 }
 
@@ -134,4 +140,8 @@ func TestWordsAreSilent(t *testing.T) {
 	mustFindNothing(t, "a link that could not be bound", base.with(jobOf("tools: [socket-13]", "[25 N·m](tighten:seat-bolts).")))
 	mustFindNothing(t, "a part that could not be read", base.with(jobOf("tools: [socket-13]", "[Seat](remove:seat), five [bolts](fastener:seat-bolt).")).with(
 		replaced("machines/tug.yaml", "seat: { name: seat base, held-by: { seat-bolt: 4 }", "seat: { name: seat base, held-by: { seat-bolts: 4 }")))
+	for _, n := range []string{"four", "4.5", "0", "-1"} {
+		expect(t, map[string]files{"a number of bolts that is none, " + n: jobOf("tools: [socket-13]", "[Seat](remove:seat), five [bolts](fastener:seat-bolt).").with(
+			replaced("machines/tug.yaml", "held-by: { seat-bolt: 4 }", "held-by: { seat-bolt: "+n+" }"))})
+	}
 }

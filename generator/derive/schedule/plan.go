@@ -85,6 +85,7 @@ type line struct {
 	barrier int   // the task that all later ones follow; -1 for none
 	since   []int // the tasks after it
 	top     int   // the last task of this step at the top; -1 for none
+	after   []int // of the last task, to be written over
 }
 
 // spot says which tasks touched a thing last.
@@ -362,12 +363,12 @@ func (m *line) task(s *model.Step, t Task) {
 	if m.beside {
 		return
 	}
-	i := len(m.tasks)
+	i, after := len(m.tasks), m.after[:0]
 	if m.top >= 0 {
-		t.After = append(t.After, m.top)
+		after = append(after, m.top)
 	}
 	if m.barrier >= 0 {
-		t.After = append(t.After, m.barrier)
+		after = append(after, m.barrier)
 	}
 	net := m.net[s]
 	if net == nil {
@@ -375,16 +376,16 @@ func (m *line) task(s *model.Step, t Task) {
 		m.net[s] = net
 	}
 	for _, n := range net.things {
-		t.After = m.touch(t.After, n, i)
+		after = m.touch(after, n, i)
 	}
 	if net.all {
-		t.After = append(t.After, m.since...)
-		m.barrier, m.since = i, m.since[:0]
+		after = append(after, m.since...)
+		m.barrier, m.since = i, nil
 	} else {
 		m.since = append(m.since, i)
 	}
-	slices.Sort(t.After)
-	t.After = slices.Compact(t.After)
+	slices.Sort(after)
+	t.After, m.after = slices.Clone(slices.Compact(after)), after
 	m.tasks, m.steps, m.top = append(m.tasks, t), append(m.steps, s), i
 }
 
@@ -412,7 +413,7 @@ func (m *line) touch(after []int, n thing, task int) []int {
 		return after
 	}
 	after = append(after, at.looked...)
-	at.changed, at.looked = task, at.looked[:0]
+	at.changed, at.looked = task, nil
 	return after
 }
 

@@ -35,5 +35,5 @@ var acts = shape.Acts{
 
 var numbers = shape.Numbers{
 	Words: strings.Fields("one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty"),
-	Of:    "of", Articles: []string{"the", "its", "their", "these", "those", "all"}, Comma: shape.Thousands,
+	Of:    "of", Articles: []string{"the", "its", "their", "these", "those", "all"},
 }

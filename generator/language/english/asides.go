@@ -19,3 +19,5 @@ var asides = shape.Asides{
 	Media:   shape.SetOf("air nitrogen"),
 	Breaks:  shape.SetOf("the a an and or to at on in with without by from for of as if when while until till then before after using its their this that is are it them"),
 }
+
+var denials = []string{"not", "no", "never", "without", "nor", "neither", "none", "nothing", "nobody", "cannot"}

@@ -38,7 +38,7 @@ var acts = shape.Acts{
 
 var numbers = shape.Numbers{
 	Words: strings.Fields("eins zwei drei vier fünf sechs sieben acht neun zehn elf zwölf dreizehn vierzehn fünfzehn sechzehn siebzehn achtzehn neunzehn zwanzig"),
-	Of:    "von", Articles: []string{"den", "ihren", "diesen"}, Comma: shape.Decimal,
+	Of:    "von", Articles: []string{"den", "ihren", "diesen"},
 }
 
 var verbs = shape.Verbs{
@@ -71,4 +71,5 @@ var verbs = shape.Verbs{
 	Joiners:  shape.SetOf("und dann jetzt danach"),
 	Parts:    shape.SetOf("an ab aus auf nach"),
 	Plurals:  []string{"n", "en", "e", "er", "s"},
+	After:    shape.SetOf("mit und dann danach an ein auf bis für im oder vor nach bevor während wenn falls wie erst zuerst nochmals aber von anziehen nachziehen festziehen auffüllen nachfüllen füllen einstellen zurückstellen"),
 }

@@ -49,6 +49,7 @@ type Language struct {
 	Signals []string            // signal words in capitals, and those that are used for them
 	Vague   []string            // phrases that say nothing that can be measured or looked at
 	ByHand  []string            // phrases that say how tight a hand makes it: these are not vague
+	Denials []string            // words that turn a sentence round: not, never, without
 	Grammar Grammar
 	Passive Passive
 	Numbers Numbers
@@ -103,17 +104,7 @@ type Numbers struct {
 	Words    []string // Words[i] is i+1, up to twenty
 	Of       string   // of "two of the four"
 	Articles []string // the the of it
-	Comma    Comma
 }
-
-// Comma says what a comma before three figures is.
-type Comma string
-
-// What a comma can be.
-const (
-	Decimal   Comma = "decimal"
-	Thousands Comma = "thousands"
-)
 
 // Acts are the words of a language for acts and for the points where energy is
 // cut, separated by spaces. A bar stands where the thing may come between, as
@@ -165,6 +156,7 @@ type Verbs struct {
 	Joiners  Set      // what stands before a second order in a sentence
 	Parts    Set      `may:"empty"` // second words of verbs that are prepositions as well: "put the pin in the tray"
 	Plurals  []string // endings
+	After    Set      // what goes on behind a thing or an amount, and makes no longer name or count of it
 }
 
 // Verb is what a kind of link is called in words, of one sort of thing.

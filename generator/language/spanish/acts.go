@@ -34,5 +34,5 @@ var acts = shape.Acts{
 // Spanish has no un and una: before a noun they are the article.
 var numbers = shape.Numbers{
 	Words: strings.Fields("uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis diecisiete dieciocho diecinueve veinte"),
-	Of:    "de", Articles: []string{"los", "las", "sus", "estos", "estas"}, Comma: shape.Decimal,
+	Of:    "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
 }

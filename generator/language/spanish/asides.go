@@ -20,3 +20,5 @@ var asides = shape.Asides{
 	Media:   shape.SetOf("aire nitrógeno"),
 	Breaks:  shape.SetOf("el la los las un una y o a en con sin por desde para de como si cuando mientras hasta luego antes después su sus este esta que es son"),
 }
+
+var denials = []string{"no", "nunca", "jamás", "sin", "ni", "nada", "nadie", "ningún", "ninguno", "ninguna"}

@@ -107,7 +107,7 @@ var findingsCheck = map[string]string{
 	"%s: %q is nothing to fetch":                                     "%s: con %q no hay nada que traer",
 	"make two sentences of it, or take out what nobody acts on":      "haga dos frases de ella, o quite lo que nadie hace",
 	"this sentence has %d words; the shop's limit is %d":             "esta frase tiene %d palabras; el límite del taller es %d",
-	"%s: %q is not a whole number":                                   "%s: %q no es un número entero",
+	"%s: %q is not a whole number from 1 on":                         "%s: %q no es un número entero a partir de 1",
 	"the original has no phase here":                                 "el original no tiene aquí ninguna fase",
 	"take the phase out, or write it in the original too":            "quite la fase, o escríbala también en el original",
 	"the original has no step %s":                                    "el original no tiene el paso %s",

@@ -10,7 +10,7 @@ type Bay struct {
 	UnitOptions, OtherUnit, OtherUnitTitle, OtherUnitText, OtherUnitYes, AgainTitle              string
 	AgainText, StartWait, WaitFromTick, WaitOver, WaitOverAt, WaitUntil                          string
 	WaitOverShort, WaitShort, MeasureAgain, TesterProved, WithinLimit, OutOfLimit                string
-	NoNumber, TriesSoFar, CallNow, LookGood, LookBad, Name                                       string
+	NoNumber, TwoNumbers, TriesSoFar, CallNow, LookGood, LookBad, Name                           string
 	SignNow, SignedBy, TakeBack, SamePerson, TickStep                                            string
 	MoreOnStep, InHand, DoesNotApply, CannotSkip, StepIsWrong, Reason                            string
 	SkipTitle, WrongTitle, WrongText, WrongInput, Keep, NoteKept                                 string
@@ -27,5 +27,5 @@ type Bay struct {
 	FoldedOne, FoldedMany, FoldOut, FoldUp, FirstOf, HandOverNow                                 string
 	HandOverPerson, HandedOver, StepAt                                                           string
 	LastUsed, WaitLeft, Begin, GoOnAt, AllDone, ReadyAt, GotOf, GotAll, ReadAll, LeftOut, FromTo string
-	NearLimit, NearLimitAgain, NoLaterThan, IsLate, WasLate, DueBy                               string
+	WhatCanHappen, NearLimit, NearLimitAgain, NoLaterThan, IsLate, WasLate, DueBy                string
 }

@@ -17,9 +17,15 @@ var guarded = strings.Fields("hazard hold isolate lock release prove unlock rest
 // to go round.
 var limits = strings.Fields("amount range length adds torque stage voltage pressure capacity mass value across-flats thread class condition rated stored held-by retorque hazards ghs prove-dead guards needed-by supply renew-with places")
 
-// negations are the words that turn a sentence round, with the word that they
-// turn: a lost not passes for nothing.
-var negations = regexp.MustCompile(`(?i)(?:\b(?:not|no|never|without|nor|neither|none|nothing|nobody|cannot|nunca|jamás|sin|ni|nada|nadie|ningún|ninguna)|n['’]t)\b(?:\W+[\pL\pN-]+)?`)
+// negations are the words of every language that turn a sentence round, with the
+// word that they turn: a lost not passes for nothing.
+var negations = func() *regexp.Regexp {
+	var words []string
+	for _, l := range language.All() {
+		words = append(words, l.Denials...)
+	}
+	return regexp.MustCompile(`(?i)(?:\b(?:` + strings.Join(words, "|") + `)|n['’]t)\b(?:\W+[\pL\pN-]+)?`)
+}()
 
 var number = regexp.MustCompile(`\d+(?:[.,]\d+)*`)
 

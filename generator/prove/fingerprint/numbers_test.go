@@ -261,7 +261,13 @@ func TestTheFingerprintOfACallee(t *testing.T) {
 	}
 }
 
-// A not, in English or Spanish, is taken with the word behind it, and numbers in
+func TestAnEmptyFormIsOfTheFirst(t *testing.T) {
+	if got := (Form{}).Print(); !strings.HasPrefix(got, "1-") {
+		t.Error(got)
+	}
+}
+
+// A not, in each language, is taken with the word behind it, and numbers in
 // words, in reasons and in refit notes count: "What is issued stays issued" of
 // the format.
 func TestDangerInWords(t *testing.T) {
@@ -280,6 +286,10 @@ func TestDangerInWords(t *testing.T) {
 		{"Don't touch it.", "Do touch it.", true},
 		{"No lo toque nunca.", "No lo toque.", true},
 		{"Toque sin guantes.", "Toque con guantes.", true},
+		{"Nicht berühren.", "Berühren.", true},
+		{"Nie ohne Handschuhe berühren.", "Nie mit Handschuhen berühren.", true},
+		{"Keine Hand hinein.", "Eine Hand hinein.", true},
+		{"Die Knie beugen.", "Die Beine beugen.", false},
 		{"Turn it 2 times.", "Turn it 3 times.", true},
 		{"Turn it 1.5 times.", "Turn it 15 times.", true},
 		{"Turn it twice.", "Turn it two times.", false},
@@ -288,6 +298,9 @@ func TestDangerInWords(t *testing.T) {
 		{"Sweep.\n\n   [](on:refit) Use 2 drops.", "Sweep.\n\n   [](on:refit) Use 3 drops.", true},
 		{"Sweep.", "Sweep.\n2. Look.", false},
 		{"Sweep.\n2. Look.", "Look.\n2. Sweep.", true},
+		{"Sweep.\n2. Wait there. [](hold:settle-wait)", "Wait here. [](hold:settle-wait)\n2. Sweep.", true},
+		{"Sweep.\n2. Wait there. [](hold:settle-wait)", "Sweep.\n2. Wait here. [](hold:settle-wait)", false},
+		{"Sweep.\n2. Sweep.\n3. Wait there. [](hold:settle-wait)", "Sweep.\n2. Wait here. [](hold:settle-wait)", false}, // which of the two is gone nobody knows
 		{"Sweep:\n   1. Left.\n   2. Right.", "Sweep:\n   1. Right.\n   2. Left.", true},
 		{"Sweep:\n   1. Left.\n2. Right.", "Sweep:\n   1. Left.\n   2. Right.", true},
 	} {

@@ -67,7 +67,7 @@ func (w *walk) backInOrder(r *energyRule, g diagram.Func) {
 		}
 		x := w.lay.of[first.To]
 		late := w.And(w.And(g, w.inOrder(r)), w.And(w.present(x), w.Is(w.get(x), notLive)))
-		w.find(&EnergyOrder, x, late, "should come back before the %s", r.energy.Label())
+		w.find(&EnergyOrder, x, late, backEarlier, r.energy.Label())
 	}
 }
 

@@ -209,6 +209,9 @@ func (w *walk) leftOpen(x thing, f diagram.Func) diagram.Func {
 		return w.And(open, w.Is(w.homely(w.get(part)), states(on)))
 	case anEnergy:
 		e := info.named.(*model.Energy)
+		if warmsUp(e) {
+			return diagram.No
+		}
 		open = w.AndNot(open, w.Or(w.leftAtPoint(e), w.heldByWhatIsLeft(e)))
 	case aPoint:
 		for _, e := range info.named.(*model.Point).Cuts {
@@ -276,4 +279,10 @@ func (w *walk) leavesSays(x thing) (diagram.Func, bool) {
 		}
 	}
 	return 0, false
+}
+
+// warmsUp says that an energy is a heat with nothing to switch on: what has cooled
+// is hot again once the machine runs, and nobody brings it back.
+func warmsUp(e *model.Energy) bool {
+	return e.Kind == "heat" && len(e.Points) == 0 && !e.Lost("kind", "points")
 }

@@ -50,6 +50,9 @@ func (x *run) wrongAtEnd(k string) bool {
 		}
 		return x.startOf(k) != "loose" || x.startOf(key("part", part)) != "on"
 	case "energy":
+		if e := x.machine.Find(id).(*model.Energy); e.Kind == "heat" && len(e.Points) == 0 {
+			return false // it warms up again by itself
+		}
 		for _, l := range x.top.Leaves {
 			if pt, is := l.Thing.(*model.Point); is && l.Word != "live" && x.has(pt.OnlyWith) && cuts(pt, x.machine.Find(id).(*model.Energy)) {
 				return false

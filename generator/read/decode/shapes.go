@@ -3,6 +3,7 @@ package decode
 import (
 	"reflect"
 	"slices"
+	"strconv"
 	"strings"
 
 	"baybinder/generator/base/finding"
@@ -238,9 +239,9 @@ func (d *Decoder) units(n *syntax.Node, out *[]model.Unit, f field, key position
 		return d.wrong(n, f, key, finding.Say("a list"), finding.Say("write units: and under it - { serials: 101 to 130, options: [canopy] }"))
 	}
 	ok := true
-	for _, item := range n.Items {
+	for i, item := range n.Items {
 		u := model.Unit{At: placeOf(item, key)}
-		if !d.within(f.name, func() bool { return d.fill(item, reflect.ValueOf(&u).Elem(), finding.Say("a row of units"), u.At) }) {
+		if !d.within(f.name+"."+strconv.Itoa(i), func() bool { return d.fill(item, reflect.ValueOf(&u).Elem(), finding.Say("a row of units"), u.At) }) {
 			ok = false
 			continue
 		}

@@ -55,9 +55,9 @@ const lately = 8
 func (s *Pages) Front() *Front {
 	v := &Front{Frame: s.Frame("index.html", s.Manual.Shop.Title), JobsOf: s.Manual.Shop.Title, Plans: s.PlanLinks(""), Training: s.Training()}
 	v.ByUse = s.byMachine(v.Up)
-	for _, p := range s.Shown {
-		if p.Status == "retired" {
-			v.Retired = append(v.Retired, s.Link(v.Up, p))
+	for i := range s.Rows {
+		if r := &s.Rows[i]; r.Retired {
+			v.Retired = append(v.Retired, r.Sheet.At(v.Up).Link)
 		}
 	}
 	v.Changes = s.lately(v.Up)

@@ -189,7 +189,7 @@ func (t *readText) worked(name, text string) string {
 	if grade, graded := readability.Grade(c, t.tag); graded {
 		explained.Assumes = []string{w.Grade + " = " + by(speaks.Grade) + " = " + inFull(max(0, math.Round(grade)))}
 	}
-	return page.Worked(text, page.Computed{Title: fmt.Sprintf(w.How, name+": "+text), Working: explained})
+	return page.Worked(text, page.Computed{Title: fmt.Sprintf(w.How, name+": "+text), Working: explained.With(language.Marker(t.tag))})
 }
 
 // counted is a number of words.

@@ -45,9 +45,6 @@ type SnagPage struct {
 	n, of int
 }
 
-// IsSnags says that a page of the site is one of the writer's list.
-func IsSnags(name string) bool { return name == snagsAt || page.PartOf(snagsAt, name) }
-
 // Snag is one finding on the list.
 type Snag struct {
 	Place   string
@@ -151,7 +148,7 @@ func (v *Survey) Count(s *Pages, p *model.Procedure) bool {
 	now := countedIn(s, []*model.Procedure{p})
 	i := slices.IndexFunc(v.Counted[0], func(c Counted) bool { return c.Procedure.Address == s.Address("", p) })
 	if i < 0 || len(now) == 0 {
-		return false
+		return i < 0 && len(now) == 0
 	}
 	v.Counted[0][i] = now[0]
 	return true

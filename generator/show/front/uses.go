@@ -19,11 +19,11 @@ const mostOnFront = 400
 // many, each use of a machine shows its first few; so many machines that even
 // those are too many are links alone.
 func (s *Pages) byMachine(up string) []ForMachine {
-	of := map[*model.Machine][]*model.Procedure{}
+	of := map[string][]*page.Row{}
 	total := 0
-	for _, p := range s.Shown {
-		if p.Status != "retired" {
-			of[p.For.To] = append(of[p.For.To], p)
+	for i := range s.Rows {
+		if r := &s.Rows[i]; !r.Retired {
+			of[r.For] = append(of[r.For], r)
 			total++
 		}
 	}
@@ -35,11 +35,11 @@ func (s *Pages) byMachine(up string) []ForMachine {
 	for _, m := range s.Manual.Machines {
 		g := ForMachine{Machine: s.Link(up, m)}
 		if len(s.Manual.Machines)*page.Uses <= mostOnFront {
-			g.Uses = s.UsesOf(up, of[m], few, restAt(g.Machine.Address))
+			g.Uses = s.UsesOf(up, of[m.ID], few, restAt(g.Machine.Address))
 		}
 		out = append(out, g)
 	}
-	if general := of[nil]; len(general) > 0 {
+	if general := of[""]; len(general) > 0 {
 		out = append(out, ForMachine{Machine: page.Link{Name: s.Words.AnyMachine, Address: "any.html"}, Uses: s.UsesOf(up, general, few, restAt("any.html"))})
 	}
 	return out
@@ -77,16 +77,11 @@ func (s *Pages) Procedures(l page.Listed, of *model.Machine) *Procedures {
 // Lists are the pages that list the procedures of a machine, nil for those of
 // any machine; none where they stand on the machine's own page.
 func (s *Pages) Lists(of *model.Machine) []page.Listed {
-	var list []*model.Procedure
-	for _, p := range s.Shown {
-		if p.For.To == of && p.Status != "retired" {
-			list = append(list, p)
-		}
+	if of == nil {
+		return s.Site.Lists("any.html", s.InUse(""))
 	}
-	switch {
-	case of == nil:
-		return s.Site.Lists("any.html", list)
-	case len(list) <= page.OnList:
+	list := s.InUse(of.ID)
+	if len(list) <= page.OnList {
 		return nil
 	}
 	return s.Site.Lists(page.ListAt(of), list)

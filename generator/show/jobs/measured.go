@@ -120,7 +120,7 @@ func (s *Pages) measuredAt(n int, title string, hold *model.Hold, list []taken) 
 	if hold != nil && hold.Limit.Unit.Dimension() != quantity.None {
 		unit = blankUnit(hold)
 	}
-	c := &plot.Chart{ID: "plot-" + strconv.Itoa(n), Title: v.Title, Unit: unit, Limit: w.Limit, Out: w.Out}
+	c := &plot.Chart{ID: "plot-" + strconv.Itoa(n), Title: v.Title, Unit: unit, Limit: w.Limit, Out: w.Out, Marker: s.Marker}
 	for _, t := range list {
 		s.chart(c, t, unit)
 	}
@@ -267,7 +267,7 @@ func (s *Pages) measuredRow(t taken) MeasuredRow {
 		row.Values = append(row.Values, PlacedValue{r.Where, strings.TrimSpace(r.Typed + " " + t.hold.Unit)})
 	}
 	if low, high, known := s.limitThen(t.job, t.hold); known {
-		row.Limit = strings.TrimSpace(w.LimitOf(decimal(low), decimal(high)) + " " + t.hold.Unit)
+		row.Limit = strings.TrimSpace(w.LimitOf(s.decimal(low), s.decimal(high)) + " " + t.hold.Unit)
 	}
 	if t.givenUp && row.Verdict == w.Out {
 		row.Verdict = w.GivenUp
@@ -276,11 +276,11 @@ func (s *Pages) measuredRow(t taken) MeasuredRow {
 }
 
 // decimal writes a number as plainly as it can be; "" for an open end.
-func decimal(v *float64) string {
+func (s *Pages) decimal(v *float64) string {
 	if v == nil {
 		return ""
 	}
-	return strconv.FormatFloat(*v, 'f', -1, 64)
+	return s.Marker.Write(strconv.FormatFloat(*v, 'f', -1, 64))
 }
 
 // plotText says in words what the picture shows.
@@ -288,14 +288,14 @@ func (s *Pages) plotText(c *plot.Chart, h *model.Hold) string {
 	w := s.JobWords()
 	limit := w.NoLimit
 	if h != nil && h.Limit.Unit.Dimension() != quantity.None {
-		limit = fmt.Sprintf(w.LimitIs, h.Limit)
+		limit = fmt.Sprintf(w.LimitIs, s.Limit(h.Limit))
 	}
 	switch len(c.Points) {
 	case 0:
 		return limit
 	case 1:
 		p := c.Points[0]
-		text := fmt.Sprintf(w.PlotOne, strings.TrimSpace(rounded(p.Value)+" "+c.Unit), p.At.Format(time.DateOnly), limit)
+		text := fmt.Sprintf(w.PlotOne, strings.TrimSpace(s.rounded(p.Value)+" "+c.Unit), p.At.Format(time.DateOnly), limit)
 		if p.Out {
 			text += " " + page.Sentence(w.Out)
 		}
@@ -310,7 +310,7 @@ func (s *Pages) plotText(c *plot.Chart, h *model.Hold) string {
 		}
 	}
 	first, last := slices.MinFunc(c.Points, byTime).At.Format(time.DateOnly), slices.MaxFunc(c.Points, byTime).At.Format(time.DateOnly)
-	least, greatest := rounded(slices.MinFunc(c.Points, byValue).Value), rounded(slices.MaxFunc(c.Points, byValue).Value)
+	least, greatest := s.rounded(slices.MinFunc(c.Points, byValue).Value), s.rounded(slices.MaxFunc(c.Points, byValue).Value)
 	if first == last {
 		return fmt.Sprintf(w.PlotDay, len(c.Points), first, least, greatest, c.Unit, limit, out)
 	}
@@ -327,17 +327,17 @@ func (s *Pages) plotWorked(c *plot.Chart) string {
 	out := 0
 	values := make([]float64, len(c.Points))
 	for i, p := range c.Points {
-		put, values[i] = append(put, rounded(p.Value)), p.Value
+		put, values[i] = append(put, s.rounded(p.Value)), p.Value
 		if p.Out {
 			out++
 		}
 	}
-	result := fmt.Sprintf("%d; %s; %s; %d", len(put), rounded(slices.Min(values)), rounded(slices.Max(values)), out)
-	return s.Tallied(c.Text, w.Values, page.Joined(put), result, w.Record)
+	result := fmt.Sprintf("%d; %s; %s; %d", len(put), s.rounded(slices.Min(values)), s.rounded(slices.Max(values)), out)
+	return s.Tallied(c.Text, w.Values, strings.Join(put, "; "), result, w.Record)
 }
 
 // rounded writes a value that may have been converted.
-func rounded(v float64) string {
+func (s *Pages) rounded(v float64) string {
 	f, _ := strconv.ParseFloat(strconv.FormatFloat(v, 'g', 6, 64), 64)
-	return strconv.FormatFloat(f, 'f', -1, 64)
+	return s.Marker.Write(strconv.FormatFloat(f, 'f', -1, 64))
 }

@@ -223,7 +223,7 @@ func (s *Pages) recordValues(j *model.Job, h *model.JobHold) []string {
 	if len(h.Values) > 0 {
 		parts = append(parts, page.Phrase(valuesOf(h.Values, h.Unit), s.judged(j, h, h.Values)))
 	}
-	if limit := w.LimitOf(decimal(h.Low), decimal(h.High)); limit != "" {
+	if limit := w.LimitOf(s.decimal(h.Low), s.decimal(h.High)); limit != "" {
 		parts = append(parts, w.Limit+" "+limit+" "+h.Unit)
 	}
 	if h.Proved != nil {

@@ -28,17 +28,17 @@ func (s *Site) Both(q quantity.Quantity) string { return s.withOthers(s.exactly(
 // withOthers puts the shop's other units behind an amount that is written.
 func (s *Site) withOthers(text string, q quantity.Quantity) string {
 	for _, u := range s.others(q.Unit) {
-		text += " (" + s.converted(s.exactly(q), q.Unit, q.Beside(u).String(), u) + ")"
+		text += " (" + s.converted(s.exactly(q), q.Unit, s.Marker.Write(q.Beside(u).String()), u) + ")"
 	}
 	return text
 }
 
-// exactly writes an amount as it was typed, with the word for one that is not
-// measured out.
+// exactly writes an amount with the digits that were typed and the page's marker,
+// with the word for one that is not measured out.
 func (s *Site) exactly(q quantity.Quantity) string {
-	text := q.String()
+	text := s.Marker.Write(q.String())
 	if unit := s.calendar(q); unit != "" {
-		text = q.Number() + " " + unit
+		text = s.Marker.Write(q.Number()) + " " + unit
 	}
 	if q.About() {
 		return s.Speaks.Several.About + " " + text
@@ -71,25 +71,34 @@ func (s *Site) calendar(q quantity.Quantity) string {
 // BothLimit writes a limit with the shop's other units behind it: its numbers,
 // and a value with its tolerance.
 func (s *Site) BothLimit(l quantity.Limit) string {
-	text := s.limit(l)
+	text := s.Limit(l)
 	for _, u := range s.others(l.Unit) {
 		if other := l.Beside(u); other != "" {
-			text += " (" + s.converted(s.limit(l), l.Unit, other, u) + ")"
+			text += " (" + s.converted(s.Limit(l), l.Unit, s.Marker.Write(other), u) + ")"
 		}
 	}
 	return text
 }
 
-// limit writes a limit in the words of the page.
-func (s *Site) limit(l quantity.Limit) string {
+// Limit writes a limit in the words of the page.
+func (s *Site) Limit(l quantity.Limit) string {
 	w := &s.Speaks.Several
-	return l.Worded(w.AtMost, w.AtLeast, w.To)
+	return s.Marker.Write(l.Worded(w.AtMost, w.AtLeast, w.To))
+}
+
+// Value is what a setting is set to: an amount with the page's marker, any other
+// text as it was typed.
+func (s *Site) Value(set *model.Setting) string {
+	if _, err := quantity.ParseLimit(set.Value, quantity.None); err != nil {
+		return s.Say(set, "value", set.Value)
+	}
+	return s.Marker.Write(set.Value)
 }
 
 // AmountWorked writes an amount of a supply that is worked out.
 func (s *Site) AmountWorked(q quantity.Quantity, c Computed) string {
 	if q.Unit.Dimension() == quantity.Count {
-		return Worked(q.Number(), c)
+		return Worked(s.Marker.Write(q.Number()), c)
 	}
 	return s.withOthers(Worked(s.exactly(q), c), q)
 }
@@ -98,7 +107,7 @@ func (s *Site) AmountWorked(q quantity.Quantity, c Computed) string {
 // number.
 func (s *Site) Amount(q quantity.Quantity) string {
 	if q.Unit.Dimension() == quantity.Count {
-		return q.Number()
+		return s.Marker.Write(q.Number())
 	}
 	return s.Both(q)
 }
@@ -116,7 +125,7 @@ func (s *Site) Capacity(f *model.Fluid) string {
 	}
 	for _, u := range others {
 		if other := f.Capacity.Beside(u); other.Unit != f.Capacity.Unit {
-			text += " (" + s.converted(s.exactly(f.Capacity), f.Capacity.Unit, other.String(), u) + ")"
+			text += " (" + s.converted(s.exactly(f.Capacity), f.Capacity.Unit, s.Marker.Write(other.String()), u) + ")"
 		}
 	}
 	return text

@@ -41,7 +41,7 @@ func (s *Site) discharge(e *model.Energy) (least string, w working.Working) {
 	if !ok {
 		return "", working.Working{}
 	}
-	return wait.Least.String(), wait.Explain(&s.Speaks.Worked.Discharge)
+	return wait.Least.String(), wait.Explain(&s.Speaks.Worked.Discharge).With(s.Marker)
 }
 
 // ComputedEnergy is what can be worked out of an energy: the wait for its
@@ -66,7 +66,7 @@ func (s *Site) release(e *model.Energy) []Computed {
 	if r.Fluid {
 		text = s.Speaks.Worked.FluidOut
 	}
-	return []Computed{{Title: fmt.Sprintf(text, e.Label(), s.Both(r.Out)), Working: r.Explain(&s.Speaks.Worked.Gas)}}
+	return []Computed{{Title: fmt.Sprintf(text, e.Label(), s.Both(r.Out)), Working: r.Explain(&s.Speaks.Worked.Gas).With(s.Marker)}}
 }
 
 // ComputedLift is the lifting index of a part for so many people.
@@ -75,12 +75,12 @@ func (s *Site) ComputedLift(p *model.Part, people int) []Computed {
 	if !ok {
 		return nil
 	}
-	w, mass, limit := &s.Speaks.Worked, s.Both(p.Mass), s.Both(a.Limit)
-	title := fmt.Sprintf(w.LiftAlone, a.IndexText(), p.Label(), mass, limit)
+	w, mass, limit, index := &s.Speaks.Worked, s.Both(p.Mass), s.Both(a.Limit), s.Marker.Write(a.IndexText())
+	title := fmt.Sprintf(w.LiftAlone, index, p.Label(), mass, limit)
 	if people > 1 {
-		title = fmt.Sprintf(w.LiftTogether, a.IndexText(), p.Label(), mass, people, limit)
+		title = fmt.Sprintf(w.LiftTogether, index, p.Label(), mass, people, limit)
 	}
-	return []Computed{{Title: title, Working: a.Explain(&w.Lift)}}
+	return []Computed{{Title: title, Working: a.Explain(&w.Lift).With(s.Marker)}}
 }
 
 // Computed is what can be worked out of a step: the settings of a wrench with
@@ -149,7 +149,7 @@ func (s *Site) settings(f *model.Fastener, st *model.Step, links []*model.Link) 
 	var out []Computed
 	for _, torque := range fastening.Torques(f) {
 		for _, way := range fastening.Ways(f, torque, wrenches, drivers) {
-			if w := way.Explain(&s.Speaks.Worked.Adapter); w.Known() {
+			if w := way.Explain(&s.Speaks.Worked.Adapter).With(s.Marker); w.Known() {
 				out = append(out, Computed{Title: fmt.Sprintf(s.Speaks.Worked.Setting,
 					f.Label(), s.Both(torque), way.Adapter.Label(), way.Wrench.Label(), s.Both(way.Set)), Working: w})
 			}

@@ -50,7 +50,7 @@ func (s *Site) HoldView(h *model.Hold) Hold {
 		v.Title = fmt.Sprintf(w.WaitFor, s.Stretch(h.For), v.Name)
 		v.Seconds, v.Longest = int(h.For.Least.Base()), int(h.For.Most.Base())
 		if v.Longest > 0 {
-			v.Lines = append(v.Lines, fmt.Sprintf(w.WaitNoLonger, h.For.Most))
+			v.Lines = append(v.Lines, fmt.Sprintf(w.WaitNoLonger, s.exactly(h.For.Most)))
 		}
 		v.Lines = append(v.Lines, w.WaitThenMeasure)
 	case "measure":
@@ -84,9 +84,9 @@ func (s *Site) HoldView(h *model.Hold) Hold {
 // Stretch is a wait in the page's words.
 func (s *Site) Stretch(f quantity.Stretch) string {
 	if l, both := f.Range(); both {
-		return s.limit(l)
+		return s.Limit(l)
 	}
-	return f.Least.String()
+	return s.exactly(f.Least)
 }
 
 func (s *Site) measure(v *Hold, h *model.Hold) {

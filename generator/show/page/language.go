@@ -29,7 +29,7 @@ type field struct {
 // In is the site as it is read in one of the shop's other languages.
 func (s *Site) In(tag string) *Site {
 	in := *s
-	in.Speaks = Speaking(tag)
+	in.Speaks, in.Marker = Speaking(tag), language.Marker(tag)
 	in.Words = &in.Speaks.Words
 	in.read = &reading{
 		language: tag, said: map[field][]string{},

@@ -10,29 +10,22 @@ import (
 // Sheet is one procedure in a list.
 type Sheet struct {
 	Link
-	Machine string
 	Word    string // greatest signal word, calls included
 	Class   string
 	Time    string
-	Draft   bool
 	Tongues []Link // the page in other languages, Note the language's code
 }
 
-// Sheet is the line of a procedure in a list.
-func (s *Site) Sheet(up string, p *model.Procedure) Sheet {
+// sheet is the line of a procedure in a list.
+func (s *Site) sheet(p *model.Procedure) Sheet {
 	k := s.Kits.Of(p)
 	word := Greatest(k.Hazards).String()
-	sheet := Sheet{Link: s.Link(up, p), Word: s.Words.Signal(word), Class: word, Draft: p.Draft()}
-	sheet.Note = p.Summary
-	for _, t := range s.Tongues(up, p) {
+	sheet := Sheet{Link: s.Link("", p), Word: s.Words.Signal(word), Class: word, Time: s.BayTime(p)}
+	for _, t := range s.Tongues("", p) {
 		if !t.Current {
 			sheet.Tongues = append(sheet.Tongues, Link{Name: t.Name, Address: t.Address, Note: t.Language})
 		}
 	}
-	if p.For.To != nil {
-		sheet.Machine = p.For.To.Label()
-	}
-	sheet.Time = s.BayTime(p)
 	return sheet
 }
 

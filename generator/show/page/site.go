@@ -23,10 +23,12 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/parallel"
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/backlinks"
 	"baybinder/generator/derive/kit"
 	"baybinder/generator/derive/schedule"
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -50,9 +52,11 @@ type Site struct {
 	Preview  bool
 
 	Speaks *shape.Language
+	Marker quantity.Marker // of the language's numbers
 	shown  map[*model.Procedure]bool
-	Faults []faultRow // the fault codes that steps name
-	Coded  bool       // there are some
+	Rows   []Row // what other pages show of the published procedures, by path
+	Coded  bool  // their steps name fault codes
+	users  map[string][]UsedBy
 	plans  planBook
 	spoken map[*model.Procedure][]string       // the languages that a procedure is translated into
 	read   *reading                            // nil in the shop's own language
@@ -63,7 +67,7 @@ type Site struct {
 func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, today model.Date, preview bool) *Site {
 	speaks := Speaking(m.Shop.Language)
 	s := &Site{
-		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: &speaks.Words, Speaks: speaks,
+		Manual: m, Walks: walks, Findings: findings, Today: today, Preview: preview, Words: &speaks.Words, Speaks: speaks, Marker: language.Marker(m.Shop.Language),
 		Kits: kit.NewCache(m.Shop, walks), Times: schedule.NewCache(walks), shown: map[*model.Procedure]bool{}, spoken: map[*model.Procedure][]string{},
 	}
 	for _, p := range m.Procedures {
@@ -78,12 +82,13 @@ func NewSite(m *model.Manual, walks *walk.Result, findings []finding.Finding, to
 		}
 	}
 	parallel.Do( // the books are full before pages are made side by side
-		func() { s.Links = backlinks.Of(s.Shown); s.Faults = s.faultRows(); s.Coded = len(s.Faults) > 0 },
+		func() { s.Links = backlinks.Of(s.Shown) },
 		func() { s.plans = s.planBook() },
 		func() { s.looked = s.inspected() },
 		func() { fill(s.Shown, s.Kits.Of) },
 		func() { fill(s.Shown, s.Times.Rows) },
 	)
+	s.Take(s.rows())
 	return s
 }
 
@@ -125,6 +130,7 @@ func (s *Site) Changed(p *model.Procedure) {
 type Frame struct {
 	*words.Words
 	Lang      string
+	Comma     bool // it parts its numbers so, and not with a point
 	Shop      string
 	Notice    string
 	Emergency string
@@ -151,6 +157,7 @@ type Tab struct {
 
 // Aid is the first aid for one hazard.
 type Aid struct {
+	ID     string // the hazard's
 	Hazard string
 	Text   string
 }
@@ -174,7 +181,7 @@ type Link struct {
 func (s *Site) Frame(here, title string) Frame {
 	shop := s.Manual.Shop
 	f := Frame{
-		Words: s.Words, Lang: s.Language(), Shop: s.Say(shop, "title", shop.Title), Notice: s.Say(shop, "notice", strings.TrimSpace(shop.Notice)),
+		Words: s.Words, Lang: s.Language(), Comma: s.Marker == quantity.Comma, Shop: s.Say(shop, "title", shop.Title), Notice: s.Say(shop, "notice", strings.TrimSpace(shop.Notice)),
 		Emergency: s.Say(shop, "emergency", strings.TrimSpace(shop.Emergency)), Title: title, Here: here,
 		Up: strings.Repeat("../", strings.Count(here, "/")), Preview: s.Preview,
 	}
@@ -273,7 +280,7 @@ func (s *Site) FirstAid(hazards []*model.Hazard) []Aid {
 			continue
 		}
 		seen[h.ID] = true
-		aid := Aid{Hazard: s.Name(h), Text: s.Say(h, "first-aid", h.FirstAid)}
+		aid := Aid{ID: h.ID, Hazard: s.Name(h), Text: s.Say(h, "first-aid", h.FirstAid)}
 		if aid.Text == "" {
 			aid.Text = s.Words.NoAidWritten
 		}

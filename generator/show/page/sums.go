@@ -22,6 +22,7 @@ func (s *Site) converted(from string, u quantity.Unit, to string, other quantity
 	w := &s.Speaks.Worked.Sums
 	in := func(x float64) float64 { return quantity.Of(x, u, 12).In(other).Value }
 	zero := in(0)
+	digits := func(x float64) string { return s.Marker.Write(digits(x)) }
 	put := from + " · " + digits(in(1)-zero) + " " + other.Symbol() + "/" + u.Symbol()
 	if digits(zero) != "0" {
 		put += " + " + digits(zero) + " " + other.Symbol()
@@ -114,5 +115,5 @@ func (s *Site) UsedUp(use model.Use[model.Supply]) string {
 	if err != nil || typed.Unit == line.Amount.Unit || typed.Unit.Dimension() != line.Amount.Unit.Dimension() {
 		return text
 	}
-	return s.withOthers(s.converted(typed.String(), typed.Unit, line.Amount.String(), line.Amount.Unit), line.Amount)
+	return s.withOthers(s.converted(s.exactly(typed), typed.Unit, s.exactly(line.Amount), line.Amount.Unit), line.Amount)
 }

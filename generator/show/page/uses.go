@@ -54,50 +54,39 @@ func does(p *model.Procedure, is func(*model.Kind) bool) bool {
 // OnList is how many procedures a page lists by name: one takes about 500 bytes.
 const OnList = 150
 
-// purposed is a procedure with what it is for.
-type purposed struct {
-	use int
-	of  *model.Procedure
-}
-
 // byUse sorts procedures by what they are for, each group by title.
-func (s *Site) byUse(procedures []*model.Procedure) []purposed {
-	out := make([]purposed, len(procedures))
-	for i, p := range procedures {
-		out[i] = purposed{useOf(p), p}
-	}
-	slices.SortStableFunc(out, func(a, b purposed) int {
-		return cmp.Or(cmp.Compare(a.use, b.use), CompareText(s.Name(a.of), s.Name(b.of)))
+func byUse(rows []*Row) []*Row {
+	return slices.SortedStableFunc(slices.Values(rows), func(a, b *Row) int {
+		return cmp.Or(cmp.Compare(a.Use, b.Use), CompareText(a.Name, b.Name))
 	})
-	return out
 }
 
 // uses are the groups of a sorted list.
-func (s *Site) uses(up string, list []purposed) []Use {
+func (s *Site) uses(up string, list []*Row) []Use {
 	w := &s.Speaks.Front
 	names := [Uses]string{w.MakeSafe, w.Check, w.Repair, w.BringBack}
 	var out []Use
 	for i, x := range list {
-		if i == 0 || x.use != list[i-1].use {
-			out = append(out, Use{ID: useIDs[x.use], Name: names[x.use]})
+		if i == 0 || x.Use != list[i-1].Use {
+			out = append(out, Use{ID: useIDs[x.Use], Name: names[x.Use]})
 		}
 		u := &out[len(out)-1]
-		u.Procedures = append(u.Procedures, s.Sheet(up, x.of))
+		u.Procedures = append(u.Procedures, x.Sheet.At(up))
 	}
 	return out
 }
 
 // UsesOf sorts procedures by what they are for, each group by title, and leaves
 // all but the first few to the page that rest names for a group; 0 is all.
-func (s *Site) UsesOf(up string, procedures []*model.Procedure, few int, rest func(id string) string) []Use {
-	list, of := s.byUse(procedures), [Uses]int{}
+func (s *Site) UsesOf(up string, rows []*Row, few int, rest func(id string) string) []Use {
+	list, of := byUse(rows), [Uses]int{}
 	for _, x := range list {
-		of[x.use]++
+		of[x.Use]++
 	}
 	shown := list[:0:0]
 	n := [Uses]int{}
 	for _, x := range list {
-		if n[x.use]++; few == 0 || n[x.use] <= few {
+		if n[x.Use]++; few == 0 || n[x.Use] <= few {
 			shown = append(shown, x)
 		}
 	}
@@ -115,7 +104,7 @@ func (s *Site) UsesOf(up string, procedures []*model.Procedure, few int, rest fu
 type Listed struct {
 	At    string
 	list  string
-	rows  []purposed
+	rows  []*Row
 	n, of int
 }
 
@@ -125,9 +114,9 @@ func ListAt(m *model.Machine) string { return "machines/" + m.ID + ".procedures.
 
 // Lists are the pages of a list of procedures, of which the first stands at an
 // address.
-func (s *Site) Lists(at string, procedures []*model.Procedure) []Listed {
+func (s *Site) Lists(at string, list []*Row) []Listed {
 	var out []Listed
-	for rows := range slices.Chunk(s.byUse(procedures), OnList) {
+	for rows := range slices.Chunk(byUse(list), OnList) {
 		out = append(out, Listed{At: PartAt(at, len(out)), list: at, rows: rows, n: len(out)})
 	}
 	for i := range out {
@@ -138,7 +127,7 @@ func (s *Site) Lists(at string, procedures []*model.Procedure) []Listed {
 
 // Begins says that a page of a list is the first with procedures of a use.
 func (l *Listed) Begins(id string) bool {
-	return slices.ContainsFunc(l.rows, func(x purposed) bool { return useIDs[x.use] == id })
+	return slices.ContainsFunc(l.rows, func(x *Row) bool { return useIDs[x.Use] == id })
 }
 
 // UsesAt are the groups on a page of a list, and the way to its other pages.

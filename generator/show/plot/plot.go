@@ -9,6 +9,8 @@ import (
 	"strconv"
 	"strings"
 	"time"
+
+	"baybinder/generator/base/quantity"
 )
 
 // Chart is what a plot shows.
@@ -22,6 +24,7 @@ type Chart struct {
 	Series []string
 	Points []Point
 	Limits []Limit // by time
+	Marker quantity.Marker
 }
 
 // Point is one value. Of names the series, an index of Chart.Series.
@@ -139,7 +142,7 @@ func (c *Chart) axes(b *strings.Builder, f *frame) {
 	for _, tick := range f.scale.Ticks {
 		y := f.y(tick)
 		fmt.Fprintf(b, `<path class="grid" d="M%s %sH%d"/>`, at(f.left), at(y), width-right)
-		text(b, f.left-6, y+5, "end", f.scale.Label(tick))
+		text(b, f.left-6, y+5, "end", c.Marker.Write(f.scale.Label(tick)))
 	}
 	foot := float64(top + height)
 	dates := DatesFor(f.first, f.last, mostDates)

@@ -3,33 +3,28 @@ package publish
 import (
 	"bytes"
 	"crypto/sha256"
+	"encoding/binary"
 	"errors"
 	"io/fs"
-	"maps"
 	"os"
 	"path/filepath"
-	"slices"
 
 	"baybinder/generator/base/kept"
 )
 
-// Trace is how the files of a site stand, by which it is known again. The times
-// of files are those of the site's own disk.
-type Trace map[string]Mark
-
-// Mark is how a file stands. A change of its bytes shows in its size or in its
-// times, as far as the disk's clock goes: of a file that is as young as the site
-// the bytes themselves count.
-type Mark struct {
-	Size              int64
-	Modified, Changed int64  // ns since 1970; Changed is 0 where the system does not tell
-	Sum               []byte // of its bytes; nil where it is older than the site
+// Standing is how a site stands.
+type Standing struct {
+	Sum   []byte   // of its files: names, sizes, times, and the bytes of those that are as young as the site
+	Names []string // of the files that the program wrote, in the order of the folder
+	Kept  []string // of those that it did not, but for hidden ones
 }
 
 var errNotWhole = errors.New("the site is not whole")
 
-// TraceOf looks at the files that the program wrote into a site.
-func TraceOf(to string) (Trace, error) {
+// Look says how a site stands. A change of a file's bytes shows in its size or in
+// its times, as far as the disk's clock goes: of a file that is as young as the
+// site the bytes themselves count.
+func Look(to string) (*Standing, error) {
 	site, err := resolve(to)
 	if err != nil {
 		return nil, err
@@ -38,76 +33,53 @@ func TraceOf(to string) (Trace, error) {
 	if err != nil {
 		return nil, err
 	}
-	ours, trace := ours(site), Trace{}
+	ours, s, sums := ours(site), &Standing{}, []byte(nil)
 	err = walk(site, func(name string, info fs.FileInfo) error {
 		if !ours[name] {
+			if named(name) {
+				s.Kept = append(s.Kept, name)
+			}
 			return nil
 		}
-		m := markOf(info)
-		if m.Modified >= end.ModTime().UnixNano() {
-			if m.Sum, err = sumOf(filepath.Join(site, filepath.FromSlash(name))); err != nil {
-				return err
-			}
+		if name != list {
+			s.Names = append(s.Names, name)
 		}
-		trace[name] = m
-		return nil
+		sums, err = marked(sums, name, info, filepath.Join(site, name), info.ModTime().Before(end.ModTime()))
+		return err
 	})
 	delete(ours, "") // behind the last line's end
-	if err == nil && len(trace) != len(ours) {
+	if err == nil && len(s.Names)+1 != len(ours) {
 		err = errNotWhole
 	}
-	return trace, err
+	sum := sha256.Sum256(sums)
+	s.Sum = sum[:]
+	return s, err
 }
 
-// Names are the files, in order.
-func (t Trace) Names() []string {
-	return slices.DeleteFunc(slices.Sorted(maps.Keys(t)), func(name string) bool { return name == list })
-}
-
-// Stands says whether a site stands as it did, and which files are in it that
-// the program did not write.
-func (t Trace) Stands(to string) (kept []string, stands bool) {
-	site, err := resolve(to)
-	if err != nil {
-		return nil, false
+// Stands says whether a site stands as it did with this sum; nil where it does
+// not.
+func Stands(to string, sum []byte) *Standing {
+	if s, err := Look(to); err == nil && bytes.Equal(s.Sum, sum) {
+		return s
 	}
-	seen := 0
-	err = walk(site, func(name string, info fs.FileInfo) error {
-		was, ours := t[name]
-		switch {
-		case ours && !was.is(filepath.Join(site, filepath.FromSlash(name)), info):
-			return errNotWhole
-		case ours:
-			seen++
-		case named(name):
-			kept = append(kept, name)
-		}
-		return nil
-	})
-	return kept, err == nil && seen == len(t) && seen > 0
+	return nil
 }
 
-// is says that a file stands as it did.
-func (m Mark) is(full string, info fs.FileInfo) bool {
-	now := markOf(info)
-	if !info.Mode().IsRegular() || now.Size != m.Size || now.Modified != m.Modified || now.Changed != m.Changed {
-		return false
+// marked adds how a file stands: its bytes too, unless it is older than the site.
+func marked(sums []byte, name string, info fs.FileInfo, full string, older bool) ([]byte, error) {
+	if !info.Mode().IsRegular() {
+		return nil, errNotWhole
 	}
-	if m.Sum == nil {
-		return true
+	sums = append(append(sums, name...), 0)
+	for _, n := range []int64{info.Size(), info.ModTime().UnixNano(), kept.Changed(info)} {
+		sums = binary.LittleEndian.AppendUint64(sums, uint64(n))
 	}
-	sum, err := sumOf(full)
-	return err == nil && bytes.Equal(sum, m.Sum)
-}
-
-func markOf(info fs.FileInfo) Mark {
-	return Mark{Size: info.Size(), Modified: info.ModTime().UnixNano(), Changed: kept.Changed(info)}
-}
-
-func sumOf(full string) ([]byte, error) {
+	if older {
+		return sums, nil
+	}
 	data, err := os.ReadFile(full)
 	sum := sha256.Sum256(data)
-	return sum[:], err
+	return append(sums, sum[:]...), err
 }
 
 // walk goes through the files of a site, in order.
@@ -116,14 +88,10 @@ func walk(site string, see func(name string, info fs.FileInfo) error) error {
 		if err != nil || d.IsDir() {
 			return err
 		}
-		rel, err := filepath.Rel(site, full)
-		if err != nil {
-			return err
-		}
 		info, err := d.Info()
 		if err != nil {
 			return err
 		}
-		return see(filepath.ToSlash(rel), info)
+		return see(filepath.ToSlash(full[len(site)+1:]), info)
 	})
 }

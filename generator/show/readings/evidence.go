@@ -75,7 +75,7 @@ func (r *Readings) bookInspections() {
 	}
 	for _, p := range r.Procedures {
 		if day, last, asked := r.staff.InspectBy(p); asked {
-			r.inspectBy[p] = r.Until(fmt.Sprintf(r.words.InspectBy, day), r.inspectedFrom(p, last), r.Manual.Shop.Inspect.String(), day)
+			r.inspectBy[p] = r.Until(fmt.Sprintf(r.words.InspectBy, day), r.inspectedFrom(p, last), r.Both(r.Manual.Shop.Inspect), day)
 		}
 	}
 }

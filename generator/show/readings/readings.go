@@ -338,7 +338,7 @@ func (r *Readings) reviews() []Review {
 			_, last, _ := r.staff.InspectBy(p)
 			format, from, every = either(late, r.words.InspectWas, r.words.InspectIs), r.inspectedFrom(p, last), r.Manual.Shop.Inspect
 		}
-		out = append(out, Review{r.Link("", p), r.Until(fmt.Sprintf(format, i.By), from, every.String(), i.By)})
+		out = append(out, Review{r.Link("", p), r.Until(fmt.Sprintf(format, i.By), from, r.Both(every), i.By)})
 	}
 	return out
 }

@@ -108,7 +108,7 @@ func (s *Pages) clamp(r *TorqueRow, f *model.Fastener) {
 		return
 	}
 	if load, ok := fastening.LoadOf(thread, class, friction, torques[len(torques)-1]); ok {
-		r.Clamp = []page.Computed{{Title: words.Fill(s.Words.ClampLoad, load.Clamp.String()), Working: load.Explain(&s.Speaks.Worked.Bolt)}}
+		r.Clamp = []page.Computed{{Title: words.Fill(s.Words.ClampLoad, s.Both(load.Clamp)), Working: load.Explain(&s.Speaks.Worked.Bolt).With(s.Marker)}}
 	}
 }
 

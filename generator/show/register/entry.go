@@ -9,7 +9,6 @@ import (
 	"strconv"
 	"strings"
 
-	"baybinder/generator/derive/backlinks"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/jobs"
@@ -75,8 +74,8 @@ func (s *Pages) entry(n model.Named, c *model.Common, sort string) *Entry {
 	if c.Picture != "" {
 		v.Picture = v.Up + c.Picture
 	}
-	uses := s.Links.Uses(n)
-	v.Uses, v.Parts = s.used(v.Up, uses[:min(onUses, len(uses))]), usesParts(n, 0, len(uses))
+	uses := s.UsersOf(n)
+	v.Uses, v.Parts = used(v.Up, uses[:min(onUses, len(uses))]), usesParts(n, 0, len(uses))
 	return v
 }
 
@@ -98,7 +97,7 @@ func usesParts(n model.Named, here, uses int) []page.Part {
 // Rest is a further page of what uses an entry, and where it stands.
 type Rest struct {
 	At   string
-	of   model.Named
+	Of   model.Named
 	sort string
 	n    int // from 1
 }
@@ -107,7 +106,7 @@ type Rest struct {
 func (s *Pages) Rests() []Rest {
 	var out []Rest
 	add := func(n model.Named, sort string) {
-		for i, p := range usesParts(n, 0, len(s.Links.Uses(n))) {
+		for i, p := range usesParts(n, 0, len(s.UsersOf(n))) {
 			if i > 0 {
 				out = append(out, Rest{path.Join(path.Dir(page.PageOf(n)), p.Address), n, sort, i})
 			}
@@ -132,29 +131,18 @@ func addAll[T any, P interface {
 
 // Rest makes a further page of what uses an entry.
 func (s *Pages) Rest(r Rest) *Entry {
-	uses := s.Links.Uses(r.of)
-	v := &Entry{Frame: s.Frame(r.At, r.of.Label()), Name: r.of.Label(), Sort: r.sort, Parts: usesParts(r.of, r.n, len(uses))}
-	part := uses[r.n*onUses : min((r.n+1)*onUses, len(uses))]
-	v.Uses = s.used(v.Up, part)
-	if u, is := r.of.(*model.Supply); is {
-		s.amounts(v.Uses, u, part)
-	}
+	uses := s.UsersOf(r.Of)
+	v := &Entry{Frame: s.Frame(r.At, r.Of.Label()), Name: r.Of.Label(), Sort: r.sort, Parts: usesParts(r.Of, r.n, len(uses))}
+	v.Uses = used(v.Up, uses[r.n*onUses:min((r.n+1)*onUses, len(uses))])
 	return v
 }
 
-// amounts says of each use how much of a supply it uses up.
-func (s *Pages) amounts(to []Used, u *model.Supply, uses []backlinks.Use) {
-	for i := range to {
-		to[i].Amount = s.usedUp(u, uses[i].Procedure)
-	}
-}
-
-func (s *Pages) used(up string, uses []backlinks.Use) []Used {
+func used(up string, uses []page.UsedBy) []Used {
 	out := make([]Used, len(uses))
 	for i, u := range uses {
-		line := Used{Link: s.Link(up, u.Procedure), Steps: make([]page.Link, len(u.Steps))}
+		line := Used{Link: u.Sheet.At(up).Link, Amount: u.Amount, Steps: make([]page.Link, len(u.Steps))}
 		for k, st := range u.Steps {
-			line.Steps[k] = page.Link{Name: st.Number, Address: line.Address + "#" + page.Anchor(st)}
+			line.Steps[k] = page.Link{Name: st.Number, Address: line.Address + "#" + st.Anchor}
 		}
 		out[i] = line
 	}
@@ -292,7 +280,6 @@ func (s *Pages) Supply(u *model.Supply) *Entry {
 	w := s.Words
 	v := s.entry(u, &u.Common, w.Supplies)
 	v.Label = s.Chemical(u)
-	s.amounts(v.Uses, u, s.Links.Uses(u))
 	f := (*facts)(&v.Facts)
 	f.text(w.Unit, u.Unit)
 	f.text(w.Kept, u.Kept)
@@ -300,17 +287,6 @@ func (s *Pages) Supply(u *model.Supply) *Entry {
 	f.text(w.Waste, u.Waste)
 	f.text(w.Number, u.Number)
 	return v
-}
-
-// usedUp is how much of a supply a procedure's own steps use up, in the unit in
-// which it is stocked.
-func (s *Pages) usedUp(u *model.Supply, p *model.Procedure) string {
-	for _, use := range p.Supplies {
-		if use.To == u && use.Amount != "" {
-			return s.UsedUp(use)
-		}
-	}
-	return ""
 }
 
 // Role makes the page of a role.

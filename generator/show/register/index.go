@@ -68,7 +68,7 @@ func (g *grouping) groups() []Group {
 
 func (s *Pages) row(up string, n model.Named) Row {
 	to := s.Link(up, n)
-	return Row{Link: to, Count: len(s.Links.Uses(n)), List: to.Address + "#used"}
+	return Row{Link: to, Count: len(s.UsersOf(n)), List: to.Address + "#used"}
 }
 
 // Tools makes the index of tools, by kind and by shelf.

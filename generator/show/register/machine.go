@@ -53,11 +53,7 @@ func (s *Pages) Machines() *Index {
 	for _, m := range s.Manual.Machines {
 		row := Row{Link: s.Link(v.Up, m)}
 		row.List = row.Address + "#procedures"
-		for _, p := range s.Shown {
-			if p.For.To == m && p.Status != "retired" {
-				row.Count++
-			}
-		}
+		row.Count = len(s.InUse(m.ID))
 		g.add("", row)
 	}
 	v.Groups = g.groups()
@@ -67,7 +63,7 @@ func (s *Pages) Machines() *Index {
 // Machine makes a machine's page.
 func (s *Pages) Machine(m *model.Machine) *Machine {
 	v := &Machine{Frame: s.Frame(page.PageOf(m), m.Label()), Name: m.Label()}
-	v.FirstAid, v.Cut = s.FirstAid(s.metOn(m)), s.CutAt(m.Points)
+	v.FirstAid, v.Cut = s.aidOn(m), s.CutAt(m.Points)
 	w := s.Words
 	for _, o := range m.Options {
 		v.Options = append(v.Options, o.Value)
@@ -103,7 +99,7 @@ const fewUses = 20
 // usesOf are a machine's procedures by what they are for. Where they are too
 // many, the rest is on pages of its own.
 func (s *Pages) usesOf(up string, m *model.Machine) []page.Use {
-	list := s.proceduresFor(m)
+	list := s.InUse(m.ID)
 	if len(list) <= page.OnList {
 		return s.UsesOf(up, list, 0, nil)
 	}
@@ -112,16 +108,6 @@ func (s *Pages) usesOf(up string, m *model.Machine) []page.Use {
 		i := slices.IndexFunc(pages, func(l page.Listed) bool { return l.Begins(id) })
 		return up + pages[i].At + "#" + id
 	})
-}
-
-func (s *Pages) proceduresFor(m *model.Machine) []*model.Procedure {
-	var out []*model.Procedure
-	for _, p := range s.Shown {
-		if p.For.To == m && p.Status != "retired" {
-			out = append(out, p)
-		}
-	}
-	return out
 }
 
 // reaches are the parts that something must come off before.
@@ -148,12 +134,20 @@ func above(p *model.Part, seen map[*model.Part]bool) []string {
 	return out
 }
 
-// metOn are the hazards that the procedures of a machine meet.
-func (s *Pages) metOn(m *model.Machine) []*model.Hazard {
-	var out []*model.Hazard
-	for _, p := range s.Shown {
-		if p.For.To == m {
-			out = append(out, s.Kits.Of(p).Hazards...)
+// aidOn is the first aid for the hazards that the procedures of a machine meet,
+// each once.
+func (s *Pages) aidOn(m *model.Machine) []page.Aid {
+	var out []page.Aid
+	seen := map[string]bool{}
+	for i := range s.Rows {
+		if s.Rows[i].For != m.ID {
+			continue
+		}
+		for _, aid := range s.Rows[i].Aids {
+			if !seen[aid.ID] {
+				seen[aid.ID] = true
+				out = append(out, aid)
+			}
 		}
 	}
 	return out
@@ -221,7 +215,7 @@ func (s *Pages) machineThings(v *Machine, m *model.Machine) {
 		v.Fluids = append(v.Fluids, t)
 	}
 	for _, set := range m.Settings {
-		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: page.Phrase(set.Value, s.onlyWith(m, set.OnlyWith))})
+		v.Settings = append(v.Settings, Fact{Name: set.Label(), Text: page.Phrase(s.Value(set), s.onlyWith(m, set.OnlyWith))})
 	}
 }
 

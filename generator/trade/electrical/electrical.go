@@ -16,10 +16,7 @@ import "math"
 // All must be above zero. Source: R. Fitzpatrick, lecture notes 302L,
 // University of Texas (the form of the equation was seen).
 func DischargeTime(resistance, capacitance, from, to float64) float64 {
-	if from <= to {
-		return 0
-	}
-	return resistance * capacitance * math.Log(from/to)
+	return max(0, resistance*capacitance*math.Log(from/to))
 }
 
 // VoltageAfter is the voltage that is left after a time, s: DischargeTime

@@ -115,7 +115,7 @@ func TestWaitForWithItsWorking(t *testing.T) {
 	if said := strings.Join(explained(w).Assumes, " "); !strings.Contains(said, "64.8 J") || !strings.Contains(said, "3 min 46 s") {
 		t.Errorf("it assumes: %s", said)
 	}
-	for seconds, want := range map[float64]bool{179: false, 179.2: true, 3600: true} {
+	for seconds, want := range map[float64]bool{179: false, math.Nextafter(w.Seconds, 0): false, w.Seconds: true, 179.2: true, 3600: true} {
 		if w.Enough(seconds) != want {
 			t.Errorf("%g s are enough: %t", seconds, !want)
 		}
@@ -155,6 +155,9 @@ func TestWaitForTheUnknown(t *testing.T) {
 	}
 	if _, ok := full.WaitFor(amount(t, "0 V")); ok {
 		t.Error("no wait reaches 0 V")
+	}
+	if w, ok := full.WaitFor(amount(t, "0.5 V")); !ok || !within(w.Seconds, 657.925, 0.001) { // 100 s · ln 720
+		t.Errorf("%g s to 0.5 V, %t", w.Seconds, ok)
 	}
 }
 

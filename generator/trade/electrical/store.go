@@ -49,7 +49,7 @@ func (s Store) WaitFor(safe quantity.Quantity) (Wait, bool) {
 		return Wait{}, false
 	}
 	seconds := DischargeTime(s.Resistance.Base(), s.Capacitance.Base(), s.Start(), safe.Base())
-	return Wait{Seconds: seconds, Least: quantity.Elapsed(int(math.Ceil(seconds - 1e-9))), of: s, safe: safe}, true
+	return Wait{Seconds: seconds, Least: quantity.Elapsed(int(math.Ceil(seconds))), of: s, safe: safe}, true
 }
 
 // Hardly says that a charge takes more than a day to fall to a volt. Common
@@ -61,7 +61,7 @@ func (s Store) Hardly() bool {
 }
 
 // Enough says whether a wait, s, is long enough.
-func (w Wait) Enough(seconds float64) bool { return seconds >= w.Seconds*(1-1e-9) }
+func (w Wait) Enough(seconds float64) bool { return seconds >= w.Seconds }
 
 // What capacitors and resistors of power circuits are commonly off by: common
 // practice, no source. They say how much longer the wait of such a pair is.

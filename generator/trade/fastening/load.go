@@ -60,7 +60,7 @@ func (l Load) Explain(say *words.Bolt) working.Working {
 			{Sign: "T", Words: say.T, Value: torque.String()},
 			{Sign: "K", Words: fmt.Sprintf(say.K, say.Conditions[f.Condition]), Value: k},
 			{Sign: "d", Words: say.D, Value: plain(t.Diameter) + " mm"},
-			{Sign: "Fp", Words: fmt.Sprintf(say.Fp, t, c.Code), Value: p.words()},
+			{Sign: "Fp", Words: fmt.Sprintf(say.Fp, t, c.Code), Value: p.words(), Names: true},
 		},
 		Assumes: []string{
 			fmt.Sprintf(say.Span, f.Low, f.High, l.Low, l.High), say.Thread,

@@ -31,8 +31,8 @@ func (w Way) Explain(say *words.Adapter) working.Working {
 		Result:  w.Set.String(),
 		Terms: []working.Term{
 			{Sign: "T", Words: say.T, Value: w.torque.String()},
-			{Sign: "L", Words: fmt.Sprintf(say.L, w.Wrench.Label()), Value: length.String()},
-			{Sign: "A", Words: fmt.Sprintf(say.A, w.Adapter.Label()), Value: adds.String()},
+			{Sign: "L", Words: fmt.Sprintf(say.L, w.Wrench.Label()), Value: length.String(), Names: true},
+			{Sign: "A", Words: fmt.Sprintf(say.A, w.Adapter.Label()), Value: adds.String(), Names: true},
 		},
 		Assumes: []string{say.InLine, say.Grip},
 		Source:  say.Source,

@@ -108,6 +108,9 @@ func TestFind(t *testing.T) {
 		"at P0301P":   "",
 		"P03":         "",
 		"1P030 P030A": "P030A",
+		"0P0301 9P0301 AP0301 ZP0301 aP0301 zP0301": "",
+		"fault code P03Z0":                          "not P03Z0",
+		"fault code P03[0":                          "", // no capital
 	} {
 		if got := said(text); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)

@@ -33,12 +33,12 @@ func Find(text string) []Found {
 // length is how many characters a code has.
 const length = 5
 
-// begins says whether a word that may be meant for a code begins at a place:
-// one of the four letters and a figure.
+// begins says whether what may be meant for a code begins at a place: one of
+// the four letters and a figure.
 func begins(text string, at int) bool {
 	switch text[at] {
 	case 'P', 'C', 'B', 'U':
-		return isFigure(text[at+1]) && (at == 0 || !plain(text[at-1]))
+		return isFigure(text[at+1])
 	}
 	return false
 }
@@ -53,19 +53,17 @@ func capitals(word string) bool {
 	return true
 }
 
-func plain(b byte) bool { return isFigure(b) || 'A' <= b && b <= 'Z' || 'a' <= b && b <= 'z' }
-
 func isFigure(b byte) bool { return '0' <= b && b <= '9' }
 
 // standsAlone reports whether what is around a word leaves it a word of its
-// own: no letter with an accent, and no sign that joins it to another word, as
+// own: no letter, no figure, and no sign that joins it to another word, as
 // in a part number. A slash and an en dash do not join.
 func standsAlone(text string, start, end int) bool {
-	return !joinedBefore.MatchString(text[max(0, start-8):start]) && !joinedBehind.MatchString(text[end:])
+	return !joinedBefore.MatchString(text[:start]) && !joinedBehind.MatchString(text[end:])
 }
 
 var (
-	joinedBefore = regexp.MustCompile(`(?:[\pL\pM_.#]|[\pL\d]-)$`)
+	joinedBefore = regexp.MustCompile(`(?:[\pL\pM\d_.#]|[\pL\d]-)$`)
 	joinedBehind = regexp.MustCompile(`^(?:[\pL\pM\d_]|[.\-][\pL\d])`)
 
 	// announces is words that a code follows, English or Spanish.

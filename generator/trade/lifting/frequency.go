@@ -19,7 +19,7 @@ func (d Duration) words() string {
 // frequencies is table 5, p. 15: lifts per minute, then FM for short, moderate
 // and long work, each with the hands below and from waist height at the origin
 // (75 cm, 30 in).
-var frequencies = [][7]float64{
+var frequencies = [][]float64{
 	{0.2, 1.00, 1.00, 0.95, 0.95, 0.85, 0.85},
 	{0.5, 0.97, 0.97, 0.92, 0.92, 0.81, 0.81},
 	{1, 0.94, 0.94, 0.88, 0.88, 0.75, 0.75},

@@ -61,6 +61,40 @@ func TestFrequencyBelongsToTheOrigin(t *testing.T) {
 	}
 }
 
+// Table 5, p. 15, and table 7, p. 16: the column and the hold for high hands begin at
+// 75 cm (30 in) themselves.
+func TestWaistHeightIsHigh(t *testing.T) {
+	for system, waist := range map[System]float64{Metric: 75, US: 30} {
+		at := Lift{System: system, H: 10, V: waist, Origin: waist, D: 10, Frequency: 9, Duration: Long, Coupling: Fair}
+		if m := mustMultipliers(t, at); m.FM != 0.15 || m.CM != 1 {
+			t.Errorf("at the waist FM is %g and CM %g, printed .15 and 1.00", m.FM, m.CM)
+		}
+		at.V, at.Origin = waist-0.1, waist-0.1
+		if m := mustMultipliers(t, at); m.FM != 0 || m.CM != 0.95 {
+			t.Errorf("below it FM is %g and CM %g, printed 0 and .95", m.FM, m.CM)
+		}
+	}
+}
+
+// Short work is up to 1 h, moderate more than that and up to 2 h (p. 14).
+func TestDurations(t *testing.T) {
+	for minutes, want := range map[float64]Duration{0: Short, 60: Short, 60.5: Moderate, 120: Moderate, 120.5: Long, 480: Long} {
+		if got := durationOf(minutes); got != want {
+			t.Errorf("%g min are %q", minutes, got.words())
+		}
+	}
+}
+
+// Below 1 kg it is still the load over the limit; without a limit there is no end to it.
+func TestIndexOfLittle(t *testing.T) {
+	if got := Index(1, 0.5); got != 2 {
+		t.Errorf("1 kg over 0.5 kg are %g", got)
+	}
+	if got := Index(1, 0); !math.IsInf(got, 1) {
+		t.Errorf("1 kg over nothing are %g", got)
+	}
+}
+
 // Loading punch press stock, example 1 (pp. 33 to 37): the title and the pages
 // were seen, the numbers are from memory. The manual's table has HM .44 for 23
 // in, where its formula has .43.
@@ -275,6 +309,15 @@ func TestExplain(t *testing.T) {
 	}
 	if w, err = (Lift{H: 70, V: 75}).Explain(say, 5); err != nil || w.Result != "none: this is not lifted by hand" {
 		t.Errorf("at 70 cm: %s, %v", w.Result, err)
+	}
+	// 23 kg · 0.42 · 0.70 · 0.85 · 0.57 · 0.26 · 0.90 = 0.77 kg, worked by hand.
+	far := Lift{H: 60, V: 175, Origin: 175, D: 175, A: 135, Frequency: 10, Duration: Moderate, Coupling: Poor}
+	if w, err = far.Explain(say, 1); err != nil || !strings.Contains(w.Result, "1.3, with a limit of 0.8 kg") {
+		t.Errorf("far up: %s, %v", w.Result, err)
+	}
+	// How often, unsaid, is the least of table 5.
+	if w, err = (Lift{H: 25, V: 75}).Explain(say, 5); err != nil || !strings.Contains(fmt.Sprint(w.Terms), "0.2 lifts/min") {
+		t.Errorf("once: %v, %v", w.Terms, err)
 	}
 	if _, err = (Lift{H: -1}).Explain(say, 5); err == nil {
 		t.Error("what cannot be is explained")

@@ -43,10 +43,7 @@ func FluidOut(volume, precharge, absolute float64) float64 {
 // Work is what a gas can do, J, when it expands from one absolute pressure to
 // another without heat: p·V/(k − 1)·(1 − (p2/p)^((k−1)/k)), k = 1.4. The form is
 // that of ASME PCC-2, article 501, appendix II (from memory), for air and
-// nitrogen.
+// nitrogen. It is 0 where the pressure is not above the other.
 func Work(volume, from, to float64) float64 {
-	if from <= to {
-		return 0
-	}
-	return from * volume / (diatomic - 1) * (1 - math.Pow(to/from, (diatomic-1)/diatomic))
+	return math.Max(0, from*volume/(diatomic-1)*(1-math.Pow(to/from, (diatomic-1)/diatomic)))
 }

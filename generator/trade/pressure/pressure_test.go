@@ -128,6 +128,7 @@ func TestReleaseOfTheUnknown(t *testing.T) {
 		"no volume":           store(t, "", "10 bar", ""),
 		"no pressure":         store(t, "10 L", "", ""),
 		"a vacuum":            store(t, "10 L", "-0.5 bar", ""),
+		"as much precharge":   store(t, "10 L", "90 bar", "90 bar"),
 		"more precharge":      store(t, "10 L", "90 bar", "100 bar"),
 		"precharge below air": store(t, "10 L", "90 bar", "-0.2 bar"),
 	} {
@@ -140,7 +141,7 @@ func TestReleaseOfTheUnknown(t *testing.T) {
 // An energy is said in joules, and from a kilojoule on in those.
 func TestEnergyIsSaidInItsUnit(t *testing.T) {
 	say := &language.Default().Worked.Gas
-	for energy, want := range map[float64]string{5: "5.0 J", 990: "990 J", 1000: "1.0 kJ", 1000.5: "1.0 kJ", 45600: "46 kJ"} {
+	for energy, want := range map[float64]string{5: "5.0 J", 990: "990 J", 1000: "1.0 kJ", 1000.5: "1.0 kJ", 1451: "1.5 kJ", 45600: "46 kJ"} {
 		if got := holds(say, energy); !strings.Contains(got, " "+want) {
 			t.Errorf("%g J: %s", energy, got)
 		}

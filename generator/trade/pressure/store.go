@@ -18,7 +18,7 @@ type Store struct {
 
 // Known says that there is enough to compute with, and that it can be.
 func (s Store) Known() bool {
-	return s.Volume.Base() > 0 && s.Pressure.Base() > 0 && s.Precharge.Base() >= 0 && s.Precharge.Base() < s.Pressure.Base()
+	return s.Volume.Base() > 0 && s.Precharge.Base() >= 0 && s.Precharge.Base() < s.Pressure.Base()
 }
 
 // Fluid says that a fluid comes out and no gas.

@@ -7,7 +7,10 @@ package working
 
 import (
 	"fmt"
+	"slices"
 	"strings"
+
+	"baybinder/generator/base/quantity"
 )
 
 // Working is one computed result and how it came about. All fields are text as
@@ -26,10 +29,28 @@ type Term struct {
 	Sign  string // "R"
 	Words string // "resistance across the capacitor"
 	Value string // "100 kΩ"
+	Names bool   // Words name a thread, a class or a thing of the manual
 }
 
 // Known says that there is a working at all.
 func (w Working) Known() bool { return w.Formula != "" }
+
+// With is the working with its numbers written with a marker. The points in
+// words that name a thing are its own: M8x1.25, class 8.8.
+func (w Working) With(mark quantity.Marker) Working {
+	w.Put, w.Result, w.Source = mark.Write(w.Put), mark.Write(w.Result), mark.Write(w.Source)
+	w.Terms, w.Assumes = slices.Clone(w.Terms), slices.Clone(w.Assumes)
+	for i := range w.Terms {
+		t := &w.Terms[i]
+		if t.Value = mark.Write(t.Value); !t.Names {
+			t.Words = mark.Write(t.Words)
+		}
+	}
+	for i := range w.Assumes {
+		w.Assumes[i] = mark.Write(w.Assumes[i])
+	}
+	return w
+}
 
 // String is the working in one line, "t = R·C = 2 Ω · 3 F = 6 s; source: …".
 // Every equals sign after the formula's own leads to the next form of the same
