@@ -29,11 +29,9 @@ func noNoun(word string) bool {
 func bareNumbers(s sentence.Sentence) []typed {
 	var out []typed
 	for _, l := range s.Links {
-		if !l.Kind.Sets || l.End > len(s.Text) {
-			continue
-		}
-		m := bareNumber.FindStringSubmatchIndex(s.Text[l.End:])
-		if m == nil || !alone(s.Text[l.End+m[1]:]) {
+		behind := s.Text[min(l.End, len(s.Text)):] // a link may stand behind the end of its sentence
+		m := bareNumber.FindStringSubmatchIndex(behind)
+		if !l.Kind.Sets || m == nil || !alone(behind[m[1]:]) {
 			continue
 		}
 		for _, g := range [][]int{m[2:4], m[4:6]} {

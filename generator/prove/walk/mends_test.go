@@ -22,6 +22,8 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"proof-without-measure", pressed + "[x](hold:lift-high)\n", "the hold lift-high does not count: its limit, at most 5 bar, goes above the shop's safe-pressure, 0.5 bar"},
 		{"proof-without-measure", pressed + "[x](hold:lift-up)\n", "the hold lift-up does not count: its limit, at least 0 bar, has no upper end"},
 		{"proof-without-measure", pressed + "\n", "write [](hold:lift-zero) beside the proof"},
+		{"proof-without-measure", "leaves: { forks: dead }\n---\n## Work\n\n1. [Off](isolate:forks).\n2. [Down](release:forks).\n3. [Dead](prove:forks).\n", "write [](hold:forks-down) beside the proof"},
+		{"proof-without-measure", "leaves: { raised-tug: dead }\n---\n## Work\n\n1. [Down](release:raised-tug).\n2. [Dead](prove:raised-tug).\n", "write [](hold:push-test) beside the proof"},
 		{"not-reachable", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "write [slacken it](loosen:bleed-screw) in a step before"},
 		{"energy-order", "---\n## Work\n\n1. [Off](isolate:traction).\n2. [Off](isolate:lift).\n3. [On](restore:traction).\n4. [On](restore:lift).\n", "bring the lift hydraulics back in a step before this one"},
 		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n", "write [](hold:capacitor-wait) or [let it out](release:traction) in a step before"},
