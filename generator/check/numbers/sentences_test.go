@@ -160,6 +160,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a circuit whose capacity is open": inSentence("[Fill it](fill:lift-oil) with 6 L.").with(replaced("machines/tug.yaml", ", capacity: 4 L", "")),
 		"drained by what is performed":     performing("[Drain it](drain:lift-oil).", "[Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L."),
 		"and filled there":                 performing("[Drain it](drain:lift-oil), then [fill it](fill:lift-oil).", "[Fill in](fill:lift-oil) 3 L."),
+		"drained in the step that fills":   inSentence("[Do the rest](do:rest). [Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L.").with(files{"procedures/rest.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
+		"a word that ends like another":    inSentence("The [lift hydraulics](energy:lift) have an ⟦value-disagrees⟧18 bar pair of hoses."), // and no air
 		"drained further down":             performing("[Do the rest](do:last).", "[Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L.").with(files{"procedures/last.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
 		"drained by what is only to read":  inSentence("[Read the rest](see:rest).", "[Fill in](fill:lift-oil) 3 L.").with(files{"procedures/rest.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
 		"a bare range":                     inSentence("[Set the valve back](reset:relief) to 176 to ⟦value-disagrees⟧190."),
