@@ -92,3 +92,25 @@ func TestMessagesNameEachThingOnce(t *testing.T) {
 		}
 	}
 }
+
+// A finding that holds only for some units says which options, and no more than it
+// takes: "Findings" of the format.
+func TestMessagesNameNoOptionTooMany(t *testing.T) {
+	files := shopFiles(t)
+	files["machines/rig.yaml"] = "name: Rig\noptions: { jib: Jib, mast: Mast, winch: Winch }\npoints: { switch: { name: switch, lock: no } }\n" +
+		"energies: { feed: { name: feed, kind: motion, points: [switch] } }\nparts: { lid: { name: lid, held-by: { bolt: 2 }, guards: [feed] } }\nfasteners: { bolt: { name: bolt } }\n"
+	files["procedures/job.md"] = "---\ntitle: Job\nfor: rig\n---\n## Work\n\n1. [Off](isolate:feed).\n2. [With a jib](when:jib), [undo it](loosen:bolt).\n" +
+		"3. [With a mast](when:mast), [undo it](loosen:bolt).\n4. [With a winch](when:winch), [undo it](loosen:bolt).\n5. [On](restore:feed).\n6. [Tighten](tighten:bolt).\n"
+	found := walked(t, files, false)
+	if len(found) != 1 {
+		t.Fatalf("found %v", found)
+	}
+	for _, option := range []string{"with Jib", "with Mast", "with Winch"} {
+		if strings.Count(found[0].Message, option) != 1 {
+			t.Errorf("%s is not named once: %s", option, found[0].Message)
+		}
+	}
+	if strings.Contains(found[0].Message, "without") {
+		t.Error(found[0].Message)
+	}
+}
