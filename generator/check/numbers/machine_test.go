@@ -152,6 +152,29 @@ func TestPlausibleLift(t *testing.T) {
 	mustFindNothing(t, "no height", base.with(part("", "mass: 5 kg, lift: { horizontal: 63 cm, travel: 30 cm, coupling: good }")))
 }
 
+// A mass at the beginning of rated: counts: "Lifting" of version 4. The seat has 14 kg,
+// the lid 30 kg.
+func TestLiftOverRating(t *testing.T) {
+	rated := func(what string, steps ...string) files {
+		return jobOf("tools: [socket-10, socket-13, hoist, wrench-20-100]", steps...).with(replaced("register/tools.yaml", "name: shop hoist, kind: lifting", "name: shop hoist, kind: lifting, rated: "+what))
+	}
+	const out = "[Lift the seat out](remove:seat) with the [](tool:hoist)."
+	expect(t, map[string]files{
+		"as much":                rated("14 kg", out),
+		"less":                   rated("13.9 kg", "⟦lift-over-limit⟧"+out),
+		"less, and more words":   rated("\"13 kg, one leg\"", "⟦lift-over-limit⟧"+out),
+		"in pounds":              rated("30 lb", "⟦lift-over-limit⟧"+out), // 13.6 kg
+		"not at the beginning":   rated("\"two legs, 10 kg\"", out),
+		"no mass":                rated("10 kN", out),
+		"off and on in one step": rated("20 kg", "[Lift the seat out](remove:seat), [turn it and put it in](refit:seat) with the [](tool:hoist)."),
+		"two at once":            rated("40 kg", "⟦lift-over-limit⟧[Lift the seat](remove:seat) and [the lid](remove:lid) out with the [](tool:hoist)."),
+		"one after the other":    rated("40 kg", out, "[Lift the lid](remove:lid) with the [](tool:hoist)."),
+		"each is too much":       rated("10 kg", "⟦lift-over-limit⟧"+out, "⟦lift-over-limit⟧[Lift the lid](remove:lid) with the [](tool:hoist)."),
+	})
+	says(t, rated("40 kg", "[Lift the seat](remove:seat) and [the lid](remove:lid) out with the [](tool:hoist)."),
+		"the shop hoist is rated for 40 kg, and this step lifts 44.0 kg", "name lifting gear that carries it all, or lift in steps of their own")
+}
+
 func TestLiftingIndexIsAdvice(t *testing.T) {
 	if LiftingIndex.Level.String() != "advice" {
 		t.Error("a recommended limit stops the build")
@@ -232,6 +255,10 @@ func TestPlausible(t *testing.T) {
 		"a charge that stays for days":  battery("lift: { kind: electric, voltage: 360 V dc, points: [plug], stored: ⟦quantity⟧{ capacitance: 1000 mF, resistance: 100 kΩ } }"), // 6.8 days to 1 V
 		"a charge that stays a day":     battery("lift: { kind: electric, voltage: 360 V dc, points: [plug], stored: ⟦quantity⟧{ capacitance: 147 mF, resistance: 100 kΩ } }"),  // 86 526 s to 1 V
 		"a charge that stays almost so": battery("lift: { kind: electric, voltage: 360 V dc, points: [plug], stored: { capacitance: 146 mF, resistance: 100 kΩ } }"),            // 85 937 s
+		"plus at the frame":             battery("lift: { kind: electric, voltage: -48 V dc, points: [plug] }"),
+		"a head as wide as its thread":  bolt("clip: { name: clip, thread: M8, across-flats: ⟦quantity⟧8 mm, torque: hand }"),
+		"a head that is wider":          bolt("clip: { name: clip, thread: M8, across-flats: 8.1 mm, torque: hand }"),
+		"a star, a spiral":              bolt("clip: { name: clip, sequence: star }\n  other: { name: other, sequence: spiral }"),
 		"an order that is none":         bolt("clip: { name: clip, sequence: ⟦wrong-type⟧round }"),
 		"an order in places":            bolt("clip: { name: clip, sequence: [left, right] }"),
 		"a class without its point":     bolt("clip: { name: clip, thread: M8, class: ⟦not-judged⟧88, torque: hand }"),
