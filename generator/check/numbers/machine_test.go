@@ -141,6 +141,8 @@ func TestPlausibleLift(t *testing.T) {
 		"in inches, too high":    part("", "mass: 12 lb, lift: { horizontal: 10 in, vertical: ⟦quantity⟧71 in, travel: 70 in, coupling: good }"),
 		"more than one is wrong": lift("", "⟦quantity⟧10 cm", "⟦quantity⟧180 cm", "travel: 30 cm"),
 	})
+	says(t, lift("", "0 cm", "75 cm", "travel: 30 cm"), "lift: horizontal is 0 cm, which cannot be", "write what it is, from 25 cm to 63 cm")
+	says(t, lift("", "30 cm", "-5 cm", "travel: 30 cm"), "lift: vertical is −5 cm, which cannot be", "write what it is, from 0 to 175 cm")
 	says(t, lift("", "20 cm", "75 cm", "travel: 30 cm"), "lift: horizontal is 20 cm: the hands are never nearer to the ankles than 25 cm",
 		"measure from the middle of the ankles to the middle of the hands; write 25 cm where it is less")
 	says(t, lift("", "30 cm", "75 cm", "travel: 30 cm, frequency: 20"), "lift: frequency is 20 lifts a minute: beyond 15 lifts a minute nothing is lifted by hand",
