@@ -53,7 +53,7 @@ func plainRanges(s sentence.Sentence) []typed {
 	var out []typed
 	for _, l := range s.Links {
 		h, is := l.To.(*model.Hold)
-		if !is || !l.Is(model.LinkHold) || h.Limit.IsZero() || h.Limit.Unit != quantity.Plain && h.Limit.Unit != quantity.PH {
+		if !is || h.Limit.Unit != quantity.Plain && h.Limit.Unit != quantity.PH {
 			continue
 		}
 		for _, m := range plainRange.FindAllStringSubmatchIndex(s.Text, -1) {

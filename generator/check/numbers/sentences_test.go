@@ -169,6 +169,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a bare amount, all of it":         inSentence("[Fill it](fill:lift-oil) to 4."),
 		"times of a clock":                 inSentence("[Fill it](fill:lift-oil) at 10:00.", "[Fill it](fill:lift-oil) at 10:59.", "[Fill it](fill:lift-oil) at 10:95."),
 		"a bare number and a line":         inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25\n   and mark them."),
+		"a density anew":                   jobOf("holds: [density]", "Read the density. [](hold:density)", "[If it is not](if-not:density), fill up, and [read it again](again:density), 1.22 to ⟦value-disagrees⟧1.82."),
+		"a density of a branch":            jobOf("holds: [density]", "Read the density. [](hold:density)", "[If it is not](if-not:density) 1.22 to 1.28, call the foreman."),
 		"a bare number in bold":            inSentence("[Tighten the bolts](tighten:seat-bolt) to **22**."),
 		"a bare number, then a bracket":    inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 (by hand)."),
 		"a bare number, then a long dash":  inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 — by hand."),
