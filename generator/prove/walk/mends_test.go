@@ -75,6 +75,36 @@ energies:
 	}
 }
 
+// Messages say what a fitter asks next: on which units it is so, in which step a
+// thing was left as it is though a later act names it too, how long a wait takes.
+// 100 s · ln(360/5) = 427.7 s, and 100 s · ln(360/60) = 179.2 s.
+func TestMessagesSayWhereAndHowLong(t *testing.T) {
+	const head = "---\ntitle: Job\nfor: yard-tug\nholds: [capacitor-wait, bus-dead]\n"
+	for _, c := range []struct{ code, body, message, mend string }{
+		{"left-off", "---\n## Work\n\n1. [With a cab](when:cab), [take the door off](remove:cab-door).\n", "left off at the end: cab door (off since step 1.1); on units with Enclosed cab", ""},
+		{"left-loose", "---\n## Work\n\n1. [Undo it](loosen:bleed-screw).\n2. [Undo it](loosen:wheel-nut).\n3. [Tighten it](tighten:wheel-nut).\n", "bleed screw (loose since step 1.1)", ""},
+		{"wait-short-of-limit", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Wait](hold:three).\n3. [Dead](prove:traction). [x](hold:bus-dead)\n", "7 min 8 s", "wait 7 min 8 s"},
+		{"wait-too-short", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Wait](hold:two).\n3. [Dead](prove:traction). [x](hold:bus-dead)\n", "3 min", "wait at least 3 min"},
+	} {
+		files := shopFiles(t)
+		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "points: [service-plug], stored: yes", "points: [service-plug], stored: { capacitance: 1000 µF, resistance: 100 kΩ }", 1)
+		files["register/holds.yaml"] += "three: { name: three, kind: wait, for: 3 min, of: traction }\ntwo: { name: two, kind: wait, for: 2 min, of: traction }\n"
+		files["procedures/job.md"] = head + c.body
+		told := false
+		for _, f := range walked(t, files, false) {
+			if f.Code == c.code {
+				told = true
+				if !strings.Contains(f.Message, c.message) || !strings.Contains(f.Mend, c.mend) {
+					t.Errorf("%s: %q, mend %q; want %q and %q in them", c.code, f.Message, f.Mend, c.message, c.mend)
+				}
+			}
+		}
+		if !told {
+			t.Errorf("%s is not told of\n%s", c.code, c.body)
+		}
+	}
+}
+
 // A finding names each thing once, and where it is of no thing none.
 func TestMessagesNameEachThingOnce(t *testing.T) {
 	files := shopFiles(t)
