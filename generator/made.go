@@ -38,6 +38,9 @@ func sumOf(h hash.Hash) string { return hex.EncodeToString(h.Sum(nil)[:16]) }
 func (p *past) whole(coded bool) string {
 	h := sha256.New()
 	_, _ = fmt.Fprintf(h, "%x %q %s %v %v\n", p.Rest, p.Placed, p.Today, p.Preview, coded)
+	for i := range p.Registers {
+		_, _ = fmt.Fprintf(h, "%s %x\n", p.Registers[i].Path, p.Registers[i].Sum)
+	}
 	for i := range p.Procedures {
 		_, _ = io.WriteString(h, p.Procedures[i].Path+"\n")
 	}

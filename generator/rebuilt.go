@@ -1,6 +1,7 @@
 package generator
 
 import (
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/parallel"
@@ -118,13 +119,25 @@ func (a *again) sheets(last *keptPages) (out *sheets) {
 			return nil
 		}
 	}
+	if changed.Shelf && !s.front.TakeEntries(last.Book) || slices.ContainsFunc(a.reached, a.planned) {
+		return nil
+	}
 	return s.sheets(a, changed, last)
+}
+
+// planned says that a plan names a procedure: its page tells how long that is to
+// read.
+func (a *again) planned(p *model.Procedure) bool {
+	return slices.ContainsFunc(a.past.Procedures, func(h had) bool { return h.Planned && h.Path == p.File.Path })
 }
 
 // change puts the rows of what is reached among those of the site, and says what
 // of them is another.
 func (a *again) change(s *pages, last *keptPages) *page.Change {
 	changed := &page.Change{}
+	for _, id := range a.entries.ids {
+		changed.Entry(id)
+	}
 	at := map[string]int{}
 	for i := range last.Rows {
 		at[last.Rows[i].Address] = i

@@ -70,7 +70,20 @@ func bare(words []string) []string {
 }
 
 func bareWord(w string) string {
+	if smallLetters(w) {
+		return w
+	}
 	return strings.TrimFunc(strings.ToLower(w), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+}
+
+// smallLetters says that a word is a bare one as most are.
+func smallLetters(w string) bool {
+	for i := range len(w) {
+		if w[i] < 'a' || w[i] > 'z' {
+			return false
+		}
+	}
+	return true
 }
 
 // actsInWords finds the steps that say an act of a thing of the machine and have no

@@ -11,6 +11,7 @@ type Book struct {
 	Forms     []string // words as they are written
 	Words     [][]Word // by document
 
+	of   map[string]int    // address → its place
 	at   map[string]uint32 // form → its place, counted from 1
 	seen []uint32          // by form: where it stands in the words of the document that is read, counted from 1
 }
@@ -43,15 +44,19 @@ func (k *Book) Take(d Document) bool {
 			k.at[form] = uint32(i + 1)
 		}
 	}
-	for i := range k.Documents {
-		if k.Documents[i].Address == d.Address {
-			k.Words[i] = k.read(new(splitter), d.Texts)
-			d.Texts = nil
-			k.Documents[i] = d
-			return true
+	if k.of == nil {
+		k.of = map[string]int{}
+		for i := range k.Documents {
+			k.of[k.Documents[i].Address] = i
 		}
 	}
-	return false
+	i, known := k.of[d.Address]
+	if known {
+		k.Words[i] = k.read(new(splitter), d.Texts)
+		d.Texts = nil
+		k.Documents[i] = d
+	}
+	return known
 }
 
 // read reads the words of one document.
