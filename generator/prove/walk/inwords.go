@@ -177,7 +177,7 @@ func goesWith(n model.Named, l *model.Link) bool {
 		return cutsOr(to, n)
 	case *model.Part:
 		f, is := n.(*model.Fastener)
-		return is && contains(f.Holds, to) || to.Carries.To != nil && to.Carries.To == n
+		return is && contains(f.Holds, to) || n == model.Named(to.Carries.To)
 	case *model.Fluid:
 		f, is := n.(*model.Fastener)
 		return is && l.Kind.Act == model.Bleed && len(f.Holds) == 0
