@@ -2,6 +2,7 @@ package numbers
 
 import (
 	"errors"
+	"math"
 	"slices"
 
 	"baybinder/generator/base/finding"
