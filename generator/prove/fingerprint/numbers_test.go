@@ -261,6 +261,15 @@ func TestTheFingerprintOfACallee(t *testing.T) {
 	}
 }
 
+// A form is of the second where its first line says so, and else of the first.
+func TestAFormSaysWhichItIs(t *testing.T) {
+	for want, f := range map[string]Form{"1-": {}, "2-": {secondLine}} {
+		if got := f.Print(); !strings.HasPrefix(got, want) {
+			t.Errorf("%v is %s", f, got)
+		}
+	}
+}
+
 // A not, in each language, is taken with the word behind it, and numbers in
 // words, in reasons and in refit notes count: "What is issued stays issued" of
 // the format.
@@ -292,6 +301,9 @@ func TestDangerInWords(t *testing.T) {
 		{"Sweep.\n\n   [](on:refit) Use 2 drops.", "Sweep.\n\n   [](on:refit) Use 3 drops.", true},
 		{"Sweep.", "Sweep.\n2. Look.", false},
 		{"Sweep.\n2. Look.", "Look.\n2. Sweep.", true},
+		{"Sweep.\n2. Wait there. [](hold:settle-wait)", "Wait here. [](hold:settle-wait)\n2. Sweep.", true},
+		{"Sweep.\n2. Wait there. [](hold:settle-wait)", "Sweep.\n2. Wait here. [](hold:settle-wait)", false},
+		{"Sweep.\n2. Sweep.\n3. Wait there. [](hold:settle-wait)", "Sweep.\n2. Wait here. [](hold:settle-wait)", false}, // which of the two is gone nobody knows
 		{"Sweep:\n   1. Left.\n   2. Right.", "Sweep:\n   1. Right.\n   2. Left.", true},
 		{"Sweep:\n   1. Left.\n2. Right.", "Sweep:\n   1. Left.\n   2. Right.", true},
 	} {
