@@ -103,7 +103,7 @@ func (s *pages) others(c *page.Change) []leaf {
 		all = append(all, leaf{index.Here, func(w *bytes.Buffer) { theme.WriteIndex(w, index) }}.where(c.InIndexes()))
 	}
 	for _, sheet := range s.register.Sheets() {
-		all = append(all, leaf{sheet.At, func(w *bytes.Buffer) { theme.WriteLabels(w, s.register.Labels(sheet)) }}.where(c.All))
+		all = append(all, leaf{sheet.At, func(w *bytes.Buffer) { theme.WriteLabels(w, s.register.Labels(sheet)) }}.where(c.All || c.Shelf))
 	}
 	for _, machine := range append([]*model.Machine{nil}, m.Machines...) {
 		for _, l := range s.front.Lists(machine) {

@@ -261,9 +261,12 @@ func TestTheFingerprintOfACallee(t *testing.T) {
 	}
 }
 
-func TestAnEmptyFormIsOfTheFirst(t *testing.T) {
-	if got := (Form{}).Print(); !strings.HasPrefix(got, "1-") {
-		t.Error(got)
+// A form is of the second where its first line says so, and else of the first.
+func TestAFormSaysWhichItIs(t *testing.T) {
+	for want, f := range map[string]Form{"1-": {}, "2-": {secondLine}} {
+		if got := f.Print(); !strings.HasPrefix(got, want) {
+			t.Errorf("%v is %s", f, got)
+		}
 	}
 }
 

@@ -70,7 +70,20 @@ func bare(words []string) []string {
 }
 
 func bareWord(w string) string {
+	if smallLetters(w) {
+		return w
+	}
 	return strings.TrimFunc(strings.ToLower(w), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+}
+
+// smallLetters says that a word is a bare one as most are.
+func smallLetters(w string) bool {
+	for i := range len(w) {
+		if w[i] < 'a' || w[i] > 'z' {
+			return false
+		}
+	}
+	return true
 }
 
 // actsInWords finds the steps that say an act of a thing of the machine and have no
@@ -164,7 +177,7 @@ func goesWith(n model.Named, l *model.Link) bool {
 		return cutsOr(to, n)
 	case *model.Part:
 		f, is := n.(*model.Fastener)
-		return is && contains(f.Holds, to) || to.Carries.To != nil && to.Carries.To == n
+		return is && contains(f.Holds, to) || n == model.Named(to.Carries.To)
 	case *model.Fluid:
 		f, is := n.(*model.Fastener)
 		return is && l.Kind.Act == model.Bleed && len(f.Holds) == 0

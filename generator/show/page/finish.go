@@ -104,13 +104,11 @@ func (f *finishing) unmark() {
 // pass writes what stands between signs, and remembers what it leaves open.
 func (f *finishing) pass(text []byte) {
 	f.out.Write(text)
-	if open, shut := bytes.LastIndexByte(text, '<'), bytes.LastIndexByte(text, '>'); open >= 0 || shut >= 0 {
-		f.inTag = open > shut
-	}
 	for at := bytes.IndexByte(text, '<'); at >= 0; at = bytes.IndexByte(text, '<') {
-		text = text[at+1:]
+		text, f.inTag = text[at+1:], true
 		f.tag(text)
 	}
+	f.inTag = f.inTag && bytes.IndexByte(text, '>') < 0
 }
 
 // tag remembers the element that a tag opens or closes. tag is what stands behind
