@@ -99,6 +99,8 @@ func TestCountDisagrees(t *testing.T) {
 		"two hundred":                 lift("its 200 ⟦count-disagrees⟧[bolts](fastener:seat-bolt)"),
 		"none":                        lift("its 0 [bolts](fastener:seat-bolt), its 04 [bolts](fastener:seat-bolt)"),
 		"twenty":                      lift("its twenty ⟦count-disagrees⟧[bolts](fastener:seat-bolt), its one ⟦count-disagrees⟧[bolt](fastener:seat-bolt)"),
+		"right, of one by its name":   jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): [eight bolts](loosen:lid-bolt#lid), [two bolts](loosen:lid-bolt#block)."),
+		"of the other by its name":    jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): ⟦count-disagrees⟧[two bolts](loosen:lid-bolt#lid)."),
 		"no number in the file":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "[seat-bolt]")),
 		"Spanish words in English":    lift("sus cinco [bolts](fastener:seat-bolt)"),
 	})
