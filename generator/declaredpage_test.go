@@ -51,6 +51,8 @@ var saidOnPages = map[string][]string{
 		"bus, 360 V dc", "| Wear | rubber gloves |", "| Rigger |",
 		// lists: a callee's supplies are added, of its tools the most at once counts
 		"| oil store | 5 L press oil |", "| 3 chock |", "| 5 new bolt |", "| key board | 2 padlock |",
+		// what is worn and what a hold is done with come by themselves
+		"| shelf 2 | proving unit | rubber gloves | volt tester |",
 		// the signal word is computed from harm and what follows
 		"| DANGER | shock | The bus is at 360 V. | A shock kills. | Prove it dead. | Wear: | rubber gloves | 2.1 | Mind it.",
 		"| WARNING | jet |", "| CAUTION | rash |", "| NOTICE | scratch |", "Cut the power first.",

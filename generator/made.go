@@ -9,7 +9,6 @@ import (
 	"slices"
 
 	"baybinder/generator/base/graph"
-	"baybinder/generator/show/page"
 	"baybinder/generator/show/publish"
 )
 
@@ -78,7 +77,7 @@ func (m *memory) standing(last *keptSite, now *past, s *pages) map[string]bool {
 		return nil
 	}
 	stand := map[string]bool{}
-	was, is := shown.Past.made(page.Coded(shown.Rows)), now.made(s.Coded)
+	was, is := shown.Past.made(shown.Coded), now.made(s.Coded)
 	for _, p := range s.Shown {
 		if path := p.File.Path; was[path] == is[path] {
 			for _, name := range s.pagesOf(p) {

@@ -212,3 +212,18 @@ func TestParseSerials(t *testing.T) {
 		b.check(t, err)
 	}
 }
+
+// What can be below nothing, by what it is: a gauge in a vacuum, a length that points
+// backwards, a temperature; no torque, no mass and no time.
+func TestWhatCanBeBelowNothing(t *testing.T) {
+	for text, can := range map[string]bool{
+		"-1 N·m": false, "-1 Ω": false, "-1 µF": false, "-1 Hz": false, "-1 s": false, "-1 months": false, "-1 kg": false, "-1 L": false,
+		"-1 each": false, "-1 mg/L": false, "-1 NTU": false, "-1 µS/cm": false, "-1 drops": false,
+		"-1 bar": true, "-1 V dc": true, "-1 A": true, "-1 kW": true, "-1 mm": true, "-1 kN": true, "-1 °C": true, "-1°": true, "-1 rpm": true,
+		"-1 km/h": true, "-1 %": true, "-1 pH": true, "-1 dB": true, "-1 turns": true,
+	} {
+		if q, err := quantity.Parse(text, quantity.None); (err == nil) != can {
+			t.Errorf("%s: %s, %v", text, q, err)
+		}
+	}
+}

@@ -29,11 +29,9 @@ func noNoun(word string) bool {
 func bareNumbers(s sentence.Sentence) []typed {
 	var out []typed
 	for _, l := range s.Links {
-		if !l.Kind.Sets || l.End > len(s.Text) {
-			continue
-		}
-		m := bareNumber.FindStringSubmatchIndex(s.Text[l.End:])
-		if m == nil || !alone(s.Text[l.End+m[1]:]) {
+		behind := s.Text[min(l.End, len(s.Text)):] // a link may stand behind the end of its sentence
+		m := bareNumber.FindStringSubmatchIndex(behind)
+		if !l.Kind.Sets || m == nil || !alone(behind[m[1]:]) {
 			continue
 		}
 		for _, g := range [][]int{m[2:4], m[4:6]} {
@@ -55,7 +53,7 @@ func plainRanges(s sentence.Sentence) []typed {
 	var out []typed
 	for _, l := range s.Links {
 		h, is := l.To.(*model.Hold)
-		if !is || !l.Is(model.LinkHold) || h.Limit.IsZero() || h.Limit.Unit != quantity.Plain && h.Limit.Unit != quantity.PH {
+		if !is || h.Limit.Unit != quantity.Plain && h.Limit.Unit != quantity.PH {
 			continue
 		}
 		for _, m := range plainRange.FindAllStringSubmatchIndex(s.Text, -1) {
@@ -80,7 +78,7 @@ func bare(text string, l sentence.Placed, start, end int) typed {
 func alone(rest string) bool {
 	rest = strings.TrimLeft(rest, "*_")
 	if rest == "" || strings.ContainsAny(rest[:1], ",.;:)!?") {
-		return len(rest) < 2 || rest[0] != ':' && rest[0] != '.' && rest[0] != ',' || rest[1] < '0' || rest[1] > '9'
+		return len(rest) < 2 || rest[1] < '0' || rest[1] > '9' // "10:00" is one number
 	}
 	if rest[0] != ' ' && rest[0] != '\n' && rest[0] != '\t' {
 		return false

@@ -106,7 +106,9 @@ func refusal(err error, at position.Pos, field string) []finding.Finding {
 }
 
 func plausibleEnergy(e *model.Energy) []finding.Finding {
-	found := append(aboveZero(e, "", amount{"voltage", e.Voltage}),
+	voltage := e.Voltage
+	voltage.Value = math.Abs(voltage.Value) // -48 V dc, with plus at the frame, are as live
+	found := append(aboveZero(e, "", amount{"voltage", voltage}),
 		aboveZero(e, "stored.", amount{"capacitance", e.Stored.Capacitance}, amount{"resistance", e.Stored.Resistance})...)
 	found = append(found, plausibleGas(e)...)
 	found = append(found, plausibleSize(e)...)

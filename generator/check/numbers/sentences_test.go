@@ -160,6 +160,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a circuit whose capacity is open": inSentence("[Fill it](fill:lift-oil) with 6 L.").with(replaced("machines/tug.yaml", ", capacity: 4 L", "")),
 		"drained by what is performed":     performing("[Drain it](drain:lift-oil).", "[Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L."),
 		"and filled there":                 performing("[Drain it](drain:lift-oil), then [fill it](fill:lift-oil).", "[Fill in](fill:lift-oil) 3 L."),
+		"drained in the step that fills":   inSentence("[Do the rest](do:rest). [Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L.").with(files{"procedures/rest.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
+		"a word that ends like another":    inSentence("The [lift hydraulics](energy:lift) have an ⟦value-disagrees⟧18 bar pair of hoses."), // and no air
 		"drained further down":             performing("[Do the rest](do:last).", "[Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L.").with(files{"procedures/last.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
 		"drained by what is only to read":  inSentence("[Read the rest](see:rest).", "[Fill in](fill:lift-oil) 3 L.").with(files{"procedures/rest.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
 		"a bare range":                     inSentence("[Set the valve back](reset:relief) to 176 to ⟦value-disagrees⟧190."),
@@ -167,6 +169,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a bare amount, all of it":         inSentence("[Fill it](fill:lift-oil) to 4."),
 		"times of a clock":                 inSentence("[Fill it](fill:lift-oil) at 10:00.", "[Fill it](fill:lift-oil) at 10:59.", "[Fill it](fill:lift-oil) at 10:95."),
 		"a bare number and a line":         inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25\n   and mark them."),
+		"a density anew":                   jobOf("holds: [density]", "Read the density. [](hold:density)", "[If it is not](if-not:density), fill up, and [read it again](again:density), 1.22 to ⟦value-disagrees⟧1.82."),
+		"a density of a branch":            jobOf("holds: [density]", "Read the density. [](hold:density)", "[If it is not](if-not:density) 1.22 to 1.28, call the foreman."),
 		"a bare number in bold":            inSentence("[Tighten the bolts](tighten:seat-bolt) to **22**."),
 		"a bare number, then a bracket":    inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 (by hand)."),
 		"a bare number, then a long dash":  inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 — by hand."),

@@ -48,7 +48,7 @@ func follow(drained fluids, performed performed, s *model.Step, act model.Act) {
 				drained[to] = act == model.Drain
 			}
 		case *model.Procedure:
-			if l.Kind.Act == model.Call && act == model.Fill {
+			if l.Kind.Act == model.Call && act == model.Drain { // before what the step fills itself
 				left, _ := performed.leftBy(to)
 				maps.Copy(drained, left)
 			}

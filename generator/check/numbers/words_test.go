@@ -55,6 +55,9 @@ func TestValueDisagrees(t *testing.T) {
 		"one finding for a link":         jobOf(front, "⟦value-disagrees⟧[25 N·m on 12 mm](tighten:seat-bolt)."),
 		"two links, two findings":        jobOf(front, "⟦value-disagrees⟧[25 N·m](tighten:seat-bolt), ⟦value-disagrees⟧[26 N·m](tighten:seat-bolt)."),
 	})
+	says(t, jobOf(front, "[Tighten to 18 lbf·ft](tighten:seat-bolt)."),
+		"the words say 18 lbf·ft, and the machine's file says 22 N·m",
+		"write 16.2 lbf·ft, or leave the words empty; a number of another thing goes outside the link")
 	says(t, jobOf(front, "[Tighten to 25 N·m on 12 mm](tighten:seat-bolt)."),
 		"the words say 25 N·m and 12 mm, and the machine's file says 22 N·m and 13 mm",
 		"write 22 N·m and 13 mm, or leave the words empty; a number of another thing goes outside the link")
@@ -96,6 +99,8 @@ func TestCountDisagrees(t *testing.T) {
 		"two hundred":                 lift("its 200 ⟦count-disagrees⟧[bolts](fastener:seat-bolt)"),
 		"none":                        lift("its 0 [bolts](fastener:seat-bolt), its 04 [bolts](fastener:seat-bolt)"),
 		"twenty":                      lift("its twenty ⟦count-disagrees⟧[bolts](fastener:seat-bolt), its one ⟦count-disagrees⟧[bolt](fastener:seat-bolt)"),
+		"right, of one by its name":   jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): [eight bolts](loosen:lid-bolt#lid), [two bolts](loosen:lid-bolt#block)."),
+		"of the other by its name":    jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): ⟦count-disagrees⟧[two bolts](loosen:lid-bolt#lid)."),
 		"no number in the file":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "[seat-bolt]")),
 		"Spanish words in English":    lift("sus cinco [bolts](fastener:seat-bolt)"),
 	})

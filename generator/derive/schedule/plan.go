@@ -98,6 +98,7 @@ func (v *view) line(p *model.Procedure) *line {
 	m := &line{
 		view: v, plan: &Plan{}, barrier: -1, spots: map[model.Named]*spot{},
 		shares: map[*model.Step]int{}, given: map[*model.Phase]bool{}, net: map[*model.Step]*touches{},
+		tasks: make([]Task, 0, len(p.Steps)), steps: make([]*model.Step, 0, len(p.Steps)),
 	}
 	for _, phase := range p.Phases {
 		m.share(phase)
@@ -107,6 +108,7 @@ func (v *view) line(p *model.Procedure) *line {
 	for i, phase := range phases {
 		m.phase = &m.plan.Phases[i]
 		m.phase.Phase, m.phase.From = phase, m.now
+		m.phase.Spans = make([]Span, 0, len(phase.Steps))
 		for _, s := range phase.Steps {
 			m.top = -1
 			m.step(s)
@@ -136,11 +138,14 @@ func (t *Times) add(o Times) {
 // it is what is done about them.
 func (m *line) share(phase *model.Phase) {
 	seconds, _ := Lead(phase)
+	if seconds == 0 {
+		return
+	}
 	steps := m.without(phase.Steps, untimed)
 	if len(steps) == 0 {
 		steps = m.without(phase.Steps, noTime)
 	}
-	if seconds == 0 || len(steps) == 0 {
+	if len(steps) == 0 {
 		return
 	}
 	m.given[phase] = true

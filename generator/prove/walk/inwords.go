@@ -177,7 +177,7 @@ func goesWith(n model.Named, l *model.Link) bool {
 		return cutsOr(to, n)
 	case *model.Part:
 		f, is := n.(*model.Fastener)
-		return is && contains(f.Holds, to) || to.Carries.To != nil && to.Carries.To == n
+		return is && contains(f.Holds, to) || n == model.Named(to.Carries.To)
 	case *model.Fluid:
 		f, is := n.(*model.Fastener)
 		return is && l.Kind.Act == model.Bleed && len(f.Holds) == 0
@@ -371,14 +371,14 @@ func clause(words []string) []string {
 
 func isNumber(w string) bool { return w[0] >= '0' && w[0] <= '9' }
 
-// startsWith compares a name with the words of a text; the last may stand in
-// the plural.
+// startsWith compares a name with the words of a text, which may stand in the
+// plural: "cover bolts", "tornillos de la tapa".
 func (t *tongue) startsWith(words, name []string) bool {
 	if len(words) < len(name) {
 		return false
 	}
 	for i, w := range name {
-		if words[i] != w && !(i == len(name)-1 && t.plural(words[i], w)) {
+		if words[i] != w && !t.plural(words[i], w) {
 			return false
 		}
 	}

@@ -22,6 +22,8 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"proof-without-measure", pressed + "[x](hold:lift-high)\n", "the hold lift-high does not count: its limit, at most 5 bar, goes above the shop's safe-pressure, 0.5 bar"},
 		{"proof-without-measure", pressed + "[x](hold:lift-up)\n", "the hold lift-up does not count: its limit, at least 0 bar, has no upper end"},
 		{"proof-without-measure", pressed + "\n", "write [](hold:lift-zero) beside the proof"},
+		{"proof-without-measure", "leaves: { forks: dead }\n---\n## Work\n\n1. [Off](isolate:forks).\n2. [Down](release:forks).\n3. [Dead](prove:forks).\n", "write [](hold:forks-down) beside the proof"},
+		{"proof-without-measure", "leaves: { raised-tug: dead }\n---\n## Work\n\n1. [Down](release:raised-tug).\n2. [Dead](prove:raised-tug).\n", "write [](hold:push-test) beside the proof"},
 		{"not-reachable", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "write [slacken it](loosen:bleed-screw) in a step before"},
 		{"energy-order", "---\n## Work\n\n1. [Off](isolate:traction).\n2. [Off](isolate:lift).\n3. [On](restore:traction).\n4. [On](restore:lift).\n", "bring the lift hydraulics back in a step before this one"},
 		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n", "write [](hold:capacitor-wait) or [let it out](release:traction) in a step before"},
@@ -118,5 +120,27 @@ func TestMessagesNameEachThingOnce(t *testing.T) {
 		if len(found) != 1 || !strings.HasSuffix(found[0].Message, want) || strings.HasPrefix(found[0].Message, ":") {
 			t.Errorf("%s: found %v, want %q", body, found, want)
 		}
+	}
+}
+
+// A finding that holds only for some units says which options, and no more than it
+// takes: "Findings" of the format.
+func TestMessagesNameNoOptionTooMany(t *testing.T) {
+	files := shopFiles(t)
+	files["machines/rig.yaml"] = "name: Rig\noptions: { jib: Jib, mast: Mast, winch: Winch }\npoints: { switch: { name: switch, lock: no } }\n" +
+		"energies: { feed: { name: feed, kind: motion, points: [switch] } }\nparts: { lid: { name: lid, held-by: { bolt: 2 }, guards: [feed] } }\nfasteners: { bolt: { name: bolt } }\n"
+	files["procedures/job.md"] = "---\ntitle: Job\nfor: rig\n---\n## Work\n\n1. [Off](isolate:feed).\n2. [With a jib](when:jib), [undo it](loosen:bolt).\n" +
+		"3. [With a mast](when:mast), [undo it](loosen:bolt).\n4. [With a winch](when:winch), [undo it](loosen:bolt).\n5. [On](restore:feed).\n6. [Tighten](tighten:bolt).\n"
+	found := walked(t, files, false)
+	if len(found) != 1 {
+		t.Fatalf("found %v", found)
+	}
+	for _, option := range []string{"with Jib", "with Mast", "with Winch"} {
+		if strings.Count(found[0].Message, option) != 1 {
+			t.Errorf("%s is not named once: %s", option, found[0].Message)
+		}
+	}
+	if strings.Contains(found[0].Message, "without") {
+		t.Error(found[0].Message)
 	}
 }
