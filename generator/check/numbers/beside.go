@@ -148,7 +148,7 @@ func (b *beside) part(p *model.Part) {
 	for _, use := range p.HeldBy {
 		if use.To == nil {
 			b.unknown = true
-			continue
+			return
 		}
 		b.fastener(use.To)
 	}

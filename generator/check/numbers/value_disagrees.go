@@ -63,7 +63,7 @@ func valueDisagrees(link *model.Link, beside []*model.Link, tag string, refilled
 	}
 	states := statedBy(link)
 	states.words = append(states.words, words...)
-	var typed, right []string
+	var typed, right, write []string
 	for _, q := range amounts {
 		rivals := sameKind(states.values, q.Quantity)
 		agrees := func(q quantity.Quantity) bool { return agreesWithOne(q, rivals) || agreesWithOne(q, states.words) }
@@ -73,20 +73,27 @@ func valueDisagrees(link *model.Link, beside []*model.Link, tag string, refilled
 		}
 		typed = append(typed, q.said)
 		for _, r := range rivals {
-			if text := r.String(); !slices.Contains(right, text) {
-				right = append(right, text)
-			}
+			right = with(right, r.String())
+			write = with(write, r.In(q.Unit).String()) // in the unit that was typed
 		}
 	}
 	if len(typed) == 0 {
 		return nil
 	}
-	return []finding.Finding{states.disagree(link, typed, right)}
+	return []finding.Finding{states.disagree(link, typed, right, write)}
 }
 
-func (s stated) disagree(link *model.Link, typed, right []string) finding.Finding {
+// with is a list and a text that it may have already.
+func with(list []string, text string) []string {
+	if slices.Contains(list, text) {
+		return list
+	}
+	return append(list, text)
+}
+
+func (s stated) disagree(link *model.Link, typed, right, write []string) finding.Finding {
 	f := ValueDisagrees.At(link.At, "the words say %s, and %s says %s", listOf(typed), finding.Say(s.who), listOf(right)).
-		WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", listOf(right))
+		WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", listOf(write))
 	if link.To != nil {
 		f = f.See(link.To.Base().At, "it is stated here")
 	}

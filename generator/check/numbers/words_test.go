@@ -57,6 +57,9 @@ func TestValueDisagrees(t *testing.T) {
 		"one finding for a link":         jobOf(front, "⟦value-disagrees⟧[25 N·m on 12 mm](tighten:seat-bolt)."),
 		"two links, two findings":        jobOf(front, "⟦value-disagrees⟧[25 N·m](tighten:seat-bolt), ⟦value-disagrees⟧[26 N·m](tighten:seat-bolt)."),
 	})
+	says(t, jobOf(front, "[Tighten to 18 lbf·ft](tighten:seat-bolt)."),
+		"the words say 18 lbf·ft, and the machine's file says 22 N·m",
+		"write 16.2 lbf·ft, or leave the words empty; a number of another thing goes outside the link")
 	says(t, jobOf(front, "[Tighten to 25 N·m on 12 mm](tighten:seat-bolt)."),
 		"the words say 25 N·m and 12 mm, and the machine's file says 22 N·m and 13 mm",
 		"write 22 N·m and 13 mm, or leave the words empty; a number of another thing goes outside the link")
