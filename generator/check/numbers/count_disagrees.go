@@ -118,12 +118,15 @@ func countAt(part *model.Part, f *model.Fastener) int {
 
 // countWords are the words for one to twenty in a language, and the words of
 // "two of the four".
-type countWords struct{ shape.Numbers }
+type countWords struct {
+	shape.Numbers
+	plurals []string // how a noun's plural ends
+}
 
 // countWordsOf is the words of a language; of others only figures are read.
 func countWordsOf(tag string) countWords {
 	if l := language.Known(tag); l != nil {
-		return countWords{l.Numbers}
+		return countWords{l.Numbers, l.Verbs.Plurals}
 	}
 	return countWords{}
 }
@@ -159,7 +162,7 @@ func (c countWords) named(words []string, name string) (int, bool) {
 			continue
 		}
 		found++
-		if said := strings.ToLower(strings.TrimRight(words[i+1], ",;:.")); slices.ContainsFunc(strings.Fields(strings.ToLower(name)), func(own string) bool { return isOf(own, said) }) {
+		if said := strings.ToLower(strings.TrimRight(words[i+1], ",;:.")); slices.ContainsFunc(strings.Fields(strings.ToLower(name)), func(own string) bool { return c.isOf(own, said) }) {
 			count = n
 		}
 	}
@@ -168,8 +171,8 @@ func (c countWords) named(words []string, name string) (int, bool) {
 
 // isOf says that a word is another, or its plural, or the end of it that the other
 // is a kind of: "Schrauben" of a "Blechschraube".
-func isOf(own, said string) bool {
-	for _, plural := range []string{"", "s", "es", "n", "en", "e"} {
+func (c countWords) isOf(own, said string) bool {
+	for _, plural := range append([]string{""}, c.plurals...) {
 		if one := strings.TrimSuffix(said, plural); len(one) > 2 && strings.HasSuffix(own, one) {
 			return true
 		}
