@@ -21,7 +21,7 @@ import (
 	"baybinder/generator/read/source"
 )
 
-// What an edit of procedures reaches is looked at again in an excerpt of the
+// What an edit of procedures or registers reaches is looked at again in an excerpt of the
 // manual: all of its files but the procedures that have nothing to do with it.
 // What is not there cannot be looked at: a link to it leads nowhere, which is a
 // finding that was not there before, and whoever goes through all procedures
@@ -34,7 +34,8 @@ import (
 type past struct {
 	Today      string
 	Preview    bool
-	Rest       []byte   // the hash of all files but the procedures
+	Rest       []byte // the hash of all files but the procedures and the registers
+	Registers  []registered
 	Placed     []string // the tools that walks of the whole manual know of
 	Read       []string // what was found in the files as they were read, but for rows about people and jobs
 	Procedures []had    // every file of them, by path
@@ -47,21 +48,27 @@ type had struct {
 	Face      face.Face
 	Leads     []int // the files of the procedures that its text leads to
 	Alone     bool  // its findings stand in its file, no others do, and it is in one language
-	Recorded  bool  // it is named in a plan, or in what is recorded of people, jobs and revisions
+	Issued    bool  // it has revisions
+	Planned   bool  // a plan names it
+	Recorded  bool  // it is named in what is recorded of people and jobs
 }
 
-// few is how many files may have changed for what they reach to be looked at
-// alone, and most how many procedures that may be.
-const (
-	few  = 8
-	most = 400
-)
+// few is how many files and entries may have changed for what they reach to be
+// looked at alone.
+const few = 8
+
+// tooMany says that so many procedures are so much of a manual that all of it may
+// as well be looked at.
+func (p *past) tooMany(n int) bool {
+	return n > len(p.Procedures)*2/3 && n > few || n == len(p.Procedures)
+}
 
 // again is a manual of which only what was reached was looked at.
 type again struct {
 	*Result                    // of the excerpt
 	reached []*model.Procedure // which were looked at
 	words   bool               // nothing but their own pages shows what was edited
+	entries changes            // of registers: what is another, or leads to such
 	past    *past              // how the manual stands now
 	verdict *Verdict
 	today   model.Date
@@ -91,16 +98,14 @@ func (m *memory) reached(p *past) (a *again) {
 	if m == nil || p == nil || len(m.tree.Problems) > 0 || p.Today != m.o.Today.String() || p.Preview != m.o.Preview {
 		return nil
 	}
-	was := *p
-	p = &was
-	p.Procedures = slices.Clone(was.Procedures) // it becomes the present
-	edited := p.edited(m.tree)
-	if edited == nil {
+	p = p.clone() // it becomes the present
+	edited, entries, known := p.edited(m.tree)
+	if !known || len(edited)+len(entries.ids) == 0 {
 		return nil
 	}
-	above := graph.Reach(edited, p.turned())
+	above := graph.Reach(p.naming(m.tree, edited, entries), p.turned())
 	below := graph.Reach(above, func(i int) []int { return p.Procedures[i].Leads })
-	if len(below) > min(most, len(p.Procedures)-1) || slices.ContainsFunc(above, func(i int) bool { return p.Procedures[i].Recorded }) {
+	if p.tooMany(len(below)) || slices.ContainsFunc(above, func(i int) bool { return p.Procedures[i].Recorded }) {
 		return nil
 	}
 	defer func() {
@@ -111,7 +116,20 @@ func (m *memory) reached(p *past) (a *again) {
 			a = nil
 		}
 	}()
-	return m.look(p, edited, above, below)
+	return m.look(p, &scope{entries, edited, above, below})
+}
+
+// clone is a copy that can be brought up to date.
+func (p *past) clone() *past {
+	now := *p
+	now.Procedures, now.Registers = slices.Clone(p.Procedures), slices.Clone(p.Registers)
+	return &now
+}
+
+// scope is what an edit reaches.
+type scope struct {
+	entries              changes
+	edited, above, below []int // the procedures that were edited, with those that name the entries and all that leads to one, and with all that these lead to
 }
 
 // missed says that a panic is one over what is not in an excerpt.
@@ -123,27 +141,24 @@ func missed(v any) bool {
 	return is
 }
 
-// edited are the procedures whose text is another one; nil where there is none,
-// or more is new.
-func (p *past) edited(tree *source.Tree) []int {
-	sums, rest := tree.Procedures()
-	if !bytes.Equal(rest, p.Rest) || len(sums) != len(p.Procedures) {
-		return nil
+// edited are the procedures whose text is another one, and the entries of
+// registers; not known where more is new.
+func (p *past) edited(tree *source.Tree) (procedures []int, entries changes, known bool) {
+	sums, registers, rest := tree.Parts()
+	if !bytes.Equal(rest, p.Rest) || len(sums) != len(p.Procedures) || len(registers) != len(p.Registers) {
+		return nil, changes{}, false
 	}
-	var out []int
 	for i := range p.Procedures {
 		switch sum, there := sums[p.Procedures[i].Path]; {
 		case !there:
-			return nil
+			return nil, changes{}, false
 		case sum != p.Procedures[i].Sum:
 			p.Procedures[i].Sum = sum
-			out = append(out, i)
+			procedures = append(procedures, i)
 		}
 	}
-	if len(out) > few {
-		return nil
-	}
-	return out
+	entries, known = p.editedEntries(tree, registers)
+	return procedures, entries, known && len(procedures)+len(entries.ids) <= few
 }
 
 // turned gives the files whose texts lead to one.
@@ -158,9 +173,9 @@ func (p *past) turned() func(i int) []int {
 }
 
 // look looks at an excerpt.
-func (m *memory) look(p *past, edited, above, below []int) *again {
+func (m *memory) look(p *past, s *scope) *again {
 	here := map[string]bool{}
-	for _, i := range below {
+	for _, i := range s.below {
 		here[p.Procedures[i].Path] = true
 	}
 	bound := bind.All(m.tree.Only(here))
@@ -171,8 +186,9 @@ func (m *memory) look(p *past, edited, above, below []int) *again {
 	for _, q := range bound.Manual.Procedures {
 		byPath[q.File.Path] = q
 	}
-	a := &again{past: p, words: true, today: m.o.Today}
-	for _, i := range edited {
+	a := &again{past: p, entries: s.entries, today: m.o.Today}
+	a.words = len(s.entries.ids) == 0 && !slices.ContainsFunc(s.above, func(i int) bool { return p.Procedures[i].Issued })
+	for _, i := range s.edited {
 		was, now := &p.Procedures[i].Face, byPath[p.Procedures[i].Path]
 		if now == nil {
 			return nil
@@ -184,8 +200,9 @@ func (m *memory) look(p *past, edited, above, below []int) *again {
 		a.words = a.words && is.Near == was.Near
 		*was = is
 	}
+	above := s.above
 	if a.words {
-		above = edited
+		above = s.edited
 	}
 	for _, i := range above {
 		q := byPath[p.Procedures[i].Path]
@@ -211,6 +228,10 @@ func (a *again) check(m *memory) error {
 	c := &check.Context{Manual: &whole, Today: m.o.Today, Preview: m.o.Preview}
 	var list []finding.Finding
 	paths := map[string]bool{}
+	v := a.past.Verdict.restored(m.tree)
+	if v == nil || len(a.entries.ids) > 0 && !a.checkEntries(m, v.Findings) {
+		return errReachesFurther
+	}
 	for i, found := range check.Procedures(c, a.reached) {
 		p := a.reached[i]
 		w := a.Walks.Of(p)
@@ -221,8 +242,7 @@ func (a *again) check(m *memory) error {
 		paths[p.File.Path] = true
 		list = append(list, found...)
 	}
-	v := a.past.Verdict.restored(m.tree)
-	if v == nil || slices.ContainsFunc(v.Findings, func(f finding.Finding) bool { return !paths[f.At.Path()] && pointsInto(f, paths) }) {
+	if slices.ContainsFunc(v.Findings, func(f finding.Finding) bool { return !paths[f.At.Path()] && pointsInto(f, paths) }) {
 		return errReachesFurther
 	}
 	kept := slices.DeleteFunc(v.Findings, func(f finding.Finding) bool { return paths[f.At.Path()] })
@@ -267,8 +287,8 @@ func (m *memory) learn(r *Result) *past {
 	if m == nil || m.changed() || len(m.tree.Problems) > 0 || len(r.Walks.Common) > 0 {
 		return nil
 	}
-	sums, rest := m.tree.Procedures()
-	p := &past{Today: m.o.Today.String(), Preview: m.o.Preview, Rest: rest, Read: readOf(r.bound), Verdict: keptOf(&r.Verdict, m.tree)}
+	sums, registers, rest := m.tree.Parts()
+	p := &past{Today: m.o.Today.String(), Preview: m.o.Preview, Rest: rest, Registers: registersOf(m.tree, registers), Read: readOf(r.bound), Verdict: keptOf(&r.Verdict, m.tree)}
 	for _, t := range walk.Placed(r.Manual) {
 		p.Placed = append(p.Placed, t.ID)
 	}
@@ -294,9 +314,12 @@ func (m *memory) learn(r *Result) *past {
 			p.Procedures[i].Alone = false
 		}
 	})
-	for q := range recorded(r.Manual) {
-		p.Procedures[at[q.File.Path]].Recorded = true
+	mark := func(q *model.Procedure, as func(h *had) *bool) {
+		if q != nil {
+			*as(&p.Procedures[at[q.File.Path]]) = true
+		}
 	}
+	recorded(r.Manual, mark)
 	m.keepPast(p)
 	return p
 }
@@ -336,27 +359,25 @@ func (r *Result) notAlone(tell func(path string)) {
 	}
 }
 
-// recorded are the procedures that plans name, and what is recorded of people,
+// recorded marks the procedures that plans name, and what is recorded of people,
 // jobs and revisions.
-func recorded(m *model.Manual) map[*model.Procedure]bool {
-	all := map[*model.Procedure]bool{}
+func recorded(m *model.Manual, mark func(q *model.Procedure, as func(h *had) *bool)) {
 	for _, r := range slices.Concat(m.Revisions, m.Renditions) {
-		all[r.Procedure.To] = true
+		mark(r.Procedure.To, func(h *had) *bool { return &h.Issued })
 	}
 	for _, r := range m.Record {
-		all[r.Procedure.To] = true
+		mark(r.Procedure.To, func(h *had) *bool { return &h.Recorded })
 	}
 	for _, j := range m.Jobs {
-		all[j.To] = true
+		mark(j.To, func(h *had) *bool { return &h.Recorded })
 	}
+	planned := func(h *had) *bool { return &h.Planned }
 	for _, plan := range m.Plans {
 		for _, r := range slices.Concat(plan.Read, plan.Watch) {
-			all[r.To] = true
+			mark(r.To, planned)
 		}
 		for _, u := range plan.Perform {
-			all[u.To] = true
+			mark(u.To, planned)
 		}
 	}
-	delete(all, nil)
-	return all
 }

@@ -18,6 +18,7 @@ import (
 	"baybinder/generator/base/kept"
 	"baybinder/generator/base/needed"
 	"baybinder/generator/bigmanual"
+	"baybinder/generator/command/issue"
 )
 
 // Whatever is edited, what is told where only what the edit reaches was looked at
@@ -73,23 +74,26 @@ func withoutPeople(t *rapid.T, manual string) {
 	}
 }
 
-// Where words alone are edited, their pages, the list and the search are made,
-// and that is a build from nothing.
-func TestWordsAreBuiltAlone(t *testing.T) {
+// Where procedures or entries of registers are edited, issued or not, what they
+// reach is made, and that is a build from nothing.
+func TestEditsAreBuiltAlone(t *testing.T) {
 	var alone, all atomic.Int64
 	draws.Check(t, 4, 1910, func(t *rapid.T) {
 		top := mustTemp(t)
 		defer os.RemoveAll(top)
-		o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
+		o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay, Preview: true, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
 		if err := bigmanual.Write(o.Manual, 24, 1); err != nil {
 			t.Fatal(err)
+		}
+		if rapid.Bool().Draw(t, "issued") {
+			issueAll(t, o)
 		}
 		w := writer{t, o.Manual}
 		if _, err := generator.Build(o); err != nil {
 			t.Fatal(err)
 		}
 		for range rapid.IntRange(1, 4).Draw(t, "edits") {
-			w.line(prose)
+			w.few()
 			r, err := generator.Build(o)
 			if err != nil {
 				t.Fatal(err)
@@ -105,6 +109,68 @@ func TestWordsAreBuiltAlone(t *testing.T) {
 	if needed.InCI() && alone.Load()*4 < all.Load() {
 		t.Errorf("of %d edits only %d were built alone", all.Load(), alone.Load())
 	}
+}
+
+// few makes one of the changes that reach few pages.
+func (w writer) few() {
+	switch rapid.IntRange(0, 3).Draw(w.t, "kind of edit") {
+	case 0:
+		w.line(prose)
+	case 1:
+		w.word()
+	case 2:
+		w.edit()
+	case 3:
+		w.entry()
+	}
+}
+
+// fields are what is changed in entries of registers.
+var fields = [][2]string{{"kept: ", "kept: beside "}, {"name: ", "name: the other "}, {"harm: damage", "harm: death"}, {"harm: ", "harm: minor-injury # "}, {"note: ", "note: Well, "}, {"range: ", "range: 1"}, {"for: ", "for: 1"}, {"limit: ", "limit: near "}, {"kind: ", "owned: 3, kind: "}, {"with: ", "with: a-"}, {"\n", "\n# "}}
+
+// entry makes one of some changes in a register.
+func (w writer) entry() {
+	name := rapid.SampledFrom(w.files("register/*.yaml")).Draw(w.t, "register")
+	data, err := os.ReadFile(name)
+	if err != nil {
+		w.t.Fatal(err)
+	}
+	change := rapid.SampledFrom(fields).Draw(w.t, "field")
+	parts := strings.Split(string(data), change[0])
+	if len(parts) == 1 {
+		return
+	}
+	at := rapid.IntRange(1, len(parts)-1).Draw(w.t, "which")
+	w.write(name, strings.Join(parts[:at], change[0])+change[1]+strings.Join(parts[at:], change[0]))
+}
+
+// issueAll issues all procedures of a manual.
+func issueAll(t *rapid.T, o generator.Options) {
+	r, err := generator.Check(o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := issueNow(r.Manual, r.Findings, issue.Order{Folder: o.Manual, All: true, Date: o.Today, Reason: "First.", Readers: "tell"}); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// inOneLanguage takes the translations out of a manual.
+func inOneLanguage(t *rapid.T, manual string) {
+	w := writer{t, manual}
+	for _, pattern := range []string{"procedures/*/*.es.md", "*/*.es.yaml", "shop.es.yaml"} {
+		for _, name := range w.files(pattern) {
+			if err := os.Remove(name); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+	shop := filepath.Join(manual, "shop.yaml")
+	data, err := os.ReadFile(shop)
+	if err != nil {
+		t.Fatal(err)
+	}
+	w.write(shop, regexp.MustCompile(`(?m)^also:.*\n`).ReplaceAllString(string(data), ""))
 }
 
 // What an edit does to a procedure that performs the edited one is told, and no
@@ -227,8 +293,9 @@ func TestPagesThatStandAreThoseOfABuildFromNothing(t *testing.T) {
 		if err := bigmanual.Begun("../content", o.Manual); err != nil {
 			t.Fatal(err)
 		}
-		if rapid.Bool().Draw(t, "without people") {
+		if rapid.Bool().Draw(t, "without people and translations") {
 			withoutPeople(t, o.Manual)
+			inOneLanguage(t, o.Manual)
 		}
 		w := writer{t, o.Manual}
 		if _, err := generator.Build(o); err != nil {
@@ -241,7 +308,7 @@ func TestPagesThatStandAreThoseOfABuildFromNothing(t *testing.T) {
 				t.Fatal(err)
 			}
 			stood.Add(int64(r.Stood))
-			all.Add(int64(len(w.files("procedures/*/*.md"))))
+			all.Add(int64(r.Pages))
 			if r.Manual == nil && !r.Unchanged {
 				alone.Add(1)
 			}
@@ -265,7 +332,7 @@ func (w writer) anything(o *generator.Options) {
 		}
 		w.write(name, strings.Replace(string(data), old, fresh, 1+rapid.IntRange(0, 3).Draw(w.t, "how often")))
 	}
-	switch rapid.SampledFrom([]string{"word", "word", "word", "edit", "title", "status", "translation", "register", "shop", "picture", "day", "added", "removed", "renamed"}).Draw(w.t, "what") {
+	switch rapid.SampledFrom([]string{"word", "word", "word", "edit", "title", "status", "translation", "register", "entry", "entry", "shop", "picture", "day", "added", "removed", "renamed"}).Draw(w.t, "what") {
 	case "word":
 		w.word()
 	case "edit":
@@ -274,7 +341,12 @@ func (w writer) anything(o *generator.Options) {
 		lines("procedures/*/*.md", "title: ", "title: Another ")
 	case "status":
 		lines("procedures/*/*.md", "title: ", "status: draft\ntitle: ")
+	case "entry":
+		w.entry()
 	case "translation":
+		if _, err := os.Stat(w.path("shop.es.yaml")); err != nil {
+			return // it is in one language
+		}
 		lines("procedures/*/*.es.md", " la ", " una ")
 	case "register":
 		lines("register/*.yaml", "name: ", "name: other ")

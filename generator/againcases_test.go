@@ -27,23 +27,59 @@ func TestEveryFaultThatAnEditBringsIsTold(t *testing.T) {
 			others := withOthers(rest)
 			for _, procedures := range []map[string]string{good, bad, good} {
 				fill(t, o.Manual, rest, procedures, others)
+				toldAsFromNothing(t, o, name, &alone)
 				all++
-				if generator.Reached(o) {
-					alone++
-				}
-				v, err := generator.Judge(o)
-				must(t, err)
-				fresh, err := generator.Check(o)
-				must(t, err)
-				if got, want := saidOf(t, &generator.Result{Verdict: *v}), saidOf(t, fresh); got != want {
-					t.Errorf("%s tells\n%s\nand from nothing\n%s", filepath.Base(name), got, want)
-				}
 			}
 		}
 	}
 	t.Logf("of %d edits %d were looked at alone", all, alone)
 	if alone*20 < all {
 		t.Errorf("of %d edits only %d were looked at alone", all, alone)
+	}
+}
+
+// toldAsFromNothing compares what is told with what is from nothing, and counts
+// where no more is looked at than an edit reaches.
+func toldAsFromNothing(t *testing.T, o generator.Options, name string, alone *int) {
+	t.Helper()
+	if generator.Reached(o) {
+		*alone++
+	}
+	v, err := generator.Judge(o)
+	must(t, err)
+	fresh, err := generator.Check(o)
+	must(t, err)
+	if got, want := saidOf(t, &generator.Result{Verdict: *v}), saidOf(t, fresh); got != want {
+		t.Errorf("%s tells\n%s\nand from nothing\n%s", filepath.Base(name), got, want)
+	}
+}
+
+// The same of a fault that comes into a register, where it stands in one.
+func TestEveryFaultThatAnEntryBringsIsTold(t *testing.T) {
+	t.Parallel()
+	alone, all := 0, 0
+	for _, name := range caseFiles(t) {
+		manuals := manualsOf(t, name)
+		bad, good := manuals[0], manuals[1]
+		spoiled := maps.Clone(good)
+		for path, text := range bad {
+			if strings.HasPrefix(path, "register/") {
+				spoiled[path] = text
+			}
+		}
+		if maps.Equal(spoiled, good) {
+			continue
+		}
+		o := generator.Options{Manual: t.TempDir(), Today: demoDay, Kept: kept.Open(t.TempDir(), nil)}
+		for _, rest := range []map[string]string{good, spoiled, good} {
+			fill(t, o.Manual, rest, good, withOthers(good))
+			toldAsFromNothing(t, o, name, &alone)
+			all++
+		}
+	}
+	t.Logf("of %d edits %d were looked at alone", all, alone)
+	if alone == 0 {
+		t.Errorf("of %d edits none was looked at alone", all)
 	}
 }
 

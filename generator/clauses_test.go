@@ -11,8 +11,9 @@ import (
 	"testing"
 )
 
-// casesAndTests are the names of all that can judge a clause of the format: the cases
-// (a file's name without .txtar) and the test functions of the repository.
+// casesAndTests are the names of all that can judge a clause of the format: the
+// cases (a file's name without .txtar) and the test functions of the repository,
+// with the folder before them too: of some names there are several.
 func casesAndTests(t *testing.T) map[string]bool {
 	t.Helper()
 	all := map[string]bool{}
@@ -33,6 +34,7 @@ func casesAndTests(t *testing.T) map[string]bool {
 		for _, d := range file.Decls {
 			if f, is := d.(*ast.FuncDecl); is && f.Recv == nil && strings.HasPrefix(f.Name.Name, "Test") {
 				all[f.Name.Name] = true
+				all[filepath.Base(filepath.Dir(name))+"."+f.Name.Name] = true
 			}
 		}
 		return nil

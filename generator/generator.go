@@ -179,6 +179,10 @@ func Build(o Options) (*Result, error) {
 	if err := staged.commit(r); err != nil {
 		return r, err
 	}
-	m.published(r, keptPages{Past: past, Rows: pages.Rows, Survey: pages.front.Survey, Book: r.book})
+	if past != nil {
+		m.published(r, keptPages{Past: past, Rows: m.keepRows(pages.Rows), Coded: pages.Coded, Survey: pages.front.Survey, Book: r.book})
+	} else {
+		m.published(r, keptPages{})
+	}
 	return r, nil
 }

@@ -9,7 +9,6 @@ import (
 	"slices"
 
 	"baybinder/generator/base/graph"
-	"baybinder/generator/show/page"
 	"baybinder/generator/show/publish"
 )
 
@@ -38,6 +37,9 @@ func sumOf(h hash.Hash) string { return hex.EncodeToString(h.Sum(nil)[:16]) }
 func (p *past) whole(coded bool) string {
 	h := sha256.New()
 	_, _ = fmt.Fprintf(h, "%x %q %s %v %v\n", p.Rest, p.Placed, p.Today, p.Preview, coded)
+	for i := range p.Registers {
+		_, _ = fmt.Fprintf(h, "%s %x\n", p.Registers[i].Path, p.Registers[i].Sum)
+	}
 	for i := range p.Procedures {
 		_, _ = io.WriteString(h, p.Procedures[i].Path+"\n")
 	}
@@ -75,7 +77,7 @@ func (m *memory) standing(last *keptSite, now *past, s *pages) map[string]bool {
 		return nil
 	}
 	stand := map[string]bool{}
-	was, is := shown.Past.made(page.Coded(shown.Rows)), now.made(s.Coded)
+	was, is := shown.Past.made(shown.Coded), now.made(s.Coded)
 	for _, p := range s.Shown {
 		if path := p.File.Path; was[path] == is[path] {
 			for _, name := range s.pagesOf(p) {

@@ -1,10 +1,10 @@
 package generator
 
 import (
+	"bytes"
 	"context"
 	"errors"
 	"fmt"
-	"io"
 	"os"
 	"path/filepath"
 	"slices"
@@ -25,28 +25,28 @@ const namesPeople = "names-people.txt"
 func readingsLeaves(r *readings.Readings) []leaf {
 	m := r.Manual
 	all := []leaf{
-		{"index.html", func(w io.Writer) { theme.WriteReadingsFront(w, r.Front()) }},
-		{"matrix.html", func(w io.Writer) { theme.WriteMatrix(w, r.Matrix()) }},
-		{"procedures/index.html", func(w io.Writer) { theme.WriteProcedureList(w, r.ProcedureIndex()) }},
+		{"index.html", func(w *bytes.Buffer) { theme.WriteReadingsFront(w, r.Front()) }},
+		{"matrix.html", func(w *bytes.Buffer) { theme.WriteMatrix(w, r.Matrix()) }},
+		{"procedures/index.html", func(w *bytes.Buffer) { theme.WriteProcedureList(w, r.ProcedureIndex()) }},
 	}
-	all = each(all, m.Plans, func(w io.Writer, p *model.Plan) { theme.WriteAssignment(w, r.Assignment(p)) })
+	all = each(all, m.Plans, func(w *bytes.Buffer, p *model.Plan) { theme.WriteAssignment(w, r.Assignment(p)) })
 	for _, p := range m.Plans {
-		all = append(all, leaf{readings.PlanMatrixPage(p), func(w io.Writer) { theme.WriteMatrix(w, r.PlanMatrix(p)) }})
+		all = append(all, leaf{readings.PlanMatrixPage(p), func(w *bytes.Buffer) { theme.WriteMatrix(w, r.PlanMatrix(p)) }})
 	}
 	for _, p := range m.People {
 		all = append(all,
-			leaf{readings.PersonPage(p), func(w io.Writer) { theme.WritePerson(w, r.Person(p)) }},
-			leaf{readings.AgainPage(p), func(w io.Writer) { theme.WriteAgainSheet(w, r.Again(p)) }})
+			leaf{readings.PersonPage(p), func(w *bytes.Buffer) { theme.WritePerson(w, r.Person(p)) }},
+			leaf{readings.AgainPage(p), func(w *bytes.Buffer) { theme.WriteAgainSheet(w, r.Again(p)) }})
 	}
 	for _, j := range r.Counted() {
-		all = append(all, leaf{r.RecordPageOf(j), func(w io.Writer) { theme.WriteRecord(w, r.RecordWithNames(j)) }})
+		all = append(all, leaf{r.RecordPageOf(j), func(w *bytes.Buffer) { theme.WriteRecord(w, r.RecordWithNames(j)) }})
 	}
 	for _, p := range r.Procedures {
 		all = append(all,
-			leaf{page.PageOf(p), func(w io.Writer) { theme.WriteProcedureReaders(w, r.Procedure(p)) }},
-			leaf{readings.SignInPage(p), func(w io.Writer) { theme.WriteSignIn(w, r.SignIn(p)) }},
-			leaf{readings.ExercisePage(p), func(w io.Writer) { theme.WriteExercise(w, r.Exercise(p, false)) }},
-			leaf{readings.AnswersPage(p), func(w io.Writer) { theme.WriteExercise(w, r.Exercise(p, true)) }})
+			leaf{page.PageOf(p), func(w *bytes.Buffer) { theme.WriteProcedureReaders(w, r.Procedure(p)) }},
+			leaf{readings.SignInPage(p), func(w *bytes.Buffer) { theme.WriteSignIn(w, r.SignIn(p)) }},
+			leaf{readings.ExercisePage(p), func(w *bytes.Buffer) { theme.WriteExercise(w, r.Exercise(p, false)) }},
+			leaf{readings.AnswersPage(p), func(w *bytes.Buffer) { theme.WriteExercise(w, r.Exercise(p, true)) }})
 	}
 	return all
 }

@@ -1,6 +1,7 @@
 package generator
 
 import (
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/parallel"
@@ -32,7 +33,7 @@ func (m *memory) rebuilt(last *keptSite) (*Result, error) {
 		m.told(a.verdict)
 		return &Result{Tree: m.tree, Verdict: *a.verdict}, nil
 	}
-	sheets := a.sheets(shown)
+	sheets := a.sheets(m, shown)
 	if sheets == nil {
 		return nil, nil
 	}
@@ -95,7 +96,7 @@ func (s *sheets) put(site *publish.Site, last []string, r *Result) error {
 }
 
 // sheets are what is made anew; nil where more than that is to be.
-func (a *again) sheets(last *keptPages) (out *sheets) {
+func (a *again) sheets(m *memory, last *keptPages) (out *sheets) {
 	if len(a.Manual.Jobs) > 0 {
 		return nil
 	}
@@ -108,28 +109,51 @@ func (a *again) sheets(last *keptPages) (out *sheets) {
 		}
 	}()
 	s := a.pages(last)
-	coded := page.Coded(last.Rows)
-	changed := a.change(s, last)
-	if changed.Far || coded != s.Coded {
-		return nil
-	}
 	for _, p := range a.reached {
 		if s.Publishes(p) && (p.Status == "retired" || !last.Survey.Count(s.front, p) || !last.Book.Take(s.front.Found(p))) {
 			return nil
 		}
 	}
-	return s.sheets(a, changed, last)
+	if slices.ContainsFunc(a.reached, a.planned) || len(a.entries.ids) > 0 && !s.front.TakeEntries(last.Book) {
+		return nil
+	}
+	fresh := s.reachedBy(a.reached)
+	others := func(name string) bool { return !front.IsSnags(name) }
+	if !a.words {
+		rows := m.rows(last.Rows)
+		changed := a.change(s, rows)
+		if rows == nil || changed.Far || last.Coded != s.Coded {
+			return nil
+		}
+		there := map[string]bool{}
+		for _, l := range s.others(changed) {
+			if there[l.name] = true; l.write != nil {
+				fresh = append(fresh, l)
+			}
+		}
+		others = func(name string) bool { return there[name] }
+		last.Rows = m.keepRows(rows)
+	}
+	return s.sheets(fresh, others, last)
+}
+
+// planned says that a plan names a procedure: its page tells how long that is to
+// read.
+func (a *again) planned(p *model.Procedure) bool {
+	return slices.ContainsFunc(a.past.Procedures, func(h had) bool { return h.Planned && h.Path == p.File.Path })
 }
 
 // change puts the rows of what is reached among those of the site, and says what
 // of them is another.
-func (a *again) change(s *pages, last *keptPages) *page.Change {
+func (a *again) change(s *pages, rows []page.Row) *page.Change {
 	changed := &page.Change{}
-	at := map[string]int{}
-	for i := range last.Rows {
-		at[last.Rows[i].Address] = i
+	for _, id := range a.entries.ids {
+		changed.Entry(id)
 	}
-	here := map[string]*page.Row{}
+	at, here := map[string]*page.Row{}, map[string]*page.Row{}
+	for i := range rows {
+		at[rows[i].Address] = &rows[i]
+	}
 	for i := range s.Rows {
 		here[s.Rows[i].Address] = &s.Rows[i]
 	}
@@ -137,27 +161,20 @@ func (a *again) change(s *pages, last *keptPages) *page.Change {
 		if !s.Publishes(p) {
 			continue
 		}
-		i, known := at[page.PageOf(p)]
-		if !known {
+		was, now := at[page.PageOf(p)], here[page.PageOf(p)]
+		if was == nil {
 			return &page.Change{Far: true}
 		}
-		now := here[page.PageOf(p)]
-		changed.Note(&last.Rows[i], now)
-		last.Rows[i] = *now
+		changed.Note(was, now)
+		*was = *now
 	}
-	s.Take(last.Rows)
+	s.Take(rows)
 	return changed
 }
 
-// sheets makes the pages.
-func (s *pages) sheets(a *again, changed *page.Change, last *keptPages) *sheets {
-	others := map[string]bool{}
-	fresh := s.reachedBy(a.reached)
-	for _, l := range s.others(changed) {
-		if others[l.name] = true; l.write != nil {
-			fresh = append(fresh, l)
-		}
-	}
+// sheets makes the pages. others says of a page that is of no procedure whether it
+// is one of this site.
+func (s *pages) sheets(fresh []leaf, others func(name string) bool, last *keptPages) *sheets {
 	texts := make([][]byte, len(fresh))
 	parallel.Each(len(fresh), func(i int) { texts[i] = whole(s.Site, fresh[i].write) })
 	out := &sheets{map[string][]byte{}, func(name string) bool { return stays(name, others) }}
@@ -172,9 +189,12 @@ func (s *pages) sheets(a *again, changed *page.Change, last *keptPages) *sheets 
 
 // stays says that a file of the last site is one of this, where it is not made
 // anew.
-func stays(name string, others map[string]bool) bool {
+func stays(name string, others func(name string) bool) bool {
 	folder, _, deep := strings.Cut(name, "/")
-	return others[name] || deep && (folder == "procedures" || !strings.HasSuffix(name, ".html") && folder != "search")
+	if page := strings.HasSuffix(name, ".html"); page && !(deep && folder == "procedures") {
+		return others(name)
+	}
+	return folder != "search"
 }
 
 // reachedBy are the pages that show the words of procedures.
@@ -194,7 +214,7 @@ func (a *again) pages(last *keptPages) *pages {
 	m := *a.Manual
 	site := page.NewSite(&m, a.Walks, a.verdict.Findings, a.today, a.past.Preview)
 	m.Procedures, m.Translated = append(m.Procedures, nil), append(m.Translated, nil)
-	site.Shown = append(site.Shown, nil)
+	site.Shown, site.Coded = append(site.Shown, nil), last.Coded
 	done := jobs.Of(site)
 	return &pages{Pages: done, front: front.Surveyed(done, last.Survey), procedure: procedure.Of(done), register: register.Of(done)}
 }

@@ -1,9 +1,9 @@
 package generator
 
 import (
+	"bytes"
 	"context"
 	"errors"
-	"io"
 	"maps"
 	"os"
 	"path/filepath"
@@ -239,7 +239,7 @@ func (r *Result) undo(edits []edit) {
 
 // put puts a procedure's page into the site that stands.
 func (s *Session) put(p *model.Procedure) error {
-	text := whole(s.pages.Site, func(w io.Writer) { theme.WriteProcedure(w, s.pages.procedure.Procedure(p)) })
+	text := whole(s.pages.Site, func(w *bytes.Buffer) { theme.WriteProcedure(w, s.pages.procedure.Procedure(p)) })
 	return publish.Replace(s.o.To, page.PageOf(p), text)
 }
 

@@ -28,7 +28,7 @@ import (
 // leaf is one page to write: its path in the site, and how to write it.
 type leaf struct {
 	name  string
-	write func(w io.Writer) // nil where the page stands in the last site as it is to be
+	write func(w *bytes.Buffer) // nil where the page stands in the last site as it is to be
 }
 
 // where is the same page; it stands as it is to be unless something is so.
@@ -64,20 +64,18 @@ func (s *pages) leave(all []leaf) (stood int) {
 // of the words that they borrow.
 func finished(s *page.Site, all []leaf) []leaf {
 	for i, l := range all {
-		all[i].write = func(w io.Writer) {
-			text, done := sheetOfPaper(), sheetOfPaper()
+		all[i].write = func(w *bytes.Buffer) {
+			text := sheetOfPaper()
 			l.write(text)
-			s.Finish(done, text.Bytes(), workings)
-			_, _ = w.Write(done.Bytes()) // into memory: it cannot fail
+			s.Finish(w, text.Bytes(), workings)
 			paper.Put(text)
-			paper.Put(done)
 		}
 	}
 	return all
 }
 
 // whole is one page as finished writes it.
-func whole(s *page.Site, write func(w io.Writer)) []byte {
+func whole(s *page.Site, write func(w *bytes.Buffer)) []byte {
 	var text, done bytes.Buffer
 	write(&text)
 	s.Finish(&done, text.Bytes(), workings)
@@ -98,40 +96,40 @@ func unfinished(s *pages) []leaf {
 func (s *pages) others(c *page.Change) []leaf {
 	m := s.Manual
 	all := []leaf{
-		leaf{"index.html", func(w io.Writer) { theme.WriteFront(w, s.front.Front()) }}.where(c.InLists()),
-		leaf{"search.html", func(w io.Writer) { theme.WriteSearch(w, s.front.Search()) }}.where(c.All),
+		leaf{"index.html", func(w *bytes.Buffer) { theme.WriteFront(w, s.front.Front()) }}.where(c.InLists()),
+		leaf{"search.html", func(w *bytes.Buffer) { theme.WriteSearch(w, s.front.Search()) }}.where(c.All),
 	}
 	for _, index := range s.register.Indexes() {
-		all = append(all, leaf{index.Here, func(w io.Writer) { theme.WriteIndex(w, index) }}.where(c.InIndexes()))
+		all = append(all, leaf{index.Here, func(w *bytes.Buffer) { theme.WriteIndex(w, index) }}.where(c.InIndexes()))
 	}
 	for _, sheet := range s.register.Sheets() {
-		all = append(all, leaf{sheet.At, func(w io.Writer) { theme.WriteLabels(w, s.register.Labels(sheet)) }}.where(c.All))
+		all = append(all, leaf{sheet.At, func(w *bytes.Buffer) { theme.WriteLabels(w, s.register.Labels(sheet)) }}.where(c.All || c.Shelf))
 	}
 	for _, machine := range append([]*model.Machine{nil}, m.Machines...) {
 		for _, l := range s.front.Lists(machine) {
-			all = append(all, leaf{l.At, func(w io.Writer) { theme.WriteProcedures(w, s.front.Procedures(l, machine)) }}.where(c.InList(machine)))
+			all = append(all, leaf{l.At, func(w *bytes.Buffer) { theme.WriteProcedures(w, s.front.Procedures(l, machine)) }}.where(c.InList(machine)))
 		}
 	}
 	for _, x := range m.Machines {
-		all = append(all, leaf{page.PageOf(x), func(w io.Writer) { theme.WriteMachine(w, s.register.Machine(x)) }}.where(c.InList(x)))
+		all = append(all, leaf{page.PageOf(x), func(w *bytes.Buffer) { theme.WriteMachine(w, s.register.Machine(x)) }}.where(c.InList(x)))
 	}
 	for _, j := range s.Counted() {
 		name := s.RecordPageOf(j)
-		all = append(all, leaf{name, func(w io.Writer) { theme.WriteRecord(w, s.Record(s.RecordFrame(name, j), j, false)) }}.where(c.All))
+		all = append(all, leaf{name, func(w *bytes.Buffer) { theme.WriteRecord(w, s.Record(s.RecordFrame(name, j), j, false)) }}.where(c.All))
 	}
 	for _, x := range m.Machines {
 		if len(x.Fasteners) > 0 {
-			all = append(all, leaf{register.CardOf(x, "torque"), func(w io.Writer) { theme.WriteTorqueCard(w, s.register.TorqueCard(x)) }}.where(c.All))
+			all = append(all, leaf{register.CardOf(x, "torque"), func(w *bytes.Buffer) { theme.WriteTorqueCard(w, s.register.TorqueCard(x)) }}.where(c.All))
 		}
 		if len(x.Fluids) > 0 {
-			all = append(all, leaf{register.CardOf(x, "fluids"), func(w io.Writer) { theme.WriteFluidCard(w, s.register.FluidCard(x)) }}.where(c.All))
+			all = append(all, leaf{register.CardOf(x, "fluids"), func(w *bytes.Buffer) { theme.WriteFluidCard(w, s.register.FluidCard(x)) }}.where(c.All))
 		}
 	}
 	for _, l := range s.entries() {
 		all = append(all, l.where(c.Used(l.name)))
 	}
 	for _, rest := range s.register.Rests() {
-		all = append(all, leaf{rest.At, func(w io.Writer) { theme.WriteEntry(w, s.register.Rest(rest)) }}.where(c.Used(page.PageOf(rest.Of))))
+		all = append(all, leaf{rest.At, func(w *bytes.Buffer) { theme.WriteEntry(w, s.register.Rest(rest)) }}.where(c.Used(page.PageOf(rest.Of))))
 	}
 	return all
 }
@@ -139,23 +137,25 @@ func (s *pages) others(c *page.Change) []leaf {
 // entries are the pages of plans and of the entries of registers.
 func (s *pages) entries() []leaf {
 	m := s.Manual
-	all := each(nil, m.Plans, func(w io.Writer, p *model.Plan) { theme.WriteAssignment(w, readings.Plans{Site: s.Site}.Assignment(p)) })
-	all = each(all, m.Tools, func(w io.Writer, t *model.Tool) { theme.WriteEntry(w, s.register.Tool(t)) })
-	all = each(all, m.Supplies, func(w io.Writer, u *model.Supply) { theme.WriteEntry(w, s.register.Supply(u)) })
-	all = each(all, m.Hazards, func(w io.Writer, h *model.Hazard) { theme.WriteEntry(w, s.register.Hazard(h)) })
-	all = each(all, m.Holds, func(w io.Writer, h *model.Hold) { theme.WriteEntry(w, s.register.Hold(h)) })
-	return each(all, m.Roles, func(w io.Writer, r *model.Role) { theme.WriteEntry(w, s.register.Role(r)) })
+	all := each(nil, m.Plans, func(w *bytes.Buffer, p *model.Plan) {
+		theme.WriteAssignment(w, readings.Plans{Site: s.Site}.Assignment(p))
+	})
+	all = each(all, m.Tools, func(w *bytes.Buffer, t *model.Tool) { theme.WriteEntry(w, s.register.Tool(t)) })
+	all = each(all, m.Supplies, func(w *bytes.Buffer, u *model.Supply) { theme.WriteEntry(w, s.register.Supply(u)) })
+	all = each(all, m.Hazards, func(w *bytes.Buffer, h *model.Hazard) { theme.WriteEntry(w, s.register.Hazard(h)) })
+	all = each(all, m.Holds, func(w *bytes.Buffer, h *model.Hold) { theme.WriteEntry(w, s.register.Hold(h)) })
+	return each(all, m.Roles, func(w *bytes.Buffer, r *model.Role) { theme.WriteEntry(w, s.register.Role(r)) })
 }
 
 // snags are the pages of the writer's list, behind others.
 func (s *pages) snags(all []leaf) []leaf {
 	for _, part := range s.front.SnagPages() {
-		all = append(all, leaf{part.At, func(w io.Writer) { theme.WriteSnags(w, s.front.Snags(part)) }})
+		all = append(all, leaf{part.At, func(w *bytes.Buffer) { theme.WriteSnags(w, s.front.Snags(part)) }})
 	}
 	return all
 }
 
-func (s *pages) writeProcedure(w io.Writer, p *model.Procedure) {
+func (s *pages) writeProcedure(w *bytes.Buffer, p *model.Procedure) {
 	theme.WriteProcedure(w, s.procedure.Procedure(p))
 }
 
@@ -166,7 +166,7 @@ func translated(s *pages) []leaf {
 		in := s.procedure.In(language)
 		var here []leaf
 		for _, p := range in.Translated() {
-			here = append(here, leaf{page.PageIn(p, s.Manual.Shop.Language, language), func(w io.Writer) { theme.WriteProcedure(w, in.Procedure(p)) }})
+			here = append(here, leaf{page.PageIn(p, s.Manual.Shop.Language, language), func(w *bytes.Buffer) { theme.WriteProcedure(w, in.Procedure(p)) }})
 		}
 		all = append(all, finished(in.Site, here)...)
 	}
@@ -176,9 +176,9 @@ func translated(s *pages) []leaf {
 func each[T any, P interface {
 	*T
 	model.Named
-}](all []leaf, list []P, write func(io.Writer, P)) []leaf {
+}](all []leaf, list []P, write func(*bytes.Buffer, P)) []leaf {
 	for _, n := range list {
-		all = append(all, leaf{page.PageOf(n), func(w io.Writer) { write(w, n) }})
+		all = append(all, leaf{page.PageOf(n), func(w *bytes.Buffer) { write(w, n) }})
 	}
 	return all
 }
@@ -303,8 +303,9 @@ func writeSite(ctx context.Context, site *publish.Site, r *Result, s *pages, o O
 	return writeFiles(site, r, o.Preview)
 }
 
-// paper is what pages are written on, before they go to the disk.
-var paper = sync.Pool{New: func() any { return new(bytes.Buffer) }}
+// paper is what pages are written on, before they go to the disk. Most procedures
+// find room on a new one.
+var paper = sync.Pool{New: func() any { return bytes.NewBuffer(make([]byte, 0, 48<<10)) }}
 
 // sheetOfPaper is an empty one.
 func sheetOfPaper() *bytes.Buffer {

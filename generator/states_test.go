@@ -45,7 +45,7 @@ func TestEveryStateIsAccessible(t *testing.T) {
 		for _, view := range jobViews {
 			emulate(t, ctx, "", view.feature, view.value)
 			asHighAsItIs(t, ctx, view.width)
-			for _, f := range runAxe(t, ctx) {
+			for _, f := range runAxe(t, ctx, rulesOn("", view.value)) {
 				t.Errorf("%s, %s: %s: %s\n%s", state.name, view.name, f.ID, f.Help, f.Nodes[0].HTML)
 			}
 			sideways(t, ctx, state.name, view.name)

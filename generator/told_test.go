@@ -15,7 +15,9 @@ import (
 	"testing"
 
 	"baybinder/generator/check"
+	"baybinder/generator/derive/training"
 	"baybinder/generator/language"
+	"baybinder/generator/model"
 )
 
 // A language that tells findings tells all of them: a table that lacks some
@@ -149,6 +151,15 @@ func templates(t *testing.T) map[string]bool {
 	for _, f := range check.Families() {
 		out[f.Title] = false
 	}
+	for _, k := range model.Kinds {
+		out[k.Says] = false
+	}
+	for _, state := range []training.State{training.Due, training.Overdue, training.Stale, training.RunsOut, training.RunOut} {
+		out[string(state)] = false
+	}
+	for _, act := range []string{"read", "watch", "perform", "renew", "review"} { // of what is due
+		out[act] = false
+	}
 	for word := range language.Default().Words.States { // as a file says that a thing stands
 		out[word] = false
 	}
@@ -173,6 +184,7 @@ var tellers = map[string]teller{
 	"Say": {"finding", []int{0}}, "Count": {"finding", []int{1, 2}}, "ListOf": {"finding", []int{0}},
 	"find": {"generator/prove/walk", []int{3}}, "findOnce": {"generator/prove/walk", []int{3}}, "behind": {"generator/prove/walk", []int{1}},
 	"contained": {"generator/prove/walk", []int{2}}, "notAsked": {"generator/prove/walk", []int{2}},
+	"inform": {"cmd/baybinder", []int{0}}, "remark": {"cmd/baybinder", []int{0}}, "progress": {"cmd/baybinder", []int{0}}, "inShop": {"cmd/baybinder", []int{0}},
 	"phrase": {"generator/base/finding", []int{0}}, "told": {"generator/offers", []int{0}},
 }
 

@@ -2,6 +2,7 @@ package generator
 
 import (
 	"bytes"
+	"crypto/sha256"
 	"encoding/gob"
 	"fmt"
 	"path/filepath"
@@ -74,6 +75,20 @@ func (m *memory) siteKey() []byte {
 // pagesKey is where is kept what the site's pages were made from: that is much,
 // and asked for only where something changed.
 func (m *memory) pagesKey() []byte { return append([]byte("pages "), m.siteKey()...) }
+
+// rows are those of a site's procedures; nil where they are not known.
+func (m *memory) rows(sum []byte) (rows []page.Row) {
+	decode(m.store.Get(append([]byte("rows "), sum...)), &rows)
+	return rows
+}
+
+// keepRows keeps them, and gives their sum.
+func (m *memory) keepRows(rows []page.Row) []byte {
+	data := encode(rows)
+	sum := sha256.Sum256(data)
+	_ = m.store.Put(append([]byte("rows "), sum[:]...), data)
+	return sum[:]
+}
 
 // site is how the site stood that was last built here; nil where that is not
 // known.
@@ -157,8 +172,9 @@ type keptSite struct {
 // keptPages is what the pages of a site were made from.
 type keptPages struct {
 	Of     []byte
-	Past   *past // the manual; nil where it is not to be known again
-	Rows   []page.Row
+	Past   *past  // the manual; nil where it is not to be known again
+	Rows   []byte // the sum by which the rows of procedures are found: most edits move none
+	Coded  bool
 	Survey *front.Survey
 	Book   *search.Book
 }

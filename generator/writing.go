@@ -1,7 +1,7 @@
 package generator
 
 import (
-	"io"
+	"bytes"
 	"maps"
 	"sync"
 
@@ -141,7 +141,7 @@ func (w *Writing) Page(name string) (at string, text []byte) {
 	if w.pages == nil {
 		w.pages = pagesOf(w.last, w.o)
 	}
-	return page.PageOf(p), whole(w.pages.Site, func(to io.Writer) { theme.WriteProcedure(to, w.pages.procedure.Procedure(p)) })
+	return page.PageOf(p), whole(w.pages.Site, func(to *bytes.Buffer) { theme.WriteProcedure(to, w.pages.procedure.Procedure(p)) })
 }
 
 // Today is the day that dated rules use.

@@ -78,6 +78,29 @@ func palettes(t *testing.T) (day, dark map[string]string) {
 	return day, dark
 }
 
+// What is dark differs from what is light in its colours, and in room round what
+// stays on white: it hides nothing, and shows nothing else.
+func TestTheDarkIsColours(t *testing.T) {
+	css, err := joined("styles/baybinder/%s.css", components)()
+	if err != nil {
+		t.Fatal(err)
+	}
+	parts := strings.Split(string(css), "(prefers-color-scheme: dark) {")
+	if len(parts) != 2 {
+		t.Fatalf("the styles ask %d times whether it is dark", len(parts)-1)
+	}
+	dark, _, _ := strings.Cut(parts[1], "\n}")
+	set := regexp.MustCompile(`(?m)^ +([a-z-]+): `).FindAllStringSubmatch(dark, -1)
+	for _, m := range set {
+		if !strings.HasPrefix(m[1], "--") && !slices.Contains([]string{"color-scheme", "background", "border-radius", "padding", "outline"}, m[1]) {
+			t.Errorf("the dark sets %s: then all rules are to judge it in generator/browser_test.go", m[1])
+		}
+	}
+	if len(set) < 10 {
+		t.Errorf("the dark sets %d things: the test looks at nothing", len(set))
+	}
+}
+
 // The colours of ANSI Z535.1 and ISO 3864 are the same in the dark, and paper
 // is never dark: the dark palette is for the screen only.
 func TestSafetyColoursStay(t *testing.T) {

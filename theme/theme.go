@@ -51,7 +51,7 @@ var ofReadings = []string{"plans", "marks", "matrix", "exercise", "narrow", "pri
 // get them as one file, which a browser reads once: many files are larger, for
 // what they have in common is packed in each of them again.
 var scripts = []string{
-	"pieces", "search", "language", "merge", "store", "jobs", "unit", "holds", "steps", "closeout", "before", "record", "rail", "bay",
+	"pieces", "caution", "search", "language", "merge", "store", "jobs", "unit", "holds", "steps", "closeout", "before", "record", "rail", "bay",
 }
 
 // joined is one file of several, in their order: pattern has %s for a name.

@@ -5,6 +5,7 @@ import (
 	"path/filepath"
 
 	"baybinder/generator"
+	"baybinder/generator/base/finding"
 )
 
 type buildCommand struct {
@@ -25,42 +26,47 @@ func (c *buildCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	o.To, o.Preview, o.Readings, o.Waiting = c.To, c.Preview, c.Readings, d.waitsFor
 	o.Progress, o.Kept = d.bar("pages"), c.kept()
+	d.tongue = generator.TongueOf(g.Manual)
 	d.progress("Reading %s …", g.Manual)
 	r, err := generator.Build(o)
 	if err != nil {
 		return err
 	}
+	d.speaks(&r.Verdict)
 	if err := d.findings(&r.Verdict, false); err != nil {
 		return err
 	}
 	d.notIssued(&r.Verdict)
 	for _, name := range r.Kept {
-		d.note("%s was not written by baybinder and stays.", filepath.Join(c.To, filepath.FromSlash(name)))
+		d.remark("%s was not written by baybinder and stays.", filepath.Join(c.To, filepath.FromSlash(name)))
 	}
 	for _, name := range r.KeptReadings {
-		d.note("%s was not written by baybinder and stays.", filepath.Join(c.Readings, filepath.FromSlash(name)))
+		d.remark("%s was not written by baybinder and stays.", filepath.Join(c.Readings, filepath.FromSlash(name)))
 	}
 	if r.Stopped() {
-		d.note("Nothing was published: %s.%s", count(r.Errors(), "error"), c.stands())
+		d.stopped(r.Errors(), c.To)
 		return errFound
 	}
 	if r.Unchanged {
 		d.progress("Nothing has changed since the last build: all stays as it is.")
 	}
-	d.progress("%s in %s. Show them with baybinder browse, or open %s.", count(r.Pages, "page"), c.To, filepath.Join(c.To, "index.html"))
+	d.progress("%s in %s. Show them with baybinder browse, or open %s.", finding.Count(r.Pages, "%d page", "%d pages"), c.To, filepath.Join(c.To, "index.html"))
 	if r.Errors() > 0 {
-		d.note("%s in what is recorded of people and jobs: the site was published all the same.", count(r.Errors(), "error"))
+		d.remark("%s in what is recorded of people and jobs: the site was published all the same.", finding.Count(r.Errors(), "%d error", "%d errors"))
 	}
 	if c.Readings != "" {
-		d.progress("%s in %s. They name people: open %s, and do not publish them.", count(r.ReadingsPages, "page"), c.Readings, filepath.Join(c.Readings, "index.html"))
+		d.progress("%s in %s. They name people: open %s, and do not publish them.", finding.Count(r.ReadingsPages, "%d page", "%d pages"), c.Readings, filepath.Join(c.Readings, "index.html"))
 	}
 	return verdict(&r.Verdict)
 }
 
-// stands says that the last good site stays, where there is one.
-func (c *buildCommand) stands() string {
-	if _, err := os.Stat(filepath.Join(c.To, "index.html")); err != nil {
-		return ""
+// stopped says that nothing was published, and that an older site stands, where
+// there is one.
+func (d *output) stopped(errors int, site string) {
+	found := finding.Count(errors, "%d error", "%d errors")
+	if _, err := os.Stat(filepath.Join(site, "index.html")); err != nil {
+		d.remark("Nothing was published: %s.", found)
+		return
 	}
-	return " The site in " + c.To + " is as it was."
+	d.remark("Nothing was published: %s. The site in %s is as it was.", found, site)
 }

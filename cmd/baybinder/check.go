@@ -1,6 +1,9 @@
 package main
 
-import "baybinder/generator"
+import (
+	"baybinder/generator"
+	"baybinder/generator/base/finding"
+)
 
 type checkCommand struct {
 	freshFlag
@@ -33,6 +36,7 @@ func (c *checkCommand) Run(g *globals, d *output) error {
 	if c.Report == "text" {
 		d.notIssued(r)
 	}
-	d.progress("%s checked.", count(r.Procedures, "procedure"))
+	d.speaks(r)
+	d.progress("%s checked.", finding.Count(r.Procedures, "%d procedure", "%d procedures"))
 	return verdict(r)
 }

@@ -14,6 +14,9 @@ import (
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/kept"
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 )
 
@@ -69,11 +72,15 @@ func (g *globals) options() generator.Options {
 	return generator.Options{Manual: g.Manual, Today: today}
 }
 
-// desk is where a command writes.
+// output is where a command writes.
 type output struct {
 	out      io.Writer
 	err      io.Writer
 	terminal bool // err is a terminal: someone watches
+
+	tongue   *finding.Tongue // the shop's language, once it is known; nil is English
+	speaking *shape.Language // the same, whole
+	marker   quantity.Marker // of its numbers
 }
 
 func newDesk(stdout, stderr io.Writer) *output {
@@ -86,10 +93,38 @@ func isTerminal(w any) bool {
 	return is && term.IsTerminal(int(file.Fd()))
 }
 
-// progress says how things go, to someone who watches.
+// speaks makes a command tell in the language of a manual's shop. What note and
+// say write stays English: names of commands and what only the one who set the
+// manual up meets.
+func (d *output) speaks(r *generator.Verdict) {
+	d.speaking, d.tongue, d.marker = language.Of(r.Language), r.Tongue(), language.Marker(r.Language)
+}
+
+// inShop are words of the program in the shop's language, English where that
+// lacks some of them.
+func (d *output) inShop(format string, args ...any) string {
+	tongue := d.tongue
+	if tongue == nil {
+		tongue = &finding.Tongue{}
+	}
+	return lines(told(tongue, finding.Words{Template: format, Values: printable(args)}))
+}
+
+// inform writes a line of the answer in the shop's language.
+func (d *output) inform(format string, args ...any) {
+	fmt.Fprintln(d.out, finding.OneStop(d.inShop(format, args...)))
+}
+
+// remark says in the shop's language what must be known even where nobody
+// watches.
+func (d *output) remark(format string, args ...any) {
+	fmt.Fprintln(d.err, d.inShop(format, args...))
+}
+
+// progress says in the shop's language how things go, to someone who watches.
 func (d *output) progress(format string, args ...any) {
 	if d.terminal {
-		d.note(format, args...)
+		d.remark(format, args...)
 	}
 }
 

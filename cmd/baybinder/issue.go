@@ -169,7 +169,7 @@ func (s *issuing) retired(i *issue.Issued) {
 // readersOf are those who read an earlier revision; of a translation those who
 // read that.
 func (s *issuing) readersOf(i *issue.Issued) string {
-	return someOf(labels(s.hall.HaveRead(i.Procedure, i.Language)))
+	return s.someOf(labels(s.hall.HaveRead(i.Procedure, i.Language)))
 }
 
 // toKnow says who must read a new revision, or be told of it.

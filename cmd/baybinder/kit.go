@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/kit"
 	"baybinder/generator/model"
@@ -24,6 +25,7 @@ func (c *kitCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
+	d.speaks(&r.Verdict)
 	if err := d.whole(r, p); err != nil {
 		return err
 	}
@@ -76,14 +78,15 @@ func itemsOf(k *kit.Kit) []item {
 }
 
 // line is "4 × wheel chock", "4 L of hydraulic oil", "torque wrench".
-func (i item) line() string {
+func (d *output) line(i item) string {
+	amount, label := d.marker.Write(i.amount), finding.Printable(i.thing.Label())
 	switch {
 	case i.unit != "":
-		return i.amount + " " + i.unit + " of " + i.thing.Label()
+		return d.inShop("%s of %s", amount+" "+i.unit, label)
 	case i.amount == "" || i.amount == "1":
-		return i.thing.Label()
+		return label
 	}
-	return i.amount + " × " + i.thing.Label()
+	return amount + " × " + label
 }
 
 func (d *output) kit(k *kit.Kit, items []item) {
@@ -91,15 +94,15 @@ func (d *output) kit(k *kit.Kit, items []item) {
 	for _, i := range items {
 		if i.kept != shelf {
 			shelf = i.kept
-			d.say("%s", cmp.Or(shelf, "no place given"))
+			d.say("%s", cmp.Or(shelf, d.inShop("no place given")))
 		}
-		d.say("  %s", i.line())
+		d.say("  %s", d.line(i))
 	}
-	d.listed("wear", gearOf(items))
-	d.listed("roles", labels(k.Roles))
-	d.listed("energies that are cut", labels(k.Energies))
-	d.say("people: %d", k.People)
-	d.listed("besides them, to see a check done", seconds(k.Seconds))
+	d.listed(d.inShop("wear"), gearOf(items))
+	d.listed(d.inShop("roles"), labels(k.Roles))
+	d.listed(d.inShop("energies that are cut"), labels(k.Energies))
+	d.inform("people: %d", k.People)
+	d.listed(d.inShop("besides them, to see a check done"), d.seconds(k.Seconds))
 }
 
 func (d *output) listed(what string, names []string) {
@@ -108,10 +111,10 @@ func (d *output) listed(what string, names []string) {
 	}
 }
 
-func seconds(list []model.Second) []string {
+func (d *output) seconds(list []model.Second) []string {
 	var out []string
 	for _, second := range list {
-		out = append(out, second.By.Label()+" at step "+second.Step.Number)
+		out = append(out, d.inShop("%s at step %s", second.By.Label(), second.Step.Number))
 	}
 	return out
 }

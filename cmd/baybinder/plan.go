@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"slices"
 	"strconv"
 	"strings"
@@ -32,6 +31,7 @@ func (c *timesCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
+	d.speaks(&r.Verdict)
 	if err := d.whole(r, p); err != nil {
 		return err
 	}
@@ -42,7 +42,7 @@ func (c *timesCommand) Run(g *globals, d *output) error {
 		return d.table(secondRows(rows, p.For.To))
 	}
 	if least, most := schedule.Range(rows); least < most {
-		d.say("%s to %s in the bay, by the unit.", quantity.Elapsed(least), quantity.Elapsed(most))
+		d.inform("%s to %s in the bay, by the unit.", quantity.Elapsed(least), quantity.Elapsed(most))
 	}
 	for _, r := range rows {
 		if err := d.row(r, p.For.To); err != nil {
@@ -56,17 +56,17 @@ func (c *timesCommand) Run(g *globals, d *output) error {
 // row tells the times of one kind of unit.
 func (d *output) row(r schedule.Row, m *model.Machine) error {
 	if r.Where != nil {
-		d.say("\nThe times %s:", r.Where.Words(m))
+		d.inform("\nThe times %s:", r.Where.Words(m))
 	}
-	if err := writePlan(d.out, r.Plan); err != nil {
+	if err := d.plan(r.Plan); err != nil {
 		return err
 	}
 	d.say("")
-	d.say("The steps are taken one after another, as they are written.")
+	d.inform("The steps are taken one after another, as they are written.")
 	d.untimed(r.Plan)
 	for _, ph := range r.Phases {
 		for _, second := range ph.Seconds {
-			d.say("Step %s needs one person besides, to see a check done: %s.", second.Step.Number, second.By.Label())
+			d.inform("Step %s needs one person besides, to see a check done: %s.", second.Step.Number, second.By.Label())
 		}
 	}
 	d.shortest(r.Plan)
@@ -79,13 +79,13 @@ func (d *output) untimed(p *schedule.Plan) {
 	switch {
 	case p.Untimed == 0:
 	case p.Varies && p.Untimed == 1:
-		d.say("On some of these units 1 step has no time: the job takes longer than this.")
+		d.inform("On some of these units 1 step has no time: the job takes longer than this.")
 	case p.Varies:
-		d.say("On some of these units up to %d steps have no time: the job takes longer than this.", p.Untimed)
+		d.inform("On some of these units up to %d steps have no time: the job takes longer than this.", p.Untimed)
 	case p.Untimed == 1:
-		d.say("1 step has no time: the job takes longer than this.")
+		d.inform("1 step has no time: the job takes longer than this.")
 	default:
-		d.say("%d steps have no time: the job takes longer than this.", p.Untimed)
+		d.inform("%d steps have no time: the job takes longer than this.", p.Untimed)
 	}
 }
 
@@ -95,15 +95,12 @@ func (d *output) shortest(plan *schedule.Plan) {
 		return
 	}
 	d.say("")
-	people := "1 person"
-	if plan.People > 1 {
-		people = fmt.Sprintf("%d people", plan.People)
-	}
-	d.say("The same work takes %s at least with %s, in whatever order.", quantity.Elapsed(schedule.Rough(plan.Least)), people)
+	people := finding.Count(max(plan.People, 1), "%d person", "%d people")
+	d.inform("The same work takes %s at least with %s, in whatever order.", quantity.Elapsed(schedule.Rough(plan.Least)), people)
 	if plan.Least > plan.Chain {
-		d.say("The people decide that: with enough of them it is %s.", quantity.Elapsed(schedule.Rough(plan.Chain)))
+		d.inform("The people decide that: with enough of them it is %s.", quantity.Elapsed(schedule.Rough(plan.Chain)))
 	}
-	d.say("The longest chain of steps that must follow each other (%s): %s.", quantity.Elapsed(schedule.Rough(plan.Chain)), numbers(plan.Critical))
+	d.inform("The longest chain of steps that must follow each other (%s): %s.", quantity.Elapsed(schedule.Rough(plan.Chain)), numbers(plan.Critical))
 }
 
 // waits names the waits and what they are of the time in the bay.
@@ -115,7 +112,7 @@ func (d *output) waits(plan *schedule.Plan) {
 				name = " (" + h.Label() + ")"
 			}
 		}
-		d.say("Step %s%s waits %s, %d %% of the time in the bay.", w.Step.Number, name, quantity.Elapsed(w.To-w.From), 100*(w.To-w.From)/plan.Bay)
+		d.inform("Step %s%s waits %s, %d %% of the time in the bay.", w.Step.Number, name, quantity.Elapsed(w.To-w.From), 100*(w.To-w.From)/plan.Bay)
 	}
 }
 
@@ -126,10 +123,10 @@ func (d *output) moves(moves []schedule.Move) {
 	}
 	d.say("")
 	for _, m := range moves {
-		d.say("Step %s shares nothing that is typed with the wait of step %s (%s). As a sub-step of it, it would be done while the clock runs: %s less.",
+		d.inform("Step %s shares nothing that is typed with the wait of step %s (%s). As a sub-step of it, it would be done while the clock runs: %s less.",
 			m.Step.Number, m.Wait.Number, m.Hold.Label(), quantity.Elapsed(schedule.Rough(m.Gain)))
 	}
-	d.say("Whether it is safe there is for the writer to say, at the machine.")
+	d.inform("Whether it is safe there is for the writer to say, at the machine.")
 }
 
 func numbers(steps []*model.Step) string {
@@ -140,9 +137,9 @@ func numbers(steps []*model.Step) string {
 	return strings.Join(out, ", ")
 }
 
-func writePlan(out io.Writer, plan *schedule.Plan) error {
-	w := tabwriter.NewWriter(out, 0, 0, 2, ' ', 0)
-	fmt.Fprintln(w, "\tfrom\tto\twork\tof it waits\tpeople\tno time\t")
+func (d *output) plan(plan *schedule.Plan) error {
+	w := tabwriter.NewWriter(d.out, 0, 0, 2, ' ', 0)
+	fmt.Fprintln(w, d.inShop("\tfrom\tto\twork\tof it waits\tpeople\tno time\t"))
 	row := func(title string, from, to int, t schedule.Times, drawn string) {
 		fmt.Fprintf(w, "%s\t%s\t%s\t%s\t%s\t%d\t%d\t%s\n", title, quantity.Elapsed(from), quantity.Elapsed(to),
 			quantity.Elapsed(schedule.Rough(t.Work)), quantity.Elapsed(t.Waits), t.People, t.Untimed, drawn)
@@ -151,7 +148,7 @@ func writePlan(out io.Writer, plan *schedule.Plan) error {
 		ph := &plan.Phases[i]
 		row(finding.Printable(strings.ReplaceAll(ph.Title.Plain, "\t", " ")), ph.From, ph.To, ph.Times, bar(ph.Spans, plan.Bay))
 	}
-	row("In all", 0, plan.Bay, plan.Times, "")
+	row(d.inShop("In all"), 0, plan.Bay, plan.Times, "")
 	return w.Flush()
 }
 

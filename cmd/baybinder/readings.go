@@ -1,11 +1,11 @@
 package main
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
 	"baybinder/generator"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
@@ -34,6 +34,7 @@ func (c *dueCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
+	d.speaks(&r.Verdict)
 	refuse, bad := d.tablesRead(r)
 	if refuse {
 		return bad
@@ -58,7 +59,7 @@ func (c *dueCommand) Run(g *globals, d *output) error {
 		err = training.CSV(d.out, items)
 	case c.ICal:
 		if n := dateless(items); n > 0 {
-			d.note("%s no day, and so no place in the calendar; baybinder readings lists all.", have(n, "item"))
+			d.remark("%s no day, and so no place in the calendar; baybinder readings lists all.", finding.Count(n, "%d item has", "%d items have"))
 		}
 		err = training.ICal(d.out, items, o.Today)
 	default:
@@ -80,19 +81,11 @@ func dateless(items []training.Item) int {
 	return n
 }
 
-// have is "1 item has", "2 items have".
-func have(n int, one string) string {
-	if n == 1 {
-		return "1 " + one + " has"
-	}
-	return count(n, one) + " have"
-}
-
 // items tells what there is to do, what presses most first: of each person one
 // line, then the rest, and below it what changed for those who must read again.
 func (d *output) items(hall *training.Standings, items []training.Item) {
 	if len(items) == 0 {
-		d.say("nothing is due")
+		d.inform("nothing is due")
 	}
 	first, rest := training.FirstOfEach(items)
 	if len(first) <= 1 {
@@ -103,7 +96,7 @@ func (d *output) items(hall *training.Standings, items []training.Item) {
 	}
 	if len(rest) > 0 {
 		d.say("")
-		d.say("and besides:")
+		d.inform("and besides:")
 	}
 	for _, i := range rest {
 		d.item(i)
@@ -116,48 +109,48 @@ func (d *output) items(hall *training.Standings, items []training.Item) {
 
 func (d *output) item(i training.Item) {
 	if i.Person == nil {
-		d.say("%s: %s%s", i.State, i.ToDo(), byDay(i))
+		d.say("%s: %s%s", told(d.tongue, finding.Say(string(i.State))), told(d.tongue, i.Says()), d.byDay(i))
 		return
 	}
-	d.say("%s: %s: %s%s", i.Person.Label(), i.State, i.ToDo(), byDay(i))
+	d.say("%s: %s: %s%s", i.Person.Label(), told(d.tongue, finding.Say(string(i.State))), told(d.tongue, i.Says()), d.byDay(i))
 }
 
-func byDay(i training.Item) string {
+func (d *output) byDay(i training.Item) string {
 	switch {
 	case i.By.IsZero():
 		return ""
 	case i.State == training.RunOut:
-		return ", held until " + i.By.String()
+		return d.inShop(", held until %s", i.By)
 	}
-	return " by " + i.By.String()
+	return d.inShop(" by %s", i.By)
 }
 
 // changed tells what changed since some people read a procedure.
 func (d *output) changed(c training.Change) {
-	who := someOf(labels(c.People))
+	who := d.someOf(labels(c.People))
 	switch {
 	case c.Read == nil:
-		d.say("%s, read by %s: what they read has the fingerprint %s, which was never issued here, so what changed cannot be said.", c.Procedure.Label(), who, c.Print)
+		d.inform("%s, read by %s: what they read has the fingerprint %s, which was never issued here, so what changed cannot be said.", c.Procedure.Label(), who, c.Print)
 		return
 	case c.Unkept:
-		d.say("%s, read by %s as revision %s: its words are not in revisions/ as they were issued, so what changed cannot be said.", c.Procedure.Label(), who, c.Read.Number)
+		d.inform("%s, read by %s as revision %s: its words are not in revisions/ as they were issued, so what changed cannot be said.", c.Procedure.Label(), who, c.Read.Number)
 		return
 	}
-	d.say("%s: what changed since revision %s of %s, which was read by %s:", c.Procedure.Label(), c.Read.Number, c.Read.Date, who)
-	for _, step := range c.Steps {
+	d.inform("%s: what changed since revision %s of %s, which was read by %s:", c.Procedure.Label(), c.Read.Number, c.Read.Date, who)
+	for _, step := range c.In(d.speaking) {
 		d.say("  %s", step)
 	}
 	if len(c.Steps) == 0 {
-		d.say("  Nothing that a reader acts on.")
+		d.inform("  Nothing that a reader acts on.")
 	}
 }
 
 // shownPeople is how many people one line names.
 const shownPeople = 8
 
-func someOf(names []string) string {
+func (d *output) someOf(names []string) string {
 	if n := len(names) - shownPeople; n > 0 {
-		names = append(names[:shownPeople:shownPeople], fmt.Sprintf("and %d more", n))
+		names = append(names[:shownPeople:shownPeople], d.inShop("and %d more", n))
 	}
 	return strings.Join(names, ", ")
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"path/filepath"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/command/settle"
 )
 
@@ -34,9 +35,9 @@ func (c *settleCommand) Run(g *globals, d *output) error {
 	case err != nil:
 		return err
 	case c.Show:
-		d.progress("%s would be mended.", count(mended, "file"))
+		d.progress("%s would be mended.", finding.Count(mended, "%d file", "%d files"))
 	default:
-		d.progress("%s mended.", count(mended, "file"))
+		d.progress("%s mended.", finding.Count(mended, "%d file", "%d files"))
 	}
 	return nil
 }

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
@@ -29,6 +30,7 @@ func (c *standCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
+	d.speaks(&r.Verdict)
 	if err := d.whole(r, p); err != nil {
 		return err
 	}
@@ -47,12 +49,12 @@ func (c *standCommand) Run(g *globals, d *output) error {
 	switch {
 	case len(list) > 0:
 	case len(r.Walks.StandAtStart(p)) > 0:
-		d.say("Everything is whole, closed, full and live.")
+		d.inform("Everything is whole, closed, full and live.")
 	default:
-		d.say("Everything is as it was.")
+		d.inform("Everything is as it was.")
 	}
 	for _, s := range list {
-		d.say("%s", standLine(s))
+		d.say("%s", d.standLine(s, p.For.To))
 	}
 	return nil
 }
@@ -103,15 +105,15 @@ func places(number string) []int {
 }
 
 // standLine is "front guard: off, on units with cab, since step 2.1".
-func standLine(s walk.Standing) string {
-	line := s.Label() + ": " + s.Word
-	if s.When != "" {
-		line += ", " + s.When
+func (d *output) standLine(s walk.Standing, m *model.Machine) string {
+	line := s.Label() + ": " + told(d.tongue, finding.Say(s.Word))
+	if when := s.Where.Words(m); !when.IsZero() {
+		line += ", " + told(d.tongue, when)
 	}
 	if s.Since == nil {
-		return line + ", since the start"
+		return line + d.inShop(", since the start")
 	}
-	return line + ", since step " + s.Since.Number
+	return line + d.inShop(", since step %s", s.Since.Number)
 }
 
 func standRows(list []walk.Standing) [][]string {

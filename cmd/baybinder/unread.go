@@ -20,11 +20,11 @@ import (
 func (d *output) whole(r *generator.Result, p *model.Procedure) error {
 	from := sources(p)
 	if in := slices.DeleteFunc(unread(r.Findings, true), func(name string) bool { return !from(name) }); len(in) > 0 {
-		d.note("Something in %s could not be read, and what is asked for is made of it: nothing is said, as it would lack that. baybinder check says what to mend.", listed(in))
+		d.remark("Something in %s could not be read, and what is asked for is made of it: nothing is said, as it would lack that. baybinder check says what to mend.", listed(in))
 		return errFound
 	}
 	if lost := unread(r.Findings, false); len(lost) > 0 {
-		d.note("Something in %s could not be read; it has no part in this answer. baybinder check says what to mend.", listed(lost))
+		d.remark("Something in %s could not be read; it has no part in this answer. baybinder check says what to mend.", listed(lost))
 	}
 	return nil
 }
@@ -33,7 +33,7 @@ func (d *output) whole(r *generator.Result, p *model.Procedure) error {
 func (d *output) rests(r *generator.Result, p *model.Procedure) {
 	for _, q := range reached(p) {
 		if n := finding.Errors(inFile(r.Findings, q)); n > 0 {
-			d.note("%s has %s, and what is said here rests on it: baybinder check tells them.", q.File.Path, count(n, "error"))
+			d.remark("%s has %s, and what is said here rests on it: baybinder check tells them.", q.File.Path, finding.Count(n, "%d error", "%d errors"))
 		}
 	}
 }
@@ -114,16 +114,16 @@ func (d *output) tablesRead(r *generator.Result, others ...string) (refuse bool,
 		}
 	}
 	if len(decides) > 0 {
-		d.note("%s could not be read, and what is asked for is made of it: nothing is said, as it would lack that. baybinder check says what to mend.", listed(slices.Sorted(maps.Keys(decides))))
+		d.remark("%s could not be read, and what is asked for is made of it: nothing is said, as it would lack that. baybinder check says what to mend.", listed(slices.Sorted(maps.Keys(decides))))
 		return true, errFound
 	}
 	if lost := slices.DeleteFunc(unread(r.Findings, false), func(name string) bool { return bad[name] }); len(lost) > 0 {
-		d.note("Something in %s could not be read: baybinder check says what.", listed(lost))
+		d.remark("Something in %s could not be read: baybinder check says what.", listed(lost))
 	}
 	if len(bad) == 0 {
 		return false, nil
 	}
-	d.note("Something in %s could not be read, so this answer may leave something out: baybinder check says what.", listed(slices.Sorted(maps.Keys(bad))))
+	d.remark("Something in %s could not be read, so this answer may leave something out: baybinder check says what.", listed(slices.Sorted(maps.Keys(bad))))
 	return false, errFound
 }
 
@@ -140,13 +140,12 @@ func asks(f finding.Finding) bool {
 }
 
 // listed is "a", "a and b", and of many the first few and how many more.
-func listed(names []string) string {
+func listed(names []string) finding.List {
 	const most = 4
+	list := finding.ListOf(" and ", names)
 	if n := len(names) - most; n > 0 {
-		return strings.Join(names[:most], ", ") + " and " + count(n, "more file")
+		list = finding.ListOf(" and ", names[:most])
+		list.Items = append(list.Items, finding.Count(n, "%d more file", "%d more files"))
 	}
-	if n := len(names); n > 1 {
-		return strings.Join(names[:n-1], ", ") + " and " + names[n-1]
-	}
-	return strings.Join(names, "")
+	return list
 }

@@ -1,13 +1,13 @@
 // Command mutants judges the tests: it changes one place of a package at a time
 // and asks whether a test fails.
 //
-//	go run ./cmd/mutants [-count 20] [-seed 1] [-at REGEXP] [-first REGEXP] [-then ./PACKAGE,...] ./PACKAGE...
+//	go run ./cmd/mutants [-count 20] [-seed 1] [-at REGEXP] [-slow REGEXP] [-then ./PACKAGE,...] ./PACKAGE...
 //
 // A sample of each package's places is drawn from the seed. A changed file is
 // laid over the real one for the one test run (go test -overlay), so the source
-// stays as it is. Where some of a package's tests take long, -first names those
-// that do not: only what they let pass is tried on all of them. What the
-// package's own tests let pass is tried on those of -then, its dependants. A
+// stays as it is. Where some of a package's tests take long, -slow names them:
+// only what the others let pass is tried on them. What the package's own tests
+// let pass is tried on those of -then, its dependants. A
 // change that does not compile is not counted; one that never ends is killed by
 // the time limit of its run and counts as noticed.
 package main
@@ -32,14 +32,14 @@ func main() {
 	seed := flag.Uint64("seed", 1, "of the sample")
 	limit := flag.Duration("limit", 10*time.Minute, "the longest time of one test run")
 	at := flag.String("at", "", "only places whose FILE:LINE it matches")
-	first := flag.String("first", "", "tests that run before the others, as go test -run has it")
+	slow := flag.String("slow", "", "tests that run after the others, as go test -skip has it")
 	then := flag.String("then", "", "packages whose tests try what the package's own let pass, parted by commas")
 	flag.Parse()
 	if flag.NArg() == 0 {
 		fmt.Fprintln(os.Stderr, "mutants: which packages?")
 		os.Exit(2)
 	}
-	r := run{limit: limit.String(), first: *first, then: strings.FieldsFunc(*then, func(c rune) bool { return c == ',' })}
+	r := run{limit: limit.String(), slow: *slow, then: strings.FieldsFunc(*then, func(c rune) bool { return c == ',' })}
 	var err error
 	if r.at, err = regexp.Compile(*at); err != nil {
 		fmt.Fprintln(os.Stderr, "mutants:", err)
@@ -56,7 +56,7 @@ func main() {
 
 // run is what all packages of one call have in common.
 type run struct {
-	limit, first   string
+	limit, slow    string
 	then           []string
 	at             *regexp.Regexp
 	tried, noticed int
@@ -120,7 +120,7 @@ func (r *run) try(folder string, m mutant) (fate, error) {
 		return broken, exits(err)
 	}
 	for _, which := range r.turns() {
-		own := exec.Command(tests, "-test.failfast", "-test.timeout="+r.limit, "-test.run="+which)
+		own := exec.Command(tests, "-test.failfast", "-test.timeout="+r.limit, which)
 		own.Dir = folder
 		if err := own.Run(); err != nil {
 			return seen, exits(err)
@@ -134,12 +134,12 @@ func (r *run) try(folder string, m mutant) (fate, error) {
 	return unknown, nil
 }
 
-// turns are the tests of the package that run together, one after the other.
+// turns say which of the package's tests run together, one turn after the other.
 func (r *run) turns() []string {
-	if r.first == "" {
-		return []string{""}
+	if r.slow == "" {
+		return []string{"-test.run="}
 	}
-	return []string{r.first, ""}
+	return []string{"-test.skip=" + r.slow, "-test.run=" + r.slow}
 }
 
 // exits passes on an error that is none of the command's own.

@@ -70,8 +70,6 @@ func sitesOf(name string, text []byte) ([]mutant, error) {
 	}
 	ast.Inspect(file, func(n ast.Node) bool {
 		switch n := n.(type) {
-		case *ast.CallExpr:
-			return !signAlone(n)
 		case *ast.BinaryExpr:
 			if to, is := swapped[n.Op]; is && !(n.Op == token.ADD && isText(n)) {
 				add(n.OpPos, n.OpPos+token.Pos(len(n.Op.String())), to.String())
@@ -81,6 +79,16 @@ func sitesOf(name string, text []byte) ([]mutant, error) {
 		case *ast.Ident:
 			if other := map[string]string{"true": "false", "false": "true"}[n.Name]; other != "" {
 				add(n.Pos(), n.End(), other)
+			}
+		case *ast.UnaryExpr: // -1 is often a sign alone: as none or all -2 is the same
+			if one, is := n.X.(*ast.BasicLit); is && n.Op == token.SUB && one.Value == "1" {
+				add(n.Pos(), n.End(), "0")
+				return false
+			}
+		case *ast.CallExpr: // and so is the number of an infinite one
+			if f, is := n.Fun.(*ast.SelectorExpr); is && f.Sel.Name == "Inf" {
+				add(n.Lparen+1, n.Lparen+1, "-")
+				return false
 			}
 		case *ast.BasicLit:
 			if v, err := strconv.Atoi(n.Value); n.Kind == token.INT && err == nil {
@@ -99,12 +107,6 @@ func sitesOf(name string, text []byte) ([]mutant, error) {
 	})
 	slices.SortStableFunc(out, func(a, b mutant) int { return a.start - b.start })
 	return out, nil
-}
-
-// signAlone says that of a call's number only the sign counts: an infinite one.
-func signAlone(call *ast.CallExpr) bool {
-	f, is := call.Fun.(*ast.SelectorExpr)
-	return is && f.Sel.Name == "Inf"
 }
 
 // isText says that a sum joins texts: it has a text literal in it.

@@ -13,7 +13,7 @@ func f(a, b int) bool {
 	if a < b {
 		g("x" + "y")
 	}
-	return a+1 == 2 && true || x == math.Inf(1)
+	return a+1 == 2 && true || x == math.Inf(1) || x == -1
 }
 `
 
@@ -30,7 +30,7 @@ func TestSites(t *testing.T) {
 			t.Errorf("%q for %q: %v", m.text, m.was, err)
 		}
 	}
-	want := []string{"4 a < b>!(a < b)", "4 <><=", `5 g("x" + "y")>`, "7 +>-", "7 1>2", "7 ==>!=", "7 2>3", "7 &&>||", "7 true>false", "7 ||>&&", "7 ==>!="}
+	want := []string{"4 a < b>!(a < b)", "4 <><=", `5 g("x" + "y")>`, "7 +>-", "7 1>2", "7 ==>!=", "7 2>3", "7 &&>||", "7 true>false", "7 ||>&&", "7 ==>!=", "7 >-", "7 ||>&&", "7 ==>!=", "7 -1>0"}
 	if fmt.Sprint(got) != fmt.Sprint(want) {
 		t.Errorf("%q, want %q", got, want)
 	}

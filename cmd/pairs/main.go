@@ -28,13 +28,14 @@ func main() {
 	procedures := flag.Int("procedures", 1000, "how many procedures the manual has")
 	runs := flag.Int("runs", 5, "how often each is measured")
 	in := flag.String("in", memory(), "the folder in which manual and sites are written: best one in memory")
+	issued := flag.Bool("issued", false, "issue all procedures first: then what is built is a preview")
 	floor := flag.Bool("floor", false, "be the floor, from the manual and the site that are named to a third folder")
 	flag.Parse()
 	err := error(nil)
 	if *floor {
 		err = bigmanual.Floor(flag.Arg(0), flag.Arg(1), flag.Arg(2))
 	} else {
-		err = measure(*in, *procedures, *runs)
+		err = measure(*in, *procedures, *runs, *issued)
 	}
 	if err != nil {
 		fmt.Fprintln(os.Stderr, "pairs:", err)
@@ -55,6 +56,7 @@ type bench struct {
 	top, program, manual, site string
 	today                      time.Time
 	edits                      int
+	issued                     bool
 }
 
 // what is measured, in turns; before is done first and not measured.
@@ -64,18 +66,23 @@ type what struct {
 	args   []string
 }
 
-func measure(in string, procedures, runs int) (err error) {
+func measure(in string, procedures, runs int, issued bool) (err error) {
 	top, err := os.MkdirTemp(in, "pairs")
 	if err != nil {
 		return err
 	}
 	defer func() { err = errors.Join(err, os.RemoveAll(top)) }()
-	b := &bench{top, filepath.Join(top, "baybinder"), filepath.Join(top, "manual"), filepath.Join(top, "site"), time.Date(2026, 5, 4, 0, 0, 0, 0, time.UTC), 0}
+	b := &bench{top, filepath.Join(top, "baybinder"), filepath.Join(top, "manual"), filepath.Join(top, "site"), time.Date(2026, 5, 4, 0, 0, 0, 0, time.UTC), 0, issued}
 	if out, err := exec.Command("go", "build", "-o", b.program, "./cmd/baybinder").CombinedOutput(); err != nil {
 		return fmt.Errorf("the program cannot be built: %w: %s", err, out)
 	}
 	if err := bigmanual.Write(b.manual, procedures, 1); err != nil {
 		return err
+	}
+	if issued {
+		if _, _, err := b.run([]string{b.program, "issue", "--all", "--reason", "First.", "--readers", "tell", "--yes"}); err != nil {
+			return err
+		}
 	}
 	machine(in, procedures, runs)
 	return b.turns(runs)
@@ -88,6 +95,9 @@ func (b *bench) turns(runs int) error {
 	}
 	floor := filepath.Join(b.top, "floor")
 	build, check := []string{b.program, "build", "--to", b.site}, []string{b.program, "check"}
+	if b.issued {
+		build = append(build, "--preview")
+	}
 	none := func() error { return nil }
 	nothing := func() error {
 		return errors.Join(os.RemoveAll(b.site), os.RemoveAll(floor), os.RemoveAll(filepath.Join(b.top, "cache")))
@@ -186,7 +196,7 @@ func (b *bench) run(args []string) (seconds float64, peak int64, err error) {
 	}
 	c := exec.Command(args[0], args[1:]...)
 	c.Env = append(os.Environ(), "XDG_CACHE_HOME="+filepath.Join(b.top, "cache"))
-	if out, err := c.CombinedOutput(); err != nil {
+	if out, err := c.CombinedOutput(); err != nil && !(b.issued && c.ProcessState.ExitCode() == 1) { // there is an error where something is not issued
 		return 0, 0, fmt.Errorf("%w: %s", err, out)
 	}
 	used := c.ProcessState.SysUsage().(*syscall.Rusage)

@@ -74,13 +74,13 @@ func TestCatalogueIsWhole(t *testing.T) {
 	}
 	for _, r := range rules {
 		have := 0
-		for _, has := range []bool{r.Manual != nil, r.Procedure != nil, r.Text != nil} {
+		for _, has := range []bool{r.Manual != nil, r.Procedure != nil, r.Text != nil, r.Together != nil} {
 			if has {
 				have++
 			}
 		}
 		if have != 1 {
-			t.Errorf("%s must have one of the three functions", r.Code)
+			t.Errorf("%s must have one of the four functions", r.Code)
 		}
 	}
 }

@@ -17,15 +17,16 @@ var ChangedSinceIssue = finding.Rule{
 	Mend:  "Have the change checked, then issue it: baybinder issue PROCEDURE --reason … --readers … Until then, build --preview shows it, marked as a preview.",
 }
 
-func runChangedSinceIssue(c *Context) []finding.Finding {
-	var found []finding.Finding
+func runChangedSinceIssue(c *Context, list []*model.Procedure) [][]finding.Finding {
+	found := make([][]finding.Finding, len(list))
 	book := fingerprint.NewCache()
 	all := revisionsOf(c.Manual)
-	for p, list := range all {
-		r := list[len(list)-1]
-		if uncertain(p) || !p.Issued() {
+	for i, p := range list {
+		issued := all[p]
+		if len(issued) == 0 || uncertain(p) || !p.Issued() {
 			continue
 		}
+		r := issued[len(issued)-1]
 		what := finding.Words{}
 		switch {
 		case r.Readers == "retired":
@@ -35,7 +36,7 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 		case r.Words != "" && r.Words != fingerprint.Words(p, c.Manual.Sums):
 			what = finding.Say("words or a picture of it are others, though nothing that a reader acts on")
 		default:
-			found = append(found, changedBelow(c, all, book, p, r)...)
+			found[i] = changedBelow(c, all, book, p, r)
 			continue
 		}
 		f := ChangedSinceIssue.At(p.At, "this is not revision %s as it was issued: %s", r.Number, what).
@@ -43,7 +44,7 @@ func runChangedSinceIssue(c *Context) []finding.Finding {
 		if c.Preview {
 			f.Level = finding.Advice
 		}
-		found = append(found, f)
+		found[i] = []finding.Finding{f}
 	}
 	return found
 }

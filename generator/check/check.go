@@ -81,16 +81,18 @@ import (
 	"baybinder/generator/model"
 )
 
-// Rule is one rule over a bound manual. It has one of the three functions. Two
+// Rule is one rule over a bound manual. It has one of the four functions. Two
 // rules that say the same thing of different places share their words:
 //
 //	Rule: &decode.MissingField
 type Rule struct {
 	*finding.Rule
-	Translations bool                                                   // translations are looked at too
-	Manual       func(c *Context) []finding.Finding                     // over the whole manual
-	Procedure    func(c *Context, p *model.Procedure) []finding.Finding // over each procedure, some at once
-	Text         func(w *writing, text []sentence) []finding.Finding    // over each text of a step that tells what to do
+	Translations bool                                                          // translations are looked at too
+	Entries      bool                                                          // of Manual: it looks at the machines' and the registers' entries, and how procedures meet them
+	Manual       func(c *Context) []finding.Finding                            // over the whole manual
+	Together     func(c *Context, list []*model.Procedure) [][]finding.Finding // over some procedures: what is found in each
+	Procedure    func(c *Context, p *model.Procedure) []finding.Finding        // over each procedure, some at once
+	Text         func(w *writing, text []sentence) []finding.Finding           // over each text of a step that tells what to do
 }
 
 // Context is what a rule may know besides the procedure.
@@ -132,11 +134,31 @@ func Whole(c *Context) []finding.Finding {
 	return list
 }
 
+// Entries looks through the entries of registers and machines, and through how
+// the procedures that are there meet them: what is found is among what Whole finds.
+func Entries(c *Context) []finding.Finding {
+	list := numbers.Whole(c.Manual, c.Today)
+	for _, r := range rules {
+		if r.Entries {
+			list = append(list, r.Manual(c)...)
+		}
+	}
+	return list
+}
+
 // Procedures looks through some procedures and translations: what is found in
 // each.
 func Procedures(c *Context, procedures []*model.Procedure) [][]finding.Finding {
 	found := make([][]finding.Finding, len(procedures))
 	parallel.Each(len(procedures), func(i int) { found[i] = Procedure(c, procedures[i]) })
+	for _, r := range rules {
+		if r.Together == nil {
+			continue
+		}
+		for i, more := range r.Together(c, procedures) {
+			found[i] = append(found[i], more...)
+		}
+	}
 	return found
 }
 

@@ -29,16 +29,16 @@ var (
 
 	// What fields hold, beyond what decode can see of one alone.
 	fieldRules = []*Rule{
-		{Rule: &decode.MissingField, Manual: runHoldFields},
-		{Rule: &decode.MissingField, Manual: runAgainIn},
-		{Rule: &decode.WrongType, Manual: runProtectiveWear},
-		{Rule: &decode.Quantity, Manual: runSupplyUnit},
+		{Rule: &decode.MissingField, Manual: runHoldFields, Entries: true},
+		{Rule: &decode.MissingField, Manual: runAgainIn, Entries: true},
+		{Rule: &decode.WrongType, Manual: runProtectiveWear, Entries: true},
+		{Rule: &decode.Quantity, Manual: runSupplyUnit, Entries: true},
 		{Rule: &decode.Quantity, Procedure: runSupplyAmount},
 		{Rule: &decode.Quantity, Procedure: runToolAmount},
-		{Rule: &decode.Quantity, Manual: runWholeCounts},
-		{Rule: &decode.Quantity, Manual: runLimitOf},
-		{Rule: &decode.Quantity, Manual: runNear},
-		{Rule: &bind.UnknownReference, Manual: runKnownSign},
+		{Rule: &decode.Quantity, Manual: runWholeCounts, Entries: true},
+		{Rule: &decode.Quantity, Manual: runLimitOf, Entries: true},
+		{Rule: &decode.Quantity, Manual: runNear, Entries: true},
+		{Rule: &bind.UnknownReference, Manual: runKnownSign, Entries: true},
 		{Rule: &bind.UnknownReference, Procedure: runWithin},
 		{Rule: &bind.UnknownReference, Manual: runFileNotRead},
 		{Rule: &syntax.DuplicateID, Procedure: runListedTwice},
@@ -53,10 +53,10 @@ var (
 
 	// What is told of danger.
 	hazardRules = []*Rule{
-		{Rule: &hazardIncomplete, Manual: runHazardIncomplete},
+		{Rule: &hazardIncomplete, Manual: runHazardIncomplete, Entries: true},
 		{Rule: &harmLowered, Procedure: runHarmLowered},
 		{Rule: &signalWordTyped, Procedure: runSignalWordTyped, Translations: true},
-		{Rule: &signalWordTyped, Manual: runSignalWordInRegister},
+		{Rule: &signalWordTyped, Manual: runSignalWordInRegister, Entries: true},
 	}
 
 	// What a procedure performs, and who may.
@@ -88,7 +88,7 @@ var (
 
 	// What dates and fingerprints tell.
 	datedRules = []*Rule{
-		{Rule: &ChangedSinceIssue, Manual: runChangedSinceIssue},
+		{Rule: &ChangedSinceIssue, Together: runChangedSinceIssue},
 		{Rule: &ChangedSinceIssue, Manual: runTranslationChanged},
 		{Rule: &reviewDue, Manual: runReviewDue},
 		{Rule: &reviewDue, Manual: runInspectionDue},

@@ -62,7 +62,7 @@ func each(list []model.Block, yield func(*model.Block) bool) bool {
 
 // allLinks are the links of a procedure wherever they stand, in reading order.
 func allLinks(p *model.Procedure) []*model.Link {
-	var out []*model.Link
+	out := make([]*model.Link, 0, 4*len(p.Steps))
 	for b := range blocks(p) {
 		out = append(out, b.Links...)
 	}

@@ -174,9 +174,9 @@ func (x *printout) acted(m *model.Machine, n model.Named) {
 	case *model.Point:
 		point(to)
 	case *model.Part:
-		add(to.ID, to.At, text{"name", to.Name})
+		add(to.ID, to.At, text{"name", to.Name}, text{"old", to.Old})
 	case *model.Fastener:
-		add(to.ID, to.At, text{"name", to.Name})
+		add(to.ID, to.At, text{"name", to.Name}, text{"lubricant", to.Lubricant}, text{"mark-after", to.MarkAfter}, text{"retorque", to.Retorque})
 	case *model.Fluid:
 		add(to.ID, to.At, text{"name", to.Name})
 	case *model.Setting:

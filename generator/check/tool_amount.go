@@ -34,7 +34,7 @@ func countsOf[T any](uses []model.Use[T]) []finding.Finding {
 		if use.Amount == "" || isCount(use.Amount) {
 			continue
 		}
-		found = append(found, decode.Quantity.At(use.AmountAt, "%s: %q is not a whole number", use.ID, use.Amount).
+		found = append(found, decode.Quantity.At(use.AmountAt, "%s: %q is not a whole number from 1 on", use.ID, use.Amount).
 			WithMend("write %s: 2", use.ID))
 	}
 	return found

@@ -61,10 +61,8 @@ func Default() *shape.Language { return all[0] }
 // Of is the language that serves a tag: that of es for es-MX, and for one that
 // the program does not speak the nearest.
 func Of(tag string) *shape.Language {
-	for _, l := range all {
-		if l.Code == tag {
-			return l
-		}
+	if l := coded(tag); l != nil {
+		return l
 	}
 	_, i, _ := matcher.Match(bcp47.Make(tag))
 	return all[i]
@@ -73,9 +71,22 @@ func Of(tag string) *shape.Language {
 // Known is the language whose words are those of a tag; nil where the program
 // does not speak it.
 func Known(tag string) *shape.Language {
+	if l := coded(tag); l != nil {
+		return l
+	}
 	asked, sure := bcp47.Make(tag).Base()
 	for _, l := range all {
 		if asked.String() == l.Code && sure == bcp47.Exact {
+			return l
+		}
+	}
+	return nil
+}
+
+// coded is the language whose code a tag is, as nearly all are; nil elsewhere.
+func coded(tag string) *shape.Language {
+	for _, l := range all {
+		if l.Code == tag {
 			return l
 		}
 	}
@@ -89,7 +100,10 @@ func Tag(text string) (tag string, ok bool) {
 	if _, unknown := err.(bcp47.ValueError); err != nil && !unknown {
 		return text, false
 	}
-	return parsed.String(), true
+	if tag = parsed.String(); tag == "und" {
+		return strings.ToLower(text), true // of the right form, and nobody's language
+	}
+	return tag, true
 }
 
 // NameOf is a language's own name; its tag where the program does not speak it.

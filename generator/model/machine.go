@@ -97,7 +97,7 @@ type Energy struct {
 	Thing         `yaml:",inline"`
 	Kind          string            `yaml:"kind,need" one:"electric pressure vacuum gravity spring motion heat chemical" doc:"what sort of energy"`
 	Voltage       quantity.Quantity `yaml:"voltage" dim:"voltage" doc:"its voltage"`
-	Pressures     quantity.Limit    `yaml:"pressure" dim:"pressure" doc:"its pressure, or the range of it"`
+	Pressures     quantity.Limit    `yaml:"pressure" dim:"pressure" like:"210 bar" doc:"its pressure, or the range of it"`
 	Temperature   quantity.Quantity `yaml:"temperature" dim:"temperature" doc:"how hot it is; of kind heat"`
 	Points        []Ref[Point]      `yaml:"points,need" doc:"where it is cut; [] where there is nothing to switch off"`
 	Stored        Stored            `yaml:"stored" doc:"whether some stays behind after it is cut; of a capacitor, how much"`
@@ -201,7 +201,7 @@ type Fastener struct {
 	Class       string              `yaml:"class" doc:"its strength, such as 8.8"`
 	AcrossFlats quantity.Quantity   `yaml:"across-flats" dim:"length" doc:"the size of the tool"`
 	Drive       string              `yaml:"drive" doc:"for heads that are not hexagons: hex 6 mm, T30"`
-	Torque      quantity.Limit      `yaml:"torque" dim:"torque" word:"hand" sets:"ByHand" doc:"to what it is tightened; hand for no more than by hand"`
+	Torque      quantity.Limit      `yaml:"torque" dim:"torque" like:"22 N·m" word:"hand" sets:"ByHand" doc:"to what it is tightened; hand for no more than by hand"`
 	Stages      []quantity.Quantity `yaml:"stages" like:"60 N·m" doc:"torques and angles, one after another"`
 	Condition   string              `yaml:"condition" one:"dry zinc lubricated" doc:"of the thread; dry where none is written"`
 	Lubricant   string              `yaml:"lubricant" doc:"what goes on the thread"`

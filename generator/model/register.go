@@ -67,8 +67,8 @@ type Limits struct {
 
 // Writing holds the writing rules' numbers.
 type Writing struct {
-	WordsInAStep   int `yaml:"words-in-a-step" doc:"the most words in a sentence of a step"`
-	ActionsInAStep int `yaml:"actions-in-a-step" doc:"the most actions in a step"`
+	WordsInAStep   int `yaml:"words-in-a-step,some" doc:"the most words in a sentence of a step"`
+	ActionsInAStep int `yaml:"actions-in-a-step,some" doc:"the most actions in a step"`
 }
 
 // Tool is one entry of register/tools.yaml.
@@ -130,7 +130,7 @@ type Hold struct {
 	With     Ref[Tool]         `yaml:"with" doc:"the tool"`
 	ProvedOn Ref[Tool]         `yaml:"proved-on" doc:"what the tester is proved on before and after"`
 	IfNot    string            `yaml:"if-not" doc:"what to do where it is not so"`
-	Tries    int               `yaml:"tries" doc:"how often it may be tried"`
+	Tries    int               `yaml:"tries,some" doc:"how often it may be tried"`
 	Call     Ref[Role]         `yaml:"call" doc:"who is called when the tries are used up"`
 	Good     string            `yaml:"good" doc:"what it looks like when it is right"`
 	LooksFor string            `yaml:"looks-for" one:"leak" doc:"what is looked for"`

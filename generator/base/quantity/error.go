@@ -49,6 +49,9 @@ func (e *Error) Says() finding.Words {
 		if strings.TrimSpace(e.whole) == "" {
 			return finding.Say("the %s is empty", e.form.noun(e.Want))
 		}
+		if strings.ContainsAny(e.Text, "0123456789") {
+			return finding.Say("%s does not begin with a number", piece)
+		}
 		return finding.Say("there is no number in %s", piece)
 	case NoUnit:
 		return finding.Say("%s has no unit", piece)
@@ -198,25 +201,39 @@ var boundSlips = []struct{ words, meant string }{
 	{"not more than", "at most"}, {"no more than", "at most"}, {"<=", "at most"}, {"≤", "at most"}, {"<", "at most"},
 	{"at least", "at least"}, {"min.", "at least"}, {"minimum", "at least"}, {"min", "at least"},
 	{"not less than", "at least"}, {"no less than", "at least"}, {">=", "at least"}, {"≥", "at least"}, {">", "at least"},
+	{"less than", "at most"}, {"below", "at most"}, {"under", "at most"},
+	{"more than", "at least"}, {"above", "at least"}, {"over", "at least"},
 	{"máx.", "at most"}, {"máximo", "at most"}, {"mín.", "at least"}, {"mínimo", "at least"},
 }
 
-// meantLimit is the one-sided limit that was meant by "max. 8 mm", or "".
+// meantLimit is the limit that was meant by "max. 8 mm" or "between 3 and 5 V",
+// or "".
 func (e *Error) meantLimit() string {
 	if e.form != aLimit {
 		return ""
 	}
 	text := strings.TrimSpace(e.whole)
+	if ends, is := strings.CutPrefix(text, "between "); is {
+		if limit := strings.Replace(ends, " and ", " to ", 1); reads(limit, e.Want) {
+			return clip(limit)
+		}
+	}
 	for _, slip := range boundSlips {
 		if len(text) <= len(slip.words) || !strings.EqualFold(text[:len(slip.words)], slip.words) {
 			continue
 		}
 		limit := slip.meant + " " + strings.TrimLeft(text[len(slip.words):], " :=")
-		if _, err := ParseLimit(limit, e.Want); err == nil {
+		if reads(limit, e.Want) {
 			return clip(limit)
 		}
 	}
 	return ""
+}
+
+// reads says that a text is a limit of a dimension.
+func reads(limit string, want Dimension) bool {
+	_, err := ParseLimit(limit, want)
+	return err == nil
 }
 
 // form is what was being read.
@@ -244,6 +261,9 @@ func (f form) noun(want Dimension) finding.Words {
 func (e *Error) formMend() finding.Words {
 	switch e.form {
 	case aLimit:
+		if e.Like != "" {
+			break
+		}
 		return finding.Say("write a limit, such as %s", e.Want.RangeExample())
 	case aRange:
 		return finding.Say("write a range, such as %s", e.Want.RangeExample())

@@ -20,7 +20,7 @@ type Found struct {
 // A unit must follow the number, after a space, a no-break space or none; so
 // "step 4", "4 bolts" and "M8x1.25" hold no amount. It would rather miss than
 // invent: "4 in the box" is not four inches, and numbers that can be read in
-// two ways ("1,500 psi", "1 500 psi") are left alone. A decimal comma is read,
+// two ways ("1,500 psi", "1 500 psi") are left alone; FindInThrees has them. A decimal comma is read,
 // "7,5 bar", for translations; counts, "4 each", are not amounts here.
 func Find(text string) []Found {
 	f := finder{r: reader{text: text, prose: true}}

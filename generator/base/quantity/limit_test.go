@@ -67,10 +67,12 @@ func TestParseLimitRefuses(t *testing.T) {
 	for _, b := range []bad{
 		{"", "the limit is empty", pressure, quantity.Pressure, quantity.NoNumber},
 		{"at most", `there is no number in "at most"`, pressure, quantity.Pressure, quantity.NoNumber},
-		{"≤ 5 bar", `there is no number in "≤ 5 bar"`, "write at most 5 bar", quantity.Pressure, quantity.NoNumber},
-		{"max. 8 mm", `there is no number in "max. 8 mm"`, "write at most 8 mm", quantity.Length, quantity.NoNumber},
-		{"At least 8 mm", `there is no number in "At least 8 mm"`, "write at least 8 mm", quantity.Length, quantity.NoNumber},
-		{"max 8 bar", `there is no number in "max 8 bar"`, "write a limit, such as 0.5 to 2 mm", quantity.Length, quantity.NoNumber},
+		{"≤ 5 bar", `"≤ 5 bar" does not begin with a number`, "write at most 5 bar", quantity.Pressure, quantity.NoNumber},
+		{"max. 8 mm", `"max. 8 mm" does not begin with a number`, "write at most 8 mm", quantity.Length, quantity.NoNumber},
+		{"At least 8 mm", `"At least 8 mm" does not begin with a number`, "write at least 8 mm", quantity.Length, quantity.NoNumber},
+		{"max 8 bar", `"max 8 bar" does not begin with a number`, "write a limit, such as 0.5 to 2 mm", quantity.Length, quantity.NoNumber},
+		{"less than 5 bar", `"less than 5 bar" does not begin with a number`, "write at most 5 bar", quantity.Pressure, quantity.NoNumber},
+		{"between 3 and 5 bar", `"between 3 and 5 bar" does not begin with a number`, "write 3 to 5 bar", quantity.Pressure, quantity.NoNumber},
 		{"at most 5 V", `"5 V" is a voltage, not a pressure`, pressure, quantity.Pressure, quantity.WrongDimension},
 		{"5 to 10 V", `"10 V" is a voltage, not a pressure`, pressure, quantity.Pressure, quantity.WrongDimension},
 		{"5 V to 10 A", `"5 V to 10 A" mixes units of two kinds`, "write both numbers in one unit", quantity.None, quantity.WrongDimension},
@@ -208,5 +210,20 @@ func TestParseSerials(t *testing.T) {
 	} {
 		_, _, err := quantity.ParseSerials(b.text)
 		b.check(t, err)
+	}
+}
+
+// What can be below nothing, by what it is: a gauge in a vacuum, a length that points
+// backwards, a temperature; no torque, no mass and no time.
+func TestWhatCanBeBelowNothing(t *testing.T) {
+	for text, can := range map[string]bool{
+		"-1 N·m": false, "-1 Ω": false, "-1 µF": false, "-1 Hz": false, "-1 s": false, "-1 months": false, "-1 kg": false, "-1 L": false,
+		"-1 each": false, "-1 mg/L": false, "-1 NTU": false, "-1 µS/cm": false, "-1 drops": false,
+		"-1 bar": true, "-1 V dc": true, "-1 A": true, "-1 kW": true, "-1 mm": true, "-1 kN": true, "-1 °C": true, "-1°": true, "-1 rpm": true,
+		"-1 km/h": true, "-1 %": true, "-1 pH": true, "-1 dB": true, "-1 turns": true,
+	} {
+		if q, err := quantity.Parse(text, quantity.None); (err == nil) != can {
+			t.Errorf("%s: %s, %v", text, q, err)
+		}
 	}
 }

@@ -142,8 +142,8 @@ func TestParseRefuses(t *testing.T) {
 		{"tight", `there is no number in "tight"`, torque, quantity.Torque, quantity.NoNumber},
 		{"NaN", `there is no number in "NaN"`, torque, quantity.Torque, quantity.NoNumber},
 		{"Inf V", `there is no number in "Inf V"`, "write a voltage, such as 360 V dc", quantity.Voltage, quantity.NoNumber},
-		{"- 20 °C", `there is no number in "- 20 °C"`, "write a temperature, such as 65 °C", quantity.Temperature, quantity.NoNumber},
-		{"–5 V", `there is no number in "–5 V"`, "write a voltage, such as 360 V dc", quantity.Voltage, quantity.NoNumber}, // an en dash
+		{"- 20 °C", `"- 20 °C" does not begin with a number`, "write a temperature, such as 65 °C", quantity.Temperature, quantity.NoNumber},
+		{"–5 V", `"–5 V" does not begin with a number`, "write a voltage, such as 360 V dc", quantity.Voltage, quantity.NoNumber}, // an en dash
 		{"110", `"110" has no unit`, torque + "; its units are N·m, cN·m, lbf·ft, lbf·in and kgf·m", quantity.Torque, quantity.NoUnit},
 		{"4", `"4" has no unit`, "write its unit behind it, such as 4 bar or 4 min; of a count, 4 each", quantity.None, quantity.NoUnit},
 		{"1 h 30", `"30" has no unit`, "write a duration, such as 1 h 30 min; its units are s, min, h, d and weeks", quantity.Duration, quantity.NoUnit},

@@ -7,6 +7,8 @@ import (
 	"strings"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 	"baybinder/generator/read/sentence"
 )
@@ -15,23 +17,21 @@ import (
 // no unit, with what may make a range of it.
 var bareNumber = regexp.MustCompile(`^\s*(?:to|at|a|hasta|en|auf|bis|mit)\s+(-?\d+(?:[.,]\d+)?)(?:\s*(?:to|a|bis|-|–)\s*(-?\d+(?:[.,]\d+)?)|\s*±\s*\d+(?:[.,]\d+)?)?`)
 
-// noNoun are the words that can stand behind a number that is an amount: all
-// others are taken for the noun of a count, "to 2 corners".
-var noNoun = wordSet("with and then by on in using or before after while when until as for if so again first but from through " +
-	"con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde " +
-	"mit und dann danach an ein auf bis für im oder vor nach bevor während wenn falls wie erst zuerst nochmals aber von " +
-	"anziehen nachziehen festziehen auffüllen nachfüllen füllen einstellen zurückstellen")
+// noNoun says that a word can stand behind a number that is an amount: all others
+// are taken for the noun of a count, "to 2 corners". The words are those of every
+// language, as a shop writes more than one.
+func noNoun(word string) bool {
+	return slices.ContainsFunc(language.All(), func(l *shape.Language) bool { return l.Verbs.After[word] })
+}
 
 // bareNumbers are the numbers without a unit that a sentence has behind an act
 // that sets something to a value: they are read in the register's unit.
 func bareNumbers(s sentence.Sentence) []typed {
 	var out []typed
 	for _, l := range s.Links {
-		if !l.Kind.Sets || l.End > len(s.Text) {
-			continue
-		}
-		m := bareNumber.FindStringSubmatchIndex(s.Text[l.End:])
-		if m == nil || !alone(s.Text[l.End+m[1]:]) {
+		behind := s.Text[min(l.End, len(s.Text)):] // a link may stand behind the end of its sentence
+		m := bareNumber.FindStringSubmatchIndex(behind)
+		if !l.Kind.Sets || m == nil || !alone(behind[m[1]:]) {
 			continue
 		}
 		for _, g := range [][]int{m[2:4], m[4:6]} {
@@ -53,7 +53,7 @@ func plainRanges(s sentence.Sentence) []typed {
 	var out []typed
 	for _, l := range s.Links {
 		h, is := l.To.(*model.Hold)
-		if !is || !l.Is(model.LinkHold) || h.Limit.IsZero() || h.Limit.Unit != quantity.Plain && h.Limit.Unit != quantity.PH {
+		if !is || h.Limit.Unit != quantity.Plain && h.Limit.Unit != quantity.PH {
 			continue
 		}
 		for _, m := range plainRange.FindAllStringSubmatchIndex(s.Text, -1) {
@@ -71,14 +71,14 @@ func bare(text string, l sentence.Placed, start, end int) typed {
 	value, _ := strconv.ParseFloat(number, 64) // the pattern has figures alone
 	_, after, _ := strings.Cut(number, ".")
 	q := quantity.Quantity{Value: value, Digits: len(number), Decimals: len(after)}
-	return typed{Found: quantity.Found{Quantity: q, Start: start, End: end}, said: text[start:end], bare: l.To}
+	return typed{amountIn: amountIn{Found: quantity.Found{Quantity: q, Start: start, End: end}, said: text[start:end]}, bare: l.To}
 }
 
 // alone says whether a number is followed by no unit and no noun.
 func alone(rest string) bool {
 	rest = strings.TrimLeft(rest, "*_")
 	if rest == "" || strings.ContainsAny(rest[:1], ",.;:)!?") {
-		return len(rest) < 2 || rest[0] != ':' && rest[0] != '.' && rest[0] != ',' || rest[1] < '0' || rest[1] > '9'
+		return len(rest) < 2 || rest[1] < '0' || rest[1] > '9' // "10:00" is one number
 	}
 	if rest[0] != ' ' && rest[0] != '\n' && rest[0] != '\t' {
 		return false
@@ -88,7 +88,7 @@ func alone(rest string) bool {
 		return true
 	}
 	first := strings.ToLower(words[0])
-	return noNoun[strings.TrimRight(first, ",.;:")] || strings.IndexAny(first, "(–—") == 0
+	return noNoun(strings.TrimRight(first, ",.;:")) || strings.IndexAny(first, "(–—") == 0
 }
 
 // bareAgainst reads a number in the unit of each value that is stated of the

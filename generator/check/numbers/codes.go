@@ -17,7 +17,7 @@ func knownStatements(s *model.Supply) []finding.Finding {
 	var found []finding.Finding
 	for _, code := range s.GHS {
 		_, err := chemical.Find(code)
-		found = append(found, unknownCode(err, s.At, "ghs")...)
+		found = append(found, unknownCode(err, s.FieldAt("ghs."+code), "ghs")...)
 	}
 	return found
 }

@@ -141,6 +141,8 @@ func TestPlausibleLift(t *testing.T) {
 		"in inches, too high":    part("", "mass: 12 lb, lift: { horizontal: 10 in, vertical: ⟦quantity⟧71 in, travel: 70 in, coupling: good }"),
 		"more than one is wrong": lift("", "⟦quantity⟧10 cm", "⟦quantity⟧180 cm", "travel: 30 cm"),
 	})
+	says(t, lift("", "0 cm", "75 cm", "travel: 30 cm"), "lift: horizontal is 0 cm, which cannot be", "write what it is, from 25 cm to 63 cm")
+	says(t, lift("", "30 cm", "-5 cm", "travel: 30 cm"), "lift: vertical is −5 cm, which cannot be", "write what it is, from 0 to 175 cm")
 	says(t, lift("", "20 cm", "75 cm", "travel: 30 cm"), "lift: horizontal is 20 cm: the hands are never nearer to the ankles than 25 cm",
 		"measure from the middle of the ankles to the middle of the hands; write 25 cm where it is less")
 	says(t, lift("", "30 cm", "75 cm", "travel: 30 cm, frequency: 20"), "lift: frequency is 20 lifts a minute: beyond 15 lifts a minute nothing is lifted by hand",
@@ -150,6 +152,29 @@ func TestPlausibleLift(t *testing.T) {
 	mustFindNothing(t, "an unknown hold of the hands", base.with(part("", "mass: 5 kg, lift: { horizontal: 63 cm, vertical: 75 cm, travel: 30 cm, coupling: slippery }")))
 	mustFindNothing(t, "a mass for a height", base.with(part("", "mass: 5 kg, lift: { horizontal: 63 cm, vertical: 75 kg, travel: 30 cm, coupling: good }")))
 	mustFindNothing(t, "no height", base.with(part("", "mass: 5 kg, lift: { horizontal: 63 cm, travel: 30 cm, coupling: good }")))
+}
+
+// A mass at the beginning of rated: counts: "Lifting" of version 4. The seat has 14 kg,
+// the lid 30 kg.
+func TestLiftOverRating(t *testing.T) {
+	rated := func(what string, steps ...string) files {
+		return jobOf("tools: [socket-10, socket-13, hoist, wrench-20-100]", steps...).with(replaced("register/tools.yaml", "name: shop hoist, kind: lifting", "name: shop hoist, kind: lifting, rated: "+what))
+	}
+	const out = "[Lift the seat out](remove:seat) with the [](tool:hoist)."
+	expect(t, map[string]files{
+		"as much":                rated("14 kg", out),
+		"less":                   rated("13.9 kg", "⟦lift-over-limit⟧"+out),
+		"less, and more words":   rated("\"13 kg, one leg\"", "⟦lift-over-limit⟧"+out),
+		"in pounds":              rated("30 lb", "⟦lift-over-limit⟧"+out), // 13.6 kg
+		"not at the beginning":   rated("\"two legs, 10 kg\"", out),
+		"no mass":                rated("10 kN", out),
+		"off and on in one step": rated("20 kg", "[Lift the seat out](remove:seat), [turn it and put it in](refit:seat) with the [](tool:hoist)."),
+		"two at once":            rated("40 kg", "⟦lift-over-limit⟧[Lift the seat](remove:seat) and [the lid](remove:lid) out with the [](tool:hoist)."),
+		"one after the other":    rated("40 kg", out, "[Lift the lid](remove:lid) with the [](tool:hoist)."),
+		"each is too much":       rated("10 kg", "⟦lift-over-limit⟧"+out, "⟦lift-over-limit⟧[Lift the lid](remove:lid) with the [](tool:hoist)."),
+	})
+	says(t, rated("40 kg", "[Lift the seat](remove:seat) and [the lid](remove:lid) out with the [](tool:hoist)."),
+		"the shop hoist is rated for 40 kg, and this step lifts 44.0 kg", "name lifting gear that carries it all, or lift in steps of their own")
 }
 
 func TestLiftingIndexIsAdvice(t *testing.T) {
@@ -213,50 +238,56 @@ func TestPlausible(t *testing.T) {
 		return replaced("register/tools.yaml", "stand: { name: axle stand, kind: aid }", marked)
 	}
 	expect(t, map[string]files{
-		"no torque at all":             bolt("clip: { name: clip, torque: ⟦quantity⟧0 N·m }"),
-		"a stage of nothing":           bolt("clip: { name: clip, stages: ⟦quantity⟧[0 N·m, 90°] }"),
-		"a length for a pitch":         bolt("clip: { name: clip, thread: ⟦not-judged⟧M8x25, torque: hand }"),
-		"a decimal comma in a thread":  bolt("clip: { name: clip, thread: ⟦not-judged⟧\"M8x1,25\", torque: hand }"),
-		"a pipe thread":                bolt("clip: { name: clip, thread: G1/4, across-flats: 19 mm, torque: hand }"),
-		"a class that is none":         bolt("clip: { name: clip, thread: M8, class: ⟦not-judged⟧8.9, torque: hand }"),
-		"a stainless class":            bolt("clip: { name: clip, thread: M8, class: A2-70, torque: hand }"),
-		"a head inside its thread":     bolt("clip: { name: clip, thread: M8, across-flats: ⟦quantity⟧6 mm, torque: hand }"),
-		"a key inside its head":        bolt("clip: { name: clip, thread: M8, drive: hex 6 mm, torque: hand }"),
-		"a drive without a unit":       bolt("clip: { name: clip, drive: ⟦quantity⟧hex 6 }"),
-		"flats of nothing":             bolt("clip: { name: clip, across-flats: ⟦quantity⟧0 mm }"),
-		"C and no R":                   battery("⟦missing-field⟧lift: { kind: electric, voltage: 80 V dc, points: [plug], stored: { capacitance: 1 mF } }"),
-		"R and no C":                   battery("⟦missing-field⟧lift: { kind: electric, voltage: 80 V dc, points: [plug], stored: { resistance: 1 kΩ } }"),
-		"no voltage":                   battery("⟦missing-field⟧lift: { kind: electric, points: [plug], stored: { capacitance: 1 mF, resistance: 1 kΩ } }"),
-		"0 V":                          battery("lift: { kind: electric, voltage: ⟦quantity⟧0 V dc, points: [plug] }"),
-		"0 F":                          battery("lift: { kind: electric, voltage: 80 V dc, points: [plug], stored: { capacitance: ⟦quantity⟧0 mF, resistance: 1 kΩ } }"),
-		"a charge that stays for days": battery("lift: { kind: electric, voltage: 360 V dc, points: [plug], stored: ⟦quantity⟧{ capacitance: 1000 mF, resistance: 100 kΩ } }"), // 6.8 days to 1 V
-		"an order that is none":        bolt("clip: { name: clip, sequence: ⟦wrong-type⟧round }"),
-		"an order in places":           bolt("clip: { name: clip, sequence: [left, right] }"),
-		"a class without its point":    bolt("clip: { name: clip, thread: M8, class: ⟦not-judged⟧88, torque: hand }"),
-		"a charge in a spring":         battery("lift: { kind: spring, points: [plug], stored: ⟦quantity⟧{ capacitance: 1 mF, resistance: 1 kΩ } }"),
-		"gas":                          battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L } }"),
-		"gas over a fluid":             battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L, precharge: 90 bar } }"),
-		"gas and no pressure":          battery("⟦missing-field⟧lift: { kind: pressure, points: [plug], stored: { gas-volume: 4 L } }"),
-		"a precharge and no gas":       battery("⟦missing-field⟧lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { precharge: 90 bar } }"),
-		"no gas at all":                battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: ⟦quantity⟧0 L } }"),
-		"no pressure at all":           battery("lift: { kind: pressure, pressure: ⟦quantity⟧0 bar, points: [plug], stored: { gas-volume: 4 L } }"),
-		"a precharge below the air":    battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L, precharge: ⟦quantity⟧-1 bar } }"),
-		"no room for a fluid":          battery("lift: { kind: pressure, pressure: 90 bar, points: [plug], stored: { gas-volume: 4 L, precharge: ⟦quantity⟧90 bar } }"),
-		"gas in a weight":              battery("lift: { kind: gravity, points: [plug], stored: ⟦quantity⟧{ gas-volume: 4 L } }"),
-		"no mass":                      replaced("machines/tug.yaml", "  seat: { name: seat base, held-by: { seat-bolt: 4 }, mass: 14 kg }", "  seat: { name: seat base, mass: ⟦quantity⟧0 kg }"),
-		"a wrench in bar":              tool("stand: { name: w, kind: torque-wrench, range: ⟦quantity⟧0 to 100 bar }"),
-		"a wrench at a single torque":  tool("stand: { name: w, kind: torque-wrench, range: ⟦quantity⟧at most 100 N·m }"),
-		"a gauge in bar":               tool("stand: { name: g, kind: tester, range: 0 to 100 bar }"),
-		"a wrench of no length":        tool("stand: { name: w, kind: torque-wrench, range: 20 to 100 N·m, length: ⟦quantity⟧0 mm }"),
-		"a socket without a unit":      tool("stand: { name: s, kind: socket, fits: ⟦quantity⟧[13] }"),
-		"a socket for a thread":        tool("stand: { name: s, kind: socket, fits: ⟦quantity⟧[M8] }"),
-		"a socket in inches":           tool("stand: { name: s, kind: socket, fits: [9/16 in, T30] }"),
-		"a calibration without a day":  tool("⟦missing-field⟧stand: { name: s, kind: aid, calibration: { every: 12 months } }"),
-		"a calibration every never":    tool("stand: { name: s, kind: aid, calibration: { every: ⟦quantity⟧0 months, last: 2026-11-01 } }"),
-		"an unknown statement":         files{"register/supplies.yaml": "⟦unknown-reference⟧oil: { name: hydraulic oil, unit: L, ghs: [H3O4] }\n"},
-		"a safe voltage of nothing":    files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: ⟦quantity⟧0 V }\nalso: [es]\n"},
-		"a safe voltage of ac for dc":  files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: ⟦quantity⟧60 V ac }\nalso: [es]\n"},
-		"a lift of nothing":            files{"shop.yaml": "title: Test shop\nlimits: { lift: ⟦quantity⟧0 kg }\nalso: [es]\n"},
+		"no torque at all":              bolt("clip: { name: clip, torque: ⟦quantity⟧0 N·m }"),
+		"a stage of nothing":            bolt("clip: { name: clip, stages: ⟦quantity⟧[0 N·m, 90°] }"),
+		"a length for a pitch":          bolt("clip: { name: clip, thread: ⟦not-judged⟧M8x25, torque: hand }"),
+		"a decimal comma in a thread":   bolt("clip: { name: clip, thread: ⟦not-judged⟧\"M8x1,25\", torque: hand }"),
+		"a pipe thread":                 bolt("clip: { name: clip, thread: G1/4, across-flats: 19 mm, torque: hand }"),
+		"a class that is none":          bolt("clip: { name: clip, thread: M8, class: ⟦not-judged⟧8.9, torque: hand }"),
+		"a stainless class":             bolt("clip: { name: clip, thread: M8, class: A2-70, torque: hand }"),
+		"a head inside its thread":      bolt("clip: { name: clip, thread: M8, across-flats: ⟦quantity⟧6 mm, torque: hand }"),
+		"a key inside its head":         bolt("clip: { name: clip, thread: M8, drive: hex 6 mm, torque: hand }"),
+		"a drive without a unit":        bolt("clip: { name: clip, drive: ⟦quantity⟧hex 6 }"),
+		"flats of nothing":              bolt("clip: { name: clip, across-flats: ⟦quantity⟧0 mm }"),
+		"C and no R":                    battery("⟦missing-field⟧lift: { kind: electric, voltage: 80 V dc, points: [plug], stored: { capacitance: 1 mF } }"),
+		"R and no C":                    battery("⟦missing-field⟧lift: { kind: electric, voltage: 80 V dc, points: [plug], stored: { resistance: 1 kΩ } }"),
+		"no voltage":                    battery("⟦missing-field⟧lift: { kind: electric, points: [plug], stored: { capacitance: 1 mF, resistance: 1 kΩ } }"),
+		"0 V":                           battery("lift: { kind: electric, voltage: ⟦quantity⟧0 V dc, points: [plug] }"),
+		"0 F":                           battery("lift: { kind: electric, voltage: 80 V dc, points: [plug], stored: { capacitance: ⟦quantity⟧0 mF, resistance: 1 kΩ } }"),
+		"a charge that stays for days":  battery("lift: { kind: electric, voltage: 360 V dc, points: [plug], stored: ⟦quantity⟧{ capacitance: 1000 mF, resistance: 100 kΩ } }"), // 6.8 days to 1 V
+		"a charge that stays a day":     battery("lift: { kind: electric, voltage: 360 V dc, points: [plug], stored: ⟦quantity⟧{ capacitance: 147 mF, resistance: 100 kΩ } }"),  // 86 526 s to 1 V
+		"a charge that stays almost so": battery("lift: { kind: electric, voltage: 360 V dc, points: [plug], stored: { capacitance: 146 mF, resistance: 100 kΩ } }"),            // 85 937 s
+		"plus at the frame":             battery("lift: { kind: electric, voltage: -48 V dc, points: [plug] }"),
+		"a head as wide as its thread":  bolt("clip: { name: clip, thread: M8, across-flats: ⟦quantity⟧8 mm, torque: hand }"),
+		"a head that is wider":          bolt("clip: { name: clip, thread: M8, across-flats: 8.1 mm, torque: hand }"),
+		"a star, a spiral":              bolt("clip: { name: clip, sequence: star }\n  other: { name: other, sequence: spiral }"),
+		"an order that is none":         bolt("clip: { name: clip, sequence: ⟦wrong-type⟧round }"),
+		"an order in places":            bolt("clip: { name: clip, sequence: [left, right] }"),
+		"a class without its point":     bolt("clip: { name: clip, thread: M8, class: ⟦not-judged⟧88, torque: hand }"),
+		"a charge in a spring":          battery("lift: { kind: spring, points: [plug], stored: ⟦quantity⟧{ capacitance: 1 mF, resistance: 1 kΩ } }"),
+		"gas":                           battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L } }"),
+		"gas over a fluid":              battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L, precharge: 90 bar } }"),
+		"gas and no pressure":           battery("⟦missing-field⟧lift: { kind: pressure, points: [plug], stored: { gas-volume: 4 L } }"),
+		"a precharge and no gas":        battery("⟦missing-field⟧lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { precharge: 90 bar } }"),
+		"no gas at all":                 battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: ⟦quantity⟧0 L } }"),
+		"no pressure at all":            battery("lift: { kind: pressure, pressure: ⟦quantity⟧0 bar, points: [plug], stored: { gas-volume: 4 L } }"),
+		"a precharge below the air":     battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L, precharge: ⟦quantity⟧-1 bar } }"),
+		"no room for a fluid":           battery("lift: { kind: pressure, pressure: 90 bar, points: [plug], stored: { gas-volume: 4 L, precharge: ⟦quantity⟧90 bar } }"),
+		"gas in a weight":               battery("lift: { kind: gravity, points: [plug], stored: ⟦quantity⟧{ gas-volume: 4 L } }"),
+		"no mass":                       replaced("machines/tug.yaml", "  seat: { name: seat base, held-by: { seat-bolt: 4 }, mass: 14 kg }", "  seat: { name: seat base, mass: ⟦quantity⟧0 kg }"),
+		"a wrench in bar":               tool("stand: { name: w, kind: torque-wrench, range: ⟦quantity⟧0 to 100 bar }"),
+		"a wrench at a single torque":   tool("stand: { name: w, kind: torque-wrench, range: ⟦quantity⟧at most 100 N·m }"),
+		"a gauge in bar":                tool("stand: { name: g, kind: tester, range: 0 to 100 bar }"),
+		"a wrench of no length":         tool("stand: { name: w, kind: torque-wrench, range: 20 to 100 N·m, length: ⟦quantity⟧0 mm }"),
+		"a socket without a unit":       tool("stand: { name: s, kind: socket, fits: ⟦quantity⟧[13] }"),
+		"a socket for a thread":         tool("stand: { name: s, kind: socket, fits: ⟦quantity⟧[M8] }"),
+		"a socket in inches":            tool("stand: { name: s, kind: socket, fits: [9/16 in, T30] }"),
+		"a calibration without a day":   tool("⟦missing-field⟧stand: { name: s, kind: aid, calibration: { every: 12 months } }"),
+		"a calibration every never":     tool("stand: { name: s, kind: aid, calibration: { every: ⟦quantity⟧0 months, last: 2026-11-01 } }"),
+		"an unknown statement":          files{"register/supplies.yaml": "oil: { name: hydraulic oil, unit: L, ghs: [⟦unknown-reference⟧H3O4] }\n"},
+		"a safe voltage of nothing":     files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: ⟦quantity⟧0 V }\nalso: [es]\n"},
+		"a safe voltage of ac for dc":   files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: ⟦quantity⟧60 V ac }\nalso: [es]\n"},
+		"a lift of nothing":             files{"shop.yaml": "title: Test shop\nlimits: { lift: ⟦quantity⟧0 kg }\nalso: [es]\n"},
 	})
 	says(t, bolt("clip: { name: clip, thread: M8x25, torque: hand }"), `thread: "M8x25" has a pitch that no such thread has, so that the bolt load of clip is not judged`, "write M8x1.25, or a finer pitch; a length does not belong here")
 	says(t, bolt("clip: { name: clip, thread: M8, across-flats: 6 mm, torque: hand }"), "across-flats: a head of 6 mm is no wider than its thread, M8", "write the width of the head; for a key inside the head write drive: hex 6 mm")

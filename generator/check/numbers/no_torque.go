@@ -19,5 +19,5 @@ func noTorque(f *model.Fastener) []finding.Finding {
 		return nil
 	}
 	return []finding.Finding{NoTorque.At(f.At, "%s has a thread, and nothing says how tight it is", f.ID).
-		WithMend("write torque: 22 N·m, or torque: hand")}
+		WithMend("write torque: with the number of the machine's own papers, or torque: hand")}
 }

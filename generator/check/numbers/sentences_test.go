@@ -160,6 +160,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a circuit whose capacity is open": inSentence("[Fill it](fill:lift-oil) with 6 L.").with(replaced("machines/tug.yaml", ", capacity: 4 L", "")),
 		"drained by what is performed":     performing("[Drain it](drain:lift-oil).", "[Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L."),
 		"and filled there":                 performing("[Drain it](drain:lift-oil), then [fill it](fill:lift-oil).", "[Fill in](fill:lift-oil) 3 L."),
+		"drained in the step that fills":   inSentence("[Do the rest](do:rest). [Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L.").with(files{"procedures/rest.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
+		"a word that ends like another":    inSentence("The [lift hydraulics](energy:lift) have an ⟦value-disagrees⟧18 bar pair of hoses."), // and no air
 		"drained further down":             performing("[Do the rest](do:last).", "[Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L.").with(files{"procedures/last.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
 		"drained by what is only to read":  inSentence("[Read the rest](see:rest).", "[Fill in](fill:lift-oil) 3 L.").with(files{"procedures/rest.md": procedure("supplies: [oil: 5 L]", "[Drain it](drain:lift-oil).")}),
 		"a bare range":                     inSentence("[Set the valve back](reset:relief) to 176 to ⟦value-disagrees⟧190."),
@@ -167,6 +169,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a bare amount, all of it":         inSentence("[Fill it](fill:lift-oil) to 4."),
 		"times of a clock":                 inSentence("[Fill it](fill:lift-oil) at 10:00.", "[Fill it](fill:lift-oil) at 10:59.", "[Fill it](fill:lift-oil) at 10:95."),
 		"a bare number and a line":         inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25\n   and mark them."),
+		"a density anew":                   jobOf("holds: [density]", "Read the density. [](hold:density)", "[If it is not](if-not:density), fill up, and [read it again](again:density), 1.22 to ⟦value-disagrees⟧1.82."),
+		"a density of a branch":            jobOf("holds: [density]", "Read the density. [](hold:density)", "[If it is not](if-not:density) 1.22 to 1.28, call the foreman."),
 		"a bare number in bold":            inSentence("[Tighten the bolts](tighten:seat-bolt) to **22**."),
 		"a bare number, then a bracket":    inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 (by hand)."),
 		"a bare number, then a long dash":  inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 — by hand."),
@@ -253,4 +257,30 @@ func TestSentencesAreSilent(t *testing.T) {
 	mustFindNothing(t, "a limit that could not be read", base.with(proof("at most 5 Vx")))
 	expect(t, map[string]files{"a limit that shows nothing of the energy": proof("at most 5 bar")})
 	expect(t, map[string]files{"a supply whose amount could not be read": jobOf("supplies: [oil: plenty]", "Pour 25 L of [oil](supply:oil).")})
+}
+
+// Thousands are parted by a space (NIST SP 811, 10.5.3), in English by a comma, in
+// Spanish and German by a point: common practice, no source. Where the sign can be
+// read in two ways, either may be right.
+func TestThousandsBesideLinks(t *testing.T) {
+	spanish := files{"shop.yaml": "title: Taller\nlanguage: es\n"}
+	german := files{"shop.yaml": "title: Werkstatt\nlanguage: de\n"}
+	in := func(shop files, step string) files { return inSentence(step).with(shop) }
+	expect(t, map[string]files{
+		"spaces":                     inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧81 000 g."),
+		"hard spaces":                inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧81\u202F000\u00A0g."),
+		"spaces, right":              inSentence("The [seat](part:seat) weighs 14 000 g."),
+		"a number of something":      inSentence("At pack 2 360 V stand on the [battery](energy:traction)."),
+		"commas":                     inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧81,000 g."),
+		"commas, right":              inSentence("The [seat](part:seat) weighs 14,000 g."),
+		"a point is a decimal point": inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧14.000 g."),
+		"in the link's words":        inSentence("Mind ⟦value-disagrees⟧[the seat, 81 000 g](part:seat)."),
+		"in the link's words, right": inSentence("Mind [the seat, 14 000 g](part:seat)."),
+		"points":                     in(spanish, "El [asiento](part:seat) pesa ⟦value-disagrees⟧81.000 g."),
+		"points, right":              in(spanish, "El [asiento](part:seat) pesa 14.000 g."),
+		"points, decimals":           in(spanish, "El [asiento](part:seat) pesa 14.000 kg."),
+		"points in German":           in(german, "Der [Sitz](part:seat) wiegt 14.000 g."),
+		"points in a link":           in(german, "Heben Sie [den Sitz, 14.000 g](part:seat)."),
+		"points in a range":          in(german, "Der [Sitz](part:seat) ist ⟦value-disagrees⟧12.000 bis 14.000 g schwer."),
+	})
 }

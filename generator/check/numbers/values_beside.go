@@ -48,7 +48,7 @@ func follow(drained fluids, performed performed, s *model.Step, act model.Act) {
 				drained[to] = act == model.Drain
 			}
 		case *model.Procedure:
-			if l.Kind.Act == model.Call && act == model.Fill {
+			if l.Kind.Act == model.Call && act == model.Drain { // before what the step fills itself
 				left, _ := performed.leftBy(to)
 				maps.Copy(drained, left)
 			}
@@ -172,8 +172,7 @@ func (r rival) says(tolerance bool) finding.Words {
 
 // typed is an amount in a sentence's own words.
 type typed struct {
-	quantity.Found
-	said   string
+	amountIn
 	bare   model.Named // of a number without a unit, what the link before it acts on
 	times  float64     // how often it is said to be taken; 1 where nothing is said
 	edge   bool        // something is: before an angle, the width of an edge that is broken
@@ -184,13 +183,13 @@ type typed struct {
 // a linked tool is called by, and not the size of a can.
 func amountsOf(s sentence.Sentence, b *beside) []typed {
 	var out []typed
-	found := withLowerEnds(s.Text, quantity.Find(s.Text))
+	found := withLowerEnds(s.Text, b.of.language())
 	for i, q := range found {
-		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q) || rating(s.Text, q) || b.another(s.Text, q) {
+		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q.Found) || rating(s.Text, q.Found) || b.another(s.Text, q.Found) {
 			continue
 		}
 		times, said := timesOf(s.Text[:q.Start])
-		out = append(out, typed{Found: q, said: q.String(), times: times, edge: said})
+		out = append(out, typed{amountIn: q, times: times, edge: said})
 	}
 	return slices.Concat(out, bareNumbers(s), plainRanges(s))
 }
@@ -221,9 +220,22 @@ func (t typed) chamfer() bool {
 	return t.edge && t.Fits(quantity.Angle) && t.Value == 45
 }
 
-// against gives what an amount should have been, nothing where it is right or
-// nothing of its dimension is stated.
+// against gives what an amount should have been, nothing where it is right in one
+// of the ways that it can be read, or nothing of its dimension is stated.
 func (b *beside) against(t typed) []rival {
+	rivals := b.againstAs(t)
+	right := t.readAnyWay(func(q quantity.Quantity) bool {
+		t.Quantity = q
+		return len(b.againstAs(t)) == 0
+	})
+	if right {
+		return nil
+	}
+	return rivals
+}
+
+// againstAs is against, of an amount as one of the ways reads it.
+func (b *beside) againstAs(t typed) []rival {
 	switch {
 	case t.bare != nil:
 		return b.bareAgainst(t)
@@ -294,7 +306,7 @@ func rivalsOf(list []rival, q quantity.Quantity) []rival {
 }
 
 // toolsRange says whether an amount is an end of a range that a linked tool has.
-func (b *beside) toolsRange(text string, found []quantity.Found, i int) bool {
+func (b *beside) toolsRange(text string, found []amountIn, i int) bool {
 	pair := func(low, high int) bool {
 		if low < 0 || high >= len(found) || !joinsRange[strings.TrimSpace(text[found[low].End:found[high].Start])] {
 			return false
@@ -309,16 +321,16 @@ func (b *beside) toolsRange(text string, found []quantity.Found, i int) bool {
 
 // lowerEnd is the lower end of a range in Spanish and German, "de 36 a 44 N·m",
 // "36 bis 44 N·m", which has the unit of the upper one.
-var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)?)\s+(?:a|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
+var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)*)\s+(?:a|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
 
-func withLowerEnds(text string, found []quantity.Found) []quantity.Found {
-	var out []quantity.Found
-	for _, q := range found {
+func withLowerEnds(text, tag string) []amountIn {
+	var out []amountIn
+	for _, q := range amountsIn(text, tag) {
 		if m := lowerEnd.FindStringSubmatchIndex(text[:q.Start]); m != nil {
 			start, end := max(m[2], m[4]), max(m[3], m[5])
-			low, err := quantity.Parse(strings.Replace(text[start:end], ",", ".", 1)+" "+q.Unit.Symbol(), quantity.None)
-			if err == nil {
-				out = append(out, quantity.Found{Quantity: low, Start: start, End: end})
+			for _, low := range amountsIn(text[start:end]+" "+q.Unit.Symbol(), tag) {
+				low.Start, low.End = start, end
+				out = append(out, low)
 			}
 		}
 		out = append(out, q)
@@ -328,7 +340,7 @@ func withLowerEnds(text string, found []quantity.Found) []quantity.Found {
 
 // counts says whether what could be the lower end of a range is a count or a
 // number of something: "all 4 to 40 N·m", "bolts 1 and 4 to 40 N·m".
-func counts(text string, found []quantity.Found, i int) bool {
+func counts(text string, found []amountIn, i int) bool {
 	if i+1 == len(found) || !joinsRange[strings.TrimSpace(text[found[i].End:found[i+1].Start])] {
 		return false
 	}

@@ -96,7 +96,7 @@ func (w *writer) field(f decode.Field) *Schema {
 		}
 		return text()
 	case reflect.Int:
-		return number()
+		return number(f.Some)
 	case reflect.Bool:
 		s := yesNo()
 		if f.Word != "" {
@@ -121,6 +121,9 @@ func (w *writer) list(f decode.Field) *Schema {
 	one := f
 	one.Type = item
 	s := listOf(w.field(one))
+	if reference(item) != nil {
+		return &Schema{AnyOf: []*Schema{s, keysAlone()}}
+	}
 	if f.Many {
 		return &Schema{AnyOf: []*Schema{text(), s}}
 	}
@@ -252,8 +255,18 @@ func yesNo() *Schema { return &Schema{Enum: []any{"yes", "no", true, false}} }
 // largest is the largest whole number that decode takes.
 const largest = 1_000_000
 
-func number() *Schema {
+// keysAlone is a list of ids written as a map, with nothing behind them.
+func keysAlone() *Schema {
+	s := mapOf(&Schema{Type: []string{"null"}})
+	s.PropertyNames = id()
+	return s
+}
+
+func number(some bool) *Schema {
 	most := largest
+	if some {
+		return &Schema{Type: []string{"integer", "string"}, Pattern: "^(?:[1-9][0-9]{0,5}|1000000)$", Minimum: one(), Maximum: &most}
+	}
 	return &Schema{Type: []string{"integer", "string"}, Pattern: "^(?:0|[1-9][0-9]{0,5}|1000000)$", Minimum: new(int), Maximum: &most}
 }
 

@@ -22,7 +22,7 @@ import (
 // or from, and what the manual as a whole looks at.
 type Face struct {
 	Near string // everything but words
-	Wide string // the front matter, what it performs and points at, what it leaves in place, its pictures
+	Wide string // the front matter, what it performs and points at, what it leaves in place, its pictures, whether it locks
 }
 
 // Of is the face of a bound procedure.
@@ -113,14 +113,16 @@ func wide(p *model.Procedure) string {
 	for _, l := range p.Calls {
 		fmt.Fprintf(h, "call %q\n", l.Address)
 	}
+	locks := false
 	for _, b := range blocks(p) {
-		fmt.Fprintf(h, "%v %d\n", b.Para, b.Role)
 		for _, l := range b.Links {
+			locks = locks || l.Is(model.LinkLock)
 			if _, is := l.To.(*model.Procedure); is || l.Bad || l.Kind == model.PictureLink || l.Kind.Act == model.Place || l.Kind.Act == model.Clear {
-				fmt.Fprintf(h, "%s %q %q %q\n", l.Kind.Name, l.Address, l.ID, l.Frag)
+				fmt.Fprintf(h, "%v %d %s %q %q %q\n", b.Para, b.Role, l.Kind.Name, l.Address, l.ID, l.Frag)
 			}
 		}
 	}
+	fmt.Fprintf(h, "locks %v\n", locks) // then it is inspected
 	return sum(h)
 }
 

@@ -20,7 +20,9 @@ points:
   breaker: { name: breaker, lock: yes }
   valve: { name: valve, lock: yes }
   switch: { name: switch, lock: no }
+  plug: { name: plug, lock: kept }
 energies:
+  saw: { name: saw, kind: electric, points: [plug] }
   power: { name: power, kind: electric, points: [breaker] }
   air: { name: air, kind: pressure, points: [valve, switch] }
 `
@@ -50,6 +52,8 @@ func TestLocks(t *testing.T) {
 		"a callee that locks what is locked":  {"person", job("2", "", "1. [a](isolate:power) [b](lock:power).\n2. [x](do:other).\n3. [c](unlock:power) [d](restore:power).\n"), job("2", "expects: { power: locked }\nleaves: { power: locked }\n", "1. [b](lock:power).\n"), 2},
 		"a callee after the job's own":        {"person", job("2", "", "1. [a](isolate:power) [b](lock:power).\n2. [c](unlock:power) [d](restore:power).\n3. [x](do:other).\n"), job("1", "", "1. [a](isolate:air) [b](lock:air).\n2. [c](unlock:air) [d](restore:air).\n"), 2},
 		"where only one of two can be":        {"person", job("2", "", "1. [With a drive](when:drive), [a](isolate:power) [b](lock:power).\n2. [With a pack](when:pack), [a](isolate:air) [b](lock:air).\n3. [With a pack](when:pack), [c](unlock:air) [d](restore:air).\n4. [With a drive](when:drive), [c](unlock:power) [d](restore:power).\n"), "", 2},
+		"a plug that is kept":                 {"person", job("1", "", "1. [a](isolate:saw) [b](lock:saw).\n2. [c](unlock:saw) [d](restore:saw).\n"), "", 0},
+		"a plug that two cannot keep":         {"person", job("2", "", "1. [a](isolate:saw).\n2. [d](restore:saw).\n"), "", 0},
 		"what takes no lock":                  {"person", job("2", "", "1. [a](isolate:switch) [b](lock:switch).\n2. [d](restore:switch).\n"), "", 0},
 		"locks that are on before it begins":  {"person", job("2", "expects: { power: locked, air: locked }\n", back), "", 0},
 		"a procedure that performs one twice": {"person", job("2", "", "1. [x](do:other).\n2. [x](do:other).\n"), job("1", "", both+back), 4},

@@ -48,6 +48,7 @@ func TestChain(t *testing.T) {
 	}{
 		{"two things", "1. [One](isolate:power). [](time:5min)\n2. [Two](isolate:air). [](time:7min)\n", 7, "1.2"},
 		{"a signature between them", "1. [One](isolate:power). [](time:5min)\n2. Get [the word](hold:sign).\n3. [Two](isolate:air). [](time:7min)\n", 12, "1.1 1.3"},
+		{"no times at all", "1. [One](isolate:power).\n2. [Two](lock:power).\n", 0, ""},
 		{"a signature first", "1. Get [the word](hold:sign). [](time:5min)\n2. [One](isolate:power). [](time:2min)\n3. [Two](isolate:air). [](time:7min)\n", 12, "1.1 1.3"},
 		{"all before a signature", "1. [One](isolate:power). [](time:5min)\n2. [Two](isolate:air). [](time:7min)\n3. Get [the word](hold:sign). [](time:1min)\n4. [Three](place:chock). [](time:2min)\n", 10, "1.2 1.3 1.4"},
 		{"two signatures", "1. [One](isolate:power). [](time:5min)\n2. Get [the word](hold:sign).\n3. [Two](isolate:air). [](time:7min)\n4. Get [the word](hold:sign).\n5. [Three](place:chock). [](time:2min)\n", 14, "1.1 1.3 1.5"},

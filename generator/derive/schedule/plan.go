@@ -85,6 +85,7 @@ type line struct {
 	barrier int   // the task that all later ones follow; -1 for none
 	since   []int // the tasks after it
 	top     int   // the last task of this step at the top; -1 for none
+	after   []int // of the last task, to be written over
 }
 
 // spot says which tasks touched a thing last.
@@ -97,6 +98,7 @@ func (v *view) line(p *model.Procedure) *line {
 	m := &line{
 		view: v, plan: &Plan{}, barrier: -1, spots: map[model.Named]*spot{},
 		shares: map[*model.Step]int{}, given: map[*model.Phase]bool{}, net: map[*model.Step]*touches{},
+		tasks: make([]Task, 0, len(p.Steps)), steps: make([]*model.Step, 0, len(p.Steps)),
 	}
 	for _, phase := range p.Phases {
 		m.share(phase)
@@ -106,6 +108,7 @@ func (v *view) line(p *model.Procedure) *line {
 	for i, phase := range phases {
 		m.phase = &m.plan.Phases[i]
 		m.phase.Phase, m.phase.From = phase, m.now
+		m.phase.Spans = make([]Span, 0, len(phase.Steps))
 		for _, s := range phase.Steps {
 			m.top = -1
 			m.step(s)
@@ -135,11 +138,14 @@ func (t *Times) add(o Times) {
 // it is what is done about them.
 func (m *line) share(phase *model.Phase) {
 	seconds, _ := Lead(phase)
+	if seconds == 0 {
+		return
+	}
 	steps := m.without(phase.Steps, untimed)
 	if len(steps) == 0 {
 		steps = m.without(phase.Steps, noTime)
 	}
-	if seconds == 0 || len(steps) == 0 {
+	if len(steps) == 0 {
 		return
 	}
 	m.given[phase] = true
@@ -362,12 +368,12 @@ func (m *line) task(s *model.Step, t Task) {
 	if m.beside {
 		return
 	}
-	i := len(m.tasks)
+	i, after := len(m.tasks), m.after[:0]
 	if m.top >= 0 {
-		t.After = append(t.After, m.top)
+		after = append(after, m.top)
 	}
 	if m.barrier >= 0 {
-		t.After = append(t.After, m.barrier)
+		after = append(after, m.barrier)
 	}
 	net := m.net[s]
 	if net == nil {
@@ -375,16 +381,16 @@ func (m *line) task(s *model.Step, t Task) {
 		m.net[s] = net
 	}
 	for _, n := range net.things {
-		t.After = m.touch(t.After, n, i)
+		after = m.touch(after, n, i)
 	}
 	if net.all {
-		t.After = append(t.After, m.since...)
+		after = append(after, m.since...)
 		m.barrier, m.since = i, nil
 	} else {
 		m.since = append(m.since, i)
 	}
-	slices.Sort(t.After)
-	t.After = slices.Compact(t.After)
+	slices.Sort(after)
+	t.After, m.after = slices.Clone(slices.Compact(after)), after
 	m.tasks, m.steps, m.top = append(m.tasks, t), append(m.steps, s), i
 }
 

@@ -43,6 +43,7 @@ sign: { name: word, kind: sign, by: boss }
 seen: { name: seen, kind: check, by: boss, how: together }
 later: { name: later, kind: check, by: boss, how: apart }
 `,
+	"procedures/put-chocks.md": "---\ntitle: Chocks\nfor: rig\ntools: [chock]\nleaves: { chock: placed }\n---\n## Work\n\n1. [Chock](place:chock).\n",
 }
 
 func planOf(t interface{ Fatalf(string, ...any) }, head, body string) (*schedule.Plan, []schedule.Move) {
@@ -77,6 +78,7 @@ func TestMoves(t *testing.T) {
 	const start = "## Work\n\n1. [Off](isolate:power) and [lock](lock:power). [](time:1min)\n2. [Wait](hold:wait-power).\n"
 	for _, c := range []struct{ name, body, want string }{
 		{"another energy", start + "3. [Off](isolate:air). [](time:3min)\n", "1.3 180"},
+		{"a procedure", start + "3. [Put the chocks](do:put-chocks). [](time:3min)\n", ""},
 		{"no time", start + "3. [Off](isolate:air).\n", ""},
 		{"the same energy", start + "3. [Prove](prove:power) by [volts](hold:dead). [](time:3min)\n", ""},
 		{"hands in the machine", start + "3. [Take the lid off](remove:lid). [](time:3min)\n", ""},

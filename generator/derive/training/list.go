@@ -255,21 +255,24 @@ func CSV(w io.Writer, items []Item) error {
 }
 
 // ToDo is "read Lid off", "perform Lid off 2 times", "renew Cleaner".
-func (i *Item) ToDo() string {
-	text := i.Act + " " + i.What.Label()
+func (i *Item) ToDo() string { return i.Says().String() }
+
+// Says is the same in words that other languages have.
+func (i *Item) Says() finding.Words {
+	act := finding.Say("%s %s", finding.Say(i.Act), i.What.Label())
 	switch {
 	case i.Told != nil:
-		return "be told of " + i.What.Label() + ", revision " + i.Told.Number + ": " + i.Told.Reason
+		return finding.Say("be told of %s, revision %s: %s", i.What.Label(), i.Told.Number, i.Told.Reason)
 	case i.Act == "inspect":
-		return "inspect working by " + i.What.Label()
+		return finding.Say("inspect working by %s", i.What.Label())
 	case i.Act == "perform" && i.Left > 1:
-		return fmt.Sprintf("%s %d times", text, i.Left)
+		return finding.Say("%s %d times", act, i.Left)
 	case i.Last != nil:
-		return text + " again"
+		return finding.Say("%s again", act)
 	case len(i.Again) > 0:
-		return text + ": " + strings.Join(i.Again, ", ")
+		return finding.Say("%s: %s", act, strings.Join(i.Again, ", "))
 	}
-	return text
+	return act
 }
 
 // personID is "" of what nobody in the list is asked for.

@@ -105,6 +105,7 @@ func TestWhatIsToBeDoneInWords(t *testing.T) {
 		"read Lid off again":               {What: p, Act: "read", Left: 1, Last: &model.Reading{}},
 		"perform Lid off":                  {What: p, Act: "perform", Left: 1},
 		"perform Lid off 2 times":          {What: p, Act: "perform", Left: 2},
+		"renew Lid off: read A":            {What: p, Act: "renew", Left: 1, Again: []string{"read A"}},
 		"renew Lid off: read A, perform B": {What: p, Act: "renew", Left: 1, Again: []string{"read A", "perform B"}},
 		"inspect working by Lid off":       {What: p, Act: "inspect", Left: 1},
 		"review Lid off":                   {What: p, Act: "review", Left: 1},

@@ -45,6 +45,20 @@ func TestTheSameRowTwice(t *testing.T) {
 	}
 }
 
+// What cannot have been is told of every row, and the rows behind it are looked at
+// all the same.
+func TestEveryWrongRowIsTold(t *testing.T) {
+	row := func(person, procedure, where string) Entry {
+		return Entry{Person: person, Procedure: procedure, Act: "read", Date: on("2026-03-02"), Where: where}
+	}
+	done, err := Prepare(shop("readings/people.csv", early), []Entry{
+		row("t-01", "alone", "a.csv:2"), row("t-99", "alone", "a.csv:3"), row("t-02", "alone", "a.csv:4"), row("t-01", "nothing", "a.csv:5"),
+	})
+	if len(done) != 2 || err == nil || !strings.Contains(err.Error(), "a.csv:3") || !strings.Contains(err.Error(), "a.csv:5") {
+		t.Errorf("%d rows can be recorded, %v", len(done), err)
+	}
+}
+
 // Rows of a file: what a cell leaves open is as in all; the error says file and line.
 func TestRowsFromAFile(t *testing.T) {
 	all := Entry{Act: "read", Date: on("2026-03-02"), By: "t-02"}

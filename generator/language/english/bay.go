@@ -48,6 +48,7 @@ var bay = words.Bay{
 	WithinLimit:    "Within the limit.",
 	OutOfLimit:     "Out of the limit.",
 	NoNumber:       "Write a plain number in {0}.",
+	WhatCanHappen:  "What can happen",
 	TwoNumbers:     "Write {0} or {1}: as it stands it could be either.",
 	TriesSoFar:     "Not met so far: {0}.",
 	CallNow:        "Call now: {0}.",

@@ -52,7 +52,7 @@ var page = words.Words{
 	TorqueCard: "Torque card: %s", FluidCard: "Fluid card: %s", Retorque: "tighten again: %s",
 	NoTorque: "No torque is written.", BleedAfter: "Bleed the circuit after it was open.", Precautions: "Precautions, in our own words", SheetFirst: "The safety data sheet goes before this page.",
 	ClampLoad: "Pulls with about %s. How this was worked out", Computed: "Computed minimum %s. How this was worked out", Source: "Source",
-	MarkWith: "mark: %s", HandOver: "Hand-over at this stopping place", HandOverLocks: "Lock numbers", HandOverBy: "Handed over by", HandOverTo: "taken over by",
+	MarkWith: "mark: %s", OnThread: "on the thread: %s", OldOne: "the old one: %s", SerialNo: "write down its serial number", HandOver: "Hand-over at this stopping place", HandOverLocks: "Lock numbers", HandOverBy: "Handed over by", HandOverTo: "taken over by",
 	NotSafe: "That is what was looked at. It does not say that the job is safe: you, the machine's own documents and local rules come first.",
 	Calls:   "It performs", CalledBy: "It is performed by", SeenBy: "It is pointed at by", Changes: "Revisions",
 	UsedBy: "Used by", NotUsed: "No procedure uses it.", ByKind: "By kind", ByShelf: "By shelf", Step: "step", Steps: "steps",

@@ -53,7 +53,7 @@ var page = words.Words{
 	TorqueCard: "Drehmomentkarte: %s", FluidCard: "Flüssigkeitskarte: %s", Retorque: "nachziehen: %s",
 	NoTorque: "Kein Drehmoment aufgeschrieben.", BleedAfter: "Den Kreis entlüften, wenn er offen war.", Precautions: "Vorsichtsmaßnahmen, in unseren Worten", SheetFirst: "Das Sicherheitsdatenblatt geht dieser Seite vor.",
 	ClampLoad: "Zieht mit etwa %s. Wie das gerechnet ist", Computed: "Gerechnetes Minimum %s. Wie das gerechnet ist", Source: "Quelle",
-	MarkWith: "markieren: %s", HandOver: "Übergabe an dieser Stelle", HandOverLocks: "Nummern der Schlösser",
+	MarkWith: "markieren: %s", OnThread: "auf das Gewinde: %s", OldOne: "das alte Teil: %s", SerialNo: "Seriennummer aufschreiben", HandOver: "Übergabe an dieser Stelle", HandOverLocks: "Nummern der Schlösser",
 	NotSafe: "Das wurde angesehen. Es sagt nicht, dass die Arbeit sicher ist: Sie selbst, die Unterlagen der Maschine und örtliche Regeln gehen vor.",
 	Calls:   "Führt aus", CalledBy: "Wird ausgeführt von", SeenBy: "Wird erwähnt von", Changes: "Ausgaben",
 	UsedBy: "Gebraucht von", NotUsed: "Keine Anweisung braucht es.", ByKind: "Nach Art", ByShelf: "Nach Fach", Step: "Schritt", Steps: "Schritte",

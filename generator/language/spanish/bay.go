@@ -48,6 +48,7 @@ var bay = words.Bay{
 	WithinLimit:    "Dentro del límite.",
 	OutOfLimit:     "Fuera del límite.",
 	NoNumber:       "Escriba solo un número en {0}.",
+	WhatCanHappen:  "Qué puede pasar",
 	TwoNumbers:     "Escriba {0} o {1}: así puede ser cualquiera de los dos.",
 	TriesSoFar:     "No cumplido hasta ahora: {0}.",
 	CallNow:        "Llame ahora: {0}.",

@@ -24,7 +24,7 @@ var findingsNumbers = map[string]string{
 	"the %s is turned by %s":                                                                      "%s se gira %s",
 	"name the angle gauge in this step: [](tool:…)":                                               "nombre el medidor de ángulo en este paso: [](tool:…)",
 	"%s, and no angle gauge is named here or listed":                                              "%s, y no hay ningún medidor de ángulo nombrado aquí ni en la lista",
-	"write torque: 22 N·m, or torque: hand":                                                       "escriba torque: 22 N·m, o torque: hand",
+	"write torque: with the number of the machine's own papers, or torque: hand":                  "escriba torque: con el número de los papeles de la máquina, o torque: hand",
 	"%s has a thread, and nothing says how tight it is":                                           "%s tiene rosca, y nada dice cuánto se aprieta",
 	"%s: %q has no unit, so that nothing is compared with it: %s":                                 "%s: %q no tiene unidad y no se compara nada con ello: %s",
 	"write its unit, such as %s bar; of a position its word too, such as notch %s":                "escriba su unidad, por ejemplo %s bar; de una posición, también su palabra, por ejemplo muesca %s",

@@ -38,4 +38,5 @@ var verbs = shape.Verbs{
 	Articles: shape.SetOf("el la los las un una su sus este esta estos estas ambos ambas todos todas cada dos tres cuatro cinco seis siete ocho diez doce"),
 	Joiners:  shape.SetOf("y e luego después ahora"),
 	Plurals:  []string{"s", "es"},
+	After:    shape.SetOf("con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde"),
 }

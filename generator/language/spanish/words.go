@@ -55,7 +55,7 @@ var page = words.Words{
 	TorqueCard: "Tarjeta de pares: %s", FluidCard: "Tarjeta de fluidos: %s", Retorque: "volver a apretar: %s",
 	NoTorque: "No hay par escrito.", BleedAfter: "Purgar el circuito si estuvo abierto.", Precautions: "Precauciones, con nuestras palabras", SheetFirst: "La ficha de datos de seguridad va antes que esta página.",
 	ClampLoad: "Tira con unos %s. Cómo se calculó", Computed: "Mínimo calculado %s. Cómo se calculó", Source: "Fuente",
-	MarkWith: "marcar: %s", HandOver: "Relevo en esta parada", HandOverLocks: "Números de candado", HandOverBy: "Entrega", HandOverTo: "recibe",
+	MarkWith: "marcar: %s", OnThread: "en la rosca: %s", OldOne: "la pieza vieja: %s", SerialNo: "anote su número de serie", HandOver: "Relevo en esta parada", HandOverLocks: "Números de candado", HandOverBy: "Entrega", HandOverTo: "recibe",
 	NotSafe: "Eso es lo que se miró. No dice que el trabajo sea seguro: usted, los documentos de la máquina y las normas locales van primero.",
 	Calls:   "Realiza", CalledBy: "La realizan", SeenBy: "La mencionan", Changes: "Revisiones",
 	UsedBy: "Se usa en", NotUsed: "Ningún procedimiento lo usa.", ByKind: "Por tipo", ByShelf: "Por estante", Step: "paso", Steps: "pasos",

@@ -27,5 +27,5 @@ type Bay struct {
 	FoldedOne, FoldedMany, FoldOut, FoldUp, FirstOf, HandOverNow                                 string
 	HandOverPerson, HandedOver, StepAt                                                           string
 	LastUsed, WaitLeft, Begin, GoOnAt, AllDone, ReadyAt, GotOf, GotAll, ReadAll, LeftOut, FromTo string
-	NearLimit, NearLimitAgain, NoLaterThan, IsLate, WasLate, DueBy                               string
+	WhatCanHappen, NearLimit, NearLimitAgain, NoLaterThan, IsLate, WasLate, DueBy                string
 }

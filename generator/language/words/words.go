@@ -52,6 +52,7 @@ type Words struct {
 	FitNew, TightenNow, TightenFastener, TakeAway                string // a part; a part; a fastener; a tool
 	SetBack, SetBackTo                                           string // a setting; a setting, a value
 	NewFastener, Start, BeginByHand, ConfirmStill                string // a supply; how; -; -
+	OnThread, OldOne, SerialNo                                   string // a lubricant; what becomes of it; -
 	HandOver, HandOverLocks, MarkWith                            string // MarkWith: how
 	TorqueCard, FluidCard, Retorque                              string // a machine; a machine; when
 	CardsToPrint, Head, FaultCodes                               string

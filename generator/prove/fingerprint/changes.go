@@ -203,7 +203,7 @@ func pairUp(was, is []statement) {
 	links := func(of, other []statement) []string {
 		var out []string
 		for _, s := range of {
-			if s.field == "" && s.link != "" && !slices.ContainsFunc(other, s.isAbout) {
+			if s.field == "" && !slices.ContainsFunc(other, s.isAbout) {
 				out = append(out, s.link)
 			}
 		}

@@ -252,6 +252,25 @@ func TestChangesAreSaidStepByStep(t *testing.T) {
 	}
 }
 
+// Of two things that are called otherwise now each is told beside the one in its
+// place, however many fields they have.
+func TestWhatIsCalledOtherwiseIsToldInItsPlace(t *testing.T) {
+	files := maps.Clone(press)
+	edit{"procedures/lid.md", "2. [](hold:settle-wait)\n", "2. [](hold:settle-wait) [](hold:seat-look)\n"}.in(t, files)
+	before := formOf(t, files, "lid")
+	edit{"register/holds.yaml", "name: wait, kind: wait, for: 10 min, of: oil", "name: settling, kind: wait, for: 12 min"}.in(t, files)
+	edit{"register/holds.yaml", "name: seat, kind: look, what: the seat", "name: saddle, kind: look, what: the saddle"}.in(t, files)
+	got := strings.Join(Changes(before, formOf(t, files, "lid"), english), "\n")
+	for _, want := range []string{
+		"step 1.2: hold settling, was wait", "step 1.2: hold settling, for: 12 min, was 10 min", "step 1.2: no longer: hold wait, of: oil",
+		"step 1.2: hold saddle, was seat", "step 1.2: hold saddle, what: the saddle, was the seat",
+	} {
+		if !strings.Contains(got, want) {
+			t.Errorf("not told: %s\nin\n%s", want, got)
+		}
+	}
+}
+
 // A kept form that was edited is not the one its fingerprint was taken of.
 func TestKeptWordsAreProvedByTheirFingerprint(t *testing.T) {
 	f := formOf(t, press, "lid")

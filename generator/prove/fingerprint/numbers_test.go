@@ -261,6 +261,35 @@ func TestTheFingerprintOfACallee(t *testing.T) {
 	}
 }
 
+// What a fluid comes from is acted on though no step names it: what a supply is, in
+// "What is issued stays issued" of the format.
+func TestWhatAFluidComesFromMovesIt(t *testing.T) {
+	files := maps.Clone(press)
+	files["register/supplies.yaml"] += "lube-oil: { name: lube oil, unit: L, ghs: [H304], hazards: [oil-jet], note: Cold. }\n"
+	files["machines/press.yaml"] += "fluids: { lube: { name: lube, supply: lube-oil } }\n"
+	edit{"procedures/lid.md", "7. Tell", "7. [Fill](fill:lube).\n8. Tell"}.in(t, files)
+	before := formOf(t, files, "lid").Print()
+	for _, e := range []edit{
+		{"register/supplies.yaml", "name: lube oil", "name: gear oil"}, {"register/supplies.yaml", "unit: L", "unit: kg"}, {"register/supplies.yaml", "ghs: [H304]", "ghs: [H302]"},
+		{"register/supplies.yaml", "hazards: [oil-jet]", "hazards: []"}, {"register/supplies.yaml", "note: Cold.", "note: Warm."},
+	} {
+		other := maps.Clone(files)
+		e.in(t, other)
+		if formOf(t, other, "lid").Print() == before {
+			t.Errorf("%v moves nothing", e)
+		}
+	}
+}
+
+// A form is of the second where its first line says so, and else of the first.
+func TestAFormSaysWhichItIs(t *testing.T) {
+	for want, f := range map[string]Form{"1-": {}, "2-": {secondLine}} {
+		if got := f.Print(); !strings.HasPrefix(got, want) {
+			t.Errorf("%v is %s", f, got)
+		}
+	}
+}
+
 // A not, in each language, is taken with the word behind it, and numbers in
 // words, in reasons and in refit notes count: "What is issued stays issued" of
 // the format.
@@ -292,6 +321,9 @@ func TestDangerInWords(t *testing.T) {
 		{"Sweep.\n\n   [](on:refit) Use 2 drops.", "Sweep.\n\n   [](on:refit) Use 3 drops.", true},
 		{"Sweep.", "Sweep.\n2. Look.", false},
 		{"Sweep.\n2. Look.", "Look.\n2. Sweep.", true},
+		{"Sweep.\n2. Wait there. [](hold:settle-wait)", "Wait here. [](hold:settle-wait)\n2. Sweep.", true},
+		{"Sweep.\n2. Wait there. [](hold:settle-wait)", "Sweep.\n2. Wait here. [](hold:settle-wait)", false},
+		{"Sweep.\n2. Sweep.\n3. Wait there. [](hold:settle-wait)", "Sweep.\n2. Wait here. [](hold:settle-wait)", false}, // which of the two is gone nobody knows
 		{"Sweep:\n   1. Left.\n   2. Right.", "Sweep:\n   1. Right.\n   2. Left.", true},
 		{"Sweep:\n   1. Left.\n2. Right.", "Sweep:\n   1. Left.\n   2. Right.", true},
 	} {

@@ -82,7 +82,7 @@ func (w *walk) guardsOff(p *model.Part, g diagram.Func) {
 		here := w.And(g, w.present(x))
 		w.byLock(r, here, func(lockable bool, here diagram.Func) {
 			open := r.unguarded(lockable)
-			w.findOnce(&GuardOffLive, x, w.And(here, w.Is(w.get(x), open)), "")
+			w.findOnce(&GuardOffLive, x, w.And(here, w.Is(w.get(x), open)), r.guardKept())
 			if !w.hazardOf(w.here.step, e.ID) {
 				bare := w.And(here, w.Is(w.get(x), notDead&^open))
 				w.find(&GuardOffLive, x, bare, "its guard comes off before it is proved dead, and the step meets no hazard of it")
@@ -100,6 +100,15 @@ func (r *energyRule) unguarded(lockable bool) diagram.Set {
 		return notLocked
 	}
 	return liveStates
+}
+
+// guardKept is what is wrong where a guard comes off too soon, where that is not
+// what the rule says.
+func (r *energyRule) guardKept() string {
+	if len(r.points) == 0 {
+		return "its guard comes off before it is proved dead"
+	}
+	return ""
 }
 
 func provesDead(p *model.Part, e *model.Energy) bool {

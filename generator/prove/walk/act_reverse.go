@@ -189,7 +189,7 @@ func (w *walk) clouded(ph *model.Phase) diagram.Func {
 	return f
 }
 
-// unresolvedPhase says that something in a phase could not be read.
+// unresolvedPhase says that a link in a phase could not be read.
 func (w *walk) unresolvedPhase(ph *model.Phase) bool {
 	for _, s := range w.p.Steps {
 		if s.Phase != ph {
@@ -199,7 +199,7 @@ func (w *walk) unresolvedPhase(ph *model.Phase) bool {
 			return true
 		}
 		for _, l := range s.Links {
-			if n := l.To; l.Bad && (l.Kind.Act != model.NoAct || l.Odd || l.Kind == model.UnknownLink) || l.Kind.Act != model.NoAct && n != nil && n.Base().Unread {
+			if l.Bad && (l.Kind.Act != model.NoAct || l.Odd || l.Kind == model.UnknownLink) {
 				return true
 			}
 		}

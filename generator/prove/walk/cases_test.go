@@ -139,3 +139,22 @@ func placed(f finding.Finding) string {
 	line, col := f.At.LineCol()
 	return fmt.Sprintf("%s:%d:%d: %s", f.At.Path(), line, col, f.Code)
 }
+
+// Who asks for an example of a code gets the case of its own name, then the shortest.
+func TestCasesOfACode(t *testing.T) {
+	cases := walk.CasesOf("not-marked")
+	own, err := os.ReadFile("testdata/not-marked.txtar")
+	if err != nil {
+		t.Fatal(err)
+	}
+	more, err := filepath.Glob("testdata/not-marked-*.txtar")
+	if err != nil || len(cases) != 1+len(more) || string(cases[0]) != string(own) {
+		t.Fatalf("%d cases, and %d files beside its own; %v", len(cases), len(more), err)
+	}
+	if !slices.IsSortedFunc(cases[1:], func(a, b []byte) int { return len(a) - len(b) }) {
+		t.Error("a longer one comes first")
+	}
+	if cases := walk.CasesOf("act-in-words-points"); len(cases) != 2 || walk.CasesOf("nothing") != nil {
+		t.Errorf("%d cases of a name that another begins with", len(cases))
+	}
+}

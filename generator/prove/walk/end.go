@@ -208,7 +208,11 @@ func (w *walk) leftOpen(x thing, f diagram.Func) diagram.Func {
 		}
 		return w.And(open, w.Is(w.homely(w.get(part)), states(on)))
 	case anEnergy:
-		open = w.AndNot(open, w.leftAtPoint(info.named.(*model.Energy)))
+		e := info.named.(*model.Energy)
+		if warmsUp(e) {
+			return diagram.No
+		}
+		open = w.AndNot(open, w.Or(w.leftAtPoint(e), w.heldByWhatIsLeft(e)))
 	case aPoint:
 		for _, e := range info.named.(*model.Point).Cuts {
 			y := w.lay.of[e]
@@ -226,6 +230,22 @@ func (w *walk) leftAtPoint(e *model.Energy) diagram.Func {
 	for _, p := range w.lay.energy[e].points {
 		if to, named := w.leavesSays(w.lay.of[p]); named && to != live {
 			f = w.Or(f, w.has(p))
+		}
+	}
+	return f
+}
+
+// heldByWhatIsLeft says where a load with nothing to switch off is held by a tool
+// that is left in place and should not be: that is told of the tool.
+func (w *walk) heldByWhatIsLeft(e *model.Energy) diagram.Func {
+	f := diagram.No
+	r := w.lay.energy[e]
+	if len(r.points) > 0 {
+		return f
+	}
+	for _, t := range r.blockers {
+		if x := w.lay.of[t]; !w.speaksOf(x) {
+			f = w.Or(f, w.leftOpen(x, w.get(x)))
 		}
 	}
 	return f
@@ -259,4 +279,10 @@ func (w *walk) leavesSays(x thing) (diagram.Func, bool) {
 		}
 	}
 	return 0, false
+}
+
+// warmsUp says that an energy is a heat with nothing to switch on: what has cooled
+// is hot again once the machine runs, and nobody brings it back.
+func warmsUp(e *model.Energy) bool {
+	return e.Kind == "heat" && len(e.Points) == 0 && !e.Lost("kind", "points")
 }

@@ -259,6 +259,10 @@ func (w *walk) related(f finding.Finding, group []*issue) finding.Finding {
 			continue
 		}
 		seen = append(seen, e.link.At)
+		if i.rule == &NotAsked {
+			f = f.See(e.link.At, "something is opened here")
+			continue
+		}
 		f = f.See(e.link.At, "%s: %s from here on", w.label(i.thing), w.stateWord(i))
 	}
 	return f

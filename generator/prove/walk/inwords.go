@@ -70,27 +70,43 @@ func bare(words []string) []string {
 }
 
 func bareWord(w string) string {
+	if smallLetters(w) {
+		return w
+	}
 	return strings.TrimFunc(strings.ToLower(w), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
 }
 
-// actsInWords finds the steps that say an act of a thing of the machine and
-// have no link for any act. In a language that the program does not speak there
-// are none to be found.
+// smallLetters says that a word is a bare one as most are.
+func smallLetters(w string) bool {
+	for i := range len(w) {
+		if w[i] < 'a' || w[i] > 'z' {
+			return false
+		}
+	}
+	return true
+}
+
+// actsInWords finds the steps that say an act of a thing of the machine and have no
+// link for an act of it. In a language that the program does not speak there are
+// none to be found.
 func actsInWords(p *model.Procedure, l *layout, t *tongue) []finding.Finding {
 	if len(l.spoken) == 0 || t == nil {
 		return nil
 	}
 	var out []finding.Finding
 	for _, s := range p.Steps {
-		if hasAct(s) || hasUnread(s) {
+		if hasUnread(s) {
 			continue
 		}
+		typed := hasAct(s)
 		for _, b := range s.Blocks {
 			if b.Role != model.Said {
 				continue
 			}
-			act := t.saidAct(spokenText(&b), l.spoken)
-			if act == nil || typedNearby(s, act.named) {
+			act := t.saidAct(spokenText(&b), l.spoken, func(a *said) bool {
+				return (!typed || a.alone) && !slices.ContainsFunc(a.maybe, func(n model.Named) bool { return typedNearby(s, n) })
+			})
+			if act == nil {
 				continue
 			}
 			f := ActInWords.At(verbAt(b, act.raw), "%q is said of the %s in words only", act.raw, act.named.Label()).
@@ -117,10 +133,10 @@ func hasUnread(s *model.Step) bool {
 	return slices.ContainsFunc(s.Links, func(l *model.Link) bool { return l.Bad })
 }
 
-// typedNearby says that a step above or below has an act of the thing or of a
-// part that it holds, or performs something whole.
+// typedNearby says that a step, or one above or below it, has an act of the thing or
+// of what it goes with, or performs something whole.
 func typedNearby(s *model.Step, n model.Named) bool {
-	for up := s.Parent; up != nil; up = up.Parent {
+	for up := s; up != nil; up = up.Parent {
 		if actsOn(up, n) {
 			return true
 		}
@@ -142,23 +158,51 @@ func actsOn(s *model.Step, n model.Named) bool {
 		if l.Kind.Act == model.NoAct {
 			continue
 		}
-		if l.To == n || l.Kind.Act == model.Reverse || l.Kind.Act == model.Call {
-			return true
-		}
-		f, is := n.(*model.Fastener)
-		p, part := l.To.(*model.Part)
-		if is && part && contains(f.Holds, p) {
+		if l.To == n || l.Kind.Act == model.Reverse || l.Kind.Act == model.Call || goesWith(n, l) {
 			return true
 		}
 	}
 	return false
 }
 
+// goesWith says that the act of a link does to a thing what its words say: a point
+// is moved by the act on an energy that it cuts, a fastener comes loose with its
+// part, or, where no part is held by it, while a circuit is bled, and a line lets
+// out what it carries.
+func goesWith(n model.Named, l *model.Link) bool {
+	switch to := l.To.(type) {
+	case *model.Energy:
+		return slices.ContainsFunc(pointsOf(to), func(p *model.Point) bool { return cutsOr(p, n) })
+	case *model.Point:
+		return cutsOr(to, n)
+	case *model.Part:
+		f, is := n.(*model.Fastener)
+		return is && contains(f.Holds, to) || n == model.Named(to.Carries.To)
+	case *model.Fluid:
+		f, is := n.(*model.Fastener)
+		return is && l.Kind.Act == model.Bleed && len(f.Holds) == 0
+	}
+	return false
+}
+
+func pointsOf(e *model.Energy) []*model.Point { return leads(e.Points) }
+
+// cutsOr says that a thing is a point, or an energy that the point cuts.
+func cutsOr(p *model.Point, n model.Named) bool {
+	if n == model.Named(p) {
+		return true
+	}
+	e, is := n.(*model.Energy)
+	return is && slices.Contains(p.Cuts, e)
+}
+
 // said is an act that a text orders.
 type said struct {
 	verb
-	raw   string // the verb as it stands in the text
-	named model.Named
+	raw   string        // the verb as it stands in the text
+	named model.Named   // what has the longest name of those that stand there
+	maybe []model.Named // all of them: "cover" and "cover bolt" of "the cover bolts"
+	alone bool          // the name ends there: "the cover", and not "the cover gasket"
 }
 
 // mend is the link that the words could be; where that depends on the thing,
@@ -225,9 +269,9 @@ func isOrder(l *model.Link) bool {
 	return false
 }
 
-// saidAct looks for an order in a text: a verb at the beginning of a clause
-// and, beside it, the name of something that the verb is said of.
-func (t *tongue) saidAct(text string, names map[string][]name) *said {
+// saidAct looks for the first order in a text that counts: a verb at the beginning
+// of a clause and, beside it, the name of something that the verb is said of.
+func (t *tongue) saidAct(text string, names map[string][]name, counts func(*said) bool) *said {
 	words := strings.Fields(text)
 	begins := true
 	for i, raw := range words {
@@ -236,10 +280,8 @@ func (t *tongue) saidAct(text string, names map[string][]name) *said {
 			continue
 		}
 		if begins && !endsClause(raw) && !strings.HasPrefix(raw, entryMark) {
-			for _, v := range t.byHead[plain] {
-				if n := t.beside(words[i+1:], v, names); n != nil {
-					return &said{v, raw, n}
-				}
+			if s := t.ordered(raw, plain, words[i+1:], names); s != nil && counts(s) {
+				return s
 			}
 		}
 		begins = endsClause(raw) || t.Joiners[plain]
@@ -249,9 +291,34 @@ func (t *tongue) saidAct(text string, names map[string][]name) *said {
 
 func endsClause(word string) bool { return strings.ContainsAny(word[len(word)-1:], ".,;:!?)") }
 
-// beside is the thing that is named after a verb, with nothing but its article
+// ordered is what a verb orders of the things that are named behind it; nil where
+// none is.
+func (t *tongue) ordered(raw, plain string, words []string, names map[string][]name) *said {
+	s := &said{raw: raw}
+	longest := 0
+	for _, v := range t.byHead[plain] {
+		for _, n := range t.beside(words, v, names) {
+			s.maybe = append(s.maybe, n.named)
+			if len(n.words) > longest {
+				longest, s.verb, s.named, s.alone = len(n.words), v, n.named, n.alone
+			}
+		}
+	}
+	if s.named == nil {
+		return nil
+	}
+	return s
+}
+
+// besides is a name behind a verb, and whether it ends there.
+type besides struct {
+	name
+	alone bool
+}
+
+// beside are the things that are named after a verb, with nothing but an article
 // between.
-func (t *tongue) beside(words []string, v verb, names map[string][]name) model.Named {
+func (t *tongue) beside(words []string, v verb, names map[string][]name) []besides {
 	rest := clause(words)
 	early := len(v.tail) > 0 && len(rest) >= len(v.tail) && slices.Equal(rest[:len(v.tail)], v.tail)
 	if early {
@@ -263,12 +330,21 @@ func (t *tongue) beside(words []string, v verb, names map[string][]name) model.N
 	if len(rest) == 0 {
 		return nil
 	}
+	var out []besides
 	for _, n := range t.namesFrom(names, rest[0]) {
-		if n.of == v.of && t.startsWith(rest, n.words) && (len(v.tail) == 0 || early || t.parted(v, rest[len(n.words):])) {
-			return n.named
+		if n.of != v.of || !t.startsWith(rest, n.words) {
+			continue
 		}
+		behind := rest[len(n.words):]
+		if len(v.tail) > 0 && !early {
+			if !t.parted(v, behind) {
+				continue
+			}
+			behind = behind[len(v.tail):]
+		}
+		out = append(out, besides{n, len(behind) == 0 || t.After[behind[0]] || t.Joiners[behind[0]] || isNumber(behind[0])})
 	}
-	return nil
+	return out
 }
 
 // namesFrom are the names that begin with a word, or whose only word it is in
@@ -295,14 +371,14 @@ func clause(words []string) []string {
 
 func isNumber(w string) bool { return w[0] >= '0' && w[0] <= '9' }
 
-// startsWith compares a name with the words of a text; the last may stand in
-// the plural.
+// startsWith compares a name with the words of a text, which may stand in the
+// plural: "cover bolts", "tornillos de la tapa".
 func (t *tongue) startsWith(words, name []string) bool {
 	if len(words) < len(name) {
 		return false
 	}
 	for i, w := range name {
-		if words[i] != w && !(i == len(name)-1 && t.plural(words[i], w)) {
+		if words[i] != w && !t.plural(words[i], w) {
 			return false
 		}
 	}

@@ -151,7 +151,7 @@ func (r *randomManual) bound(t *rapid.T, j job) *model.Manual {
 // was: nothing is found, nothing stands otherwise, and the derived order is a
 // topological order of what lies under what, last off first on.
 func TestRefitLeavesMachineAsItWas(t *testing.T) {
-	draws.Check(t, 2000, firstSeed, func(t *rapid.T) {
+	draws.Check(t, 400, firstSeed, func(t *rapid.T) {
 		r, j := drawJob(t)
 		m := r.bound(t, j)
 		res := walk.All(m)
@@ -228,7 +228,7 @@ func refitOrder(t *rapid.T, m *model.Manual, steps []walk.Derived) {
 // job that the reference finds unsafe is found, with at most three findings.
 func TestMutationsAreFound(t *testing.T) {
 	var unsafe, found atomic.Int64
-	draws.Check(t, 60, firstSeed, func(t *rapid.T) {
+	draws.Check(t, 20, firstSeed, func(t *rapid.T) {
 		r, j := drawJob(t)
 		r.files["procedures/job.md"] = j.text()
 		bound := bind.All(source.FromText(r.files))

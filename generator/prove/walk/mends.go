@@ -20,9 +20,14 @@ func (w *walk) mend(i *issue) finding.Words {
 	case &NotReleased:
 		words = w.mendRelease(i)
 	case &GuardOffLive, &LiveTest:
-		if words = w.mendMet(i); words.IsZero() {
+		if words = w.mendUnswitched(i); words.IsZero() {
+			words = w.mendMet(i)
+		}
+		if words.IsZero() {
 			words = w.mendKept(i)
 		}
+	case &LeftIsolated:
+		words = w.mendUnswitched(i)
 	case &StateMismatch:
 		words = w.mendMismatch(i)
 	case &LeftLoose:
@@ -31,9 +36,15 @@ func (w *walk) mend(i *issue) finding.Words {
 		words = w.mendWait(i)
 	case &ActOrder:
 		words = w.mendClear(i)
+	case &NotAsked:
+		words = finding.Say("write [](hold:%s) in a step before this, after the last thing that is taken off or loosened", w.lay.things[i.thing].named.Base().ID)
 	case &NotReachable, &RefitOverOpen:
 		words = w.mendHeldBack(i)
-	case &EnergyOrder, &BadPause:
+	case &EnergyOrder:
+		if words = w.mendOrder(i); words.IsZero() {
+			words = w.mendKept(i)
+		}
+	case &BadPause:
 		words = w.mendKept(i)
 	}
 	if words.IsZero() {
@@ -86,6 +97,29 @@ func (w *walk) mendRelease(i *issue) finding.Words {
 	}
 	ways.Items = append(ways.Items, finding.Say("[let it out](release:%s)", e.ID))
 	return finding.Say("write %s in a step before the proof", ways)
+}
+
+// mendUnswitched is what to do about an energy that nothing switches.
+func (w *walk) mendUnswitched(i *issue) finding.Words {
+	if i.thing == nothing {
+		return finding.Words{}
+	}
+	e, is := w.lay.things[i.thing].named.(*model.Energy)
+	if !is || len(e.Points) > 0 || e.Lost("points") {
+		return finding.Words{}
+	}
+	switch i.rule {
+	case &GuardOffLive:
+		return finding.Say("nothing switches it off: let it out, wait, or block it, and write [see that it is out](prove:%s) in a step before", e.ID)
+	case &LeftIsolated:
+		return finding.Say("write [bring it back](restore:%s) where it comes back, or %s: %s in leaves", e.ID, e.ID, w.stood(i))
+	}
+	return finding.Words{}
+}
+
+// stood is the format's word for how the thing of an issue stands.
+func (w *walk) stood(i *issue) string {
+	return word(w.lay.things[i.thing].sort, w.Value(i.state, w.Witness(w.And(i.where, w.all()))))
 }
 
 // mendMet names the hazards of an energy, and for a test the holds, that the
@@ -234,6 +268,17 @@ func (w *walk) mendClear(i *issue) finding.Words {
 		return finding.Words{}
 	}
 	return finding.Say("write place:%s in a step before; where it is in place already, write expects: { %s: placed } in the front matter", tool.ID, tool.ID)
+}
+
+// backEarlier is what is said of an energy that the machine has back first.
+const backEarlier = "should come back before the %s"
+
+// mendOrder says what comes back first.
+func (w *walk) mendOrder(i *issue) finding.Words {
+	if i.why.Template != backEarlier {
+		return finding.Words{}
+	}
+	return finding.Say("bring the %s back in a step before this one, or mend restore-order: in the machine's file", w.label(i.thing))
 }
 
 // mendKept says what a plug that is kept cannot do: it is a lock in the hands of

@@ -22,14 +22,21 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"proof-without-measure", pressed + "[x](hold:lift-high)\n", "the hold lift-high does not count: its limit, at most 5 bar, goes above the shop's safe-pressure, 0.5 bar"},
 		{"proof-without-measure", pressed + "[x](hold:lift-up)\n", "the hold lift-up does not count: its limit, at least 0 bar, has no upper end"},
 		{"proof-without-measure", pressed + "\n", "write [](hold:lift-zero) beside the proof"},
+		{"proof-without-measure", "leaves: { forks: dead }\n---\n## Work\n\n1. [Off](isolate:forks).\n2. [Down](release:forks).\n3. [Dead](prove:forks).\n", "write [](hold:forks-down) beside the proof"},
+		{"proof-without-measure", "leaves: { raised-tug: dead }\n---\n## Work\n\n1. [Down](release:raised-tug).\n2. [Dead](prove:raised-tug).\n", "write [](hold:push-test) beside the proof"},
 		{"not-reachable", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "write [slacken it](loosen:bleed-screw) in a step before"},
+		{"energy-order", "---\n## Work\n\n1. [Off](isolate:traction).\n2. [Off](isolate:lift).\n3. [On](restore:traction).\n4. [On](restore:lift).\n", "bring the lift hydraulics back in a step before this one"},
 		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n", "write [](hold:capacitor-wait) or [let it out](release:traction) in a step before"},
 		{"guard-off-live", "leaves: { seat-base: off, inverter-lid: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n", "Here: [](hazard:charged-capacitors)."},
+		{"guard-off-live", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "nothing switches it off: let it out, wait, or block it, and write [see that it is out](prove:raised-tug) in a step before"},
+		{"left-isolated", "---\n## Work\n\n1. [Down](release:raised-tug).\n", "write [bring it back](restore:raised-tug) where it comes back, or raised-tug: released in leaves"},
+		{"not-asked", "---\n## Work\n\n1. [Off](isolate:heat).\n2. [On](restore:heat).\n", "write [](hold:foreman-release) in a step before this"},
 	} {
 		files := shopFiles(t)
 		files["register/holds.yaml"] += "lift-high: { name: gauge, kind: measure, of: lift, what: gauge, limit: at most 5 bar }\n" +
 			"lift-up: { name: gauge, kind: measure, of: lift, what: gauge, limit: at least 0 bar }\nlift-seals: { name: seals, kind: look, of: lift, what: every seal, good: dry, looks-for: leak }\n"
-		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "kind: connector, under: [cab-door]", "kind: connector, freed-by: [bleed-screw]", 1)
+		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "kind: connector, under: [cab-door]", "kind: connector, freed-by: [bleed-screw], guards: [raised-tug]", 1)
+		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "kind: heat, ", "kind: heat, before-restore: [foreman-release], ", 1)
 		files["procedures/job.md"] = "---\ntitle: Job\nfor: yard-tug\n" + c.body
 		told := false
 		for _, f := range walked(t, files, strings.Contains(c.body, "hazard:bus")) {
@@ -65,5 +72,75 @@ energies:
 		if len(found) != 1 || !strings.HasPrefix(found[0].Message, want) {
 			t.Errorf("%s: found %v, want %q", body, found, want)
 		}
+	}
+}
+
+// Messages say what a fitter asks next: on which units it is so, in which step a
+// thing was left as it is though a later act names it too, how long a wait takes.
+// 100 s · ln(360/5) = 427.7 s, and 100 s · ln(360/60) = 179.2 s.
+func TestMessagesSayWhereAndHowLong(t *testing.T) {
+	const head = "---\ntitle: Job\nfor: yard-tug\nholds: [capacitor-wait, bus-dead]\n"
+	for _, c := range []struct{ code, body, message, mend string }{
+		{"left-off", "---\n## Work\n\n1. [With a cab](when:cab), [take the door off](remove:cab-door).\n", "left off at the end: cab door (off since step 1.1); on units with Enclosed cab", ""},
+		{"left-loose", "---\n## Work\n\n1. [Undo it](loosen:bleed-screw).\n2. [Undo it](loosen:wheel-nut).\n3. [Tighten it](tighten:wheel-nut).\n", "bleed screw (loose since step 1.1)", ""},
+		{"wait-short-of-limit", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Wait](hold:three).\n3. [Dead](prove:traction). [x](hold:bus-dead)\n", "7 min 8 s", "wait 7 min 8 s"},
+		{"wait-too-short", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Wait](hold:two).\n3. [Dead](prove:traction). [x](hold:bus-dead)\n", "3 min", "wait at least 3 min"},
+	} {
+		files := shopFiles(t)
+		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "points: [service-plug], stored: yes", "points: [service-plug], stored: { capacitance: 1000 µF, resistance: 100 kΩ }", 1)
+		files["register/holds.yaml"] += "three: { name: three, kind: wait, for: 3 min, of: traction }\ntwo: { name: two, kind: wait, for: 2 min, of: traction }\n"
+		files["procedures/job.md"] = head + c.body
+		told := false
+		for _, f := range walked(t, files, false) {
+			if f.Code == c.code {
+				told = true
+				if !strings.Contains(f.Message, c.message) || !strings.Contains(f.Mend, c.mend) {
+					t.Errorf("%s: %q, mend %q; want %q and %q in them", c.code, f.Message, f.Mend, c.message, c.mend)
+				}
+			}
+		}
+		if !told {
+			t.Errorf("%s is not told of\n%s", c.code, c.body)
+		}
+	}
+}
+
+// A finding names each thing once, and where it is of no thing none.
+func TestMessagesNameEachThingOnce(t *testing.T) {
+	files := shopFiles(t)
+	files["register/hazards.yaml"] += "moving: { name: moving belt, nature: It runs., harm: serious-injury, consequence: It pulls a hand in., avoid: [Wait.], of: feed }\n"
+	files["machines/rig.yaml"] = "name: Rig\npoints: { switch: { name: switch, lock: no } }\nenergies: { feed: { name: feed, kind: motion, points: [switch] } }\n" +
+		"parts: { lid: { name: lid, guards: [feed] }, door: { name: door, guards: [feed] } }\n"
+	for body, want := range map[string]string{
+		"1. Look.\n\n## Refit\n\n1. [In reverse](reverse:work).\n": "nothing that this phase took off is still off here",
+		"1. [Off](isolate:feed).\n2. [Lid off](remove:lid) [](hazard:moving), [door off](remove:door).\n3. [On](restore:feed).\n4. [Lid](refit:lid), [door](refit:door).\n": "as it was: lid (off since step 1.2), door (off since step 1.2)",
+	} {
+		files["procedures/job.md"] = "---\ntitle: Job\nfor: rig\nhazards: [moving]\n---\n## Work\n\n" + body
+		found := walked(t, files, false)
+		if len(found) != 1 || !strings.HasSuffix(found[0].Message, want) || strings.HasPrefix(found[0].Message, ":") {
+			t.Errorf("%s: found %v, want %q", body, found, want)
+		}
+	}
+}
+
+// A finding that holds only for some units says which options, and no more than it
+// takes: "Findings" of the format.
+func TestMessagesNameNoOptionTooMany(t *testing.T) {
+	files := shopFiles(t)
+	files["machines/rig.yaml"] = "name: Rig\noptions: { jib: Jib, mast: Mast, winch: Winch }\npoints: { switch: { name: switch, lock: no } }\n" +
+		"energies: { feed: { name: feed, kind: motion, points: [switch] } }\nparts: { lid: { name: lid, held-by: { bolt: 2 }, guards: [feed] } }\nfasteners: { bolt: { name: bolt } }\n"
+	files["procedures/job.md"] = "---\ntitle: Job\nfor: rig\n---\n## Work\n\n1. [Off](isolate:feed).\n2. [With a jib](when:jib), [undo it](loosen:bolt).\n" +
+		"3. [With a mast](when:mast), [undo it](loosen:bolt).\n4. [With a winch](when:winch), [undo it](loosen:bolt).\n5. [On](restore:feed).\n6. [Tighten](tighten:bolt).\n"
+	found := walked(t, files, false)
+	if len(found) != 1 {
+		t.Fatalf("found %v", found)
+	}
+	for _, option := range []string{"with Jib", "with Mast", "with Winch"} {
+		if strings.Count(found[0].Message, option) != 1 {
+			t.Errorf("%s is not named once: %s", option, found[0].Message)
+		}
+	}
+	if strings.Contains(found[0].Message, "without") {
+		t.Error(found[0].Message)
 	}
 }

@@ -33,7 +33,7 @@ const firstSeed = 1910147
 // depend on many outcomes of its own, which is wrong and told there, is taken
 // more roughly by the walk.
 func TestWalkAgreesWithReference(t *testing.T) {
-	draws.Check(t, 700, firstSeed, func(t *rapid.T) {
+	draws.Check(t, 160, firstSeed, func(t *rapid.T) {
 		files := drawManual(t)
 		m, found := bind.Manual(source.FromText(files))
 		readable(t, files, found)
@@ -58,7 +58,7 @@ func TestWalkAgreesWithReference(t *testing.T) {
 // Telling a fault once, and in short where there is much to tell, hides no
 // procedure that has one, and adds no place.
 func TestToldOnceHidesNothing(t *testing.T) {
-	draws.Check(t, 500, firstSeed, func(t *rapid.T) {
+	draws.Check(t, 120, firstSeed, func(t *rapid.T) {
 		files := drawManual(t)
 		m, found := bind.Manual(source.FromText(files))
 		readable(t, files, found)
@@ -142,7 +142,7 @@ func show(files map[string]string) string {
 
 // What cannot be read is walked around: no slip of the pen stops the walk.
 func TestSlipsAreWalkedAround(t *testing.T) {
-	draws.Check(t, 1000, firstSeed, func(t *rapid.T) {
+	draws.Check(t, 200, firstSeed, func(t *rapid.T) {
 		files := drawManual(t)
 		names := []string{"machines/rig.yaml", "procedures/p0.md", "procedures/p1.md", "procedures/p2.md", "register/holds.yaml", "register/tools.yaml"}
 		for range 1 + rapid.IntRange(0, 3).Draw(t, "slips") {

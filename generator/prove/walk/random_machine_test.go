@@ -96,6 +96,9 @@ func (r *randomManual) drawEnergies(b *strings.Builder) {
 		if e == "load" && r.yes("blocked") {
 			blocked, r.blocked = ", blocked-by: [stand, prop]", true
 		}
+		if e == "load" && len(points) == 0 && blocked == "" && r.yes("warm") {
+			kind = "heat" // it warms up again by itself
+		}
 		if r.odds(5, "told") {
 			blocked += ", before-isolate: [sign]"
 			r.asksOff = true

@@ -50,10 +50,16 @@ func (x *run) wrongAtEnd(k string) bool {
 		}
 		return x.startOf(k) != "loose" || x.startOf(key("part", part)) != "on"
 	case "energy":
+		if e := x.machine.Find(id).(*model.Energy); e.Kind == "heat" && len(e.Points) == 0 {
+			return false // it warms up again by itself
+		}
 		for _, l := range x.top.Leaves {
 			if pt, is := l.Thing.(*model.Point); is && l.Word != "live" && x.has(pt.OnlyWith) && cuts(pt, x.machine.Find(id).(*model.Energy)) {
 				return false
 			}
+		}
+		if e := x.machine.Find(id).(*model.Energy); len(e.Points) == 0 && x.heldByWhatIsLeft(e) {
+			return false
 		}
 	case "point":
 		for _, e := range x.machine.Energies {
@@ -64,6 +70,21 @@ func (x *run) wrongAtEnd(k string) bool {
 		}
 	}
 	return !sameWord(k, plain(x.startOf(k)), s)
+}
+
+// heldByWhatIsLeft says that a tool which holds a load is left in place, and told
+// of.
+func (x *run) heldByWhatIsLeft(e *model.Energy) bool {
+	for _, b := range e.BlockedBy {
+		if b.To == nil {
+			continue
+		}
+		k := key("tool", b.To.ID)
+		if _, named := x.leavesWord(x.top, k); !named && x.wrongAtEnd(k) {
+			return true
+		}
+	}
+	return false
 }
 
 func plain(s string) string {

@@ -31,7 +31,8 @@
 // pressure counts as made up for by a later one, in a callee too. A load counts as put back by
 // `clear:` where it was released or proved. `leaves: { POINT: locked }` says of every energy that
 // the point cuts that it stays so. `act-in-words` wants the verb at the beginning of a clause with
-// the thing's name after its article, in a step without any act link. Of a unit that has none of
+// the thing's name after its article; in a step with act links the name ends there, and none of
+// them is of the thing or of what moves with it. Of a unit that has none of
 // an energy's points, `unit-gap` is told at the machine's file and nothing else of that energy. A
 // kept plug that is still in is no confirmation for `lock:`. What a plug alone cuts stays dead
 // over `unlock:`. An energy with `contained-by` is filled by `fill:` of a fluid that it needs
@@ -42,7 +43,8 @@
 // the act. A wait counts once the energy is isolated; waits are held against what they take at the
 // first proof, and where the energy is left released, let out by hand or brought back; after
 // `release:` or a `blocked-by` tool none is asked. What a callee leaves released was judged there.
-// A measurement in ac says nothing of a charge. An energy with nothing to switch off counts as on
+// A measurement in ac says nothing of a charge. A heat with nothing to switch on
+// is not judged at the end: it is hot again once the machine runs. An energy with nothing to switch off counts as on
 // until it is released or proved. What else a step asks of holds is taken as so where
 // `dead-branch` is judged.
 package walk

@@ -5,8 +5,9 @@
 // Ids that Windows keeps for itself (con, nul, com1 …) are `bad-id`. A picture from elsewhere is
 // `unsafe-link`: pages make no request. A machine link in a procedure without `for:` is
 // `unknown-reference`, told once a procedure. A picture in a register is named from the manual's
-// folder. A front matter that does not parse and holds a line `status: draft` is a draft's all the
-// same.
+// folder. A thing of a machine without a name is called by its id. A step's name is the
+// step's alone, as an id is. A front matter that does not parse and holds a line `status: draft` is
+// a draft's all the same.
 package bind
 
 import (

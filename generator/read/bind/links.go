@@ -165,9 +165,7 @@ func (l *linker) typed(link *model.Link, rest string) {
 	case model.ToPause:
 		l.oneOf(link, "", "never")
 	case model.ToName:
-		if why := decode.BadIDWhy(rest); !why.IsZero() {
-			l.bad(link, decode.BadID.At(link.At, "the step's name %q %s", rest, why).WithMend("use a to z, 0 to 9 and single hyphens"))
-		}
+		l.names(link)
 	case model.ToPeople:
 		l.people(link)
 	case model.ToTime:
@@ -197,6 +195,20 @@ func named[T any, P interface {
 	if near := x.byID[x.near(link.ID)]; near != nil {
 		link.Besides().Near = P(near)
 	}
+}
+
+// names takes the name of a step, which no other step of the procedure has.
+func (l *linker) names(link *model.Link) {
+	if why := decode.BadIDWhy(link.ID); !why.IsZero() {
+		l.bad(link, decode.BadID.At(link.At, "the step's name %q %s", link.ID, why).WithMend("use a to z, 0 to 9 and single hyphens"))
+		return
+	}
+	if first, twice := l.named[link.ID]; twice {
+		l.add(syntax.DuplicateID.At(link.At, "a second step named %s", link.ID).
+			WithMend("give it a name of its own: a link to it would lead to the first").See(first, "the first is here"))
+		return
+	}
+	l.named[link.ID] = link.At
 }
 
 func (l *linker) addIf(f *finding.Finding) { l.notes.addIf(f) }

@@ -2,6 +2,7 @@ package bind
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"baybinder/generator/base/finding"
@@ -66,17 +67,20 @@ func (b *binder) groups(m *model.Machine) {
 // idsOnce looks for one id in two sections of a machine.
 func (b *binder) idsOnce(m *model.Machine) {
 	first := map[string]position.Pos{}
-	once := func(e *model.Entry) {
-		at, twice := first[e.ID]
+	once := func(id string, here position.Pos) {
+		at, twice := first[id]
 		if twice {
-			b.add(syntax.DuplicateID.At(e.At, "this machine has %s already", e.ID).
-				WithMend("ids are unique within a machine's file, whatever the section").See(at, "the first is here"))
+			b.add(syntax.DuplicateID.At(here, "this machine has %s already", id).
+				WithMend("give the second an id of its own: in a machine's file no id stands twice, whatever the section").See(at, "the first is here"))
 			return
 		}
-		first[e.ID] = e.At
+		first[id] = here
+	}
+	for _, o := range m.Options {
+		once(o.Key, o.KeyAt)
 	}
 	for _, n := range things(m) {
-		once(n.Base())
+		once(n.Base().ID, n.Base().At)
 	}
 }
 
@@ -200,7 +204,7 @@ func (b *binder) leadMachine(m *model.Machine) {
 // can be put on by others, or is not off with them.
 func (b *binder) keptPlugs(m *model.Machine) {
 	for _, p := range m.Points {
-		if !p.Kept || slices.ContainsFunc(p.Cuts, func(e *model.Energy) bool { return e.Unread }) {
+		if !p.Kept || slices.ContainsFunc(p.Cuts, func(e *model.Energy) bool { return e.Unread || e.Lost("kind") }) {
 			continue
 		}
 		electric, other := false, (*model.Energy)(nil)
@@ -307,9 +311,9 @@ func unknownOption(m *model.Machine, id string, at position.Pos) *finding.Findin
 
 // optionsOfUnits judges the option names in units and only-one-of.
 func (b *binder) optionsOfUnits(m *model.Machine) {
-	for _, u := range m.Units {
+	for i, u := range m.Units {
 		for _, o := range u.Options {
-			if f := unknownOption(m, o, u.At); f != nil {
+			if f := unknownOption(m, o, m.FieldAt("units."+strconv.Itoa(i)+".options."+o)); f != nil {
 				m.Lose("units")
 				b.addIf(f)
 			}
@@ -317,7 +321,7 @@ func (b *binder) optionsOfUnits(m *model.Machine) {
 	}
 	for _, group := range m.OnlyOneOf {
 		for _, o := range group {
-			b.addIf(unknownOption(m, o, m.At))
+			b.addIf(unknownOption(m, o, m.FieldAt("only-one-of."+o)))
 		}
 	}
 }

@@ -265,7 +265,7 @@ func (b *binder) inRegister(name, id string) bool {
 // textFields are the fields that people read, by where they stand.
 var textFields = map[string][]string{
 	"shop":     {"title", "notice", "emergency"},
-	"machines": {"name", "options", "where", "value", "start", "mark-after", "sequence", "labels", "old"},
+	"machines": {"name", "options", "where", "value", "start", "mark-after", "sequence", "labels", "old", "lubricant", "retorque"},
 	"tools":    {"name", "note", "kept"},
 	"hazards":  {"name", "note", "nature", "consequence", "avoid", "first-aid"},
 	"holds":    {"name", "note", "why", "what", "at", "if-not", "good", "answers"},
@@ -315,8 +315,14 @@ func (b *binder) textsOf(p syntax.Pair, items []*syntax.Node) ([]string, bool) {
 
 // knownLanguage tells of a file in a language that the shop does not have.
 func (b *binder) knownLanguage(language string, f *position.File) bool {
-	if slices.Contains(b.m.Shop.Also, language) || b.m.Shop.Lost("also") {
+	own := language == b.m.Shop.Language
+	if !own && slices.Contains(b.m.Shop.Also, language) || b.m.Shop.Lost("also") {
 		return true
+	}
+	if own {
+		b.add(UnknownReference.At(firstLine(f), "%s is the manual's own language: this is no translation", language).
+			WithMend("put the text into the file without the language in its name, or mend language: in shop.yaml"))
+		return false
 	}
 	b.add(UnknownReference.At(firstLine(f), "the shop has no language %s", language).
 		WithMend("write also: [%s] in shop.yaml, or take the dot out of the file's name", language))

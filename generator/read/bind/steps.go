@@ -5,6 +5,7 @@ import (
 
 	"baybinder/generator/base/arena"
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
 	"baybinder/generator/read/syntax"
@@ -21,10 +22,11 @@ type linker struct {
 	lists  arena.Of[*model.Link]
 	blocks arena.Of[model.Block]
 	times  map[string]*quantity.Quantity // by what is written: few differ
+	named  map[string]position.Pos       // where the steps get their names
 }
 
 func newLinker(b *binder, own *notes, d *draft) *linker {
-	return &linker{binder: b, notes: own, draft: d, times: map[string]*quantity.Quantity{}}
+	return &linker{binder: b, notes: own, draft: d, times: map[string]*quantity.Quantity{}, named: map[string]position.Pos{}}
 }
 
 func (l *linker) add(f finding.Finding) { l.notes.add(f) }

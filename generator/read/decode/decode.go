@@ -111,7 +111,8 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what finding.Words, at p
 			WithMend("write its fields, one a line: name: …"))
 	}
 	fields, ok := fieldsOf(v.Type()), true
-	told := 0 // findings before the last pair
+	told := 0       // findings before the last pair
+	parted := false // the last pair is the rest of a number that a comma parted
 	meant := map[string]bool{}
 	for i, p := range n.Pairs {
 		f, known := find(fields, p.Key)
@@ -120,9 +121,14 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what finding.Words, at p
 				d.Findings = d.Findings[:told]
 				ok = d.add(comma)
 				d.lose(n.Pairs[i-1].Key)
+				parted = true
+				continue
+			}
+			if parted && restOfNumber(n.Pairs[i-1], p) {
 				continue
 			}
 		}
+		parted = false
 		told = len(d.Findings)
 		if !known {
 			ok = d.unknownField(n, i, fields, what, meant)
@@ -287,9 +293,9 @@ func mendText(n *syntax.Node, f field) finding.Words {
 		return finding.Say("take the inner brackets away: %s: [%s]", f.name, wordsIn(n, "one, two"))
 	}
 	if f.item {
-		return finding.Say("write %s: [one, two], a text in quotes where it holds a colon, a comma or a bracket", f.name)
+		return finding.Say("write %s: [one, two], a text in quotes where it holds a colon, a comma or a bracket, or starts with #", f.name)
 	}
-	return finding.Say("write %s: text, in quotes where it holds a colon, a comma or a bracket", f.name)
+	return finding.Say("write %s: text, in quotes where it holds a colon, a comma or a bracket, or starts with #", f.name)
 }
 
 // wordsIn are the plain words of a node, as a list has them; else what stands
@@ -301,6 +307,9 @@ func wordsIn(n *syntax.Node, otherwise string) string {
 			return otherwise
 		}
 		out = append(out, item.Text)
+	}
+	for _, p := range n.Pairs {
+		out = append(out, p.Key)
 	}
 	if n.Kind == syntax.Scalar && n.Text != "" {
 		return n.Text
@@ -333,6 +342,9 @@ func (d *Decoder) number(n *syntax.Node, v reflect.Value, f field, key position.
 	if n.Kind != syntax.Scalar || err != nil || i < 0 || i > 1_000_000 || strings.HasPrefix(n.Text, "+") || (len(n.Text) > 1 && n.Text[0] == '0') {
 		return d.wrong(n, f, key, finding.Say("a whole number"), finding.Say("write %s: 2", f.name))
 	}
+	if f.some && i == 0 {
+		return d.wrong(n, f, key, finding.Say("a whole number from 1 on"), finding.Say("write %s: 2", f.name))
+	}
 	v.SetInt(int64(i))
 	return true
 }
@@ -357,6 +369,9 @@ func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key position.Po
 	if f.many && n.Kind == syntax.Scalar {
 		n = &syntax.Node{Kind: syntax.List, Items: []*syntax.Node{n}, At: n.At}
 	}
+	if _, ids := reflect.New(v.Type().Elem()).Interface().(setter); ids {
+		n = keysAlone(n)
+	}
 	if n.Kind != syntax.List {
 		return d.wrong(n, f, key, finding.Say("a list"), finding.Say("write %s: [%s]", f.name, wordsIn(n, "one, two")))
 	}
@@ -367,6 +382,9 @@ func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key position.Po
 	ok := true
 	out := reflect.MakeSlice(v.Type(), 0, len(n.Items))
 	for _, item := range n.Items {
+		if v.Type().Elem().Kind() == reflect.String {
+			d.wrote(f.name+"."+item.Text, item.At)
+		}
 		one := reflect.New(v.Type().Elem()).Elem()
 		if !d.value(item, one, f, key) {
 			ok = false
@@ -376,6 +394,22 @@ func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key position.Po
 	}
 	v.Set(out)
 	return ok
+}
+
+// keysAlone is a map of ids that have no amounts as the list of them; anything
+// else as it is.
+func keysAlone(n *syntax.Node) *syntax.Node {
+	list := &syntax.Node{Kind: syntax.List, At: n.At}
+	for _, p := range n.Pairs {
+		if p.Value.Kind != syntax.Empty {
+			return n
+		}
+		list.Items = append(list.Items, &syntax.Node{Kind: syntax.Scalar, Text: p.Key, At: p.KeyAt})
+	}
+	if n.Kind != syntax.Map {
+		return n
+	}
+	return list
 }
 
 // flat says that a list which holds lists holds words alone.

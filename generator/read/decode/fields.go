@@ -15,6 +15,7 @@ type field struct {
 	need  bool
 	item  bool     // what is read is an entry of its list
 	many  bool     // a list that may be written as a single text
+	some  bool     // a number that is at least one
 	one   []string // the words it may hold
 	dim   quantity.Dimension
 	like  string   // an amount that it could have, where the dimension's own example could not be
@@ -32,6 +33,7 @@ type Field struct {
 	Index []int // of the field in its struct
 	Need  bool  // it must be there
 	Many  bool  // a list that may be written as a single text
+	Some  bool  // a number that is at least one
 	One   []string
 	Dim   quantity.Dimension
 	Asked []string // the kinds of entry that cannot do without it; "*" for all
@@ -43,7 +45,7 @@ type Field struct {
 func Fields(t reflect.Type) []Field {
 	var list []Field
 	for _, f := range fieldsOf(t) {
-		list = append(list, Field{f.name, t.FieldByIndex(f.index).Type, f.index, f.need, f.many, f.one, f.dim, f.asked, f.doc, f.word})
+		list = append(list, Field{f.name, t.FieldByIndex(f.index).Type, f.index, f.need, f.many, f.some, f.one, f.dim, f.asked, f.doc, f.word})
 	}
 	return list
 }
@@ -74,7 +76,7 @@ func readFields(t reflect.Type, at []int) []field {
 		default:
 			list = append(list, field{
 				name: name, index: index,
-				need: options == "need", many: options == "many",
+				need: options == "need", many: options == "many", some: options == "some",
 				one:   strings.Fields(f.Tag.Get("one")),
 				dim:   quantity.DimensionNamed(f.Tag.Get("dim")),
 				like:  f.Tag.Get("like"),

@@ -3,6 +3,7 @@ package decode
 import (
 	"reflect"
 	"slices"
+	"strconv"
 	"strings"
 
 	"baybinder/generator/base/finding"
@@ -76,7 +77,7 @@ func (d *Decoder) uses(n *syntax.Node, v reflect.Value, f field, key position.Po
 		use.Set(id, at)
 		if amount != nil && amount.Kind != syntax.Empty {
 			if amount.Kind != syntax.Scalar {
-				return d.wrong(amount, f, key, finding.Say("ids with amounts"), finding.Say("write %s: [one, two: 4]", f.name))
+				return d.wrong(amount, field{name: id}, at, finding.Say("an amount"), finding.Say("write %s: [%s: 4], or the id alone", f.name, id))
 			}
 			use.SetAmount(amount.Text, amount.At)
 		}
@@ -238,9 +239,9 @@ func (d *Decoder) units(n *syntax.Node, out *[]model.Unit, f field, key position
 		return d.wrong(n, f, key, finding.Say("a list"), finding.Say("write units: and under it - { serials: 101 to 130, options: [canopy] }"))
 	}
 	ok := true
-	for _, item := range n.Items {
+	for i, item := range n.Items {
 		u := model.Unit{At: placeOf(item, key)}
-		if !d.within(f.name, func() bool { return d.fill(item, reflect.ValueOf(&u).Elem(), finding.Say("a row of units"), u.At) }) {
+		if !d.within(f.name+"."+strconv.Itoa(i), func() bool { return d.fill(item, reflect.ValueOf(&u).Elem(), finding.Say("a row of units"), u.At) }) {
 			ok = false
 			continue
 		}

@@ -148,6 +148,9 @@ func (r *reading) blankSpaces() {
 
 // blankMarks takes out the signs of emphasis.
 func (r *reading) blankMarks() {
+	if bytes.IndexByte(r.text, '*') < 0 {
+		return
+	}
 	for i, c := range r.text {
 		if c == '*' && i+1 < len(r.text) && r.text[i+1] != ' ' || c == '*' && i > 0 && r.text[i-1] != '\n' && r.text[i-1] != ' ' {
 			r.text[i] = ' '

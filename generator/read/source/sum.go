@@ -37,22 +37,25 @@ func (t *Tree) Sum() []byte {
 	return all.Sum(nil)
 }
 
-// Procedures are the hashes of the procedures' files, by path; rest is that of
-// everything else that is in Sum.
-func (t *Tree) Procedures() (sums map[string]string, rest []byte) {
-	sums = map[string]string{}
+// Parts are the hashes of the procedures' and of the registers' files, by path;
+// rest is that of everything else that is in Sum.
+func (t *Tree) Parts() (procedures, registers map[string]string, rest []byte) {
+	procedures, registers = map[string]string{}, map[string]string{}
 	all := sha256.New()
 	for i, name := range t.texts {
-		if strings.HasPrefix(name, "procedures/") {
-			sums[name] = string(t.sums[i][:])
-		} else {
+		switch folder, _, _ := strings.Cut(name, "/"); folder {
+		case "procedures":
+			procedures[name] = string(t.sums[i][:])
+		case "register":
+			registers[name] = string(t.sums[i][:])
+		default:
 			_, _ = all.Write(t.sums[i][:])
 		}
 	}
 	for _, s := range t.sumOthers() {
 		_, _ = all.Write(s[:])
 	}
-	return sums, all.Sum(nil)
+	return procedures, registers, all.Sum(nil)
 }
 
 // Dated says that a file may hold a date: a row of people, jobs or revisions, or a

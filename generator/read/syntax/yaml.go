@@ -126,10 +126,10 @@ func anyYAML(f *position.File, start, end int) (*Node, []finding.Finding) {
 var refusals = map[token.Type]*words{
 	token.AnchorType:     {finding.Say("an anchor (&) is not part of the format"), finding.Say("put the text in quotes, or write the value out at each place")},
 	token.AliasType:      {finding.Say("an alias (*) is not part of the format"), finding.Say("put the text in quotes, or write the value out")},
-	token.TagType:        {finding.Say("a tag (!) is not part of the format"), finding.Say("put the text in quotes: \"!cab\"")},
+	token.TagType:        {finding.Say("a tag (!) is not part of the format"), finding.Say("put the text in quotes, as in \"!cab\"")},
 	token.MergeKeyType:   {finding.Say("a merge key (<<) is not part of the format"), finding.Say("write the fields out")},
 	token.MappingKeyType: {finding.Say("a key after a question mark is not part of the format"), finding.Say("write a plain key: name: text")},
-	token.DirectiveType:  {finding.Say("a text that starts with %%"), finding.Say("put the text in quotes")},
+	token.DirectiveType:  {finding.Say("a text that starts with %s", "%"), finding.Say("put the text in quotes")},
 }
 
 // refuseTokens looks for them before anything is parsed: what follows a tag is
@@ -143,7 +143,22 @@ func (y *yamlReader) refuseTokens(tokens token.Tokens) {
 		if w, is := refusals[t.Type]; is {
 			y.refuse(y.pos(t), w)
 		}
+		if cutByRemark(t) {
+			y.refuse(y.pos(t), &words{finding.Say("#%s is not read: a space and # begin a remark", number(t.Value)), finding.Say("put the text in quotes; where it is a remark, write a space behind the #")})
+		}
 	}
+}
+
+// cutByRemark says that a remark was meant as the rest of the text before it:
+// "Hose #2". Two such texts would be one.
+func cutByRemark(t *token.Token) bool {
+	return t.Type == token.CommentType && number(t.Value) != "" && t.Prev != nil && isPlain(t.Prev) &&
+		t.Prev.Position.Line == t.Position.Line
+}
+
+// number is the figures that a text begins with.
+func number(text string) string {
+	return text[:len(text)-len(strings.TrimLeft(text, "0123456789"))]
 }
 
 // unprintable signs are not part of YAML 1.2 (5.1, "Character Set").

@@ -23,6 +23,8 @@ func (y *yamlReader) failed(err error) finding.Finding {
 		return tabIndent.at(y.file.At(tab, tab+1))
 	}
 	switch {
+	case blockHeader.MatchString(at.Text()):
+		return (&words{finding.Say("a text that starts with %s", at.Text()[:1]), finding.Say("put the text in quotes")}).at(at)
 	case w == misplaced && y.tooFarIn(at):
 		return deeper.at(at)
 	case w == notEnded && pastedSpace.MatchString(at.Text()):
@@ -41,6 +43,9 @@ func (y *yamlReader) failed(err error) finding.Finding {
 
 // noSpaceColon is a key with its text set against the colon.
 var noSpaceColon = regexp.MustCompile(`^[A-Za-z0-9-]+:[^\s/]`)
+
+// blockHeader is a text that was taken for the sign of a text on the lines below.
+var blockHeader = regexp.MustCompile(`^[|>]\s*[^\s#]`)
 
 // pastedSpace is a key with a space behind it that is none to YAML.
 var pastedSpace = regexp.MustCompile(`^[A-Za-z0-9-]+:[\x{00A0}\x{2007}\x{202F}\x{2003}]`)
@@ -102,7 +107,7 @@ func (w *words) at(at position.Pos) finding.Finding {
 	return Syntax.At(at, "%s", w.say).WithMend("%s", w.mend)
 }
 
-var quoteMend = finding.Say("put the text in quotes where it holds a colon and a space, a comma inside { } or [ ], or starts with a sign")
+var quoteMend = finding.Say("put the text in quotes where it holds a colon and a space, a space and #, a comma inside { } or [ ], or starts with a sign")
 
 var (
 	secondColon = &words{finding.Say("a second colon in this line"), finding.Say("write a comma between two fields; %s", quoteMend)}
@@ -115,8 +120,8 @@ var (
 	glued       = &words{finding.Say("a colon without a space after it"), finding.Say("write a space after the colon")}
 	pasted      = &words{finding.Say("a space after the colon that is none: it was pasted from a word processor"), finding.Say("write a plain space after the colon")}
 	misplaced   = &words{finding.Say("something that does not belong here"), finding.Say("look at the indent of this line and the one above; %s", quoteMend)}
-	openMap     = &words{finding.Say("a map in { } that is not whole"), finding.Say("write key: value pairs with commas between, and } at the end")}
-	openList    = &words{finding.Say("a list in [ ] that is not whole"), finding.Say("write commas between the entries, and ] at the end")}
+	openMap     = &words{finding.Say("a map in { } that is not whole"), finding.Say("write key: value pairs with commas between, and } at the end; %s", quoteMend)}
+	openList    = &words{finding.Say("a list in [ ] that is not whole"), finding.Say("write commas between the entries, and ] at the end; %s", quoteMend)}
 )
 
 // inOurWords says the library's more frequent errors; what it does not know is

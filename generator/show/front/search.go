@@ -1,6 +1,7 @@
 package front
 
 import (
+	"slices"
 	"strings"
 
 	"baybinder/generator/model"
@@ -30,10 +31,7 @@ func (s *Pages) Book() *search.Book {
 	}
 	docs = append(docs, s.emergency())
 	docs = append(docs, entries(s, s.Words.Machines, s.Manual.Machines)...)
-	docs = append(docs, entries(s, s.Words.Tools, s.Manual.Tools)...)
-	docs = append(docs, entries(s, s.Words.Supplies, s.Manual.Supplies)...)
-	docs = append(docs, entries(s, s.Words.Hazards, s.Manual.Hazards)...)
-	docs = append(docs, entries(s, s.Words.Holds, s.Manual.Holds)...)
+	docs = append(docs, s.registers()...)
 	for _, language := range s.Manual.Shop.Also {
 		in := s.In(language)
 		for _, p := range in.Translated() {
@@ -51,6 +49,18 @@ func (s *Pages) Book() *search.Book {
 		}
 	}
 	return search.Collect(s.Language(), docs, serials)
+}
+
+// registers are the entries of registers as the search finds them.
+func (s *Pages) registers() []search.Document {
+	return slices.Concat(entries(s, s.Words.Tools, s.Manual.Tools), entries(s, s.Words.Supplies, s.Manual.Supplies),
+		entries(s, s.Words.Hazards, s.Manual.Hazards), entries(s, s.Words.Holds, s.Manual.Holds))
+}
+
+// TakeEntries reads the entries of registers anew into a book; false where it has
+// none of one.
+func (s *Pages) TakeEntries(book *search.Book) bool {
+	return !slices.ContainsFunc(s.registers(), func(d search.Document) bool { return !book.Take(d) })
 }
 
 func entries[T any, P interface {

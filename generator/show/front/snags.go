@@ -45,6 +45,9 @@ type SnagPage struct {
 	n, of int
 }
 
+// IsSnags says that a page of the site is one of the writer's list.
+func IsSnags(name string) bool { return name == snagsAt || page.PartOf(snagsAt, name) }
+
 // Snag is one finding on the list.
 type Snag struct {
 	Place   string

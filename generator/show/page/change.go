@@ -14,6 +14,7 @@ type Change struct {
 	Lists map[string]bool // the machines in whose lists one reads otherwise, by id
 	Uses  map[string]bool // the entries that one uses otherwise, by the path of their page
 	Codes bool            // one names other fault codes
+	Shelf bool            // an entry of a register reads otherwise
 }
 
 // InLists says that a list of procedures is another.
@@ -32,6 +33,15 @@ func (c *Change) InIndexes() bool { return c.All || c.Codes || len(c.Uses) > 0 }
 
 // Used says that an entry is used otherwise, by the path of its page.
 func (c *Change) Used(at string) bool { return c.All || c.Uses[at] }
+
+// Entry notes that an entry of a register reads otherwise, by its id.
+func (c *Change) Entry(id string) {
+	c.Shelf = true
+	for _, n := range []model.Named{&model.Tool{}, &model.Supply{}, &model.Hazard{}, &model.Hold{}} {
+		n.Base().ID = id
+		mark(&c.Uses, PageOf(n))
+	}
+}
 
 // Note notes a procedure's row as it was and as it is.
 func (c *Change) Note(was, now *Row) {

@@ -33,9 +33,8 @@ const usual = 16
 // closed are elements in which no link can stand, or leads a screen reader
 // astray: a number in them stays plain. They are what stands behind "<" of their
 // tags. In the title no element can stand.
-var closed = [...]struct{ from, to []byte }{
-	inTitle: {[]byte("title"), []byte("/title>")}, {[]byte("a "), []byte("/a>")},
-	{[]byte("summary"), []byte("/summary>")}, {[]byte("svg"), []byte("/svg>")},
+var closed = [...]struct{ from, to string }{
+	inTitle: {"title", "/title>"}, {"a ", "/a>"}, {"summary", "/summary>"}, {"svg", "/svg>"},
 }
 
 const inTitle = 0
@@ -105,28 +104,24 @@ func (f *finishing) unmark() {
 // pass writes what stands between signs, and remembers what it leaves open.
 func (f *finishing) pass(text []byte) {
 	f.out.Write(text)
-	if open, shut := bytes.LastIndexByte(text, '<'), bytes.LastIndexByte(text, '>'); open >= 0 || shut >= 0 {
-		f.inTag = open > shut
-	}
 	for at := bytes.IndexByte(text, '<'); at >= 0; at = bytes.IndexByte(text, '<') {
-		text = text[at+1:]
+		text, f.inTag = text[at+1:], true
 		f.tag(text)
 	}
+	f.inTag = f.inTag && bytes.IndexByte(text, '>') < 0
 }
 
 // tag remembers the element that a tag opens or closes. tag is what stands behind
 // its "<", and what follows.
 func (f *finishing) tag(tag []byte) {
-	name := bytes.TrimPrefix(tag, []byte("/"))
-	if len(name) == 0 || name[0] != 'a' && name[0] != 's' && name[0] != 't' {
-		return // nearly all
-	}
+	shut := len(tag) > 0 && tag[0] == '/'
 	for i := range closed {
-		switch {
-		case bytes.HasPrefix(tag, closed[i].from):
-			f.inside[i] = true
-		case bytes.HasPrefix(tag, closed[i].to):
-			f.inside[i] = false
+		name := closed[i].from
+		if shut {
+			name = closed[i].to
+		}
+		if len(tag) > 1 && tag[1] == name[1] && tag[0] == name[0] && bytes.HasPrefix(tag, []byte(name)) { // seldom
+			f.inside[i] = !shut
 		}
 	}
 }

@@ -25,17 +25,27 @@ func Worked(text string, c Computed) string {
 		return text
 	}
 	w := &c.Working
-	fields := []string{c.Title, w.Formula, w.Put, w.Result, w.Source}
+	var out strings.Builder
+	out.Grow(len(c.Title) + len(w.Formula) + len(w.Put) + len(w.Result) + len(w.Source) + len(text) + 8*len(between))
+	sign := worksOut
+	put := func(fields ...string) {
+		for _, f := range fields {
+			out.WriteString(sign)
+			out.WriteString(bare(f))
+			sign = between
+		}
+	}
+	put(c.Title, w.Formula, w.Put, w.Result, w.Source)
 	for _, t := range w.Terms {
-		fields = append(fields, "t", t.Sign, t.Words, t.Value)
+		put("t", t.Sign, t.Words, t.Value)
 	}
 	for _, a := range w.Assumes {
-		fields = append(fields, "a", a)
+		put("a", a)
 	}
-	for i, f := range fields {
-		fields[i] = bare(f)
-	}
-	return worksOut + strings.Join(fields, between) + isShown + bare(text) + wasShown
+	sign = isShown
+	put(text)
+	out.WriteString(wasShown)
+	return out.String()
 }
 
 // Unworked is a text whose numbers lead nowhere: on paper, and where it is read

@@ -69,6 +69,7 @@ func (l *TimeLine) SVG() string {
 	foot := len(l.Rows) * rowTall
 	legend := l.legend()
 	var b strings.Builder
+	b.Grow(2 << 10)
 	fmt.Fprintf(&b, `<svg class="plot time" role="img" aria-labelledby="%s-title %s-text" viewBox="0 0 %d %d"><title id="%s-title">%s</title><desc id="%s-text">%s</desc>`,
 		id, id, width, foot+legendAt+len(legend)*legendTall, id, html.EscapeString(l.Title), id, html.EscapeString(l.Text))
 	fmt.Fprintf(&b, `<defs><pattern id="%s-wait" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M3.5 0V7"/></pattern></defs>`, id)

@@ -95,15 +95,32 @@ func (s *Pages) derivedStep(up string, p *model.Procedure, d *walk.Derived, by *
 			v.Fastened[len(v.Fastened)-1].Orders = s.order(f.Fastener, f.Count)
 		}
 	}
-	if d.New != nil {
-		v.New = fmt.Sprintf(s.Words.NewFastener, s.Name(d.New))
-	}
+	v.New = s.newPart(d)
 	for _, n := range d.Notes {
 		v.Notes = append(v.Notes, s.wrapped(up, s.NoteOf(d.From, n)))
 	}
 	s.fromStep(&v, up, d.From)
 	v.Computed = s.ComputedBack(d, by)
 	return v
+}
+
+// newPart says which supply a new part is, and that its number is written down.
+func (s *Pages) newPart(d *walk.Derived) string {
+	part, is := d.Thing.(*model.Part)
+	if !is || !d.Renew {
+		return ""
+	}
+	return page.Phrase(s.newOne(part)...)
+}
+
+func (s *Pages) newOne(part *model.Part) (said []string) {
+	if to := part.RenewWith.To; to != nil {
+		said = append(said, fmt.Sprintf(s.Words.NewFastener, s.Name(to)))
+	}
+	if part.Serial {
+		said = append(said, s.Words.SerialNo)
+	}
+	return said
 }
 
 // fromStep brings the tools and pictures of the step that is taken back.
@@ -219,14 +236,21 @@ func (s *Pages) tightness(f *model.Fastener) []string {
 	return out
 }
 
-// tightenedHow is in which order a fastener is tightened, and how it is marked.
+// tightenedHow is what goes on a fastener's thread, in which order it is
+// tightened, how it is marked, and when it is tightened again.
 func (s *Pages) tightenedHow(f *model.Fastener) []string {
 	var out []string
+	if f.Lubricant != "" {
+		out = append(out, fmt.Sprintf(s.Words.OnThread, s.Say(f, "lubricant", f.Lubricant)))
+	}
 	if len(f.Sequence) > 0 {
 		out = append(out, fmt.Sprintf(s.Words.Sequence, page.Joined(s.SayAll(f, "sequence", f.Sequence))))
 	}
 	if f.MarkAfter != "" {
 		out = append(out, fmt.Sprintf(s.Words.MarkWith, s.Say(f, "mark-after", f.MarkAfter)))
+	}
+	if f.Retorque != "" {
+		out = append(out, fmt.Sprintf(s.Words.Retorque, s.Say(f, "retorque", f.Retorque)))
 	}
 	return out
 }

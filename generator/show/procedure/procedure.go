@@ -23,9 +23,9 @@
 package procedure
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
-	"sort"
 	"strconv"
 	"strings"
 
@@ -379,42 +379,46 @@ func (s *Pages) energyWords(e *model.Energy) string {
 // shelves sorts what to fetch by the place where it is kept. Gear is in it:
 // it is fetched like the rest.
 func (s *Pages) shelves(up string, p *model.Procedure, k *kit.Kit) []Shelf {
-	byPlace := map[string][]Item{}
+	all := make([]kept, 0, len(k.Tools)+len(k.Supplies))
 	for _, t := range k.Tools {
 		item := Item{Link: s.Link(up, t.Tool)}
 		if t.Count > 1 {
 			item.Amount = s.toolCount(p, t)
 		}
-		kept := s.Say(t.Tool, "kept", t.Tool.Kept)
-		byPlace[kept] = append(byPlace[kept], item)
+		all = append(all, kept{s.Say(t.Tool, "kept", t.Tool.Kept), item})
 	}
 	for _, u := range k.Supplies {
 		item := Item{Link: s.Link(up, u.Supply)}
 		if u.Said {
 			item.Amount = s.summed(u)
 		}
-		kept := s.Say(u.Supply, "kept", u.Supply.Kept)
-		byPlace[kept] = append(byPlace[kept], item)
+		all = append(all, kept{s.Say(u.Supply, "kept", u.Supply.Kept), item})
 	}
-	return s.sortShelves(byPlace)
+	return s.sortShelves(all)
 }
 
-func (s *Pages) sortShelves(byPlace map[string][]Item) []Shelf {
-	var out []Shelf
-	for place, items := range byPlace {
-		slices.SortStableFunc(items, func(a, b Item) int { return strings.Compare(a.Name, b.Name) })
-		out = append(out, Shelf{Place: place, Items: items})
-	}
-	sort.Slice(out, func(i, j int) bool {
-		if (out[i].Place == "") != (out[j].Place == "") {
-			return out[j].Place == "" // what has no place stands last
+// kept is a thing to fetch, and where from.
+type kept struct {
+	place string
+	Item
+}
+
+func (s *Pages) sortShelves(all []kept) []Shelf {
+	slices.SortStableFunc(all, func(a, b kept) int {
+		if (a.place == "") != (b.place == "") {
+			return len(b.place) - len(a.place) // what has no place stands last
 		}
-		return out[i].Place < out[j].Place
+		return cmp.Or(strings.Compare(a.place, b.place), strings.Compare(a.Name, b.Name))
 	})
-	for i := range out {
-		if out[i].Place == "" {
-			out[i].Place = s.Words.NoPlace
+	items := make([]Item, len(all))
+	var out []Shelf
+	for i, x := range all {
+		items[i] = x.Item
+		if i == 0 || x.place != all[i-1].place {
+			out = append(out, Shelf{Place: cmp.Or(x.place, s.Words.NoPlace), Items: items[i:i]})
 		}
+		last := &out[len(out)-1]
+		last.Items = last.Items[:len(last.Items)+1]
 	}
 	return out
 }

@@ -120,6 +120,8 @@ func (s *Pages) stepLink(v *Step, up string, c *course, st *model.Step, l *model
 		}
 	case *model.Order:
 		v.Tags = append(v.Tags, fmt.Sprintf(s.Words.InThisOrder, page.Joined(s.entries(to))))
+	case *model.Part:
+		v.Tags = append(v.Tags, s.part(st, l, to)...)
 	case *model.Fastener:
 		v.Tags = append(v.Tags, s.fastener(l, to, c.again[l])...)
 		if l.Kind.Act == model.Tighten && !pictured(st.Of, to) {
@@ -212,11 +214,51 @@ func (s *Pages) fastener(l *model.Link, f *model.Fastener, again bool) []string 
 		case f.ByHand:
 			out = append(out, s.Name(f)+": "+s.Speaks.Several.ByHand)
 		}
-		if len(f.Sequence) > 0 {
-			out = append(out, fmt.Sprintf(s.Words.Sequence, page.Joined(s.SayAll(f, "sequence", f.Sequence))))
-		}
+		out = append(out, s.tightenedHow(f)...)
 	}
 	return out
+}
+
+// part says what the shop wrote of a part that the step takes out for good, or
+// puts on: what becomes of the old one, what is new, and how its fasteners are
+// begun.
+func (s *Pages) part(st *model.Step, l *model.Link, p *model.Part) (said []string) {
+	switch l.Kind.Act {
+	case model.Renew:
+		if p.Old != "" {
+			said = append(said, fmt.Sprintf(s.Words.OldOne, s.Say(p, "old", p.Old)))
+		}
+	case model.Refit:
+		if renewed(st.Of, p) {
+			said = append(said, s.newOne(p)...)
+		}
+		for _, h := range p.HeldBy {
+			said = append(said, s.newFastener(h.To)...)
+		}
+	default: // of nothing else is more declared
+	}
+	return said
+}
+
+// newFastener is whether a fastener goes in new, and how it is begun.
+func (s *Pages) newFastener(f *model.Fastener) (said []string) {
+	if f == nil {
+		return nil
+	}
+	if to := f.RenewWith.To; to != nil {
+		said = append(said, s.Name(f)+": "+fmt.Sprintf(s.Words.NewFastener, s.Name(to)))
+	}
+	if f.Start != "" {
+		said = append(said, s.Name(f)+": "+fmt.Sprintf(s.Words.Start, s.Say(f, "start", f.Start)))
+	}
+	return said
+}
+
+// renewed says that a procedure takes a part out for good.
+func renewed(p *model.Procedure, part *model.Part) bool {
+	return slices.ContainsFunc(p.Steps, func(st *model.Step) bool {
+		return slices.ContainsFunc(st.Links, func(l *model.Link) bool { return l.Kind.Act == model.Renew && l.To == part })
+	})
 }
 
 // lastOnly says that the link's own words name the last stage and no other: a

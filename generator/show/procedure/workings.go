@@ -54,7 +54,7 @@ func computedPhase(w *words.TimeLine, ph *schedule.Phase, title string) page.Com
 // the same way as one.
 func longer(ph *schedule.Phase) []schedule.Span {
 	until := ph.From
-	var out []schedule.Span
+	out := make([]schedule.Span, 0, len(ph.Spans))
 	for _, span := range ph.Spans {
 		if span.To <= until {
 			continue

@@ -38,6 +38,7 @@ const list = ".written"
 type Site struct {
 	to      string // the site's folder
 	staging string // the new site, beside it
+	stands  bool   // there is a last site
 	unlock  func()
 
 	mu      sync.Mutex
@@ -101,6 +102,8 @@ func (s *Site) prepare() error {
 	if err := remove(s.staging); err != nil { // of a build that was killed
 		return fmt.Errorf("what a broken-off build left cannot be removed: %w", err)
 	}
+	_, err := os.Lstat(s.to)
+	s.stands = err == nil
 	if err := s.folder(s.staging); err != nil {
 		return fmt.Errorf("the new site cannot be made: %w", err)
 	}
@@ -230,7 +233,7 @@ func (s *Site) Put(name string, data []byte) error {
 	if err := s.mark(name, filepath.Dir(full)); err != nil {
 		return err
 	}
-	if last := filepath.Join(s.to, filepath.FromSlash(name)); holds(last, data) && os.Link(last, full) == nil {
+	if last := filepath.Join(s.to, filepath.FromSlash(name)); s.stands && holds(last, data) && os.Link(last, full) == nil {
 		return nil
 	}
 	if err := os.WriteFile(full, data, 0o644); err != nil {

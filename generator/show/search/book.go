@@ -1,6 +1,10 @@
 package search
 
-import "slices"
+import (
+	"encoding/binary"
+	"io"
+	"slices"
+)
 
 // Book is what the index is made from: which words each document is found by. A
 // document can be read into it again, and the rest stays.
@@ -9,8 +13,9 @@ type Book struct {
 	Documents []Document // without their texts
 	Serials   []Serials
 	Forms     []string // words as they are written
-	Words     [][]Word // by document
+	Words     []Said   // by document
 
+	of   map[string]int    // address → its place
 	at   map[string]uint32 // form → its place, counted from 1
 	seen []uint32          // by form: where it stands in the words of the document that is read, counted from 1
 }
@@ -22,10 +27,42 @@ type Word struct {
 	Used   uint32 // how often it stands there
 }
 
+// Said are the words of a document. There are so many of them that they are
+// packed where they are kept.
+type Said []Word
+
+// GobEncode packs the words.
+func (w Said) GobEncode() ([]byte, error) {
+	out := make([]byte, 0, 4*len(w))
+	for _, word := range w {
+		for _, n := range [...]uint32{word.Form, word.Weight, word.Used} {
+			out = binary.AppendUvarint(out, uint64(n))
+		}
+	}
+	return out, nil
+}
+
+// GobDecode unpacks them.
+func (w *Said) GobDecode(data []byte) error {
+	*w = make(Said, 0, len(data)/3)
+	for len(data) > 0 {
+		var word Word
+		for _, to := range [...]*uint32{&word.Form, &word.Weight, &word.Used} {
+			n, size := binary.Uvarint(data)
+			if size <= 0 {
+				return io.ErrUnexpectedEOF
+			}
+			*to, data = uint32(n), data[size:]
+		}
+		*w = append(*w, word)
+	}
+	return nil
+}
+
 // Collect reads all documents of a manual in this language. Those of one language
 // stand together, those of the manual's own first.
 func Collect(language string, documents []Document, serials []Serials) *Book {
-	k := &Book{Language: language, Documents: slices.Clone(documents), Serials: serials, Words: make([][]Word, len(documents)), at: map[string]uint32{}}
+	k := &Book{Language: language, Documents: slices.Clone(documents), Serials: serials, Words: make([]Said, len(documents)), at: map[string]uint32{}}
 	var words splitter
 	for i := range documents {
 		k.Words[i] = k.read(&words, documents[i].Texts)
@@ -43,15 +80,19 @@ func (k *Book) Take(d Document) bool {
 			k.at[form] = uint32(i + 1)
 		}
 	}
-	for i := range k.Documents {
-		if k.Documents[i].Address == d.Address {
-			k.Words[i] = k.read(new(splitter), d.Texts)
-			d.Texts = nil
-			k.Documents[i] = d
-			return true
+	if k.of == nil {
+		k.of = map[string]int{}
+		for i := range k.Documents {
+			k.of[k.Documents[i].Address] = i
 		}
 	}
-	return false
+	i, known := k.of[d.Address]
+	if known {
+		k.Words[i] = k.read(new(splitter), d.Texts)
+		d.Texts = nil
+		k.Documents[i] = d
+	}
+	return known
 }
 
 // read reads the words of one document.

@@ -1,6 +1,7 @@
 package search
 
 import (
+	"bytes"
 	"cmp"
 	"strings"
 	"unicode"
@@ -52,37 +53,46 @@ func (s *splitter) each(text string, do func(word []byte)) {
 
 // joiner makes one word of a code and of an amount, as the browser does with a
 // query: T-06 is also t06, and 9 N·m also 9nm.
-type joiner struct{ last, before string }
+type joiner struct{ last, before []byte }
 
 var jointUnits = map[string]bool{"nm": true, "mm": true, "bar": true, "v": true, "kg": true}
 
 // next is the joined word that ends with this one; "" where there is none.
 func (j *joiner) next(word, gap []byte) string {
-	now, last, before := string(word), j.last, j.before
-	j.last, j.before = now, ""
-	if string(gap) == "·" && now == "m" && last == "n" && before != "" {
-		return before + "nm"
+	joined, counts := j.joined(word, gap)
+	j.before = j.before[:0]
+	if counts {
+		j.before = append(j.before, j.last...)
 	}
-	switch {
-	case last == "" || last[len(last)-1] > '9' && !(len(last) <= 2 && string(gap) == "-"):
-		return ""
-	case last[len(last)-1] > '9':
-		if isDigits(now) {
-			return last + now
-		}
-	case string(gap) == " " && isDigits(last):
-		if now == "n" {
-			j.before = last
-		}
-		if jointUnits[now] {
-			return last + now
-		}
-	}
-	return ""
+	j.last = append(j.last[:0], word...)
+	return joined
 }
 
-func isDigits(word string) bool {
-	return word != "" && strings.Trim(word, "0123456789") == ""
+// joined is that word; counts says that the last one counts a unit that may go
+// on, N of N·m.
+func (j *joiner) joined(word, gap []byte) (joined string, counts bool) {
+	last := j.last
+	if string(gap) == "·" && string(word) == "m" && string(last) == "n" && len(j.before) > 0 {
+		return string(j.before) + "nm", false
+	}
+	switch {
+	case len(last) == 0 || last[len(last)-1] > '9' && !(len(last) <= 2 && string(gap) == "-"):
+		return "", false
+	case last[len(last)-1] > '9':
+		if isDigits(word) {
+			return string(last) + string(word), false
+		}
+	case string(gap) == " " && isDigits(last):
+		counts = string(word) == "n"
+		if jointUnits[string(word)] {
+			joined = string(last) + string(word)
+		}
+	}
+	return joined, counts
+}
+
+func isDigits(word []byte) bool {
+	return len(word) > 0 && len(bytes.Trim(word, "0123456789")) == 0
 }
 
 // stem is a form's stem. A word that is mostly figures is its own. Accents are

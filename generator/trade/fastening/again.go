@@ -103,6 +103,9 @@ func newHands(b *Book, callees map[*model.Procedure]*hands) *hands {
 func (h *hands) procedure(p *model.Procedure) {
 	for _, s := range p.Steps {
 		for _, l := range s.Links {
+			if l.Kind.Act == model.NoAct {
+				continue // nearly all
+			}
 			if callee, is := l.To.(*model.Procedure); is && l.Kind.Act == model.Call {
 				h.take(h.of(callee))
 			} else if !l.Bad {

@@ -10,7 +10,7 @@ import (
 	"baybinder/generator/trade/internal/oracle"
 )
 
-// Known: SEEN.
+// Known: SEEN, FROM MEMORY.
 
 // near reports whether got is want to a relative tolerance.
 func near(got, want, tolerance float64) bool { return math.Abs(got-want) <= tolerance*math.Abs(want) }
@@ -35,6 +35,29 @@ func TestParseThread(t *testing.T) {
 		if got, err := ParseThread(text); err != nil || got != want {
 			t.Errorf("%s is %v, %v; want %v", text, got, err, want)
 		}
+	}
+}
+
+// The coarse pitches of ISO 261 once more, from memory.
+func TestCoarsePitches(t *testing.T) {
+	sizes := 0
+	for _, row := range []struct {
+		pitch float64
+		sizes []float64
+	}{
+		{0.35, []float64{1.6}}, {0.4, []float64{2}}, {0.45, []float64{2.5}}, {0.5, []float64{3}}, {0.6, []float64{3.5}}, {0.7, []float64{4}}, {0.8, []float64{5}},
+		{1, []float64{6, 7}}, {1.25, []float64{8}}, {1.5, []float64{10}}, {1.75, []float64{12}}, {2, []float64{14, 16}}, {2.5, []float64{18, 20, 22}},
+		{3, []float64{24, 27}}, {3.5, []float64{30, 33}}, {4, []float64{36, 39}}, {4.5, []float64{42, 45}}, {5, []float64{48, 52}}, {5.5, []float64{56, 60}}, {6, []float64{64}},
+	} {
+		for _, size := range row.sizes {
+			sizes++
+			if pitch, ok := CoarsePitch(size); !ok || pitch != row.pitch {
+				t.Errorf("M%g has %g mm, not %g", size, pitch, row.pitch)
+			}
+		}
+	}
+	if sizes != len(coarse) {
+		t.Errorf("%d sizes are asked, %d in the table", sizes, len(coarse))
 	}
 }
 

@@ -1,6 +1,7 @@
 package fastening
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -30,6 +31,22 @@ func tool(t *testing.T, kind, name, rng, length, adds string) *model.Tool {
 		out.Fits = []string{"17 mm"}
 	}
 	return out
+}
+
+// Stages stand in place of the torque, and an angle is none: "Fasteners" of the format.
+func TestTorques(t *testing.T) {
+	limit, err := quantity.ParseLimit("20 to 24 N·m", quantity.Torque)
+	if err != nil {
+		t.Fatal(err)
+	}
+	stages := []quantity.Quantity{amount(t, "30 N·m"), amount(t, "60 N·m"), amount(t, "90°")}
+	for want, f := range map[string]*model.Fastener{
+		"[20 N·m 24 N·m]": {Torque: limit}, "[30 N·m 60 N·m]": {Torque: limit, Stages: stages}, "[]": {},
+	} {
+		if got := fmt.Sprint(Torques(f)); got != want {
+			t.Errorf("%s, want %s", got, want)
+		}
+	}
 }
 
 func said(ways []Way) string {

@@ -338,6 +338,9 @@ func TestWithinTheShopsLimit(t *testing.T) {
 }
 
 func TestPeopleFor(t *testing.T) {
+	if n := PeopleFor(1e6, 1); n != most {
+		t.Errorf("%d people for 1000 t at 1 kg each, and no more than %d are told", n, most)
+	}
 	rapid.Check(t, func(t *rapid.T) {
 		mass, limit := rapid.Float64Range(0, 900).Draw(t, "mass"), rapid.Float64Range(10, 50).Draw(t, "limit")
 		n := PeopleFor(mass, limit)

@@ -84,12 +84,7 @@ func (m Multipliers) Rounded() Multipliers {
 // Index is the lifting index: the load over the recommended weight limit, both
 // in one unit. Above 1 the risk rises for some people, above 3 for nearly all
 // (p. 20). It is infinite where nothing should be lifted at all.
-func Index(load, rwl float64) float64 {
-	if rwl <= 0 {
-		return math.Inf(1)
-	}
-	return load / rwl
-}
+func Index(load, rwl float64) float64 { return load / rwl }
 
 // Multipliers computes the factors of a lift. The error is a *refused.Error: a
 // measure that cannot be, such as a height below the floor.

@@ -48,8 +48,8 @@ func OfPart(p *model.Part, people int) (Assessment, bool) {
 	system := SystemOf(p.Mass)
 	unit := systems[system].unit
 	mass := p.Mass.In(unit).Value
-	worst, at := Lift{}, -1
-	least := math.Inf(1)
+	var worst Lift
+	at, least := 0, math.Inf(1)
 	for i, l := range lifts(p.Lift, system) {
 		m, err := l.Multipliers()
 		if err != nil {

@@ -117,16 +117,31 @@ func TestOfPartForSeveral(t *testing.T) {
 	}
 }
 
+// The columns of table 5 by the part's own words: 5 lifts a minute are .80 up to 1 h, .60
+// up to 2 h and .35 all day.
+func TestOfPartDuration(t *testing.T) {
+	for long, want := range map[string]float64{"": 18.4, "1 h": 18.4, "61 min": 13.8, "2 h": 13.8, "121 min": 8.05} { // 23 · 0.35 = 8.05
+		p := &model.Part{Mass: measured(t, "5 kg"), Lift: &model.Lift{LiftEnd: end(t, "25 cm", "75 cm", ""), Travel: measured(t, "25 cm"), Frequency: measured(t, "5"), Duration: measured(t, long), Coupling: "good"}}
+		if a, ok := OfPart(p, 1); !ok || !within(a.Limit.Value, want, 0.051) {
+			t.Errorf("for %q: %s, want %g kg", long, a.Limit, want)
+		}
+	}
+}
+
 func TestOfPartOfTheUnknown(t *testing.T) {
 	whole := &model.Lift{LiftEnd: end(t, "25 cm", "75 cm", ""), Travel: measured(t, "25 cm"), Coupling: "good"}
 	for name, p := range map[string]*model.Part{
 		"no mass":       {Lift: whole},
+		"a mass of 0":   {Mass: measured(t, "0 kg"), Lift: whole},
 		"no lift":       {Mass: measured(t, "5 kg")},
 		"over the back": {Mass: measured(t, "5 kg"), Lift: &model.Lift{LiftEnd: end(t, "25 cm", "75 cm", "200°"), Coupling: "good"}},
 	} {
 		if a, ok := OfPart(p, 1); ok {
 			t.Errorf("%s: %s", name, a.Limit)
 		}
+	}
+	if _, ok := OfPart(&model.Part{Mass: measured(t, "0.5 kg"), Lift: whole}, 1); !ok {
+		t.Error("half a kilogram is no mass")
 	}
 }
 

@@ -141,7 +141,7 @@ func TestReleaseOfTheUnknown(t *testing.T) {
 // An energy is said in joules, and from a kilojoule on in those.
 func TestEnergyIsSaidInItsUnit(t *testing.T) {
 	say := &language.Default().Worked.Gas
-	for energy, want := range map[float64]string{5: "5.0 J", 990: "990 J", 1000: "1.0 kJ", 1000.5: "1.0 kJ", 45600: "46 kJ"} {
+	for energy, want := range map[float64]string{5: "5.0 J", 990: "990 J", 1000: "1.0 kJ", 1000.5: "1.0 kJ", 1451: "1.5 kJ", 45600: "46 kJ"} {
 		if got := holds(say, energy); !strings.Contains(got, " "+want) {
 			t.Errorf("%g J: %s", energy, got)
 		}

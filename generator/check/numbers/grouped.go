@@ -1,0 +1,45 @@
+package numbers
+
+import (
+	"cmp"
+	"slices"
+
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
+)
+
+// amountIn is an amount in a text, with each way in which its number can be
+// read. Where the sign between groups of three may be another ("1,500", "1.500"
+// in a language with a decimal comma, "bolt 3 120 N·m"), any of them may be meant.
+type amountIn struct {
+	quantity.Found
+	said  string // as a message says it
+	other []quantity.Quantity
+}
+
+// amountsIn are the amounts of a text in a language, in order.
+func amountsIn(text, tag string) []amountIn {
+	parted := quantity.FindInThrees(text)
+	var out []amountIn
+	for _, f := range quantity.Find(text) {
+		i := slices.IndexFunc(parted, func(p quantity.InThrees) bool { return f.Start < p.End && p.Start < f.End })
+		switch {
+		case i < 0:
+			out = append(out, amountIn{Found: f, said: f.String()})
+		case f.Start != parted[i].Start: // "500,5 bar" of "1 500,5 bar"
+		case language.Marker(tag) == quantity.Point:
+			out = append(out, amountIn{Found: f, said: f.String()})
+			parted = slices.Delete(parted, i, i+1)
+		}
+	}
+	for _, p := range parted {
+		out = append(out, amountIn{p.Found, text[p.Start:p.End], p.Other})
+	}
+	slices.SortFunc(out, func(a, b amountIn) int { return cmp.Compare(a.Start, b.Start) })
+	return out
+}
+
+// readAnyWay says whether an amount is right in one of the ways that it can be read.
+func (a amountIn) readAnyWay(right func(quantity.Quantity) bool) bool {
+	return right(a.Quantity) || slices.ContainsFunc(a.other, right)
+}
