@@ -168,11 +168,11 @@ func actsOn(s *model.Step, n model.Named) bool {
 // goesWith says that the act of a link does to a thing what its words say: a point
 // is moved by the act on an energy that it cuts, a fastener comes loose with its
 // part, or, where no part is held by it, while a circuit is bled, and a line lets
-// out what it carries.
+// out what it carries. Which points an energy has may be unread: any may be one.
 func goesWith(n model.Named, l *model.Link) bool {
 	switch to := l.To.(type) {
 	case *model.Energy:
-		return slices.ContainsFunc(pointsOf(to), func(p *model.Point) bool { return cutsOr(p, n) })
+		return to.Lost("points") && n.Base().Lost(model.Cutting) || slices.ContainsFunc(pointsOf(to), func(p *model.Point) bool { return cutsOr(p, n) })
 	case *model.Point:
 		return cutsOr(to, n)
 	case *model.Part:
@@ -193,7 +193,7 @@ func cutsOr(p *model.Point, n model.Named) bool {
 		return true
 	}
 	e, is := n.(*model.Energy)
-	return is && slices.Contains(p.Cuts, e)
+	return is && (slices.Contains(p.Cuts, e) || e.Lost("points"))
 }
 
 // said is an act that a text orders.
