@@ -168,7 +168,7 @@ func actsOn(s *model.Step, n model.Named) bool {
 // goesWith says that the act of a link does to a thing what its words say: a point
 // is moved by the act on an energy that it cuts, a fastener comes loose with its
 // part, or, where no part is held by it, while a circuit is bled, and a line lets
-// out what it carries. Which points an energy has may be unread: any may be one.
+// out what it carries. What could not be read of them may say so of any.
 func goesWith(n model.Named, l *model.Link) bool {
 	switch to := l.To.(type) {
 	case *model.Energy:
@@ -177,7 +177,7 @@ func goesWith(n model.Named, l *model.Link) bool {
 		return cutsOr(to, n)
 	case *model.Part:
 		f, is := n.(*model.Fastener)
-		return is && contains(f.Holds, to) || n == model.Named(to.Carries.To)
+		return is && (contains(f.Holds, to) || to.Lost("held-by")) || n == model.Named(to.Carries.To) || to.Lost("carries") && n.Base().Lost(model.Running)
 	case *model.Fluid:
 		f, is := n.(*model.Fastener)
 		return is && l.Kind.Act == model.Bleed && len(f.Holds) == 0
