@@ -348,3 +348,28 @@ func TestTheHTMLJudgesObject(t *testing.T) {
 		}
 	}
 }
+
+// An entry of any kind may be called index, which is the name of a list's page:
+// each has its own page and the list leads to it.
+func TestAnEntryCalledIndexHasItsPage(t *testing.T) {
+	t.Parallel()
+	all := pages(t, smallSite(t, map[string]string{
+		"shop.yaml":              "title: Shop\n",
+		"register/tools.yaml":    "index: { name: index pin, kind: aid }\n",
+		"register/supplies.yaml": "index: { name: index paste, unit: each }\n",
+		"register/hazards.yaml":  "index: { name: index trap, nature: It turns., harm: minor-injury, happens: could, consequence: It can pinch., avoid: [Keep clear.] }\n",
+		"register/holds.yaml":    "index: { name: index look, kind: look, what: the index }\n",
+		"register/roles.yaml":    "index: { name: Indexer }\n",
+		"machines/index.yaml":    "name: Index head\n",
+		"procedures/index.md": "---\ntitle: Index\nfor: index\nneeds: [index]\ntools: [index]\nsupplies: [index]\nhazards: [index]\nholds: [index]\n---\n## Turn\n\n" +
+			"1. Turn it to the [](role:index) with the [](tool:index) and [](supply:index). [](hazard:index)\n2. [Look](hold:index).\n",
+	}))
+	for _, kind := range []string{"tools", "supplies", "hazards", "holds", "roles", "machines"} {
+		if list := string(all[kind+"/index.html"]); !strings.Contains(list, `href="index-.html"`) && !strings.Contains(list, `href="../`+kind+`/index-.html"`) {
+			t.Errorf("%s/index.html does not lead to the entry called index", kind)
+		}
+		if !strings.Contains(string(all[kind+"/index-.html"]), "procedures/index.html") {
+			t.Errorf("%s/index-.html does not lead to what uses it", kind)
+		}
+	}
+}

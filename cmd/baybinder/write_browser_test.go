@@ -216,6 +216,16 @@ func TestWhatIsPasted(t *testing.T) {
 	p.press("As one step")
 	p.press("Save this step")
 	p.has("procedures/job.md", "5. One\n\n   and the other\n")
+	p.is(`!document.querySelector(".write-pen") && document.querySelector(".write-beside").ariaBusy === "false"`)
+	p.press("Write it yourself")
+	p.is(`!!document.querySelector(".write-pen textarea")`)
+	p.run(`{ const data = new DataTransfer(), page = "<p>Wear <b>clean</b> gloves.</p><h2>Take the <i>lid</i> off</h2><ol><li>1. <strong>WARNING</strong>: it is hot.</li><li><b>Lift it.</b></li></ol><h3>Strip</h3><p>Look at <span style='font-weight:700'>both</span> ends.<br>Go.</p>";
+		data.setData("text/plain", page.replace(/<[^>]+>/g, "\n")); data.setData("text/html", page);
+		document.querySelector(".write-pen textarea").dispatchEvent(new ClipboardEvent("paste", {clipboardData: data, bubbles: true, cancelable: true})) }`)
+	p.is(`[...document.querySelectorAll("button")].some((b) => b.textContent === "As 5 steps, with 2 new phases")`)
+	p.clean("a pasted page")
+	p.press("As 5 steps, with 2 new phases")
+	p.has("procedures/job.md", "6. Wear **clean** gloves.\n\n## Take the lid off\n\n1. WARNING: it is hot.\n2. Lift it.\n\n## Strip 2\n\n1. Look at **both** ends.\n2. Go.\n")
 }
 
 // By the keyboard alone a step is chosen and another written.

@@ -61,7 +61,7 @@ func judgeAmount(use model.Use[model.Supply], want quantity.Dimension) []finding
 			return nil
 		}
 		return []finding.Finding{decode.Quantity.At(use.At, "supplies does not say how much %s", use.ID).
-			WithMend("write %s: %s", use.ID, want.Example()).See(use.To.At, "it is counted in %s", use.To.Unit)}
+			WithMend("write it into %s: [%s: how much, in %s]", "supplies", use.ID, use.To.Unit).See(use.To.At, "it is counted in %s", use.To.Unit)}
 	}
 	amount, err := quantity.Parse(use.Amount, want)
 	if err != nil {

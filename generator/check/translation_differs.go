@@ -71,9 +71,12 @@ func (t *comparison) texts(at, there position.Pos, what finding.Words, original,
 		t.add(at, there, finding.Say("%s has a link that the original has not: %s", what, strings.Join(more, ", ")), takeOut)
 	}
 	free := wordless(original, here)
-	a, b := figures(t.c.Manual.Shop.Language, said(original, free)), figures(t.p.Language, said(here, free))
-	if words := otherFigures(a, b); !words.IsZero() {
+	theirs, ours := said(original, free), said(here, free)
+	if words := otherFigures(figures(t.c.Manual.Shop.Language, theirs), figures(t.p.Language, ours)); !words.IsZero() {
 		t.add(at, there, finding.Say("%s has other figures than the original: %s", what, words), finding.Say("write the figures of the original"))
+	}
+	if want, have := inAnotherUnit(theirs, ours); want != "" {
+		t.add(at, there, finding.Say("%s says %s, and the original %s", what, have, want), finding.Say("write %s, as the original has it", want))
 	}
 }
 
@@ -205,6 +208,9 @@ func (c *Context) differs(language string, texts []model.Text, field string, wor
 	}
 	if other := otherFigures(figures(c.Manual.Shop.Language, t.Words), figures(language, words)); !other.IsZero() {
 		return finding.Say("%s: has other figures: %s", field, other)
+	}
+	if want, have := inAnotherUnit(t.Words, words); want != "" {
+		return finding.Say("%s: says %s, and not %s", field, have, want)
 	}
 	return finding.Words{}
 }

@@ -134,13 +134,18 @@ func murky(l *model.Link) bool {
 
 // isOneWith says that two actions are one: the same act on several things, the
 // pairs that the format names, the undoing of what holds a part that is taken
-// off, and the measurement that a proof is.
+// off, and the measurement that a proof is, whichever is told first.
 func (a action) isOneWith(b action) bool {
 	if a.unsure || b.unsure {
 		return true // what could not be read may be what makes them one
 	}
-	if a.act == nil || b.act == nil {
-		return a.act == nil && b.act != nil && (holdsOneOf(a.names, b.act.To) || proves(a.names, b.act))
+	switch {
+	case a.act == nil && b.act == nil:
+		return false
+	case a.act == nil:
+		return holdsOneOf(a.names, b.act.To) || proves(a.names, b.act)
+	case b.act == nil:
+		return b.isOneWith(a)
 	}
 	one := func(x, y model.Act) bool {
 		return a.act.Kind.Act == x && b.act.Kind.Act == y || a.act.Kind.Act == y && b.act.Kind.Act == x

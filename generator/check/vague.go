@@ -19,22 +19,21 @@ var vague = finding.Rule{
 func runVague(w *writing, text []sentence) []finding.Finding {
 	var found []finding.Finding
 	for _, one := range text {
-		found = append(found, vagueIn(one, w.phrases)...)
+		found = append(found, vagueIn(one, w.phrases, w.byHand)...)
 	}
 	return found
 }
 
 // vagueIn looks at every word of a sentence, and takes the longest phrase that
-// begins there.
-func vagueIn(s sentence, phrases map[string][][]string) []finding.Finding {
+// begins there. How tight a hand makes it is not vague.
+func vagueIn(s sentence, phrases, byHand map[string][][]string) []finding.Finding {
 	var found []finding.Finding
 	for i := 0; i < len(s); i++ {
-		n := 0
-		for _, phrase := range phrases[s[i].said] {
-			if len(phrase) > n && says(s[i:], phrase) {
-				n = len(phrase)
-			}
+		if n := longest(s[i:], byHand); n > 0 {
+			i += n - 1
+			continue
 		}
+		n := longest(s[i:], phrases)
 		if n == 0 {
 			continue
 		}
@@ -44,6 +43,17 @@ func vagueIn(s sentence, phrases map[string][][]string) []finding.Finding {
 		i += n - 1
 	}
 	return found
+}
+
+// longest is the number of words of the longest phrase that a sentence begins with.
+func longest(s sentence, phrases map[string][][]string) int {
+	n := 0
+	for _, phrase := range phrases[s[0].said] {
+		if len(phrase) > n && says(s, phrase) {
+			n = len(phrase)
+		}
+	}
+	return n
 }
 
 // says is true where a sentence begins with these words.
@@ -60,11 +70,16 @@ func says(s sentence, words []string) bool {
 }
 
 // vagueByFirst finds the phrases by language and first word.
-var vagueByFirst = byCode(func(l *shape.Language) map[string][][]string {
+var vagueByFirst = byCode(func(l *shape.Language) map[string][][]string { return byFirst(l.Vague) })
+
+// byHandByFirst finds the phrases for what is made tight by hand.
+var byHandByFirst = byCode(func(l *shape.Language) map[string][][]string { return byFirst(l.ByHand) })
+
+func byFirst(phrases []string) map[string][][]string {
 	out := map[string][][]string{}
-	for _, phrase := range l.Vague {
+	for _, phrase := range phrases {
 		words := strings.Fields(phrase)
 		out[words[0]] = append(out[words[0]], words)
 	}
 	return out
-})
+}

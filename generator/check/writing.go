@@ -13,6 +13,7 @@ type writing struct {
 	actions int // at most, in a step
 	grammar *grammar
 	phrases map[string][][]string // vague ones, by their first words
+	byHand  map[string][][]string // and how tight a hand makes it
 	passive *passiveWords
 }
 
@@ -25,6 +26,7 @@ func runTexts(c *Context, p *model.Procedure) []finding.Finding {
 		actions: cmp.Or(limits.ActionsInAStep, actionsInAStep),
 		grammar: grammars[code],
 		phrases: vagueByFirst[code],
+		byHand:  byHandByFirst[code],
 		passive: passives[code],
 	}
 	var found []finding.Finding

@@ -98,6 +98,7 @@ var table = []Sign{
 	{"P003", "No open flame", Prohibition},
 	{"P004", "No thoroughfare", Prohibition},                                             // name from memory
 	{"P006", "No access for forklift trucks and other industrial vehicles", Prohibition}, // name and shape from memory
+	{"P007", "No access for people with active implanted cardiac devices", Prohibition},  // name from memory
 	{"P008", "No metallic articles or watches", Prohibition},                             // name and shape from memory
 	{"P010", "Do not touch", Prohibition},                                                // name from memory
 	{"P011", "Do not extinguish with water", Prohibition},                                // name from memory
@@ -109,6 +110,8 @@ var table = []Sign{
 	{"P022", "No eating or drinking", Prohibition},                                       // name and shape from memory
 	{"P023", "Do not obstruct", Prohibition},                                             // name and shape from memory
 	{"P024", "Do not walk or stand here", Prohibition},                                   // name and shape from memory
+	{"P025", "Do not use this incomplete scaffold", Prohibition},                         // name from memory
+	{"P027", "Do not use this lift for people", Prohibition},                             // name from memory
 	{"P028", "Do not wear gloves", Prohibition},                                          // name from memory
 	{"P031", "Do not alter the state of the switch", Prohibition},                        // name from memory
 

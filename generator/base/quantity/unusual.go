@@ -66,7 +66,7 @@ func (r *reader) fractional(rest string) bool {
 	behind := strings.TrimLeftFunc(rest, isSpace)
 	if unit, size := matchUnit(behind, None, glued); size > 0 {
 		within := unit == Inch && r.prose && articleForm.MatchString(behind[size:])
-		return (unit == Inch || unit == Turn) && !within
+		return r.divided(unit) && !within
 	}
 	next := reader{text: rest, prose: r.prose}
 	if next.joiner() == Exact && !next.and() {
@@ -74,7 +74,19 @@ func (r *reader) fractional(rest string) bool {
 	}
 	next.spaces()
 	q, f := next.amount()
-	return !f.bad() && (q.Unit == Inch || q.Unit == Turn)
+	return !f.bad() && r.divided(q.Unit)
+}
+
+// divided reports whether a unit is divided into fractions: inches and turns, and in
+// a sentence what is measured in cups, by the clock and on the scales as well.
+func (r *reader) divided(unit Unit) bool {
+	switch unit {
+	case Inch, Turn:
+		return true
+	case Gallon, Quart, Litre, Hour, Minute, Pound, Ounce, Foot, Mile:
+		return r.prose
+	}
+	return false
 }
 
 // and passes over the word that joins two amounts in a sentence.

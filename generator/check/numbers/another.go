@@ -41,7 +41,7 @@ func (b *beside) ofThing(l *shape.Language, q quantity.Found, before, behind []s
 			q.Fits(quantity.Voltage) && isOneOf(l, l.Asides.Scales, word) ||
 			q.Fits(quantity.Pressure) && isOneOf(l, l.Asides.Media, word))
 	}
-	if n := len(behind); n > 0 && behind[0] == l.Numbers.Of && n > 1 && is(behind[1]) {
+	if len(behind) > 1 && behind[0] == l.Numbers.Of && is(behind[1]) {
 		return true
 	}
 	if !l.Acts.NounFirst && leadsTo(behind, l.Asides.Breaks, is) {

@@ -45,7 +45,28 @@ func besideOf(j *job, drained map[*model.Fluid]bool, links []sentence.Placed) *b
 		}
 		b.link(l.Link)
 	}
+	b.unknown = b.unknown || unproved(links)
 	return b.supplies(links)
+}
+
+// unproved says that an energy is proved dead with no hold of it in its step: that
+// is told, and a limit in words may be the one that is missing.
+func unproved(links []sentence.Placed) bool {
+	for _, l := range links {
+		if e, is := l.To.(*model.Energy); is && l.Kind.Act == model.Prove && l.Step() != nil && !takesHoldOf(l.Step(), e) {
+			return true
+		}
+	}
+	return false
+}
+
+// takesHoldOf says that a step takes a hold of an energy, or one that could not be
+// read.
+func takesHoldOf(s *model.Step, e *model.Energy) bool {
+	return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
+		h, is := l.To.(*model.Hold)
+		return (l.Is(model.LinkHold) || l.Is(model.LinkAgain)) && (l.Bad || is && (h.Of.ID == e.ID || h.Lost("of")))
+	})
 }
 
 func (b *beside) link(l *model.Link) {
@@ -127,7 +148,7 @@ func (b *beside) part(p *model.Part) {
 	for _, use := range p.HeldBy {
 		if use.To == nil {
 			b.unknown = true
-			continue
+			return
 		}
 		b.fastener(use.To)
 	}
@@ -198,9 +219,34 @@ func (b *beside) fluid(l *model.Link, f *model.Fluid) {
 	case f.Capacity.IsZero():
 	case l.Kind.Act == model.Fill && b.drained[f]:
 		b.rivals = append(b.rivals, whole)
+	case l.Kind.Act == model.Fill:
+		b.most = append(b.most, b.of.lessOf(whole, f))
 	default:
 		b.most = append(b.most, whole)
 	}
+}
+
+// lessOf is the most that can be filled into a circuit: what it holds, or what the
+// procedure brings of its supply, where that is less.
+func (j *job) lessOf(whole rival, f *model.Fluid) rival {
+	if f.Supply.To == nil {
+		return whole
+	}
+	brought := rival{of: f.Supply.To, who: "the list of supplies"}
+	for _, use := range cmp.Or(j.of.Original, j.of).Supplies {
+		q, err := quantity.Parse(use.Amount, whole.Unit.Dimension())
+		if use.To != f.Supply.To || err != nil || q.Value <= 0 {
+			continue
+		}
+		if !brought.IsZero() {
+			return whole // which of two lines is meant is not known
+		}
+		brought.Quantity = q
+	}
+	if brought.IsZero() || brought.Base() >= whole.Base() {
+		return whole
+	}
+	return brought
 }
 
 // supplies takes what the procedure lists of the supplies that a sentence

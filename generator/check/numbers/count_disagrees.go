@@ -34,7 +34,7 @@ func countsDisagree(j *job) []finding.Finding {
 				if !is || link.Bad || f.Lost(model.Holding) {
 					continue
 				}
-				if n, said := words.typed(block.Parts[i], link.Text); said {
+				if n, said := words.typed(block.Parts[i], link, f); said {
 					found = append(found, countDisagrees(s, link, f, n)...)
 				}
 			}
@@ -118,24 +118,31 @@ func countAt(part *model.Part, f *model.Fastener) int {
 
 // countWords are the words for one to twenty in a language, and the words of
 // "two of the four".
-type countWords struct{ shape.Numbers }
+type countWords struct {
+	shape.Numbers
+	plurals []string // how a noun's plural ends
+}
 
 // countWordsOf is the words of a language; of others only figures are read.
 func countWordsOf(tag string) countWords {
 	if l := language.Known(tag); l != nil {
-		return countWords{l.Numbers}
+		return countWords{l.Numbers, l.Verbs.Plurals}
 	}
 	return countWords{}
 }
 
-// typed is the count that is typed at a link: the first of its own words, else
-// the last word before it. Of "two of the four" it is the four.
-func (c countWords) typed(before, text string) (int, bool) {
-	own := strings.Fields(text)
+// typed is the count that is typed at a link: the first of its own words, else the
+// one of an act's that stands before the fastener's name, else the last word before
+// it. Of "two of the four" it is the four.
+func (c countWords) typed(before string, link *model.Link, f *model.Fastener) (int, bool) {
+	own := strings.Fields(link.Text)
 	if n, ok := c.ofThe(own); ok {
 		return n, true
 	}
-	if n, ok := c.first(own, text); ok {
+	if n, ok := c.first(own, link.Text); ok {
+		return n, true
+	}
+	if n, ok := c.named(own, f.Label()); ok && link.Kind.Act != model.NoAct {
 		return n, true
 	}
 	words := strings.Fields(model.Unmarked(before))
@@ -143,6 +150,34 @@ func (c countWords) typed(before, text string) (int, bool) {
 		return 0, false
 	}
 	return c.count(words[len(words)-1])
+}
+
+// named is the one count among the words of an order, "Undo the four bolts": before
+// a word of the fastener's name, to which a plural or a first part may be lacking.
+func (c countWords) named(words []string, name string) (int, bool) {
+	count, found := 0, 0
+	for i := 1; i+1 < len(words); i++ {
+		n, is := c.count(words[i])
+		if !is {
+			continue
+		}
+		found++
+		if said := strings.ToLower(strings.TrimRight(words[i+1], ",;:.")); slices.ContainsFunc(strings.Fields(strings.ToLower(name)), func(own string) bool { return c.isOf(own, said) }) {
+			count = n
+		}
+	}
+	return count, found == 1 && count > 0
+}
+
+// isOf says that a word is another, or its plural, or the end of it that the other
+// is a kind of: "Schrauben" of a "Blechschraube".
+func (c countWords) isOf(own, said string) bool {
+	for _, plural := range append([]string{""}, c.plurals...) {
+		if one := strings.TrimSuffix(said, plural); len(one) > 2 && strings.HasSuffix(own, one) {
+			return true
+		}
+	}
+	return false
 }
 
 // first is the count with which a text begins; an amount such as "22 N·m" is

@@ -134,7 +134,7 @@ func plausibleEnergy(e *model.Energy) []finding.Finding {
 		missing("capacitance", finding.Say("a stored resistance"))
 	case c && r && e.Voltage.IsZero():
 		missing("voltage", finding.Say("a stored charge"))
-	case longAWait(e):
+	case storeOf(e).Hardly():
 		found = append(found, decode.Quantity.At(e.FieldAt("stored"), "the charge of %s would take more than a day to fall to 1 V: %s and %s are hardly both right", e.ID, e.Stored.Capacitance, e.Stored.Resistance).
 			WithMend("look them up again: µF and mF, kΩ and MΩ; a store that nothing discharges has stored: yes"))
 	}
@@ -153,13 +153,6 @@ func plausibleSize(e *model.Energy) []finding.Finding {
 			WithMend("write kind: heat, or take its temperature out"))
 	}
 	return found
-}
-
-// longAWait says that a charge takes more than a day to fall to a volt. Common
-// practice, no source: what discharges on purpose does so within the job.
-func longAWait(e *model.Energy) bool {
-	wait, known := storeOf(e).WaitFor(quantity.Of(1, quantity.Volt, 1))
-	return known && !math.IsInf(wait.Seconds, 0) && wait.Seconds > 24*60*60
 }
 
 // plausibleGas looks at the gas that stores a pressure.

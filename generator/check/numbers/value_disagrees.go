@@ -21,19 +21,38 @@ var ValueDisagrees = finding.Rule{
 // register or machine file says.
 func valuesDisagree(j *job) []finding.Finding {
 	var found []finding.Finding
+	refilled := refillsOf(j)
 	for block := range blocksOf(j.of) {
 		for _, link := range block.Links {
 			if !link.Bad && (link.To == nil || !valuesLost(link.To)) {
-				found = append(found, valueDisagrees(link, block.Links, j.language())...)
+				found = append(found, valueDisagrees(link, block.Links, j.language(), refilled[link])...)
 			}
 		}
 	}
 	return found
 }
 
+// refillsOf are the fill: links of what the procedure let out before them. Any
+// other fills a part of it in.
+func refillsOf(j *job) map[*model.Link]bool {
+	out := map[*model.Link]bool{}
+	drained := fluids{}
+	performed := performed{j.book, map[*model.Procedure]fluids{}}
+	for _, s := range j.of.Steps {
+		follow(drained, performed, s, model.Drain)
+		for _, l := range s.Links {
+			if f, is := l.To.(*model.Fluid); is && l.Kind.Act == model.Fill && drained[f] {
+				out[l] = true
+			}
+		}
+		follow(drained, performed, s, model.Fill)
+	}
+	return out
+}
+
 // valueDisagrees compares the amounts of one link's words. Amounts of a kind
 // that the register does not state are nobody's business.
-func valueDisagrees(link *model.Link, beside []*model.Link, tag string) []finding.Finding {
+func valueDisagrees(link *model.Link, beside []*model.Link, tag string, refilled bool) []finding.Finding {
 	amounts := amountsIn(link.Text, tag)
 	if len(amounts) == 0 {
 		return nil
@@ -44,29 +63,37 @@ func valueDisagrees(link *model.Link, beside []*model.Link, tag string) []findin
 	}
 	states := statedBy(link)
 	states.words = append(states.words, words...)
-	var typed, right []string
+	var typed, right, write []string
 	for _, q := range amounts {
 		rivals := sameKind(states.values, q.Quantity)
 		agrees := func(q quantity.Quantity) bool { return agreesWithOne(q, rivals) || agreesWithOne(q, states.words) }
-		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) || q.readAnyWay(agrees) {
+		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) ||
+			link.Kind.Act == model.Fill && !refilled && atMostOne(q.Quantity, rivals) || q.readAnyWay(agrees) {
 			continue
 		}
 		typed = append(typed, q.said)
 		for _, r := range rivals {
-			if text := r.String(); !slices.Contains(right, text) {
-				right = append(right, text)
-			}
+			right = with(right, r.String())
+			write = with(write, r.In(q.Unit).String()) // in the unit that was typed
 		}
 	}
 	if len(typed) == 0 {
 		return nil
 	}
-	return []finding.Finding{states.disagree(link, typed, right)}
+	return []finding.Finding{states.disagree(link, typed, right, write)}
 }
 
-func (s stated) disagree(link *model.Link, typed, right []string) finding.Finding {
+// with is a list and a text that it may have already.
+func with(list []string, text string) []string {
+	if slices.Contains(list, text) {
+		return list
+	}
+	return append(list, text)
+}
+
+func (s stated) disagree(link *model.Link, typed, right, write []string) finding.Finding {
 	f := ValueDisagrees.At(link.At, "the words say %s, and %s says %s", listOf(typed), finding.Say(s.who), listOf(right)).
-		WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", listOf(right))
+		WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", listOf(write))
 	if link.To != nil {
 		f = f.See(link.To.Base().At, "it is stated here")
 	}
@@ -85,6 +112,10 @@ func sameKind(values []quantity.Quantity, q quantity.Quantity) []quantity.Quanti
 
 func agreesWithOne(typed quantity.Quantity, values []quantity.Quantity) bool {
 	return slices.ContainsFunc(values, func(v quantity.Quantity) bool { return quantity.Agrees(typed, v) })
+}
+
+func atMostOne(typed quantity.Quantity, values []quantity.Quantity) bool {
+	return slices.ContainsFunc(values, func(v quantity.Quantity) bool { return typed.Base() <= v.Base() })
 }
 
 // zeroed says whether a zero is what an act leaves: "let it down to 0 bar".

@@ -3,6 +3,8 @@ package numbers
 import (
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/language"
@@ -221,11 +223,21 @@ func (w *orders) clauses(text string) []ordering {
 	return out
 }
 
-// ordered is the order of a list with which a clause begins, as it stands.
+// endsIn says that a clause ends in an order, where the language has it so. What has
+// a capital there is a noun: "vor dem Ausschalten".
+func (c ordering) endsIn(order string) bool {
+	last := len(c.words) - 1
+	first, _ := utf8.DecodeRuneInString(c.raw[last])
+	return c.Late && last > 0 && c.words[last] == order && unicode.IsLower(first)
+}
+
+// ordered is the order of a list with which a clause begins, or ends, as it stands.
 func (c ordering) ordered(list string) string {
 	for order := range strings.FieldsSeq(list) {
 		head, tail, parted := strings.Cut(order, "|")
 		switch {
+		case !parted && c.endsIn(head):
+			return c.raw[len(c.raw)-1]
 		case c.words[0] != head || c.isNoun(head):
 		case !parted:
 			return c.raw[0]

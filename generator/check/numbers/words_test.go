@@ -28,6 +28,8 @@ func TestValueDisagrees(t *testing.T) {
 		"a number of its description":    jobOf(front, "[The drop from 210 bar](hold:bus-dead)."),
 		"a mass":                         jobOf(front, "⟦value-disagrees⟧[Lift the seat, 15 kg, out](remove:seat)."),
 		"the mass":                       jobOf(front, "[Lift the seat, 14 kg or 31 lb, out](remove:seat)."),
+		"a part of a capacity":           jobOf(front, "[Top up 0.5 L](fill:lift-oil)."),
+		"a part of what was let out":     jobOf(front, "[Let it out](drain:lift-oil).", "⟦value-disagrees⟧[Fill in 0.5 L](fill:lift-oil)."),
 		"a capacity":                     jobOf(front, "⟦value-disagrees⟧[Fill in 5 L](fill:lift-oil)."),
 		"a voltage":                      jobOf(front, "⟦value-disagrees⟧[Pull the 400 V plug](isolate:traction)."),
 		"a pressure let down to nothing": jobOf(front, "[Let it down to 0 bar](release:lift)."),
@@ -55,6 +57,9 @@ func TestValueDisagrees(t *testing.T) {
 		"one finding for a link":         jobOf(front, "⟦value-disagrees⟧[25 N·m on 12 mm](tighten:seat-bolt)."),
 		"two links, two findings":        jobOf(front, "⟦value-disagrees⟧[25 N·m](tighten:seat-bolt), ⟦value-disagrees⟧[26 N·m](tighten:seat-bolt)."),
 	})
+	says(t, jobOf(front, "[Tighten to 18 lbf·ft](tighten:seat-bolt)."),
+		"the words say 18 lbf·ft, and the machine's file says 22 N·m",
+		"write 16.2 lbf·ft, or leave the words empty; a number of another thing goes outside the link")
 	says(t, jobOf(front, "[Tighten to 25 N·m on 12 mm](tighten:seat-bolt)."),
 		"the words say 25 N·m and 12 mm, and the machine's file says 22 N·m and 13 mm",
 		"write 22 N·m and 13 mm, or leave the words empty; a number of another thing goes outside the link")
@@ -71,6 +76,7 @@ func TestCountDisagrees(t *testing.T) {
 		"in the link":                 lift("its ⟦count-disagrees⟧[five bolts](fastener:seat-bolt)"),
 		"in the link, right":          lift("its [four bolts](fastener:seat-bolt)"),
 		"in capitals":                 lift("its ⟦count-disagrees⟧[Five bolts](fastener:seat-bolt)"),
+		"in an act, before its name":  lift("its bolts: ⟦count-disagrees⟧[Undo the five bolts](loosen:seat-bolt)"),
 		"in the link, not first":      lift("its [long five bolts](fastener:seat-bolt)"),
 		"an act":                      jobOf(front, "[Lift the seat out](remove:seat): ⟦count-disagrees⟧[five bolts](loosen:seat-bolt)."),
 		"two of the four":             lift("two of the four [bolts](fastener:seat-bolt)"),

@@ -2,6 +2,7 @@ package write
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"baybinder/generator/base/patch"
@@ -57,7 +58,7 @@ const mostText = 64 << 10
 // acts are what can be done to a procedure, by name.
 var acts = map[string]func(b bench, p *model.Procedure, a Act) (string, int, error){
 	"words": reword, "new": addStep, "steps": addSteps, "out": takeOut, "move": move, "split": split,
-	"phase": addPhase, "leave": leaveSo, "expect": expect, "heading": renamePhase, "front": setField, "mend": mend,
+	"phase": addPhase, "page": addPage, "leave": leaveSo, "expect": expect, "heading": renamePhase, "front": setField, "mend": mend,
 }
 
 // apply is a procedure's file with an act done.
@@ -149,17 +150,83 @@ func addSteps(b bench, p *model.Procedure, a Act) (string, int, error) {
 	if err != nil {
 		return "", 0, err
 	}
-	var items []string
-	for _, text := range a.Texts {
-		if words := cleaned(text); words != "" {
-			items = append(items, item(s.indent, s.number+len(items), s.sign, words))
-		}
-	}
+	items := s.items(a.Texts)
 	if len(items) == 0 {
 		return "", 0, noWords
 	}
 	text, at, err := s.put(p.File.Text, items...)
-	return text, at + len(strings.Join(items[:len(items)-1], "\n")) + min(1, len(items)-1), err
+	return text, at + lastOf(items), err
+}
+
+// lastOf is how far the last of some lines stands behind the first.
+func lastOf(items []string) int {
+	return len(strings.Join(items[:len(items)-1], "\n")) + min(1, len(items)-1)
+}
+
+// addPage writes a page that was pasted: its lines are steps behind a place, and
+// from a line that begins with ## on, which is a heading of it, those of a new
+// phase behind that place's.
+func addPage(b bench, p *model.Procedure, a Act) (string, int, error) {
+	first := slices.IndexFunc(a.Texts, isHeading)
+	if first < 0 {
+		return addSteps(b, p, a)
+	}
+	text, at, err := addPhases(p, a, a.Texts[first:])
+	if err != nil || len(strings.TrimSpace(strings.Join(a.Texts[:first], ""))) == 0 {
+		return text, at, err
+	}
+	s, err := slotOf(b, p, a)
+	if err != nil {
+		return "", 0, err
+	}
+	items := s.items(a.Texts[:first])
+	text, at, err = s.put(text, items...) // it stands before the phases: up to there the text is as it was
+	return text, at + lastOf(items), err
+}
+
+func isHeading(text string) bool { return strings.HasPrefix(text, "## ") }
+
+// addPhases writes phases with their steps behind the phase of a place. A name
+// that the procedure has already gets a number.
+func addPhases(p *model.Procedure, a Act, texts []string) (string, int, error) {
+	behind, taken := a.Phase, map[string]bool{}
+	if s := findStep(p, a.After); s != nil {
+		behind = s.Phase.ID
+	}
+	for _, ph := range p.Phases {
+		taken[ph.ID] = true
+	}
+	var out []string
+	n := 0
+	for _, text := range texts {
+		if name := heading(text); isHeading(text) && name != "" {
+			of := name
+			for i := 2; taken[syntax.PhaseID(of)]; i++ {
+				of = name + " " + strconv.Itoa(i)
+			}
+			taken[syntax.PhaseID(of)], n = true, 0
+			out = append(out, of+"\n")
+		} else if words := cleaned(text); words != "" && len(out) > 0 {
+			n++
+			out[len(out)-1] += "\n" + item(0, n, ".", words)
+		}
+	}
+	if len(out) == 0 {
+		return "", 0, noWords
+	}
+	a.After = behind
+	return putPhase(p, a, strings.Join(out, "\n\n## "))
+}
+
+// items are texts as the steps of a place, those that are empty left out.
+func (s slot) items(texts []string) []string {
+	var out []string
+	for _, text := range texts {
+		if words := cleaned(text); words != "" {
+			out = append(out, item(s.indent, s.number+len(out), s.sign, words))
+		}
+	}
+	return out
 }
 
 // cut is a text without some of its lines; of the empty lines around them one
@@ -345,13 +412,18 @@ func addPhase(_ bench, p *model.Procedure, a Act) (string, int, error) {
 	if name == "" {
 		return "", 0, noWords
 	}
+	return putPhase(p, a, name)
+}
+
+// putPhase writes a heading, and what stands under it, behind a phase.
+func putPhase(p *model.Procedure, a Act, name string) (string, int, error) {
 	text, at := p.File.Text, len(p.File.Text)
 	if i := slices.IndexFunc(p.Phases, func(ph *model.Phase) bool { return ph.ID == a.After }); i >= 0 && i+1 < len(p.Phases) {
 		next, ok := headingOf(p.Phases[i+1])
 		if !ok {
 			return "", 0, noPlace
 		}
-		return text[:next.start] + "## " + name + "\n\n" + text[next.start:], next.start, nil
+		return text[:next.start] + "## " + strings.TrimRight(name, "\n") + "\n\n" + text[next.start:], next.start, nil
 	}
 	before := "\n\n"
 	switch {
@@ -360,7 +432,7 @@ func addPhase(_ bench, p *model.Procedure, a Act) (string, int, error) {
 	case strings.HasSuffix(text, "\n"):
 		before = "\n"
 	}
-	return text + before + "## " + name + "\n", at + len(before), nil
+	return text + before + "## " + strings.TrimRight(name, "\n") + "\n", at + len(before), nil
 }
 
 // renamePhase gives a phase another name. What names it by its old one moves

@@ -72,11 +72,11 @@
   };
 
   const act = inTurn(async (what, said) => {
-    if (dirty() && !["split", "out", "steps"].includes(what.do) && !await savePen()) return render();
+    if (dirty() && !["split", "out", "steps", "page"].includes(what.do) && !await savePen()) return render();
     const told = await save(what, said);
     if (told || clash) pen = null;
     if (slot?.after && !stepText(slot.after) || slot?.phase && !sheet.phases.some((p) => p.id === slot.phase)) slot = lastSlot();
-    if (told?.on && ["move", "split", "steps", "new"].includes(what.do)) slot = { after: told.on };
+    if (told?.on && ["move", "split", "steps", "page", "new"].includes(what.do)) slot = { after: told.on };
     if (told && what.do === "phase") slot = { phase: sheet.phases.find((p) => p.title === what.text.trim())?.id ?? sheet.phases.at(-1).id };
     await refresh("next");
   });
@@ -573,11 +573,47 @@
     const line = (r) => "| " + Array.from({ length: wide }, (_, i) => plain((r[i] ?? "").trim()).replaceAll("|", "\\|")).join(" | ") + " |";
     return [line(rows[0]), "|" + " --- |".repeat(wide), ...rows.slice(1).map(line)].join("\n");
   };
+  // linesOf are the lines of a page that was copied: its headings, and its texts
+  // with the words that are bold in them. Bold words stay so where that says
+  // nothing but that: not a whole line, and nothing that reads as a signal word.
+  const sign = /^(?:\d{1,3}(?:\.\d+)*[.)]?|[a-z][.)]|[•·▪–—*-])\s+/;
+  const heavy = (e) => {
+    const weight = /font-weight:\s*(\w+)/.exec(e.getAttribute("style") ?? "")?.[1]; // as it is written: the page lets no style in
+    return weight ? weight === "bold" || Number(weight) >= 600 : /^(B|STRONG)$/.test(e.nodeName);
+  };
+  const linesOf = (html) => {
+    const out = [];
+    let line = [];
+    const end = (head) => {
+      const all = line.map((r) => r.text).join("").trim(), whole = line.every((r) => r.bold || !r.text.trim());
+      const marked = (runs) => runs.map((r, i) => {
+        const words = r.text.trim(), next = runs.slice(i + 1).map((n) => n.text).join("").trim();
+        const calm = r.bold && !whole && /\p{Ll}/u.test(words) && !/[:!–—-]$/.test(words) && !/^[:!–—-]/.test(next);
+        return calm ? r.text.replace(words, () => "**" + plain(words) + "**") : plain(r.text);
+      }).join("").trim();
+      while (line.length && !line[0].text.trim()) line.shift();
+      if (all) out.push({ head: head, marked: marked(line), bare: marked(line.map((r, i) => (i ? r : { ...r, text: r.text.trimStart().replace(sign, "") }))) });
+      line = [];
+    };
+    const walk = (node, bold) => {
+      if (node.nodeType === Node.TEXT_NODE) return void line.push({ text: node.data.replace(/\s+/g, " "), bold: bold });
+      if (node.nodeType !== Node.ELEMENT_NODE || /^(STYLE|SCRIPT|HEAD|TITLE)$/.test(node.nodeName)) return;
+      if (node.nodeName === "BR") return end(false);
+      const block = /^(P|DIV|LI|UL|OL|H[1-6]|TR|TABLE|BLOCKQUOTE|PRE|SECTION|ARTICLE)$/.test(node.nodeName);
+      if (block) end(false);
+      for (const child of node.childNodes) walk(child, bold || heavy(/** @type {HTMLElement} */ (node)));
+      if (block) end(/^H[1-6]$/.test(node.nodeName));
+    };
+    walk(new DOMParser().parseFromString(html, "text/html").body, false);
+    end(false);
+    return out;
+  };
   const onPaste = (e) => {
     const text = e.clipboardData?.getData("text/plain") ?? "";
     if (typed.test(text)) return;
     const table = cells(text);
-    const lines = text.split(/\r?\n/).map((l) => l.trim()).filter(Boolean);
+    const page = linesOf(e.clipboardData?.getData("text/html") ?? "");
+    const lines = page.length > 1 ? page : text.split(/\r?\n/).map((l) => l.trim()).filter(Boolean).map((l) => ({ head: false, marked: plain(l), bare: plain(l.replace(sign, "")) }));
     if (!table && lines.length < 2) return;
     e.preventDefault();
     const put = (now) => {
@@ -586,11 +622,13 @@
       field.focus();
     };
     if (table) return put((field.value.trim() ? "\n\n" : "") + table + "\n\n");
-    if (pen.step) return put(lines.map(plain).join("\n\n"));
-    const bare = lines.map((l) => plain(l.replace(/^(?:\d{1,3}(?:\.\d+)*[.)]?|[a-z][.)]|[•·▪–—*-])\s+/, "")));
+    const together = () => lines.map((l) => l.marked).join("\n\n");
+    if (pen.step) return put(together());
+    const bare = lines.map((l) => (l.head ? "## " : "") + l.bare);
+    const heads = lines.filter((l) => l.head).length, steps = lines.length - heads;
     pasted.replaceChildren(h("p", {}, fill(w.Pasted, lines.length)), h("div.write-keys", {},
-      h("button.save", { onclick: () => act({ do: "steps", after: pen.after, phase: pen.phase, texts: bare }) }, fill(w.AsSteps, lines.length)),
-      h("button", { onclick: () => { pasted.replaceChildren(); put(lines.map(plain).join("\n\n")); } }, w.AsOne)));
+      h("button.save", { onclick: () => act({ do: heads ? "page" : "steps", after: pen.after, phase: pen.phase, texts: bare }) }, heads ? fill(w.AsPhases, steps, heads) : fill(w.AsSteps, steps)),
+      h("button", { onclick: () => { pasted.replaceChildren(); put(together()); } }, w.AsOne)));
     pasted.querySelector("button").focus();
   };
 

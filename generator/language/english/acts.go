@@ -17,7 +17,7 @@ var acts = shape.Acts{
 	Drain:     "drain let|out",
 	Lock:      "lock padlock",
 	Unlock:    "unlock",
-	Off:       "isolate switch|off turn|off shut|off cut|off cut power|down",
+	Off:       "isolate switch|off turn|off shut|off cut|off cut power|down unplug",
 	On:        "restore reconnect energise energize switch|on turn|on power|up plug|in",
 	Placed:    "place slide set lay hang",
 	Emptied:   "empty",
@@ -28,7 +28,7 @@ var acts = shape.Acts{
 	Nouns:     "lock padlock fill drain fit mount torque",
 	Compounds: "off away plug valve cock tap screw hole cap port line hose pump pan level pipe tube bolt nut wrench ring point tray",
 	Switches:  "switch isolator breaker fuse plug disconnector disconnect",
-	Valves:    "valve cock tap", Vents: "vent drain bleed dump", Earthing: "earth earthing ground grounding", Blocks: "block",
+	Valves:    "valve cock tap seacock stopcock", Vents: "vent drain bleed dump", Earthing: "earth earthing ground grounding", Blocks: "block",
 	Sides:        "left right front rear upper lower top bottom one two three four main north south east west",
 	Prepositions: "of at for in on by behind under above beside near to from with",
 }

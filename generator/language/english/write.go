@@ -79,6 +79,7 @@ var write = words.Write{
 	TakeTheirs:     "Take what is in the file",
 	Pasted:         "You pasted {0} lines.",
 	AsSteps:        "As {0} steps",
+	AsPhases:       "As {0} steps, with {1} new phases",
 	AsOne:          "As one step",
 	NotSaved:       "It could not be done: {0}",
 	NoAnswer:       "The program does not answer. What you wrote is still here: copy it, start watch again, and open the page that it names.",

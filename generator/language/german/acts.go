@@ -7,8 +7,7 @@ import (
 )
 
 // acts are orders as they are said to somebody, "Lösen Sie die Mutter", and the
-// same in the infinitive. One whose verb stands at the end, "Mutter lösen", is
-// not found: the rules that use these words would rather miss an order.
+// same in the infinitive, which stands at the end: "Mutter lösen".
 var acts = shape.Acts{
 	Undo:     "lösen löse lockern lockere",
 	Tighten:  "ziehen|an anziehen nachziehen",
@@ -33,6 +32,7 @@ var acts = shape.Acts{
 	Valves:   "ventil hahn kugelhahn absperrhahn absperrventil", Vents: "entlüftung entlüftungsventil ablass ablassventil ablasshahn entleerung entleerungshahn abblase abblasehahn abblaseventil", Earthing: "erde erdung erdungsschalter erdungstrenner", Blocks: "doppelabsperrung",
 	Sides:        "links rechts vorn hinten oben unten eins zwei drei vier nord süd ost west",
 	Glued:        true,
+	Late:         true,
 	Prepositions: "von an am bei für in im auf hinter unter über neben zu zum zur aus mit",
 }
 

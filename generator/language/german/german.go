@@ -25,6 +25,7 @@ var Language = shape.Language{
 		"ausreichend", "genügend", "geeignet", "angemessen", "ordnungsgemäß", "vorsichtig", "fest genug",
 		"einige", "mehrere", "ein paar", "ein wenig", "etwas", "leicht", "regelmäßig", "von zeit zu zeit", "usw", "und so weiter",
 	},
+	ByHand:  []string{"handfest", "fingerfest"},
 	Denials: []string{"nicht", "nichts", "nie", "niemals", "niemand", "ohne", "weder", "kein", "keine", "keinen", "keinem", "keiner", "keines", "nirgends"},
 	Signals: []string{"GEFAHR", "WARNUNG", "VORSICHT", "ACHTUNG", "HINWEIS"},
 	Gear: map[string][]string{

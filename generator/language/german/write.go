@@ -79,6 +79,7 @@ var write = words.Write{
 	TakeTheirs:     "Das aus der Datei nehmen",
 	Pasted:         "Sie haben {0} Zeilen eingefügt.",
 	AsSteps:        "Als {0} Schritte",
+	AsPhases:       "Als {0} Schritte, mit {1} neuen Phasen",
 	AsOne:          "Als ein Schritt",
 	NotSaved:       "Es ging nicht: {0}",
 	NoAnswer:       "Das Programm antwortet nicht. Was Sie schrieben, ist noch hier: Kopieren Sie es, starten Sie watch wieder und öffnen Sie die Seite, die es nennt.",

@@ -48,6 +48,7 @@ type Language struct {
 	Small   []string            // words for small things that are easily forgotten
 	Signals []string            // signal words in capitals, and those that are used for them
 	Vague   []string            // phrases that say nothing that can be measured or looked at
+	ByHand  []string            // phrases that say how tight a hand makes it: these are not vague
 	Denials []string            // words that turn a sentence round: not, never, without
 	Grammar Grammar
 	Passive Passive
@@ -126,6 +127,7 @@ type Acts struct {
 	Sides, Prepositions                       string `may:"empty"` // what stands behind the noun, where it does not stand first
 	NounFirst                                 bool   // "válvula de purga", and not "vent valve"
 	Glued                                     bool   // "Gashahn", and not "gas cock"
+	Late                                      bool   // an order may stand at the end, with a small letter: "den Hauptschalter ausschalten"
 }
 
 // Asides are the words beside an amount that make it another thing's than what

@@ -79,6 +79,7 @@ var write = words.Write{
 	TakeTheirs:     "Quedarse con el archivo",
 	Pasted:         "Ha pegado {0} líneas.",
 	AsSteps:        "Como {0} pasos",
+	AsPhases:       "Como {0} pasos, con {1} fases nuevas",
 	AsOne:          "Como un solo paso",
 	NotSaved:       "No se pudo hacer: {0}",
 	NoAnswer:       "El programa no responde. Lo que escribió sigue aquí: cópielo, inicie watch de nuevo y abra la página que indique.",

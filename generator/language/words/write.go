@@ -79,6 +79,7 @@ type Write struct {
 	TakeTheirs     string
 	Pasted         string
 	AsSteps        string
+	AsPhases       string // steps, phases
 	AsOne          string
 	NotSaved       string
 	NoAnswer       string

@@ -261,6 +261,26 @@ func TestTheFingerprintOfACallee(t *testing.T) {
 	}
 }
 
+// What a fluid comes from is acted on though no step names it: what a supply is, in
+// "What is issued stays issued" of the format.
+func TestWhatAFluidComesFromMovesIt(t *testing.T) {
+	files := maps.Clone(press)
+	files["register/supplies.yaml"] += "lube-oil: { name: lube oil, unit: L, ghs: [H304], hazards: [oil-jet], note: Cold. }\n"
+	files["machines/press.yaml"] += "fluids: { lube: { name: lube, supply: lube-oil } }\n"
+	edit{"procedures/lid.md", "7. Tell", "7. [Fill](fill:lube).\n8. Tell"}.in(t, files)
+	before := formOf(t, files, "lid").Print()
+	for _, e := range []edit{
+		{"register/supplies.yaml", "name: lube oil", "name: gear oil"}, {"register/supplies.yaml", "unit: L", "unit: kg"}, {"register/supplies.yaml", "ghs: [H304]", "ghs: [H302]"},
+		{"register/supplies.yaml", "hazards: [oil-jet]", "hazards: []"}, {"register/supplies.yaml", "note: Cold.", "note: Warm."},
+	} {
+		other := maps.Clone(files)
+		e.in(t, other)
+		if formOf(t, other, "lid").Print() == before {
+			t.Errorf("%v moves nothing", e)
+		}
+	}
+}
+
 // A form is of the second where its first line says so, and else of the first.
 func TestAFormSaysWhichItIs(t *testing.T) {
 	for want, f := range map[string]Form{"1-": {}, "2-": {secondLine}} {

@@ -105,7 +105,7 @@ func (w *walk) unreadAct(l *model.Link, g diagram.Func) {
 	if near == nil {
 		near = l.To
 	}
-	if l.Kind.Act != model.Call && near != nil {
+	if l.Kind.Act != model.Call && l.Kind.Act != model.Reverse && near != nil {
 		w.cloud(near, g)
 		return
 	}

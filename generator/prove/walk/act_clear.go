@@ -1,6 +1,8 @@
 package walk
 
 import (
+	"slices"
+
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -12,6 +14,40 @@ func (clearing) does(w *walk, l *model.Link, g diagram.Func) {
 	w.clear(l.To.(*model.Tool), g)
 }
 
+// letDown puts the loads back that a tool was the last to hold. One with nothing
+// to switch off comes back by that alone, so that what is asked of a restore: is
+// asked here.
+func (w *walk) letDown(t *model.Tool, g diagram.Func) {
+	loads := w.lay.blocks[t]
+	woken := make([]diagram.Func, len(loads))
+	for i, e := range loads {
+		r := w.lay.energy[e]
+		back := w.letGo(r, g)
+		w.stillOpen(r, back)
+		if woken[i] = diagram.No; len(r.points) == 0 {
+			woken[i] = back
+			w.notAsked(w.lay.asks(e, w.askedNowhere), back, notAskedBack)
+		}
+		w.unblock(r, g)
+	}
+	for i, e := range loads {
+		w.backInOrder(w.lay.energy[e], woken[i])
+	}
+}
+
+// askedNowhere are the holds that a load wants taken before it comes back, and that
+// are asked nowhere else in this procedure: none where it takes them, or restores
+// something, for those of the machine may come after the load and before the power.
+func (w *walk) askedNowhere(e *model.Energy, m *model.Machine) []model.Ref[model.Hold] {
+	return slices.DeleteFunc(beforeRestore(e, m), func(h model.Ref[model.Hold]) bool {
+		return slices.ContainsFunc(w.p.Steps, func(s *model.Step) bool {
+			return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
+				return l.Kind.Act == model.Restore || takes(l) && (l.Bad || l.To == model.Named(h.To))
+			})
+		})
+	})
+}
+
 // clear takes a tool away; the last that holds a load ends its release.
 func (w *walk) clear(t *model.Tool, g diagram.Func) {
 	x := w.lay.of[t]
@@ -19,11 +55,7 @@ func (w *walk) clear(t *model.Tool, g diagram.Func) {
 	w.find(&ActOrder, x, w.And(g, w.Is(was, states(idle))), "taken away, and not in place")
 	g = w.AndNot(g, w.Is(was, states(idle)))
 	w.put(x, g, idle)
-	for _, e := range w.lay.blocks[t] {
-		r := w.lay.energy[e]
-		w.stillOpen(r, w.letGo(r, g))
-		w.unblock(r, g)
-	}
+	w.letDown(t, g)
 	for _, e := range w.lay.contains[t] {
 		r := w.lay.energy[e]
 		x := w.lay.of[e]

@@ -30,7 +30,7 @@ func (w *walk) proofOrder(r *energyRule, x thing, g diagram.Func) {
 		}
 		if r.stored {
 			charged := w.And(g, w.Is(f, ready))
-			w.find(&NotReleased, x, charged, "proved dead before what is stored is out")
+			w.findOnce(&NotReleased, x, charged, "proved dead before what is stored is out")
 			sound = w.AndNot(sound, charged)
 		}
 	})

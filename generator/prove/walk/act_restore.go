@@ -26,7 +26,7 @@ func (restoring) does(w *walk, l *model.Link, g diagram.Func) {
 	}
 	for i, r := range cut {
 		w.stillOpen(r, woken[i])
-		w.notAsked(w.lay.asks(r.energy, beforeRestore), woken[i], "not done before this comes back on, and something was opened since")
+		w.notAsked(w.lay.asks(r.energy, beforeRestore), woken[i], notAskedBack)
 		w.contained(r, woken[i], "it is put on without %s in place", containers(r))
 	}
 	w.wake(a)

@@ -13,6 +13,8 @@ var NotAsked = rule{
 	Mend:  "Write hold: with it, after the last thing that is taken off or loosened and before this.",
 }
 
+const notAskedBack = "not done before this comes back on, and something was opened since"
+
 // asks are the holds that a machine and an energy want taken before an act.
 func (l *layout) asks(e *model.Energy, before func(*model.Energy, *model.Machine) []model.Ref[model.Hold]) []thing {
 	var out []thing

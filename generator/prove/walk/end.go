@@ -212,7 +212,7 @@ func (w *walk) leftOpen(x thing, f diagram.Func) diagram.Func {
 		if warmsUp(e) {
 			return diagram.No
 		}
-		open = w.AndNot(open, w.leftAtPoint(e))
+		open = w.AndNot(open, w.Or(w.leftAtPoint(e), w.heldByWhatIsLeft(e)))
 	case aPoint:
 		for _, e := range info.named.(*model.Point).Cuts {
 			y := w.lay.of[e]
@@ -230,6 +230,22 @@ func (w *walk) leftAtPoint(e *model.Energy) diagram.Func {
 	for _, p := range w.lay.energy[e].points {
 		if to, named := w.leavesSays(w.lay.of[p]); named && to != live {
 			f = w.Or(f, w.has(p))
+		}
+	}
+	return f
+}
+
+// heldByWhatIsLeft says where a load with nothing to switch off is held by a tool
+// that is left in place and should not be: that is told of the tool.
+func (w *walk) heldByWhatIsLeft(e *model.Energy) diagram.Func {
+	f := diagram.No
+	r := w.lay.energy[e]
+	if len(r.points) > 0 {
+		return f
+	}
+	for _, t := range r.blockers {
+		if x := w.lay.of[t]; !w.speaksOf(x) {
+			f = w.Or(f, w.leftOpen(x, w.get(x)))
 		}
 	}
 	return f

@@ -371,14 +371,14 @@ func clause(words []string) []string {
 
 func isNumber(w string) bool { return w[0] >= '0' && w[0] <= '9' }
 
-// startsWith compares a name with the words of a text; the last may stand in
-// the plural.
+// startsWith compares a name with the words of a text, which may stand in the
+// plural: "cover bolts", "tornillos de la tapa".
 func (t *tongue) startsWith(words, name []string) bool {
 	if len(words) < len(name) {
 		return false
 	}
 	for i, w := range name {
-		if words[i] != w && !(i == len(name)-1 && t.plural(words[i], w)) {
+		if words[i] != w && !t.plural(words[i], w) {
 			return false
 		}
 	}

@@ -58,6 +58,9 @@ func (x *run) wrongAtEnd(k string) bool {
 				return false
 			}
 		}
+		if e := x.machine.Find(id).(*model.Energy); len(e.Points) == 0 && x.heldByWhatIsLeft(e) {
+			return false
+		}
 	case "point":
 		for _, e := range x.machine.Energies {
 			st := x.get(key("energy", e.ID))
@@ -67,6 +70,21 @@ func (x *run) wrongAtEnd(k string) bool {
 		}
 	}
 	return !sameWord(k, plain(x.startOf(k)), s)
+}
+
+// heldByWhatIsLeft says that a tool which holds a load is left in place, and told
+// of.
+func (x *run) heldByWhatIsLeft(e *model.Energy) bool {
+	for _, b := range e.BlockedBy {
+		if b.To == nil {
+			continue
+		}
+		k := key("tool", b.To.ID)
+		if _, named := x.leavesWord(x.top, k); !named && x.wrongAtEnd(k) {
+			return true
+		}
+	}
+	return false
 }
 
 func plain(s string) string {

@@ -104,6 +104,7 @@ func (x *run) clear(t *model.Tool, k string) {
 	if x.machine == nil {
 		return
 	}
+	var woken []*model.Energy
 	for _, e := range x.machine.Energies {
 		if !x.hasEnergy(e) || !blockedBy(e, t) || x.heldByTool(e) {
 			continue
@@ -114,6 +115,8 @@ func (x *run) clear(t *model.Tool, k string) {
 			x.openWhen(e)
 			switch {
 			case len(e.Points) == 0:
+				woken = append(woken, e)
+				x.unasked(x.nowhere(x.machine.BeforeRestore), x.nowhere(e.BeforeRestore))
 				x.set(ek, "live")
 			case x.lockable(e):
 				x.set(ek, "locked")
@@ -126,7 +129,26 @@ func (x *run) clear(t *model.Tool, k string) {
 			x.set(ek, "isolated")
 		}
 	}
+	x.backInOrder(woken)
 	x.bared(t)
+}
+
+// nowhere are the holds that the procedure under way takes in none of its steps,
+// where it restores nothing either.
+func (x *run) nowhere(holds []model.Ref[model.Hold]) []model.Ref[model.Hold] {
+	var out []model.Ref[model.Hold]
+	for _, h := range holds {
+		taken := false
+		for _, s := range x.frame().p.Steps {
+			for _, l := range s.Links {
+				taken = taken || l.Kind.Act == model.Restore || (l.Is("hold") || l.Is("again")) && (l.Bad || l.To == model.Named(h.To))
+			}
+		}
+		if !taken {
+			out = append(out, h)
+		}
+	}
+	return out
 }
 
 // bared tells of energies that are on and round which nothing stands any more.

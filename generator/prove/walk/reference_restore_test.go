@@ -87,6 +87,11 @@ func (x *run) restore(points []*model.Point, cut []*model.Energy, what string) {
 		}
 	}
 	x.comeOn(points, cut)
+	x.backInOrder(woken)
+}
+
+// backInOrder looks for what should have come back before the energies that did.
+func (x *run) backInOrder(woken []*model.Energy) {
 	for _, e := range woken {
 		for _, first := range x.machine.RestoreOrder {
 			if first.To == e {

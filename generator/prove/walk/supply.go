@@ -159,7 +159,7 @@ func (w *walk) firstUse(uses []want, way diagram.Func) position.Pos {
 }
 
 // listed is how much of a supply the procedure lists. It is not known where a
-// line could not be read.
+// line could not be read, or says nothing: that is told there.
 func (w *walk) listed(s *model.Supply, use want) (have float64, at position.Pos, ok bool) {
 	for _, u := range w.p.Supplies {
 		if u.To == nil {
@@ -184,10 +184,10 @@ func amountOf(u model.Use[model.Supply], use want) (float64, bool) {
 			return 1, true
 		}
 		q, err := quantity.Parse(u.Amount, quantity.Count)
-		return q.Value, err == nil
+		return q.Value, err == nil && q.Value > 0
 	}
 	q, err := quantity.Parse(u.Amount, use.volume.Unit.Dimension())
-	return q.Base(), err == nil
+	return q.Base(), err == nil && q.Value > 0
 }
 
 // amount is an amount of a supply in words.

@@ -55,7 +55,11 @@ func (l *layout) timings(shop *model.Shop) {
 func timingOf(e *model.Energy, safe quantity.Quantity) *timing {
 	t := &timing{maker: e.Stored.Wait, least: e.Stored.Wait.Base()}
 	if e.Kind == "electric" {
-		t.store = electrical.Store{Voltage: e.Voltage, Capacitance: e.Stored.Capacitance, Resistance: e.Stored.Resistance}
+		store := electrical.Store{Voltage: e.Voltage, Capacitance: e.Stored.Capacitance, Resistance: e.Stored.Resistance}
+		if store.Hardly() {
+			return t // that is told at the machine's file
+		}
+		t.store = store
 		t.safe, _ = t.store.WaitFor(safe)
 		t.least = max(t.least, t.safe.Seconds)
 	}

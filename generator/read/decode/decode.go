@@ -111,7 +111,8 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what finding.Words, at p
 			WithMend("write its fields, one a line: name: …"))
 	}
 	fields, ok := fieldsOf(v.Type()), true
-	told := 0 // findings before the last pair
+	told := 0       // findings before the last pair
+	parted := false // the last pair is the rest of a number that a comma parted
 	meant := map[string]bool{}
 	for i, p := range n.Pairs {
 		f, known := find(fields, p.Key)
@@ -120,9 +121,14 @@ func (d *Decoder) fill(n *syntax.Node, v reflect.Value, what finding.Words, at p
 				d.Findings = d.Findings[:told]
 				ok = d.add(comma)
 				d.lose(n.Pairs[i-1].Key)
+				parted = true
+				continue
+			}
+			if parted && restOfNumber(n.Pairs[i-1], p) {
 				continue
 			}
 		}
+		parted = false
 		told = len(d.Findings)
 		if !known {
 			ok = d.unknownField(n, i, fields, what, meant)

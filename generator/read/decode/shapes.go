@@ -77,7 +77,7 @@ func (d *Decoder) uses(n *syntax.Node, v reflect.Value, f field, key position.Po
 		use.Set(id, at)
 		if amount != nil && amount.Kind != syntax.Empty {
 			if amount.Kind != syntax.Scalar {
-				return d.wrong(amount, f, key, finding.Say("ids with amounts"), finding.Say("write %s: [one, two: 4]", f.name))
+				return d.wrong(amount, field{name: id}, at, finding.Say("an amount"), finding.Say("write %s: [%s: 4], or the id alone", f.name, id))
 			}
 			use.SetAmount(amount.Text, amount.At)
 		}

@@ -36,6 +36,15 @@ func otherName(key string, fields []field) (name string, mend finding.Words) {
 // What stands before and behind a comma that parts a number.
 var beforeComma, behindComma = regexp.MustCompile(`\d$`), regexp.MustCompile(`^\d+`)
 
+// restOfNumber says that a pair is what another comma parted off: 6,5 to 8,5 pH is
+// read as 6, as "5 to 8" and as "5 pH".
+func restOfNumber(before, p syntax.Pair) bool {
+	if before.KeyAt.File != p.KeyAt.File || before.KeyAt.End > p.KeyAt.Start || p.Value != nil && p.Value.Kind != syntax.Empty {
+		return false
+	}
+	return p.KeyAt.File.Text[before.KeyAt.End:p.KeyAt.Start] == "," && beforeComma.MatchString(before.Key) && behindComma.MatchString(p.Key)
+}
+
 // decimalComma is the finding for a value whose decimal comma ended it, inside
 // { }: mass: 3,5 kg is read as mass: 3 and a field "5 kg" with nothing in it.
 func decimalComma(before *syntax.Node, p syntax.Pair) (finding.Finding, bool) {

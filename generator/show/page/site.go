@@ -256,10 +256,10 @@ func (s *Site) Address(up string, n model.Named) string {
 		}
 		return up + s.PageOf(p)
 	}
-	if dir := folder(n); dir != "" {
-		return up + dir + "/" + n.Base().ID + ".html"
+	if folder(n) == "" {
+		return ""
 	}
-	return ""
+	return up + PageOf(n)
 }
 
 // Link is a link to an entry's page.
@@ -267,8 +267,15 @@ func (s *Site) Link(up string, n model.Named) Link {
 	return Link{Name: s.Name(n), Address: s.Address(up, n)}
 }
 
-// PageOf is the path of an entry's own page in the site.
-func PageOf(n model.Named) string { return folder(n) + "/" + n.Base().ID + ".html" }
+// PageOf is the path of an entry's own page in the site. An entry called index
+// leaves that name to the list of its kind: no id ends with a hyphen.
+func PageOf(n model.Named) string {
+	name := n.Base().ID
+	if _, procedure := n.(*model.Procedure); name == "index" && !procedure {
+		name += "-"
+	}
+	return folder(n) + "/" + name + ".html"
+}
 
 // FirstAid gathers the first aid of hazards, each once. Where a person can be
 // hurt and nothing is written, that is said.

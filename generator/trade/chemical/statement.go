@@ -2,8 +2,8 @@
 //
 // The statements, signal words and pictograms are those of the UN GHS (Globally
 // Harmonized System, "the purple book") as the European CLP regulation prints
-// them. The set is closed: a code that is not in it is an error with the nearest
-// one, for a wrong warning is worse than none.
+// them, and those that CLP adds (EUH031). The set is closed: a code that is not in
+// it is an error with the nearest one, for a wrong warning is worse than none.
 //
 // The GHS word is a scale of its own: an eye irritant is "Warning" here and no
 // more than a CAUTION in a safety message. The two are never fed into each
@@ -79,8 +79,10 @@ var code = regexp.MustCompile(`^H[234]\d\d$`)
 // Find is the statement of a code. The error is a *refused.Error.
 func Find(text string) (Statement, error) {
 	wanted := strings.ToUpper(strings.TrimSpace(text))
-	if i := slices.IndexFunc(statements, func(s Statement) bool { return s.Code == wanted }); i >= 0 {
-		return statements[i], nil
+	for _, set := range [][]Statement{statements, supplements} {
+		if i := slices.IndexFunc(set, func(s Statement) bool { return s.Code == wanted }); i >= 0 {
+			return set[i], nil
+		}
 	}
 	bad := &domain.Error{Given: text, Why: finding.Say("is not a hazard statement that the manual knows"), Write: finding.Say("write its code as the safety data sheet has it, as in H319")}
 	switch near := nearest.Of(wanted, Codes()); {
@@ -94,11 +96,12 @@ func Find(text string) (Statement, error) {
 	return Statement{}, bad
 }
 
-// Codes are all codes of the set, in order.
+// Codes are all codes of the GHS and then those that European law adds, each in
+// order.
 func Codes() []string {
-	codes := make([]string, len(statements))
-	for i, s := range statements {
-		codes[i] = s.Code
+	var codes []string
+	for _, s := range slices.Concat(statements, supplements) {
+		codes = append(codes, s.Code)
 	}
 	return codes
 }

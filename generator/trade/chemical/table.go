@@ -25,6 +25,7 @@ const (
 	later                     // what shows late: cancer, unborn children, organs
 	water                     // water life
 	ozone
+	said // nothing to be done about it
 )
 
 // statements is the closed set, in the order of the codes. Code, text and word

@@ -52,6 +52,14 @@ func (s Store) WaitFor(safe quantity.Quantity) (Wait, bool) {
 	return Wait{Seconds: seconds, Least: quantity.Elapsed(int(math.Ceil(seconds))), of: s, safe: safe}, true
 }
 
+// Hardly says that a charge takes more than a day to fall to a volt. Common
+// practice, no source: what discharges on purpose does so within the job, so that
+// the capacitance or the resistance is wrong.
+func (s Store) Hardly() bool {
+	wait, known := s.WaitFor(quantity.Of(1, quantity.Volt, 1))
+	return known && !math.IsInf(wait.Seconds, 0) && wait.Seconds > 24*60*60
+}
+
 // Enough says whether a wait, s, is long enough.
 func (w Wait) Enough(seconds float64) bool { return seconds >= w.Seconds }
 
