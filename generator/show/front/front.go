@@ -60,7 +60,7 @@ func (s *Pages) Front() *Front {
 			v.Retired = append(v.Retired, r.Sheet.At(v.Up).Link)
 		}
 	}
-	v.Changes = s.lately(v.Up)
+	v.Changes = s.Survey.Changes
 	return v
 }
 

@@ -122,8 +122,10 @@ func (s *Pages) listed() (v Listed) {
 	return v
 }
 
-// Survey is what the writer's list tells of all procedures, besides findings.
+// Survey is what the writer's list tells of all procedures, besides findings, and
+// the front page of their revisions.
 type Survey struct {
+	Changes    []Changed
 	NotReached []page.Link
 	Drafts     []page.Link
 	Counted    [][]Counted // how hard the steps are to read: the shop's language, and each other
@@ -131,7 +133,7 @@ type Survey struct {
 
 // survey goes through all procedures.
 func (s *Pages) survey() *Survey {
-	v := &Survey{Counted: s.counted()}
+	v := &Survey{Counted: s.counted(), Changes: s.lately("")}
 	for _, p := range s.Shown {
 		if len(s.Links.Callers(p)) == 0 && len(s.Links.Seers(p)) == 0 && p.Issued() {
 			v.NotReached = append(v.NotReached, s.Link("", p))
