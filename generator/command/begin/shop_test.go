@@ -50,7 +50,8 @@ type rig struct {
 	*rapid.T
 	options  []string
 	energies []string
-	shared   bool // two energies have a point in common
+	shared   bool // two energies come back together, by a point in common or by the prop
+	propped  bool // a load comes back as the prop is taken away
 	text     map[string]*strings.Builder
 }
 
@@ -190,6 +191,9 @@ func (r *rig) drawEnergy(e, at string) {
 		r.add("rig", ", stored: yes")
 		if r.yes("blocked") {
 			r.add("rig", ", blocked-by: [prop]")
+			if at == "[]" {
+				r.shared, r.propped = r.shared || r.propped, true
+			}
 		} else if r.yes("wait") {
 			r.add("holds", "wait-%s: { name: pause, kind: wait, for: 10 min, of: %s }\n", e, e)
 		}
