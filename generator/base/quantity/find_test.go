@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"time"
 
 	"baybinder/generator/base/quantity"
 )
@@ -105,15 +104,11 @@ func TestFind(t *testing.T) {
 	}
 }
 
-// A long text must not be searched again from each of its figures: a megabyte
-// takes some hundredths of a second, and would take minutes if it were.
+// A long text must not be searched again from each of its figures: two megabytes take
+// a tenth of a second, and would take so long if they were that the whole run is ended
+// and says where it was.
 func TestFindIsLinear(t *testing.T) {
 	for _, piece := range []string{"1-", "1x", "1 to ", "1 in", "1 in-", "1h", "1 h ", "1,", "1 ± ", "9", "1 \u00A0", "between 1 and "} {
-		text := strings.Repeat(piece, 1<<20/len(piece))
-		begun := time.Now()
-		quantity.Find(text)
-		if took := time.Since(begun); took > 10*time.Second {
-			t.Errorf("a megabyte of %q took %s", piece, took)
-		}
+		quantity.Find(strings.Repeat(piece, 2<<20/len(piece)))
 	}
 }

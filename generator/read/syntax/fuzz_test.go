@@ -3,7 +3,6 @@ package syntax
 import (
 	"strings"
 	"testing"
-	"time"
 	"unicode/utf8"
 
 	"baybinder/generator/base/finding"
@@ -47,16 +46,12 @@ func deep(line func(int) string, n int) string {
 	return b.String()
 }
 
-// Every reader gets done with every hostile text. The bound only tells that it
-// does not hang: it leaves room for the race detector on a busy machine.
-func TestHostileTextsAreReadInTime(t *testing.T) {
-	for what, text := range hostile {
-		for reader, read := range readers {
-			began := time.Now()
+// Every reader gets done with every hostile text: one that does not is ended with the
+// whole run, which then says where it was.
+func TestHostileTextsAreRead(t *testing.T) {
+	for _, text := range hostile {
+		for _, read := range readers {
 			read(t, text)
-			if took := time.Since(began); took > 20*time.Second {
-				t.Errorf("%s: %s takes %v", reader, what, took)
-			}
 		}
 	}
 }
