@@ -22,7 +22,7 @@ func amountsIn(text, tag string) []amountIn {
 	parted := quantity.FindInThrees(text)
 	var out []amountIn
 	for _, f := range quantity.Find(text) {
-		i := slices.IndexFunc(parted, func(p quantity.InThrees) bool { return f.Start < p.End && p.Start < f.End })
+		i := slices.IndexFunc(parted, func(p quantity.InThrees) bool { return f.End == p.End }) // the unit is one
 		switch {
 		case i < 0:
 			out = append(out, amountIn{Found: f, said: f.String()})

@@ -273,6 +273,8 @@ func TestThousandsBesideLinks(t *testing.T) {
 		"a number of something":      inSentence("At pack 2 360 V stand on the [battery](energy:traction)."),
 		"commas":                     inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧81,000 g."),
 		"commas, right":              inSentence("The [seat](part:seat) weighs 14,000 g."),
+		"a plain number before":      inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧15 kg or 14,000 g."),
+		"a plain number behind":      inSentence("The [seat](part:seat) weighs 14,000 g or ⟦value-disagrees⟧15 kg."),
 		"a point is a decimal point": inSentence("The [seat](part:seat) weighs ⟦value-disagrees⟧14.000 g."),
 		"in the link's words":        inSentence("Mind ⟦value-disagrees⟧[the seat, 81 000 g](part:seat)."),
 		"in the link's words, right": inSentence("Mind [the seat, 14 000 g](part:seat)."),

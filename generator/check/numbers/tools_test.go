@@ -187,6 +187,16 @@ func TestWordsOfTheToolFindings(t *testing.T) {
 		"the head bolt is turned by 90°, and no angle gauge is named here or listed", "name the angle gauge in this step: [](tool:…)")
 }
 
+// 20 % of 111.2 N·m is 22.24 N·m, and 22.2 N·m is below it; 20 % of 90 lbf·ft is 18 lbf·ft.
+func TestTheFloorIsNotRounded(t *testing.T) {
+	for ends, floor := range map[string]string{"10 to 111.2 N·m": "22.24 N·m to 111.2 N·m", "10 to 90 lbf·ft": "18 lbf·ft to 90 lbf·ft"} {
+		says(t, jobOf("tools: [socket-13, long-wrench]", "[Tighten it](tighten:seat-bolt).").with(
+			replaced("register/tools.yaml", "stand:", "long-wrench: { name: long wrench, kind: torque-wrench, range: "+ends+" }\nstand:")).with(
+			replaced("machines/tug.yaml", "torque: 22 N·m, condition", "torque: 22.2 N·m, condition")),
+			"the seat bolt is tightened to 22.2 N·m; the long wrench is used from "+floor, "name a wrench whose range holds the torque, at or above 20 % of its maximum")
+	}
+}
+
 func TestOutOfRangeNamesWhatIsNotReached(t *testing.T) {
 	says(t, jobOf("tools: [socket-13, wrench-5-25, angle-gauge]", "[In three stages](tighten:head-bolt)."),
 		"the head bolt is tightened to 60 N·m; the small torque wrench is used from 5 N·m to 25 N·m", "name a wrench whose range holds the torque, at or above 20 % of its maximum")

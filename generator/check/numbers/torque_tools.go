@@ -116,12 +116,16 @@ func tightenedTo(t turn, torques []quantity.Quantity) finding.Words {
 // inWords joins amounts, "25 N·m, 40 N·m and 48 N·m".
 func inWords(list []quantity.Quantity) finding.List { return listOf(list) }
 
+// floorDigits is enough for a fifth of any typed maximum: rounded, the floor would
+// be at a torque that is below it.
+const floorDigits = 6
+
 // reaches says for what the wrenches are used, in their own unit.
 func (j *job) reaches(t turn, wrenches []*model.Tool) finding.Words {
 	var each []finding.Words
 	for _, tool := range wrenches {
 		w, _ := fastening.WrenchOf(tool.Range)
-		floor := quantity.Of(w.Floor(), quantity.NewtonMetre, 3).In(tool.Range.Unit)
+		floor := quantity.Of(w.Floor(), quantity.NewtonMetre, floorDigits).In(tool.Range.Unit)
 		each = append(each, finding.Say("the %s is used from %s to %s", tool.Label(), short(floor), tool.Range.Numbers()[1]))
 	}
 	if j.adapted(t) {

@@ -2,6 +2,7 @@ package walk
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"baybinder/generator/base/position"
@@ -82,21 +83,12 @@ func (w *walk) refill(f *model.Fluid, x thing, g diagram.Func) {
 func (w *walk) supplied() {
 	var done []*model.Supply
 	for _, first := range w.wanted {
-		if containsSupply(done, first.supply) {
+		if slices.Contains(done, first.supply) {
 			continue
 		}
 		done = append(done, first.supply)
 		w.suppliedOf(first.supply)
 	}
-}
-
-func containsSupply(list []*model.Supply, s *model.Supply) bool {
-	for _, x := range list {
-		if x == s {
-			return true
-		}
-	}
-	return false
 }
 
 func (w *walk) suppliedOf(s *model.Supply) {
@@ -190,11 +182,12 @@ func amountOf(u model.Use[model.Supply], use want) (float64, bool) {
 	return q.Base(), err == nil && q.Value > 0
 }
 
-// amount is an amount of a supply in words.
+// amount is an amount of a supply in words, all of it: of a rounded one the list
+// would still hold too little.
 func (m missing) amount(a float64) string {
 	if m.use.volume.Unit == quantity.Bare {
-		return strconv.Itoa(int(a + 0.5))
+		return strconv.FormatFloat(a, 'f', -1, 64)
 	}
 	q := m.use.volume
-	return fmt.Sprintf("%s %s", strconv.FormatFloat(a/q.Base()*q.Value, 'g', 4, 64), q.Unit)
+	return fmt.Sprintf("%s %s", strconv.FormatFloat(a/q.Base()*q.Value, 'g', 10, 64), q.Unit)
 }
