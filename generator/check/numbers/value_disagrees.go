@@ -78,7 +78,7 @@ func valueDisagrees(link *model.Link, beside []*model.Link, tag string, refilled
 		}
 	}
 	if len(typed) == 0 {
-		return nil
+		return boundTurned(link, amounts, tag)
 	}
 	return []finding.Finding{states.disagree(link, typed, right, write)}
 }

@@ -64,23 +64,22 @@ func (b *binder) groups(m *model.Machine) {
 	}
 }
 
-// idsOnce looks for one id in two sections of a machine.
+// idsOnce looks for one id in two sections of a machine. An option may be called as
+// the part that it brings, "cab: { only-with: cab }": no link and no list could mean
+// either.
 func (b *binder) idsOnce(m *model.Machine) {
 	first := map[string]position.Pos{}
-	once := func(id string, here position.Pos) {
-		at, twice := first[id]
+	once := func(e *model.Entry) {
+		at, twice := first[e.ID]
 		if twice {
-			b.add(syntax.DuplicateID.At(here, "this machine has %s already", id).
+			b.add(syntax.DuplicateID.At(e.At, "this machine has %s already", e.ID).
 				WithMend("give the second an id of its own: in a machine's file no id stands twice, whatever the section").See(at, "the first is here"))
 			return
 		}
-		first[id] = here
-	}
-	for _, o := range m.Options {
-		once(o.Key, o.KeyAt)
+		first[e.ID] = e.At
 	}
 	for _, n := range things(m) {
-		once(n.Base().ID, n.Base().At)
+		once(n.Base())
 	}
 }
 
