@@ -17,6 +17,7 @@ type beside struct {
 	drained map[*model.Fluid]bool // what the procedure has let out before this step
 
 	rivals  []rival              // one of a dimension must be the typed one
+	bounds  []bound              // of holds
 	most    []rival              // or no less than it: amounts of a supply
 	words   []quantity.Quantity  // may be said as well: of names, of what a branch asks
 	free    []quantity.Dimension // of settings that are changed: another value is meant
@@ -180,6 +181,7 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 		b.words = append(b.words, append(numbersOf(h.Limit), endsOf(h.Limit)...)...)
 		return
 	}
+	b.bounds = append(b.bounds, boundsOf(h)...)
 	b.words = append(b.words, numbersOf(h.Near)...)
 	b.words = append(b.words, given(h.AgainIn)...)
 	b.state(h, register, h.For.Least, h.For.Most)

@@ -20,6 +20,9 @@ func TestWordsDisagree(t *testing.T) {
 	german := func(name, step string) files {
 		return point(name, step).with(files{"shop.yaml": "title: Werkstatt\nlanguage: de\n"})
 	}
+	connector := func(step string) files {
+		return jobOf("", step).with(replaced("machines/tug.yaml", "fasteners:", "  clip-plug: { name: sensor plug, kind: connector }\nfasteners:"))
+	}
 	translated := func(name, tag, step string) files {
 		return spanish(name, "[Mire](isolate:plug).").with(files{
 			"shop.yaml": "title: Taller\nlanguage: es\nalso: [en, de]\n", "procedures/job." + tag + ".md": "---\ntitle: Job\n---\n## Strip\n\n1. " + step + "\n",
@@ -47,6 +50,8 @@ func TestWordsDisagree(t *testing.T) {
 		"Spanish, a lock":           spanish("palanca", "⟦words-disagree⟧[Ponga su candado](unlock:plug), [quite su candado](unlock:plug), ⟦words-disagree⟧[retire el candado](lock:plug), [cuelgue el candado](lock:plug)."),
 		"both are said":             point("main switch", "[Close the lid and open the switch](isolate:plug)."),
 		"a bolt":                    jobOf("tools: [socket-13, wrench-20-100]", "⟦words-disagree⟧[Undo the bolts](tighten:seat-bolt), ⟦words-disagree⟧[close them](loosen:seat-bolt), [open them](loosen:seat-bolt)."),
+		"a connector pulled":        connector("⟦words-disagree⟧[Pull the plug](connect:clip-plug), [plug it in](connect:clip-plug), [pull on it once it is plugged in](connect:clip-plug), [pull the plug up to the lid and push it home](connect:clip-plug)."),
+		"a connector plugged in":    connector("⟦words-disagree⟧[Plug it in](disconnect:clip-plug), [pull the plug](disconnect:clip-plug), ⟦words-disagree⟧[plug the lead in](remove:clip-plug)."),
 		"a part":                    jobOf("tools: [socket-13]", "⟦words-disagree⟧[Put the seat back](remove:seat), ⟦words-disagree⟧[take the seat off](refit:seat), [put it in](refit:seat)."),
 		"a fluid":                   jobOf("supplies: [oil: 4 L]", "⟦words-disagree⟧[Fill it](drain:lift-oil), ⟦words-disagree⟧[drain the oil](fill:lift-oil), [fill plug out, drain it](drain:lift-oil)."),
 		"Spanish, a switch":         spanish("interruptor general", "⟦words-disagree⟧[Cierre el interruptor](isolate:plug), [abra el interruptor](isolate:plug)."),

@@ -2,6 +2,7 @@ package numbers
 
 import (
 	"cmp"
+	"iter"
 	"maps"
 	"regexp"
 	"slices"
@@ -20,16 +21,12 @@ import (
 // left out: they speak of what else could be.
 func valuesBeside(j *job) []finding.Finding {
 	var found []finding.Finding
-	drained := fluids{}
-	performed := performed{j.book, map[*model.Procedure]fluids{}}
-	for _, s := range j.of.Steps {
-		follow(drained, performed, s, model.Drain)
+	for s, drained := range letOut(j) {
 		for i := range s.Blocks {
 			if b := &s.Blocks[i]; b.Role != model.Why && slices.ContainsFunc(b.Parts, hasFigure) {
 				found = append(found, blockBeside(j, drained, b)...)
 			}
 		}
-		follow(drained, performed, s, model.Fill)
 	}
 	return found
 }
@@ -38,6 +35,21 @@ func hasFigure(text string) bool { return strings.ContainsAny(text, "0123456789"
 
 // fluids says of each that something was done to whether it is out.
 type fluids map[*model.Fluid]bool
+
+// letOut goes through the steps of a procedure, with what is out when their own
+// fluids are filled in.
+func letOut(j *job) iter.Seq2[*model.Step, fluids] {
+	return func(yield func(*model.Step, fluids) bool) {
+		drained, performed := fluids{}, performed{j.book, map[*model.Procedure]fluids{}}
+		for _, s := range j.of.Steps {
+			follow(drained, performed, s, model.Drain)
+			if !yield(s, drained) {
+				return
+			}
+			follow(drained, performed, s, model.Fill)
+		}
+	}
+}
 
 // follow keeps what was let out, and what was filled again.
 func follow(drained fluids, performed performed, s *model.Step, act model.Act) {
@@ -114,14 +126,15 @@ func blockBeside(j *job, drained fluids, b *model.Block) []finding.Finding {
 // at the first of them, which names all.
 func (b *beside) judge(s sentence.Sentence) []finding.Finding {
 	var wrong []typed
-	for _, t := range amountsOf(s, b) {
+	amounts := amountsOf(s, b)
+	for _, t := range amounts {
 		if rivals := b.against(t); len(rivals) > 0 {
 			t.rivals = rivals
 			wrong = append(wrong, t)
 		}
 	}
 	if len(wrong) == 0 {
-		return nil
+		return b.turned(s, amounts)
 	}
 	slices.SortStableFunc(wrong, func(a, b typed) int { return cmp.Compare(a.Start, b.Start) })
 	var said, told []string
@@ -143,6 +156,20 @@ func (b *beside) judge(s sentence.Sentence) []finding.Finding {
 	return []finding.Finding{ValueDisagrees.At(s.At.Part(first.Start, first.End), form.Template, listOf(said), listOf(who), listOf(right)).
 		WithMend("write that number; what is said of another thing stands in a sentence of its own").
 		See(first.rivals[0].of.Base().At, "it is stated here")}
+}
+
+// turned is told at the first bound of a hold that stands in a sentence with the
+// other side.
+func (b *beside) turned(s sentence.Sentence, amounts []typed) []finding.Finding {
+	for _, t := range amounts {
+		side, said := t.sided(s.Text, b.of.language())
+		if r := turnedRound(t.Quantity, side, b.bounds); r != nil {
+			return []finding.Finding{ValueDisagrees.At(s.At.Part(t.Start, t.End), "the sentence says %s, and %s says %s", said, finding.Say(r.who), finding.Say("%s for the %s", r.says(), r.of.Label())).
+				WithMend("write %s; what is said of another thing stands in a sentence of its own", r.says()).
+				See(r.of.Base().At, "it is stated here")}
+		}
+	}
+	return nil
 }
 
 // statersOf is who states what amounts are held against.

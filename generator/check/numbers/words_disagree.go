@@ -60,6 +60,9 @@ func (w *orders) disagree(link *model.Link) []finding.Finding {
 			if against = c.ordered(opposite); against == "" && c.ofLock() {
 				against = c.ordered(takesDown)
 			}
+			if against == "" && pulls(link) && c.onlyNames(link.To.Label()) {
+				against = c.ordered(w.Pulled)
+			}
 		}
 	}
 	if against == "" {
@@ -114,6 +117,25 @@ func (w *orders) hung(act model.Act) (own, opposite string) {
 	default: // nothing else is done to a lock
 		return "", ""
 	}
+}
+
+// pulls says that pulling is the opposite of what a link does: of a connector that
+// is put in.
+func pulls(link *model.Link) bool {
+	p, is := link.To.(*model.Part)
+	return is && p.Kind == "connector" && link.Kind.Act == model.Refit
+}
+
+// onlyNames says that a clause orders something of a thing and says nothing more:
+// "pull the plug", and not "pull the plug up to the lid".
+func (c ordering) onlyNames(name string) bool {
+	names := shape.PlainWords(name)
+	for i, word := range c.words {
+		if i > 0 && !shape.Among(c.Articles, word) && !shape.Among(c.Switches, word) && !language.IsOf(word) && !slices.Contains(names, word) && !shape.Among(c.Pulled, word) {
+			return false
+		}
+	}
+	return true
 }
 
 // ofLock says that what a clause orders is said of a lock: "take your lock off",

@@ -3,13 +3,16 @@ package english
 import "baybinder/generator/language/shape"
 
 var asides = shape.Asides{
-	Not:    []string{"not", "not to", "not at", "never", "never to", "never at", "instead of", "instead of the", "rather than", "rather than the", "no longer"},
-	Every:  []string{"every", "each"},
-	Added:  []string{"another", "a further", "an extra"},
-	More:   []string{"more", "longer"},
-	Away:   []string{"from", "apart", "away", "in from", "off the", "intervals", "clear of"},
-	Beyond: []string{"below", "under", "above", "over", "less than", "more than"},
-	Of:     []string{"of", "for"},
+	Not:       []string{"not", "not to", "not at", "never", "never to", "never at", "instead of", "instead of the", "rather than", "rather than the", "no longer"},
+	Every:     []string{"every", "each"},
+	Added:     []string{"another", "a further", "an extra"},
+	More:      []string{"more", "longer"},
+	Away:      []string{"from", "apart", "away", "in from", "off the", "intervals", "clear of"},
+	Beyond:    []string{"below", "under", "above", "over", "less than", "more than"},
+	AtMost:    []string{"at most", "no more than", "not more than"},
+	AtLeast:   []string{"at least", "no less than", "not less than"},
+	Supposing: shape.SetOf("if when whenever once unless until till"),
+	Of:        []string{"of", "for"},
 	Things: shape.SetOf("lamp light torch lantern bulb flashlight drill grinder saw charger fan vacuum tester meter multimeter voltmeter dial compressor regulator " +
 		"hoist crane jack sling strap chain trolley lifter winch gantry shackle tackle rope bar lever extension feeler rule ruler caliper calliper micrometer straightedge " +
 		"brush drift punch bit file spanner socket wrench key screwdriver driver rod bolt screw stud hose clamp vice epoxy adhesive glue sealant paint primer tape grease " +

@@ -3,13 +3,16 @@ package german
 import "baybinder/generator/language/shape"
 
 var asides = shape.Asides{
-	Not:    []string{"nicht", "nicht mit", "nicht auf", "nie", "niemals", "statt", "statt der", "anstatt"},
-	Every:  []string{"alle", "jede"},
-	Added:  []string{"weitere", "nochmals", "noch"},
-	More:   []string{"länger", "mehr"},
-	Away:   []string{"von", "vom", "auseinander", "entfernt", "abstand"},
-	Beyond: []string{"unter", "unterhalb von", "weniger als", "über", "mehr als"},
-	Of:     []string{"von", "für"},
+	Not:       []string{"nicht", "nicht mit", "nicht auf", "nie", "niemals", "statt", "statt der", "anstatt"},
+	Every:     []string{"alle", "jede"},
+	Added:     []string{"weitere", "nochmals", "noch"},
+	More:      []string{"länger", "mehr"},
+	Away:      []string{"von", "vom", "auseinander", "entfernt", "abstand"},
+	Beyond:    []string{"unter", "unterhalb von", "weniger als", "über", "mehr als"},
+	AtMost:    []string{"höchstens", "maximal", "nicht mehr als"},
+	AtLeast:   []string{"mindestens", "wenigstens", "nicht weniger als"},
+	Supposing: shape.SetOf("wenn falls sobald bis solange"),
+	Of:        []string{"von", "für"},
 	Things: shape.SetOf("lampe leuchte handlampe taschenlampe birne bohrmaschine schleifer säge ladegerät lüfter prüfer messgerät multimeter kompressor regler " +
 		"hebezeug kran heber wagenheber schlinge gurt kette winde schäkel seil stange hebel verlängerung fühlerlehre lineal messschieber " +
 		"bürste dorn bohrer feile schlüssel nuss schraubendreher schraube bolzen schlauch klemme kleber klebstoff dichtmasse farbe band fett " +

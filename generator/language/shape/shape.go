@@ -133,19 +133,22 @@ type Acts struct {
 // Asides are the words beside an amount that make it another thing's than what
 // the sentence links.
 type Asides struct {
-	Not     []string // before what an amount should not be
-	Every   []string // before how often, and how far apart
-	Added   []string // before a time that is added, and behind it
-	More    []string
-	Away    []string // behind a distance
-	At      string   `may:"empty"` // what stands before it as well, where its words alone say too little
-	Beyond  []string // before a bound
-	Of      []string // between a thing and its amount
-	Things  Set      // what has an amount of its own and often no entry: lamps, lifting gear, hand tools
-	Vessels Set      // what a volume or a mass is the size of: "the 10 L can"
-	Scales  Set      // parts of a measuring instrument
-	Media   Set      // what has a pressure wherever it is
-	Breaks  Set      // words between which and an amount nothing is its own
+	Not       []string // before what an amount should not be
+	Every     []string // before how often, and how far apart
+	Added     []string // before a time that is added, and behind it
+	More      []string
+	Away      []string // behind a distance
+	At        string   `may:"empty"` // what stands before it as well, where its words alone say too little
+	Beyond    []string // before a bound
+	AtMost    []string // beside a bound, on which side of it is right
+	AtLeast   []string
+	Supposing Set      // before what is only supposed
+	Of        []string // between a thing and its amount
+	Things    Set      // what has an amount of its own and often no entry: lamps, lifting gear, hand tools
+	Vessels   Set      // what a volume or a mass is the size of: "the 10 L can"
+	Scales    Set      // parts of a measuring instrument
+	Media     Set      // what has a pressure wherever it is
+	Breaks    Set      // words between which and an amount nothing is its own
 }
 
 // Verbs are the words by which an act is told that stands in words only. They

@@ -3,14 +3,17 @@ package spanish
 import "baybinder/generator/language/shape"
 
 var asides = shape.Asides{
-	Not:    []string{"no", "no a", "nunca", "nunca a", "jamás", "en vez de", "en vez de los", "en lugar de", "en lugar de los", "ya no"},
-	Every:  []string{"cada"},
-	Added:  []string{"otros", "otras", "otro", "otra"},
-	More:   []string{"más", "adicionales"},
-	Away:   []string{"del", "de la", "de los", "de las", "de un", "de una", "desde"},
-	At:     "a",
-	Beyond: []string{"por debajo de", "debajo de", "bajo", "menos de", "inferior a", "por encima de", "encima de", "más de", "superior a"},
-	Of:     []string{"de", "para"},
+	Not:       []string{"no", "no a", "nunca", "nunca a", "jamás", "en vez de", "en vez de los", "en lugar de", "en lugar de los", "ya no"},
+	Every:     []string{"cada"},
+	Added:     []string{"otros", "otras", "otro", "otra"},
+	More:      []string{"más", "adicionales"},
+	Away:      []string{"del", "de la", "de los", "de las", "de un", "de una", "desde"},
+	At:        "a",
+	Beyond:    []string{"por debajo de", "debajo de", "bajo", "menos de", "inferior a", "por encima de", "encima de", "más de", "superior a"},
+	AtMost:    []string{"como máximo", "como mucho", "a lo sumo", "no más de"},
+	AtLeast:   []string{"como mínimo", "al menos", "por lo menos", "no menos de"},
+	Supposing: shape.SetOf("si cuando hasta mientras salvo"),
+	Of:        []string{"de", "para"},
 	Things: shape.SetOf("lámpara luz linterna bombilla foco taladro amoladora sierra cargador ventilador aspiradora comprobador medidor multímetro voltímetro dial compresor regulador " +
 		"polipasto grúa gato eslinga cincha cadena carro cabrestante pórtico grillete cuerda barra palanca prolongación galga regla calibre micrómetro " +
 		"cepillo botador broca lima vaso llave destornillador varilla tornillo perno espárrago manguera mordaza epoxi adhesivo pegamento sellador pintura imprimación cinta grasa " +

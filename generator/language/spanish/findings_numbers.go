@@ -99,6 +99,7 @@ var findingsNumbers = map[string]string{
 	"it is stated here":                                                                   "está dicho aquí",
 	"the sentence says %s, and %s says %s":                                                "la frase dice %s, y %s dice %s",
 	"the sentence says %s, and %s say %s":                                                 "la frase dice %s, y %s dicen %s",
+	"write %s; what is said of another thing stands in a sentence of its own":             "escriba %s; lo que se dice de otra cosa va en una frase aparte",
 	"write that number; what is said of another thing stands in a sentence of its own":    "escriba ese número; lo que se dice de otra cosa va en una frase aparte",
 	"%s for the %s": "%s para %s",
 	"change the words or the link; the one that stays is what is done to the %s": "cambie las palabras o el enlace; queda lo que de verdad se hace con %s",

@@ -192,6 +192,7 @@ type docReader struct {
 	doc      *Document
 	phase    *Phase
 	stray    bool // a numbered list stood before the first phase
+	level    bool // a heading that is no phase, and would be one at level 2, was told and stands before it
 	unread   bool // a link stood where it is not read as one
 	seen     map[string]position.Pos
 	findings []finding.Finding
@@ -222,6 +223,7 @@ func (d *docReader) heading(n *ast.Heading) {
 		return
 	}
 	if n.Level != 2 {
+		d.level = d.phase == nil
 		d.add(Heading.At(at, "a heading at level %d", n.Level).WithMend("phases are headings at level 2: ## %s", title.Plain))
 		return
 	}
@@ -245,14 +247,23 @@ func (d *docReader) list(n *ast.List) {
 	case d.phase == nil:
 		d.stray = true
 		block := d.block(n)
-		d.add(Heading.At(d.file.At(d.base+n.Pos(), d.base+n.Pos()+1), "numbered steps before the first phase").
-			WithMend("write a phase above them, such as ## Work; a list that is not steps starts its lines with -"))
+		d.strayList(n)
 		d.doc.Intro = append(d.doc.Intro, block)
 	default:
 		for c := n.FirstChild(); c != nil; c = c.NextSibling() {
 			d.phase.Body = append(d.phase.Body, Part{Item: d.item(c)})
 		}
 	}
+}
+
+// strayList is told once: steps under a heading at another level have their phase
+// once that is mended.
+func (d *docReader) strayList(n *ast.List) {
+	if d.level {
+		return
+	}
+	d.add(Heading.At(d.file.At(d.base+n.Pos(), d.base+n.Pos()+1), "numbered steps before the first phase").
+		WithMend("write a phase above them, such as ## Work; a list that is not steps starts its lines with -"))
 }
 
 func (d *docReader) item(n ast.Node) *Item {
