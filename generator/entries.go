@@ -136,15 +136,15 @@ func (c *changes) lead(tree *source.Tree) bool {
 			case !isFollowed(f.Path):
 				return false
 			default:
-				c.add(f.Path, naming(f.Text, word)...)
+				c.add(f.Path, entriesNaming(f.Text, word)...)
 			}
 		}
 	}
 	return len(c.ids) <= few
 }
 
-// naming are the entries of a register in whose text a word stands.
-func naming(text string, word *regexp.Regexp) (ids []string) {
+// entriesNaming are the entries of a register in whose text a word stands.
+func entriesNaming(text string, word *regexp.Regexp) (ids []string) {
 	starts := key.FindAllStringSubmatchIndex(text, -1)
 	for _, at := range word.FindAllStringIndex(text, -1) {
 		i, _ := slices.BinarySearchFunc(starts, at[1], func(s []int, to int) int { return s[0] - to })

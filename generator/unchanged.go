@@ -32,12 +32,15 @@ type Verdict struct {
 // Tongue is what the findings are told in.
 func (v *Verdict) Tongue() *finding.Tongue { return &language.Of(v.Language).Findings }
 
+// LanguageOf is the tag of a manual's language, before it is read.
+func LanguageOf(manual string) string {
+	m, _ := bind.Manual(source.ReadOne(manual, "shop.yaml"))
+	return m.Shop.Language
+}
+
 // TongueOf is what the findings of a manual are told in, before it is read: English
 // where there is none.
-func TongueOf(manual string) *finding.Tongue {
-	m, _ := bind.Manual(source.ReadOne(manual, "shop.yaml"))
-	return &language.Of(m.Shop.Language).Findings
-}
+func TongueOf(manual string) *finding.Tongue { return &language.Of(LanguageOf(manual)).Findings }
 
 // memory is what is kept between runs of one manual: what is told of it, and how
 // the site stood that was built from it. It is found by everything that either

@@ -26,7 +26,7 @@ func (c *buildCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	o.To, o.Preview, o.Readings, o.Waiting = c.To, c.Preview, c.Readings, d.waitsFor
 	o.Progress, o.Kept = d.bar("pages"), c.kept()
-	d.tongue = generator.TongueOf(g.Manual)
+	d.language = generator.LanguageOf(g.Manual)
 	d.progress("Reading %s …", g.Manual)
 	r, err := generator.Build(o)
 	if err != nil {

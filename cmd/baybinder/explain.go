@@ -39,7 +39,7 @@ func (c *explainCommand) Run(g *globals, d *output) error {
 		d.listRules(generator.TongueOf(g.Manual))
 		return nil
 	case "links":
-		d.tongue = generator.TongueOf(g.Manual)
+		d.language = generator.LanguageOf(g.Manual)
 		d.listKinds()
 		return nil
 	}
@@ -135,7 +135,7 @@ func (d *output) listRules(t *finding.Tongue) {
 func (d *output) listKinds() {
 	d.inform("A link is written [words](kind:id).\n")
 	for _, k := range model.Kinds {
-		d.say("  %-12s %s", k.Name+":", told(d.tongue, finding.Say(k.Says)))
+		d.say("  %-12s %s", k.Name+":", told(d.tongue(), finding.Say(k.Says)))
 	}
 }
 

@@ -14,9 +14,7 @@ import (
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/kept"
-	"baybinder/generator/base/quantity"
 	"baybinder/generator/language"
-	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
 )
 
@@ -78,9 +76,7 @@ type output struct {
 	err      io.Writer
 	terminal bool // err is a terminal: someone watches
 
-	tongue   *finding.Tongue // the shop's language, once it is known; nil is English
-	speaking *shape.Language // the same, whole
-	marker   quantity.Marker // of its numbers
+	language string // the tag of the shop's, once it is known
 }
 
 func newDesk(stdout, stderr io.Writer) *output {
@@ -96,18 +92,15 @@ func isTerminal(w any) bool {
 // speaks makes a command tell in the language of a manual's shop. What note and
 // say write stays English: names of commands and what only the one who set the
 // manual up meets.
-func (d *output) speaks(r *generator.Verdict) {
-	d.speaking, d.tongue, d.marker = language.Of(r.Language), r.Tongue(), language.Marker(r.Language)
-}
+func (d *output) speaks(r *generator.Verdict) { d.language = r.Language }
+
+// tongue is that language; English before it is known.
+func (d *output) tongue() *finding.Tongue { return &language.Of(d.language).Findings }
 
 // inShop are words of the program in the shop's language, English where that
 // lacks some of them.
 func (d *output) inShop(format string, args ...any) string {
-	tongue := d.tongue
-	if tongue == nil {
-		tongue = &finding.Tongue{}
-	}
-	return lines(told(tongue, finding.Words{Template: format, Values: printable(args)}))
+	return lines(told(d.tongue(), finding.Words{Template: format, Values: printable(args)}))
 }
 
 // inform writes a line of the answer in the shop's language.

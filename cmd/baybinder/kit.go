@@ -9,6 +9,7 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/kit"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 )
 
@@ -79,7 +80,7 @@ func itemsOf(k *kit.Kit) []item {
 
 // line is "4 × wheel chock", "4 L of hydraulic oil", "torque wrench".
 func (d *output) line(i item) string {
-	amount, label := d.marker.Write(i.amount), finding.Printable(i.thing.Label())
+	amount, label := language.Marker(d.language).Write(i.amount), finding.Printable(i.thing.Label())
 	switch {
 	case i.unit != "":
 		return d.inShop("%s of %s", amount+" "+i.unit, label)

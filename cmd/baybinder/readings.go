@@ -8,6 +8,7 @@ import (
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/derive/training"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 )
 
@@ -109,10 +110,10 @@ func (d *output) items(hall *training.Standings, items []training.Item) {
 
 func (d *output) item(i training.Item) {
 	if i.Person == nil {
-		d.say("%s: %s%s", told(d.tongue, finding.Say(string(i.State))), told(d.tongue, i.Says()), d.byDay(i))
+		d.say("%s: %s%s", told(d.tongue(), finding.Say(string(i.State))), told(d.tongue(), i.Says()), d.byDay(i))
 		return
 	}
-	d.say("%s: %s: %s%s", i.Person.Label(), told(d.tongue, finding.Say(string(i.State))), told(d.tongue, i.Says()), d.byDay(i))
+	d.say("%s: %s: %s%s", i.Person.Label(), told(d.tongue(), finding.Say(string(i.State))), told(d.tongue(), i.Says()), d.byDay(i))
 }
 
 func (d *output) byDay(i training.Item) string {
@@ -137,7 +138,7 @@ func (d *output) changed(c training.Change) {
 		return
 	}
 	d.inform("%s: what changed since revision %s of %s, which was read by %s:", c.Procedure.Label(), c.Read.Number, c.Read.Date, who)
-	for _, step := range c.In(d.speaking) {
+	for _, step := range c.In(language.Of(d.language)) {
 		d.say("  %s", step)
 	}
 	if len(c.Steps) == 0 {

@@ -106,9 +106,9 @@ func places(number string) []int {
 
 // standLine is "front guard: off, on units with cab, since step 2.1".
 func (d *output) standLine(s walk.Standing, m *model.Machine) string {
-	line := s.Label() + ": " + told(d.tongue, finding.Say(s.Word))
+	line := s.Label() + ": " + told(d.tongue(), finding.Say(s.Word))
 	if when := s.Where.Words(m); !when.IsZero() {
-		line += ", " + told(d.tongue, when)
+		line += ", " + told(d.tongue(), when)
 	}
 	if s.Since == nil {
 		return line + d.inShop(", since the start")

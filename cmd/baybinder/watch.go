@@ -225,11 +225,7 @@ func (w *writing) tell(r *generator.Result) []finding.Passage {
 	if len(r.Findings) > 0 {
 		told = finding.Report(r.Findings, finding.TextOptions{First: check.Causes(), Tongue: r.Tongue()})
 	}
-	var text strings.Builder
-	for _, p := range told {
-		text.WriteString(p.Text)
-	}
-	if now := strings.TrimRight(text.String(), "\n"); now != w.told {
+	if now := strings.TrimRight(finding.Plain(told), "\n"); now != w.told {
 		w.told = now
 		if now != "" {
 			w.desk.text(now)

@@ -71,12 +71,14 @@ func (b tab) open(address string, width int64) {
 // changes in a frame, and now and then, for a change that a page tells nobody,
 // such as of a field's text.
 const look = `new Promise(done => {
-	let asked = false;
+	let asked = false, over = false;
 	const look = () => {
+		if (over) return; // a press moves the focus, which asks once more
 		asked = false;
 		let is = false;
 		try { is = EXPRESSION } catch {}
 		if (!is) return;
+		over = true;
 		changes.disconnect();
 		clearInterval(times);
 		for (const e of events) removeEventListener(e, soon, true);

@@ -164,7 +164,7 @@ var (
 // Thin spaces part the thousands everywhere (ISO 80000-1, 7.3.1, from memory).
 func value(tag, token string) string {
 	token = thin.Replace(token)
-	if language.Marker(tag) == quantity.Point && thousands.MatchString(token) {
+	if thousands.MatchString(token) && language.Marker(tag) == quantity.Point {
 		token = strings.ReplaceAll(token, ",", "")
 	}
 	token = strings.ReplaceAll(token, ",", ".")

@@ -11,9 +11,18 @@ type Passage struct {
 	Text string `json:"text"` // with the ends of its lines
 }
 
+// Plain is passages as one text.
+func Plain(list []Passage) string {
+	var text strings.Builder
+	for _, p := range list {
+		text.WriteString(p.Text)
+	}
+	return text.String()
+}
+
 // report is passages one behind another, and what the next is told in.
 type report struct {
-	tongue   *Tongue // nil is English
+	tongue   *Tongue
 	passages []Passage
 }
 
@@ -33,31 +42,22 @@ func (r *report) same(text string) {
 		r.passages[n-1].Text += text
 		return
 	}
-	r.add(r.lang(), text)
+	r.add(r.tongue.Lang, text)
 }
 
 // manual is a text of the manual's own.
-func (r *report) manual(format string, args ...any) { r.add(r.lang(), fmt.Sprintf(format, args...)) }
+func (r *report) manual(format string, args ...any) {
+	r.add(r.tongue.Lang, fmt.Sprintf(format, args...))
+}
 
 // phrase is words of the report; English where its language lacks them.
 func (r *report) phrase(format string, args ...any) {
-	tongue := r.tongue
-	if tongue == nil {
-		tongue = english
-	}
-	text, known := tongue.Say(Say(format, args...))
-	lang := tongue.Lang
+	text, known := r.tongue.Say(Say(format, args...))
+	lang := r.tongue.Lang
 	if !known {
 		lang = ""
 	}
 	r.add(lang, text)
-}
-
-func (r *report) lang() string {
-	if r.tongue == nil {
-		return ""
-	}
-	return r.tongue.Lang
 }
 
 func (r *report) lines() int {
@@ -78,7 +78,7 @@ func (r *report) take(other *report) {
 // around is what the words around a finding are told in: as it is told itself, so
 // that one that is told in English for want of words is English, whole.
 func (r *report) around(f Finding) *Tongue {
-	if r.tongue == nil || f.Lang != r.tongue.Lang {
+	if f.Lang != r.tongue.Lang {
 		return english
 	}
 	return r.tongue

@@ -25,11 +25,7 @@ type TextOptions struct {
 
 // Text writes the report of findings (see Report).
 func Text(w io.Writer, list []Finding, o TextOptions) error {
-	var text strings.Builder
-	for _, p := range Report(list, o) {
-		text.WriteString(p.Text)
-	}
-	_, err := io.WriteString(w, text.String())
+	_, err := io.WriteString(w, Plain(Report(list, o)))
 	return err
 }
 
@@ -38,7 +34,7 @@ func Text(w io.Writer, list []Finding, o TextOptions) error {
 // first run fits on a screen and shows what is wrong rather than how often.
 // The list is in its order already (see Sort).
 func Report(list []Finding, o TextOptions) []Passage {
-	r := report{tongue: o.Tongue}
+	r := report{tongue: cmp.Or(o.Tongue, english)}
 	switch {
 	case len(list) == 0:
 	case o.All:

@@ -36,16 +36,12 @@ func valuesDisagree(j *job) []finding.Finding {
 // other fills a part of it in.
 func refillsOf(j *job) map[*model.Link]bool {
 	out := map[*model.Link]bool{}
-	drained := fluids{}
-	performed := performed{j.book, map[*model.Procedure]fluids{}}
-	for _, s := range j.of.Steps {
-		follow(drained, performed, s, model.Drain)
+	for s, drained := range letOut(j) {
 		for _, l := range s.Links {
 			if f, is := l.To.(*model.Fluid); is && l.Kind.Act == model.Fill && drained[f] {
 				out[l] = true
 			}
 		}
-		follow(drained, performed, s, model.Fill)
 	}
 	return out
 }

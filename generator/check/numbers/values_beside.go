@@ -2,6 +2,7 @@ package numbers
 
 import (
 	"cmp"
+	"iter"
 	"maps"
 	"regexp"
 	"slices"
@@ -20,16 +21,12 @@ import (
 // left out: they speak of what else could be.
 func valuesBeside(j *job) []finding.Finding {
 	var found []finding.Finding
-	drained := fluids{}
-	performed := performed{j.book, map[*model.Procedure]fluids{}}
-	for _, s := range j.of.Steps {
-		follow(drained, performed, s, model.Drain)
+	for s, drained := range letOut(j) {
 		for i := range s.Blocks {
 			if b := &s.Blocks[i]; b.Role != model.Why && slices.ContainsFunc(b.Parts, hasFigure) {
 				found = append(found, blockBeside(j, drained, b)...)
 			}
 		}
-		follow(drained, performed, s, model.Fill)
 	}
 	return found
 }
@@ -38,6 +35,21 @@ func hasFigure(text string) bool { return strings.ContainsAny(text, "0123456789"
 
 // fluids says of each that something was done to whether it is out.
 type fluids map[*model.Fluid]bool
+
+// letOut goes through the steps of a procedure, with what is out when their own
+// fluids are filled in.
+func letOut(j *job) iter.Seq2[*model.Step, fluids] {
+	return func(yield func(*model.Step, fluids) bool) {
+		drained, performed := fluids{}, performed{j.book, map[*model.Procedure]fluids{}}
+		for _, s := range j.of.Steps {
+			follow(drained, performed, s, model.Drain)
+			if !yield(s, drained) {
+				return
+			}
+			follow(drained, performed, s, model.Fill)
+		}
+	}
+}
 
 // follow keeps what was let out, and what was filled again.
 func follow(drained fluids, performed performed, s *model.Step, act model.Act) {

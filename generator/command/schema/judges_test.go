@@ -278,6 +278,10 @@ var inEditors = map[string]string{
 // that cannot be used is told where it is made.
 var elsewhere = strings.Fields("bad-id.ways.txtar:bad/procedures/all.md bad-id.ways.txtar:bad/procedures/Sweep_Bay.md")
 
+// misread are names of which an editor has made something else before it asked:
+// null and no, unquoted, which the format reads as they stand.
+var misread = strings.Fields("bad-id.words.txtar:good/procedures/null.md bad-id.words.txtar:good/register/tools.yaml")
+
 // Each seeded fault of form is refused where it stands, and all that is not at
 // fault is accepted.
 func TestSeededFaultsAreRefused(t *testing.T) {
@@ -326,7 +330,12 @@ func TestSeededFaultsAreRefused(t *testing.T) {
 				refused++
 			}
 		}
-		if !wrong && !a.Valid && !slices.Contains(elsewhere, strings.Replace(c.name+c.Path, " ", ":", 1)) {
+		name := strings.Replace(c.name+c.Path, " ", ":", 1)
+		made := list[i].Reader != "words" && slices.Contains(misread, name)
+		if made && a.Valid {
+			t.Errorf("%s read as %s: excused and accepted", list[i].name, list[i].Reader)
+		}
+		if !wrong && !made && !a.Valid && !slices.Contains(elsewhere, name) {
 			t.Errorf("%s read as %s: nothing is wrong, and refused is %v", list[i].name, list[i].Reader, a.Places)
 		}
 	}

@@ -173,7 +173,7 @@ func actsOn(s *model.Step, n model.Named) bool {
 func goesWith(n model.Named, l *model.Link) bool {
 	switch to := l.To.(type) {
 	case *model.Energy:
-		return to.Lost("points") && n.Base().Lost(model.Cutting) || slices.ContainsFunc(pointsOf(to), func(p *model.Point) bool { return cutsOr(p, n) })
+		return to.Lost("points") && n.Base().Lost(model.Cutting) || slices.ContainsFunc(leads(to.Points), func(p *model.Point) bool { return cutsOr(p, n) })
 	case *model.Point:
 		return cutsOr(to, n)
 	case *model.Part:
@@ -185,8 +185,6 @@ func goesWith(n model.Named, l *model.Link) bool {
 	}
 	return false
 }
-
-func pointsOf(e *model.Energy) []*model.Point { return leads(e.Points) }
 
 // cutsOr says that a thing is a point, or an energy that the point cuts.
 func cutsOr(p *model.Point, n model.Named) bool {
