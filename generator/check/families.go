@@ -32,6 +32,7 @@ var (
 		{Rule: &decode.MissingField, Manual: runHoldFields, Entries: true},
 		{Rule: &decode.MissingField, Manual: runAgainIn, Entries: true},
 		{Rule: &decode.WrongType, Manual: runProtectiveWear, Entries: true},
+		{Rule: &decode.WrongType, Manual: runLockKind, Entries: true},
 		{Rule: &decode.Quantity, Manual: runSupplyUnit, Entries: true},
 		{Rule: &decode.Quantity, Procedure: runSupplyAmount},
 		{Rule: &decode.Quantity, Procedure: runToolAmount},

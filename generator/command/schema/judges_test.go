@@ -254,6 +254,7 @@ var beyond = map[string]string{
 	"missing-field.bled-live.txtar bad/machines/tug.yaml:5:3 missing-field":  twoFields,
 	"wrong-type.kept.txtar bad/machines/washer.yaml:3:29 wrong-type":         twoFields,
 	"wrong-type.kept.txtar bad/machines/washer.yaml:4:37 wrong-type":         twoFields,
+	"wrong-type.locks.txtar bad/shop.yaml:2:16 wrong-type":                   otherFile,
 	"wrong-type.meaning.txtar bad/machines/tug.yaml:3:3 wrong-type":          "a ring of parts under each other",
 	"wrong-type.meaning.txtar bad/procedures/sweep.md:4:9 wrong-type":        "that nobody is no number of people is the check's",
 	"wrong-type.meaning.txtar bad/procedures/sweep.md:5:18 wrong-type":       otherFile,

@@ -31,6 +31,7 @@ var verbs = shape.Verbs{
 		{Kind: "clear", Of: shape.Tool, Said: "take|out pull|out pull"},
 	},
 	Articles: shape.SetOf("the a an its this that these those both all each every other one two three four five six seven eight ten twelve"),
+	Little:   shape.SetOf("only just also both all again fully completely carefully slowly gently evenly"),
 	Joiners:  shape.SetOf("and then now"),
 	Parts:    shape.SetOf("in on"),
 	Plurals:  []string{"s", "es"},

@@ -68,6 +68,7 @@ var verbs = shape.Verbs{
 		{Kind: "clear", Of: shape.Tool, Said: "wegnehmen nehmen|weg ziehen|heraus"},
 	},
 	Articles: shape.SetOf("sie den die das der einen eine ein seinen seine ihren ihre beide alle jeden jede diese diesen dieses zwei drei vier fünf sechs sieben acht zehn zwölf"),
+	Little:   shape.SetOf("nur auch beide alle wieder erneut nochmals ganz vollständig langsam vorsichtig"),
 	Joiners:  shape.SetOf("und dann jetzt danach"),
 	Parts:    shape.SetOf("an ab aus auf nach"),
 	Plurals:  []string{"n", "en", "e", "er", "s"},

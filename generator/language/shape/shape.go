@@ -156,6 +156,7 @@ type Asides struct {
 type Verbs struct {
 	Said     []Verb
 	Articles Set      // what may stand between a verb and the name of a thing
+	Little   Set      // what may stand there as well, and behind the thing, and changes nothing of an order
 	Joiners  Set      // what stands before a second order in a sentence
 	Parts    Set      `may:"empty"` // second words of verbs that are prepositions as well: "put the pin in the tray"
 	Plurals  []string // endings

@@ -36,6 +36,7 @@ var verbs = shape.Verbs{
 		{Kind: "clear", Of: shape.Tool, Said: "saque sacar saca quite quitar quita retire retirar retira"},
 	},
 	Articles: shape.SetOf("el la los las un una su sus este esta estos estas ambos ambas todos todas cada dos tres cuatro cinco seis siete ocho diez doce"),
+	Little:   shape.SetOf("solo sólo también ambos ambas todos todas nuevamente completamente totalmente despacio lentamente"),
 	Joiners:  shape.SetOf("y e luego después ahora"),
 	Plurals:  []string{"s", "es"},
 	After:    shape.SetOf("con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde"),

@@ -78,6 +78,9 @@ func (w *walk) act(l *model.Link, g pathCondition) bool {
 	case e == nil || l.Bad || g.unresolved || l.To == nil && l.Kind.Act != model.Reverse:
 		w.unreadAct(l, g.Func)
 	default:
+		if n, is := l.To.(*model.Energy); is && n.Lost("points") {
+			w.havoc(g.Func, mayMove(l.Kind.Act)...) // any point may be its
+		}
 		e.does(w, l, g.Func)
 		return true
 	}

@@ -214,6 +214,9 @@ func (w *walk) leftOpen(x thing, f diagram.Func) diagram.Func {
 		}
 		open = w.AndNot(open, w.Or(w.leftAtPoint(e), w.heldByWhatIsLeft(e)))
 	case aPoint:
+		if info.named.Base().Lost(model.Cutting) {
+			return diagram.No // what else it cuts may be left so
+		}
 		for _, e := range info.named.(*model.Point).Cuts {
 			y := w.lay.of[e]
 			open = w.AndNot(open, w.And(w.present(y), w.Is(w.homely(w.get(y)), notLive|states(unknown))))

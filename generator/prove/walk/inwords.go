@@ -7,6 +7,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 )
 
@@ -318,13 +319,12 @@ type besides struct {
 // between.
 func (t *tongue) beside(words []string, v verb, names map[string][]name) []besides {
 	rest := clause(words)
-	early := len(v.tail) > 0 && len(rest) >= len(v.tail) && slices.Equal(rest[:len(v.tail)], v.tail)
+	near := t.pastLittle(rest)
+	early := len(v.tail) > 0 && len(near) >= len(v.tail) && slices.Equal(near[:len(v.tail)], v.tail)
 	if early {
-		rest = rest[len(v.tail):]
+		rest = near[len(v.tail):]
 	}
-	for len(rest) > 0 && (t.Articles[rest[0]] || isNumber(rest[0])) {
-		rest = rest[1:]
-	}
+	rest = t.pastCounts(rest)
 	if len(rest) == 0 {
 		return nil
 	}
@@ -333,16 +333,37 @@ func (t *tongue) beside(words []string, v verb, names map[string][]name) []besid
 		if n.of != v.of || !t.startsWith(rest, n.words) {
 			continue
 		}
-		behind := rest[len(n.words):]
+		behind := t.pastLittle(rest[len(n.words):])
 		if len(v.tail) > 0 && !early {
 			if !t.parted(v, behind) {
 				continue
 			}
-			behind = behind[len(v.tail):]
+			behind = t.pastLittle(behind[len(v.tail):])
 		}
 		out = append(out, besides{n, len(behind) == 0 || t.After[behind[0]] || t.Joiners[behind[0]] || isNumber(behind[0])})
 	}
 	return out
+}
+
+// pastLittle are the words behind those that change nothing of an order: "undo
+// only the bolts", "take the cover fully off".
+func (t *tongue) pastLittle(words []string) []string {
+	for len(words) > 0 && t.Little[words[0]] {
+		words = words[1:]
+	}
+	return words
+}
+
+// pastCounts are the words from the name of a thing on: behind articles, counts and
+// little words, "all of the", "only two of its".
+func (t *tongue) pastCounts(words []string) []string {
+	skips := func(w string) bool { return t.Articles[w] || t.Little[w] || isNumber(w) }
+	for i, w := range words {
+		if !skips(w) && (i == 0 || !language.IsOf(w)) {
+			return words[i:]
+		}
+	}
+	return nil
 }
 
 // namesFrom are the names that begin with a word, or whose only word it is in

@@ -128,7 +128,7 @@ func (l *layout) energies() {
 		}
 	}
 	for _, p := range l.machine.Points {
-		l.add(aPoint, p, p.Lost("lock", "only-with", model.Cutting) || !l.known(p.OnlyWith))
+		l.add(aPoint, p, p.Lost("lock", "only-with") || !l.known(p.OnlyWith))
 	}
 }
 

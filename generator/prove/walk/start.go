@@ -134,6 +134,9 @@ func namedIn(list []model.State) map[model.Named]bool {
 // needOf is how a point stands for the energies that are named.
 func (w *walk) needOf(p *model.Point, named map[model.Named]bool, alone diagram.Func, state func(*model.Energy) diagram.Func) diagram.Func {
 	need := live
+	if p.Lost(model.Cutting) && pointsUnread(named) {
+		return unknown
+	}
 	for _, e := range p.Cuts {
 		if !named[e] {
 			continue
@@ -150,6 +153,17 @@ func (w *walk) needOf(p *model.Point, named map[model.Named]bool, alone diagram.
 		}
 	}
 	return need
+}
+
+// pointsUnread says that an energy is named whose points could not be read: any may
+// be its.
+func pointsUnread(named map[model.Named]bool) bool {
+	for n := range named {
+		if e, is := n.(*model.Energy); is && e.Lost("points") {
+			return true
+		}
+	}
+	return false
 }
 
 // homeEnergy is how an energy stands that expects does not name: as those of
