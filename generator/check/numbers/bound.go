@@ -23,18 +23,13 @@ func boundsOf(n model.Named, who string, l quantity.Limit) []bound {
 	at := func(side quantity.LimitKind, q quantity.Quantity) bound {
 		return bound{rival{Quantity: q, of: n, who: who}, side}
 	}
-	var ends []quantity.Quantity
-	switch l.Kind {
-	case quantity.AtMost, quantity.AtLeast:
+	if l.Kind == quantity.AtMost || l.Kind == quantity.AtLeast {
 		return []bound{at(l.Kind, l.Numbers()[0])}
-	case quantity.Between:
-		ends = l.Numbers()
-	case quantity.PlusMinus:
-		ends = endsOf(l)
-	case quantity.Exact:
-		return nil
 	}
-	return []bound{at(quantity.AtLeast, ends[0]), at(quantity.AtMost, ends[1])}
+	if low, high, has := l.Ends(); has {
+		return []bound{at(quantity.AtLeast, low), at(quantity.AtMost, high)}
+	}
+	return nil
 }
 
 // waited are the ends of a wait.

@@ -273,6 +273,7 @@ func TestPlausible(t *testing.T) {
 		"no pressure at all":            battery("lift: { kind: pressure, pressure: ⟦quantity⟧0 bar, points: [plug], stored: { gas-volume: 4 L } }"),
 		"a precharge below the air":     battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L, precharge: ⟦quantity⟧-1 bar } }"),
 		"no room for a fluid":           battery("lift: { kind: pressure, pressure: 90 bar, points: [plug], stored: { gas-volume: 4 L, precharge: ⟦quantity⟧90 bar } }"),
+		"no room in a low tank":         battery("lift: { kind: pressure, pressure: 0.5 bar, points: [plug], stored: { gas-volume: 4 L, precharge: ⟦quantity⟧0.6 bar } }"),
 		"gas in a weight":               battery("lift: { kind: gravity, points: [plug], stored: ⟦quantity⟧{ gas-volume: 4 L } }"),
 		"no mass":                       replaced("machines/tug.yaml", "  seat: { name: seat base, held-by: { seat-bolt: 4 }, mass: 14 kg }", "  seat: { name: seat base, mass: ⟦quantity⟧0 kg }"),
 		"a wrench in bar":               tool("stand: { name: w, kind: torque-wrench, range: ⟦quantity⟧0 to 100 bar }"),

@@ -78,6 +78,8 @@ func TestCountDisagrees(t *testing.T) {
 		"in capitals":                 lift("its ⟦count-disagrees⟧[Five bolts](fastener:seat-bolt)"),
 		"in an act, before its name":  lift("its bolts: ⟦count-disagrees⟧[Undo the five bolts](loosen:seat-bolt)"),
 		"in the link, not first":      lift("its [long five bolts](fastener:seat-bolt)"),
+		"in an act, without article":  lift("its bolts: ⟦count-disagrees⟧[Undo five bolts](loosen:seat-bolt)"),
+		"a count of the tools":        lift("them: [Undo the bolts with two spanners](loosen:seat-bolt)"),
 		"an act":                      jobOf(front, "[Lift the seat out](remove:seat): ⟦count-disagrees⟧[five bolts](loosen:seat-bolt)."),
 		"two of the four":             lift("two of the four [bolts](fastener:seat-bolt)"),
 		"two of the five":             lift("two of the five ⟦count-disagrees⟧[bolts](fastener:seat-bolt)"),
