@@ -6,13 +6,13 @@ import (
 	"slices"
 
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/check/numbers"
 )
 
 // inAnotherUnit is the first amount whose number stands on both sides with another
 // unit: "4 h" and "4 min". Of a number that has a unit on one side alone, or more
 // of them there, nothing is said: a language may write a unit out in words.
-func inAnotherUnit(original, here []string) (want, have string) {
-	wanted, had := byNumber(original), byNumber(here)
+func inAnotherUnit(wanted, had map[float64][]quantity.Quantity) (want, have string) {
 	for _, number := range slices.Sorted(maps.Keys(wanted)) {
 		a, b := wanted[number], had[number]
 		if len(a) != len(b) {
@@ -30,11 +30,12 @@ func inAnotherUnit(original, here []string) (want, have string) {
 	return "", ""
 }
 
-// byNumber are the amounts of texts by their numbers.
-func byNumber(texts []string) map[float64][]quantity.Quantity {
+// byNumber are the amounts of texts in a language by their numbers, in figures or
+// written out.
+func byNumber(tag string, texts []string) map[float64][]quantity.Quantity {
 	out := map[float64][]quantity.Quantity{}
 	for _, text := range texts {
-		for _, q := range quantity.Find(text) {
+		for _, q := range append(quantity.Find(text), numbers.Spelled(text, tag)...) {
 			out[q.Value] = append(out[q.Value], q.Quantity)
 		}
 	}

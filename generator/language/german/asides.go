@@ -9,8 +9,10 @@ var asides = shape.Asides{
 	More:      []string{"länger", "mehr"},
 	Away:      []string{"von", "vom", "auseinander", "entfernt", "abstand"},
 	Beyond:    []string{"unter", "unterhalb von", "weniger als", "über", "mehr als"},
-	AtMost:    []string{"höchstens", "maximal", "nicht mehr als"},
-	AtLeast:   []string{"mindestens", "wenigstens", "nicht weniger als"},
+	AtMost:    []string{"höchstens", "maximal", "max", "max.", "nicht mehr als", "nicht länger als", "nicht höher als", "nicht über"},
+	AtLeast:   []string{"mindestens", "wenigstens", "minimal", "min", "min.", "nicht weniger als", "nicht kürzer als", "nicht niedriger als", "nicht unter"},
+	OrLess:    []string{"oder weniger", "oder darunter", "oder kürzer"},
+	OrMore:    []string{"oder mehr", "oder darüber", "oder länger"},
 	Supposing: shape.SetOf("wenn falls sobald bis solange"),
 	Of:        []string{"von", "für"},
 	Things: shape.SetOf("lampe leuchte handlampe taschenlampe birne bohrmaschine schleifer säge ladegerät lüfter prüfer messgerät multimeter kompressor regler " +

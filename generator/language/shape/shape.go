@@ -102,6 +102,8 @@ type Passive struct {
 // Numbers are how a language counts.
 type Numbers struct {
 	Words    []string // Words[i] is i+1, up to twenty
+	Spelled  Spelled  // those, and up to ninety-nine
+	Hundreds Set      // words that make part of another number of it
 	Of       string   // of "two of the four"
 	Articles []string // the the of it
 }
@@ -142,6 +144,8 @@ type Asides struct {
 	Beyond    []string // before a bound
 	AtMost    []string // beside a bound, on which side of it is right
 	AtLeast   []string
+	OrLess    []string // behind one, where it is ordered
+	OrMore    []string
 	Supposing Set      // before what is only supposed
 	Of        []string // between a thing and its amount
 	Things    Set      // what has an amount of its own and often no entry: lamps, lifting gear, hand tools
