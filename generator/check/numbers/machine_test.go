@@ -86,13 +86,14 @@ func TestLiftingIndex(t *testing.T) {
 	const far, near = "{ horizontal: 60 cm, vertical: 30 cm, travel: 45 cm, asymmetry: 45°, coupling: poor }", "{ horizontal: 25 cm, vertical: 75 cm, travel: 25 cm, coupling: good }"
 	front := "tools: [socket-13, hoist, wrench-20-100]\npeople: 3"
 	expect(t, map[string]files{
-		"one person":         jobOf(front, "⟦lifting-index⟧[Lift the seat](remove:seat).").with(seat(far)),
-		"putting it back":    jobOf(front, "⟦lifting-index⟧[Seat on](refit:seat).").with(seat(far)),
-		"two":                jobOf(front, "⟦lifting-index⟧[Lift the seat](remove:seat). [](people:2)").with(seat(far)),
-		"three":              jobOf(front, "[Lift the seat](remove:seat). [](people:3)").with(seat(far)),
-		"three by the phase": jobOf(front, "lead: [](people:3)", "[Lift the seat](remove:seat).").with(seat(far)),
-		"gear":               jobOf(front, "[Lift the seat](remove:seat) with the [](tool:hoist).").with(seat(far)),
-		"near":               jobOf(front, "[Lift the seat](remove:seat).").with(seat(near)),
+		"one person":               jobOf(front, "⟦lifting-index⟧[Lift the seat](remove:seat).").with(seat(far)),
+		"putting it back":          jobOf(front, "⟦lifting-index⟧[Seat on](refit:seat).").with(seat(far)),
+		"two":                      jobOf(front, "⟦lifting-index⟧[Lift the seat](remove:seat). [](people:2)").with(seat(far)),
+		"three":                    jobOf(front, "[Lift the seat](remove:seat). [](people:3)").with(seat(far)),
+		"three by the phase":       jobOf(front, "lead: [](people:3)", "[Lift the seat](remove:seat).").with(seat(far)),
+		"gear":                     jobOf(front, "[Lift the seat](remove:seat) with the [](tool:hoist).").with(seat(far)),
+		"a measure that cannot be": jobOf(front, "[Lift the seat](remove:seat).").with(seat("{ horizontal: 60 cm, vertical: ⟦quantity⟧300 cm, travel: 45 cm, asymmetry: 45°, coupling: poor }")), // NIOSH 94-110: at most 175 cm
+		"near":                     jobOf(front, "[Lift the seat](remove:seat).").with(seat(near)),
 		"the far end is worse": jobOf(front, "⟦lifting-index⟧[Lift the seat](remove:seat).").with(
 			seat("{ horizontal: 25 cm, vertical: 75 cm, coupling: good, to: { horizontal: 60 cm, vertical: 30 cm, asymmetry: 45° } }")),
 		"over the shop's limit is told once": jobOf("tools: [socket-10]", "⟦lift-over-limit⟧[Lift the lid](remove:lid).").with(
