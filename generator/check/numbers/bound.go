@@ -119,6 +119,25 @@ func (a amountIn) sided(text, tag string) sided {
 	return sided{}
 }
 
+// Bounded is an amount that a text bounds in words, and how it says that.
+type Bounded struct {
+	quantity.Quantity
+
+	Side quantity.LimitKind // AtMost, AtLeast
+	Said string             // "at most 7 mm"
+}
+
+// BoundedIn are the amounts that a text in a language bounds in words, in order.
+func BoundedIn(text, tag string) []Bounded {
+	var out []Bounded
+	for _, a := range amountsIn(text, tag) {
+		if s := a.sided(text, tag); s.side != quantity.Exact {
+			out = append(out, Bounded{a.Quantity, s.side, s.said})
+		}
+	}
+	return out
+}
+
 // turnedRound is the bound that an amount is, where the words give it the other
 // side and no bound has that.
 func (s sided) turnedRound(bounds []bound, is func(bound) bool) *bound {

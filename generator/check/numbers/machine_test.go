@@ -289,7 +289,7 @@ func TestPlausible(t *testing.T) {
 		"an unknown statement":          files{"register/supplies.yaml": "oil: { name: hydraulic oil, unit: L, ghs: [⟦unknown-reference⟧H3O4] }\n"},
 		"a safe voltage of nothing":     files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: ⟦quantity⟧0 V }\nalso: [es]\n"},
 		"a safe voltage of ac for dc":   files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: ⟦quantity⟧60 V ac }\nalso: [es]\n"},
-		"a lift of nothing":             files{"shop.yaml": "title: Test shop\nlimits: { lift: ⟦quantity⟧0 kg }\nalso: [es]\n"},
+		"a lift of nothing":             jobOf("tools: [socket-13]", "[Lift the seat](remove:seat).").with(files{"shop.yaml": "title: Test shop\nlimits: { lift: ⟦quantity⟧0 kg }\nalso: [es]\n"}),
 	})
 	says(t, bolt("clip: { name: clip, thread: M8x25, torque: hand }"), `thread: "M8x25" has a pitch that no such thread has, so that the bolt load of clip is not judged`, "write M8x1.25, or a finer pitch; a length does not belong here")
 	says(t, bolt("clip: { name: clip, thread: M8, across-flats: 6 mm, torque: hand }"), "across-flats: a head of 6 mm is no wider than its thread, M8", "write the width of the head; for a key inside the head write drive: hex 6 mm")

@@ -48,6 +48,7 @@ func TestWordsDisagree(t *testing.T) {
 		"a lock off to lock":        point("lever", "⟦words-disagree⟧[Take your lock off](lock:plug), ⟦words-disagree⟧[remove the padlock](lock:plug)."),
 		"a lock hung, taken off":    point("lever", "[Hang your lock](lock:plug), [take your lock out of the box and put it on](lock:plug), [take the key out of the lock](lock:plug), [remove it](unlock:plug)."),
 		"Spanish, a lock":           spanish("palanca", "⟦words-disagree⟧[Ponga su candado](unlock:plug), [quite su candado](unlock:plug), ⟦words-disagree⟧[retire el candado](lock:plug), [cuelgue el candado](lock:plug)."),
+		"curtly behind a comma":     jobOf("supplies: [oil: 4 L]", "⟦words-disagree⟧[Look, drain oil](fill:lift-oil)."),
 		"a noun behind and":         jobOf("tools: [socket-13]", "[Look at seal and fit at both ends](remove:seat)."),
 		"a noun and its kind":       jobOf("supplies: [oil: 4 L]", "[Fill plug out](drain:lift-oil)."),
 		"both are said":             point("main switch", "[Close the lid and open the switch](isolate:plug)."),

@@ -123,6 +123,7 @@ func TestValuesBesideLinks(t *testing.T) {
 		"outside steps":                    inSentence("Look.", "## Bolts", "lead: x", "Look."),
 		"one finding, at the first":        inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 N·m (18 lbf·ft)."),
 		"a count before a range is none":   inSentence("[Tighten](tighten:line-nut) all 4 to 60 N·m."),
+		"a number of an energy's name":     inSentence("The [lift](energy:lift), built for 250 bar, has 180 bar.").with(replaced("machines/tug.yaml", "name: lift hydraulics", "name: 250 bar lift hydraulics")),
 		"a bare number":                    inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25, with the [wrench](tool:wrench-20-100)."),
 		"a bare number, right":             inSentence("[Tighten the bolts](tighten:seat-bolt) to 22, with the [wrench](tool:wrench-20-100)."),
 		"a bare number at the end":         inSentence("[Tighten the bolts](tighten:seat-bolt) at ⟦value-disagrees⟧25."),

@@ -109,6 +109,7 @@ func TestCountDisagrees(t *testing.T) {
 		"no number in the file":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "[seat-bolt]")),
 		"Spanish words in English":    lift("sus cinco [bolts](fastener:seat-bolt)"),
 	})
+	mustFindNothing(t, "fasteners that could not be read", base.with(lift("its five [bolts](fastener:seat-bolt)")).with(replaced("machines/tug.yaml", "held-by: { seat-bolt: 4 }", "held-by: 4")))
 	says(t, jobOf(front+"\npeople: 2", "[Lid](remove:lid) with [](tool:hoist), [seat](remove:seat): five [bolts](fastener:seat-bolt)."),
 		"the words count 5, and the seat base is held by 4", "write 4, or mend held-by in the machine's file")
 	says(t, lift("its five [bolts](fastener:seat-bolt)"), "the words count 5, and the seat base is held by 4", "write 4, or mend held-by in the machine's file")

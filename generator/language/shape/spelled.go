@@ -12,9 +12,13 @@ import (
 type Spelled map[string]int
 
 // SpelledOf are the words for one to twenty, and for all that is made of a ten and
-// one to nine. What joins them takes their places in the lists.
-func SpelledOf(ones, tens []string, joined func(ten, one int) string) Spelled {
+// one to nine. What joins them takes their places in the lists. Articles are words
+// for one as well.
+func SpelledOf(ones, tens []string, joined func(ten, one int) string, articles ...string) Spelled {
 	out := Spelled{}
+	for _, w := range articles {
+		out[w] = 1
+	}
 	for i, w := range ones {
 		out[w] = i + 1
 	}
