@@ -370,10 +370,17 @@ func counts(text string, found []amountIn, i int) bool {
 		return false
 	}
 	last := strings.ToLower(before[len(before)-1])
+	if isDuration(found[i].Quantity) {
+		return counted[last]
+	}
 	return !beginsRange[last] && !strings.HasSuffix(last, string(sentence.Hole)) && !strings.ContainsAny(last[len(last)-1:], ",;:(")
 }
 
-var beginsRange = wordSet("to from between at of is are about within with by reads de entre desde a en es son unos unas hasta con von zwischen auf bei mit ist sind")
+// counted are the words before a count of things that something takes long at: "all 4
+// to 6 min". Any other leads to a time: "let it cure 24 to 72 h".
+var counted = wordSet("all both each and todos todas ambos ambas cada y alle beide jede und")
+
+var beginsRange = wordSet("to from between at of for is are about within with by reads de entre desde a en es son unos unas hasta con por para durante von zwischen auf bei mit für ist sind")
 
 func wordSet(text string) map[string]bool {
 	out := map[string]bool{}
