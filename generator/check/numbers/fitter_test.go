@@ -80,6 +80,10 @@ var rightByAFitter = []string{
 	"Measure the pad to the nearest 0.1 mm. [](hold:pad)",
 	"The pad wears by at most 2 mm a year. [](hold:pad)",
 	"Set the tester to 1000 V dc and measure the bus. [](hold:bus-dead)",
+	// A wrench's own range, however it is written.
+	"[Tighten the bolts](tighten:seat-bolt) with the [wrench](tool:wrench-20-100) for between 20 and 100 N·m.",
+	"[Tighten the bolts](tighten:seat-bolt) with the 20-100 N·m [wrench](tool:wrench-20-100).",
+	"[Tighten the bolts](tighten:seat-bolt) with the 20 – 100 N·m [wrench](tool:wrench-20-100).",
 	// Counts and number words.
 	"[Lift the seat out](remove:seat); undo its four [bolts](fastener:seat-bolt) first.",
 	"Undo two of the four [bolts](fastener:seat-bolt) and [lift the seat out](remove:seat).",
@@ -156,6 +160,8 @@ var wrongByAFitter = []string{
 
 var rightInAnotherTongue = map[string][]string{
 	"es": {
+		"[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100), entre 20 y 100 N·m.",
+		"[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100), desde 20 hasta 100 N·m.",
 		"Espere tres minutos, como mínimo. [](hold:long-wait)",
 		"Espere 3 minutos o más. [](hold:long-wait)",
 		"Déjelo de 24 a 72 horas, un mínimo de 24 horas. [](hold:cure)",
@@ -171,6 +177,7 @@ var rightInAnotherTongue = map[string][]string{
 		"La bomba da 2 litros por minuto: [llene](fill:lift-oil) con 4 litros.",
 	},
 	"de": {
+		"[Ziehen Sie an](tighten:seat-bolt), mit dem [Schlüssel](tool:wrench-20-100) für zwischen 20 und 100 N·m.",
 		"Warten Sie mindestens drei Minuten. [](hold:long-wait)",
 		"Warten Sie 3 Minuten oder länger. [](hold:long-wait)",
 		"Lassen Sie es 24 bis 72 Stunden härten, höchstens 72 Stunden. [](hold:cure)",
@@ -189,6 +196,8 @@ var rightInAnotherTongue = map[string][]string{
 
 var wrongInAnotherTongue = map[string][]string{
 	"es": {
+		"[Reponga la válvula](reset:relief), desde ⟦value-disagrees⟧160 hasta 184 bar.",
+		"[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100), desde ⟦value-disagrees⟧30 hasta 100 N·m.",
 		"Espere ⟦value-disagrees⟧cinco minutos. [](hold:long-wait)",
 		"Espere ⟦value-disagrees⟧30 minutos. [](hold:long-wait)",
 		"Espere ⟦value-disagrees⟧3 minutos como máximo. [](hold:long-wait)",

@@ -339,7 +339,7 @@ func (b *beside) toolsRange(text string, found []amountIn, i int) bool {
 
 // lowerEnd is the lower end of a range in Spanish and German, "de 36 a 44 N·m",
 // "36 bis 44 N·m", which has the unit of the upper one.
-var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)*)\s+(?:a|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
+var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)*)\s+(?:a|hasta|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
 
 func withLowerEnds(text, tag string) []amountIn {
 	var out []amountIn
