@@ -1,6 +1,7 @@
 package language
 
 import (
+	"maps"
 	"os"
 	"path/filepath"
 	"reflect"
@@ -67,7 +68,7 @@ func (c *comparison) value(name string, english, here reflect.Value) {
 			c.say("%s takes other values than in English", name)
 		}
 	case reflect.Map:
-		if here.Type() != reflect.TypeFor[shape.Set]() {
+		if here.Type() != reflect.TypeFor[shape.Set]() && here.Type() != reflect.TypeFor[shape.Spelled]() {
 			c.keys(name, english, here)
 		}
 	}
@@ -247,6 +248,25 @@ func TestMarkerGoesByTheLanguageAndItsRegion(t *testing.T) {
 	} {
 		if got := Marker(tag); got != want {
 			t.Errorf("%q: %v, want %v", tag, got, want)
+		}
+	}
+}
+
+// How the numbers up to ninety-nine are written out, from memory.
+func TestNumbersAreSpelled(t *testing.T) {
+	for tag, spelled := range map[string]map[string]int{
+		"en": {"two": 2, "twelve": 12, "twenty": 20, "twenty one": 21, "thirty": 30, "forty five": 45, "ninety nine": 99},
+		"es": {"una": 1, "dos": 2, "once": 11, "veinte": 20, "veintidós": 22, "veintiséis": 26, "treinta": 30, "cuarenta y cinco": 45, "noventa y nueve": 99},
+		"de": {"eine": 1, "zwei": 2, "elf": 11, "zwanzig": 20, "einundzwanzig": 21, "sechsundzwanzig": 26, "dreißig": 30, "fünfundvierzig": 45, "siebenundsiebzig": 77, "neunundneunzig": 99},
+	} {
+		numbers := Known(tag).Numbers
+		if n := len(slices.Compact(slices.Sorted(maps.Values(numbers.Spelled)))); n != 99 {
+			t.Errorf("%s: %d numbers", tag, n)
+		}
+		for word, n := range spelled {
+			if numbers.Spelled[word] != n {
+				t.Errorf("%s: %q is %d", tag, word, numbers.Spelled[word])
+			}
 		}
 	}
 }

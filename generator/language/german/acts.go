@@ -36,9 +36,24 @@ var acts = shape.Acts{
 	Prepositions: "von an am bei für in im auf hinter unter über neben zu zum zur aus mit",
 }
 
+var (
+	ones = strings.Fields("eins zwei drei vier fünf sechs sieben acht neun zehn elf zwölf dreizehn vierzehn fünfzehn sechzehn siebzehn achtzehn neunzehn zwanzig")
+	tens = strings.Fields("zwanzig dreißig vierzig fünfzig sechzig siebzig achtzig neunzig")
+)
+
+// spelled is a ten and one to nine: "einundzwanzig".
+func spelled(ten, one int) string {
+	if one == 0 {
+		return "einund" + tens[ten]
+	}
+	return ones[one] + "und" + tens[ten]
+}
+
 var numbers = shape.Numbers{
-	Words: strings.Fields("eins zwei drei vier fünf sechs sieben acht neun zehn elf zwölf dreizehn vierzehn fünfzehn sechzehn siebzehn achtzehn neunzehn zwanzig"),
-	Of:    "von", Articles: []string{"den", "ihren", "diesen"},
+	Words:    ones,
+	Spelled:  shape.SpelledOf(ones, tens, spelled, "ein", "eine", "einen", "einem", "einer"),
+	Hundreds: shape.SetOf("hundert tausend komma"),
+	Of:       "von", Articles: []string{"den", "ihren", "diesen"},
 }
 
 var verbs = shape.Verbs{
