@@ -14,7 +14,8 @@ import (
 
 // What is tried in place of a procedure brings its callers what a walk of the
 // manual finds that has it so: a tool too that no procedure put in place before,
-// and with callers that perform other procedures besides.
+// with callers that perform other procedures besides, and with one that performs
+// itself and is not walked.
 func TestCallersOfWhatIsTriedAreWalkedWhole(t *testing.T) {
 	const before = "---\ntitle: Lift it\nfor: rig\n---\n## Work\n\n1. Look.\n"
 	const after = "---\ntitle: Lift it\nfor: rig\nleaves: { drain-tray: placed }\n---\n## Work\n\n1. [Put the tray under](place:drain-tray).\n"
@@ -25,6 +26,7 @@ func TestCallersOfWhatIsTriedAreWalkedWhole(t *testing.T) {
 	files["procedures/job.md"] = "---\ntitle: Job\nfor: rig\n---\n## Work\n\n1. [Open it](do:open).\n2. [Lift it](do:lift).\n"
 	files["procedures/other.md"] = "---\ntitle: Other job\n---\n## Work\n\n1. [Look](do:look).\n2. [Lift it](do:lift).\n"
 	files["procedures/look.md"] = "---\ntitle: Look\n---\n## Work\n\n1. Look.\n"
+	files["procedures/ring.md"] = "---\ntitle: Ring\nfor: rig\n---\n## Work\n\n1. [Again](do:ring).\n2. [Lift it](do:lift).\n"
 	b := bind.All(source.FromText(files))
 	if len(b.Findings) > 0 {
 		t.Fatal(b.Findings)
@@ -34,7 +36,7 @@ func TestCallersOfWhatIsTriedAreWalkedWhole(t *testing.T) {
 		return m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == id })]
 	}
 	instead, _ := b.Try(position.NewFile("procedures/lift.md", after))
-	tried := r.TryCallers(named(b.Manual, "lift"), instead, []*model.Procedure{named(b.Manual, "job"), named(b.Manual, "other")})
+	tried := r.TryCallers(named(b.Manual, "lift"), instead, []*model.Procedure{named(b.Manual, "ring"), named(b.Manual, "job"), named(b.Manual, "other")})
 
 	files["procedures/lift.md"] = after
 	m, _ := bind.Manual(source.FromText(files))
