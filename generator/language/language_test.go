@@ -1,6 +1,7 @@
 package language
 
 import (
+	"maps"
 	"os"
 	"path/filepath"
 	"reflect"
@@ -252,12 +253,12 @@ func TestMarkerGoesByTheLanguageAndItsRegion(t *testing.T) {
 func TestNumbersAreSpelled(t *testing.T) {
 	for tag, spelled := range map[string]map[string]int{
 		"en": {"two": 2, "twelve": 12, "twenty": 20, "twenty one": 21, "thirty": 30, "forty five": 45, "ninety nine": 99},
-		"es": {"dos": 2, "once": 11, "veinte": 20, "veintidós": 22, "veintiséis": 26, "treinta": 30, "cuarenta y cinco": 45, "noventa y nueve": 99},
-		"de": {"zwei": 2, "elf": 11, "zwanzig": 20, "einundzwanzig": 21, "sechsundzwanzig": 26, "dreißig": 30, "fünfundvierzig": 45, "siebenundsiebzig": 77, "neunundneunzig": 99},
+		"es": {"una": 1, "dos": 2, "once": 11, "veinte": 20, "veintidós": 22, "veintiséis": 26, "treinta": 30, "cuarenta y cinco": 45, "noventa y nueve": 99},
+		"de": {"eine": 1, "zwei": 2, "elf": 11, "zwanzig": 20, "einundzwanzig": 21, "sechsundzwanzig": 26, "dreißig": 30, "fünfundvierzig": 45, "siebenundsiebzig": 77, "neunundneunzig": 99},
 	} {
 		numbers := Known(tag).Numbers
-		if len(numbers.Spelled) != 99 {
-			t.Errorf("%s: %d numbers", tag, len(numbers.Spelled))
+		if n := len(slices.Compact(slices.Sorted(maps.Values(numbers.Spelled)))); n != 99 {
+			t.Errorf("%s: %d numbers", tag, n)
 		}
 		for word, n := range spelled {
 			if numbers.Spelled[word] != n {

@@ -23,18 +23,13 @@ func boundsOf(n model.Named, who string, l quantity.Limit) []bound {
 	at := func(side quantity.LimitKind, q quantity.Quantity) bound {
 		return bound{rival{Quantity: q, of: n, who: who}, side}
 	}
-	var ends []quantity.Quantity
-	switch l.Kind {
-	case quantity.AtMost, quantity.AtLeast:
+	if l.Kind == quantity.AtMost || l.Kind == quantity.AtLeast {
 		return []bound{at(l.Kind, l.Numbers()[0])}
-	case quantity.Between:
-		ends = l.Numbers()
-	case quantity.PlusMinus:
-		ends = endsOf(l)
-	case quantity.Exact:
-		return nil
 	}
-	return []bound{at(quantity.AtLeast, ends[0]), at(quantity.AtMost, ends[1])}
+	if low, high, has := l.Ends(); has {
+		return []bound{at(quantity.AtLeast, low), at(quantity.AtMost, high)}
+	}
+	return nil
 }
 
 // waited are the ends of a wait.
@@ -122,6 +117,25 @@ func (a amountIn) sided(text, tag string) sided {
 		}
 	}
 	return sided{}
+}
+
+// Bounded is an amount that a text bounds in words, and how it says that.
+type Bounded struct {
+	quantity.Quantity
+
+	Side quantity.LimitKind // AtMost, AtLeast
+	Said string             // "at most 7 mm"
+}
+
+// BoundedIn are the amounts that a text in a language bounds in words, in order.
+func BoundedIn(text, tag string) []Bounded {
+	var out []Bounded
+	for _, a := range amountsIn(text, tag) {
+		if s := a.sided(text, tag); s.side != quantity.Exact {
+			out = append(out, Bounded{a.Quantity, s.side, s.said})
+		}
+	}
+	return out
 }
 
 // turnedRound is the bound that an amount is, where the words give it the other

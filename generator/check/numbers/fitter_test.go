@@ -70,6 +70,12 @@ var rightByAFitter = []string{
 	"[Drain the oil](drain:lift-oil), about 3.5 L, for 15 min.",
 	"[Fill it](fill:lift-oil) to 10 mm below the rim.",
 	"Run the pump for 2 min at 1500 rpm, then [let the pressure out](release:lift).",
+	// How finely, and what an instrument is set to.
+	"[Set the valve back](reset:relief) to 180 bar, in steps of 5 bar.",
+	"Let air out of the tyre, 0.1 bar at a time. [](hold:tyre)",
+	"Measure the pad to the nearest 0.1 mm. [](hold:pad)",
+	"The pad wears by at most 2 mm a year. [](hold:pad)",
+	"Set the tester to 1000 V dc and measure the bus. [](hold:bus-dead)",
 	// Counts and number words.
 	"[Lift the seat out](remove:seat); undo its four [bolts](fastener:seat-bolt) first.",
 	"Undo two of the four [bolts](fastener:seat-bolt) and [lift the seat out](remove:seat).",
@@ -122,6 +128,11 @@ var wrongByAFitter = []string{
 	"[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧22 lbf·in.",
 	"The [plate](energy:plate) has ⟦value-disagrees⟧165 °F.",
 	"Wait ⟦value-disagrees⟧3 h for the drive. [](hold:long-wait)",
+	// In steps that are none.
+	"Wait ⟦value-disagrees⟧5 min at a time. [](hold:long-wait)",
+	"Pour ⟦value-disagrees⟧50 L of [oil](supply:oil) at a time.",
+	"Prove it dead to ⟦value-disagrees⟧50 V dc. [](hold:bus-dead)",
+	"[Set the valve back](reset:relief) to ⟦value-disagrees⟧5 bar.",
 	// Counts and number words.
 	"[Lift the seat out](remove:seat); undo its six ⟦count-disagrees⟧[bolts](fastener:seat-bolt) first.",
 	"Undo two of the 6 ⟦count-disagrees⟧[bolts](fastener:seat-bolt) and [lift the seat out](remove:seat).",
@@ -147,6 +158,8 @@ var rightInAnotherTongue = map[string][]string{
 		"[Saque el asiento](remove:seat), de catorce kilos, y quite una a una las dos cintas.",
 		"Ciento ochenta bar dice la placa de la [válvula](setting:relief).",
 		"Espere, y mire cada cinco minutos. [](hold:long-wait)",
+		"Baje la rueda de 0,1 bar a la vez. [](hold:tyre)",
+		"Ponga el comprobador a 1000 V y mida. [](hold:bus-dead)",
 		"La bomba da 2 litros por minuto: [llene](fill:lift-oil) con 4 litros.",
 	},
 	"de": {
@@ -160,6 +173,8 @@ var rightInAnotherTongue = map[string][]string{
 		"[Heben Sie den Sitz aus](remove:seat), vierzehn Kilogramm, und sieben Sie das Öl.",
 		"Hundertachtzig bar stehen auf dem [Ventil](setting:relief).",
 		"[Ziehen Sie die Schrauben](tighten:seat-bolt) mit zweiundzwanzig N·m an.",
+		"[Stellen Sie das Ventil zurück](reset:relief), in Schritten von 5 bar.",
+		"Stellen Sie den Prüfer auf 1000 V und messen Sie. [](hold:bus-dead)",
 		"Die Pumpe gibt 20 Liter pro Minute: [füllen Sie](fill:lift-oil) 4 Liter ein.",
 	},
 }
@@ -196,6 +211,15 @@ var wrongInAnotherTongue = map[string][]string{
 }
 
 const fitterFront = "tools: [socket-13, wrench-20-100, hoist]\nholds: [long-wait, bus-dead, pad, cure, dose, density, tyre, gap, acid]\nsupplies: [oil: 5 L]"
+
+func TestBoundsAreTold(t *testing.T) {
+	says(t, fitted.with(jobOf(fitterFront, "[Set the valve back](reset:relief) to at most 176 bar.")),
+		"the sentence says at most 176 bar, and the machine's file says at least 176 bar for the relief valve",
+		"write at least 176 bar; what is said of another thing stands in a sentence of its own")
+	says(t, fitted.with(jobOf(fitterFront, "[Wait three minutes or less](hold:long-wait).")),
+		"the words say three minutes or less, and the register says at least 3 min",
+		"write at least 3 min, or leave the words empty; a number of another thing goes outside the link")
+}
 
 func fitters(t *testing.T, language string, sentences []string) {
 	t.Helper()

@@ -51,7 +51,7 @@ func spelled(ten, one int) string {
 
 var numbers = shape.Numbers{
 	Words:    ones,
-	Spelled:  shape.SpelledOf(ones, tens, spelled),
+	Spelled:  shape.SpelledOf(ones, tens, spelled, "ein", "eine", "einen", "einem", "einer"),
 	Hundreds: shape.SetOf("hundert tausend komma"),
 	Of:       "von", Articles: []string{"den", "ihren", "diesen"},
 }

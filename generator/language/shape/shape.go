@@ -140,6 +140,8 @@ type Asides struct {
 	Added     []string // before a time that is added, and behind it
 	More      []string
 	Away      []string // behind a distance
+	Steps     []string // before how finely something is set or read, and behind it: "0.1 bar at a time"
+	AtATime   []string
 	At        string   `may:"empty"` // what stands before it as well, where its words alone say too little
 	Beyond    []string // before a bound
 	AtMost    []string // beside a bound, on which side of it is right
@@ -148,6 +150,7 @@ type Asides struct {
 	OrMore    []string
 	Supposing Set      // before what is only supposed
 	Of        []string // between a thing and its amount
+	SetTo     []string // between an instrument and the voltage that it is set to
 	Things    Set      // what has an amount of its own and often no entry: lamps, lifting gear, hand tools
 	Vessels   Set      // what a volume or a mass is the size of: "the 10 L can"
 	Scales    Set      // parts of a measuring instrument

@@ -18,6 +18,8 @@ type Stood struct {
 	When  string // the units it holds for; "" for all
 	Cases string // the same in option ids, for the script: "lithium !cab|mod-3"
 	Since string // "since step 2.1"
+	// Proved: it stands so because it was measured or looked at.
+	Proved bool
 }
 
 // stood are things as a page says them. What the whole procedure asks of the
@@ -26,7 +28,7 @@ func (s *Pages) stood(c *course, list []walk.Standing) []Stood {
 	out := make([]Stood, 0, len(list))
 	for _, x := range list {
 		units := without(c.whole, x.Where)
-		v := Stood{Name: s.LabelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.where(c.For.To, units), Cases: optionCases(units)}
+		v := Stood{Name: s.LabelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.where(c.For.To, units), Cases: optionCases(units), Proved: x.Proved()}
 		if x.Since != nil {
 			v.Since = fmt.Sprintf(s.Words.Since, x.Since.Number)
 		}
@@ -92,18 +94,24 @@ func (t *telling) step(v *Step, last **Step) {
 	}
 }
 
-// moves are the numbers that are added and taken away until things stand so.
+// moves are the numbers that are added and taken away until things stand so, "3"
+// and "-3"; with a "?" where it is so only if what is to be proved there is.
 func (t *telling) moves(now []Stood) string {
 	var out []string
-	was, is := setOf(t.now), setOf(now)
+	was, is, proved := setOf(t.now), setOf(now), map[string]string{}
+	for _, x := range now {
+		if x.Proved && !was[x] {
+			proved[x.Name] = "?"
+		}
+	}
 	for _, x := range t.now {
 		if !is[x] {
-			out = append(out, "-"+strconv.Itoa(t.number[x]))
+			out = append(out, "-"+strconv.Itoa(t.number[x])+proved[x.Name])
 		}
 	}
 	for _, x := range now {
 		if !was[x] {
-			out = append(out, strconv.Itoa(t.of(x)))
+			out = append(out, strconv.Itoa(t.of(x))+proved[x.Name])
 		}
 	}
 	t.now = now
