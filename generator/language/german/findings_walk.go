@@ -170,6 +170,7 @@ var findingsWalk = map[string]string{
 	"its limit is above the shop's safe voltage":                                                                           "der Grenzwert liegt über der sicheren Spannung der Werkstatt",
 	"bring it there with links in the steps, or take %s out of leaves":                                                     "bringen Sie es mit Links in den Schritten dahin, oder nehmen Sie %s aus leaves",
 	"bring it there with links in the steps, or write %s: %s in leaves":                                                    "bringen Sie es mit Links in den Schritten dahin, oder schreiben Sie %s: %s in leaves",
+	"bring it there in a step before, or take %s out of expects of %s":                                                     "bringen Sie es in einem Schritt davor dahin, oder nehmen Sie %s aus expects von %s",
 	"bring it there in a step before, or write %s: %s in expects of %s":                                                    "bringen Sie es in einem Schritt davor dahin, oder schreiben Sie %s: %s in expects von %s",
 	"write %s: %s in expects of %s in place of %s: its point stands so whatever was done since":                            "schreiben Sie %s: %s in expects von %s anstelle von %s: die Trennstelle steht so, was seither auch getan wurde",
 	"write [slacken it](loosen:%s) in a step before":                                                                       "schreiben Sie [lösen](loosen:%s) in einen Schritt davor",
