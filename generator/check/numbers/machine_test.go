@@ -175,6 +175,7 @@ func TestLiftOverRating(t *testing.T) {
 		"one after the other":    rated("40 kg", out, "[Lift the lid](remove:lid) with the [](tool:hoist)."),
 		"each is too much":       rated("10 kg", "⟦lift-over-limit⟧"+out, "⟦lift-over-limit⟧[Lift the lid](remove:lid) with the [](tool:hoist)."),
 	})
+	mustFindNothing(t, "what could not be read", base.with(rated("[10 kg]", out)))
 	says(t, rated("40 kg", "[Lift the seat](remove:seat) and [the lid](remove:lid) out with the [](tool:hoist)."),
 		"the shop hoist is rated for 40 kg, and this step lifts 44.0 kg", "name lifting gear that carries it all, or lift in steps of their own")
 }
