@@ -30,6 +30,7 @@ func TestTorqueOverProof(t *testing.T) {
 		"its tolerance, above":    bolt(head + "torque: ⟦torque-over-proof⟧32 N·m ± 10 % }"),
 		"its tolerance, below":    bolt(head + "torque: 30 N·m ± 10 % }"),
 		"a stage, above":          bolt(head + "stages: ⟦torque-over-proof⟧[20 N·m, 40 N·m, 90°] }"),
+		"one stage, above":        bolt(head + "stages: ⟦torque-over-proof⟧[40 N·m] }"),
 		"stages go before torque": bolt(head + "torque: 90 N·m, stages: [20 N·m, 90°] }"),
 		"fine thread, below":      bolt("seat-bolt: { name: seat bolt, thread: M8x1, class: 8.8, torque: 35 N·m }"), // 39.2 mm² · 580 MPa
 		"no class":                bolt("seat-bolt: { name: seat bolt, thread: M8, torque: 90 N·m }"),

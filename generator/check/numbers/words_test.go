@@ -109,7 +109,7 @@ func TestCountDisagrees(t *testing.T) {
 		"twenty":                      lift("its twenty ⟦count-disagrees⟧[bolts](fastener:seat-bolt), its one ⟦count-disagrees⟧[bolt](fastener:seat-bolt)"),
 		"right, of one by its name":   jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): [eight bolts](loosen:lid-bolt#lid), [two bolts](loosen:lid-bolt#block)."),
 		"of the other by its name":    jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): ⟦count-disagrees⟧[two bolts](loosen:lid-bolt#lid)."),
-		"a number that is none":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "{ seat-bolt: -4 }")), // wrong-type tells of it
+		"a number that is none":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "{ seat-bolt: -4 }")), // its own rule tells of it
 		"no number in the file":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "[seat-bolt]")),
 		"Spanish words in English":    lift("sus cinco [bolts](fastener:seat-bolt)"),
 	})
