@@ -17,6 +17,8 @@ type touches struct {
 	calls  bool // it performs a procedure
 	opens  bool // it takes off or loosens something: what was asked before counts no more
 	asks   bool // it takes, or goes by, a hold that is taken before an energy goes off or comes back
+
+	few [4]thing // room for the things of most steps
 }
 
 // thing is a thing that is touched, once in a list: a step touches few.
@@ -25,7 +27,11 @@ type thing struct {
 	changed bool // else it is looked at
 }
 
-func newTouches() *touches { return &touches{} }
+func newTouches() *touches {
+	t := &touches{}
+	t.things = t.few[:0]
+	return t
+}
 
 func (t *touches) look(list ...model.Named) {
 	for _, n := range list {

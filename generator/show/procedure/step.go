@@ -69,8 +69,7 @@ func (s *Pages) step(up string, c *course, st *model.Step) *Step {
 	for _, l := range st.Links {
 		s.stepLink(v, up, c, st, l)
 	}
-	v.Tags = append(v.Tags, s.tags(st)...)
-	v.Tags = slices.Concat(v.Tags, s.keptPlugs(st), s.testedAltered(st))
+	v.Tags = append(append(append(v.Tags, s.tags(st)...), s.keptPlugs(st)...), s.testedAltered(st)...)
 	v.Computed = s.Computed(st, c.again)
 	v.Posts = s.posts(st, v.Posts)
 	v.Stand = s.standAfter(c, st)
