@@ -274,15 +274,15 @@ func isOrder(l *model.Link) bool {
 // saidAct looks for the first order in a text that counts: a verb at the beginning
 // of a clause and, beside it, the name of something that the verb is said of.
 func (t *tongue) saidAct(text string, names map[string][]name, counts func(*said) bool) *said {
-	words := strings.Fields(text)
-	begins := true
-	for i, raw := range words {
+	begins, at := true, 0
+	for raw := range strings.FieldsSeq(text) {
+		at += strings.Index(text[at:], raw) + len(raw)
 		plain := bareWord(raw)
 		if plain == "" {
 			continue
 		}
 		if begins && !endsClause(raw) && !strings.HasPrefix(raw, entryMark) {
-			if s := t.ordered(raw, plain, words[i+1:], names); s != nil && counts(s) {
+			if s := t.ordered(raw, plain, text[at:], names); s != nil && counts(s) {
 				return s
 			}
 		}
@@ -291,18 +291,18 @@ func (t *tongue) saidAct(text string, names map[string][]name, counts func(*said
 	return nil
 }
 
-func endsClause(word string) bool { return strings.ContainsAny(word[len(word)-1:], ".,;:!?)") }
+func endsClause(word string) bool { return strings.IndexByte(".,;:!?)", word[len(word)-1]) >= 0 }
 
 // ordered is what a verb orders of the things that are named behind it; nil where
 // none is.
-func (t *tongue) ordered(raw, plain string, words []string, names map[string][]name) *said {
+func (t *tongue) ordered(raw, plain, rest string, names map[string][]name) *said {
 	verbs := t.byHead[plain]
 	if len(verbs) == 0 {
 		return nil
 	}
 	s := &said{raw: raw}
 	longest := 0
-	behind := clause(words)
+	behind := clause(rest)
 	for _, v := range verbs {
 		for _, n := range t.beside(behind, v, names) {
 			s.maybe = append(s.maybe, n.named)
@@ -385,14 +385,18 @@ func (t *tongue) namesFrom(names map[string][]name, word string) []name {
 	return out
 }
 
-// clause is the words up to the end of the clause.
-func clause(words []string) []string {
-	for i, w := range words {
+// clause is the words up to the end of the clause, as bare makes them.
+func clause(text string) []string {
+	out := make([]string, 0, 8) // most clauses have no more
+	for w := range strings.FieldsSeq(text) {
+		if plain := bareWord(w); plain != "" {
+			out = append(out, plain)
+		}
 		if endsClause(w) {
-			return bare(words[:i+1])
+			break
 		}
 	}
-	return bare(words)
+	return out
 }
 
 func isNumber(w string) bool { return w[0] >= '0' && w[0] <= '9' }
