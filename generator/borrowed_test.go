@@ -31,8 +31,8 @@ func TestBorrowedWordsAreMarked(t *testing.T) {
 		"procedures/a.html":       {`<html lang="fr"`, `<span lang="en">Fetch</span>`, `<h1>Changer</h1>`, `words-en.js`},
 		"procedures/a.es-MX.html": {`<html lang="es-MX">`, `>Traer</h2>`, `<span lang="fr">coffre</span>`, `words-es.js`},
 		"index.html":              {`<html lang="fr"`, `<span lang="en">Tools</span>`},
-		"theme/words-en.js":       {`"Cancel"`},
-		"theme/words-es.js":       {`"Cancelar"`},
+		"theme/words-en.js":       {`"Cancel\n`},
+		"theme/words-es.js":       {`"Cancelar\n`},
 	} {
 		for _, text := range texts {
 			if !bytes.Contains(all[name], []byte(text)) {
@@ -57,7 +57,7 @@ func TestAThirdLanguage(t *testing.T) {
 	for name, texts := range map[string][]string{
 		"procedures/a.html": {`<html lang="de-AT" data-comma>`, `>Bevor Sie anfangen</h2>`, `words-de.js`},
 		"tools/index.html":  {`Nach Art`, `Hilfsmittel`},
-		"theme/words-de.js": {`"Abbrechen"`},
+		"theme/words-de.js": {`"Abbrechen\n`},
 	} {
 		for _, text := range texts {
 			if !bytes.Contains(all[name], []byte(text)) {

@@ -35,7 +35,7 @@ const inSight = `(() => {
 const mustFit = `(() => {
 	const page = baybinder.page, s = page.current;
 	if (!s) return '';
-	const { top, bottom } = page.clear(), field = s.holds.filter((h) => h.open).map((h) => h.element.querySelector('input, button')).find((e) => e && e.checkVisibility());
+	const { top, bottom } = page.clear(), field = s.holds.filter((h) => h.open).map((h) => h.element.querySelector('input, textarea, button')).find((e) => e && e.checkVisibility());
 	const low = Math.max(...[s.text.querySelector(':scope > p:not([class])'), s.tick, field].filter(Boolean).map((e) => e.getBoundingClientRect().bottom)), high = s.boxes[0].getBoundingClientRect().top;
 	return low - high > bottom - top ? 'step ' + s.number + ' takes ' + Math.round(low - high) + ' px of ' + (bottom - top) : '';
 })()`

@@ -234,8 +234,8 @@ func style(t *testing.T, ctx context.Context, selector, property string) string 
 }
 
 // TestForcedColours: with the system's own colours the signal words keep
-// theirs (ANSI Z535.1 orange as the theme has it), a hold keeps a frame, and
-// signs keep their ground.
+// theirs (ANSI Z535.1 orange as the theme has it), a hold and the emergency strip
+// keep a frame, and signs keep their ground.
 func TestForcedColours(t *testing.T) {
 	t.Parallel()
 	site := demoSite(t)
@@ -253,6 +253,9 @@ func TestForcedColours(t *testing.T) {
 	}
 	if got := style(t, ctx, "svg.sign", "forcedColorAdjust"); got != "none" {
 		t.Errorf("the colours of signs are %s", got)
+	}
+	if got := style(t, ctx, ".emergency", "borderTopStyle"); got != "solid" {
+		t.Errorf("the frame of the emergency strip is %s", got)
 	}
 	if got := style(t, ctx, ".tabs a", "backgroundColor"); got == "rgb(239, 237, 228)" {
 		t.Error("the theme's colour stands where the system's should")

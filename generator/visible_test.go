@@ -46,7 +46,7 @@ const unseen = `(() => {
 		if (e.closest('[hidden]')) return true; // the script says that it has no use now
 		const fold = e.closest('details:not([open])');
 		if (fold && !(e.closest('summary') && e.closest('summary').parentElement === fold)) return true;
-		if (print) return Boolean(e.closest('.more, .controls .press, .stand') || e.closest('.clock') && !e.closest('.is-waiting, .is-met'));
+		if (print) return Boolean(e.closest('.more, .controls .press, .controls .quiet, .stand') || e.closest('.clock') && !e.closest('.is-waiting, .is-met'));
 		return Boolean(e.closest('.on-paper, .is-on-paper, .stand')); // a blank to write on; the rail says where things stand
 	};
 	const cut = (e, r) => {
@@ -101,7 +101,7 @@ func TestAHoldIsSeenInEveryState(t *testing.T) {
 		var hold = (id) => own.steps.flatMap((s) => s.holds).find((h) => h.id === id); var read = (...v) => hold('gap').fields.forEach((f, i) => type(f.field, v[i])); 0`)
 	for _, state := range []struct{ name, script string }{
 		{"nothing begun", `0`},
-		{"the wait runs, half a reading, answers", `tick('1.1'); read('0.4', ''); press(step('1.5'), 'short: the short jaw'); type(step('1.6').querySelector('input'), 'J 7'); 0`},
+		{"the wait runs, half a reading, answers", `tick('1.1'); read('0.4', ''); press(step('1.5'), 'short: the short jaw'); type(step('1.6').querySelector('textarea'), 'J 7'); 0`},
 		{"the wait is over, what was met", `window.jump = 11 * 60000; own.beat(); read('0.3', '0.5'); press(step('1.4'), 'It is good');
 			for (const n of ['1.7', '1.8', '1.9']) { type(step(n).querySelector('.controls input'), 'G. M.'); press(step(n), 'Sign with the time now'); } 0`},
 		{"a reading that is no number", `read('0.4', 'x'); 0`},

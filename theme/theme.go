@@ -13,6 +13,7 @@
 package theme
 
 import (
+	"bytes"
 	"embed"
 	"encoding/json"
 	"errors"
@@ -20,6 +21,7 @@ import (
 	"reflect"
 	"regexp"
 	"strconv"
+	"strings"
 
 	"github.com/tdewolff/minify/v2"
 	"github.com/tdewolff/minify/v2/css"
@@ -46,6 +48,16 @@ var components = []string{
 // ofReadings are the styles, beside those, of plans and of the pages that name
 // people.
 var ofReadings = []string{"plans", "marks", "matrix", "exercise", "narrow", "print", "open", "sign"}
+
+// strict is the line with which each script begins; of several in one file the
+// first counts.
+const strict = "'use strict';\n"
+
+// inOne are the scripts as one file.
+func inOne() ([]byte, error) {
+	data, err := joined("scripts/%s.js", scripts)()
+	return append([]byte(strict), bytes.ReplaceAll(data, []byte(strict), nil)...), err
+}
 
 // scripts are the scripts in the order in which they rest on each other. Pages
 // get them as one file, which a browser reads once: many files are larger, for
@@ -87,7 +99,7 @@ func Files(spoken ...*shape.Language) (map[string][]byte, error) {
 	err := errors.Join(
 		put("baybinder.css", "css", joined("styles/baybinder/%s.css", components)),
 		put("readings.css", "css", joined("styles/readings/%s.css", ofReadings)),
-		put("baybinder.js", "js", joined("scripts/%s.js", scripts)),
+		put("baybinder.js", "js", inOne),
 	)
 	if err != nil {
 		return nil, err
@@ -106,10 +118,10 @@ var wordUsed = regexp.MustCompile(`\.[A-Z]\w+\b`)
 
 // shortNames are what the words' names become in what is sent: as they are
 // written they would be a twentieth of what a page loads. They are A to Z, then
-// A0, B0 and so on.
+// A0, B0 and so on, in the order of the fields; spread counts in the same way.
 var shortNames = func() map[string]string {
 	out := map[string]string{}
-	for i, f := range reflect.VisibleFields(reflect.TypeFor[words.Bay]()) {
+	for i, f := range spokenWords {
 		out[f.Name] = string(rune('A' + i%26))
 		if i >= 26 {
 			out[f.Name] += strconv.Itoa(i/26 - 1)
@@ -118,18 +130,25 @@ var shortNames = func() map[string]string {
 	return out
 }()
 
+// spokenWords are the fields with the words that the scripts say.
+var spokenWords = reflect.VisibleFields(reflect.TypeFor[words.Bay]())
+
+// spread gives the words of a list, a line each, their short names.
+const spread = `.split('\n').forEach((words, i) => { window.baybinder.words[String.fromCharCode(65 + i % 26) + (i < 26 ? '' : (i - i % 26) / 26 - 1)] = words; });
+`
+
 // tables are the words that the scripts say, a file a language.
 func tables(out map[string][]byte, spoken []*shape.Language) error {
 	for _, l := range spoken {
-		said, table := reflect.ValueOf(l.Bay), map[string]string{}
-		for name, short := range shortNames {
-			table[short] = said.FieldByName(name).String()
+		var list []string
+		for _, f := range spokenWords {
+			list = append(list, reflect.ValueOf(l.Bay).FieldByIndex(f.Index).String())
 		}
-		text, err := json.Marshal(table)
+		text, err := json.Marshal(strings.Join(list, "\n"))
 		if err != nil {
 			return err
 		}
-		out["words-"+l.Code+".js"] = []byte("'use strict';\nwindow.baybinder = { words: " + string(text) + " };\n")
+		out["words-"+l.Code+".js"] = []byte(strict + "window.baybinder = { words: {} };\n" + string(text) + spread)
 	}
 	return nil
 }

@@ -5,15 +5,17 @@ import (
 	"baybinder/generator/read/decode"
 )
 
-// runLockKind tells of a shop whose locks are another tool: no point is held by it, and the
-// kit counts it.
+// runLockKind tells of a shop whose locks are a tool that is plainly something else: no
+// point is held by it, and the kit counts it. The format names no kind there, so that an
+// aid, or what has no kind of its own, is taken as it stands.
 func runLockKind(c *Context) []finding.Finding {
 	locks := c.Manual.Shop.Locks
 	if locks == nil || locks.Tool.To == nil {
 		return nil
 	}
 	t := locks.Tool.To
-	if t.Kind == "lock" || t.Lost("kind") {
+	switch {
+	case t.Lost("kind"), t.Kind == "lock", t.Kind == "aid", t.Kind == "other":
 		return nil
 	}
 	return []finding.Finding{decode.WrongType.At(locks.Tool.At, "locks: tool: names %s, which is a tool of kind %s; it takes kind lock", t.ID, t.Kind).

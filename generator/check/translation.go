@@ -140,8 +140,8 @@ func less(a, b []string) []string {
 
 var figure = regexp.MustCompile(`\d+(?:[.,\x{00a0}\x{202f}\x{2009}]\d+)*`)
 
-// figures are the numbers of texts in a language, each once, sorted. Figures
-// count, words such as "two" do not.
+// figures are the numbers of texts in a language that stand in figures, each once,
+// sorted.
 func figures(tag string, texts []string) []string {
 	var out []string
 	for _, text := range texts {

@@ -72,27 +72,12 @@ func (t *comparison) texts(at, there position.Pos, what finding.Words, original,
 	}
 	free := wordless(original, here)
 	theirs, ours := said(original, free), said(here, free)
-	if words := otherFigures(figures(t.c.Manual.Shop.Language, theirs), figures(t.p.Language, ours)); !words.IsZero() {
+	if words := otherFigures(countedIn(t.c.Manual.Shop.Language, theirs), countedIn(t.p.Language, ours)); !words.IsZero() {
 		t.add(at, there, finding.Say("%s has other figures than the original: %s", what, words), finding.Say("write the figures of the original"))
 	}
-	if want, have := inAnotherUnit(theirs, ours); want != "" {
+	if want, have := otherAmount(inLanguage{t.c.Manual.Shop.Language, theirs}, inLanguage{t.p.Language, ours}); want != "" {
 		t.add(at, there, finding.Say("%s says %s, and the original %s", what, have, want), finding.Say("write %s, as the original has it", want))
 	}
-}
-
-// otherFigures says which figures stand on one side only; no words where none
-// does.
-func otherFigures(original, here []string) finding.Words {
-	lost, more := strings.Join(less(original, here), " "), strings.Join(less(here, original), " ")
-	switch {
-	case lost != "" && more != "":
-		return finding.Say("%s is missing; %s is new", lost, more)
-	case lost != "":
-		return finding.Say("%s is missing", lost)
-	case more != "":
-		return finding.Say("%s is new", more)
-	}
-	return finding.Words{}
 }
 
 // frontMatter: a translation's front matter needs its texts only. A list that
@@ -206,10 +191,10 @@ func (c *Context) differs(language string, texts []model.Text, field string, wor
 	if t.Keys != nil && !slices.Equal(sortedOf(t.Keys), sortedOf(keys)) {
 		return finding.Say("%s: has other answers: %s must stand there", field, strings.Join(t.Keys, ", "))
 	}
-	if other := otherFigures(figures(c.Manual.Shop.Language, t.Words), figures(language, words)); !other.IsZero() {
+	if other := otherFigures(countedIn(c.Manual.Shop.Language, t.Words), countedIn(language, words)); !other.IsZero() {
 		return finding.Say("%s: has other figures: %s", field, other)
 	}
-	if want, have := inAnotherUnit(t.Words, words); want != "" {
+	if want, have := otherAmount(inLanguage{c.Manual.Shop.Language, t.Words}, inLanguage{language, words}); want != "" {
 		return finding.Say("%s: says %s, and not %s", field, have, want)
 	}
 	return finding.Words{}

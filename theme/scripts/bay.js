@@ -436,7 +436,7 @@
       const high = boxes[0].top, low = Math.max(boxes.at(-1).bottom, ...step.holds.slice(0, 1).map((h) => h.element.getBoundingClientRect().bottom));
       const by = step.tick.getBoundingClientRect().top - from;
       scrollBy({ top: Math.min(Math.max(by, low - bottom), high - top), behavior: 'instant' });
-      const first = step.holds.find((h) => h.open && h.kind !== 'wait'), field = first && first.element.querySelector('input, button');
+      const first = step.holds.find((h) => h.open && h.kind !== 'wait'), field = first && first.element.querySelector('input, textarea, button');
       (field || step.toCall || step.tick).focus({ preventScroll: true });
     }
 
@@ -530,14 +530,14 @@
     showStrip() {
       const w = bay.words, due = this.steps.filter((s) => s.applies && !s.waiting || s.at);
       const done = due.filter((s) => s.state === 'done').length, skipped = due.filter((s) => s.state === 'skipped').length;
-      const now = [...(this.current ? [fill(w.StepNow, this.current.number)] : []), fill(w.DoneOf, done, due.length)].join(' · '), words = [];
+      const now = [...(this.current ? [fill(w.StepNow, this.current.number)] : []), fill(w.DoneOf, done, due.length)], words = [];
+      if (this.job.gaps.length) now.push(fill(w.Gaps, this.job.gaps.length));
       if (this.from) words.push(this.title);
       if (skipped) words.push(fill(w.Skipped, skipped));
-      if (this.job.gaps.length) words.push(fill(w.Gaps, this.job.gaps.length));
       words.push(...this.closeOut.counts());
       const hand = this.steps.find((s) => s.state === 'hand');
       if (hand) words.push(fill(w.HandNow, hand.number));
-      put(this.count, now);
+      put(this.count, now.join(' · '));
       put(this.more, words.map((x) => ' · ' + x).join(''));
       const waits = this.waits();
       put(this.clock, waits.map((h) => (h.met ? fill(w.WaitOverShort, h.step.number) : fill(w.WaitLeft, bay.left(h.until - Date.now())))).join(' · '));
@@ -550,17 +550,17 @@
       const w = bay.words, last = this.steps.findLast((s) => s.state === 'done');
       const at = last ? this.steps.indexOf(last) : -1;
       const before = this.steps.slice(0, at + 1);
-      const doubt = this.job.gaps.length > 0 || before.some((s) => s !== last && !s.settled && !s.waiting) || before.some((s) => s.state === 'done' && s.holds.some((h) => h.open && !this.answered(h)));
+      const unproved = (s) => s.holds.some((h) => h.open && !this.answered(h));
+      const doubt = this.job.gaps.length > 0 || before.some((s) => s !== last && !s.settled && !s.waiting) || before.some((s) => s.state === 'done' && unproved(s));
       const key = at + '/' + doubt + this.unit.query(this.job.unit);
       if (this.stoodAt === key) return;
       this.stoodAt = key;
       const there = new Set();
-      for (const e of [this.stood, ...before.map((s) => s.element)].filter(Boolean)) {
-        for (const n of (e.dataset.stand || '').split(' ').filter(Boolean)) {
-          if (n[0] === '-') there.delete(n.slice(1));
-          else there.add(n);
-        }
-      }
+      const move = (moves, proved) => {
+        for (const [, off, n, doubt] of (moves || '').matchAll(/(-?)(\d+)(\??)/g)) if (proved || !doubt) there[off ? 'delete' : 'add'](n);
+      };
+      move(this.stood?.dataset.stand, true);
+      for (const s of before) move(s.element.dataset.stand, !unproved(s)); // what was to be proved stands as it stood
       const all = make('ul', {}, ...[...there].map((n) => this.things[n].cloneNode(true)));
       this.unit.follow(this.job.unit, all);
       this.rail.showStand(last ? fill(w.StandAfter, last.number) : w.StandStart, [...all.children].filter((li) => !li.hidden && li.querySelector('b')), doubt ? w.StandDoubt : '');

@@ -37,7 +37,8 @@
       this.controls = make('div', { class: 'controls' });
       const build = { wait: this.wait, measure: this.measure, look: this.look, ask: this.answers, note: this.note }[this.kind] || this.sign;
       build.call(this);
-      if (this.kind === 'wait') element.querySelector('.title').after(this.controls); // its clock comes first
+      const before = { wait: '.title', measure: '.blanks' }[this.kind]; // a clock comes first, a verdict stands beside what it is about
+      if (before) element.querySelector(before).after(this.controls);
       else element.append(this.controls);
     }
 
@@ -121,14 +122,16 @@
         return { field: field, where: where ? where.textContent : '', at: i };
       });
       this.verdict = make('p', { class: 'verdict', role: 'status' });
-      this.element.querySelector('.blanks').after(this.verdict); // beside what it is about
       this.again = button(w.MeasureAgain, () => this.retake());
       this.proved = button(w.TesterProved, () => this.set({ proved: this.now.proved !== true }), { 'aria-pressed': 'false' });
-      this.controls.append(make('p', { class: 'presses' }, 'proved' in this.data ? this.proved : null, this.again));
+      this.controls.append(this.verdict, make('p', { class: 'presses' }, 'proved' in this.data ? this.proved : null, this.again));
     }
 
+    // typed: what comes of it is in sight, with the field that is typed into.
     typed() {
       this.set({ values: this.fields.map((f) => f.field.value.trim()) });
+      const field = this.element.querySelector('.reading:focus');
+      if (field && this.verdict.textContent) for (const e of [this.controls, field]) e.scrollIntoView({ block: 'nearest' });
     }
 
     // retake puts what was out of limit into the record and asks anew.
@@ -222,13 +225,14 @@
 
     note() {
       const blank = this.element.querySelector('.blank');
-      this.field = make('input', { type: 'text', class: 'words', autocomplete: 'off', maxlength: 500, 'aria-label': this.title });
+      this.field = make('textarea', { class: 'words', maxlength: 500, 'aria-label': this.title });
       this.field.addEventListener('input', () => this.set({ words: this.field.value }));
       blank.replaceWith(this.field);
     }
 
     showNote() {
       if (document.activeElement !== this.field) this.field.value = this.now.words || '';
+      this.field.rows = 2 + this.field.value.length / 26; // on paper, too, all of it is seen
     }
 
     sign() {

@@ -48,7 +48,8 @@
 
   // ask opens a dialog and resolves to what was chosen: false, or true, or the
   // words that were typed where input names what to type, or the value of one
-  // of its choices.
+  // of its choices. Where nothing is typed the answer that changes nothing has the
+  // focus.
   bay.ask = function (o) {
     return new Promise((done) => {
       const field = o.input ? bay.make('textarea', { rows: 3 }) : null;
@@ -57,14 +58,16 @@
         if (field && !field.value.trim()) return field.focus();
         close(field ? field.value.trim() : true);
       };
+      const no = bay.button(o.no || bay.words.Cancel, () => close(false), { class: 'press plain' });
       const box = bay.make('dialog', { class: 'question', 'aria-label': o.title },
         bay.make('p', { class: 'title' }, o.title),
         o.text ? bay.make('p', {}, o.text) : null,
         field ? bay.make('label', {}, o.input, field) : null,
-        bay.make('p', { class: 'presses' }, ...(o.choices || []).map((c) => bay.button(c.words, () => close(c.value))), o.yes ? bay.button(o.yes, yes) : null, bay.button(o.no || bay.words.Cancel, () => close(false))));
+        bay.make('p', { class: 'presses' }, ...(o.choices || []).map((c) => bay.button(c.words, () => close(c.value))), o.yes ? bay.button(o.yes, yes) : null, no));
       box.addEventListener('cancel', (e) => { e.preventDefault(); close(false); });
       document.body.append(box);
       box.showModal();
+      if (!field) no.focus();
     });
   };
 

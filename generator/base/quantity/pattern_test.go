@@ -114,6 +114,12 @@ func TestPatternsRefuseOtherUnits(t *testing.T) {
 			}
 		}
 	}
+	for _, d := range allDimensions() {
+		takes := regexp.MustCompile(quantity.Pattern(d)).MatchString("pH 7.2")
+		if _, err := quantity.Parse("pH 7.2", d); takes != (err == nil) {
+			t.Errorf("the pattern of %s takes pH 7.2: %t, and reading it: %v", d, takes, err)
+		}
+	}
 	for _, text := range []string{"at most 5 V dc", "20 to 100 V", "5 V ± 5 %"} {
 		if regexp.MustCompile(quantity.Pattern(quantity.Voltage)).MatchString(text) {
 			t.Errorf("the pattern of an amount takes the limit %q", text)

@@ -67,9 +67,19 @@ func matchUnit(text string, want Dimension, w wording) (Unit, int) {
 		if w == sentence && s.endsInch() && !inchEnds(text[size:]) {
 			continue
 		}
+		if s.prose && !s.unit.isTime() && isRate(text[size:]) {
+			continue
+		}
 		return s.unit.meant(want), size
 	}
 	return Bare, 0
+}
+
+// isRate reports whether what stands behind a unit's word makes a rate of it, "two
+// litres per minute".
+func isRate(rest string) bool {
+	behind := strings.TrimLeftFunc(rest, isSpace)
+	return slices.ContainsFunc([]string{"per ", "por ", "pro ", "je "}, func(word string) bool { return strings.HasPrefix(behind, word) })
 }
 
 // meant returns the calendar's day or week where a calendar amount is wanted.

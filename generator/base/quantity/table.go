@@ -126,12 +126,24 @@ var units = [...]unitEntry{
 	Drop:                      {"drops", Drops, 1, 0, []string{"drop"}},
 }
 
-// proseWords are unit words that people write in sentences. Find reads them;
-// a field of the manual is written with the symbol.
+// proseWords are unit words that people write in sentences, whatever the language.
+// Find reads them; a field of the manual is written with the symbol. A word that is
+// more than a unit as often (feet, meters, pounds, degrees) is none of them.
 var proseWords = map[Unit][]string{
-	Second: {"second", "seconds"},
-	Minute: {"minute", "minutes"},
-	Hour:   {"hour", "hours"},
+	Second:      {"second", "seconds", "segundo", "segundos", "Sekunde", "Sekunden"},
+	Minute:      {"minute", "minutes", "minuto", "minutos", "Minute", "Minuten"},
+	Hour:        {"hour", "hours", "hora", "horas", "Stunde", "Stunden"},
+	Day:         {"día", "días", "Tag", "Tage", "Tagen"},
+	Week:        {"semana", "semanas", "Woche", "Wochen"},
+	Month:       {"mes", "meses", "Monat", "Monate", "Monaten"},
+	Year:        {"año", "años", "Jahr", "Jahre", "Jahren"},
+	Volt:        {"volt", "volts", "Volt", "voltio", "voltios"},
+	Litre:       {"litre", "litres", "liter", "liters", "Liter", "Litern", "litro", "litros"},
+	Millilitre:  {"millilitre", "millilitres", "milliliter", "milliliters", "Milliliter", "Millilitern", "mililitro", "mililitros"},
+	Kilogram:    {"kilogram", "kilograms", "Kilogramm", "kilogramo", "kilogramos", "kilo", "kilos", "Kilo"},
+	Millimetre:  {"millimetre", "millimetres", "millimeter", "millimeters", "Millimeter", "Millimetern", "milímetro", "milímetros"},
+	NewtonMetre: {"newton metre", "newton metres", "newton meter", "newton meters", "newton-metre", "newton-metres", "newton-meters", "Newtonmeter", "Newtonmetern", "newton metro", "newton metros"},
+	Celsius:     {"degrees Celsius", "degree Celsius", "Grad Celsius", "grados Celsius"},
 }
 
 // slips are spellings that are not read, with what their writer meant.

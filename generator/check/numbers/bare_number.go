@@ -52,8 +52,7 @@ var plainRange = regexp.MustCompile(`(?:^|[\s(,:])(\d+[.,]\d+|\d+)\s*(?:to|a|has
 func plainRanges(s sentence.Sentence) []typed {
 	var out []typed
 	for _, l := range s.Links {
-		h, is := l.To.(*model.Hold)
-		if !is || h.Limit.Unit != quantity.Plain && h.Limit.Unit != quantity.PH {
+		if !isPlain(l.Link) {
 			continue
 		}
 		for _, m := range plainRange.FindAllStringSubmatchIndex(s.Text, -1) {
@@ -63,6 +62,32 @@ func plainRanges(s sentence.Sentence) []typed {
 		}
 	}
 	return out
+}
+
+// plainEnd is a number with decimals.
+var plainEnd = regexp.MustCompile(`(?:^|[\s(,:])(\d+[.,]\d+)`)
+
+// plainBounds are the numbers without a unit that such a sentence bounds: "at least
+// 1.22".
+func plainBounds(s sentence.Sentence, tag string) []typed {
+	var out []typed
+	for _, l := range s.Links {
+		if !isPlain(l.Link) {
+			continue
+		}
+		for _, m := range plainEnd.FindAllStringSubmatchIndex(s.Text, -1) {
+			if t := bare(s.Text, l, m[2], m[3]); alone(s.Text[m[3]:]) && t.sided(s.Text, tag).side != quantity.Exact {
+				out = append(out, t)
+			}
+		}
+	}
+	return out
+}
+
+// isPlain says that a link stops at a measurement without a unit, a density or a pH.
+func isPlain(l *model.Link) bool {
+	h, is := l.To.(*model.Hold)
+	return is && (h.Limit.Unit == quantity.Plain || h.Limit.Unit == quantity.PH)
 }
 
 // bare is a number without a unit: it has one once it is held against a value.
@@ -94,17 +119,18 @@ func alone(rest string) bool {
 // bareAgainst reads a number in the unit of each value that is stated of the
 // thing that the link acts on.
 func (b *beside) bareAgainst(t typed) []rival {
-	in := func(r rival) quantity.Quantity {
-		q := r.Quantity
-		q.Value, q.Digits, q.Decimals = t.Value, t.Digits, t.Decimals
-		return q
-	}
 	rivals, most := ofThing(b.rivals, t.bare), ofThing(b.most, t.bare)
-	if slices.ContainsFunc(rivals, func(r rival) bool { return quantity.Agrees(in(r), r.Quantity) }) ||
+	if slices.ContainsFunc(rivals, func(r rival) bool { return quantity.Agrees(t.inUnitOf(r.Quantity), r.Quantity) }) ||
 		slices.ContainsFunc(most, func(r rival) bool { return t.Value <= r.Value }) {
 		return nil
 	}
 	return append(rivals, most...)
+}
+
+// inUnitOf is a number without a unit, in that of a value.
+func (t typed) inUnitOf(q quantity.Quantity) quantity.Quantity {
+	q.Value, q.Digits, q.Decimals = t.Value, t.Digits, t.Decimals
+	return q
 }
 
 func ofThing(list []rival, n model.Named) []rival {

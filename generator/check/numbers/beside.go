@@ -17,7 +17,7 @@ type beside struct {
 	drained map[*model.Fluid]bool // what the procedure has let out before this step
 
 	rivals  []rival              // one of a dimension must be the typed one
-	bounds  []bound              // of holds
+	bounds  []bound              // ends of what is stated
 	most    []rival              // or no less than it: amounts of a supply
 	words   []quantity.Quantity  // may be said as well: of names, of what a branch asks
 	free    []quantity.Dimension // of settings that are changed: another value is meant
@@ -129,6 +129,7 @@ func (b *beside) limit(n model.Named, who string, l quantity.Limit) {
 	if l.IsZero() {
 		return
 	}
+	b.bounds = append(b.bounds, boundsOf(n, who, l)...)
 	for _, q := range append(l.Numbers(), endsOf(l)...) {
 		b.rivals = append(b.rivals, rival{q, l, n, who})
 	}
@@ -181,7 +182,7 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 		b.words = append(b.words, append(numbersOf(h.Limit), endsOf(h.Limit)...)...)
 		return
 	}
-	b.bounds = append(b.bounds, boundsOf(h)...)
+	b.bounds = append(b.bounds, waited(h)...)
 	b.words = append(b.words, numbersOf(h.Near)...)
 	b.words = append(b.words, given(h.AgainIn)...)
 	b.state(h, register, h.For.Least, h.For.Most)

@@ -35,6 +35,9 @@ func amountsIn(text, tag string) []amountIn {
 	for _, p := range parted {
 		out = append(out, amountIn{p.Found, text[p.Start:p.End], p.Other})
 	}
+	for _, f := range Spelled(text, tag) {
+		out = append(out, amountIn{Found: f, said: text[f.Start:f.End]})
+	}
 	slices.SortFunc(out, func(a, b amountIn) int { return cmp.Compare(a.Start, b.Start) })
 	return out
 }

@@ -28,9 +28,12 @@
 // drain is topping up. A sentence with a link or an entry that could not be read is not judged,
 // nor what stands in code. "approx." and its like end no sentence. Before "4 to 40 N·m" a word
 // such as *all* makes a count of the 4. Figures parted in threes are one number; where the sign may
-// be another ("1,500", in Spanish and German "1.500", "pack 2 360 V"), either reading is right. An end of
-// a hold that the words put on the other side ("at most 7 mm" of "at least 7 mm") is told, save
-// behind *if* and its like. `words-disagree` is silent where the words order the kind
+// be another ("1,500", in Spanish and German "1.500", "pack 2 360 V"), either reading is right. A
+// number below a hundred may be written out ("three minutes"); the lower end of such a range,
+// halves and hundreds are not read. An end of a limit, a wait, a range or a tolerance that the
+// words put on the other side ("at most 7 mm" of "at least 7 mm") is told, save behind *if* and
+// its like; "7 mm or less" beside a measurement is not judged, as it may be what is out of the
+// limit, nor is a range that runs down. `words-disagree` is silent where the words order the kind
 // itself as well; pulling is the opposite of putting in a connector, where the words name no more than it. A tool's name right behind the verb is enough for `act-in-words`, and so is a
 // mention link. A tool is good on the last day of its calibration. Spiral sequences are drawn for
 // two rows.

@@ -23,7 +23,7 @@ func valuesBeside(j *job) []finding.Finding {
 	var found []finding.Finding
 	for s, drained := range letOut(j) {
 		for i := range s.Blocks {
-			if b := &s.Blocks[i]; b.Role != model.Why && slices.ContainsFunc(b.Parts, hasFigure) {
+			if b := &s.Blocks[i]; b.Role != model.Why && slices.ContainsFunc(b.Parts, j.hasNumber) {
 				found = append(found, blockBeside(j, drained, b)...)
 			}
 		}
@@ -119,7 +119,7 @@ func (d performed) leftBy(p *model.Procedure) (left fluids, ring bool) {
 func blockBeside(j *job, drained fluids, b *model.Block) []finding.Finding {
 	var found []finding.Finding
 	for _, s := range sentence.Of(b) {
-		if !hasFigure(s.Text) {
+		if !j.hasNumber(s.Text) {
 			continue
 		}
 		if states := besideOf(j, drained, s.Links); !states.unknown {
@@ -163,20 +163,6 @@ func (b *beside) judge(s sentence.Sentence) []finding.Finding {
 	return []finding.Finding{ValueDisagrees.At(s.At.Part(first.Start, first.End), form.Template, listOf(said), listOf(who), listOf(right)).
 		WithMend("write that number; what is said of another thing stands in a sentence of its own").
 		See(first.rivals[0].of.Base().At, "it is stated here")}
-}
-
-// turned is told at the first bound of a hold that stands in a sentence with the
-// other side.
-func (b *beside) turned(s sentence.Sentence, amounts []typed) []finding.Finding {
-	for _, t := range amounts {
-		side, said := t.sided(s.Text, b.of.language())
-		if r := turnedRound(t.Quantity, side, b.bounds); r != nil {
-			return []finding.Finding{ValueDisagrees.At(s.At.Part(t.Start, t.End), "the sentence says %s, and %s says %s", said, finding.Say(r.who), finding.Say("%s for the %s", r.says(), r.of.Label())).
-				WithMend("write %s; what is said of another thing stands in a sentence of its own", r.says()).
-				See(r.of.Base().At, "it is stated here")}
-		}
-	}
-	return nil
 }
 
 // statersOf is who states what amounts are held against.
@@ -225,7 +211,12 @@ func amountsOf(s sentence.Sentence, b *beside) []typed {
 		times, said := timesOf(s.Text[:q.Start])
 		out = append(out, typed{amountIn: q, times: times, edge: said})
 	}
-	return slices.Concat(out, bareNumbers(s), plainRanges(s))
+	for _, bare := range slices.Concat(bareNumbers(s), plainRanges(s), plainBounds(s, b.of.language())) {
+		if !slices.ContainsFunc(out, func(t typed) bool { return t.End == bare.End }) {
+			out = append(out, bare)
+		}
+	}
+	return out
 }
 
 var factor = regexp.MustCompile(`(\d+)\s*[x×]\s*$`)
@@ -355,7 +346,7 @@ func (b *beside) toolsRange(text string, found []amountIn, i int) bool {
 
 // lowerEnd is the lower end of a range in Spanish and German, "de 36 a 44 N·m",
 // "36 bis 44 N·m", which has the unit of the upper one.
-var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)*)\s+(?:a|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
+var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)*)\s+(?:a|hasta|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
 
 func withLowerEnds(text, tag string) []amountIn {
 	var out []amountIn
@@ -386,10 +377,17 @@ func counts(text string, found []amountIn, i int) bool {
 		return false
 	}
 	last := strings.ToLower(before[len(before)-1])
+	if isDuration(found[i].Quantity) {
+		return counted[last]
+	}
 	return !beginsRange[last] && !strings.HasSuffix(last, string(sentence.Hole)) && !strings.ContainsAny(last[len(last)-1:], ",;:(")
 }
 
-var beginsRange = wordSet("to from between at of is are about within with by reads de entre desde a en es son unos unas hasta con von zwischen auf bei mit ist sind")
+// counted are the words before a count of things that something takes long at: "all 4
+// to 6 min". Any other leads to a time: "let it cure 24 to 72 h".
+var counted = wordSet("all both each and todos todas ambos ambas cada y alle beide jede und")
+
+var beginsRange = wordSet("to from between at of for is are about within with by reads de entre desde a en es son unos unas hasta con por para durante von zwischen auf bei mit für ist sind")
 
 func wordSet(text string) map[string]bool {
 	out := map[string]bool{}

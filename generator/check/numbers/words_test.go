@@ -78,10 +78,13 @@ func TestCountDisagrees(t *testing.T) {
 		"in capitals":                 lift("its ⟦count-disagrees⟧[Five bolts](fastener:seat-bolt)"),
 		"in an act, before its name":  lift("its bolts: ⟦count-disagrees⟧[Undo the five bolts](loosen:seat-bolt)"),
 		"in the link, not first":      lift("its [long five bolts](fastener:seat-bolt)"),
+		"in an act, without article":  lift("its bolts: ⟦count-disagrees⟧[Undo five bolts](loosen:seat-bolt)"),
+		"a count of the tools":        lift("them: [Undo the bolts with two spanners](loosen:seat-bolt)"),
 		"an act":                      jobOf(front, "[Lift the seat out](remove:seat): ⟦count-disagrees⟧[five bolts](loosen:seat-bolt)."),
 		"two of the four":             lift("two of the four [bolts](fastener:seat-bolt)"),
 		"two of the five":             lift("two of the five ⟦count-disagrees⟧[bolts](fastener:seat-bolt)"),
 		"two of the four, inside":     lift("[two of the four bolts](fastener:seat-bolt)"),
+		"two of four, inside":         lift("[two of four bolts](fastener:seat-bolt)"),
 		"two of five, inside":         lift("⟦count-disagrees⟧[two of five bolts](fastener:seat-bolt)"),
 		"two, and inside of the four": lift("two [of the four bolts](fastener:seat-bolt)"),
 		"an amount is no count":       lift("its [13 mm bolts](fastener:seat-bolt) to [22 N·m](fastener:seat-bolt)"),
@@ -107,6 +110,7 @@ func TestCountDisagrees(t *testing.T) {
 		"no number in the file":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "[seat-bolt]")),
 		"Spanish words in English":    lift("sus cinco [bolts](fastener:seat-bolt)"),
 	})
+	mustFindNothing(t, "fasteners that could not be read", base.with(lift("its five [bolts](fastener:seat-bolt)")).with(replaced("machines/tug.yaml", "held-by: { seat-bolt: 4 }", "held-by: 4")))
 	says(t, jobOf(front+"\npeople: 2", "[Lid](remove:lid) with [](tool:hoist), [seat](remove:seat): five [bolts](fastener:seat-bolt)."),
 		"the words count 5, and the seat base is held by 4", "write 4, or mend held-by in the machine's file")
 	says(t, lift("its five [bolts](fastener:seat-bolt)"), "the words count 5, and the seat base is held by 4", "write 4, or mend held-by in the machine's file")

@@ -33,7 +33,14 @@ var acts = shape.Acts{
 	Prepositions: "of at for in on by behind under above beside near to from with",
 }
 
+var (
+	ones = strings.Fields("one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty")
+	tens = strings.Fields("twenty thirty forty fifty sixty seventy eighty ninety")
+)
+
 var numbers = shape.Numbers{
-	Words: strings.Fields("one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty"),
-	Of:    "of", Articles: []string{"the", "its", "their", "these", "those", "all"},
+	Words:    ones,
+	Spelled:  shape.SpelledOf(ones, tens, func(ten, one int) string { return tens[ten] + " " + ones[one] }),
+	Hundreds: shape.SetOf("hundred thousand point"),
+	Of:       "of", Articles: []string{"the", "its", "their", "these", "those", "all"},
 }

@@ -31,8 +31,24 @@ var acts = shape.Acts{
 	NounFirst: true,
 }
 
+var (
+	ones     = strings.Fields("uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis diecisiete dieciocho diecinueve veinte")
+	tens     = strings.Fields("veinte treinta cuarenta cincuenta sesenta setenta ochenta noventa")
+	twenties = strings.Fields("veintiuno veintidós veintitrés veinticuatro veinticinco veintiséis veintisiete veintiocho veintinueve")
+)
+
+// spelled is a ten and one to nine: "treinta y cinco".
+func spelled(ten, one int) string {
+	if ten == 0 {
+		return twenties[one]
+	}
+	return tens[ten] + " y " + ones[one]
+}
+
 // Spanish has no un and una: before a noun they are the article.
 var numbers = shape.Numbers{
-	Words: strings.Fields("uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis diecisiete dieciocho diecinueve veinte"),
-	Of:    "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
+	Words:    ones,
+	Spelled:  shape.SpelledOf(ones, tens, spelled, "un", "una"),
+	Hundreds: shape.SetOf("cien ciento mil coma"),
+	Of:       "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
 }

@@ -61,7 +61,7 @@ func (w *walk) untaken(l *model.Link, g diagram.Func) {
 		return
 	}
 	bad := w.AndNot(w.AndNot(g, w.taken[h]), w.taken[nil])
-	w.find(&DeadBranch, nothing, bad, "the %s is not done before this", h.Label())
+	w.find(&DeadBranch, nothing, bad, "not done before this: %s", h.Label())
 }
 
 // endsBranch says that a link takes a hold anew at the end of a branch that asks

@@ -116,7 +116,7 @@ func (m missing) isListed() finding.Words {
 	if m.have == 0 {
 		return finding.Say("none is listed")
 	}
-	return finding.Say("%s is listed", m.amount(m.have))
+	return finding.Say("the list has %s", m.amount(m.have))
 }
 
 // machineName is the machine's name; a procedure for none has no machine.
@@ -134,14 +134,17 @@ func (i *issue) together(other issue) bool {
 // finding words a group of issues: what is wrong, and after a colon each thing
 // that it is so of.
 func (w *walk) finding(group []*issue) finding.Finding {
+	group = w.merged(group)
 	r, where := group[0].rule, diagram.No
 	for _, i := range group {
 		where = w.Or(where, i.where)
 	}
 	whole := w.only(where)
 	var said []finding.List // a head, then the things that it is so of
+	own := len(group) > 1   // each thing says where it is so
 	for _, i := range group {
 		head, thing := w.head(i), w.thingWords(i, whole)
+		own = own && w.saysWhere(i, whole)
 		n := slices.IndexFunc(said, func(l finding.List) bool { return same(l.Items[0], head) })
 		if n < 0 {
 			n, said = len(said), append(said, finding.List{Items: []any{head}})
@@ -154,10 +157,10 @@ func (w *walk) finding(group []*issue) finding.Finding {
 	for _, l := range said {
 		text = behind(text, "%s; %s", withThings(l))
 	}
-	if !whole.IsZero() {
+	if !whole.IsZero() && !own {
 		text = behind(text, "%s; %s", whole)
 	}
-	mend := w.mend(group[0])
+	mend := w.mend(group)
 	f := r.At(group[0].at.link.At, text.Template, text.Values...).WithMend(mend.Template, mend.Values...)
 	return w.related(f, group)
 }
@@ -226,10 +229,36 @@ func (w *walk) thingWords(i *issue, whole finding.Words) finding.Words {
 	if more := w.howItStands(i); !more.IsZero() {
 		words = finding.Say("%s (%s)", words, more)
 	}
-	if mine := w.only(i.where); !mine.IsZero() && !same(mine, whole) {
-		words = finding.Say("%s %s", words, mine)
+	if w.saysWhere(i, whole) {
+		words = finding.Say("%s %s", words, w.only(i.where))
 	}
 	return words
+}
+
+// saysWhere says that an issue is not so wherever its finding is.
+func (w *walk) saysWhere(i *issue, whole finding.Words) bool {
+	mine := w.only(i.where)
+	return i.thing != nothing && !mine.IsZero() && !same(mine, whole)
+}
+
+// merged puts together what is told of one thing that stands as it does by one
+// step, on some units by one act of a link and on the others by another.
+func (w *walk) merged(group []*issue) []*issue {
+	var out []*issue
+	for _, i := range group {
+		n := slices.IndexFunc(out, func(o *issue) bool {
+			return o.thing == i.thing && same(w.head(o), w.head(i)) && (i.thing == nothing || same(w.howItStands(o), w.howItStands(i)))
+		})
+		if n < 0 {
+			out = append(out, i)
+			continue
+		}
+		both := *out[n]
+		both.where = w.Or(both.where, i.where)
+		both.state, both.last, both.began = w.Ite(i.where, i.state, both.state), w.Ite(i.where, i.last, both.last), w.Ite(i.where, i.began, both.began)
+		out[n] = &both
+	}
+	return out
 }
 
 // howItStands is the state of a thing and the step that put it there.

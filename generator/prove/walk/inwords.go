@@ -342,6 +342,10 @@ func (t *tongue) beside(rest []string, v verb, names map[string][]name) []beside
 		}
 		behind := t.pastLittle(rest[len(n.words):])
 		if len(v.tail) > 0 && !early {
+			if t.late(v, behind) {
+				out = append(out, besides{n, false})
+				continue
+			}
 			if !t.parted(v, behind) {
 				continue
 			}
@@ -428,7 +432,23 @@ func (t *tongue) parted(v verb, behind []string) bool {
 	if len(behind) < n || !slices.Equal(behind[:n], v.tail) {
 		return false
 	}
-	return len(behind) == n || !t.Parts[v.tail[n-1]] || !t.Articles[behind[n]]
+	switch {
+	case len(behind) == n || !t.Parts[v.tail[n-1]]:
+		return true
+	case t.Late: // "ziehen Sie die Schrauben nach oben"
+		return t.After[behind[n]] || t.Joiners[behind[n]]
+	}
+	return !t.Articles[behind[n]]
+}
+
+// late says whether the other word of a verb ends the order, with more between it
+// and the thing: "ziehen Sie die Mutter mit 30 N·m an", and not "nicht an".
+func (t *tongue) late(v verb, behind []string) bool {
+	if end := slices.IndexFunc(behind, func(w string) bool { return t.Joiners[w] }); end >= 0 {
+		behind = behind[:end]
+	}
+	last := len(behind) - 1
+	return t.Late && last > 0 && len(v.tail) == 1 && behind[last] == v.tail[0] && !slices.ContainsFunc(behind, t.denies)
 }
 
 // fixes make a link of the words from the verb to the end of the thing's name,

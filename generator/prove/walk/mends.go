@@ -1,209 +1,136 @@
 package walk
 
 import (
-	"math"
+	"slices"
 
 	"baybinder/generator/base/finding"
-	"baybinder/generator/base/quantity"
-	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
 
-// mend is what to do about an issue: what to write, where that is plain, else
-// what the rule says.
-func (w *walk) mend(i *issue) finding.Words {
-	var words finding.Words
-	switch i.rule {
-	case &ProofWithoutMeasure:
-		words = w.mendProof(i)
-	case &NotReleased:
-		words = w.mendRelease(i)
-	case &GuardOffLive, &LiveTest:
-		if words = w.mendUnswitched(i); words.IsZero() {
-			words = w.mendMet(i)
+// mend is what to do about what was found at one link by one rule: what to
+// write, where that is plain, else what the rule says.
+func (w *walk) mend(group []*issue) finding.Words {
+	if mend := mends[group[0].rule]; mend != nil {
+		if words := mend(w, group); !words.IsZero() {
+			return words
 		}
-		if words.IsZero() {
-			words = w.mendKept(i)
-		}
-	case &LeftIsolated:
-		words = w.mendUnswitched(i)
-	case &StateMismatch:
-		words = w.mendMismatch(i)
-	case &LeftLoose:
-		words = w.mendLoose(i)
-	case &WaitTooShort, &WaitShortOfLimit:
-		words = w.mendWait(i)
-	case &ActOrder:
-		words = w.mendClear(i)
-	case &NotAsked:
-		words = finding.Say("write [](hold:%s) in a step before this, after the last thing that is taken off or loosened", w.lay.things[i.thing].named.Base().ID)
-	case &NotReachable, &RefitOverOpen:
-		words = w.mendHeldBack(i)
-	case &EnergyOrder:
-		if words = w.mendOrder(i); words.IsZero() {
-			words = w.mendKept(i)
-		}
-	case &BadPause:
-		words = w.mendKept(i)
 	}
-	if words.IsZero() {
-		return finding.Say(i.rule.Mend)
-	}
-	return words
+	return finding.Say(group[0].rule.Mend)
 }
 
-// mendProof says why a measurement that stands beside a proof does not count.
-func (w *walk) mendProof(i *issue) finding.Words {
-	e, is := w.lay.things[i.thing].named.(*model.Energy)
-	if !is || i.at.step == nil {
+// mends are what to write about what a rule finds; none where only the writer
+// knows.
+var mends = map[*rule]func(*walk, []*issue) finding.Words{
+	&ProofWithoutMeasure:     first((*walk).mendProof),
+	&TesterNotProved:         first((*walk).mendTester),
+	&NotReleased:             first((*walk).mendRelease),
+	&EnergyOrder:             first((*walk).mendOrder),
+	&LiveWork:                (*walk).mendLive,
+	&GuardOffLive:            (*walk).mendGuard,
+	&LiveTest:                first((*walk).mendTest),
+	&RestoredWhileOpen:       (*walk).mendOpen,
+	&RefitOverOpen:           (*walk).mendOpen,
+	&NotReachable:            (*walk).mendInTheWay,
+	&RemovedTwice:            first((*walk).mendTwice),
+	&RefitNotRemoved:         first((*walk).mendTwice),
+	&ActOrder:                (*walk).mendAct,
+	&ReverseRule:             (*walk).mendReverse,
+	&StateMismatch:           first((*walk).mendMismatch),
+	&LeftIsolated:            (*walk).mendLeft,
+	&LeftOff:                 (*walk).mendLeft,
+	&LeftLoose:               (*walk).mendLeft,
+	&LeftInPlace:             (*walk).mendLeft,
+	&LeftAltered:             (*walk).mendLeft,
+	&LeftLow:                 (*walk).mendLeft,
+	&NotBled:                 (*walk).mendLeft,
+	&NotMarked:               first((*walk).mendUnmarked),
+	&NotCapped:               (*walk).mendUncapped,
+	&LeakLookWhileWet:        first((*walk).mendWet),
+	&LeakLookWithoutPressure: first((*walk).mendUnpressed),
+	&BadPause:                (*walk).mendPause,
+	&DeadBranch:              first((*walk).mendBranch),
+	&NotAsked:                first((*walk).mendAsked),
+	&WaitTooShort:            first((*walk).mendWait),
+	&WaitShortOfLimit:        first((*walk).mendWait),
+}
+
+// first is a mend that looks at the first thing that was found.
+func first(mend func(*walk, *issue) finding.Words) func(*walk, []*issue) finding.Words {
+	return func(w *walk, group []*issue) finding.Words { return mend(w, group[0]) }
+}
+
+// writeBefore says what to write in a step before the one that was found.
+func writeBefore(links ...finding.Words) finding.Words {
+	if len(links) == 0 || len(links) > mostLinks {
 		return finding.Words{}
 	}
-	for _, l := range i.at.step.Links {
-		hold, is := l.To.(*model.Hold)
-		if !is || l.Bad || hold.Lost("kind", "limit", "of") || hold.Kind != "measure" {
-			continue
-		}
-		if why := w.noProof(hold, e); !why.IsZero() {
-			return finding.Say("the hold %s does not count: %s", hold.ID, why)
-		}
-	}
-	return w.mendShown(e)
+	return finding.Say("write %s in a step before this", finding.ListOf(" and ", links))
 }
 
-// mendShown names the holds of the register that would show an energy dead.
-func (w *walk) mendShown(e *model.Energy) finding.Words {
-	shows := w.holdsThat(e, func(h *model.Hold) bool {
-		proved := !w.aboveSafe(e) || h.ProvedOn.ID != ""
-		return h.Kind == "measure" && w.measures(h, e) && proved || !w.aboveSafe(e) && (h.Kind == "look" && h.LooksFor == "" || h.Kind == "check")
+// mostLinks is how many links a mend spells out.
+const mostLinks = 4
+
+// behindStep says behind which step the one that was found belongs; nothing where
+// there is none.
+func behindStep(s *model.Step) finding.Words {
+	if s == nil {
+		return finding.Words{}
+	}
+	return finding.Say("move this step behind step %s", s.Number)
+}
+
+// laterStep is the first step behind an issue with a link of the procedure that
+// does something; nil where none does.
+func (w *walk) laterStep(i *issue, does func(*model.Link) bool) *model.Step {
+	for _, s := range w.p.Steps {
+		for _, l := range s.Links {
+			if l.At.Start > i.at.link.At.Start && s != i.at.step && !l.Bad && does(l) {
+				return s
+			}
+		}
+	}
+	return nil
+}
+
+// actLater is the first step behind an issue that does something to its thing;
+// nil where another act takes the thing the other way before that.
+func (w *walk) actLater(i *issue, act model.Act) *model.Step {
+	away := []model.Act{model.Restore, model.TestLive, model.Unlock}
+	if act == model.Unlock || act == model.Restore {
+		away = []model.Act{model.Isolate, model.Lock}
+	}
+	moves := func(l *model.Link) bool {
+		if l.Kind.Act == model.Prove {
+			return l.To == w.lay.things[i.thing].named
+		}
+		return l.To != nil && slices.Contains(w.lay.moving(l.To), i.thing)
+	}
+	s := w.laterStep(i, func(l *model.Link) bool {
+		return (l.Kind.Act == act || slices.Contains(away, l.Kind.Act)) && moves(l)
 	})
-	if len(shows) == 0 {
-		return finding.Words{}
+	if s == nil || !slices.ContainsFunc(s.Links, func(l *model.Link) bool { return l.Kind.Act == act && moves(l) }) {
+		return nil
 	}
-	return finding.Say("write %s beside the proof", either(shows))
+	return s
 }
 
-// mendRelease names what of the register lets out what is stored in an energy.
-func (w *walk) mendRelease(i *issue) finding.Words {
-	e, is := w.lay.things[i.thing].named.(*model.Energy)
-	if !is {
-		return finding.Words{}
-	}
-	ways := either(w.holdsThat(e, func(h *model.Hold) bool { return h.Kind == "wait" }))
-	for _, t := range e.BlockedBy {
-		if t.To != nil {
-			ways.Items = append(ways.Items, "[](place:"+t.ID+")")
-		}
-	}
-	ways.Items = append(ways.Items, finding.Say("[let it out](release:%s)", e.ID))
-	return finding.Say("write %s in a step before the proof", ways)
+// standing is how the thing of an issue stands.
+func (w *walk) standing(i *issue) diagram.Func {
+	return w.Value(i.state, w.Witness(w.And(i.where, w.all())))
 }
 
-// mendUnswitched is what to do about an energy that nothing switches.
-func (w *walk) mendUnswitched(i *issue) finding.Words {
-	if i.thing == nothing {
-		return finding.Words{}
-	}
-	e, is := w.lay.things[i.thing].named.(*model.Energy)
-	if !is || len(e.Points) > 0 || e.Lost("points") {
-		return finding.Words{}
-	}
-	switch i.rule {
-	case &GuardOffLive:
-		return finding.Say("nothing switches it off: let it out, wait, or block it, and write [see that it is out](prove:%s) in a step before", e.ID)
-	case &LeftIsolated:
-		return finding.Say("write [bring it back](restore:%s) where it comes back, or %s: %s in leaves", e.ID, e.ID, w.stood(i))
-	}
-	return finding.Words{}
-}
+// idOf is the id of a thing, as its file has it.
+func (w *walk) idOf(x thing) string { return w.lay.things[x].named.Base().ID }
 
-// stood is the format's word for how the thing of an issue stands.
+// stood is the format's word for how the thing of an issue stands; what is capped
+// is off there.
 func (w *walk) stood(i *issue) string {
-	return word(w.lay.things[i.thing].sort, w.Value(i.state, w.Witness(w.And(i.where, w.all()))))
-}
-
-// mendMet names the hazards of an energy, and for a test the holds, that the
-// step lacks.
-func (w *walk) mendMet(i *issue) finding.Words {
-	e, is := w.lay.things[i.thing].named.(*model.Energy)
-	if !is || i.at.step == nil || !w.lacksHazard(i, e) {
-		return finding.Words{}
+	s, f := w.lay.things[i.thing].sort, w.standing(i)
+	if s == aPart && f == capped {
+		f = off
 	}
-	var met []string
-	for _, h := range w.manual.Hazards {
-		if h.Of.ID == e.ID && !h.Misread {
-			met = append(met, "[](hazard:"+h.ID+")")
-		}
-	}
-	if len(met) == 0 {
-		return finding.Words{}
-	}
-	return finding.Say("%s Here: %s.", finding.Say(i.rule.Mend), either(met))
-}
-
-// lacksHazard says that a step meets no hazard of an energy.
-func (w *walk) lacksHazard(i *issue, e *model.Energy) bool {
-	for _, l := range i.at.step.Links {
-		if h, is := l.To.(*model.Hazard); is && h.Of.ID == e.ID {
-			return false
-		}
-	}
-	return true
-}
-
-// holdsThat are links to the holds of an energy that are of use.
-func (w *walk) holdsThat(e *model.Energy, useful func(*model.Hold) bool) []string {
-	var out []string
-	for _, h := range w.manual.Holds {
-		if h.Of.ID == e.ID && !h.Misread && useful(h) {
-			out = append(out, "[](hold:"+h.ID+")")
-		}
-	}
-	return out
-}
-
-// either is links of which one is enough.
-func either(links []string) finding.List { return finding.ListOf(" or ", links) }
-
-// noProof is why a measurement does not show that an energy is dead, and what
-// to write; "" where it says nothing of that energy.
-func (w *walk) noProof(h *model.Hold, e *model.Energy) finding.Words {
-	limits := w.manual.Shop.Limits
-	low, high := h.Limit.Bounds()
-	switch {
-	case e.Kind == "electric" && h.Limit.Unit.Dimension() == quantity.Voltage:
-		return w.noVoltage(h, e)
-	case h.Of.ID != e.ID || w.measures(h, e):
-		return finding.Words{}
-	case e.Kind == "vacuum" && math.IsInf(low, -1):
-		return finding.Say("its limit, %s, has no lower end", language.Limit(h.Limit))
-	case e.Kind == "vacuum":
-		return finding.Say("its limit, %s, goes further below the atmosphere than safe-pressure, %s", language.Limit(h.Limit), limits.SafePressure)
-	case math.IsInf(high, 1):
-		return finding.Say("its limit, %s, has no upper end", language.Limit(h.Limit))
-	case e.Kind == "pressure":
-		return finding.Say("its limit, %s, goes above the shop's safe-pressure, %s", language.Limit(h.Limit), limits.SafePressure)
-	case e.Kind == "heat":
-		return finding.Say("its limit, %s, goes above the shop's safe-touch, %s", language.Limit(h.Limit), limits.SafeTouch)
-	}
-	return finding.Words{}
-}
-
-// noVoltage is noProof of a measured voltage.
-func (w *walk) noVoltage(h *model.Hold, e *model.Energy) finding.Words {
-	switch {
-	case h.Of.ID == "":
-		return finding.Say("it does not say of what it is; write of: %s", e.ID)
-	case h.Of.ID != e.ID:
-		return finding.Say("it is of %s; write a hold with of: %s", h.Of.ID, e.ID)
-	case e.Voltage.Flow == quantity.Unsaid:
-		return finding.Say("the voltage in the machine's file says neither ac nor dc; write it there")
-	case h.Limit.Flow == quantity.Unsaid:
-		return finding.Say("its limit says neither ac nor dc; write %s behind it", e.Voltage.Flow)
-	case h.Limit.Flow != e.Voltage.Flow:
-		return finding.Say("its limit is %s, and the energy is %s", h.Limit.Flow, e.Voltage.Flow)
-	}
-	return finding.Say("its limit is above the shop's safe voltage")
+	return word(s, f)
 }
 
 // mendMismatch says which word would be true, at expects or at leaves.
@@ -211,8 +138,8 @@ func (w *walk) mendMismatch(i *issue) finding.Words {
 	if i.from != nil {
 		return finding.Words{}
 	}
-	named, s := w.lay.things[i.thing].named, w.Value(i.state, w.Witness(w.And(i.where, w.all())))
-	is := word(w.lay.things[i.thing].sort, s)
+	named := w.lay.things[i.thing].named
+	is := w.stood(i)
 	if named == nil || is == "" {
 		return finding.Words{}
 	}
@@ -235,67 +162,8 @@ func (w *walk) mendMismatch(i *issue) finding.Words {
 		}
 		return finding.Say("write %s: %s in expects of %s in place of %s: its point stands so whatever was done since", p.ID, stands, callee.ID, id)
 	}
+	if w.standing(i) == 0 { // how a procedure finds what expects does not name
+		return finding.Say("bring it there in a step before, or take %s out of expects of %s", id, callee.ID)
+	}
 	return finding.Say("bring it there in a step before, or write %s: %s in expects of %s", id, is, callee.ID)
-}
-
-// mendLoose says how a fastener is tightened: refit: puts a part on and leaves
-// that to a link of its own.
-func (w *walk) mendLoose(i *issue) finding.Words {
-	thing := w.lay.things[i.thing]
-	if thing.named == nil {
-		return finding.Words{}
-	}
-	address := "tighten:" + thing.named.Base().ID
-	if f, is := thing.named.(*model.Fastener); is && thing.part != nil && len(f.Holds) > 1 {
-		address += "#" + thing.part.ID
-	}
-	return finding.Say("write [tighten it](%s) where the part is back on, or say in leaves: that it stays loose", address)
-}
-
-// mendHeldBack says what frees a part that nothing covers.
-func (w *walk) mendHeldBack(i *issue) finding.Words {
-	f, is := w.lay.things[i.thing].named.(*model.Fastener)
-	if !is || i.why.Template != heldBack {
-		return finding.Words{}
-	}
-	return finding.Say("write [slacken it](loosen:%s) in a step before", f.ID)
-}
-
-// mendClear says what comes before a tool is taken away.
-func (w *walk) mendClear(i *issue) finding.Words {
-	tool, is := w.lay.things[i.thing].named.(*model.Tool)
-	if !is || i.at.link.Kind == nil || i.at.link.Kind.Act != model.Clear {
-		return finding.Words{}
-	}
-	return finding.Say("write place:%s in a step before; where it is in place already, write expects: { %s: placed } in the front matter", tool.ID, tool.ID)
-}
-
-// backEarlier is what is said of an energy that the machine has back first.
-const backEarlier = "should come back before the %s"
-
-// mendOrder says what comes back first.
-func (w *walk) mendOrder(i *issue) finding.Words {
-	if i.why.Template != backEarlier {
-		return finding.Words{}
-	}
-	return finding.Say("bring the %s back in a step before this one, or mend restore-order: in the machine's file", w.label(i.thing))
-}
-
-// mendKept says what a plug that is kept cannot do: it is a lock in the hands of
-// one who works alone, and overnight it is in nobody's.
-func (w *walk) mendKept(i *issue) finding.Words {
-	if i.thing == nothing {
-		return finding.Words{}
-	}
-	e, is := w.lay.things[i.thing].named.(*model.Energy)
-	if !is || w.lay.energy[e] == nil || w.hasKept(w.lay.energy[e]) == diagram.No {
-		return finding.Words{}
-	}
-	if i.rule == &BadPause {
-		return finding.Say("a kept plug is in nobody's hands overnight: stop where the %s is back on, or lock it at a point that takes a padlock", e.Label())
-	}
-	if w.aloneHere() == diagram.No {
-		return finding.Say("a kept plug is a lock only where one person works: lock the %s at a point that takes a padlock, or write people: 1", e.Label())
-	}
-	return finding.Words{}
 }

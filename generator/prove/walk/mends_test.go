@@ -1,6 +1,7 @@
 package walk_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 )
@@ -27,9 +28,10 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"not-reachable", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "write [slacken it](loosen:bleed-screw) in a step before"},
 		{"energy-order", "---\n## Work\n\n1. [Off](isolate:traction).\n2. [Off](isolate:lift).\n3. [On](restore:traction).\n4. [On](restore:lift).\n", "bring the lift hydraulics back in a step before this one"},
 		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n", "write [](hold:capacitor-wait) or [let it out](release:traction) in a step before"},
-		{"guard-off-live", "leaves: { seat-base: off, inverter-lid: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n", "Here: [](hazard:charged-capacitors)."},
+		{"guard-off-live", "leaves: { seat-base: off, inverter-lid: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n", "and [](hazard:charged-capacitors) in this one"},
 		{"guard-off-live", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "nothing switches it off: let it out, wait, or block it, and write [see that it is out](prove:raised-tug) in a step before"},
-		{"left-isolated", "---\n## Work\n\n1. [Down](release:raised-tug).\n", "write [bring it back](restore:raised-tug) where it comes back, or raised-tug: released in leaves"},
+		{"left-isolated", "---\n## Work\n\n1. [Down](release:raised-tug).\n", "write [bring it back](restore:raised-tug) in a later step, or raised-tug: released in leaves"},
+		{"live-work", "leaves: { seat-base: off, inverter-lid: off, inverter: off }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Off](remove:seat-base).\n3. [Off](remove:inverter-lid). [x](hazard:charged-capacitors)\n4. [Off](remove:inverter).\n5. [Off](isolate:lift).\n6. [Out](release:lift).\n7. [Dead](prove:lift). [x](hold:lift-zero)\n", "and [see that it is out](prove:traction) with [](hold:bus-dead) in a step before this"},
 		{"not-asked", "---\n## Work\n\n1. [Off](isolate:heat).\n2. [On](restore:heat).\n", "write [](hold:foreman-release) in a step before this"},
 	} {
 		files := shopFiles(t)
@@ -142,5 +144,33 @@ func TestMessagesNameNoOptionTooMany(t *testing.T) {
 	}
 	if strings.Contains(found[0].Message, "without") {
 		t.Error(found[0].Message)
+	}
+}
+
+// What one link does to a thing on some units by one derived step and on the others
+// by another is told once; and where each thing says on which units it is so, the
+// finding does not say it again.
+func TestMessagesSayOnceOnWhichUnits(t *testing.T) {
+	files := shopFiles(t)
+	files["register/holds.yaml"] += "still: { name: still, kind: look, of: feed, what: the feed, good: still }\n"
+	files["machines/rig.yaml"] = "name: Rig\noptions: { jib: Jib, mast: Mast }\npoints: { switch: { name: switch, lock: no } }\nenergies: { feed: { name: feed, kind: motion, points: [switch] } }\n" +
+		"parts: { lid: { name: lid, prove-dead: [feed] }, arm: { name: arm, only-with: jib, prove-dead: [feed] } }\n"
+	const head = "---\ntitle: Job\nfor: rig\nholds: [still]\n---\n## Work\n\n1. [Off](isolate:feed).\n2. [Dead](prove:feed). [](hold:still)\n"
+	for code, c := range map[string]struct{ body, want string }{
+		"live-work": {"3. [Lid off](remove:lid).\n4. [Arm off](remove:arm).\n5. [On](restore:feed).\n\n## Refit\n\n1. [In reverse](reverse:work).\n",
+			"hands go in before it is proved dead: feed (live since step 1.5)"},
+		"restored-while-open": {"3. [Arm off](remove:arm).\n4. [Lid off](remove:lid).\n5. [With a jib](when:jib), [lid on](refit:lid).\n6. [On](restore:feed).\n7. [Off](isolate:feed).\n",
+			"it comes back on, and this is not back as it was: lid (off since step 1.4) on units without Jib, arm (off since step 1.3) on units with Jib"},
+	} {
+		files["procedures/job.md"] = head + c.body
+		var said []string
+		for _, f := range walked(t, files, false) {
+			if f.Code == code {
+				said = append(said, f.Message)
+			}
+		}
+		if !slices.Contains(said, c.want) {
+			t.Errorf("%s: said %q, want %q", code, said, c.want)
+		}
 	}
 }

@@ -43,6 +43,12 @@ func (s Standing) on() bool {
 	return is && s.Word == "live"
 }
 
+// Proved says that a proof, and no act alone, makes it stand so.
+func (s Standing) Proved() bool {
+	_, is := s.Thing.(*model.Energy)
+	return is && s.Word == "dead"
+}
+
 // Stand is where things stand after a step and its sub-steps, in the order of
 // the machine file, an energy that is on for a test first; after the last one
 // where step is nil.

@@ -11,10 +11,10 @@ func TestMendedSuppliesAreEnough(t *testing.T) {
 	const seat = "1. [Off](remove:seat-base).\n2. [On](refit:seat-base), [tight](tighten:seat-bolt).\n"
 	const oil = "1. [Off](isolate:lift).\n2. [Out](release:lift).\n3. [Dead](prove:lift). [](hold:lift-zero)\n4. [Drain](drain:lift-oil).\n5. [Fill](fill:lift-oil).\n6. [Bleed](bleed:lift-oil).\n7. [On](restore:lift).\n"
 	for _, c := range []struct{ body, capacity, listed, message, mended string }{
-		{seat, "4 L", "new-seat-bolt: 2", "needs 4 of the seat bolt; 2 is listed", "new-seat-bolt: 4"},
-		{oil, "4 L", "hydraulic-oil: 3.5 L", "needs 4 L of the hydraulic oil; 3.5 L is listed", "hydraulic-oil: 4 L"},
-		{oil, "12.344 L", "hydraulic-oil: 12 L", "needs 12.344 L of the hydraulic oil; 12 L is listed", "hydraulic-oil: 12.344 L"},
-		{oil, "12344 mL", "hydraulic-oil: 12 L", "needs 12344 mL of the hydraulic oil; 12000 mL is listed", "hydraulic-oil: 12344 mL"},
+		{seat, "4 L", "new-seat-bolt: 2", "needs 4 of the seat bolt; the list has 2", "new-seat-bolt: 4"},
+		{oil, "4 L", "hydraulic-oil: 3.5 L", "needs 4 L of the hydraulic oil; the list has 3.5 L", "hydraulic-oil: 4 L"},
+		{oil, "12.344 L", "hydraulic-oil: 12 L", "needs 12.344 L of the hydraulic oil; the list has 12 L", "hydraulic-oil: 12.344 L"},
+		{oil, "12344 mL", "hydraulic-oil: 12 L", "needs 12344 mL of the hydraulic oil; the list has 12000 mL", "hydraulic-oil: 12344 mL"},
 	} {
 		files := shopFiles(t)
 		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "capacity: 4 L", "capacity: "+c.capacity, 1)

@@ -18,6 +18,8 @@ type Stood struct {
 	When  string // the units it holds for; "" for all
 	Cases string // the same in option ids, for the script: "lithium !cab|mod-3"
 	Since string // "since step 2.1"
+	// Proved: it stands so because it was measured or looked at.
+	Proved bool
 }
 
 // stood are things as a page says them. What the whole procedure asks of the
@@ -26,7 +28,7 @@ func (s *Pages) stood(c *course, list []walk.Standing) []Stood {
 	out := make([]Stood, 0, len(list))
 	for _, x := range list {
 		units := without(c.whole, x.Where)
-		v := Stood{Name: s.LabelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.where(c.For.To, units), Cases: optionCases(units)}
+		v := Stood{Name: s.LabelAt(x.Thing, x.Part), Word: s.Words.State(x.Word), When: s.where(c.For.To, units), Cases: optionCases(units), Proved: x.Proved()}
 		if x.Since != nil {
 			v.Since = fmt.Sprintf(s.Words.Since, x.Since.Number)
 		}
@@ -93,21 +95,28 @@ func (t *telling) step(v *Step, last **Step) {
 	}
 }
 
-// moves are the numbers that are added and taken away until things stand so.
+// moves are the numbers that are added and taken away until things stand so, "3"
+// and "-3"; with a "?" where it is so only if what is to be proved there is.
 func (t *telling) moves(now []Stood) string {
 	was, is := t.numbers, make([]int, len(now))
 	for i, x := range now {
 		is[i] = t.of(x)
 	}
+	proved := map[string]string{}
+	for i, x := range now {
+		if x.Proved && !slices.Contains(was, is[i]) {
+			proved[x.Name] = "?"
+		}
+	}
 	var out []string
 	for _, n := range was {
 		if !slices.Contains(is, n) {
-			out = append(out, "-"+strconv.Itoa(n))
+			out = append(out, "-"+strconv.Itoa(n)+proved[t.rows[n].Name])
 		}
 	}
-	for _, n := range is {
+	for i, n := range is {
 		if !slices.Contains(was, n) {
-			out = append(out, strconv.Itoa(n))
+			out = append(out, strconv.Itoa(n)+proved[now[i].Name])
 		}
 	}
 	t.now, t.numbers = now, is

@@ -1,0 +1,143 @@
+package walk_test
+
+import (
+	"fmt"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"golang.org/x/tools/txtar"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/prove/walk"
+	"baybinder/generator/read/bind"
+	"baybinder/generator/read/source"
+)
+
+// Whoever writes what a mend says, where it says it, is rid of the finding: in
+// every case of the walk.
+func TestMendsThatAreFollowedMend(t *testing.T) {
+	names, _ := filepath.Glob("testdata/*.txtar")
+	followed := 0
+	for _, name := range names {
+		archive, err := txtar.ParseFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		files := shopFiles(t)
+		for _, f := range archive.Files {
+			if path, is := strings.CutPrefix(f.Name, "bad/"); is {
+				files[path] = string(f.Data)
+			}
+		}
+		found := foundIn(files)
+		for _, f := range found {
+			mended := follow(files, f)
+			if mended == nil {
+				continue
+			}
+			followed++
+			if same(foundIn(mended), f) >= same(found, f) {
+				t.Errorf("%s: %q is told still after %q:\n%s", filepath.Base(name), f.Message, f.Mend, mended[f.At.Path()])
+			}
+		}
+	}
+	if followed < 100 {
+		t.Errorf("only %d mends could be followed", followed)
+	}
+}
+
+func foundIn(files map[string]string) []finding.Finding {
+	m, _ := bind.Manual(source.FromText(files))
+	return finding.Sort(walk.All(m).Findings(m))
+}
+
+var since = regexp.MustCompile(` since step [0-9.]+|in step [0-9.]+`)
+
+// same is how many findings tell what another tells.
+func same(list []finding.Finding, f finding.Finding) (n int) {
+	for _, g := range list {
+		if saidOf(g) == saidOf(f) {
+			n++
+		}
+	}
+	return n
+}
+
+// saidOf is a finding without its place, which moves with the text.
+func saidOf(f finding.Finding) string {
+	return f.At.Path() + f.Code + since.ReplaceAllString(f.Message, "")
+}
+
+var (
+	stepBefore = regexp.MustCompile(`^write (.+?) in a step before`)
+	inThisStep = regexp.MustCompile(`^write (.+?) in this step`)
+	laterStep  = regexp.MustCompile(`^write (.+?) in a later step`)
+	behindStep = regexp.MustCompile(`^move this step behind step ([0-9]+)\.([0-9]+)$`)
+	oneOf      = regexp.MustCompile(`(\[[^]]*\]\([^)]*\)) or \[.*`)
+)
+
+// follow is the manual with a mend followed to the letter; nil where that is no
+// matter of writing a link or moving a step.
+func follow(files map[string]string, f finding.Finding) map[string]string {
+	path := f.At.Path()
+	lines := strings.SplitAfter(files[path], "\n")
+	row, _ := f.At.LineCol()
+	at := row - 1
+	for at > 0 && !numbered.MatchString(lines[at]) && !strings.HasPrefix(lines[at], "## ") {
+		at--
+	}
+	indent := lines[at][:len(lines[at])-len(strings.TrimLeft(lines[at], " "))]
+	step := func(links string) string { return indent + "1. " + oneOf.ReplaceAllString(links, "$1") + ".\n" }
+	switch {
+	case !strings.HasPrefix(path, "procedures/") || !numbered.MatchString(lines[at]) || !strings.Contains(f.Mend, "("):
+		return nil
+	case stepBefore.MatchString(f.Mend):
+		lines = slices.Insert(lines, at, step(stepBefore.FindStringSubmatch(f.Mend)[1]))
+	case inThisStep.MatchString(f.Mend):
+		lines[at] = strings.TrimRight(lines[at], "\n") + " " + inThisStep.FindStringSubmatch(f.Mend)[1] + "\n"
+	case laterStep.MatchString(f.Mend):
+		lines = append(lines, "\n## At the very end\n\n1. "+laterStep.FindStringSubmatch(f.Mend)[1]+".\n")
+	case behindStep.MatchString(f.Mend):
+		return moved(files, path, lines, at, f.Mend)
+	default:
+		return nil
+	}
+	mended := make(map[string]string, len(files))
+	for name, text := range files {
+		mended[name] = text
+	}
+	mended[path] = strings.Join(lines, "")
+	return mended
+}
+
+var numbered = regexp.MustCompile(`^ *[0-9]+\. `)
+
+// moved is the manual with the step of a line behind another.
+func moved(files map[string]string, path string, lines []string, at int, mend string) map[string]string {
+	var phase, item int
+	n := behindStep.FindStringSubmatch(mend)
+	for i, line := range lines {
+		switch {
+		case strings.HasPrefix(line, "## "):
+			phase, item = phase+1, 0
+		case numbered.MatchString(line) && line[0] != ' ':
+			item++
+		}
+		if fmt.Sprint(phase) == n[1] && fmt.Sprint(item) == n[2] {
+			for i+1 < len(lines) && strings.HasPrefix(lines[i+1], "   ") {
+				i++
+			}
+			mended := make(map[string]string, len(files))
+			for name, text := range files {
+				mended[name] = text
+			}
+			text := slices.Insert(slices.Clone(lines), i+1, lines[at])
+			mended[path] = strings.Join(slices.Delete(text, at, at+1), "")
+			return mended
+		}
+	}
+	return nil
+}

@@ -1,0 +1,242 @@
+package walk
+
+import (
+	"slices"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
+)
+
+// putRight are the links that bring a thing back to how it was.
+func (w *walk) putRight(i *issue) []finding.Words {
+	info, id := w.lay.things[i.thing], w.idOf(i.thing)
+	switch info.sort {
+	case anEnergy, aPoint:
+		return w.backOn(i)
+	case aPart:
+		return w.backOf(info.named.(*model.Part))
+	case aFastening, aFastener:
+		return []finding.Words{finding.Say("[tighten it](%s)", w.tightens(i.thing))}
+	case aFluid:
+		if w.standing(i) == unbled {
+			return []finding.Words{finding.Say("[bleed it](bleed:%s)", id)}
+		}
+		return []finding.Words{finding.Say("[fill it](fill:%s)", id)}
+	case aTool:
+		return []finding.Words{finding.Say("[take it away](clear:%s)", id)}
+	case aSetting:
+		return []finding.Words{finding.Say("[set it back](reset:%s)", id)}
+	case aSpill, aGroup, aGap, anAsked:
+	}
+	return nil
+}
+
+// backOn are the links that bring an energy or a point back.
+func (w *walk) backOn(i *issue) []finding.Words {
+	id := w.idOf(i.thing)
+	back := finding.Say("[bring it back](restore:%s)", id)
+	points := []*model.Point{}
+	switch n := w.lay.things[i.thing].named.(type) {
+	case *model.Point:
+		points = append(points, n)
+	case *model.Energy:
+		points = w.lay.energy[n].points
+	}
+	padlock := slices.ContainsFunc(points, (*model.Point).Padlocked)
+	if padlock && states(locked, released, dead)&states(w.standing(i)) != 0 {
+		return []finding.Words{finding.Say("[take the lock off](unlock:%s)", id), back}
+	}
+	return []finding.Words{back}
+}
+
+// backOf are the links that put a part back, fast.
+func (w *walk) backOf(p *model.Part) []finding.Words {
+	out := []finding.Words{finding.Say("[put it back](refit:%s)", p.ID)}
+	for _, x := range w.lay.held[p] {
+		out = append(out, finding.Say("[tighten it](%s)", w.tightens(x)))
+	}
+	return out
+}
+
+// tightens is the address that tightens a fastener, at its part where it holds
+// several.
+func (w *walk) tightens(x thing) string {
+	info := w.lay.things[x]
+	address := "tighten:" + info.named.Base().ID
+	if f, is := info.named.(*model.Fastener); is && info.part != nil && len(f.Holds) > 1 {
+		address += "#" + info.part.ID
+	}
+	return address
+}
+
+// rightLater is the step behind an issue that puts its thing right, by a link of
+// its own or by a reverse:; nil where none does.
+func (w *walk) rightLater(i *issue) *model.Step {
+	info := w.lay.things[i.thing]
+	var reversed *model.Step
+	for _, r := range w.out.Reversals {
+		takes := func(d Derived) bool {
+			return d.Thing == info.named || d.Thing == model.Named(info.part) && info.part != nil
+		}
+		if r.Link.At.Start > i.at.link.At.Start && r.Step != i.at.step && slices.ContainsFunc(r.Steps, takes) {
+			reversed = r.Step
+			break
+		}
+	}
+	own := w.laterStep(i, func(l *model.Link) bool { return w.puts(i, l) })
+	if own == nil || reversed != nil && reversed.Done < own.Done {
+		return reversed
+	}
+	return own
+}
+
+// puts says that a link puts the thing of an issue right.
+func (w *walk) puts(i *issue, l *model.Link) bool {
+	to := map[sort]model.Act{anEnergy: model.Restore, aPart: model.Refit, aFastening: model.Tighten, aFastener: model.Tighten, aSetting: model.Reset}
+	info := w.lay.things[i.thing]
+	act, one := to[info.sort]
+	if info.sort == aFluid {
+		act, one = model.Fill, true
+		if w.standing(i) == unbled {
+			act = model.Bleed
+		}
+	}
+	return one && l.Kind.Act == act && l.To == info.named && (info.part == nil || l.Part() == nil || l.Part() == info.part)
+}
+
+// mendOpen says what is put right before an energy comes back, or before a part
+// goes over it.
+func (w *walk) mendOpen(group []*issue) finding.Words {
+	var last *model.Step
+	var links []finding.Words
+	for _, i := range group {
+		switch {
+		case i.why.Template == heldBack:
+			return w.mendHeldBack(i)
+		case w.lay.things[i.thing].sort == anEnergy:
+			return w.mendUncontained(i)
+		}
+		s := w.rightLater(i)
+		if s == nil {
+			links = append(links, w.putRight(i)...)
+		} else if last == nil || s.Done > last.Done {
+			last = s
+		}
+	}
+	if len(links) == 0 {
+		return behindStep(last)
+	}
+	if ph := w.phaseOf(group); ph != "" && len(group) > 1 {
+		return writeBefore(finding.Say("[put all of it back](reverse:%s)", ph))
+	}
+	return writeBefore(links...)
+}
+
+// phaseOf is the phase whose reverse: takes back everything of a group; "" where
+// there is no such one.
+func (w *walk) phaseOf(group []*issue) string {
+	var of *model.Phase
+	for _, i := range group {
+		e := w.events[w.Value(i.began, w.Witness(w.And(i.where, w.all())))]
+		if e.step == nil || !w.takesBack(e.link, i.thing) || of != nil && e.step.Phase != of {
+			return ""
+		}
+		of = e.step.Phase
+	}
+	return of.ID
+}
+
+// takesBack says that the reverse: of what a link did brings a thing back: not a
+// fastener whose part is on again, nor what ran out.
+func (w *walk) takesBack(l *model.Link, x thing) bool {
+	switch w.lay.things[x].sort {
+	case aFastening:
+		return l.Kind.Undo == model.Tighten
+	case aFluid, anEnergy, aPoint, aSpill, aGroup, aGap, anAsked:
+		return false
+	case aPart, aFastener, aTool, aSetting:
+	}
+	return l.Kind.Undo != model.NoAct
+}
+
+// mendUncontained says which tool stands round an energy.
+func (w *walk) mendUncontained(i *issue) finding.Words {
+	e := w.lay.things[i.thing].named.(*model.Energy)
+	if i.at.link.Kind.Act == model.Clear {
+		return w.moveOr(i, model.Isolate, finding.Say("[cut it off](isolate:%s)", e.ID))
+	}
+	var tools []string
+	for _, t := range w.lay.energy[e].containers {
+		tools = append(tools, "[](place:"+t.ID+")")
+	}
+	return writeBefore(finding.Say("%s", either(tools)))
+}
+
+// mendInTheWay says what comes off, or what frees a part, first.
+func (w *walk) mendInTheWay(group []*issue) finding.Words {
+	var links []finding.Words
+	for _, i := range group {
+		if i.why.Template == heldBack {
+			return w.mendHeldBack(i)
+		}
+		off := func(l *model.Link) bool { return l.Kind.TakesOff && l.To == w.lay.things[i.thing].named }
+		if s := w.laterStep(i, off); s != nil {
+			return behindStep(s)
+		}
+		links = append(links, finding.Say("[take it off](remove:%s)", w.idOf(i.thing)))
+	}
+	return writeBefore(links...)
+}
+
+// mendHeldBack says what frees a part that nothing covers.
+func (w *walk) mendHeldBack(i *issue) finding.Words {
+	return finding.Say("write [slacken it](loosen:%s) in a step before", w.idOf(i.thing))
+}
+
+// mendTwice says since when a thing is as a link would have it.
+func (w *walk) mendTwice(i *issue) finding.Words {
+	if s := w.cause(i).step; s != nil {
+		return finding.Say("take this out: it is so since step %s", s.Number)
+	}
+	if i.rule == &RefitNotRemoved {
+		return finding.Say("take this out, or write [take it off](remove:%s) in a step before this", w.idOf(i.thing))
+	}
+	return finding.Say("take this out: it is so from the start")
+}
+
+// mendAct says what comes before an act that cannot be done as things stand.
+func (w *walk) mendAct(group []*issue) finding.Words {
+	i := group[0]
+	id := w.idOf(i.thing)
+	switch i.why.Template {
+	case "capped twice", "changed twice", "put in place twice":
+		return w.mendTwice(i)
+	case "capped, and no line, wire or connector":
+		return finding.Say("take this out, or write kind: line at %s in the machine's file", id)
+	case "capped while it is on":
+		return w.moveOr(i, model.Remove, finding.Say("[take it off](remove:%s)", id))
+	case "bled while it is low":
+		return w.moveOr(i, model.Fill, finding.Say("[fill it](fill:%s)", id))
+	case "the %s is bled with this off, and it is bled live":
+		return w.moveOr(i, model.Restore, w.backOn(i)...)
+	case "the %s is filled while this line is off":
+		return w.mendOpen(group)
+	case "tightened while its part is off":
+		return w.moveOr(i, model.Refit, finding.Say("[put it back](refit:%s)", w.lay.things[i.thing].part.ID))
+	case "taken away, and not in place":
+		return finding.Say("write [put it in place](place:%s) in a step before this; where it is in place already, write expects: { %s: placed } in the front matter", id, id)
+	}
+	return finding.Words{}
+}
+
+// mendReverse says what a reverse: cannot take back.
+func (w *walk) mendReverse(group []*issue) finding.Words {
+	var ids []string
+	for _, i := range group {
+		if i.thing == nothing {
+			return finding.Say("name a phase of which something is still off here, or take this out")
+		}
+		ids = append(ids, w.idOf(i.thing))
+	}
+	return finding.Say("take %s out of this link", finding.ListOf(" and ", ids))
+}
