@@ -59,6 +59,7 @@ func TestLiftOverLimit(t *testing.T) {
 		"light":                                jobOf("tools: [socket-13]", "[Lift the seat](remove:seat)."),
 		"a reversed lift is that of its strip": jobOf(lid, "[Lift the lid](remove:lid). [](people:2)", "## Refit", "[In reverse](reverse:strip)."),
 		"the shop lifts more":                  jobOf(lid, "[Lift the lid](remove:lid).").with(files{"shop.yaml": "title: Test shop\nlimits: { lift: 66 lb }\nalso: [es]\n"}).with(replaced("machines/tug.yaml", "mass: 30 kg", "mass: 29.9 kg")),
+		"the shop lifts nearly nothing":        jobOf("tools: [socket-13]", "⟦lift-over-limit⟧[Lift the seat](remove:seat).").with(files{"shop.yaml": "title: Test shop\nlimits: { lift: 1 kg }\nalso: [es]\n"}),
 		"the shop lifts less":                  jobOf("tools: [socket-13]", "⟦lift-over-limit⟧[Lift the seat](remove:seat).").with(files{"shop.yaml": "title: Test shop\nlimits: { lift: 25 lb }\nalso: [es]\n"}),
 		"gear that a called procedure leaves":  jobOf(lid, "[Hang it](do:hang).", "[Lift the lid](remove:lid).").with(files{"procedures/hang.md": procedure("tools: [hoist]\nleaves: { hoist: placed }", "[Hang](place:hoist).")}),
 		"as many as a called procedure takes":  jobOf(lid, "[Steady it](do:steady) and [lift the lid](remove:lid).").with(files{"procedures/steady.md": procedure("people: 2", "Hold it.")}),

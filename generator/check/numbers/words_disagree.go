@@ -285,8 +285,9 @@ func (c ordering) isNoun(head string) bool {
 // hasTail says whether the second word of an order is in a clause, and is one:
 // in "turn the key on the panel" it is none.
 func (c ordering) hasTail(tail string) bool {
-	for i, x := range c.words {
-		if i > 0 && x == tail && (i == 1 || i+1 == len(c.words) || !shape.Among(c.Articles, c.words[i+1])) {
+	behind := c.words[1:]
+	for i, x := range behind {
+		if x == tail && (i == 0 || i+1 == len(behind) || !shape.Among(c.Articles, behind[i+1])) {
 			return true
 		}
 	}

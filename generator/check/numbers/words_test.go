@@ -84,6 +84,7 @@ func TestCountDisagrees(t *testing.T) {
 		"two of the four":             lift("two of the four [bolts](fastener:seat-bolt)"),
 		"two of the five":             lift("two of the five ⟦count-disagrees⟧[bolts](fastener:seat-bolt)"),
 		"two of the four, inside":     lift("[two of the four bolts](fastener:seat-bolt)"),
+		"two of four, inside":         lift("[two of four bolts](fastener:seat-bolt)"),
 		"two of five, inside":         lift("⟦count-disagrees⟧[two of five bolts](fastener:seat-bolt)"),
 		"two, and inside of the four": lift("two [of the four bolts](fastener:seat-bolt)"),
 		"an amount is no count":       lift("its [13 mm bolts](fastener:seat-bolt) to [22 N·m](fastener:seat-bolt)"),
