@@ -48,6 +48,7 @@ var rightByAFitter = []string{
 	"Let it cure, all 4 to 72 h. [](hold:cure)",
 	"Let it cure for at least 24 h and at most 72 h. [](hold:cure)",
 	"The pad has at least 2 mm. [](hold:pad)",
+	"[Set the governor back](reset:governor) with two or more 3000 rpm strobes.",
 	"Renew the pad at 2 mm or less. [](hold:pad)",
 	"Renew the pad at ≤ 2 mm. [](hold:pad)",
 	"Less than 2 mm is worn out: measure the pad. [](hold:pad)",

@@ -123,6 +123,9 @@ func TestValuesBesideLinks(t *testing.T) {
 		"outside steps":                    inSentence("Look.", "## Bolts", "lead: x", "Look."),
 		"one finding, at the first":        inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 N·m (18 lbf·ft)."),
 		"a count before a range is none":   inSentence("[Tighten](tighten:line-nut) all 4 to 60 N·m."),
+		"a number of a hold's name":        jobOf("holds: [pad]", "The 12 mm pad has at least 2 mm. [](hold:pad)").with(replaced("register/holds.yaml", "name: brake pad", "name: 12 mm pad")),
+		"a proof by another limit":         inSentence("[Prove it dead](prove:traction), at most ⟦value-disagrees⟧50 V dc. [](hold:bus-dead)"),
+		"a proof without its hold":         inSentence("[Prove it dead](prove:lift), at most 0.5 bar. [](hold:bus-dead)"), // told by its own rule
 		"a number of an energy's name":     inSentence("The [lift](energy:lift), built for 250 bar, has 180 bar.").with(replaced("machines/tug.yaml", "name: lift hydraulics", "name: 250 bar lift hydraulics")),
 		"a bare number":                    inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25, with the [wrench](tool:wrench-20-100)."),
 		"a bare number, right":             inSentence("[Tighten the bolts](tighten:seat-bolt) to 22, with the [wrench](tool:wrench-20-100)."),

@@ -24,7 +24,7 @@ func valuesBeside(j *job) []finding.Finding {
 	for s, drained := range letOut(j) {
 		for i := range s.Blocks {
 			if b := &s.Blocks[i]; b.Role != model.Why && slices.ContainsFunc(b.Parts, j.hasNumber) {
-				found = append(found, blockBeside(j, drained, b)...)
+				found = append(found, blockBeside(j, s, drained, b)...)
 			}
 		}
 	}
@@ -116,13 +116,13 @@ func (d performed) leftBy(p *model.Procedure) (left fluids, ring bool) {
 	return left, ring
 }
 
-func blockBeside(j *job, drained fluids, b *model.Block) []finding.Finding {
+func blockBeside(j *job, step *model.Step, drained fluids, b *model.Block) []finding.Finding {
 	var found []finding.Finding
 	for _, s := range sentence.Of(b) {
 		if !j.hasNumber(s.Text) {
 			continue
 		}
-		if states := besideOf(j, drained, s.Links); !states.unknown {
+		if states := besideOf(j, step, drained, s.Links); !states.unknown {
 			found = append(found, states.judge(s)...)
 		}
 	}
