@@ -156,6 +156,8 @@ var findingsRead = map[string]string{
 	"%s has no field %s":                                            "%s hat kein Feld %s",
 	"write two spaces before it, so that it stands under %s:":       "schreiben Sie zwei Leerzeichen davor, damit es unter %s: steht",
 	"put a text that holds a comma into quotes; the fields are: %s": "setzen Sie einen Text, der ein Komma hat, in Anführungszeichen; die Felder sind: %s",
+	"%q is one sentence, and inside [ ] a comma ends an entry":      "%q ist ein Satz, und innerhalb von [ ] beendet ein Komma einen Eintrag",
+	`put the sentence into quotes: "%s"`:                            `setzen Sie den Satz in Anführungszeichen: "%s"`,
 	"the fields are: %s":                                            "die Felder sind: %s",
 	"the id of a thing":                                             "die Id eines Dings",
 	"write the id, or take it out":                                  "schreiben Sie die Id, oder nehmen Sie es heraus",
