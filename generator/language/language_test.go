@@ -34,7 +34,9 @@ func faults(l *shape.Language) []string {
 		lacks := slices.Contains(l.Lacks, name)
 		switch {
 		case name == "Lacks", name == "Findings": // the tables have a test of their own
-		case lacks && !here.Field(i).IsZero() && !slices.Contains([]string{"Signs", "Speech", "Procedure", "Stem"}, name):
+		case lacks && slices.Contains([]string{"Signs", "Speech", "Procedure", "Stem"}, name):
+			c.say("%s is said to be lacking, and pages cannot do without it", name)
+		case lacks && !here.Field(i).IsZero():
 			c.say("%s is there, and said to be lacking", name)
 		case !lacks:
 			c.value(name, english.Field(i), here.Field(i))
@@ -99,13 +101,14 @@ func values(text string) []string {
 // The test above sees what is missing.
 func TestAnEmptyFieldIsNamed(t *testing.T) {
 	for want, spoil := range map[string]func(l *shape.Language){
-		"Words.Danger is empty":                             func(l *shape.Language) { l.Words.Danger = "" },
-		"Words.Revision takes other values than in English": func(l *shape.Language) { l.Words.Revision = "%s" },
-		"Bay.JobOn takes other values than in English":      func(l *shape.Language) { l.Bay.JobOn = "{0}" },
-		"Grammar.Verbs is empty":                            func(l *shape.Language) { l.Grammar.Verbs = nil },
-		"Signs[W012] is empty":                              func(l *shape.Language) { l.Signs = without(l.Signs, "W012") },
-		"Stem is empty":                                     func(l *shape.Language) { l.Stem = nil },
-		"Vague is there, and said to be lacking":            func(l *shape.Language) { l.Lacks = append(slices.Clone(l.Lacks), "Vague") },
+		"Words.Danger is empty":                                       func(l *shape.Language) { l.Words.Danger = "" },
+		"Words.Revision takes other values than in English":           func(l *shape.Language) { l.Words.Revision = "%s" },
+		"Bay.JobOn takes other values than in English":                func(l *shape.Language) { l.Bay.JobOn = "{0}" },
+		"Grammar.Verbs is empty":                                      func(l *shape.Language) { l.Grammar.Verbs = nil },
+		"Signs[W012] is empty":                                        func(l *shape.Language) { l.Signs = without(l.Signs, "W012") },
+		"Stem is empty":                                               func(l *shape.Language) { l.Stem = nil },
+		"Signs is said to be lacking, and pages cannot do without it": func(l *shape.Language) { l.Lacks = append(slices.Clone(l.Lacks), "Signs") },
+		"Vague is there, and said to be lacking":                      func(l *shape.Language) { l.Lacks = append(slices.Clone(l.Lacks), "Vague") },
 	} {
 		l := *Known("es")
 		spoil(&l)

@@ -84,7 +84,7 @@ func (b bound) measured() bool {
 type sided struct {
 	side  quantity.LimitKind
 	said  string
-	loose bool // "7 mm or less": of a reading it is as often what is out of the limit
+	loose bool // "7 mm or less", "≤ 7 mm": of a reading it is as often what is out of the limit
 }
 
 // sided reads the words beside an amount. What is only supposed has no side.
@@ -99,22 +99,38 @@ func (a amountIn) sided(text, tag string) sided {
 		behind = nil // they may be the next amount's
 	}
 	words := &spoken.Asides
-	for _, s := range []struct {
-		side          quantity.LimitKind
-		either, loose []string
-		sign          string
-	}{{quantity.AtMost, words.AtMost, words.OrLess, "≤"}, {quantity.AtLeast, words.AtLeast, words.OrMore, "≥"}} {
-		for _, p := range append(slices.Clone(s.either), s.loose...) {
-			switch one := []string{p}; {
-			case endsIn(before, one):
-				return sided{side: s.side, said: p + " " + a.said}
-			case beginsWith(behind, one):
-				return sided{s.side, a.said + " " + p, slices.Contains(s.loose, p)}
-			}
+	most := sideWords{quantity.AtMost, words.AtMost, words.OrLess, "≤"}.beside(a.said, before, behind)
+	if most.side != quantity.Exact {
+		return most
+	}
+	return sideWords{quantity.AtLeast, words.AtLeast, words.OrMore, "≥"}.beside(a.said, before, behind)
+}
+
+// sideWords are what puts an amount on a side: on either hand of it, behind it, and
+// as a sign before it.
+type sideWords struct {
+	side           quantity.LimitKind
+	either, behind []string
+	sign           string
+}
+
+// beside reads an amount by the words before and behind it.
+func (w sideWords) beside(amount string, before, behind []string) sided {
+	for _, p := range w.either {
+		if endsIn(before, []string{p}) {
+			return sided{side: w.side, said: p + " " + amount}
 		}
-		if strings.HasSuffix(strings.TrimSpace(start), s.sign) {
-			return sided{s.side, s.sign + " " + a.said, true}
+		if beginsWith(behind, []string{p}) {
+			return sided{side: w.side, said: amount + " " + p}
 		}
+	}
+	for _, p := range w.behind {
+		if beginsWith(behind, []string{p}) {
+			return sided{w.side, amount + " " + p, true}
+		}
+	}
+	if n := len(before); n > 0 && strings.HasSuffix(before[n-1], w.sign) {
+		return sided{w.side, w.sign + " " + amount, true}
 	}
 	return sided{}
 }

@@ -44,14 +44,19 @@ var rightByAFitter = []string{
 	"Wait 3 min or longer for the drive. [](hold:long-wait)",
 	"Wait a minimum of 3 min. [](hold:long-wait)",
 	"[Wait no less than 3 min](hold:long-wait).",
+	"[Let it cure](hold:cure) for 24 to 72 h.",
+	"Let it cure, all 4 to 72 h. [](hold:cure)",
 	"Let it cure for at least 24 h and at most 72 h. [](hold:cure)",
 	"The pad has at least 2 mm. [](hold:pad)",
+	"[Set the governor back](reset:governor) with two or more 3000 rpm strobes.",
 	"Renew the pad at 2 mm or less. [](hold:pad)",
 	"Renew the pad at ≤ 2 mm. [](hold:pad)",
 	"Less than 2 mm is worn out: measure the pad. [](hold:pad)",
 	"The [bus](hold:bus-dead) shows at most 5 V dc; more than 5 V dc is not dead.",
 	"Give it more chlorine until it has no more than 60 mg/L. [](hold:dose)",
 	"Read the density: at least 1.22 and at most 1.28. [](hold:density)",
+	"Read the density by table 2.5. [](hold:density)",
+	"Draw at least 2.5 tubes of acid, and read the density. [](hold:density)",
 	"Fill the tyre up to 2.4 bar, and measure. [](hold:tyre)",
 	"The gap is 1.9 to 2.1 mm, at least 1.9 mm. [](hold:gap)",
 	"The pH is at least pH 7.2 and at most pH 7.6. [](hold:acid)",
@@ -76,6 +81,10 @@ var rightByAFitter = []string{
 	"Measure the pad to the nearest 0.1 mm. [](hold:pad)",
 	"The pad wears by at most 2 mm a year. [](hold:pad)",
 	"Set the tester to 1000 V dc and measure the bus. [](hold:bus-dead)",
+	// A wrench's own range, however it is written.
+	"[Tighten the bolts](tighten:seat-bolt) with the [wrench](tool:wrench-20-100) for between 20 and 100 N·m.",
+	"[Tighten the bolts](tighten:seat-bolt) with the 20-100 N·m [wrench](tool:wrench-20-100).",
+	"[Tighten the bolts](tighten:seat-bolt) with the 20 – 100 N·m [wrench](tool:wrench-20-100).",
 	// Counts and number words.
 	"[Lift the seat out](remove:seat); undo its four [bolts](fastener:seat-bolt) first.",
 	"Undo two of the four [bolts](fastener:seat-bolt) and [lift the seat out](remove:seat).",
@@ -124,6 +133,10 @@ var wrongByAFitter = []string{
 	"The tyre has ⟦value-disagrees⟧2.0 to 2.4 bar. [](hold:tyre)",
 	"[Set the belt back](reset:belt) to ⟦value-disagrees⟧8 to 10 cm.",
 	"The gap is 2.0 ± ⟦value-disagrees⟧0.2 mm. [](hold:gap)",
+	"Let it cure ⟦value-disagrees⟧2 to 72 h. [](hold:cure)",
+	"[Let it cure](hold:cure) for ⟦value-disagrees⟧2 to 72 h.",
+	"The tyre is good for ⟦value-disagrees⟧0 to 2.4 bar. [](hold:tyre)",
+	"The tyre has ⟦value-disagrees⟧0.0 to 2.4 bar. [](hold:tyre)",
 	"[Tighten](tighten:rail-bolt) to ⟦value-disagrees⟧4.0 to 4.4 N·m.",
 	"[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧22 lbf·in.",
 	"The [plate](energy:plate) has ⟦value-disagrees⟧165 °F.",
@@ -148,6 +161,8 @@ var wrongByAFitter = []string{
 
 var rightInAnotherTongue = map[string][]string{
 	"es": {
+		"[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100), entre 20 y 100 N·m.",
+		"[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100), desde 20 hasta 100 N·m.",
 		"Espere tres minutos, como mínimo. [](hold:long-wait)",
 		"Espere 3 minutos o más. [](hold:long-wait)",
 		"Déjelo de 24 a 72 horas, un mínimo de 24 horas. [](hold:cure)",
@@ -163,6 +178,7 @@ var rightInAnotherTongue = map[string][]string{
 		"La bomba da 2 litros por minuto: [llene](fill:lift-oil) con 4 litros.",
 	},
 	"de": {
+		"[Ziehen Sie an](tighten:seat-bolt), mit dem [Schlüssel](tool:wrench-20-100) für zwischen 20 und 100 N·m.",
 		"Warten Sie mindestens drei Minuten. [](hold:long-wait)",
 		"Warten Sie 3 Minuten oder länger. [](hold:long-wait)",
 		"Lassen Sie es 24 bis 72 Stunden härten, höchstens 72 Stunden. [](hold:cure)",
@@ -181,6 +197,8 @@ var rightInAnotherTongue = map[string][]string{
 
 var wrongInAnotherTongue = map[string][]string{
 	"es": {
+		"[Reponga la válvula](reset:relief), desde ⟦value-disagrees⟧160 hasta 184 bar.",
+		"[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100), desde ⟦value-disagrees⟧30 hasta 100 N·m.",
 		"Espere ⟦value-disagrees⟧cinco minutos. [](hold:long-wait)",
 		"Espere ⟦value-disagrees⟧30 minutos. [](hold:long-wait)",
 		"Espere ⟦value-disagrees⟧3 minutos como máximo. [](hold:long-wait)",
@@ -241,5 +259,24 @@ func TestWrongByAFitter(t *testing.T) {
 	fitters(t, "en", wrongByAFitter)
 	for language, sentences := range wrongInAnotherTongue {
 		fitters(t, language, sentences)
+	}
+}
+
+// What a text bounds, in each language, as it says that.
+func TestBoundedIn(t *testing.T) {
+	for _, c := range []struct{ tag, text, want string }{
+		{"en", "Fill in at least 2 L and 3 kg or less, 4 bar, ≥ 5 mm.", "[at least 2 L 3 kg or less ≥ 5 mm]"},
+		{"en", "If it is at least 2 L, stop.", "[]"},
+		{"es", "Llene con dos litros como máximo.", "[dos litros como máximo]"},
+		{"de", "Mindestens 2 L einfüllen.", "[mindestens 2 L]"},
+		{"xx", "at least 2 L", "[]"},
+	} {
+		var said []string
+		for _, b := range BoundedIn(c.text, c.tag) {
+			said = append(said, b.Said)
+		}
+		if got := fmt.Sprint(said); got != c.want {
+			t.Errorf("%s: %q: %s, want %s", c.tag, c.text, got, c.want)
+		}
 	}
 }

@@ -10,8 +10,8 @@ import (
 
 // Language is all that the program knows of one language. A test asks that no
 // field of it is empty, but for those that it says it lacks: there the program
-// takes English where it must have something. A field may be empty by its tag
-// where a language has no such words.
+// does not look for something in texts. A field may be empty by its tag where a
+// language has no such words.
 type Language struct {
 	Code  string   // its BCP 47 tag, without a region
 	Lacks []string // the fields that it does not have yet
@@ -166,6 +166,7 @@ type Verbs struct {
 	Little   Set      // what may stand there as well, and behind the thing, and changes nothing of an order
 	Joiners  Set      // what stands before a second order in a sentence
 	Parts    Set      `may:"empty"` // second words of verbs that are prepositions as well: "put the pin in the tray"
+	Late     bool     // the second word of a verb ends its clause: "nehmen Sie den Deckel zu zweit ab"
 	Plurals  []string // endings
 	After    Set      // what goes on behind a thing or an amount, and makes no longer name or count of it
 }
