@@ -261,3 +261,22 @@ func TestWrongByAFitter(t *testing.T) {
 		fitters(t, language, sentences)
 	}
 }
+
+// What a text bounds, in each language, as it says that.
+func TestBoundedIn(t *testing.T) {
+	for _, c := range []struct{ tag, text, want string }{
+		{"en", "Fill in at least 2 L and 3 kg or less, 4 bar, ≥ 5 mm.", "[at least 2 L 3 kg or less ≥ 5 mm]"},
+		{"en", "If it is at least 2 L, stop.", "[]"},
+		{"es", "Llene con dos litros como máximo.", "[dos litros como máximo]"},
+		{"de", "Mindestens 2 L einfüllen.", "[mindestens 2 L]"},
+		{"xx", "at least 2 L", "[]"},
+	} {
+		var said []string
+		for _, b := range BoundedIn(c.text, c.tag) {
+			said = append(said, b.Said)
+		}
+		if got := fmt.Sprint(said); got != c.want {
+			t.Errorf("%s: %q: %s, want %s", c.tag, c.text, got, c.want)
+		}
+	}
+}

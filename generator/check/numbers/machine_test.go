@@ -30,6 +30,7 @@ func TestTorqueOverProof(t *testing.T) {
 		"its tolerance, above":    bolt(head + "torque: ⟦torque-over-proof⟧32 N·m ± 10 % }"),
 		"its tolerance, below":    bolt(head + "torque: 30 N·m ± 10 % }"),
 		"a stage, above":          bolt(head + "stages: ⟦torque-over-proof⟧[20 N·m, 40 N·m, 90°] }"),
+		"one stage, above":        bolt(head + "stages: ⟦torque-over-proof⟧[40 N·m] }"),
 		"stages go before torque": bolt(head + "torque: 90 N·m, stages: [20 N·m, 90°] }"),
 		"fine thread, below":      bolt("seat-bolt: { name: seat bolt, thread: M8x1, class: 8.8, torque: 35 N·m }"), // 39.2 mm² · 580 MPa
 		"no class":                bolt("seat-bolt: { name: seat bolt, thread: M8, torque: 90 N·m }"),
@@ -175,6 +176,7 @@ func TestLiftOverRating(t *testing.T) {
 		"one after the other":    rated("40 kg", out, "[Lift the lid](remove:lid) with the [](tool:hoist)."),
 		"each is too much":       rated("10 kg", "⟦lift-over-limit⟧"+out, "⟦lift-over-limit⟧[Lift the lid](remove:lid) with the [](tool:hoist)."),
 	})
+	mustFindNothing(t, "what could not be read", base.with(rated("[10 kg]", out)))
 	says(t, rated("40 kg", "[Lift the seat](remove:seat) and [the lid](remove:lid) out with the [](tool:hoist)."),
 		"the shop hoist is rated for 40 kg, and this step lifts 44.0 kg", "name lifting gear that carries it all, or lift in steps of their own")
 }

@@ -127,6 +127,11 @@ func TestValuesBesideLinks(t *testing.T) {
 		"a proof by another limit":         inSentence("[Prove it dead](prove:traction), at most ⟦value-disagrees⟧50 V dc. [](hold:bus-dead)"),
 		"a proof without its hold":         inSentence("[Prove it dead](prove:lift), at most 0.5 bar. [](hold:bus-dead)"), // told by its own rule
 		"a number of an energy's name":     inSentence("The [lift](energy:lift), built for 250 bar, has 180 bar.").with(replaced("machines/tug.yaml", "name: lift hydraulics", "name: 250 bar lift hydraulics")),
+		"a bare number, behind a tool":     inSentence("Take the [wrench](tool:wrench-20-100) and [tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25."),
+		"a setting in words":               inSentence("[Set it back](reset:lever) to ⟦value-disagrees⟧45 mm.", "[Set it back](reset:lever) to notch 3, 40 mm.").with(replaced("machines/tug.yaml", "settings:", "settings:\n  lever: { name: lever, value: \"notch 3, 40 mm\" }")),
+		"a circuit whose supply is open":   inSentence("[Fill it](fill:brake) with ⟦value-disagrees⟧2 L.", "[Fill it](fill:brake) with 1 L.").with(replaced("machines/tug.yaml", "fluids:", "fluids:\n  brake: { name: brake fluid, capacity: 1 L }")),
+		"the right one of two supplies":    jobOf("supplies: [grease: 1 L, oil: 2 L]", "[Fill it](fill:lift-oil) with ⟦value-disagrees⟧3 L.", "[Fill it](fill:lift-oil) with 2 L.").with(files{"register/supplies.yaml": base["register/supplies.yaml"] + "grease: { name: grease, unit: L }\n"}),
+		"a number of a name behind it":     inSentence("[Tighten the bolts](tighten:seat-bolt) to 25-B plates."),
 		"a bare number":                    inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25, with the [wrench](tool:wrench-20-100)."),
 		"a bare number, right":             inSentence("[Tighten the bolts](tighten:seat-bolt) to 22, with the [wrench](tool:wrench-20-100)."),
 		"a bare number at the end":         inSentence("[Tighten the bolts](tighten:seat-bolt) at ⟦value-disagrees⟧25."),
@@ -254,6 +259,9 @@ func TestSentencesAreSilent(t *testing.T) {
 	mustFindNothing(t, "a fastener that could not be read", base.with(inSentence("[Tighten](tighten:seat-bolt) to 25 N·m.")).with(
 		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	mustFindNothing(t, "a link that could not be bound", base.with(inSentence("[Tighten](tighten:seat-bolt) the [lid's](fastener:lid-bolts) to 25 N·m.")))
+	mustFindNothing(t, "a setting in what is reversed that nobody knows", base.with(inSentence("[Lower the valve](alter:relieff) and [lower it](alter:relief).", "## Refit", "[In reverse](reverse:strip), the valve to 150 bar.")))
+	mustFindNothing(t, "one part of two whose fastener could not be read", base.with(jobOf("tools: [socket-13, socket-10, wrench-5-25, hoist]", "[Put the seat in](refit:seat) and [the lid on](refit:lid), at 25 N·m, with the [](tool:hoist).")).with(
+		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	mustFindNothing(t, "a part whose fastener could not be read", base.with(inSentence("[Put the seat in](refit:seat), 25 N·m.")).with(
 		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	proof := func(limit string) files {

@@ -31,7 +31,14 @@ func valuesBeside(j *job) []finding.Finding {
 	return found
 }
 
-func hasFigure(text string) bool { return strings.ContainsAny(text, "0123456789") }
+func hasFigure(text string) bool {
+	for i := range len(text) {
+		if text[i] >= '0' && text[i] <= '9' {
+			return true
+		}
+	}
+	return false
+}
 
 // fluids says of each that something was done to whether it is out.
 type fluids map[*model.Fluid]bool

@@ -220,14 +220,16 @@ type ordering struct {
 // clauses parts a link's words at commas and at "and".
 func (w *orders) clauses(text string) []ordering {
 	var out []ordering
-	one := ordering{orders: w}
+	all := strings.Fields(text)
+	one := ordering{orders: w, words: make([]string, 0, len(all)), raw: make([]string, 0, len(all))}
 	closeOne := func(joined bool) {
 		if len(one.words) > 0 {
 			out = append(out, one)
 		}
-		one = ordering{orders: w, joined: joined}
+		n := len(one.words) // the next stands behind it in the same room
+		one = ordering{orders: w, joined: joined, words: one.words[n:], raw: one.raw[n:]}
 	}
-	for _, raw := range strings.Fields(text) {
+	for _, raw := range all {
 		word := shape.PlainWord(raw)
 		if shape.Among(w.Joiners, word) {
 			one.more = true

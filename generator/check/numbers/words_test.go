@@ -31,6 +31,8 @@ func TestValueDisagrees(t *testing.T) {
 		"a part of a capacity":           jobOf(front, "[Top up 0.5 L](fill:lift-oil)."),
 		"a part of what was let out":     jobOf(front, "[Let it out](drain:lift-oil).", "⟦value-disagrees⟧[Fill in 0.5 L](fill:lift-oil)."),
 		"a capacity":                     jobOf(front, "⟦value-disagrees⟧[Fill in 5 L](fill:lift-oil)."),
+		"how often a tool is looked at":  jobOf(front, "Take the [socket, looked at every 12 months](tool:socket-13), not ⟦value-disagrees⟧[every 6 months](tool:socket-13).").with(replaced("register/tools.yaml", "or: [spanner-set]", "or: [spanner-set], calibration: { every: 12 months, last: 2026-11-01 }")),
+		"how long a role is good":        jobOf(front+"\nneeds: [hydraulics]", "A ⟦value-disagrees⟧[fitter, every 24 months](role:hydraulics), a [fitter, every 36 months](role:hydraulics).").with(files{"register/roles.yaml": "hydraulics: { name: Hydraulics, renew-every: 36 months }\n"}),
 		"a voltage":                      jobOf(front, "⟦value-disagrees⟧[Pull the 400 V plug](isolate:traction)."),
 		"a pressure let down to nothing": jobOf(front, "[Let it down to 0 bar](release:lift)."),
 		"a pressure let down":            jobOf(front, "⟦value-disagrees⟧[Let it down from 200 bar to 0 bar](release:lift)."),
@@ -107,6 +109,7 @@ func TestCountDisagrees(t *testing.T) {
 		"twenty":                      lift("its twenty ⟦count-disagrees⟧[bolts](fastener:seat-bolt), its one ⟦count-disagrees⟧[bolt](fastener:seat-bolt)"),
 		"right, of one by its name":   jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): [eight bolts](loosen:lid-bolt#lid), [two bolts](loosen:lid-bolt#block)."),
 		"of the other by its name":    jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): ⟦count-disagrees⟧[two bolts](loosen:lid-bolt#lid)."),
+		"a number that is none":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "{ seat-bolt: -4 }")), // its own rule tells of it
 		"no number in the file":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "[seat-bolt]")),
 		"Spanish words in English":    lift("sus cinco [bolts](fastener:seat-bolt)"),
 	})

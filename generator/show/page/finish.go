@@ -3,15 +3,22 @@ package page
 import (
 	"bytes"
 	"strconv"
+	"sync"
 )
 
 // Finish writes a page with the private signs of its texts as elements: what is
 // not in its language is marked, a computed number leads to its working, and the
 // workings stand at its foot, where it has one.
 func (s *Site) Finish(out *bytes.Buffer, page []byte, foot func(to *bytes.Buffer, w Workings)) {
-	f := finishing{out: out, site: s, foot: foot, footed: bytes.Contains(page, []byte(footHere)), anchors: map[string]int{}}
+	f := finishings.Get().(*finishing)
+	defer finishings.Put(f)
+	f.begin()
+	f.out, f.site, f.foot, f.footed = out, s, foot, bytes.Contains(page, []byte(footHere))
 	f.write(page)
 }
+
+// finishings are used again: most pages have as many workings as the next.
+var finishings = sync.Pool{New: func() any { return &finishing{anchors: map[string]int{}} }}
 
 // finishing is a page while its signs become elements.
 type finishing struct {
@@ -25,10 +32,16 @@ type finishing struct {
 	inTag   bool
 	inside  [len(closed)]bool // an element in which no link can stand
 	marked  int               // elements with a language that are open
+	worked  bytes.Buffer      // the workings, before their own signs are elements
 }
 
-// usual is how many workings most pages have room in.
-const usual = 16
+// begin forgets the last page.
+func (f *finishing) begin() {
+	clear(f.anchors)
+	clear(f.list)
+	f.list, f.inTag, f.inside, f.marked = f.list[:0], false, [len(closed)]bool{}, 0
+	f.worked.Reset()
+}
 
 // closed are elements in which no link can stand, or leads a screen reader
 // astray: a number in them stays plain. They are what stands behind "<" of their
@@ -135,9 +148,6 @@ func (f *finishing) number(packed, shown []byte) {
 	}
 	n := f.anchors[string(packed)]
 	if n == 0 {
-		if f.list == nil {
-			f.list = make([]Computed, 0, usual)
-		}
 		written := string(packed)
 		f.list = append(f.list, unpacked(written))
 		n = len(f.list)
@@ -156,7 +166,6 @@ func (f *finishing) workings() {
 	if len(f.list) == 0 {
 		return
 	}
-	var text bytes.Buffer
-	f.foot(&text, Workings{Title: f.site.Speaks.Worked.Section, Source: f.site.Words.Source, List: f.list})
-	f.write(text.Bytes())
+	f.foot(&f.worked, Workings{Title: f.site.Speaks.Worked.Section, Source: f.site.Words.Source, List: f.list})
+	f.write(f.worked.Bytes())
 }
