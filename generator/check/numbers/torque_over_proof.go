@@ -1,7 +1,6 @@
 package numbers
 
 import (
-
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
