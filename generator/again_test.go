@@ -89,8 +89,8 @@ func TestEditsAreBuiltAlone(t *testing.T) {
 			issueAll(t, o)
 		}
 		w := writer{t, o.Manual}
-		if _, err := generator.Build(o); err != nil {
-			t.Fatal(err)
+		if r, err := generator.Build(o); err != nil || r.Stopped() {
+			t.Fatalf("nothing was published: %v %v", err, r.Findings)
 		}
 		for range rapid.IntRange(1, 4).Draw(t, "edits") {
 			w.few()

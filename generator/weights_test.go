@@ -32,6 +32,19 @@ func TestPagesAreLight(t *testing.T) {
 	}
 }
 
+// largeSite is the site of a manual of n procedures, which no error stops.
+func largeSite(t *testing.T, n int) map[string][]byte {
+	t.Helper()
+	from, to := filepath.Join(t.TempDir(), "manual"), filepath.Join(t.TempDir(), "site")
+	must(t, bigmanual.Write(from, n, 1))
+	r, err := generator.Build(generator.Options{Manual: from, To: to, Today: demoDay})
+	must(t, err)
+	if r.Stopped() {
+		t.Fatalf("nothing was published: %v", r.Findings)
+	}
+	return pages(t, to)
+}
+
 // TestTheFrontOfALargeManual: the front grows with the machines and what is
 // done on them, and not with the number of procedures; the writer's list is in
 // parts, each light, and nothing of it is lost.
@@ -39,11 +52,7 @@ func TestTheFrontOfALargeManual(t *testing.T) {
 	t.Parallel()
 	sizes := map[int]int{}
 	for _, n := range []int{300, 1500} {
-		from, to := filepath.Join(t.TempDir(), "manual"), filepath.Join(t.TempDir(), "site")
-		must(t, bigmanual.Write(from, n, 1))
-		_, err := generator.Build(generator.Options{Manual: from, To: to, Today: demoDay})
-		must(t, err)
-		all := pages(t, to)
+		all := largeSite(t, n)
 		sizes[n] = len(all["index.html"])
 		for name, data := range all {
 			if strings.HasPrefix(name, "snags") && len(data) > mostPage {
@@ -62,11 +71,7 @@ func TestTheFrontOfALargeManual(t *testing.T) {
 func TestListsOfALargeManualAreInParts(t *testing.T) {
 	t.Parallel()
 	const n = 800
-	from, to := filepath.Join(t.TempDir(), "manual"), filepath.Join(t.TempDir(), "site")
-	must(t, bigmanual.Write(from, n, 1))
-	_, err := generator.Build(generator.Options{Manual: from, To: to, Today: demoDay})
-	must(t, err)
-	all := pages(t, to)
+	all := largeSite(t, n)
 	for name, data := range all {
 		if strings.HasSuffix(name, ".html") && len(data) > mostPage && name != "index.html" {
 			t.Errorf("%s weighs %d bytes", name, len(data))

@@ -49,7 +49,7 @@ func TestAGermanShopIsWrittenByTouch(t *testing.T) {
 	entry("Eine Energie", "Heizung", given{"Welcher Art ist es?", "elektrisch"}, given{"Wo wird sie getrennt?", "✓Hauptschalter"}, given{"Ihre Spannung", "400 V ac"})
 	entry("Ein Verbindungselement", "Deckelmutter", given{"Seine Schlüsselweite", "13 mm"}, given{"Sein Drehmoment", "20 N·m"})
 	entry("Ein Teil", "Deckel", given{"Was hält es?", "✓Deckelmutter × 6"}, given{"Vor welcher Energie schützt es?", "✓Heizung"})
-	entry("Ein Teil", "Heizstab", given{"Worunter liegt es?", "✓Deckel"}, given{"Was wird vor dem Anfassen als tot geprüft?", "✓Heizung"})
+	entry("Ein Teil", "Heizstab", given{"Worunter liegt es?", "✓Deckel"}, given{"Wovon wird vor dem Anfassen die Energiefreiheit festgestellt?", "✓Heizung"})
 	p.clean("a German machine")
 
 	const job = "procedures/heizstab-reinigen.md"
@@ -64,7 +64,7 @@ func TestAGermanShopIsWrittenByTouch(t *testing.T) {
 	entry("Ein Werkzeug…", "Spannungsprüfer", given{"Welcher Art ist es?", "Prüf- und Messgeräte"})
 	entry("Ein Werkzeug…", "Prüfquelle", given{"Welcher Art ist es?", "Prüf- und Messgeräte"})
 	entry("Eine Gefahr…", "Klemmen unter Spannung", given{"Was ist gefährlich?", "An den Klemmen liegen 400 V."}, given{"Das Schlimmste, was folgen kann", "Tod"}, given{"Was bewirkt es?", "Ein Schlag kann töten."}, given{"Was tut man dagegen?", "Prüfen Sie, bevor Sie sie berühren."}, given{"Um welche Energie oder Flüssigkeit geht es?", "Heizung"})
-	entry("Ein Halt oder eine Prüfung…", "Spannung am Heizstab", given{"Welcher Art ist es?", "Messungen"}, given{"Um welche Energie oder Flüssigkeit geht es?", "Heizung"}, given{"Was wird gemessen, angesehen oder notiert?", "Spannung zwischen allen Klemmen"}, given{"Was muss es sein?", "at most 20 V ac"}, given{"Mit welchem Werkzeug?", "Spannungsprüfer"}, given{"Woran wird der Prüfer geprüft?", "Prüfquelle"})
+	entry("Ein Halt oder eine Prüfung…", "Spannung am Heizstab", given{"Welcher Art ist es?", "Messungen"}, given{"Um welche Energie oder Flüssigkeit geht es?", "Heizung"}, given{"Was wird gemessen, angesehen oder notiert?", "Spannung zwischen allen Klemmen"}, given{"Was muss es sein?", "at most 20 V ac"}, given{"Mit welchem Werkzeug?", "Spannungsprüfer"}, given{"Woran wird das Prüfgerät geprüft?", "Prüfquelle"})
 	idle := func(says string) {
 		t.Helper()
 		p.is(`document.querySelector(".write-said").textContent.includes(` + strconv.Quote(says) + `)`)
@@ -83,7 +83,7 @@ func TestAGermanShopIsWrittenByTouch(t *testing.T) {
 	}
 	phase("Sichern")
 	choose("1.1", "Abschalten an: Hauptschalter")
-	choose("1.2", "Nachweisen, dass keine Energie da ist: Heizung")
+	choose("1.2", "Energiefreiheit feststellen: Heizung")
 	phase("Zerlegen")
 	choose("2.1", "Deckel ausbauen")
 	choose("2.2", "Heizstab ausbauen")
@@ -101,7 +101,7 @@ func TestAGermanShopIsWrittenByTouch(t *testing.T) {
 	choose("5.1", "Das eigene Schloss abnehmen: Hauptschalter")
 	choose("5.2", "Wieder einschalten: Heizung")
 	p.clean("a German job")
-	if out, err := program(t, p.w.dir, "check", "--today", "2026-05-04").CombinedOutput(); err != nil || !strings.Contains(string(out), "othing found") {
+	if out, err := program(t, p.w.dir, "check", "--today", "2026-05-04").CombinedOutput(); err != nil || !strings.Contains(string(out), "ichts gefunden") {
 		t.Errorf("check: %v\n%s", err, out)
 	}
 }

@@ -21,7 +21,7 @@ const (
 // steps, 6 tools, 3 hazards, 2 holds and, above the lowest level, 2 calls.
 func Write(folder string, n int, seed uint64) error {
 	w := &writer{folder: folder, n: n, r: rand.New(rand.NewPCG(seed, 1))}
-	w.file("shop.yaml", "title: A large manual, all values invented\nemergency: Call for help.\nlocks: { tool: tool-0, each: person }\n")
+	w.file("shop.yaml", "title: A large manual, all values invented\nemergency: Call for help.\nlocks: { tool: padlock, each: person }\n")
 	w.registers()
 	w.file("machines/rig.yaml", machine)
 	for i := range n {
@@ -67,6 +67,7 @@ func (w *writer) registers() {
 	t.WriteString("socket-10: { name: 10 mm socket, kind: socket, fits: [10 mm], kept: chest }\n")
 	t.WriteString("socket-13: { name: 13 mm socket, kind: socket, fits: [13 mm], kept: chest }\n")
 	t.WriteString("wrench: { name: torque wrench, kind: torque-wrench, range: 5 to 40 N·m, kept: crib }\n")
+	t.WriteString("padlock: { name: padlock, kind: lock, kept: crib }\n")
 	t.WriteString("tester: { name: tester, kind: tester, kept: crib }\nproving-unit: { name: proving unit, kind: tester, kept: crib }\n")
 	for i := range hazards {
 		fmt.Fprintf(&h, "hazard-%d:\n  name: hazard number %d\n  nature: Something can move.\n  harm: %s\n  consequence: A hand is hurt.\n  avoid: [Keep clear., Use the guard.]\n  symbol: W024\n",

@@ -270,7 +270,8 @@ func countWords(text string) (n int) {
 // stops are the places of the signs that end a sentence, and of list items.
 func (r *block) stops() []int {
 	out := r.ends[:0]
-	for i, c := range string(r.text) {
+	for i := 0; i < len(r.text); i++ {
+		c, _ := utf8.DecodeRune(r.text[i:]) // of the bytes behind its first none is a sign
 		switch c {
 		case '—', '–':
 			out = append(out, i)

@@ -75,7 +75,7 @@ func (t *comparison) texts(at, there position.Pos, what finding.Words, original,
 	if words := otherFigures(countedIn(t.c.Manual.Shop.Language, theirs), countedIn(t.p.Language, ours)); !words.IsZero() {
 		t.add(at, there, finding.Say("%s has other figures than the original: %s", what, words), finding.Say("write the figures of the original"))
 	}
-	if want, have := inAnotherUnit(byNumber(t.c.Manual.Shop.Language, theirs), byNumber(t.p.Language, ours)); want != "" {
+	if want, have := otherAmount(inLanguage{t.c.Manual.Shop.Language, theirs}, inLanguage{t.p.Language, ours}); want != "" {
 		t.add(at, there, finding.Say("%s says %s, and the original %s", what, have, want), finding.Say("write %s, as the original has it", want))
 	}
 }
@@ -194,7 +194,7 @@ func (c *Context) differs(language string, texts []model.Text, field string, wor
 	if other := otherFigures(countedIn(c.Manual.Shop.Language, t.Words), countedIn(language, words)); !other.IsZero() {
 		return finding.Say("%s: has other figures: %s", field, other)
 	}
-	if want, have := inAnotherUnit(byNumber(c.Manual.Shop.Language, t.Words), byNumber(language, words)); want != "" {
+	if want, have := otherAmount(inLanguage{c.Manual.Shop.Language, t.Words}, inLanguage{language, words}); want != "" {
 		return finding.Say("%s: says %s, and not %s", field, have, want)
 	}
 	return finding.Words{}

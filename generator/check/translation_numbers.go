@@ -12,7 +12,7 @@ import (
 // counted are the numbers of texts in a language.
 type counted struct {
 	figures []string  // each once, sorted
-	words   []spelled // as often as they are written out; "one" is an article or a pronoun as often, and is left out
+	words   []spelled // as often as they are written out
 }
 
 // spelled is a number that is written out.
@@ -26,9 +26,7 @@ func countedIn(tag string, texts []string) counted {
 	}
 	for _, text := range texts {
 		for _, c := range spoken.Numbers.Counted(text) {
-			if c.Value > 1 {
-				out.words = append(out.words, spelled{strconv.Itoa(c.Value), text[c.Start:c.End]})
-			}
+			out.words = append(out.words, spelled{strconv.Itoa(c.Value), text[c.Start:c.End]})
 		}
 	}
 	return out
@@ -64,11 +62,14 @@ func (n counted) figuresWithout(other counted) []string {
 }
 
 // wordsWithout are the numbers written out that the other side has less often, and
-// not in figures.
+// not in figures. One is an article or a pronoun as often, and is left out.
 func (n counted) wordsWithout(other counted) []string {
 	left := slices.Clone(other.words)
 	var out []string
 	for _, w := range n.words {
+		if w.value == "1" {
+			continue
+		}
 		i := slices.IndexFunc(left, func(o spelled) bool { return o.value == w.value })
 		switch {
 		case i >= 0:

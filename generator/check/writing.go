@@ -2,6 +2,7 @@ package check
 
 import (
 	"cmp"
+	"sync"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
@@ -17,6 +18,9 @@ type writing struct {
 	passive *passiveWords
 }
 
+// readers are read with again: nothing that is found is of theirs.
+var readers = sync.Pool{New: func() any { return new(prose) }}
+
 // runTexts reads every text once for all the rules of writing.
 func runTexts(c *Context, p *model.Procedure) []finding.Finding {
 	code := codeOf(languageOf(c.Manual, p))
@@ -30,7 +34,8 @@ func runTexts(c *Context, p *model.Procedure) []finding.Finding {
 		passive: passives[code],
 	}
 	var found []finding.Finding
-	var reader prose
+	reader := readers.Get().(*prose)
+	defer readers.Put(reader)
 	for _, s := range p.Steps {
 		for _, text := range reader.instructions(s) {
 			for _, r := range writingRules {

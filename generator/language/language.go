@@ -21,26 +21,7 @@ import (
 )
 
 // all are the languages; the first serves where none is near.
-var all = []*shape.Language{&english.Language, &spanish.Language, lent(german.Language)}
-
-// lent is a language with what it lacks of what the program writes in it: it is
-// English. What the program understands of texts is never lent.
-func lent(l shape.Language) *shape.Language {
-	from := &english.Language
-	for _, lacks := range l.Lacks {
-		switch lacks {
-		case "Signs":
-			l.Signs = from.Signs
-		case "Speech":
-			l.Speech = from.Speech
-		case "Procedure":
-			l.Procedure = from.Procedure
-		case "Stem":
-			l.Stem = from.Stem
-		}
-	}
-	return &l
-}
+var all = []*shape.Language{&english.Language, &spanish.Language, &german.Language}
 
 var matcher = bcp47.NewMatcher(tags())
 

@@ -62,7 +62,12 @@ type Thing struct {
 }
 
 // Label is the thing's name; an id where the shop gave none.
-func (t *Thing) Label() string { return labelOr(t.Name, strings.ReplaceAll(t.ID, "-", " ")) }
+func (t *Thing) Label() string {
+	if t.Name != "" {
+		return t.Name
+	}
+	return strings.ReplaceAll(t.ID, "-", " ")
+}
 
 // Point is where energy is cut.
 type Point struct {

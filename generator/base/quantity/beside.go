@@ -37,11 +37,17 @@ func (q Quantity) besideWithin(u Unit, most float64) Quantity {
 	for math.Abs(c.shown()-c.Value) > most*(1+sameness) && c.Decimals < maxDigits {
 		c.Decimals++
 	}
-	for c.Decimals > 0 && roundTo(c.shown(), c.Decimals-1) == c.shown() {
-		c.Decimals--
+	return c.trimmed()
+}
+
+// trimmed is a computed amount without the decimals that say nothing: 176.000 bar
+// is 176 bar.
+func (q Quantity) trimmed() Quantity {
+	for q.Decimals > 0 && roundTo(q.shown(), q.Decimals-1) == q.shown() {
+		q.Decimals--
 	}
-	c.Digits = max(1, leadingPlace(c.shown())+1+c.Decimals)
-	return c
+	q.Digits = max(1, leadingPlace(q.shown())+1+q.Decimals)
+	return q
 }
 
 // Beside returns the limit as it is printed in another unit behind it: one
@@ -78,8 +84,5 @@ func (l Limit) toleranceIn(u Unit) string {
 	for t.tooCoarse() {
 		t.Decimals++
 	}
-	for t.Decimals > 0 && roundTo(t.shown(), t.Decimals-1) == t.shown() {
-		t.Decimals--
-	}
-	return t.Number()
+	return t.trimmed().Number()
 }

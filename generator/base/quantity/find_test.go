@@ -42,6 +42,11 @@ func TestFind(t *testing.T) {
 		{"Wait 1 h 30 min, then 90s", []string{`1 h 30 min "1 h 30 min"`, `90 s "90s"`}},
 		{"Wait 1h30min.", []string{`1 h 30 min "1h30min"`}},
 		{"Wait 60 minutes", []string{`60 min "60 minutes"`}},
+		{"Wait 5 Minuten, 2 horas, 3 segundos", []string{`5 min "5 Minuten"`, `2 h "2 horas"`, `3 s "3 segundos"`}},
+		{"4 litres, 2 Liter, 3 litros or 1 millilitre", []string{`4 L "4 litres"`, `2 L "2 Liter"`, `3 L "3 litros"`, `1 mL "1 millilitre"`}},
+		{"14 kilos, 22 newton metres, 24 volts dc", []string{`14 kg "14 kilos"`, `22 N·m "22 newton metres"`, `24 V dc "24 volts dc"`}},
+		{"40 degrees Celsius, 40 Grad Celsius", []string{`40 °C "40 degrees Celsius"`, `40 °C "40 Grad Celsius"`}},
+		{"5 min per pair", []string{`5 min "5 min"`}},
 		{"Wait 5 min 30 N·m", []string{`5 min "5 min"`, `30 N·m "30 N·m"`}},
 		{"every 12 months or 50 h", []string{`12 months "12 months"`, `50 h "50 h"`}},
 		{"7,5 bar, 0,125 mm", []string{`7.5 bar "7,5 bar"`, `0.125 mm "0,125 mm"`}},
@@ -56,6 +61,8 @@ func TestFind(t *testing.T) {
 		{"", nil},
 		{"no figures at all", nil},
 		{"the voltage –5 V", nil}, // a dash, or a minus sign
+		{"2 litres per minute, 2 litros por minuto, 2 Liter pro Minute", nil}, // a rate, and no volume
+		{"on its 4 feet, with 2 meters", nil},
 		{"step 4", nil},
 		{"Go back to step 4.", nil},
 		{"undo 4 bolts", nil},

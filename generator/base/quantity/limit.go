@@ -72,6 +72,24 @@ func (l Limit) Numbers() []Quantity {
 	return []Quantity{l.first}
 }
 
+// Ends returns the least and the greatest amount of a range or a tolerance, of 210 ±
+// 5 bar 205 bar and 215 bar; ok is false for other limits.
+func (l Limit) Ends() (low, high Quantity, ok bool) {
+	switch l.Kind {
+	case Between:
+		return l.first, l.second, true
+	case PlusMinus:
+		low, high = Of(l.Low, l.Unit, endDigits).trimmed(), Of(l.High, l.Unit, endDigits).trimmed()
+		low.Flow, high.Flow = l.Flow, l.Flow
+		return low, high, true
+	}
+	return Quantity{}, Quantity{}, false
+}
+
+// endDigits is how finely the end of a tolerance is computed, and more than anybody
+// types of one.
+const endDigits = 6
+
 // Most returns the greatest amount within the limit; ok is false where there
 // is none.
 func (l Limit) Most() (most Quantity, ok bool) {

@@ -15,6 +15,7 @@ func TestMarkerWritesAmounts(t *testing.T) {
 		"2.0 ± 0.1 mm":       "2,0 ± 0,1 mm",
 		"−0.5 bar":           "−0,5 bar",
 		"0.2 · 12.5 mm/(3.)": "0,2 · 12,5 mm/(3.)",
+		"pH 7.":              "pH 7.",
 		"1 1/2 in":           "1 1/2 in",
 		"110 N·m":            "110 N·m",
 	} {

@@ -36,11 +36,11 @@ func numberToken(text string) string {
 func readNumber(token string) (number, cause) {
 	before, after, _ := strings.Cut(token, ".")
 	switch {
-	case strings.IndexByte(token, ',') >= 0:
+	case strings.Contains(token, ","):
 		return number{}, decimalComma
 	case strings.ContainsAny(token, "_'"):
 		return number{}, inPieces
-	case strings.IndexByte(after, '.') >= 0:
+	case strings.Contains(after, "."):
 		return number{}, notPlain
 	case len(before) > 1 && before[0] == '0':
 		return number{}, leadingZero

@@ -140,6 +140,9 @@ func TestParseRefuses(t *testing.T) {
 	for _, b := range []bad{
 		{"", `the torque is empty`, torque, quantity.Torque, quantity.NoNumber},
 		{"tight", `there is no number in "tight"`, torque, quantity.Torque, quantity.NoNumber},
+		{"-", `there is no number in "-"`, torque, quantity.Torque, quantity.NoNumber}, // a dash for nothing, as tables have it
+		{"+", `there is no number in "+"`, torque, quantity.Torque, quantity.NoNumber},
+		{".", `there is no number in "."`, torque, quantity.Torque, quantity.NoNumber},
 		{"NaN", `there is no number in "NaN"`, torque, quantity.Torque, quantity.NoNumber},
 		{"Inf V", `there is no number in "Inf V"`, "write a voltage, such as 360 V dc", quantity.Voltage, quantity.NoNumber},
 		{"- 20 °C", `"- 20 °C" does not begin with a number`, "write a temperature, such as 65 °C", quantity.Temperature, quantity.NoNumber},

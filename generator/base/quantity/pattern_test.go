@@ -101,7 +101,7 @@ func TestPatternsRefuseOtherUnits(t *testing.T) {
 	for _, d := range allDimensions()[1:] {
 		pattern := regexp.MustCompile(quantity.Pattern(d))
 		limit := regexp.MustCompile(quantity.LimitPattern(d))
-		for _, text := range []string{"", "5 stones", "1,5 bar", "010 V", "some", "5 kg x", "at most", "20 bis 100 N·m"} {
+		for _, text := range []string{"", "5 stones", "1,5 bar", "010 V", "some", "5 kg x", "5 bar dc", "2 mm ac", "at most", "20 bis 100 N·m"} {
 			if pattern.MatchString(text) || limit.MatchString(text) {
 				t.Errorf("the pattern of %s takes %q", d, text)
 			}
@@ -112,6 +112,12 @@ func TestPatternsRefuseOtherUnits(t *testing.T) {
 					t.Errorf("the pattern of %s takes %q", d, text)
 				}
 			}
+		}
+	}
+	for _, d := range allDimensions() {
+		takes := regexp.MustCompile(quantity.Pattern(d)).MatchString("pH 7.2")
+		if _, err := quantity.Parse("pH 7.2", d); takes != (err == nil) {
+			t.Errorf("the pattern of %s takes pH 7.2: %t, and reading it: %v", d, takes, err)
 		}
 	}
 	for _, text := range []string{"at most 5 V dc", "20 to 100 V", "5 V ± 5 %"} {

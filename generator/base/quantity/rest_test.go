@@ -132,6 +132,19 @@ func TestContains(t *testing.T) {
 	}
 }
 
+// The ends, by hand, as they are printed.
+func TestEndsOfALimit(t *testing.T) {
+	for text, want := range map[string][2]string{
+		"6 to 8 bar": {"6 bar", "8 bar"}, "0.5 to 1 h": {"0.5 h", "1 h"}, "180 ± 4 bar": {"176 bar", "184 bar"}, "2.0 ± 0.1 mm": {"1.9 mm", "2.1 mm"},
+		"110 N·m ± 5 %": {"104.5 N·m", "115.5 N·m"}, "24 ± 1 V dc": {"23 V dc", "25 V dc"}, "at most 8 bar": {}, "8 bar": {},
+	} {
+		low, high, ok := mustLimit(t, text).Ends()
+		if got := [2]string{low.String(), high.String()}; ok != (want[0] != "") || ok && got != want {
+			t.Errorf("the ends of %s are %v (%v), want %v", text, got, ok, want)
+		}
+	}
+}
+
 func TestMostOfALimit(t *testing.T) {
 	for text, want := range map[string]string{
 		"at most 8 bar": "8 bar", "6 to 8 bar": "8 bar", "8 bar": "8 bar", "7.5 ± 0.5 bar": "8 bar", "180 ± 4 bar": "184 bar",

@@ -50,10 +50,11 @@ type threes struct {
 	size               int // in bytes; nothing where there is none
 }
 
-// threesAt reads a number in groups of three at the start of a text.
+// threesAt reads a number in groups of three at the start of a text, which is a
+// figure.
 func threesAt(text string) threes {
 	first := figures(text)
-	if len(first) == 0 || len(first) > 3 || first[0] == '0' {
+	if len(first) > 3 || first[0] == '0' {
 		return threes{}
 	}
 	t := threes{first: first}

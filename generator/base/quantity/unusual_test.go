@@ -42,7 +42,7 @@ func TestFractionsAreLengths(t *testing.T) {
 			t.Errorf("%q: %v mm, %q, %v", c.text, q.Base()*1000, q, err)
 		}
 	}
-	for _, text := range []string{"7/8", "7/8 kg", "9/8 in", "7/0 in", "1/2/3 in", "7/8 mm"} {
+	for _, text := range []string{"7/8", "7/8 kg", "9/8 in", "8/8 in", "7/0 in", "1/2/3 in", "7/8 mm"} {
 		if q, err := quantity.Parse(text, quantity.None); err == nil {
 			t.Errorf("%q is read as %s", text, q)
 		}

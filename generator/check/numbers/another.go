@@ -21,6 +21,8 @@ func (b *beside) another(text string, q quantity.Found) bool {
 		switch {
 		case endsIn(before, a.Not):
 			return true
+		case stepped(q) && (endsIn(before, a.Steps) || beginsWith(behind, a.AtATime)):
+			return true
 		case q.Fits(quantity.Duration) && (endsIn(before, a.Every) || endsIn(before, a.Added) || beginsWith(behind, a.More)):
 			return true
 		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || beginsWith(behind, a.Away) && endsIn(before, []string{a.At})):
@@ -30,6 +32,12 @@ func (b *beside) another(text string, q quantity.Found) bool {
 		}
 		return b.ofThing(l, q, before, behind)
 	})
+}
+
+// stepped says that an amount can be how finely a thing is set or read. So much of a
+// supply at a time is an amount of it, and so long at a time a wait.
+func stepped(q quantity.Found) bool {
+	return !q.Fits(quantity.Volume) && !q.Fits(quantity.Mass) && !q.Fits(quantity.Duration)
 }
 
 // ofThing says whether an amount is that of a thing which the words name beside
@@ -53,6 +61,9 @@ func (b *beside) ofThing(l *shape.Language, q quantity.Found, before, behind []s
 	}
 	if owner, has := strings.CutSuffix(strings.ReplaceAll(before[n-1], "’", "'"), "'s"); has {
 		return is(owner)
+	}
+	if q.Fits(quantity.Voltage) && n > 1 && endsIn(before, l.Asides.SetTo) && is(before[n-2]) {
+		return true
 	}
 	if !endsIn(before, l.Asides.Of) {
 		return false

@@ -36,8 +36,8 @@ type rival struct {
 	who   string
 }
 
-// besideOf gathers the numbers behind the links of a sentence.
-func besideOf(j *job, drained map[*model.Fluid]bool, links []sentence.Placed) *beside {
+// besideOf gathers the numbers behind the links of a sentence of a step.
+func besideOf(j *job, step *model.Step, drained map[*model.Fluid]bool, links []sentence.Placed) *beside {
 	b := &beside{of: j, drained: drained, names: map[string]bool{}}
 	for _, l := range links {
 		if l.Bad || l.To != nil && valuesLost(l.To) {
@@ -46,19 +46,17 @@ func besideOf(j *job, drained map[*model.Fluid]bool, links []sentence.Placed) *b
 		}
 		b.link(l.Link)
 	}
-	b.unknown = b.unknown || unproved(links)
+	b.unknown = b.unknown || unproved(step, links)
 	return b.supplies(links)
 }
 
 // unproved says that an energy is proved dead with no hold of it in its step: that
 // is told, and a limit in words may be the one that is missing.
-func unproved(links []sentence.Placed) bool {
-	for _, l := range links {
-		if e, is := l.To.(*model.Energy); is && l.Kind.Act == model.Prove && l.Step() != nil && !takesHoldOf(l.Step(), e) {
-			return true
-		}
-	}
-	return false
+func unproved(step *model.Step, links []sentence.Placed) bool {
+	return slices.ContainsFunc(links, func(l sentence.Placed) bool {
+		e, is := l.To.(*model.Energy)
+		return is && l.Kind.Act == model.Prove && !takesHoldOf(step, e)
+	})
 }
 
 // takesHoldOf says that a step takes a hold of an energy, or one that could not be

@@ -23,18 +23,13 @@ func boundsOf(n model.Named, who string, l quantity.Limit) []bound {
 	at := func(side quantity.LimitKind, q quantity.Quantity) bound {
 		return bound{rival{Quantity: q, of: n, who: who}, side}
 	}
-	var ends []quantity.Quantity
-	switch l.Kind {
-	case quantity.AtMost, quantity.AtLeast:
+	if l.Kind == quantity.AtMost || l.Kind == quantity.AtLeast {
 		return []bound{at(l.Kind, l.Numbers()[0])}
-	case quantity.Between:
-		ends = l.Numbers()
-	case quantity.PlusMinus:
-		ends = endsOf(l)
-	case quantity.Exact:
-		return nil
 	}
-	return []bound{at(quantity.AtLeast, ends[0]), at(quantity.AtMost, ends[1])}
+	if low, high, has := l.Ends(); has {
+		return []bound{at(quantity.AtLeast, low), at(quantity.AtMost, high)}
+	}
+	return nil
 }
 
 // waited are the ends of a wait.
@@ -89,7 +84,7 @@ func (b bound) measured() bool {
 type sided struct {
 	side  quantity.LimitKind
 	said  string
-	loose bool // "7 mm or less": of a reading it is as often what is out of the limit
+	loose bool // "7 mm or less", "≤ 7 mm": of a reading it is as often what is out of the limit
 }
 
 // sided reads the words beside an amount. What is only supposed has no side.
@@ -104,24 +99,59 @@ func (a amountIn) sided(text, tag string) sided {
 		behind = nil // they may be the next amount's
 	}
 	words := &spoken.Asides
-	for _, s := range []struct {
-		side          quantity.LimitKind
-		either, loose []string
-		sign          string
-	}{{quantity.AtMost, words.AtMost, words.OrLess, "≤"}, {quantity.AtLeast, words.AtLeast, words.OrMore, "≥"}} {
-		for _, p := range append(slices.Clone(s.either), s.loose...) {
-			switch one := []string{p}; {
-			case endsIn(before, one):
-				return sided{side: s.side, said: p + " " + a.said}
-			case beginsWith(behind, one):
-				return sided{s.side, a.said + " " + p, slices.Contains(s.loose, p)}
-			}
+	most := sideWords{quantity.AtMost, words.AtMost, words.OrLess, "≤"}.beside(a.said, before, behind)
+	if most.side != quantity.Exact {
+		return most
+	}
+	return sideWords{quantity.AtLeast, words.AtLeast, words.OrMore, "≥"}.beside(a.said, before, behind)
+}
+
+// sideWords are what puts an amount on a side: on either hand of it, behind it, and
+// as a sign before it.
+type sideWords struct {
+	side           quantity.LimitKind
+	either, behind []string
+	sign           string
+}
+
+// beside reads an amount by the words before and behind it.
+func (w sideWords) beside(amount string, before, behind []string) sided {
+	for _, p := range w.either {
+		if endsIn(before, []string{p}) {
+			return sided{side: w.side, said: p + " " + amount}
 		}
-		if strings.HasSuffix(strings.TrimSpace(start), s.sign) {
-			return sided{s.side, s.sign + " " + a.said, true}
+		if beginsWith(behind, []string{p}) {
+			return sided{side: w.side, said: amount + " " + p}
 		}
 	}
+	for _, p := range w.behind {
+		if beginsWith(behind, []string{p}) {
+			return sided{w.side, amount + " " + p, true}
+		}
+	}
+	if n := len(before); n > 0 && strings.HasSuffix(before[n-1], w.sign) {
+		return sided{w.side, w.sign + " " + amount, true}
+	}
 	return sided{}
+}
+
+// Bounded is an amount that a text bounds in words, and how it says that.
+type Bounded struct {
+	quantity.Quantity
+
+	Side quantity.LimitKind // AtMost, AtLeast
+	Said string             // "at most 7 mm"
+}
+
+// BoundedIn are the amounts that a text in a language bounds in words, in order.
+func BoundedIn(text, tag string) []Bounded {
+	var out []Bounded
+	for _, a := range amountsIn(text, tag) {
+		if s := a.sided(text, tag); s.side != quantity.Exact {
+			out = append(out, Bounded{a.Quantity, s.side, s.said})
+		}
+	}
+	return out
 }
 
 // turnedRound is the bound that an amount is, where the words give it the other

@@ -44,14 +44,19 @@ var rightByAFitter = []string{
 	"Wait 3 min or longer for the drive. [](hold:long-wait)",
 	"Wait a minimum of 3 min. [](hold:long-wait)",
 	"[Wait no less than 3 min](hold:long-wait).",
+	"[Let it cure](hold:cure) for 24 to 72 h.",
+	"Let it cure, all 4 to 72 h. [](hold:cure)",
 	"Let it cure for at least 24 h and at most 72 h. [](hold:cure)",
 	"The pad has at least 2 mm. [](hold:pad)",
+	"[Set the governor back](reset:governor) with two or more 3000 rpm strobes.",
 	"Renew the pad at 2 mm or less. [](hold:pad)",
 	"Renew the pad at ≤ 2 mm. [](hold:pad)",
 	"Less than 2 mm is worn out: measure the pad. [](hold:pad)",
 	"The [bus](hold:bus-dead) shows at most 5 V dc; more than 5 V dc is not dead.",
 	"Give it more chlorine until it has no more than 60 mg/L. [](hold:dose)",
 	"Read the density: at least 1.22 and at most 1.28. [](hold:density)",
+	"Read the density by table 2.5. [](hold:density)",
+	"Draw at least 2.5 tubes of acid, and read the density. [](hold:density)",
 	"Fill the tyre up to 2.4 bar, and measure. [](hold:tyre)",
 	"The gap is 1.9 to 2.1 mm, at least 1.9 mm. [](hold:gap)",
 	"The pH is at least pH 7.2 and at most pH 7.6. [](hold:acid)",
@@ -70,6 +75,16 @@ var rightByAFitter = []string{
 	"[Drain the oil](drain:lift-oil), about 3.5 L, for 15 min.",
 	"[Fill it](fill:lift-oil) to 10 mm below the rim.",
 	"Run the pump for 2 min at 1500 rpm, then [let the pressure out](release:lift).",
+	// How finely, and what an instrument is set to.
+	"[Set the valve back](reset:relief) to 180 bar, in steps of 5 bar.",
+	"Let air out of the tyre, 0.1 bar at a time. [](hold:tyre)",
+	"Measure the pad to the nearest 0.1 mm. [](hold:pad)",
+	"The pad wears by at most 2 mm a year. [](hold:pad)",
+	"Set the tester to 1000 V dc and measure the bus. [](hold:bus-dead)",
+	// A wrench's own range, however it is written.
+	"[Tighten the bolts](tighten:seat-bolt) with the [wrench](tool:wrench-20-100) for between 20 and 100 N·m.",
+	"[Tighten the bolts](tighten:seat-bolt) with the 20-100 N·m [wrench](tool:wrench-20-100).",
+	"[Tighten the bolts](tighten:seat-bolt) with the 20 – 100 N·m [wrench](tool:wrench-20-100).",
 	// Counts and number words.
 	"[Lift the seat out](remove:seat); undo its four [bolts](fastener:seat-bolt) first.",
 	"Undo two of the four [bolts](fastener:seat-bolt) and [lift the seat out](remove:seat).",
@@ -118,10 +133,19 @@ var wrongByAFitter = []string{
 	"The tyre has ⟦value-disagrees⟧2.0 to 2.4 bar. [](hold:tyre)",
 	"[Set the belt back](reset:belt) to ⟦value-disagrees⟧8 to 10 cm.",
 	"The gap is 2.0 ± ⟦value-disagrees⟧0.2 mm. [](hold:gap)",
+	"Let it cure ⟦value-disagrees⟧2 to 72 h. [](hold:cure)",
+	"[Let it cure](hold:cure) for ⟦value-disagrees⟧2 to 72 h.",
+	"The tyre is good for ⟦value-disagrees⟧0 to 2.4 bar. [](hold:tyre)",
+	"The tyre has ⟦value-disagrees⟧0.0 to 2.4 bar. [](hold:tyre)",
 	"[Tighten](tighten:rail-bolt) to ⟦value-disagrees⟧4.0 to 4.4 N·m.",
 	"[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧22 lbf·in.",
 	"The [plate](energy:plate) has ⟦value-disagrees⟧165 °F.",
 	"Wait ⟦value-disagrees⟧3 h for the drive. [](hold:long-wait)",
+	// In steps that are none.
+	"Wait ⟦value-disagrees⟧5 min at a time. [](hold:long-wait)",
+	"Pour ⟦value-disagrees⟧50 L of [oil](supply:oil) at a time.",
+	"Prove it dead to ⟦value-disagrees⟧50 V dc. [](hold:bus-dead)",
+	"[Set the valve back](reset:relief) to ⟦value-disagrees⟧5 bar.",
 	// Counts and number words.
 	"[Lift the seat out](remove:seat); undo its six ⟦count-disagrees⟧[bolts](fastener:seat-bolt) first.",
 	"Undo two of the 6 ⟦count-disagrees⟧[bolts](fastener:seat-bolt) and [lift the seat out](remove:seat).",
@@ -137,6 +161,8 @@ var wrongByAFitter = []string{
 
 var rightInAnotherTongue = map[string][]string{
 	"es": {
+		"[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100), entre 20 y 100 N·m.",
+		"[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100), desde 20 hasta 100 N·m.",
 		"Espere tres minutos, como mínimo. [](hold:long-wait)",
 		"Espere 3 minutos o más. [](hold:long-wait)",
 		"Déjelo de 24 a 72 horas, un mínimo de 24 horas. [](hold:cure)",
@@ -147,9 +173,12 @@ var rightInAnotherTongue = map[string][]string{
 		"[Saque el asiento](remove:seat), de catorce kilos, y quite una a una las dos cintas.",
 		"Ciento ochenta bar dice la placa de la [válvula](setting:relief).",
 		"Espere, y mire cada cinco minutos. [](hold:long-wait)",
+		"Baje la rueda de 0,1 bar a la vez. [](hold:tyre)",
+		"Ponga el comprobador a 1000 V y mida. [](hold:bus-dead)",
 		"La bomba da 2 litros por minuto: [llene](fill:lift-oil) con 4 litros.",
 	},
 	"de": {
+		"[Ziehen Sie an](tighten:seat-bolt), mit dem [Schlüssel](tool:wrench-20-100) für zwischen 20 und 100 N·m.",
 		"Warten Sie mindestens drei Minuten. [](hold:long-wait)",
 		"Warten Sie 3 Minuten oder länger. [](hold:long-wait)",
 		"Lassen Sie es 24 bis 72 Stunden härten, höchstens 72 Stunden. [](hold:cure)",
@@ -160,12 +189,16 @@ var rightInAnotherTongue = map[string][]string{
 		"[Heben Sie den Sitz aus](remove:seat), vierzehn Kilogramm, und sieben Sie das Öl.",
 		"Hundertachtzig bar stehen auf dem [Ventil](setting:relief).",
 		"[Ziehen Sie die Schrauben](tighten:seat-bolt) mit zweiundzwanzig N·m an.",
+		"[Stellen Sie das Ventil zurück](reset:relief), in Schritten von 5 bar.",
+		"Stellen Sie den Prüfer auf 1000 V und messen Sie. [](hold:bus-dead)",
 		"Die Pumpe gibt 20 Liter pro Minute: [füllen Sie](fill:lift-oil) 4 Liter ein.",
 	},
 }
 
 var wrongInAnotherTongue = map[string][]string{
 	"es": {
+		"[Reponga la válvula](reset:relief), desde ⟦value-disagrees⟧160 hasta 184 bar.",
+		"[Apriete](tighten:seat-bolt) con la [llave](tool:wrench-20-100), desde ⟦value-disagrees⟧30 hasta 100 N·m.",
 		"Espere ⟦value-disagrees⟧cinco minutos. [](hold:long-wait)",
 		"Espere ⟦value-disagrees⟧30 minutos. [](hold:long-wait)",
 		"Espere ⟦value-disagrees⟧3 minutos como máximo. [](hold:long-wait)",
@@ -197,6 +230,15 @@ var wrongInAnotherTongue = map[string][]string{
 
 const fitterFront = "tools: [socket-13, wrench-20-100, hoist]\nholds: [long-wait, bus-dead, pad, cure, dose, density, tyre, gap, acid]\nsupplies: [oil: 5 L]"
 
+func TestBoundsAreTold(t *testing.T) {
+	says(t, fitted.with(jobOf(fitterFront, "[Set the valve back](reset:relief) to at most 176 bar.")),
+		"the sentence says at most 176 bar, and the machine's file says at least 176 bar for the relief valve",
+		"write at least 176 bar; what is said of another thing stands in a sentence of its own")
+	says(t, fitted.with(jobOf(fitterFront, "[Wait three minutes or less](hold:long-wait).")),
+		"the words say three minutes or less, and the register says at least 3 min",
+		"write at least 3 min, or leave the words empty; a number of another thing goes outside the link")
+}
+
 func fitters(t *testing.T, language string, sentences []string) {
 	t.Helper()
 	cases := map[string]files{}
@@ -217,5 +259,24 @@ func TestWrongByAFitter(t *testing.T) {
 	fitters(t, "en", wrongByAFitter)
 	for language, sentences := range wrongInAnotherTongue {
 		fitters(t, language, sentences)
+	}
+}
+
+// What a text bounds, in each language, as it says that.
+func TestBoundedIn(t *testing.T) {
+	for _, c := range []struct{ tag, text, want string }{
+		{"en", "Fill in at least 2 L and 3 kg or less, 4 bar, ≥ 5 mm.", "[at least 2 L 3 kg or less ≥ 5 mm]"},
+		{"en", "If it is at least 2 L, stop.", "[]"},
+		{"es", "Llene con dos litros como máximo.", "[dos litros como máximo]"},
+		{"de", "Mindestens 2 L einfüllen.", "[mindestens 2 L]"},
+		{"xx", "at least 2 L", "[]"},
+	} {
+		var said []string
+		for _, b := range BoundedIn(c.text, c.tag) {
+			said = append(said, b.Said)
+		}
+		if got := fmt.Sprint(said); got != c.want {
+			t.Errorf("%s: %q: %s, want %s", c.tag, c.text, got, c.want)
+		}
 	}
 }

@@ -30,6 +30,7 @@ func TestTorqueOverProof(t *testing.T) {
 		"its tolerance, above":    bolt(head + "torque: ⟦torque-over-proof⟧32 N·m ± 10 % }"),
 		"its tolerance, below":    bolt(head + "torque: 30 N·m ± 10 % }"),
 		"a stage, above":          bolt(head + "stages: ⟦torque-over-proof⟧[20 N·m, 40 N·m, 90°] }"),
+		"one stage, above":        bolt(head + "stages: ⟦torque-over-proof⟧[40 N·m] }"),
 		"stages go before torque": bolt(head + "torque: 90 N·m, stages: [20 N·m, 90°] }"),
 		"fine thread, below":      bolt("seat-bolt: { name: seat bolt, thread: M8x1, class: 8.8, torque: 35 N·m }"), // 39.2 mm² · 580 MPa
 		"no class":                bolt("seat-bolt: { name: seat bolt, thread: M8, torque: 90 N·m }"),
@@ -59,6 +60,7 @@ func TestLiftOverLimit(t *testing.T) {
 		"light":                                jobOf("tools: [socket-13]", "[Lift the seat](remove:seat)."),
 		"a reversed lift is that of its strip": jobOf(lid, "[Lift the lid](remove:lid). [](people:2)", "## Refit", "[In reverse](reverse:strip)."),
 		"the shop lifts more":                  jobOf(lid, "[Lift the lid](remove:lid).").with(files{"shop.yaml": "title: Test shop\nlimits: { lift: 66 lb }\nalso: [es]\n"}).with(replaced("machines/tug.yaml", "mass: 30 kg", "mass: 29.9 kg")),
+		"the shop lifts nearly nothing":        jobOf("tools: [socket-13]", "⟦lift-over-limit⟧[Lift the seat](remove:seat).").with(files{"shop.yaml": "title: Test shop\nlimits: { lift: 1 kg }\nalso: [es]\n"}),
 		"the shop lifts less":                  jobOf("tools: [socket-13]", "⟦lift-over-limit⟧[Lift the seat](remove:seat).").with(files{"shop.yaml": "title: Test shop\nlimits: { lift: 25 lb }\nalso: [es]\n"}),
 		"gear that a called procedure leaves":  jobOf(lid, "[Hang it](do:hang).", "[Lift the lid](remove:lid).").with(files{"procedures/hang.md": procedure("tools: [hoist]\nleaves: { hoist: placed }", "[Hang](place:hoist).")}),
 		"as many as a called procedure takes":  jobOf(lid, "[Steady it](do:steady) and [lift the lid](remove:lid).").with(files{"procedures/steady.md": procedure("people: 2", "Hold it.")}),
@@ -86,13 +88,14 @@ func TestLiftingIndex(t *testing.T) {
 	const far, near = "{ horizontal: 60 cm, vertical: 30 cm, travel: 45 cm, asymmetry: 45°, coupling: poor }", "{ horizontal: 25 cm, vertical: 75 cm, travel: 25 cm, coupling: good }"
 	front := "tools: [socket-13, hoist, wrench-20-100]\npeople: 3"
 	expect(t, map[string]files{
-		"one person":         jobOf(front, "⟦lifting-index⟧[Lift the seat](remove:seat).").with(seat(far)),
-		"putting it back":    jobOf(front, "⟦lifting-index⟧[Seat on](refit:seat).").with(seat(far)),
-		"two":                jobOf(front, "⟦lifting-index⟧[Lift the seat](remove:seat). [](people:2)").with(seat(far)),
-		"three":              jobOf(front, "[Lift the seat](remove:seat). [](people:3)").with(seat(far)),
-		"three by the phase": jobOf(front, "lead: [](people:3)", "[Lift the seat](remove:seat).").with(seat(far)),
-		"gear":               jobOf(front, "[Lift the seat](remove:seat) with the [](tool:hoist).").with(seat(far)),
-		"near":               jobOf(front, "[Lift the seat](remove:seat).").with(seat(near)),
+		"one person":               jobOf(front, "⟦lifting-index⟧[Lift the seat](remove:seat).").with(seat(far)),
+		"putting it back":          jobOf(front, "⟦lifting-index⟧[Seat on](refit:seat).").with(seat(far)),
+		"two":                      jobOf(front, "⟦lifting-index⟧[Lift the seat](remove:seat). [](people:2)").with(seat(far)),
+		"three":                    jobOf(front, "[Lift the seat](remove:seat). [](people:3)").with(seat(far)),
+		"three by the phase":       jobOf(front, "lead: [](people:3)", "[Lift the seat](remove:seat).").with(seat(far)),
+		"gear":                     jobOf(front, "[Lift the seat](remove:seat) with the [](tool:hoist).").with(seat(far)),
+		"a measure that cannot be": jobOf(front, "[Lift the seat](remove:seat).").with(seat("{ horizontal: 60 cm, vertical: ⟦quantity⟧300 cm, travel: 45 cm, asymmetry: 45°, coupling: poor }")), // NIOSH 94-110: at most 175 cm
+		"near":                     jobOf(front, "[Lift the seat](remove:seat).").with(seat(near)),
 		"the far end is worse": jobOf(front, "⟦lifting-index⟧[Lift the seat](remove:seat).").with(
 			seat("{ horizontal: 25 cm, vertical: 75 cm, coupling: good, to: { horizontal: 60 cm, vertical: 30 cm, asymmetry: 45° } }")),
 		"over the shop's limit is told once": jobOf("tools: [socket-10]", "⟦lift-over-limit⟧[Lift the lid](remove:lid).").with(
@@ -173,6 +176,7 @@ func TestLiftOverRating(t *testing.T) {
 		"one after the other":    rated("40 kg", out, "[Lift the lid](remove:lid) with the [](tool:hoist)."),
 		"each is too much":       rated("10 kg", "⟦lift-over-limit⟧"+out, "⟦lift-over-limit⟧[Lift the lid](remove:lid) with the [](tool:hoist)."),
 	})
+	mustFindNothing(t, "what could not be read", base.with(rated("[10 kg]", out)))
 	says(t, rated("40 kg", "[Lift the seat](remove:seat) and [the lid](remove:lid) out with the [](tool:hoist)."),
 		"the shop hoist is rated for 40 kg, and this step lifts 44.0 kg", "name lifting gear that carries it all, or lift in steps of their own")
 }
@@ -273,6 +277,7 @@ func TestPlausible(t *testing.T) {
 		"no pressure at all":            battery("lift: { kind: pressure, pressure: ⟦quantity⟧0 bar, points: [plug], stored: { gas-volume: 4 L } }"),
 		"a precharge below the air":     battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L, precharge: ⟦quantity⟧-1 bar } }"),
 		"no room for a fluid":           battery("lift: { kind: pressure, pressure: 90 bar, points: [plug], stored: { gas-volume: 4 L, precharge: ⟦quantity⟧90 bar } }"),
+		"no room in a low tank":         battery("lift: { kind: pressure, pressure: 0.5 bar, points: [plug], stored: { gas-volume: 4 L, precharge: ⟦quantity⟧0.6 bar } }"),
 		"gas in a weight":               battery("lift: { kind: gravity, points: [plug], stored: ⟦quantity⟧{ gas-volume: 4 L } }"),
 		"no mass":                       replaced("machines/tug.yaml", "  seat: { name: seat base, held-by: { seat-bolt: 4 }, mass: 14 kg }", "  seat: { name: seat base, mass: ⟦quantity⟧0 kg }"),
 		"a wrench in bar":               tool("stand: { name: w, kind: torque-wrench, range: ⟦quantity⟧0 to 100 bar }"),
@@ -287,7 +292,7 @@ func TestPlausible(t *testing.T) {
 		"an unknown statement":          files{"register/supplies.yaml": "oil: { name: hydraulic oil, unit: L, ghs: [⟦unknown-reference⟧H3O4] }\n"},
 		"a safe voltage of nothing":     files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: ⟦quantity⟧0 V }\nalso: [es]\n"},
 		"a safe voltage of ac for dc":   files{"shop.yaml": "title: Test shop\nlimits: { safe-voltage-dc: ⟦quantity⟧60 V ac }\nalso: [es]\n"},
-		"a lift of nothing":             files{"shop.yaml": "title: Test shop\nlimits: { lift: ⟦quantity⟧0 kg }\nalso: [es]\n"},
+		"a lift of nothing":             jobOf("tools: [socket-13]", "[Lift the seat](remove:seat).").with(files{"shop.yaml": "title: Test shop\nlimits: { lift: ⟦quantity⟧0 kg }\nalso: [es]\n"}),
 	})
 	says(t, bolt("clip: { name: clip, thread: M8x25, torque: hand }"), `thread: "M8x25" has a pitch that no such thread has, so that the bolt load of clip is not judged`, "write M8x1.25, or a finer pitch; a length does not belong here")
 	says(t, bolt("clip: { name: clip, thread: M8, across-flats: 6 mm, torque: hand }"), "across-flats: a head of 6 mm is no wider than its thread, M8", "write the width of the head; for a key inside the head write drive: hex 6 mm")

@@ -178,7 +178,7 @@ func plausibleGas(e *model.Energy) []finding.Finding {
 		missing("gas-volume", finding.Say("a precharge"))
 	case e.Pressure.IsZero():
 		missing("pressure", finding.Say("a gas-volume"))
-	case !precharge.IsZero() && precharge.Base() >= e.Pressure.Base() && e.Pressure.Base() > 0:
+	case !precharge.IsZero() && precharge.Base() >= e.Pressure.Base() && e.Pressure.Value > 0:
 		found = append(found, decode.Quantity.At(e.FieldAt("stored.precharge"), "the precharge of %s is %s, and its pressure only %s: no fluid would go in", e.ID, precharge, e.Pressure).
 			WithMend("look both up again; the precharge is the pressure of the gas with the fluid out"))
 	}

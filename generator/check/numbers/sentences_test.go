@@ -123,6 +123,15 @@ func TestValuesBesideLinks(t *testing.T) {
 		"outside steps":                    inSentence("Look.", "## Bolts", "lead: x", "Look."),
 		"one finding, at the first":        inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 N·m (18 lbf·ft)."),
 		"a count before a range is none":   inSentence("[Tighten](tighten:line-nut) all 4 to 60 N·m."),
+		"a number of a hold's name":        jobOf("holds: [pad]", "The 12 mm pad has at least 2 mm. [](hold:pad)").with(replaced("register/holds.yaml", "name: brake pad", "name: 12 mm pad")),
+		"a proof by another limit":         inSentence("[Prove it dead](prove:traction), at most ⟦value-disagrees⟧50 V dc. [](hold:bus-dead)"),
+		"a proof without its hold":         inSentence("[Prove it dead](prove:lift), at most 0.5 bar. [](hold:bus-dead)"), // told by its own rule
+		"a number of an energy's name":     inSentence("The [lift](energy:lift), built for 250 bar, has 180 bar.").with(replaced("machines/tug.yaml", "name: lift hydraulics", "name: 250 bar lift hydraulics")),
+		"a bare number, behind a tool":     inSentence("Take the [wrench](tool:wrench-20-100) and [tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25."),
+		"a setting in words":               inSentence("[Set it back](reset:lever) to ⟦value-disagrees⟧45 mm.", "[Set it back](reset:lever) to notch 3, 40 mm.").with(replaced("machines/tug.yaml", "settings:", "settings:\n  lever: { name: lever, value: \"notch 3, 40 mm\" }")),
+		"a circuit whose supply is open":   inSentence("[Fill it](fill:brake) with ⟦value-disagrees⟧2 L.", "[Fill it](fill:brake) with 1 L.").with(replaced("machines/tug.yaml", "fluids:", "fluids:\n  brake: { name: brake fluid, capacity: 1 L }")),
+		"the right one of two supplies":    jobOf("supplies: [grease: 1 L, oil: 2 L]", "[Fill it](fill:lift-oil) with ⟦value-disagrees⟧3 L.", "[Fill it](fill:lift-oil) with 2 L.").with(files{"register/supplies.yaml": base["register/supplies.yaml"] + "grease: { name: grease, unit: L }\n"}),
+		"a number of a name behind it":     inSentence("[Tighten the bolts](tighten:seat-bolt) to 25-B plates."),
 		"a bare number":                    inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25, with the [wrench](tool:wrench-20-100)."),
 		"a bare number, right":             inSentence("[Tighten the bolts](tighten:seat-bolt) to 22, with the [wrench](tool:wrench-20-100)."),
 		"a bare number at the end":         inSentence("[Tighten the bolts](tighten:seat-bolt) at ⟦value-disagrees⟧25."),
@@ -153,6 +162,8 @@ func TestValuesBesideLinks(t *testing.T) {
 		"what a pressure falls from":       inSentence("The gauge falls from 180 bar. [](hold:bus-dead)").with(replaced("register/holds.yaml", "what: drop from 210 bar, limit: at most 5 V dc, of: traction", "what: gauge, limit: at most 0.5 bar, of: lift")),
 		"what it does not fall from":       inSentence("The gauge falls from ⟦value-disagrees⟧160 bar. [](hold:bus-dead)").with(replaced("register/holds.yaml", "what: drop from 210 bar, limit: at most 5 V dc, of: traction", "what: gauge, limit: at most 0.5 bar, of: lift")),
 		"what a heat falls from":           inSentence("It cools from 165 °C. [](hold:bus-dead)").with(replaced("register/holds.yaml", "what: drop from 210 bar, limit: at most 5 V dc, of: traction", "what: plate, limit: at most 48 °C, of: plate")),
+		"filled with more than is listed":  jobOf("supplies: [oil: 2 L]", "[Fill it](fill:lift-oil) with ⟦value-disagrees⟧3 L."),
+		"drained, more than is listed":     jobOf("supplies: [oil: 2 L]", "[Drain it](drain:lift-oil), 3 L of it."),
 		"filled from what is listed":       inSentence("[Fill it](fill:lift-oil) with ⟦value-disagrees⟧4.5 L of [oil](supply:oil)."),
 		"drained onto what is listed":      inSentence("[Drain it](drain:lift-oil), and pour 5 L of [oil](supply:oil) behind it."),
 		"drained and filled in one step":   inSentence("[Drain it](drain:lift-oil). [Fill in](fill:lift-oil) ⟦value-disagrees⟧3 L."),
@@ -248,6 +259,9 @@ func TestSentencesAreSilent(t *testing.T) {
 	mustFindNothing(t, "a fastener that could not be read", base.with(inSentence("[Tighten](tighten:seat-bolt) to 25 N·m.")).with(
 		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	mustFindNothing(t, "a link that could not be bound", base.with(inSentence("[Tighten](tighten:seat-bolt) the [lid's](fastener:lid-bolts) to 25 N·m.")))
+	mustFindNothing(t, "a setting in what is reversed that nobody knows", base.with(inSentence("[Lower the valve](alter:relieff) and [lower it](alter:relief).", "## Refit", "[In reverse](reverse:strip), the valve to 150 bar.")))
+	mustFindNothing(t, "one part of two whose fastener could not be read", base.with(jobOf("tools: [socket-13, socket-10, wrench-5-25, hoist]", "[Put the seat in](refit:seat) and [the lid on](refit:lid), at 25 N·m, with the [](tool:hoist).")).with(
+		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	mustFindNothing(t, "a part whose fastener could not be read", base.with(inSentence("[Put the seat in](refit:seat), 25 N·m.")).with(
 		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	proof := func(limit string) files {

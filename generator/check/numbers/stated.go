@@ -120,7 +120,8 @@ func endsOf(l quantity.Limit) []quantity.Quantity {
 	if l.Kind != quantity.PlusMinus {
 		return nil
 	}
-	return []quantity.Quantity{quantity.Of(l.Low, l.Unit, 6), quantity.Of(l.High, l.Unit, 6)}
+	low, high, _ := l.Ends()
+	return []quantity.Quantity{low, high}
 }
 
 // inText are the amounts of a text, tolerances left out.

@@ -123,6 +123,8 @@ func TestNoAngleTool(t *testing.T) {
 	mustFindNothing(t, "a width that could not be read, and a drive that no tool fits", base.with(jobOf("tools: [socket-13]", "[Take the screen off](remove:screen).")).with(
 		replaced("machines/tug.yaml", "drive: hex 6 mm", "drive: hex 6 mm, across-flats: 6 bar")))
 	mustFindNothing(t, "a wrench in the list that nobody knows", base.with(jobOf("tools: [socket-13, wrench-20-1000]", "[Tighten it](tighten:seat-bolt) with the [](tool:socket-13).")))
+	mustFindNothing(t, "an adapter behind a tool in the list that nobody knows", base.with(jobOf("tools: [wrench-20-1000, crow-foot-17, wrench-20-100]", "[Tighten it](tighten:line-nut) with the [](tool:wrench-20-100).")).with(
+		replaced("machines/tug.yaml", "across-flats: 17 mm, torque: 60 N·m", "across-flats: 17 mm, torque: 110 N·m"))) // 110 · 380/(380 + 45) = 98.4
 	mustFindNothing(t, "an angle gauge in the list that nobody knows", base.with(jobOf("tools: [socket-13, wrench-5-25, wrench-20-100, angle-guage]", "[In stages](tighten:head-bolt).")))
 	mustFindNothing(t, "an angle gauge in the step that nobody knows", base.with(jobOf("tools: [socket-13, wrench-5-25, wrench-20-100]",
 		"[In stages](tighten:head-bolt) with [](tool:angle-guage), [](tool:wrench-5-25) and [](tool:wrench-20-100).")))

@@ -24,14 +24,21 @@ func valuesBeside(j *job) []finding.Finding {
 	for s, drained := range letOut(j) {
 		for i := range s.Blocks {
 			if b := &s.Blocks[i]; b.Role != model.Why && slices.ContainsFunc(b.Parts, j.hasNumber) {
-				found = append(found, blockBeside(j, drained, b)...)
+				found = append(found, blockBeside(j, s, drained, b)...)
 			}
 		}
 	}
 	return found
 }
 
-func hasFigure(text string) bool { return strings.ContainsAny(text, "0123456789") }
+func hasFigure(text string) bool {
+	for i := range len(text) {
+		if text[i] >= '0' && text[i] <= '9' {
+			return true
+		}
+	}
+	return false
+}
 
 // fluids says of each that something was done to whether it is out.
 type fluids map[*model.Fluid]bool
@@ -109,13 +116,13 @@ func (d performed) leftBy(p *model.Procedure) (left fluids, ring bool) {
 	return left, ring
 }
 
-func blockBeside(j *job, drained fluids, b *model.Block) []finding.Finding {
+func blockBeside(j *job, step *model.Step, drained fluids, b *model.Block) []finding.Finding {
 	var found []finding.Finding
 	for _, s := range sentence.Of(b) {
 		if !j.hasNumber(s.Text) {
 			continue
 		}
-		if states := besideOf(j, drained, s.Links); !states.unknown {
+		if states := besideOf(j, step, drained, s.Links); !states.unknown {
 			found = append(found, states.judge(s)...)
 		}
 	}
@@ -339,7 +346,7 @@ func (b *beside) toolsRange(text string, found []amountIn, i int) bool {
 
 // lowerEnd is the lower end of a range in Spanish and German, "de 36 a 44 N·m",
 // "36 bis 44 N·m", which has the unit of the upper one.
-var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)*)\s+(?:a|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
+var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)*)\s+(?:a|hasta|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
 
 func withLowerEnds(text, tag string) []amountIn {
 	var out []amountIn
@@ -370,10 +377,17 @@ func counts(text string, found []amountIn, i int) bool {
 		return false
 	}
 	last := strings.ToLower(before[len(before)-1])
+	if isDuration(found[i].Quantity) {
+		return counted[last]
+	}
 	return !beginsRange[last] && !strings.HasSuffix(last, string(sentence.Hole)) && !strings.ContainsAny(last[len(last)-1:], ",;:(")
 }
 
-var beginsRange = wordSet("to from between at of is are about within with by reads de entre desde a en es son unos unas hasta con von zwischen auf bei mit ist sind")
+// counted are the words before a count of things that something takes long at: "all 4
+// to 6 min". Any other leads to a time: "let it cure 24 to 72 h".
+var counted = wordSet("all both each and todos todas ambos ambas cada y alle beide jede und")
+
+var beginsRange = wordSet("to from between at of for is are about within with by reads de entre desde a en es son unos unas hasta con por para durante von zwischen auf bei mit für ist sind")
 
 func wordSet(text string) map[string]bool {
 	out := map[string]bool{}

@@ -220,14 +220,16 @@ type ordering struct {
 // clauses parts a link's words at commas and at "and".
 func (w *orders) clauses(text string) []ordering {
 	var out []ordering
-	one := ordering{orders: w}
+	all := strings.Fields(text)
+	one := ordering{orders: w, words: make([]string, 0, len(all)), raw: make([]string, 0, len(all))}
 	closeOne := func(joined bool) {
 		if len(one.words) > 0 {
 			out = append(out, one)
 		}
-		one = ordering{orders: w, joined: joined}
+		n := len(one.words) // the next stands behind it in the same room
+		one = ordering{orders: w, joined: joined, words: one.words[n:], raw: one.raw[n:]}
 	}
-	for _, raw := range strings.Fields(text) {
+	for _, raw := range all {
 		word := shape.PlainWord(raw)
 		if shape.Among(w.Joiners, word) {
 			one.more = true
@@ -285,8 +287,9 @@ func (c ordering) isNoun(head string) bool {
 // hasTail says whether the second word of an order is in a clause, and is one:
 // in "turn the key on the panel" it is none.
 func (c ordering) hasTail(tail string) bool {
-	for i, x := range c.words {
-		if i > 0 && x == tail && (i == 1 || i+1 == len(c.words) || !shape.Among(c.Articles, c.words[i+1])) {
+	behind := c.words[1:]
+	for i, x := range behind {
+		if x == tail && (i == 0 || i+1 == len(behind) || !shape.Among(c.Articles, behind[i+1])) {
 			return true
 		}
 	}

@@ -31,6 +31,8 @@ func TestValueDisagrees(t *testing.T) {
 		"a part of a capacity":           jobOf(front, "[Top up 0.5 L](fill:lift-oil)."),
 		"a part of what was let out":     jobOf(front, "[Let it out](drain:lift-oil).", "⟦value-disagrees⟧[Fill in 0.5 L](fill:lift-oil)."),
 		"a capacity":                     jobOf(front, "⟦value-disagrees⟧[Fill in 5 L](fill:lift-oil)."),
+		"how often a tool is looked at":  jobOf(front, "Take the [socket, looked at every 12 months](tool:socket-13), not ⟦value-disagrees⟧[every 6 months](tool:socket-13).").with(replaced("register/tools.yaml", "or: [spanner-set]", "or: [spanner-set], calibration: { every: 12 months, last: 2026-11-01 }")),
+		"how long a role is good":        jobOf(front+"\nneeds: [hydraulics]", "A ⟦value-disagrees⟧[fitter, every 24 months](role:hydraulics), a [fitter, every 36 months](role:hydraulics).").with(files{"register/roles.yaml": "hydraulics: { name: Hydraulics, renew-every: 36 months }\n"}),
 		"a voltage":                      jobOf(front, "⟦value-disagrees⟧[Pull the 400 V plug](isolate:traction)."),
 		"a pressure let down to nothing": jobOf(front, "[Let it down to 0 bar](release:lift)."),
 		"a pressure let down":            jobOf(front, "⟦value-disagrees⟧[Let it down from 200 bar to 0 bar](release:lift)."),
@@ -78,10 +80,13 @@ func TestCountDisagrees(t *testing.T) {
 		"in capitals":                 lift("its ⟦count-disagrees⟧[Five bolts](fastener:seat-bolt)"),
 		"in an act, before its name":  lift("its bolts: ⟦count-disagrees⟧[Undo the five bolts](loosen:seat-bolt)"),
 		"in the link, not first":      lift("its [long five bolts](fastener:seat-bolt)"),
+		"in an act, without article":  lift("its bolts: ⟦count-disagrees⟧[Undo five bolts](loosen:seat-bolt)"),
+		"a count of the tools":        lift("them: [Undo the bolts with two spanners](loosen:seat-bolt)"),
 		"an act":                      jobOf(front, "[Lift the seat out](remove:seat): ⟦count-disagrees⟧[five bolts](loosen:seat-bolt)."),
 		"two of the four":             lift("two of the four [bolts](fastener:seat-bolt)"),
 		"two of the five":             lift("two of the five ⟦count-disagrees⟧[bolts](fastener:seat-bolt)"),
 		"two of the four, inside":     lift("[two of the four bolts](fastener:seat-bolt)"),
+		"two of four, inside":         lift("[two of four bolts](fastener:seat-bolt)"),
 		"two of five, inside":         lift("⟦count-disagrees⟧[two of five bolts](fastener:seat-bolt)"),
 		"two, and inside of the four": lift("two [of the four bolts](fastener:seat-bolt)"),
 		"an amount is no count":       lift("its [13 mm bolts](fastener:seat-bolt) to [22 N·m](fastener:seat-bolt)"),
@@ -104,9 +109,11 @@ func TestCountDisagrees(t *testing.T) {
 		"twenty":                      lift("its twenty ⟦count-disagrees⟧[bolts](fastener:seat-bolt), its one ⟦count-disagrees⟧[bolt](fastener:seat-bolt)"),
 		"right, of one by its name":   jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): [eight bolts](loosen:lid-bolt#lid), [two bolts](loosen:lid-bolt#block)."),
 		"of the other by its name":    jobOf(front+"\npeople: 2", "[Lid](remove:lid) and [block](remove:block) with [](tool:hoist): ⟦count-disagrees⟧[two bolts](loosen:lid-bolt#lid)."),
+		"a number that is none":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "{ seat-bolt: -4 }")), // its own rule tells of it
 		"no number in the file":       lift("five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "{ seat-bolt: 4 }", "[seat-bolt]")),
 		"Spanish words in English":    lift("sus cinco [bolts](fastener:seat-bolt)"),
 	})
+	mustFindNothing(t, "fasteners that could not be read", base.with(lift("its five [bolts](fastener:seat-bolt)")).with(replaced("machines/tug.yaml", "held-by: { seat-bolt: 4 }", "held-by: 4")))
 	says(t, jobOf(front+"\npeople: 2", "[Lid](remove:lid) with [](tool:hoist), [seat](remove:seat): five [bolts](fastener:seat-bolt)."),
 		"the words count 5, and the seat base is held by 4", "write 4, or mend held-by in the machine's file")
 	says(t, lift("its five [bolts](fastener:seat-bolt)"), "the words count 5, and the seat base is held by 4", "write 4, or mend held-by in the machine's file")

@@ -46,7 +46,7 @@ func TestAReturnIsOfferedItsSteps(t *testing.T) {
 		t.Errorf("with its machine it is offered %s", got)
 	}
 	way := d.must("starts", write.Act{}).Starts.Ways[0]
-	if way.Detail != "plug: verschlossen" {
+	if way.Detail != "plug: mit Schloss gesichert" {
 		t.Errorf("it says %s", way.Detail)
 	}
 	d.must("save", *way.Act)
@@ -56,7 +56,7 @@ func TestAReturnIsOfferedItsSteps(t *testing.T) {
 	if got := offered(); strings.Contains(got, "FoundAs") || !strings.Contains(got, "StillOpen") {
 		t.Errorf("once it says how it finds it, it is offered %s", got)
 	}
-	if s := d.sheet.Start; len(s) != 1 || s[0].Label != "plug" || s[0].Said != "verschlossen" {
+	if s := d.sheet.Start; len(s) != 1 || s[0].Label != "plug" || s[0].Said != "mit Schloss gesichert" {
 		t.Errorf("the sheet says %+v", s)
 	}
 }

@@ -97,7 +97,7 @@ type spot struct {
 func (v *view) line(p *model.Procedure) *line {
 	m := &line{
 		view: v, plan: &Plan{}, barrier: -1, spots: map[model.Named]*spot{},
-		shares: map[*model.Step]int{}, given: map[*model.Phase]bool{}, net: map[*model.Step]*touches{},
+		shares: map[*model.Step]int{}, given: map[*model.Phase]bool{}, net: make(map[*model.Step]*touches, len(p.Steps)),
 		tasks: make([]Task, 0, len(p.Steps)), steps: make([]*model.Step, 0, len(p.Steps)),
 	}
 	for _, phase := range p.Phases {

@@ -17,6 +17,8 @@ type touches struct {
 	calls  bool // it performs a procedure
 	opens  bool // it takes off or loosens something: what was asked before counts no more
 	asks   bool // it takes, or goes by, a hold that is taken before an energy goes off or comes back
+
+	few [2]thing // room for the things of most steps
 }
 
 // thing is a thing that is touched, once in a list: a step touches few.
@@ -25,7 +27,11 @@ type thing struct {
 	changed bool // else it is looked at
 }
 
-func newTouches() *touches { return &touches{} }
+func newTouches() *touches {
+	t := &touches{}
+	t.things = t.few[:0]
+	return t
+}
 
 func (t *touches) look(list ...model.Named) {
 	for _, n := range list {
@@ -97,12 +103,12 @@ func (v *view) touched(p *model.Procedure) *touches {
 	}
 	for _, phase := range p.Phases {
 		if phase.Lead != nil && !v.skips(phase) {
-			t.add(v.links(p, phase.Lead.Links))
+			v.links(t, p, phase.Lead.Links)
 		}
 	}
 	for _, s := range p.Steps {
 		if v.done(s) {
-			t.add(v.links(p, s.Links))
+			v.links(t, p, s.Links)
 		}
 	}
 	for _, word := range slices.Concat(p.Expects, p.Leaves) { // callers go by them
@@ -137,9 +143,10 @@ func (t *touches) state(m *model.Machine, s model.State) {
 
 // step is what a step's own paragraphs touch, with its phase's first one.
 func (v *view) step(s *model.Step) *touches {
-	t := v.links(s.Of, s.Links)
+	t := newTouches()
+	v.links(t, s.Of, s.Links)
 	if s.Phase.Lead != nil {
-		t.add(v.links(s.Of, s.Phase.Lead.Links))
+		v.links(t, s.Of, s.Phase.Lead.Links)
 	}
 	return t
 }
@@ -155,12 +162,11 @@ func (v *view) whole(s *model.Step) *touches {
 	return t
 }
 
-func (v *view) links(p *model.Procedure, links []*model.Link) *touches {
-	t := newTouches()
+// links adds what links touch.
+func (v *view) links(t *touches, p *model.Procedure, links []*model.Link) {
 	for _, l := range links {
 		v.link(t, p, l)
 	}
-	return t
 }
 
 // link adds what a link touches.

@@ -10,7 +10,7 @@ import (
 // same in the infinitive, which stands at the end: "Mutter lösen".
 var acts = shape.Acts{
 	Undo:     "lösen löse lockern lockere",
-	Tighten:  "ziehen|an anziehen nachziehen",
+	Tighten:  "ziehen|an ziehen|nach ziehen|fest anziehen nachziehen festziehen",
 	Open:     "öffnen öffne",
 	Shut:     "schließen schließe",
 	Remove:   "entfernen entferne ausbauen abnehmen demontieren nehmen|ab bauen|aus ziehen|ab",
@@ -51,7 +51,7 @@ func spelled(ten, one int) string {
 
 var numbers = shape.Numbers{
 	Words:    ones,
-	Spelled:  shape.SpelledOf(ones, tens, spelled),
+	Spelled:  shape.SpelledOf(ones, tens, spelled, "ein", "eine", "einen", "einem", "einer"),
 	Hundreds: shape.SetOf("hundert tausend komma"),
 	Of:       "von", Articles: []string{"den", "ihren", "diesen"},
 }
@@ -64,14 +64,14 @@ var verbs = shape.Verbs{
 		{Kind: "connect", Of: shape.Part, Said: "anschließen schließen|an stecken|ein"},
 		{Kind: "cap", Of: shape.Part, Said: "verschließen verschließe"},
 		{Kind: "loosen", Of: shape.Fastener, Said: "lösen löse lockern lockere entfernen entferne"},
-		{Kind: "tighten", Of: shape.Fastener, Said: "anziehen nachziehen ziehen|an"},
+		{Kind: "tighten", Of: shape.Fastener, Said: "anziehen nachziehen festziehen ziehen|an ziehen|nach ziehen|fest"},
 		{Kind: "isolate", Of: shape.Energy, Said: "trennen trenne ausschalten abschalten schalten|aus schalten|ab"},
 		{Kind: "lock", Of: shape.Energy, Said: "verschließen verschließe"},
 		{Kind: "release", Of: shape.Energy, Said: "entladen entlade entspannen entspanne"},
 		{Kind: "prove", Of: shape.Energy, Said: `
 			prüfen|auf|spannungsfreiheit prüfe|auf|spannungsfreiheit prüfen|auf|energiefreiheit prüfe|auf|energiefreiheit
 			prüfen|auf|druckfreiheit prüfe|auf|druckfreiheit prüfen|auf|drucklosigkeit prüfe|auf|drucklosigkeit
-			prüfen|sie|die|spannungsfreiheit stellen|sie|die|spannungsfreiheit weisen|sie|die|spannungsfreiheit weisen|sie|die|energiefreiheit`},
+			prüfen|sie|die|spannungsfreiheit stellen|sie|die|spannungsfreiheit stellen|sie|die|energiefreiheit weisen|sie|die|spannungsfreiheit weisen|sie|die|energiefreiheit`},
 		{Kind: "unlock", Of: shape.Energy, Said: "aufschließen schließen|auf"},
 		{Kind: "restore", Of: shape.Energy, Said: "einschalten schalten|ein starten starte"},
 		{Kind: "drain", Of: shape.Fluid, Said: "ablassen lassen|ab entleeren entleere"},
@@ -85,7 +85,8 @@ var verbs = shape.Verbs{
 	Articles: shape.SetOf("sie den die das der einen eine ein seinen seine ihren ihre beide alle jeden jede diese diesen dieses zwei drei vier fünf sechs sieben acht zehn zwölf"),
 	Little:   shape.SetOf("nur auch beide alle wieder erneut nochmals ganz vollständig langsam vorsichtig"),
 	Joiners:  shape.SetOf("und dann jetzt danach"),
-	Parts:    shape.SetOf("an ab aus auf nach"),
+	Late:     true,
+	Parts:    shape.SetOf("an ab aus auf nach fest"),
 	Plurals:  []string{"n", "en", "e", "er", "s"},
 	After:    shape.SetOf("mit und dann danach an ein auf bis für im oder vor nach bevor während wenn falls wie erst zuerst nochmals aber von anziehen nachziehen festziehen auffüllen nachfüllen füllen einstellen zurückstellen"),
 }

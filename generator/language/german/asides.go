@@ -8,6 +8,8 @@ var asides = shape.Asides{
 	Added:     []string{"weitere", "nochmals", "noch"},
 	More:      []string{"länger", "mehr"},
 	Away:      []string{"von", "vom", "auseinander", "entfernt", "abstand"},
+	Steps:     []string{"in schritten von", "schritten von"},
+	AtATime:   []string{"auf einmal", "pro umdrehung", "je umdrehung", "pro woche", "im monat", "im jahr"},
 	Beyond:    []string{"unter", "unterhalb von", "weniger als", "über", "mehr als"},
 	AtMost:    []string{"höchstens", "maximal", "max", "max.", "nicht mehr als", "nicht länger als", "nicht höher als", "nicht über"},
 	AtLeast:   []string{"mindestens", "wenigstens", "minimal", "min", "min.", "nicht weniger als", "nicht kürzer als", "nicht niedriger als", "nicht unter"},
@@ -15,6 +17,7 @@ var asides = shape.Asides{
 	OrMore:    []string{"oder mehr", "oder darüber", "oder länger"},
 	Supposing: shape.SetOf("wenn falls sobald bis solange"),
 	Of:        []string{"von", "für"},
+	SetTo:     []string{"auf", "bei"},
 	Things: shape.SetOf("lampe leuchte handlampe taschenlampe birne bohrmaschine schleifer säge ladegerät lüfter prüfer messgerät multimeter kompressor regler " +
 		"hebezeug kran heber wagenheber schlinge gurt kette winde schäkel seil stange hebel verlängerung fühlerlehre lineal messschieber " +
 		"bürste dorn bohrer feile schlüssel nuss schraubendreher schraube bolzen schlauch klemme kleber klebstoff dichtmasse farbe band fett " +

@@ -9,15 +9,16 @@ import (
 	"baybinder/generator/language/shape"
 )
 
-// Language is German. What is found in a manual, what a begun procedure says and
-// the names of the signs are still borrowed from English; passive orders, two actions in a step and
-// how hard a text is are not looked for.
+// Language is German. Passive orders, two actions in a step and how hard a text is
+// are not looked for.
 var Language = shape.Language{
 	Code:  "de",
-	Lacks: []string{"Signs", "Jotted", "Grammar", "Passive", "Syllables", "Ease", "Grade"},
+	Lacks: []string{"Jotted", "Grammar", "Passive", "Syllables", "Ease", "Grade"},
 
 	Words: page, Bay: bay, Front: frontWords, CloseOut: closeOut, Jobs: jobs, Readable: readable, Readings: readings, Several: several,
-	TimeLine: timeLine, Watch: watch, Collect: collect, Worked: worked, Write: write, Speech: speech, Procedure: procedure, Counted: counted,
+	TimeLine: timeLine, Watch: watch, Collect: collect, Worked: worked, Write: write, Speech: speech, Procedure: procedure, Counted: counted, Signs: signs,
+
+	Findings: findings,
 
 	Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides,
 	Vague: []string{

@@ -24,7 +24,7 @@ var jobs = words.Jobs{
 	PartlyDone: "Dieser Nachweis wurde gespeichert, bevor jeder Schritt getan war.", Clock: "Uhr", ClockBack: "%s: die Uhr des Rechners wurde um %d min zurückgestellt. Zeiten davor sind nicht verlässlich.",
 	Words: "Worte", State: "Stand", Holds: "Halte",
 	WaitFrom: "von %s bis %s", WaitOver: "zu Ende", WaitRuns: "beim Speichern nicht zu Ende", NotMet: "nicht erfüllt", Met: "erfüllt",
-	Proved: "Prüfer vorher und nachher geprüft", NotProved: "Prüfer nicht geprüft", Good: "gut", NotGood: "nicht gut", Signed: "unterschrieben %s", SignedBy: "unterschrieben von %s, %s",
+	Proved: "Prüfgerät vorher und nachher geprüft", NotProved: "Prüfgerät nicht geprüft", Good: "gut", NotGood: "nicht gut", Signed: "unterschrieben %s", SignedBy: "unterschrieben von %s, %s",
 	GapBefore: "Lücke: Schritt %s wurde vor %s abgehakt.", GapHolds: "Lücke: Schritt %s wurde abgehakt, und ein Halt war noch offen: %s.", GivenUpAt: "aufgegeben %s:",
 	NotYet: "noch nicht", InHand: "in Arbeit", StepDone: "getan", DoesNotApply: "trifft nicht zu", NotOnUnit: "nicht an diesem Gerät", NotNeeded: "nicht nötig",
 	HandedOver:  "Übergeben bei Schritt %s, %s.",

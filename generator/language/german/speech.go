@@ -15,13 +15,13 @@ var speech = shape.Speech{
 
 	Summary:   "Was ausgebaut wird, um an ein Teil zu kommen, und wie es zurückkommt: %s.",
 	Intro:     "Tun Sie dies, um hier zu arbeiten: %s. Die Reihenfolge folgt daraus, was in der Maschinendatei unter was liegt.",
-	UnitsOnly: "Nur für Einheiten %s.", OnUnits: "An Einheiten %s: ",
+	UnitsOnly: "Nur für Geräte %s.", OnUnits: "An Geräten %s: ",
 	With: "mit ", Without: "ohne ", And: " und ",
 	The: "%s",
 
 	Isolate: "abschalten an: %s", Lock: "das eigene Schloss anbringen", Here: "Es ist hier: %s.", Cuts: "Getrennt wird: %s.",
 	Release: "ablassen, was übrig ist: %s", WaitOut: "abwarten: %s", PlaceBlock: "%s einsetzen", BlockHold: "Gehalten wird: %s.",
-	Prove: "nachweisen, dass keine Energie da ist: %s", SayProof: "Sagen Sie hier, was es zeigt.", Mind: "Beachten Sie: %s.",
+	Prove: "Energiefreiheit feststellen: %s", SayProof: "Sagen Sie hier, was es zeigt.", Mind: "Beachten Sie: %s.",
 
 	Mark: "gegen Verwechseln markieren: %s", TakeOff: "%s ausbauen", Disconnect: "%s abklemmen", Cap: "das Ende verschließen", Unplug: "%s abziehen",
 	HeldBy: "Gehalten von: %s.", Use: "dazu: %s.", Carries: "Darin ist: %s.", WhenRefit: "Beim Einbau",

@@ -10,8 +10,8 @@ import (
 
 // Language is all that the program knows of one language. A test asks that no
 // field of it is empty, but for those that it says it lacks: there the program
-// takes English where it must have something. A field may be empty by its tag
-// where a language has no such words.
+// does not look for something in texts. A field may be empty by its tag where a
+// language has no such words.
 type Language struct {
 	Code  string   // its BCP 47 tag, without a region
 	Lacks []string // the fields that it does not have yet
@@ -140,6 +140,8 @@ type Asides struct {
 	Added     []string // before a time that is added, and behind it
 	More      []string
 	Away      []string // behind a distance
+	Steps     []string // before how finely something is set or read, and behind it: "0.1 bar at a time"
+	AtATime   []string
 	At        string   `may:"empty"` // what stands before it as well, where its words alone say too little
 	Beyond    []string // before a bound
 	AtMost    []string // beside a bound, on which side of it is right
@@ -148,6 +150,7 @@ type Asides struct {
 	OrMore    []string
 	Supposing Set      // before what is only supposed
 	Of        []string // between a thing and its amount
+	SetTo     []string // between an instrument and the voltage that it is set to
 	Things    Set      // what has an amount of its own and often no entry: lamps, lifting gear, hand tools
 	Vessels   Set      // what a volume or a mass is the size of: "the 10 L can"
 	Scales    Set      // parts of a measuring instrument
@@ -163,6 +166,7 @@ type Verbs struct {
 	Little   Set      // what may stand there as well, and behind the thing, and changes nothing of an order
 	Joiners  Set      // what stands before a second order in a sentence
 	Parts    Set      `may:"empty"` // second words of verbs that are prepositions as well: "put the pin in the tray"
+	Late     bool     // the second word of a verb ends its clause: "nehmen Sie den Deckel zu zweit ab"
 	Plurals  []string // endings
 	After    Set      // what goes on behind a thing or an amount, and makes no longer name or count of it
 }

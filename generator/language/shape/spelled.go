@@ -1,6 +1,7 @@
 package shape
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -11,9 +12,13 @@ import (
 type Spelled map[string]int
 
 // SpelledOf are the words for one to twenty, and for all that is made of a ten and
-// one to nine. What joins them takes their places in the lists.
-func SpelledOf(ones, tens []string, joined func(ten, one int) string) Spelled {
+// one to nine. What joins them takes their places in the lists. Articles are words
+// for one as well.
+func SpelledOf(ones, tens []string, joined func(ten, one int) string, articles ...string) Spelled {
 	out := Spelled{}
+	for _, w := range articles {
+		out[w] = 1
+	}
 	for i, w := range ones {
 		out[w] = i + 1
 	}
@@ -30,15 +35,19 @@ func SpelledOf(ones, tens []string, joined func(ten, one int) string) Spelled {
 type Counted struct{ Start, End, Value int }
 
 // Counted are the numbers below a hundred that are written out in a text, in order.
-// What another word makes larger, or a decimal, is none: "a hundred and ten".
+// What another word makes larger, or a decimal, is none: "a hundred and ten". Most
+// texts have none, and are gone through once.
 func (n *Numbers) Counted(text string) []Counted {
 	var out []Counted
-	var last, before string
+	var last, before Counted
 	for w := nextWord(text, 0); w.Start < w.End; w = nextWord(text, w.End) {
-		if w = n.counted(text, w); w.Value > 0 && !n.Hundreds[last] && !n.Hundreds[before] && !n.Hundreds[nextWord(text, w.End).of(text)] {
-			out = append(out, w)
+		if value := n.Spelled[w.of(text)]; value > 0 {
+			w = n.whole(text, w, value)
+			if !n.larger(text, before, last, nextWord(text, w.End)) {
+				out = append(out, w)
+			}
 		}
-		before, last = last, w.of(text)
+		before, last = last, w
 	}
 	return out
 }
@@ -46,13 +55,14 @@ func (n *Numbers) Counted(text string) []Counted {
 // of is a word in small letters.
 func (w Counted) of(text string) string { return strings.ToLower(text[w.Start:w.End]) }
 
-// counted is a word with its value, with the words behind it that belong to its
-// number.
-func (n *Numbers) counted(text string, w Counted) Counted {
-	w.Value = n.Spelled[w.of(text)]
-	if w.Value == 0 {
-		return w
-	}
+// larger says that one of the words beside a number makes another of it.
+func (n *Numbers) larger(text string, beside ...Counted) bool {
+	return slices.ContainsFunc(beside, func(w Counted) bool { return n.Hundreds[w.of(text)] })
+}
+
+// whole is a number's first word with those behind it that belong to the number.
+func (n *Numbers) whole(text string, w Counted, value int) Counted {
+	w.Value = value
 	phrase, end := w.of(text), w.End
 	for range 2 {
 		next := nextWord(text, end)
@@ -69,18 +79,28 @@ func (n *Numbers) counted(text string, w Counted) Counted {
 
 // nextWord is the first word in a text from a place on, of letters alone.
 func nextWord(text string, from int) Counted {
-	start := strings.IndexFunc(text[from:], unicode.IsLetter)
-	if start < 0 {
-		return Counted{}
+	for size := 0; from < len(text); from += size {
+		var letter bool
+		if letter, size = letterAt(text, from); letter {
+			break
+		}
 	}
-	start += from
-	end := start
+	end := from
 	for end < len(text) {
-		r, size := utf8.DecodeRuneInString(text[end:])
-		if !unicode.IsLetter(r) {
+		letter, size := letterAt(text, end)
+		if !letter {
 			break
 		}
 		end += size
 	}
-	return Counted{Start: start, End: end}
+	return Counted{Start: from, End: end}
+}
+
+// letterAt says whether a letter stands at a place, and how many bytes it takes.
+func letterAt(text string, at int) (letter bool, size int) {
+	if c := text[at]; c < utf8.RuneSelf {
+		return 'a' <= c|' ' && c|' ' <= 'z', 1
+	}
+	r, size := utf8.DecodeRuneInString(text[at:])
+	return unicode.IsLetter(r), size
 }

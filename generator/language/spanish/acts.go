@@ -48,7 +48,7 @@ func spelled(ten, one int) string {
 // Spanish has no un and una: before a noun they are the article.
 var numbers = shape.Numbers{
 	Words:    ones,
-	Spelled:  shape.SpelledOf(ones, tens, spelled),
+	Spelled:  shape.SpelledOf(ones, tens, spelled, "un", "una"),
 	Hundreds: shape.SetOf("cien ciento mil coma"),
 	Of:       "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
 }

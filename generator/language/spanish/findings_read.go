@@ -156,6 +156,8 @@ var findingsRead = map[string]string{
 	"%s has no field %s":                                            "%s no tiene el campo %s",
 	"write two spaces before it, so that it stands under %s:":       "escriba dos espacios delante, para que quede debajo de %s:",
 	"put a text that holds a comma into quotes; the fields are: %s": "ponga entre comillas un texto que tiene una coma; los campos son: %s",
+	"%q is one sentence, and inside [ ] a comma ends an entry":      "%q es una sola frase, y dentro de [ ] una coma termina una entrada",
+	`put the sentence into quotes: "%s"`:                            `ponga la frase entre comillas: "%s"`,
 	"the fields are: %s":                                            "los campos son: %s",
 	"the id of a thing":                                             "el id de una cosa",
 	"write the id, or take it out":                                  "escriba el id, o quítelo",

@@ -173,6 +173,7 @@ var findingsWalk = map[string]string{
 	"its limit is above the shop's safe voltage":                                                "su límite pasa de la tensión segura del taller",
 	"bring it there with links in the steps, or take %s out of leaves":                          "déjelo así con enlaces en los pasos, o quite %s de leaves",
 	"bring it there with links in the steps, or write %s: %s in leaves":                         "déjelo así con enlaces en los pasos, o escriba %s: %s en leaves",
+	"bring it there in a step before, or take %s out of expects of %s":                          "déjelo así en un paso anterior, o quite %s de expects de %s",
 	"bring it there in a step before, or write %s: %s in expects of %s":                         "déjelo así en un paso anterior, o escriba %s: %s en expects de %s",
 	"write %s: %s in expects of %s in place of %s: its point stands so whatever was done since": "escriba %s: %s en expects de %s en lugar de %s: su punto de corte está así, se haya hecho después lo que se haya hecho",
 	"write [slacken it](loosen:%s) in a step before":                                            "escriba [aflójelo](loosen:%s) en un paso anterior",

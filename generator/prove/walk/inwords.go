@@ -225,37 +225,40 @@ func spokenText(b *model.Block) string {
 		return b.Plain
 	}
 	var out strings.Builder
+	out.Grow(2 * len(b.Plain)) // names are longer than what the writer calls them
 	for r := range b.Runs() {
 		out.WriteString(r.Words())
 		if r.Link != nil {
-			out.WriteString(spokenLink(r.Link))
+			writeSpoken(&out, r.Link)
 		}
 	}
 	return out.String()
 }
 
-// spokenLink is the words of a link: of a thing of the machine its name, of an
-// entry its words, both marked.
-func spokenLink(l *model.Link) string {
-	text := l.Text
+// writeSpoken writes the words of a link: of a thing of the machine its name, of
+// an entry its words, both marked.
+func writeSpoken(out *strings.Builder, l *model.Link) {
+	text, marked := l.Text, !isOrder(l)
 	switch to := l.To.(type) {
 	case *model.Hazard, *model.Hold, *model.Supply, *model.Role:
 	case *model.Tool, *model.Point, *model.Energy, *model.Part, *model.Fastener, *model.Fluid, *model.Setting:
-		if l.Bad || l.Kind.Act != model.NoAct {
-			return text
+		if marked = !l.Bad && l.Kind.Act == model.NoAct; marked {
+			text = to.Label()
 		}
-		text = to.Label()
 	default:
-		return text
+		marked = false
 	}
-	if isOrder(l) {
-		return text
+	if !marked {
+		out.WriteString(text)
+		return
 	}
-	words := strings.Fields(text)
-	for i := range words {
-		words[i] = entryMark + words[i]
+	between := ""
+	for word := range strings.FieldsSeq(text) {
+		out.WriteString(between)
+		out.WriteString(entryMark)
+		out.WriteString(word)
+		between = " "
 	}
-	return strings.Join(words, " ")
 }
 
 // isOrder says whether the words of a link are its writer's and not the name
@@ -271,15 +274,15 @@ func isOrder(l *model.Link) bool {
 // saidAct looks for the first order in a text that counts: a verb at the beginning
 // of a clause and, beside it, the name of something that the verb is said of.
 func (t *tongue) saidAct(text string, names map[string][]name, counts func(*said) bool) *said {
-	words := strings.Fields(text)
-	begins := true
-	for i, raw := range words {
+	begins, at := true, 0
+	for raw := range strings.FieldsSeq(text) {
+		at += strings.Index(text[at:], raw) + len(raw)
 		plain := bareWord(raw)
 		if plain == "" {
 			continue
 		}
 		if begins && !endsClause(raw) && !strings.HasPrefix(raw, entryMark) {
-			if s := t.ordered(raw, plain, words[i+1:], names); s != nil && counts(s) {
+			if s := t.ordered(raw, plain, text[at:], names); s != nil && counts(s) {
 				return s
 			}
 		}
@@ -288,15 +291,20 @@ func (t *tongue) saidAct(text string, names map[string][]name, counts func(*said
 	return nil
 }
 
-func endsClause(word string) bool { return strings.ContainsAny(word[len(word)-1:], ".,;:!?)") }
+func endsClause(word string) bool { return strings.IndexByte(".,;:!?)", word[len(word)-1]) >= 0 }
 
 // ordered is what a verb orders of the things that are named behind it; nil where
 // none is.
-func (t *tongue) ordered(raw, plain string, words []string, names map[string][]name) *said {
+func (t *tongue) ordered(raw, plain, rest string, names map[string][]name) *said {
+	verbs := t.byHead[plain]
+	if len(verbs) == 0 {
+		return nil
+	}
 	s := &said{raw: raw}
 	longest := 0
-	for _, v := range t.byHead[plain] {
-		for _, n := range t.beside(words, v, names) {
+	behind := clause(rest)
+	for _, v := range verbs {
+		for _, n := range t.beside(behind, v, names) {
 			s.maybe = append(s.maybe, n.named)
 			if len(n.words) > longest {
 				longest, s.verb, s.named, s.alone = len(n.words), v, n.named, n.alone
@@ -315,10 +323,9 @@ type besides struct {
 	alone bool
 }
 
-// beside are the things that are named after a verb, with nothing but an article
-// between.
-func (t *tongue) beside(words []string, v verb, names map[string][]name) []besides {
-	rest := clause(words)
+// beside are the things that are named in the rest of a verb's clause, with nothing
+// but an article between.
+func (t *tongue) beside(rest []string, v verb, names map[string][]name) []besides {
 	near := t.pastLittle(rest)
 	early := len(v.tail) > 0 && len(near) >= len(v.tail) && slices.Equal(near[:len(v.tail)], v.tail)
 	if early {
@@ -335,6 +342,10 @@ func (t *tongue) beside(words []string, v verb, names map[string][]name) []besid
 		}
 		behind := t.pastLittle(rest[len(n.words):])
 		if len(v.tail) > 0 && !early {
+			if t.late(v, behind) {
+				out = append(out, besides{n, false})
+				continue
+			}
 			if !t.parted(v, behind) {
 				continue
 			}
@@ -378,14 +389,18 @@ func (t *tongue) namesFrom(names map[string][]name, word string) []name {
 	return out
 }
 
-// clause is the words up to the end of the clause.
-func clause(words []string) []string {
-	for i, w := range words {
+// clause is the words up to the end of the clause, as bare makes them.
+func clause(text string) []string {
+	out := make([]string, 0, 8) // most clauses have no more
+	for w := range strings.FieldsSeq(text) {
+		if plain := bareWord(w); plain != "" {
+			out = append(out, plain)
+		}
 		if endsClause(w) {
-			return bare(words[:i+1])
+			break
 		}
 	}
-	return bare(words)
+	return out
 }
 
 func isNumber(w string) bool { return w[0] >= '0' && w[0] <= '9' }
@@ -417,7 +432,23 @@ func (t *tongue) parted(v verb, behind []string) bool {
 	if len(behind) < n || !slices.Equal(behind[:n], v.tail) {
 		return false
 	}
-	return len(behind) == n || !t.Parts[v.tail[n-1]] || !t.Articles[behind[n]]
+	switch {
+	case len(behind) == n || !t.Parts[v.tail[n-1]]:
+		return true
+	case t.Late: // "ziehen Sie die Schrauben nach oben"
+		return t.After[behind[n]] || t.Joiners[behind[n]]
+	}
+	return !t.Articles[behind[n]]
+}
+
+// late says whether the other word of a verb ends the order, with more between it
+// and the thing: "ziehen Sie die Mutter mit 30 N·m an", and not "nicht an".
+func (t *tongue) late(v verb, behind []string) bool {
+	if end := slices.IndexFunc(behind, func(w string) bool { return t.Joiners[w] }); end >= 0 {
+		behind = behind[:end]
+	}
+	last := len(behind) - 1
+	return t.Late && last > 0 && len(v.tail) == 1 && behind[last] == v.tail[0] && !slices.ContainsFunc(behind, t.denies)
 }
 
 // fixes make a link of the words from the verb to the end of the thing's name,

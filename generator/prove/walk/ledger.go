@@ -47,11 +47,11 @@ type toldKey struct {
 
 func newLedger(lay *layout) ledger {
 	n := len(lay.things)
-	all := make([]diagram.Func, 7*n)
+	all := make([]diagram.Func, 7*n) // one piece of memory
+	of := func(i int) []diagram.Func { return all[i*n:][:n:n] }
 	return ledger{
 		conditions: newConditions(diagram.New(), lay.machine), lay: lay,
-		state: all[:n:n], began: all[n : 2*n : 2*n], last: all[2*n : 3*n : 3*n],
-		start: all[3*n : 4*n : 4*n], moved: all[4*n : 5*n : 5*n], toldBelow: all[5*n : 6*n : 6*n], foundOpen: all[6*n:],
+		state: of(0), began: of(1), last: of(2), start: of(3), moved: of(4), toldBelow: of(5), foundOpen: of(6),
 		seen: make([]bool, n), events: make([]event, 1, 16),
 		told: map[toldKey]diagram.Func{}, tells: map[thing][]*rule{},
 	}

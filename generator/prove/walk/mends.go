@@ -100,7 +100,12 @@ func (w *walk) actLater(i *issue, act model.Act) *model.Step {
 	if act == model.Unlock || act == model.Restore {
 		away = []model.Act{model.Isolate, model.Lock}
 	}
-	moves := func(l *model.Link) bool { return l.To != nil && slices.Contains(w.lay.moving(l.To), i.thing) }
+	moves := func(l *model.Link) bool {
+		if l.Kind.Act == model.Prove {
+			return l.To == w.lay.things[i.thing].named
+		}
+		return l.To != nil && slices.Contains(w.lay.moving(l.To), i.thing)
+	}
 	s := w.laterStep(i, func(l *model.Link) bool {
 		return (l.Kind.Act == act || slices.Contains(away, l.Kind.Act)) && moves(l)
 	})
@@ -156,6 +161,9 @@ func (w *walk) mendMismatch(i *issue) finding.Words {
 			stands = "locked"
 		}
 		return finding.Say("write %s: %s in expects of %s in place of %s: its point stands so whatever was done since", p.ID, stands, callee.ID, id)
+	}
+	if w.standing(i) == 0 { // how a procedure finds what expects does not name
+		return finding.Say("bring it there in a step before, or take %s out of expects of %s", id, callee.ID)
 	}
 	return finding.Say("bring it there in a step before, or write %s: %s in expects of %s", id, is, callee.ID)
 }

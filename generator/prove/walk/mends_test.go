@@ -31,6 +31,7 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"guard-off-live", "leaves: { seat-base: off, inverter-lid: off }\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n", "and [](hazard:charged-capacitors) in this one"},
 		{"guard-off-live", "leaves: { level-plug: off }\n---\n## Work\n\n1. [Off](remove:level-plug).\n", "nothing switches it off: let it out, wait, or block it, and write [see that it is out](prove:raised-tug) in a step before"},
 		{"left-isolated", "---\n## Work\n\n1. [Down](release:raised-tug).\n", "write [bring it back](restore:raised-tug) in a later step, or raised-tug: released in leaves"},
+		{"live-work", "leaves: { seat-base: off, inverter-lid: off, inverter: off }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Off](remove:seat-base).\n3. [Off](remove:inverter-lid). [x](hazard:charged-capacitors)\n4. [Off](remove:inverter).\n5. [Off](isolate:lift).\n6. [Out](release:lift).\n7. [Dead](prove:lift). [x](hold:lift-zero)\n", "and [see that it is out](prove:traction) with [](hold:bus-dead) in a step before this"},
 		{"not-asked", "---\n## Work\n\n1. [Off](isolate:heat).\n2. [On](restore:heat).\n", "write [](hold:foreman-release) in a step before this"},
 	} {
 		files := shopFiles(t)

@@ -1,6 +1,7 @@
 package walk
 
 import (
+	"slices"
 	"strings"
 
 	"baybinder/generator/language"
@@ -25,19 +26,20 @@ type verb struct {
 type tongue struct {
 	*shape.Verbs
 	byHead map[string][]verb // the verbs that begin with a word
+	denies func(word string) bool
 }
 
 // tongues are those of the languages, by code.
 var tongues = func() map[string]*tongue {
 	out := map[string]*tongue{}
 	for _, l := range language.All() {
-		out[l.Code] = newTongue(&l.Verbs)
+		out[l.Code] = newTongue(&l.Verbs, l.Denials)
 	}
 	return out
 }()
 
-func newTongue(verbs *shape.Verbs) *tongue {
-	t := &tongue{Verbs: verbs, byHead: map[string][]verb{}}
+func newTongue(verbs *shape.Verbs, denials []string) *tongue {
+	t := &tongue{Verbs: verbs, byHead: map[string][]verb{}, denies: func(word string) bool { return slices.Contains(denials, word) }}
 	for _, v := range verbs.Said {
 		for said := range strings.FieldsSeq(v.Said) {
 			words := strings.Split(said, "|")

@@ -381,9 +381,10 @@ func (d *Decoder) list(n *syntax.Node, v reflect.Value, f field, key position.Po
 	f.item = true
 	ok := true
 	out := reflect.MakeSlice(v.Type(), 0, len(n.Items))
-	for _, item := range n.Items {
+	for i, item := range n.Items {
 		if v.Type().Elem().Kind() == reflect.String {
 			d.wrote(f.name+"."+item.Text, item.At)
+			ok = d.uncut(n.Items[max(i-1, 0)], item) && ok
 		}
 		one := reflect.New(v.Type().Elem()).Elem()
 		if !d.value(item, one, f, key) {

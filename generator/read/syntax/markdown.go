@@ -8,8 +8,10 @@ import (
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/extension"
+	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/renderer"
 	"github.com/yuin/goldmark/renderer/html"
+	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
 
 	"baybinder/generator/base/arena"
@@ -45,12 +47,31 @@ const hole = "\x00"
 // markdown reads CommonMark with tables. It keeps no state and may be used by
 // many readers at once.
 var markdown = goldmark.New(
+	goldmark.WithParser(parser.NewParser(
+		parser.WithBlockParsers(parser.DefaultBlockParsers()...),
+		parser.WithInlineParsers(parser.DefaultInlineParsers()...),
+		parser.WithParagraphTransformers(util.Prioritized(references{}, 100)), // the library's own priority
+	)),
 	goldmark.WithExtensions(extension.NewTable(extension.WithTableCellAlignMethod(extension.TableCellAlignNone))),
 	goldmark.WithRendererOptions(
 		html.WithXHTML(),
 		renderer.WithNodeRenderers(util.Prioritized(holes{}, 0)),
 	),
 )
+
+// references takes the definitions of links out of a paragraph, as the library
+// does; where none can stand it does not look for one.
+type references struct{}
+
+func (references) Transform(p *ast.Paragraph, reader text.Reader, pc parser.Context) {
+	lines := p.Lines()
+	for i := range lines.Len() {
+		if line := lines.At(i); bytes.Contains(line.Value(reader.Source()), []byte("]:")) {
+			parser.LinkReferenceParagraphTransformer.Transform(p, reader, pc)
+			return
+		}
+	}
+}
 
 // holes renders links as holes, HTML as the text it is, and code by classes.
 type holes struct{}

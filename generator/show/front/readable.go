@@ -132,16 +132,11 @@ func harder(a, b readText) int {
 func (s *Pages) readText(reader *readability.Reader, p *model.Procedure) Counted {
 	t := Counted{Procedure: s.Link("", p)}
 	t.Procedure.Name = page.Unmarked(t.Procedure.Name) // a title that nobody has translated
-	var text []byte
-	for _, st := range p.Steps {
-		blocks := s.BlocksOf(st)
-		text = text[:0]
-		for i := range blocks {
-			if b := &blocks[i]; b.Instructs() {
-				text = s.plain(text, b)
-			}
-		}
-		c := reader.Read(string(text))
+	text, ends := s.instructions(p.Steps)
+	begin := 0
+	for i, st := range p.Steps {
+		c := reader.Read(text[begin:ends[i]])
+		begin = ends[i]
 		if c.Longest > t.Count.Longest {
 			t.Step = page.Link{Name: st.Number, Address: t.Procedure.Address + "#" + page.Anchor(st)}
 		}
@@ -151,6 +146,23 @@ func (s *Pages) readText(reader *readability.Reader, p *model.Procedure) Counted
 		t.Ease, t.Known = readability.Ease(t.Count, s.Language())
 	}
 	return t
+}
+
+// instructions is what steps tell to do, in words alone, and where each of them
+// ends in it.
+func (s *Pages) instructions(steps []*model.Step) (text string, ends []int) {
+	room := make([]byte, 0, 128*len(steps))
+	ends = make([]int, len(steps))
+	for i, st := range steps {
+		blocks := s.BlocksOf(st)
+		for k := range blocks {
+			if b := &blocks[k]; b.Instructs() {
+				room = s.plain(room, b)
+			}
+		}
+		ends[i] = len(room)
+	}
+	return string(room), ends
 }
 
 func (t *readText) row(w *words.Readable) ReadableRow {

@@ -110,7 +110,7 @@ func (s *Pages) listed() (v Listed) {
 			level = s.Words.Advice
 		}
 		lang := cmp.Or(f.Lang, language.Default().Code)
-		if lang == s.Speaks.Code {
+		if lang == s.Speaks.Code && !s.Borrows() {
 			lang = ""
 		}
 		v.Findings = append(v.Findings, Snag{

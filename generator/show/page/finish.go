@@ -3,6 +3,7 @@ package page
 import (
 	"bytes"
 	"strconv"
+	"sync"
 
 	"baybinder/generator/base/quantity"
 )
@@ -11,9 +12,15 @@ import (
 // not in its language is marked, a computed number leads to its working, and the
 // workings stand at its foot, where it has one.
 func (s *Site) Finish(out *bytes.Buffer, page []byte, foot func(to *bytes.Buffer, w Workings)) {
-	f := finishing{out: out, site: s, foot: foot, footed: bytes.Contains(page, []byte(footHere)), anchors: map[string]int{}}
+	f := finishings.Get().(*finishing)
+	defer finishings.Put(f)
+	f.begin()
+	f.out, f.site, f.foot, f.footed = out, s, foot, bytes.Contains(page, []byte(footHere))
 	f.write(page)
 }
+
+// finishings are used again: most pages have as many workings as the next.
+var finishings = sync.Pool{New: func() any { return &finishing{anchors: map[string]int{}} }}
 
 // finishing is a page while its signs become elements.
 type finishing struct {
@@ -27,10 +34,16 @@ type finishing struct {
 	inTag   bool
 	inside  [len(closed)]bool // an element in which no link can stand
 	marked  int               // elements with a language that are open
+	worked  bytes.Buffer      // the workings, before their own signs are elements
 }
 
-// usual is how many workings most pages have room in.
-const usual = 16
+// begin forgets the last page.
+func (f *finishing) begin() {
+	clear(f.anchors)
+	clear(f.list)
+	f.list, f.inTag, f.inside, f.marked = f.list[:0], false, [len(closed)]bool{}, 0
+	f.worked.Reset()
+}
 
 // closed are elements in which no link can stand, or leads a screen reader
 // astray: a number in them stays plain. They are what stands behind "<" of their
@@ -191,9 +204,6 @@ func (f *finishing) number(packed, shown []byte) {
 	}
 	n := f.anchors[string(packed)]
 	if n == 0 {
-		if f.list == nil {
-			f.list = make([]Computed, 0, usual)
-		}
 		written := string(packed)
 		f.list = append(f.list, unpacked(written))
 		n = len(f.list)
@@ -212,7 +222,6 @@ func (f *finishing) workings() {
 	if len(f.list) == 0 {
 		return
 	}
-	var text bytes.Buffer
-	f.foot(&text, Workings{Title: f.site.Speaks.Worked.Section, Source: f.site.Words.Source, List: f.list})
-	f.write(text.Bytes())
+	f.foot(&f.worked, Workings{Title: f.site.Speaks.Worked.Section, Source: f.site.Words.Source, List: f.list})
+	f.write(f.worked.Bytes())
 }

@@ -259,7 +259,7 @@ func (s *Site) Address(up string, n model.Named) string {
 	if folder(n) == "" {
 		return ""
 	}
-	return up + PageOf(n)
+	return pageFrom(up, n)
 }
 
 // Link is a link to an entry's page.
@@ -269,12 +269,15 @@ func (s *Site) Link(up string, n model.Named) Link {
 
 // PageOf is the path of an entry's own page in the site. An entry called index
 // leaves that name to the list of its kind: no id ends with a hyphen.
-func PageOf(n model.Named) string {
+func PageOf(n model.Named) string { return pageFrom("", n) }
+
+// pageFrom is that, from a page that is up away from the site's folder.
+func pageFrom(up string, n model.Named) string {
 	name := n.Base().ID
 	if _, procedure := n.(*model.Procedure); name == "index" && !procedure {
 		name += "-"
 	}
-	return folder(n) + "/" + name + ".html"
+	return up + folder(n) + "/" + name + ".html"
 }
 
 // AidFor is the first aid for all that a procedure meets, calls included.
@@ -283,8 +286,8 @@ func (s *Site) AidFor(p *model.Procedure) []Aid { return s.FirstAid(s.Kits.Of(p)
 // FirstAid gathers the first aid of hazards, each once. Where a person can be
 // hurt and nothing is written, that is said.
 func (s *Site) FirstAid(hazards []*model.Hazard) []Aid {
-	var out []Aid
-	seen := map[string]bool{}
+	out := make([]Aid, 0, len(hazards))
+	seen := make(map[string]bool, len(hazards))
 	for _, h := range hazards {
 		if seen[h.ID] || h.FirstAid == "" && h.Harm == "damage" {
 			continue

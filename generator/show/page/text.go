@@ -152,7 +152,13 @@ func Anchor(s *model.Step) string {
 	if s.Name != "" {
 		return s.Name
 	}
-	return "s" + Hyphens(s.Number)
+	id := append(append(make([]byte, 0, 16), 's'), s.Number...)
+	for i, c := range id {
+		if c == '.' {
+			id[i] = '-'
+		}
+	}
+	return string(id)
 }
 
 // Hyphens makes a step's number fit for an id: 4.7 is 4-7.

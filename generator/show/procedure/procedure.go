@@ -411,7 +411,7 @@ func (s *Pages) sortShelves(all []kept) []Shelf {
 		return cmp.Or(strings.Compare(a.place, b.place), strings.Compare(a.Name, b.Name))
 	})
 	items := make([]Item, len(all))
-	var out []Shelf
+	out := make([]Shelf, 0, len(all))
 	for i, x := range all {
 		items[i] = x.Item
 		if i == 0 || x.place != all[i-1].place {

@@ -66,9 +66,10 @@ func (s *Pages) standAfter(c *course, st *model.Step) []Stood {
 // numbers it adds and takes away, for lists of all of them would grow with the
 // steps and with the parts.
 type telling struct {
-	rows   []Stood
-	number map[Stood]int
-	now    []Stood
+	rows    []Stood
+	number  map[Stood]int
+	now     []Stood
+	numbers []int // of these
 }
 
 // phase tells the changes of a phase's steps, and lists all where the phase
@@ -97,24 +98,28 @@ func (t *telling) step(v *Step, last **Step) {
 // moves are the numbers that are added and taken away until things stand so, "3"
 // and "-3"; with a "?" where it is so only if what is to be proved there is.
 func (t *telling) moves(now []Stood) string {
-	var out []string
-	was, is, proved := setOf(t.now), setOf(now), map[string]string{}
-	for _, x := range now {
-		if x.Proved && !was[x] {
+	was, is := t.numbers, make([]int, len(now))
+	for i, x := range now {
+		is[i] = t.of(x)
+	}
+	proved := map[string]string{}
+	for i, x := range now {
+		if x.Proved && !slices.Contains(was, is[i]) {
 			proved[x.Name] = "?"
 		}
 	}
-	for _, x := range t.now {
-		if !is[x] {
-			out = append(out, "-"+strconv.Itoa(t.number[x])+proved[x.Name])
+	var out []string
+	for _, n := range was {
+		if !slices.Contains(is, n) {
+			out = append(out, "-"+strconv.Itoa(n)+proved[t.rows[n].Name])
 		}
 	}
-	for _, x := range now {
-		if !was[x] {
-			out = append(out, strconv.Itoa(t.of(x))+proved[x.Name])
+	for i, n := range is {
+		if !slices.Contains(was, n) {
+			out = append(out, strconv.Itoa(n)+proved[now[i].Name])
 		}
 	}
-	t.now = now
+	t.now, t.numbers = now, is
 	return strings.Join(out, " ")
 }
 
@@ -126,12 +131,4 @@ func (t *telling) of(x Stood) int {
 		t.number[x], t.rows = n, append(t.rows, x)
 	}
 	return n
-}
-
-func setOf(list []Stood) map[Stood]bool {
-	out := make(map[Stood]bool, len(list))
-	for _, x := range list {
-		out[x] = true
-	}
-	return out
 }

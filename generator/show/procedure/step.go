@@ -69,8 +69,7 @@ func (s *Pages) step(up string, c *course, st *model.Step) *Step {
 	for _, l := range st.Links {
 		s.stepLink(v, up, c, st, l)
 	}
-	v.Tags = append(v.Tags, s.tags(st)...)
-	v.Tags = slices.Concat(v.Tags, s.keptPlugs(st), s.testedAltered(st))
+	v.Tags = append(append(s.tags(v.Tags, st), s.keptPlugs(st)...), s.testedAltered(st)...)
 	v.Computed = s.Computed(st, c.again)
 	v.Posts = s.posts(st, v.Posts)
 	v.Stand = s.standAfter(c, st)
@@ -313,9 +312,8 @@ func (s *Pages) order(f *model.Fastener, n int) []page.HTML {
 	return []page.HTML{drawn}
 }
 
-// tags are the small facts under a step: tools with their times.
-func (s *Pages) tags(st *model.Step) []string {
-	var out []string
+// tags adds the small facts under a step: tools with their times.
+func (s *Pages) tags(out []string, st *model.Step) []string {
 	for _, l := range st.Links {
 		if l.Is(model.LinkRole) && l.To != nil {
 			out = append(out, s.Name(l.To))

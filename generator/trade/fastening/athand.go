@@ -27,17 +27,20 @@ func (a AtHand) Wrenches() []*model.Tool {
 }
 
 // NamesDriver says whether the step names what it turns with.
-func (a AtHand) NamesDriver() bool { return len(OfKind(a.Named, driving...)) > 0 }
+func (a AtHand) NamesDriver() bool {
+	return slices.ContainsFunc(a.Named, func(t *model.Tool) bool { return slices.Contains(driving, t.Kind) })
+}
 
 // Drivers are the tools that a fastener may be turned with: those that the step
 // names, else those that are listed, and what may stand in for them. Tools of
 // another kind that say what they fit or add may help, and so may those left in
 // place; they do not make the step one that names its drivers.
 func (a AtHand) Drivers() []*model.Tool {
-	tools := OfKind(a.Listed, driving...)
+	from := a.Listed
 	if a.NamesDriver() {
-		tools = OfKind(a.Named, driving...)
+		from = a.Named
 	}
+	tools := OfKind(from, driving...)
 	for _, t := range slices.Concat(a.Named, a.Placed) {
 		if (len(t.Fits) > 0 || !t.Adds.IsZero()) && !slices.Contains(tools, t) {
 			tools = append(tools, t)
