@@ -417,12 +417,11 @@ func (t *touches) part(m *model.Machine, p *model.Part) {
 // off too.
 func (t *touches) freed(p *model.Part) {
 	for _, f := range p.FreedBy {
-		if f.To == nil {
-			continue
-		}
-		t.look(f.To)
-		for _, held := range f.To.Holds {
-			t.look(held)
+		if f.To != nil {
+			t.look(f.To)
+			for _, held := range f.To.Holds {
+				t.look(held)
+			}
 		}
 	}
 }

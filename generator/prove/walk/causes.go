@@ -54,7 +54,7 @@ func (w *walk) debts() []debt {
 	out := w.counted
 	for _, i := range w.left {
 		if i.at.link.Kind != nil && i.at.link.Kind.Act == model.Call {
-			out = append(out, debt{i.rule, w.spot(i.thing), i.at.link, false})
+			out = append(out, debt{rule: i.rule, of: w.spot(i.thing), at: i.at.link})
 		}
 	}
 	return out

@@ -77,7 +77,7 @@ func (w *walk) finish() {
 		w.leaveUndone(x)
 	}
 	w.left = slices.DeleteFunc(slices.Clone(w.issues[told:]), func(i issue) bool {
-		return w.toldElsewhere(debt{i.rule, w.spot(i.thing), i.at.link, false})
+		return w.toldElsewhere(debt{rule: i.rule, of: w.spot(i.thing), at: i.at.link})
 	})
 	slices.SortStableFunc(w.left, func(a, b issue) int { return a.at.link.At.Start - b.at.link.At.Start })
 	w.issues = w.issues[:told]

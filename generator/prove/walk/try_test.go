@@ -18,7 +18,7 @@ import (
 // itself and is not walked.
 func TestCallersOfWhatIsTriedAreWalkedWhole(t *testing.T) {
 	const before = "---\ntitle: Lift it\nfor: rig\n---\n## Work\n\n1. Look.\n"
-	const after = "---\ntitle: Lift it\nfor: rig\nleaves: { drain-tray: placed }\n---\n## Work\n\n1. [Put the tray under](place:drain-tray).\n"
+	const after = "---\ntitle: Lift it\nfor: rig\nleaves: { drain-tray: placed }\n---\n## Work\n\n1. [Put the tray under](place:drain-tray).\n2. [Look](do:look).\n"
 	files := shopFiles(t)
 	files["machines/rig.yaml"] = "name: Rig\nparts: { lid: { name: lid }, door: { name: door } }\n"
 	files["procedures/lift.md"] = before

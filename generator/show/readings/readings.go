@@ -15,6 +15,7 @@ import (
 	"net/url"
 	"slices"
 
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -279,7 +280,23 @@ func (r *Readings) by(x *training.Standing) string {
 
 // dueBy is the last day of a plan that somebody follows, in words.
 func (r *Readings) dueBy(p *model.Person, plan *model.Plan, text string, day model.Date) string {
-	return r.Until(text, p.Started, plan.Within, day)
+	within, err := quantity.Parse(plan.Within, quantity.Calendar)
+	if err != nil {
+		return text
+	}
+	return r.Until(text, r.countedFrom(p, plan, day), r.Both(within), day)
+}
+
+// countedFrom is the day from which a plan's last day counts: the person's first;
+// of what is to be read again, that of the revision that asks for it.
+func (r *Readings) countedFrom(p *model.Person, plan *model.Plan, day model.Date) model.Date {
+	within, _ := training.Within(plan)
+	for _, rev := range r.Manual.Revisions {
+		if day != model.DateOf(within.AddTo(p.Started.Time())) && day == model.DateOf(within.AddTo(rev.Date.Time())) {
+			return rev.Date
+		}
+	}
+	return p.Started
 }
 
 // ends is the last day of a role that somebody holds, in words.

@@ -289,3 +289,19 @@ func TestAssignment(t *testing.T) {
 		t.Error("what the plan does not list is not marked, or what it lists is")
 	}
 }
+
+// A last day is shown with the sum that gives it, by hand: 14 days from somebody's
+// first day, or from the revision that asks to read again; never one from the other.
+func TestTheLastDayIsCountedFromWhatAsks(t *testing.T) {
+	text := strings.Replace(rig, "-- readings/people.csv --", "-- revisions.csv --\nprocedure,revision,date,fingerprint,reason,written,checked,approved,walked,readers\nlid,1,2026-05-02,1-0000000000000000,first,cc,dd,,,reread\n-- readings/people.csv --", 1)
+	r := readingsOf(t, text, "1-0000000000000000")
+	plan := r.Manual.Plans[slices.IndexFunc(r.Manual.Plans, func(p *model.Plan) bool { return p.ID == "start" })]
+	for day, sum := range map[model.Date]string{
+		{Year: 2026, Month: 5, Day: 14}: "2026-04-30 + 14 days",
+		{Year: 2026, Month: 5, Day: 16}: "2026-05-02 + 14 days",
+	} {
+		if got := r.dueBy(r.Manual.People[0], plan, "by", day); !strings.Contains(got, sum) {
+			t.Errorf("%s: %q, want %q", day, got, sum)
+		}
+	}
+}
