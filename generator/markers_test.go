@@ -54,8 +54,8 @@ supplies: [oil: 2.5 L]
 }
 
 // Pages write what the manual's fields say with the marker of their language,
-// workings too, and with its signs for direct and alternating (EN standards in
-// German have V DC; from memory). Names, threads, classes and what the shop typed in its own text
+// workings too, and with its signs for direct and alternating (common practice, no
+// source). Names, threads, classes and what the shop typed in its own text
 // stay, and so does what scripts read.
 func TestAmountsAreWrittenAsTheLanguageParts(t *testing.T) {
 	t.Parallel()
