@@ -50,14 +50,18 @@ func TestBorrowedWordsAreMarked(t *testing.T) {
 func TestAThirdLanguage(t *testing.T) {
 	t.Parallel()
 	all := pages(t, smallSite(t, map[string]string{
-		"shop.yaml":           "title: Werkstatt\nlanguage: de-AT\n",
-		"register/tools.yaml": "tuch: { name: Putztuch, kind: aid, kept: Schrank }\n",
-		"procedures/a.md":     "---\ntitle: Wischen\ntools: [tuch]\n---\n## Arbeit\n\n1. Nehmen Sie das [Putztuch](tool:tuch).\n",
+		"shop.yaml":                 "title: Werkstatt\nlanguage: de-AT\n",
+		"machines/presse.yaml":      "name: Presse\noptions: { tisch: Tisch }\nunits:\n  - { serials: 1 to 4, options: [] }\n  - { serials: 5, options: [tisch] }\n",
+		"readings/plans/start.yaml": "title: Einstieg\nread: [a]\nwithin: 14 days\n",
+		"register/tools.yaml":       "tuch: { name: Putztuch, kind: aid, kept: Schrank }\n",
+		"procedures/a.md":           "---\ntitle: Wischen\ntools: [tuch]\n---\n## Arbeit\n\n1. Nehmen Sie das [Putztuch](tool:tuch).\n",
 	}))
 	for name, texts := range map[string][]string{
-		"procedures/a.html": {`<html lang="de-AT" data-comma>`, `>Bevor Sie anfangen</h2>`, `words-de.js`},
-		"tools/index.html":  {`Nach Art`, `Hilfsmittel`},
-		"theme/words-de.js": {`"Abbrechen\n`},
+		"procedures/a.html":    {`<html lang="de-AT" data-comma>`, `>Bevor Sie anfangen</h2>`, `words-de.js`},
+		"machines/presse.html": {`1 bis 4`, `>5<`},
+		"plans/start.html":     {`Frist ab dem Beginn: 14 Tage`},
+		"tools/index.html":     {`Nach Art`, `Hilfsmittel`},
+		"theme/words-de.js":    {`"Abbrechen\n`},
 	} {
 		for _, text := range texts {
 			if !bytes.Contains(all[name], []byte(text)) {

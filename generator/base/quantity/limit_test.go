@@ -91,6 +91,8 @@ func TestParseLimitRefuses(t *testing.T) {
 		{"5 ± -1 bar", `"-1 bar" has a minus sign where there can be none`, "leave the minus sign out", quantity.Pressure, quantity.BadNumber},
 		{"5 to 10 to 15 bar", `"to" is not a unit that the manual knows`, pressure, quantity.Pressure, quantity.UnknownUnit},
 		{"5 bar gauge", `"gauge" is left over after the limit`, pressure, quantity.Pressure, quantity.TrailingText},
+		{"20-", `"20-" is a range with a dash`, "write the word to between the two ends, such as 20 to 100", quantity.Pressure, quantity.BadNumber}, // nobody knows the other end
+		{"20- bar", `"20- bar" is a range with a dash`, "write the word to between the two ends, such as 20 to 100", quantity.Pressure, quantity.BadNumber},
 		{"20–100 bar", `"20–100 bar" is a range with a dash`, "write 20 to 100 bar", quantity.Pressure, quantity.BadNumber},
 	} {
 		_, err := quantity.ParseLimit(b.text, b.want)

@@ -31,6 +31,8 @@ func TestFindInThrees(t *testing.T) {
 		{"0,500 mm and 0.500 mm", nil},
 		{"12 1500 N", nil},
 		{"1 5000 N", nil},
+		{"up to 1,500", nil},
+		{"up to 1,500. psi", nil},
 		{"12345 000 g", nil}, // NIST SP 811, 10.5.3: the groups are counted from the decimal marker
 		{"the 2026 500 g", nil},
 		{"1 500 bolts", nil},

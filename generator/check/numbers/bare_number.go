@@ -105,7 +105,7 @@ func alone(rest string) bool {
 	if rest == "" || strings.ContainsAny(rest[:1], ",.;:)!?") {
 		return len(rest) < 2 || rest[1] < '0' || rest[1] > '9' // "10:00" is one number
 	}
-	if rest[0] != ' ' && rest[0] != '\n' && rest[0] != '\t' {
+	if !strings.ContainsAny(rest[:1], " \n\t") {
 		return false
 	}
 	words := strings.Fields(rest)

@@ -37,6 +37,10 @@ func TestTorqueOverProof(t *testing.T) {
 		"another standard":        bolt("seat-bolt: { name: seat bolt, thread: M8, class: A2-70, torque: 90 N·m }"),
 		"an inch thread":          bolt("seat-bolt: { name: seat bolt, thread: 5/16-18 UNC, class: 8.8, torque: 90 N·m }"),
 	})
+	// 35.2 N·m/(0.20 · 8 mm) = 22.0 kN, 104 % of 21.2 kN.
+	says(t, bolt(head+"torque: 32 N·m ± 10 % }"),
+		"35.2 N·m pull 22.0 kN into the seat bolt, M8x1.25, class 8.8, and its proof load is 21.2 kN",
+		"look up torque, thread, class and condition again; F = T/(K·d) = 35.2 N·m/(0.20 · 8 mm) = 22.0 kN, 104 % of the proof load of 21.2 kN; source: T = K·d·F, short form of the trade; proof load ISO 898-1, tables 4 and 5")
 	says(t, bolt(head+"torque: 40 N·m }"),
 		"40 N·m pull 25.0 kN into the seat bolt, M8x1.25, class 8.8, and its proof load is 21.2 kN",
 		"look up torque, thread, class and condition again; F = T/(K·d) = 40 N·m/(0.20 · 8 mm) = 25.0 kN, 118 % of the proof load of 21.2 kN; source: T = K·d·F, short form of the trade; proof load ISO 898-1, tables 4 and 5")

@@ -163,6 +163,7 @@ func TestValuesBesideLinks(t *testing.T) {
 		"what it does not fall from":       inSentence("The gauge falls from ⟦value-disagrees⟧160 bar. [](hold:bus-dead)").with(replaced("register/holds.yaml", "what: drop from 210 bar, limit: at most 5 V dc, of: traction", "what: gauge, limit: at most 0.5 bar, of: lift")),
 		"what a heat falls from":           inSentence("It cools from 165 °C. [](hold:bus-dead)").with(replaced("register/holds.yaml", "what: drop from 210 bar, limit: at most 5 V dc, of: traction", "what: plate, limit: at most 48 °C, of: plate")),
 		"filled with more than is listed":  jobOf("supplies: [oil: 2 L]", "[Fill it](fill:lift-oil) with ⟦value-disagrees⟧3 L."),
+		"filled with more than the litre":  jobOf("supplies: [oil: 1 L]", "[Fill it](fill:lift-oil) with ⟦value-disagrees⟧3 L."),
 		"drained, more than is listed":     jobOf("supplies: [oil: 2 L]", "[Drain it](drain:lift-oil), 3 L of it."),
 		"filled from what is listed":       inSentence("[Fill it](fill:lift-oil) with ⟦value-disagrees⟧4.5 L of [oil](supply:oil)."),
 		"drained onto what is listed":      inSentence("[Drain it](drain:lift-oil), and pour 5 L of [oil](supply:oil) behind it."),

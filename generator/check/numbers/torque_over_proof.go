@@ -1,8 +1,6 @@
 package numbers
 
 import (
-	"math"
-
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
@@ -69,10 +67,8 @@ func highest(f *model.Fastener) quantity.Quantity {
 	if len(f.Stages) > 0 || f.Torque.IsZero() {
 		return most
 	}
-	numbers := f.Torque.Numbers()
-	most = numbers[len(numbers)-1]
-	if high := f.Torque.High; !math.IsInf(high, 0) && high > most.Value && most.Unit == f.Torque.Unit {
-		return quantity.Of(high, most.Unit, max(most.Digits, 3))
+	if _, high, has := f.Torque.Ends(); has {
+		return high
 	}
-	return most
+	return f.Torque.Numbers()[0]
 }

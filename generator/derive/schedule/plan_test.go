@@ -101,6 +101,7 @@ func TestMoves(t *testing.T) {
 		{"a wait that has sub-steps", start + "   1. Sweep. [](time:1min)\n3. [Off](isolate:air). [](time:3min)\n", ""},
 		{"two waits in a step", strings.Replace(start, ".\n", ".\n", 1)[:len(start)-2] + " and [wait](hold:wait-oil).\n3. [Off](isolate:air). [](time:3min)\n", ""},
 		{"offered at the first wait alone", start + "3. [Wait](hold:wait-oil).\n4. [Off](isolate:air). [](time:3min)\n", "1.4 180"},
+		{"at the second wait what the first has no time for", start + "3. [Wait](hold:wait-oil).\n4. [Off](isolate:air). [](time:20min)\n5. [Chock](place:chock). [](time:5min)\n", "1.4 1200, 1.5 300"},
 		{"a strip that is put back", start + "3. [Off](isolate:air). [](time:3min)\n\n## Back\n\n1. [All back](reverse:work).\n", ""},
 		{"tighten while it is waited for", start + "3. [Alter](fill:oil). [](time:3min)\n", ""},
 		{"a fluid", strings.Replace(start, "hold:wait-power", "hold:wait-oil", 1) + "3. [Lid](remove:lid). [](time:3min)\n4. [Fill](fill:oil). [](time:3min)\n", "1.3 180"},

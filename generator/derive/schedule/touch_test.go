@@ -14,7 +14,7 @@ import (
 var bench = map[string]string{
 	"shop.yaml": "title: Shop\n",
 	"machines/rig.yaml": `name: Rig
-points: { plug: { name: plug, lock: yes }, valve: { name: valve }, main: { name: main switch, lock: yes } }
+points: { plug: { name: plug, lock: yes }, valve: { name: valve }, main: { name: main switch, lock: yes }, spare: { name: spare cock, lock: yes } }
 energies:
   power: { name: power, kind: electric, voltage: 360 V dc, points: [plug], before-isolate: [told] }
   air: { name: air, kind: pressure, pressure: 8 bar, points: [valve] }
@@ -94,6 +94,8 @@ func TestFree(t *testing.T) {
 		{"energies of two points", "isolate:light", "isolate:air", true},
 		{"a point and what it cuts", "lock:main", "prove:heat", false},
 		{"a point and what another cuts", "lock:main", "prove:air", true},
+		{"a point that cuts nothing", "isolate:spare", "lock:spare", false},
+		{"that point and another", "isolate:spare", "lock:main", true},
 		{"proofs at one point", "prove:light", "prove:heat", true},
 		{"a proof and its point", "prove:light", "isolate:main", false},
 		{"let out at one point", "release:light", "release:heat", true},
@@ -152,6 +154,25 @@ func TestFree(t *testing.T) {
 		book := schedule.NewCache(walk.All(m))
 		if got := book.Free(steps[0], steps[1]); got != c.free || book.Free(steps[1], steps[0]) != got {
 			t.Errorf("%s: %s and %s free: %v", c.name, c.a, c.b, got)
+		}
+	}
+}
+
+// A step does what its sub-steps do: their acts keep its place too.
+func TestFreeLooksAtSubSteps(t *testing.T) {
+	for act, free := range map[string]bool{"refit:lid": false, "refit:pump": true} {
+		files := map[string]string{"procedures/job.md": "---\ntitle: Job\nfor: rig\n---\n## Work\n\n1. [One](mark:pair).\n   1. [In it](remove:lid).\n2. [Two](" + act + ").\n"}
+		for name, text := range bench {
+			files[name] = text
+		}
+		m, found := bound(files)
+		if len(found) > 0 {
+			t.Fatal(found)
+		}
+		steps := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "job" })].Phases[0].Steps
+		book := schedule.NewCache(walk.All(m))
+		if book.Free(steps[0], steps[1]) != free || book.Free(steps[1], steps[0]) != free {
+			t.Errorf("a step that takes the lid off in a sub-step, and %s: free %v", act, !free)
 		}
 	}
 }

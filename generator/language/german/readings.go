@@ -7,7 +7,7 @@ var readings = words.Readings{
 	Plans: "Lesepläne", InPlans: "Lesepläne, in denen sie steht",
 	InPlansNote: "Wer einem davon folgt, liest sie. Wird eine Ausgabe zum erneuten Lesen herausgegeben, ist das Lesen veraltet.",
 	PlanIntro:   "Lesen Sie in dieser Reihenfolge: nichts steht vor dem, worauf es aufbaut. Haken Sie ab, was getan ist, mit Datum und Unterschrift.",
-	LeadsTo:     "Führt zu: %s", WithinTime: "In %s ab dem Beginn", Assessor: "Ausgeführt unter den Augen von jemandem, der ist: %s", AnyAssessor: "wozu der Plan führt",
+	LeadsTo:     "Führt zu: %s", WithinTime: "Frist ab dem Beginn: %s", Assessor: "Ausgeführt unter den Augen von jemandem, der ist: %s", AnyAssessor: "wozu der Plan führt",
 	InAll: "%d Anweisungen, etwa %s Lesen.", TimeRule: "Wörter mit 238 in der Minute (Brysbaert 2019); 12 s für ein Bild und 20 s für eine Tabelle, nach eigener Regel.",
 	BuildsOn: "Baut auf %s auf", AddedToPlan: "hier, weil eine Anweisung des Plans sie ausführt",
 	Read: "Gelesen", Watched: "Zugesehen", PerformedOf: "Ausgeführt, %d von %d", Performed: "Ausgeführt",

@@ -87,8 +87,8 @@ func (s Plans) planFacts(plan *model.Plan) []string {
 	if len(gives) > 0 {
 		out = append(out, fmt.Sprintf(w.LeadsTo, page.Joined(gives)))
 	}
-	if span, ok := training.Within(plan); ok && span != (quantity.Span{}) {
-		out = append(out, fmt.Sprintf(w.WithinTime, plan.Within))
+	if within, err := quantity.Parse(plan.Within, quantity.Calendar); err == nil {
+		out = append(out, fmt.Sprintf(w.WithinTime, s.Both(within)))
 	}
 	if len(plan.Perform) > 0 {
 		assessor := w.AnyAssessor

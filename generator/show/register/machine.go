@@ -3,6 +3,7 @@ package register
 import (
 	"fmt"
 	"slices"
+	"strconv"
 
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
@@ -60,6 +61,18 @@ func (s *Pages) Machines() *Index {
 	return v
 }
 
+// serials are the serial numbers of a row, in the page's words; as they were
+// written where they could not be read.
+func (s *Pages) serials(u *model.Unit) string {
+	switch {
+	case u.To == 0:
+		return u.Serials
+	case u.From == u.To:
+		return strconv.Itoa(u.From)
+	}
+	return fmt.Sprintf("%d %s %d", u.From, s.Speaks.Several.To, u.To)
+}
+
 // Machine makes a machine's page.
 func (s *Pages) Machine(m *model.Machine) *Machine {
 	v := &Machine{Frame: s.Frame(page.PageOf(m), m.Label()), Name: m.Label()}
@@ -69,7 +82,7 @@ func (s *Pages) Machine(m *model.Machine) *Machine {
 		v.Options = append(v.Options, o.Value)
 	}
 	for _, u := range m.Units {
-		v.Units = append(v.Units, Fact{Name: u.Serials, Text: s.optionNames(m, u.Options)})
+		v.Units = append(v.Units, Fact{Name: s.serials(&u), Text: s.optionNames(m, u.Options)})
 	}
 	for _, p := range m.Points {
 		lock := w.NoLock
