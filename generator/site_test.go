@@ -36,7 +36,8 @@ func pages(t *testing.T, site string) map[string][]byte {
 		if err != nil {
 			return err
 		}
-		all[filepath.ToSlash(rel)], err = os.ReadFile(full)
+		data, err := os.ReadFile(full)
+		all[filepath.ToSlash(rel)] = bytes.ReplaceAll(data, []byte("\u00a0"), []byte(" "))
 		return err
 	})
 	must(t, err)

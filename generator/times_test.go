@@ -64,11 +64,12 @@ func all(n *html.Node, deep bool, is func(*html.Node) bool) []*html.Node {
 	return out
 }
 
+// textOf is a node's text, with plain spaces.
 func textOf(n *html.Node) string {
 	var b strings.Builder
 	for c := range n.Descendants() {
 		if c.Type == html.TextNode {
-			b.WriteString(c.Data)
+			b.WriteString(strings.ReplaceAll(c.Data, "\u00a0", " "))
 		}
 	}
 	return b.String()

@@ -221,7 +221,7 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 			qw422016.N().S(`<span class="blank"></span>`)
 			if h.Unit != "" {
 				qw422016.N().S(` `)
-				qw422016.E().S(h.Unit)
+				qw422016.E().S(h.UnitSaid)
 			}
 			qw422016.N().S(`</li>`)
 		}

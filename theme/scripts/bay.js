@@ -13,7 +13,7 @@
       this.procedure = root.dataset.procedure;
       this.revision = root.dataset.revision;
       this.fingerprint = root.dataset.fingerprint || '';
-      this.title = document.querySelector('h1').textContent;
+      this.title = bay.said(document.querySelector('h1'));
       this.file = decodeURIComponent(location.pathname.split('/').pop());
       this.from = bay.fromOf(location.search);
       this.unit = new bay.Unit(root);

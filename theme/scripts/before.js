@@ -22,7 +22,7 @@
 
     item(li) {
       const name = li.textContent.trim(), field = make('input', { type: 'checkbox', 'aria-label': name });
-      const key = (li.querySelector('a:not(.computed)') || li).textContent.trim(), item = { key: key, field: field };
+      const key = bay.said(li.querySelector('a:not(.computed)') || li), item = { key: key, field: field };
       field.addEventListener('change', () => this.set(this.items.filter((i) => i.field.checked).map((i) => i.key)));
       li.prepend(make('label', { class: 'got' }, field));
       return item;

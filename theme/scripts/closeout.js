@@ -93,7 +93,7 @@
 
     // record is what goes into the job's record.
     record(iso) {
-      return this.rows.filter((r) => r.applies && r.at).map((r) => ({ key: r.key, words: r.element.querySelector('th').textContent.trim(), at: iso(r.at) }));
+      return this.rows.filter((r) => r.applies && r.at).map((r) => ({ key: r.key, words: bay.said(r.element.querySelector('th')), at: iso(r.at) }));
     }
   };
 })(window.baybinder);

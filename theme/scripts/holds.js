@@ -33,7 +33,7 @@
       this.id = this.data.hold;
       this.kind = this.data.kind;
       this.key = step.id + '/' + this.id;
-      this.title = element.querySelector('.title').textContent;
+      this.title = bay.said(element.querySelector('.title'));
       this.controls = make('div', { class: 'controls' });
       const build = { wait: this.wait, measure: this.measure, look: this.look, ask: this.answers, note: this.note }[this.kind] || this.sign;
       build.call(this);
@@ -119,7 +119,7 @@
         });
         field.addEventListener('input', () => this.typed());
         li.querySelector('.blank').replaceWith(field);
-        return { field: field, where: where ? where.textContent : '', at: i };
+        return { field: field, where: where ? bay.said(where) : '', at: i };
       });
       this.verdict = make('p', { class: 'verdict', role: 'status' });
       this.again = button(w.MeasureAgain, () => this.retake());

@@ -57,7 +57,7 @@
   bay.record = function (page) {
     const job = page.job;
     return {
-      record: 1, shop: page.shop, procedure: page.procedure, title: document.querySelector('h1').textContent,
+      record: 1, shop: page.shop, procedure: page.procedure, title: page.title,
       revision: job.revision, fingerprint: job.fingerprint || '', unit: job.unit || { serial: '', options: [] }, worker: job.worker,
       started: iso(job.started), saved: iso(Date.now()),
       steps: page.steps.map(stepOf),
@@ -145,7 +145,7 @@
     const row = (s) => make('tr', {}, make('th', { scope: 'row' }, s.number), make('td', {}, s.title), make('td', {}, s.says.textContent),
       make('td', {}, s.holds.map(holdWords).filter(Boolean).join(' ')));
     const heads = [w.StepHead, w.WordsHead, w.StateHead, w.HoldsHead].map((x) => make('th', { scope: 'col' }, x));
-    return make('section', { class: 'record-sheet', 'aria-label': w.PrintSummary }, make('h2', {}, fill(w.SummaryOf, document.querySelector('h1').textContent)),
+    return make('section', { class: 'record-sheet', 'aria-label': w.PrintSummary }, make('h2', {}, fill(w.SummaryOf, page.title)),
       make('p', {}, [fill(w.SummaryRevision, job.revision || '–'), job.unit ? page.unit.label(job.unit) : '', job.worker, fill(w.SummaryTimes, bay.clock(job.started), bay.clock(Date.now()))].filter(Boolean).join(' · ')),
       make('p', {}, page.count.textContent + page.more.textContent), ...page.steps.filter((s) => s.handOver && s.handOver.now.at).map((s) => make('p', {}, fill(w.StepAt, s.number) + ': ' + handWords(s.handOver.now))), make('p', {}, w.TickNoProof),
       make('table', {}, make('thead', {}, make('tr', {}, ...heads)), make('tbody', {}, ...page.steps.filter((s) => s.state !== 'elsewhere').map(row))));

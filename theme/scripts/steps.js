@@ -14,7 +14,7 @@
       const own = (selector) => [...element.querySelectorAll(selector)].filter((e) => e.closest('li.step') === element);
       this.row = element.querySelector(':scope > .row');
       this.text = this.row.querySelector('.text');
-      this.title = (this.text.querySelector('p:not(.when)') || this.text).textContent.trim();
+      this.title = bay.said(this.text.querySelector('p:not(.when)') || this.text);
       this.conditions = gathered(element, 'when');
       this.outcomes = gathered(element, 'if');
       this.holds = own('.hold[data-hold]').map((e) => new bay.Hold(e, this, page));

@@ -17,6 +17,7 @@ type Language struct {
 	ByHand                                                    string // how tight a fastener is
 	About                                                     string // of an amount that is not measured out
 	AtMost, AtLeast, To                                       string // of a limit: "at most 5 V", "2 to 6 bar"
+	Direct, Alternating                                       string // behind a voltage or a current: "360 V dc"
 	Day, Days, Week, Weeks, Month, Months, Year, Years        string // units of the calendar, of one and of several
 	KeptPlug, KeptAlone, KeptByNobody, TestedAltered, FreedBy string
 }

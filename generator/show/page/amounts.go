@@ -2,6 +2,7 @@ package page
 
 import (
 	"slices"
+	"strings"
 
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/model"
@@ -22,13 +23,25 @@ func (s *Site) others(u quantity.Unit) []quantity.Unit {
 	return out
 }
 
+// Written writes the amounts of a text as the page's language does: its marker,
+// and its words for direct and alternating.
+func (s *Site) Written(text string) string {
+	w := &s.Speaks.Several
+	for _, flow := range [...]struct{ typed, said string }{{quantity.DC.String(), w.Direct}, {quantity.AC.String(), w.Alternating}} {
+		if flow.said != flow.typed {
+			text = strings.ReplaceAll(text, " "+flow.typed, " "+flow.said)
+		}
+	}
+	return s.Marker.Write(text)
+}
+
 // Both writes an amount with the shop's other units behind it.
 func (s *Site) Both(q quantity.Quantity) string { return s.withOthers(s.exactly(q), q) }
 
 // withOthers puts the shop's other units behind an amount that is written.
 func (s *Site) withOthers(text string, q quantity.Quantity) string {
 	for _, u := range s.others(q.Unit) {
-		text += " (" + s.converted(s.exactly(q), q.Unit, s.Marker.Write(q.Beside(u).String()), u) + ")"
+		text += " (" + s.converted(s.exactly(q), q.Unit, s.Written(q.Beside(u).String()), u) + ")"
 	}
 	return text
 }
@@ -36,9 +49,9 @@ func (s *Site) withOthers(text string, q quantity.Quantity) string {
 // exactly writes an amount with the digits that were typed and the page's marker,
 // with the word for one that is not measured out.
 func (s *Site) exactly(q quantity.Quantity) string {
-	text := s.Marker.Write(q.String())
+	text := s.Written(q.String())
 	if unit := s.calendar(q); unit != "" {
-		text = s.Marker.Write(q.Number()) + " " + unit
+		text = s.Written(q.Number() + " " + unit)
 	}
 	if q.About() {
 		return s.Speaks.Several.About + " " + text
@@ -74,7 +87,7 @@ func (s *Site) BothLimit(l quantity.Limit) string {
 	text := s.Limit(l)
 	for _, u := range s.others(l.Unit) {
 		if other := l.Beside(u); other != "" {
-			text += " (" + s.converted(s.Limit(l), l.Unit, s.Marker.Write(other), u) + ")"
+			text += " (" + s.converted(s.Limit(l), l.Unit, s.Written(other), u) + ")"
 		}
 	}
 	return text
@@ -83,7 +96,7 @@ func (s *Site) BothLimit(l quantity.Limit) string {
 // Limit writes a limit in the words of the page.
 func (s *Site) Limit(l quantity.Limit) string {
 	w := &s.Speaks.Several
-	return s.Marker.Write(l.Worded(w.AtMost, w.AtLeast, w.To))
+	return s.Written(l.Worded(w.AtMost, w.AtLeast, w.To))
 }
 
 // Value is what a setting is set to: an amount with the page's marker, any other
@@ -92,13 +105,13 @@ func (s *Site) Value(set *model.Setting) string {
 	if _, err := quantity.ParseLimit(set.Value, quantity.None); err != nil {
 		return s.Say(set, "value", set.Value)
 	}
-	return s.Marker.Write(set.Value)
+	return s.Written(set.Value)
 }
 
 // AmountWorked writes an amount of a supply that is worked out.
 func (s *Site) AmountWorked(q quantity.Quantity, c Computed) string {
 	if q.Unit.Dimension() == quantity.Count {
-		return Worked(s.Marker.Write(q.Number()), c)
+		return Worked(s.Written(q.Number()), c)
 	}
 	return s.withOthers(Worked(s.exactly(q), c), q)
 }
@@ -107,7 +120,7 @@ func (s *Site) AmountWorked(q quantity.Quantity, c Computed) string {
 // number.
 func (s *Site) Amount(q quantity.Quantity) string {
 	if q.Unit.Dimension() == quantity.Count {
-		return s.Marker.Write(q.Number())
+		return s.Written(q.Number())
 	}
 	return s.Both(q)
 }
@@ -125,7 +138,7 @@ func (s *Site) Capacity(f *model.Fluid) string {
 	}
 	for _, u := range others {
 		if other := f.Capacity.Beside(u); other.Unit != f.Capacity.Unit {
-			text += " (" + s.converted(s.exactly(f.Capacity), f.Capacity.Unit, s.Marker.Write(other.String()), u) + ")"
+			text += " (" + s.converted(s.exactly(f.Capacity), f.Capacity.Unit, s.Written(other.String()), u) + ")"
 		}
 	}
 	return text

@@ -31,7 +31,8 @@ type Hold struct {
 	Tries    int      // of a measurement; 0 for any number
 	Calls    string   // who is called then
 	Blanks   []string // a blank for each; "" where one is enough
-	Unit     string   // printed behind a blank
+	Unit     string   // of the blanks, as the manual has it
+	UnitSaid string   // the same as it is printed behind a blank
 	IfNot    string
 	Places   []string // of a look: a tick for each
 	Seconds  int      // of a wait
@@ -103,6 +104,7 @@ func (s *Site) measure(v *Hold, h *model.Hold) {
 	if flow := h.Limit.Flow.String(); flow != "" {
 		v.Unit += " " + flow
 	}
+	v.UnitSaid = s.Written(v.Unit)
 	v.Blanks = s.SayAll(h, "at", h.Places)
 	if len(v.Blanks) == 0 {
 		v.Blanks = []string{""}

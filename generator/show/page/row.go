@@ -55,7 +55,7 @@ func (s *Site) rows() []Row {
 }
 
 func (s *Site) row(p *model.Procedure) Row {
-	r := Row{Sheet: s.sheet(p), Use: useOf(p), Retired: p.Status == "retired", Aids: s.FirstAid(s.Kits.Of(p).Hazards)}
+	r := Row{Sheet: s.sheet(p), Use: useOf(p), Retired: p.Status == "retired", Aids: s.AidFor(p)}
 	if p.For.To != nil {
 		r.For = p.For.To.ID
 	}

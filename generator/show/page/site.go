@@ -280,6 +280,9 @@ func pageFrom(up string, n model.Named) string {
 	return up + folder(n) + "/" + name + ".html"
 }
 
+// AidFor is the first aid for all that a procedure meets, calls included.
+func (s *Site) AidFor(p *model.Procedure) []Aid { return s.FirstAid(s.Kits.Of(p).Hazards) }
+
 // FirstAid gathers the first aid of hazards, each once. Where a person can be
 // hurt and nothing is written, that is said.
 func (s *Site) FirstAid(hazards []*model.Hazard) []Aid {

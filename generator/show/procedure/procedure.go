@@ -203,7 +203,7 @@ func (s *Pages) Procedure(p *model.Procedure) *Procedure {
 		Draft: p.Draft() || own.Draft(), Also: append(append([]string{}, own.AlsoCalled...), own.Symptoms...),
 	}
 	v.Tongues = s.Tongues(v.Up, p)
-	v.FirstAid, v.Cut = s.FirstAid(k.Hazards), s.CutAt(k.Points)
+	v.FirstAid, v.Cut = s.AidFor(p), s.CutAt(k.Points)
 	if p.Status == "retired" {
 		v.Retired = &page.Link{}
 		if p.Instead.To != nil {
