@@ -127,6 +127,12 @@ func Limit(l quantity.Limit) finding.Spoken {
 // Stem is the stem of a form in the language that serves a tag.
 func Stem(tag, form string) string { return Of(tag).Stem(form) }
 
+// Supposes says whether a word begins a condition in one of the languages: once,
+// unless, wenn, hasta.
+func Supposes(word string) bool {
+	return slices.ContainsFunc(all, func(l *shape.Language) bool { return l.Asides.Supposing[word] })
+}
+
 // IsOf says that a word is the of in some language: "socket of 17 mm", "vaso de
 // 17 mm".
 func IsOf(word string) bool {

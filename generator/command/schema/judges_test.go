@@ -225,6 +225,7 @@ const (
 	either    = "it may be a duration or a calendar time; which amounts are times is the check's"
 	tag       = "what is well-formed as the tag of a language is BCP 47's to say"
 	broken    = "to YAML the comma ends the value: it is the rest of the number behind it that a schema refuses"
+	sentence  = "which entries are one sentence is the check's"
 	editor    = "an editor has made a number or a switch of the word before it asks"
 )
 
@@ -256,6 +257,8 @@ var beyond = map[string]string{
 	"wrong-type.kept.txtar bad/machines/washer.yaml:4:37 wrong-type":         twoFields,
 	"wrong-type.locks.txtar bad/shop.yaml:2:16 wrong-type":                   otherFile,
 	"wrong-type.meaning.txtar bad/machines/tug.yaml:3:3 wrong-type":          "a ring of parts under each other",
+	"wrong-type.sentence.txtar bad/register/hazards.yaml:1:137 wrong-type":   sentence,
+	"wrong-type.sentence.txtar bad/register/hazards.yaml:7:25 wrong-type":    sentence,
 	"wrong-type.meaning.txtar bad/procedures/sweep.md:4:9 wrong-type":        "that nobody is no number of people is the check's",
 	"wrong-type.meaning.txtar bad/procedures/sweep.md:5:18 wrong-type":       otherFile,
 	"wrong-type.meaning.txtar bad/register/hazards.yaml:7:10 wrong-type":     otherFile,

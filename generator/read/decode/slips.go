@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
 	"baybinder/generator/read/syntax"
 )
 
@@ -67,20 +68,21 @@ func decimalComma(before *syntax.Node, p syntax.Pair) (finding.Finding, bool) {
 	return Quantity.At(at, "%q has a comma in it, and inside { } and [ ] a comma ends a value", strings.TrimSpace(at.Text())).WithMend("%s", mend), true
 }
 
-// uncut tells of a sentence that its own comma cut in two, inside [ ]: avoid:
+// uncut tells of a sentence whose condition its own comma cut off, inside [ ]: avoid:
 // [Reach in, once the lock hangs.] is read as "Reach in" and "once the lock hangs."
+// Other pieces may be a list that somebody meant.
 func (d *Decoder) uncut(before, item *syntax.Node) bool {
 	at := before.At
 	if before == item || at.File == nil || at.File != item.At.File || at.End > item.At.Start || strings.Trim(at.File.Text[at.End:item.At.Start], " ") != "," {
 		return true
 	}
-	if !opensSentence.MatchString(before.Text) || !endsSentence.MatchString(item.Text) || before.Quoted || item.Quoted {
+	first, _, _ := strings.Cut(item.Text, " ")
+	if before.Quoted || item.Quoted || !language.Supposes(first) || !opensSentence.MatchString(before.Text) {
 		return true
 	}
 	at.End = item.At.End
 	return d.add(WrongType.At(at, "%q is one sentence, and inside [ ] a comma ends an entry", at.Text()).WithMend(`put the sentence into quotes: "%s"`, at.Text()))
 }
 
-// What a comma leaves of a sentence: its beginning, with no end, and its end, with
-// a small letter at the beginning.
-var opensSentence, endsSentence = regexp.MustCompile(`^\p{Lu}.*[^.!?:;]$`), regexp.MustCompile(`^\p{Ll}.*[.!?]$`)
+// opensSentence is the beginning of a sentence, with no end.
+var opensSentence = regexp.MustCompile(`^\p{Lu}.*[^.!?:;]$`)
