@@ -59,12 +59,12 @@ func unproved(step *model.Step, links []sentence.Placed) bool {
 	})
 }
 
-// takesHoldOf says that a step takes a hold of an energy, or one that could not be
-// read.
+// takesHoldOf says that a step takes a hold of an energy. One that could not be read
+// may have had the limit that the words say.
 func takesHoldOf(s *model.Step, e *model.Energy) bool {
 	return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
 		h, is := l.To.(*model.Hold)
-		return (l.Is(model.LinkHold) || l.Is(model.LinkAgain)) && (l.Bad || is && (h.Of.ID == e.ID || h.Lost("of")))
+		return is && (l.Is(model.LinkHold) || l.Is(model.LinkAgain)) && h.Of.ID == e.ID
 	})
 }
 

@@ -261,6 +261,8 @@ func TestSentencesAreSilent(t *testing.T) {
 		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	mustFindNothing(t, "a link that could not be bound", base.with(inSentence("[Tighten](tighten:seat-bolt) the [lid's](fastener:lid-bolts) to 25 N·m.")))
 	mustFindNothing(t, "a setting in what is reversed that nobody knows", base.with(inSentence("[Lower the valve](alter:relieff) and [lower it](alter:relief).", "## Refit", "[In reverse](reverse:strip), the valve to 150 bar.")))
+	mustFindNothing(t, "a hold of what is proved that nobody knows", base.with(inSentence("[Prove it dead](prove:lift), at most 0.5 bar. Look at it. [](hold:nobody)")))
+	mustFindNothing(t, "a name of a switch that could not be read", base.with(inSentence("[Close the switch](isolate:traction).")).with(replaced("machines/tug.yaml", "{ name: service plug }", "{ name: [main switch] }")))
 	mustFindNothing(t, "one part of two whose fastener could not be read", base.with(jobOf("tools: [socket-13, socket-10, wrench-5-25, hoist]", "[Put the seat in](refit:seat) and [the lid on](refit:lid), at 25 N·m, with the [](tool:hoist).")).with(
 		replaced("machines/tug.yaml", "torque: 22 N·m, condition: dry", "torque: 22 bar, condition: dry")))
 	mustFindNothing(t, "a part whose fastener could not be read", base.with(inSentence("[Put the seat in](refit:seat), 25 N·m.")).with(
