@@ -40,6 +40,8 @@ var rightByAFitter = []string{
 	"Wait 3 min for the drive, from 10:05 to 10:08. [](hold:long-wait)",
 	"The [air](energy:air), looked at in 05/2024, has 6 to 8 bar.",
 	// Bounds that are those of the files.
+	"Wait for the drive [](hold:long-wait), and 10 min later look again.",
+	"[Wait](hold:long-wait); who comes 10 min earlier waits too.",
 	"Wait at least 3 min for the drive. [](hold:long-wait)",
 	"Wait 3 min or longer for the drive. [](hold:long-wait)",
 	"Wait a minimum of 3 min. [](hold:long-wait)",

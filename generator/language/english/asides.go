@@ -6,7 +6,7 @@ var asides = shape.Asides{
 	Not:     []string{"not", "not to", "not at", "never", "never to", "never at", "instead of", "instead of the", "rather than", "rather than the", "no longer"},
 	Every:   []string{"every", "each"},
 	Added:   []string{"another", "a further", "an extra"},
-	More:    []string{"more", "longer"},
+	More:    []string{"more", "longer", "later", "earlier"},
 	Away:    []string{"from", "apart", "away", "in from", "off the", "intervals", "clear of"},
 	Steps:   []string{"in steps of", "steps of", "to the nearest"},
 	AtATime: []string{"at a time", "a turn", "per turn", "a week", "a month", "a year"},

@@ -6,7 +6,7 @@ var asides = shape.Asides{
 	Not:       []string{"nicht", "nicht mit", "nicht auf", "nie", "niemals", "statt", "statt der", "anstatt"},
 	Every:     []string{"alle", "jede"},
 	Added:     []string{"weitere", "nochmals", "noch"},
-	More:      []string{"länger", "mehr"},
+	More:      []string{"länger", "mehr", "später", "früher"},
 	Away:      []string{"von", "vom", "auseinander", "entfernt", "abstand"},
 	Steps:     []string{"in schritten von", "schritten von"},
 	AtATime:   []string{"auf einmal", "pro umdrehung", "je umdrehung", "pro woche", "im monat", "im jahr"},

@@ -138,7 +138,7 @@ type Asides struct {
 	Not       []string // before what an amount should not be
 	Every     []string // before how often, and how far apart
 	Added     []string // before a time that is added, and behind it
-	More      []string
+	More      []string // "5 min more", "5 min later"
 	Away      []string // behind a distance
 	Steps     []string // before how finely something is set or read, and behind it: "0.1 bar at a time"
 	AtATime   []string
