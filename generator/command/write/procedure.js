@@ -2,7 +2,7 @@
 // them stands what can be written next. What a press does is an act that the
 // program is asked for; this script knows nothing of Markdown's links.
 (() => {
-  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, staying, writable, form, head, asks, small, oneLine } = baybinderDesk;
+  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, staying, writable, form, head, asks, small, oneLine, pieces } = baybinderDesk;
   if (!main || !/^procedures\/[^/.]+\.html$/.test(page)) return;
 
   // What is shown.
@@ -563,57 +563,9 @@
   };
 
   // What is pasted: the cells of a sheet become a table, the lines of a page
-  // become steps where the writer wants it; their signs stay signs.
-  const typed = /\]\([a-z-]+:/; // it was copied out of a manual
-  const plain = (line) => line.replace(/([\\`*_<[\]])/g, "\\$1").replace(/^(\s*)([#>+-]|\d+[.)])/, "$1\\$2");
-  const cells = (text) => {
-    const rows = text.replace(/\r/g, "").split("\n").filter((l) => l.trim()).map((l) => l.split("\t"));
-    if (rows.length < 2 || rows.some((r) => r.length < 2)) return null;
-    const wide = Math.max(...rows.map((r) => r.length));
-    const line = (r) => "| " + Array.from({ length: wide }, (_, i) => plain((r[i] ?? "").trim()).replaceAll("|", "\\|")).join(" | ") + " |";
-    return [line(rows[0]), "|" + " --- |".repeat(wide), ...rows.slice(1).map(line)].join("\n");
-  };
-  // linesOf are the lines of a page that was copied: its headings, and its texts
-  // with the words that are bold in them. Bold words stay so where that says
-  // nothing but that: not a whole line, and nothing that reads as a signal word.
-  const sign = /^(?:\d{1,3}(?:\.\d+)*[.)]?|[a-z][.)]|[•·▪–—*-])\s+/;
-  const heavy = (e) => {
-    const weight = /font-weight:\s*(\w+)/.exec(e.getAttribute("style") ?? "")?.[1]; // as it is written: the page lets no style in
-    return weight ? weight === "bold" || Number(weight) >= 600 : /^(B|STRONG)$/.test(e.nodeName);
-  };
-  const linesOf = (html) => {
-    const out = [];
-    let line = [];
-    const end = (head) => {
-      const all = line.map((r) => r.text).join("").trim(), whole = line.every((r) => r.bold || !r.text.trim());
-      const marked = (runs) => runs.map((r, i) => {
-        const words = r.text.trim(), next = runs.slice(i + 1).map((n) => n.text).join("").trim();
-        const calm = r.bold && !whole && /\p{Ll}/u.test(words) && !/[:!–—-]$/.test(words) && !/^[:!–—-]/.test(next);
-        return calm ? r.text.replace(words, () => "**" + plain(words) + "**") : plain(r.text);
-      }).join("").trim();
-      while (line.length && !line[0].text.trim()) line.shift();
-      if (all) out.push({ head: head, marked: marked(line), bare: marked(line.map((r, i) => (i ? r : { ...r, text: r.text.trimStart().replace(sign, "") }))) });
-      line = [];
-    };
-    const walk = (node, bold) => {
-      if (node.nodeType === Node.TEXT_NODE) return void line.push({ text: node.data.replace(/\s+/g, " "), bold: bold });
-      if (node.nodeType !== Node.ELEMENT_NODE || /^(STYLE|SCRIPT|HEAD|TITLE)$/.test(node.nodeName)) return;
-      if (node.nodeName === "BR") return end(false);
-      const block = /^(P|DIV|LI|UL|OL|H[1-6]|TR|TABLE|BLOCKQUOTE|PRE|SECTION|ARTICLE)$/.test(node.nodeName);
-      if (block) end(false);
-      for (const child of node.childNodes) walk(child, bold || heavy(/** @type {HTMLElement} */ (node)));
-      if (block) end(/^H[1-6]$/.test(node.nodeName));
-    };
-    walk(new DOMParser().parseFromString(html, "text/html").body, false);
-    end(false);
-    return out;
-  };
+  // become steps where the writer wants it.
   const onPaste = (e) => {
-    const text = e.clipboardData?.getData("text/plain") ?? "";
-    if (typed.test(text)) return;
-    const table = cells(text);
-    const page = linesOf(e.clipboardData?.getData("text/html") ?? "");
-    const lines = page.length > 1 ? page : text.split(/\r?\n/).map((l) => l.trim()).filter(Boolean).map((l) => ({ head: false, marked: plain(l), bare: plain(l.replace(sign, "")) }));
+    const { table, lines } = pieces(e.clipboardData);
     if (!table && lines.length < 2) return;
     e.preventDefault();
     const put = (now) => {
