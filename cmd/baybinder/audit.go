@@ -214,7 +214,15 @@ func unitOf(j *model.Job) string {
 
 // deedLine is "2026-04-21 First Trainee read revision 1".
 func deedLine(deed training.Deed) string {
-	return deed.Date.String() + " " + deed.Person.To.Label() + " " + deed.Act + deedRest(deed)
+	return deed.Date.String() + " " + deed.Person.To.Label() + " " + did(deed) + deedRest(deed)
+}
+
+// did is what somebody did: of an inspection, that theirs was the work.
+func did(deed training.Deed) string {
+	if deed.Act == "inspected" {
+		return "was inspected working by"
+	}
+	return deed.Act
 }
 
 // deedRest is " revision 1, seen by t-09: stale on the day".
@@ -233,7 +241,7 @@ func deedRest(deed training.Deed) string {
 		line += ", on " + deed.On
 	}
 	if deed.By != "" {
-		line += map[bool]string{true: ", inspected by ", false: ", seen by "}[deed.Act == "inspected"] + deed.By
+		line += map[bool]string{true: ", by ", false: ", seen by "}[deed.Act == "inspected"] + deed.By
 	}
 	if deed.Score != "" {
 		line += ", score " + deed.Score

@@ -23,7 +23,7 @@ func (d *output) personAccount(a training.PersonAccount, today model.Date) {
 		d.say("  no role")
 	}
 	for _, deed := range a.Deeds {
-		d.say("%s %s%s", deed.Date, deed.Act, ofProcedure(deed))
+		d.say("%s %s%s", deed.Date, did(deed), ofProcedure(deed))
 	}
 	if len(a.Deeds) == 0 {
 		d.say("They had read, watched and performed nothing.")

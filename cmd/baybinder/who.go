@@ -36,8 +36,12 @@ func (c *whoCommand) Run(g *globals, d *output) error {
 	if refuse {
 		return bad
 	}
-	crew := training.NewStandings(r.Manual, o.Today).Crew(p)
+	staff := training.NewStandings(r.Manual, o.Today)
+	crew := staff.Crew(p)
 	d.say("%s, %s: %s at once. They hold between them:", p.Label(), o.Today, people(crew.People))
+	if gone, on := staff.Retired(p); gone {
+		d.say("  %s", outOfUse(p, on))
+	}
 	for _, post := range crew.Roles {
 		d.say("  %s: %s%s", post.Role.Label(), orNobody(holders(post.Holds)), ranOut(post.RanOut))
 	}
@@ -54,6 +58,19 @@ func (c *whoCommand) Run(g *globals, d *output) error {
 	d.say("may witness and teach it: %s", orNobody(strings.Join(labels(crew.Teach), ", ")))
 	d.say("This is what the record shows. Local codes and licensed practice come first.")
 	return bad
+}
+
+// outOfUse says since when a procedure is retired, where a day is written, and
+// what stands in its place.
+func outOfUse(p *model.Procedure, on model.Date) string {
+	line := "it is retired"
+	if !on.IsZero() {
+		line = "it was retired on " + on.String()
+	}
+	if p.Instead.To != nil {
+		line += "; in its place stands " + p.Instead.To.Label()
+	}
+	return line
 }
 
 func procedureNames(list []*model.Procedure) string {

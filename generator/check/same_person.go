@@ -5,7 +5,7 @@ import "baybinder/generator/base/finding"
 var samePerson = finding.Rule{
 	Code:  "same-person",
 	Level: finding.Advice,
-	Title: "A revision that only its writer has checked",
+	Title: "A revision that only its writer has checked, or work that nobody else inspected",
 	Why:   "Whoever wrote a text reads what was meant, not what stands there. A second person finds the step that is missing.",
 	Mend:  "Have someone else check it or walk it through, and issue it again with their name.",
 }

@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"baybinder/generator/model"
 )
@@ -155,10 +156,17 @@ func reworded(old, text string, width int) string {
 }
 
 // cleaned is a text that somebody typed or pasted: line ends as the manual has
-// them, nothing invisible at its ends, no sign that ends a file elsewhere.
+// them, nothing invisible at its ends, no control that ends a file elsewhere or steers
+// a terminal.
 func cleaned(text string) string {
-	text = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\x00", "", "\u2028", "\n", "\u2029", "\n\n", "\u00a0", " ").Replace(text)
-	lines := strings.Split(strings.ToValidUTF8(text, "\ufffd"), "\n")
+	text = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\u2028", "\n", "\u2029", "\n\n", "\u00a0", " ").Replace(text)
+	text = strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) && r != '\t' && r != '\n' {
+			return -1
+		}
+		return r
+	}, strings.ToValidUTF8(text, "\ufffd"))
+	lines := strings.Split(text, "\n")
 	for i := range lines {
 		lines[i] = strings.TrimRight(lines[i], " \t")
 	}

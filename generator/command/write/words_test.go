@@ -72,3 +72,11 @@ func TestFormsHaveWords(t *testing.T) {
 		}
 	}
 }
+
+// What was pasted keeps its words, tabs and lines; no control goes into a file.
+func TestNoControlIsWritten(t *testing.T) {
+	t.Parallel()
+	if got := cleaned("a\x1b[2Jb\x00c\x7fd\u0085e\r\nf\tg \x08"); got != "a[2Jbcde\nf\tg" {
+		t.Errorf("%q", got)
+	}
+}

@@ -38,6 +38,21 @@ type Holder struct {
 	Until  model.Date
 }
 
+// Retired says whether a procedure was out of use on the staff's day, and since
+// when; the zero day where no row says one (status: retired written by hand).
+func (h *Standings) Retired(p *model.Procedure) (gone bool, on model.Date) {
+	rows := h.since[p]
+	if n := len(rows); n > 0 && rows[n-1].Readers == "retired" {
+		return true, rows[n-1].Date
+	}
+	for i := range h.m.Revisions { // of a later day: until then it was in use
+		if r := &h.m.Revisions[i]; r.Procedure.To == p && r.Readers == "retired" {
+			return false, on
+		}
+	}
+	return p.Status == "retired", on
+}
+
 // Crew is who may do a procedure on the staff's day.
 func (h *Standings) Crew(p *model.Procedure) Crew {
 	c := Crew{People: p.People}

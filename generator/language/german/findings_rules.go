@@ -234,7 +234,7 @@ var findingsRules = map[string]string{
 	"Each row names the row that it was added after. Where that is gone, a row was taken out or changed, and nobody can say what it held.":       "Jede Zeile nennt die, nach der sie angefügt wurde. Ist diese weg, wurde eine Zeile herausgenommen oder geändert, und niemand kann sagen, was in ihr stand.",
 	"Take the file back from version control. Rows that were cut off the end leave no later row to tell of it: an audit sheet of the time does.": "Holen Sie die Datei aus der Versionsverwaltung zurück. Von Zeilen, die am Ende abgeschnitten sind, erzählt keine spätere; ein Prüfblatt aus jener Zeit tut es.",
 
-	"A revision that only its writer has checked": "Eine Ausgabe, die nur ihr Schreiber geprüft hat",
+	"A revision that only its writer has checked, or work that nobody else inspected":                                   "Eine Ausgabe, die nur ihr Schreiber geprüft hat, oder Arbeit, die niemand sonst geprüft hat",
 	"Whoever wrote a text reads what was meant, not what stands there. A second person finds the step that is missing.": "Wer einen Text geschrieben hat, liest, was gemeint war, nicht, was dasteht. Ein Zweiter findet den Schritt, der fehlt.",
 	"Have someone else check it or walk it through, and issue it again with their name.":                                "Lassen Sie jemand anderen prüfen oder sie durchgehen, und geben Sie sie mit diesem Namen noch einmal heraus.",
 

@@ -234,7 +234,7 @@ var findingsRules = map[string]string{
 	"Each row names the row that it was added after. Where that is gone, a row was taken out or changed, and nobody can say what it held.":       "Cada fila nombra aquella tras la que se añadió. Si esa no está, se quitó o se cambió una fila, y nadie puede decir qué tenía.",
 	"Take the file back from version control. Rows that were cut off the end leave no later row to tell of it: an audit sheet of the time does.": "Recupere el archivo del control de versiones. Si se cortaron filas del final no queda ninguna posterior que lo diga: lo dice una hoja de auditoría de entonces.",
 
-	"A revision that only its writer has checked": "Una revisión que solo ha revisado quien la escribió",
+	"A revision that only its writer has checked, or work that nobody else inspected":                                   "Una revisión que solo ha revisado quien la escribió, o un trabajo que no inspeccionó nadie más",
 	"Whoever wrote a text reads what was meant, not what stands there. A second person finds the step that is missing.": "Quien escribió un texto lee lo que quiso decir, no lo que está escrito. Una segunda persona encuentra el paso que falta.",
 	"Have someone else check it or walk it through, and issue it again with their name.":                                "Haga que otra persona lo revise o lo recorra, y publíquelo de nuevo con su nombre.",
 

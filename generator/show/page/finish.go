@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"strconv"
 	"sync"
+	"unicode"
 
 	"baybinder/generator/base/quantity"
 )
@@ -15,8 +16,34 @@ func (s *Site) Finish(out *bytes.Buffer, page []byte, foot func(to *bytes.Buffer
 	f := finishings.Get().(*finishing)
 	defer finishings.Put(f)
 	f.begin()
+	page = shown(page)
 	f.out, f.site, f.foot, f.footed = out, s, foot, bytes.Contains(page, []byte(footHere))
 	f.write(page)
+}
+
+// shown is a page in which no sign steers a terminal or a browser: controls but
+// tabs and line ends, which HTML does not allow (HTML Standard, 13.2.3.5), stand
+// as U+FFFD. They come from texts that people pasted, and from what YAML escapes.
+func shown(page []byte) []byte {
+	if !steers(page) {
+		return page
+	}
+	return bytes.Map(func(r rune) rune {
+		if unicode.IsControl(r) && r != '\t' && r != '\n' {
+			return '\ufffd'
+		}
+		return r
+	}, page)
+}
+
+// steers looks for such a sign; U+0080 to U+009F begin with C2 in UTF-8.
+func steers(page []byte) bool {
+	for i, b := range page {
+		if b < ' ' && b != '\t' && b != '\n' || b == 0x7f || b >= 0x80 && b < 0xa0 && i > 0 && page[i-1] == 0xc2 {
+			return true
+		}
+	}
+	return false
 }
 
 // finishings are used again: most pages have as many workings as the next.

@@ -17,6 +17,7 @@ func TestForeign(t *testing.T) {
 		"<title>" + foreign("lid") + "</title><b>" + foreign("x") + "</b>": `<title>lid</title><b><span lang="en">x</span></b>`,
 		closes + "a" + foreign("b"):                                        `a<span lang="en">b</span>`,
 		"plain":                                                            "plain",
+		"a\x1b[2J\rb\x7fc\u0085d\te\nf\u00a0g":                             "a\ufffd[2J\ufffdb\ufffdc\ufffdd\te\nf\u00a0g", // controls: HTML Standard, 13.2.3.5
 	} {
 		var got bytes.Buffer
 		s.Finish(&got, []byte(from), nil)
