@@ -76,7 +76,7 @@ func TestAFailedHoldAndItsBranch(t *testing.T) {
 			var read = (n, ...v) => { step(n).querySelectorAll('.reading').forEach((f, i) => type(f, v[i])); };
 			var proved = (n) => press(step(n), 'Tester proved before and after');
 			var gaps = () => window.baybinder.page.job.gaps.map((g) => g.step + ' past ' + g.unticked.join(' ') + '/' + g.keys.map((k) => k.split('/')[1]).join(' ')).join('; ');
-			var stands = () => [...document.querySelectorAll('.standing dd')].filter((e) => e.textContent.replace('\u00a0', ' ').includes('80 V traction circuit')).map((e) => e.previousElementSibling.textContent.split(':')[0]).join(', ');
+			var stands = () => [...document.querySelectorAll('.standing dd')].filter((e) => e.textContent.includes('80 V traction circuit')).map((e) => e.previousElementSibling.textContent.split(':')[0]).join(', ');
 			var doubt = () => String(Boolean(document.querySelector('.job-strip .doubt'))); 0`)
 	}
 	is := func(expression, want string) {

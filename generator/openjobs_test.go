@@ -292,8 +292,8 @@ func TestWhatIsSaidFollowsTheUnit(t *testing.T) {
 	site := demoSite(t)
 	ctx, _ := browser(t)
 	address := "file://" + filepath.Join(site, "procedures", "isolate-tug-traction.html")
-	const dead = `[...document.querySelectorAll('.before li')].filter((e) => /V.dc/.test(e.textContent) && e.checkVisibility()).map((e) => e.textContent.slice(0, 4).replace('\u00a0', ' ')).join()`
-	const strange = `[...document.querySelectorAll('.stand li, .hand-over li, .final li, .job-strip li')].filter((e) => !e.hidden && e.textContent.replace('\u00a0', ' ').includes(%s)).length`
+	const dead = `[...document.querySelectorAll('.before li')].filter((e) => / V dc/.test(e.textContent) && e.checkVisibility()).map((e) => e.textContent.slice(0, 4)).join()`
+	const strange = `[...document.querySelectorAll('.stand li, .hand-over li, .final li, .job-strip li')].filter((e) => !e.hidden && e.textContent.includes(%s)).length`
 	bayPage(t, ctx, address)
 	is(t, ctx, dead, "80 V,48 V")
 	both := js[int](t, ctx, strings.Replace(strange, "%s", "'48 V'", 1))

@@ -64,12 +64,11 @@ func all(n *html.Node, deep bool, is func(*html.Node) bool) []*html.Node {
 	return out
 }
 
-// textOf is a node's text, with plain spaces.
 func textOf(n *html.Node) string {
 	var b strings.Builder
 	for c := range n.Descendants() {
 		if c.Type == html.TextNode {
-			b.WriteString(strings.ReplaceAll(c.Data, "\u00a0", " "))
+			b.WriteString(c.Data)
 		}
 	}
 	return b.String()

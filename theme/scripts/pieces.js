@@ -22,8 +22,8 @@
   // put says words in an element, where it does not say them already.
   bay.put = (e, words) => { if (e.textContent !== words) e.textContent = words; };
 
-  // said are the words of an element, as they are kept: with plain spaces.
-  bay.said = (e) => e.textContent.replaceAll('\u00a0', ' ').trim();
+  // said are the words of an element, as they are kept.
+  bay.said = (e) => e.textContent.trim();
 
   const two = (n) => String(n).padStart(2, '0');
 

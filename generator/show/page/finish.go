@@ -5,8 +5,6 @@ import (
 	"strconv"
 	"sync"
 	"unicode"
-
-	"baybinder/generator/base/quantity"
 )
 
 // Finish writes a page with the private signs of its texts as elements: what is
@@ -76,13 +74,10 @@ func (f *finishing) begin() {
 // astray: a number in them stays plain. They are what stands behind "<" of their
 // tags. In the title no element can stand.
 var closed = [...]struct{ from, to string }{
-	inTitle: {"title", "/title>"}, inCode: {"code", "/code>"}, {"a ", "/a>"}, {"summary", "/summary>"}, {"svg", "/svg>"},
+	inTitle: {"title", "/title>"}, {"a ", "/a>"}, {"summary", "/summary>"}, {"svg", "/svg>"},
 }
 
-const (
-	inTitle = iota
-	inCode
-)
+const inTitle = 0
 
 // firstOfSign is the byte with which every private sign begins (UTF-8).
 const firstOfSign = '\xee'
@@ -148,64 +143,13 @@ func (f *finishing) unmark() {
 
 // pass writes what stands between signs, and remembers what it leaves open.
 func (f *finishing) pass(text []byte) {
-	for len(text) > 0 {
-		next, end := byte('<'), 0
-		if f.inTag {
-			next, end = '>', 1
-		}
-		at := bytes.IndexByte(text, next)
-		if at < 0 {
-			f.words(text)
-			return
-		}
-		f.words(text[:at+end])
-		text, f.inTag = text[at+end:], !f.inTag
-		if f.inTag {
-			f.tag(text[1:])
-		}
+	f.out.Write(text)
+	for at := bytes.IndexByte(text, '<'); at >= 0; at = bytes.IndexByte(text, '<') {
+		text, f.inTag = text[at+1:], true
+		f.tag(text)
 	}
+	f.inTag = f.inTag && bytes.IndexByte(text, '>') < 0
 }
-
-// tied is a space at which no line ends (U+00A0).
-const tied = "\u00a0"
-
-// words writes words of the page, or a tag. No line ends between a number and
-// its unit.
-func (f *finishing) words(text []byte) {
-	if f.inTag || f.inside[inTitle] || f.inside[inCode] {
-		f.out.Write(text)
-		return
-	}
-	from := 0
-	for i := 1; i+1 < len(text); i++ {
-		if text[i] == ' ' && (isDigit(text[i-1]) && isUnit(text[i+1:]) || text[i-1] == 'V' && isFlow(text[i+1:])) {
-			f.out.Write(text[from:i])
-			f.out.WriteString(tied)
-			from = i + 1
-		}
-	}
-	f.out.Write(text[from:])
-}
-
-func isDigit(b byte) bool { return b >= '0' && b <= '9' }
-
-// isFlow says that a text begins as what stands behind a voltage, "dc" or "AC".
-func isFlow(text []byte) bool {
-	return len(text) > 1 && (text[0]|0x20 == 'd' || text[0]|0x20 == 'a') && text[1]|0x20 == 'c'
-}
-
-// isUnit says that a text begins with the sign of a unit.
-func isUnit(text []byte) bool {
-	end := bytes.IndexAny(text[:min(len(text), longestUnit)], " <,.;:)")
-	if end < 0 {
-		end = min(len(text), longestUnit)
-	}
-	_, is := quantity.UnitNamed(string(text[:end]))
-	return is
-}
-
-// longestUnit is more than the bytes of any unit's sign and of what ends it.
-const longestUnit = 16
 
 // tag remembers the element that a tag opens or closes. tag is what stands behind
 // its "<", and what follows.
