@@ -95,7 +95,7 @@ func (d *output) doers(hall *training.Standings, fit training.Fitness) {
 	d.say("done by:")
 	for _, w := range fit.Workers {
 		if w.Person == nil {
-			d.say("  %s: not known in readings/people.csv", w.Typed)
+			d.say("  %s: %s", w.Typed, notKnown(w.Alike))
 			continue
 		}
 		d.say("  %s (%s): held %s", w.Person.Label(), w.Person.ID, cmp.Or(heldBy(fit.Job, hall, w, fit.Day), "none of the roles that it needs"))
@@ -188,11 +188,23 @@ func (d *output) holdsOf(fit training.Fitness) {
 	}
 }
 
+// notKnown says why a name is nobody's.
+func notKnown(alike []*model.Person) string {
+	if len(alike) == 0 {
+		return "not known in readings/people.csv"
+	}
+	var ids []string
+	for _, p := range alike {
+		ids = append(ids, p.ID)
+	}
+	return "not known, as " + strings.Join(ids, " and ") + " have that name"
+}
+
 func signedBy(s training.Signature) string {
 	name := oneLine(s.Hold.Signed.Name) + " " + clock(s.Hold.Signed.At)
 	switch {
 	case s.Person == nil:
-		return name + ", who is not known in readings/people.csv"
+		return name + ", who is " + notKnown(s.Alike)
 	case s.By == nil:
 		return name
 	case s.Holds:

@@ -7,6 +7,7 @@ import (
 	staff "baybinder/generator/command/people"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
+	"baybinder/generator/read/record"
 )
 
 type peopleCommand struct {
@@ -41,6 +42,10 @@ func (c *addPersonCommand) Run(g *globals, d *output) error {
 		return err
 	}
 	d.say("%s is in readings/people.csv, from %s on.", n.ID, n.Started)
+	if of := record.Named(r.Manual, n.Name); of.To != nil || of.Alike != nil {
+		same := append(of.Alike, of.To)[0]
+		d.say("%s has that name too: in a job it says neither of them.", same.ID)
+	}
 	return nil
 }
 

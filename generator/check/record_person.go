@@ -1,8 +1,11 @@
 package check
 
 import (
+	"strings"
+
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
+	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/record"
 )
@@ -23,6 +26,10 @@ func runRecordPerson(c *Context) []finding.Finding {
 			if who.To != nil {
 				continue
 			}
+			if len(who.Alike) > 0 {
+				found = append(found, alike(j, who))
+				continue
+			}
 			f := bind.UnknownPerson.At(j.WorkerAt, "%s, who did this job, is not in readings/people.csv", who.Text)
 			f.Level = finding.Advice // the list is of people in training, and a name typed at the bay is no id
 			if near := nearest.Of(who.Text, names); near != "" {
@@ -33,4 +40,16 @@ func runRecordPerson(c *Context) []finding.Finding {
 		}
 	}
 	return found
+}
+
+// alike tells a name that several people have: whoever is meant, nobody is taken
+// for them.
+func alike(j *model.Job, who record.Worker) finding.Finding {
+	var ids []string
+	for _, p := range who.Alike {
+		ids = append(ids, p.ID)
+	}
+	f := bind.UnknownPerson.At(j.WorkerAt, "%s, who did this job, is the name of several people: %s", who.Text, strings.Join(ids, ", "))
+	f.Level = finding.Advice
+	return f.WithMend("give them names in readings/people.csv that differ; at the bay, write the id")
 }

@@ -22,10 +22,11 @@ type Fitness struct {
 
 // Worker is one who did a job.
 type Worker struct {
-	Typed  string        // as it was typed at the bay
-	Person *model.Person // nil: not known, and so never said to be unqualified
-	Away   bool          // was not there on the day
-	Holds  []Holder      // of the roles that the job needs
+	Typed  string          // as it was typed at the bay
+	Person *model.Person   // nil: not known, and so never said to be unqualified
+	Alike  []*model.Person // where it is the name of several
+	Away   bool            // was not there on the day
+	Holds  []Holder        // of the roles that the job needs
 	Read   []*model.Reading
 	Unread []*model.Procedure // of the job and what it performs: issued by then, and not read as it stood
 }
@@ -33,8 +34,9 @@ type Worker struct {
 // Signature is one of a job, and whether who signed held the role on the day.
 type Signature struct {
 	Hold   *model.JobHold
-	By     *model.Role   // that the hold asks for; nil where it asks for none that is known
-	Person *model.Person // nil: not known
+	By     *model.Role     // that the hold asks for; nil where it asks for none that is known
+	Person *model.Person   // nil: not known
+	Alike  []*model.Person // where it is the name of several
 	Holds  bool
 }
 
@@ -99,7 +101,7 @@ func (h *Standings) Fitness(j *model.Job) Fitness {
 }
 
 func (h *Standings) worker(j *model.Job, who record.Worker, day model.Date) Worker {
-	w := Worker{Typed: who.Text, Person: who.To}
+	w := Worker{Typed: who.Text, Person: who.To, Alike: who.Alike}
 	if w.Person == nil || j.To == nil {
 		return w
 	}
@@ -157,7 +159,8 @@ func (h *Standings) lastReadOn(person *model.Person, p *model.Procedure, day mod
 
 // signature judges who signed a hold, by the role that the hold asks for now.
 func (h *Standings) signature(j *model.Job, hold *model.JobHold) Signature {
-	s := Signature{Hold: hold, Person: record.PersonNamed(h.m, hold.Signed.Name)}
+	who := record.Named(h.m, hold.Signed.Name)
+	s := Signature{Hold: hold, Person: who.To, Alike: who.Alike}
 	for _, known := range h.m.Holds {
 		if known.ID == hold.Hold && j.To != nil {
 			s.By = known.By.To

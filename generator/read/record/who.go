@@ -10,8 +10,9 @@ import (
 
 // Worker is one name in a job's field for who works, as it was typed.
 type Worker struct {
-	Text string
-	To   *model.Person // nil where the list of people has nobody of that name
+	Text  string
+	To    *model.Person   // nil where the list of people has nobody of that name, or several
+	Alike []*model.Person // the several
 }
 
 var betweenNames = regexp.MustCompile(`\s*[,;/+&]\s*|\s+(?:and|y)\s+`)
@@ -39,25 +40,35 @@ func Doers(m *model.Manual, j *model.Job) []Worker {
 
 // named are those whom a text names.
 func named(m *model.Manual, text string) []Worker {
-	if p := PersonNamed(m, text); p != nil {
-		return []Worker{{text, p}}
+	if whole := Named(m, text); whole.To != nil || whole.Alike != nil {
+		return []Worker{whole}
 	}
 	var out []Worker
 	for _, who := range betweenNames.Split(text, -1) {
 		if who != "" {
-			out = append(out, Worker{who, PersonNamed(m, who)})
+			out = append(out, Named(m, who))
 		}
 	}
 	return out
 }
 
-// PersonNamed finds a person by id or name, whatever the case; nil where nobody is
-// called so.
-func PersonNamed(m *model.Manual, text string) *model.Person {
+// Named is the person of an id or a name, whatever the case. An id is one
+// person's; a name that two people have, initials perhaps, says neither.
+func Named(m *model.Manual, text string) Worker {
+	w := Worker{Text: text}
+	if text == "" {
+		return w
+	}
 	for _, p := range m.People {
-		if text != "" && (strings.EqualFold(p.ID, text) || strings.EqualFold(p.Label(), text)) {
-			return p
+		switch {
+		case strings.EqualFold(p.ID, text):
+			return Worker{Text: text, To: p}
+		case strings.EqualFold(p.Label(), text):
+			w.Alike = append(w.Alike, p)
 		}
 	}
-	return nil
+	if len(w.Alike) == 1 {
+		w.To, w.Alike = w.Alike[0], nil
+	}
+	return w
 }
