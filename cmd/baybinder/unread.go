@@ -29,8 +29,16 @@ func (d *output) whole(r *generator.Result, p *model.Procedure) error {
 	return nil
 }
 
-// rests says beside an answer that it rests on texts that have errors.
+// rests says beside an answer that it rests on texts that have errors, or on one
+// that is retired.
 func (d *output) rests(r *generator.Result, p *model.Procedure) {
+	switch instead := p.Instead.To; {
+	case p.Status != "retired":
+	case instead == nil:
+		d.remark("%s is retired.", p.Label())
+	default:
+		d.remark("%s is retired; in its place stands %s.", p.Label(), instead.Label())
+	}
 	for _, q := range reached(p) {
 		if n := finding.Errors(inFile(r.Findings, q)); n > 0 {
 			d.remark("%s has %s, and what is said here rests on it: baybinder check tells them.", q.File.Path, finding.Count(n, "%d error", "%d errors"))

@@ -26,7 +26,9 @@ var findingsCommand = map[string]string{
 	"Something in %s could not be read; it has no part in this answer. baybinder check says what to mend.":                                               "Etwas in %s war nicht lesbar; für diese Antwort spielt es keine Rolle. baybinder check sagt, was zu beheben ist.",
 	"Something in %s could not be read: baybinder check says what.":                                                                                      "Etwas in %s war nicht lesbar: baybinder check sagt, was.",
 	"Something in %s could not be read, so this answer may leave something out: baybinder check says what.":                                              "Etwas in %s war nicht lesbar, darum kann in dieser Antwort etwas fehlen: baybinder check sagt, was.",
-	"%s has %s, and what is said here rests on it: baybinder check tells them.":                                                                          "%s hat %s, und was hier gesagt wird, beruht darauf: baybinder check nennt sie.",
+	"%s is retired.":                         "%s ist zurückgezogen.",
+	"%s is retired; in its place stands %s.": "%s ist zurückgezogen; an seiner Stelle steht %s.",
+	"%s has %s, and what is said here rests on it: baybinder check tells them.": "%s hat %s, und was hier gesagt wird, beruht darauf: baybinder check nennt sie.",
 
 	// of plan
 	"\tfrom\tto\twork\tof it waits\tpeople\tno time\t": "\tvon\tbis\tArbeit\tdavon Warten\tPersonen\tohne Zeit\t",

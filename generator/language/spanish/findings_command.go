@@ -26,7 +26,9 @@ var findingsCommand = map[string]string{
 	"Something in %s could not be read; it has no part in this answer. baybinder check says what to mend.":                                               "Algo de %s no se pudo leer; no cuenta para esta respuesta. baybinder check dice qué corregir.",
 	"Something in %s could not be read: baybinder check says what.":                                                                                      "Algo de %s no se pudo leer: baybinder check dice qué.",
 	"Something in %s could not be read, so this answer may leave something out: baybinder check says what.":                                              "Algo de %s no se pudo leer, así que a esta respuesta puede faltarle algo: baybinder check dice qué.",
-	"%s has %s, and what is said here rests on it: baybinder check tells them.":                                                                          "%s tiene %s, y lo que se dice aquí sale de ahí: baybinder check los muestra.",
+	"%s is retired.":                         "%s está retirado.",
+	"%s is retired; in its place stands %s.": "%s está retirado; en su lugar está %s.",
+	"%s has %s, and what is said here rests on it: baybinder check tells them.": "%s tiene %s, y lo que se dice aquí sale de ahí: baybinder check los muestra.",
 
 	// of plan
 	"\tfrom\tto\twork\tof it waits\tpeople\tno time\t": "\tdesde\thasta\ttrabajo\tesperas\tpersonas\tsin tiempo\t",
