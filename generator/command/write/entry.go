@@ -11,6 +11,7 @@ import (
 	"baybinder/generator/base/position"
 	"baybinder/generator/command/schema"
 	"baybinder/generator/model"
+	"baybinder/generator/read/decode"
 	"baybinder/generator/read/edit"
 	"baybinder/generator/read/syntax"
 )
@@ -148,10 +149,8 @@ func freeID(b bench, m *model.Machine, in, name string) string {
 	return free(syntax.PlainID(name), strings.TrimSuffix(in, "s"), taken)
 }
 
-// mostID is the longest that an id may be.
-const mostID = 64
-
-// free is an id that is not taken; of one that is empty, a plain one.
+// free is an id that is not taken and that a file can have on any system; of one
+// that is empty, a plain one.
 func free(id, plain string, taken map[string]bool) string {
 	if id == "" {
 		id = plain
@@ -161,7 +160,7 @@ func free(id, plain string, taken map[string]bool) string {
 		if n > 1 {
 			end = "-" + strconv.Itoa(n)
 		}
-		if now := strings.Trim(id[:min(len(id), mostID-len(end))], "-") + end; !taken[now] {
+		if now := strings.Trim(id[:min(len(id), decode.LongestID-len(end))], "-") + end; !taken[now] && decode.BadIDWhy(now).IsZero() {
 			return now
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"reflect"
 	"regexp"
 	"slices"
+	"strings"
 	"testing"
 
 	"baybinder/generator/language"
@@ -78,5 +79,17 @@ func TestNoControlIsWritten(t *testing.T) {
 	t.Parallel()
 	if got := cleaned("a\x1b[2Jb\x00c\x7fd\u0085e\r\nf\tg \x08"); got != "a[2Jbcde\nf\tg" {
 		t.Errorf("%q", got)
+	}
+}
+
+// An id of a name is one that a file can have on Windows too, of at most 64
+// characters, and nobody's yet.
+func TestFreeID(t *testing.T) {
+	long := strings.Repeat("a", 70)
+	taken := map[string]bool{"seat": true, "seat-2": true, long[:64]: true}
+	for id, want := range map[string]string{"": "part", "lid": "lid", "seat": "seat-3", "con": "con-2", "com1": "com1-2", long: long[:62] + "-2"} {
+		if got := free(id, "part", taken); got != want {
+			t.Errorf("%q becomes %q, want %q", id, got, want)
+		}
 	}
 }
