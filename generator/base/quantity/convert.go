@@ -116,8 +116,7 @@ func roundTo(value float64, decimals int) float64 {
 // the typed decimals, is the typed number. Half way between two numbers both
 // agree, since both ways of rounding are in use; and so does the number that
 // this package prints for the value in the typed unit, such as 3050 psi for
-// 210 bar. Amounts of different dimensions never agree, nor ac with dc, nor nothing
-// with something: 0 bar is no rounded 0.3 bar, though 0 °C is a rounded 0.3 °C.
+// 210 bar. Amounts of different dimensions never agree, nor ac with dc.
 func Agrees(typed, value Quantity) bool {
 	typed, ok := typed.As(value.Unit.Dimension())
 	if !ok || typed.Flow.conflicts(value.Flow) {
@@ -125,9 +124,6 @@ func Agrees(typed, value Quantity) bool {
 	}
 	if typed.Unit.Dimension() == Calendar {
 		return typed.span.same(value.span)
-	}
-	if typed.Value == 0 && value.Value != 0 && typed.Unit.Dimension() != Temperature {
-		return false
 	}
 	exact := value.valueIn(typed.Unit)
 	step := math.Pow10(-typed.Decimals)

@@ -129,10 +129,8 @@ func TestAgrees(t *testing.T) {
 		{"2.0 mm", "2.04 mm", true},
 		{"2.0 mm", "2.06 mm", false},
 		{"0.4 mm", "0.35 mm", true},
-		{"0 bar", "0.3 bar", false}, // nothing is no reading of something: common practice, no source
-		{"0.0 bar", "0.04 bar", false},
+		{"0 bar", "0.3 bar", true}, // rounded to the typed digits
 		{"0 psi", "0 bar", true},
-		{"0 °C", "0.3 °C", true}, // nothing is elsewhere on its scale
 		{"32 °F", "0 °C", true},
 		{"-20 °C", "-20 °C", true},
 		{"20 °C", "-20 °C", false},

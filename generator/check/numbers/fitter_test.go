@@ -16,6 +16,7 @@ var fitted = files{
 	"register/holds.yaml": base["register/holds.yaml"] + `
 tyre: { name: tyre, kind: measure, what: pressure, limit: 2.2 to 2.4 bar }
 gap: { name: gap, kind: measure, what: gap, limit: 2.0 ± 0.1 mm }
+drop: { name: drop, kind: measure, what: drop of pressure in 10 min, limit: at most 0.4 bar }
 acid: { name: acid, kind: measure, what: pH, limit: pH 7.2 to 7.6 }
 `,
 }
@@ -42,6 +43,7 @@ var rightByAFitter = []string{
 	// Bounds that are those of the files.
 	"Wait for the drive [](hold:long-wait), and 10 min later look again.",
 	"[Wait](hold:long-wait); who comes 10 min earlier waits too.",
+	"[It holds, and drops 0 bar](hold:drop).",
 	"Wait at least 3 min for the drive. [](hold:long-wait)",
 	"Wait 3 min or longer for the drive. [](hold:long-wait)",
 	"Wait a minimum of 3 min. [](hold:long-wait)",
