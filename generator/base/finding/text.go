@@ -153,12 +153,16 @@ func shorten(left, place, right string) (string, string, string) {
 // colour its screen made visible, line ends too. Tabs stay.
 func Printable(text string) string {
 	return strings.Map(func(r rune) rune {
-		if r != '\t' && (unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r)) {
+		if r == '\n' || IsControl(r) || unicode.Is(unicode.Bidi_Control, r) {
 			return '\ufffd'
 		}
 		return r
 	}, text)
 }
+
+// IsControl says that a sign steers what shows it and has no place in a text: a
+// control, but no tab and no line end.
+func IsControl(r rune) bool { return unicode.IsControl(r) && r != '\t' && r != '\n' }
 
 // blank is as wide as a text in a terminal: a tab for each tab, so that what
 // follows stands under what follows.

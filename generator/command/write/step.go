@@ -4,8 +4,8 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
-	"unicode"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 )
 
@@ -161,7 +161,7 @@ func reworded(old, text string, width int) string {
 func cleaned(text string) string {
 	text = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\u2028", "\n", "\u2029", "\n\n", "\u00a0", " ").Replace(text)
 	text = strings.Map(func(r rune) rune {
-		if unicode.IsControl(r) && r != '\t' && r != '\n' {
+		if finding.IsControl(r) {
 			return -1
 		}
 		return r

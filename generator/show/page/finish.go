@@ -4,7 +4,8 @@ import (
 	"bytes"
 	"strconv"
 	"sync"
-	"unicode"
+
+	"baybinder/generator/base/finding"
 )
 
 // Finish writes a page with the private signs of its texts as elements: what is
@@ -27,7 +28,7 @@ func shown(page []byte) []byte {
 		return page
 	}
 	return bytes.Map(func(r rune) rune {
-		if unicode.IsControl(r) && r != '\t' && r != '\n' {
+		if finding.IsControl(r) {
 			return '\ufffd'
 		}
 		return r
