@@ -45,11 +45,10 @@ func inAnyLanguage(is func(l *shape.Language) bool) bool {
 func withLowerEnds(text, tag string) []amountIn {
 	var out []amountIn
 	for _, q := range amountsIn(text, tag) {
-		low, is := lowerEnd(text[:q.Start], tag)
-		if is && (len(out) == 0 || out[len(out)-1].End != low.End) {
-			for _, a := range amountsIn(text[low.Start:low.End]+" "+q.Unit.Symbol(), tag) {
-				a.Start, a.End = low.Start, low.End
-				out = append(out, a)
+		read := out
+		for _, low := range lowerEnds(text, q, tag) {
+			if !slices.ContainsFunc(read, func(a amountIn) bool { return a.End == low.End }) {
+				out = append(out, low)
 			}
 		}
 		out = append(out, q)
@@ -57,22 +56,32 @@ func withLowerEnds(text, tag string) []amountIn {
 	return out
 }
 
-// lowerEnd is the number that stands at the end of a text before the word that makes
-// a range of it and what follows.
-func lowerEnd(before, tag string) (quantity.Place, bool) {
+// lowerEnds are the ways to read the number before the word that makes a range of it
+// and an amount.
+func lowerEnds(text string, q amountIn, tag string) []amountIn {
+	before := strings.TrimRightFunc(text[:q.Start], unicode.IsSpace)
 	for _, l := range language.All() {
 		for _, r := range l.Asides.Ranges {
-			head, joined := strings.CutSuffix(strings.TrimRightFunc(before, unicode.IsSpace), " "+r.Between)
+			head, joined := strings.CutSuffix(before, " "+r.Between)
 			if !joined {
 				continue
 			}
 			low, is := numberAtEnd(head, tag)
 			if is && (r.Before == "" || endsIn(wordsBefore(head[:low.Start]), []string{r.Before})) {
-				return low, true
+				return sharing(text, low, q.Unit, tag)
 			}
 		}
 	}
-	return quantity.Place{}, false
+	return nil
+}
+
+// sharing are the ways to read a number in a text in a unit that stands elsewhere.
+func sharing(text string, number quantity.Place, unit quantity.Unit, tag string) []amountIn {
+	all := amountsIn(text[number.Start:number.End]+" "+unit.Symbol(), tag)
+	for i := range all {
+		all[i].Start, all[i].End = number.Start, number.End
+	}
+	return all
 }
 
 // figuresAtEnd is a number in figures that stands alone at the end of a text.
