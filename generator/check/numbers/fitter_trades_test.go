@@ -120,6 +120,7 @@ var rightInManyTrades = map[string][]string{
 		"[Tighten the nuts](tighten:wheel-nut) one by one to 110 N·m.",
 		"[Tighten the nuts](tighten:wheel-nut), each of four to 110 N·m.",
 		"[Tighten the nuts](tighten:wheel-nut), all five to 110 N·m.",
+		"[Tighten the nuts](tighten:wheel-nut), begin at one to 110 N·m.",
 		"[Tighten the nuts](tighten:wheel-nut) two to 110 N·m, then the others.",
 		"[Turn the needle back](reset:needle) half a turn at a time.",
 		"[Set the blow-off valve back](reset:blow-off) to 8 bar.", // both ways of rounding are in use
@@ -190,6 +191,7 @@ var rightInManyTrades = map[string][]string{
 		"[Apriete](tighten:wheel-nut) de dos en dos a 110 N·m.",
 		"[Apriete](tighten:wheel-nut) una a una a 110 N·m.",
 		"[Apriete](tighten:wheel-nut) dos a 110 N·m.",
+		"Empiece con una a 110 N·m: [tuercas](fastener:wheel-nut).",
 		"Debe llevar tapones a más de 85 dB. [](hold:noise)",
 		"Aparte los sacos de menos de 495 g. [](hold:bag)",
 		"[Rellene](fill:coolant) con menos de un litro.",
@@ -230,6 +232,7 @@ var rightInManyTrades = map[string][]string{
 		"Man muss über 85 dB Stöpsel tragen. [](hold:noise)",
 		"Man muss bei über 85 dB Stöpsel tragen. [](hold:noise)",
 		"Säcke unter 495 g füllen Sie nach. [](hold:bag)",
+		"Gehen Sie von einer auf 110 N·m: [Muttern](fastener:wheel-nut).",
 		"[Ziehen Sie](tighten:wheel-nut) alle fünf bis 110 N·m an.",
 		"Gießen Sie anderthalb Liter [Kühlmittel](supply:glycol) darüber.",
 	},

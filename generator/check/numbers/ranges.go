@@ -115,8 +115,10 @@ func counts(text, tag string, found []amountIn, i int) bool {
 		return false // it has a unit of its own, or is no count
 	}
 	before := strings.Fields(strings.ToLower(text[:low.Start]))
-	n := len(before)
+	n, written := len(before), !isFigure(text[low.Start])
 	switch {
+	case written && low.Value == 1:
+		return true // "con una a 40 N·m"
 	case n == 0:
 		return false
 	case isDuration(low.Quantity):
@@ -126,7 +128,7 @@ func counts(text, tag string, found []amountIn, i int) bool {
 	case inAnyLanguage(func(l *shape.Language) bool { return l.Asides.RangeBehind[before[n-1]] }):
 		return false
 	}
-	return !isFigure(text[low.Start]) || !strings.HasSuffix(before[n-1], string(sentence.Hole)) && !strings.ContainsAny(before[n-1][len(before[n-1])-1:], ",;:(")
+	return written || !strings.HasSuffix(before[n-1], string(sentence.Hole)) && !strings.ContainsAny(before[n-1][len(before[n-1])-1:], ",;:(")
 }
 
 // isCount says that a word counts: "one" of "one by one", "each" of "each of four".
