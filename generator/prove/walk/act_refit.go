@@ -71,6 +71,9 @@ func (w *walk) covered(p *model.Part, g diagram.Func) {
 // tightened. What the part goes on only with loose is tightened after it: the
 // bolts of a slide that lies under its chain.
 func (w *walk) coveredLoose(p *model.Part, g diagram.Func, begun, later []undoing) {
+	if p.Lost("freed-by") {
+		return
+	}
 	for _, q := range p.Over {
 		x := w.lay.of[q]
 		here := w.And(g, w.present(x))
