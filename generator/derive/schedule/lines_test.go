@@ -193,9 +193,9 @@ func TestLongWaits(t *testing.T) {
 	for name, text := range rig {
 		base[name] = text
 	}
-	base["register/holds.yaml"] += "short: { name: short, kind: wait, for: 9 min }\ntenth: { name: tenth, kind: wait, for: 10 min }\nlong: { name: long, kind: wait, for: 15 min }\n"
-	// 66 min of work and 34 of waits: a tenth is 10 min.
-	p, book := jobOf(t, base, "for: rig\n", "## Work\n\n1. [Wait](hold:short). [](time:66min)\n2. [Wait](hold:tenth).\n\n## More\n\n1. [Wait](hold:long).\n")
+	base["register/holds.yaml"] += "short: { name: short, kind: wait, for: 595 s }\ntenth: { name: tenth, kind: wait, for: 10 min }\nlong: { name: long, kind: wait, for: 15 min }\n"
+	// 3905 s of work and 2095 of waits: a tenth is 10 min.
+	p, book := jobOf(t, base, "for: rig\n", "## Work\n\n1. [Wait](hold:short). [](time:3905s)\n2. [Wait](hold:tenth).\n\n## More\n\n1. [Wait](hold:long).\n")
 	var got []string
 	for _, s := range book.Rows(p)[0].LongWaits() {
 		got = append(got, fmt.Sprint(s.Step.Number, " ", (s.To-s.From)/60))

@@ -127,6 +127,19 @@ func TestAStaleReadingFinishesNothing(t *testing.T) {
 			t.Errorf("%s: finished on %s, want %s", readers, got, want)
 		}
 	}
+	for name, c := range map[string]struct{ more, want string }{ // of several readings the last counts, and none that was never issued
+		"then what was never issued": {"2026-01-11,t-01,wash,read,1-9999999999999999,\n", "[2026-01-12]"},
+		"then the old":               {"2026-01-11,t-01,wash,read,1-1111111111111111,\n", "[]"},
+		"and the old on one day":     {"2026-01-10,t-01,wash,read,1-1111111111111111,\n", "[2026-01-12]"},
+		"then the same":              {"2026-01-11,t-01,wash,read," + wash + ",\n", "[2026-01-12]"},
+	} {
+		rows := heads + "2026-01-10,t-01,wash,read," + wash + ",\n" + c.more + "2026-01-05,t-01,sweep,read," + sweep + ",\n2026-01-12,t-01,sweep,performed," + sweep + ",t-03\n"
+		m := shop("register/roles.yaml", crewRoles, "readings/people.csv", crewPeople, "readings/plans/first.yaml", crewFirst, "readings/plans/second.yaml", crewSecond,
+			"readings/record.csv", rows, "revisions.csv", fmt.Sprintf(revisions, wash, "reread"))
+		if got := fmt.Sprint(NewStandings(m, on("2026-01-20")).Finished(m.People[0], m.Plans[0])); got != c.want {
+			t.Errorf("read as it stands, %s: finished on %s, want %s", name, got, c.want)
+		}
+	}
 	again := rows + "2026-01-12,t-01,wash,read," + wash + ",\n"
 	m = shop("register/roles.yaml", crewRoles, "readings/people.csv", crewPeople, "readings/plans/first.yaml", crewFirst, "readings/plans/second.yaml", crewSecond,
 		"readings/record.csv", again, "revisions.csv", fmt.Sprintf(revisions, wash, "reread"))

@@ -54,6 +54,38 @@ func TestRowsOfRolesSayWhatWasHeld(t *testing.T) {
 	}
 }
 
+// "What was withdrawn never comes back by itself": the row of a plan that was
+// finished before the withdrawal would stand behind it, and "what the rows say, in
+// file order" would be that the role is held. Nobody had written that row yet.
+func TestRecordingBringsNoRoleBack(t *testing.T) {
+	const short = "title: Start\nread: [alone]\ngives: [cleaner]\n"
+	withdrawn := rolesHead + "2026-03-01,t-01,cleaner,withdrawn,t-02,why\n"
+	files := []string{"readings/people.csv", three, "readings/plans/start.yaml", short, "readings/record.csv", heads + "2026-02-01,t-01,alone,read," + print(shop(), "alone") + ",\n"}
+	for _, day := range []string{"2026-02-15", "2026-06-01"} { // the first is recorded late
+		folder := t.TempDir()
+		if err := os.MkdirAll(filepath.Join(folder, "readings"), 0o700); err != nil {
+			t.Fatal(err)
+		}
+		name := filepath.Join(folder, "readings", "roles.csv")
+		if err := os.WriteFile(name, []byte(withdrawn), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		other := Entry{Folder: folder, Person: "t-02", Procedure: "alone", Act: "read", Date: on(day)}
+		if _, err := RecordAll(shop(append(files, "readings/roles.csv", withdrawn)...), folder, []Entry{other}); err != nil {
+			t.Fatal(err)
+		}
+		text, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		m := shop(append(files, "readings/roles.csv", string(text))...)
+		h := NewStandings(m, on("2026-06-02"))
+		if before, after := h.HoldsRole(m.People[0], "cleaner", on("2026-02-28")), h.HoldsRole(m.People[0], "cleaner", on("2026-03-01")); !before || after {
+			t.Errorf("recorded on %s: held before it was withdrawn %v, and after %v\n%s", day, before, after, text)
+		}
+	}
+}
+
 // A grant is refused where it cannot be so on its day; it says why.
 func TestGrantsThatCannotBe(t *testing.T) {
 	m := shop("readings/people.csv", three)
