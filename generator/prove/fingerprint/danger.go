@@ -78,7 +78,7 @@ func anchors(old, new []block) map[string]bool {
 // dangers are the lines of a block that nobody may change unnoticed.
 func (b block) dangers() []string {
 	var out []string
-	inside := false
+	var inside bool
 	for _, line := range b.lines {
 		switch word, rest, _ := strings.Cut(line, " "); word {
 		case "": // a field of a link
@@ -116,7 +116,7 @@ func inOrder(blocks, other []block) []string {
 	own, count := texts(blocks), texts(other)
 	var out []string
 	for _, b := range blocks {
-		if at := b.text(); len(b.lines) > 0 && b.depth != "" && own[at] == 1 && count[at] == 1 {
+		if at := b.text(); b.depth != "" && own[at] == 1 && count[at] == 1 {
 			out = append(out, b.depth+"\n"+at)
 		}
 	}
