@@ -57,20 +57,12 @@ func dangers(blocks []block, anchors map[string]bool) []danger {
 
 func (b block) text() string { return strings.Join(b.lines, "\n") }
 
-// anchors are the blocks without danger that stand once in each of two forms.
+// anchors are the blocks that stand once in each of two forms. The beginning of
+// a phase in which nothing is said is none.
 func anchors(old, new []block) map[string]bool {
-	count := func(blocks []block) map[string]int {
-		n := map[string]int{}
-		for _, b := range blocks {
-			if len(b.lines) > 0 && len(b.dangers()) == 0 {
-				n[b.text()]++
-			}
-		}
-		return n
-	}
-	had, both := count(old), map[string]bool{}
-	for text, n := range count(new) {
-		both[text] = n == 1 && had[text] == 1
+	had, both := texts(old), map[string]bool{}
+	for text, n := range texts(new) {
+		both[text] = text != "" && n == 1 && had[text] == 1
 	}
 	return both
 }

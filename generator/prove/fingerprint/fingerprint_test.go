@@ -214,6 +214,16 @@ func TestDangerThatGoesPastAStep(t *testing.T) {
 			t.Errorf("%s: %v, want %v", name, got, c.want)
 		}
 	}
+	// A phase that begins elsewhere moves no hold, whether anything is said at its
+	// beginning or not: no step is passed.
+	phases := func(one, two string) Form {
+		files := maps.Clone(press)
+		files["procedures/lid.md"] = strings.Replace(front, "## Work\n", "## Work\n\nSlowly.\n", 1) + one + "\n## Rest\n\n" + two
+		return formOf(t, files, "lid")
+	}
+	if DangerMoved(phases("1. "+open+"\n2. "+hold+"\n", "1. "+reach+"\n"), phases("1. "+open+"\n", "1. "+hold+"\n2. "+reach+"\n")) {
+		t.Error("a hold that is in the next phase now, and passed no step, moved")
+	}
 }
 
 func TestChangesAreSaidForAReader(t *testing.T) {
