@@ -222,7 +222,7 @@ func TestLongTextsAreCutInMessages(t *testing.T) {
 // Each dimension's own examples must be read as that dimension, since they are
 // what a mend tells people to write.
 func TestExamplesAreRead(t *testing.T) {
-	for d := quantity.None; d <= quantity.Count; d++ {
+	for _, d := range allDimensions() {
 		q, err := quantity.Parse(d.Example(), d)
 		if err != nil || q.String() != d.Example() {
 			t.Errorf("%s: %q is read as %s, %v", d, d.Example(), q, err)
