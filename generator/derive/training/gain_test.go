@@ -91,6 +91,26 @@ func TestNobodyLiftsThemselves(t *testing.T) {
 	})
 }
 
+// Who gains on a day what a witness needs witnesses on that day, whichever row
+// stands first: "Who witnesses holds, on that day, the assessor's role".
+func TestAWitnessMayBeMadeOnTheDay(t *testing.T) {
+	bare := crew(nil)
+	row := func(who, id, act, by string) string {
+		return "2026-01-05,t-0" + who + "," + id + "," + act + "," + print(bare, id) + "," + by + "\n"
+	}
+	seen := []string{row("1", "alone", "performed", "t-02"), row("1", "alone", "performed", "t-02"), row("1", "alone", "read", ""), row("1", "alone", "watched", "")}
+	made := []string{row("2", "sweep", "performed", "t-03"), row("2", "sweep", "read", ""), row("2", "wash", "read", "")}
+	want := []string{"t-01 second 2026-01-05", "t-02 first 2026-01-05"}
+	for _, rows := range [][]string{slices.Concat(seen, made), slices.Concat(made, seen)} {
+		if got := finishes(crew(rows), "2026-02-01"); !slices.Equal(got, want) {
+			t.Errorf("finished %q, want %q", got, want)
+		}
+	}
+	if got := finishes(crew(seen), "2026-02-01"); len(got) > 0 {
+		t.Errorf("seen by who gained nothing, and finished %q", got)
+	}
+}
+
 func TestAPlanIsFinishedOnTheDayOfItsLastAct(t *testing.T) {
 	m := crew(nil)
 	wash, sweep := print(m, "wash"), print(m, "sweep")
