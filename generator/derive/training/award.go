@@ -60,15 +60,15 @@ func (h *Standings) lostOf(p *model.Person, plan *model.Plan) []model.Date {
 			out = append(out, a.Date)
 		}
 	}
-	slices.SortFunc(out, func(a, b model.Date) int { return a.Time().Compare(b.Time()) })
 	return out
 }
 
 // forget drops what was done up to a withdrawal: what was withdrawn is gained
 // again by what is done after it.
 func (c *course) forget(day model.Date) {
-	for len(c.lost) > 0 && c.lost[0].Before(day) {
-		c.lost = c.lost[1:]
+	before := len(c.lost)
+	c.lost = slices.DeleteFunc(c.lost, func(lost model.Date) bool { return lost.Before(day) })
+	if len(c.lost) < before {
 		c.begin()
 	}
 }

@@ -91,6 +91,30 @@ func TestNobodyLiftsThemselves(t *testing.T) {
 	})
 }
 
+// "A role that was withdrawn is gained again by a plan only through what is done
+// after that day" (the package's own rule), in whichever order the days were
+// written down.
+func TestWhatWasDoneBeforeAWithdrawalCountsForNothingAfterIt(t *testing.T) {
+	f := print(shop(), "alone")
+	for name, c := range map[string]struct{ days, want string }{
+		"on the day":                       {"2026-03-02", "[2026-03-02]"},
+		"the day before":                   {"2026-03-01", "[]"},
+		"between":                          {"2026-03-01 2026-05-01", "[]"},
+		"between, the later written first": {"2026-05-01 2026-03-01", "[]"},
+		"after":                            {"2026-05-01", "[2026-03-02]"},
+	} {
+		rows := rolesHead
+		for _, day := range strings.Fields(c.days) {
+			rows += day + ",t-01,cleaner,withdrawn,t-02,why\n"
+		}
+		m := shop("readings/people.csv", early, "readings/plans/start.yaml", "title: Start\nread: [alone]\nwatch: [alone]\ngives: [cleaner]\n", "readings/roles.csv", rows,
+			"readings/record.csv", heads+"2026-02-01,t-01,alone,read,"+f+",\n2026-03-02,t-01,alone,watched,"+f+",\n")
+		if got := fmt.Sprint(NewStandings(m, on("2026-06-01")).Finished(m.People[0], m.Plans[0])); got != c.want {
+			t.Errorf("withdrawn %s: finished on %s, want %s", name, got, c.want)
+		}
+	}
+}
+
 // Who gains on a day what a witness needs witnesses on that day, whichever row
 // stands first: "Who witnesses holds, on that day, the assessor's role".
 func TestAWitnessMayBeMadeOnTheDay(t *testing.T) {
