@@ -246,7 +246,7 @@ func (b block) statements(in *words.Changes) []statement {
 			out = append(out, statement{link: link, about: in.Term(kind), value: name})
 		case strings.HasPrefix(line, " "):
 			field, value, _ := strings.Cut(strings.TrimSpace(line), ": ")
-			if field != "name" { // it is what the link is called
+			if field != "name" && (b.ids || field != "option") { // it is what the link is called
 				out = append(out, statement{link, field, strings.TrimSpace(in.Term(kind)+" "+name) + ", " + in.Term(field) + ":", value})
 			}
 		default:
