@@ -134,6 +134,9 @@ func TestWhenARoleIsToldOf(t *testing.T) {
 		"renewed":               {"cleaner@2026-01-01 cleaner@2026-06-01", "2027-01-02", ""},
 		"renewed, written last": {"cleaner@2026-06-01 cleaner@2026-01-01", "2027-01-02", ""},
 		"renewed today":         {"cleaner@2026-01-01 cleaner@2027-01-02", "2027-01-02", ""},
+		"renewed, not yet":      {"cleaner@2026-01-01 cleaner@2027-02-01", "2027-01-02", "run out 2027-01-01"},
+		"beside one for ever":   {"cleaner@2026-01-01 cleaner", "2027-01-02", ""}, // "one without a day … does not run out"
+		"another role, later":   {"cleaner@2026-01-01 teacher@2026-06-01", "2027-01-02", "run out 2027-01-01"},
 		"twice the same":        {"cleaner@2026-01-01 cleaner@2026-01-01", "2027-01-02", "run out 2027-01-01"},
 		"needs no renewal":      {"teacher@2020-01-01", "2027-01-02", ""},
 		"without a day":         {"cleaner", "2027-01-02", ""},
@@ -206,6 +209,31 @@ func TestWhatARowFinishes(t *testing.T) {
 	}
 	if now, _ := os.ReadFile(filepath.Join(folder, "readings", "roles.csv")); string(now) != string(text) {
 		t.Errorf("the row of the role was written again: %q", now)
+	}
+}
+
+// Rows of several days, in any order: each is judged on its own day, the last of
+// them finishes the plan, and the row of the role is of that day.
+func TestRowsOfSeveralDays(t *testing.T) {
+	m := shop("readings/people.csv", "person,name,roles,started,plans\nt-01,First,,2026-01-01,start\n",
+		"readings/plans/start.yaml", "title: Start\nread: [alone]\nwatch: [alone]\ngives: [cleaner]\n")
+	read := Entry{Person: "t-01", Procedure: "alone", Act: "read", Date: on("2026-02-01")}
+	watched := Entry{Person: "t-01", Procedure: "alone", Act: "watched", Date: on("2026-03-02")}
+	for _, entries := range [][]Entry{{read, watched}, {watched, read}} {
+		folder := t.TempDir()
+		done, err := RecordAll(m, folder, entries)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, d := range done {
+			if finishes := len(d.Finished) == 1; finishes != (d.Act == "watched") {
+				t.Errorf("%s finishes the plan: %v", d.Act, finishes)
+			}
+		}
+		text, err := os.ReadFile(filepath.Join(folder, "readings", "roles.csv"))
+		if want := rolesHead + "2026-03-02,t-01,cleaner,gained,,finished start\n"; err != nil || string(text) != want {
+			t.Errorf("%q, %v, want %q", text, err, want)
+		}
 	}
 }
 
