@@ -15,7 +15,7 @@ var guarded = strings.Fields("hazard hold isolate lock release prove unlock rest
 // limits are the fields that bound or measure something, name the hazards of a
 // supply and the energies of a part, or say what a supply is and in what order
 // to go round.
-var limits = strings.Fields("amount range length adds torque stage voltage pressure capacity mass value across-flats thread class condition rated stored held-by retorque hazards ghs prove-dead guards needed-by supply renew-with places")
+var limits = strings.Fields("amount range length adds torque stage voltage pressure temperature gas-volume precharge capacity mass value across-flats thread class condition rated stored held-by retorque hazards ghs prove-dead guards needed-by supply renew-with places")
 
 // negations are the words of every language that turn a sentence round, with the
 // word that they turn: a lost not passes for nothing.
