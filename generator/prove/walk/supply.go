@@ -117,15 +117,22 @@ type missing struct {
 	at         position.Pos
 }
 
-// most is the largest amount that is used in one world, and which that is.
+// most is the largest amount that is used in one world, and which that is. A
+// world in which all that is left would not make it more is not gone into: uses
+// that have nothing to do with each other would make it twice as long each.
 func (w *walk) most(uses []want) (float64, diagram.Func) {
+	left := make([]float64, len(uses)+1)
+	for i, u := range slices.Backward(uses) {
+		left[i] = left[i+1] + u.amount
+	}
 	best, where := 0.0, diagram.Yes
 	var rec func(i int, sum float64, world diagram.Func)
 	rec = func(i int, sum float64, world diagram.Func) {
+		if sum+left[i] <= best {
+			return
+		}
 		if i == len(uses) {
-			if sum > best {
-				best, where = sum, world
-			}
+			best, where = sum, world
 			return
 		}
 		if with := w.And(world, uses[i].where); w.possible(with) {
