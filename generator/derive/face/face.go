@@ -118,7 +118,7 @@ func wide(p *model.Procedure) string {
 		for _, l := range b.Links {
 			locks = locks || l.Is(model.LinkLock)
 			if _, is := l.To.(*model.Procedure); is || l.Bad || l.Kind == model.PictureLink || l.Kind.Act == model.Place || l.Kind.Act == model.Clear {
-				fmt.Fprintf(h, "%v %d %s %q %q %q\n", b.Para, b.Role, l.Kind.Name, l.Address, l.ID, l.Frag)
+				fmt.Fprintf(h, "%v %d %s %q %q %q\n", b.Para, b.Role, l.Kind.Name, l.Address, l.ID, l.Frag())
 			}
 		}
 	}

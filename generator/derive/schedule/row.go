@@ -290,7 +290,7 @@ func (v *view) other(l *model.Link) bool {
 func unusual(l *model.Link) bool {
 	if l.Is(model.LinkIf) {
 		h, is := l.To.(*model.Hold)
-		return !is || len(h.Answers) > 0 && h.Answers[0].Key != l.Frag
+		return !is || len(h.Answers) > 0 && h.Answers[0].Key != l.Frag()
 	}
 	return l.Is(model.LinkIfNot) || l.Is(model.LinkOptional)
 }
