@@ -77,7 +77,7 @@ type Item struct {
 
 // Read reads a procedure's file.
 func Read(f *position.File) (*Document, []finding.Finding) {
-	d := &Document{File: f, FrontAt: f.At(0, len(f.Line(1)))}
+	d := &Document{File: f, FrontAt: f.At(0, len(firstLine(f.Text)))}
 	findings := d.readFront()
 	base := bodyStart(f.Text)
 	m := &mdReader{file: f, base: base, src: []byte(f.Text[base:])}
@@ -176,11 +176,11 @@ func (d *Document) readFront() []finding.Finding {
 		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter has no end").WithMend("write a line --- after it")}
 	}
 	d.Front = &Node{Kind: Map, At: d.FrontAt}
-	if first := f.Line(1); first != "---" && strings.TrimSpace(first) == "---" {
+	if first := firstLine(f.Text); first != "---" && strings.TrimSpace(first) == "---" {
 		d.Front, d.Broken = nil, true
 		return []finding.Finding{Syntax.At(d.FrontAt, "the line --- that opens the front matter has spaces in it").WithMend("take the spaces away")}
 	}
-	if first := strings.TrimSpace(f.Line(1)); first != "---" && first != "" && strings.Trim(first, "-—–") == "" {
+	if first := strings.TrimSpace(firstLine(f.Text)); first != "---" && first != "" && strings.Trim(first, "-—–") == "" {
 		d.Front, d.Broken = nil, true
 		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter opens with %s", first).WithMend("write --- above and below it: three hyphens, which a word processor may make one long dash of")}
 	}
