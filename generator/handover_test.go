@@ -54,6 +54,32 @@ func TestAHandOverIsTyped(t *testing.T) {
 	readBack(t, text)
 }
 
+// TestAHandOverSaysWhatIsNotProved: what the next shift finds stands there as
+// the procedure has it. Where a step before it is open, or a stop proved
+// nothing, the hand-over and the list of that step say so above it, and no
+// longer once it is mended.
+func TestAHandOverSaysWhatIsNotProved(t *testing.T) {
+	t.Parallel()
+	site := smallSite(t, map[string]string{
+		"shop.yaml":           "title: Shop of one gap\n",
+		"register/tools.yaml": "gauge: { name: feeler gauge, kind: other }\n",
+		"register/holds.yaml": "gap: { name: gap, kind: measure, what: gap of the jaw, limit: 0.3 to 0.5 mm, with: gauge, if-not: Set it anew. }\n",
+		"machines/rig.yaml":   "name: rig\nparts:\n  jaw: { name: jaw }\n",
+		"procedures/jaw.md":   "---\ntitle: Jaw off and on\nfor: rig\ntools: [gauge]\nholds: [gap]\n---\n\n## Off\n\n1. Take the [jaw](remove:jaw) off.\n2. [Measure](hold:gap).\n3. Wipe the bed. [A place to stop](pause:).\n\n## On\n\n1. Put the [jaw](refit:jaw) on.\n",
+	})
+	ctx, _ := browser(t)
+	bayPage(t, ctx, "file://"+filepath.ToSlash(filepath.Join(site, "procedures", "jaw.html")))
+	const doubts = `[...step('1.3').querySelectorAll('.doubt')].map((p) => p.closest('.stand, .hand-over').className + ':' + !p.hidden + p.textContent.includes('a stop is still open')).join()`
+	js[any](t, ctx, `localStorage.clear(); step('1.3').querySelectorAll('.stand').forEach((d) => { d.open = true; }); 0`)
+	is(t, ctx, doubts, "hand-over:falsefalse") // nothing is begun
+	js[any](t, ctx, `tick('1.1'); 0`)
+	is(t, ctx, doubts, "hand-over:truetrue")
+	js[any](t, ctx, `type(step('1.2').querySelector('.reading'), '0.9'); tick('1.2'); tick('1.3'); 0`)
+	is(t, ctx, doubts, "hand-over:truetrue") // ticked past a limit that is not met
+	js[any](t, ctx, `window.baybinder.page.change((job) => { job.gaps = []; }); press(step('1.2'), 'Measure again'); type(step('1.2').querySelector('.reading'), '0.4'); 0`)
+	is(t, ctx, doubts, "hand-over:falsefalse")
+}
+
 // readBack puts a record with a hand-over into a copy of the manual: the site
 // says where it was, and names nobody; the readings say who.
 func readBack(t *testing.T, text string) {

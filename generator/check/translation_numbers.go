@@ -26,7 +26,9 @@ func countedIn(tag string, texts []string) counted {
 	}
 	for _, text := range texts {
 		for _, c := range spoken.Numbers.Counted(text) {
-			out.words = append(out.words, spelled{strconv.Itoa(c.Value), text[c.Start:c.End]})
+			if whole := int(c.Value); whole > 0 { // a half stands elsewhere in another language: "dos vueltas y media"
+				out.words = append(out.words, spelled{strconv.Itoa(whole), text[c.Start:c.End]})
+			}
 		}
 	}
 	return out

@@ -163,10 +163,15 @@ func DateOf(t time.Time) Date {
 	return Date{y, m, d}
 }
 
+// firstYear is the first whole one of the Gregorian calendar. ISO 8601 leaves
+// those before it to an agreement; in a shop they are a slip, as 0026 for 2026
+// (from memory).
+const firstYear = 1583
+
 // ParseDate reads 2026-03-02.
 func ParseDate(text string) (Date, bool) {
 	t, err := time.Parse(time.DateOnly, text)
-	if err != nil {
+	if err != nil || t.Year() < firstYear {
 		return Date{}, false
 	}
 	return DateOf(t), true

@@ -545,13 +545,22 @@
       this.rail.show();
     }
 
+    // unproved: a stop of the step is open, and its answer was not typed either.
+    unproved(step) { return step.holds.some((h) => h.open && !this.answered(h)); }
+
+    // doubtful: a step before the one that is named is not ticked, or a stop is
+    // open that was to prove something, so that things may not stand after it
+    // as the procedure has them.
+    doubtful(step) {
+      const before = this.steps.slice(0, this.steps.indexOf(step) + 1);
+      return this.job.gaps.length > 0 || before.some((s) => s !== step && !s.settled && !s.waiting) || before.some((s) => s.state === 'done' && this.unproved(s));
+    }
+
     // showStand says where things stand after the last tick.
     showStand() {
       const w = bay.words, last = this.steps.findLast((s) => s.state === 'done');
       const at = last ? this.steps.indexOf(last) : -1;
-      const before = this.steps.slice(0, at + 1);
-      const unproved = (s) => s.holds.some((h) => h.open && !this.answered(h));
-      const doubt = this.job.gaps.length > 0 || before.some((s) => s !== last && !s.settled && !s.waiting) || before.some((s) => s.state === 'done' && unproved(s));
+      const before = this.steps.slice(0, at + 1), doubt = this.doubtful(last);
       const key = at + '/' + doubt + this.unit.query(this.job.unit);
       if (this.stoodAt === key) return;
       this.stoodAt = key;
@@ -560,7 +569,7 @@
         for (const [, off, n, doubt] of (moves || '').matchAll(/(-?)(\d+)(\??)/g)) if (proved || !doubt) there[off ? 'delete' : 'add'](n);
       };
       move(this.stood?.dataset.stand, true);
-      for (const s of before) move(s.element.dataset.stand, !unproved(s)); // what was to be proved stands as it stood
+      for (const s of before) move(s.element.dataset.stand, !this.unproved(s)); // what was to be proved stands as it stood
       const all = make('ul', {}, ...[...there].map((n) => this.things[n].cloneNode(true)));
       this.unit.follow(this.job.unit, all);
       this.rail.showStand(last ? fill(w.StandAfter, last.number) : w.StandStart, [...all.children].filter((li) => !li.hidden && li.querySelector('b')), doubt ? w.StandDoubt : '');

@@ -22,6 +22,10 @@
       this.call = this.text.querySelector(':scope > .call');
       if (this.call) this.call.append(' ', this.called = make('b', {}));
       this.handOver = this.text.querySelector(':scope > .pause') ? new bay.HandOver(this.text.querySelector(':scope > .pause'), this, page) : null;
+      this.stand = this.text.querySelector(':scope > .stand');
+      this.doubts = own('.stand, .hand-over').map((list) => ({ list: list, says: make('p', { class: 'doubt', hidden: true }) }));
+      for (const d of this.doubts) (d.list.querySelector(':scope > ul') || d.list.lastElementChild).before(d.says);
+      if (this.stand) this.stand.addEventListener('toggle', () => this.showDoubt());
     }
 
     get entry() { return this.page.job.steps[this.id] || null; }
@@ -108,6 +112,7 @@
       const w = bay.words, state = this.state, entry = this.entry || {};
       for (const h of this.holds) h.show();
       if (this.handOver) this.handOver.show();
+      this.showDoubt();
       const list = this.element.classList;
       list.toggle('is-done', state === 'done');
       list.toggle('is-hand', state === 'hand');
@@ -131,6 +136,17 @@
       bay.put(this.says, words);
       list.toggle('is-late', state !== 'skipped' && this.late);
       list.toggle('is-gap', this.page.job.gaps.some((x) => x.id === this.id));
+    }
+
+    // showDoubt says above where things stand that they may not, as long as a
+    // step before is open or a stop proved nothing. A list that is folded waits.
+    showDoubt() {
+      if (!this.handOver && !(this.stand && this.stand.open)) return;
+      const doubt = this.page.begun && this.page.doubtful(this);
+      for (const d of this.doubts) {
+        bay.put(d.says, doubt ? bay.words.StandDoubt : '');
+        d.says.hidden = !doubt;
+      }
     }
   };
 

@@ -64,7 +64,7 @@ func TestSuits(t *testing.T) {
 	for _, c := range []struct {
 		first, second string
 		want          bool
-	}{{"g", "lb", false}, {"g", "oz", true}, {"kg", "lb", true}, {"mm", "ft", false}, {"mm", "in", true}, {"bar", "psi", true}, {"°C", "°F", true}, {"N·m", "psi", false}} {
+	}{{"g", "lb", false}, {"g", "oz", true}, {"kg", "lb", true}, {"mm", "ft", false}, {"cm", "m", true}, {"mm", "m", false}, {"mm", "in", true}, {"bar", "psi", true}, {"°C", "°F", true}, {"N·m", "psi", false}} {
 		if got := mustUnit(t, c.first).Suits(mustUnit(t, c.second)); got != c.want {
 			t.Errorf("%s (%s): %t", c.first, c.second, got)
 		}

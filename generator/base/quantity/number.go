@@ -70,7 +70,7 @@ func fromComma(token string) (string, bool) {
 	if !found {
 		return token, true
 	}
-	if strings.ContainsAny(token, "._'") || strings.IndexByte(after, ',') >= 0 || len(after) == 3 && before != "0" {
+	if strings.ContainsAny(token, "._'") || strings.Contains(after, ",") || len(after) == 3 && before != "0" {
 		return "", false
 	}
 	return before + "." + after, true

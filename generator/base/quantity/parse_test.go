@@ -72,6 +72,9 @@ func TestParse(t *testing.T) {
 		{"2 d", quantity.Duration, 2, quantity.Day, "2 d"},
 		{"1 day", quantity.None, 1, quantity.Day, "1 d"},
 		{"14 days", quantity.Calendar, 14, quantity.CalendarDay, "14 days"},
+		{"99999 days", quantity.Calendar, 99999, quantity.CalendarDay, "99999 days"},
+		{"-273.15 °C", quantity.Temperature, -273.15, quantity.Celsius, "−273.15 °C"}, // absolute zero
+		{"23 h 59 min 59 s", quantity.Duration, 86399, quantity.Second, "23 h 59 min 59 s"},
 		{"1 d", quantity.Calendar, 1, quantity.CalendarDay, "1 day"},
 		{"1 week", quantity.Calendar, 1, quantity.CalendarWeek, "1 week"},
 		{"1 week", quantity.Duration, 1, quantity.Week, "1 week"},
@@ -186,6 +189,8 @@ func TestParseRefuses(t *testing.T) {
 		{"2.5 each", `"2.5 each" must be a whole number`, "write a count, such as 4 each", quantity.Count, quantity.BadNumber},
 		{"1.5 months", `"1.5 months" must be a whole number`, "write a calendar time, such as 12 months", quantity.Calendar, quantity.BadNumber},
 		{"100000 days", `"100000 days" is too far ahead for a calendar`, "write a calendar time, such as 12 months", quantity.Calendar, quantity.BadNumber},
+		{"1 h 60 min", `"60 min" belongs to the part before it`, "write the larger part first and whole, such as 1 h 30 min", quantity.Duration, quantity.BadNumber},
+		{"1 h 1 h", `"1 h 1 h" is in the wrong order`, "write the larger part first and whole, such as 1 h 30 min", quantity.Duration, quantity.OutOfOrder},
 		{"1 h 90 min", `"90 min" belongs to the part before it`, "write the larger part first and whole, such as 1 h 30 min", quantity.Duration, quantity.BadNumber},
 		{"1.5 h 30 min", `"1.5 h" is a fraction, and a smaller part follows`, "write the larger part first and whole, such as 1 h 30 min", quantity.Duration, quantity.BadNumber},
 		{"30 min 1 h", `"30 min 1 h" is in the wrong order`, "write the larger part first and whole, such as 1 h 30 min", quantity.Duration, quantity.OutOfOrder},
@@ -222,7 +227,7 @@ func TestLongTextsAreCutInMessages(t *testing.T) {
 // Each dimension's own examples must be read as that dimension, since they are
 // what a mend tells people to write.
 func TestExamplesAreRead(t *testing.T) {
-	for d := quantity.None; d <= quantity.Count; d++ {
+	for _, d := range allDimensions() {
 		q, err := quantity.Parse(d.Example(), d)
 		if err != nil || q.String() != d.Example() {
 			t.Errorf("%s: %q is read as %s, %v", d, d.Example(), q, err)

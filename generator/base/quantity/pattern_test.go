@@ -11,11 +11,7 @@ import (
 )
 
 func allDimensions() []quantity.Dimension {
-	var out []quantity.Dimension
-	for d := quantity.None; d <= quantity.Count; d++ {
-		out = append(out, d)
-	}
-	return out
+	return append([]quantity.Dimension{quantity.None}, quantity.Dimensions()...)
 }
 
 // ways are the readers and the patterns that must not refuse what they read.

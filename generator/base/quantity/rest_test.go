@@ -204,7 +204,7 @@ func TestPlaces(t *testing.T) {
 
 // A dimension is known by its word, and what is none is None.
 func TestDimensionNamed(t *testing.T) {
-	for word, want := range map[string]quantity.Dimension{"torque": quantity.Torque, "calendar time": quantity.Calendar, "count": quantity.Count, "amount": quantity.None, "colour": quantity.None, "": quantity.None} {
+	for word, want := range map[string]quantity.Dimension{"torque": quantity.Torque, "calendar time": quantity.Calendar, "count": quantity.Count, "conductivity": quantity.Conductivity, "number of drops": quantity.Drops, "amount": quantity.None, "colour": quantity.None, "": quantity.None} {
 		if got := quantity.DimensionNamed(word); got != want {
 			t.Errorf("%q is %s", word, got)
 		}

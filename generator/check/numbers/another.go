@@ -27,10 +27,10 @@ func (b *beside) another(text string, q quantity.Found) bool {
 			return true
 		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || beginsWith(behind, a.Away) && endsIn(before, []string{a.At})):
 			return true
-		case endsIn(before, a.Beyond) && slices.ContainsFunc(b.of.limits, func(limit quantity.Quantity) bool { return quantity.Agrees(q.Quantity, limit) }):
+		case (endsIn(before, l.Bounds.Below) || endsIn(before, l.Bounds.Above)) && slices.ContainsFunc(b.of.limits, func(limit quantity.Quantity) bool { return quantity.Agrees(q.Quantity, limit) }):
 			return true
 		}
-		return b.ofThing(l, q, before, behind)
+		return b.ofThing(l, q, unbounded(before, &l.Bounds), behind)
 	})
 }
 
@@ -110,8 +110,13 @@ const mostWordsAside = 5
 // wordsBefore are the last words of a text, in small letters, as far as the
 // nearest sign that parts a clause or a link.
 func wordsBefore(text string) []string {
-	list := strings.Fields(strings.ToLower(text[strings.LastIndexFunc(text, parts)+1:]))
+	list := clauseBefore(text)
 	return list[max(0, len(list)-mostWordsAside):]
+}
+
+// clauseBefore are all of them.
+func clauseBefore(text string) []string {
+	return strings.Fields(strings.ToLower(text[strings.LastIndexFunc(text, parts)+1:]))
 }
 
 // wordsBehind are the first words of a text, in small letters.
@@ -128,16 +133,34 @@ func parts(c rune) bool { return c < ' ' && !unicode.IsSpace(c) || strings.Conta
 
 // endsIn says that words end in one of the phrases.
 func endsIn(list []string, phrases []string) bool {
-	return slices.ContainsFunc(phrases, func(p string) bool {
+	_, _, is := cutEnd(list, phrases)
+	return is
+}
+
+// cutEnd takes the phrase off in which words end, where it is one of those.
+func cutEnd(list []string, phrases []string) (rest []string, phrase string, is bool) {
+	for _, p := range phrases {
 		words := strings.Fields(p)
-		return len(list) >= len(words) && slices.Equal(list[len(list)-len(words):], words)
-	})
+		if n := len(list) - len(words); n >= 0 && slices.Equal(list[n:], words) {
+			return list[:n], p, true
+		}
+	}
+	return list, "", false
 }
 
 // beginsWith says that words begin with one of the phrases.
 func beginsWith(list []string, phrases []string) bool {
-	return slices.ContainsFunc(phrases, func(p string) bool {
+	_, is := cutBegin(list, phrases)
+	return is
+}
+
+// cutBegin takes the phrase off with which words begin, where it is one of those.
+func cutBegin(list []string, phrases []string) (rest []string, is bool) {
+	for _, p := range phrases {
 		words := strings.Fields(p)
-		return len(list) >= len(words) && slices.Equal(list[:len(words)], words)
-	})
+		if len(list) >= len(words) && slices.Equal(list[:len(words)], words) {
+			return list[len(words):], true
+		}
+	}
+	return list, false
 }

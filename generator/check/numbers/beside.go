@@ -221,10 +221,16 @@ func (b *beside) fluid(l *model.Link, f *model.Fluid) {
 	case l.Kind.Act == model.Fill && b.drained[f]:
 		b.rivals = append(b.rivals, whole)
 	case l.Kind.Act == model.Fill:
-		b.most = append(b.most, b.of.lessOf(whole, f))
+		b.upTo(b.of.lessOf(whole, f))
 	default:
-		b.most = append(b.most, whole)
+		b.upTo(whole)
 	}
+}
+
+// upTo takes the most that can be said of an amount.
+func (b *beside) upTo(most rival) {
+	b.most = append(b.most, most)
+	b.bounds = append(b.bounds, bound{rival: most, side: quantity.AtMost, full: true})
 }
 
 // lessOf is the most that can be filled into a circuit: what it holds, or what the
@@ -261,7 +267,7 @@ func (b *beside) supplies(links []sentence.Placed) *beside {
 		b.words = append(b.words, inText(s.Name)...)
 		for _, use := range cmp.Or(b.of.of.Original, b.of.of).Supplies {
 			if listed, err := quantity.Parse(use.Amount, quantity.None); use.To == s && err == nil {
-				b.most = append(b.most, rival{Quantity: listed, of: s, who: "the list of supplies"})
+				b.upTo(rival{Quantity: listed, of: s, who: "the list of supplies"})
 			}
 		}
 	}

@@ -1,12 +1,8 @@
 package numbers
 
 import (
-	"slices"
-	"strings"
-
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
-	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/read/sentence"
 )
@@ -16,12 +12,13 @@ type bound struct {
 	rival
 
 	side quantity.LimitKind // AtMost, AtLeast
+	full bool               // of all that there is: who says "at least" means it and no more
 }
 
 // boundsOf are the ends that a limit has: one, or both of a range and a tolerance.
 func boundsOf(n model.Named, who string, l quantity.Limit) []bound {
 	at := func(side quantity.LimitKind, q quantity.Quantity) bound {
-		return bound{rival{Quantity: q, of: n, who: who}, side}
+		return bound{rival: rival{Quantity: q, of: n, who: who}, side: side}
 	}
 	if l.Kind == quantity.AtMost || l.Kind == quantity.AtLeast {
 		return []bound{at(l.Kind, l.Numbers()[0])}
@@ -40,7 +37,7 @@ func waited(h *model.Hold) []bound {
 	if h.For.IsZero() {
 		return nil
 	}
-	return []bound{{rival{Quantity: h.For.Least, of: h, who: register}, quantity.AtLeast}}
+	return []bound{{rival: rival{Quantity: h.For.Least, of: h, who: register}, side: quantity.AtLeast}}
 }
 
 // boundsBehind are the ends that a link's own words are held against: a branch says
@@ -79,88 +76,13 @@ func (b bound) measured() bool {
 	return is && h.Kind == "measure"
 }
 
-// sided is an amount that a text bounds in words, "at most 7 mm", "7 mm como
-// mínimo": its side, Exact where there is none, and the words.
-type sided struct {
-	side  quantity.LimitKind
-	said  string
-	loose bool // "7 mm or less", "≤ 7 mm": of a reading it is as often what is out of the limit
-}
-
-// sided reads the words beside an amount. What is only supposed has no side.
-func (a amountIn) sided(text, tag string) sided {
-	spoken := language.Known(tag)
-	start, end := strings.TrimSuffix(strings.TrimSpace(text[:a.Start]), "pH"), text[a.End:]
-	if spoken == nil || slices.ContainsFunc(strings.Fields(strings.ToLower(start)), func(w string) bool { return spoken.Asides.Supposing[w] }) {
-		return sided{}
-	}
-	before, behind := wordsBefore(start), wordsBehind(end)
-	if hasFigure(strings.Join(behind, " ")) {
-		behind = nil // they may be the next amount's
-	}
-	words := &spoken.Asides
-	most := sideWords{quantity.AtMost, words.AtMost, words.OrLess, "≤"}.beside(a.said, before, behind)
-	if most.side != quantity.Exact {
-		return most
-	}
-	return sideWords{quantity.AtLeast, words.AtLeast, words.OrMore, "≥"}.beside(a.said, before, behind)
-}
-
-// sideWords are what puts an amount on a side: on either hand of it, behind it, and
-// as a sign before it.
-type sideWords struct {
-	side           quantity.LimitKind
-	either, behind []string
-	sign           string
-}
-
-// beside reads an amount by the words before and behind it.
-func (w sideWords) beside(amount string, before, behind []string) sided {
-	for _, p := range w.either {
-		if endsIn(before, []string{p}) {
-			return sided{side: w.side, said: p + " " + amount}
-		}
-		if beginsWith(behind, []string{p}) {
-			return sided{side: w.side, said: amount + " " + p}
-		}
-	}
-	for _, p := range w.behind {
-		if beginsWith(behind, []string{p}) {
-			return sided{w.side, amount + " " + p, true}
-		}
-	}
-	if n := len(before); n > 0 && strings.HasSuffix(before[n-1], w.sign) {
-		return sided{w.side, w.sign + " " + amount, true}
-	}
-	return sided{}
-}
-
-// Bounded is an amount that a text bounds in words, and how it says that.
-type Bounded struct {
-	quantity.Quantity
-
-	Side quantity.LimitKind // AtMost, AtLeast
-	Said string             // "at most 7 mm"
-}
-
-// BoundedIn are the amounts that a text in a language bounds in words, in order.
-func BoundedIn(text, tag string) []Bounded {
-	var out []Bounded
-	for _, a := range amountsIn(text, tag) {
-		if s := a.sided(text, tag); s.side != quantity.Exact {
-			out = append(out, Bounded{a.Quantity, s.side, s.said})
-		}
-	}
-	return out
-}
-
 // turnedRound is the bound that an amount is, where the words give it the other
 // side and no bound has that.
 func (s sided) turnedRound(bounds []bound, is func(bound) bool) *bound {
 	var turned *bound
 	for i, b := range bounds {
 		switch {
-		case s.side == quantity.Exact || s.loose && b.measured() || !is(b):
+		case s.side == quantity.Exact || s.loose && b.measured() || b.full && !s.beyond || !is(b):
 		case b.side == s.side:
 			return nil
 		default:
@@ -174,7 +96,7 @@ func (s sided) turnedRound(bounds []bound, is func(bound) bool) *bound {
 // side.
 func boundTurned(link *model.Link, amounts []amountIn, tag string) []finding.Finding {
 	for _, a := range amounts {
-		said := a.sided(link.Text, tag)
+		said := a.sided(link.Text, tag, nil)
 		if b := said.turnedRound(boundsBehind(link), a.isBound); b != nil {
 			return []finding.Finding{ValueDisagrees.At(link.At, "the words say %s, and %s says %s", said.said, finding.Say(b.who), b.says()).
 				WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", b.says()).
@@ -184,15 +106,19 @@ func boundTurned(link *model.Link, amounts []amountIn, tag string) []finding.Fin
 	return nil
 }
 
-// isBound says that an amount, read in one of its ways, is the end that is stated.
+// isBound says that an amount, read in one of its ways, is the end that is stated:
+// each is the other, rounded. One minute may be what 90 s are called, and is no end
+// of them.
 func (a amountIn) isBound(b bound) bool {
-	return a.readAnyWay(func(q quantity.Quantity) bool { return quantity.Agrees(q, b.Quantity) })
+	return a.readAnyWay(func(q quantity.Quantity) bool {
+		return quantity.Agrees(q, b.Quantity) && quantity.Agrees(b.Quantity, q)
+	})
 }
 
 // turned is told at the first bound that stands in a sentence with the other side.
 func (b *beside) turned(s sentence.Sentence, amounts []typed) []finding.Finding {
 	for _, t := range amounts {
-		said := t.sided(s.Text, b.of.language())
+		said := t.sided(s.Text, b.of.language(), orderBefore(s, t.Start))
 		if r := said.turnedRound(b.bounds, t.isBound); r != nil {
 			return []finding.Finding{ValueDisagrees.At(s.At.Part(t.Start, t.End), "the sentence says %s, and %s says %s", said.said, finding.Say(r.who), finding.Say("%s for the %s", r.says(), r.of.Label())).
 				WithMend("write %s; what is said of another thing stands in a sentence of its own", r.says()).

@@ -33,7 +33,7 @@ func amountsIn(text, tag string) []amountIn {
 		}
 	}
 	for _, p := range parted {
-		out = append(out, amountIn{p.Found, text[p.Start:p.End], p.Other})
+		out = append(out, amountIn{Found: p.Found, said: text[p.Start:p.End], other: p.Other})
 	}
 	for _, f := range Spelled(text, tag) {
 		out = append(out, amountIn{Found: f, said: text[f.Start:f.End]})

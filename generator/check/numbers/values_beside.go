@@ -33,7 +33,7 @@ func valuesBeside(j *job) []finding.Finding {
 
 func hasFigure(text string) bool {
 	for i := range len(text) {
-		if text[i] >= '0' && text[i] <= '9' {
+		if isFigure(text[i]) {
 			return true
 		}
 	}
@@ -205,7 +205,7 @@ func amountsOf(s sentence.Sentence, b *beside) []typed {
 	var out []typed
 	found := withLowerEnds(s.Text, b.of.language())
 	for i, q := range found {
-		if counts(s.Text, found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q.Found) || rating(s.Text, q.Found) || b.another(s.Text, q.Found) {
+		if counts(s.Text, b.of.language(), found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q.Found) || rating(s.Text, q.Found) || b.another(s.Text, q.Found) {
 			continue
 		}
 		times, said := timesOf(s.Text[:q.Start])
@@ -329,75 +329,6 @@ func rivalsOf(list []rival, q quantity.Quantity) []rival {
 	}
 	return out
 }
-
-// toolsRange says whether an amount is an end of a range that a linked tool has.
-func (b *beside) toolsRange(text string, found []amountIn, i int) bool {
-	pair := func(low, high int) bool {
-		if low < 0 || high >= len(found) || !joinsRange[strings.TrimSpace(text[found[low].End:found[high].Start])] {
-			return false
-		}
-		return slices.ContainsFunc(b.tools, func(t *model.Tool) bool {
-			ends := numbersOf(t.Range)
-			return len(ends) == 2 && quantity.Agrees(found[low].Quantity, ends[0]) && quantity.Agrees(found[high].Quantity, ends[1])
-		})
-	}
-	return pair(i, i+1) || pair(i-1, i)
-}
-
-// lowerEnd is the lower end of a range in Spanish and German, "de 36 a 44 N·m",
-// "36 bis 44 N·m", which has the unit of the upper one.
-var lowerEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)*)\s+(?:a|hasta|bis)\s+$|\b(?:entre|zwischen)\s+(\d+(?:[.,]\d+)?)\s+(?:y|und)\s+$`)
-
-func withLowerEnds(text, tag string) []amountIn {
-	var out []amountIn
-	for _, q := range amountsIn(text, tag) {
-		if m := lowerEnd.FindStringSubmatchIndex(text[:q.Start]); m != nil {
-			start, end := max(m[2], m[4]), max(m[3], m[5])
-			for _, low := range amountsIn(text[start:end]+" "+q.Unit.Symbol(), tag) {
-				low.Start, low.End = start, end
-				out = append(out, low)
-			}
-		}
-		out = append(out, q)
-	}
-	return out
-}
-
-// counts says whether what could be the lower end of a range is a count or a
-// number of something: "all 4 to 40 N·m", "bolts 1 and 4 to 40 N·m".
-func counts(text string, found []amountIn, i int) bool {
-	if i+1 == len(found) || !joinsRange[strings.TrimSpace(text[found[i].End:found[i+1].Start])] {
-		return false
-	}
-	if n := found[i].End; found[i].Decimals > 0 || text[n-1] < '0' || text[n-1] > '9' {
-		return false // it has a unit of its own, or is no count
-	}
-	before := strings.Fields(text[:found[i].Start])
-	if len(before) == 0 {
-		return false
-	}
-	last := strings.ToLower(before[len(before)-1])
-	if isDuration(found[i].Quantity) {
-		return counted[last]
-	}
-	return !beginsRange[last] && !strings.HasSuffix(last, string(sentence.Hole)) && !strings.ContainsAny(last[len(last)-1:], ",;:(")
-}
-
-// counted are the words before a count of things that something takes long at: "all 4
-// to 6 min". Any other leads to a time: "let it cure 24 to 72 h".
-var counted = wordSet("all both each and todos todas ambos ambas cada y alle beide jede und")
-
-var beginsRange = wordSet("to from between at of for is are about within with by reads de entre desde a en es son unos unas hasta con por para durante von zwischen auf bei mit für ist sind")
-
-func wordSet(text string) map[string]bool {
-	out := map[string]bool{}
-	for w := range strings.FieldsSeq(text) {
-		out[w] = true
-	}
-	return out
-}
-
-var joinsRange = map[string]bool{"to": true, "and": true, "a": true, "y": true, "hasta": true, "bis": true, "und": true, "-": true, "–": true}
 
 // toolsOwn says whether an amount is what a tool is called by, right at its
 // link: "the 17 mm [socket]", in Spanish "[vaso] de 17 mm".

@@ -234,7 +234,7 @@ func states() *Schema {
 // shownUnits describes { torque: [N·m, lbf·ft] }.
 func shownUnits() *Schema {
 	s := &Schema{Type: []string{"object"}, Properties: map[string]*Schema{}, AdditionalProperties: false}
-	for d := quantity.None + 1; d <= quantity.Count; d++ {
+	for _, d := range quantity.Dimensions() {
 		s.Properties[d.String()] = listOf(&Schema{Type: []string{"string"}, Pattern: quantity.UnitPattern(d)})
 	}
 	return s

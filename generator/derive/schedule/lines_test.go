@@ -75,8 +75,9 @@ func TestChain(t *testing.T) {
 // callees are what a job performs: one with a wait, a second person and a step
 // without a time; one that performs that.
 var callees = map[string]string{
-	"procedures/low.md":  "---\ntitle: Low\npeople: 2\n---\n## One\n\n1. Sweep. [](time:3min) [](people:2)\n2. Count. [](hold:seen)\n\n## Two\n\n1. Look. [](time:1min)\n2. [Wait](hold:wait).\n",
-	"procedures/high.md": "---\ntitle: High\npeople: 2\n---\n## Work\n\n1. Sweep. [](time:5min)\n2. [Do it](do:low).\n",
+	"procedures/low.md":   "---\ntitle: Low\npeople: 2\n---\n## One\n\n1. Sweep. [](time:3min) [](people:2)\n2. Count. [](hold:seen)\n\n## Two\n\n1. Look. [](time:1min)\n2. [Wait](hold:wait).\n",
+	"procedures/apart.md": "---\ntitle: Apart\nfor: rig\npeople: 2\n---\n## Work\n\n1. [One](isolate:power). [](time:5min)\n2. [Two](isolate:air). [](time:7min)\n",
+	"procedures/high.md":  "---\ntitle: High\npeople: 2\n---\n## Work\n\n1. Sweep. [](time:5min)\n2. [Do it](do:low).\n",
 }
 
 // A procedure that is performed takes its time, its people, its waits, its
@@ -108,6 +109,12 @@ func TestCallTakesAllAlong(t *testing.T) {
 	if len(ph.Seconds) != 1 || ph.Seconds[0].Step.Number != "1.1" || ph.Seconds[0].By.ID != "boss" {
 		t.Errorf("the seconds are %v", ph.Seconds)
 	}
+	// One without a wait adds none; in the chain it takes no longer than it must.
+	p, book = jobOf(t, base, "for: rig\npeople: 2\n", "## Work\n\n1. [Both](do:apart).\n")
+	plan = book.Rows(p)[0].Plan
+	if len(plan.Phases[0].Waited) != 0 || plan.Bay != 12*60 || plan.Chain != 7*60 {
+		t.Errorf("waited %v, %d s in the bay, a chain of %d s", plan.Phases[0].Waited, plan.Bay, plan.Chain)
+	}
 }
 
 // A phase's time is shared out to the second, and none of it is lost; what a
@@ -119,6 +126,8 @@ func TestTimesAreSharedOut(t *testing.T) {
 		{"among sub-steps", "## Work\n\n[](time:100s)\n\n1. Sweep:\n   1. Left.\n   2. Right.\n", "work 1.1.1 0-50 x1, work 1.1.2 50-100 x1"},
 		{"over the refit as the strip took", "## Work\n\n1. [Lid](remove:lid). [](time:10min) [](people:2)\n2. [Pump](remove:pump). [](time:5min)\n\n## Back\n\n1. [All back](reverse:work). [](time:9min)\n",
 			"work 1.1 0-600 x2, work 1.2 600-900 x1, work 2.1 900-1080 x1, work 2.1 1080-1440 x2"},
+		{"what one step took off together, once", "## Work\n\n1. [Lid](remove:lid), [chock](place:chock). [](time:10min)\n\n## Back\n\n1. [All back](reverse:work).\n",
+			"work 1.1 0-600 x1, work 2.1 600-1200 x1"},
 		{"evenly where the strip has no time", "## Work\n\n1. [Lid](remove:lid).\n2. [Pump](remove:pump).\n\n## Back\n\n1. [All back](reverse:work). [](time:9min) [](people:2)\n",
 			"work 2.1 0-270 x2, work 2.1 270-540 x2"},
 		{"a refit without any time", "## Work\n\n1. [Lid](remove:lid).\n\n## Back\n\n1. [All back](reverse:work).\n", ""},
@@ -143,6 +152,7 @@ func TestUntimed(t *testing.T) {
 		{"the phase has", "[](time:4min)\n\n1. Sweep.\n2. Look.\n", 0, 240},
 		{"the phase has, and each step", "[](time:4min)\n\n1. Sweep. [](time:1min)\n2. Look. [](time:1min)\n", 0, 0},
 		{"a wait", "1. [Wait](hold:wait).\n", 0, 0},
+		{"a refit of what has none", "1. [Lid](remove:lid).\n\n## Back\n\n1. [All back](reverse:work).\n", 2, 0},
 		{"a step with sub-steps", "1. Sweep:\n   1. Left. [](time:1min)\n   2. Right.\n", 1, 0},
 		{"a phase whose sub-steps have it", "[](time:4min)\n\n1. Sweep:\n   1. Left. [](time:1min)\n   2. Right. [](time:1min)\n", 0, 0},
 	} {
@@ -183,9 +193,9 @@ func TestLongWaits(t *testing.T) {
 	for name, text := range rig {
 		base[name] = text
 	}
-	base["register/holds.yaml"] += "short: { name: short, kind: wait, for: 9 min }\ntenth: { name: tenth, kind: wait, for: 10 min }\nlong: { name: long, kind: wait, for: 15 min }\n"
-	// 66 min of work and 34 of waits: a tenth is 10 min.
-	p, book := jobOf(t, base, "for: rig\n", "## Work\n\n1. [Wait](hold:short). [](time:66min)\n2. [Wait](hold:tenth).\n\n## More\n\n1. [Wait](hold:long).\n")
+	base["register/holds.yaml"] += "short: { name: short, kind: wait, for: 595 s }\ntenth: { name: tenth, kind: wait, for: 10 min }\nlong: { name: long, kind: wait, for: 15 min }\n"
+	// 3905 s of work and 2095 of waits: a tenth is 10 min.
+	p, book := jobOf(t, base, "for: rig\n", "## Work\n\n1. [Wait](hold:short). [](time:3905s)\n2. [Wait](hold:tenth).\n\n## More\n\n1. [Wait](hold:long).\n")
 	var got []string
 	for _, s := range book.Rows(p)[0].LongWaits() {
 		got = append(got, fmt.Sprint(s.Step.Number, " ", (s.To-s.From)/60))
@@ -238,6 +248,23 @@ func TestForget(t *testing.T) {
 	}
 }
 
+// What a callee touches is worked out anew where that is forgotten, and nothing
+// else is.
+func TestForgetWhatACalleeTouches(t *testing.T) {
+	p, book := jobOf(t, bench, "for: rig\n", "## Work\n\n1. [One](do:open).\n2. [Two](do:chock).\n3. [Three](alter:relief).\n")
+	free := func() [2]bool { return [2]bool{book.Free(p.Steps[0], p.Steps[2]), book.Free(p.Steps[1], p.Steps[2])} }
+	if got := free(); got != [2]bool{true, true} {
+		t.Fatalf("free: %v", got)
+	}
+	for _, call := range p.Calls {
+		call.To.(*model.Procedure).Unread = true
+	}
+	book.Forget(p.Calls[0].To.(*model.Procedure))
+	if got := free(); got != [2]bool{false, true} {
+		t.Errorf("free after the first was forgotten: %v", got)
+	}
+}
+
 // Of units that take the same time a row has, phase by phase, as many steps
 // without a time as the unit with the most, and says that they differ.
 func TestUnitsDifferInWhatHasNoTime(t *testing.T) {
@@ -249,5 +276,23 @@ func TestUnitsDifferInWhatHasNoTime(t *testing.T) {
 		if ph := rows[0].Phases[i]; ph.Varies != varies || ph.Untimed != 1 {
 			t.Errorf("phase %s: varies %v, %d without a time", ph.ID, ph.Varies, ph.Untimed)
 		}
+	}
+}
+
+// A callee is taken for what is done of it on the unit: with the chock placed in
+// it, clearing it comes after the five minutes that it takes its one worker; where
+// it places none, nothing has to.
+func TestChainOfACalleeIsTheUnits(t *testing.T) {
+	base := map[string]string{"procedures/marks.md": "---\ntitle: Marks\nfor: lift\n---\n## Work\n\n1. [On two posts](when:two), [chock](place:chock). [](time:4min)\n2. Sweep. [](time:1min)\n"}
+	for name, text := range lift {
+		base[name] = text
+	}
+	p, book := jobOf(t, base, "for: lift\npeople: 2\n", "## Work\n\n1. [Do it](do:marks).\n2. [Away](clear:chock). [](time:7min)\n")
+	var got []string
+	for _, r := range book.Rows(p) {
+		got = append(got, fmt.Sprint(r.Where[0][0].Is, " ", r.Chain/60))
+	}
+	if strings.Join(got, ", ") != "false 7, true 12" {
+		t.Errorf("the chains of units without and with two posts: %q min", got)
 	}
 }

@@ -33,7 +33,7 @@ func (b *Cache) Moves(p *model.Procedure) []Move {
 	m := everything(b).line(p)
 	for i, wait := range steps {
 		hold := onlyWait(wait)
-		if hold == nil || len(wait.Subs) > 0 || reversed(wait) || p.For.To.Find(hold.Of.ID) == nil {
+		if hold == nil || len(wait.Subs) > 0 || reversed(wait) {
 			continue
 		}
 		passed, left := m.whole(wait), int(hold.For.Least.Base())
@@ -79,9 +79,6 @@ func wordsOnly(s *model.Step) bool {
 // wait and no procedure, stop for nothing, and have nothing to do with what is
 // waited for.
 func (v *view) sidesteps(s *model.Step) bool {
-	if len(s.Subs) == 0 {
-		return false
-	}
 	waits := 0
 	for _, l := range s.Links {
 		if l.Kind.Act == model.Call {
@@ -103,7 +100,7 @@ func (v *view) sidesteps(s *model.Step) bool {
 
 // idle says that what is touched has nothing to do with what is waited for.
 func idle(p *model.Procedure, wait *model.Hold, t *touches) bool {
-	if t.all || t.live || t.calls {
+	if t.all || t.calls {
 		return false
 	}
 	for _, n := range t.things {

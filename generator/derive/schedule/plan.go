@@ -315,9 +315,7 @@ func (m *line) takenBack(s *model.Step) []*model.Step {
 // spend puts time on the line, and its task into the bound.
 func (m *line) spend(s *model.Step, span Span, seconds, work int) {
 	m.phase.Work += work
-	if span.Doing != Wait {
-		m.phase.People = max(m.phase.People, span.People)
-	}
+	m.phase.People = max(m.phase.People, span.People)
 	span.Step, span.From, span.To = s, m.now, m.now+seconds
 	if span.Doing == Work {
 		span.Beside = len(s.Seconds())
@@ -345,9 +343,7 @@ func (m *line) call(s *model.Step, t *Plan) {
 	m.spend(s, Span{Doing: Call, People: t.People}, t.Bay, t.Work)
 	m.waits(s, t.Waits)
 	m.phase.Untimed += t.Untimed
-	if !m.beside {
-		m.tasks[len(m.tasks)-1].Seconds = t.Least
-	}
+	m.tasks[len(m.tasks)-1].Seconds = t.Least // never beside a wait: sidesteps
 }
 
 func (m *line) wait(s *model.Step, h *model.Hold) {

@@ -56,10 +56,10 @@ func (b *Cache) Rows(p *model.Procedure) []Row {
 // Range is the shortest and the longest time in the bay of a procedure's rows.
 func Range(rows []Row) (least, most int) {
 	for i, r := range rows {
-		if i == 0 || r.Bay < least {
+		if i == 0 {
 			least = r.Bay
 		}
-		most = max(most, r.Bay)
+		least, most = min(least, r.Bay), max(most, r.Bay)
 	}
 	return least, most
 }
@@ -88,7 +88,7 @@ func (u unit) key(asked []string) string {
 // machine's list, or each combination of which a unit can have all. Of more than
 // mostOptions options the later ones are taken as absent.
 func unitsOf(m *model.Machine, asked []string) []unit {
-	if m == nil || len(asked) == 0 {
+	if m == nil {
 		return []unit{nil}
 	}
 	var out []unit
@@ -218,16 +218,16 @@ func (p *Plan) idle() bool { return len(p.Phases) == 0 }
 // same says that two plans say the same of time. How many steps have none does
 // not tell them apart.
 func (p *Plan) same(o *Plan) bool {
-	return p.timed() == o.timed() && p.Chain == o.Chain && slices.Equal(p.Critical, o.Critical) &&
+	return p.Times.same(o.Times) && p.Chain == o.Chain && slices.Equal(p.Critical, o.Critical) &&
 		slices.EqualFunc(p.Phases, o.Phases, func(a, b Phase) bool {
-			return a.Phase == b.Phase && a.timed() == b.timed() && a.From == b.From && a.To == b.To && slices.Equal(a.Spans, b.Spans)
+			return a.Phase == b.Phase && a.Times.same(b.Times) && a.From == b.From && a.To == b.To && slices.Equal(a.Spans, b.Spans)
 		})
 }
 
-// timed are the times without what has none.
-func (t Times) timed() Times {
-	t.Untimed = 0
-	return t
+// same says that two times differ in nothing but how much has none.
+func (t Times) same(o Times) bool {
+	t.Untimed = o.Untimed
+	return t == o
 }
 
 // with is a plan that also stands for another that says the same of time: each
@@ -290,7 +290,7 @@ func (v *view) other(l *model.Link) bool {
 func unusual(l *model.Link) bool {
 	if l.Is(model.LinkIf) {
 		h, is := l.To.(*model.Hold)
-		return !is || len(h.Answers) > 0 && h.Answers[0].Key != l.Frag()
+		return !is || slices.IndexFunc(h.Answers, func(a model.Pair) bool { return a.Key == l.Frag() }) > 0
 	}
 	return l.Is(model.LinkIfNot) || l.Is(model.LinkOptional)
 }

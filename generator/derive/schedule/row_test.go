@@ -86,6 +86,10 @@ func TestRows(t *testing.T) {
 		{"a failed look", "", "1. [Look](hold:seat). [](time:3min)\n2. [If it is wet](if-not:seat), wipe. [](time:4min)\n   1. Dry. [](time:5min)\n", "3 min"},
 		{"answers", "", "1. [Ask](hold:state). [](time:3min)\n2. [If clean](if:state=good), go on. [](time:4min)\n3. [If scored](if:state=worn), renew. [](time:50min)\n", "7 min"},
 		{"an optional step", "", "1. [If you like](optional:), sweep. [](time:3min)\n2. Sweep. [](time:4min)\n", "4 min"},
+		{"the same time at another step", list, "1. [Two](when:two), sweep. [](time:3min)\n2. [Four](when:four), sweep. [](time:3min)\n", "two 3 min; !two 3 min"},
+		{"the same time and chain at another step", list, "1. Sweep. [](time:9min)\n2. [Two](when:two), sweep. [](time:3min)\n3. [Four](when:four), sweep. [](time:3min)\n", "two 12 min; !two 12 min"},
+		{"what only some units have", list, "1. [Post off](remove:post). [](time:3min)\n2. Sweep. [](time:2min)\n", "two 5 min; !two 2 min"},
+		{"a phase for some units", list, "1. Sweep. [](time:2min)\n\n## More\n\n[On two posts](when:two).\n\n1. Sweep. [](time:3min)\n", "two 5 min; !two 2 min"},
 		{"what came off on some units", list, "1. [Two](when:two), [post off](remove:post). [](time:3min)\n2. [Lid off](remove:lid). [](time:4min)\n\n## Back\n\n1. [All back](reverse:work)\n", "two 14 min; !two 8 min"},
 	} {
 		if got := said(rowsOf(t, c.units, "", "## Work\n\n"+c.body)); got != c.want {

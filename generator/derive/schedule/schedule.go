@@ -109,7 +109,7 @@ func Lead(phase *model.Phase) (seconds, people int) {
 // Rough is a time as people say it: from ten minutes on without its seconds,
 // which come of sharing a phase's time out. It is never more than the time.
 func Rough(seconds int) int {
-	if seconds < 600 {
+	if seconds/60 < 10 {
 		return seconds
 	}
 	return seconds / 60 * 60

@@ -13,7 +13,6 @@ type touches struct {
 	things []thing
 	all    bool // it may touch anything: nothing passes it
 	hands  bool // it opens, closes or changes the machine
-	live   bool // it brings energy back
 	calls  bool // it performs a procedure
 	opens  bool // it takes off or loosens something: what was asked before counts no more
 	asks   bool // it takes, or goes by, a hold that is taken before an energy goes off or comes back
@@ -68,8 +67,7 @@ func (t *touches) add(o *touches) {
 	for _, n := range o.things {
 		t.touch(n.Named, n.changed)
 	}
-	t.all, t.hands = t.all || o.all, t.hands || o.hands
-	t.live, t.calls = t.live || o.live, t.calls || o.calls
+	t.all, t.hands, t.calls = t.all || o.all, t.hands || o.hands, t.calls || o.calls
 	t.opens, t.asks = t.opens || o.opens, t.asks || o.asks
 }
 
@@ -179,8 +177,8 @@ func (v *view) link(t *touches, p *model.Procedure, l *model.Link) {
 		t.all = true
 	case act == model.NoAct:
 		t.mention(p, l)
-	case l.Bad || l.To == nil && act != model.Reverse:
-		t.all = true // what cannot be read may be about anything
+	case l.Bad || l.To == nil:
+		t.all = true // what cannot be read may be about anything, and a reverse: about all of a phase
 	case act == model.Call:
 		if to, is := l.To.(*model.Procedure); is {
 			t.call(p, v.touched(to))
@@ -272,9 +270,8 @@ func (t *touches) act(p *model.Procedure, l *model.Link) {
 	act := l.Kind.Act
 	t.hands, t.opens = t.hands || !l.Kind.HandsOff, t.opens || l.Kind.Opens
 	if l.Kind.Live || act == model.Clear && holdsLoad(p, l) { // with the tool, the load is put back
-		t.live, t.all = true, true // it asks how the whole machine stands
+		t.all = true // it asks how the whole machine stands
 	}
-	t.all = t.all || act == model.Reverse
 	if act == model.Isolate {
 		t.askedBefore(p.For.To)
 	}
@@ -282,11 +279,6 @@ func (t *touches) act(p *model.Procedure, l *model.Link) {
 	case *model.Energy:
 		if act == model.Release || act == model.Prove {
 			t.change(to)
-			for _, point := range to.Points {
-				if point.To != nil {
-					t.look(point.To)
-				}
-			}
 			return
 		}
 		t.energy(to)
@@ -303,14 +295,10 @@ func (t *touches) act(p *model.Procedure, l *model.Link) {
 			t.part(p.For.To, part)
 		}
 	case *model.Fluid:
-		t.change(to)
-		for _, line := range to.Lines {
-			t.look(line)
-		}
+		t.change(to) // as whoever moves a line of it does
 		t.pushed(to)
 	case *model.Tool:
 		t.tool(p.For.To, to)
-	case nil:
 	default: // a group, a setting
 		t.change(to)
 	}
@@ -366,31 +354,26 @@ func (t *touches) contained(e *model.Energy) {
 	}
 }
 
-// energy changes an energy and its points, and so what else they cut.
+// energy changes an energy and what else its points cut. So does whoever moves one
+// of these points.
 func (t *touches) energy(e *model.Energy) {
 	t.change(e)
 	for _, point := range e.Points {
 		if point.To == nil {
 			t.all = true
-			continue
+			return
 		}
-		t.change(point.To)
 		for _, other := range point.To.Cuts {
 			t.change(other)
 		}
 	}
 }
 
-// part changes a part with its fasteners, and looks at what it lies under, what
-// lies under it, the energies that it is about and what must be loose for it
-// elsewhere.
+// part changes a part with its fasteners, and looks at what lies under it, the
+// energies that it is about and what must be loose for it elsewhere. What it lies
+// under looks at it.
 func (t *touches) part(m *model.Machine, p *model.Part) {
 	t.change(p)
-	for _, over := range p.Under {
-		if over.To != nil {
-			t.look(over.To)
-		}
-	}
 	for _, under := range p.Over {
 		t.look(under)
 	}

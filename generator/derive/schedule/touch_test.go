@@ -31,7 +31,9 @@ parts:
   motor: { name: motor, under: [lid] }
   pump: { name: pump, held-by: { nut: 2 } }
   hose: { name: hose, kind: line, carries: air }
-fasteners: { bolt: { name: bolt }, nut: { name: nut } }
+  pipe: { name: pipe, kind: line, carries: water }
+  slide: { name: slide, freed-by: [vent] }
+fasteners: { bolt: { name: bolt }, nut: { name: nut }, vent: { name: vent screw } }
 fluids:
   oil: { name: oil, supply: oil, capacity: 2 L, needed-by: [charge] }
   water: { name: water, supply: oil, capacity: 2 L }
@@ -56,6 +58,8 @@ state: { name: state, kind: ask, answers: { good: clean, worn: scored }, of: wat
 	"register/hazards.yaml": "hot: { name: hot, nature: a, harm: death, consequence: b, avoid: [c], of: heat }\nnoise: { name: noise, nature: a, harm: damage, consequence: b, avoid: [c] }\n",
 	"procedures/open.md":    "---\ntitle: Open\nfor: rig\n---\n## Work\n\n1. [Off](remove:lid).\n",
 	"procedures/stand.md":   "---\ntitle: Stand\nfor: rig\nexpects: { light: isolated }\nleaves: { pump: off, cage: placed, nut: loose, relief: altered }\n---\n## Work\n\n1. Stand by.\n",
+	"procedures/found.md":   "---\ntitle: Found\nfor: rig\nexpects: { plug: isolated, spare: isolated, vent: loose, bolt: loose }\n---\n## Work\n\n1. Stand by.\n",
+	"procedures/lower.md":   "---\ntitle: Lower\n---\n## Work\n\n1. [Out](clear:prop).\n",
 	"procedures/hold.md":    "---\ntitle: Hold\n---\n## Work\n\n1. [In](place:prop).\n",
 	"procedures/chock.md":   "---\ntitle: Chock\n---\n## Work\n\n1. [In](place:chock).\n",
 	"procedures/lead.md":    "---\ntitle: Lead\nfor: rig\n---\n## Work\n\nWith [the relief](alter:relief) so.\n\n1. Look.\n",
@@ -71,6 +75,10 @@ func TestFree(t *testing.T) {
 	}{
 		{"freed by a fastener", "remove:chain", "loosen:bolt", false},
 		{"a fastener elsewhere", "remove:chain", "loosen:nut", true},
+		{"freed by a screw of no part", "remove:slide", "loosen:vent", false},
+		{"a screw of no part", "loosen:vent", "tighten:vent", false},
+		{"a line and what it carries", "remove:pipe", "fill:water", false},
+		{"a line and what it does not carry", "remove:pipe", "fill:oil", true},
 		{"freed by what holds another part", "refit:chain", "remove:lid", false},
 		{"another part", "refit:chain", "remove:pump", true},
 		{"a line carries an energy", "remove:hose", "isolate:air", false},
@@ -92,6 +100,7 @@ func TestFree(t *testing.T) {
 		{"a stop for the night", "pause:", "isolate:air", false},
 		{"energies of one point", "isolate:light", "isolate:heat", false},
 		{"energies of two points", "isolate:light", "isolate:air", true},
+		{"a hazard of what its point cuts too", "isolate:light", "hazard:hot", false},
 		{"a point and what it cuts", "lock:main", "prove:heat", false},
 		{"a point and what another cuts", "lock:main", "prove:air", true},
 		{"a point that cuts nothing", "isolate:spare", "lock:spare", false},
@@ -135,6 +144,12 @@ func TestFree(t *testing.T) {
 		{"what a callee leaves loose", "do:stand", "tighten:nut", false},
 		{"what a callee leaves altered", "do:stand", "reset:relief", false},
 		{"what a callee says nothing of", "do:stand", "reset:governor", true},
+		{"a point as a callee finds it, and what it cuts", "do:found", "prove:power", false},
+		{"a point that cuts nothing, as a callee finds it", "do:found", "isolate:spare", false},
+		{"a point that a callee does not find", "do:found", "prove:charge", true},
+		{"a screw of no part, as a callee finds it", "do:found", "tighten:vent", false},
+		{"bolts as a callee finds them, and their part", "do:found", "remove:lid", false},
+		{"a callee for any machine lets the load down", "do:lower", "alter:relief", false},
 		{"a callee for any machine holds the load", "do:hold", "prove:load", false},
 		{"a callee for any machine holds nothing", "do:chock", "prove:load", true},
 		{"said over the whole phase of a callee", "do:lead", "reset:relief", false},
@@ -160,8 +175,18 @@ func TestFree(t *testing.T) {
 
 // A step does what its sub-steps do: their acts keep its place too.
 func TestFreeLooksAtSubSteps(t *testing.T) {
-	for act, free := range map[string]bool{"refit:lid": false, "refit:pump": true} {
-		files := map[string]string{"procedures/job.md": "---\ntitle: Job\nfor: rig\n---\n## Work\n\n1. [One](mark:pair).\n   1. [In it](remove:lid).\n2. [Two](" + act + ").\n"}
+	for _, c := range []struct {
+		sub, act string
+		free     bool
+	}{
+		{"remove:lid", "refit:lid", false},
+		{"remove:lid", "refit:pump", true},
+		{"remove:lid", "hold:told", false}, // what was asked before it counts no more
+		{"hold:told", "remove:lid", false},
+		{"hold:seen", "remove:lid", true},
+		{"hold:word", "remove:lid", false}, // all work stops
+	} {
+		files := map[string]string{"procedures/job.md": "---\ntitle: Job\nfor: rig\n---\n## Work\n\n1. [One](mark:pair).\n   1. [In it](" + c.sub + ").\n2. [Two](" + c.act + ").\n"}
 		for name, text := range bench {
 			files[name] = text
 		}
@@ -171,8 +196,8 @@ func TestFreeLooksAtSubSteps(t *testing.T) {
 		}
 		steps := m.Procedures[slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "job" })].Phases[0].Steps
 		book := schedule.NewCache(walk.All(m))
-		if book.Free(steps[0], steps[1]) != free || book.Free(steps[1], steps[0]) != free {
-			t.Errorf("a step that takes the lid off in a sub-step, and %s: free %v", act, !free)
+		if book.Free(steps[0], steps[1]) != c.free || book.Free(steps[1], steps[0]) != c.free {
+			t.Errorf("%s in a sub-step, and %s: free %v", c.sub, c.act, !c.free)
 		}
 	}
 }
@@ -195,5 +220,38 @@ func TestNothingIsFreeThatIsReversed(t *testing.T) {
 		if steps := p.Phases[phase].Steps; book.Free(steps[0], steps[1]) != free {
 			t.Errorf("the steps of %s are free: %v", p.Phases[phase].ID, !free)
 		}
+	}
+}
+
+// "What could not be read is unknown, not absent": a step, or a callee, of which
+// something could not be read may be about anything, and keeps its place.
+func TestNothingPassesWhatCouldNotBeRead(t *testing.T) {
+	for name, spoil := range map[string]func(job, callee *model.Procedure){
+		"a callee that could not be read":       func(_, callee *model.Procedure) { callee.Unread = true },
+		"a callee of which something could not": func(_, callee *model.Procedure) { callee.Broken = true },
+		"what a callee finds":                   func(_, callee *model.Procedure) { callee.Expects = []model.State{{Unknown: true}} },
+		"an act":                                func(job, _ *model.Procedure) { job.Steps[1].Links[0].Bad = true },
+		"the thing of an act":                   func(job, _ *model.Procedure) { job.Steps[1].Links[0].To = nil },
+		"a mention":                             func(job, _ *model.Procedure) { job.Steps[1].Links[1].Bad = true },
+		"a hold":                                func(job, _ *model.Procedure) { job.Steps[1].Links[2].Bad = true },
+		"the hold's fields":                     func(job, _ *model.Procedure) { job.Steps[1].Links[2].To.(*model.Hold).Unread = true },
+		"":                                      func(_, callee *model.Procedure) { callee.Expects = []model.State{{}} },
+	} {
+		p, book := jobOf(t, bench, "for: rig\n", "## Work\n\n1. [One](do:open).\n2. [Two](alter:relief), [mind](hazard:noise), [see](hold:seen).\n3. [Three](remove:pump).\n")
+		callee := p.Calls[0].To.(*model.Procedure)
+		spoil(p, callee)
+		free := book.Free(p.Steps[0], p.Steps[2]) && book.Free(p.Steps[1], p.Steps[2])
+		if free != (name == "") {
+			t.Errorf("%q: free %v", name, free)
+		}
+	}
+}
+
+// A job without a machine that performs one with options has one row, of a unit
+// without any: what is wrong about it is told elsewhere.
+func TestRowsWithoutAMachine(t *testing.T) {
+	p, book := jobOf(t, lift, "", "## Work\n\n1. [Do it](do:callee).\n")
+	if rows := book.Rows(p); len(rows) != 1 || rows[0].Bay != 60 {
+		t.Errorf("%d rows, %d s", len(rows), rows[0].Bay)
 	}
 }

@@ -37,10 +37,15 @@ func (h *Standings) broughtOrRowed(p *model.Person) []model.Gained {
 
 // awardsOf are the rows of roles about a person up to the staff's day.
 func (h *Standings) awardsOf(p *model.Person) []*model.Award {
+	return slices.DeleteFunc(h.allAwardsOf(p), func(a *model.Award) bool { return h.today.Before(a.Date) })
+}
+
+// allAwardsOf are the rows of roles about a person, those of days to come too.
+func (h *Standings) allAwardsOf(p *model.Person) []*model.Award {
 	var out []*model.Award
 	for i := range h.m.Awards {
 		a := &h.m.Awards[i]
-		if a.Person.To == p && a.Role.To != nil && !a.Bad && !h.today.Before(a.Date) {
+		if a.Person.To == p && a.Role.To != nil && !a.Bad {
 			out = append(out, a)
 		}
 	}
@@ -55,21 +60,22 @@ func (h *Standings) lostOf(p *model.Person, plan *model.Plan) []model.Date {
 			out = append(out, a.Date)
 		}
 	}
-	slices.SortFunc(out, func(a, b model.Date) int { return a.Time().Compare(b.Time()) })
 	return out
 }
 
 // forget drops what was done up to a withdrawal: what was withdrawn is gained
 // again by what is done after it.
 func (c *course) forget(day model.Date) {
-	for len(c.lost) > 0 && c.lost[0].Before(day) {
-		c.lost = c.lost[1:]
+	before := len(c.lost)
+	c.lost = slices.DeleteFunc(c.lost, func(lost model.Date) bool { return lost.Before(day) })
+	if len(c.lost) < before {
 		c.begin()
 	}
 }
 
 // gain gives the role of a plan that was finished on a day, unless a row of roles
-// says so already or a withdrawal of that day or a later one ended it.
+// says so already. Where a withdrawal of that day or a later one stands in the
+// file, no row is missing: behind it, that would bring the role back.
 func (h *Standings) gain(c *course, role model.Ref[model.Role], day model.Date) bool {
 	g := model.Gained{Ref: model.Ref[model.Role]{ID: role.ID, At: c.plan.At, To: role.To}, On: day}
 	for _, a := range h.awardsOf(c.person) {
@@ -81,6 +87,13 @@ func (h *Standings) gain(c *course, role model.Ref[model.Role], day model.Date) 
 			return false
 		}
 	}
+	h.held[c.person] = append(h.held[c.person], g)
+	ends := func(a *model.Award) bool {
+		return a.Role.To == role.To && a.Act == "withdrawn" && !a.Date.Before(day)
+	}
+	if slices.ContainsFunc(h.allAwardsOf(c.person), ends) {
+		return true
+	}
 	act := "gained"
 	if slices.ContainsFunc(h.held[c.person], func(o model.Gained) bool { return o.To == g.To && o.Ended.IsZero() && o.On.Before(day) }) {
 		act = "renewed"
@@ -88,6 +101,5 @@ func (h *Standings) gain(c *course, role model.Ref[model.Role], day model.Date) 
 	h.missing = append(h.missing, ledger.Row{
 		"date": day.String(), "person": c.person.ID, "role": role.ID, "act": act, "by": c.by, "reason": "finished " + c.plan.ID,
 	})
-	h.held[c.person] = append(h.held[c.person], g)
 	return true
 }

@@ -84,6 +84,40 @@ func TestHaveReadInALanguage(t *testing.T) {
 	}
 }
 
+// Since when a procedure is out of use: "A retired procedure has a row too …; a
+// later issue brings it back; without such a row it is retired since an unknown
+// day."
+func TestRetired(t *testing.T) {
+	row := func(id, date, readers string) string {
+		return id + ",1," + date + ",1-1111111111111111,why,a,b,,," + readers + "\n"
+	}
+	issued, gone := row("alone", "2026-01-05", "reread"), row("alone", "2026-03-01", "retired")
+	for name, c := range map[string]struct {
+		rows, status, day string
+		gone              bool
+		since             string
+	}{
+		"in use":                          {issued, "issued", "2026-06-01", false, ""},
+		"on its day":                      {issued + gone, "retired", "2026-03-01", true, "2026-03-01"},
+		"the day before":                  {issued + gone, "retired", "2026-02-28", false, ""},
+		"brought back":                    {issued + gone + row("alone", "2026-04-01", "tell"), "issued", "2026-06-01", false, ""},
+		"without a row":                   {issued, "retired", "2026-06-01", true, ""},
+		"another's row":                   {issued + row("sweep", "2026-03-01", "retired"), "issued", "2026-06-01", false, ""},
+		"another's row, and none of its":  {issued + row("sweep", "2026-07-01", "retired"), "retired", "2026-06-01", true, ""},
+		"brought back, then without one":  {issued + gone + row("alone", "2026-04-01", "tell"), "retired", "2026-06-01", true, ""},
+		"a later issue, and no row of it": {issued + row("alone", "2026-07-01", "tell"), "retired", "2026-06-01", true, ""},
+	} {
+		m := shop("procedures/alone.md", strings.Replace(alone, "title: Alone\n", "title: Alone\nstatus: "+c.status+"\n", 1), "revisions.csv", revs+c.rows)
+		var since model.Date
+		if c.since != "" {
+			since = on(c.since)
+		}
+		if gone, day := NewStandings(m, on(c.day)).Retired(procedure(m, "alone")); gone != c.gone || day != since {
+			t.Errorf("%s: %v since %s", name, gone, day)
+		}
+	}
+}
+
 // Those that perform a procedure themselves and are in use: no draft, nothing
 // retired, not by way of another.
 func TestCallers(t *testing.T) {
@@ -200,6 +234,11 @@ func TestRowsOfRolesThatAreMissing(t *testing.T) {
 		"of another day":             {done("2026-02-01"), "2026-01-15,t-01,cleaner,gained,t-02,hired\n", "2026-02-01 cleaner renewed t-02 finished start"},
 		"of another role":            {done("2026-02-01"), "2026-02-01,t-01,teacher,gained,t-02,hired\n", "2026-02-01 cleaner gained t-02 finished start"},
 		"withdrawn, then done again": {done("2026-02-01") + done("2026-05-01"), "2026-02-01,t-01,cleaner,gained,t-02,finished start\n2026-03-01,t-01,cleaner,withdrawn,t-02,why\n", "2026-05-01 cleaner gained t-02 finished start"},
+		"withdrawn since":            {done("2026-02-01"), "2026-03-01,t-01,cleaner,withdrawn,t-02,why\n", ""},
+		"withdrawn on that day":      {done("2026-02-01"), "2026-02-01,t-01,cleaner,withdrawn,t-02,why\n", ""},
+		"to be withdrawn":            {done("2026-02-01"), "2026-07-01,t-01,cleaner,withdrawn,t-02,why\n", ""},
+		"another role withdrawn":     {done("2026-02-01"), "2026-03-01,t-01,teacher,withdrawn,t-02,why\n", "2026-02-01 cleaner gained t-02 finished start"},
+		"withdrawn before":           {done("2026-02-01"), "2026-01-15,t-01,cleaner,withdrawn,t-02,why\n", "2026-02-01 cleaner gained t-02 finished start"},
 		"seen by nobody who counts":  {strings.ReplaceAll(done("2026-02-01"), "t-02", "t-01"), "", ""},
 		"not there on that day":      {done("2025-12-31"), "", ""},
 	} {
@@ -249,6 +288,11 @@ func TestMatter(t *testing.T) {
 	}
 	if bare := MatterOf(procedure(shop("procedures/alone.md", "---\ntitle: A\n---\nOne two.\n\n## Three four\n\nFive six seven.\n\nEight.\n\n1. Nine.\n"), "alone")); bare != (Matter{Words: 9}) {
 		t.Errorf("of nine words %+v", bare)
+	}
+	// 238 words are a minute, and 12 + 20 s are looked at.
+	seen := "---\ntitle: A\n---\n" + strings.Repeat("word ", 231) + "\n\n## Work\n\n1. Nine.\n\n![Seat](../pictures/seat.png)\n\n| ten | eleven |\n|---|---|\n| twelve | thirteen |\n"
+	if p := procedure(shop("procedures/alone.md", seen, "pictures/seat.png", "x"), "alone"); Seconds(p) != 60+32 {
+		t.Errorf("%+v take %d s", MatterOf(p), Seconds(p))
 	}
 	for seconds, minutes := range map[int]int{0: 1, 29: 1, 89: 1, 90: 2, 150: 3, 600: 10} {
 		if got := Minutes(seconds); got != minutes {

@@ -125,7 +125,7 @@ func (h *Standings) take(c *course, r *model.Reading) bool {
 	p := r.Procedure.To
 	switch r.Act {
 	case "read":
-		if was := c.read[p]; was == nil || was.Date.Before(r.Date) || !h.heldOn(was, r.Date) {
+		if was := c.read[p]; was == nil || !h.heldOn(was, r.Date) || was.Date.Before(r.Date) && h.issuedBy(r) {
 			c.read[p] = r
 		}
 	case "watched":
@@ -164,16 +164,31 @@ func (h *Standings) finish(c *course, day model.Date) bool {
 // day, as the words of that day are not known otherwise. Where none was issued
 // by then, what was read is taken for what stood.
 func (h *Standings) heldOn(r *model.Reading, day model.Date) bool {
-	var stood []*model.Revision
-	for _, rev := range h.since[r.Procedure.To] {
-		if !day.Before(rev.Date) {
-			stood = append(stood, rev)
-		}
-	}
+	stood := h.stood(r.Procedure.To, day)
 	if len(stood) == 0 {
 		return model.IsFingerprint(r.Fingerprint)
 	}
 	return !askedAgain(stood, r)
+}
+
+// issuedBy says whether a reading is of words that had been issued on its day;
+// where nothing had been, of any. What is of no revision says nothing against an
+// earlier reading.
+func (h *Standings) issuedBy(r *model.Reading) bool {
+	stood := h.stood(r.Procedure.To, r.Date)
+	_, known := readRevision(stood, r)
+	return known || len(stood) == 0
+}
+
+// stood are the revisions of a procedure that were issued up to a day.
+func (h *Standings) stood(p *model.Procedure, day model.Date) []*model.Revision {
+	var out []*model.Revision
+	for _, rev := range h.since[p] {
+		if !day.Before(rev.Date) {
+			out = append(out, rev)
+		}
+	}
+	return out
 }
 
 // askedAgain says whether revisions ask for what was read to be read again. A

@@ -91,6 +91,50 @@ func TestNobodyLiftsThemselves(t *testing.T) {
 	})
 }
 
+// "A role that was withdrawn is gained again by a plan only through what is done
+// after that day" (the package's own rule), in whichever order the days were
+// written down.
+func TestWhatWasDoneBeforeAWithdrawalCountsForNothingAfterIt(t *testing.T) {
+	f := print(shop(), "alone")
+	for name, c := range map[string]struct{ days, want string }{
+		"on the day":                       {"2026-03-02", "[2026-03-02]"},
+		"the day before":                   {"2026-03-01", "[]"},
+		"between":                          {"2026-03-01 2026-05-01", "[]"},
+		"between, the later written first": {"2026-05-01 2026-03-01", "[]"},
+		"after":                            {"2026-05-01", "[2026-03-02]"},
+	} {
+		rows := rolesHead
+		for _, day := range strings.Fields(c.days) {
+			rows += day + ",t-01,cleaner,withdrawn,t-02,why\n"
+		}
+		m := shop("readings/people.csv", early, "readings/plans/start.yaml", "title: Start\nread: [alone]\nwatch: [alone]\ngives: [cleaner]\n", "readings/roles.csv", rows,
+			"readings/record.csv", heads+"2026-02-01,t-01,alone,read,"+f+",\n2026-03-02,t-01,alone,watched,"+f+",\n")
+		if got := fmt.Sprint(NewStandings(m, on("2026-06-01")).Finished(m.People[0], m.Plans[0])); got != c.want {
+			t.Errorf("withdrawn %s: finished on %s, want %s", name, got, c.want)
+		}
+	}
+}
+
+// Who gains on a day what a witness needs witnesses on that day, whichever row
+// stands first: "Who witnesses holds, on that day, the assessor's role".
+func TestAWitnessMayBeMadeOnTheDay(t *testing.T) {
+	bare := crew(nil)
+	row := func(who, id, act, by string) string {
+		return "2026-01-05,t-0" + who + "," + id + "," + act + "," + print(bare, id) + "," + by + "\n"
+	}
+	seen := []string{row("1", "alone", "performed", "t-02"), row("1", "alone", "performed", "t-02"), row("1", "alone", "read", ""), row("1", "alone", "watched", "")}
+	made := []string{row("2", "sweep", "performed", "t-03"), row("2", "sweep", "read", ""), row("2", "wash", "read", "")}
+	want := []string{"t-01 second 2026-01-05", "t-02 first 2026-01-05"}
+	for _, rows := range [][]string{slices.Concat(seen, made), slices.Concat(made, seen)} {
+		if got := finishes(crew(rows), "2026-02-01"); !slices.Equal(got, want) {
+			t.Errorf("finished %q, want %q", got, want)
+		}
+	}
+	if got := finishes(crew(seen), "2026-02-01"); len(got) > 0 {
+		t.Errorf("seen by who gained nothing, and finished %q", got)
+	}
+}
+
 func TestAPlanIsFinishedOnTheDayOfItsLastAct(t *testing.T) {
 	m := crew(nil)
 	wash, sweep := print(m, "wash"), print(m, "sweep")
@@ -125,6 +169,19 @@ func TestAStaleReadingFinishesNothing(t *testing.T) {
 			"readings/record.csv", rows, "revisions.csv", fmt.Sprintf(revisions, wash, readers))
 		if got := fmt.Sprint(NewStandings(m, on("2026-01-20")).Finished(m.People[0], m.Plans[0])); got != want {
 			t.Errorf("%s: finished on %s, want %s", readers, got, want)
+		}
+	}
+	for name, c := range map[string]struct{ more, want string }{ // of several readings the last counts, and none that was never issued
+		"then what was never issued": {"2026-01-11,t-01,wash,read,1-9999999999999999,\n", "[2026-01-12]"},
+		"then the old":               {"2026-01-11,t-01,wash,read,1-1111111111111111,\n", "[]"},
+		"and the old on one day":     {"2026-01-10,t-01,wash,read,1-1111111111111111,\n", "[2026-01-12]"},
+		"then the same":              {"2026-01-11,t-01,wash,read," + wash + ",\n", "[2026-01-12]"},
+	} {
+		rows := heads + "2026-01-10,t-01,wash,read," + wash + ",\n" + c.more + "2026-01-05,t-01,sweep,read," + sweep + ",\n2026-01-12,t-01,sweep,performed," + sweep + ",t-03\n"
+		m := shop("register/roles.yaml", crewRoles, "readings/people.csv", crewPeople, "readings/plans/first.yaml", crewFirst, "readings/plans/second.yaml", crewSecond,
+			"readings/record.csv", rows, "revisions.csv", fmt.Sprintf(revisions, wash, "reread"))
+		if got := fmt.Sprint(NewStandings(m, on("2026-01-20")).Finished(m.People[0], m.Plans[0])); got != c.want {
+			t.Errorf("read as it stands, %s: finished on %s, want %s", name, got, c.want)
 		}
 	}
 	again := rows + "2026-01-12,t-01,wash,read," + wash + ",\n"

@@ -178,10 +178,10 @@ func (h *Standings) doAgain(p *model.Person, role *model.Role) []string {
 				out = append(out, "watch "+name)
 			}
 			switch left := a.Perform - c.performed[a.Procedure]; {
-			case left == 1:
-				out = append(out, "perform "+name)
 			case left > 1:
 				out = append(out, fmt.Sprintf("perform %s %d times", name, left))
+			case left == 1:
+				out = append(out, "perform "+name)
 			}
 		}
 	}

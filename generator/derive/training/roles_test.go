@@ -54,6 +54,38 @@ func TestRowsOfRolesSayWhatWasHeld(t *testing.T) {
 	}
 }
 
+// "What was withdrawn never comes back by itself": the row of a plan that was
+// finished before the withdrawal would stand behind it, and "what the rows say, in
+// file order" would be that the role is held. Nobody had written that row yet.
+func TestRecordingBringsNoRoleBack(t *testing.T) {
+	const short = "title: Start\nread: [alone]\ngives: [cleaner]\n"
+	withdrawn := rolesHead + "2026-03-01,t-01,cleaner,withdrawn,t-02,why\n"
+	files := []string{"readings/people.csv", three, "readings/plans/start.yaml", short, "readings/record.csv", heads + "2026-02-01,t-01,alone,read," + print(shop(), "alone") + ",\n"}
+	for _, day := range []string{"2026-02-15", "2026-06-01"} { // the first is recorded late
+		folder := t.TempDir()
+		if err := os.MkdirAll(filepath.Join(folder, "readings"), 0o700); err != nil {
+			t.Fatal(err)
+		}
+		name := filepath.Join(folder, "readings", "roles.csv")
+		if err := os.WriteFile(name, []byte(withdrawn), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		other := Entry{Folder: folder, Person: "t-02", Procedure: "alone", Act: "read", Date: on(day)}
+		if _, err := RecordAll(shop(append(files, "readings/roles.csv", withdrawn)...), folder, []Entry{other}); err != nil {
+			t.Fatal(err)
+		}
+		text, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		m := shop(append(files, "readings/roles.csv", string(text))...)
+		h := NewStandings(m, on("2026-06-02"))
+		if before, after := h.HoldsRole(m.People[0], "cleaner", on("2026-02-28")), h.HoldsRole(m.People[0], "cleaner", on("2026-03-01")); !before || after {
+			t.Errorf("recorded on %s: held before it was withdrawn %v, and after %v\n%s", day, before, after, text)
+		}
+	}
+}
+
 // A grant is refused where it cannot be so on its day; it says why.
 func TestGrantsThatCannotBe(t *testing.T) {
 	m := shop("readings/people.csv", three)
@@ -102,6 +134,9 @@ func TestWhenARoleIsToldOf(t *testing.T) {
 		"renewed":               {"cleaner@2026-01-01 cleaner@2026-06-01", "2027-01-02", ""},
 		"renewed, written last": {"cleaner@2026-06-01 cleaner@2026-01-01", "2027-01-02", ""},
 		"renewed today":         {"cleaner@2026-01-01 cleaner@2027-01-02", "2027-01-02", ""},
+		"renewed, not yet":      {"cleaner@2026-01-01 cleaner@2027-02-01", "2027-01-02", "run out 2027-01-01"},
+		"beside one for ever":   {"cleaner@2026-01-01 cleaner", "2027-01-02", ""}, // "one without a day … does not run out"
+		"another role, later":   {"cleaner@2026-01-01 teacher@2026-06-01", "2027-01-02", "run out 2027-01-01"},
 		"twice the same":        {"cleaner@2026-01-01 cleaner@2026-01-01", "2027-01-02", "run out 2027-01-01"},
 		"needs no renewal":      {"teacher@2020-01-01", "2027-01-02", ""},
 		"without a day":         {"cleaner", "2027-01-02", ""},
@@ -174,6 +209,31 @@ func TestWhatARowFinishes(t *testing.T) {
 	}
 	if now, _ := os.ReadFile(filepath.Join(folder, "readings", "roles.csv")); string(now) != string(text) {
 		t.Errorf("the row of the role was written again: %q", now)
+	}
+}
+
+// Rows of several days, in any order: each is judged on its own day, the last of
+// them finishes the plan, and the row of the role is of that day.
+func TestRowsOfSeveralDays(t *testing.T) {
+	m := shop("readings/people.csv", "person,name,roles,started,plans\nt-01,First,,2026-01-01,start\n",
+		"readings/plans/start.yaml", "title: Start\nread: [alone]\nwatch: [alone]\ngives: [cleaner]\n")
+	read := Entry{Person: "t-01", Procedure: "alone", Act: "read", Date: on("2026-02-01")}
+	watched := Entry{Person: "t-01", Procedure: "alone", Act: "watched", Date: on("2026-03-02")}
+	for _, entries := range [][]Entry{{read, watched}, {watched, read}} {
+		folder := t.TempDir()
+		done, err := RecordAll(m, folder, entries)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, d := range done {
+			if finishes := len(d.Finished) == 1; finishes != (d.Act == "watched") {
+				t.Errorf("%s finishes the plan: %v", d.Act, finishes)
+			}
+		}
+		text, err := os.ReadFile(filepath.Join(folder, "readings", "roles.csv"))
+		if want := rolesHead + "2026-03-02,t-01,cleaner,gained,,finished start\n"; err != nil || string(text) != want {
+			t.Errorf("%q, %v, want %q", text, err, want)
+		}
 	}
 }
 

@@ -183,17 +183,16 @@ func (h *Standings) Holds(r *model.Reading) bool {
 // not known, it is the one that stood on the day. What was read before anything
 // was issued is the first revision, if its fingerprint is that.
 func readRevision(revisions []*model.Revision, r *model.Reading) (at int, known bool) {
-	at = -1
 	byDay := !fingerprint.Known(r.Fingerprint)
 	for i, rev := range revisions {
 		if !r.Date.Before(rev.Date) && (byDay || fingerprint.Has(rev, r.Fingerprint)) {
-			at = i
+			at, known = i, true
 		}
 	}
-	if at < 0 && len(revisions) > 0 && r.Date.Before(revisions[0].Date) && fingerprint.Has(revisions[0], r.Fingerprint) {
-		at = 0
+	if !known && len(revisions) > 0 && r.Date.Before(revisions[0].Date) {
+		known = fingerprint.Has(revisions[0], r.Fingerprint)
 	}
-	return at, at >= 0
+	return at, known
 }
 
 // Fingerprint is what a reading of a procedure is recorded as: the last

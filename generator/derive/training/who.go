@@ -46,7 +46,7 @@ func (h *Standings) Retired(p *model.Procedure) (gone bool, on model.Date) {
 		return true, rows[n-1].Date
 	}
 	for i := range h.m.Revisions { // of a later day: until then it was in use
-		if r := &h.m.Revisions[i]; r.Procedure.To == p && r.Readers == "retired" {
+		if r := &h.m.Revisions[i]; r.Procedure.To == p && r.Readers == "retired" && h.today.Before(r.Date) {
 			return false, on
 		}
 	}

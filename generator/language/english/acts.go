@@ -41,6 +41,8 @@ var (
 var numbers = shape.Numbers{
 	Words:    ones,
 	Spelled:  shape.SpelledOf(ones, tens, func(ten, one int) string { return tens[ten] + " " + ones[one] }),
-	Hundreds: shape.SetOf("hundred thousand point"),
-	Of:       "of", Articles: []string{"the", "its", "their", "these", "those", "all"},
+	Hundreds: shape.Spelled{"hundred": 100}, Thousand: "thousand", And: "and",
+	Apart: shape.SetOf("point few several many some dozen"),
+	Half:  shape.SetOf("half"), HalfOf: []string{"a", "an"}, AndHalf: []string{"and a half"}, One: shape.SetOf("a an"),
+	Of: "of", Articles: []string{"the", "its", "their", "these", "those", "all"},
 }

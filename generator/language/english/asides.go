@@ -3,23 +3,19 @@ package english
 import "baybinder/generator/language/shape"
 
 var asides = shape.Asides{
-	Not:     []string{"not", "not to", "not at", "never", "never to", "never at", "instead of", "instead of the", "rather than", "rather than the", "no longer"},
-	Every:   []string{"every", "each"},
-	Added:   []string{"another", "a further", "an extra"},
-	More:    []string{"more", "longer", "later", "earlier"},
-	Away:    []string{"from", "apart", "away", "in from", "off the", "intervals", "clear of"},
-	Steps:   []string{"in steps of", "steps of", "to the nearest"},
-	AtATime: []string{"at a time", "a turn", "per turn", "a week", "a month", "a year"},
-	Beyond:  []string{"below", "under", "above", "over", "less than", "more than"},
-	AtMost: []string{"at most", "at the most", "no more than", "not more than", "no longer than", "not longer than", "no higher than", "not higher than",
-		"not above", "not over", "not exceed", "not exceeding", "max", "max.", "maximum", "a maximum of", "wait up to", "for up to"},
-	AtLeast: []string{"at least", "at the least", "no less than", "not less than", "no shorter than", "not shorter than", "no lower than", "not lower than",
-		"not below", "not under", "min", "min.", "minimum", "a minimum of"},
-	OrLess:    []string{"or less", "or lower", "or below", "or under", "or shorter"},
-	OrMore:    []string{"or more", "or higher", "or above", "or over", "or longer"},
-	Supposing: shape.SetOf("if when whenever once unless until till"),
-	Of:        []string{"of", "for"},
-	SetTo:     []string{"to", "at", "on"},
+	Not:         []string{"not", "not to", "not at", "never", "never to", "never at", "instead of", "instead of the", "rather than", "rather than the", "no longer"},
+	Every:       []string{"every", "each"},
+	Added:       []string{"another", "a further", "an extra"},
+	More:        []string{"more", "longer", "later", "earlier"},
+	Away:        []string{"from", "apart", "away", "in from", "off the", "intervals", "clear of"},
+	Steps:       []string{"in steps of", "steps of", "to the nearest"},
+	AtATime:     []string{"at a time", "a turn", "per turn", "a week", "a month", "a year"},
+	Supposing:   shape.SetOf("if when whenever once unless until till"),
+	Ranges:      []shape.Range{{Between: "to"}, {Before: "between", Between: "and"}, {Before: "from", Between: "down to"}},
+	RangeBehind: shape.SetOf("to from between at of for is are about within with by reads read has have shows show"),
+	AllOf:       shape.SetOf("all both each and every"),
+	Of:          []string{"of", "for"},
+	SetTo:       []string{"to", "at", "on"},
 	Things: shape.SetOf("lamp light torch lantern bulb flashlight drill grinder saw charger fan vacuum tester meter multimeter voltmeter dial compressor regulator " +
 		"hoist crane jack sling strap chain trolley lifter winch gantry shackle tackle rope bar lever extension feeler rule ruler caliper calliper micrometer straightedge " +
 		"brush drift punch bit file spanner socket wrench key screwdriver driver rod bolt screw stud hose clamp vice epoxy adhesive glue sealant paint primer tape grease " +

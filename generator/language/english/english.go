@@ -19,7 +19,7 @@ var Language = shape.Language{
 
 	Speech: speech, Procedure: procedure,
 
-	Grammar: grammar, Passive: passive, Vague: vague, ByHand: []string{"hand tight", "finger tight"}, Denials: denials, Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides, Jotted: jotted,
+	Grammar: grammar, Passive: passive, Vague: vague, ByHand: []string{"hand tight", "finger tight"}, Denials: denials, Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides, Bounds: bounds, Jotted: jotted,
 	Signals: []string{"DANGER", "WARNING", "CAUTION", "NOTICE"},
 	Gear: map[string][]string{
 		"M003": {"ear", "hearing"}, "M004": {"goggles", "glasses", "eye protection", "spectacles"}, "M008": {"boot", "shoe", "footwear"},

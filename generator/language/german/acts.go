@@ -52,8 +52,11 @@ func spelled(ten, one int) string {
 var numbers = shape.Numbers{
 	Words:    ones,
 	Spelled:  shape.SpelledOf(ones, tens, spelled, "ein", "eine", "einen", "einem", "einer"),
-	Hundreds: shape.SetOf("hundert tausend komma"),
-	Of:       "von", Articles: []string{"den", "ihren", "diesen"},
+	Hundreds: shape.Spelled{"hundert": 100}, Thousand: "tausend", And: "und",
+	Glued: []string{"tausend", "hundert", "einhalb"},
+	Apart: shape.SetOf("komma paar einige mehrere viele etliche dutzend"),
+	Half:  shape.SetOf("halb halbe halber halben halbes halbem"), OneAndHalf: shape.SetOf("anderthalb"), AndHalf: []string{"einhalb"},
+	Of: "von", Articles: []string{"den", "ihren", "diesen"},
 }
 
 var verbs = shape.Verbs{

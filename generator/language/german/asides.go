@@ -3,21 +3,19 @@ package german
 import "baybinder/generator/language/shape"
 
 var asides = shape.Asides{
-	Not:       []string{"nicht", "nicht mit", "nicht auf", "nie", "niemals", "statt", "statt der", "anstatt"},
-	Every:     []string{"alle", "jede"},
-	Added:     []string{"weitere", "nochmals", "noch"},
-	More:      []string{"länger", "mehr", "später", "früher"},
-	Away:      []string{"von", "vom", "auseinander", "entfernt", "abstand"},
-	Steps:     []string{"in schritten von", "schritten von"},
-	AtATime:   []string{"auf einmal", "pro umdrehung", "je umdrehung", "pro woche", "im monat", "im jahr"},
-	Beyond:    []string{"unter", "unterhalb von", "weniger als", "über", "mehr als"},
-	AtMost:    []string{"höchstens", "maximal", "max", "max.", "nicht mehr als", "nicht länger als", "nicht höher als", "nicht über"},
-	AtLeast:   []string{"mindestens", "wenigstens", "minimal", "min", "min.", "nicht weniger als", "nicht kürzer als", "nicht niedriger als", "nicht unter"},
-	OrLess:    []string{"oder weniger", "oder darunter", "oder kürzer"},
-	OrMore:    []string{"oder mehr", "oder darüber", "oder länger"},
-	Supposing: shape.SetOf("wenn falls sobald bis solange"),
-	Of:        []string{"von", "für"},
-	SetTo:     []string{"auf", "bei"},
+	Not:         []string{"nicht", "nicht mit", "nicht auf", "nie", "niemals", "statt", "statt der", "anstatt"},
+	Every:       []string{"alle", "jede"},
+	Added:       []string{"weitere", "nochmals", "noch"},
+	More:        []string{"länger", "mehr", "später", "früher"},
+	Away:        []string{"von", "vom", "auseinander", "entfernt", "abstand"},
+	Steps:       []string{"in schritten von", "schritten von"},
+	AtATime:     []string{"auf einmal", "pro umdrehung", "je umdrehung", "pro woche", "im monat", "im jahr"},
+	Supposing:   shape.SetOf("wenn falls sobald bis solange"),
+	Ranges:      []shape.Range{{Between: "bis"}, {Before: "zwischen", Between: "und"}, {Before: "von", Between: "auf"}},
+	RangeBehind: shape.SetOf("von zwischen auf bei mit für ist sind hat haben zeigt zeigen"),
+	AllOf:       shape.SetOf("alle beide jede jeden und"),
+	Of:          []string{"von", "für"},
+	SetTo:       []string{"auf", "bei"},
 	Things: shape.SetOf("lampe leuchte handlampe taschenlampe birne bohrmaschine schleifer säge ladegerät lüfter prüfer messgerät multimeter kompressor regler " +
 		"hebezeug kran heber wagenheber schlinge gurt kette winde schäkel seil stange hebel verlängerung fühlerlehre lineal messschieber " +
 		"bürste dorn bohrer feile schlüssel nuss schraubendreher schraube bolzen schlauch klemme kleber klebstoff dichtmasse farbe band fett " +

@@ -20,7 +20,7 @@ var Language = shape.Language{
 
 	Findings: findings,
 
-	Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides,
+	Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides, Bounds: bounds,
 	Vague: []string{
 		"nach bedarf", "bei bedarf", "falls nötig", "wenn nötig", "falls erforderlich", "wenn erforderlich", "gegebenenfalls",
 		"ausreichend", "genügend", "geeignet", "angemessen", "ordnungsgemäß", "vorsichtig", "fest genug",

@@ -56,6 +56,7 @@ type Language struct {
 	Acts    Acts
 	Verbs   Verbs
 	Asides  Asides
+	Bounds  Bounds
 	Jotted  Jotted
 
 	// How words are made.
@@ -101,9 +102,23 @@ type Passive struct {
 
 // Numbers are how a language counts.
 type Numbers struct {
-	Words    []string // Words[i] is i+1, up to twenty
-	Spelled  Spelled  // those, and up to ninety-nine
-	Hundreds Set      // words that make part of another number of it
+	Words   []string // Words[i] is i+1, up to twenty
+	Spelled Spelled  // those, and up to ninety-nine
+
+	// What larger numbers are made of.
+	Hundreds Spelled // words for hundreds: before that for one of them another number may stand
+	Thousand string
+	And      string   `may:"empty"` // "two hundred and ten"
+	Glued    []string `may:"empty"` // what glues numbers together to one word
+	Apart    Set      // beside a number it makes another of it: "two point five", "a few hundred"
+
+	// Halves.
+	Half       Set      // "half an hour"
+	HalfOf     []string `may:"empty"` // the an of it
+	OneAndHalf Set      `may:"empty"` // "anderthalb"
+	AndHalf    []string // "two and a half turns", "a minute and a half"
+	One        Set      `may:"empty"` // the a of it, where it is no number
+
 	Of       string   // of "two of the four"
 	Articles []string // the the of it
 }
@@ -132,6 +147,10 @@ type Acts struct {
 	Late                                      bool   // an order may stand at the end, with a small letter: "den Hauptschalter ausschalten"
 }
 
+// Range is what stands before the lower end of a range, where that is needed, and
+// between its ends: "between 6 and 8 bar".
+type Range struct{ Before, Between string }
+
 // Asides are the words beside an amount that make it another thing's than what
 // the sentence links.
 type Asides struct {
@@ -142,20 +161,41 @@ type Asides struct {
 	Away      []string // behind a distance
 	Steps     []string // before how finely something is set or read, and behind it: "0.1 bar at a time"
 	AtATime   []string
-	At        string   `may:"empty"` // what stands before it as well, where its words alone say too little
-	Beyond    []string // before a bound
-	AtMost    []string // beside a bound, on which side of it is right
-	AtLeast   []string
-	OrLess    []string // behind one, where it is ordered
-	OrMore    []string
-	Supposing Set      // before what is only supposed
-	Of        []string // between a thing and its amount
-	SetTo     []string // between an instrument and the voltage that it is set to
-	Things    Set      // what has an amount of its own and often no entry: lamps, lifting gear, hand tools
-	Vessels   Set      // what a volume or a mass is the size of: "the 10 L can"
-	Scales    Set      // parts of a measuring instrument
-	Media     Set      // what has a pressure wherever it is
-	Breaks    Set      // words between which and an amount nothing is its own
+	At        string `may:"empty"` // what stands before it as well, where its words alone say too little
+	Supposing Set    // before what is only supposed
+
+	Ranges      []Range
+	RangeBehind Set // words behind which a range begins, and no count
+	AllOf       Set // words before a count of things that something takes long at: "all 4 to 6 min"
+
+	Of      []string // between a thing and its amount
+	SetTo   []string // between an instrument and the voltage that it is set to
+	Things  Set      // what has an amount of its own and often no entry: lamps, lifting gear, hand tools
+	Vessels Set      // what a volume or a mass is the size of: "the 10 L can"
+	Scales  Set      // parts of a measuring instrument
+	Media   Set      // what has a pressure wherever it is
+	Breaks  Set      // words between which and an amount nothing is its own
+}
+
+// Bounds are the words beside an amount that say on which side of it is right.
+type Bounds struct {
+	AtMost, AtLeast []string // on either hand of it
+	Having          Set      // before those, of what has it: "a pad of at most 2 mm"
+	OrLess, OrMore  []string // behind it
+
+	// Before it: of a reading, what is right and what is out are said alike, so that
+	// they bound it where it is ordered or must be.
+	Below, Above []string
+	UpTo         []string
+
+	Musts  []string // "must be more than 1 MΩ"
+	Being  Set      // the be of it, which may stand behind: "muss über 1 MΩ liegen"
+	Always Set      // what may stand between them
+
+	Waits, Orders []string // first words of an order that takes a time, or another amount
+	For, To       Set      // between it and what it bounds: "wait for less than 3 min", "fill to"
+	With          Set      // so of fills and torques
+	Lead          Set      // what may stand before an order
 }
 
 // Verbs are the words by which an act is told that stands in words only. They

@@ -32,53 +32,186 @@ func SpelledOf(ones, tens []string, joined func(ten, one int) string, articles .
 }
 
 // Counted is a number that is written out in a text: the bytes of it, and its value.
-type Counted struct{ Start, End, Value int }
+type Counted struct {
+	Start, End int
+	Value      float64
+}
 
-// Counted are the numbers below a hundred that are written out in a text, in order.
-// What another word makes larger, or a decimal, is none: "a hundred and ten". Most
-// texts have none, and are gone through once.
+// word is a word of a text, in small letters, or a part of one that is glued
+// together of numbers.
+type word struct {
+	start, end int
+	said       string
+}
+
+// longestNumber is more words than any number takes.
+const longestNumber = 14
+
+// Counted are the numbers that are written out in a text, in order: "two hundred and
+// ten", "one and a half", "half a". What another word makes another number, "two
+// point five", "a few hundred", is none. Most texts have none, and are gone through
+// once.
 func (n *Numbers) Counted(text string) []Counted {
 	var out []Counted
-	var last, before Counted
-	for w := nextWord(text, 0); w.Start < w.End; w = nextWord(text, w.End) {
-		if value := n.Spelled[w.of(text)]; value > 0 {
-			w = n.whole(text, w, value)
-			if !n.larger(text, before, last, nextWord(text, w.End)) {
-				out = append(out, w)
+	last := ""
+	for w := nextWord(text, 0); w.start < w.end; w = nextWord(text, w.end) {
+		if parts := n.parted(w); n.begins(parts[0].said) {
+			run := n.behind(text, parts)
+			if value, used := n.number(saidOf(run)); used > 0 {
+				w.end = run[used-1].end
+				if !n.Apart[last] && !n.makesAnother(saidOf(run[used:])) {
+					out = append(out, Counted{w.start, w.end, value})
+				}
 			}
 		}
-		before, last = last, w
+		last = w.said
 	}
 	return out
 }
 
-// of is a word in small letters.
-func (w Counted) of(text string) string { return strings.ToLower(text[w.Start:w.End]) }
-
-// larger says that one of the words beside a number makes another of it.
-func (n *Numbers) larger(text string, beside ...Counted) bool {
-	return slices.ContainsFunc(beside, func(w Counted) bool { return n.Hundreds[w.of(text)] })
+// begins says that a number may begin with a word.
+func (n *Numbers) begins(said string) bool {
+	return n.Spelled[said] > 0 || n.Hundreds[said] > 0 || said == n.Thousand || n.Half[said] || n.OneAndHalf[said]
 }
 
-// whole is a number's first word with those behind it that belong to the number.
-func (n *Numbers) whole(text string, w Counted, value int) Counted {
-	w.Value = value
-	phrase, end := w.of(text), w.End
-	for range 2 {
-		next := nextWord(text, end)
-		if next.Start != end+1 || text[end] != ' ' && text[end] != '-' {
-			break
-		}
-		phrase, end = phrase+" "+next.of(text), next.End
-		if value := n.Spelled[phrase]; value > 0 {
-			w.End, w.Value = end, value
+// makesAnother says that the words behind a number make another of it.
+func (n *Numbers) makesAnother(behind []string) bool {
+	return len(behind) > 0 && (n.Apart[behind[0]] || n.Hundreds[behind[0]] > 0 || behind[0] == n.Thousand)
+}
+
+// number reads the number with which words begin, and how many of them it takes.
+func (n *Numbers) number(words []string) (value float64, used int) {
+	switch {
+	case n.Half[words[0]]:
+		return 0.5, 1 + size(words[1:], n.HalfOf)
+	case n.OneAndHalf[words[0]]:
+		return 1.5, 1
+	}
+	whole, used := n.below1000(words)
+	if used < len(words) && words[used] == n.Thousand {
+		used++
+		rest, more := n.andBelow(words[used:], n.below1000)
+		whole, used = max(whole, 1)*1000+rest, used+more
+	}
+	value = float64(whole)
+	if half := size(words[used:], n.AndHalf); used > 0 && half > 0 {
+		return value + 0.5, used + half
+	}
+	return value, used
+}
+
+// below1000 reads hundreds, tens and ones.
+func (n *Numbers) below1000(words []string) (value, used int) {
+	value, used = n.below100(words)
+	if used == len(words) {
+		return value, used
+	}
+	hundred := n.Hundreds[words[used]]
+	if hundred == 0 || used > 0 && hundred > 100 {
+		return value, used
+	}
+	used++
+	rest, more := n.andBelow(words[used:], n.below100)
+	return max(value, 1)*hundred + rest, used + more
+}
+
+// andBelow reads what stands behind a hundred or a thousand, with or without an
+// "and": nothing where it is another number, "one hundred and two hundred".
+func (n *Numbers) andBelow(words []string, below func([]string) (value, used int)) (value, used int) {
+	and := 0
+	if len(words) > 0 && words[0] == n.And {
+		and = 1
+	}
+	value, used = below(words[and:])
+	if used == 0 || n.makesAnother(words[and+used:]) {
+		return 0, 0
+	}
+	return value, and + used
+}
+
+// below100 reads the longest of the words for one to ninety-nine.
+func (n *Numbers) below100(words []string) (value, used int) {
+	for i := 1; i <= min(3, len(words)); i++ {
+		if v := n.Spelled[strings.Join(words[:i], " ")]; v > 0 {
+			value, used = v, i
 		}
 	}
-	return w
+	return value, used
+}
+
+// size is how many words one of the phrases takes with which words begin.
+func size(words, phrases []string) int {
+	for _, p := range phrases {
+		if list := strings.Fields(p); len(list) <= len(words) && slices.Equal(list, words[:len(list)]) {
+			return len(list)
+		}
+	}
+	return 0
+}
+
+// HalfBehind is how many bytes "and a half" takes at a place in a text, none where
+// something else stands there.
+func (n *Numbers) HalfBehind(text string, at int) int {
+	for _, p := range n.AndHalf {
+		if rest := text[at:]; strings.HasPrefix(rest, " "+p) && !letterIn(rest, 1+len(p)) {
+			return 1 + len(p)
+		}
+	}
+	return 0
+}
+
+func letterIn(text string, at int) bool {
+	if at >= len(text) {
+		return false
+	}
+	letter, _ := letterAt(text, at)
+	return letter
+}
+
+func saidOf(words []word) []string {
+	out := make([]string, len(words))
+	for i, w := range words {
+		out[i] = w.said
+	}
+	return out
+}
+
+// behind is a word's parts with the words behind it, as far as a space or a hyphen
+// alone stands between them.
+func (n *Numbers) behind(text string, parts []word) []word {
+	for len(parts) < longestNumber {
+		end := parts[len(parts)-1].end
+		next := nextWord(text, end)
+		if next.start != end+1 || next.start == next.end || text[end] != ' ' && text[end] != '-' {
+			break
+		}
+		parts = append(parts, n.parted(next)...)
+	}
+	return parts
+}
+
+// parted are the parts of a word that is glued together of numbers,
+// "zweihundertdreißig"; of another, the word.
+func (n *Numbers) parted(w word) []word {
+	var out []word
+	for _, glue := range n.Glued {
+		if at := strings.Index(w.said, glue); at >= 0 && len(w.said) > len(glue) && len(w.said) == w.end-w.start {
+			for _, cut := range [][2]int{{0, at}, {at, at + len(glue)}, {at + len(glue), len(w.said)}} {
+				if cut[0] < cut[1] {
+					out = append(out, n.parted(word{w.start + cut[0], w.start + cut[1], w.said[cut[0]:cut[1]]})...)
+				}
+			}
+			break
+		}
+	}
+	if len(out) == 0 || slices.ContainsFunc(out, func(p word) bool { return !n.begins(p.said) && !slices.Contains(n.AndHalf, p.said) }) {
+		return []word{w}
+	}
+	return out
 }
 
 // nextWord is the first word in a text from a place on, of letters alone.
-func nextWord(text string, from int) Counted {
+func nextWord(text string, from int) word {
 	for size := 0; from < len(text); from += size {
 		var letter bool
 		if letter, size = letterAt(text, from); letter {
@@ -93,7 +226,7 @@ func nextWord(text string, from int) Counted {
 		}
 		end += size
 	}
-	return Counted{Start: from, End: end}
+	return word{from, end, strings.ToLower(text[from:end])}
 }
 
 // letterAt says whether a letter stands at a place, and how many bytes it takes.

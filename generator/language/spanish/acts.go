@@ -47,8 +47,15 @@ func spelled(ten, one int) string {
 
 // Spanish has no un and una: before a noun they are the article.
 var numbers = shape.Numbers{
-	Words:    ones,
-	Spelled:  shape.SpelledOf(ones, tens, spelled, "un", "una"),
-	Hundreds: shape.SetOf("cien ciento mil coma"),
-	Of:       "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
+	Words:   ones,
+	Spelled: shape.SpelledOf(ones, tens, spelled, "un", "una"),
+	Hundreds: shape.Spelled{
+		"cien": 100, "ciento": 100, "doscientos": 200, "doscientas": 200, "trescientos": 300, "trescientas": 300, "cuatrocientos": 400, "cuatrocientas": 400,
+		"quinientos": 500, "quinientas": 500, "seiscientos": 600, "seiscientas": 600, "setecientos": 700, "setecientas": 700,
+		"ochocientos": 800, "ochocientas": 800, "novecientos": 900, "novecientas": 900,
+	},
+	Thousand: "mil",
+	Apart:    shape.SetOf("coma varios varias algunos algunas muchos muchas docena"),
+	Half:     shape.SetOf("medio media"), AndHalf: []string{"y medio", "y media"},
+	Of: "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
 }

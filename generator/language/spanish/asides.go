@@ -3,22 +3,20 @@ package spanish
 import "baybinder/generator/language/shape"
 
 var asides = shape.Asides{
-	Not:       []string{"no", "no a", "nunca", "nunca a", "jamás", "en vez de", "en vez de los", "en lugar de", "en lugar de los", "ya no"},
-	Every:     []string{"cada"},
-	Added:     []string{"otros", "otras", "otro", "otra"},
-	More:      []string{"más", "adicionales"},
-	Away:      []string{"del", "de la", "de los", "de las", "de un", "de una", "desde"},
-	At:        "a",
-	Steps:     []string{"en pasos de", "pasos de"},
-	AtATime:   []string{"a la vez", "de una vez", "por vuelta", "por semana", "al mes", "al año"},
-	Beyond:    []string{"por debajo de", "debajo de", "bajo", "menos de", "inferior a", "por encima de", "encima de", "más de", "superior a"},
-	AtMost:    []string{"como máximo", "como mucho", "a lo sumo", "no más de", "no superior a", "no mayor de", "máximo", "máx", "máx.", "un máximo de"},
-	AtLeast:   []string{"como mínimo", "al menos", "por lo menos", "no menos de", "no inferior a", "no menor de", "mínimo", "mín", "mín.", "un mínimo de"},
-	OrLess:    []string{"o menos"},
-	OrMore:    []string{"o más"},
-	Supposing: shape.SetOf("si cuando hasta mientras salvo"),
-	Of:        []string{"de", "para"},
-	SetTo:     []string{"a", "en"},
+	Not:         []string{"no", "no a", "nunca", "nunca a", "jamás", "en vez de", "en vez de los", "en lugar de", "en lugar de los", "ya no"},
+	Every:       []string{"cada"},
+	Added:       []string{"otros", "otras", "otro", "otra"},
+	More:        []string{"más", "adicionales"},
+	Away:        []string{"del", "de la", "de los", "de las", "de un", "de una", "desde"},
+	At:          "a",
+	Steps:       []string{"en pasos de", "pasos de"},
+	AtATime:     []string{"a la vez", "de una vez", "por vuelta", "por semana", "al mes", "al año"},
+	Supposing:   shape.SetOf("si cuando hasta mientras salvo"),
+	Ranges:      []shape.Range{{Between: "a"}, {Between: "hasta"}, {Before: "entre", Between: "y"}},
+	RangeBehind: shape.SetOf("de entre desde a en es son unos unas hasta con por para durante tiene tienen marca marcan"),
+	AllOf:       shape.SetOf("todos todas ambos ambas cada y"),
+	Of:          []string{"de", "para"},
+	SetTo:       []string{"a", "en"},
 	Things: shape.SetOf("lámpara luz linterna bombilla foco taladro amoladora sierra cargador ventilador aspiradora comprobador medidor multímetro voltímetro dial compresor regulador " +
 		"polipasto grúa gato eslinga cincha cadena carro cabrestante pórtico grillete cuerda barra palanca prolongación galga regla calibre micrómetro " +
 		"cepillo botador broca lima vaso llave destornillador varilla tornillo perno espárrago manguera mordaza epoxi adhesivo pegamento sellador pintura imprimación cinta grasa " +

@@ -20,7 +20,7 @@ var Language = shape.Language{
 
 	Speech: speech, Procedure: procedure,
 
-	Grammar: grammar, Passive: passive, Vague: vague, ByHand: []string{"apretado a mano", "apretada a mano"}, Denials: denials, Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides, Jotted: jotted,
+	Grammar: grammar, Passive: passive, Vague: vague, ByHand: []string{"apretado a mano", "apretada a mano"}, Denials: denials, Numbers: numbers, Acts: acts, Verbs: verbs, Asides: asides, Bounds: bounds, Jotted: jotted,
 	Signals: []string{"PELIGRO", "ADVERTENCIA", "PRECAUCIÓN", "PRECAUCION", "ATENCIÓN", "ATENCION", "AVISO"}, // accents left off as well
 	Gear: map[string][]string{
 		"M003": {"oído", "auricular"}, "M004": {"gafas"}, "M008": {"calzado", "bota"}, "M009": {"guante"}, "M010": {"ropa", "traje"},

@@ -15,6 +15,7 @@ type block struct {
 	in    *words.Changes // the words of what is told of it
 	name  string         // "step 2.1.3"
 	depth string         // of a step
+	ids   bool           // of the first form: what its links name has its id there
 	lines []string
 }
 
@@ -26,6 +27,9 @@ func (b block) same(other block) bool {
 func blocks(f Form, in *words.Changes) []block {
 	var out []block
 	var at []int // phase, step, sub-step …
+	add := func(name, depth string) {
+		out = append(out, block{in: in, name: name, depth: depth, ids: f.number() == firstForm})
+	}
 	for _, line := range f {
 		switch word, rest, _ := strings.Cut(line, " "); {
 		case word == "":
@@ -34,12 +38,12 @@ func blocks(f Form, in *words.Changes) []block {
 			}
 		case word == "phase":
 			at = []int{first(at) + 1}
-			out = append(out, block{in: in, name: fmt.Sprintf(in.Phase, at[0])})
+			add(fmt.Sprintf(in.Phase, at[0]), "")
 		case word == "step":
 			at = next(at, rest)
-			out = append(out, block{in: in, name: fmt.Sprintf(in.Step, dotted(at)), depth: rest})
+			add(fmt.Sprintf(in.Step, dotted(at)), rest)
 		case word == "procedure":
-			out = append(out, block{in: in, name: in.Job})
+			add(in.Job, "")
 		}
 	}
 	return out
@@ -129,7 +133,7 @@ func (b block) says() string {
 	if len(b.lines) == 0 {
 		return b.in.Silent
 	}
-	return statements(b.lines, b.in)[0].String()
+	return b.statements(b.in)[0].String()
 }
 
 // within tells of the lines of a block that changed: what is another now, what
@@ -138,7 +142,7 @@ func within(old, new block) []string {
 	if old.depth != new.depth && slices.Equal(old.lines, new.lines) {
 		return []string{fmt.Sprintf(new.in.Renumbered, new.name, old.name)}
 	}
-	was, is := statements(old.lines, new.in), statements(new.lines, new.in)
+	was, is := old.statements(new.in), new.statements(new.in)
 	pairUp(was, is)
 	gone, come := without(was, is), without(is, was)
 	if len(gone)+len(come) == 0 {
@@ -225,21 +229,24 @@ func pairUp(was, is []statement) {
 	}
 }
 
-// statements are a block's lines. What a link names is called by its name.
-func statements(lines []string, in *words.Changes) []statement {
+// statements are a block's lines. What a link names is called by its name, and
+// with what is said beside it: "bolt at tray".
+func (b block) statements(in *words.Changes) []statement {
 	var out []statement
 	var link, kind, name string
-	for i, line := range lines {
+	for i, line := range b.lines {
 		word, rest, _ := strings.Cut(strings.TrimSpace(line), " ")
 		switch {
 		case word == "link" && !strings.HasPrefix(line, " "):
 			link = rest
 			kind, name, _ = strings.Cut(rest, " ")
-			name = cmp.Or(nameIn(lines[i+1:]), name)
+			if b.ids && !strings.ContainsAny(name, "#=!") {
+				name = cmp.Or(nameIn(b.lines[i+1:]), name)
+			}
 			out = append(out, statement{link: link, about: in.Term(kind), value: name})
 		case strings.HasPrefix(line, " "):
 			field, value, _ := strings.Cut(strings.TrimSpace(line), ": ")
-			if field != "name" { // it is what the link is called
+			if field != "name" && (b.ids || field != "option") { // it is what the link is called
 				out = append(out, statement{link, field, strings.TrimSpace(in.Term(kind)+" "+name) + ", " + in.Term(field) + ":", value})
 			}
 		default:
@@ -267,17 +274,16 @@ func said(word, rest string, in *words.Changes) statement {
 
 func quoted(text string) string { return "“" + text + "”" }
 
-// nameIn is the name among the fields of a link, which follow it.
+// nameIn is the name among the fields of a link, which follow it: the first.
 func nameIn(after []string) string {
-	for _, line := range after {
-		if called, is := strings.CutPrefix(line, " name: "); is {
-			return called
-		}
-		if !strings.HasPrefix(line, " ") {
-			break
-		}
+	if len(after) == 0 {
+		return ""
 	}
-	return ""
+	called, is := strings.CutPrefix(after[0], " name: ")
+	if !is {
+		return ""
+	}
+	return called
 }
 
 func calleeChanges(before, now Form, in *words.Changes) []string {

@@ -15,7 +15,7 @@ var guarded = strings.Fields("hazard hold isolate lock release prove unlock rest
 // limits are the fields that bound or measure something, name the hazards of a
 // supply and the energies of a part, or say what a supply is and in what order
 // to go round.
-var limits = strings.Fields("amount range length adds torque stage voltage pressure capacity mass value across-flats thread class condition rated stored held-by retorque hazards ghs prove-dead guards needed-by supply renew-with places")
+var limits = strings.Fields("amount range length adds torque stage voltage pressure temperature gas-volume precharge capacity mass value across-flats thread class condition rated stored held-by retorque hazards ghs prove-dead guards needed-by supply renew-with places")
 
 // negations are the words of every language that turn a sentence round, with the
 // word that they turn: a lost not passes for nothing.
@@ -57,20 +57,12 @@ func dangers(blocks []block, anchors map[string]bool) []danger {
 
 func (b block) text() string { return strings.Join(b.lines, "\n") }
 
-// anchors are the blocks without danger that stand once in each of two forms.
+// anchors are the blocks that stand once in each of two forms. The beginning of
+// a phase in which nothing is said is none.
 func anchors(old, new []block) map[string]bool {
-	count := func(blocks []block) map[string]int {
-		n := map[string]int{}
-		for _, b := range blocks {
-			if len(b.lines) > 0 && len(b.dangers()) == 0 {
-				n[b.text()]++
-			}
-		}
-		return n
-	}
-	had, both := count(old), map[string]bool{}
-	for text, n := range count(new) {
-		both[text] = n == 1 && had[text] == 1
+	had, both := texts(old), map[string]bool{}
+	for text, n := range texts(new) {
+		both[text] = text != "" && n == 1 && had[text] == 1
 	}
 	return both
 }
@@ -78,7 +70,7 @@ func anchors(old, new []block) map[string]bool {
 // dangers are the lines of a block that nobody may change unnoticed.
 func (b block) dangers() []string {
 	var out []string
-	inside := false
+	var inside bool
 	for _, line := range b.lines {
 		switch word, rest, _ := strings.Cut(line, " "); word {
 		case "": // a field of a link
@@ -116,7 +108,7 @@ func inOrder(blocks, other []block) []string {
 	own, count := texts(blocks), texts(other)
 	var out []string
 	for _, b := range blocks {
-		if at := b.text(); len(b.lines) > 0 && b.depth != "" && own[at] == 1 && count[at] == 1 {
+		if at := b.text(); b.depth != "" && own[at] == 1 && count[at] == 1 {
 			out = append(out, b.depth+"\n"+at)
 		}
 	}

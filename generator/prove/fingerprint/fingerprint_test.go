@@ -180,6 +180,30 @@ func TestDangerMoved(t *testing.T) {
 	}
 }
 
+// The amounts of an energy that a step only mentions are limits too, whatever kind
+// it is of: "readers: none is refused where a … limit … moved".
+func TestAmountsOfAnEnergyThatIsMentioned(t *testing.T) {
+	files := map[string]string{
+		"shop.yaml": "title: Shop\n",
+		"machines/dryer.yaml": "name: Dryer\npoints: { main: { name: main switch } }\nenergies:\n  heat: { kind: heat, temperature: 180 °C, points: [main] }\n  fan: { kind: electric, voltage: 400 V ac, points: [main] }\n" +
+			"  air: { kind: pressure, pressure: 8 bar, points: [main], stored: { gas-volume: 4 L, precharge: 2 bar } }\n",
+		"procedures/look.md": "---\ntitle: Look\nfor: dryer\n---\n## Work\n\n1. Mind the [heat](energy:heat), the [fan](energy:fan) and the [air](energy:air).\n",
+	}
+	before := formOf(t, files, "look")
+	for from, to := range map[string]string{"180 °C": "190 °C", "400 V": "500 V", "8 bar": "9 bar", "4 L": "5 L", "2 bar": "3 bar"} {
+		other := maps.Clone(files)
+		edit{"machines/dryer.yaml", from, to}.in(t, other)
+		if !DangerMoved(before, formOf(t, other, "look")) {
+			t.Errorf("%s became %s, and the readers could be spared it", from, to)
+		}
+	}
+	other := maps.Clone(files)
+	edit{"procedures/look.md", "Mind", "Look at"}.in(t, other)
+	if DangerMoved(before, formOf(t, other, "look")) {
+		t.Error("another word, and the readers cannot be spared it")
+	}
+}
+
 // A hold that goes past a step moved, though neither's words did, and so did two
 // steps that changed places; one without danger may come or go.
 func TestDangerThatGoesPastAStep(t *testing.T) {
@@ -213,6 +237,16 @@ func TestDangerThatGoesPastAStep(t *testing.T) {
 		if got := DangerMoved(before, c.now); got != c.want {
 			t.Errorf("%s: %v, want %v", name, got, c.want)
 		}
+	}
+	// A phase that begins elsewhere moves no hold, whether anything is said at its
+	// beginning or not: no step is passed.
+	phases := func(one, two string) Form {
+		files := maps.Clone(press)
+		files["procedures/lid.md"] = strings.Replace(front, "## Work\n", "## Work\n\nSlowly.\n", 1) + one + "\n## Rest\n\n" + two
+		return formOf(t, files, "lid")
+	}
+	if DangerMoved(phases("1. "+open+"\n2. "+hold+"\n", "1. "+reach+"\n"), phases("1. "+open+"\n", "1. "+hold+"\n2. "+reach+"\n")) {
+		t.Error("a hold that is in the next phase now, and passed no step, moved")
 	}
 }
 

@@ -36,12 +36,11 @@ func Has(r *model.Revision, print string) bool {
 	if r.Fingerprint == print {
 		return true
 	}
-	number, known := numberOf(print)
-	if !known || strings.HasPrefix(r.Fingerprint, number) || r.Kept == nil {
+	if !Known(print) || r.Kept == nil {
 		return false
 	}
 	_, after, _ := cutLast(r.Kept.Text, wordsStart)
-	return print != "" && slices.Contains(strings.Split(after, "\n"), print)
+	return slices.Contains(strings.Split(after, "\n"), print)
 }
 
 func wordsPrint(words string) string {
@@ -87,7 +86,7 @@ func Kept(r *model.Revision) (f Form, ok bool) {
 
 // Last is the last issued revision of a procedure, or nil.
 func Last(m *model.Manual, p *model.Procedure) *model.Revision {
-	for i := len(m.Revisions) - 1; i >= 0; i-- {
+	for i := range slices.Backward(m.Revisions) {
 		if m.Revisions[i].Procedure.To == p {
 			return &m.Revisions[i]
 		}
@@ -97,7 +96,7 @@ func Last(m *model.Manual, p *model.Procedure) *model.Revision {
 
 // LastRendition is the last issued revision of a translation, or nil.
 func LastRendition(m *model.Manual, text *model.Procedure) *model.Revision {
-	for i := len(m.Renditions) - 1; i >= 0; i-- {
+	for i := range slices.Backward(m.Renditions) {
 		if r := &m.Renditions[i]; r.Procedure.To != nil && r.Procedure.To.ID == text.ID && strings.EqualFold(r.Language, text.Language) {
 			return r
 		}

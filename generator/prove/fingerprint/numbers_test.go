@@ -54,6 +54,35 @@ All of it in one go.
 `,
 }
 
+// Where a link leads is told with all that a reader sees of it: the answer, the
+// part at which a fastener is undone. In the first form what is not its id alone
+// stands as it was written.
+func TestWhereALinkLeadsIsTold(t *testing.T) {
+	first := func(files map[string]string) Form {
+		m, _ := bind.Manual(source.FromText(files))
+		i := slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == "long" })
+		return NewCache().Beside(m.Procedures[i], Form{})
+	}
+	for _, c := range []struct{ from, to, want, wantFirst string }{
+		{"if:state=good", "if:state=worn", "step 2.1: if state, scored, was state, clean", "step 2.1: if state=worn, was state=good"},
+		{"loosen:bolt#tray", "loosen:bolt#lid", "step 1.2: loosen bolt at lid, was bolt at tray\nstep 1.2: loosen bolt at lid, held-by: bolt 4, was bolt 2", "step 1.2: loosen bolt#lid, was bolt#tray\nstep 1.2: loosen bolt#lid, held-by: bolt 4, was bolt 2"},
+		{"when:guard", "when:!guard", "step 2.1: when not Light guard, was Light guard", "step 2.1: when !guard, was guard"},
+		{"when:guard", "when:cab", "step 2.1: when Cab, was Light guard", "step 2.1: when cab, was guard\nstep 2.1: when cab, option: Cab, was Light guard"},
+		{"(hold:state)", "(hold:seat)", "step 1.3: hold seat, was state", "step 1.3: hold seat, was state"},
+		{"remove:lid", "remove:hose-b", "step 1.2: remove hose B, was lid", "step 1.2: remove hose B, was lid"},
+	} {
+		files := maps.Clone(long)
+		edit{"procedures/long.md", c.from, c.to}.in(t, files)
+		was, now := formOf(t, long, "long"), formOf(t, files, "long")
+		if got := strings.Join(Changes(was, now, english), "\n"); !strings.HasPrefix(got+"\n", c.want+"\n") || strings.Contains(got, "option:") {
+			t.Errorf("%q for %q: got\n%s\nwant\n%s", c.to, c.from, got, c.want)
+		}
+		if got := strings.Join(Changes(first(long), first(files), english), "\n"); !strings.HasPrefix(got, c.wantFirst) {
+			t.Errorf("%q for %q in the first form: got\n%s\nwant\n%s", c.to, c.from, got, c.wantFirst)
+		}
+	}
+}
+
 // told is what is said of an edit of the long procedure.
 func told(t *testing.T, e edit) string {
 	t.Helper()

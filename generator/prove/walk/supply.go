@@ -117,15 +117,22 @@ type missing struct {
 	at         position.Pos
 }
 
-// most is the largest amount that is used in one world, and which that is.
+// most is the largest amount that is used in one world, and which that is. A
+// world in which all that is left would not make it more is not gone into: uses
+// that have nothing to do with each other would make it twice as long each.
 func (w *walk) most(uses []want) (float64, diagram.Func) {
+	left := make([]float64, len(uses)+1)
+	for i, u := range slices.Backward(uses) {
+		left[i] = left[i+1] + u.amount
+	}
 	best, where := 0.0, diagram.Yes
 	var rec func(i int, sum float64, world diagram.Func)
 	rec = func(i int, sum float64, world diagram.Func) {
+		if sum+left[i] <= best {
+			return
+		}
 		if i == len(uses) {
-			if sum > best {
-				best, where = sum, world
-			}
+			best, where = sum, world
 			return
 		}
 		if with := w.And(world, uses[i].where); w.possible(with) {
@@ -153,6 +160,9 @@ func (w *walk) firstUse(uses []want, way diagram.Func) position.Pos {
 // listed is how much of a supply the procedure lists. It is not known where a
 // line could not be read, or says nothing: that is told there.
 func (w *walk) listed(s *model.Supply, use want) (have float64, at position.Pos, ok bool) {
+	if w.p.Lost("supplies") {
+		return 0, at, false
+	}
 	for _, u := range w.p.Supplies {
 		if u.To == nil {
 			return 0, at, false

@@ -1,34 +1,37 @@
 package walk_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 )
 
-// The message says what is needed and what is listed, to the last figure: a list
-// that is mended as it says holds enough.
-func TestMendedSuppliesAreEnough(t *testing.T) {
-	const seat = "1. [Off](remove:seat-base).\n2. [On](refit:seat-base), [tight](tighten:seat-bolt).\n"
-	const oil = "1. [Off](isolate:lift).\n2. [Out](release:lift).\n3. [Dead](prove:lift). [](hold:lift-zero)\n4. [Drain](drain:lift-oil).\n5. [Fill](fill:lift-oil).\n6. [Bleed](bleed:lift-oil).\n7. [On](restore:lift).\n"
-	for _, c := range []struct{ body, capacity, listed, message, mended string }{
-		{seat, "4 L", "new-seat-bolt: 2", "needs 4 of the seat bolt; the list has 2", "new-seat-bolt: 4"},
-		{oil, "4 L", "hydraulic-oil: 3.5 L", "needs 4 L of the hydraulic oil; the list has 3.5 L", "hydraulic-oil: 4 L"},
-		{oil, "12.344 L", "hydraulic-oil: 12 L", "needs 12.344 L of the hydraulic oil; the list has 12 L", "hydraulic-oil: 12.344 L"},
-		{oil, "12344 mL", "hydraulic-oil: 12 L", "needs 12344 mL of the hydraulic oil; the list has 12000 mL", "hydraulic-oil: 12344 mL"},
-	} {
-		files := shopFiles(t)
-		files["machines/yard-tug.yaml"] = strings.Replace(files["machines/yard-tug.yaml"], "capacity: 4 L", "capacity: "+c.capacity, 1)
-		job := func(listed string) string {
-			return "---\ntitle: Job\nfor: yard-tug\nsupplies: [" + listed + "]\n---\n## Work\n\n" + c.body
+// Forty plates that a unit may have, each held by a bolt of which a new one goes
+// in: the unit with all of them wants forty. Each plate more must not make it
+// twice as long, or this never ends.
+func TestWhatManyOptionsWantIsFound(t *testing.T) {
+	const plates = 40
+	var options, parts, steps strings.Builder
+	for i := range plates {
+		fmt.Fprintf(&options, "  o%d: option %d\n", i, i)
+		fmt.Fprintf(&parts, "  p%d: { name: plate %d, only-with: o%d, held-by: { bolt: 1 } }\n", i, i, i)
+		fmt.Fprintf(&steps, "1. [Off](remove:p%d) with the [](tool:socket).\n", i)
+	}
+	for listed, want := range map[int]string{plates: "", plates - 1: "not-supplied"} {
+		found := walked(t, map[string]string{
+			"shop.yaml":              "title: Shop\n",
+			"register/tools.yaml":    "socket: { name: socket, kind: socket, fits: [13 mm] }\n",
+			"register/supplies.yaml": "bolt: { name: new bolt, unit: each }\n",
+			"machines/rig.yaml":      "name: Rig\noptions:\n" + options.String() + "parts:\n" + parts.String() + "fasteners: { bolt: { name: bolt, across-flats: 13 mm, renew-with: bolt } }\n",
+			"procedures/job.md": fmt.Sprintf("---\ntitle: Job\nfor: rig\ntools: [socket]\nsupplies: [bolt: %d]\n---\n## Strip\n\n%s\n## Back\n\n1. [All back](reverse:strip) with the [](tool:socket).\n",
+				listed, steps.String()),
+		}, false)
+		var codes []string
+		for _, f := range found {
+			codes = append(codes, f.Code)
 		}
-		files["procedures/job.md"] = job(c.listed)
-		found := walked(t, files, false)
-		if len(found) != 1 || !strings.Contains(found[0].Message, c.message) || found[0].Mend != "write "+c.mended+" in supplies" {
-			t.Errorf("%s of %s: found %v, want %q", c.listed, c.capacity, found, c.message)
-		}
-		files["procedures/job.md"] = job(c.mended)
-		for _, f := range walked(t, files, false) {
-			t.Errorf("mended to %s: %s", c.mended, f.Message)
+		if got := strings.Join(codes, " "); got != want {
+			t.Errorf("with %d listed: %q, want %q", listed, got, want)
 		}
 	}
 }

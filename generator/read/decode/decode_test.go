@@ -48,6 +48,28 @@ func TestFieldsAreReadByTheirTags(t *testing.T) {
 	}
 }
 
+// Every kind of amount that has units may be shown in those of the shop, those that
+// version 4 of the format added too.
+func TestUnitsToShow(t *testing.T) {
+	for text, want := range map[string]string{
+		"{ torque: [N·m, lbf·ft] }":        "[{torque [N·m lbf·ft]}]",
+		"{ conductivity: [µS/cm, mS/cm] }": "[{conductivity [µS/cm mS/cm]}]",
+		"{ concentration: [mg/L, g/L] }":   "[{concentration [mg/L g/L]}]",
+		"{ colour: [red] }":                "wrong-type: colour is not a kind of amount",
+		"{ conductivity: [mg/L] }":         "quantity: mg/L is not a unit of conductivity",
+	} {
+		var shop model.Shop
+		told := decoded(t, "title: x\nshow-units: "+text+"\n", &shop)
+		got := fmt.Sprint(shop.ShowUnits)
+		if len(told) > 0 {
+			got = strings.Join(told, "; ")
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", text, got, want)
+		}
+	}
+}
+
 // What each kind of field refuses, and what it says.
 func TestFieldsThatCannotBeRead(t *testing.T) {
 	for text, want := range map[string]string{

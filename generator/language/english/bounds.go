@@ -1,0 +1,25 @@
+package english
+
+import "baybinder/generator/language/shape"
+
+var bounds = shape.Bounds{
+	AtMost: []string{"at most", "at the most", "no more than", "not more than", "no longer than", "not longer than", "no higher than", "not higher than",
+		"not above", "not over", "not exceed", "not exceeding", "max", "max.", "maximum", "a maximum of", "wait up to", "for up to"},
+	AtLeast: []string{"at least", "at the least", "no less than", "not less than", "no shorter than", "not shorter than", "no lower than", "not lower than",
+		"not below", "not under", "min", "min.", "minimum", "a minimum of"},
+	Having: shape.SetOf("of with"),
+	OrLess: []string{"or less", "or lower", "or below", "or under", "or shorter"},
+	OrMore: []string{"or more", "or higher", "or above", "or over", "or longer"},
+	Below:  []string{"below", "under", "less than", "lower than", "shorter than", "smaller than"},
+	Above:  []string{"above", "over", "more than", "higher than", "longer than", "greater than"},
+	UpTo:   []string{"up to"},
+	Musts:  []string{"must", "shall", "should", "has to", "have to", "needs to", "need to"},
+	Being:  shape.SetOf("be have read show weigh stay remain measure"),
+	Always: shape.SetOf("always still well then"),
+	Waits:  []string{"wait", "let", "soak", "purge", "run", "hold"},
+	Orders: []string{"fill", "pump", "inflate", "set", "heat", "cool", "charge", "turn", "keep", "pour", "add", "tighten", "torque"},
+	For:    shape.SetOf("for"),
+	To:     shape.SetOf("to"),
+	With:   shape.SetOf("with"),
+	Lead:   shape.SetOf("and then now next first"),
+}

@@ -1,0 +1,23 @@
+package german
+
+import "baybinder/generator/language/shape"
+
+var bounds = shape.Bounds{
+	AtMost:  []string{"höchstens", "maximal", "max", "max.", "nicht mehr als", "nicht länger als", "nicht höher als", "nicht über"},
+	AtLeast: []string{"mindestens", "wenigstens", "minimal", "min", "min.", "nicht weniger als", "nicht kürzer als", "nicht niedriger als", "nicht unter"},
+	Having:  shape.SetOf("von mit"),
+	OrLess:  []string{"oder weniger", "oder darunter", "oder kürzer"},
+	OrMore:  []string{"oder mehr", "oder darüber", "oder länger"},
+	Below:   []string{"unter", "unterhalb von", "weniger als", "kürzer als", "kleiner als", "niedriger als"},
+	Above:   []string{"über", "oberhalb von", "mehr als", "länger als", "größer als", "höher als"},
+	UpTo:    []string{"bis zu"},
+	Musts:   []string{"muss", "müssen", "soll", "sollen", "sollte", "sollten"},
+	Being:   shape.SetOf("liegen sein haben betragen zeigen anzeigen wiegen bleiben messen"),
+	Always:  shape.SetOf("immer stets noch dann"),
+	Waits:   []string{"warten sie", "warte", "lassen sie es", "lass es", "spülen sie", "weichen sie es"},
+	Orders:  []string{"füllen sie", "fülle", "pumpen sie", "pumpe", "stellen sie", "stelle", "heizen sie", "kühlen sie", "laden sie", "gießen sie", "gieße", "halten sie", "drehen sie", "ziehen sie"},
+	For:     shape.SetOf("für"),
+	To:      shape.SetOf("auf"),
+	With:    shape.SetOf("mit"),
+	Lead:    shape.SetOf("und dann danach zuerst nun"),
+}

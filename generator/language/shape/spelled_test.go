@@ -1,0 +1,51 @@
+package shape_test
+
+import (
+	"fmt"
+	"testing"
+
+	"baybinder/generator/language"
+)
+
+// How numbers are written out, from memory.
+func TestNumbersWrittenOutAreRead(t *testing.T) {
+	for _, c := range []struct{ tag, text, want string }{
+		{"en", "two hundred volts", "[two hundred=200]"},
+		{"en", "three hundred and sixty volts", "[three hundred and sixty=360]"},
+		{"en", "one hundred ten, forty-eight", "[one hundred ten=110 forty-eight=48]"},
+		{"en", "a hundred litres", "[hundred=100]"},
+		{"en", "two thousand eight hundred rpm", "[two thousand eight hundred=2800]"},
+		{"en", "one thousand and one; ten thousand", "[one thousand and one=1001 ten thousand=10000]"},
+		{"en", "twelve hundred", "[twelve hundred=1200]"},
+		{"en", "between one hundred and two hundred volts", "[one hundred=100 two hundred=200]"},
+		{"en", "between two thousand and three thousand", "[two thousand=2000 three thousand=3000]"},
+		{"en", "between fifty-eight and sixty-two", "[fifty-eight=58 sixty-two=62]"},
+		{"en", "one hundred and the rest, two and", "[one hundred=100 two=2]"},
+		{"en", "two and a half turns, one and a halfway", "[two and a half=2.5 one=1]"},
+		{"en", "half an hour, half a litre, one-half", "[half an=0.5 half a=0.5 one=1 half=0.5]"},
+		{"en", "two point five, a few hundred, several thousand, five", "[five=5]"},
+		{"en", "nine\nand ten, eleven", "[nine=9 ten=10 eleven=11]"},
+		{"en", "", "[]"},
+		{"es", "doscientos treinta voltios", "[doscientos treinta=230]"},
+		{"es", "ciento diez, cien, mil, dos mil ochocientos", "[ciento diez=110 cien=100 mil=1000 dos mil ochocientos=2800]"},
+		{"es", "dos y medio, media, sesenta y cinco mil", "[dos y medio=2.5 media=0.5 sesenta y cinco mil=65000]"},
+		{"es", "mil quinientos cuarenta y cinco", "[mil quinientos cuarenta y cinco=1545]"},
+		{"es", "dos coma cinco, varias mil", "[]"},
+		{"de", "zweihundertdreißig Volt", "[zweihundertdreißig=230]"},
+		{"de", "hundertzehn, einhundertzehn, hundert", "[hundertzehn=110 einhundertzehn=110 hundert=100]"},
+		{"de", "zweitausendachthundert und tausend", "[zweitausendachthundert=2800 tausend=1000]"},
+		{"de", "Dreitausendfünfhundertzweiundvierzig", "[Dreitausendfünfhundertzweiundvierzig=3542]"},
+		{"de", "eineinhalb, anderthalb, zweieinhalb, halbe", "[eineinhalb=1.5 anderthalb=1.5 zweieinhalb=2.5 halbe=0.5]"},
+		{"de", "ein Jahrhundert, hundertprozentig, zwei Hundertstel", "[ein=1 zwei=2]"},
+		{"de", "ein paar hundert, zwei Komma fünf", "[]"},
+	} {
+		var got []string
+		numbers := language.Known(c.tag).Numbers
+		for _, n := range numbers.Counted(c.text) {
+			got = append(got, fmt.Sprintf("%s=%v", c.text[n.Start:n.End], n.Value))
+		}
+		if said := fmt.Sprint(got); said != c.want {
+			t.Errorf("%s: %q: %s, want %s", c.tag, c.text, said, c.want)
+		}
+	}
+}
