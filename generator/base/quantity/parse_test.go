@@ -105,7 +105,7 @@ func TestTypedDigits(t *testing.T) {
 		text             string
 		digits, decimals int
 	}{
-		{"110 N·m", 3, 0}, {"9 N·m", 1, 0}, {"2.0 mm", 2, 1}, {"0.50 mm", 2, 2}, {"0.05 mm", 1, 2}, {"0 mm", 1, 0}, {"12.50 L", 4, 2},
+		{"110 N·m", 3, 0}, {"9 N·m", 1, 0}, {"2.0 mm", 2, 1}, {"0.50 mm", 2, 2}, {"0.05 mm", 1, 2}, {"0 mm", 1, 0}, {"12.50 L", 4, 2}, {"1 h 30 min", 3, 0},
 	} {
 		q := mustParse(t, c.text)
 		if q.Digits != c.digits || q.Decimals != c.decimals {
