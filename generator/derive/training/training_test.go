@@ -182,6 +182,12 @@ func TestDates(t *testing.T) {
 	if s := standing(m, "2026-03-01", "alone"); s.State != Overdue {
 		t.Errorf("%s after its last day", s.State)
 	}
+	for _, within := range []string{"", "within: soon\n"} { // nothing can be late
+		m := shop("readings/plans/start.yaml", "title: Start\nread: [alone]\n"+within)
+		if s := standing(m, "2036-03-01", "alone"); s.State != Due || !s.By.IsZero() {
+			t.Errorf("%q: %s by %s", within, s.State, s.By)
+		}
+	}
 	second := m.People[1]
 	for day, want := range map[string]bool{"2024-02-28": false, "2024-02-29": true, "2025-02-28": true, "2025-03-01": false} {
 		if got := holds(second.Roles, "cleaner", on(day)); got != want {
