@@ -114,6 +114,15 @@ func TestTypedDigits(t *testing.T) {
 	}
 }
 
+// What is counted has as many digits as are printed.
+func TestDigitsOfElapsed(t *testing.T) {
+	for seconds, digits := range map[int]int{0: 1, 9: 1, 10: 2, 59: 2, 9 * 60: 1, 10 * 60: 2, 99 * 3600: 2, 100 * 3600: 3} {
+		if got := quantity.Elapsed(seconds); got.Digits != digits {
+			t.Errorf("%s has %d digits, want %d", got, got.Digits, digits)
+		}
+	}
+}
+
 // bad is a text that is refused, with how the refusal speaks.
 type bad struct {
 	text, says, mend string

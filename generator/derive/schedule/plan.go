@@ -298,7 +298,7 @@ func (m *line) parts(steps []*model.Step, seconds int) []int {
 func (m *line) takenBack(s *model.Step) []*model.Step {
 	var out []*model.Step
 	for _, l := range s.Links {
-		if l.Kind.Act != model.Reverse || m.walks == nil {
+		if l.Kind.Act != model.Reverse {
 			continue
 		}
 		if r := m.walks.Of(s.Of).Reversal(l); r != nil {

@@ -111,6 +111,9 @@ func TestRowsFromAFile(t *testing.T) {
 	if got, err := From("rows.csv", []byte("person,procedure,date\nt-01,alone,2026-03-02\n"), all); err != nil || len(got) != 1 {
 		t.Errorf("a row of today: %v, %v", got, err)
 	}
+	if got, err := From("rows.csv", []byte("person,procedure\nt-01\n"), all); err != nil || len(got) != 1 || got[0].Procedure != "" {
+		t.Errorf("a row that ends early: %v, %v", got, err)
+	}
 	for text, want := range map[string]string{
 		"":                                        "holds no rows",
 		"person;procedure\n":                      "semicolons",

@@ -77,6 +77,16 @@ func TestOrderAgainstGonum(t *testing.T) {
 	})
 }
 
+// What a procedure performs is each once: not itself, and not what is not known.
+func TestWhatIsPerformed(t *testing.T) {
+	one, other := &model.Procedure{Entry: model.Entry{ID: "one"}}, &model.Procedure{Entry: model.Entry{ID: "other"}}
+	p := &model.Procedure{Entry: model.Entry{ID: "p"}}
+	p.Calls = []*model.Link{{}, {To: one}, {To: p}, {To: other}, {To: one}}
+	if got := performs(p); !slices.Equal(got, []*model.Procedure{one, other}) {
+		t.Errorf("it performs %v", got)
+	}
+}
+
 func indexes(n int) []int {
 	var out []int
 	for i := range n {
