@@ -130,6 +130,7 @@ var findingsRead = map[string]string{
 	"a map of texts":                                         "eine Gruppe von Texten",
 	"%s has no entry %s":                                     "%s hat keinen Eintrag %s",
 	"write the id as it stands there, or take the entry out": "schreiben Sie die Id, wie sie dort steht, oder nehmen Sie den Eintrag heraus",
+	"what is the machine's own stands by its id: %s: { %s }": "was der Maschine selbst gehört, steht unter ihrer Id: %s: { %s }",
 	"take the line out and begin the ids below it at the left margin: here texts stand by id, without sections": "nehmen Sie die Zeile heraus und beginnen Sie die Ids darunter am linken Rand: hier stehen Texte unter ihrer Id, ohne Teile",
 	"name the file as the machine's: machines/ID.%s.yaml":                                                       "geben Sie der Datei den Namen der Maschine: machines/ID.%s.yaml",
 	"there is no machine %s that this translates":                                                               "nicht vorhanden: die Maschine %s, die das übersetzt",

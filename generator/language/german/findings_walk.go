@@ -143,12 +143,12 @@ var findingsWalk = map[string]string{
 	// waits
 	"a wait of %s is":            "Wartezeit von %s",
 	"%d waits, %s together, are": "%d Wartezeiten, zusammen %s",
-	"%s too short: the charge of the %s takes %s to fall to %s":                                       "%s: zu kurz. Die Ladung von „%s“ braucht %s, bis sie auf %s gefallen ist",
-	"%s too short: the maker of the %s asks for %s":                                                   "%s: zu kurz. Der Hersteller von „%s“ verlangt %s",
-	"by then the %s still has %s, and the %s asks for %s: that takes %s":                              "bis dahin hat „%s“ noch %s, und „%s“ verlangt %s: das dauert %s",
-	"wait %s; t = R·C·ln(V/limit) with %s and %s; or measure after it, and say in if-not: what to do": "warten Sie %s; t = R·C·ln(V/Grenzwert) mit %s und %s; oder messen Sie danach und sagen Sie in if-not:, was dann zu tun ist",
-	"wait at least %s, as stored: says":                                                               "warten Sie mindestens %s, wie stored: es sagt",
-	"wait at least %s; %s":                                                                            "warten Sie mindestens %s; %s",
+	"%s too short: the charge of the %s takes %s to fall to %s":          "%s: zu kurz. Die Ladung von „%s“ braucht %s, bis sie auf %s gefallen ist",
+	"%s too short: the maker of the %s asks for %s":                      "%s: zu kurz. Der Hersteller von „%s“ verlangt %s",
+	"by then the %s still has %s, and the %s asks for %s: that takes %s": "bis dahin hat „%s“ noch %s, und „%s“ verlangt %s: das dauert %s",
+	"wait %s; t = R·C·ln(V/limit) with %s and %s":                        "warten Sie %s; t = R·C·ln(V/Grenzwert) mit %s und %s",
+	"wait at least %s, as stored: says":                                  "warten Sie mindestens %s, wie stored: es sagt",
+	"wait at least %s; %s":                                               "warten Sie mindestens %s; %s",
 
 	// what to do
 	"the hold %s does not count: %s":      "der Halt %s zählt nicht: %s",

@@ -130,6 +130,7 @@ var findingsRead = map[string]string{
 	"a map of texts":                                         "un grupo de textos",
 	"%s has no entry %s":                                     "%s no tiene la entrada %s",
 	"write the id as it stands there, or take the entry out": "escriba el id como está allí, o quite la entrada",
+	"what is the machine's own stands by its id: %s: { %s }": "lo propio de la máquina va por su id: %s: { %s }",
 	"take the line out and begin the ids below it at the left margin: here texts stand by id, without sections": "quite la línea y empiece los ids de debajo en el margen izquierdo: aquí los textos van por id, sin secciones",
 	"name the file as the machine's: machines/ID.%s.yaml":                                                       "dé al archivo el nombre de la máquina: machines/ID.%s.yaml",
 	"there is no machine %s that this translates":                                                               "no existe la máquina %s que esto traduce",

@@ -146,12 +146,12 @@ var findingsWalk = map[string]string{
 	// waits
 	"a wait of %s is":            "una espera de %s",
 	"%d waits, %s together, are": "%d esperas, %s en total",
-	"%s too short: the charge of the %s takes %s to fall to %s":                                       "%s: no basta. La carga de «%s» tarda %s en bajar a %s",
-	"%s too short: the maker of the %s asks for %s":                                                   "%s: no basta. El fabricante de «%s» pide %s",
-	"by then the %s still has %s, and the %s asks for %s: that takes %s":                              "para entonces en «%s» aún quedan %s, y «%s» pide %s: eso tarda %s",
-	"wait %s; t = R·C·ln(V/limit) with %s and %s; or measure after it, and say in if-not: what to do": "espere %s (t = R·C·ln(V/límite) con %s y %s), o mida después y diga en if-not: qué hacer si no se cumple",
-	"wait at least %s, as stored: says":                                                               "espere al menos %s, como dice stored:",
-	"wait at least %s; %s":                                                                            "espere al menos %s; %s",
+	"%s too short: the charge of the %s takes %s to fall to %s":          "%s: no basta. La carga de «%s» tarda %s en bajar a %s",
+	"%s too short: the maker of the %s asks for %s":                      "%s: no basta. El fabricante de «%s» pide %s",
+	"by then the %s still has %s, and the %s asks for %s: that takes %s": "para entonces en «%s» aún quedan %s, y «%s» pide %s: eso tarda %s",
+	"wait %s; t = R·C·ln(V/limit) with %s and %s":                        "espere %s; t = R·C·ln(V/límite) con %s y %s",
+	"wait at least %s, as stored: says":                                  "espere al menos %s, como dice stored:",
+	"wait at least %s; %s":                                               "espere al menos %s; %s",
 
 	// what to do
 	"the hold %s does not count: %s":      "la parada %s no cuenta: %s",

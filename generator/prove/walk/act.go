@@ -112,5 +112,8 @@ func (w *walk) unreadAct(l *model.Link, g diagram.Func) {
 		w.cloud(near, g)
 		return
 	}
+	if l.Kind.Act == model.Call {
+		w.tookHold(nil, g)
+	}
 	w.havoc(g, mayMove(l.Kind.Act)...)
 }

@@ -1,6 +1,8 @@
 package walk
 
 import (
+	"slices"
+
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -66,8 +68,12 @@ func (w *walk) covered(p *model.Part, g diagram.Func) {
 }
 
 // coveredLoose looks for what is on and loose under a part that goes on and is
-// tightened.
+// tightened. What the part goes on only with loose is tightened after it: the
+// bolts of a slide that lies under its chain.
 func (w *walk) coveredLoose(p *model.Part, g diagram.Func, begun, later []undoing) {
+	if p.Lost("freed-by") {
+		return
+	}
 	for _, q := range p.Over {
 		x := w.lay.of[q]
 		here := w.And(g, w.present(x))
@@ -77,6 +83,9 @@ func (w *walk) coveredLoose(p *model.Part, g diagram.Func, begun, later []undoin
 			}
 		}
 		for _, h := range w.lay.held[q] {
+			if slices.Contains(leads(p.FreedBy), w.lay.things[h].named.(*model.Fastener)) {
+				continue
+			}
 			open := w.And(here, w.looseAt(h, x))
 			for _, u := range later {
 				if u.thing == h && u.verb == model.Tighten {

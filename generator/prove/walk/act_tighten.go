@@ -3,7 +3,6 @@ package walk
 import (
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
-	"slices"
 )
 
 // tightening tightens a fastener to its torque.
@@ -27,10 +26,10 @@ func (tightening) does(w *walk, l *model.Link, g diagram.Func) {
 	for _, p := range parts {
 		x, there := w.lay.at[fastening{f, p}]
 		if !there {
-			if slices.ContainsFunc(p.HeldBy, func(h model.Use[model.Fastener]) bool { return h.To == nil }) {
+			if p.Lost("held-by") {
 				continue
 			}
-			w.find(&ActOrder, w.lay.of[p], g, "tightened at a part that the %s does not hold", f.Label())
+			w.find(&ActOrder, w.lay.of[p], g, heldElsewhere, f.Label())
 			continue
 		}
 		part := w.lay.of[p]
@@ -41,6 +40,9 @@ func (tightening) does(w *walk, l *model.Link, g diagram.Func) {
 		w.tightenedOff(x, p, early)
 	}
 }
+
+// heldElsewhere is why a fastener cannot be tightened where a link says.
+const heldElsewhere = "tightened at a part that the %s does not hold"
 
 // tightenAt tightens where the part is on, and says where that is.
 func (w *walk) tightenAt(f *model.Fastener, p *model.Part, g diagram.Func) diagram.Func {

@@ -162,6 +162,9 @@ func (w *walk) takesBack(l *model.Link, x thing) bool {
 // mendUncontained says which tool stands round an energy.
 func (w *walk) mendUncontained(i *issue) finding.Words {
 	e := w.lay.things[i.thing].named.(*model.Energy)
+	if i.at.link.Kind.Act == model.Clear && len(e.Points) == 0 { // nothing to switch off
+		return w.moveOr(i, model.Prove, w.untilDead(i, e)...)
+	}
 	if i.at.link.Kind.Act == model.Clear {
 		return w.moveOr(i, model.Isolate, finding.Say("[cut it off](isolate:%s)", e.ID))
 	}
@@ -223,10 +226,24 @@ func (w *walk) mendAct(group []*issue) finding.Words {
 		return w.mendOpen(group)
 	case "tightened while its part is off":
 		return w.moveOr(i, model.Refit, finding.Say("[put it back](refit:%s)", w.lay.things[i.thing].part.ID))
+	case heldElsewhere:
+		return mendHeld(i.at.link.To.(*model.Fastener))
 	case "taken away, and not in place":
 		return finding.Say("write [put it in place](place:%s) in a step before this; where it is in place already, write expects: { %s: placed } in the front matter", id, id)
 	}
 	return finding.Words{}
+}
+
+// mendHeld says where a fastener can be tightened.
+func mendHeld(f *model.Fastener) finding.Words {
+	var links []string
+	for _, p := range f.Holds {
+		links = append(links, "tighten:"+f.ID+"#"+p.ID)
+	}
+	if len(links) == 0 {
+		links = append(links, "tighten:"+f.ID)
+	}
+	return finding.Say("write %s", finding.ListOf(" or ", links))
 }
 
 // mendReverse says what a reverse: cannot take back.

@@ -155,7 +155,7 @@ func (x *run) refit(p *model.Part, k string, inRun []*model.Part, later []refUnd
 			continue
 		}
 		if !isIn(inRun, q) && (x.derived || !hasStart(p)) {
-			x.looseUnder(q, later)
+			x.looseUnder(p, q, later)
 		}
 	}
 	if hasStart(p) && !x.derived {
@@ -167,8 +167,13 @@ func (x *run) refit(p *model.Part, k string, inRun []*model.Part, later []refUnd
 	x.tightenedTooEarly(p)
 }
 
-func (x *run) looseUnder(q *model.Part, later []refUndo) {
+// looseUnder tells of what is loose at q as p goes on over it, save what p goes on
+// only with loose.
+func (x *run) looseUnder(p, q *model.Part, later []refUndo) {
 	for _, h := range q.HeldBy {
+		if names(p.FreedBy, h.To) {
+			continue
+		}
 		if f := fasteningKey(h.To.ID, q.ID); x.has(h.To.OnlyWith) && x.get(f) == "loose" && !tightenedLater(later, f) {
 			x.fault("refit-over-open", f)
 		}
@@ -184,7 +189,7 @@ func (x *run) tightensByHand(p *model.Part) {
 	delete(x.byHand, k)
 	for _, q := range x.machine.Parts {
 		if x.has(q.OnlyWith) && under(q, p) && x.get(key("part", q.ID)) == "on" {
-			x.looseUnder(q, nil)
+			x.looseUnder(p, q, nil)
 		}
 	}
 }

@@ -130,7 +130,7 @@ func (x *run) comeOn(points []*model.Point, cut []*model.Energy) {
 	}
 }
 
-func names(refs []model.Ref[model.Energy], e *model.Energy) bool {
+func names[T any](refs []model.Ref[T], e *T) bool {
 	for _, r := range refs {
 		if r.To == e {
 			return true

@@ -90,11 +90,11 @@ func pointless(m *model.Machine) []finding.Finding {
 // is; nil where there are none, or where something of it could not be read.
 func without(e *model.Energy) map[string]bool {
 	on := map[string]bool{}
-	if e.Unread || !wanted(on, e.OnlyWith, true) {
+	if e.Lost("only-with", "points") || !wanted(on, e.OnlyWith, true) {
 		return nil
 	}
 	for _, p := range e.Points {
-		if p.To == nil || p.To.Unread || p.To.OnlyWith.Option == "" || !wanted(on, p.To.OnlyWith, false) {
+		if p.To == nil || p.To.Lost("only-with") || p.To.OnlyWith.Option == "" || !wanted(on, p.To.OnlyWith, false) {
 			return nil
 		}
 	}

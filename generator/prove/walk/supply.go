@@ -160,6 +160,9 @@ func (w *walk) firstUse(uses []want, way diagram.Func) position.Pos {
 // listed is how much of a supply the procedure lists. It is not known where a
 // line could not be read, or says nothing: that is told there.
 func (w *walk) listed(s *model.Supply, use want) (have float64, at position.Pos, ok bool) {
+	if w.p.Lost("supplies") {
+		return 0, at, false
+	}
 	for _, u := range w.p.Supplies {
 		if u.To == nil {
 			return 0, at, false

@@ -462,7 +462,7 @@ func (w *walk) mendWait(i *issue) finding.Words {
 	time := w.lay.timed[i.short.thing]
 	switch {
 	case i.rule == &WaitShortOfLimit:
-		return finding.Say("wait %s; t = R·C·ln(V/limit) with %s and %s; or measure after it, and say in if-not: what to do", inFull(i.short.seconds), time.store.Resistance, time.store.Capacitance)
+		return finding.Say("wait %s; t = R·C·ln(V/limit) with %s and %s", inFull(i.short.seconds), time.store.Resistance, time.store.Capacitance)
 	case time.safe.Seconds < time.least:
 		return finding.Say("wait at least %s, as stored: says", time.maker)
 	}

@@ -28,6 +28,10 @@ func (l *linker) toHoldOf(link *model.Link) {
 }
 
 func (l *linker) answer(link *model.Link, hold *model.Hold) {
+	if hold.Kind == "ask" && len(hold.Answers) == 0 {
+		link.Bad = true // that it has none is told there
+		return
+	}
 	var answers []string
 	for _, a := range hold.Answers {
 		if a.Key == link.Frag && hold.Kind == "ask" {

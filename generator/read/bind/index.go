@@ -9,6 +9,7 @@ import (
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
 	"baybinder/generator/read/decode"
+	"baybinder/generator/read/syntax"
 )
 
 // index finds the entries of one kind by id.
@@ -31,6 +32,9 @@ func (x *index[T]) find(id string, at position.Pos) (*T, *finding.Finding) {
 	if to := x.byID[id]; to != nil || x.broken {
 		return to, nil
 	}
+	if to := x.misspelt(id); to != nil {
+		return to, nil
+	}
 	f := UnknownReference.At(at, "there is no %s %s", finding.Say(x.what), id)
 	if x.of != "" {
 		f = UnknownReference.At(at, "the %s has no %s %s", x.of, finding.Say(x.what), id)
@@ -44,6 +48,17 @@ func (x *index[T]) find(id string, at position.Pos) (*T, *finding.Finding) {
 		f = f.WithMend("write it in %s, or name one that is there", x.where)
 	}
 	return nil, &f
+}
+
+// misspelt is the entry whose id cannot be used and is this one as it should be
+// written: that is told where it is made.
+func (x *index[T]) misspelt(id string) *T {
+	for _, made := range x.ids() {
+		if made != id && syntax.PlainID(made) == id {
+			return x.byID[made]
+		}
+	}
+	return nil
 }
 
 // near is the id that another was probably meant for, or "".

@@ -138,6 +138,7 @@ func (l *linker) typed(link *model.Link, rest string) {
 	link.ID = rest
 	switch link.Kind.Target {
 	case model.NoTarget:
+		l.oneOf(link, "")
 	case model.ToTool:
 		named(l, link, l.tools)
 	case model.ToSupply:

@@ -192,9 +192,9 @@ func (b *binder) leadMachine(m *model.Machine) {
 		leadAll(of(&s.Entry), "needed-by", energies, s.NeededBy)
 		b.condition(m, &s.Entry, s.OnlyWith)
 	}
+	loseTurned(m)
 	b.keptPlugs(m)
 	b.bledLive(m)
-	loseTurned(m)
 	b.optionsOfUnits(m)
 	b.underRing(m)
 }
@@ -215,13 +215,16 @@ func (b *binder) keptPlugs(m *model.Machine) {
 		}
 		at := p.FieldAt("lock")
 		switch {
+		case other == nil && (electric || p.Lost(model.Cutting)):
+			continue
 		case other != nil:
 			b.add(decode.WrongType.At(at, "the %s is no plug that can be kept: it cuts the %s (%s) too", p.Label(), other.Label(), other.Kind).
 				WithMend("a plug that is kept cuts electric energy and the motion that comes of it; write lock: yes, and lock it"))
-		case !electric:
+		default:
 			b.add(decode.WrongType.At(at, "the %s is no plug that can be kept: it cuts no electric energy", p.Label()).
 				WithMend("name it in the points: of the electric energy that it cuts; or write lock: yes, and lock it"))
 		}
+		p.Lose("lock") // how it is locked is not known
 	}
 }
 
@@ -229,7 +232,7 @@ func (b *binder) keptPlugs(m *model.Machine) {
 // which that is.
 func (b *binder) bledLive(m *model.Machine) {
 	for _, f := range m.Fluids {
-		if f.BledLive && len(f.NeededBy) == 0 {
+		if f.BledLive && len(f.NeededBy) == 0 && !f.Lost("needed-by") {
 			b.add(decode.MissingField.At(f.At, "%s is bled live and has no needed-by", f.ID).
 				WithMend("write needed-by: and the energy that is on while it is bled"))
 		}

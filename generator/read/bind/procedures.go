@@ -84,6 +84,7 @@ func readProcedure(f *position.File) *draft {
 // nobody tells of a job for no people at all.
 func (d *draft) nobody() {
 	if n := d.doc.Front.Get("people"); n != nil && n.Text == "0" {
+		d.Lose("people")
 		d.decoder.Findings = append(d.decoder.Findings, decode.WrongType.At(n.At, "a job takes at least one person").WithMend("write people: 1, or take the line out"))
 	}
 }

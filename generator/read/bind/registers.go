@@ -153,7 +153,7 @@ func (b *binder) eachWords(f *position.File, like model.Words, fields []string, 
 // are read, so that nothing below it is told besides.
 func (b *binder) entryWords(f *position.File, like model.Words, fields []string, has func(id string) bool, entries []syntax.Pair) {
 	for _, entry := range entries {
-		if !b.isMap(entry.Value, entry.Key, finding.Say("a map of texts")) {
+		if b.machinesOwn(f, like, fields, has, entry) || !b.isMap(entry.Value, entry.Key, finding.Say("a map of texts")) {
 			continue
 		}
 		if !has(entry.Key) {
@@ -171,6 +171,32 @@ func (b *binder) entryWords(f *position.File, like model.Words, fields []string,
 		b.fields(&w, fields, entry.Value)
 		b.m.Words = append(b.m.Words, w)
 	}
+}
+
+// machinesOwn tells of a text of the machine itself, or of one of its options,
+// that does not stand in the machine's own entry. A text is read all the same.
+func (b *binder) machinesOwn(f *position.File, like model.Words, fields []string, has func(id string) bool, entry syntax.Pair) bool {
+	id, is := strings.CutPrefix(like.Register, "machines/")
+	m := b.machines.byID[id]
+	if !is || m == nil || has(entry.Key) {
+		return false
+	}
+	var where string
+	switch _, option := m.Option(entry.Key); {
+	case option:
+		where = "options: { " + entry.Key + ": … }"
+	case entry.Key == "name", entry.Key == "options":
+		where = entry.Key + ": …"
+		w := like
+		w.ID, w.At = id, entry.KeyAt
+		b.fields(&w, fields, &syntax.Node{Kind: syntax.Map, Pairs: []syntax.Pair{entry}})
+		b.m.Words = append(b.m.Words, w)
+	default:
+		return false
+	}
+	b.add(UnknownReference.At(entry.KeyAt, "%s has no entry %s", originalOf(f.Path), entry.Key).
+		WithMend("what is the machine's own stands by its id: %s: { %s }", id, where))
+	return true
 }
 
 // holdsEntries says that all that a map holds are maps, as in a section.
