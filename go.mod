@@ -38,7 +38,7 @@ require (
 	github.com/dlclark/regexp2/v2 v2.2.1 // indirect
 	github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
 	github.com/mitchellh/colorstring v0.0.0-20190213212951-d06e56a500db // indirect
-	github.com/nishanths/exhaustive v0.17.1 // indirect
+	github.com/nishanths/exhaustive v0.17.1
 	github.com/rivo/uniseg v0.4.7 // indirect
 	github.com/segmentio/asm v1.1.3 // indirect
 	github.com/segmentio/encoding v0.3.4 // indirect
@@ -57,6 +57,7 @@ require (
 )
 
 tool (
+	baybinder/cmd/forgotten
 	github.com/nishanths/exhaustive/cmd/exhaustive
 	github.com/valyala/quicktemplate/qtc
 	golang.org/x/tools/cmd/deadcode

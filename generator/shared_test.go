@@ -4,7 +4,6 @@ import (
 	"context"
 	"fmt"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"sync"
 	"testing"
@@ -14,6 +13,7 @@ import (
 
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/needed"
 	"baybinder/generator/command/issue"
 	"baybinder/generator/model"
 )
@@ -91,12 +91,8 @@ func demoAgain(t testing.TB) string {
 
 // chromium is the one browser; nothing is open in it but what tests open.
 var chromium = sync.OnceValues(func() (context.Context, error) {
-	path, err := exec.LookPath("chromium")
-	if err != nil {
-		return nil, err
-	}
 	options := append(chromedp.DefaultExecAllocatorOptions[:],
-		chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
+		chromedp.ExecPath(needed.Browser()), chromedp.NoSandbox, chromedp.DisableGPU,
 		chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
 		chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true),
 		chromedp.Flag("force-color-profile", "srgb"))
@@ -113,8 +109,7 @@ var chromium = sync.OnceValues(func() (context.Context, error) {
 // has the keyboard, as the only window of a screen has.
 func window(t testing.TB) context.Context {
 	t.Helper()
-	_, err := exec.LookPath("chromium")
-	needs(t, err == nil, "chromium")
+	needs(t, needed.Browser() != "", "chromium")
 	all, err := chromium()
 	must(t, err)
 	ctx, closed := chromedp.NewContext(all, chromedp.WithNewBrowserContext())

@@ -4,7 +4,6 @@ import (
 	"context"
 	"encoding/json"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
 	"sync"
@@ -27,12 +26,8 @@ type tab struct {
 var (
 	chromiumEnds = func() {}
 	chromium     = sync.OnceValues(func() (context.Context, error) {
-		path, err := exec.LookPath("chromium")
-		if err != nil {
-			return nil, err
-		}
 		options := append(chromedp.DefaultExecAllocatorOptions[:],
-			chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
+			chromedp.ExecPath(needed.Browser()), chromedp.NoSandbox, chromedp.DisableGPU,
 			chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
 			chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true))
 		alloc, stop := chromedp.NewExecAllocator(context.Background(), options...)
@@ -45,8 +40,7 @@ var (
 // openBrowser opens a window of the browser that shares nothing with others.
 func openBrowser(t *testing.T) tab {
 	t.Helper()
-	_, err := exec.LookPath("chromium")
-	needs(t, err == nil, "chromium")
+	needs(t, needed.Browser() != "", "chromium")
 	all, err := chromium()
 	do(t, err)
 	ctx, closed := chromedp.NewContext(all, chromedp.WithNewBrowserContext())

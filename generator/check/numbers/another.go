@@ -129,7 +129,9 @@ func wordsBehind(text string) []string {
 	return list[:min(len(list), mostWordsAside)]
 }
 
-func parts(c rune) bool { return c < ' ' && !unicode.IsSpace(c) || strings.ContainsRune(",;:()!?", c) }
+func parts(c rune) bool {
+	return unicode.IsControl(c) && !unicode.IsSpace(c) || strings.ContainsRune(",;:()!?", c)
+}
 
 // endsIn says that words end in one of the phrases.
 func endsIn(list []string, phrases []string) bool {

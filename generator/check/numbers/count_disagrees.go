@@ -3,6 +3,7 @@ package numbers
 import (
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
+	"cmp"
 	"regexp"
 	"slices"
 	"strconv"
@@ -34,7 +35,7 @@ func countsDisagree(j *job) []finding.Finding {
 				if !is || link.Bad || f.Lost(model.Holding) {
 					continue
 				}
-				if n, said := words.typed(block.Parts[i], link, f); said {
+				if n := words.typed(block.Parts[i], link, f); n > 0 {
 					found = append(found, countDisagrees(s, link, f, n)...)
 				}
 			}
@@ -133,32 +134,31 @@ func countWordsOf(tag string) countWords {
 
 // typed is the count that is typed at a link: the first of its own words, else the
 // one of an act's that stands before the fastener's name, else the last word before
-// it. Of "two of the four" it is the four.
-func (c countWords) typed(before string, link *model.Link, f *model.Fastener) (int, bool) {
+// it. Of "two of the four" it is the four; it is 0 where there is none.
+func (c countWords) typed(before string, link *model.Link, f *model.Fastener) int {
 	own := strings.Fields(link.Text)
-	if n, ok := c.ofThe(own); ok {
-		return n, true
+	n := cmp.Or(c.ofThe(own), c.first(own, link.Text))
+	if link.Kind.Act != model.NoAct {
+		n = cmp.Or(n, c.named(own, f.Label()))
 	}
-	if n, ok := c.first(own, link.Text); ok {
-		return n, true
-	}
-	if n, ok := c.named(own, f.Label()); ok && link.Kind.Act != model.NoAct {
-		return n, true
-	}
-	words := strings.Fields(model.Unmarked(before))
+	return cmp.Or(n, c.last(strings.Fields(model.Unmarked(before))))
+}
+
+// last is the count that the last of the words is.
+func (c countWords) last(words []string) int {
 	if len(words) == 0 {
-		return 0, false
+		return 0
 	}
 	return c.count(words[len(words)-1])
 }
 
 // named is the one count among the words of an order, "Undo the four bolts": before
 // a word of the fastener's name, to which a plural or a first part may be lacking.
-func (c countWords) named(words []string, name string) (int, bool) {
+func (c countWords) named(words []string, name string) int {
 	count, found := 0, 0
 	for i := 1; i+1 < len(words); i++ {
-		n, is := c.count(words[i])
-		if !is {
+		n := c.count(words[i])
+		if n == 0 {
 			continue
 		}
 		found++
@@ -166,7 +166,10 @@ func (c countWords) named(words []string, name string) (int, bool) {
 			count = n
 		}
 	}
-	return count, found == 1 && count > 0
+	if found > 1 {
+		return 0
+	}
+	return count
 }
 
 // isOf says that a word is another, or its plural, or the end of it that the other
@@ -182,24 +185,24 @@ func (c countWords) isOf(own, said string) bool {
 
 // first is the count with which a text begins; an amount such as "22 N·m" is
 // none.
-func (c countWords) first(words []string, text string) (int, bool) {
+func (c countWords) first(words []string, text string) int {
 	if len(words) == 0 {
-		return 0, false
+		return 0
 	}
-	n, ok := c.count(words[0])
-	if found := quantity.Find(text); !ok || len(found) > 0 && found[0].Start == 0 {
-		return 0, false
+	if found := quantity.Find(text); len(found) > 0 && found[0].Start == 0 {
+		return 0
 	}
-	if four, more := c.ofThe(words[1:]); more {
-		return four, true
+	n := c.count(words[0])
+	if n == 0 {
+		return 0
 	}
-	return n, true
+	return cmp.Or(c.ofThe(words[1:]), n)
 }
 
 // ofThe is the four of "of the four".
-func (c countWords) ofThe(words []string) (int, bool) {
+func (c countWords) ofThe(words []string) int {
 	if len(words) < 2 || c.Of == "" || words[0] != c.Of {
-		return 0, false
+		return 0
 	}
 	words = words[1:]
 	if len(words) > 1 && slices.Contains(c.Articles, words[0]) {
@@ -211,11 +214,10 @@ func (c countWords) ofThe(words []string) (int, bool) {
 var figures = regexp.MustCompile(`^[1-9]\d{0,2}$`)
 
 // count reads figures, or one to twenty in the language.
-func (c countWords) count(word string) (int, bool) {
+func (c countWords) count(word string) int {
 	if figures.MatchString(word) {
-		n, err := strconv.Atoi(word)
-		return n, err == nil
+		n, _ := strconv.Atoi(word) // three figures
+		return n
 	}
-	i := slices.Index(c.Words, strings.ToLower(word))
-	return i + 1, i >= 0
+	return slices.Index(c.Words, strings.ToLower(word)) + 1
 }

@@ -98,6 +98,9 @@ var rightByAFitter = []string{
 	"[Lift the seat out](remove:seat), fourteen kg, at its four corners.",
 	"[Tighten the bolts](tighten:seat-bolt) to twenty-two N·m.",
 	"[Fill in](fill:lift-oil) two litres, one after the other.",
+	"Pour 2 x 2 L of [oil](supply:oil).",
+	"[Lift the seat out](remove:seat); undo [two of the four](fastener:seat-bolt).",
+	"[Set the belt back](reset:belt) to 8 mm, read to ± 0.5 mm.",
 }
 
 // wrongByAFitter say another thing than the files.
@@ -159,6 +162,10 @@ var wrongByAFitter = []string{
 	"[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧twenty-five N·m.",
 	"[Lift the seat out](remove:seat), ⟦value-disagrees⟧forty kilograms.",
 	"Pour ⟦value-disagrees⟧50 litres of [oil](supply:oil).",
+	"[Set the governor back](reset:governor) to 3000 rpm and [the valve](reset:relief) to 180 ± ⟦value-disagrees⟧5 bar.",
+	"Pour 3 x ⟦value-disagrees⟧2 L of [oil](supply:oil).",
+	"[Pull the plug](isolate:traction) at ⟦value-disagrees⟧36 V, lamp on.",
+	"[Lift the seat out](remove:seat); undo ⟦count-disagrees⟧[two of the](fastener:seat-bolt).",
 	"Wait at most ⟦value-disagrees⟧three minutes. [](hold:long-wait)",
 	"The [bus](hold:bus-dead) shows at most ⟦value-disagrees⟧50 volts.",
 }

@@ -120,6 +120,7 @@ var rightInManyTrades = map[string][]string{
 		"[Tighten the nuts](tighten:wheel-nut) one by one to 110 N·m.",
 		"[Tighten the nuts](tighten:wheel-nut), each of four to 110 N·m.",
 		"[Tighten the nuts](tighten:wheel-nut), all five to 110 N·m.",
+		"[Tighten the nuts](tighten:wheel-nut), begin at one to 110 N·m.",
 		"[Tighten the nuts](tighten:wheel-nut) two to 110 N·m, then the others.",
 		"[Turn the needle back](reset:needle) half a turn at a time.",
 		"[Set the blow-off valve back](reset:blow-off) to 8 bar.", // both ways of rounding are in use
@@ -190,6 +191,7 @@ var rightInManyTrades = map[string][]string{
 		"[Apriete](tighten:wheel-nut) de dos en dos a 110 N·m.",
 		"[Apriete](tighten:wheel-nut) una a una a 110 N·m.",
 		"[Apriete](tighten:wheel-nut) dos a 110 N·m.",
+		"Empiece con una a 110 N·m: [tuercas](fastener:wheel-nut).",
 		"Debe llevar tapones a más de 85 dB. [](hold:noise)",
 		"Aparte los sacos de menos de 495 g. [](hold:bag)",
 		"[Rellene](fill:coolant) con menos de un litro.",
@@ -230,6 +232,7 @@ var rightInManyTrades = map[string][]string{
 		"Man muss über 85 dB Stöpsel tragen. [](hold:noise)",
 		"Man muss bei über 85 dB Stöpsel tragen. [](hold:noise)",
 		"Säcke unter 495 g füllen Sie nach. [](hold:bag)",
+		"Gehen Sie von einer auf 110 N·m: [Muttern](fastener:wheel-nut).",
 		"[Ziehen Sie](tighten:wheel-nut) alle fünf bis 110 N·m an.",
 		"Gießen Sie anderthalb Liter [Kühlmittel](supply:glycol) darüber.",
 	},
@@ -332,6 +335,97 @@ var wrongInManyTrades = map[string][]string{
 		"Gießen Sie mehr als ⟦value-disagrees⟧8 L [Kühlmittel](supply:glycol) darüber.",
 		"[Lassen Sie es ab](drain:coolant). [Füllen Sie](fill:coolant) einen ⟦value-disagrees⟧halben Liter ein.",
 	},
+}
+
+// What a message quotes of the sentence.
+func TestWhatIsSaidOfABound(t *testing.T) {
+	for step, message := range map[string]string{
+		"The tread must not be over 1.6 mm. [](hold:tread)":         "the sentence says not be over 1.6 mm, and the register says at least 1.6 mm for the tread",
+		"It must never still read less than 85 dB. [](hold:noise)":  "the sentence says never still read less than 85 dB, and the register says at most 85 dB for the noise",
+		"Wait less than half an hour. [](hold:settle)":              "the sentence says less than half an hour, and the register says at least 30 min for the settling",
+		"The earth must be 0.5 Ω or more. [](hold:earth)":           "the sentence says 0.5 Ω or more, and the register says at most 0.5 Ω for the earth",
+		"The earth must be ≥ 0.5 Ω. [](hold:earth)":                 "the sentence says ≥ 0.5 Ω, and the register says at most 0.5 Ω for the earth",
+		"Pour more than 8 L of [coolant](supply:glycol) into it.":   "the sentence says more than 8 L, and the list of supplies says at most 8 L for the coolant",
+		"[Wait less than 30 min](hold:settle).":                     "the words say less than 30 min, and the register says at least 30 min",
+		"Wait for an hour and a half. [](hold:settle)":              "the sentence says an hour and a half, and the register says 30 min for the settling",
+		"[Tighten](tighten:flange-bolt), from 220 down to 180 N·m.": "the sentence says 220 N·m, and the machine's file says 180 to 200 N·m for the flange bolt",
+		"The [steam](energy:steam) has between five and eight bar.": "the sentence says five bar, and the machine's file says 6 to 8 bar for the steam",
+	} {
+		found := look(t, base.with(manyTrades).with(jobOf(tradesFront, step)))
+		if len(found) != 1 || found[0].Message != message {
+			t.Errorf("%s: %v, want %s", step, found, message)
+		}
+	}
+}
+
+// What makes a bound of a comparison, in each language.
+func TestComparedIsBounded(t *testing.T) {
+	for _, c := range []struct{ tag, text, want string }{
+		{"en", "It must be more than 2 L.", "[more than 2 L]"},
+		{"en", "It must not be more than 2 L.", "[not be more than 2 L]"},
+		{"en", "No drum must never be more than 2 L.", "[]"},
+		{"en", "It must always be under 2 L.", "[under 2 L]"},
+		{"en", "It must under 2 L.", "[]"},
+		{"en", "It must be at more than 2 L.", "[]"},
+		{"en", "It is more than 2 L.", "[]"},
+		{"en", "If it must be more than 2 L, stop.", "[]"},
+		{"en", "Fill it to less than 2 L.", "[less than 2 L]"},
+		{"en", "Then fill to more than 2 L.", "[more than 2 L]"},
+		{"en", "Do not fill it to more than 2 L.", "[]"},
+		{"en", "Never pour more than 2 L.", "[]"},
+		{"en", "Fill with less than 2 L.", "[]"},
+		{"en", "Fill for less than 2 L.", "[]"},
+		{"en", "Wait for less than 2 L.", "[]"},
+		{"en", "Wait for less than 2 min.", "[less than 2 min]"},
+		{"en", "Wait to less than 2 min.", "[]"},
+		{"en", "Fill for less than 2 min.", "[]"},
+		{"en", "Wait 2 min, or pour up to 2 L.", "[]"},
+		{"en", "Pour up to 2 L.", "[up to 2 L]"},
+		{"en", "It has 2 L or less.", "[2 L or less]"},
+		{"es", "Debe ser inferior a 2 L.", "[inferior a 2 L]"},
+		{"es", "No debe ser superior a 2 L.", "[no debe ser superior a 2 L]"},
+		{"es", "Tiene que tener más de 2 L.", "[más de 2 L]"},
+		{"es", "Llene a más de 2 L.", "[más de 2 L]"},
+		{"es", "Espere hasta 2 minutos.", "[hasta 2 min]"},
+		{"es", "Llene hasta que marque más de 2 L.", "[]"},
+		{"de", "Es muss über 2 L haben.", "[über 2 L]"},
+		{"de", "Man muss über 2 L tragen.", "[]"},
+		{"de", "Es muss 2 L oder weniger sein.", "[2 L oder weniger]"},
+		{"de", "Warten Sie bis zu 2 Minuten.", "[bis zu 2 min]"},
+		{"de", "Warten Sie bis weniger als 2 Minuten bleiben.", "[]"},
+	} {
+		var said []string
+		for _, b := range BoundedIn(c.text, c.tag) {
+			said = append(said, b.Said)
+		}
+		if got := fmt.Sprint(said); got != c.want {
+			t.Errorf("%s: %q: %s, want %s", c.tag, c.text, got, c.want)
+		}
+	}
+}
+
+// Amounts of one and a half, with and without a number, from memory.
+func TestAmountsWrittenOut(t *testing.T) {
+	for _, c := range []struct{ tag, text, want string }{
+		{"en", "an hour and a half", "[an hour and a half=1.5 h]"},
+		{"en", "soak an hour and a half or a minute and a half", "[an hour and a half=1.5 h a minute and a half=1.5 min]"},
+		{"en", "two hours and a half, half an hour", "[two hours and a half=2.5 h half an hour=0.5 h]"},
+		{"en", "2 hours and a half", "[]"},
+		{"en", "a lid and a half", "[]"},
+		{"en", "three hundred lids, two litres", "[two litres=2 L]"},
+		{"es", "hora y media", "[hora y media=1.5 h]"},
+		{"es", "litro y medio, dos minutos y medio", "[litro y medio=1.5 L dos minutos y medio=2.5 min]"},
+		{"de", "eine halbe Stunde, zweihundert Volt", "[halbe Stunde=0.5 h zweihundert Volt=200 V]"},
+		{"xx", "two litres", "[]"},
+	} {
+		var got []string
+		for _, f := range Spelled(c.text, c.tag) {
+			got = append(got, c.text[f.Start:f.End]+"="+f.Quantity.String())
+		}
+		if said := fmt.Sprint(got); said != c.want {
+			t.Errorf("%s: %q: %s, want %s", c.tag, c.text, said, c.want)
+		}
+	}
 }
 
 func manyFitters(t *testing.T, said map[string][]string) {

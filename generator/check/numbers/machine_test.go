@@ -272,6 +272,8 @@ func TestPlausible(t *testing.T) {
 		"an order that is none":         bolt("clip: { name: clip, sequence: ⟦wrong-type⟧round }"),
 		"an order in places":            bolt("clip: { name: clip, sequence: [left, right] }"),
 		"a class without its point":     bolt("clip: { name: clip, thread: M8, class: ⟦not-judged⟧88, torque: hand }"),
+		"a capacitance in a spring":     battery("lift: { kind: spring, points: [plug], stored: ⟦quantity⟧{ capacitance: 1 mF } }"),
+		"a resistance in a spring":      battery("lift: { kind: spring, points: [plug], stored: ⟦quantity⟧{ resistance: 1 kΩ } }"),
 		"a charge in a spring":          battery("lift: { kind: spring, points: [plug], stored: ⟦quantity⟧{ capacitance: 1 mF, resistance: 1 kΩ } }"),
 		"gas":                           battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L } }"),
 		"gas over a fluid":              battery("lift: { kind: pressure, pressure: 180 bar, points: [plug], stored: { gas-volume: 4 L, precharge: 90 bar } }"),

@@ -29,6 +29,7 @@ func TestWordsDisagree(t *testing.T) {
 		})
 	}
 	expect(t, map[string]files{
+		"a switch put on":           point("main switch", "⟦words-disagree⟧[Switch the battery on](isolate:plug)."),
 		"a switch closed":           point("main switch", "⟦words-disagree⟧[Close the switch](isolate:plug)."),
 		"a switch opened":           point("main switch", "[Open the switch](isolate:plug), [close it](restore:plug)."),
 		"a valve opened":            point("inlet valve", "⟦words-disagree⟧[Open the valve](isolate:plug)."),
@@ -84,4 +85,7 @@ func TestWordsDisagree(t *testing.T) {
 		"an energy without a point": jobOf("", "[Close it](isolate:air), [open it](isolate:air)."),
 		"the name of what it is of": jobOf("tools: [socket-13]", "[Fit pin](remove:line).").with(replaced("machines/tug.yaml", "name: lift line", "name: fit pin")),
 	})
+	says(t, point("main switch", "[Switch the battery on](isolate:plug)."),
+		`the words say "Switch … on", and the link says isolate: the energy, or the point, is switched off`,
+		"change the words or the link; the one that stays is what is done to the main switch")
 }

@@ -45,11 +45,10 @@ func inAnyLanguage(is func(l *shape.Language) bool) bool {
 func withLowerEnds(text, tag string) []amountIn {
 	var out []amountIn
 	for _, q := range amountsIn(text, tag) {
-		low, is := lowerEnd(text[:q.Start], tag)
-		if is && (len(out) == 0 || out[len(out)-1].End != low.End) {
-			for _, a := range amountsIn(text[low.Start:low.End]+" "+q.Unit.Symbol(), tag) {
-				a.Start, a.End = low.Start, low.End
-				out = append(out, a)
+		read := out
+		for _, low := range lowerEnds(text, q, tag) {
+			if !slices.ContainsFunc(read, func(a amountIn) bool { return a.End == low.End }) {
+				out = append(out, low)
 			}
 		}
 		out = append(out, q)
@@ -57,22 +56,32 @@ func withLowerEnds(text, tag string) []amountIn {
 	return out
 }
 
-// lowerEnd is the number that stands at the end of a text before the word that makes
-// a range of it and what follows.
-func lowerEnd(before, tag string) (quantity.Place, bool) {
+// lowerEnds are the ways to read the number before the word that makes a range of it
+// and an amount.
+func lowerEnds(text string, q amountIn, tag string) []amountIn {
+	before := strings.TrimRightFunc(text[:q.Start], unicode.IsSpace)
 	for _, l := range language.All() {
 		for _, r := range l.Asides.Ranges {
-			head, joined := strings.CutSuffix(strings.TrimRightFunc(before, unicode.IsSpace), " "+r.Between)
+			head, joined := strings.CutSuffix(before, " "+r.Between)
 			if !joined {
 				continue
 			}
 			low, is := numberAtEnd(head, tag)
 			if is && (r.Before == "" || endsIn(wordsBefore(head[:low.Start]), []string{r.Before})) {
-				return low, true
+				return sharing(text, low, q.Unit, tag)
 			}
 		}
 	}
-	return quantity.Place{}, false
+	return nil
+}
+
+// sharing are the ways to read a number in a text in a unit that stands elsewhere.
+func sharing(text string, number quantity.Place, unit quantity.Unit, tag string) []amountIn {
+	all := amountsIn(text[number.Start:number.End]+" "+unit.Symbol(), tag)
+	for i := range all {
+		all[i].Start, all[i].End = number.Start, number.End
+	}
+	return all
 }
 
 // figuresAtEnd is a number in figures that stands alone at the end of a text.
@@ -106,8 +115,10 @@ func counts(text, tag string, found []amountIn, i int) bool {
 		return false // it has a unit of its own, or is no count
 	}
 	before := strings.Fields(strings.ToLower(text[:low.Start]))
-	n := len(before)
+	n, written := len(before), !isFigure(text[low.Start])
 	switch {
+	case written && low.Value == 1:
+		return true // "con una a 40 N·m"
 	case n == 0:
 		return false
 	case isDuration(low.Quantity):
@@ -117,7 +128,7 @@ func counts(text, tag string, found []amountIn, i int) bool {
 	case inAnyLanguage(func(l *shape.Language) bool { return l.Asides.RangeBehind[before[n-1]] }):
 		return false
 	}
-	return !isFigure(text[low.Start]) || !strings.HasSuffix(before[n-1], string(sentence.Hole)) && !strings.ContainsAny(before[n-1][len(before[n-1])-1:], ",;:(")
+	return written || !strings.HasSuffix(before[n-1], string(sentence.Hole)) && !strings.ContainsAny(before[n-1][len(before[n-1])-1:], ",;:(")
 }
 
 // isCount says that a word counts: "one" of "one by one", "each" of "each of four".

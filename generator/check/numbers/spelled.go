@@ -61,28 +61,33 @@ func amountAt(value float64, text string, at int) (quantity.Found, bool) {
 }
 
 // andHalves are the amounts of one and a half that have no number: "an hour and a
-// half", "hora y media". Those that have one are known.
+// half", "hora y media". Those that have one are known, or in figures.
 func andHalves(n *shape.Numbers, text string, known []quantity.Found) []quantity.Found {
 	var out []quantity.Found
 	for at := range text {
-		if text[at] != ' ' || n.HalfBehind(text, at) == 0 {
+		size := n.HalfBehind(text, at)
+		if size == 0 || slices.ContainsFunc(known, func(k quantity.Found) bool { return k.Start < at && at < k.End }) {
 			continue
 		}
-		start := strings.LastIndexByte(text[:at], ' ') + 1
-		f, is := amountAt(1.5, " "+text[start:], 0)
-		if !is || f.End != at-start+1 || slices.ContainsFunc(known, func(k quantity.Found) bool { return k.Start < at && at <= k.End }) {
+		before, unit := cutLastWord(text[:at])
+		f, is := amountAt(1.5, " "+unit, 0)
+		rest, last := cutLastWord(before)
+		if !is || f.End != len(" "+unit) || hasFigure(last) {
 			continue
 		}
-		f.Start, f.End = start, at+n.HalfBehind(text, at)
-		before := strings.Fields(text[:start])
-		if len(before) > 0 && n.One[strings.ToLower(before[len(before)-1])] {
-			f.Start = strings.LastIndex(text[:start], before[len(before)-1])
-		} else if len(before) > 0 && hasFigure(before[len(before)-1]) {
-			continue // "2 horas y media"
+		f.Start, f.End = len(before), at+size
+		if n.One[strings.ToLower(strings.TrimSpace(last))] {
+			f.Start = len(rest)
 		}
 		out = append(out, f)
 	}
 	return out
+}
+
+// cutLastWord parts a text before its last word, which keeps the space behind it.
+func cutLastWord(text string) (before, last string) {
+	at := strings.LastIndexByte(strings.TrimRight(text, " "), ' ') + 1
+	return text[:at], text[at:]
 }
 
 // hasNumber says that a text of the procedure has a figure, or an amount whose number

@@ -228,8 +228,8 @@ func timesOf(before string) (times float64, said bool) {
 	if m == nil {
 		return 1, false
 	}
-	times, _ = strconv.ParseFloat(m[1], 64) // figures alone
-	return times, true
+	n, _ := strconv.Atoi(m[1]) // figures alone
+	return float64(n), true
 }
 
 // agrees says whether an amount is a stated one, or is so many times taken.
@@ -295,9 +295,10 @@ func (b *beside) toleranceAgainst(t typed) []rival {
 		if r.limit.Kind != quantity.PlusMinus || !t.Fits(quantity.Ratio) && !t.Fits(r.limit.Unit.Dimension()) {
 			continue
 		}
-		width := quantity.Of((r.limit.High-r.limit.Low)/2, r.limit.Unit, 6)
+		width := r.Quantity
+		width.Value = (r.limit.High - r.limit.Low) / 2
 		if t.Fits(quantity.Ratio) && r.limit.Unit.Dimension() != quantity.Ratio {
-			width = quantity.Of(width.Value/r.limit.Nominal*100, quantity.Percent, 6)
+			width.Value, width.Unit = width.Value/r.limit.Nominal*100, quantity.Percent
 		}
 		if quantity.Agrees(spanOf(t.Quantity), spanOf(width)) {
 			return nil

@@ -152,6 +152,9 @@ func size(words, phrases []string) int {
 // HalfBehind is how many bytes "and a half" takes at a place in a text, none where
 // something else stands there.
 func (n *Numbers) HalfBehind(text string, at int) int {
+	if at == len(text) || text[at] != ' ' {
+		return 0
+	}
 	for _, p := range n.AndHalf {
 		if rest := text[at:]; strings.HasPrefix(rest, " "+p) && !letterIn(rest, 1+len(p)) {
 			return 1 + len(p)
