@@ -12,7 +12,7 @@ func runPlanWithin(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for _, plan := range c.Manual.Plans {
 		if _, ok := training.Within(plan); !ok && plan.Within != "" {
-			found = append(found, decode.Quantity.At(plan.At, "within: %s is not an amount of calendar time", plan.Within).
+			found = append(found, decode.Quantity.At(plan.FieldAt("within"), "within: %s is not an amount of calendar time", plan.Within).
 				WithMend("write 14 days, 6 weeks or 12 months"))
 		}
 	}

@@ -102,7 +102,7 @@ func address(l *model.Link) string {
 		return "time:" + strconv.FormatFloat(l.Amount().Base(), 'g', -1, 64)
 	}
 	if l.Is(model.LinkWithin) && !l.Bad {
-		return "within:" + strconv.FormatFloat(l.Amount().Base(), 'g', -1, 64) + "#" + l.Frag
+		return "within:" + strconv.FormatFloat(l.Amount().Base(), 'g', -1, 64) + "#" + l.Frag()
 	}
 	_, rest, _ := model.SplitAddress(l.Address)
 	return l.Kind.Name + ":" + rest

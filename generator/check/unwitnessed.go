@@ -1,6 +1,8 @@
 package check
 
 import (
+	"slices"
+
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 )
@@ -30,7 +32,7 @@ func runUnwitnessed(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for i := range c.Manual.Record {
 		r := &c.Manual.Record[i]
-		if r.Act != "performed" || c.Today.Before(r.Date) || !lacking[deed{r.Person.To, r.Procedure.To}] {
+		if r.Act != "performed" || c.Today.Before(r.Date) || !lacking[deed{r.Person.To, r.Procedure.To}] || assessorUnread(c.Manual.Plans, r.Procedure.To) {
 			continue
 		}
 		if why := staff.UncountedByAll(r); !why.IsZero() {
@@ -39,6 +41,14 @@ func runUnwitnessed(c *Context) []finding.Finding {
 		}
 	}
 	return found
+}
+
+// assessorUnread says that of a plan that has a procedure performed it is not
+// known who assesses.
+func assessorUnread(plans []*model.Plan, p *model.Procedure) bool {
+	return slices.ContainsFunc(plans, func(plan *model.Plan) bool {
+		return plan.Lost("assessor", "gives") && slices.ContainsFunc(plan.Perform, func(u model.Use[model.Procedure]) bool { return u.To == p })
+	})
 }
 
 // deed is who did what.

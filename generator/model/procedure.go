@@ -193,14 +193,15 @@ func crewOf(links []*Link) (people int, known bool) {
 	return people, known
 }
 
-// Block is a paragraph or another block as HTML with holes: Parts[0], what
-// Links[0] becomes, Parts[1] and so on.
+// Block is one paragraph, list, table, quote or code block as HTML with holes:
+// Parts[0], what Links[0] becomes, Parts[1] and so on. What a link becomes is
+// known only once everything is bound, and depends on the page it stands on.
 type Block struct {
-	Para  bool
+	Para  bool // a paragraph: Parts hold what goes between <p> and </p>
 	Role  BlockRole
 	Parts []string
 	Links []*Link
-	Plain string
+	Plain string         // the words alone
 	Code  []position.Pos // what stands in code, with its backticks
 	At    position.Pos
 }
@@ -237,23 +238,22 @@ const (
 	Why
 )
 
-// Link is one link of a text, bound.
+// Link is one link, picture or bare address of a text. A large manual has half a
+// million of them.
 type Link struct {
-	Kind    *Kind  // a row of the link table; never nil
-	Address string // as written
+	Kind    *Kind  // a row of the link table; never nil. Until it is bound: a picture's, or that of an unknown one
+	Address string // as written: "isolate:traction", "../pictures/seat.svg"
 	From    int    // where in the file the address begins; 0 where it stands elsewhere, at a name's definition
 	ID      string // what it names: "traction", "cab", "20min"
-	Frag    string // after # or = or !
-	Text    string
-	HTML    string
+	Text    string // the words, or a picture's alt text, without markup
 	At      position.Pos
 
 	To     Named              // nil where it names nothing, or what it names is unknown
-	Number *quantity.Quantity // of people:, time: and within:, else nil: there are half a million links
+	Number *quantity.Quantity // of people:, time: and within:, else nil
 
 	besides *Besides // nil for most
 
-	Sign byte // '#', '=', '!' or 0: what stands before Frag
+	Sign byte // '#', '=', '!' or 0: what parts its id from what follows
 	Not  bool // when:!OPTION
 	Bad  bool // it could not be bound: what rests on it is not judged
 	Odd  bool // its kind is none of the table's; Kind is what it was probably meant to be
@@ -263,6 +263,8 @@ type Link struct {
 // third of every one.
 type Besides struct {
 	Title string
+	Frag  string  // what follows the sign
+	HTML  string  // the words with their markup, where they are not Text
 	Part  *Part   // of loosen:F#PART and reverse:PHASE#PART
 	Parts []*Part // of reverse:PHASE!PART,PART
 	Phase *Phase  // of reverse:
@@ -288,6 +290,17 @@ func (l *Link) beside() Besides {
 
 // Title is the title as written; "" for none.
 func (l *Link) Title() string { return l.beside().Title }
+
+// Frag is what stands after # or = or !; "" for nothing.
+func (l *Link) Frag() string { return l.beside().Frag }
+
+// HTML is the words with their markup.
+func (l *Link) HTML() string {
+	if l.besides == nil || l.besides.HTML == "" {
+		return l.Text
+	}
+	return l.besides.HTML
+}
 
 // Part is the part of loosen:F#PART and reverse:PHASE#PART; else nil.
 func (l *Link) Part() *Part { return l.beside().Part }

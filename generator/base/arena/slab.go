@@ -4,8 +4,8 @@ package arena
 import "strings"
 
 // piece is how many values one piece of memory holds. What a procedure holds
-// fills a few, and hardly any stays empty.
-const piece = 16
+// fills some, and half of the last stays empty.
+const piece = 8
 
 // Of is a slab of one type. Its zero value is ready. A piece of memory lives as
 // long as one value of it: give a slab to what lives and dies together.

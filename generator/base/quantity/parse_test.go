@@ -105,11 +105,20 @@ func TestTypedDigits(t *testing.T) {
 		text             string
 		digits, decimals int
 	}{
-		{"110 N·m", 3, 0}, {"9 N·m", 1, 0}, {"2.0 mm", 2, 1}, {"0.50 mm", 2, 2}, {"0.05 mm", 1, 2}, {"0 mm", 1, 0}, {"12.50 L", 4, 2},
+		{"110 N·m", 3, 0}, {"9 N·m", 1, 0}, {"2.0 mm", 2, 1}, {"0.50 mm", 2, 2}, {"0.05 mm", 1, 2}, {"0 mm", 1, 0}, {"12.50 L", 4, 2}, {"1 h 30 min", 3, 0},
 	} {
 		q := mustParse(t, c.text)
 		if q.Digits != c.digits || q.Decimals != c.decimals {
 			t.Errorf("%s has %d digits and %d decimals, want %d and %d", c.text, q.Digits, q.Decimals, c.digits, c.decimals)
+		}
+	}
+}
+
+// What is counted has as many digits as are printed.
+func TestDigitsOfElapsed(t *testing.T) {
+	for seconds, digits := range map[int]int{0: 1, 9: 1, 10: 2, 59: 2, 9 * 60: 1, 10 * 60: 2, 99 * 3600: 2, 100 * 3600: 3} {
+		if got := quantity.Elapsed(seconds); got.Digits != digits {
+			t.Errorf("%s has %d digits, want %d", got, got.Digits, digits)
 		}
 	}
 }

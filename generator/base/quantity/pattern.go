@@ -16,14 +16,19 @@ func Pattern(d Dimension) string {
 
 // LimitPattern is the same of what ParseLimit reads.
 func LimitPattern(d Dimension) string {
+	joined := either(someSpace+"to"+someSpace+anySpace, anySpace+`(?:±|\+/-)`+anySpace)
 	first := either(amountPattern(d), numberPattern(d), `[-−]?(?:`+wholeNumber+someSpace+`)?[0-9]+/[0-9]+`, "pH"+someSpace+numberPattern(Acidity))
-	return anchored(either(
-		either("at most", "at least")+someSpace+anySpace+amountPattern(d),
+	ways := []string{
+		either("at most", "at least") + someSpace + anySpace + amountPattern(d),
 		amountPattern(d),
-		first+someSpace+"to"+someSpace+anySpace+amountPattern(d),
-		first+anySpace+`(?:±|\+/-)`+anySpace+either(amountPattern(d), amountPattern(Ratio)),
-		plainRatio+someSpace+"to"+someSpace+numberPattern(Ratio), // "1.2 to 2"
-	))
+		first + someSpace + "to" + someSpace + anySpace + amountPattern(d),
+		first + anySpace + `(?:±|\+/-)` + anySpace + either(amountPattern(d), amountPattern(Ratio)),
+		plainRatio + someSpace + "to" + someSpace + numberPattern(Ratio), // "1.2 to 2"
+	}
+	if d == None || d == Acidity { // "pH 6.8 to 7.4"
+		ways = append(ways, "pH"+someSpace+numberPattern(Acidity)+joined+numberPattern(Acidity))
+	}
+	return anchored(either(ways...))
 }
 
 // StretchPattern is the same of what ParseStretch reads.

@@ -2,6 +2,7 @@ package quantity_test
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -93,6 +94,44 @@ func TestPatternsRefuseNothingThatIsRead(t *testing.T) {
 }
 
 // And what nobody could mean as an amount of the dimension, it does refuse.
+// What the format writes otherwise than a number and its unit: plain ratios, pH and
+// inch fractions.
+func TestPatternsKnowWhatIsUnusual(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		of   []quantity.Dimension
+	}{
+		{"1.26", []quantity.Dimension{quantity.Ratio, quantity.None}},
+		{"7.4 pH", []quantity.Dimension{quantity.Acidity, quantity.None}},
+		{"pH 7.4", []quantity.Dimension{quantity.Acidity, quantity.None}},
+		{"7/8 in", []quantity.Dimension{quantity.Length, quantity.None}},
+		{"1 1/2 in", []quantity.Dimension{quantity.Length, quantity.None}},
+		{"1 1/2 turns", []quantity.Dimension{quantity.Turns, quantity.None}},
+		{"3 drops", []quantity.Dimension{quantity.Drops, quantity.None}},
+	} {
+		for _, d := range allDimensions() {
+			want := slices.Contains(c.of, d)
+			if _, err := quantity.Parse(c.text, d); (err == nil) != want {
+				t.Errorf("%q as %s: %v", c.text, d, err)
+			}
+			if got := regexp.MustCompile(quantity.Pattern(d)).MatchString(c.text); got != want {
+				t.Errorf("%q as %s: the pattern says %v", c.text, d, got)
+			}
+		}
+	}
+	for text, d := range map[string]quantity.Dimension{
+		"1.2 to 2": quantity.Ratio, "6.8 to 7.4 pH": quantity.Acidity, "pH 6.8 to 7.4": quantity.Acidity, "pH 6.8 to pH 7.4": quantity.Acidity, "pH 7.0 ± 0.2": quantity.Acidity,
+		"1/2 to 3/4 in": quantity.Length, "at most pH 8": quantity.Acidity,
+	} {
+		if _, err := quantity.ParseLimit(text, d); err != nil {
+			t.Errorf("%q is no limit of %s: %v", text, d, err)
+		}
+		if !regexp.MustCompile(quantity.LimitPattern(d)).MatchString(text) {
+			t.Errorf("%q is no limit of %s by its pattern", text, d)
+		}
+	}
+}
+
 func TestPatternsRefuseOtherUnits(t *testing.T) {
 	for _, d := range allDimensions()[1:] {
 		pattern := regexp.MustCompile(quantity.Pattern(d))

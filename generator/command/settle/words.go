@@ -140,7 +140,7 @@ func (t *text) sameLinks(inserts []patch.Piece) bool {
 // addresses are those of a document's links, in reading order.
 func addresses(d *syntax.Document) []string {
 	var all []string
-	add := func(blocks ...syntax.Block) {
+	add := func(blocks ...model.Block) {
 		for _, b := range blocks {
 			for _, link := range b.Links {
 				all = append(all, link.Address)

@@ -119,8 +119,13 @@ func (x *Index) note(e *model.Entry, p *model.Procedure, s *model.Step) {
 	x.uses[e] = list
 }
 
-// Uses are the procedures and steps that use an entry.
-func (x *Index) Uses(n model.Named) []Use { return x.uses[n.Base()] }
+// TakeUses are the procedures and steps that use an entry. The index holds them no
+// longer: a large manual has some hundred thousand.
+func (x *Index) TakeUses(n model.Named) []Use {
+	uses := x.uses[n.Base()]
+	delete(x.uses, n.Base())
+	return uses
+}
 
 // Callers are the procedures that perform p.
 func (x *Index) Callers(p *model.Procedure) []*model.Procedure { return x.callers[p] }

@@ -13,6 +13,7 @@ import (
 	"fmt"
 	"hash"
 	"io"
+	"strconv"
 
 	"baybinder/generator/model"
 	"baybinder/generator/trade/faultcode"
@@ -32,34 +33,52 @@ func Of(p *model.Procedure) Face {
 
 func sum(h hash.Hash) string { return hex.EncodeToString(h.Sum(nil)[:16]) }
 
+// parts stands between texts; it cannot stand in a file.
+const parts = 0
+
 // near goes by the text of the file, so that a field of the model that nobody
 // thought of is in it.
 func near(p *model.Procedure) string {
 	h := sha256.New()
 	text, at := p.File.Text, 0
+	var own []byte // what of a block is looked at besides
 	for _, b := range worded(p) {
-		fmt.Fprintf(h, "%v %d %d %d\n", b.Para, b.Role, len(b.Parts), len(b.Links))
-		for _, f := range faultcode.Find(b.Plain) {
-			fmt.Fprintf(h, "%+v\n", f.Code)
-		}
+		own = blockFace(own[:0], b)
 		if b.At.File != p.File || b.At.Start < at || b.At.End > len(text) {
+			_, _ = h.Write(own)
 			continue // its words stay in
 		}
-		_, _ = io.WriteString(h, text[at:b.At.Start])
+		own = append(append(own, text[at:b.At.Start]...), parts)
 		at = b.At.Start
 		for _, l := range b.Links {
 			if l.At.File == p.File && l.At.Start >= at && l.At.End <= b.At.End {
-				fmt.Fprintf(h, "%q", text[l.At.Start:l.At.End])
+				own = append(append(own, text[l.At.Start:l.At.End]...), parts)
 				at = l.At.End
 			}
 		}
+		_, _ = h.Write(own)
 		at = b.At.End
 	}
 	_, _ = io.WriteString(h, text[at:])
 	for _, st := range p.Steps {
-		fmt.Fprintf(h, "%s %q %d %d\n", st.Number, st.Name, len(st.Blocks), st.People)
+		own = fmt.Appendf(own[:0], "%s %q %d %d\n", st.Number, st.Name, len(st.Blocks), st.People)
+		_, _ = h.Write(own)
 	}
 	return sum(h)
+}
+
+// blockFace adds what others look at of a block besides its links.
+func blockFace(to []byte, b *model.Block) []byte {
+	to = append(to, byte(b.Role), ' ')
+	to = strconv.AppendBool(to, b.Para)
+	for _, n := range []int{len(b.Parts), len(b.Links)} {
+		to = strconv.AppendInt(append(to, ' '), int64(n), 10)
+	}
+	to = append(to, '\n')
+	for _, f := range faultcode.Find(b.Plain) {
+		to = fmt.Appendf(to, "%+v\n", f.Code)
+	}
+	return to
 }
 
 // worded are the blocks whose words nobody else looks at, in reading order.
@@ -118,7 +137,7 @@ func wide(p *model.Procedure) string {
 		for _, l := range b.Links {
 			locks = locks || l.Is(model.LinkLock)
 			if _, is := l.To.(*model.Procedure); is || l.Bad || l.Kind == model.PictureLink || l.Kind.Act == model.Place || l.Kind.Act == model.Clear {
-				fmt.Fprintf(h, "%v %d %s %q %q %q\n", b.Para, b.Role, l.Kind.Name, l.Address, l.ID, l.Frag)
+				fmt.Fprintf(h, "%v %d %s %q %q %q\n", b.Para, b.Role, l.Kind.Name, l.Address, l.ID, l.Frag())
 			}
 		}
 	}

@@ -57,6 +57,8 @@ func TestChain(t *testing.T) {
 		{"changed, then looked at", "1. [Off](isolate:power). [](time:2min)\n2. [Mind](hazard:shock) it. [](time:3min)\n3. [Mind](hazard:shock) it. [](time:4min)\n", 6, "1.1 1.3"},
 		{"changed between two looks", "1. [Mind](hazard:shock) it. [](time:3min)\n2. [Off](isolate:power). [](time:2min)\n3. [Mind](hazard:shock) it. [](time:4min)\n4. [Lock](lock:power). [](time:1min)\n", 10, "1.1 1.2 1.3 1.4"},
 		{"a sub-step follows its step", "1. [One](isolate:power). [](time:5min)\n   1. [Two](isolate:air). [](time:7min)\n2. [Three](place:chock). [](time:6min)\n", 12, "1.1 1.1.1"},
+		{"what follows a sub-step follows no wait beside it", "1. [Off](isolate:power). [](time:1min)\n2. [Wait](hold:wait-power).\n\n   1. [Off](isolate:air). [](time:5min)\n3. [Prove](prove:air) by [the gauge](hold:no-air). [](time:7min)\n", 21, "1.1 1.2"},
+		{"a sub-step beside a wait, and what follows it", "1. [Wait](hold:wait-power).\n\n   1. [Off](isolate:air). [](time:15min)\n2. [Prove](prove:air) by [the gauge](hold:no-air). [](time:7min)\n", 22, "1.1.1 1.2"},
 		{"words are in no chain", "1. Sweep. [](time:5min)\n2. Look. [](time:7min)\n", 7, "1.2"},
 		{"a step whose time is not said", "1. [One](isolate:power).\n2. [Two](lock:power). [](time:5min)\n", 5, "1.2"},
 		{"its own time before its wait", "1. [Wait](hold:wait-power). [](time:2min)\n2. [Off](isolate:air). [](time:3min)\n", 22, "1.1"},
@@ -202,6 +204,14 @@ func TestLongWaits(t *testing.T) {
 	}
 	if strings.Join(got, ", ") != "2.1 15, 1.2 10" {
 		t.Errorf("the long waits are %q", got)
+	}
+	p, book = jobOf(t, base, "for: rig\n", "## Work\n\n1. [Wait](hold:long).\n2. [Wait](hold:tenth).\n3. [Wait](hold:long).\n")
+	got = nil
+	for _, s := range book.Rows(p)[0].LongWaits() {
+		got = append(got, s.Step.Number)
+	}
+	if strings.Join(got, ", ") != "1.1, 1.3, 1.2" {
+		t.Errorf("the long waits, the longest first and of two the earlier, are of the steps %q", got)
 	}
 }
 

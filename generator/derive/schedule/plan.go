@@ -13,9 +13,10 @@ import (
 // Least is the shortest that the same work can be, whatever its order: the
 // longest chain of steps that follow each other because they touch the same
 // thing, stop for a hold, or stand in one step; or, with so many People, the
-// work shared out among them without a gap. Steps of words only are in no chain
-// but that of their own step: what they touch is not known. So a job takes no
-// less than Least; that it can be done in Least is not said.
+// work shared out among them without a gap. Sub-steps that go on during a wait
+// follow what their step does before it, and not the wait. Steps of words only are
+// in no chain but that of their own step: what they touch is not known. So a job
+// takes no less than Least; that it can be done in Least is not said.
 type Plan struct {
 	Times
 	Phases   []Phase
@@ -76,7 +77,6 @@ type line struct {
 	now    int                      // seconds after the start
 	shares map[*model.Step]int      // seconds of the phase's time that steps without one get
 	given  map[*model.Phase]bool    // its time is shared out
-	beside bool                     // sub-steps go on during the wait of their step
 	net    map[*model.Step]*touches // what each step touches
 
 	tasks   []Task
@@ -204,7 +204,7 @@ func (m *line) step(s *model.Step) {
 	}
 	m.second(s.Seconds())
 	m.work(s)
-	from := m.now
+	from, top, barrier := m.now, m.top, m.barrier
 	for _, l := range s.Links {
 		to, calls := l.To.(*model.Procedure)
 		switch hold := waitOf(l); {
@@ -218,11 +218,11 @@ func (m *line) step(s *model.Step) {
 		m.subs(s)
 		return
 	}
-	over := m.now
-	m.now, m.beside = from, true
+	// They follow what is done before the wait and not the wait.
+	over, wait, stop := m.now, m.top, m.barrier
+	m.now, m.top, m.barrier = from, top, barrier
 	m.subs(s)
-	m.now, m.beside = max(m.now, over), false
-	m.tasks[len(m.tasks)-1].Seconds += m.now - over
+	m.now, m.top, m.barrier = max(m.now, over), wait, stop
 }
 
 func (m *line) subs(s *model.Step) {
@@ -298,7 +298,7 @@ func (m *line) parts(steps []*model.Step, seconds int) []int {
 func (m *line) takenBack(s *model.Step) []*model.Step {
 	var out []*model.Step
 	for _, l := range s.Links {
-		if l.Kind.Act != model.Reverse || m.walks == nil {
+		if l.Kind.Act != model.Reverse {
 			continue
 		}
 		if r := m.walks.Of(s.Of).Reversal(l); r != nil {
@@ -320,7 +320,7 @@ func (m *line) spend(s *model.Step, span Span, seconds, work int) {
 	if span.Doing == Work {
 		span.Beside = len(s.Seconds())
 	}
-	if m.now = span.To; seconds > 0 {
+	if m.now = span.To; seconds != 0 {
 		m.phase.Spans = append(m.phase.Spans, span)
 	}
 	m.task(s, Task{Seconds: seconds, People: span.People})
@@ -343,7 +343,7 @@ func (m *line) call(s *model.Step, t *Plan) {
 	m.spend(s, Span{Doing: Call, People: t.People}, t.Bay, t.Work)
 	m.waits(s, t.Waits)
 	m.phase.Untimed += t.Untimed
-	m.tasks[len(m.tasks)-1].Seconds = t.Least // never beside a wait: sidesteps
+	m.tasks[len(m.tasks)-1].Seconds = t.Least
 }
 
 func (m *line) wait(s *model.Step, h *model.Hold) {
@@ -353,17 +353,15 @@ func (m *line) wait(s *model.Step, h *model.Hold) {
 }
 
 func (m *line) waits(s *model.Step, seconds int) {
-	if seconds > 0 {
-		m.phase.Waits += seconds
-		m.phase.Waited = append(m.phase.Waited, Waited{s, seconds})
+	if seconds == 0 {
+		return
 	}
+	m.phase.Waits += seconds
+	m.phase.Waited = append(m.phase.Waited, Waited{s, seconds})
 }
 
 // task adds a task of a step behind all that it must follow.
 func (m *line) task(s *model.Step, t Task) {
-	if m.beside {
-		return
-	}
 	i, after := len(m.tasks), m.after[:0]
 	if m.top >= 0 {
 		after = append(after, m.top)
@@ -373,7 +371,7 @@ func (m *line) task(s *model.Step, t Task) {
 	}
 	net := m.net[s]
 	if net == nil {
-		net = m.touchedBy(s)
+		net = m.view.step(s)
 		m.net[s] = net
 	}
 	for _, n := range net.things {
@@ -388,15 +386,6 @@ func (m *line) task(s *model.Step, t Task) {
 	slices.Sort(after)
 	t.After, m.after = slices.Clone(slices.Compact(after)), after
 	m.tasks, m.steps, m.top = append(m.tasks, t), append(m.steps, s), i
-}
-
-// touchedBy is what a step touches, with the sub-steps that go on during its
-// wait.
-func (m *line) touchedBy(s *model.Step) *touches {
-	if m.sidesteps(s) {
-		return m.whole(s)
-	}
-	return m.view.step(s)
 }
 
 // touch notes that a task touches a thing, and adds what it must follow.
@@ -422,7 +411,7 @@ func (m *line) touch(after []int, n thing, task int) []int {
 func (m *line) critical() (seconds int, steps []*model.Step) {
 	seconds, chain := Longest(m.tasks)
 	for _, i := range chain {
-		if m.tasks[i].Seconds > 0 && (len(steps) == 0 || steps[len(steps)-1] != m.steps[i]) {
+		if m.tasks[i].Seconds != 0 && (len(steps) == 0 || steps[len(steps)-1] != m.steps[i]) {
 			steps = append(steps, m.steps[i])
 		}
 	}

@@ -151,8 +151,8 @@ func TestSubStepsDuringAWait(t *testing.T) {
 	}
 	for _, wait := range []string{"[](people:1) [Wait](hold:wait-power)", "[Wait](hold:wait)"} { // with a link before it; of nothing that is named
 		plan, _ := planOf(t, "", "## Work\n\n1. "+wait+".\n\n   1. [Off](isolate:air). [](time:5min)\n")
-		if plan.Bay != 20*60 {
-			t.Errorf("%s: %d s, not 20 min", wait, plan.Bay)
+		if plan.Bay != 20*60 || plan.Chain != 20*60 {
+			t.Errorf("%s: %d s, the chain %d s, not 20 min", wait, plan.Bay, plan.Chain)
 		}
 	}
 }

@@ -290,7 +290,7 @@ func (v *view) other(l *model.Link) bool {
 func unusual(l *model.Link) bool {
 	if l.Is(model.LinkIf) {
 		h, is := l.To.(*model.Hold)
-		return !is || slices.IndexFunc(h.Answers, func(a model.Pair) bool { return a.Key == l.Frag }) > 0
+		return !is || slices.IndexFunc(h.Answers, func(a model.Pair) bool { return a.Key == l.Frag() }) > 0
 	}
 	return l.Is(model.LinkIfNot) || l.Is(model.LinkOptional)
 }

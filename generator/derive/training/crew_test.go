@@ -30,7 +30,7 @@ func TestCrew(t *testing.T) {
 		"t-03,Third,cleaner@2026-01-10,2026-01-01,,2026-05-31\nt-04,Fourth,teacher@2026-07-01,2026-01-01,,\nt-05,Fifth,cleaner@2025-01-10 cleaner@2026-02-01,2025-01-01,,\n"
 	const old = "2-0000000000000000"
 	job := strings.Replace(wash, "title: Wash\n", "title: Wash\nneeds: [cleaner, teacher]\npeople: 2\n", 1)
-	base := []string{"readings/people.csv", team, "procedures/wash.md", job}
+	base := []string{"readings/people.csv", team, "procedures/wash.md", job, "readings/plans/before.yaml", "title: Of something else\nread: [alone]\n"}
 	now := shop(base...)
 	p, callee := print(now, "wash"), print(now, "sweep")
 	rows := "2026-02-01,t-01,wash,read," + p + ",\n2026-02-01,t-01,sweep,read," + callee + ",\n2026-02-01,t-02,wash,read," + old + ",\n2026-02-01,t-05,wash,read," + p + ",\n2026-02-01,t-03,wash,read," + p + ",\n2026-02-01,t-03,sweep,read," + callee + ",\n"

@@ -188,6 +188,25 @@ func TestAPersonsAccountUpToADay(t *testing.T) {
 	}
 }
 
+// A role that ran out and was gained again is not held by the old gain, and held
+// anew; one that nobody gained again is not.
+func TestWhichRolesAreHeldAnew(t *testing.T) {
+	for roles, want := range map[string]string{
+		"cleaner@2024-01-01 cleaner@2026-01-01": "cleaner false true, cleaner true false",
+		"cleaner@2024-01-01 teacher@2024-01-01": "cleaner false false, teacher true false",
+		"cleaner@2024-01-01 cleaner@2024-06-01": "cleaner false false, cleaner false false",
+	} {
+		m := shop("readings/people.csv", "person,name,roles,started,plans\nt-01,First,"+roles+",2024-01-01,\n")
+		var got []string
+		for _, r := range NewStandings(m, on("2026-06-01")).PersonAccount(m.People[0]).Roles {
+			got = append(got, fmt.Sprint(r.Role.ID, " ", r.Held, " ", r.Anew))
+		}
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s: %q, want %q", roles, got, want)
+		}
+	}
+}
+
 // What changed for those whose readings are stale is told once with all of them,
 // and that the words that they read are not kept is told with it.
 func TestWhatChangedForWhom(t *testing.T) {

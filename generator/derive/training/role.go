@@ -5,11 +5,9 @@ import (
 	"baybinder/generator/model"
 )
 
-// Within is how long a plan gives.
+// Within is how long a plan gives; false where it does not say, or not so that it
+// can be read.
 func Within(plan *model.Plan) (quantity.Span, bool) {
-	if plan.Within == "" {
-		return quantity.Span{}, false
-	}
 	q, err := quantity.Parse(plan.Within, quantity.Calendar)
 	if err != nil {
 		return quantity.Span{}, false

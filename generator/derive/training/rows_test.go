@@ -59,6 +59,44 @@ func TestEveryWrongRowIsTold(t *testing.T) {
 	}
 }
 
+// "A reading is recorded as the last issued revision" (the package's own rule), and
+// of what was never issued as what stands.
+func TestAsWhatAReadingIsRecorded(t *testing.T) {
+	const one, two = "1-1111111111111111", "1-2222222222222222"
+	row := func(n, day, print string) string {
+		return "alone," + n + "," + day + "," + print + ",why,a,b,,,reread\n"
+	}
+	for rows, want := range map[string]string{
+		"":                          print(shop(), "alone"),
+		row("1", "2026-01-02", one): one,
+		row("1", "2026-01-02", one) + row("2", "2026-02-01", two): two,
+		row("1", "2026-01-02", one) + row("2", "2026-04-01", two): one, // issued later than the reading
+	} {
+		m := shop("readings/people.csv", early, "revisions.csv", revs+rows)
+		done, err := Prepare(m, []Entry{{Person: "t-01", Procedure: "alone", Act: "read", Date: on("2026-03-01")}})
+		if err != nil || done[0].Fingerprint != want {
+			t.Errorf("of %q it is recorded as %v, %v, want %s", rows, done, err, want)
+		}
+	}
+}
+
+// Who is not in the list is told with whom may be meant, or with what to do.
+func TestWhoIsNotInTheList(t *testing.T) {
+	m := shop("readings/people.csv", "person,name,roles,started,plans\nanna,Anna,,2026-01-01,\n")
+	for person, want := range map[string]string{"annna": "did you mean anna?", "xyzzyplugh": "add a row with that id first"} {
+		_, err := Prepare(m, []Entry{{Person: person, Procedure: "alone", Act: "read", Date: on("2026-03-01")}})
+		if err == nil || !strings.HasSuffix(err.Error(), want) {
+			t.Errorf("%s: %v, want %q", person, err, want)
+		}
+	}
+	for id, want := range map[string]string{"alonee": "did you mean alone?", "xyzzyplugh": "there is no procedure xyzzyplugh"} {
+		_, err := Prepare(m, []Entry{{Person: "anna", Procedure: id, Act: "read", Date: on("2026-03-01")}})
+		if err == nil || !strings.HasSuffix(err.Error(), want) {
+			t.Errorf("%s: %v, want %q", id, err, want)
+		}
+	}
+}
+
 // Rows of a file: what a cell leaves open is as in all; the error says file and line.
 func TestRowsFromAFile(t *testing.T) {
 	all := Entry{Act: "read", Date: on("2026-03-02"), By: "t-02"}
@@ -72,6 +110,9 @@ func TestRowsFromAFile(t *testing.T) {
 	}
 	if got, err := From("rows.csv", []byte("person,procedure,date\nt-01,alone,2026-03-02\n"), all); err != nil || len(got) != 1 {
 		t.Errorf("a row of today: %v, %v", got, err)
+	}
+	if got, err := From("rows.csv", []byte("person,procedure\nt-01\n"), all); err != nil || len(got) != 1 || got[0].Procedure != "" {
+		t.Errorf("a row that ends early: %v, %v", got, err)
 	}
 	for text, want := range map[string]string{
 		"":                                        "holds no rows",

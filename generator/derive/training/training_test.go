@@ -77,6 +77,16 @@ func TestOrderAgainstGonum(t *testing.T) {
 	})
 }
 
+// What a procedure performs is each once: not itself, and not what is not known.
+func TestWhatIsPerformed(t *testing.T) {
+	one, other := &model.Procedure{Entry: model.Entry{ID: "one"}}, &model.Procedure{Entry: model.Entry{ID: "other"}}
+	p := &model.Procedure{Entry: model.Entry{ID: "p"}}
+	p.Calls = []*model.Link{{}, {To: one}, {To: p}, {To: other}, {To: one}}
+	if got := performs(p); !slices.Equal(got, []*model.Procedure{one, other}) {
+		t.Errorf("it performs %v", got)
+	}
+}
+
 func indexes(n int) []int {
 	var out []int
 	for i := range n {
@@ -181,6 +191,12 @@ func TestDates(t *testing.T) {
 	}
 	if s := standing(m, "2026-03-01", "alone"); s.State != Overdue {
 		t.Errorf("%s after its last day", s.State)
+	}
+	for _, within := range []string{"", "within: soon\n"} { // nothing can be late
+		m := shop("readings/plans/start.yaml", "title: Start\nread: [alone]\n"+within)
+		if s := standing(m, "2036-03-01", "alone"); s.State != Due || !s.By.IsZero() {
+			t.Errorf("%q: %s by %s", within, s.State, s.By)
+		}
 	}
 	second := m.People[1]
 	for day, want := range map[string]bool{"2024-02-28": false, "2024-02-29": true, "2025-02-28": true, "2025-03-01": false} {

@@ -26,7 +26,7 @@ func address(link *model.Link) string {
 		id = "!" + id
 	}
 	if link.Sign != 0 {
-		id += string(link.Sign) + link.Frag
+		id += string(link.Sign) + link.Frag()
 	}
 	if id == "" {
 		id = link.Address
@@ -54,7 +54,7 @@ func (w *writer) seen(link *model.Link) string {
 	text := link.To.Label()
 	if hold, is := link.To.(*model.Hold); is && link.Is(model.LinkIf) {
 		for _, a := range hold.Answers {
-			if a.Key == link.Frag {
+			if a.Key == link.Frag() {
 				text += ", " + a.Value
 			}
 		}

@@ -79,11 +79,11 @@ func (w *walk) went(l *model.Link) diagram.Func {
 	}
 	takings := w.plan.asks[l]
 	if len(takings) == 0 {
-		return w.holds(variable{kind: kind, hold: hold, answer: l.Frag})
+		return w.holds(variable{kind: kind, hold: hold, answer: l.Frag()})
 	}
 	f := diagram.No
 	for _, t := range takings {
-		this := w.holds(variable{kind: kind, hold: hold, taking: t.link, step: t.step, answer: l.Frag})
+		this := w.holds(variable{kind: kind, hold: hold, taking: t.link, step: t.step, answer: l.Frag()})
 		f = w.Ite(w.guardOf[t.step].Func, this, f)
 	}
 	return f

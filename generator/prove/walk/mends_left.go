@@ -16,7 +16,7 @@ func (w *walk) mendLeft(group []*issue) finding.Words {
 			return finding.Say("write %s: placed in leaves: it stays while the %s is on", w.idOf(i.thing), e.Label())
 		}
 		links = append(links, w.putRight(i)...)
-		so := finding.Say("%s: %s", w.idOf(i.thing), stands(w.stood(i)))
+		so := finding.Say("%s: %s", w.idOf(i.thing), w.stood(i)) // the word of the format, in any language
 		if !slices.ContainsFunc(stay, func(o finding.Words) bool { return same(o, so) }) {
 			stay = append(stay, so)
 		}

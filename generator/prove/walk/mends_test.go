@@ -4,6 +4,9 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"baybinder/generator/base/finding"
+	"baybinder/generator/language"
 )
 
 // Where it is plain what to write, the mend says it.
@@ -51,6 +54,22 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		}
 		if !told {
 			t.Errorf("%s is not told of\n%s", c.code, c.body)
+		}
+	}
+}
+
+// What stays as it is stands in leaves: by the format's own word, whatever the
+// shop speaks.
+func TestWhatStaysIsWrittenAsTheFormatHasIt(t *testing.T) {
+	files := shopFiles(t)
+	files["procedures/job.md"] = "---\ntitle: Job\nfor: yard-tug\n---\n## Work\n\n1. [Off](remove:seat-base).\n"
+	found := walked(t, files, false)
+	for _, l := range []string{"de", "es"} {
+		told := language.Of(l).Findings.TellAll(found)
+		if !slices.ContainsFunc(told, func(f finding.Finding) bool {
+			return strings.Contains(f.Mend, "seat-base: off in leaves") || strings.Contains(f.Mend, "seat-base: off en leaves")
+		}) {
+			t.Errorf("%s: %v", l, told)
 		}
 	}
 }

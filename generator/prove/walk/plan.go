@@ -97,13 +97,13 @@ func (pl *plan) question(l *model.Link, hold *model.Hold, t taking) {
 	for i := range pl.answers {
 		q := &pl.answers[i]
 		if q.hold == hold && q.taking == t {
-			if !slices.Contains(q.answers, l.Frag) {
-				q.answers = append(q.answers, l.Frag)
+			if !slices.Contains(q.answers, l.Frag()) {
+				q.answers = append(q.answers, l.Frag())
 			}
 			return
 		}
 	}
-	pl.answers = append(pl.answers, question{hold, t, []string{l.Frag}})
+	pl.answers = append(pl.answers, question{hold, t, []string{l.Frag()}})
 }
 
 // askedOf is the hold whose outcome a link asks about.

@@ -100,7 +100,7 @@ func (x *run) outcome(hold *model.Hold, taking, asks *model.Link) bool {
 		n++
 	}
 	v := x.w.choose(k, n)
-	return v < len(asked) && asked[v] == asks.Frag
+	return v < len(asked) && asked[v] == asks.Frag()
 }
 
 // answersAsked are the answers that links ask for of one taking.
@@ -113,11 +113,11 @@ func answersAsked(p *model.Procedure, hold *model.Hold, taking *model.Link) []st
 			}
 			before := takingsBefore(p, hold, s)
 			if len(before) == 0 && taking == nil {
-				set[l.Frag] = true
+				set[l.Frag()] = true
 			}
 			for _, t := range before {
 				if t.link == taking {
-					set[l.Frag] = true
+					set[l.Frag()] = true
 				}
 			}
 		}

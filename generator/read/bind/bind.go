@@ -93,7 +93,7 @@ func (b *Bound) Again(p *model.Procedure, f *position.File) []finding.Finding {
 	d := readProcedure(f)
 	*p = *d.Procedure
 	d.Procedure = p
-	d.outline()
+	d.outline(numbers{})
 	own := notes{list: slices.Concat(d.reading, d.decoder.Findings)}
 	l := newLinker(b.binder, &own, d)
 	l.procedure()
@@ -108,7 +108,7 @@ func (b *Bound) Try(f *position.File) (*model.Procedure, []finding.Finding) {
 	if d.Language != "" {
 		d.Original = b.binder.procedures.byID[d.ID]
 	}
-	d.outline()
+	d.outline(numbers{})
 	if d.Language != "" {
 		d.follow()
 	}

@@ -1,7 +1,6 @@
 package bind
 
 import (
-	"html"
 	"path"
 	"strings"
 
@@ -35,9 +34,6 @@ func (l *linker) publish(link *model.Link, name string) {
 		return
 	}
 	link.Kind, link.Bad = model.UnknownLink, true
-	if link.HTML == "" {
-		link.HTML = html.EscapeString(link.Text)
-	}
 	if !why.IsZero() {
 		l.add(UnsafeLink.At(link.At, "%s", why).WithMend("%s", mend))
 		return

@@ -34,12 +34,12 @@ func (l *linker) answer(link *model.Link, hold *model.Hold) {
 	}
 	var answers []string
 	for _, a := range hold.Answers {
-		if a.Key == link.Frag && hold.Kind == "ask" {
+		if a.Key == link.Frag() && hold.Kind == "ask" {
 			return
 		}
 		answers = append(answers, a.Key)
 	}
-	f := UnknownReference.At(link.At, "%s has no answer %q", hold.Label(), link.Frag)
+	f := UnknownReference.At(link.At, "%s has no answer %q", hold.Label(), link.Frag())
 	if hold.Kind != "ask" {
 		f = UnknownReference.At(link.At, "%s is a %s: only an ask hold has answers", hold.Label(), hold.Kind)
 	} else {

@@ -42,18 +42,12 @@ var (
 
 // bind binds one link: by its kind where its address has one, else as a file
 // or a page elsewhere.
-func (l *linker) bind(raw *syntax.Link) *model.Link {
-	link := l.links.New()
-	*link = model.Link{
-		Kind: model.UnknownLink, Address: raw.Address, From: raw.From, Text: raw.Text, HTML: raw.HTML, At: raw.At,
-	}
-	if raw.Title != "" {
-		link.Besides().Title = raw.Title
-	}
-	scheme, rest, has := model.SplitAddress(plainAddress(raw.Address))
+func (l *linker) bind(link *model.Link) {
+	scheme, rest, has := model.SplitAddress(plainAddress(link.Address))
 	kind, known := model.KindNamed(scheme)
 	switch {
-	case raw.Image:
+	case link.Kind == model.PictureLink:
+		link.Kind = model.UnknownLink
 		l.picture(link, scheme, has)
 	case !has:
 		l.file(link)
@@ -63,7 +57,6 @@ func (l *linker) bind(raw *syntax.Link) *model.Link {
 	default:
 		l.scheme(link, scheme, rest)
 	}
-	return link
 }
 
 // plainAddress drops white space and control signs, as browsers do before they
@@ -217,7 +210,8 @@ func (l *linker) addIf(f *finding.Finding) { l.notes.addIf(f) }
 // split parts the id of a link at the first of the signs.
 func split(link *model.Link, signs string) {
 	if i := strings.IndexAny(link.ID, signs); i >= 0 {
-		link.ID, link.Sign, link.Frag = link.ID[:i], link.ID[i], link.ID[i+1:]
+		link.Besides().Frag = link.ID[i+1:]
+		link.ID, link.Sign = link.ID[:i], link.ID[i]
 	}
 }
 
@@ -248,7 +242,7 @@ func (l *linker) within(link *model.Link) {
 	if link.Bad || link.Sign == 0 {
 		return
 	}
-	if link.Besides().Step = l.draft.FindStep(link.Frag); link.Step() == nil {
+	if link.Besides().Step = l.draft.FindStep(link.Frag()); link.Step() == nil {
 		l.noStep(link, l.draft.Procedure)
 	}
 }

@@ -90,7 +90,7 @@ func (l *linker) toMachineThing(link *model.Link) {
 	}
 	link.To = to
 	if link.Sign == '#' {
-		link.Besides().Part, _ = l.thing(link, link.Frag).(*model.Part)
+		link.Besides().Part, _ = l.thing(link, link.Frag()).(*model.Part)
 		if link.Part() == nil {
 			link.Bad = true
 		}

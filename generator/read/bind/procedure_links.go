@@ -14,13 +14,16 @@ import (
 
 func (l *linker) toProcedure(link *model.Link) {
 	split(link, link.Kind.Frag)
-	link.ID, link.Frag = decoded(link.ID), decoded(link.Frag)
+	link.ID = decoded(link.ID)
+	if link.Sign != 0 {
+		link.Besides().Frag = decoded(link.Frag())
+	}
 	named(l, link, l.procedures)
 	to, _ := link.To.(*model.Procedure)
 	if to == nil || link.Sign == 0 {
 		return
 	}
-	if link.Besides().Step = to.FindStep(link.Frag); link.Step() == nil && !to.Broken {
+	if link.Besides().Step = to.FindStep(link.Frag()); link.Step() == nil && !to.Broken {
 		l.noStep(link, to)
 	}
 }
@@ -33,11 +36,11 @@ func (l *linker) noStep(link *model.Link, in *model.Procedure) {
 			names = append(names, s.Name)
 		}
 	}
-	f := UnknownReference.At(link.At, "%s has no step %s", in.Label(), link.Frag)
-	if near := nearest.Of(link.Frag, names); near != "" {
-		f = f.WithMend("did you mean %s?", near).WithFix(link.Frag, near)
+	f := UnknownReference.At(link.At, "%s has no step %s", in.Label(), link.Frag())
+	if near := nearest.Of(link.Frag(), names); near != "" {
+		f = f.WithMend("did you mean %s?", near).WithFix(link.Frag(), near)
 	} else {
-		f = f.WithMend("name the step there with [](step:%s)", syntax.PlainID(link.Frag))
+		f = f.WithMend("name the step there with [](step:%s)", syntax.PlainID(link.Frag()))
 	}
 	l.bad(link, f)
 }
@@ -118,7 +121,7 @@ func (l *linker) toPhase(link *model.Link) {
 	if link.Sign == 0 || !l.hasMachine(link) {
 		return
 	}
-	for _, id := range strings.Split(link.Frag, ",") {
+	for _, id := range strings.Split(link.Frag(), ",") {
 		part, ok := l.thing(link, id).(*model.Part)
 		if !ok {
 			return

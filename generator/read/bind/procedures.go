@@ -25,7 +25,6 @@ type draft struct {
 	pictures []string
 	unsafe   []string // drawings that are not published
 	steps    arena.Of[model.Step]
-	numbers  arena.Text
 	done     int // steps that ended
 }
 
@@ -133,15 +132,16 @@ func (b *binder) translated(d *draft) {
 // outlines makes the phases and steps of every procedure, those of originals
 // first: a translation takes from its original what is not for reading.
 func (b *binder) outlines() {
+	n := numbers{}
 	for _, d := range b.drafts {
 		if d.Language == "" {
-			d.outline()
+			d.outline(n)
 		}
 	}
 	for _, d := range b.drafts {
 		if d.Language != "" {
 			d.Original = b.procedures.byID[d.ID]
-			d.outline()
+			d.outline(n)
 			d.follow()
 		}
 	}

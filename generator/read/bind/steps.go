@@ -3,7 +3,6 @@ package bind
 import (
 	"strconv"
 
-	"baybinder/generator/base/arena"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/quantity"
@@ -18,11 +17,8 @@ type linker struct {
 	draft     *draft
 	noMachine bool // told already that machine links need a machine
 
-	links  arena.Of[model.Link]
-	lists  arena.Of[*model.Link]
-	blocks arena.Of[model.Block]
-	times  map[string]*quantity.Quantity // by what is written: few differ
-	named  map[string]position.Pos       // where the steps get their names
+	times map[string]*quantity.Quantity // by what is written: few differ
+	named map[string]position.Pos       // where the steps get their names
 }
 
 func newLinker(b *binder, own *notes, d *draft) *linker {
@@ -49,8 +45,9 @@ func (l *linker) machineUnread() bool {
 func (l *linker) procedure() {
 	l.front()
 	d := l.draft
-	for _, b := range d.doc.Intro {
-		d.Intro = append(d.Intro, l.block(b, nil))
+	d.Intro = d.doc.Intro
+	for i := range d.Intro {
+		l.block(&d.Intro[i], nil)
 	}
 	for i, p := range d.doc.Phases {
 		l.phase(p, d.Phases[i])
@@ -58,7 +55,7 @@ func (l *linker) procedure() {
 }
 
 // outline makes the phases and steps of a procedure, without their links.
-func (d *draft) outline() {
+func (d *draft) outline(numbers numbers) {
 	for i, p := range d.doc.Phases {
 		phase := &model.Phase{ID: p.ID, At: p.At}
 		n := 0
@@ -67,23 +64,32 @@ func (d *draft) outline() {
 				continue
 			}
 			n++
-			phase.Steps = append(phase.Steps, d.step(part.Item, phase, nil, d.number(strconv.Itoa(i+1), n)))
+			phase.Steps = append(phase.Steps, d.step(part.Item, phase, nil, numbers, numbers.of(strconv.Itoa(i+1), n)))
 		}
 		d.Phases = append(d.Phases, phase)
 	}
 }
 
-// number is the number of the n-th step below another, or below a phase.
-func (d *draft) number(above string, n int) string {
-	return d.numbers.Keep(strconv.AppendInt(append(append(make([]byte, 0, 16), above...), '.'), int64(n), 10))
+// numbers are the numbers of steps, each once: every procedure has a step 1.1.
+type numbers map[string]string
+
+// of is the number of the n-th step below another, or below a phase.
+func (have numbers) of(above string, n int) string {
+	written := strconv.AppendInt(append(append(make([]byte, 0, 16), above...), '.'), int64(n), 10)
+	number, is := have[string(written)]
+	if !is {
+		number = string(written)
+		have[number] = number
+	}
+	return number
 }
 
-func (d *draft) step(item *syntax.Item, phase *model.Phase, parent *model.Step, number string) *model.Step {
+func (d *draft) step(item *syntax.Item, phase *model.Phase, parent *model.Step, numbers numbers, number string) *model.Step {
 	s := d.steps.New()
 	*s = model.Step{Number: number, At: item.At, Of: d.Procedure, Phase: phase, Parent: parent, Name: stepName(item)}
 	d.Steps = append(d.Steps, s)
 	for i, sub := range item.Subs {
-		s.Subs = append(s.Subs, d.step(sub, phase, s, d.number(number, i+1)))
+		s.Subs = append(s.Subs, d.step(sub, phase, s, numbers, numbers.of(number, i+1)))
 	}
 	d.done++
 	s.Done = d.done
@@ -103,16 +109,16 @@ func stepName(item *syntax.Item) string {
 }
 
 func (l *linker) phase(p *syntax.Phase, phase *model.Phase) {
-	phase.Title = l.block(p.Title, nil)
-	if p.Lead != nil {
-		lead := l.block(*p.Lead, nil)
-		phase.Lead = &lead
+	phase.Title, phase.Lead = p.Title, p.Lead
+	l.block(&phase.Title, nil)
+	if phase.Lead != nil {
+		l.block(phase.Lead, nil)
 	}
 	n := 0
 	for _, part := range p.Body {
 		if part.Block != nil {
-			prose := l.block(*part.Block, nil)
-			phase.Body = append(phase.Body, model.PhasePart{Prose: &prose})
+			l.block(part.Block, nil)
+			phase.Body = append(phase.Body, model.PhasePart{Prose: part.Block})
 			continue
 		}
 		step := phase.Steps[n]
@@ -123,11 +129,12 @@ func (l *linker) phase(p *syntax.Phase, phase *model.Phase) {
 }
 
 func (l *linker) step(item *syntax.Item, s *model.Step) {
-	s.Blocks = l.blocks.Slice(len(item.Blocks))
-	for i, b := range item.Blocks {
-		s.Blocks[i] = l.block(b, s)
-		switch links := s.Blocks[i].Links; {
-		case s.Blocks[i].Role == model.OnRefit:
+	s.Blocks = item.Blocks
+	for i := range s.Blocks {
+		b := &s.Blocks[i]
+		l.block(b, s)
+		switch links := b.Links; {
+		case b.Role == model.OnRefit:
 		case s.Links == nil:
 			s.Links = links
 		default:
@@ -150,21 +157,16 @@ func (l *linker) step(item *syntax.Item, s *model.Step) {
 
 // block binds the links of a block. The first link of a paragraph in a step
 // can make it a note for the refit, or the reason.
-func (l *linker) block(b syntax.Block, s *model.Step) model.Block {
-	out := model.Block{Para: b.Para, Parts: b.Parts, Plain: b.Plain, Code: b.Code, At: b.At}
-	if len(b.Links) > 0 {
-		out.Links = l.lists.Slice(len(b.Links))
+func (l *linker) block(b *model.Block, s *model.Step) {
+	for _, link := range b.Links {
+		l.bind(link)
 	}
-	for i, link := range b.Links {
-		out.Links[i] = l.bind(link)
-	}
-	if s != nil && b.Para && len(out.Links) > 0 {
-		switch first := out.Links[0]; {
+	if s != nil && b.Para && len(b.Links) > 0 {
+		switch first := b.Links[0]; {
 		case first.Is(model.LinkOn):
-			out.Role = model.OnRefit
+			b.Role = model.OnRefit
 		case first.Is(model.LinkWhy):
-			out.Role = model.Why
+			b.Role = model.Why
 		}
 	}
-	return out
 }

@@ -14,6 +14,7 @@ import (
 	"github.com/yuin/goldmark/util"
 
 	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
 
 // Known: SEEN.
@@ -116,16 +117,16 @@ func filled(f *position.File) string {
 	return b.String()
 }
 
-func plainLink(l *Link) string {
+func plainLink(l *model.Link) string {
 	address := html.EscapeString(string(util.URLEscape([]byte(l.Address), false)))
 	title := ""
-	if l.Title != "" {
-		title = ` title="` + html.EscapeString(l.Title) + `"`
+	if l.Title() != "" {
+		title = ` title="` + html.EscapeString(l.Title()) + `"`
 	}
-	if l.Image {
+	if l.Kind == model.PictureLink {
 		return fmt.Sprintf(`<img src="%s" alt="%s"%s />`, address, html.EscapeString(l.Text), title)
 	}
-	return fmt.Sprintf(`<a href="%s"%s>%s</a>`, address, title, l.HTML)
+	return fmt.Sprintf(`<a href="%s"%s>%s</a>`, address, title, l.HTML())
 }
 
 var (

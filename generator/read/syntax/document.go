@@ -12,6 +12,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
 
 // What can be wrong with a text before anything in it has a meaning.
@@ -45,9 +46,9 @@ var (
 // Document is a procedure's file as it was written.
 type Document struct {
 	File    *position.File
-	Front   *Node        // a map; nil where it did not parse
-	FrontAt position.Pos // its first line
-	Intro   []Block      // before the first phase
+	Front   *Node         // a map; nil where it did not parse
+	FrontAt position.Pos  // its first line
+	Intro   []model.Block // before the first phase
 	Phases  []*Phase
 	Broken  bool // what stands in it could not all be read
 }
@@ -55,28 +56,28 @@ type Document struct {
 // Phase is what stands under one heading at level 2, in reading order.
 type Phase struct {
 	ID    string // "make-safe"
-	Title Block
+	Title model.Block
 	At    position.Pos
-	Lead  *Block // the first paragraph, where it stands before the first step
+	Lead  *model.Block // the first paragraph, where it stands before the first step
 	Body  []Part
 }
 
 // Part is a step or a block of prose between steps.
 type Part struct {
 	Item  *Item
-	Block *Block
+	Block *model.Block
 }
 
 // Item is a step or a sub-step: its own blocks, and the numbered list in it.
 type Item struct {
 	At     position.Pos
-	Blocks []Block
+	Blocks []model.Block
 	Subs   []*Item
 }
 
 // Read reads a procedure's file.
 func Read(f *position.File) (*Document, []finding.Finding) {
-	d := &Document{File: f, FrontAt: f.At(0, len(f.Line(1)))}
+	d := &Document{File: f, FrontAt: f.At(0, len(firstLine(f.Text)))}
 	findings := d.readFront()
 	base := bodyStart(f.Text)
 	m := &mdReader{file: f, base: base, src: []byte(f.Text[base:])}
@@ -175,11 +176,11 @@ func (d *Document) readFront() []finding.Finding {
 		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter has no end").WithMend("write a line --- after it")}
 	}
 	d.Front = &Node{Kind: Map, At: d.FrontAt}
-	if first := f.Line(1); first != "---" && strings.TrimSpace(first) == "---" {
+	if first := firstLine(f.Text); first != "---" && strings.TrimSpace(first) == "---" {
 		d.Front, d.Broken = nil, true
 		return []finding.Finding{Syntax.At(d.FrontAt, "the line --- that opens the front matter has spaces in it").WithMend("take the spaces away")}
 	}
-	if first := strings.TrimSpace(f.Line(1)); first != "---" && first != "" && strings.Trim(first, "-—–") == "" {
+	if first := strings.TrimSpace(firstLine(f.Text)); first != "---" && first != "" && strings.Trim(first, "-—–") == "" {
 		d.Front, d.Broken = nil, true
 		return []finding.Finding{Syntax.At(d.FrontAt, "the front matter opens with %s", first).WithMend("write --- above and below it: three hyphens, which a word processor may make one long dash of")}
 	}
@@ -285,7 +286,7 @@ func (d *docReader) item(n ast.Node) *Item {
 
 // prose puts a block where it was read: before the phases, as the lead of a
 // phase, or between its steps.
-func (d *docReader) prose(b Block) {
+func (d *docReader) prose(b model.Block) {
 	switch {
 	case d.phase == nil:
 		d.doc.Intro = append(d.doc.Intro, b)

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/text"
 )
@@ -194,9 +195,9 @@ func TestPlaceOfALinkByReference(t *testing.T) {
 	}
 }
 
-func allLinks(d *Document) []*Link {
-	var out []*Link
-	add := func(b Block) { out = append(out, b.Links...) }
+func allLinks(d *Document) []*model.Link {
+	var out []*model.Link
+	add := func(b model.Block) { out = append(out, b.Links...) }
 	for _, b := range d.Intro {
 		add(b)
 	}
@@ -216,7 +217,7 @@ func allLinks(d *Document) []*Link {
 	return out
 }
 
-func addItem(item *Item, add func(Block)) {
+func addItem(item *Item, add func(model.Block)) {
 	for _, b := range item.Blocks {
 		add(b)
 	}
@@ -242,14 +243,14 @@ func TestHolesMatchLinks(t *testing.T) {
 				t.Errorf("%q: %d parts and %d links", text, len(b.Parts), len(b.Links))
 			}
 			for _, l := range b.Links {
-				if strings.Contains(l.HTML, hole) || strings.Contains(l.Text, hole) {
-					t.Errorf("%q: a hole is left in %q", text, l.HTML)
+				if strings.Contains(l.HTML(), hole) || strings.Contains(l.Text, hole) {
+					t.Errorf("%q: a hole is left in %q", text, l.HTML())
 				}
 			}
 		}
 	}
 	blocks := Blocks(position.NewFile("a.md", "[See ![the moon](moon.jpg)](see:x)"))
-	if links := blocks[0].Links; len(links) != 2 || links[0].HTML != "See the moon" || !links[1].Image || links[1].Address != "moon.jpg" {
+	if links := blocks[0].Links; len(links) != 2 || links[0].HTML() != "See the moon" || links[1].Kind != model.PictureLink || links[1].Address != "moon.jpg" {
 		t.Errorf("a picture in a link: %+v %+v", links[0], links[1:])
 	}
 }
@@ -298,13 +299,13 @@ func TestBracketsInWords(t *testing.T) {
 
 // Blocks reads a text that is Markdown and nothing else, such as a field that
 // may hold several paragraphs.
-func Blocks(f *position.File) []Block {
+func Blocks(f *position.File) []model.Block {
 	m := &mdReader{file: f, src: []byte(f.Text)}
 	return m.blocks(markdown.Parser().Parse(text.NewReader(m.src)))
 }
 
-func (m *mdReader) blocks(parent ast.Node) []Block {
-	var out []Block
+func (m *mdReader) blocks(parent ast.Node) []model.Block {
+	var out []model.Block
 	for n := parent.FirstChild(); n != nil; n = n.NextSibling() {
 		if n.Kind() != ast.KindLinkReferenceDefinition {
 			out = append(out, m.block(n))

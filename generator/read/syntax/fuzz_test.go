@@ -7,6 +7,7 @@ import (
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
 
 // hostile are texts that have broken readers: bombs, depth, signs that no
@@ -142,8 +143,8 @@ func readMarkdown(t *testing.T, text string) {
 		if l.From != 0 && (l.From <= l.At.Start || l.From > l.At.End) {
 			t.Errorf("the address of a link at %d to %d stands at %d", l.At.Start, l.At.End, l.From)
 		}
-		if strings.Contains(l.HTML, hole) {
-			t.Errorf("a hole is left in the words of a link: %q", l.HTML)
+		if strings.Contains(l.HTML(), hole) {
+			t.Errorf("a hole is left in the words of a link: %q", l.HTML())
 		}
 	}
 	for _, b := range allBlocks(d) {
@@ -157,8 +158,8 @@ func readMarkdown(t *testing.T, text string) {
 	}
 }
 
-func allBlocks(d *Document) []Block {
-	out := append([]Block{}, d.Intro...)
+func allBlocks(d *Document) []model.Block {
+	out := append([]model.Block{}, d.Intro...)
 	for _, p := range d.Phases {
 		out = append(out, p.Title)
 		for _, part := range p.Body {

@@ -16,30 +16,8 @@ import (
 
 	"baybinder/generator/base/arena"
 	"baybinder/generator/base/position"
+	"baybinder/generator/model"
 )
-
-// Block is one paragraph, list, table, quote or code block as HTML with holes:
-// Parts[0], what Links[0] becomes, Parts[1] and so on. What a link becomes is
-// known only once everything is bound, and depends on the page it stands on.
-type Block struct {
-	Para  bool // a paragraph: Parts hold what goes between <p> and </p>
-	Parts []string
-	Links []*Link
-	Plain string         // the words alone
-	Code  []position.Pos // what stands in code, with its backticks
-	At    position.Pos
-}
-
-// Link is one link, image or bare address as it was written.
-type Link struct {
-	Address string // "isolate:traction", "../pictures/seat.svg"
-	From    int    // where in the file the address begins; 0 where it stands elsewhere, at a name's definition
-	Title   string
-	Text    string // the words, or a picture's alt text, without markup
-	HTML    string // the words with their markup
-	Image   bool
-	At      position.Pos
-}
 
 // hole stands in rendered HTML for a link; U+0000 cannot stand in a file.
 const hole = "\x00"
@@ -141,9 +119,9 @@ type mdReader struct {
 
 	searched, blank int // between these two offsets no blank line begins
 
-	all    arena.Of[Link]
-	pieces arena.Of[Block]
-	places arena.Of[*Link]
+	all    arena.Of[model.Link]
+	pieces arena.Of[model.Block]
+	places arena.Of[*model.Link]
 	parts  arena.Of[string]
 	text   arena.Text
 }
@@ -155,7 +133,7 @@ func (b *buffer) Buffered() int { return 0 }
 func (b *buffer) Flush() error  { return nil }
 
 // block renders one block of the tree.
-func (m *mdReader) block(n ast.Node) Block {
+func (m *mdReader) block(n ast.Node) model.Block {
 	para := n.Kind() == ast.KindParagraph || n.Kind() == ast.KindTextBlock || n.Kind() == ast.KindHeading
 	rendered := ""
 	if para {
@@ -164,7 +142,7 @@ func (m *mdReader) block(n ast.Node) Block {
 		rendered = m.render(n)
 	}
 	at, parts := m.span(n), m.between(rendered)
-	return Block{
+	return model.Block{
 		Para:  para,
 		Parts: parts,
 		Links: m.links(n, len(parts)-1),
@@ -260,7 +238,7 @@ func (m *mdReader) inside(n ast.Node) string {
 func (m *mdReader) write(n ast.Node) { _ = markdown.Renderer().Render(&m.buf, m.src, n) }
 
 // links are the links of a node in reading order, one for each hole.
-func (m *mdReader) links(n ast.Node, holes int) []*Link {
+func (m *mdReader) links(n ast.Node, holes int) []*model.Link {
 	if holes == 0 {
 		return nil
 	}
@@ -271,12 +249,12 @@ func (m *mdReader) links(n ast.Node, holes int) []*Link {
 		}
 		switch n := n.(type) {
 		case *ast.Link:
-			out = append(out, m.link(n, n.Destination, n.Title, false))
+			out = append(out, m.link(n, model.UnknownLink, n.Destination, n.Title))
 			for _, p := range picturesIn(n) {
-				out = append(out, m.link(p, p.Destination, p.Title, true))
+				out = append(out, m.link(p, model.PictureLink, p.Destination, p.Title))
 			}
 		case *ast.Image:
-			out = append(out, m.link(n, n.Destination, n.Title, true))
+			out = append(out, m.link(n, model.PictureLink, n.Destination, n.Title))
 		case *ast.AutoLink:
 			out = append(out, m.autoLink(n))
 		default:
@@ -287,16 +265,25 @@ func (m *mdReader) links(n ast.Node, holes int) []*Link {
 	return out
 }
 
-func (m *mdReader) link(n ast.Node, address, title []byte, image bool) *Link {
+func (m *mdReader) link(n ast.Node, kind *model.Kind, address, title []byte) *model.Link {
 	at, written, from := m.linkPlace(n, string(address))
 	l := m.all.New()
-	*l = Link{Address: resolve(written), From: from, Title: resolve(string(title)), Image: image, At: at}
-	if words := m.simple(n); words != "" {
-		l.Text, l.HTML = words, words
-	} else {
-		l.Text, l.HTML = m.plain(n), m.words(n)
+	l.Kind, l.Address, l.From, l.At = kind, resolve(written), from, at
+	if len(title) > 0 {
+		l.Besides().Title = resolve(string(title))
+	}
+	if l.Text = m.simple(n); l.Text == "" && n.HasChildren() {
+		l.Text = m.plain(n)
+		marked(l, m.words(n))
 	}
 	return l
+}
+
+// marked gives a link its words with their markup.
+func marked(l *model.Link, words string) {
+	if words != l.Text {
+		l.Besides().HTML = words
+	}
 }
 
 // simple is what stands in a node that holds one run of words and nothing that
@@ -444,17 +431,19 @@ func resolved(text []byte) []byte {
 	return util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations(text)))
 }
 
-func (m *mdReader) autoLink(n *ast.AutoLink) *Link {
+func (m *mdReader) autoLink(n *ast.AutoLink) *model.Link {
 	label := string(n.Label(m.src))
 	address := string(n.URL(m.src))
 	if n.AutoLinkType == ast.AutoLinkEmail && !strings.HasPrefix(address, "mailto:") {
 		address = "mailto:" + address
 	}
 	start := m.base + n.Pos()
-	return &Link{
-		Address: address, From: start + len("<"), Text: label, HTML: string(util.EscapeHTML([]byte(label))),
+	l := &model.Link{
+		Kind: model.UnknownLink, Address: address, From: start + len("<"), Text: label,
 		At: m.file.At(start, start+len(label)+len("<>")),
 	}
+	marked(l, string(util.EscapeHTML([]byte(label))))
+	return l
 }
 
 // plain is the words of a node, white space made one.

@@ -35,15 +35,29 @@ func shown(page []byte) []byte {
 	}, page)
 }
 
-// steers looks for such a sign; U+0080 to U+009F begin with C2 in UTF-8.
+// steers looks for such a sign.
 func steers(page []byte) bool {
 	for i, b := range page {
-		if b < ' ' && b != '\t' && b != '\n' || b == 0x7f || b >= 0x80 && b < 0xa0 && i > 0 && page[i-1] == 0xc2 {
+		if maySteer[b] && (b != beforeC1 || i+1 < len(page) && page[i+1] < 0xa0) {
 			return true
 		}
 	}
 	return false
 }
+
+// beforeC1 is the first byte of U+0080 to U+00BF in UTF-8. Of these U+0080 to U+009F
+// are controls.
+const beforeC1 = 0xc2
+
+// maySteer says with which bytes such a sign begins: every byte of the site is
+// looked up in it.
+var maySteer = func() (is [256]bool) {
+	for b := range byte(' ') {
+		is[b] = b != '\t' && b != '\n'
+	}
+	is[0x7f], is[beforeC1] = true, true
+	return is
+}()
 
 // finishings are used again: most pages have as many workings as the next.
 var finishings = sync.Pool{New: func() any { return &finishing{anchors: map[string]int{}} }}

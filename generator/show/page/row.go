@@ -79,7 +79,7 @@ func useRows[T any, P interface {
 	model.Named
 }](s *Site, at map[*model.Procedure]*Row, register []P) {
 	for _, n := range register {
-		of, uses := PageOf(n), s.Links.Uses(n)
+		of, uses := PageOf(n), s.Links.TakeUses(n)
 		for _, u := range uses {
 			at[u.Procedure].Uses = append(at[u.Procedure].Uses, s.rowUse(n, of, u))
 		}

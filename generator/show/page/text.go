@@ -39,7 +39,7 @@ func lengthOf(b *model.Block) int {
 		n += len(part)
 	}
 	for _, l := range b.Links {
-		n += len(l.HTML) + 24 // a tool's signs, or the name of an entry
+		n += len(l.HTML()) + 24 // a tool's signs, or the name of an entry
 	}
 	return n
 }
@@ -55,13 +55,13 @@ func (s *Site) fill(out *strings.Builder, up string, l *model.Link) {
 		s.picture(out, up, l)
 		return
 	case model.OutsideLink:
-		anchor(out, "outside", escapeURL(l.Address), l.HTML, l.Title())
+		anchor(out, "outside", escapeURL(l.Address), l.HTML(), l.Title())
 		return
 	case model.FileLink:
 		s.file(out, up, l)
 		return
 	}
-	words := l.HTML
+	words := l.HTML()
 	if words == "" {
 		words = html.EscapeString(s.RegisterWords(l))
 	}
@@ -134,10 +134,10 @@ func (s *Site) file(out *strings.Builder, up string, l *model.Link) {
 		address = s.Address(up, l.To)
 	}
 	if address == "" {
-		out.WriteString(l.HTML)
+		out.WriteString(l.HTML())
 		return
 	}
-	anchor(out, "file", address, l.HTML, l.Title())
+	anchor(out, "file", address, l.HTML(), l.Title())
 }
 
 func escapeURL(address string) string {

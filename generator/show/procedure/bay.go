@@ -83,7 +83,7 @@ func terms(links []*model.Link) Terms {
 		case l.Is(model.LinkIfNot):
 			outcomes = append(outcomes, "if-not:"+l.ID)
 		case l.Is(model.LinkIf):
-			outcomes = append(outcomes, "if:"+l.ID+"="+l.Frag)
+			outcomes = append(outcomes, "if:"+l.ID+"="+l.Frag())
 		}
 	}
 	return Terms{strings.Join(options, " "), strings.Join(outcomes, " ")}

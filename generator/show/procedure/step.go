@@ -404,10 +404,10 @@ func (s *Pages) onlyWith(p *model.Procedure, option string, not bool) string {
 func (s *Pages) answerText(l *model.Link) string {
 	if hold, ok := l.To.(*model.Hold); ok {
 		for _, a := range s.Answers(hold) {
-			if a.Key == l.Frag {
+			if a.Key == l.Frag() {
 				return a.Value
 			}
 		}
 	}
-	return l.Frag
+	return l.Frag()
 }

@@ -250,7 +250,7 @@ func (x *exercise) text(b *model.Block, left []quantity.Dimension) page.HTML {
 			continue
 		}
 		l := b.Links[i]
-		said := l.HTML
+		said := l.HTML()
 		if said == "" {
 			said = html.EscapeString(x.RegisterWords(l))
 		}
