@@ -71,7 +71,7 @@ func untoldDangers(c *Context, original, p *model.Procedure) []finding.Finding {
 		seen[l.To] = true
 		switch to := l.To.(type) {
 		case *model.Hazard:
-			missing := missingTexts(to.Texts(), c.Manual.WordsOf("hazards", to.ID, p.Language))
+			missing := missingTexts(c.Manual, "hazards", to.ID, p.Language, to.Texts())
 			own, lacks := overridden(original, p, to)
 			missing = slices.DeleteFunc(missing, func(field string) bool { return slices.Contains(own, field) })
 			found = append(found, untold(p, l.At, "hazards", to.ID, missing)...)
@@ -80,7 +80,7 @@ func untoldDangers(c *Context, original, p *model.Procedure) []finding.Finding {
 					WithMend("write it in this front matter: hazards: [%s: { %s: … }]", to.ID, lacks[0]))
 			}
 		case *model.Hold:
-			found = append(found, untold(p, l.At, "holds", to.ID, missingTexts(to.Texts(), c.Manual.WordsOf("holds", to.ID, p.Language)))...)
+			found = append(found, untold(p, l.At, "holds", to.ID, missingTexts(c.Manual, "holds", to.ID, p.Language, to.Texts()))...)
 		}
 	}
 	return found
@@ -94,10 +94,10 @@ func untold(p *model.Procedure, at position.Pos, register, id string, missing []
 		WithMend("write in register/%s.%s.yaml: %s: { %s: … }", register, p.Language, id, missing[0])}
 }
 
-func missingTexts(texts []model.Text, w *model.Words) []string {
+func missingTexts(m *model.Manual, register, id, language string, texts []model.Text) []string {
 	var out []string
 	for _, t := range texts {
-		if w == nil || len(w.Texts[t.Field]) == 0 {
+		if m.LacksWords(register, id, language, t.Field) {
 			out = append(out, t.Field)
 		}
 	}

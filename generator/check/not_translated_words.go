@@ -36,8 +36,7 @@ type printedEntry struct {
 }
 
 func (e *printedEntry) untold(m *model.Manual, language string) []finding.Finding {
-	w := m.WordsOf(e.register, e.id, language)
-	missing := slices.DeleteFunc(slices.Clone(e.fields), func(field string) bool { return w != nil && len(w.Texts[field]) > 0 })
+	missing := slices.DeleteFunc(slices.Clone(e.fields), func(field string) bool { return !m.LacksWords(e.register, e.id, language, field) })
 	if len(missing) == 0 {
 		return nil
 	}

@@ -14,10 +14,12 @@ import (
 // What could not be read is unknown, and not absent: each of these spoils one
 // thing of a manual that has no finding, and has the one finding at the cause.
 // The place of a finding is the text that stands there.
-var unreadCases = []struct {
+type unreadCase struct {
 	name, file, was, is string
 	want                string // code: text
-}{
+}
+
+var unreadCases = []unreadCase{
 
 	// A called procedure.
 	{"callee, front matter", "procedures/open-up.md", "title: Open the tug", `title: "Open the tug`, `syntax: "Open the tug`},
@@ -176,16 +178,68 @@ func TestUnreadManualIsClean(t *testing.T) {
 }
 
 func TestUnread(t *testing.T) {
-	for _, c := range unreadCases {
+	spoilEach(t, unreadCases, func() map[string]string { return unreadManual(t) })
+}
+
+// translatedManual has a page in a second language, and all that it prints in it.
+func translatedManual() map[string]string {
+	return map[string]string{
+		"shop.yaml":                "title: Test shop\nemergency: Shout.\nalso: [es]\n",
+		"shop.es.yaml":             "emergency: Grite.\n",
+		"register/tools.yaml":      "gauge: { name: feeler gauge, kind: other, kept: shelf 1 }\nrag: { name: rag, kind: other, kept: shelf 2 }\n",
+		"register/tools.es.yaml":   "gauge: { name: galga, kept: estante 1 }\nrag: { name: trapo, kept: estante 2 }\n",
+		"register/hazards.yaml":    "hot-oil: { name: hot oil, nature: The oil is hot., harm: minor-injury, consequence: It burns., avoid: [Wait first.] }\n",
+		"register/hazards.es.yaml": "hot-oil: { name: aceite caliente, nature: El aceite está caliente., consequence: Quema., avoid: [Espere antes.] }\n",
+		"procedures/a.md":          "---\ntitle: Wipe the plug\ntools: [gauge, rag]\nhazards: [hot-oil]\n---\n## Work\n\n1. Wipe the plug with the [rag](tool:rag). Mind [the hot oil](hazard:hot-oil).\n2. Measure it with the [feeler gauge](tool:gauge).\n",
+		"procedures/a.es.md":       "---\ntitle: Limpiar el tapón\n---\n## Trabajo\n\n1. Limpie el tapón con el [trapo](tool:rag). Atento [al aceite caliente](hazard:hot-oil).\n2. Mida con la [galga](tool:gauge).\n",
+	}
+}
+
+var unreadTextCases = []unreadCase{
+	{"tool, unknown id", "register/tools.es.yaml", "gauge:", "gage:", "unknown-reference: gage"},
+	{"tool, unknown field", "register/tools.es.yaml", "kept: estante 1", "kep: estante 1", "unknown-field: kep"},
+	{"tool, empty text", "register/tools.es.yaml", "kept: estante 1", "kept:", "wrong-type: kept"},
+	{"tool is a text", "register/tools.es.yaml", "rag: { name: trapo, kept: estante 2 }", "rag: trapo", "wrong-type: trapo"},
+	{"tools, syntax", "register/tools.es.yaml", "estante 2 }", "estante 2", "syntax: {"},
+	{"tools is a list", "register/tools.es.yaml", "gauge: { name: galga, kept: estante 1 }\nrag: { name: trapo, kept: estante 2 }", "[galga, trapo]", "wrong-type: ["},
+	{"hazard, unknown id", "register/hazards.es.yaml", "hot-oil:", "hot-oill:", "unknown-reference: hot-oill"},
+	{"hazard, unknown field", "register/hazards.es.yaml", "consequence:", "consequense:", "unknown-field: consequense"},
+	{"shop, unknown field", "shop.es.yaml", "emergency:", "emergncy:", "unknown-field: emergncy"},
+	{"shop is a text", "shop.es.yaml", "emergency: Grite.", "Grite.", "wrong-type: Grite."},
+
+	// What is read and not there is told all the same.
+	{"tool, left out", "register/tools.es.yaml", "rag: { name: trapo, kept: estante 2 }\n", "", "not-translated: rag"},
+	{"tool, no name", "register/tools.es.yaml", "name: galga, ", "", "not-translated: gauge"},
+}
+
+func TestUnreadTexts(t *testing.T) {
+	spoilEach(t, append(unreadTextCases, unreadCase{name: "nothing"}), translatedManual)
+}
+
+// at is the file of the finding: what is not translated is told at the original.
+func (c unreadCase) at() string {
+	if strings.HasPrefix(c.want, "not-translated") {
+		return strings.Replace(c.file, ".es", "", 1)
+	}
+	return c.file
+}
+
+// spoilEach spoils a manual once for each case.
+func spoilEach(t *testing.T, cases []unreadCase, manual func() map[string]string) {
+	t.Helper()
+	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
-			files := unreadManual(t)
+			files := manual()
 			if !strings.Contains(files[c.file], c.was) {
 				t.Fatalf("%s does not hold %q", c.file, c.was)
 			}
 			files[c.file] = strings.Replace(files[c.file], c.was, c.is, 1)
-			want := []string{c.file + ": " + c.want}
+			var want []string
+			if c.want != "" {
+				want = []string{c.at() + ": " + c.want}
+			}
 			if got := textPlaces(findIn(files)); !slices.Equal(got, want) {
-				t.Errorf("found:\n\t%s\nwanted:\n\t%s", strings.Join(got, "\n\t"), want[0])
+				t.Errorf("found:\n\t%s\nwanted:\n\t%s", strings.Join(got, "\n\t"), strings.Join(want, "\n\t"))
 			}
 		})
 	}

@@ -19,6 +19,7 @@ type Manual struct {
 	Procedures []*Procedure // by path, translations left out
 	Translated []*Procedure // by path
 	Words      []Words
+	HalfRead   []Words // one for each file of them of which an entry could not be read, by register and language
 	Plans      []*Plan
 	People     []*Person
 	Record     []Reading
@@ -31,7 +32,8 @@ type Manual struct {
 	Files      map[string]bool   // every file of the manual
 	Sums       map[string]string // of the pictures of what was issued with a hash of its words, by path
 
-	words map[[3]string]*Words // by register, id and language
+	words    map[[3]string]*Words // by register, id and language
+	halfRead map[[2]string]bool   // by register and language
 }
 
 // Plan is one file of readings/plans/.

@@ -174,4 +174,5 @@ type Words struct {
 	At       position.Pos
 	Texts    map[string][]string // field → texts
 	Keys     map[string][]string // field → the keys of those texts, where it is a map
+	Unread   bool                // a field of it could not be read
 }

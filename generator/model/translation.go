@@ -9,11 +9,25 @@ func (m *Manual) IndexWords() {
 			m.words[key] = w
 		}
 	}
+	m.halfRead = map[[2]string]bool{}
+	for _, w := range m.HalfRead {
+		m.halfRead[[2]string{w.Register, w.Language}] = true
+	}
 }
 
 // WordsOf are the texts of an entry in a language; nil where there are none.
 func (m *Manual) WordsOf(register, id, language string) *Words {
 	return m.words[[3]string{register, id, language}]
+}
+
+// LacksWords says that a text of an entry is not there in a language. What could not
+// be read there may be that text.
+func (m *Manual) LacksWords(register, id, language, field string) bool {
+	w := m.WordsOf(register, id, language)
+	if w == nil {
+		return !m.halfRead[[2]string{register, language}]
+	}
+	return len(w.Texts[field]) == 0 && !w.Unread
 }
 
 // Text is a named text of an entry as it was written, with its words.

@@ -142,7 +142,11 @@ func (b *binder) words(f *position.File, name, language string) {
 // eachWords reads a file of texts by id; has says which ids there are.
 func (b *binder) eachWords(f *position.File, like model.Words, fields []string, has func(id string) bool) {
 	node := b.yaml(f)
-	if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, finding.Say("a map from id to texts")) {
+	if node != nil && node.Kind == syntax.Empty {
+		return
+	}
+	if node == nil || !b.isMap(node, f.Path, finding.Say("a map from id to texts")) {
+		b.m.HalfRead = append(b.m.HalfRead, like)
 		return
 	}
 	b.entryWords(f, like, fields, has, node.Pairs)
@@ -153,10 +157,15 @@ func (b *binder) eachWords(f *position.File, like model.Words, fields []string, 
 // are read, so that nothing below it is told besides.
 func (b *binder) entryWords(f *position.File, like model.Words, fields []string, has func(id string) bool, entries []syntax.Pair) {
 	for _, entry := range entries {
-		if b.machinesOwn(f, like, fields, has, entry) || !b.isMap(entry.Value, entry.Key, finding.Say("a map of texts")) {
+		if b.machinesOwn(f, like, fields, has, entry) {
+			continue
+		}
+		if !b.isMap(entry.Value, entry.Key, finding.Say("a map of texts")) {
+			b.m.HalfRead = append(b.m.HalfRead, like)
 			continue
 		}
 		if !has(entry.Key) {
+			b.m.HalfRead = append(b.m.HalfRead, like) // it may be meant for any of them
 			found := UnknownReference.At(entry.KeyAt, "%s has no entry %s", originalOf(f.Path), entry.Key)
 			if !holdsEntries(entry.Value) {
 				b.add(found.WithMend("write the id as it stands there, or take the entry out"))
@@ -210,6 +219,7 @@ func (b *binder) fields(w *model.Words, fields []string, node *syntax.Node) {
 	for _, field := range node.Pairs {
 		texts, keys, ok := b.texts(fields, field)
 		if !ok {
+			w.Unread = true
 			continue
 		}
 		w.Texts[field.Key] = texts
@@ -227,11 +237,15 @@ func (b *binder) shopWords() {
 			continue
 		}
 		b.knownLanguage(language, f)
+		w := model.Words{Register: "shop", Language: language, At: firstLine(f)}
 		node := b.yaml(f)
-		if node == nil || node.Kind == syntax.Empty || !b.isMap(node, f.Path, finding.Say("a map of texts")) {
+		if node != nil && node.Kind == syntax.Empty {
 			continue
 		}
-		w := model.Words{Register: "shop", Language: language, At: firstLine(f)}
+		if node == nil || !b.isMap(node, f.Path, finding.Say("a map of texts")) {
+			b.m.HalfRead = append(b.m.HalfRead, w)
+			continue
+		}
 		b.fields(&w, textFields["shop"], node)
 		b.m.Words = append(b.m.Words, w)
 	}
