@@ -30,7 +30,7 @@ func inspectors(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for i := range c.Manual.Record {
 		r := &c.Manual.Record[i]
-		if r.Act != "inspected" || r.Bad || r.Person.To == nil || r.Procedure.To == nil || c.Today.Before(r.Date) {
+		if r.Act != "inspected" || r.Bad || r.Person.To == nil || r.Procedure.To == nil || c.Today.Before(r.Date) || rolesUnread(c.Manual, r.By) {
 			continue
 		}
 		switch c.staff().InspectionFault(r) {
@@ -88,6 +88,20 @@ var (
 	}
 )
 
+// personOf is the person of an id, nil where there is none.
+func personOf(m *model.Manual, id string) *model.Person {
+	if i := slices.IndexFunc(m.People, func(p *model.Person) bool { return p.ID == id }); i >= 0 {
+		return m.People[i]
+	}
+	return nil
+}
+
+// rolesUnread says that it is not known which roles a person holds.
+func rolesUnread(m *model.Manual, id string) bool {
+	p := personOf(m, id)
+	return p != nil && p.Lost("roles")
+}
+
 // judgeIssuer judges one cell of a revision; one of the roles suffices.
 func judgeIssuer(c *Context, r *model.Revision, say *issuing, who string, at position.Pos, roles []model.Ref[model.Role]) *finding.Finding {
 	var f finding.Finding
@@ -107,8 +121,10 @@ func judgeIssuer(c *Context, r *model.Revision, say *issuing, who string, at pos
 			f = f.WithMend("did you mean %s?", near)
 		}
 	default:
-		i := slices.IndexFunc(c.Manual.People, func(p *model.Person) bool { return p.ID == who })
-		f = notAuthorised.At(at, say.unfit.Template, c.Manual.People[i].Label(), r.Date).
+		if rolesUnread(c.Manual, who) {
+			return nil
+		}
+		f = notAuthorised.At(at, say.unfit.Template, personOf(c.Manual, who).Label(), r.Date).
 			WithMend("%s", say.again)
 	}
 	return &f

@@ -1,7 +1,10 @@
 package check
 
 import (
+	"slices"
+
 	"baybinder/generator/base/finding"
+	"baybinder/generator/model"
 )
 
 var reviewDue = finding.Rule{
@@ -31,11 +34,19 @@ func runInspectionDue(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for p, list := range revisionsOf(c.Manual) {
 		due, _, ok := c.staff().InspectBy(p)
-		if !ok || !due.Before(c.Today) {
+		if !ok || !due.Before(c.Today) || inspectorUnread(c.Manual, p) {
 			continue
 		}
 		found = append(found, reviewDue.At(list[len(list)-1].At, "working by %s was to be inspected by %s", p.Label(), due).
 			WithMend("watch someone work by it, then: baybinder readings record WHO %s inspected --by INSPECTOR --on UNIT --note \"what was found\"", p.ID))
 	}
 	return found
+}
+
+// inspectorUnread says that it is not known whether an inspection of a procedure is
+// one.
+func inspectorUnread(m *model.Manual, p *model.Procedure) bool {
+	return slices.ContainsFunc(m.Record, func(r model.Reading) bool {
+		return r.Act == "inspected" && r.Procedure.To == p && rolesUnread(m, r.By)
+	})
 }

@@ -224,6 +224,25 @@ func (c unreadCase) at() string {
 	return c.file
 }
 
+// TestUnreadRoles: whose role is not known is not said to have none.
+func TestUnreadRoles(t *testing.T) {
+	for file, cases := range map[string][]unreadCase{
+		"not-authorised": {
+			{"inspector", "readings/people.csv", "fitter@", "fiter@", "unknown-reference: fiter"},
+			{"issuer", "readings/people.csv", "Boss,checker", "Boss,cheker", "unknown-reference: cheker"},
+		},
+		"unwitnessed": {{"witness", "readings/people.csv", "teacher@", "teecher@", "unknown-reference: teecher"}},
+	} {
+		spoilEach(t, cases, func() map[string]string {
+			archive, err := txtar.ParseFile("cases/" + file + ".txtar")
+			if err != nil {
+				t.Fatal(err)
+			}
+			return part(archive, "good/")
+		})
+	}
+}
+
 // spoilEach spoils a manual once for each case.
 func spoilEach(t *testing.T, cases []unreadCase, manual func() map[string]string) {
 	t.Helper()

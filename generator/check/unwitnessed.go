@@ -32,7 +32,7 @@ func runUnwitnessed(c *Context) []finding.Finding {
 	var found []finding.Finding
 	for i := range c.Manual.Record {
 		r := &c.Manual.Record[i]
-		if r.Act != "performed" || c.Today.Before(r.Date) || !lacking[deed{r.Person.To, r.Procedure.To}] || assessorUnread(c.Manual.Plans, r.Procedure.To) {
+		if r.Act != "performed" || c.Today.Before(r.Date) || !lacking[deed{r.Person.To, r.Procedure.To}] || assessorUnread(c.Manual.Plans, r.Procedure.To) || rolesUnread(c.Manual, r.By) {
 			continue
 		}
 		if why := staff.UncountedByAll(r); !why.IsZero() {
