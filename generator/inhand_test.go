@@ -120,6 +120,18 @@ func TestASecondPressDoesNothing(t *testing.T) {
 	is(t, ctx, `done()`, 2)
 }
 
+// TestWhatComesUpStandsInTheOrderOfTheSteps: the second person of 2.1, the hasp of
+// 2.2, the wait of 3.1; later the tester of 4.1, the watcher of 4.2, the wait.
+func TestWhatComesUpStandsInTheOrderOfTheSteps(t *testing.T) {
+	t.Parallel()
+	ctx, _ := browser(t)
+	bayPage(t, ctx, "file://"+filepath.ToSlash(filepath.Join(demoSite(t), "procedures", "isolate-tug-traction.html"))+"?unit=112")
+	const coming = `[...document.querySelectorAll('.coming a')].map((a) => a.textContent).join(' ')`
+	is(t, ctx, coming, "2.1 2.2 3.1")
+	js[any](t, ctx, `for (const n of ['1.1', '1.2', '1.3', '1.4', '2.1', '2.2']) tick(n); 0`)
+	is(t, ctx, coming, "3.1 4.1 4.2")
+}
+
 // TestATickPastSomethingOpenLooksOtherwise: a step that was ticked before its
 // hold does not look like one that was met, and stays so.
 func TestATickPastSomethingOpenLooksOtherwise(t *testing.T) {

@@ -83,13 +83,13 @@
       const add = (what, words) => {
         for (const s of later) {
           const found = what(s);
-          if (found) return void out.push(make('li', {}, make('a', { href: '#' + s.id }, s.number), ' ', words ? words + ' ' : '', found));
+          if (found) return void out.push({ at: page.steps.indexOf(s), line: make('li', {}, make('a', { href: '#' + s.id }, s.number), ' ', words ? words + ' ' : '', found) });
         }
       };
       add((s) => { const e = tools(s).find((x) => !used.has(x.textContent)); return e ? e.textContent : ''; });
       add((s) => { const e = s.text.querySelector(':scope > .tags .people'); return e ? e.textContent : ''; });
       add((s) => (s.holds.length ? s.holds[0].title : s.handOver ? w.HandOver : ''));
-      this.next.replaceChildren(...(out.length ? [make('h2', {}, w.ComingUp), make('ul', {}, ...out)] : []));
+      this.next.replaceChildren(...(out.length ? [make('h2', {}, w.ComingUp), make('ul', {}, ...out.sort((a, b) => a.at - b.at).map((x) => x.line))] : []));
     }
   };
 })(window.baybinder);
