@@ -151,13 +151,7 @@ func (w *writing) changed(ctx context.Context, names []string) {
 	if w.cancel != nil {
 		w.cancel()
 	}
-	r, saved, err := w.session.Saved(names)
-	if err != nil {
-		w.desk.note("baybinder: %v", err)
-	}
-	if r != nil {
-		w.show(r, saved)
-	}
+	w.shown(names)
 	ctx, w.cancel = context.WithCancel(ctx)
 	before, built := w.built, make(chan struct{})
 	w.built = built
@@ -170,6 +164,18 @@ func (w *writing) changed(ctx context.Context, names []string) {
 			w.desk.note("baybinder: %v", err)
 		}
 	}()
+}
+
+// shown puts the pages of what was saved in place, and tells of them.
+func (w *writing) shown(names []string) {
+	defer w.browsers.Placing()()
+	r, saved, err := w.session.Saved(names)
+	if err != nil {
+		w.desk.note("baybinder: %v", err)
+	}
+	if r != nil {
+		w.show(r, saved)
+	}
 }
 
 // stop waits for the build that is at work to end.

@@ -4,6 +4,8 @@ import "testing"
 
 // TestParseDate: a day of the Gregorian calendar, as ISO 8601 writes it (from
 // memory). A year before it is a slip of the hand.
+//
+// Known: FROM MEMORY.
 func TestParseDate(t *testing.T) {
 	for text, want := range map[string]bool{
 		"2026-03-02": true, "2028-02-29": true, "1583-01-01": true,

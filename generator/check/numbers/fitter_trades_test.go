@@ -405,6 +405,8 @@ func TestComparedIsBounded(t *testing.T) {
 }
 
 // Amounts of one and a half, with and without a number, from memory.
+//
+// Known: FROM MEMORY.
 func TestAmountsWrittenOut(t *testing.T) {
 	for _, c := range []struct{ tag, text, want string }{
 		{"en", "an hour and a half", "[an hour and a half=1.5 h]"},

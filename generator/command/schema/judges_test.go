@@ -225,6 +225,7 @@ const (
 	either    = "it may be a duration or a calendar time; which amounts are times is the check's"
 	tag       = "what is well-formed as the tag of a language is BCP 47's to say"
 	broken    = "to YAML the comma ends the value: it is the rest of the number behind it that a schema refuses"
+	nobody    = "that nobody is no number of people is the check's"
 	sentence  = "which entries are one sentence is the check's"
 	editor    = "an editor has made a number or a switch of the word before it asks"
 )
@@ -259,9 +260,11 @@ var beyond = map[string]string{
 	"wrong-type.meaning.txtar bad/machines/tug.yaml:3:3 wrong-type":          "a ring of parts under each other",
 	"wrong-type.sentence.txtar bad/register/hazards.yaml:1:137 wrong-type":   sentence,
 	"wrong-type.sentence.txtar bad/register/hazards.yaml:7:25 wrong-type":    sentence,
-	"wrong-type.meaning.txtar bad/procedures/sweep.md:4:9 wrong-type":        "that nobody is no number of people is the check's",
+	"wrong-type.meaning.txtar bad/procedures/sweep.md:4:9 wrong-type":        nobody,
 	"wrong-type.meaning.txtar bad/procedures/sweep.md:5:18 wrong-type":       otherFile,
 	"wrong-type.meaning.txtar bad/register/hazards.yaml:7:10 wrong-type":     otherFile,
+	"wrong-type.silenced.txtar bad/machines/saw.yaml:5:29 wrong-type":        twoFields,
+	"wrong-type.silenced.txtar bad/procedures/shut-air.md:4:9 wrong-type":    nobody,
 	"quantity.near.txtar bad/register/holds.yaml:1:79 quantity":              twoFields,
 	"quantity.near.txtar bad/register/holds.yaml:2:81 quantity":              twoFields,
 	"quantity.near.txtar bad/register/holds.yaml:3:85 quantity":              twoFields,
@@ -278,9 +281,10 @@ var inEditors = map[string]string{
 	"quantity.lists.txtar bad/procedures/sweep.md:3:26 quantity":    editor,
 }
 
-// elsewhere are names that are refused though nothing is told of them: an id
-// that cannot be used is told where it is made.
-var elsewhere = strings.Fields("bad-id.ways.txtar:bad/procedures/all.md bad-id.ways.txtar:bad/procedures/Sweep_Bay.md")
+// elsewhere are names that are refused though nothing of their form is told of them: an
+// id that cannot be used is told where it is made, and a text of the machine itself
+// beside the ids of its things as an id that leads nowhere.
+var elsewhere = strings.Fields("unknown-reference.machine-words.txtar:bad/machines/press.es.yaml bad-id.ways.txtar:bad/procedures/all.md bad-id.ways.txtar:bad/procedures/Sweep_Bay.md")
 
 // misread are names of which an editor has made something else before it asked:
 // null and no, unquoted, which the format reads as they stand.

@@ -38,10 +38,8 @@ var (
 
 // News is how things stand in the site's folder.
 type News struct {
-	Page     string            `json:"page,omitempty"` // the one page that was put in place last, "" for all of them
-	Step     string            `json:"step,omitempty"` // where in that page a reader looks, an id
-	Stopped  bool              `json:"stopped"`        // the page that is shown is the last good one
-	Findings []finding.Passage `json:"findings"`       // in words, each in its language; none where there are none
+	Stopped  bool              `json:"stopped"`  // the page that is shown is the last good one
+	Findings []finding.Passage `json:"findings"` // in words, each in its language; none where there are none
 
 	Words words.Watch `json:"words"` // of the box that shows them
 }
@@ -62,7 +60,9 @@ type Browsers struct {
 
 	book    sync.Once
 	pages   http.Handler // of the handbook
+	placing sync.RWMutex // held while a page is put in place and told of
 	mu      sync.Mutex
+	written map[string]place // by page: where the writer was last
 	last    News
 	speaks  string // the language of the box
 	waiting map[chan News]bool
@@ -81,10 +81,47 @@ func (b *Browsers) Tell(published bool, findings []finding.Passage) {
 	b.tell(News{Stopped: !published, Findings: findings})
 }
 
+// place is where in a page a reader looks, an id, as long as the page has a state;
+// "" for that of the next time that it is asked for.
+type place struct{ step, state string }
+
+// Placing begins to put pages in place: until it is done, which tells of them, no open
+// page is told its state. One that asks for another reason would come upon the new page,
+// and not know the step.
+func (b *Browsers) Placing() (done func()) {
+	b.placing.Lock()
+	return b.placing.Unlock
+}
+
 // TellOf tells of one page that was put in place, and of where in it a reader
 // looks.
 func (b *Browsers) TellOf(page, step string, findings []finding.Passage) {
-	b.tell(News{Page: page, Step: step, Findings: findings})
+	b.mu.Lock()
+	if b.written == nil {
+		b.written = map[string]place{}
+	}
+	b.written["/"+page] = place{step: step}
+	b.mu.Unlock()
+	b.tell(News{Findings: findings})
+}
+
+// stepOf is where the writer was last in a page that has a state, "" where something
+// else changed the page since.
+func (b *Browsers) stepOf(page, state string) string {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	last, is := b.written[page]
+	switch {
+	case !is:
+		return ""
+	case last.state == "":
+		last.state = state
+		b.written[page] = last
+	case last.state != state:
+		delete(b.written, page)
+		return ""
+	}
+	return last.step
 }
 
 func (b *Browsers) tell(n News) {
@@ -148,7 +185,7 @@ func (b *Browsers) Wrap(site http.Handler) http.Handler {
 		case b.Handbook != nil && strings.HasPrefix(r.URL.Path, bookAt):
 			b.handbook(w, r)
 		default:
-			withScript(w, r, site, b.linkFor(r), b.tagsFor(r))
+			b.page(w, r, site)
 		}
 	})
 }
@@ -217,21 +254,39 @@ func (b *Browsers) events(w http.ResponseWriter, r *http.Request) {
 	}
 }
 
-// withScript answers as the site does, and adds the script to a page. Where
-// there is no page, one that waits for it is the answer.
-func withScript(w http.ResponseWriter, r *http.Request, site http.Handler, link, more string) {
-	a := served.Ask(site, r, http.MethodGet) // the state of a page is asked for by HEAD
+// stepHeader says in an answer where in the page the writer was last.
+const stepHeader = "Watch-Step"
+
+// page answers as the site does, and adds the script to a page. Where there is no
+// page, one that waits for it is the answer.
+func (b *Browsers) page(w http.ResponseWriter, r *http.Request, site http.Handler) {
+	a, state := b.standing(r, site)
+	if state != "" {
+		a.Body = addScript(served.Headed(a.Body, []byte(b.linkFor(r))), state, b.tagsFor(r))
+		a.Header().Set("Content-Length", strconv.Itoa(len(a.Body)))
+	}
+	a.Send(w, r)
+}
+
+// standing is what the site answers, while no page is being put in place, and of a
+// page its state, with the step there; "" of anything else.
+func (b *Browsers) standing(r *http.Request, site http.Handler) (a *served.Answer, state string) {
+	b.placing.RLock()
+	defer b.placing.RUnlock()
+	a = served.Ask(site, r, http.MethodGet) // the state of a page is asked for by HEAD
 	if a.Status == http.StatusNotFound {
 		a.Body = fmt.Appendf(nil, "<!DOCTYPE html><meta charset=\"utf-8\"><title>No page</title><p>%s</p>", html.EscapeString(strings.TrimSpace(string(a.Body))))
 		a.Header().Set("Content-Type", "text/html; charset=utf-8")
 	}
-	if strings.HasPrefix(a.Header().Get("Content-Type"), "text/html") {
-		state := stateOf(a.Body)
-		a.Body = addScript(served.Headed(a.Body, []byte(link)), state, more)
-		a.Header().Set("ETag", state)
-		a.Header().Set("Content-Length", strconv.Itoa(len(a.Body)))
+	if !strings.HasPrefix(a.Header().Get("Content-Type"), "text/html") {
+		return a, ""
 	}
-	a.Send(w, r)
+	state = stateOf(a.Body)
+	a.Header().Set("ETag", state)
+	if step := b.stepOf(r.URL.Path, state); step != "" {
+		a.Header().Set(stepHeader, step)
+	}
+	return a, state
 }
 
 // stateOf tells one state of a page from another, as HTTP's entity tag does.

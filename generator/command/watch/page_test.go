@@ -120,10 +120,62 @@ func TestNewsReachAnOpenPage(t *testing.T) {
 	if got := next(); !reflect.DeepEqual(got, News{Words: english}) {
 		t.Errorf("after the mend: %+v", got)
 	}
-	b.TellOf("a.html", "s1", nil) // of several pages saved at once each is told
+}
+
+// Whoever asks for the state of a page is told the step that was written last in it, of
+// several pages that were saved at once each its own, and none once something else
+// changed the page.
+func TestAPageKnowsWhereTheWriterWas(t *testing.T) {
+	b := &Browsers{}
+	text := map[string]string{"/a.html": "one", "/b.html": "one"}
+	site := b.Wrap(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		_, _ = w.Write([]byte(text[r.URL.Path]))
+	}))
+	step := func(page string) string {
+		answer := httptest.NewRecorder()
+		site.ServeHTTP(answer, httptest.NewRequest(http.MethodHead, page, nil))
+		return answer.Header().Get(stepHeader)
+	}
+	is := func(when, wantA, wantB string) {
+		t.Helper()
+		if a, b := step("/a.html"), step("/b.html"); a != wantA || b != wantB {
+			t.Errorf("%s: the steps are %q and %q, not %q and %q", when, a, b, wantA, wantB)
+		}
+	}
+	is("before", "", "")
+	done := b.Placing()
+	text["/a.html"], text["/b.html"] = "two", "two"
+	b.TellOf("a.html", "s1", nil)
 	b.TellOf("b.html", "s2", nil)
-	if got := []News{next(), next()}; got[0].Page != "a.html" || got[1].Page != "b.html" {
-		t.Errorf("two pages at once: %+v", got)
+	done()
+	is("saved", "s1", "s2")
+	b.Tell(true, nil)
+	is("built behind it", "s1", "s2")
+	text["/a.html"] = "three"
+	is("a tool has another name", "", "s2")
+	text["/a.html"] = "two"
+	is("and its old one again", "", "s2")
+}
+
+// While a page is put in place nobody asks for its state: the step would be missing.
+func TestAPageThatIsPutInPlaceIsWaitedFor(t *testing.T) {
+	b := &Browsers{}
+	asked := 0
+	site := b.Wrap(http.HandlerFunc(func(http.ResponseWriter, *http.Request) {
+		asked++
+		if b.placing.TryLock() {
+			t.Error("a page can be put in place while it is read")
+		}
+	}))
+	done := b.Placing()
+	if b.placing.TryRLock() {
+		t.Error("a page can be read while it is put in place")
+	}
+	done()
+	site.ServeHTTP(httptest.NewRecorder(), httptest.NewRequest(http.MethodHead, "/a.html", nil))
+	if asked != 1 {
+		t.Errorf("the site is asked %d times", asked)
 	}
 }
 

@@ -3,7 +3,6 @@
 (() => {
   const tag = document.currentScript;
   const shown = tag.dataset.page; // which state of the page this is
-  const here = location.pathname.replace(/\/$/, "/index.html").slice(1);
   // A browser that keeps nothing shows the page all the same.
   const keep = (name, value) => { try { sessionStorage.setItem(name, value); } catch { /* as said */ } };
   const kept = (name) => { try { return sessionStorage.getItem(name); } catch { return null; } };
@@ -73,15 +72,14 @@
   // that is left, and kept to go back to, keeps none of them.
   addEventListener("pagehide", () => told.close());
   addEventListener("pageshow", (event) => { if (event.persisted) location.reload(); });
-  const take = async ({ stopped, findings, page, step, words }) => {
+  const take = async ({ stopped, findings, words }) => {
     tell(stopped, findings, words);
     news.ariaBusy = "false";
     if (stopped) return;
     const answer = await fetch(location.pathname, { method: "HEAD", cache: "no-store" }).catch(() => null);
-    if (answer && answer.headers.get("ETag") !== shown) anew(page === here ? step : "");
+    if (answer && answer.headers.get("ETag") !== shown) anew(answer.headers.get("Watch-Step"));
   };
-  // One after another: the news that knows the step comes before those of the
-  // build behind it, which do not.
+  // One after another: each asks for the state of the page, and shows it anew once.
   let turn = Promise.resolve();
   told.onmessage = (event) => { turn = turn.then(() => take(JSON.parse(event.data))); };
 })();

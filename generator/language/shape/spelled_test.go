@@ -8,6 +8,8 @@ import (
 )
 
 // How numbers are written out, from memory.
+//
+// Known: FROM MEMORY.
 func TestNumbersWrittenOutAreRead(t *testing.T) {
 	for _, c := range []struct{ tag, text, want string }{
 		{"en", "two hundred volts", "[two hundred=200]"},

@@ -119,12 +119,14 @@ func anchor(out *strings.Builder, class, address, words, title string) {
 	out.WriteString(`</a>`)
 }
 
+// picture is loaded with its page, not once it is near: a step that somebody jumps to
+// would move away when those above it come, and a print would lack them.
 func (s *Site) picture(out *strings.Builder, up string, l *model.Link) {
 	out.WriteString(`<img class="picture" src="`)
 	out.WriteString(up + escapeURL(l.ID))
 	out.WriteString(`" alt="`)
 	out.WriteString(html.EscapeString(l.Text))
-	out.WriteString(`" loading="lazy">`)
+	out.WriteString(`">`)
 }
 
 // file links to a file of the manual; a procedure's file is its page.
