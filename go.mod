@@ -58,7 +58,6 @@ require (
 
 tool (
 	baybinder/cmd/forgotten
-	github.com/nishanths/exhaustive/cmd/exhaustive
 	github.com/valyala/quicktemplate/qtc
 	golang.org/x/tools/cmd/deadcode
 	honnef.co/go/tools/cmd/staticcheck
