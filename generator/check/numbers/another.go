@@ -152,17 +152,17 @@ func cutEnd(list []string, phrases []string) (rest []string, phrase string, is b
 
 // beginsWith says that words begin with one of the phrases.
 func beginsWith(list []string, phrases []string) bool {
-	_, is := cutBegin(list, phrases)
+	_, _, is := cutBegin(list, phrases)
 	return is
 }
 
 // cutBegin takes the phrase off with which words begin, where it is one of those.
-func cutBegin(list []string, phrases []string) (rest []string, is bool) {
+func cutBegin(list []string, phrases []string) (rest []string, phrase string, is bool) {
 	for _, p := range phrases {
 		words := strings.Fields(p)
 		if len(list) >= len(words) && slices.Equal(list[:len(words)], words) {
-			return list[len(words):], true
+			return list[len(words):], p, true
 		}
 	}
-	return list, false
+	return list, "", false
 }

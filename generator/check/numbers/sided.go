@@ -85,10 +85,10 @@ func boundingOf(w *shape.Bounds, amount string, before, behind []string) boundin
 			n := len(rest)
 			return bounding{sided: sided{side: at.side, said: p + " " + amount, loose: n > 0 && w.Having[rest[n-1]]}, before: rest}
 		}
-		if p := phraseBehind(behind, at.either); p != "" {
+		if _, p, is := cutBegin(behind, at.either); is {
 			return bounding{sided: sided{side: at.side, said: amount + " " + p}, before: before}
 		}
-		if p := phraseBehind(behind, at.behind); p != "" {
+		if _, p, is := cutBegin(behind, at.behind); is {
 			return bounding{sided: sided{side: at.side, said: amount + " " + p, loose: true}, before: before}
 		}
 		if n := len(before); n > 0 && strings.HasSuffix(before[n-1], at.sign) {
@@ -110,15 +110,6 @@ func compared(w *shape.Bounds, amount string, before []string) bounding {
 		}
 	}
 	return bounding{before: before}
-}
-
-func phraseBehind(behind, phrases []string) string {
-	for _, p := range phrases {
-		if beginsWith(behind, []string{p}) {
-			return p
-		}
-	}
-	return ""
 }
 
 // asked is the side of an amount that must be so, or that is ordered; of others what
@@ -183,7 +174,7 @@ func (b bounding) inOrder(w *shape.Bounds, duration bool) bool {
 	if duration {
 		orders, to = w.Waits, w.For
 	}
-	rest, is := cutBegin(words, orders)
+	rest, _, is := cutBegin(words, orders)
 	return is && (len(rest) == 0 || to[rest[len(rest)-1]])
 }
 
