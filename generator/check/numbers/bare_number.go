@@ -76,7 +76,7 @@ func plainBounds(s sentence.Sentence, tag string) []typed {
 			continue
 		}
 		for _, m := range plainEnd.FindAllStringSubmatchIndex(s.Text, -1) {
-			if t := bare(s.Text, l, m[2], m[3]); alone(s.Text[m[3]:]) && t.sided(s.Text, tag, nil).side != quantity.Exact {
+			if t := bare(s.Text, l, m[2], m[3]); alone(s.Text[m[3]:]) && t.sided(s.Text, tag, spoken{}).side != quantity.Exact {
 				out = append(out, t)
 			}
 		}

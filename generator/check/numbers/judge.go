@@ -29,8 +29,9 @@
 // nor what stands in code. "approx." and its like end no sentence. Before "4 to 40 N·m" a word
 // such as *all* makes a count of the 4. Figures parted in threes are one number; where the sign may
 // be another ("1,500", in Spanish and German "1.500", "pack 2 360 V"), either reading is right. A
-// number below a hundred may be written out ("three minutes"); the lower end of such a range,
-// halves and hundreds are not read. An end of a limit, a wait, a range or a tolerance that the
+// number may be written out ("three minutes", "one to two bar", "three quarters of a turn"); thirds
+// are not read. What is to be kept on a side, or never to come to it, is bounded however much is
+// said of it; a mass so bounded is as often what a thing is known by ("keep bags under 495 g"). An end of a limit, a wait, a range or a tolerance that the
 // words put on the other side ("at most 7 mm" of "at least 7 mm") is told, save behind *if* and
 // its like; "7 mm or less" beside a measurement is not judged, as it may be what is out of the
 // limit, nor is a range that runs down. `words-disagree` is silent where the words order the kind

@@ -43,6 +43,12 @@ var numbers = shape.Numbers{
 	Spelled:  shape.SpelledOf(ones, tens, func(ten, one int) string { return tens[ten] + " " + ones[one] }),
 	Hundreds: shape.Spelled{"hundred": 100}, Thousand: "thousand", And: "and",
 	Apart: shape.SetOf("point few several many some dozen"),
-	Half:  shape.SetOf("half"), HalfOf: []string{"a", "an"}, AndHalf: []string{"and a half"}, One: shape.SetOf("a an"),
-	Of: "of", Articles: []string{"the", "its", "their", "these", "those", "all"},
+	Parts: []shape.Fraction{
+		{Said: "half of a", Of: 0.5}, {Said: "half of an", Of: 0.5}, {Said: "half a", Of: 0.5}, {Said: "half an", Of: 0.5}, {Said: "half", Of: 0.5},
+		{Said: "quarter of a", Of: 0.25}, {Said: "quarter of an", Of: 0.25}, {Said: "quarter", Of: 0.25},
+		{Said: "quarters of a", Of: 0.25}, {Said: "quarters of an", Of: 0.25}, {Said: "quarters", Of: 0.25},
+	},
+	Plus: []shape.Fraction{{Said: "and a half", Of: 0.5}, {Said: "and a quarter", Of: 0.25}, {Said: "and three quarters", Of: 0.75}},
+	One:  shape.SetOf("a an"),
+	Of:   "of", Articles: []string{"the", "its", "their", "these", "those", "all"},
 }

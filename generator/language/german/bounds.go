@@ -3,16 +3,16 @@ package german
 import "baybinder/generator/language/shape"
 
 var bounds = shape.Bounds{
-	AtMost:  []string{"höchstens", "maximal", "max", "max.", "nicht mehr als", "nicht länger als", "nicht höher als", "nicht über"},
-	AtLeast: []string{"mindestens", "wenigstens", "minimal", "min", "min.", "nicht weniger als", "nicht kürzer als", "nicht niedriger als", "nicht unter"},
+	AtMost:  []string{"höchstens", "maximal", "max", "max.", "nicht mehr als", "nicht länger als", "nicht höher als", "nicht über", "nie mehr als", "nie länger als", "nie über", "niemals über", "nicht überschreiten"},
+	AtLeast: []string{"mindestens", "wenigstens", "minimal", "min", "min.", "nicht weniger als", "nicht kürzer als", "nicht niedriger als", "nicht unter", "nie weniger als", "nie kürzer als", "nie unter", "niemals unter", "nicht unterschreiten"},
 	Having:  shape.SetOf("von mit"),
 	OrLess:  []string{"oder weniger", "oder darunter", "oder kürzer"},
 	OrMore:  []string{"oder mehr", "oder darüber", "oder länger"},
-	Below:   []string{"unter", "unterhalb von", "weniger als", "kürzer als", "kleiner als", "niedriger als"},
-	Above:   []string{"über", "oberhalb von", "mehr als", "länger als", "größer als", "höher als"},
+	Below:   []string{"unter", "unterhalb von", "weniger als", "kürzer als", "kleiner als", "niedriger als", "kälter als", "kühler als"},
+	Above:   []string{"über", "oberhalb von", "mehr als", "länger als", "größer als", "höher als", "wärmer als", "heißer als"},
 	UpTo:    []string{"bis zu"},
 	Musts:   []string{"muss", "müssen", "soll", "sollen", "sollte", "sollten"},
-	Being:   shape.SetOf("liegen sein haben betragen zeigen anzeigen wiegen bleiben messen"),
+	Being:   shape.SetOf("liegen sein haben betragen zeigen anzeigen wiegen bleiben messen gehalten steigen fallen sinken"),
 	Always:  shape.SetOf("immer stets noch dann"),
 	Waits:   []string{"warten sie", "warte", "lassen sie es", "lass es", "spülen sie", "weichen sie es"},
 	Orders:  []string{"füllen sie", "fülle", "pumpen sie", "pumpe", "stellen sie", "stelle", "heizen sie", "kühlen sie", "laden sie", "gießen sie", "gieße", "halten sie", "drehen sie", "ziehen sie"},
@@ -20,4 +20,11 @@ var bounds = shape.Bounds{
 	To:      shape.SetOf("auf"),
 	With:    shape.SetOf("mit"),
 	Lead:    shape.SetOf("und dann danach zuerst nun"),
+
+	Keeps:      []string{"halten sie", "halte"},
+	LateKeeps:  []string{"halten"},
+	LateWaits:  []string{"warten", "abwarten", "stehen lassen", "ruhen lassen", "laufen lassen", "nachlaufen lassen", "ziehen lassen", "abkühlen lassen", "einwirken lassen", "spülen", "einweichen"},
+	LateOrders: []string{"anziehen", "nachziehen", "festziehen", "einstellen", "zurückstellen", "stellen", "setzen", "füllen", "auffüllen", "aufpumpen", "pumpen", "bringen", "heizen", "aufheizen", "erwärmen", "kühlen", "abkühlen", "regeln", "spannen", "vorspannen"},
+	At:         shape.SetOf("bei auf"),
+	Told:       shape.SetOf("kann können könnte darf dürfen will wollen wird werden würde man wir damit weil dass ob wer was"),
 }

@@ -110,17 +110,22 @@ type Numbers struct {
 	Thousand string
 	And      string   `may:"empty"` // "two hundred and ten"
 	Glued    []string `may:"empty"` // what glues numbers together to one word
+	Before   []string `may:"empty"` // the part of one that a word begins with whose rest is the unit, "Viertelstunde"; the longest first
 	Apart    Set      // beside a number it makes another of it: "two point five", "a few hundred"
 
-	// Halves.
-	Half       Set      // "half an hour"
-	HalfOf     []string `may:"empty"` // the an of it
-	OneAndHalf Set      `may:"empty"` // "anderthalb"
-	AndHalf    []string // "two and a half turns", "a minute and a half"
-	One        Set      `may:"empty"` // the a of it, where it is no number
+	// Halves and quarters.
+	Parts []Fraction // with the of of it: "half an hour", "three quarters of a litre"; the longest first
+	Plus  []Fraction // behind a number or a unit: "two and a half turns", "a minute and a half"
+	One   Set        `may:"empty"` // the a of it, where it is no number
 
 	Of       string   // of "two of the four"
 	Articles []string // the the of it
+}
+
+// Fraction is a phrase for a part of one.
+type Fraction struct {
+	Said string
+	Of   float64 // of one: 0.25
 }
 
 // Acts are the words of a language for acts and for the points where energy is
@@ -196,6 +201,15 @@ type Bounds struct {
 	For, To       Set      // between it and what it bounds: "wait for less than 3 min", "fill to"
 	With          Set      // so of fills and torques
 	Lead          Set      // what may stand before an order
+
+	// Orders that leave something on a side, with all that is said of it between them
+	// and the amount; and those that stand at the end of their clause.
+	Keeps                            []string
+	LateKeeps, LateWaits, LateOrders []string `may:"empty"` // "den Druck unter 2 bar halten"
+	At                               Set      // "keep it at 8 °C or more"
+	Told                             Set      // what makes a report of an order
+	Forbids                          []string `may:"empty"` // "never let it get over 60 °C"
+	Goes                             Set      `may:"empty"` // the get of it
 }
 
 // Verbs are the words by which an act is told that stands in words only. They

@@ -56,6 +56,10 @@ var numbers = shape.Numbers{
 	},
 	Thousand: "mil",
 	Apart:    shape.SetOf("coma varios varias algunos algunas muchos muchas docena"),
-	Half:     shape.SetOf("medio media"), AndHalf: []string{"y medio", "y media"},
-	Of: "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
+	Parts: []shape.Fraction{
+		{Said: "medio", Of: 0.5}, {Said: "media", Of: 0.5}, {Said: "medios", Of: 0.5}, {Said: "medias", Of: 0.5},
+		{Said: "cuarto de", Of: 0.25}, {Said: "cuartos de", Of: 0.25}, // "cuarto" alone is the fourth, and a room
+	},
+	Plus: []shape.Fraction{{Said: "y medio", Of: 0.5}, {Said: "y media", Of: 0.5}, {Said: "y cuarto", Of: 0.25}, {Said: "y un cuarto", Of: 0.25}, {Said: "y tres cuartos", Of: 0.75}},
+	Of:   "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
 }
