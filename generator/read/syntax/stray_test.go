@@ -9,6 +9,8 @@ import (
 	"baybinder/generator/base/position"
 )
 
+// Known: SEEN, FROM MEMORY.
+
 // The first sign that no text needs is told, and none that one needs.
 func TestStray(t *testing.T) {
 	t.Parallel()
@@ -47,7 +49,7 @@ func TestStray(t *testing.T) {
 	}
 }
 
-// Known: SEEN, FROM MEMORY. What steers the order of letters is listed by the Unicode Character
+// What steers the order of letters is listed by the Unicode Character
 // Database (Bidi_Control), as the standard library has it: all of it is judged but
 // the three marks, which turn nothing. Which of them a line may need is from memory
 // of UAX #9.
