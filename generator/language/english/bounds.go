@@ -15,7 +15,7 @@ var bounds = shape.Bounds{
 	UpTo:   []string{"up to"},
 	Musts:  []string{"must", "shall", "should", "has to", "have to", "needs to", "need to"},
 	Being:  shape.SetOf("be have read show weigh stay remain measure kept held fall drop sink rise climb get go come"),
-	Always: shape.SetOf("always still well then"),
+	Always: shape.SetOf("always still well then everywhere"),
 	Waits:  []string{"wait", "let", "soak", "purge", "run", "hold"},
 	Orders: []string{"fill", "pump", "inflate", "set", "heat", "cool", "charge", "turn", "keep", "pour", "add", "tighten", "torque"},
 	For:    shape.SetOf("for"),

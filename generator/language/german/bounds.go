@@ -13,7 +13,7 @@ var bounds = shape.Bounds{
 	UpTo:    []string{"bis zu"},
 	Musts:   []string{"muss", "müssen", "soll", "sollen", "sollte", "sollten"},
 	Being:   shape.SetOf("liegen sein haben betragen zeigen anzeigen wiegen bleiben messen gehalten steigen fallen sinken"),
-	Always:  shape.SetOf("immer stets noch dann"),
+	Always:  shape.SetOf("immer stets noch dann überall"),
 	Waits:   []string{"warten sie", "warte", "lassen sie es", "lass es", "spülen sie", "weichen sie es"},
 	Orders:  []string{"füllen sie", "fülle", "pumpen sie", "pumpe", "stellen sie", "stelle", "heizen sie", "kühlen sie", "laden sie", "gießen sie", "gieße", "halten sie", "drehen sie", "ziehen sie"},
 	For:     shape.SetOf("für"),

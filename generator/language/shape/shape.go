@@ -118,6 +118,9 @@ type Numbers struct {
 	Plus  []Fraction // behind a number or a unit: "two and a half turns", "a minute and a half"
 	One   Set        `may:"empty"` // the a of it, where it is no number
 
+	Many    Set      // words for several that are no numbers: both, these
+	Plurals []string // how a noun ends that is several, and hardly one that is one
+
 	Of       string   // of "two of the four"
 	Articles []string // the the of it
 }
@@ -137,6 +140,8 @@ type Acts struct {
 	// Orders of a kind that may be said of other things in its opposite.
 	Placed, Pulled string
 	Emptied        string `may:"empty"`
+	Renewed        string // take off for good, and put a new one in
+	Fresh          string // new
 
 	Hung string // what is hung at a point and taken off again
 
@@ -166,8 +171,9 @@ type Asides struct {
 	Away      []string // behind a distance
 	Steps     []string // before how finely something is set or read, and behind it: "0.1 bar at a time"
 	AtATime   []string
-	At        string `may:"empty"` // what stands before it as well, where its words alone say too little
-	Supposing Set    // before what is only supposed
+	Makes     []string // between an amount and what it is of another kind: "one turn is 1.5 mm"
+	At        string   `may:"empty"` // what stands before it as well, where its words alone say too little
+	Supposing Set      // before what is only supposed
 
 	Ranges      []Range
 	RangeBehind Set // words behind which a range begins, and no count

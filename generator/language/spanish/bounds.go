@@ -12,7 +12,7 @@ var bounds = shape.Bounds{
 	Above:   []string{"por encima de los", "por encima de", "encima de", "más de", "superior a", "mayor de", "mayor que", "suba de", "suba de los", "pase de", "pase de los", "supere", "supere los"},
 	UpTo:    []string{"hasta"},
 	Musts:   []string{"debe", "deben", "tiene que", "tienen que", "ha de", "han de", "hay que"},
-	Being:   shape.SetOf("ser estar tener haber dar marcar medir pesar mostrar quedar mantenerse permanecer quedarse"),
+	Being:   shape.SetOf("ser estar tener haber dar marcar medir pesar mostrar quedar mantenerse permanecer quedarse caer bajar subir"),
 	Always:  shape.SetOf("siempre todavía entonces"),
 	Waits:   []string{"espere", "esperar", "deje", "déjelo", "déjela", "remoje", "purgue"},
 	Orders:  []string{"llene", "llenar", "infle", "inflar", "ponga", "suba", "caliente", "enfríe", "cargue", "gire", "mantenga", "vierta", "verter", "añada", "apriete"},
