@@ -220,6 +220,9 @@ type Bounds struct {
 	Told                             Set      // what makes a report of an order
 	Forbids                          []string `may:"empty"` // "never let it get over 60 °C"
 	Goes                             Set      `may:"empty"` // the get of it
+	Sees                             []string // "make sure that it stays above 8 °C"
+	That                             string   `may:"empty"` // the that of it, where it stands behind a comma
+	Is                               Set      // the stays of it, which may stand behind the amount
 }
 
 // Verbs are the words by which an act is told that stands in words only. They
