@@ -157,8 +157,11 @@ func templates(t *testing.T) map[string]bool {
 	for _, state := range []training.State{training.Due, training.Overdue, training.Stale, training.RunsOut, training.RunOut} {
 		out[string(state)] = false
 	}
-	for _, act := range []string{"read", "watch", "perform", "renew", "review"} { // of what is due
+	for _, act := range []string{"read", "watch", "perform", "renew", "review", "gained", "renewed", "withdrawn"} { // of what is due; of a role
 		out[act] = false
+	}
+	for _, words := range []training.Words{training.AsIssued, training.Altered, training.NotKept} {
+		out[string(words)] = false
 	}
 	for word := range language.Default().Words.States { // as a file says that a thing stands
 		out[word] = false

@@ -20,7 +20,7 @@ func (d *output) agreed(question, flag string) (bool, error) {
 	case "y", "yes":
 		return true, nil
 	}
-	d.note("Nothing was written.")
+	d.remark("Nothing was written.")
 	return false, nil
 }
 

@@ -3,6 +3,7 @@ package main
 import (
 	"encoding/csv"
 	"fmt"
+	"slices"
 
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
@@ -38,23 +39,15 @@ func inFile(list []finding.Finding, p *model.Procedure) []finding.Finding {
 
 // procedureNamed finds a procedure by its id, or by one that it had before.
 func procedureNamed(m *model.Manual, id string) (*model.Procedure, error) {
-	var ids []string
-	var renamed *model.Procedure
-	for _, p := range m.Procedures {
-		if p.ID == id {
+	if p := model.ByID(m.Procedures, id); p != nil {
+		return p, nil
+	}
+	for _, p := range slices.Backward(m.Procedures) {
+		if slices.Contains(p.Was, id) {
 			return p, nil
 		}
-		ids = append(ids, p.ID)
-		for _, was := range p.Was {
-			if was == id {
-				renamed = p
-			}
-		}
 	}
-	if renamed != nil {
-		return renamed, nil
-	}
-	return nil, notThere("procedure "+id, nearest.Of(id, ids), "an id is the name of a file in procedures/, without .md")
+	return nil, notThere("procedure "+id, nearest.Of(id, model.IDs(m.Procedures)), "an id is the name of a file in procedures/, without .md")
 }
 
 // notThere says that something is not, and what was probably meant; else where

@@ -2,10 +2,12 @@ package main
 
 import (
 	"errors"
+	"slices"
 	"strconv"
 	"strings"
 
 	"baybinder/generator"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 	"baybinder/generator/read/record"
@@ -31,6 +33,7 @@ func (c *auditCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
+	d.speaks(&r.Verdict)
 	refuse, bad := d.tablesRead(r, "records/")
 	if refuse {
 		return bad
@@ -100,12 +103,12 @@ func (c *auditCommand) record(d *output, m *model.Manual, hall *training.Standin
 // accounts tells one line a procedure; a draft that nothing was recorded of, and
 // that no job was done by, is left out.
 func (d *output) accounts(list []training.Account, today model.Date) {
-	d.say("On %s:", today)
+	d.inform("On %s:", today)
 	for _, a := range list {
 		if a.Stood == nil && len(a.Deeds) == 0 && len(a.Jobs) == 0 && !a.Procedure.Issued() {
 			continue
 		}
-		d.say("%s: %s, read by %d, used in %s", a.Procedure.Label(), stood(a), good(a), count(len(a.Jobs), "job"))
+		d.inform("%s: %s, read by %d, used in %s", a.Procedure.Label(), d.stood(a.Stood), good(a), finding.Count(len(a.Jobs), "%d job", "%d jobs"))
 	}
 }
 
@@ -120,144 +123,197 @@ func good(a training.Account) int {
 	return len(people)
 }
 
-func stood(a training.Account) string {
-	if a.Stood == nil {
-		return "no revision was issued"
+// stood is "revision 1 of 2026-04-20, its words as issued".
+func (d *output) stood(r *model.Revision) string {
+	switch {
+	case r == nil:
+		return d.inShop("no revision was issued")
+	case r.Readers == "retired":
+		return d.inShop("retired on %s as revision %s, its words %s", r.Date, r.Number, finding.Say(string(training.WordsOf(r))))
 	}
-	if a.Stood.Readers == "retired" {
-		return "retired on " + a.Stood.Date.String() + " as revision " + a.Stood.Number + ", its words " + string(a.Words)
-	}
-	return "revision " + a.Stood.Number + " of " + a.Stood.Date.String() + ", its words " + string(a.Words)
+	return d.inShop("revision %s of %s, its words %s", r.Number, r.Date, finding.Say(string(training.WordsOf(r))))
 }
 
 // account tells all of one procedure.
 func (d *output) account(a training.Account, today model.Date) {
-	d.say("%s (%s) on %s: %s", a.Procedure.Label(), a.Procedure.ID, today, stood(a))
+	d.inform("%s (%s) on %s: %s", a.Procedure.Label(), a.Procedure.ID, today, d.stood(a.Stood))
 	if r := a.Stood; r != nil {
-		d.say("  reason: %s", r.Reason)
-		d.say("  written: %s; checked: %s; approved: %s; walked through: %s; readers: %s",
-			orNobody(r.Written), orNobody(r.Checked), orNobody(r.Approved), orNobody(r.Walked), r.Readers)
-		d.say("  fingerprint: %s", r.Fingerprint)
-		if r.Kept != nil {
-			d.say("  words: %s", r.Kept.Path)
-		}
+		d.inform("  reason: %s", r.Reason)
+		d.issuedBy(r)
 	}
-	if !a.InspectBy.IsZero() {
-		d.say("  working by it %s to be inspected by %s", map[bool]string{true: "was", false: "is"}[a.InspectBy.Before(today)], a.InspectBy)
+	switch {
+	case a.InspectBy.IsZero():
+	case a.InspectBy.Before(today):
+		d.inform("  working by it was to be inspected by %s", a.InspectBy)
+	default:
+		d.inform("  working by it is to be inspected by %s", a.InspectBy)
 	}
 	if a.Since != nil {
-		d.say("  it stood until revision %s of %s: %s", a.Since.Number, a.Since.Date, a.Since.Reason)
+		d.inform("  it stood until revision %s of %s: %s", a.Since.Number, a.Since.Date, a.Since.Reason)
 	}
 	for _, deed := range a.Deeds {
-		d.say("%s", deedLine(deed))
+		d.say("%s %s%s", deed.Date, deed.Person.To.Label(), d.deed(deed, ""))
 	}
 	if len(a.Deeds) == 0 {
-		d.say("Nobody had read, watched or performed it.")
+		d.inform("Nobody had read, watched or performed it.")
 	}
 	for _, use := range a.Jobs {
-		d.say("%s", useLine(use))
+		d.say("%s", d.useLine(use))
 	}
 	if len(a.Jobs) == 0 {
-		d.say("No job in records/ had been done by it.")
+		d.inform("No job in records/ had been done by it.")
 	}
 }
 
+// issuedBy tells of a revision who wrote, checked, approved and walked it, who
+// was to read it, and where its words are.
+func (d *output) issuedBy(r *model.Revision) {
+	d.inform("  written: %s; checked: %s; approved: %s; walked through: %s%s",
+		d.orNobody(r.Written), d.orNobody(r.Checked), d.orNobody(r.Approved), d.orNobody(r.Walked), d.readers(r))
+	d.inform("  fingerprint: %s", r.Fingerprint)
+	if r.Kept != nil {
+		d.inform("  words: %s", r.Kept.Path)
+	}
+}
+
+func (d *output) readers(r *model.Revision) string {
+	switch r.Readers {
+	case "reread":
+		return d.inShop("; readers: reread")
+	case "tell":
+		return d.inShop("; readers: tell")
+	case "none":
+		return d.inShop("; readers: none")
+	case "retired":
+		return d.inShop("; readers: retired")
+	}
+	return ""
+}
+
 // useLine is "2026-04-29 job by A.V. with revision 1, unit 112: records/job.json".
-func useLine(use record.Use) string {
+func (d *output) useLine(use record.Use) string {
 	j := use.Job
-	who := "somebody who is not named"
-	if name := typedName(j); name != "" {
-		who = name
+	who := typedName(j)
+	if who == "" {
+		who = d.inShop("somebody who is not named")
 	}
-	line := j.Day().String() + " job by " + who + " " + doneWith(use)
-	if unit := unitOf(j); unit != "" {
-		line += ", unit " + unit
-	}
-	line += ": records/" + j.Name + ".json"
+	line := d.inShop("%s job by %s %s", j.Day(), who, d.doneWith(use)) + d.withUnit(j) + ": records/" + j.Name + ".json"
 	if len(j.Gaps) > 0 {
-		line += ", " + count(len(j.Gaps), "gap")
+		line += ", " + told(d.tongue(), finding.Count(len(j.Gaps), "%d gap", "%d gaps"))
 	}
 	return line
 }
 
 // typedName is who did a job, on one line.
-func typedName(j *model.Job) string { return strings.Join(strings.Fields(j.Worker), " ") }
+func typedName(j *model.Job) string { return oneLine(j.Worker) }
 
-func doneWith(use record.Use) string {
-	line := "before any revision was issued"
-	if use.Revision != "" {
-		line = "with revision " + use.Revision
-	}
+func (d *output) doneWith(use record.Use) string {
 	switch {
 	case use.Revision != "" && use.Issued == nil:
-		line += ", which had not been issued"
-	case !use.Old():
+		return d.inShop("with revision %s, which had not been issued", use.Revision)
+	case use.Revision == "" && use.Old():
+		return d.inShop("with no revision, though revision %s stood", use.Stood.Number)
 	case use.Revision == "":
-		line = "with no revision, though revision " + use.Stood.Number + " stood"
+		return d.inShop("before any revision was issued")
+	case !use.Old():
+		return d.inShop("with revision %s", use.Revision)
 	case use.Stood == nil:
-		line += ", though none stood when it was begun"
+		return d.inShop("with revision %s, though none stood when it was begun", use.Revision)
 	case use.Revision == use.Stood.Number:
-		line += ", in other words than were issued"
-	default:
-		line += ", though revision " + use.Stood.Number + " stood when it was begun"
+		return d.inShop("with revision %s, in other words than were issued", use.Revision)
 	}
-	return line
+	return d.inShop("with revision %s, though revision %s stood when it was begun", use.Revision, use.Stood.Number)
 }
 
 // unitOf is the serial number of a job's unit, else the options that it has.
-func unitOf(j *model.Job) string {
+func unitOf(j *model.Job) finding.Words {
 	if j.Unit.Serial == "" && len(j.Unit.Options) > 0 {
-		return "with " + strings.Join(j.Unit.Options, " and ")
+		return finding.Say("with %s", finding.ListOf(" and ", j.Unit.Options))
 	}
-	return j.Unit.Serial
+	return finding.Say("%s", j.Unit.Serial)
 }
 
-// deedLine is "2026-04-21 First Trainee read revision 1".
-func deedLine(deed training.Deed) string {
-	return deed.Date.String() + " " + deed.Person.To.Label() + " " + did(deed) + deedRest(deed)
+func (d *output) withUnit(j *model.Job) string {
+	if j.Unit.Serial == "" && len(j.Unit.Options) == 0 {
+		return ""
+	}
+	return d.inShop(", unit %s", unitOf(j))
 }
 
-// did is what somebody did: of an inspection, that theirs was the work.
-func did(deed training.Deed) string {
-	if deed.Act == "inspected" {
-		return "was inspected working by"
+// deed is what somebody did: " read revision 1, in es, seen by t-09: stale on the
+// day". What it was done of is named where it does not stand before.
+func (d *output) deed(deed training.Deed, of string) string {
+	what := d.revision(deed, of)
+	if what == "" {
+		what = deed.Procedure.To.Label()
 	}
-	return deed.Act
-}
-
-// deedRest is " revision 1, seen by t-09: stale on the day".
-func deedRest(deed training.Deed) string {
-	line := ""
-	switch {
-	case deed.Revision != nil:
-		line += " revision " + deed.Revision.Number
-	case deed.Fingerprint != "":
-		line += " " + deed.Fingerprint + ", which was never issued"
-	}
+	line := d.did(deed.Act, what)
 	if deed.Language != "" {
-		line += ", in " + deed.Language
+		line += d.inShop(", in %s", deed.Language)
 	}
 	if deed.On != "" {
-		line += ", on " + deed.On
+		line += d.inShop(", on %s", deed.On)
 	}
-	if deed.By != "" {
-		line += map[bool]string{true: ", by ", false: ", seen by "}[deed.Act == "inspected"] + deed.By
-	}
+	line += d.seenBy(deed)
 	if deed.Score != "" {
-		line += ", score " + deed.Score
+		line += d.inShop(", score %s", deed.Score)
 	}
 	if deed.Note != "" {
-		line += ", note: " + deed.Note
+		line += d.inShop(", note: %s", deed.Note)
 	}
 	switch {
 	case deed.State == training.Stale:
-		line += ": stale on the day"
-	case deed.Act == "inspected" && deed.Why != "":
-		line += ": counts for nothing (" + deed.Why + ")"
-	case deed.Why != "":
-		line += ": counts for no plan, as " + deed.Why
+		line += d.inShop(": stale on the day")
+	case deed.Fault != "":
+		line += d.inShop(": counts for nothing (%s)", deed.Fault)
+	case !deed.Why.IsZero():
+		line += d.inShop(": counts for no plan, as %s", deed.Why)
 	}
 	return line
+}
+
+// did is an act of the record and what it was done of.
+func (d *output) did(act, what string) string {
+	switch act {
+	case "read":
+		return d.inShop(" read %s", what)
+	case "watched":
+		return d.inShop(" watched %s", what)
+	case "performed":
+		return d.inShop(" performed %s", what)
+	case "taught":
+		return d.inShop(" was taught %s", what)
+	case "told":
+		return d.inShop(" was told of %s", what)
+	case "inspected": // theirs was the work
+		return d.inShop(" was inspected working by %s", what)
+	}
+	return " " + act + " " + what
+}
+
+// revision is "revision 1" or "Lid off revision 1"; what it is of alone, or
+// nothing, where the row has no fingerprint.
+func (d *output) revision(deed training.Deed, of string) string {
+	switch {
+	case deed.Revision != nil && of != "":
+		return d.inShop("%s revision %s", of, deed.Revision.Number)
+	case deed.Revision != nil:
+		return d.inShop("revision %s", deed.Revision.Number)
+	case deed.Fingerprint != "":
+		return d.inShop("%s, which was never issued", strings.TrimSpace(of+" "+deed.Fingerprint))
+	}
+	return of
+}
+
+// seenBy says who witnessed a deed, or who inspected, taught or told.
+func (d *output) seenBy(deed training.Deed) string {
+	switch {
+	case deed.By == "":
+		return ""
+	case slices.Contains([]string{"inspected", "taught", "told"}, deed.Act):
+		return d.inShop(", by %s", deed.By)
+	}
+	return d.inShop(", seen by %s", deed.By)
 }
 
 func auditRows(list []training.Account) [][]string {
@@ -272,11 +328,7 @@ func auditRows(list []training.Account) [][]string {
 			row("", "", "", "", "", "", "", "", "", "")
 		}
 		for _, deed := range a.Deeds {
-			number := ""
-			if deed.Revision != nil {
-				number = deed.Revision.Number
-			}
-			row(deed.Date.String(), deed.Person.ID, deed.Act, number, deed.By, string(deed.State), "", deed.On, "", deed.Note)
+			row(deed.Date.String(), deed.Person.ID, deed.Act, numberOf(deed.Revision), deed.By, string(deed.State), "", deed.On, "", deed.Note)
 		}
 		for _, use := range a.Jobs {
 			state := ""
@@ -284,7 +336,7 @@ func auditRows(list []training.Account) [][]string {
 				state = "other revision"
 			}
 			j := use.Job
-			row(j.Day().String(), typedName(j), "job", use.Revision, "", state, "records/"+j.Name+".json", unitOf(j), strconv.Itoa(len(j.Gaps)), "")
+			row(j.Day().String(), typedName(j), "job", use.Revision, "", state, "records/"+j.Name+".json", unitOf(j).String(), strconv.Itoa(len(j.Gaps)), "")
 		}
 	}
 	return rows

@@ -8,82 +8,79 @@ import (
 
 // personAccount tells what the files show of a person on a day.
 func (d *output) personAccount(a training.PersonAccount, today model.Date) {
-	there := "there"
+	there := d.inShop("there")
 	if !a.There {
-		there = "not there"
+		there = d.inShop("not there")
 	}
-	if !a.Person.Started.IsZero() {
-		there += ", started " + a.Person.Started.String()
+	if !a.Started.IsZero() {
+		there += d.inShop(", started %s", a.Started)
 	}
-	d.say("%s (%s) on %s: %s%s", a.Person.Label(), a.Person.ID, today, there, absences(a.Person, today))
+	d.inform("%s (%s) on %s: %s", a.Person.Label(), a.Person.ID, today, there+d.absences(a.Left))
 	for _, r := range a.Roles {
-		d.say("  %s", roleLine(r, today))
+		d.say("  %s", d.roleLine(r, today))
 	}
 	if len(a.Roles) == 0 {
-		d.say("  no role")
+		d.inform("  no role")
 	}
 	for _, deed := range a.Deeds {
-		d.say("%s %s%s", deed.Date, did(deed), ofProcedure(deed))
+		d.say("%s%s", deed.Date, d.deed(deed, deed.Procedure.To.Label()))
 	}
 	if len(a.Deeds) == 0 {
-		d.say("They had read, watched and performed nothing.")
+		d.inform("They had read, watched and performed nothing.")
 	}
 	for _, job := range a.Jobs {
-		d.say("%s: %s", useLine(job.Use), job.Job.To.Label())
-		for _, mark := range job.Fitness.Marks(&language.Default().Readings.Marks) {
-			d.say("  marked: %s", mark)
-		}
+		d.say("%s: %s", d.useLine(job.Use), job.Job.To.Label())
+		d.marks(&job.Fitness)
 	}
 	if len(a.Jobs) == 0 {
-		d.say("They had done no job of records/.")
+		d.inform("They had done no job of records/.")
 	}
 }
 
-// absences are ", left on 2026-05-03" and ", away from … to …", up to a day.
-func absences(p *model.Person, today model.Date) string {
+// marks tells what was amiss with those who did a job.
+func (d *output) marks(fit *training.Fitness) {
+	for _, mark := range fit.Marks(&language.Of(d.language).Readings.Marks) {
+		d.inform("  marked: %s", mark)
+	}
+}
+
+// absences are ", last day 2026-05-03" and ", away after … until …".
+func (d *output) absences(list []model.Absence) string {
 	out := ""
-	for _, a := range p.Left {
-		switch {
-		case today.Before(a.Last):
-		case a.Back.IsZero():
-			out += ", last day " + a.Last.String()
-		default:
-			out += ", away after " + a.Last.String() + " until " + a.Back.String()
+	for _, a := range list {
+		if a.Back.IsZero() {
+			out += d.inShop(", last day %s", a.Last)
+			continue
 		}
+		out += d.inShop(", away after %s until %s", a.Last, a.Back)
 	}
 	return out
 }
 
-// roleLine is "held Cleaner from 2026-05-05 until 2027-05-05".
-func roleLine(r training.RoleOn, today model.Date) string {
-	line := "held "
+// roleLine is "held Cleaner, from 2026-05-05, until 2027-05-05".
+func (d *output) roleLine(r training.RoleOn, today model.Date) string {
+	line := d.inShop("held %s", r.Role.Label())
 	switch {
 	case r.Anew:
-		line = "held before "
+		line = d.inShop("held before %s", r.Role.Label())
 	case !r.Held:
-		line = "did not hold "
+		line = d.inShop("did not hold %s", r.Role.Label())
 	}
-	line += r.Role.Label()
 	if !r.From.IsZero() {
-		line += ", from " + r.From.String()
+		line += d.inShop(", from %s", r.From)
 	}
 	switch {
-	case !r.Ended.IsZero() && !today.Before(r.Ended):
-		line += ", withdrawn on " + r.Ended.String()
+	case !r.Ended.IsZero():
+		line += d.inShop(", withdrawn on %s", r.Ended)
 		if r.Why != "" {
 			line += ": " + r.Why
 		}
 	case !r.Until.IsZero() && r.Until.Before(today):
-		line += ", ran out after " + r.Until.String()
+		line += d.inShop(", ran out after %s", r.Until)
 	case !r.Until.IsZero():
-		line += ", until " + r.Until.String()
+		line += d.inShop(", until %s", r.Until)
 	}
 	return line
-}
-
-// ofProcedure is " Lid off revision 1: stale on the day".
-func ofProcedure(deed training.Deed) string {
-	return " " + deed.Procedure.To.Label() + deedRest(deed)
 }
 
 func personRows(a training.PersonAccount) [][]string {
@@ -107,7 +104,7 @@ func personRows(a training.PersonAccount) [][]string {
 		if !job.Fitness.UpToDate() {
 			state = "marked"
 		}
-		row("job", job.Job.To.ID, job.Job.Day().String(), "", job.Revision, "", state, "records/"+job.Job.Name+".json", unitOf(job.Job), "")
+		row("job", job.Job.To.ID, job.Job.Day().String(), "", job.Revision, "", state, "records/"+job.Job.Name+".json", unitOf(job.Job).String(), "")
 	}
 	return rows
 }

@@ -110,7 +110,7 @@ func (d *output) explain(found *finding.Rule, t *finding.Tongue) {
 	d.text(fmt.Sprintf("%s\n%s\n", told(t, finding.Say("Why it matters")), wrap(rule.Why, "    ")))
 	d.text(fmt.Sprintf("%s\n%s", told(t, finding.Say("What to do")), wrap(rule.Mend, "    ")))
 	if bad, good, ok := check.Example(rule.Code); ok {
-		d.text("\n" + told(t, finding.Say("For example, this is found in %s\nand this is its mend, in %s", strings.TrimSuffix(bad, "\n")+"\n", strings.TrimSuffix(good, "\n"))))
+		d.text("\n" + told(t, finding.Say("For example, this is found in %s\nand this is its mend, in %s", lines(bad), strings.TrimSuffix(lines(good), "\n"))))
 	}
 }
 

@@ -144,6 +144,12 @@ func printable(args []any) []any {
 			out[i] = finding.Printable(a)
 		case error:
 			out[i] = lines(a.Error())
+		case finding.Words:
+			a.Values = printable(a.Values)
+			out[i] = a
+		case finding.List:
+			a.Items = printable(a.Items)
+			out[i] = a
 		}
 	}
 	return out

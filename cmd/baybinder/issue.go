@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"slices"
-	"strconv"
 
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
@@ -53,9 +52,10 @@ func (c *issueCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
+	d.speaks(&r.Verdict)
 	list, err := issue.Prepare(r.Manual, r.Findings, o)
 	if errors.Is(err, issue.ErrNothing) {
-		d.say("Nothing is to be issued: all is issued as it stands.")
+		d.inform("Nothing is to be issued: all is issued as it stands.")
 		return nil
 	}
 	if err != nil {
@@ -87,12 +87,12 @@ func (s *issuing) settle(list []*issue.Issued, o issue.Order, yes bool) (goOn bo
 	asks := o.Readers == "" && slices.ContainsFunc(list, (*issue.Issued).AsksReaders)
 	if asks || len(list) > 1 {
 		for _, i := range list {
-			s.say("%s, revision %d, %s", s.name(i), i.Number, whatFor(i))
+			s.inform("%s, revision %d, %s", s.name(i), i.Number, whatFor(i))
 			s.about(i, o.Readers)
 		}
 	}
 	if asks {
-		o.Readers, err = s.answer("What must the readers do: reread, tell or none?", "add --readers reread, --readers tell or --readers none")
+		o.Readers, err = s.answer(s.inShop("What must the readers do: reread, tell or none?"), "add --readers reread, --readers tell or --readers none")
 		if err != nil {
 			return false, err
 		}
@@ -106,19 +106,19 @@ func (s *issuing) settle(list []*issue.Issued, o issue.Order, yes bool) (goOn bo
 	if len(list) == 1 || yes {
 		return true, nil
 	}
-	return s.agreed(fmt.Sprintf("Issue these %s?", count(len(list), "revision")), "--yes")
+	return s.agreed(s.inShop("Issue these %s?", finding.Count(len(list), "%d revision", "%d revisions")), "--yes")
 }
 
-func whatFor(i *issue.Issued) string {
+func whatFor(i *issue.Issued) finding.Words {
 	switch {
 	case i.Retired:
-		return "which takes it out of use"
+		return finding.Say("which takes it out of use")
 	case i.First:
-		return "its first"
+		return finding.Say("its first")
 	case i.Back:
-		return "which brings it back into use"
+		return finding.Say("which brings it back into use")
 	}
-	return "after revision " + i.Last.Number + " of " + i.Last.Date.String()
+	return finding.Say("after revision %s of %s", i.Last.Number, i.Last.Date)
 }
 
 func (s *issuing) name(i *issue.Issued) string {
@@ -131,7 +131,7 @@ func (s *issuing) name(i *issue.Issued) string {
 // done tells what was issued; what was told before it was asked about is not
 // told again.
 func (s *issuing) done(i *issue.Issued, told bool) {
-	s.say("%s, revision %s, %s, fingerprint %s", s.name(i), strconv.Itoa(i.Number), s.date, i.Fingerprint)
+	s.inform("%s, revision %d, %s, fingerprint %s", s.name(i), i.Number, s.date, i.Fingerprint)
 	if !told {
 		s.about(i, i.Readers)
 	}
@@ -140,19 +140,19 @@ func (s *issuing) done(i *issue.Issued, told bool) {
 // about tells what changed, and for whom.
 func (s *issuing) about(i *issue.Issued, readers string) {
 	for _, change := range i.Changes {
-		s.say("  %s", change)
+		s.inform("  %s", change)
 	}
 	switch {
 	case i.Retired:
 		s.retired(i)
 		return
 	case i.First:
-		s.say("  It is the first.")
+		s.inform("  It is the first.")
 		return
 	case i.Unkept:
-		s.say("  The last revision's words were not kept: what changed cannot be said.")
+		s.inform("  The last revision's words were not kept: what changed cannot be said.")
 	case len(i.Changes) == 0:
-		s.say("  Nothing changed for the reader.")
+		s.inform("  Nothing changed for the reader.")
 	}
 	s.toKnow(readers, s.readersOf(i))
 }
@@ -160,9 +160,9 @@ func (s *issuing) about(i *issue.Issued, readers string) {
 // retired tells what performs a procedure that is taken out of use, and whose
 // readings end with it.
 func (s *issuing) retired(i *issue.Issued) {
-	s.say("  It is retired: it is on no list of readings.")
+	s.inform("  It is retired: it is on no list of readings.")
 	for _, p := range s.hall.Callers(i.Procedure) {
-		s.say("  %s performs it: let that perform another.", p.ID)
+		s.inform("  %s performs it: let that perform another.", p.ID)
 	}
 }
 
@@ -176,14 +176,14 @@ func (s *issuing) readersOf(i *issue.Issued) string {
 func (s *issuing) toKnow(readers, names string) {
 	switch {
 	case names == "" && readers == "":
-		s.say("  Nobody has read it.")
+		s.inform("  Nobody has read it.")
 	case names == "" || readers == "none":
 	case readers == "":
-		s.say("  Have read it: %s.", names)
+		s.inform("  Have read it: %s.", names)
 	case readers == "tell":
-		s.say("  To be told: %s.", names)
+		s.inform("  To be told: %s.", names)
 	default:
-		s.say("  To read it again: %s.", names)
+		s.inform("  To read it again: %s.", names)
 	}
 }
 

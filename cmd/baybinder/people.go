@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"baybinder/generator"
+	"baybinder/generator/base/finding"
 	staff "baybinder/generator/command/people"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
@@ -31,7 +32,8 @@ func (c *addPersonCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
-	n := staff.New{ID: c.Person, Name: c.Name, Roles: words(c.Roles), Started: c.Started.Date, Plans: words(c.Plans)}
+	d.speaks(&r.Verdict)
+	n := staff.New{ID: c.Person, Name: c.Name, Roles: parted(c.Roles), Started: c.Started.Date, Plans: parted(c.Plans)}
 	if n.Name == "" {
 		n.Name = c.Called
 	}
@@ -41,16 +43,16 @@ func (c *addPersonCommand) Run(g *globals, d *output) error {
 	if err := staff.Add(r.Manual, g.Manual, n); err != nil {
 		return err
 	}
-	d.say("%s is in readings/people.csv, from %s on.", n.ID, n.Started)
+	d.inform("%s is in readings/people.csv, from %s on.", n.ID, n.Started)
 	if of := record.Named(r.Manual, n.Name); of.To != nil || of.Alike != nil {
 		same := append(of.Alike, of.To)[0]
-		d.say("%s has that name too: in a job it says neither of them.", same.ID)
+		d.inform("%s has that name too: in a job it says neither of them.", same.ID)
 	}
 	return nil
 }
 
-// words are those of a list that may be parted by spaces too.
-func words(list []string) []string { return strings.Fields(strings.Join(list, " ")) }
+// parted are the words of a list that may be parted by spaces too.
+func parted(list []string) []string { return strings.Fields(strings.Join(list, " ")) }
 
 type leaveCommand struct {
 	People []string `arg:"" help:"Who: ids of readings/people.csv."`
@@ -59,14 +61,14 @@ type leaveCommand struct {
 
 // Run notes a last day.
 func (c *leaveCommand) Run(g *globals, d *output) error {
-	last, m, err := c.On.or(g)
+	last, m, err := c.On.or(g, d)
 	if err != nil {
 		return err
 	}
-	if err := staff.Leave(m, g.Manual, words(c.People), last); err != nil {
+	if err := staff.Leave(m, g.Manual, parted(c.People), last); err != nil {
 		return err
 	}
-	d.say("The last day of %s is %s. What they did stands.", strings.Join(words(c.People), ", "), last)
+	d.inform("The last day of %s is %s. What they did stands.", strings.Join(parted(c.People), ", "), last)
 	return nil
 }
 
@@ -77,14 +79,14 @@ type backCommand struct {
 
 // Run notes a first day.
 func (c *backCommand) Run(g *globals, d *output) error {
-	first, m, err := c.On.or(g)
+	first, m, err := c.On.or(g, d)
 	if err != nil {
 		return err
 	}
-	if err := staff.Back(m, g.Manual, words(c.People), first); err != nil {
+	if err := staff.Back(m, g.Manual, parted(c.People), first); err != nil {
 		return err
 	}
-	d.say("%s: back on %s.", strings.Join(words(c.People), ", "), first)
+	d.inform("%s: back on %s.", strings.Join(parted(c.People), ", "), first)
 	return nil
 }
 
@@ -104,7 +106,7 @@ func (*roleCommand) Help() string {
 
 // Run adds rows of roles.
 func (c *roleCommand) Run(g *globals, d *output) error {
-	today, m, err := day{}.or(g)
+	today, m, err := day{}.or(g, d)
 	if err != nil {
 		return err
 	}
@@ -113,19 +115,21 @@ func (c *roleCommand) Run(g *globals, d *output) error {
 		return err
 	}
 	for _, id := range people {
-		d.say("%s, %s: %s %s", today, id, c.Role, c.Act)
+		d.inform("%s, %s: %s %s", today, id, c.Role, finding.Say(c.Act))
 	}
 	return nil
 }
 
-// or is the day, else that of --today, and the manual as it is.
-func (d day) or(g *globals) (model.Date, *model.Manual, error) {
+// or is the day, else that of --today, and the manual as it is, whose language is
+// spoken from here on.
+func (on day) or(g *globals, d *output) (model.Date, *model.Manual, error) {
 	r, err := generator.Check(g.options())
 	if err != nil {
 		return model.Date{}, nil, err
 	}
-	if d.IsZero() {
+	d.speaks(&r.Verdict)
+	if on.IsZero() {
 		return g.options().Today, r.Manual, nil
 	}
-	return d.Date, r.Manual, nil
+	return on.Date, r.Manual, nil
 }

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"strings"
 
 	"baybinder/generator"
@@ -20,6 +19,7 @@ func (c *planCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
+	d.speaks(&r.Verdict)
 	refuse, bad := d.tablesRead(r)
 	if refuse {
 		return bad
@@ -31,28 +31,28 @@ func (c *planCommand) Run(g *globals, d *output) error {
 	sum := 0
 	for n, reading := range training.Order(plan) {
 		sum += training.Minutes(reading.Seconds)
-		d.say("%d. %s, %d min%s", n+1, reading.Procedure.Label(), training.Minutes(reading.Seconds), actsOf(reading))
+		d.say("%d. %s, %d min%s", n+1, reading.Procedure.Label(), training.Minutes(reading.Seconds), d.actsOf(reading))
 		for _, p := range reading.BuildsOn {
-			d.say("   builds on %s", p.Label())
+			d.inform("   builds on %s", p.Label())
 		}
 	}
-	d.say("In all %d min of reading.", max(1, sum))
+	d.inform("In all %d min of reading.", max(1, sum))
 	d.course(training.NewStandings(r.Manual, o.Today), r.Manual, plan)
 	return bad
 }
 
 // actsOf is what is to be done besides reading: ", then watch it, then perform
 // it 3 times under an eye".
-func actsOf(r training.Reading) string {
+func (d *output) actsOf(r training.Reading) string {
 	text := ""
 	if r.Watch {
-		text += ", then watch it"
+		text += d.inShop(", then watch it")
 	}
 	switch {
 	case r.Perform == 1:
-		text += ", then perform it under an eye"
+		text += d.inShop(", then perform it under an eye")
 	case r.Perform > 1:
-		text += fmt.Sprintf(", then perform it %d times under an eye", r.Perform)
+		text += d.inShop(", then perform it %d times under an eye", r.Perform)
 	}
 	return text
 }
@@ -60,19 +60,19 @@ func actsOf(r training.Reading) string {
 // course tells who may witness, which roles the plan gives, and who is in it.
 func (d *output) course(hall *training.Standings, m *model.Manual, plan *model.Plan) {
 	if len(plan.Perform) > 0 {
-		witnesses := strings.Join(labels(hall.Witnesses(plan)), ", ")
+		witnesses := names(hall.Witnesses(plan))
 		if witnesses == "" {
-			witnesses = "nobody in readings/people.csv, on this day"
+			witnesses = d.inShop("nobody in readings/people.csv, on this day")
 		}
-		d.say("May witness: %s.", witnesses)
+		d.inform("May witness: %s.", witnesses)
 	}
 	if roles := rolesOf(plan.Gives); roles != "" {
-		d.say("It gives: %s.", roles)
+		d.inform("It gives: %s.", roles)
 	}
 	for _, p := range hall.Here() {
 		for i := range p.Plans {
 			if p.Plans[i].To == plan {
-				d.say("%s: %s", p.Label(), doneOn(hall.Finished(p, plan)))
+				d.say("%s: %s", p.Label(), d.doneOn(hall.Finished(p, plan)))
 			}
 		}
 	}
@@ -88,9 +88,9 @@ func rolesOf(refs []model.Ref[model.Role]) string {
 	return strings.Join(names, ", ")
 }
 
-func doneOn(days []model.Date) string {
+func (d *output) doneOn(days []model.Date) string {
 	if len(days) == 0 {
-		return "not finished"
+		return d.inShop("not finished")
 	}
-	return "finished on " + days[len(days)-1].String()
+	return d.inShop("finished on %s", days[len(days)-1])
 }

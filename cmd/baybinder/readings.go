@@ -157,12 +157,8 @@ func (d *output) someOf(names []string) string {
 }
 
 func personNamed(m *model.Manual, id string) (*model.Person, error) {
-	var ids []string
-	for _, p := range m.People {
-		if p.ID == id {
-			return p, nil
-		}
-		ids = append(ids, p.ID)
+	if p := model.ByID(m.People, id); p != nil {
+		return p, nil
 	}
-	return nil, notThere("person "+id, nearest.Of(id, ids), "they are in readings/people.csv")
+	return nil, notThere("person "+id, nearest.Of(id, model.IDs(m.People)), "they are in readings/people.csv")
 }

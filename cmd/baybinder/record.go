@@ -7,8 +7,8 @@ import (
 	"slices"
 
 	"baybinder/generator"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/derive/training"
-	"baybinder/generator/model"
 )
 
 type recordCommand struct {
@@ -77,15 +77,16 @@ func (c *recordCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
+	d.speaks(&r.Verdict)
 	rows, err := training.Prepare(r.Manual, entries)
 	if err := errors.Join(wrong, err); err != nil {
 		return fmt.Errorf("nothing was written: %w", err)
 	}
 	if len(rows) > 1 && !c.Yes {
 		for _, row := range rows {
-			d.say("%s, %s %s %s%s%s", row.Date, row.Person, row.Act, row.Procedure, revisionOf(row), already(row))
+			d.say("%s%s", d.rowOf(row), d.already(row))
 		}
-		if yes, err := d.agreed(fmt.Sprintf("Write these %s?", count(len(rows), "row")), "--yes"); err != nil || !yes {
+		if yes, err := d.agreed(d.inShop("Write these %s?", finding.Count(len(rows), "%d row", "%d rows")), "--yes"); err != nil || !yes {
 			return err
 		}
 	}
@@ -99,37 +100,36 @@ func (c *recordCommand) Run(g *globals, d *output) error {
 	return nil
 }
 
-func already(row *training.Recorded) string {
-	if row.Twice {
-		return ": the same row stands already"
+// rowOf is "2026-04-21, t-01 read lid, revision 1".
+func (d *output) rowOf(row *training.Recorded) string {
+	what := row.Procedure
+	if row.Revision != nil {
+		what += d.inShop(", revision %s", row.Revision.Number)
 	}
-	return ""
+	return row.Date.String() + ", " + row.Person + d.did(row.Act, what)
 }
 
-func revisionOf(row *training.Recorded) string {
-	if row.Revision == nil {
-		return ""
+func (d *output) already(row *training.Recorded) string {
+	if row.Twice {
+		return d.inShop(": the same row stands already")
 	}
-	return ", revision " + row.Revision.Number
+	return ""
 }
 
 // recorded tells of a row that was written, and what came of it.
 func (d *output) recorded(row *training.Recorded) {
-	d.say("%s, %s %s %s%s, fingerprint %s", row.Date, row.Person, row.Act, row.Procedure, revisionOf(row), row.Fingerprint)
+	d.say("%s%s", d.rowOf(row), d.inShop(", fingerprint %s", row.Fingerprint))
 	if row.Twice {
-		d.say("The same row stood already.")
+		d.inform("The same row stood already.")
 	}
-	if row.Why != "" {
-		d.say("It counts for no plan: %s.", row.Why)
+	if !row.Why.IsZero() {
+		d.inform("It counts for no plan: %s.", row.Why)
 	}
 	for _, plan := range row.Finished {
-		d.say("With this %s has finished %s.%s", row.Person, plan.Label(), gained(plan))
+		line := d.inShop("With this %s has finished %s.", row.Person, plan.Label())
+		if roles := rolesOf(plan.Gives); roles != "" {
+			line += d.inShop(" The role gained: %s.", roles)
+		}
+		d.say("%s", line)
 	}
-}
-
-func gained(plan *model.Plan) string {
-	if roles := rolesOf(plan.Gives); roles != "" {
-		return " The role gained: " + roles + "."
-	}
-	return ""
 }

@@ -1,10 +1,10 @@
 package main
 
 import (
-	"fmt"
 	"strings"
 
 	"baybinder/generator"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 )
@@ -25,6 +25,7 @@ func (c *whoCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
+	d.speaks(&r.Verdict)
 	p, err := procedureNamed(r.Manual, c.Procedure)
 	if err != nil {
 		return err
@@ -36,80 +37,75 @@ func (c *whoCommand) Run(g *globals, d *output) error {
 	if refuse {
 		return bad
 	}
-	staff := training.NewStandings(r.Manual, o.Today)
+	d.crew(training.NewStandings(r.Manual, o.Today), p, o.Today)
+	return bad
+}
+
+// crew tells who may do a procedure on a day.
+func (d *output) crew(staff *training.Standings, p *model.Procedure, today model.Date) {
 	crew := staff.Crew(p)
-	d.say("%s, %s: %s at once. They hold between them:", p.Label(), o.Today, people(crew.People))
+	d.inform("%s, %s: %s at once. They hold between them:", p.Label(), today, finding.Count(crew.People, "%d person", "%d people"))
 	if gone, on := staff.Retired(p); gone {
-		d.say("  %s", outOfUse(p, on))
+		d.outOfUse(p, on)
 	}
 	for _, post := range crew.Roles {
-		d.say("  %s: %s%s", post.Role.Label(), orNobody(holders(post.Holds)), ranOut(post.RanOut))
+		d.say("  %s: %s%s", post.Role.Label(), d.orNobody(d.holders(post.Holds)), d.ranOut(post.RanOut))
 	}
 	if len(crew.Roles) == 0 {
-		d.say("  no role")
+		d.inform("  no role")
 	}
-	d.say("have read what stands now, and all that it performs: %s", orNobody(strings.Join(labels(crew.Readers), ", ")))
+	d.inform("have read what stands now, and all that it performs: %s", d.orNobody(names(crew.Readers)))
 	for _, p := range crew.Partly {
-		d.say("%s has read it, and is still to read: %s", p.Person.Label(), procedureNames(p.Lacks))
+		d.inform("%s has read it, and is still to read: %s", p.Person.Label(), names(p.Lacks))
 	}
 	if len(crew.Stale) > 0 {
-		d.say("read it before it changed: %s", strings.Join(labels(crew.Stale), ", "))
+		d.inform("read it before it changed: %s", names(crew.Stale))
 	}
-	d.say("may witness and teach it: %s", orNobody(strings.Join(labels(crew.Teach), ", ")))
-	d.say("This is what the record shows. Local codes and licensed practice come first.")
-	return bad
+	d.inform("may witness and teach it: %s", d.orNobody(names(crew.Teach)))
+	d.inform("This is what the record shows. Local codes and licensed practice come first.")
 }
 
 // outOfUse says since when a procedure is retired, where a day is written, and
 // what stands in its place.
-func outOfUse(p *model.Procedure, on model.Date) string {
-	line := "it is retired"
+func (d *output) outOfUse(p *model.Procedure, on model.Date) {
+	line := d.inShop("it is retired")
 	if !on.IsZero() {
-		line = "it was retired on " + on.String()
+		line = d.inShop("it was retired on %s", on)
 	}
 	if p.Instead.To != nil {
-		line += "; in its place stands " + p.Instead.To.Label()
+		line += d.inShop("; in its place stands %s", p.Instead.To.Label())
 	}
-	return line
+	d.say("  %s", line)
 }
 
-func procedureNames(list []*model.Procedure) string {
-	var out []string
-	for _, p := range list {
-		out = append(out, p.Label())
-	}
-	return strings.Join(out, ", ")
-}
+func names[T model.Named](list []T) string { return strings.Join(labels(list), ", ") }
 
-func people(n int) string {
-	if n == 1 {
-		return "1 person"
-	}
-	return fmt.Sprintf("%d people", n)
-}
-
-func orNobody(names string) string {
+func (d *output) orNobody(names string) string {
 	if names == "" {
-		return "nobody"
+		return d.inShop("nobody")
 	}
 	return names
 }
 
-func holders(list []training.Holder) string {
+func (d *output) holders(list []training.Holder) string {
 	var out []string
 	for _, h := range list {
-		name := h.Person.Label()
-		if !h.Until.IsZero() {
-			name += " (until " + h.Until.String() + ")"
-		}
-		out = append(out, name)
+		out = append(out, h.Person.Label()+d.until(h.Until))
 	}
 	return strings.Join(out, ", ")
 }
 
-func ranOut(list []training.Holder) string {
+// until is " (until 2027-01-12)", and nothing for what does not run out.
+func (d *output) until(day model.Date) string {
+	if day.IsZero() {
+		return ""
+	}
+	return d.inShop(" (until %s)", day)
+}
+
+func (d *output) ranOut(list []training.Holder) string {
 	if len(list) == 0 {
 		return ""
 	}
-	return "; ran out: " + holders(list)
+	return d.inShop("; ran out: %s", d.holders(list))
 }

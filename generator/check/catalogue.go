@@ -21,7 +21,7 @@ type Family struct {
 // readings are the rules that are told while a manual is read.
 var readings = []Family{
 	{"How files are written", []*finding.Rule{
-		&syntax.Syntax, &syntax.RowCut, &syntax.DuplicateID, &syntax.Heading, &syntax.NoSteps, &syntax.RawHTML,
+		&syntax.Syntax, &syntax.StraySign, &syntax.RowCut, &syntax.DuplicateID, &syntax.Heading, &syntax.NoSteps, &syntax.RawHTML,
 	}},
 	{"What fields hold", []*finding.Rule{
 		&decode.UnknownField, &decode.WrongType, &decode.MissingField, &decode.BadID, &decode.Quantity,

@@ -88,17 +88,9 @@ var (
 	}
 )
 
-// personOf is the person of an id, nil where there is none.
-func personOf(m *model.Manual, id string) *model.Person {
-	if i := slices.IndexFunc(m.People, func(p *model.Person) bool { return p.ID == id }); i >= 0 {
-		return m.People[i]
-	}
-	return nil
-}
-
 // rolesUnread says that it is not known which roles a person holds.
 func rolesUnread(m *model.Manual, id string) bool {
-	p := personOf(m, id)
+	p := model.ByID(m.People, id)
 	return p != nil && p.Lost("roles")
 }
 
@@ -113,18 +105,14 @@ func judgeIssuer(c *Context, r *model.Revision, say *issuing, who string, at pos
 			WithMend("%s", say.name)
 	case training.NotKnown:
 		f = bind.UnknownPerson.At(at, say.unknown.Template, who)
-		var ids []string
-		for _, p := range c.Manual.People {
-			ids = append(ids, p.ID)
-		}
-		if near := nearest.Of(who, ids); near != "" {
+		if near := nearest.Of(who, model.IDs(c.Manual.People)); near != "" {
 			f = f.WithMend("did you mean %s?", near)
 		}
 	default:
 		if rolesUnread(c.Manual, who) {
 			return nil
 		}
-		f = notAuthorised.At(at, say.unfit.Template, personOf(c.Manual, who).Label(), r.Date).
+		f = notAuthorised.At(at, say.unfit.Template, model.ByID(c.Manual.People, who).Label(), r.Date).
 			WithMend("%s", say.again)
 	}
 	return &f

@@ -40,11 +40,7 @@ func runRecordDiffers(c *Context) []finding.Finding {
 
 func noProcedure(m *model.Manual, j *model.Job) finding.Finding {
 	f := recordDiffers.At(j.ProcedureAt, "there is no procedure %s", j.Procedure)
-	var ids []string
-	for _, p := range m.Procedures {
-		ids = append(ids, p.ID)
-	}
-	if near := nearest.Of(j.Procedure, ids); near != "" {
+	if near := nearest.Of(j.Procedure, model.IDs(m.Procedures)); near != "" {
 		return f.WithMend("if that is %s now, write was: [%s] in its front matter", near, j.Procedure)
 	}
 	return f.WithMend("write was: [%s] in the procedure that stands in its place", j.Procedure)

@@ -45,11 +45,7 @@ func runRecordPerson(c *Context) []finding.Finding {
 // alike tells a name that several people have: whoever is meant, nobody is taken
 // for them.
 func alike(j *model.Job, who record.Worker) finding.Finding {
-	var ids []string
-	for _, p := range who.Alike {
-		ids = append(ids, p.ID)
-	}
-	f := bind.UnknownPerson.At(j.WorkerAt, "%s, who did this job, is the name of several people: %s", who.Text, strings.Join(ids, ", "))
+	f := bind.UnknownPerson.At(j.WorkerAt, "%s, who did this job, is the name of several people: %s", who.Text, strings.Join(model.IDs(who.Alike), ", "))
 	f.Level = finding.Advice
 	return f.WithMend("give them names in readings/people.csv that differ; at the bay, write the id")
 }

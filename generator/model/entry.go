@@ -94,6 +94,26 @@ type Named interface {
 	Label() string // the words that an empty link prints
 }
 
+// ByID is the thing of an id in a list, nil where there is none.
+func ByID[T Named](list []T, id string) T {
+	var none T
+	for _, n := range list {
+		if n.Base().ID == id {
+			return n
+		}
+	}
+	return none
+}
+
+// IDs are the ids of a list's things, in its order.
+func IDs[T Named](list []T) []string {
+	var out []string
+	for _, n := range list {
+		out = append(out, n.Base().ID)
+	}
+	return out
+}
+
 // Base is the entry itself.
 func (e *Entry) Base() *Entry { return e }
 

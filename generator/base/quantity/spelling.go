@@ -67,7 +67,7 @@ func matchUnit(text string, want Dimension, w wording) (Unit, int) {
 		if w == sentence && s.endsInch() && !inchEnds(text[size:]) {
 			continue
 		}
-		if s.prose && !s.unit.isTime() && isRate(text[size:]) {
+		if s.prose && !s.unit.isTime() && isRate(text[size:]) || s.unit == RevolutionPerMinute && s.prose && isTimeNext(text[size:]) {
 			continue
 		}
 		return s.unit.meant(want), size
@@ -80,6 +80,13 @@ func matchUnit(text string, want Dimension, w wording) (Unit, int) {
 func isRate(rest string) bool {
 	behind := strings.TrimLeftFunc(rest, isSpace)
 	return slices.ContainsFunc([]string{"per ", "por ", "pro ", "je "}, func(word string) bool { return strings.HasPrefix(behind, word) })
+}
+
+// isTimeNext reports whether a unit of time stands behind "min-1": it is the end of
+// "30 min-1 h".
+func isTimeNext(rest string) bool {
+	unit, size := matchUnit(strings.TrimLeftFunc(rest, isSpace), None, glued)
+	return size > 0 && unit.isTime()
 }
 
 // meant returns the calendar's day or week where a calendar amount is wanted.

@@ -128,11 +128,12 @@ var units = [...]unitEntry{
 
 // proseWords are unit words that people write in sentences, whatever the language.
 // Find reads them; a field of the manual is written with the symbol. A word that is
-// more than a unit as often (feet, meters, pounds, degrees) is none of them.
+// more than a unit as often (feet, meters, pounds, degrees) is none of them. In small
+// letters a German one is the end of a word: "Viertelstunde".
 var proseWords = map[Unit][]string{
 	Second:      {"second", "seconds", "segundo", "segundos", "Sekunde", "Sekunden"},
 	Minute:      {"minute", "minutes", "minuto", "minutos", "Minute", "Minuten"},
-	Hour:        {"hour", "hours", "hora", "horas", "Stunde", "Stunden"},
+	Hour:        {"hour", "hours", "hora", "horas", "Stunde", "Stunden", "stunde", "stunden"},
 	Day:         {"día", "días", "Tag", "Tage", "Tagen"},
 	Week:        {"semana", "semanas", "Woche", "Wochen"},
 	Month:       {"mes", "meses", "Monat", "Monate", "Monaten"},
@@ -143,7 +144,14 @@ var proseWords = map[Unit][]string{
 	Kilogram:    {"kilogram", "kilograms", "Kilogramm", "kilogramo", "kilogramos", "kilo", "kilos", "Kilo"},
 	Millimetre:  {"millimetre", "millimetres", "millimeter", "millimeters", "Millimeter", "Millimetern", "milímetro", "milímetros"},
 	NewtonMetre: {"newton metre", "newton metres", "newton meter", "newton meters", "newton-metre", "newton-metres", "newton-meters", "Newtonmeter", "Newtonmetern", "newton metro", "newton metros"},
-	Celsius:     {"degrees Celsius", "degree Celsius", "Grad Celsius", "grados Celsius"},
+	Turn:        {"Umdrehung", "Umdrehungen", "umdrehung", "umdrehungen", "Drehung", "Drehungen", "drehung", "drehungen", "vuelta", "vueltas"},
+	Bar:         {"bares"},
+
+	RevolutionPerMinute: {"min-1", "min−1", "min⁻¹", "U/min", "rev/min", "r/min"},
+
+	Ampere:  {"Ampere", "amperio", "amperios"},
+	Ohm:     {"ohm", "ohms", "Ohm", "ohmio", "ohmios"},
+	Celsius: {"degrees Celsius", "degree Celsius", "Grad Celsius", "grados Celsius"},
 }
 
 // slips are spellings that are not read, with what their writer meant.

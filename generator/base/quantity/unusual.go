@@ -38,7 +38,8 @@ func (r *reader) fraction() (n number, size int) {
 	whole, _ := strconv.Atoi(m[1]) // none is zero
 	over, _ := strconv.Atoi(m[2])
 	under, _ := strconv.Atoi(m[3])
-	if over >= under || !r.fractional(r.rest()[len(m[0]):]) {
+	size = len(m[0]) + r.partOf(r.rest()[len(m[0]):])
+	if over >= under || !r.fractional(r.rest()[size:]) {
 		return number{}, 0
 	}
 	n = number{value: float64(whole) + float64(over)/float64(under), decimals: fractionDecimals, fraction: m[2] + "/" + m[3]}
@@ -46,7 +47,17 @@ func (r *reader) fraction() (n number, size int) {
 		n.fraction = m[1] + " " + n.fraction
 	}
 	n.digits = max(1, leadingPlace(n.value)+1+fractionDecimals)
-	return n, len(m[0])
+	return n, size
+}
+
+// partOf returns the bytes of the word of "3/4 of a turn" in a sentence.
+func (r *reader) partOf(rest string) int {
+	for _, of := range []string{" of a ", " of an ", " de "} {
+		if r.prose && strings.HasPrefix(rest, of) {
+			return len(of) - 1
+		}
+	}
+	return 0
 }
 
 // mayBeFraction says that what follows the first figures is a stroke, or a space

@@ -34,6 +34,19 @@ func (b *beside) another(text string, q quantity.Found) bool {
 	})
 }
 
+// converts says whether an amount is an end of what makes one kind of amount of
+// another: "one turn is 1.5 mm".
+func converts(text string, found []amountIn, i int) bool {
+	makes := func(one, other int) bool {
+		if one < 0 || other >= len(found) || found[other].Fits(found[one].Unit.Dimension()) {
+			return false
+		}
+		between := strings.ToLower(strings.TrimSpace(text[found[one].End:found[other].Start]))
+		return inAnyLanguage(func(l *shape.Language) bool { return slices.Contains(l.Asides.Makes, between) })
+	}
+	return makes(i, i+1) || makes(i-1, i)
+}
+
 // stepped says that an amount can be how finely a thing is set or read. So much of a
 // supply at a time is an amount of it, and so long at a time a wait.
 func stepped(q quantity.Found) bool {

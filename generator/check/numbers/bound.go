@@ -96,7 +96,7 @@ func (s sided) turnedRound(bounds []bound, is func(bound) bool) *bound {
 // side.
 func boundTurned(link *model.Link, amounts []amountIn, tag string) []finding.Finding {
 	for _, a := range amounts {
-		said := a.sided(link.Text, tag, nil)
+		said := a.sided(link.Text, tag, spoken{})
 		if b := said.turnedRound(boundsBehind(link), a.isBound); b != nil {
 			return []finding.Finding{ValueDisagrees.At(link.At, "the words say %s, and %s says %s", said.said, finding.Say(b.who), b.says()).
 				WithMend("write %s, or leave the words empty; a number of another thing goes outside the link", b.says()).
@@ -118,7 +118,7 @@ func (a amountIn) isBound(b bound) bool {
 // turned is told at the first bound that stands in a sentence with the other side.
 func (b *beside) turned(s sentence.Sentence, amounts []typed) []finding.Finding {
 	for _, t := range amounts {
-		said := t.sided(s.Text, b.of.language(), orderBefore(s, t.Start))
+		said := t.sided(s.Text, b.of.language(), spokenBefore(s, t.Start))
 		if r := said.turnedRound(b.bounds, t.isBound); r != nil {
 			return []finding.Finding{ValueDisagrees.At(s.At.Part(t.Start, t.End), "the sentence says %s, and %s says %s", said.said, finding.Say(r.who), finding.Say("%s for the %s", r.says(), r.of.Label())).
 				WithMend("write %s; what is said of another thing stands in a sentence of its own", r.says()).

@@ -103,6 +103,9 @@ func numberAtEnd(text, tag string) (quantity.Place, bool) {
 	return quantity.Place{}, false
 }
 
+// mostInWords is up to where both ends of a range are written out: "one to two bar".
+const mostInWords = 12
+
 // counts says whether what could be the lower end of a range is a count or a
 // number of something: "all 4 to 40 N·m", "bolts 1 and 4 to 40 N·m", "one by one to
 // 40 N·m".
@@ -116,8 +119,9 @@ func counts(text, tag string, found []amountIn, i int) bool {
 	}
 	before := strings.Fields(strings.ToLower(text[:low.Start]))
 	n, written := len(before), !isFigure(text[low.Start])
+	pair := written && !isFigure(text[found[i+1].Start]) && found[i+1].Value <= mostInWords
 	switch {
-	case written && low.Value == 1:
+	case written && !pair && low.Value == 1:
 		return true // "con una a 40 N·m"
 	case n == 0:
 		return false
@@ -125,7 +129,7 @@ func counts(text, tag string, found []amountIn, i int) bool {
 		return inAnyLanguage(func(l *shape.Language) bool { return l.Asides.AllOf[before[n-1]] })
 	case n > 1 && inAnyLanguage(func(l *shape.Language) bool { return isCount(l, before[n-2]) }):
 		return true
-	case inAnyLanguage(func(l *shape.Language) bool { return l.Asides.RangeBehind[before[n-1]] }):
+	case pair || inAnyLanguage(func(l *shape.Language) bool { return l.Asides.RangeBehind[before[n-1]] }):
 		return false
 	}
 	return written || !strings.HasSuffix(before[n-1], string(sentence.Hole)) && !strings.ContainsAny(before[n-1][len(before[n-1])-1:], ",;:(")

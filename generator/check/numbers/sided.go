@@ -1,6 +1,7 @@
 package numbers
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -40,18 +41,48 @@ type Bounded struct {
 func BoundedIn(text, tag string) []Bounded {
 	var out []Bounded
 	for _, a := range amountsIn(text, tag) {
-		if s := a.sided(text, tag, nil); s.side != quantity.Exact {
+		if s := a.sided(text, tag, spoken{}); s.side != quantity.Exact {
 			out = append(out, Bounded{a.Quantity, s.side, s.said})
 		}
 	}
 	return out
 }
 
-// sided reads the words beside an amount, which may stand behind a link that brings
-// something to a value. What is only supposed has no side.
-func (a amountIn) sided(text, tag string, order *model.Link) sided {
-	spoken := language.Known(tag)
-	if spoken == nil {
+// spoken is what the links of a sentence add to the words before an amount in it.
+type spoken struct {
+	order  *model.Link // behind which it stands, and which brings something to a value
+	before string      // the words, with those of links
+}
+
+// spokenBefore is that of an amount at a place in a sentence.
+func spokenBefore(s sentence.Sentence, at int) spoken {
+	var before strings.Builder
+	from := 0
+	for _, l := range s.Links {
+		if l.Start < from || l.End > at {
+			continue
+		}
+		before.WriteString(s.Text[from:l.Start])
+		before.WriteString(said(l.Link))
+		from = l.End
+	}
+	before.WriteString(s.Text[from:at])
+	return spoken{orderBefore(s, at), before.String()}
+}
+
+// said are the words that a link has in its sentence, the name of what it mentions
+// where it has none.
+func said(l *model.Link) string {
+	if l.Text == "" && l.To != nil && l.Kind.Act == model.NoAct && !l.Kind.Worded {
+		return l.To.Label()
+	}
+	return l.Text
+}
+
+// sided reads the words beside an amount. What is only supposed has no side.
+func (a amountIn) sided(text, tag string, links spoken) sided {
+	tongue := language.Known(tag)
+	if tongue == nil {
 		return sided{}
 	}
 	start, end := strings.TrimSuffix(strings.TrimSpace(text[:a.Start]), "pH"), text[a.End:]
@@ -59,16 +90,25 @@ func (a amountIn) sided(text, tag string, order *model.Link) sided {
 	if hasFigure(strings.Join(behind, " ")) {
 		behind = nil // they may be the next amount's
 	}
-	b := boundingOf(&spoken.Bounds, a.said, before, behind)
+	b := boundingOf(&tongue.Bounds, a.said, before, behind)
 	all := strings.Fields(strings.ToLower(start))
-	all = all[:len(all)-len(before)+len(b.before)]
-	if slices.ContainsFunc(all, func(w string) bool { return spoken.Asides.Supposing[w] }) {
+	bounding := len(before) - len(b.before)
+	if slices.ContainsFunc(all[:len(all)-bounding], func(w string) bool { return tongue.Asides.Supposing[w] }) {
 		return sided{}
 	}
-	if b.needs || b.loose {
-		return b.asked(spoken, behind, order, a.Fits(quantity.Duration))
+	if !b.needs && !b.loose {
+		return b.sided
 	}
-	return b.sided
+	c := clause{tongue, a, clauseBefore(cmp.Or(strings.TrimSuffix(strings.TrimSpace(links.before), "pH"), start)), bounding, behind}
+	switch {
+	case c.forbids():
+		b.side, b.loose = opposite(b.side), false
+		return b.sided
+	case c.keeps():
+		b.loose = false
+		return b.sided
+	}
+	return b.asked(tongue, behind, links.order, a.Fits(quantity.Duration), c.endsWithOrder())
 }
 
 // boundingOf reads an amount by the words before and behind it.
@@ -114,12 +154,12 @@ func compared(w *shape.Bounds, amount string, before []string) bounding {
 
 // asked is the side of an amount that must be so, or that is ordered; of others what
 // the words leave.
-func (b bounding) asked(l *shape.Language, behind []string, order *model.Link, duration bool) sided {
+func (b bounding) asked(l *shape.Language, behind []string, order *model.Link, duration, late bool) sided {
 	if s, is := b.demanded(l, behind); is {
 		return s
 	}
 	denied := slices.ContainsFunc(b.before, func(w string) bool { return slices.Contains(l.Denials, w) })
-	if b.needs && (denied || !b.behindOrder(&l.Bounds, order) && !b.inOrder(&l.Bounds, duration)) {
+	if b.needs && (denied || !late && !b.behindOrder(&l.Bounds, order) && !b.inOrder(&l.Bounds, duration)) {
 		return sided{}
 	}
 	return b.sided

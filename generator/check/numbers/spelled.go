@@ -27,7 +27,7 @@ func Spelled(text, tag string) []quantity.Found {
 			out = append(out, f)
 		}
 	}
-	if more := andHalves(&spoken.Numbers, text, out); more != nil {
+	if more := oneAndParts(&spoken.Numbers, text, out); more != nil {
 		out = append(out, more...)
 		slices.SortFunc(out, func(a, b quantity.Found) int { return cmp.Compare(a.Start, b.Start) })
 	}
@@ -41,9 +41,9 @@ func spelledAmount(n *shape.Numbers, text string, c shape.Counted) (quantity.Fou
 	if !is {
 		return f, false
 	}
-	if half := n.HalfBehind(text, f.End); half > 0 {
-		end := f.End + half
-		f, _ = amountAt(c.Value+0.5, text, c.End) // the unit is still there
+	if part, size := n.PlusBehind(text, f.End); size > 0 {
+		end := f.End + size
+		f, _ = amountAt(c.Value+part, text, c.End) // the unit is still there
 		f.End = end
 	}
 	f.Start = c.Start
@@ -60,17 +60,17 @@ func amountAt(value float64, text string, at int) (quantity.Found, bool) {
 	return quantity.Found{Quantity: found[0].Quantity, Start: at, End: at + found[0].End - len(number)}, true
 }
 
-// andHalves are the amounts of one and a half that have no number: "an hour and a
-// half", "hora y media". Those that have one are known, or in figures.
-func andHalves(n *shape.Numbers, text string, known []quantity.Found) []quantity.Found {
+// oneAndParts are the amounts of one and a part of it that have no number: "an hour
+// and a half", "hora y cuarto". Those that have one are known, or in figures.
+func oneAndParts(n *shape.Numbers, text string, known []quantity.Found) []quantity.Found {
 	var out []quantity.Found
 	for at := range text {
-		size := n.HalfBehind(text, at)
+		part, size := n.PlusBehind(text, at)
 		if size == 0 || slices.ContainsFunc(known, func(k quantity.Found) bool { return k.Start < at && at < k.End }) {
 			continue
 		}
 		before, unit := cutLastWord(text[:at])
-		f, is := amountAt(1.5, " "+unit, 0)
+		f, is := amountAt(1+part, " "+unit, 0)
 		rest, last := cutLastWord(before)
 		if !is || f.End != len(" "+unit) || hasFigure(last) {
 			continue

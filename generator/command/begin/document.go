@@ -240,14 +240,14 @@ func (p *document) front(title, summary string, missing []string) string {
 	if p.people > 1 {
 		fmt.Fprintf(&b, "people: %d\n", p.people)
 	}
-	list(&b, "hazards", ids(p.hazards))
-	list(&b, "tools", ids(p.tools))
+	list(&b, "hazards", model.IDs(p.hazards))
+	list(&b, "tools", model.IDs(p.tools))
 	var supplies []string
 	for _, u := range p.supplies {
 		supplies = append(supplies, u.line())
 	}
 	list(&b, "supplies", supplies)
-	list(&b, "holds", ids(p.holds))
+	list(&b, "holds", model.IDs(p.holds))
 	b.WriteString("---\n")
 	return b.String()
 }
@@ -256,12 +256,4 @@ func list(b *strings.Builder, name string, lines []string) {
 	if len(lines) > 0 {
 		fmt.Fprintf(b, "%s: [%s]\n", name, strings.Join(lines, ", "))
 	}
-}
-
-func ids[T model.Named](list []T) []string {
-	var out []string
-	for _, n := range list {
-		out = append(out, n.Base().ID)
-	}
-	return out
 }

@@ -10,6 +10,7 @@ import (
 	"text/template"
 
 	"baybinder/generator/command/schema"
+	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/decode"
 )
@@ -31,10 +32,8 @@ func Machine(manual, id, name string) (string, error) {
 	}
 	at := path.Join("machines", id+".yaml")
 	m, _ := bind.Manual(tree)
-	for _, machine := range m.Machines {
-		if machine.ID == id {
-			return "", fmt.Errorf("there is a machine %s already: %s", id, machine.At.Path())
-		}
+	if machine := model.ByID(m.Machines, id); machine != nil {
+		return "", fmt.Errorf("there is a machine %s already: %s", id, machine.At.Path())
 	}
 	var text strings.Builder
 	if described, is := schema.Of(at); is && there(manual, described.Path()) {

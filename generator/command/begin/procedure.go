@@ -109,17 +109,12 @@ func (n New) refuse(m *model.Manual) error {
 }
 
 func (n New) refuseMachine(m *model.Manual) error {
-	var ids []string
-	for _, machine := range m.Machines {
-		if machine.ID == n.Machine {
-			return nil
-		}
-		ids = append(ids, machine.ID)
+	if n.Machine == "" || model.ByID(m.Machines, n.Machine) != nil {
+		return nil
 	}
+	ids := model.IDs(m.Machines)
 	near := nearest.Of(n.Machine, ids)
 	switch {
-	case n.Machine == "":
-		return nil
 	case near != "":
 		return fmt.Errorf("there is no machine %s: did you mean %s?", n.Machine, near)
 	case len(ids) == 0:

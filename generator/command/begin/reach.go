@@ -84,7 +84,7 @@ func (n New) target(m *model.Manual) (*model.Machine, *model.Part, error) {
 	if part := first(machine.Parts, func(p *model.Part) bool { return p.ID == n.Part }); part != nil {
 		return machine, part, nil
 	}
-	ids := ids(machine.Parts)
+	ids := model.IDs(machine.Parts)
 	switch near := nearest.Of(n.Part, ids); {
 	case near != "":
 		return nil, nil, fmt.Errorf("%s has no part %s: did you mean %s?", machine.ID, n.Part, near)

@@ -102,7 +102,7 @@ func wantWayFree(t *rapid.T, p *model.Procedure, machine *model.Machine, id stri
 			}
 		}
 		if inWay := over(to, options); !subset(inWay, off) {
-			t.Fatalf("with %v something of %v is in the way of %s\n%s", options, ids(inWay), id, p.File.Text)
+			t.Fatalf("with %v something of %v is in the way of %s\n%s", options, model.IDs(inWay), id, p.File.Text)
 		}
 	}
 }
@@ -365,7 +365,7 @@ func TestAGuardComesOffBeforeTheProof(t *testing.T) {
 		}
 		at += i
 	}
-	if got := ids(r.Off); !slices.Equal(got, []string{"lid", "pipe-a", "pipe-b"}) {
+	if got := model.IDs(r.Off); !slices.Equal(got, []string{"lid", "pipe-a", "pipe-b"}) {
 		t.Errorf("off are %v", got)
 	}
 }

@@ -50,6 +50,7 @@ type Issued struct {
 	Readers     string          // reread, tell, none, retired; "" until it is said
 	Last        *model.Revision // nil of a first
 
+	shop   string           // the tag of its language, in which changes are told
 	text   *model.Procedure // the procedure, or its translation
 	moved  bool             // what readers cannot be spared
 	unseen string           // why it cannot be compared; "" where it can
@@ -73,7 +74,7 @@ func Prepare(m *model.Manual, found []finding.Finding, o Order) ([]*Issued, erro
 	var list []*Issued
 	var wrong []error
 	for _, text := range texts {
-		i := &Issued{Procedure: originalOf(m, text), Language: text.Language, text: text, Retired: o.Retire, Last: lastOf(m, text)}
+		i := &Issued{Procedure: originalOf(m, text), Language: text.Language, shop: m.Shop.Language, text: text, Retired: o.Retire, Last: lastOf(m, text)}
 		if err := i.prepare(book, o); err != nil {
 			wrong = append(wrong, err)
 		}
@@ -95,7 +96,7 @@ func (o Order) fit(m *model.Manual, found []finding.Finding, texts []*model.Proc
 		return errors.New("name what is retired: --retire goes with neither --all nor --changed")
 	case o.Number != 0 && len(texts) > 1:
 		return errors.New("--revision is the number of one procedure: name one")
-	case o.Instead != "" && procedureOf(m, o.Instead) == nil:
+	case o.Instead != "" && model.ByID(m.Procedures, o.Instead) == nil:
 		return training.NoProcedure(m, o.Instead)
 	case o.Retire:
 		return nil
@@ -131,15 +132,6 @@ func (o Order) allowed(m *model.Manual) error {
 		return fmt.Errorf("--%s: %s held none of the roles on %s that issue: of shop.yaml asks for", flag, who, o.Date)
 	}
 	return errors.Join(judge("checked", o.Checked, rule.Checked), judge("approved", o.Approved, rule.Approved))
-}
-
-func procedureOf(m *model.Manual, id string) *model.Procedure {
-	for _, p := range m.Procedures {
-		if p.ID == id {
-			return p
-		}
-	}
-	return nil
 }
 
 // prepare works out one revision.
@@ -239,7 +231,7 @@ func (i *Issued) compare(book *fingerprint.Cache) {
 		return
 	}
 	form := book.Beside(i.text, was)
-	i.Changes = fingerprint.Changes(was, form, &language.Default().Readings.Changes)
+	i.Changes = fingerprint.Changes(was, form, &language.Of(i.shop).Readings.Changes)
 	i.moved = fingerprint.DangerMoved(was, form)
 }
 

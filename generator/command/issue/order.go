@@ -37,7 +37,7 @@ type Order struct {
 func chosen(m *model.Manual, found []finding.Finding, o Order) ([]*model.Procedure, error) {
 	var wrong []error
 	for _, id := range o.Procedures {
-		if !slices.ContainsFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == id }) {
+		if model.ByID(m.Procedures, id) == nil {
 			wrong = append(wrong, training.NoProcedure(m, id))
 		}
 	}

@@ -51,7 +51,7 @@ func addable(m *model.Manual, n New) error {
 	if why := decode.BadIDWhy(n.ID); !why.IsZero() {
 		wrong = append(wrong, fmt.Errorf("the id %q %s", n.ID, why))
 	}
-	if p := person(m, n.ID); p != nil {
+	if p := model.ByID(m.People, n.ID); p != nil {
 		again := ""
 		if len(p.Left) > 0 {
 			again = "; who comes back: readings people back " + n.ID
@@ -73,10 +73,7 @@ func addable(m *model.Manual, n New) error {
 
 // there says that nothing has an id, with the nearest that has.
 func there[T model.Named](what, id string, list []T) error {
-	var ids []string
-	for _, n := range list {
-		ids = append(ids, n.Base().ID)
-	}
+	ids := model.IDs(list)
 	if slices.Contains(ids, id) {
 		return nil
 	}
@@ -84,14 +81,6 @@ func there[T model.Named](what, id string, list []T) error {
 		return fmt.Errorf("there is no %s %s: did you mean %s?", what, id, near)
 	}
 	return fmt.Errorf("there is no %s %s", what, id)
-}
-
-func person(m *model.Manual, id string) *model.Person {
-	i := slices.IndexFunc(m.People, func(p *model.Person) bool { return p.ID == id })
-	if i < 0 {
-		return nil
-	}
-	return m.People[i]
 }
 
 // Leave notes a last day, of all who are named or of none.
@@ -143,7 +132,7 @@ func eachLeft(m *model.Manual, folder string, ids []string, cell func(p *model.P
 	cells := map[string]string{}
 	var wrong []error
 	for _, id := range ids {
-		p := person(m, id)
+		p := model.ByID(m.People, id)
 		switch {
 		case p == nil:
 			wrong = append(wrong, there("person", id, m.People))

@@ -37,7 +37,8 @@ type Deed struct {
 	*model.Reading
 	Revision *model.Revision // nil where none has its fingerprint
 	State    State           // of a reading, on the day; "" of another act
-	Why      string          // a performance counts for no plan because of this; "" where it counts
+	Why      finding.Words   // a performance counts for no plan because of this; no words where it counts
+	Fault    string          // an inspection is none because of this; "" where it is one
 }
 
 // Account is what the files show of a procedure on the staff's day.
@@ -72,9 +73,9 @@ func (h *Standings) deed(r *model.Reading) Deed {
 			d.State = Good
 		}
 	case "performed":
-		d.Why = h.UncountedByAll(r).String()
+		d.Why = h.UncountedByAll(r)
 	case "inspected":
-		d.Why = h.InspectionFault(r)
+		d.Fault = h.InspectionFault(r)
 	}
 	return d
 }

@@ -192,7 +192,7 @@ func TestAccountOfADay(t *testing.T) {
 		if d.Revision != nil {
 			revision = d.Revision.Number
 		}
-		got = append(got, fmt.Sprint(d.Date, " ", d.Act, " ", revision, " ", d.State, " ", d.Why))
+		got = append(got, fmt.Sprint(d.Date, " ", d.Act, " ", revision, " ", d.State, " ", d.Why, d.Fault))
 	}
 	want := []string{
 		"2026-01-20 read 1 " + string(Good) + " ",

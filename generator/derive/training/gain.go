@@ -288,12 +288,7 @@ func (h *Standings) Witnesses(plan *model.Plan) []*model.Person {
 }
 
 func (h *Standings) person(id string) *model.Person {
-	for _, p := range h.m.People {
-		if p.ID == id {
-			return p
-		}
-	}
-	return nil
+	return model.ByID(h.m.People, id)
 }
 
 func labelOf(r *model.Role) string {

@@ -29,11 +29,12 @@ func Award(m *model.Manual, folder string, g Grant) error {
 	wrong := []error{g.fits(m)}
 	var rows []ledger.Row
 	for _, id := range g.People {
-		if !known(m, id) {
+		p := model.ByID(m.People, id)
+		if p == nil {
 			wrong = append(wrong, notInPeople(m, id))
 			continue
 		}
-		wrong = append(wrong, h.refuse(personOf(m, id), g))
+		wrong = append(wrong, h.refuse(p, g))
 		rows = append(rows, ledger.Row{"date": g.Date.String(), "person": id, "role": g.Role, "act": g.Act, "by": g.By, "reason": g.Reason})
 	}
 	if err := errors.Join(wrong...); err != nil {
@@ -47,17 +48,13 @@ func Award(m *model.Manual, folder string, g Grant) error {
 
 // fits says what is wrong with it, whoever it is about.
 func (g Grant) fits(m *model.Manual) error {
-	var ids []string
-	for _, r := range m.Roles {
-		ids = append(ids, r.ID)
-	}
-	near := nearest.Of(g.Role, ids)
+	near, role := nearest.Of(g.Role, model.IDs(m.Roles)), model.ByID(m.Roles, g.Role)
 	switch {
-	case !slices.Contains(ids, g.Role) && near != "":
+	case role == nil && near != "":
 		return fmt.Errorf("there is no role %s: did you mean %s?", g.Role, near)
-	case !slices.Contains(ids, g.Role):
+	case role == nil:
 		return fmt.Errorf("there is no role %s", g.Role)
-	case g.By != "" && !known(m, g.By):
+	case g.By != "" && model.ByID(m.People, g.By) == nil:
 		return fmt.Errorf("who is to have decided it is not known: %w", notInPeople(m, g.By))
 	case slices.Contains(g.People, g.By):
 		return fmt.Errorf("%s cannot decide over a role of their own", g.By)

@@ -228,3 +228,42 @@ func TestWhatChangedForWhom(t *testing.T) {
 		}
 	}
 }
+
+// "What somebody held on a day is what the rows up to and on that day say", and "a
+// later change … does not undo it": of a past day a person's account is the one that
+// the files gave on that day, whatever was written into them since.
+func TestAnAccountOfAPastDayHasNothingLater(t *testing.T) {
+	t.Parallel()
+	const (
+		head = "person,name,roles,started,plans,left\nt-01,First,,2026-01-01,,\n"
+		gone = "2026-05-01,t-02,teacher,withdrawn,t-01,a reason\n"
+	)
+	said := func(person, rows, day string) string {
+		m := shop("readings/people.csv", head+person, "readings/roles.csv", rolesHead+rows)
+		a := NewStandings(m, on(day)).PersonAccount(m.People[1])
+		out := fmt.Sprint(a.There, " ", a.Started, " ", a.Left)
+		for _, r := range a.Roles {
+			out += fmt.Sprint("; ", r.Role.ID, " ", r.From, " ", r.Until, " ", r.Ended, " ", r.Why, " ", r.Held)
+		}
+		return out
+	}
+	const last = "t-02,Second,teacher cleaner@2026-03-01,2026-01-10,,2026-02-10..2026-04-01 2026-06-30\n"
+	for _, c := range []struct{ day, person, rows string }{
+		{"2026-01-10", "t-02,Second,teacher,2026-01-10,,\n", ""},
+		{"2026-02-09", "t-02,Second,teacher,2026-01-10,,\n", ""},
+		{"2026-02-10", "t-02,Second,teacher,2026-01-10,,2026-02-10\n", ""},
+		{"2026-02-28", "t-02,Second,teacher,2026-01-10,,2026-02-10\n", ""},
+		{"2026-03-31", "t-02,Second,teacher cleaner@2026-03-01,2026-01-10,,2026-02-10\n", ""},
+		{"2026-04-01", "t-02,Second,teacher cleaner@2026-03-01,2026-01-10,,2026-02-10..2026-04-01\n", ""},
+		{"2026-04-30", "t-02,Second,teacher cleaner@2026-03-01,2026-01-10,,2026-02-10..2026-04-01\n", ""},
+		{"2026-05-01", "t-02,Second,teacher cleaner@2026-03-01,2026-01-10,,2026-02-10..2026-04-01\n", gone},
+		{"2026-06-30", last, gone},
+	} {
+		if got, want := said(last, gone, c.day), said(c.person, c.rows, c.day); got != want {
+			t.Errorf("on %s: %s, and the files of that day said %s", c.day, got, want)
+		}
+	}
+	if got, want := said(last, gone, "2026-01-09"), fmt.Sprint(false, " ", model.Date{}, " ", []model.Absence(nil)); got != want {
+		t.Errorf("before the start: %s, want %s", got, want)
+	}
+}

@@ -197,10 +197,8 @@ func Minutes(seconds int) int { return max(1, int(math.Round(float64(seconds)/60
 
 // Named finds a plan by its id.
 func Named(m *model.Manual, id string) (*model.Plan, error) {
-	for _, plan := range m.Plans {
-		if plan.ID == id {
-			return plan, nil
-		}
+	if plan := model.ByID(m.Plans, id); plan != nil {
+		return plan, nil
 	}
 	return nil, fmt.Errorf("there is no reading plan %s", id)
 }

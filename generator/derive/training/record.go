@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/ledger"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
@@ -41,7 +42,7 @@ type Recorded struct {
 	Fingerprint string
 	Revision    *model.Revision // that has it; nil where none was issued
 	Twice       bool            // the same row stands already
-	Why         string          // it counts for no plan because of this; "" where it does
+	Why         finding.Words   // it counts for no plan because of this; no words where it does
 	Finished    []*model.Plan   // that it finished
 }
 
@@ -137,16 +138,7 @@ func (d *Recorded) reading(m *model.Manual) model.Reading {
 		Date: d.Date, Act: d.Act, Fingerprint: d.Fingerprint, By: d.By, On: d.On, Language: d.Language, Score: d.Score, Note: d.Note,
 		Person: model.Ref[model.Person]{ID: d.Person}, Procedure: model.Ref[model.Procedure]{ID: d.Procedure},
 	}
-	for _, p := range m.People {
-		if p.ID == d.Person {
-			r.Person.To = p
-		}
-	}
-	for _, p := range m.Procedures {
-		if p.ID == d.Procedure {
-			r.Procedure.To = p
-		}
-	}
+	r.Person.To, r.Procedure.To = model.ByID(m.People, d.Person), model.ByID(m.Procedures, d.Procedure)
 	return r
 }
 
@@ -165,7 +157,7 @@ type finish struct {
 // told at the last of them.
 func (d *Recorded) cameOf(h both, r *model.Reading, told map[finish]bool) {
 	if d.Act == "performed" {
-		d.Why = h.now.UncountedByAll(r).String()
+		d.Why = h.now.UncountedByAll(r)
 	}
 	for i := range r.Person.To.Plans {
 		plan := r.Person.To.Plans[i].To
@@ -199,26 +191,26 @@ func BeginRoles(folder string) error {
 
 // recordable finds the procedure and refuses what cannot have been.
 func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
-	at := slices.IndexFunc(m.Procedures, func(p *model.Procedure) bool { return p.ID == e.Procedure })
+	p, who := model.ByID(m.Procedures, e.Procedure), model.ByID(m.People, e.Person)
 	switch {
-	case !known(m, e.Person):
+	case who == nil:
 		return nil, notInPeople(m, e.Person)
-	case at < 0:
+	case p == nil:
 		return nil, NoProcedure(m, e.Procedure)
 	case !slices.Contains(Acts, e.Act):
 		return nil, fmt.Errorf("%q is none of %s", e.Act, strings.Join(Acts, ", "))
-	case !m.Procedures[at].Issued():
-		return nil, fmt.Errorf("%s is %s: only what is issued is read for work", e.Procedure, m.Procedures[at].Status)
-	case e.By != "" && !known(m, e.By):
+	case !p.Issued():
+		return nil, fmt.Errorf("%s is %s: only what is issued is read for work", e.Procedure, p.Status)
+	case e.By != "" && model.ByID(m.People, e.By) == nil:
 		return nil, fmt.Errorf("who is to have seen it is not known: %w", notInPeople(m, e.By))
-	case !personOf(m, e.Person).There(e.Date):
+	case !who.There(e.Date):
 		return nil, fmt.Errorf("%s was not there on %s: mend started or left in readings/people.csv, or give the day with --today", e.Person, e.Date)
 	case e.Act == "inspected" && e.By == "":
 		return nil, errors.New("say with --by who inspected")
 	case e.By == e.Person:
 		return nil, fmt.Errorf("%s cannot witness what they did themselves", e.By)
 	}
-	return m.Procedures[at], nil
+	return p, nil
 }
 
 // Acts are what can be recorded.
@@ -226,31 +218,15 @@ var Acts = []string{"read", "watched", "performed", "taught", "told", "inspected
 
 // NoProcedure says that there is no such procedure, and which one may be meant.
 func NoProcedure(m *model.Manual, id string) error {
-	var ids []string
-	for _, p := range m.Procedures {
-		ids = append(ids, p.ID)
-	}
-	if near := nearest.Of(id, ids); near != "" {
+	if near := nearest.Of(id, model.IDs(m.Procedures)); near != "" {
 		return fmt.Errorf("there is no procedure %s: did you mean %s?", id, near)
 	}
 	return fmt.Errorf("there is no procedure %s", id)
 }
 
 func notInPeople(m *model.Manual, id string) error {
-	var ids []string
-	for _, p := range m.People {
-		ids = append(ids, p.ID)
-	}
-	if near := nearest.Of(id, ids); near != "" {
+	if near := nearest.Of(id, model.IDs(m.People)); near != "" {
 		return fmt.Errorf("%s is not in readings/people.csv: did you mean %s?", id, near)
 	}
 	return fmt.Errorf("%s is not in readings/people.csv: add a row with that id first", id)
-}
-
-func personOf(m *model.Manual, id string) *model.Person {
-	return m.People[slices.IndexFunc(m.People, func(p *model.Person) bool { return p.ID == id })]
-}
-
-func known(m *model.Manual, person string) bool {
-	return slices.ContainsFunc(m.People, func(p *model.Person) bool { return p.ID == person })
 }

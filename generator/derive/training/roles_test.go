@@ -190,7 +190,7 @@ func TestWhatARowFinishes(t *testing.T) {
 		t.Fatal(err)
 	}
 	for i, d := range done {
-		if last := i == len(done)-1; (len(d.Finished) == 1) != last || (d.Why != "") != (i == 4) {
+		if last := i == len(done)-1; (len(d.Finished) == 1) != last || (!d.Why.IsZero()) != (i == 4) {
 			t.Errorf("row %d finishes %d plans and counts not because of %q", i, len(d.Finished), d.Why)
 		}
 	}

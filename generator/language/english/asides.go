@@ -10,6 +10,7 @@ var asides = shape.Asides{
 	Away:        []string{"from", "apart", "away", "in from", "off the", "intervals", "clear of"},
 	Steps:       []string{"in steps of", "steps of", "to the nearest"},
 	AtATime:     []string{"at a time", "a turn", "per turn", "a week", "a month", "a year"},
+	Makes:       []string{"is", "are", "makes", "make", "gives", "give", "="},
 	Supposing:   shape.SetOf("if when whenever once unless until till"),
 	Ranges:      []shape.Range{{Between: "to"}, {Before: "between", Between: "and"}, {Before: "from", Between: "down to"}},
 	RangeBehind: shape.SetOf("to from between at of for is are about within with by reads read has have shows show"),

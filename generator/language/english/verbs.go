@@ -35,5 +35,5 @@ var verbs = shape.Verbs{
 	Joiners:  shape.SetOf("and then now"),
 	Parts:    shape.SetOf("in on"),
 	Plurals:  []string{"s", "es"},
-	After:    shape.SetOf("with and then by on in using or before after while when until as for if so again first but from through"),
+	After:    shape.SetOf("with and then by on in using or before after while when until as for if so again first but from through during"),
 }

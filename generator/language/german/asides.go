@@ -10,6 +10,7 @@ var asides = shape.Asides{
 	Away:        []string{"von", "vom", "auseinander", "entfernt", "abstand"},
 	Steps:       []string{"in schritten von", "schritten von"},
 	AtATime:     []string{"auf einmal", "pro umdrehung", "je umdrehung", "pro woche", "im monat", "im jahr"},
+	Makes:       []string{"ist", "sind", "macht", "machen", "gibt", "ergibt", "entspricht", "entsprechen", "="},
 	Supposing:   shape.SetOf("wenn falls sobald bis solange"),
 	Ranges:      []shape.Range{{Between: "bis"}, {Before: "zwischen", Between: "und"}, {Before: "von", Between: "auf"}},
 	RangeBehind: shape.SetOf("von zwischen auf bei mit für ist sind hat haben zeigt zeigen"),

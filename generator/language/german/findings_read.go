@@ -211,6 +211,11 @@ var findingsRead = map[string]string{
 	"write stored: yes, or stored: { capacitance: 1000 µF, resistance: 100 kΩ }, or for a gas stored: { gas-volume: 10 L }": "schreiben Sie stored: yes, oder stored: { capacitance: 1000 µF, resistance: 100 kΩ }, oder bei einem Gas stored: { gas-volume: 10 L }",
 	"take it out: the signal word is worked out from harm and happens":                                                      "nehmen Sie es heraus: das Signalwort wird aus harm und happens gerechnet",
 	"%q has a comma in it, and inside { } and [ ] a comma ends a value":                                                     "%q hat ein Komma, und innerhalb von { } und [ ] beendet ein Komma einen Wert",
-	"write one of: %s":                  "schreiben Sie eines von: %s",
-	"did you mean %s? It is one of: %s": "meinten Sie %s? Es ist eines von: %s",
+	"write one of: %s":                                                                     "schreiben Sie eines von: %s",
+	"did you mean %s? It is one of: %s":                                                    "meinten Sie %s? Es ist eines von: %s",
+	"a control character (U+%04X), which no reader sees":                                   "ein Steuerzeichen (U+%04X), das kein Leser sieht",
+	"a sign was lost here (U+FFFD)":                                                        "hier ging ein Zeichen verloren (U+FFFD)",
+	"write what stood here: ± µ ° Ω and – are lost most often":                             "schreiben Sie, was hier stand: ± µ ° Ω und – gehen am häufigsten verloren",
+	"a sign that nobody sees (U+%04X) changes the order in which what follows it is shown": "ein Zeichen, das niemand sieht (U+%04X), ändert die Reihenfolge, in der das Folgende zu sehen ist",
+	"take it out: people read another text than stands here":                               "nehmen Sie es heraus: zu lesen ist ein anderer Text, als hier steht",
 }

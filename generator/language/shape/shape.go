@@ -110,17 +110,25 @@ type Numbers struct {
 	Thousand string
 	And      string   `may:"empty"` // "two hundred and ten"
 	Glued    []string `may:"empty"` // what glues numbers together to one word
+	Before   []string `may:"empty"` // the part of one that a word begins with whose rest is the unit, "Viertelstunde"; the longest first
 	Apart    Set      // beside a number it makes another of it: "two point five", "a few hundred"
 
-	// Halves.
-	Half       Set      // "half an hour"
-	HalfOf     []string `may:"empty"` // the an of it
-	OneAndHalf Set      `may:"empty"` // "anderthalb"
-	AndHalf    []string // "two and a half turns", "a minute and a half"
-	One        Set      `may:"empty"` // the a of it, where it is no number
+	// Halves and quarters.
+	Parts []Fraction // with the of of it: "half an hour", "three quarters of a litre"; the longest first
+	Plus  []Fraction // behind a number or a unit: "two and a half turns", "a minute and a half"
+	One   Set        `may:"empty"` // the a of it, where it is no number
+
+	Many    Set      // words for several that are no numbers: both, these
+	Plurals []string // how a noun ends that is several, and hardly one that is one
 
 	Of       string   // of "two of the four"
 	Articles []string // the the of it
+}
+
+// Fraction is a phrase for a part of one.
+type Fraction struct {
+	Said string
+	Of   float64 // of one: 0.25
 }
 
 // Acts are the words of a language for acts and for the points where energy is
@@ -132,6 +140,8 @@ type Acts struct {
 	// Orders of a kind that may be said of other things in its opposite.
 	Placed, Pulled string
 	Emptied        string `may:"empty"`
+	Renewed        string // take off for good, and put a new one in
+	Fresh          string // new
 
 	Hung string // what is hung at a point and taken off again
 
@@ -161,8 +171,9 @@ type Asides struct {
 	Away      []string // behind a distance
 	Steps     []string // before how finely something is set or read, and behind it: "0.1 bar at a time"
 	AtATime   []string
-	At        string `may:"empty"` // what stands before it as well, where its words alone say too little
-	Supposing Set    // before what is only supposed
+	Makes     []string // between an amount and what it is of another kind: "one turn is 1.5 mm"
+	At        string   `may:"empty"` // what stands before it as well, where its words alone say too little
+	Supposing Set      // before what is only supposed
 
 	Ranges      []Range
 	RangeBehind Set // words behind which a range begins, and no count
@@ -196,6 +207,15 @@ type Bounds struct {
 	For, To       Set      // between it and what it bounds: "wait for less than 3 min", "fill to"
 	With          Set      // so of fills and torques
 	Lead          Set      // what may stand before an order
+
+	// Orders that leave something on a side, with all that is said of it between them
+	// and the amount; and those that stand at the end of their clause.
+	Keeps                            []string
+	LateKeeps, LateWaits, LateOrders []string `may:"empty"` // "den Druck unter 2 bar halten"
+	At                               Set      // "keep it at 8 °C or more"
+	Told                             Set      // what makes a report of an order
+	Forbids                          []string `may:"empty"` // "never let it get over 60 °C"
+	Goes                             Set      `may:"empty"` // the get of it
 }
 
 // Verbs are the words by which an act is told that stands in words only. They

@@ -71,7 +71,8 @@ func (n *Numbers) Counted(text string) []Counted {
 
 // begins says that a number may begin with a word.
 func (n *Numbers) begins(said string) bool {
-	return n.Spelled[said] > 0 || n.Hundreds[said] > 0 || said == n.Thousand || n.Half[said] || n.OneAndHalf[said]
+	return n.Spelled[said] > 0 || n.Hundreds[said] > 0 || said == n.Thousand ||
+		slices.ContainsFunc(n.Parts, func(p Fraction) bool { return said == p.Said || strings.HasPrefix(p.Said, said+" ") })
 }
 
 // makesAnother says that the words behind a number make another of it.
@@ -81,11 +82,8 @@ func (n *Numbers) makesAnother(behind []string) bool {
 
 // number reads the number with which words begin, and how many of them it takes.
 func (n *Numbers) number(words []string) (value float64, used int) {
-	switch {
-	case n.Half[words[0]]:
-		return 0.5, 1 + size(words[1:], n.HalfOf)
-	case n.OneAndHalf[words[0]]:
-		return 1.5, 1
+	if part, used := partOf(words, n.Parts); used > 0 {
+		return part, used
 	}
 	whole, used := n.below1000(words)
 	if used < len(words) && words[used] == n.Thousand {
@@ -94,10 +92,14 @@ func (n *Numbers) number(words []string) (value float64, used int) {
 		whole, used = max(whole, 1)*1000+rest, used+more
 	}
 	value = float64(whole)
-	if half := size(words[used:], n.AndHalf); used > 0 && half > 0 {
-		return value + 0.5, used + half
+	if used == 0 {
+		return 0, 0
 	}
-	return value, used
+	if part, more := partOf(words[used:], n.Parts); more > 0 && whole > 1 { // "three quarters"; the one of "one quarter" is no number of its own
+		return value * part, used + more
+	}
+	part, more := partOf(words[used:], n.Plus)
+	return value + part, used + more
 }
 
 // below1000 reads hundreds, tens and ones.
@@ -139,28 +141,29 @@ func (n *Numbers) below100(words []string) (value, used int) {
 	return value, used
 }
 
-// size is how many words one of the phrases takes with which words begin.
-func size(words, phrases []string) int {
+// partOf is the part of one with whose phrase words begin, and how many words it
+// takes: none where they begin otherwise.
+func partOf(words []string, phrases []Fraction) (part float64, used int) {
 	for _, p := range phrases {
-		if list := strings.Fields(p); len(list) <= len(words) && slices.Equal(list, words[:len(list)]) {
-			return len(list)
+		if list := strings.Fields(p.Said); len(list) <= len(words) && slices.Equal(list, words[:len(list)]) {
+			return p.Of, len(list)
 		}
 	}
-	return 0
+	return 0, 0
 }
 
-// HalfBehind is how many bytes "and a half" takes at a place in a text, none where
-// something else stands there.
-func (n *Numbers) HalfBehind(text string, at int) int {
+// PlusBehind is the part of one that "and a half" adds at a place in a text, and how
+// many bytes it takes: none where something else stands there.
+func (n *Numbers) PlusBehind(text string, at int) (part float64, size int) {
 	if at == len(text) || text[at] != ' ' {
-		return 0
+		return 0, 0
 	}
-	for _, p := range n.AndHalf {
-		if rest := text[at:]; strings.HasPrefix(rest, " "+p) && !letterIn(rest, 1+len(p)) {
-			return 1 + len(p)
+	for _, p := range n.Plus {
+		if rest := text[at:]; strings.HasPrefix(rest, " "+p.Said) && !letterIn(rest, 1+len(p.Said)) {
+			return p.Of, 1 + len(p.Said)
 		}
 	}
-	return 0
+	return 0, 0
 }
 
 func letterIn(text string, at int) bool {
@@ -194,23 +197,38 @@ func (n *Numbers) behind(text string, parts []word) []word {
 }
 
 // parted are the parts of a word that is glued together of numbers,
-// "zweihundertdreißig"; of another, the word.
+// "zweihundertdreißig", or of a part of one and its unit, "Viertelstunde"; of another,
+// the word.
 func (n *Numbers) parted(w word) []word {
+	if len(w.said) != w.end-w.start {
+		return []word{w} // small letters of another length
+	}
 	var out []word
 	for _, glue := range n.Glued {
-		if at := strings.Index(w.said, glue); at >= 0 && len(w.said) > len(glue) && len(w.said) == w.end-w.start {
+		if at := strings.Index(w.said, glue); at >= 0 && len(w.said) > len(glue) {
 			for _, cut := range [][2]int{{0, at}, {at, at + len(glue)}, {at + len(glue), len(w.said)}} {
 				if cut[0] < cut[1] {
-					out = append(out, n.parted(word{w.start + cut[0], w.start + cut[1], w.said[cut[0]:cut[1]]})...)
+					out = append(out, n.parted(w.part(cut[0], cut[1]))...)
 				}
 			}
 			break
 		}
 	}
-	if len(out) == 0 || slices.ContainsFunc(out, func(p word) bool { return !n.begins(p.said) && !slices.Contains(n.AndHalf, p.said) }) {
-		return []word{w}
+	if len(out) > 0 && !slices.ContainsFunc(out, func(p word) bool { return !n.begins(p.said) && !isPart(p.said, n.Plus) }) {
+		return out
 	}
-	return out
+	for _, part := range n.Before {
+		if strings.HasPrefix(w.said, part) && len(w.said) > len(part) {
+			return []word{w.part(0, len(part)), w.part(len(part), len(w.said))}
+		}
+	}
+	return []word{w}
+}
+
+func (w word) part(from, to int) word { return word{w.start + from, w.start + to, w.said[from:to]} }
+
+func isPart(said string, list []Fraction) bool {
+	return slices.ContainsFunc(list, func(p Fraction) bool { return p.Said == said })
 }
 
 // nextWord is the first word in a text from a place on, of letters alone.

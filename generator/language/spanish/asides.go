@@ -11,6 +11,7 @@ var asides = shape.Asides{
 	At:          "a",
 	Steps:       []string{"en pasos de", "pasos de"},
 	AtATime:     []string{"a la vez", "de una vez", "por vuelta", "por semana", "al mes", "al año"},
+	Makes:       []string{"es", "son", "da", "dan", "equivale a", "equivalen a", "="},
 	Supposing:   shape.SetOf("si cuando hasta mientras salvo"),
 	Ranges:      []shape.Range{{Between: "a"}, {Between: "hasta"}, {Before: "entre", Between: "y"}},
 	RangeBehind: shape.SetOf("de entre desde a en es son unos unas hasta con por para durante tiene tienen marca marcan"),

@@ -3,16 +3,16 @@ package spanish
 import "baybinder/generator/language/shape"
 
 var bounds = shape.Bounds{
-	AtMost:  []string{"como máximo", "como mucho", "a lo sumo", "no más de", "no superior a", "no mayor de", "máximo", "máx", "máx.", "un máximo de"},
-	AtLeast: []string{"como mínimo", "al menos", "por lo menos", "no menos de", "no inferior a", "no menor de", "mínimo", "mín", "mín.", "un mínimo de"},
+	AtMost:  []string{"como máximo", "como mucho", "a lo sumo", "no más de", "no superior a", "no mayor de", "nunca más de", "nunca por encima de", "no superar", "no superar los", "no supere", "no supere los", "no exceda", "no exceda de", "no pase de", "sin pasar de", "sin superar", "sin superar los", "máximo", "máx", "máx.", "un máximo de"},
+	AtLeast: []string{"como mínimo", "al menos", "por lo menos", "no menos de", "no inferior a", "no menor de", "nunca menos de", "nunca por debajo de", "no baje de", "sin bajar de", "mínimo", "mín", "mín.", "un mínimo de"},
 	Having:  shape.SetOf("de con"),
 	OrLess:  []string{"o menos"},
 	OrMore:  []string{"o más"},
-	Below:   []string{"por debajo de", "debajo de", "bajo", "menos de", "inferior a", "menor de", "menor que"},
-	Above:   []string{"por encima de", "encima de", "más de", "superior a", "mayor de", "mayor que"},
+	Below:   []string{"por debajo de los", "por debajo de", "debajo de", "bajo", "menos de", "inferior a", "menor de", "menor que", "baje de", "baje de los"},
+	Above:   []string{"por encima de los", "por encima de", "encima de", "más de", "superior a", "mayor de", "mayor que", "suba de", "suba de los", "pase de", "pase de los", "supere", "supere los"},
 	UpTo:    []string{"hasta"},
 	Musts:   []string{"debe", "deben", "tiene que", "tienen que", "ha de", "han de", "hay que"},
-	Being:   shape.SetOf("ser estar tener haber dar marcar medir pesar mostrar quedar"),
+	Being:   shape.SetOf("ser estar tener haber dar marcar medir pesar mostrar quedar mantenerse permanecer quedarse caer bajar subir"),
 	Always:  shape.SetOf("siempre todavía entonces"),
 	Waits:   []string{"espere", "esperar", "deje", "déjelo", "déjela", "remoje", "purgue"},
 	Orders:  []string{"llene", "llenar", "infle", "inflar", "ponga", "suba", "caliente", "enfríe", "cargue", "gire", "mantenga", "vierta", "verter", "añada", "apriete"},
@@ -20,4 +20,10 @@ var bounds = shape.Bounds{
 	To:      shape.SetOf("a"),
 	With:    shape.SetOf("con"),
 	Lead:    shape.SetOf("y luego después ahora primero"),
+
+	Keeps:   []string{"mantenga", "mantener", "mantén", "manténgalo", "manténgala", "manténgalos", "manténgalas", "conserve", "conservar"},
+	At:      shape.SetOf("a en"),
+	Told:    shape.SetOf("que quien cuyo cuya puede pueden podría"),
+	Forbids: []string{"no deje que", "nunca deje que", "no permita que", "nunca permita que", "evite que", "vigile que no", "cuide que no"},
+	Goes:    shape.SetOf("suba pase supere baje caiga llegue quede esté"),
 }

@@ -211,6 +211,11 @@ var findingsRead = map[string]string{
 	"write stored: yes, or stored: { capacitance: 1000 µF, resistance: 100 kΩ }, or for a gas stored: { gas-volume: 10 L }": "escriba stored: yes, o stored: { capacitance: 1000 µF, resistance: 100 kΩ }, o para un gas stored: { gas-volume: 10 L }",
 	"take it out: the signal word is worked out from harm and happens":                                                      "quítelo: la palabra de señal sale de harm: y happens:",
 	"%q has a comma in it, and inside { } and [ ] a comma ends a value":                                                     "%q tiene una coma, y dentro de { } y [ ] una coma termina un valor",
-	"write one of: %s":                  "escriba uno de estos: %s",
-	"did you mean %s? It is one of: %s": "¿quiso decir %s? Es uno de: %s",
+	"write one of: %s":                                                                     "escriba uno de estos: %s",
+	"did you mean %s? It is one of: %s":                                                    "¿quiso decir %s? Es uno de: %s",
+	"a control character (U+%04X), which no reader sees":                                   "un carácter de control (U+%04X), que ningún lector ve",
+	"a sign was lost here (U+FFFD)":                                                        "aquí se perdió un signo (U+FFFD)",
+	"write what stood here: ± µ ° Ω and – are lost most often":                             "escriba lo que había aquí: ± µ ° Ω y – son los que más se pierden",
+	"a sign that nobody sees (U+%04X) changes the order in which what follows it is shown": "un signo que nadie ve (U+%04X) cambia el orden en que se muestra lo que sigue",
+	"take it out: people read another text than stands here":                               "quítelo: se lee otro texto que el que hay aquí",
 }

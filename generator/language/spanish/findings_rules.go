@@ -277,4 +277,7 @@ var findingsRules = map[string]string{
 	"A circuit that is filled from the wrong can": "Un circuito que se llena del bidón equivocado",
 	"Two oils look alike in the jug. What goes into a circuit that it is not made for eats its seals, and is not seen until they leak.": "Dos aceites parecen iguales en la jarra. El que no es para ese circuito se come sus juntas, y no se nota hasta que hay fugas.",
 	"Link the supply that the machine file names for the fluid, or mend supply: there.":                                                 "Enlace el suministro que el archivo de la máquina nombra para el fluido, o corrija ahí supply:.",
+	"A sign that no reader sees, or that was lost":                                                                                      "Un signo que ningún lector ve, o que se perdió",
+	"A control character comes along with a copied text: it is printed as a box or as nothing, and other programs end the text there. A sign that turns letters round shows people another text than the one that is checked. Where a sign was lost, it may have been the ± of a limit or the µ of a unit.": "Un carácter de control llega con un texto copiado: se imprime como un cuadro o no se imprime, y otros programas terminan ahí el texto. Un signo que da la vuelta a las letras muestra otro texto que el comprobado. Donde se perdió un signo, pudo ser el ± de un límite o la µ de una unidad.",
+	"Take it out, and write what belongs there: ± µ ° Ω and – are lost most often.": "Quítelo y escriba lo que va ahí: ± µ ° Ω y – son los que más se pierden.",
 }

@@ -39,5 +39,5 @@ var verbs = shape.Verbs{
 	Little:   shape.SetOf("solo sólo también ambos ambas todos todas nuevamente completamente totalmente despacio lentamente"),
 	Joiners:  shape.SetOf("y e luego después ahora"),
 	Plurals:  []string{"s", "es"},
-	After:    shape.SetOf("con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde"),
+	After:    shape.SetOf("con y e luego después por de en usando o antes tras mientras cuando hasta como para si otra primero pero desde durante al"),
 }

@@ -176,7 +176,7 @@ func (b *binder) brokenFile(name string) {
 
 // yaml reads a file that is one YAML document; nil where it could not be read.
 func (b *binder) yaml(f *position.File) *syntax.Node {
-	node, findings := syntax.YAML(f, 0, len(f.Text))
+	node, findings := syntax.File(f)
 	b.list = append(b.list, findings...)
 	if node == nil {
 		b.brokenFile(f.Path)

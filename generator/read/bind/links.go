@@ -119,11 +119,7 @@ func (l *linker) meant(id string) model.Named {
 	if l.machine() == nil {
 		return nil
 	}
-	var ids []string
-	for _, n := range things(l.machine()) {
-		ids = append(ids, n.Base().ID)
-	}
-	return l.machine().Find(nearest.Of(id, ids))
+	return l.machine().Find(nearest.Of(id, model.IDs(things(l.machine()))))
 }
 
 // typed binds a link of one of our kinds.

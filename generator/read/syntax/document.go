@@ -79,6 +79,9 @@ type Item struct {
 func Read(f *position.File) (*Document, []finding.Finding) {
 	d := &Document{File: f, FrontAt: f.At(0, len(firstLine(f.Text)))}
 	findings := d.readFront()
+	if d.Front != nil {
+		findings = append(findings, stray(f)...)
+	}
 	base := bodyStart(f.Text)
 	m := &mdReader{file: f, base: base, src: []byte(f.Text[base:])}
 	b := &docReader{mdReader: m, doc: d, seen: map[string]position.Pos{}}

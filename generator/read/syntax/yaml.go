@@ -6,7 +6,9 @@
 // cannot be read are `syntax`; hidden files are not read. Brackets and indents that nest deeper
 // than 40 are `syntax`. A text such as `[x](time:20 min)`, whose address holds a space, is no link
 // to Markdown and would be printed as it stands: it is `syntax`. `raw-html` stands at the opening
-// tag; the closing one is not told again. Tables (GitHub style) are read.
+// tag; the closing one is not told again. A control character and a sign that turns the order of
+// letters round are advice (`stray-sign`), once a file; in YAML a control character is `syntax`.
+// Tables (GitHub style) are read.
 package syntax
 
 import (
@@ -88,6 +90,15 @@ func YAML(f *position.File, start, end int) (*Node, []finding.Finding) {
 		return node, nil
 	}
 	return anyYAML(f, start, end)
+}
+
+// File reads a file that is one YAML document, as YAML does.
+func File(f *position.File) (*Node, []finding.Finding) {
+	node, findings := YAML(f, 0, len(f.Text))
+	if node != nil {
+		findings = append(findings, stray(f)...)
+	}
+	return node, findings
 }
 
 // anyYAML reads it with the library.

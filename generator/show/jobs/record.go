@@ -195,12 +195,7 @@ func choose(is bool, yes, no string) string {
 }
 
 func (s *Pages) holdNamed(id string) *model.Hold {
-	for _, h := range s.Manual.Holds {
-		if h.ID == id {
-			return h
-		}
-	}
-	return nil
+	return model.ByID(s.Manual.Holds, id)
 }
 
 func (s *Pages) answerOf(h *model.Hold, key string) string {

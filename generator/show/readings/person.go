@@ -178,11 +178,10 @@ func (r *Readings) act(act string) string {
 
 // nameOf is the name of a witness; of one who is not listed what was written.
 func (r *Readings) nameOf(id string) string {
-	i := slices.IndexFunc(r.Manual.People, func(p *model.Person) bool { return p.ID == id })
-	if i < 0 {
-		return id
+	if p := model.ByID(r.Manual.People, id); p != nil {
+		return p.Label()
 	}
-	return r.Manual.People[i].Label()
+	return id
 }
 
 // NumberText is the standing's place as it is printed.

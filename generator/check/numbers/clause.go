@@ -1,0 +1,116 @@
+package numbers
+
+import (
+	"slices"
+
+	"baybinder/generator/base/quantity"
+	"baybinder/generator/language/shape"
+)
+
+// clause is what stands around an amount that words put on a side: what says whether
+// that is ordered. Of the words before it the bounding ones are the last.
+type clause struct {
+	*shape.Language
+
+	amount   amountIn
+	before   []string // with those of links
+	bounding int      // how many of them put it on its side
+	behind   []string
+}
+
+// keeps says that the clause orders something to be kept on that side: "keep the room
+// above 8 °C", "den Druck unter 2 bar halten".
+func (c clause) keeps() bool {
+	what, ordered := c.behindOrder(c.Bounds.Keeps)
+	ordered = ordered && (len(c.behind) == 0 || c.goesOn(0))
+	if !ordered && c.endsInOrder(c.Bounds.LateKeeps) {
+		what, ordered = c.plain(), true
+	}
+	return ordered && c.canBeKept(what)
+}
+
+// forbids says that the clause forbids that something comes to that side: "never let
+// the oil get over 60 °C".
+func (c clause) forbids() bool {
+	_, forbidden := c.behindOrder(c.Bounds.Forbids)
+	return forbidden && slices.ContainsFunc(c.before, func(w string) bool { return c.Bounds.Goes[w] })
+}
+
+// endsWithOrder says that the order stands behind the amount: "auf weniger als 40 N·m
+// anziehen", "weniger als 30 Minuten warten".
+func (c clause) endsWithOrder() bool {
+	what := c.plain()
+	if c.denies(what) {
+		return false
+	}
+	last := ""
+	if len(what) > 0 {
+		last = what[len(what)-1]
+	}
+	if c.amount.Fits(quantity.Duration) {
+		return c.endsInOrder(c.Bounds.LateWaits) && (c.Bounds.For[last] || !c.leads(last))
+	}
+	return c.endsInOrder(c.Bounds.LateOrders) && (c.Bounds.To[last] || c.Bounds.With[last])
+}
+
+// plain are the words before those that bound the amount.
+func (c clause) plain() []string { return c.before[:len(c.before)-c.bounding] }
+
+// behindOrder gives the words between the amount and one of the orders with which the
+// clause begins, or what stands in it behind its last "and".
+func (c clause) behindOrder(orders []string) (between []string, is bool) {
+	words := c.plain()
+	joins := func(w string) bool { return shape.Among(c.Acts.Joiners, w) }
+	last := len(words)
+	for last > 0 && !joins(words[last-1]) {
+		last--
+	}
+	for _, from := range []int{last, 0} {
+		one := words[from:]
+		for len(one) > 0 && (c.Bounds.Lead[one[0]] || c.Bounds.Always[one[0]]) {
+			one = one[1:]
+		}
+		if rest, _, begins := cutBegin(one, orders); begins {
+			return rest, !slices.ContainsFunc(rest, joins)
+		}
+	}
+	return nil, false
+}
+
+// endsInOrder says that one of the orders stands behind the amount, and nothing behind
+// it that makes no order of it.
+func (c clause) endsInOrder(orders []string) bool {
+	rest, _, is := cutBegin(c.behind, orders)
+	return is && (len(rest) == 0 || c.goesOn(len(c.behind)-len(rest)))
+}
+
+// goesOn says that with one of the words behind the amount something else begins.
+func (c clause) goesOn(at int) bool { return c.Verbs.After[c.behind[at]] }
+
+// canBeKept says that what is named can be kept on a side, and is not what is told by
+// it: "keep bags under 495 g apart", "hold the pads that are under 2 mm".
+func (c clause) canBeKept(what []string) bool {
+	if n := len(what); n > 0 && c.Bounds.At[what[n-1]] {
+		what = what[:n-1]
+	}
+	n := len(what)
+	switch {
+	case n == 0:
+		return true
+	case c.amount.Fits(quantity.Mass) || c.denies(what) || n > 1 && c.leads(what[n-1]) || c.Bounds.Being[what[n-1]]:
+		return false
+	case c.amount.Fits(quantity.Length) || c.amount.Fits(quantity.Volume):
+		return c.Verbs.Articles[what[0]]
+	}
+	return true
+}
+
+// denies says that words turn an order round, or make none of what stands behind them.
+func (c clause) denies(words []string) bool {
+	return slices.ContainsFunc(words, func(w string) bool { return slices.Contains(c.Denials, w) || c.Bounds.Told[w] })
+}
+
+// leads says that a word leads from a thing to what is its own: "a pad with", "bags of".
+func (c clause) leads(word string) bool {
+	return c.Asides.Breaks[word] || slices.Contains(c.Asides.SetTo, word)
+}
