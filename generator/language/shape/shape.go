@@ -172,6 +172,10 @@ type Asides struct {
 	Steps     []string // before how finely something is set or read, and behind it: "0.1 bar at a time"
 	AtATime   []string
 	Makes     []string // between an amount and what it is of another kind: "one turn is 1.5 mm"
+	About     Set      // what may stand behind those
+	Turn      Set      // a turn of it, where more is said between them
+	Within    []string // before how soon something is done
+	New       []string // before what a part had when it was new
 	At        string   `may:"empty"` // what stands before it as well, where its words alone say too little
 	Supposing Set      // before what is only supposed
 
