@@ -33,13 +33,29 @@ func wordsDisagree(j *job) []finding.Finding {
 	for _, s := range j.of.Steps {
 		for b := range s.Blocks {
 			for _, link := range s.Blocks[b].Links {
-				if !link.Bad && link.To != nil && !link.To.Base().Lost("points", "name", "kind", model.Cutting) {
+				if !link.Bad && link.To != nil && !j.otherThanOriginal(link) && !link.To.Base().Lost("points", "name", "kind", model.Cutting) {
 					found = append(found, words.disagree(link)...)
 				}
 			}
 		}
 	}
 	return found
+}
+
+// otherThanOriginal says that a translation has a link that its original has
+// nowhere: translation-differs tells that, at its step.
+func (j *job) otherThanOriginal(link *model.Link) bool {
+	if j.of.Original == nil {
+		return false
+	}
+	for _, s := range j.of.Original.Steps {
+		for b := range s.Blocks {
+			if slices.ContainsFunc(s.Blocks[b].Links, func(l *model.Link) bool { return l.Address == link.Address }) {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // disagree is told of a link whose words order the opposite of its kind, and
