@@ -63,6 +63,7 @@ tightness: { name: pressure test, kind: measure, what: nitrogen pressure, limit:
 			"Let it stand half an hour with the pump valved off. [](hold:standing)",
 			"Do not let the room get over 4 °C while the doors are open. [](hold:room)",
 			"Hold the room between two and four °C. [](hold:room)",
+			"Open the bottles one by one to ten bar. [](hold:tightness)",
 			"Bring the nitrogen up to 10 bar in three steps, five minutes apart. [](hold:tightness)",
 			"[Open the stem back](reset:stem) three quarters of a turn, not a full turn.",
 			"[Set the superheat back](reset:superheat) to 5 K, a quarter turn at a time.",
