@@ -83,7 +83,7 @@
       const add = (what, words) => {
         for (const s of later) {
           const found = what(s);
-          if (found) return void out.push({ at: page.steps.indexOf(s), line: make('li', {}, make('a', { href: '#' + s.id }, s.number), ' ', words ? words + ' ' : '', found) });
+          if (found) return void out.push({ at: page.steps.indexOf(s), line: make('li', {}, make('a', { href: '#' + s.id }, s.number), ' ', words ? words + ' ' : '', bay.whole(found)) });
         }
       };
       add((s) => { const e = tools(s).find((x) => !used.has(x.textContent)); return e ? e.textContent : ''; });

@@ -75,6 +75,18 @@ func matchUnit(text string, want Dimension, w wording) (Unit, int) {
 	return Bare, 0
 }
 
+// UnitAt returns how many bytes at the start of a text spell a unit, none where it
+// begins otherwise. Of a voltage or a current, "dc" and "ac" behind it are part of it.
+func UnitAt(text string) int {
+	_, size := matchUnit(text, None, field)
+	for _, kind := range [...]string{" dc", " ac"} {
+		if rest := text[size:]; size > 0 && strings.HasPrefix(rest, kind) && unitEnds(rest[len(kind):], Volt) {
+			return size + len(kind)
+		}
+	}
+	return size
+}
+
 // isRate reports whether what stands behind a unit's word makes a rate of it, "two
 // litres per minute".
 func isRate(rest string) bool {
