@@ -3,6 +3,7 @@ package generator_test
 import (
 	"context"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strconv"
 	"testing"
@@ -12,7 +13,8 @@ import (
 
 // partedAmounts are, of those that are seen on the open page, how many there are, and the
 // words of each of which the number and the unit stand on two lines, by their
-// rectangles.
+// rectangles. The names of options that a script puts before one who chooses are not
+// looked at: they are plain words of it.
 func partedAmounts(t *testing.T, ctx context.Context) (all int, parted []string) {
 	t.Helper()
 	list := js[[]string](t, ctx, `(() => {
@@ -21,7 +23,7 @@ func partedAmounts(t *testing.T, ctx context.Context) (all int, parted []string)
 		const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 		for (let n = walk.nextNode(); n; n = walk.nextNode()) {
 			let block = n.parentElement;
-			if (block.closest('script, style, title, svg')) continue;
+			if (block.closest('script, style, title, svg, .option')) continue;
 			while (getComputedStyle(block).display.startsWith('inline')) block = block.parentElement;
 			blocks.set(block, [...(blocks.get(block) || []), n]);
 		}
@@ -46,6 +48,18 @@ func partedAmounts(t *testing.T, ctx context.Context) (all int, parted []string)
 	must(t, err)
 	return all, list[1:]
 }
+
+// unparted are the files of a site without the element that keeps a number on one line
+// with its unit: what a page says, for those who look for words in it.
+func unparted(site map[string][]byte) map[string][]byte {
+	out := map[string][]byte{}
+	for name, data := range site {
+		out[name] = amountElement.ReplaceAll(data, nil)
+	}
+	return out
+}
+
+var amountElement = regexp.MustCompile(`</?bdi>`)
 
 // TestNoNumberIsPartedFromItsUnit looks at every kind of page at the widths of a
 // telephone, of a desk and of the narrowest window. Where nothing holds them

@@ -14,9 +14,6 @@
     return e;
   };
 
-  // whole are words in which a number stays on one line with what it counts.
-  bay.whole = (words) => bay.make('span', {}, ...words.split(/(\d[\d.,]* \S+)/).map((part, i) => (i % 2 ? bay.make('bdi', {}, part) : part)));
-
   bay.button = (words, click, attributes) => bay.make('button', { type: 'button', class: 'press', ...attributes, click: click }, words);
 
   // fill puts values into words: fill('not before {0}', '10:42').

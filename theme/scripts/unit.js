@@ -117,7 +117,7 @@
       return bay.make('div', { class: 'choose' }, bay.make('h2', {}, w.WhichUnit),
         this.rows.length ? bay.make('p', {}, bay.make('label', { for: 'unit-serial' }, w.SerialNumber), ' ', serial, ' ', bay.button(w.UseSerial, bySerial)) : null,
         boxes.length ? bay.make('fieldset', {}, bay.make('legend', {}, this.rows.length ? w.OrOptions : w.ItsOptions),
-          ...boxes.map((b) => bay.make('label', { class: 'option', for: b.id }, b, ' ', bay.whole(this.names[b.value]))),
+          ...boxes.map((b) => bay.make('label', { class: 'option', for: b.id }, b, ' ', this.names[b.value])),
           bay.make('p', {}, bay.button(w.UseOptions, byOptions))) : null, keep ? bay.make('p', {}, keep) : null);
     }
   };

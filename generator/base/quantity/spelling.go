@@ -76,14 +76,9 @@ func matchUnit(text string, want Dimension, w wording) (Unit, int) {
 }
 
 // UnitAt returns how many bytes at the start of a text spell a unit, none where it
-// begins otherwise. Of a voltage or a current, "dc" and "ac" behind it are part of it.
+// begins otherwise.
 func UnitAt(text string) int {
 	_, size := matchUnit(text, None, field)
-	for _, kind := range [...]string{" dc", " ac"} {
-		if rest := text[size:]; size > 0 && strings.HasPrefix(rest, kind) && unitEnds(rest[len(kind):], Volt) {
-			return size + len(kind)
-		}
-	}
 	return size
 }
 

@@ -48,14 +48,19 @@ func isFigure(b byte) bool { return b >= '0' && b <= '9' }
 // longestUnit is as many bytes as are looked at for a unit.
 const longestUnit = 24
 
-// unitAt is how many bytes at the start of a text are a unit: a symbol, or a word
-// for calendar time in the page's language.
+// unitAt is how many bytes at the start of a text are a unit: a symbol, with what
+// stands behind it of a voltage or a current, or a word for calendar time in the
+// page's language.
 func (s *Site) unitAt(text []byte) int {
-	near := string(text[:min(len(text), longestUnit)])
+	near, w := string(text[:min(len(text), longestUnit)]), &s.Speaks.Several
 	if size := quantity.UnitAt(near); size > 0 {
+		for _, kind := range [...]string{w.Direct, w.Alternating} {
+			if strings.HasPrefix(near[size:], " "+kind) {
+				return size + 1 + len(kind)
+			}
+		}
 		return size
 	}
-	w := &s.Speaks.Several
 	for _, word := range [...]string{w.Days, w.Day, w.Weeks, w.Week, w.Months, w.Month, w.Years, w.Year} {
 		if strings.HasPrefix(near, word) {
 			return len(word)

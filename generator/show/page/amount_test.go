@@ -8,8 +8,7 @@ import (
 
 // Known: FROM MEMORY.
 
-// The units are those of the SI Brochure (5.4.3, from memory: a number, a space, the
-// unit) and of the trade as the format lists them.
+// The units are those of the SI Brochure (5.4.3, from memory: a number, a space and the unit) and of the trade as the format lists them.
 // What a page says does not change: without its tags it is what it was.
 func TestAnAmountIsNotParted(t *testing.T) {
 	english, german := siteOf(t, map[string]string{}), siteOf(t, map[string]string{"shop.yaml": "title: T\nlanguage: de\n"})
@@ -29,6 +28,7 @@ func TestAnAmountIsNotParted(t *testing.T) {
 		{english, "<svg><title>5 V</title><text>6 V</text></svg><p><bdi>5 V</bdi></p>"},
 		{english, "<select><option>5 V</option></select>"},
 		{english, `<a href="x"><bdi>5 V</bdi></a><summary><bdi>5 V</bdi></summary>`},
+		{german, "<p><bdi>48,5 V DC</bdi></p>"},
 		{german, "<p>alle <bdi>12 Monate</bdi>, <bdi>7,5 bar</bdi>, <bdi>2 Wochen</bdi></p>"},
 		{english, "<p>5 </p>"},
 		{english, "5 V<"},
