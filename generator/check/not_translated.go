@@ -23,11 +23,11 @@ func runNotTranslated(c *Context, p *model.Procedure) []finding.Finding {
 		return nil
 	}
 	var found []finding.Finding
-	for _, phase := range original.Phases[min(len(p.Phases), len(original.Phases)):] {
+	steps := paired(original, p)
+	for _, phase := range steps.lostPhases {
 		found = append(found, notTranslated.At(p.At, "the phase %q of the original is not here", phase.Title.Plain).
 			WithMend("write it as ## and its steps").See(phase.At, "the phase is here"))
 	}
-	steps := paired(original, p)
 	for _, s := range steps.lost {
 		found = append(found, notTranslated.At(p.At, "step %s of the original is not here", s.Number).
 			WithMend("write it where the original has it").See(s.At, "the step is here"))

@@ -11,19 +11,65 @@ import (
 	"baybinder/generator/model"
 )
 
-// pairing says which step of a translation is which of its original. Steps of
-// phases that only one of them has are left out.
+// pairing says which phase and which step of a translation is which of its
+// original. Steps of phases that only one of them has are left out.
 type pairing struct {
-	both        [][2]*model.Step // original, translation
-	lost, added []*model.Step    // the outermost of those that stand on one side only
+	phases                  [][2]*model.Phase // original, translation
+	lostPhases, addedPhases []*model.Phase
+	both                    [][2]*model.Step // original, translation
+	lost, added             []*model.Step    // the outermost of those that stand on one side only
 }
 
 func paired(original, translated *model.Procedure) *pairing {
 	p := &pairing{}
-	for i := range min(len(original.Phases), len(translated.Phases)) {
+	if len(original.Phases) != len(translated.Phases) {
+		p.bySteps(original, translated)
+		return p
+	}
+	for i := range original.Phases {
+		p.phases = append(p.phases, [2]*model.Phase{original.Phases[i], translated.Phases[i]})
 		p.steps(original.Phases[i].Steps, translated.Phases[i].Steps)
 	}
 	return p
+}
+
+// bySteps pairs two bodies of which one has more phases: the steps as if there were
+// none, and then each phase with the one that its first step stands in, so that one
+// heading too few is told once and not of every step behind it.
+func (p *pairing) bySteps(original, translated *model.Procedure) {
+	p.steps(outermost(original), outermost(translated))
+	at := map[*model.Step]*model.Phase{}
+	for _, pair := range p.both {
+		at[pair[0]] = pair[1].Phase
+	}
+	for _, o := range original.Phases {
+		i := slices.IndexFunc(o.Steps, func(s *model.Step) bool { return at[s] != nil })
+		if i < 0 || p.taken(at[o.Steps[i]]) {
+			p.lostPhases = append(p.lostPhases, o)
+			continue
+		}
+		p.phases = append(p.phases, [2]*model.Phase{o, at[o.Steps[i]]})
+	}
+	for _, t := range translated.Phases {
+		if !p.taken(t) {
+			p.addedPhases = append(p.addedPhases, t)
+		}
+	}
+	p.lost = slices.DeleteFunc(p.lost, func(s *model.Step) bool { return slices.Contains(p.lostPhases, s.Phase) })
+	p.added = slices.DeleteFunc(p.added, func(s *model.Step) bool { return slices.Contains(p.addedPhases, s.Phase) })
+}
+
+// taken says that a phase of the translation is one of the original's.
+func (p *pairing) taken(t *model.Phase) bool {
+	return slices.ContainsFunc(p.phases, func(pair [2]*model.Phase) bool { return pair[1] == t })
+}
+
+func outermost(p *model.Procedure) []*model.Step {
+	var out []*model.Step
+	for _, phase := range p.Phases {
+		out = append(out, phase.Steps...)
+	}
+	return out
 }
 
 // steps pairs two lists of steps: one by one where they are as long, else by
@@ -153,7 +199,26 @@ func figures(tag string, texts []string) []string {
 	return slices.Compact(out)
 }
 
+// largeFigures are the figures of texts that may be a thousand times as much: in a
+// language with the comma for a decimal marker, a point before three figures parts
+// the thousands as often as it is copied from elsewhere ("2.000 Hübe").
+func largeFigures(tag string, texts []string) map[string]string {
+	if language.Marker(tag) == quantity.Point {
+		return nil
+	}
+	out := map[string]string{}
+	for _, text := range texts {
+		for _, token := range figure.FindAllString(text, -1) {
+			if dotted.MatchString(token) {
+				out[value(tag, token)] = strings.ReplaceAll(token, ".", "")
+			}
+		}
+	}
+	return out
+}
+
 var (
+	dotted    = regexp.MustCompile(`^[1-9]\d{0,2}(\.\d{3})+$`)
 	thin      = strings.NewReplacer("\u00a0", "", "\u202f", "", "\u2009", "")
 	thousands = regexp.MustCompile(`^[1-9]\d{0,2}(,\d{3})+$`)
 )

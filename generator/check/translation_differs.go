@@ -22,15 +22,17 @@ func runTranslationDiffers(c *Context, p *model.Procedure) []finding.Finding {
 		return nil
 	}
 	t := &comparison{c: c, original: original, p: p}
-	for _, phase := range p.Phases[min(len(p.Phases), len(original.Phases)):] {
+	steps := paired(original, p)
+	for _, phase := range steps.addedPhases {
 		t.add(phase.At, original.At, finding.Say("the original has no phase here"), finding.Say("take the phase out, or write it in the original too"))
 	}
-	steps := paired(original, p)
 	for _, s := range steps.added {
 		t.add(s.At, original.At, finding.Say("the original has no step %s", s.Number), finding.Say("take the step out, or write it in the original too"))
 	}
-	for i, phase := range p.Phases[:min(len(p.Phases), len(original.Phases))] {
-		t.texts(phase.At, original.Phases[i].At, finding.Say("this phase's first paragraph"), leadOf(original.Phases[i]), leadOf(phase))
+	t.prose(original.Intro, p.Intro)
+	for _, pair := range steps.phases {
+		t.texts(pair[1].At, pair[0].At, finding.Say("this phase's first paragraph"), leadOf(pair[0]), leadOf(pair[1]))
+		t.prose(proseOf(pair[0]), proseOf(pair[1]))
 	}
 	for _, pair := range steps.both {
 		t.texts(pair[1].At, pair[0].At, finding.Say("step %s", pair[1].Number), pair[0].Blocks, pair[1].Blocks)
@@ -64,12 +66,48 @@ func leadOf(p *model.Phase) []model.Block {
 func (t *comparison) texts(at, there position.Pos, what finding.Words, original, here []model.Block) {
 	want, unread := addresses(original)
 	have, unreadHere := addresses(here)
-	if lacks := less(want, have); len(lacks) > unreadHere {
+	lacks, more := less(want, have), less(have, want)
+	switch lacking, others := len(lacks) > unreadHere, len(more) > unread; {
+	case lacking && others:
+		t.add(at, there, finding.Say("%s has other links than the original: %s is missing; %s is new", what, strings.Join(lacks, ", "), strings.Join(more, ", ")),
+			finding.Say("write it as the original has it: [words](%s)", lacks[0]))
+	case lacking:
 		t.add(at, there, finding.Say("%s lacks a link of the original: %s", what, strings.Join(lacks, ", ")), finding.Say("write it where the original has it: [words](%s)", lacks[0]))
-	}
-	if more := less(have, want); len(more) > unread {
+	case others:
 		t.add(at, there, finding.Say("%s has a link that the original has not: %s", what, strings.Join(more, ", ")), takeOut)
 	}
+	t.numbers(at, there, what, original, here)
+}
+
+// prose compares the figures of what stands outside steps, paragraph by paragraph;
+// a translation that parts its paragraphs otherwise is read as one.
+func (t *comparison) prose(original, here []model.Block) {
+	if len(original) == 0 || len(here) == 0 {
+		return
+	}
+	paragraph := finding.Say("this paragraph")
+	if len(original) != len(here) {
+		t.numbers(here[0].At, original[0].At, paragraph, original, here)
+		return
+	}
+	for i := range here {
+		t.numbers(here[i].At, original[i].At, paragraph, original[i:i+1], here[i:i+1])
+	}
+}
+
+// proseOf is what stands between the steps of a phase.
+func proseOf(p *model.Phase) []model.Block {
+	var out []model.Block
+	for _, part := range p.Body {
+		if part.Prose != nil && part.Prose != p.Lead {
+			out = append(out, *part.Prose)
+		}
+	}
+	return out
+}
+
+// numbers compares the figures of two texts, and their amounts.
+func (t *comparison) numbers(at, there position.Pos, what finding.Words, original, here []model.Block) {
 	free := wordless(original, here)
 	theirs, ours := said(original, free), said(here, free)
 	if words := otherFigures(countedIn(t.c.Manual.Shop.Language, theirs), countedIn(t.p.Language, ours)); !words.IsZero() {

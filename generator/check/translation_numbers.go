@@ -11,15 +11,16 @@ import (
 
 // counted are the numbers of texts in a language.
 type counted struct {
-	figures []string  // each once, sorted
-	words   []spelled // as often as they are written out
+	figures []string          // each once, sorted
+	large   map[string]string // what a figure is where its points part the thousands: "2.000" may be 2000
+	words   []spelled         // as often as they are written out
 }
 
 // spelled is a number that is written out.
 type spelled struct{ value, said string }
 
 func countedIn(tag string, texts []string) counted {
-	out := counted{figures: figures(tag, texts)}
+	out := counted{figures: figures(tag, texts), large: largeFigures(tag, texts)}
 	spoken := language.Known(tag)
 	if spoken == nil {
 		return out
@@ -59,7 +60,10 @@ func otherFigures(original, here counted) finding.Words {
 // figuresWithout are the figures that the other side has in no form.
 func (n counted) figuresWithout(other counted) []string {
 	return slices.DeleteFunc(less(n.figures, other.figures), func(figure string) bool {
-		return slices.ContainsFunc(other.words, func(w spelled) bool { return w.value == figure })
+		large, maybe := n.large[figure]
+		return maybe && slices.Contains(other.figures, large) ||
+			slices.ContainsFunc(other.figures, func(f string) bool { return other.large[f] == figure }) ||
+			slices.ContainsFunc(other.words, func(w spelled) bool { return w.value == figure })
 	})
 }
 

@@ -1,6 +1,7 @@
 package numbers
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"unicode"
@@ -16,12 +17,14 @@ import (
 // every language, as a shop writes more than one.
 func (b *beside) another(text string, q quantity.Found) bool {
 	before, behind := wordsBefore(text[:q.Start]), wordsBehind(text[q.End:])
-	return slices.ContainsFunc(language.All(), func(l *shape.Language) bool {
+	return q.Fits(quantity.Length) && b.outOfScale(q.Quantity) || slices.ContainsFunc(language.All(), func(l *shape.Language) bool {
 		a := &l.Asides
 		switch {
 		case endsIn(before, a.Not):
 			return true
 		case stepped(q) && (endsIn(before, a.Steps) || beginsWith(behind, a.AtATime)):
+			return true
+		case q.Fits(quantity.Duration) && endsIn(before, a.Within), q.Fits(quantity.Length) && endsIn(before, a.New), ofTurn(a, before):
 			return true
 		case q.Fits(quantity.Duration) && (endsIn(before, a.Every) || endsIn(before, a.Added) || beginsWith(behind, a.More)):
 			return true
@@ -32,6 +35,45 @@ func (b *beside) another(text string, q quantity.Found) bool {
 		}
 		return b.ofThing(l, q, unbounded(before, &l.Bounds), behind)
 	})
+}
+
+// mostOutOfScale is how many times a length can be another and still be meant for it.
+const mostOutOfScale = 100
+
+// outOfScale says that an amount is far from all that is stated of its kind, and by no
+// slip of a unit or a point: the 6 m of a rope whose diameter is measured.
+func (b *beside) outOfScale(q quantity.Quantity) bool {
+	rivals := rivalsOf(slices.Concat(b.rivals, b.most), q)
+	return q.Value != 0 && !slices.ContainsFunc(rivals, func(r rival) bool {
+		tens := math.Abs(math.Log10(q.Base() / r.Base()))
+		return tens <= math.Log10(mostOutOfScale) || math.Abs(tens-math.Round(tens)) < sameTens
+	})
+}
+
+// sameTens is how near to a whole power of ten two amounts with the same figures are.
+const sameTens = 1e-9
+
+// converts says whether an amount is an end of what makes one kind of amount of
+// another: "one turn is 1.5 mm".
+func converts(text string, found []amountIn, i int) bool {
+	makes := func(one, other int) bool {
+		if one < 0 || other >= len(found) || found[other].Fits(found[one].Unit.Dimension()) {
+			return false
+		}
+		between := strings.ToLower(strings.TrimSpace(text[found[one].End:found[other].Start]))
+		return inAnyLanguage(func(l *shape.Language) bool { return slices.Contains(l.Asides.Makes, between) })
+	}
+	return makes(i, i+1) || makes(i-1, i)
+}
+
+// ofTurn says that words say what a turn makes of another kind of amount: "one turn of
+// the nut gives about". Of how far something is turned they say nothing.
+func ofTurn(a *shape.Asides, before []string) bool {
+	if n := len(before); n > 1 && a.About[before[n-1]] {
+		before = before[:n-1]
+	}
+	rest, _, makes := cutEnd(before, a.Makes)
+	return makes && slices.ContainsFunc(rest, func(w string) bool { return a.Turn[w] })
 }
 
 // stepped says that an amount can be how finely a thing is set or read. So much of a

@@ -44,8 +44,8 @@ func bareNumbers(s sentence.Sentence) []typed {
 }
 
 // plainRange is a range without a unit, one end of which has decimals: "1.22 to
-// 1.28".
-var plainRange = regexp.MustCompile(`(?:^|[\s(,:])(\d+[.,]\d+|\d+)\s*(?:to|a|hasta|bis|-|–)\s*(\d+[.,]\d+|\d+)`)
+// 1.28", "between 1.22 and 1.28".
+var plainRange = regexp.MustCompile(`(?:^|[\s(,:])(?:(\d+[.,]\d+|\d+)\s*(?:to|a|hasta|bis|-|–)\s*(\d+[.,]\d+|\d+)|(?:[Bb]etween|[Ee]ntre|[Zz]wischen)\s+(\d+[.,]\d+|\d+)\s+(?:and|y|und)\s+(\d+[.,]\d+|\d+))`)
 
 // plainRanges are the ranges without a unit in a sentence that stops at a
 // measurement without one, a density or a pH.
@@ -56,6 +56,9 @@ func plainRanges(s sentence.Sentence) []typed {
 			continue
 		}
 		for _, m := range plainRange.FindAllStringSubmatchIndex(s.Text, -1) {
+			if m[2] < 0 {
+				m = append(m[:2], m[6:]...) // "between" them
+			}
 			if strings.ContainsAny(s.Text[m[2]:m[5]], ".,") && alone(s.Text[m[1]:]) {
 				out = append(out, bare(s.Text, l, m[2], m[3]), bare(s.Text, l, m[4], m[5]))
 			}

@@ -16,28 +16,32 @@
 // as a range needs both ends covered; proof is judged at the upper end. Torque and angle are asked
 // at `tighten:` and `reverse:`, fit at every act. What has no size, no count or no range is not
 // judged. `value-disagrees` accepts numbers of the entry's name and of a hold's `what`, zero at
-// isolate, release, prove and drain, and any value at `alter:`. In a sentence the finding stands
-// at the first number that is wrong. Beside what the format lists, these may be said: the numbers
-// of the names of what is linked (not of tools), a hold's `what` and the voltage or pressure of
-// the energy that it is `of`, the limit that an `if-not:` asks about, a tool's own number right at
-// its link ("the 17 mm [socket]"), a tester's category, the size of a can or a tray, what an
-// unlinked lamp, hoist or hand tool has ("the 24 V lamp"), what should not be ("not 220 N·m"),
-// how often, how much longer and how far from something, a bound of the shop's own behind *below*
-// or *above*, nothing where a limit from above is measured; "2 x 45°" is 90°, and a chamfer. What is
+// isolate, release, prove and drain, and any value at `alter:`. In a sentence the finding stands at
+// the first number that is wrong. Beside what the format lists, these may be said: the numbers of
+// the names of what is linked (not of tools), a hold's `what` and the voltage or pressure of the
+// energy that it is `of`, the limit that an `if-not:` asks about, a tool's own number right at its
+// link ("the 17 mm [socket]"), a tester's category, the size of a can or a tray, what an unlinked
+// lamp, hoist or hand tool has ("the 24 V lamp"), what should not be ("not 220 N·m"), how often,
+// how much longer and how far from something, how soon something is done, what a part had when it
+// was new, a length a hundred times another than what is stated, save by a slip of its unit, what
+// one amount is of another kind ("one turn is 1.5 mm"), a bound of the shop's own behind *below* or
+// *above*, nothing where a limit from above is measured; "2 x 45°" is 90°, and a chamfer. What is
 // drained or mentioned of a fluid is at most its capacity; a fill behind the first one after a
-// drain is topping up. A sentence with a link or an entry that could not be read is not judged,
-// nor what stands in code. "approx." and its like end no sentence. Before "4 to 40 N·m" a word
-// such as *all* makes a count of the 4. Figures parted in threes are one number; where the sign may
-// be another ("1,500", in Spanish and German "1.500", "pack 2 360 V"), either reading is right. A
+// drain is topping up. A sentence with a link or an entry that could not be read is not judged, nor
+// what stands in code. "approx." and its like end no sentence. Before "4 to 40 N·m" a word such as
+// *all* makes a count of the 4. Figures parted in threes are one number; where the sign may be
+// another ("1,500", in Spanish and German "1.500", "pack 2 360 V"), either reading is right. A
 // number may be written out ("three minutes", "one to two bar", "three quarters of a turn"); thirds
-// are not read. What is to be kept on a side, or never to come to it, is bounded however much is
-// said of it; a mass so bounded is as often what a thing is known by ("keep bags under 495 g"). An end of a limit, a wait, a range or a tolerance that the
-// words put on the other side ("at most 7 mm" of "at least 7 mm") is told, save behind *if* and
-// its like; "7 mm or less" beside a measurement is not judged, as it may be what is out of the
-// limit, nor is a range that runs down. `words-disagree` is silent where the words order the kind
-// itself as well; pulling is the opposite of putting in a connector, where the words name no more than it. A tool's name right behind the verb is enough for `act-in-words`, and so is a
-// mention link. A tool is good on the last day of its calibration. Spiral sequences are drawn for
-// two rows.
+// are not read. What is to be kept or seen to be on a side, or never to come to it, is bounded
+// however much is said of it; a mass so bounded is as often what a thing is known by ("keep bags
+// under 495 g"). An end of a limit, a wait, a range or a tolerance that the words put on the other
+// side ("at most 7 mm" of "at least 7 mm") is told, save behind *if* and its like; "7 mm or less"
+// beside a measurement is not judged, as it may be what is out of the limit, nor is a range that
+// runs down. To `renew:` is to take off: fitting the part, or a new one, is its opposite, where
+// nothing else is named behind the verb. `words-disagree` is silent where the words order the kind
+// itself as well; pulling is the opposite of putting in a connector, where the words name no more
+// than it. A tool's name right behind the verb is enough for `act-in-words`, and so is a mention
+// link. A tool is good on the last day of its calibration. Spiral sequences are drawn for two rows.
 package numbers
 
 import (

@@ -74,7 +74,7 @@ func (j *job) drivers(box toolbox) (tools []*model.Tool, known bool) {
 	at := j.atHand(box)
 	tools, known = at.Drivers(), j.chosen(box, at.NamesDriver())
 	for _, t := range tools {
-		known = known && !t.Lost("fits", "kind", "or") && len(t.Fits) > 0
+		known = known && !t.Lost("fits", "kind", "or") && len(t.Fits) > 0 && len(j.sizesOf(t)) == len(t.Fits) // each was read
 	}
 	return tools, known
 }

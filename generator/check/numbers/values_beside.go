@@ -205,7 +205,7 @@ func amountsOf(s sentence.Sentence, b *beside) []typed {
 	var out []typed
 	found := withLowerEnds(s.Text, b.of.language())
 	for i, q := range found {
-		if counts(s.Text, b.of.language(), found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q.Found) || rating(s.Text, q.Found) || b.another(s.Text, q.Found) {
+		if counts(s.Text, b.of.language(), found, i) || b.toolsRange(s.Text, found, i) || b.toolsOwn(s, q.Found) || rating(s.Text, q.Found) || converts(s.Text, found, i) || b.another(s.Text, q.Found) {
 			continue
 		}
 		times, said := timesOf(s.Text[:q.Start])

@@ -33,13 +33,29 @@ func wordsDisagree(j *job) []finding.Finding {
 	for _, s := range j.of.Steps {
 		for b := range s.Blocks {
 			for _, link := range s.Blocks[b].Links {
-				if !link.Bad && link.To != nil && !link.To.Base().Lost("points", "name", "kind", model.Cutting) {
+				if !link.Bad && link.To != nil && !j.otherThanOriginal(link) && !link.To.Base().Lost("points", "name", "kind", model.Cutting) {
 					found = append(found, words.disagree(link)...)
 				}
 			}
 		}
 	}
 	return found
+}
+
+// otherThanOriginal says that a translation has a link that its original has
+// nowhere: translation-differs tells that, at its step.
+func (j *job) otherThanOriginal(link *model.Link) bool {
+	if j.of.Original == nil {
+		return false
+	}
+	for _, s := range j.of.Original.Steps {
+		for b := range s.Blocks {
+			if slices.ContainsFunc(s.Blocks[b].Links, func(l *model.Link) bool { return l.Address == link.Address }) {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // disagree is told of a link whose words order the opposite of its kind, and
@@ -57,7 +73,10 @@ func (w *orders) disagree(link *model.Link) []finding.Finding {
 		case c.ordered(own) != "", c.ordered(hangs) != "":
 			return nil
 		case against == "":
-			if against = c.ordered(opposite); against == "" && c.ofLock() {
+			if against = c.ordered(opposite); against != "" && link.Kind.Act == model.Renew && !c.isOf(link.To.Label(), opposite) {
+				against = "" // a puller is fitted to what is taken off
+			}
+			if against == "" && c.Ends(c.Hung, c.object(takesDown)) {
 				against = c.ordered(takesDown)
 			}
 			if against == "" && pulls(link) && c.onlyNames(link.To.Label()) {
@@ -82,6 +101,8 @@ func (w *orders) meant(link *model.Link) (own, opposite string) {
 		return w.Tighten + " " + w.Shut, w.Undo + " " + w.Open
 	case model.Remove:
 		return w.Remove, w.Fit
+	case model.Renew:
+		return w.Remove + " " + w.Undo + " " + w.Renewed, w.Fit
 	case model.Refit:
 		return w.Fit + " " + w.Placed, w.Remove
 	case model.Fill:
@@ -100,7 +121,7 @@ func (w *orders) meant(link *model.Link) (own, opposite string) {
 		return own, opposite
 	case model.TestLive:
 		return w.On, w.Off
-	case model.NoAct, model.Release, model.Prove, model.Renew, model.Cap, model.Mark, model.Place, model.Clear,
+	case model.NoAct, model.Release, model.Prove, model.Cap, model.Mark, model.Place, model.Clear,
 		model.Alter, model.Reset, model.Bleed, model.Dry, model.Call, model.Reverse: // no other kind orders the opposite
 	}
 	return "", ""
@@ -138,18 +159,29 @@ func (c ordering) onlyNames(name string) bool {
 	return true
 }
 
-// ofLock says that what a clause orders is said of a lock: "take your lock off",
-// and not "take the key out of the lock".
-func (c ordering) ofLock() bool {
-	for _, word := range c.words[1:] {
-		if shape.Among(c.Hung, word) {
-			return true
-		}
-		if !shape.Among(c.Articles, word) {
-			return false
+// object is the word for what one of the orders of a clause is done to, "" where it
+// names none: the lock of "take your lock off", the key of "take the key out of the
+// lock".
+func (c ordering) object(orders string) string {
+	words, last := c.words[1:], len(c.words)-1
+	if slices.ContainsFunc(strings.Fields(orders), c.endsIn) {
+		words = c.words[:last]
+	}
+	for _, word := range words {
+		if !shape.Among(c.Articles, word) && !shape.Among(c.Fresh, word) && !strings.Contains(orders, "|"+word) {
+			return word
 		}
 	}
-	return false
+	return ""
+}
+
+// isOf says that what one of the orders is done to is a thing, by a word of its name
+// or the end of one, "Dichtung" of a "Deckeldichtung".
+func (c ordering) isOf(name, orders string) bool {
+	object := c.object(orders)
+	return object == "" || slices.ContainsFunc(shape.PlainWords(name), func(word string) bool {
+		return word == object || c.Glued && strings.HasSuffix(word, object)
+	})
 }
 
 // cut adds to the words for off and on those for open and close, where the

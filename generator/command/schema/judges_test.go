@@ -223,6 +223,7 @@ const (
 	unitWord  = "a supply may be counted in any word; a unit is asked only where an amount needs one"
 	measure   = "how large an amount may be, whatever its unit, is the check's"
 	either    = "it may be a duration or a calendar time; which amounts are times is the check's"
+	size      = "which texts are sizes that a tool fits is the check's"
 	tag       = "what is well-formed as the tag of a language is BCP 47's to say"
 	broken    = "to YAML the comma ends the value: it is the rest of the number behind it that a schema refuses"
 	nobody    = "that nobody is no number of people is the check's"
@@ -233,6 +234,7 @@ const (
 // beyond are the faults that a schema cannot see, and why; by case and place.
 var beyond = map[string]string{
 	"language-unknown.files.txtar bad/shop.yaml:2:16 wrong-type":             tag,
+	"tool-does-not-fit.unread.txtar bad/register/tools.yaml:2:54 quantity":   size,
 	"quantity.wait.txtar bad/register/holds.yaml:1:38 quantity":              measure,
 	"bad-id.ways.txtar bad/machines/con.yaml:1:1 bad-id":                     fileName,
 	"bad-id.ways.txtar bad/procedures/nul.md:1:1 bad-id":                     fileName,

@@ -1,9 +1,11 @@
 package settle
 
 import (
+	"cmp"
 	"strings"
 
 	"baybinder/generator/base/patch"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/read/edit"
 	"baybinder/generator/read/syntax"
@@ -15,7 +17,11 @@ func (t *text) words() {
 	var did []Note
 	for _, link := range links(t.procedure) {
 		words := t.wordsFor(link)
-		if at, empty := hollow(link); empty && words != "" {
+		switch at, empty := hollow(link); {
+		case !empty || words == "":
+		case t.severalAt(link, words):
+			t.leave(link.At, "%q would stand behind %q, which is said of several: write the words of %s yourself", words, lastWord(textBefore(link)), link.Address)
+		default:
 			inserts = append(inserts, patch.Piece{At: at, Text: edit.LinkText(words)})
 			did = append(did, Note{At: link.At, Text: "wrote \"" + words + "\" into " + link.Address})
 		}
@@ -29,6 +35,26 @@ func (t *text) words() {
 	}
 	t.inserts = append(t.inserts, inserts...)
 	t.did = append(t.did, did...)
+}
+
+// severalAt says that a mention stands behind a word for several of a thing whose
+// name is that of one: "the four bolt". Its plural is the writer's to say. What the
+// check asks for is written as it stands.
+func (t *text) severalAt(link *model.Link, name string) bool {
+	spoken := language.Known(cmp.Or(t.procedure.Language, tagOf(t.manual)))
+	return spoken != nil && !link.Kind.Worded && spoken.OfSeveral(lastWord(textBefore(link)), name)
+}
+
+func textBefore(link *model.Link) string { return link.At.File.Text[:link.At.Start] }
+
+// lastWord is the word that stands right before the end of a text, in its line.
+func lastWord(text string) string {
+	line := text[strings.LastIndexByte(text, '\n')+1:]
+	words := strings.Fields(line)
+	if len(words) == 0 || !strings.HasSuffix(line, " ") {
+		return ""
+	}
+	return words[len(words)-1]
 }
 
 // hollow says whether a link has no words, and where they would go.

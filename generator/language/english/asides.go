@@ -9,7 +9,12 @@ var asides = shape.Asides{
 	More:        []string{"more", "longer", "later", "earlier"},
 	Away:        []string{"from", "apart", "away", "in from", "off the", "intervals", "clear of"},
 	Steps:       []string{"in steps of", "steps of", "to the nearest"},
-	AtATime:     []string{"at a time", "a turn", "per turn", "a week", "a month", "a year"},
+	AtATime:     []string{"at a time", "each time", "a turn", "per turn", "a week", "a month", "a year"},
+	Makes:       []string{"is", "are", "makes", "make", "gives", "give", "="},
+	About:       shape.SetOf("about roughly approximately nearly"),
+	Turn:        shape.SetOf("turn turns click clicks notch notches"),
+	Within:      []string{"within", "within the first", "in the first", "for the first"},
+	New:         []string{"new", "when new", "as new"},
 	Supposing:   shape.SetOf("if when whenever once unless until till"),
 	Ranges:      []shape.Range{{Between: "to"}, {Before: "between", Between: "and"}, {Before: "from", Between: "down to"}},
 	RangeBehind: shape.SetOf("to from between at of for is are about within with by reads read has have shows show"),
@@ -17,7 +22,7 @@ var asides = shape.Asides{
 	Of:          []string{"of", "for"},
 	SetTo:       []string{"to", "at", "on"},
 	Things: shape.SetOf("lamp light torch lantern bulb flashlight drill grinder saw charger fan vacuum tester meter multimeter voltmeter dial compressor regulator " +
-		"hoist crane jack sling strap chain trolley lifter winch gantry shackle tackle rope bar lever extension feeler rule ruler caliper calliper micrometer straightedge " +
+		"hoist crane jack sling strap cable wire chain trolley lifter winch gantry shackle tackle rope bar lever extension feeler rule ruler caliper calliper micrometer straightedge " +
 		"brush drift punch bit file spanner socket wrench key screwdriver driver rod bolt screw stud hose clamp vice epoxy adhesive glue sealant paint primer tape grease " +
 		"spray glove gun oven thermometer clock timer watch pliers hammer mallet puller magnet mirror funnel rag cloth"),
 	Vessels: shape.SetOf("can drum tray bucket jug bottle tank container canister keg cup syringe tin pot pail jar pan bag box tub cartridge tube sachet sack barrel vessel beaker basin carboy skip"),

@@ -9,7 +9,12 @@ var asides = shape.Asides{
 	More:        []string{"länger", "mehr", "später", "früher"},
 	Away:        []string{"von", "vom", "auseinander", "entfernt", "abstand"},
 	Steps:       []string{"in schritten von", "schritten von"},
-	AtATime:     []string{"auf einmal", "pro umdrehung", "je umdrehung", "pro woche", "im monat", "im jahr"},
+	AtATime:     []string{"auf einmal", "jedes mal", "pro umdrehung", "je umdrehung", "pro woche", "im monat", "im jahr"},
+	Makes:       []string{"ist", "sind", "macht", "machen", "gibt", "ergibt", "entspricht", "entsprechen", "="},
+	About:       shape.SetOf("etwa ungefähr rund knapp"),
+	Turn:        shape.SetOf("umdrehung umdrehungen drehung drehungen viertelumdrehung vierteldrehung raste rasten"),
+	Within:      []string{"innerhalb von", "innerhalb", "binnen", "in den ersten"},
+	New:         []string{"neu"},
 	Supposing:   shape.SetOf("wenn falls sobald bis solange"),
 	Ranges:      []shape.Range{{Between: "bis"}, {Before: "zwischen", Between: "und"}, {Before: "von", Between: "auf"}},
 	RangeBehind: shape.SetOf("von zwischen auf bei mit für ist sind hat haben zeigt zeigen"),
@@ -17,7 +22,7 @@ var asides = shape.Asides{
 	Of:          []string{"von", "für"},
 	SetTo:       []string{"auf", "bei"},
 	Things: shape.SetOf("lampe leuchte handlampe taschenlampe birne bohrmaschine schleifer säge ladegerät lüfter prüfer messgerät multimeter kompressor regler " +
-		"hebezeug kran heber wagenheber schlinge gurt kette winde schäkel seil stange hebel verlängerung fühlerlehre lineal messschieber " +
+		"hebezeug kran heber wagenheber schlinge gurt kabel draht kette winde schäkel seil stange hebel verlängerung fühlerlehre lineal messschieber " +
 		"bürste dorn bohrer feile schlüssel nuss schraubendreher schraube bolzen schlauch klemme kleber klebstoff dichtmasse farbe band fett " +
 		"handschuh pistole ofen thermometer uhr zange hammer abzieher magnet spiegel trichter lappen"),
 	Vessels: shape.SetOf("kanne fass wanne eimer flasche tank behälter kanister becher spritze dose topf beutel kiste kübel kartusche tube sack gefäß"),

@@ -25,14 +25,14 @@ func (a *Acts) Cutting(name string) Cutting {
 	}
 	noun := a.noun(words)
 	some := func(list string) bool {
-		return slices.ContainsFunc(words, func(x string) bool { return a.ends(list, x) || a.begins(list, x) })
+		return slices.ContainsFunc(words, func(x string) bool { return a.Ends(list, x) || a.begins(list, x) })
 	}
 	switch {
 	case noun == "":
 		return Unsaid
-	case a.ends(a.Switches, noun) && some(a.Earthing), a.ends(a.Valves, noun) && !some(a.Vents):
+	case a.Ends(a.Switches, noun) && some(a.Earthing), a.Ends(a.Valves, noun) && !some(a.Vents):
 		return Closed
-	case a.ends(a.Valves, noun) && some(a.Blocks), a.ends(a.Switches, noun) && some(a.Valves) && !a.NounFirst && a.ends(a.Valves, words[len(words)-1]):
+	case a.Ends(a.Valves, noun) && some(a.Blocks), a.Ends(a.Switches, noun) && some(a.Valves) && !a.NounFirst && a.Ends(a.Valves, words[len(words)-1]):
 		return Unsaid // a double block and bleed in one name
 	}
 	return Opened
@@ -41,7 +41,7 @@ func (a *Acts) Cutting(name string) Cutting {
 // noun is the switch or the valve that a name names: the last word but for
 // such as "left" and "Q1", in Spanish the first.
 func (a *Acts) noun(words []string) string {
-	isNoun := func(x string) bool { return a.ends(a.Switches, x) || a.ends(a.Valves, x) }
+	isNoun := func(x string) bool { return a.Ends(a.Switches, x) || a.Ends(a.Valves, x) }
 	if a.NounFirst {
 		if i := slices.IndexFunc(words, isNoun); i >= 0 {
 			return words[i]
@@ -59,9 +59,9 @@ func (a *Acts) noun(words []string) string {
 	return ""
 }
 
-// ends says that a word is one of a list or, where nouns are glued together, ends
+// Ends says that a word is one of a list or, where nouns are glued together, ends
 // in one: "Gashahn".
-func (a *Acts) ends(list, word string) bool {
+func (a *Acts) Ends(list, word string) bool {
 	return Among(list, word) || a.Glued && anyOf(list, word, strings.HasSuffix)
 }
 

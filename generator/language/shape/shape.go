@@ -118,6 +118,9 @@ type Numbers struct {
 	Plus  []Fraction // behind a number or a unit: "two and a half turns", "a minute and a half"
 	One   Set        `may:"empty"` // the a of it, where it is no number
 
+	Many    Set      // words for several that are no numbers: both, these
+	Plurals []string // how a noun ends that is several, and hardly one that is one
+
 	Of       string   // of "two of the four"
 	Articles []string // the the of it
 }
@@ -137,6 +140,8 @@ type Acts struct {
 	// Orders of a kind that may be said of other things in its opposite.
 	Placed, Pulled string
 	Emptied        string `may:"empty"`
+	Renewed        string // take off for good, and put a new one in
+	Fresh          string // new
 
 	Hung string // what is hung at a point and taken off again
 
@@ -166,8 +171,13 @@ type Asides struct {
 	Away      []string // behind a distance
 	Steps     []string // before how finely something is set or read, and behind it: "0.1 bar at a time"
 	AtATime   []string
-	At        string `may:"empty"` // what stands before it as well, where its words alone say too little
-	Supposing Set    // before what is only supposed
+	Makes     []string // between an amount and what it is of another kind: "one turn is 1.5 mm"
+	About     Set      // what may stand behind those
+	Turn      Set      // a turn of it, where more is said between them
+	Within    []string // before how soon something is done
+	New       []string // before what a part had when it was new
+	At        string   `may:"empty"` // what stands before it as well, where its words alone say too little
+	Supposing Set      // before what is only supposed
 
 	Ranges      []Range
 	RangeBehind Set // words behind which a range begins, and no count
@@ -210,6 +220,9 @@ type Bounds struct {
 	Told                             Set      // what makes a report of an order
 	Forbids                          []string `may:"empty"` // "never let it get over 60 °C"
 	Goes                             Set      `may:"empty"` // the get of it
+	Sees                             []string // "make sure that it stays above 8 °C"
+	That                             string   `may:"empty"` // the that of it, where it stands behind a comma
+	Is                               Set      // the stays of it, which may stand behind the amount
 }
 
 // Verbs are the words by which an act is told that stands in words only. They

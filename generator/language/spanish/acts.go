@@ -22,9 +22,11 @@ var acts = shape.Acts{
 	Placed:   "ponga poner pon coloque colocar coloca vuelva cuelgue colgar cuelga",
 	Emptied:  "",
 	Pulled:   "desconecte desconectar desconecta desenchufe desenchufar desenchufa saque sacar saca tire",
+	Renewed:  "renueve renovar renueva sustituya sustituir sustituye reemplace reemplazar reemplaza cambie cambiar cambia",
+	Fresh:    "nuevo nueva nuevos nuevas",
 	Hung:     "candado candados cerradura cerraduras",
 	Joiners:  "y e",
-	Articles: "el la los las un una su sus lo este esta estos estas ambos ambas todos todas cada",
+	Articles: "el la los las un una su sus propio lo este esta estos estas ambos ambas todos todas cada",
 	Nouns:    "corte cierre saca retira llena monta",
 	Switches: "interruptor seccionador disyuntor fusible enchufe clavija",
 	Valves:   "válvula llave grifo", Vents: "purga purgador venteo ventilación drenaje vaciado descarga desahogo", Earthing: "tierra", Blocks: "bloqueo",
@@ -61,5 +63,6 @@ var numbers = shape.Numbers{
 		{Said: "cuarto de", Of: 0.25}, {Said: "cuartos de", Of: 0.25}, // "cuarto" alone is the fourth, and a room
 	},
 	Plus: []shape.Fraction{{Said: "y medio", Of: 0.5}, {Said: "y media", Of: 0.5}, {Said: "y cuarto", Of: 0.25}, {Said: "y un cuarto", Of: 0.25}, {Said: "y tres cuartos", Of: 0.75}},
-	Of:   "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
+	Many: shape.SetOf("los las ambos ambas estos estas sus"), Plurals: []string{"s"},
+	Of: "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
 }

@@ -10,7 +10,12 @@ var asides = shape.Asides{
 	Away:        []string{"del", "de la", "de los", "de las", "de un", "de una", "desde"},
 	At:          "a",
 	Steps:       []string{"en pasos de", "pasos de"},
-	AtATime:     []string{"a la vez", "de una vez", "por vuelta", "por semana", "al mes", "al año"},
+	AtATime:     []string{"a la vez", "cada vez", "de una vez", "por vuelta", "por semana", "al mes", "al año"},
+	Makes:       []string{"es", "son", "da", "dan", "equivale a", "equivalen a", "="},
+	About:       shape.SetOf("unos unas casi"),
+	Turn:        shape.SetOf("vuelta vueltas muesca muescas"),
+	Within:      []string{"dentro de", "dentro de los", "en los primeros", "durante los primeros"},
+	New:         []string{"nuevo", "nueva", "nuevos", "nuevas"},
 	Supposing:   shape.SetOf("si cuando hasta mientras salvo"),
 	Ranges:      []shape.Range{{Between: "a"}, {Between: "hasta"}, {Before: "entre", Between: "y"}},
 	RangeBehind: shape.SetOf("de entre desde a en es son unos unas hasta con por para durante tiene tienen marca marcan"),
@@ -18,7 +23,7 @@ var asides = shape.Asides{
 	Of:          []string{"de", "para"},
 	SetTo:       []string{"a", "en"},
 	Things: shape.SetOf("lámpara luz linterna bombilla foco taladro amoladora sierra cargador ventilador aspiradora comprobador medidor multímetro voltímetro dial compresor regulador " +
-		"polipasto grúa gato eslinga cincha cadena carro cabrestante pórtico grillete cuerda barra palanca prolongación galga regla calibre micrómetro " +
+		"polipasto grúa gato eslinga cincha cable alambre cadena carro cabrestante pórtico grillete cuerda barra palanca prolongación galga regla calibre micrómetro " +
 		"cepillo botador broca lima vaso llave destornillador varilla tornillo perno espárrago manguera mordaza epoxi adhesivo pegamento sellador pintura imprimación cinta grasa " +
 		"guante pistola horno termómetro reloj temporizador alicates martillo maza extractor imán espejo embudo trapo"),
 	Vessels: shape.SetOf("bandeja bidón cubo jarra botella depósito recipiente lata garrafa tanque bote envase jeringa vaso caja bolsa cartucho tubo saco barril cuba cubeta"),

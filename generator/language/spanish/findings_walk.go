@@ -298,6 +298,8 @@ var findingsWalk = map[string]string{
 	"Make a link of it.": "Haga de ello un enlace.",
 
 	// what to write
+	"write %s in a step right behind step %s":                   "escriba %s en un paso justo detrás del paso %s",
+	"move step %s behind step %s":                               "ponga el paso %s detrás del paso %s",
 	"write %s in a step before this":                            "escriba %s en un paso antes de este",
 	"%s, and %s in this one":                                    "%s, y %s en este",
 	"write %s in this step":                                     "escriba %s en este paso",

@@ -105,7 +105,7 @@ func actsInWords(p *model.Procedure, l *layout, t *tongue) []finding.Finding {
 				continue
 			}
 			act := t.saidAct(spokenText(&b), l.spoken, func(a *said) bool {
-				return (!typed || a.alone) && !slices.ContainsFunc(a.maybe, func(n model.Named) bool { return typedNearby(s, n) })
+				return (!typed || a.alone) && !a.ofLink(&b) && !slices.ContainsFunc(a.maybe, func(n model.Named) bool { return typedNearby(s, n) })
 			})
 			if act == nil {
 				continue
@@ -202,6 +202,26 @@ type said struct {
 	named model.Named   // what has the longest name of those that stand there
 	maybe []model.Named // all of them: "cover" and "cover bolt" of "the cover bolts"
 	alone bool          // the name ends there: "the cover", and not "the cover gasket"
+}
+
+// ofLink says that the order stands in the words of a link that acts on something
+// whose name has this one in it: "[Take the fan out](remove:fan-unit)", beside an
+// energy that is called fan.
+func (s *said) ofLink(b *model.Block) bool {
+	return slices.ContainsFunc(b.Links, func(l *model.Link) bool {
+		return l.Kind.Act != model.NoAct && l.To != nil && slices.Contains(strings.Fields(l.Text), s.raw) &&
+			within(bare(strings.Fields(s.named.Label())), bare(strings.Fields(l.To.Label())))
+	})
+}
+
+// within says that words stand in a row among others.
+func within(words, others []string) bool {
+	for i := range others {
+		if len(words) > 0 && i+len(words) <= len(others) && slices.Equal(others[i:i+len(words)], words) {
+			return true
+		}
+	}
+	return false
 }
 
 // mend is the link that the words could be; where that depends on the thing,

@@ -51,10 +51,29 @@ func (w *walk) mendOrder(i *issue) finding.Words {
 	if words := w.mendKept(i); !words.IsZero() {
 		return words
 	}
-	if e, is := w.lay.things[i.thing].named.(*model.Energy); is {
-		return w.moveOr(i, model.Lock, w.cutOff(i, e)...)
+	e, is := w.lay.things[i.thing].named.(*model.Energy)
+	if !is {
+		return finding.Words{}
 	}
-	return finding.Words{}
+	if words := w.lockEarlier(i, e); !words.IsZero() {
+		return words
+	}
+	links := w.cutOff(i, e)
+	if i.at.link.Kind.Act == model.Prove && w.lay.energy[e].stored { // what was let out before that does not count
+		links = append(links, finding.Say("[let it out](release:%s)", e.ID))
+	}
+	return w.moveOr(i, model.Lock, links...)
+}
+
+// lockEarlier puts the lock behind the step that switched off: what is let out or
+// waited for while nothing is locked does not count, so that a lock right before the
+// proof is too late.
+func (w *walk) lockEarlier(i *issue, e *model.Energy) finding.Words {
+	cut := w.cause(i)
+	if cut.step == nil || cut.link == nil || cut.link.Kind.Act != model.Isolate || states(isolated)&states(w.standing(i)) == 0 || !w.lay.energy[e].stored || w.actLater(i, model.Lock) != nil {
+		return finding.Words{}
+	}
+	return finding.Say("write %s in a step right behind step %s", finding.ListOf(" and ", w.cutOff(i, e)), cut.step.Number)
 }
 
 // lockedBy is what a lock holds where something is switched on: the thing itself,

@@ -72,11 +72,13 @@ func saidOf(f finding.Finding) string {
 }
 
 var (
-	stepBefore = regexp.MustCompile(`^write (.+?) in a step before`)
-	inThisStep = regexp.MustCompile(`^write (.+?) in this step`)
-	laterStep  = regexp.MustCompile(`^write (.+?) in a later step`)
-	behindStep = regexp.MustCompile(`^move this step behind step ([0-9]+)\.([0-9]+)$`)
-	oneOf      = regexp.MustCompile(`(\[[^]]*\]\([^)]*\)) or \[.*`)
+	stepBefore  = regexp.MustCompile(`^write (.+?) in a step before`)
+	inThisStep  = regexp.MustCompile(`^write (.+?) in this step`)
+	laterStep   = regexp.MustCompile(`^write (.+?) in a later step`)
+	rightBehind = regexp.MustCompile(`^write (.+?) in a step right behind step ([0-9]+)\.([0-9]+)$`)
+	behindThis  = regexp.MustCompile(`^move step ([0-9]+)\.([0-9]+) behind step ([0-9]+)\.([0-9]+)$`)
+	behindStep  = regexp.MustCompile(`^move this step behind step ([0-9]+)\.([0-9]+)$`)
+	oneOf       = regexp.MustCompile(`(\[[^]]*\]\([^)]*\)) or \[.*`)
 )
 
 // follow is the manual with a mend followed to the letter; nil where that is no
@@ -92,7 +94,7 @@ func follow(files map[string]string, f finding.Finding) map[string]string {
 	indent := lines[at][:len(lines[at])-len(strings.TrimLeft(lines[at], " "))]
 	step := func(links string) string { return indent + "1. " + oneOf.ReplaceAllString(links, "$1") + ".\n" }
 	switch {
-	case !strings.HasPrefix(path, "procedures/") || !numbered.MatchString(lines[at]) || !strings.Contains(f.Mend, "("):
+	case !strings.HasPrefix(path, "procedures/") || !numbered.MatchString(lines[at]) || !strings.Contains(f.Mend, "(") && !behindStep.MatchString(f.Mend) && !behindThis.MatchString(f.Mend):
 		return nil
 	case stepBefore.MatchString(f.Mend):
 		lines = slices.Insert(lines, at, step(stepBefore.FindStringSubmatch(f.Mend)[1]))
@@ -100,8 +102,31 @@ func follow(files map[string]string, f finding.Finding) map[string]string {
 		lines[at] = strings.TrimRight(lines[at], "\n") + " " + inThisStep.FindStringSubmatch(f.Mend)[1] + "\n"
 	case laterStep.MatchString(f.Mend):
 		lines = append(lines, "\n## At the very end\n\n1. "+laterStep.FindStringSubmatch(f.Mend)[1]+".\n")
+	case rightBehind.MatchString(f.Mend):
+		n := rightBehind.FindStringSubmatch(f.Mend)
+		to := endOf(lines, n[2], n[3])
+		if to < 0 {
+			return nil
+		}
+		lines = slices.Insert(lines, to, step(n[1]))
+	case behindThis.MatchString(f.Mend):
+		n := behindThis.FindStringSubmatch(f.Mend)
+		from, to := endOf(lines, n[1], n[2])-1, endOf(lines, n[3], n[4])
+		if from < 0 || to < from {
+			return nil
+		}
+		lines = slices.Delete(slices.Insert(slices.Clone(lines), to, lines[from]), from, from+1)
 	case behindStep.MatchString(f.Mend):
-		return moved(files, path, lines, at, f.Mend)
+		n := behindStep.FindStringSubmatch(f.Mend)
+		to := endOf(lines, n[1], n[2])
+		if to < 0 {
+			return nil
+		}
+		lines = slices.Insert(slices.Clone(lines), to, lines[at])
+		if to <= at {
+			at++
+		}
+		lines = slices.Delete(lines, at, at+1)
 	default:
 		return nil
 	}
@@ -115,29 +140,25 @@ func follow(files map[string]string, f finding.Finding) map[string]string {
 
 var numbered = regexp.MustCompile(`^ *[0-9]+\. `)
 
-// moved is the manual with the step of a line behind another.
-func moved(files map[string]string, path string, lines []string, at int, mend string) map[string]string {
-	var phase, item int
-	n := behindStep.FindStringSubmatch(mend)
+// endOf is the line behind a step, by its phase and its number there; -1 where
+// there is none.
+func endOf(lines []string, phase, item string) int {
+	phases, items := 0, 0
 	for i, line := range lines {
 		switch {
 		case strings.HasPrefix(line, "## "):
-			phase, item = phase+1, 0
-		case numbered.MatchString(line) && line[0] != ' ':
-			item++
+			phases, items = phases+1, 0
+			continue
+		case !numbered.MatchString(line) || line[0] == ' ':
+			continue
 		}
-		if fmt.Sprint(phase) == n[1] && fmt.Sprint(item) == n[2] {
+		items++
+		if fmt.Sprint(phases) == phase && fmt.Sprint(items) == item {
 			for i+1 < len(lines) && strings.HasPrefix(lines[i+1], "   ") {
 				i++
 			}
-			mended := make(map[string]string, len(files))
-			for name, text := range files {
-				mended[name] = text
-			}
-			text := slices.Insert(slices.Clone(lines), i+1, lines[at])
-			mended[path] = strings.Join(slices.Delete(text, at, at+1), "")
-			return mended
+			return i + 1
 		}
 	}
-	return nil
+	return -1
 }

@@ -90,6 +90,23 @@ func (w *walk) rightLater(i *issue) *model.Step {
 	return own
 }
 
+// fastLater is the step by which a part that a step puts back is tight too: a
+// refit of its own leaves its fasteners loose, a reverse: tightens them.
+func (w *walk) fastLater(i *issue, back *model.Step) *model.Step {
+	p, is := w.lay.things[i.thing].named.(*model.Part)
+	if !is || back == nil || !slices.ContainsFunc(back.Links, func(l *model.Link) bool { return w.puts(i, l) }) {
+		return back
+	}
+	for _, x := range w.lay.held[p] {
+		loose := *i
+		loose.thing = x
+		if s := w.laterStep(i, func(l *model.Link) bool { return w.puts(&loose, l) }); s != nil && s.Done > back.Done {
+			back = s
+		}
+	}
+	return back
+}
+
 // puts says that a link puts the thing of an issue right.
 func (w *walk) puts(i *issue, l *model.Link) bool {
 	to := map[sort]model.Act{anEnergy: model.Restore, aPart: model.Refit, aFastening: model.Tighten, aFastener: model.Tighten, aSetting: model.Reset}
@@ -116,7 +133,7 @@ func (w *walk) mendOpen(group []*issue) finding.Words {
 		case w.lay.things[i.thing].sort == anEnergy:
 			return w.mendUncontained(i)
 		}
-		s := w.rightLater(i)
+		s := w.fastLater(i, w.rightLater(i))
 		if s == nil {
 			links = append(links, w.putRight(i)...)
 		} else if last == nil || s.Done > last.Done {
@@ -168,6 +185,13 @@ func (w *walk) mendUncontained(i *issue) finding.Words {
 	if i.at.link.Kind.Act == model.Clear {
 		return w.moveOr(i, model.Isolate, finding.Say("[cut it off](isolate:%s)", e.ID))
 	}
+	stands := func(l *model.Link) bool {
+		tool, is := l.To.(*model.Tool)
+		return is && l.Kind.Act == model.Place && slices.Contains(w.lay.energy[e].containers, tool)
+	}
+	if s := w.laterStep(i, stands); s != nil {
+		return behindStep(s)
+	}
 	var tools []string
 	for _, t := range w.lay.energy[e].containers {
 		tools = append(tools, "[](place:"+t.ID+")")
@@ -191,9 +215,34 @@ func (w *walk) mendInTheWay(group []*issue) finding.Words {
 	return writeBefore(links...)
 }
 
-// mendHeldBack says what frees a part that nothing covers.
+// mendHeldBack says what frees a part that nothing covers: what was tightened too
+// early is tightened behind it.
 func (w *walk) mendHeldBack(i *issue) finding.Words {
+	if c := w.cause(i); c.step != nil && c.step != i.at.step && c.link.Kind.Act == model.Tighten {
+		return finding.Say("move step %s behind step %s", c.step.Number, w.lastFreed(i).Number)
+	}
 	return finding.Say("write [slacken it](loosen:%s) in a step before", w.idOf(i.thing))
+}
+
+// lastFreed is the last step from an issue on that moves a part which only comes and
+// goes with the thing of the issue loose, before it is slackened again.
+func (w *walk) lastFreed(i *issue) *model.Step {
+	last, f := i.at.step, w.lay.things[i.thing].named
+	for _, s := range w.p.Steps {
+		if s.Done <= i.at.step.Done {
+			continue
+		}
+		for _, l := range s.Links {
+			p, is := l.To.(*model.Part)
+			switch {
+			case l.Kind.Act == model.Loosen && l.To == f:
+				return last
+			case is && (l.Kind.TakesOff || l.Kind.Act == model.Refit) && slices.ContainsFunc(leads(p.FreedBy), func(by *model.Fastener) bool { return model.Named(by) == f }):
+				last = s
+			}
+		}
+	}
+	return last
 }
 
 // mendTwice says since when a thing is as a link would have it.

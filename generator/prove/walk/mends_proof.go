@@ -2,6 +2,7 @@ package walk
 
 import (
 	"math"
+	"slices"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
@@ -50,6 +51,9 @@ func (w *walk) mendRelease(i *issue) finding.Words {
 	if !is {
 		return finding.Words{}
 	}
+	if s := w.releasedLater(i, e); s != nil {
+		return behindStep(s)
+	}
 	ways := either(w.holdsThat(e, func(h *model.Hold) bool { return h.Kind == "wait" }))
 	for _, t := range e.BlockedBy {
 		if t.To != nil {
@@ -58,6 +62,27 @@ func (w *walk) mendRelease(i *issue) finding.Words {
 	}
 	ways.Items = append(ways.Items, finding.Say("[let it out](release:%s)", e.ID))
 	return finding.Say("write %s in a step before the proof", ways)
+}
+
+// releasedLater is the step behind an issue that lets out what is stored in an
+// energy; nil where it is on again before that, or none does.
+func (w *walk) releasedLater(i *issue, e *model.Energy) *model.Step {
+	lets := func(l *model.Link) bool {
+		switch to := l.To.(type) {
+		case *model.Hold:
+			return l.Is(model.LinkHold) && to.Kind == "wait" && to.Of.ID == e.ID
+		case *model.Tool:
+			return l.Kind.Act == model.Place && slices.Contains(leads(e.BlockedBy), to)
+		}
+		return l.Kind.Act == model.Release && l.To == model.Named(e)
+	}
+	s := w.laterStep(i, func(l *model.Link) bool {
+		return lets(l) || slices.Contains([]model.Act{model.Restore, model.TestLive, model.Isolate}, l.Kind.Act)
+	})
+	if s == nil || !slices.ContainsFunc(s.Links, lets) {
+		return nil
+	}
+	return s
 }
 
 // holdsThat are links to the holds of an energy that are of use.

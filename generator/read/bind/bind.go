@@ -41,6 +41,9 @@ type binder struct {
 	people     *index[model.Person]
 	renamed    map[string]*model.Procedure // by an earlier id
 
+	alsoAt    map[string]position.Pos // where the shop names a language
+	otherTags map[string]bool         // tags of files that are another region's of one: told
+
 	lost bool // a record could not be read: an answer to it is not unknown
 
 	unsafe map[string]finding.Finding // drawings that are not published
@@ -132,6 +135,8 @@ func newBinder(tree *source.Tree) *binder {
 		people:     newIndex[model.Person]("person", "readings/people.csv"),
 		shown:      map[string]bool{},
 		renamed:    map[string]*model.Procedure{},
+		alsoAt:     map[string]position.Pos{},
+		otherTags:  map[string]bool{},
 	}
 }
 

@@ -2,6 +2,7 @@ package bind
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
@@ -19,7 +20,8 @@ type index[T any] struct {
 	where  string // "register/tools.yaml"
 	least  string // what an entry needs behind its name; "" for the least of its register
 	byID   map[string]*T
-	broken bool // a file of this kind could not be read: an unknown id says nothing
+	beside []string // ids of another kind that would do as well: only to be offered
+	broken bool     // a file of this kind could not be read: an unknown id says nothing
 }
 
 func newIndex[T any](what, where string) *index[T] {
@@ -62,7 +64,16 @@ func (x *index[T]) misspelt(id string) *T {
 }
 
 // near is the id that another was probably meant for, or "".
-func (x *index[T]) near(id string) string { return nearest.Of(id, x.ids()) }
+func (x *index[T]) near(id string) string {
+	return nearest.Of(id, sorted(slices.Concat(x.ids(), x.beside)))
+}
+
+// besides is the same index, where ids of another kind would do as well.
+func (x *index[T]) besides(ids []string) *index[T] {
+	same := *x
+	same.beside = ids
+	return &same
+}
 
 // asking is the same index, where an entry that is missing needs more than the
 // least.

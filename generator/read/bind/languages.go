@@ -37,9 +37,37 @@ func (b *binder) shopLanguages(s *model.Shop, node *syntax.Node) {
 		tag := b.tag("also", text, tagAt(node.Get("also"), i))
 		if tag != "" && tag != s.Language && !slices.Contains(also, tag) {
 			also = append(also, tag)
+			b.alsoAt[tag] = tagAt(node.Get("also"), i)
 		}
 	}
 	s.Also = also
+}
+
+// relatedTag is the shop's tag that is of the same language as one that it does not
+// have, of another region or of none: es-MX beside files in es; "" where there is
+// none.
+func (b *binder) relatedTag(tag string) string {
+	of, _, _ := strings.Cut(tag, "-")
+	for _, also := range b.m.Shop.Also {
+		if language, _, _ := strings.Cut(also, "-"); language == of {
+			return also
+		}
+	}
+	return ""
+}
+
+// otherRegion tells once, where the shop names its languages, that files are written
+// in another tag of one of them.
+func (b *binder) otherRegion(tag, also string) {
+	if b.otherTags[tag] {
+		return
+	}
+	b.otherTags[tag] = true
+	mend := finding.Say("write %s, or %s in the names of the files", tag, also)
+	if slices.ContainsFunc(b.tree.Files, func(f *position.File) bool { _, own := stem(f.Path); return own == also }) {
+		mend = finding.Say("add %s beside it, or write %s in the names of the files", tag, also)
+	}
+	b.add(UnknownReference.At(b.alsoAt[also], "the shop has the language %s, and there are files in %s", also, tag).WithMend("%s", mend))
 }
 
 // tagAt is where the i-th tag of a list stands.

@@ -174,7 +174,7 @@ func (b *binder) leadMachine(m *model.Machine) {
 			p.Bears, p.Carries = model.Ref[model.Energy]{ID: p.Carries.ID, At: p.Carries.At}, model.Ref[model.Fluid]{}
 		}
 		lead(r, "carries", energies, &p.Bears)
-		lead(r, "carries", fluids, &p.Carries)
+		lead(r, "carries", fluids.besides(energies.ids()), &p.Carries)
 		lead(r, "renew-with", b.supplies, &p.RenewWith)
 		b.condition(m, &p.Entry, p.OnlyWith)
 		turnRound(p)

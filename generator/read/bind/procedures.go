@@ -298,16 +298,22 @@ func (l *linker) stateThing(s *model.State) model.Named {
 // stateNear is the thing that a line of expects or leaves was probably meant
 // for; nil where there is none.
 func (l *linker) stateNear(id string) model.Named {
-	if l.machine() == nil {
-		return nil
-	}
-	var ids []string
-	for _, n := range things(l.machine()) {
-		if StateWordsOf(n) != nil {
-			ids = append(ids, n.Base().ID)
+	ids := l.tools.ids()
+	if m := l.machine(); m != nil {
+		for _, n := range things(m) {
+			if StateWordsOf(n) != nil {
+				ids = append(ids, n.Base().ID)
+			}
 		}
 	}
-	return l.machine().Find(nearest.Of(id, ids))
+	near := nearest.Of(id, ids)
+	if thing := l.machine().Find(near); thing != nil && StateWordsOf(thing) != nil {
+		return thing
+	}
+	if tool := l.tools.byID[near]; tool != nil {
+		return tool
+	}
+	return nil
 }
 
 func contains(list []string, s string) bool {

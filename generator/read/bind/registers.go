@@ -364,6 +364,10 @@ func (b *binder) knownLanguage(language string, f *position.File) bool {
 			WithMend("put the text into the file without the language in its name, or mend language: in shop.yaml"))
 		return false
 	}
+	if also := b.relatedTag(language); also != "" && b.alsoAt[also].File != nil {
+		b.otherRegion(language, also)
+		return false
+	}
 	b.add(UnknownReference.At(firstLine(f), "the shop has no language %s", language).
 		WithMend("write also: [%s] in shop.yaml, or take the dot out of the file's name", language))
 	return false
