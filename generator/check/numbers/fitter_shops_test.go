@@ -339,6 +339,8 @@ griff: { name: Griff, kind: measure, what: Temperatur am Griff, limit: at most 4
 			"[Ziehen Sie die Muttern](tighten:brennermutter) mit unter 40 N·m an.",
 			"Halten Sie die Tür offen, bis der Griff unter 43 °C hat. [](hold:griff)",
 			"Halten Sie den Schlauch mit über 22 mbar nicht ins Gesicht. [](hold:fliessdruck)",
+			"Halten Sie das Blech über 43 °C warm. [](hold:griff)",
+			"Lassen Sie die Tür weniger als 90 Minuten offen stehen. [](hold:auskuehlen)",
 			"Halten Sie Abstand, über 43 °C brennt es. [](hold:griff)",
 			"Die Tür zuhalten, solange über 43 °C am Griff sind. [](hold:griff)",
 			"Lassen Sie den Brenner weniger als 90 Minuten vor dem Backen nicht an. [](hold:auskuehlen)",
