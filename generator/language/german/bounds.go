@@ -23,7 +23,7 @@ var bounds = shape.Bounds{
 
 	Keeps:      []string{"halten sie", "halte"},
 	LateKeeps:  []string{"halten", "einstellen"},
-	LateWaits:  []string{"warten", "abwarten", "stehen lassen", "ruhen lassen", "laufen lassen", "nachlaufen lassen", "ziehen lassen", "abkühlen lassen", "einwirken lassen", "spülen", "einweichen"},
+	LateWaits:  []string{"warten", "abwarten", "stehen lassen", "ruhen lassen", "laufen lassen", "nachlaufen lassen", "ziehen lassen", "abkühlen lassen", "auskühlen lassen", "aushärten lassen", "härten lassen", "trocknen lassen", "abtropfen lassen", "absetzen lassen", "gehen lassen", "einwirken lassen", "spülen", "einweichen"},
 	LateOrders: []string{"anziehen", "nachziehen", "festziehen", "einstellen", "zurückstellen", "stellen", "setzen", "füllen", "auffüllen", "aufpumpen", "pumpen", "bringen", "heizen", "aufheizen", "erwärmen", "kühlen", "abkühlen", "regeln", "spannen", "vorspannen"},
 	At:         shape.SetOf("bei auf"),
 	Sees:       []string{"achten sie darauf dass", "sorgen sie dafür dass", "stellen sie sicher dass", "prüfen sie dass", "kontrollieren sie dass"},
