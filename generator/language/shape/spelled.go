@@ -179,8 +179,9 @@ func (n *Numbers) PlusBehind(text string, at int) (part float64, size int) {
 	if at == len(text) || text[at] != ' ' {
 		return 0, 0
 	}
+	rest := text[at+1:]
 	for _, p := range n.Plus {
-		if rest := text[at:]; strings.HasPrefix(rest, " "+p.Said) && !letterIn(rest, 1+len(p.Said)) {
+		if strings.HasPrefix(rest, p.Said) && !letterIn(rest, len(p.Said)) {
 			return p.Of, 1 + len(p.Said)
 		}
 	}
