@@ -14,7 +14,7 @@ var bounds = shape.Bounds{
 	Musts:   []string{"muss", "müssen", "soll", "sollen", "sollte", "sollten"},
 	Being:   shape.SetOf("liegen sein haben betragen zeigen anzeigen wiegen bleiben messen gehalten steigen fallen sinken"),
 	Always:  shape.SetOf("immer stets noch dann überall"),
-	Waits:   []string{"warten sie", "warte", "lassen sie", "lassen sie es", "lass es", "spülen sie", "weichen sie es"},
+	Waits:   []string{"warten sie", "warte", "lassen sie es", "lassen sie", "lass es", "spülen sie", "weichen sie es"},
 	Orders:  []string{"füllen sie", "fülle", "pumpen sie", "pumpe", "stellen sie", "stelle", "heizen sie", "kühlen sie", "laden sie", "gießen sie", "gieße", "halten sie", "drehen sie", "ziehen sie"},
 	For:     shape.SetOf("für"),
 	To:      shape.SetOf("auf"),

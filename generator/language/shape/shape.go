@@ -209,7 +209,7 @@ type Bounds struct {
 	Being  Set      // the be of it, which may stand behind: "muss über 1 MΩ liegen"
 	Always Set      // what may stand between them
 
-	Waits, Orders []string // first words of an order that takes a time, or another amount
+	Waits, Orders []string // first words of an order that takes a time, or another amount, the longest first
 	For, To       Set      // between it and what it bounds: "wait for less than 3 min", "fill to"
 	With          Set      // so of fills and torques
 	Lead          Set      // what may stand before an order
