@@ -118,6 +118,8 @@ type Numbers struct {
 	Plus  []Fraction // behind a number or a unit: "two and a half turns", "a minute and a half"
 	One   Set        `may:"empty"` // the a of it, where it is no number
 
+	First Set // with which words a number begins; Counting knows
+
 	Many    Set      // words for several that are no numbers: both, these
 	Plurals []string // how a noun ends that is several, and hardly one that is one
 
