@@ -36,6 +36,9 @@ func (c clause) keeps() bool {
 // ends says that nothing stands behind the amount that belongs to it; of an order for
 // some time the verb may, "lassen Sie ihn weniger als 3 min abkühlen".
 func (c clause) ends() bool {
+	if slices.ContainsFunc(c.behind, c.isDenial) {
+		return false
+	}
 	return len(c.behind) == 0 || c.goesOn(0) || c.Acts.Late && len(c.behind) == 1 && c.amount.Fits(quantity.Duration)
 }
 
@@ -109,19 +112,17 @@ func (c clause) endsInOrder(orders []string) bool {
 func (c clause) goesOn(at int) bool { return c.Verbs.After[c.behind[at]] }
 
 // canBeKept says that what is named can be kept on a side, and is not what is told by
-// it: "keep bags under 495 g apart", "hold the pads that are under 2 mm".
+// it: "keep bags under 495 g apart", "hold the pads that are under 2 mm". Where the order
+// stands before it, it has an article: one does not keep "pumping" there, nor "closed".
 func (c clause) canBeKept(what []string, late bool) bool {
 	what = c.withoutAt(what)
 	n := len(what)
-	switch {
-	case n == 0:
+	if n == 0 {
 		return true
-	case c.amount.Fits(quantity.Mass) || c.denies(what) || c.leads(what[n-1]) && !(n == 1 && shape.Among(c.Acts.Articles, what[0])) || c.Bounds.Being[what[n-1]]:
-		return false
-	case !late && (c.amount.Fits(quantity.Length) || c.amount.Fits(quantity.Volume)):
-		return c.Verbs.Articles[what[0]]
 	}
-	return true
+	named := shape.Among(c.Acts.Articles, what[0]) // "keep the oil", "keep it"
+	owned := c.leads(what[n-1]) && (n > 1 || !named)
+	return (late || named || c.Verbs.Articles[what[0]]) && !owned && !c.amount.Fits(quantity.Mass) && !c.denies(what) && !c.Bounds.Being[what[n-1]]
 }
 
 // withoutAt are words without the one at their end that leads to an amount.

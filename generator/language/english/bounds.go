@@ -25,7 +25,7 @@ var bounds = shape.Bounds{
 
 	Keeps:   []string{"keep", "hold", "maintain"},
 	At:      shape.SetOf("at to"),
-	Told:    shape.SetOf("that which who whose can could may might will would what before after while as so but because"),
+	Told:    shape.SetOf("that which who whose can could may might will would what open closed shut running before after while as so but because"),
 	Forbids: []string{"do not let", "don't let", "never let", "do not allow", "never allow"},
 	Goes:    shape.SetOf("get go come rise climb fall drop sink cool heat warm run"),
 	Sees:    []string{"make sure that", "make sure", "check that", "see that", "see to it that", "ensure that", "ensure"},

@@ -14,7 +14,7 @@ var bounds = shape.Bounds{
 	Musts:   []string{"muss", "müssen", "soll", "sollen", "sollte", "sollten"},
 	Being:   shape.SetOf("liegen sein haben betragen zeigen anzeigen wiegen bleiben messen gehalten steigen fallen sinken"),
 	Always:  shape.SetOf("immer stets noch dann überall"),
-	Waits:   []string{"warten sie", "warte", "lassen sie", "lassen sie es", "lass es", "spülen sie", "weichen sie es"},
+	Waits:   []string{"warten sie", "warte", "lassen sie es", "lassen sie", "lass es", "spülen sie", "weichen sie es"},
 	Orders:  []string{"füllen sie", "fülle", "pumpen sie", "pumpe", "stellen sie", "stelle", "heizen sie", "kühlen sie", "laden sie", "gießen sie", "gieße", "halten sie", "drehen sie", "ziehen sie"},
 	For:     shape.SetOf("für"),
 	To:      shape.SetOf("auf"),
@@ -23,7 +23,7 @@ var bounds = shape.Bounds{
 
 	Keeps:      []string{"halten sie", "halte"},
 	LateKeeps:  []string{"halten", "einstellen"},
-	LateWaits:  []string{"warten", "abwarten", "stehen lassen", "ruhen lassen", "laufen lassen", "nachlaufen lassen", "ziehen lassen", "abkühlen lassen", "einwirken lassen", "spülen", "einweichen"},
+	LateWaits:  []string{"warten", "abwarten", "stehen lassen", "ruhen lassen", "laufen lassen", "nachlaufen lassen", "ziehen lassen", "abkühlen lassen", "auskühlen lassen", "aushärten lassen", "härten lassen", "trocknen lassen", "abtropfen lassen", "absetzen lassen", "gehen lassen", "einwirken lassen", "spülen", "einweichen"},
 	LateOrders: []string{"anziehen", "nachziehen", "festziehen", "einstellen", "zurückstellen", "stellen", "setzen", "füllen", "auffüllen", "aufpumpen", "pumpen", "bringen", "heizen", "aufheizen", "erwärmen", "kühlen", "abkühlen", "regeln", "spannen", "vorspannen"},
 	At:         shape.SetOf("bei auf"),
 	Sees:       []string{"achten sie darauf dass", "sorgen sie dafür dass", "stellen sie sicher dass", "prüfen sie dass", "kontrollieren sie dass"},

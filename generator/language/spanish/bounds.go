@@ -14,7 +14,7 @@ var bounds = shape.Bounds{
 	Musts:   []string{"debe", "deben", "tiene que", "tienen que", "ha de", "han de", "hay que"},
 	Being:   shape.SetOf("ser estar tener haber dar marcar medir pesar mostrar quedar mantenerse permanecer quedarse caer bajar subir"),
 	Always:  shape.SetOf("siempre todavía entonces"),
-	Waits:   []string{"espere", "esperar", "deje", "déjelo", "déjela", "deje enfriar", "deje reposar", "deje secar", "deje actuar", "dejar enfriar", "dejar reposar", "remoje", "purgue", "cebe", "enjuague"},
+	Waits:   []string{"espere", "esperar", "deje enfriar", "deje reposar", "deje secar", "deje actuar", "deje", "déjelo", "déjela", "dejar enfriar", "dejar reposar", "remoje", "purgue", "cebe", "enjuague"},
 	Orders:  []string{"llene", "llenar", "infle", "inflar", "ponga", "suba", "caliente", "enfríe", "cargue", "gire", "mantenga", "vierta", "verter", "añada", "añadir", "apriete", "apretar", "poner", "subir", "bajar", "cargar", "girar", "ajuste", "ajustar", "regule", "regular", "reponga"},
 	For:     shape.SetOf("durante"),
 	To:      shape.SetOf("a"),
@@ -23,7 +23,7 @@ var bounds = shape.Bounds{
 
 	Keeps:   []string{"mantenga", "mantener", "mantén", "manténgalo", "manténgala", "manténgalos", "manténgalas", "conserve", "conservar"},
 	At:      shape.SetOf("a en"),
-	Told:    shape.SetOf("que quien cuyo cuya puede pueden podría antes después mientras pero porque cuando lo"),
+	Told:    shape.SetOf("que quien cuyo cuya puede pueden podría abierto abierta abiertos abiertas cerrado cerrada cerrados cerradas parado parada antes después mientras pero porque cuando lo"),
 	Forbids: []string{"no deje que", "nunca deje que", "no permita que", "nunca permita que", "evite que", "vigile que no", "cuide que no"},
 	Goes:    shape.SetOf("suba pase supere baje caiga llegue quede esté"),
 	Sees:    []string{"asegúrese de que", "asegurarse de que", "compruebe que", "comprobar que", "verifique que", "vea que", "procure que", "cuide que"},
