@@ -37,6 +37,8 @@ func TestWordsDisagree(t *testing.T) {
 		"a switch opened":              point("main switch", "[Open the switch](isolate:plug), [close it](restore:plug)."),
 		"a valve opened":               point("inlet valve", "⟦words-disagree⟧[Open the valve](isolate:plug)."),
 		"a valve closed":               point("inlet valve", "[Shut the valve](isolate:plug), [open it](restore:plug)."),
+		"a plug pulled to restore, es": spanish("clavija de servicio", "[Desenchufe la clavija](isolate:plug). ⟦words-disagree⟧[Desenchufe la clavija](restore:plug)."),
+		"a plug put in to restore, es": spanish("clavija de servicio", "[Desenchufe la clavija](isolate:plug). [Desenchufe la lámpara y enchufe la clavija](restore:plug)."),
 		"a plug valve is a valve":      point("plug valve", "⟦words-disagree⟧[Open it](isolate:plug)."),
 		"a vent":                       point("vent valve", "[Open it](isolate:plug), ⟦words-disagree⟧[open it](restore:plug)."),
 		"an earthing switch":           point("earthing switch", "[Close it](isolate:plug), ⟦words-disagree⟧[close it](restore:plug)."),

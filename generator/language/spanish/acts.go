@@ -17,7 +17,7 @@ var acts = shape.Acts{
 	Drain:    "vacíe vaciar vacía drene drenar drena",
 	Lock:     "bloquee bloquear bloquea",
 	Unlock:   "desbloquee desbloquear desbloquea",
-	Off:      "apague apagar apaga aísle aislar aísla corte cortar corta",
+	Off:      "apague apagar apaga aísle aislar aísla corte cortar corta desenchufe desenchufar desenchufa",
 	On:       "encienda encender enciende conecte conectar conecta enchufe enchufar enchufa restablezca restablecer restablece",
 	Placed:   "ponga poner pon coloque colocar coloca vuelva cuelgue colgar cuelga",
 	Emptied:  "",
