@@ -81,16 +81,32 @@ func behindStep(s *model.Step) finding.Words {
 }
 
 // laterStep is the first step behind an issue with a link of the procedure that
-// does something; nil where none does.
+// does something; nil where none does, or where that one may be left out: nothing
+// waits for a step that is not always done.
 func (w *walk) laterStep(i *issue, does func(*model.Link) bool) *model.Step {
 	for _, s := range w.p.Steps {
 		for _, l := range s.Links {
 			if l.At.Start > i.at.link.At.Start && s != i.at.step && !l.Bad && does(l) {
-				return s
+				return alwaysBeside(i.at.step, s)
 			}
 		}
 	}
 	return nil
+}
+
+// alwaysBeside is a step that is done wherever another one is; nil where a hold or a
+// choice that the other does not hang on may leave it out.
+func alwaysBeside(one, s *model.Step) *model.Step {
+	shared := map[*model.Step]bool{}
+	for ; one != nil; one = one.Parent {
+		shared[one] = true
+	}
+	for at := s; at != nil && !shared[at]; at = at.Parent {
+		if slices.ContainsFunc(at.Links, func(l *model.Link) bool { return l.Kind.Branches || l.Is(model.LinkOptional) }) {
+			return nil
+		}
+	}
+	return s
 }
 
 // actLater is the first step behind an issue that does something to its thing;

@@ -16,8 +16,8 @@ import (
 	"baybinder/generator/read/source"
 )
 
-// Whoever writes what a mend says, where it says it, is rid of the finding: in
-// every case of the walk.
+// Whoever writes what a mend says, where it says it, is rid of the finding, and
+// does not get it back in other words: in every case of the walk.
 func TestMendsThatAreFollowedMend(t *testing.T) {
 	names, _ := filepath.Glob("testdata/*.txtar")
 	followed := 0
@@ -39,7 +39,11 @@ func TestMendsThatAreFollowedMend(t *testing.T) {
 				continue
 			}
 			followed++
-			if same(foundIn(mended), f) >= same(found, f) {
+			after := foundIn(mended)
+			if !twoFaults[filepath.Base(name)] && len(after) >= len(found) && ofRule(after, f) >= ofRule(found, f) {
+				t.Errorf("%s: %q is told in other words after %q:\n%s", filepath.Base(name), f.Message, f.Mend, mended[f.At.Path()])
+			}
+			if same(after, f) >= same(found, f) {
 				t.Errorf("%s: %q is told still after %q:\n%s", filepath.Base(name), f.Message, f.Mend, mended[f.At.Path()])
 			}
 		}
@@ -52,6 +56,23 @@ func TestMendsThatAreFollowedMend(t *testing.T) {
 func foundIn(files map[string]string) []finding.Finding {
 	m, _ := bind.Manual(source.FromText(files))
 	return finding.Sort(walk.All(m).Findings(m))
+}
+
+// twoFaults are the cases in which a second fault of the same rule stands behind the
+// first, so that the mend of the first shows it.
+var twoFaults = map[string]bool{
+	"practice-slide-under-its-chain.txtar": true, // the slide bolts too are tightened too early
+	"restored-while-open-some-units.txtar": true, // each unit has something else that is not back
+}
+
+// ofRule is how many findings tell of what the rule of another tells of.
+func ofRule(list []finding.Finding, f finding.Finding) (n int) {
+	for _, g := range list {
+		if g.Code == f.Code {
+			n++
+		}
+	}
+	return n
 }
 
 var since = regexp.MustCompile(` since step [0-9.]+|in step [0-9.]+`)
