@@ -49,13 +49,13 @@ func TestBorrowedWordsAreMarked(t *testing.T) {
 // every page and in its scripts.
 func TestAThirdLanguage(t *testing.T) {
 	t.Parallel()
-	all := pages(t, smallSite(t, map[string]string{
+	all := unparted(pages(t, smallSite(t, map[string]string{
 		"shop.yaml":                 "title: Werkstatt\nlanguage: de-AT\n",
 		"machines/presse.yaml":      "name: Presse\noptions: { tisch: Tisch }\nunits:\n  - { serials: 1 to 4, options: [] }\n  - { serials: 5, options: [tisch] }\n",
 		"readings/plans/start.yaml": "title: Einstieg\nread: [a]\nwithin: 14 days\n",
 		"register/tools.yaml":       "tuch: { name: Putztuch, kind: aid, kept: Schrank }\n",
 		"procedures/a.md":           "---\ntitle: Wischen\ntools: [tuch]\n---\n## Arbeit\n\n1. Nehmen Sie das [Putztuch](tool:tuch).\n",
-	}))
+	})))
 	for name, texts := range map[string][]string{
 		"procedures/a.html":    {`<html lang="de-AT" data-comma>`, `>Bevor Sie anfangen</h2>`, `words-de.js`},
 		"machines/presse.html": {`1 bis 4`, `>5<`},

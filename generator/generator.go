@@ -63,7 +63,7 @@ func (v *Verdict) Stopped() bool { return slices.ContainsFunc(v.Findings, findin
 // Check reads, binds and checks a manual. The error says that there is none to
 // read; what is wrong inside it is in the findings.
 func Check(o Options) (*Result, error) {
-	tree, err := source.ReadOver(o.Manual, o.unsaved)
+	tree, err := o.read()
 	if err != nil {
 		return nil, err
 	}
@@ -73,7 +73,7 @@ func Check(o Options) (*Result, error) {
 // Judge tells what Check finds. Where the manual, the day and the program are
 // those of an earlier run, it tells what was found then.
 func Judge(o Options) (*Verdict, error) {
-	tree, err := source.ReadOver(o.Manual, o.unsaved)
+	tree, err := o.read()
 	if err != nil {
 		return nil, err
 	}
@@ -90,6 +90,15 @@ func Judge(o Options) (*Verdict, error) {
 	m.told(&r.Verdict)
 	m.learn(r)
 	return &r.Verdict, nil
+}
+
+// read reads the manual's files.
+func (o *Options) read() (*source.Tree, error) {
+	tree, err := source.ReadOver(o.Manual, o.unsaved)
+	if err == nil {
+		makeRoom(tree)
+	}
+	return tree, err
 }
 
 // day is the day that dated rules and pages use: always the same one where
@@ -150,7 +159,7 @@ func (r *Result) settle() {
 // the same wrote the site, and it stands as it was written, nothing is done
 // again. The error says that the run itself failed.
 func Build(o Options) (*Result, error) {
-	tree, err := source.ReadOver(o.Manual, o.unsaved)
+	tree, err := o.read()
 	if err != nil {
 		return nil, err
 	}

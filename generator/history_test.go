@@ -95,7 +95,7 @@ func TestTheDemoLaterInTheYear(t *testing.T) {
 func TestTheEvidenceOfTheDemo(t *testing.T) {
 	t.Parallel()
 	_, readings, _ := withReadings(t, "../content")
-	folder := pages(t, readings)
+	folder := unparted(pages(t, readings))
 	for page, want := range map[string][]string{
 		"procedures/isolate-tug-traction.html": {
 			"By its capacitors and resistors the circuit is below 5 V after 10 min, not after 5.", "read it again",

@@ -174,11 +174,11 @@ func TestNoWordOfTheBayIsLeftInEnglish(t *testing.T) {
 // language.
 func TestTheCalendarIsSpanish(t *testing.T) {
 	t.Parallel()
-	all := pages(t, smallSite(t, map[string]string{
+	all := unparted(pages(t, smallSite(t, map[string]string{
 		"shop.yaml": "title: Taller\nlanguage: es\nreview-every: 12 months\n", "register/roles.yaml": "a: { name: Prensa, renew-every: 1 year }\n",
 		"register/tools.yaml": "t: { name: llave, kind: torque-wrench, range: 5 to 25 N·m, calibration: { every: 6 months, last: 2026-01-05 } }\n",
 		"procedures/x.md":     "---\ntitle: Prensa\nneeds: [a]\ntools: [t]\n---\n\n## Trabajo\n\n1. Use la [](tool:t). [](role:a)\n",
-	}))
+	})))
 	for page, want := range map[string]string{"roles/a.html": "1 año", "tools/t.html": "2026-01-05 + 6 meses"} {
 		if text := string(all[page]); !strings.Contains(text, want) || strings.Contains(text, "month") || strings.Contains(text, "1 year") {
 			t.Errorf("%s does not say %q, or says it in English", page, want)

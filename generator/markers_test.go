@@ -72,7 +72,7 @@ func TestAmountsAreWrittenAsTheLanguageParts(t *testing.T) {
 	}
 	for _, tag := range []string{"de", "es", "es-MX", "de-CH", "en"} {
 		comma := tag == "de" || tag == "es"
-		all := pages(t, smallSite(t, decimals(tag)))
+		all := unparted(pages(t, smallSite(t, decimals(tag))))
 		for name, texts := range stays {
 			for _, text := range texts {
 				if !bytes.Contains(all[name], []byte(text)) {

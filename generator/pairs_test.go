@@ -124,7 +124,7 @@ func (p *pagePair) objections(factor float64) []string {
 func TestUnitPairsOfTheDemo(t *testing.T) {
 	t.Parallel()
 	pairs, units := map[string]pagePair{}, map[[2]string]bool{}
-	for name, data := range pages(t, demoSite(t)) {
+	for name, data := range unparted(pages(t, demoSite(t))) {
 		if path.Ext(name) != ".html" {
 			continue
 		}

@@ -91,7 +91,7 @@ func demoAgain(t testing.TB) string {
 
 // chromium is the one browser; nothing is open in it but what tests open.
 var chromium = sync.OnceValues(func() (context.Context, error) {
-	path, err := exec.LookPath("chromium")
+	path, err := exec.LookPath("chromium-headless-shell")
 	if err != nil {
 		return nil, err
 	}
@@ -113,8 +113,8 @@ var chromium = sync.OnceValues(func() (context.Context, error) {
 // has the keyboard, as the only window of a screen has.
 func window(t testing.TB) context.Context {
 	t.Helper()
-	_, err := exec.LookPath("chromium")
-	needs(t, err == nil, "chromium")
+	_, err := exec.LookPath("chromium-headless-shell")
+	needs(t, err == nil, "chromium-headless-shell")
 	all, err := chromium()
 	must(t, err)
 	ctx, closed := chromedp.NewContext(all, chromedp.WithNewBrowserContext())

@@ -94,18 +94,29 @@ func TestTheSafeAnswerHasTheFocus(t *testing.T) {
 	}
 }
 
-// TestTabsStandInOneRow: the four tabs, with the words of each language, stand in
-// one row of the narrowest window (320 px; WCAG 2.2, 1.4.10).
+// TestTabsStandInOneRow: the four tabs and what opens the others, with the words of
+// each language, stand in one row of every window from the narrowest on (320 px;
+// WCAG 2.2, 1.4.10), and the others that it opens stand in the window.
 func TestTabsStandInOneRow(t *testing.T) {
 	t.Parallel()
 	ctx, _ := browser(t)
 	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(320, 700), chromedp.Navigate("file://"+filepath.Join(demoSite(t), "index.html"))))
 	for _, l := range language.All() {
-		names, err := json.Marshal([]string{l.Words.Machines, l.Words.Tools, l.Words.Supplies, l.Words.Hazards})
+		names, err := json.Marshal([]string{l.Words.Machines, l.Words.Tools, l.Words.Supplies, l.Words.Hazards, l.Words.More})
 		must(t, err)
-		rows := js[int](t, ctx, `{ const tabs = [...document.querySelectorAll('.tabs a')], words = `+string(names)+`; tabs.forEach((a, i) => { a.textContent = words[i]; }); new Set(tabs.map((a) => a.getBoundingClientRect().top)).size; }`)
-		if rows != 1 {
-			t.Errorf("in %s the tabs stand in %d rows", l.Code, rows)
+		js[int](t, ctx, `[...document.querySelectorAll('.tabs a, .others summary')].map((e, i) => { e.textContent = `+string(names)+`[i]; }).length`)
+		for _, width := range []int64{320, 360, 390, 432, 433, 480, 576, 577, 640, 704, 705, 768, 769, 1280} {
+			resize(t, ctx, width, 700)
+			row := js[struct{ Rows, Beyond int }](t, ctx, `(() => {
+				const others = document.querySelector('.others'), ends = [...document.querySelectorAll('.tabs a, .others summary')].map((e) => Math.round(e.getBoundingClientRect().bottom));
+				others.open = true;
+				const list = others.querySelector('ul').getBoundingClientRect(), beyond = Math.max(0, list.right - document.documentElement.clientWidth, -list.left);
+				others.open = false;
+				return { Rows: new Set(ends).size, Beyond: Math.ceil(beyond) };
+			})()`)
+			if row.Rows != 1 || row.Beyond > 0 {
+				t.Errorf("in %s at %d px the tabs stand in %d rows, and the others %d px out of the window", l.Code, width, row.Rows, row.Beyond)
+			}
 		}
 	}
 }

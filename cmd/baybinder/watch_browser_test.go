@@ -27,7 +27,7 @@ type tab struct {
 var (
 	chromiumEnds = func() {}
 	chromium     = sync.OnceValues(func() (context.Context, error) {
-		path, err := exec.LookPath("chromium")
+		path, err := exec.LookPath("chromium-headless-shell")
 		if err != nil {
 			return nil, err
 		}
@@ -45,8 +45,8 @@ var (
 // openBrowser opens a window of the browser that shares nothing with others.
 func openBrowser(t *testing.T) tab {
 	t.Helper()
-	_, err := exec.LookPath("chromium")
-	needs(t, err == nil, "chromium")
+	_, err := exec.LookPath("chromium-headless-shell")
+	needs(t, err == nil, "chromium-headless-shell")
 	all, err := chromium()
 	do(t, err)
 	ctx, closed := chromedp.NewContext(all, chromedp.WithNewBrowserContext())

@@ -80,14 +80,15 @@
     showNext() {
       const w = bay.words, page = this.page, at = page.steps.indexOf(page.current), later = at < 0 ? [] : page.steps.slice(at + 1).filter((s) => !s.settled && !s.waiting);
       const tools = (s) => [...s.row.querySelectorAll('b.tool')], used = new Set(page.steps.slice(0, at + 1).flatMap(tools).map((e) => e.textContent)), out = [];
-      const add = (what, words) => {
+      const add = (what) => {
         for (const s of later) {
           const found = what(s);
-          if (found) return void out.push({ at: page.steps.indexOf(s), line: make('li', {}, make('a', { href: '#' + s.id }, s.number), ' ', words ? words + ' ' : '', found) });
+          if (found) return void out.push({ at: page.steps.indexOf(s), line: make('li', {}, make('a', { href: '#' + s.id }, s.number), ' ', found) });
         }
       };
-      add((s) => { const e = tools(s).find((x) => !used.has(x.textContent)); return e ? e.textContent : ''; });
-      add((s) => { const e = s.text.querySelector(':scope > .tags .people'); return e ? e.textContent : ''; });
+      const copy = (e) => e && make('span', {}, ...e.cloneNode(true).childNodes); // with what keeps an amount on one line
+      add((s) => copy(tools(s).find((e) => !used.has(e.textContent))));
+      add((s) => copy(s.text.querySelector(':scope > .tags .people')));
       add((s) => (s.holds.length ? s.holds[0].title : s.handOver ? w.HandOver : ''));
       this.next.replaceChildren(...(out.length ? [make('h2', {}, w.ComingUp), make('ul', {}, ...out.sort((a, b) => a.at - b.at).map((x) => x.line))] : []));
     }

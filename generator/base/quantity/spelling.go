@@ -75,6 +75,13 @@ func matchUnit(text string, want Dimension, w wording) (Unit, int) {
 	return Bare, 0
 }
 
+// UnitAt returns how many bytes at the start of a text spell a unit, none where it
+// begins otherwise.
+func UnitAt(text string) int {
+	_, size := matchUnit(text, None, field)
+	return size
+}
+
 // isRate reports whether what stands behind a unit's word makes a rate of it, "two
 // litres per minute".
 func isRate(rest string) bool {

@@ -184,8 +184,15 @@ func endsIn(list []string, phrases []string) bool {
 // cutEnd takes the phrase off in which words end, where it is one of those.
 func cutEnd(list []string, phrases []string) (rest []string, phrase string, is bool) {
 	for _, p := range phrases {
-		words := strings.Fields(p)
-		if n := len(list) - len(words); n >= 0 && slices.Equal(list[n:], words) {
+		left, n := p, len(list)
+		for left != "" && n > 0 {
+			at := strings.LastIndexByte(left, ' ')
+			if left[at+1:] != list[n-1] {
+				break
+			}
+			left, n = left[:max(at, 0)], n-1
+		}
+		if left == "" {
 			return list[:n], p, true
 		}
 	}
@@ -201,9 +208,16 @@ func beginsWith(list []string, phrases []string) bool {
 // cutBegin takes the phrase off with which words begin, where it is one of those.
 func cutBegin(list []string, phrases []string) (rest []string, phrase string, is bool) {
 	for _, p := range phrases {
-		words := strings.Fields(p)
-		if len(list) >= len(words) && slices.Equal(list[:len(words)], words) {
-			return list[len(words):], p, true
+		left, n := p, 0
+		for left != "" && n < len(list) {
+			word, behind, _ := strings.Cut(left, " ")
+			if word != list[n] {
+				break
+			}
+			left, n = behind, n+1
+		}
+		if left == "" {
+			return list[n:], p, true
 		}
 	}
 	return list, "", false

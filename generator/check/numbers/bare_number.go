@@ -106,7 +106,7 @@ func bare(text string, l sentence.Placed, start, end int) typed {
 func alone(rest string) bool {
 	rest = strings.TrimLeft(rest, "*_")
 	if rest == "" || strings.ContainsAny(rest[:1], ",.;:)!?") {
-		return len(rest) < 2 || rest[1] < '0' || rest[1] > '9' // "10:00" is one number
+		return !hasFigure(rest[:min(2, len(rest))]) // "10:00" is one number
 	}
 	if !strings.ContainsAny(rest[:1], " \n\t") {
 		return false

@@ -185,7 +185,7 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 	b.words = append(b.words, given(h.AgainIn)...)
 	b.state(h, register, h.For.Least, h.For.Most)
 	b.limit(h, register, h.Limit)
-	b.timed = b.timed || l.Is(model.LinkHold) && slices.ContainsFunc(inText(l.Text), isDuration)
+	b.timed = b.timed || l.Is(model.LinkHold) && slices.ContainsFunc(amountsIn(l.Text, b.of.language()), func(a amountIn) bool { return isDuration(a.Quantity) })
 }
 
 func isDuration(q quantity.Quantity) bool { return q.Fits(quantity.Duration) }

@@ -36,6 +36,7 @@ var rightByAFitter = []string{
 	"Wind 2 turns of 12 mm tape round the thread of the [line](part:line).",
 	"A 1 1/4 in pipe leads to the [lift hydraulics](energy:lift).",
 	// Dates and times of a clock.
+	"[Tighten the bolts](tighten:seat-bolt) at 10:05, and look at them at 16:00.",
 	"On 2026-05-04 the [valve](setting:relief) was set to 180 bar.",
 	"[Fill in](fill:lift-oil) 0.5 L by 14:30 at the latest.",
 	"Wait 3 min for the drive, from 10:05 to 10:08. [](hold:long-wait)",

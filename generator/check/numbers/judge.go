@@ -32,16 +32,16 @@
 // *all* makes a count of the 4. Figures parted in threes are one number; where the sign may be
 // another ("1,500", in Spanish and German "1.500", "pack 2 360 V"), either reading is right. A
 // number may be written out ("three minutes", "one to two bar", "three quarters of a turn"); thirds
-// are not read. What is to be kept on a side, or never to come to it, is bounded however much is
-// said of it; a mass so bounded is as often what a thing is known by ("keep bags under 495 g"). An
-// end of a limit, a wait, a range or a tolerance that the words put on the other side ("at most 7
-// mm" of "at least 7 mm") is told, save behind *if* and its like; "7 mm or less" beside a
-// measurement is not judged, as it may be what is out of the limit, nor is a range that runs down.
-// To `renew:` is to take off: fitting the part, or a new one, is its opposite, where nothing else
-// is named behind the verb. `words-disagree` is silent where the words order the kind itself as
-// well; pulling is the opposite of putting in a connector, where the words name no more than it. A
-// tool's name right behind the verb is enough for `act-in-words`, and so is a mention link. A tool
-// is good on the last day of its calibration. Spiral sequences are drawn for two rows.
+// are not read. What is to be kept or seen to be on a side, or never to come to it, is bounded
+// however much is said of it; a mass so bounded is as often what a thing is known by ("keep bags
+// under 495 g"). An end of a limit, a wait, a range or a tolerance that the words put on the other
+// side ("at most 7 mm" of "at least 7 mm") is told, save behind *if* and its like; "7 mm or less"
+// beside a measurement is not judged, as it may be what is out of the limit, nor is a range that
+// runs down. To `renew:` is to take off: fitting the part, or a new one, is its opposite, where
+// nothing else is named behind the verb. `words-disagree` is silent where the words order the kind
+// itself as well; pulling is the opposite of putting in a connector, where the words name no more
+// than it. A tool's name right behind the verb is enough for `act-in-words`, and so is a mention
+// link. A tool is good on the last day of its calibration. Spiral sequences are drawn for two rows.
 package numbers
 
 import (

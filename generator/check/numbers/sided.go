@@ -99,16 +99,17 @@ func (a amountIn) sided(text, tag string, links spoken) sided {
 	if !b.needs && !b.loose {
 		return b.sided
 	}
-	c := clause{tongue, a, clauseBefore(cmp.Or(strings.TrimSuffix(strings.TrimSpace(links.before), "pH"), start)), bounding, behind}
+	c := clause{tongue, a, clauseBefore(withThat(&tongue.Bounds, cmp.Or(strings.TrimSuffix(strings.TrimSpace(links.before), "pH"), start))), bounding, behind}
+	sees, denied := c.sees()
 	switch {
-	case c.forbids():
+	case c.forbids(), sees && denied:
 		b.side, b.loose = opposite(b.side), false
 		return b.sided
-	case c.keeps():
+	case sees, c.keeps():
 		b.loose = false
 		return b.sided
 	}
-	return b.asked(tongue, behind, links.order, a.Fits(quantity.Duration), c.endsWithOrder())
+	return b.asked(c, links.order)
 }
 
 // boundingOf reads an amount by the words before and behind it.
@@ -154,12 +155,13 @@ func compared(w *shape.Bounds, amount string, before []string) bounding {
 
 // asked is the side of an amount that must be so, or that is ordered; of others what
 // the words leave.
-func (b bounding) asked(l *shape.Language, behind []string, order *model.Link, duration, late bool) sided {
-	if s, is := b.demanded(l, behind); is {
+func (b bounding) asked(c clause, order *model.Link) sided {
+	if s, is := b.demanded(c.Language, c.behind); is {
 		return s
 	}
-	denied := slices.ContainsFunc(b.before, func(w string) bool { return slices.Contains(l.Denials, w) })
-	if b.needs && (denied || !late && !b.behindOrder(&l.Bounds, order) && !b.inOrder(&l.Bounds, duration)) {
+	denied := slices.ContainsFunc(b.before, c.isDenial)
+	ordered := c.endsWithOrder() || b.behindOrder(&c.Bounds, order, c.ends()) || b.inOrder(&c.Bounds, c.amount.Fits(quantity.Duration))
+	if b.needs && (denied || !ordered) {
 		return sided{}
 	}
 	return b.sided
@@ -218,10 +220,14 @@ func (b bounding) inOrder(w *shape.Bounds, duration bool) bool {
 	return is && (len(rest) == 0 || to[rest[len(rest)-1]])
 }
 
-// behindOrder says that one word leads from a link that orders something to the amount.
-func (b bounding) behindOrder(w *shape.Bounds, order *model.Link) bool {
-	if order == nil || len(b.before) != 1 {
+// behindOrder says that nothing, or one word, leads from a link that orders something
+// to the amount.
+func (b bounding) behindOrder(w *shape.Bounds, order *model.Link, ends bool) bool {
+	if order == nil || len(b.before) > 1 {
 		return false
+	}
+	if len(b.before) == 0 {
+		return ends
 	}
 	_, setting := order.To.(*model.Setting)
 	return w.To[b.before[0]] || !setting && w.With[b.before[0]]

@@ -80,7 +80,9 @@ func statedByFastener(f *model.Fastener) stated {
 	values = append(values, inText(f.Retorque)...)
 	words := append(inText(f.Name), endsOf(f.Torque)...)
 	if thread, err := fastening.ParseThread(f.Thread); err == nil {
-		words = append(words, quantity.Of(thread.Diameter, quantity.Millimetre, 3), quantity.Of(thread.Pitch, quantity.Millimetre, 3))
+		for _, mm := range []float64{thread.Diameter, thread.Pitch} {
+			words = append(words, quantity.Quantity{Value: mm, Unit: quantity.Millimetre})
+		}
 	}
 	return stated{machineFile, values, words}
 }

@@ -2,7 +2,7 @@
 // them stands what can be written next. What a press does is an act that the
 // program is asked for; this script knows nothing of Markdown's links.
 (() => {
-  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, staying, writable, form, head, asks, small, oneLine, pieces } = baybinderDesk;
+  const { w, page, main, fill, h, program, counts, post, whyNot, inTurn, staying, writable, form, head, asks, small, oneLine, pieces, smaller } = baybinderDesk;
   if (!main || !/^procedures\/[^/.]+\.html$/.test(page)) return;
 
   // What is shown.
@@ -513,18 +513,6 @@
       } else insert(`[](time:${n}min)`);
     } }, h("label", {}, w.HowManyMinutes, " ", input), h("button.save", { type: "submit" }, w.Put)));
     input.focus();
-  };
-  // A picture is made small enough here, so that it comes up at the bay.
-  const mostSide = 1600;
-  const smaller = async (file) => {
-    const picture = await createImageBitmap(file);
-    const by = Math.min(1, mostSide / Math.max(picture.width, picture.height));
-    const canvas = h("canvas", { width: Math.max(1, Math.round(picture.width * by)), height: Math.max(1, Math.round(picture.height * by)) });
-    const on = canvas.getContext("2d");
-    on.fillStyle = "#ffffff"; // what is clear becomes paper
-    on.fillRect(0, 0, canvas.width, canvas.height);
-    on.drawImage(picture, 0, 0, canvas.width, canvas.height);
-    return new Promise((done) => canvas.toBlob(done, "image/jpeg", 0.85));
   };
   const askPicture = (dropped) => {
     const file = h("input", { type: "file", accept: "image/*", "aria-label": w.DropHere });

@@ -73,7 +73,7 @@ const (
 )
 
 var (
-	//go:embed desk.js form.js head.js paste.js procedure.js fill.js
+	//go:embed desk.js form.js head.js paste.js picture.js procedure.js fill.js
 	scripts embed.FS
 	//go:embed write.css
 	style []byte
@@ -131,7 +131,7 @@ func (d *Desk) Wrap(site http.Handler) http.Handler {
 // script are the scripts in the order in which they rest on each other.
 func script() []byte {
 	var out []byte
-	for _, name := range []string{"desk", "form", "head", "paste", "procedure", "fill"} {
+	for _, name := range []string{"desk", "form", "head", "paste", "picture", "procedure", "fill"} {
 		data, _ := scripts.ReadFile(name + ".js") // it is in the program
 		out = append(out, data...)
 	}

@@ -40,7 +40,7 @@ var (
 	tens = strings.Fields("twenty thirty forty fifty sixty seventy eighty ninety")
 )
 
-var numbers = shape.Numbers{
+var numbers = shape.Counting(shape.Numbers{
 	Words:    ones,
 	Spelled:  shape.SpelledOf(ones, tens, func(ten, one int) string { return tens[ten] + " " + ones[one] }),
 	Hundreds: shape.Spelled{"hundred": 100}, Thousand: "thousand", And: "and",
@@ -54,4 +54,4 @@ var numbers = shape.Numbers{
 	One:  shape.SetOf("a an"),
 	Many: shape.SetOf("both these those"), Plurals: []string{"s"},
 	Of: "of", Articles: []string{"the", "its", "their", "these", "those", "all"},
-}
+})

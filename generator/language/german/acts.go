@@ -51,7 +51,7 @@ func spelled(ten, one int) string {
 	return ones[one] + "und" + tens[ten]
 }
 
-var numbers = shape.Numbers{
+var numbers = shape.Counting(shape.Numbers{
 	Words:    ones,
 	Spelled:  shape.SpelledOf(ones, tens, spelled, "ein", "eine", "einen", "einem", "einer"),
 	Hundreds: shape.Spelled{"hundert": 100}, Thousand: "tausend", And: "und",
@@ -67,7 +67,7 @@ var numbers = shape.Numbers{
 	},
 	Many: shape.SetOf("beide beiden alle"), Plurals: []string{"en", "ern", "eln", "s"},
 	Of: "von", Articles: []string{"den", "ihren", "diesen"},
-}
+})
 
 var verbs = shape.Verbs{
 	Said: []shape.Verb{

@@ -118,6 +118,8 @@ type Numbers struct {
 	Plus  []Fraction // behind a number or a unit: "two and a half turns", "a minute and a half"
 	One   Set        `may:"empty"` // the a of it, where it is no number
 
+	First Set // with which words a number begins; Counting knows
+
 	Many    Set      // words for several that are no numbers: both, these
 	Plurals []string // how a noun ends that is several, and hardly one that is one
 
@@ -207,7 +209,7 @@ type Bounds struct {
 	Being  Set      // the be of it, which may stand behind: "muss über 1 MΩ liegen"
 	Always Set      // what may stand between them
 
-	Waits, Orders []string // first words of an order that takes a time, or another amount
+	Waits, Orders []string // first words of an order that takes a time, or another amount, the longest first
 	For, To       Set      // between it and what it bounds: "wait for less than 3 min", "fill to"
 	With          Set      // so of fills and torques
 	Lead          Set      // what may stand before an order
@@ -220,6 +222,9 @@ type Bounds struct {
 	Told                             Set      // what makes a report of an order
 	Forbids                          []string `may:"empty"` // "never let it get over 60 °C"
 	Goes                             Set      `may:"empty"` // the get of it
+	Sees                             []string // "make sure that it stays above 8 °C"
+	That                             string   `may:"empty"` // the that of it, where it stands behind a comma
+	Is                               Set      // the stays of it, which may stand behind the amount
 }
 
 // Verbs are the words by which an act is told that stands in words only. They

@@ -55,8 +55,8 @@ func (n *Numbers) Counted(text string) []Counted {
 	var out []Counted
 	last := ""
 	for w := nextWord(text, 0); w.start < w.end; w = nextWord(text, w.end) {
-		if parts := n.parted(w); n.begins(parts[0].said) {
-			run := n.behind(text, parts)
+		if n.mayBegin(w.said) {
+			run := n.behind(text, n.parted(w))
 			if value, used := n.number(saidOf(run)); used > 0 {
 				w.end = run[used-1].end
 				if !n.Apart[last] && !n.makesAnother(saidOf(run[used:])) {
@@ -69,10 +69,31 @@ func (n *Numbers) Counted(text string) []Counted {
 	return out
 }
 
-// begins says that a number may begin with a word.
-func (n *Numbers) begins(said string) bool {
-	return n.Spelled[said] > 0 || n.Hundreds[said] > 0 || said == n.Thousand ||
-		slices.ContainsFunc(n.Parts, func(p Fraction) bool { return said == p.Said || strings.HasPrefix(p.Said, said+" ") })
+// Counting are numbers that know with which words one begins: most words of a text
+// are none of these.
+func Counting(n Numbers) Numbers {
+	n.First = Set{n.Thousand: true}
+	for _, list := range []Spelled{n.Spelled, n.Hundreds} {
+		for said := range list {
+			n.First.begin(said)
+		}
+	}
+	for _, p := range n.Parts {
+		n.First.begin(p.Said)
+	}
+	return n
+}
+
+func (s Set) begin(phrase string) {
+	first, _, _ := strings.Cut(phrase, " ")
+	s[first] = true
+}
+
+// mayBegin says that a number may begin with a word, or with the first part of it.
+func (n *Numbers) mayBegin(said string) bool {
+	return n.First[said] ||
+		slices.ContainsFunc(n.Glued, func(glue string) bool { return strings.Contains(said, glue) }) ||
+		slices.ContainsFunc(n.Before, func(part string) bool { return strings.HasPrefix(said, part) })
 }
 
 // makesAnother says that the words behind a number make another of it.
@@ -158,8 +179,9 @@ func (n *Numbers) PlusBehind(text string, at int) (part float64, size int) {
 	if at == len(text) || text[at] != ' ' {
 		return 0, 0
 	}
+	rest := text[at+1:]
 	for _, p := range n.Plus {
-		if rest := text[at:]; strings.HasPrefix(rest, " "+p.Said) && !letterIn(rest, 1+len(p.Said)) {
+		if strings.HasPrefix(rest, p.Said) && !letterIn(rest, len(p.Said)) {
 			return p.Of, 1 + len(p.Said)
 		}
 	}
@@ -214,7 +236,7 @@ func (n *Numbers) parted(w word) []word {
 			break
 		}
 	}
-	if len(out) > 0 && !slices.ContainsFunc(out, func(p word) bool { return !n.begins(p.said) && !isPart(p.said, n.Plus) }) {
+	if len(out) > 0 && !slices.ContainsFunc(out, func(p word) bool { return !n.First[p.said] && !isPart(p.said, n.Plus) }) {
 		return out
 	}
 	for _, part := range n.Before {

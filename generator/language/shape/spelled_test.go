@@ -59,3 +59,22 @@ func TestNumbersWrittenOutAreRead(t *testing.T) {
 		}
 	}
 }
+
+// What stands behind a unit and adds a part of one.
+func TestPartsAddedBehindAUnit(t *testing.T) {
+	for _, c := range []struct {
+		tag, text string
+		at        int
+		part      float64
+		size      int
+	}{
+		{"en", "hour and a half", 4, 0.5, 11}, {"en", "hour and a quarter, then", 4, 0.25, 14}, {"en", "hour and a halfway", 4, 0, 0},
+		{"en", "hour and a half", 3, 0, 0}, {"en", "hour", 4, 0, 0}, {"en", "hour and", 4, 0, 0},
+		{"es", "hora y media.", 4, 0.5, 8}, {"es", "hora y mediodía", 4, 0, 0}, {"es", "hora y medioía", 4, 0, 0},
+	} {
+		numbers := language.Known(c.tag).Numbers
+		if part, size := numbers.PlusBehind(c.text, c.at); part != c.part || size != c.size {
+			t.Errorf("%s: %q at %d: %v in %d", c.tag, c.text, c.at, part, size)
+		}
+	}
+}

@@ -48,7 +48,7 @@ func spelled(ten, one int) string {
 }
 
 // Spanish has no un and una: before a noun they are the article.
-var numbers = shape.Numbers{
+var numbers = shape.Counting(shape.Numbers{
 	Words:   ones,
 	Spelled: shape.SpelledOf(ones, tens, spelled, "un", "una"),
 	Hundreds: shape.Spelled{
@@ -65,4 +65,4 @@ var numbers = shape.Numbers{
 	Plus: []shape.Fraction{{Said: "y medio", Of: 0.5}, {Said: "y media", Of: 0.5}, {Said: "y cuarto", Of: 0.25}, {Said: "y un cuarto", Of: 0.25}, {Said: "y tres cuartos", Of: 0.75}},
 	Many: shape.SetOf("los las ambos ambas estos estas sus"), Plurals: []string{"s"},
 	Of: "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
-}
+})

@@ -87,12 +87,19 @@ func (f *finishing) begin() {
 
 // closed are elements in which no link can stand, or leads a screen reader
 // astray: a number in them stays plain. They are what stands behind "<" of their
-// tags. In the title no element can stand.
+// tags. In those up to inDrawing no element of text can stand.
 var closed = [...]struct{ from, to string }{
-	inTitle: {"title", "/title>"}, {"a ", "/a>"}, {"summary", "/summary>"}, {"svg", "/svg>"},
+	inTitle: {"title", "/title>"}, inScript: {"script", "/script>"}, inOption: {"option", "/option>"}, inDrawing: {"svg", "/svg>"},
+	{"a ", "/a>"}, {"summary", "/summary>"},
 }
 
-const inTitle = 0
+const (
+	inTitle = iota
+	inScript
+	inOption
+	inDrawing
+	noText // how many these are
+)
 
 // firstOfSign is the byte with which every private sign begins (UTF-8).
 const firstOfSign = '\xee'
@@ -158,12 +165,26 @@ func (f *finishing) unmark() {
 
 // pass writes what stands between signs, and remembers what it leaves open.
 func (f *finishing) pass(text []byte) {
-	f.out.Write(text)
-	for at := bytes.IndexByte(text, '<'); at >= 0; at = bytes.IndexByte(text, '<') {
-		text, f.inTag = text[at+1:], true
-		f.tag(text)
+	for len(text) > 0 {
+		if f.inTag {
+			end := bytes.IndexByte(text, '>') + 1
+			if f.inTag = end == 0; f.inTag {
+				end = len(text)
+			}
+			f.out.Write(text[:end])
+			text = text[end:]
+			continue
+		}
+		at := bytes.IndexByte(text, '<')
+		if at < 0 {
+			at = len(text)
+		}
+		f.words(text[:at])
+		if text = text[at:]; len(text) > 0 {
+			f.inTag = true
+			f.tag(text[1:])
+		}
 	}
-	f.inTag = f.inTag && bytes.IndexByte(text, '>') < 0
 }
 
 // tag remembers the element that a tag opens or closes. tag is what stands behind

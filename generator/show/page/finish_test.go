@@ -47,10 +47,10 @@ func TestNumbersAndLanguagesOfOnePage(t *testing.T) {
 			to.WriteString(`<p id="` + c.Anchor + `">` + c.Title + " " + c.Working.Source + "</p>")
 		}
 	}
-	link := `<a class="computed" href="#working-1"><span lang="en">4 kg</span></a>`
+	link := `<a class="computed" href="#working-1"><span lang="en"><bdi>4 kg</bdi></span></a>`
 	for from, want := range map[string]string{
 		"<title>" + number + "</title><p>" + number + " and " + number + "</p>" + footHere + "<p>" + foreign("end") + "</p>": "<title>4 kg</title><p>" + link + " and " + link + `</p><p id="working-1"><span lang="en">Mass</span> <span lang="en">a book</span></p><p><span lang="en">end</span></p>`,
-		"<p>" + number + "</p>":             `<p><span lang="en">4 kg</span></p>`,
+		"<p>" + number + "</p>":             `<p><span lang="en"><bdi>4 kg</bdi></span></p>`,
 		"<p>none</p>" + footHere + "\ue123": "<p>none</p>\ue123",
 	} {
 		var got bytes.Buffer

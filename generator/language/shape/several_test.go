@@ -1,6 +1,10 @@
-package language
+package shape_test
 
-import "testing"
+import (
+	"testing"
+
+	"baybinder/generator/language"
+)
 
 // What is said of several, from memory.
 //
@@ -17,7 +21,7 @@ func TestSeveral(t *testing.T) {
 		{"de", "vier", "Deckelschraube", true}, {"de", "beide", "Keil", true}, {"de", "die", "Deckelschraube", false}, {"de", "eine", "Deckelschraube", false},
 		{"de", "vier", "Deckelschrauben", false}, {"de", "vier", "Muttern am Flansch", false}, {"de", "vier", "Mutter am Flanschen", true},
 	} {
-		if got := Known(c.tag).OfSeveral(c.word, c.name); got != c.want {
+		if got := language.Known(c.tag).OfSeveral(c.word, c.name); got != c.want {
 			t.Errorf("%s: %q before %q: %v", c.tag, c.word, c.name, got)
 		}
 	}

@@ -1,0 +1,86 @@
+package page
+
+import (
+	"bytes"
+	"strings"
+
+	"baybinder/generator/base/quantity"
+)
+
+// A number stays on one line with its unit (SI Brochure, 5.4.3, from memory: a space
+// stands between them, and they belong together). The space stays a plain one: who
+// copies, searches or keeps a text has what the shop wrote. The element is the
+// shortest that may stand in any text and says nothing else of it.
+const (
+	amountBegins = "<bdi>"
+	amountEnds   = "</bdi>"
+)
+
+// words writes a piece of a page that holds no tag, each amount in it as one that
+// is not parted.
+func (f *finishing) words(text []byte) {
+	if [noText]bool(f.inside[:noText]) != [noText]bool{} {
+		f.out.Write(text)
+		return
+	}
+	from := 0
+	for i := 1; i+1 < len(text); i++ {
+		if text[i] != ' ' && text[i] != '\n' || !isFigure(text[i-1]) {
+			continue
+		}
+		size := f.site.unitAt(text[i+1:])
+		if size == 0 {
+			continue
+		}
+		start := from + numberIn(text[from:i])
+		f.out.Write(text[from:start])
+		f.out.WriteString(amountBegins)
+		from = i + 1 + size
+		f.out.Write(text[start:from])
+		f.out.WriteString(amountEnds)
+		i = from
+	}
+	f.out.Write(text[from:])
+}
+
+func isFigure(b byte) bool { return b >= '0' && b <= '9' }
+
+// longestUnit is as many bytes as are looked at for a unit.
+const longestUnit = 24
+
+// unitAt is how many bytes at the start of a text are a unit: a symbol, with what
+// stands behind it of a voltage or a current, or a word for calendar time in the
+// page's language.
+func (s *Site) unitAt(text []byte) int {
+	near, w := string(text[:min(len(text), longestUnit)]), &s.Speaks.Several
+	if size := quantity.UnitAt(near); size > 0 {
+		for _, kind := range [...]string{w.Direct, w.Alternating} {
+			if strings.HasPrefix(near[size:], " "+kind) {
+				return size + 1 + len(kind)
+			}
+		}
+		return size
+	}
+	for _, word := range [...]string{w.Days, w.Day, w.Weeks, w.Week, w.Months, w.Month, w.Years, w.Year} {
+		if strings.HasPrefix(near, word) {
+			return len(word)
+		}
+	}
+	return 0
+}
+
+// numberIn is where the number begins that a text ends with.
+func numberIn(text []byte) int {
+	at := len(text)
+	for at > 0 {
+		switch b := text[at-1]; {
+		case isFigure(b), bytes.IndexByte([]byte(".,/+-"), b) >= 0:
+			at--
+		case bytes.HasSuffix(text[:at], []byte("−")):
+			at -= len("−")
+		default:
+			return at
+		}
+	}
+	return at
+}
