@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"maps"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -102,13 +103,16 @@ func (r *Reader) Read(f *position.File) (*model.Job, []finding.Finding) {
 // timed are the fields of a record that hold a time.
 var timed = strings.Fields("started saved at from until latest")
 
+// dated is how a time begins: who hands over stands in a field called from too.
+var dated = regexp.MustCompile(`^[0-9]{4}-[0-9]{2}-[0-9]{2}[Tt]`)
+
 // untimely are the times of years that no shop works in: a page whose clock was
 // never set, or a slip.
 func (p *places) untimely() []finding.Finding {
 	var found []finding.Finding
 	for _, pointer := range slices.Sorted(maps.Keys(p.at)) {
 		text, is := strings.CutPrefix(p.at[pointer].Text(), `"`)
-		if !is || len(text) < len(time.DateOnly) || !slices.Contains(timed, pointer[strings.LastIndex(pointer, "/")+1:]) {
+		if !is || !dated.MatchString(text) || !slices.Contains(timed, pointer[strings.LastIndex(pointer, "/")+1:]) {
 			continue
 		}
 		if _, ok := model.ParseDate(text[:len(time.DateOnly)]); !ok {
