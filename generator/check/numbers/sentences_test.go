@@ -43,6 +43,7 @@ func TestValuesBesideLinks(t *testing.T) {
 	thermostat := replaced("machines/tug.yaml", "settings:", "settings:\n  thermostat: { name: thermostat, value: -22 ± 1 °C }")
 	expect(t, map[string]files{
 		"a torque":                         inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25 N·m."),
+		"a fill beside another supply":     jobOf("supplies: [water: 1 L, oil: 3 L]", "[Top it up](fill:lift-oil) with 2 L.", "[Top it up](fill:lift-oil) with ⟦value-disagrees⟧3.5 L.").with(files{"register/supplies.yaml": base["register/supplies.yaml"] + "water: { name: water, unit: L }\n"}),
 		"the torque":                       inSentence("[Tighten the bolts](tighten:seat-bolt) to 22 N·m."),
 		"ten times too much":               inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧220 N·m."),
 		"another unit":                     inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧22 lbf·ft."),

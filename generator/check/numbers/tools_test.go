@@ -126,6 +126,9 @@ func TestNoAngleTool(t *testing.T) {
 	mustFindNothing(t, "an adapter behind a tool in the list that nobody knows", base.with(jobOf("tools: [wrench-20-1000, crow-foot-17, wrench-20-100]", "[Tighten it](tighten:line-nut) with the [](tool:wrench-20-100).")).with(
 		replaced("machines/tug.yaml", "across-flats: 17 mm, torque: 60 N·m", "across-flats: 17 mm, torque: 110 N·m"))) // 110 · 380/(380 + 45) = 98.4
 	mustFindNothing(t, "an angle gauge in the list that nobody knows", base.with(jobOf("tools: [socket-13, wrench-5-25, wrench-20-100, angle-guage]", "[In stages](tighten:head-bolt).")))
+	for _, tool := range []string{"[](tool:sockett-13)", "[](tol:socket-13)", "[](hodl:socket-13)"} {
+		mustFindNothing(t, "a socket in the step that nobody knows", base.with(jobOf("tools: [socket-10, wrench-5-25]", "[Undo the bolts](loosen:seat-bolt) with the [](tool:socket-10) and the "+tool+".")))
+	}
 	mustFindNothing(t, "an angle gauge in the step that nobody knows", base.with(jobOf("tools: [socket-13, wrench-5-25, wrench-20-100]",
 		"[In stages](tighten:head-bolt) with [](tool:angle-guage), [](tool:wrench-5-25) and [](tool:wrench-20-100).")))
 }

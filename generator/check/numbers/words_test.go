@@ -47,6 +47,7 @@ func TestValueDisagrees(t *testing.T) {
 		"the range":                      jobOf(front, "Take the [wrench, 20 to 100 N·m](tool:wrench-20-100)."),
 		"one of a set":                   jobOf(front, "Take the [17 mm spanner](tool:spanner-set), not the ⟦value-disagrees⟧[19 mm spanner](tool:spanner-set)."),
 		"what an adapter adds":           jobOf(front, "Take the [crow-foot, 45 mm longer](tool:crow-foot-17)."),
+		"a drive that has no width":      jobOf(front, "Take the [key, 25 mm long](tool:hex-key-6).").with(replaced("register/tools.yaml", "fits: [hex 6 mm]", "fits: [T30]")),
 		"a kind that is not stated":      jobOf(front, "Take the [gauge, 360°](tool:angle-gauge) and [4 L of oil](supply:oil)."),
 		"a time":                         jobOf(front, "Look. ⟦value-disagrees⟧[About 10 min](time:8min)"),
 		"the time":                       jobOf(front, "Look. [About 8 min](time:8min)"),
