@@ -160,6 +160,11 @@ func (b *binder) entryWords(f *position.File, like model.Words, fields []string,
 		if b.machinesOwn(f, like, fields, has, entry) {
 			continue
 		}
+		if b.isOrder(like, entry.Key) && entry.Value.Kind == syntax.List {
+			b.add(decode.WrongType.At(entry.Value.At, "%s is %s; it must be %s", entry.Key, entry.Value.Kind, finding.Say("a map of texts")).WithMend("write { labels: [ … ] }"))
+			b.m.HalfRead = append(b.m.HalfRead, like)
+			continue
+		}
 		if !b.isMap(entry.Value, entry.Key, finding.Say("a map of texts")) {
 			b.m.HalfRead = append(b.m.HalfRead, like)
 			continue
@@ -180,6 +185,14 @@ func (b *binder) entryWords(f *position.File, like model.Words, fields []string,
 		b.fields(&w, fields, entry.Value)
 		b.m.Words = append(b.m.Words, w)
 	}
+}
+
+// isOrder says that an id is an order of the machine whose texts these are: its places
+// are its labels.
+func (b *binder) isOrder(like model.Words, id string) bool {
+	machine, is := strings.CutPrefix(like.Register, "machines/")
+	m := b.machines.byID[machine]
+	return is && m != nil && slices.ContainsFunc(m.Orders, func(o model.Order) bool { return o.ID == id })
 }
 
 // machinesOwn tells of a text of the machine itself, or of one of its options,
