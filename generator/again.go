@@ -15,6 +15,7 @@ import (
 	"baybinder/generator/base/parallel"
 	"baybinder/generator/check"
 	"baybinder/generator/derive/face"
+	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/bind"
@@ -49,7 +50,7 @@ type had struct {
 	Leads     []int // the files of the procedures that its text leads to
 	Alone     bool  // its findings stand in its file, no others do, and it is in one language
 	Issued    bool  // it has revisions
-	Planned   bool  // a plan names it
+	Planned   bool  // a plan names it, or what performs it
 	Recorded  bool  // it is named in what is recorded of people and jobs
 }
 
@@ -359,8 +360,8 @@ func (r *Result) notAlone(tell func(path string)) {
 	}
 }
 
-// recorded marks the procedures that plans name, and what is recorded of people,
-// jobs and revisions.
+// recorded marks the procedures that plans name, with what these perform, and what
+// is recorded of people, jobs and revisions.
 func recorded(m *model.Manual, mark func(q *model.Procedure, as func(h *had) *bool)) {
 	for _, r := range slices.Concat(m.Revisions, m.Renditions) {
 		mark(r.Procedure.To, func(h *had) *bool { return &h.Issued })
@@ -378,6 +379,9 @@ func recorded(m *model.Manual, mark func(q *model.Procedure, as func(h *had) *bo
 		}
 		for _, u := range plan.Perform {
 			mark(u.To, planned)
+		}
+		for _, r := range training.Order(plan) {
+			mark(r.Procedure, planned)
 		}
 	}
 }

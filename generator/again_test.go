@@ -202,6 +202,27 @@ func TestWhatAnEditDoesToCallersIsTold(t *testing.T) {
 	}
 }
 
+// The page of a plan tells how long everything in it is to read: also what only a
+// procedure that it names performs.
+func TestAPlanTellsOfWhatItsProceduresPerform(t *testing.T) {
+	t.Parallel()
+	top := t.TempDir()
+	o := generator.Options{Manual: filepath.Join(top, "manual"), To: filepath.Join(top, "site"), Today: demoDay, Preview: true, Kept: kept.Open(filepath.Join(top, "kept"), nil)}
+	must(t, bigmanual.Begun("../content", o.Manual))
+	_, err := generator.Build(o)
+	must(t, err)
+	inner := filepath.Join(o.Manual, "procedures", "press", "renew-gas-valve-core.md") // which charge-accumulator, of a plan, performs
+	text, err := os.ReadFile(inner)
+	must(t, err)
+	for range 2 {
+		text = bytes.Replace(text, []byte(". "), []byte(". Look at it twice. "), 1)
+		must(t, os.WriteFile(inner, text, 0o644))
+		r, err := generator.Build(o)
+		must(t, err)
+		asFromNothing(t, o, r)
+	}
+}
+
 // Without people, records, revisions and dates a manual is told of and built in
 // the same way on any day, also by who knows of no such manuals; with a date each
 // day is looked at.

@@ -137,7 +137,7 @@ func (a *again) sheets(m *memory, last *keptPages) (out *sheets) {
 	return s.sheets(fresh, others, last)
 }
 
-// planned says that a plan names a procedure: its page tells how long that is to
+// planned says that a plan has a procedure: its page tells how long that is to
 // read.
 func (a *again) planned(p *model.Procedure) bool {
 	return slices.ContainsFunc(a.past.Procedures, func(h had) bool { return h.Planned && h.Path == p.File.Path })

@@ -24,6 +24,9 @@ func runNotAStep(_ *Context, p *model.Procedure) []finding.Finding {
 			if link.Kind.Act == model.NoAct && !link.Kind.InStep {
 				continue
 			}
+			if underOtherHeading(b) {
+				break
+			}
 			found = append(found, notAStep.At(link.At, "%s: stands outside the numbered steps: it is shown, and does nothing", link.Kind.Name).
 				WithMend("%s", stepMend(b, link)))
 			break // one a block: the mend moves all of it
@@ -31,6 +34,20 @@ func runNotAStep(_ *Context, p *model.Procedure) []finding.Finding {
 	}
 	return found
 }
+
+// underOtherHeading says that the heading right above a block is of another level than
+// a phase's: that is told there, and with it mended the list is of steps.
+func underOtherHeading(b *model.Block) bool {
+	last := ""
+	for line := range strings.Lines(b.At.File.Text[:b.At.Start]) {
+		if anyHeading.MatchString(line) {
+			last = line
+		}
+	}
+	return last != "" && !strings.HasPrefix(last, "## ")
+}
+
+var anyHeading = regexp.MustCompile(`^#{1,6} `)
 
 // numberedByHand is how a step begins that a word processor or a hand numbered:
 // "Step 2.", "Paso 2:", "2 -", "a)".

@@ -172,7 +172,8 @@ type Words struct {
 	Language string
 	ID       string
 	At       position.Pos
-	Texts    map[string][]string // field → texts
-	Keys     map[string][]string // field → the keys of those texts, where it is a map
-	Unread   bool                // a field of it could not be read
+	Texts    map[string][]string       // field → texts
+	Keys     map[string][]string       // field → the keys of those texts, where it is a map
+	KeysAt   map[string][]position.Pos // where those keys stand
+	Unread   bool                      // a field of it could not be read
 }

@@ -88,7 +88,9 @@ var table = []Sign{
 	{"M019", "Wear a welding mask", Mandatory},
 	{"M020", "Wear safety belts", Mandatory}, // name and shape from memory
 	{"M021", "Disconnect before carrying out maintenance or repair", Mandatory},
+	{"M022", "Use barrier cream", Mandatory}, // name and shape from memory
 	{"M026", "Use protective apron", Mandatory},
+	{"M027", "Install a guard", Mandatory}, // name and shape from memory
 	{"M028", "Keep locked", Mandatory},
 	{"M047", "Use breathing apparatus", Mandatory}, // name and shape from memory
 	{"M048", "Use gas detector", Mandatory},        // name and shape from memory
@@ -104,6 +106,7 @@ var table = []Sign{
 	{"P011", "Do not extinguish with water", Prohibition},                                // name from memory
 	{"P012", "No heavy load", Prohibition},                                               // name and shape from memory
 	{"P013", "No activated mobile phone", Prohibition},                                   // name and shape from memory
+	{"P014", "No access for people with metallic implants", Prohibition},                 // name and shape from memory
 	{"P015", "No reaching in", Prohibition},                                              // name from memory
 	{"P017", "No pushing", Prohibition},                                                  // name and shape from memory
 	{"P019", "No stepping on surface", Prohibition},                                      // name from memory
@@ -114,6 +117,9 @@ var table = []Sign{
 	{"P027", "Do not use this lift for people", Prohibition},                             // name from memory
 	{"P028", "Do not wear gloves", Prohibition},                                          // name from memory
 	{"P031", "Do not alter the state of the switch", Prohibition},                        // name from memory
+	{"P032", "Do not use for face grinding", Prohibition},                                // name and shape from memory
+	{"P033", "Do not use for wet grinding", Prohibition},                                 // name and shape from memory
+	{"P034", "Do not use with a hand-held grinding machine", Prohibition},                // name and shape from memory
 
 	{"W001", "General warning sign", Warning},
 	{"W002", "Explosive material", Warning},

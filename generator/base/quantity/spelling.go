@@ -106,6 +106,16 @@ func (u Unit) meant(want Dimension) Unit {
 
 // match returns the bytes of text that spell s, none if it begins otherwise.
 func (s spelling) match(text string) int {
+	same := 0 // nearly all are written with the signs of the list, or differ in a letter
+	for same < min(len(s.text), len(text)) && text[same] == s.text[same] {
+		same++
+	}
+	switch {
+	case same == len(s.text):
+		return same
+	case same == len(text), ' ' < text[same] && text[same] < utf8.RuneSelf:
+		return 0
+	}
 	at := 0
 	for _, r := range s.text {
 		got, size := utf8.DecodeRuneInString(text[at:])

@@ -73,6 +73,9 @@ func (c *collector) all() []*position.File {
 	for _, m := range c.m.Machines {
 		add(m.At.File)
 	}
+	for i := range c.m.Words {
+		add(c.m.Words[i].At.File)
+	}
 	return out
 }
 
@@ -112,6 +115,11 @@ func (c *collector) fileNames() {
 	for _, m := range c.m.Machines {
 		if c.kind == "machine" && m.ID == c.id {
 			c.files[m.At.Path()] = true
+		}
+	}
+	for _, w := range c.m.Words {
+		if c.kind == "machine" && w.Register == "machines/"+c.id {
+			c.files[w.At.Path()] = true
 		}
 	}
 }
@@ -265,11 +273,28 @@ func (c *collector) state(s *model.State, machine *model.Machine) {
 // their ids.
 func (c *collector) isThing() bool { return ofMachine(c.kind) && c.kind != "option" }
 
-// wordsOf notes the entries of the registers in other languages.
+// wordsOf notes the entries in other languages: of the registers, of a machine and its
+// options, and of its things.
 func (c *collector) wordsOf() {
-	registers := map[string]string{"tool": "tools", "hazard": "hazards", "hold": "holds", "supply": "supplies", "role": "roles"}
+	registers := map[string]string{"tool": "tools", "hazard": "hazards", "hold": "holds", "supply": "supplies", "role": "roles", "machine": "machines/" + c.id}
+	register := registers[c.kind]
+	if c.machine != nil {
+		register = "machines/" + c.machine.ID
+	}
 	for _, w := range c.m.Words {
-		if w.ID == c.id && w.Register == registers[c.kind] {
+		switch {
+		case w.Register != register:
+		case c.kind == "option" && w.ID == c.machine.ID:
+			for i, key := range w.Keys["options"] {
+				if key == c.id {
+					c.at(w.KeysAt["options"][i])
+				}
+			}
+		case c.kind == "machine":
+			if w.ID == c.id && w.At.Text() != "name" && w.At.Text() != "options" { // its own texts stand by its id, or as in its file
+				c.at(w.At)
+			}
+		case w.ID == c.id:
 			c.at(w.At)
 		}
 	}

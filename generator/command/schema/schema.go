@@ -102,7 +102,7 @@ var Files = []File{
 	{"holds-words", "register/holds.LANGUAGE.yaml", "register/holds.*.yaml", words("holds", "register/holds.LANGUAGE.yaml")},
 	{"supplies-words", "register/supplies.LANGUAGE.yaml", "register/supplies.*.yaml", words("supplies", "register/supplies.LANGUAGE.yaml")},
 	{"roles-words", "register/roles.LANGUAGE.yaml", "register/roles.*.yaml", words("roles", "register/roles.LANGUAGE.yaml")},
-	{"machine-words", "machines/ID.LANGUAGE.yaml", "machines/*.*.yaml", words("machines", "machines/ID.LANGUAGE.yaml")},
+	{"machine-words", "machines/ID.LANGUAGE.yaml", "machines/*.*.yaml", machineWords},
 	{"shop-words", "shop.LANGUAGE.yaml", "shop.*.yaml", shopWords},
 }
 
@@ -137,6 +137,23 @@ func words(name, file string) func() *Schema {
 		s.Type = append(s.Type, "null")
 		return s
 	}
+}
+
+// machineWords describes those of a machine: by id, or as in its own file, an order's as
+// its list.
+func machineWords() *Schema {
+	s := words("machines", "machines/ID.LANGUAGE.yaml")()
+	entry := &Schema{AnyOf: []*Schema{texts("machines"), listOf(text())}}
+	s.AdditionalProperties = entry
+	s.Properties = map[string]*Schema{}
+	own := texts("machines").Properties["name"]
+	for _, field := range []string{"name", "options"} {
+		s.Properties[field] = &Schema{AnyOf: append(slices.Clone(own.AnyOf), entry)}
+	}
+	for _, section := range bind.MachineSections() {
+		s.Properties[section] = &Schema{AnyOf: []*Schema{entry, mapOf(entry)}}
+	}
+	return s
 }
 
 // shopWords describes what stands on every page, in another language.

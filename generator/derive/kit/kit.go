@@ -192,13 +192,24 @@ func (k *Kit) link(l *model.Link) {
 	case *model.Energy:
 		if l.Kind.Act == model.Isolate {
 			k.energy(to)
+			for _, p := range to.Points { // a point cuts every energy that names it
+				k.cut(p.To)
+			}
 		}
 	case *model.Point:
 		if l.Kind.Act == model.Isolate {
-			for _, e := range to.Cuts {
-				k.energy(e)
-			}
+			k.cut(to)
 		}
+	}
+}
+
+// cut takes the energies that a point cuts.
+func (k *Kit) cut(p *model.Point) {
+	if p == nil {
+		return
+	}
+	for _, e := range p.Cuts {
+		k.energy(e)
 	}
 }
 

@@ -77,6 +77,24 @@ func TestLocks(t *testing.T) {
 	}
 }
 
+// What is made dead is every energy that a point cuts, by whichever of them the link
+// names it: of one point, counted by hand.
+func TestEverythingThatIsCutIsMadeDead(t *testing.T) {
+	const two = "name: Press\npoints: { main: { name: main, lock: yes }, side: { name: side, lock: yes } }\nenergies:\n  power: { name: power, kind: electric, points: [main] }\n  ram: { name: ram, kind: motion, points: [main] }\n  air: { name: air, kind: pressure, points: [side] }\n"
+	for link, want := range map[string][]string{"isolate:power": {"power", "ram"}, "isolate:main": {"power", "ram"}, "isolate:air": {"air"}} {
+		m, _ := bind.Manual(source.FromText(map[string]string{
+			"shop.yaml": "title: Shop\n", "machines/press.yaml": two, "procedures/job.md": job("1", "", "1. [a]("+link+").\n"),
+		}))
+		var got []string
+		for _, e := range kit.NewCache(m.Shop, walk.All(m)).Of(m.Procedures[0]).Energies {
+			got = append(got, e.ID)
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("%s: %v, by hand %v", link, got, want)
+		}
+	}
+}
+
 func padlocks(k *kit.Kit) int {
 	for _, t := range k.Tools {
 		if t.Tool.ID == "padlock" {

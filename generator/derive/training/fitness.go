@@ -142,19 +142,10 @@ func (h *Standings) UntilOn(p *model.Person, role string, day model.Date) (last 
 	return last, true
 }
 
-// lastReadOn is the last record of a person having read a procedure by a day, or
-// nil; of two of one day the one that held.
+// lastReadOn is lastRead as it was on a day.
 func (h *Standings) lastReadOn(person *model.Person, p *model.Procedure, day model.Date) *model.Reading {
-	var last *model.Reading
-	for _, r := range h.read[key{person, p}] {
-		if r.Act != "read" || day.Before(r.Date) || last != nil && !h.ofIssued(r) && h.ofIssued(last) {
-			continue
-		}
-		if last == nil || last.Date.Before(r.Date) || last.Date == r.Date && !h.heldOn(last, day) || !h.ofIssued(last) && h.ofIssued(r) {
-			last = r
-		}
-	}
-	return last
+	until := slices.DeleteFunc(slices.Clone(h.read[key{person, p}]), func(r *model.Reading) bool { return day.Before(r.Date) })
+	return h.last(until, func(r *model.Reading) bool { return h.heldOn(r, day) })
 }
 
 // signature judges who signed a hold, by the role that the hold asks for now.

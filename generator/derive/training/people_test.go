@@ -97,6 +97,19 @@ func TestWhatPressesComesFirst(t *testing.T) {
 	}
 }
 
+// A row of the table: by which day stands in it, where there is one.
+func TestItemsAsATable(t *testing.T) {
+	p, who := &model.Procedure{Entry: model.Entry{ID: "lid"}}, &model.Person{Entry: model.Entry{ID: "t-01"}}
+	var out strings.Builder
+	err := CSV(&out, []Item{
+		{Act: "read", What: p, State: Due, By: on("2026-03-01"), Person: who, Plan: "start", Left: 1},
+		{Act: "review", What: p, State: Overdue},
+	})
+	if want := "person,what,plan,state,by,act,times\nt-01,lid,start,due,2026-03-01,read,1\n,lid,,overdue,,review,0\n"; err != nil || out.String() != want {
+		t.Errorf("%v\n%s", err, out.String())
+	}
+}
+
 // What is to be done, in words.
 func TestWhatIsToBeDoneInWords(t *testing.T) {
 	p := &model.Procedure{Title: "Lid off", Entry: model.Entry{ID: "lid"}}

@@ -30,6 +30,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"baybinder/generator/model"
 )
@@ -175,17 +176,28 @@ type Matter struct{ Words, Pictures, Tables int }
 
 func (m *Matter) blocks(blocks []model.Block) {
 	for _, b := range blocks {
-		m.Words += len(strings.Fields(b.Plain))
+		m.Words += wordsIn(b.Plain)
 		m.Tables += strings.Count(strings.Join(b.Parts, ""), "<table")
 		for _, link := range b.Links {
 			switch {
 			case link.Kind == model.PictureLink:
 				m.Pictures++
 			case strings.TrimSpace(link.Text) == "" && link.To != nil:
-				m.Words += len(strings.Fields(link.To.Label()))
+				m.Words += wordsIn(link.To.Label())
 			}
 		}
 	}
+}
+
+// wordsIn counts the words of a text. A sign by itself, as the dot behind an empty
+// link, is none.
+func wordsIn(text string) (n int) {
+	for word := range strings.FieldsSeq(text) {
+		if strings.ContainsFunc(word, func(r rune) bool { return unicode.IsLetter(r) || unicode.IsNumber(r) }) {
+			n++
+		}
+	}
+	return n
 }
 
 func (m Matter) seconds() int {

@@ -264,6 +264,27 @@ func TestWhatWasNeverIssuedHidesNoReading(t *testing.T) {
 	}
 }
 
+// Who reads the old words after the new ones has read the new ones still.
+func TestOldWordsReadLaterTakeNothingBack(t *testing.T) {
+	now := print(shop(), "alone")
+	rows := "2026-01-20,t-01,alone,read," + now + ",\n2026-01-25,t-01,alone,read,1-0000000000000001,\n"
+	issued := "alone,1,2026-01-01,1-0000000000000001,why,a,b,,,reread\nalone,2,2026-01-15," + now + ",why,a,b,,,reread\n"
+	m := shop("readings/record.csv", heads+rows, "revisions.csv", revs+issued, "readings/people.csv", early)
+	if s := standing(m, "2026-02-08", "alone"); s.State != Good || s.Last.Fingerprint != now {
+		t.Errorf("%s by %s", s.State, s.Last.Fingerprint)
+	}
+	h := NewStandings(m, on("2026-02-08"))
+	for day, want := range map[string]string{"2026-02-08": now, "2026-01-22": now} {
+		if last := h.lastReadOn(m.People[0], m.Record[0].Procedure.To, on(day)); last.Fingerprint != want {
+			t.Errorf("on %s it is %s", day, last.Fingerprint)
+		}
+	}
+	m = shop("readings/record.csv", heads+strings.SplitAfter(rows, "\n")[1], "revisions.csv", revs+issued, "readings/people.csv", early)
+	if s := standing(m, "2026-02-08", "alone"); s.State != Stale {
+		t.Errorf("the old words alone: %s", s.State)
+	}
+}
+
 // What counts as performed is what someone saw who may: not oneself, not
 // someone without the assessor's role on that day.
 func TestWhoMayWitness(t *testing.T) {

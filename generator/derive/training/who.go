@@ -136,17 +136,33 @@ func whole(p *model.Procedure) []*model.Procedure {
 	return out
 }
 
-// lastRead is the last record of a person having read a procedure, or nil; of
-// two of one day the one that holds.
+// lastRead is the last record of a person having read a procedure that holds, else
+// the last of all, or nil: who reads the old words after the new ones has read both.
 func (h *Standings) lastRead(person *model.Person, p *model.Procedure) *model.Reading {
+	return h.last(h.read[key{person, p}], h.Holds)
+}
+
+// last is the last reading of a list that holds, else the last of all; what is of no
+// revision says nothing against one that is.
+func (h *Standings) last(readings []*model.Reading, holds func(*model.Reading) bool) *model.Reading {
 	var last *model.Reading
-	for _, r := range h.read[key{person, p}] {
-		if r.Act != "read" || last != nil && !h.ofIssued(r) && h.ofIssued(last) {
-			continue // what is of no revision says nothing against an earlier reading
+	for _, r := range readings {
+		switch {
+		case r.Act != "read":
+			continue
+		case last == nil:
+		case h.ofIssued(r) != h.ofIssued(last):
+			if !h.ofIssued(r) {
+				continue
+			}
+		case holds(r) != holds(last):
+			if !holds(r) {
+				continue
+			}
+		case r.Date.Before(last.Date), r.Date == last.Date && holds(last):
+			continue
 		}
-		if last == nil || last.Date.Before(r.Date) || last.Date == r.Date && !h.Holds(last) || !h.ofIssued(last) && h.ofIssued(r) {
-			last = r
-		}
+		last = r
 	}
 	return last
 }

@@ -23,7 +23,9 @@ func (w *walk) letDown(t *model.Tool, g diagram.Func) {
 	for i, e := range loads {
 		r := w.lay.energy[e]
 		back := w.letGo(r, g)
-		w.stillOpen(r, back)
+		if !tests(w.here.step, e) { // it goes on for a test, with parts off: test-live: is judged there
+			w.stillOpen(r, back)
+		}
 		if woken[i] = diagram.No; len(r.points) == 0 {
 			woken[i] = back
 			w.notAsked(w.lay.asks(e, w.askedNowhere), back, notAskedBack)
@@ -33,6 +35,13 @@ func (w *walk) letDown(t *model.Tool, g diagram.Func) {
 	for i, e := range loads {
 		w.backInOrder(w.lay.energy[e], woken[i])
 	}
+}
+
+// tests says that a step puts an energy on for a test.
+func tests(s *model.Step, e *model.Energy) bool {
+	return s != nil && slices.ContainsFunc(s.Links, func(l *model.Link) bool {
+		return l.Kind.Act == model.TestLive && l.To == model.Named(e)
+	})
 }
 
 // askedNowhere are the holds that a load wants taken before it comes back, and that

@@ -147,6 +147,9 @@ func (w *walk) checkExpects(callee *model.Procedure, g diagram.Func) {
 		}
 		w.find(&StateMismatch, x, bad, "should be %s here", stands(s.Word))
 		w.put(x, bad, want)
+		if s := w.lay.things[x].sort; s == aTool || s == aSetting || s == aFluid || s == aFastener { // it is not so, and not left so either
+			w.toldBelow[x] = w.Or(w.toldBelow[x], w.homely(bad))
+		}
 		if want == released || want == dead {
 			w.outByHand(x, bad)
 		}

@@ -256,6 +256,9 @@ func (x *run) compareOne(k, word string) {
 	if x.there(k) && !sameWord(k, word, x.get(k)) {
 		x.fault("state-mismatch", k)
 		x.set(k, word)
+		if len(x.frames) == 1 {
+			x.below[k] = true // it is not so, and not left so either
+		}
 	}
 }
 

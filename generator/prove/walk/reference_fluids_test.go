@@ -114,6 +114,20 @@ func blockedBy(e *model.Energy, t *model.Tool) bool {
 	return false
 }
 
+// testedHere says that the step has a test-live: of the energy.
+func (x *run) testedHere(e *model.Energy) bool {
+	s := x.frame().step
+	if s == nil {
+		return false
+	}
+	for _, l := range s.Links {
+		if l.Kind.Name == "test-live" && l.ID == e.ID {
+			return true
+		}
+	}
+	return false
+}
+
 func (x *run) clear(t *model.Tool, k string) {
 	x.set(k, "cleared")
 	if x.machine == nil {
@@ -127,7 +141,9 @@ func (x *run) clear(t *model.Tool, k string) {
 		ek := key("energy", e.ID)
 		switch x.get(ek) {
 		case "released", "dead":
-			x.openWhen(e)
+			if !x.testedHere(e) {
+				x.openWhen(e)
+			}
 			switch {
 			case len(e.Points) == 0:
 				woken = append(woken, e)

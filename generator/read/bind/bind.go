@@ -6,8 +6,9 @@
 // `unsafe-link`: pages make no request. A machine link in a procedure without `for:` is
 // `unknown-reference`, told once a procedure. A picture in a register is named from the manual's
 // folder. A thing of a machine without a name is called by its id. A step's name is the
-// step's alone, as an id is. A front matter that does not parse and holds a line `status: draft` is
-// a draft's all the same.
+// step's alone, as an id is. A machine's texts in another language stand by the ids of its things and
+// its own, or in sections as in its own file. A front matter that does not parse and holds a line
+// `status: draft` is a draft's all the same.
 package bind
 
 import (

@@ -152,7 +152,8 @@ func (b *binder) eachWords(f *position.File, like model.Words, fields []string, 
 	b.entryWords(f, like, fields, has, node.Pairs)
 }
 
-// entryWords reads entries of texts. One that is not there is told once, and its
+// entryWords reads entries of texts. Those of a machine's things may stand under its
+// sections, as in its own file. An entry that is not there is told once, and its
 // fields are not judged; where it holds entries itself, as a section does, these
 // are read, so that nothing below it is told besides.
 func (b *binder) entryWords(f *position.File, like model.Words, fields []string, has func(id string) bool, entries []syntax.Pair) {
@@ -160,8 +161,15 @@ func (b *binder) entryWords(f *position.File, like model.Words, fields []string,
 		if b.machinesOwn(f, like, fields, has, entry) {
 			continue
 		}
+		if b.isOrder(like, entry.Key) && entry.Value.Kind == syntax.List { // as in the machine's own file
+			entry.Value = &syntax.Node{Kind: syntax.Map, At: entry.Value.At, Pairs: []syntax.Pair{{Key: "labels", KeyAt: entry.KeyAt, Value: entry.Value}}}
+		}
 		if !b.isMap(entry.Value, entry.Key, finding.Say("a map of texts")) {
 			b.m.HalfRead = append(b.m.HalfRead, like)
+			continue
+		}
+		if !has(entry.Key) && isSection(like, entry) {
+			b.entryWords(f, like, fields, has, entry.Value.Pairs)
 			continue
 		}
 		if !has(entry.Key) {
@@ -177,35 +185,55 @@ func (b *binder) entryWords(f *position.File, like model.Words, fields []string,
 		}
 		w := like
 		w.ID, w.At = entry.Key, entry.KeyAt
-		b.fields(&w, fields, entry.Value)
-		b.m.Words = append(b.m.Words, w)
+		b.fields(b.wordsLike(w), fields, entry.Value)
 	}
 }
 
-// machinesOwn tells of a text of the machine itself, or of one of its options,
-// that does not stand in the machine's own entry. A text is read all the same.
+// wordsLike are the texts of an entry that was begun above in the file, or the new one:
+// those of a machine may stand by its id and as in its own file.
+func (b *binder) wordsLike(w model.Words) *model.Words {
+	for i := len(b.m.Words) - 1; i >= 0 && b.m.Words[i].At.File == w.At.File; i-- {
+		if b.m.Words[i].ID == w.ID {
+			return &b.m.Words[i]
+		}
+	}
+	w.Texts, w.Keys, w.KeysAt = map[string][]string{}, map[string][]string{}, map[string][]position.Pos{}
+	b.m.Words = append(b.m.Words, w)
+	return &b.m.Words[len(b.m.Words)-1]
+}
+
+// isOrder says that an id is an order of the machine whose texts these are: its places
+// are its labels.
+func (b *binder) isOrder(like model.Words, id string) bool {
+	machine, is := strings.CutPrefix(like.Register, "machines/")
+	m := b.machines.byID[machine]
+	return is && m != nil && slices.ContainsFunc(m.Orders, func(o model.Order) bool { return o.ID == id })
+}
+
+// isSection says that an entry is a section of a machine's file.
+func isSection(like model.Words, entry syntax.Pair) bool {
+	return strings.HasPrefix(like.Register, "machines/") && slices.Contains(machineSections, entry.Key)
+}
+
+// machinesOwn reads the machine's own texts where they stand as in its own file, and
+// tells of that of an option alone, which stands with the others.
 func (b *binder) machinesOwn(f *position.File, like model.Words, fields []string, has func(id string) bool, entry syntax.Pair) bool {
 	id, is := strings.CutPrefix(like.Register, "machines/")
 	m := b.machines.byID[id]
 	if !is || m == nil || has(entry.Key) {
 		return false
 	}
-	var where string
-	switch _, option := m.Option(entry.Key); {
-	case option:
-		where = "options: { " + entry.Key + ": … }"
-	case entry.Key == "name", entry.Key == "options":
-		where = entry.Key + ": …"
-		w := like
-		w.ID, w.At = id, entry.KeyAt
-		b.fields(&w, fields, &syntax.Node{Kind: syntax.Map, Pairs: []syntax.Pair{entry}})
-		b.m.Words = append(b.m.Words, w)
-	default:
-		return false
+	if entry.Key == "name" || entry.Key == "options" {
+		like.ID, like.At = id, entry.KeyAt
+		b.fields(b.wordsLike(like), fields, &syntax.Node{Kind: syntax.Map, Pairs: []syntax.Pair{entry}})
+		return true
 	}
-	b.add(UnknownReference.At(entry.KeyAt, "%s has no entry %s", originalOf(f.Path), entry.Key).
-		WithMend("what is the machine's own stands by its id: %s: { %s }", id, where))
-	return true
+	_, option := m.Option(entry.Key)
+	if option {
+		b.add(UnknownReference.At(entry.KeyAt, "%s has no entry %s", originalOf(f.Path), entry.Key).
+			WithMend("what is the machine's own stands by its id: %s: { %s }", id, "options: { "+entry.Key+": … }"))
+	}
+	return option
 }
 
 // holdsEntries says that all that a map holds are maps, as in a section.
@@ -215,7 +243,6 @@ func holdsEntries(n *syntax.Node) bool {
 
 // fields reads the texts of one entry.
 func (b *binder) fields(w *model.Words, fields []string, node *syntax.Node) {
-	w.Texts, w.Keys = map[string][]string{}, map[string][]string{}
 	for _, field := range node.Pairs {
 		texts, keys, ok := b.texts(fields, field)
 		if !ok {
@@ -223,8 +250,8 @@ func (b *binder) fields(w *model.Words, fields []string, node *syntax.Node) {
 			continue
 		}
 		w.Texts[field.Key] = texts
-		if keys != nil {
-			w.Keys[field.Key] = keys
+		for _, k := range keys {
+			w.Keys[field.Key], w.KeysAt[field.Key] = append(w.Keys[field.Key], k.Key), append(w.KeysAt[field.Key], k.KeyAt)
 		}
 	}
 }
@@ -237,17 +264,16 @@ func (b *binder) shopWords() {
 			continue
 		}
 		b.knownLanguage(language, f)
-		w := model.Words{Register: "shop", Language: language, At: firstLine(f)}
+		like := model.Words{Register: "shop", Language: language, At: firstLine(f)}
 		node := b.yaml(f)
 		if node != nil && node.Kind == syntax.Empty {
 			continue
 		}
 		if node == nil || !b.isMap(node, f.Path, finding.Say("a map of texts")) {
-			b.m.HalfRead = append(b.m.HalfRead, w)
+			b.m.HalfRead = append(b.m.HalfRead, like)
 			continue
 		}
-		b.fields(&w, textFields["shop"], node)
-		b.m.Words = append(b.m.Words, w)
+		b.fields(b.wordsLike(like), textFields["shop"], node)
 	}
 }
 
@@ -275,10 +301,16 @@ func (b *binder) machineWords() {
 		}
 		like := model.Words{Register: "machines/" + id, Language: language}
 		b.eachWords(f, like, textFields["machines"], func(thing string) bool {
-			return m == nil || m.Lost("points", "energies", "parts", "fasteners", "fluids", "settings", "orders") || thing == id || m.Find(thing) != nil
+			return m == nil || m.Lost(machineSections...) || thing == id || m.Find(thing) != nil
 		})
 	}
 }
+
+// machineSections are the sections of a machine's file whose entries have ids.
+var machineSections = []string{"points", "energies", "parts", "fasteners", "fluids", "settings", "orders"}
+
+// MachineSections are those names, for who describes the files.
+func MachineSections() []string { return slices.Clone(machineSections) }
 
 // isMap tells of a value that must be a map and is none.
 func (b *binder) isMap(n *syntax.Node, what string, must finding.Words) bool {
@@ -314,8 +346,8 @@ var textFields = map[string][]string{
 }
 
 // texts reads one translated field: a text, a list of texts or a map of texts.
-// A map's keys are returned beside its texts.
-func (b *binder) texts(fields []string, p syntax.Pair) (texts, keys []string, ok bool) {
+// What a map holds is returned beside its texts.
+func (b *binder) texts(fields []string, p syntax.Pair) (texts []string, keys []syntax.Pair, ok bool) {
 	if !slices.Contains(fields, p.Key) {
 		b.add(decode.UnknownField.At(p.KeyAt, "%s is not a text that is translated", p.Key).
 			WithMend("only what people read is translated: %s", strings.Join(fields, ", ")))
@@ -330,10 +362,10 @@ func (b *binder) texts(fields []string, p syntax.Pair) (texts, keys []string, ok
 	case syntax.Map:
 		var items []*syntax.Node
 		for _, item := range p.Value.Pairs {
-			items, keys = append(items, item.Value), append(keys, item.Key)
+			items = append(items, item.Value)
 		}
 		texts, ok = b.textsOf(p, items)
-		return texts, keys, ok
+		return texts, p.Value.Pairs, ok
 	}
 	b.add(decode.WrongType.At(p.KeyAt, "%s has no text", p.Key))
 	return nil, nil, false

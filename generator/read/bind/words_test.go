@@ -18,8 +18,12 @@ func TestAWrongNameInAMachinesTextsIsToldOnce(t *testing.T) {
 		read int
 	}{
 		"as it is":          {"plug: { name: Clavija }\nseat: { name: Asiento }\n", nil, 2},
-		"two sections":      {"points:\n  plug: { name: Clavija }\npartes:\n  seat: { name: Asiento }\n", []string{"points unknown-reference", "partes unknown-reference"}, 2},
-		"one wrong below":   {"points:\n  plug: { name: Clavija }\n  plgu: { name: Clavija }\n", []string{"points unknown-reference", "plgu unknown-reference"}, 1},
+		"under its section": {"points:\n  plug: { name: Clavija }\nseat: { name: Asiento }\n", nil, 2},
+		"as in its file":    {"name: Remolcador\npoints: { plug: { name: Clavija } }\nparts: { seat: { name: Asiento } }\n", nil, 3},
+		"in both ways":      {"tug: { name: Remolcador }\noptions: { cab: Cabina }\npoints: { plug: { name: Clavija } }\n", nil, 2},
+		"under another":     {"parts:\n  plug: { name: Clavija }\n", nil, 1},
+		"no such section":   {"partes:\n  seat: { name: Asiento }\n", []string{"partes unknown-reference"}, 1},
+		"one wrong below":   {"points:\n  plug: { name: Clavija }\n  plgu: { name: Clavija }\n", []string{"plgu unknown-reference"}, 1},
 		"one wrong entry":   {"plgu: { name: Clavija, other: x }\nseat: { name: Asiento }\n", []string{"plgu unknown-reference"}, 1},
 		"a field not known": {"plug: { other: x }\n", []string{"other unknown-field"}, 1},
 	} {

@@ -5,9 +5,12 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"maps"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
+	"time"
 
 	"github.com/santhosh-tekuri/jsonschema/v6"
 	"github.com/santhosh-tekuri/jsonschema/v6/kind"
@@ -91,7 +94,38 @@ func (r *Reader) Read(f *position.File) (*model.Job, []finding.Finding) {
 		}
 		return nil, r.findings(p, bad)
 	}
+	if found := p.untimely(); len(found) > 0 {
+		return nil, found
+	}
 	return p.job()
+}
+
+// timed are the fields of a record that hold a time.
+var timed = strings.Fields("started saved at from until latest")
+
+// dated is how a time begins: who hands over stands in a field called from too.
+var dated = regexp.MustCompile(`^[0-9]{4}-[0-9]{2}-[0-9]{2}[Tt]`)
+
+// untimely are the times of years that no shop works in: a page whose clock was
+// never set, or a slip.
+func (p *places) untimely() []finding.Finding {
+	var found []finding.Finding
+	for _, pointer := range slices.Sorted(maps.Keys(p.at)) {
+		text, is := strings.CutPrefix(p.at[pointer].Text(), `"`)
+		if !is || !dated.MatchString(text) || !slices.Contains(timed, pointer[strings.LastIndex(pointer, "/")+1:]) {
+			continue
+		}
+		if _, ok := model.ParseDate(text[:len(time.DateOnly)]); !ok {
+			found = append(found, decode.WrongType.At(p.at[pointer], "%s is %s; it must be %s", whose(pointer), short(p.at[pointer].Text()), aTime("date-time")).
+				WithMend("put the file back as the page saved it"))
+		}
+	}
+	return found
+}
+
+// aTime is how a time is written.
+func aTime(format string) finding.Words {
+	return finding.Say("a %s, as 2026-05-04T10:42:00+02:00", format)
 }
 
 // otherForm says that a record is of another form than ours: what else
@@ -188,7 +222,7 @@ func wanted(k jsonschema.ErrorKind) finding.Words {
 		}
 		return finding.Say("one of: %s", strings.Join(words, ", "))
 	case *kind.Format:
-		return finding.Say("a %s, as 2026-05-04T10:42:00+02:00", k.Want)
+		return aTime(k.Want)
 	case *kind.Pattern:
 		return finding.Say("of the pattern %s", k.Want)
 	case *kind.Minimum:

@@ -60,6 +60,22 @@ func TestACutRecordIsTold(t *testing.T) {
 	}
 }
 
+// A time of a year before the calendar's first whole one is a slip, wherever it
+// stands; one of any year after is not.
+func TestTimesOfNoYearAreTold(t *testing.T) {
+	for year, want := range map[string]string{"0000-": "wrong-type", "0026-": "wrong-type", "1582-": "wrong-type", "1583-": "", "2026-": ""} {
+		text := strings.Replace(whole(t), "2026-", year, 1)
+		j, found := NewReader().Read(position.NewFile("records/x.json", text))
+		got := ""
+		if len(found) == 1 && text[found[0].At.Start:found[0].At.Start+6] == `"`+year {
+			got = found[0].Code
+		}
+		if got != want || (j == nil) != (want != "") || len(found) > 1 {
+			t.Errorf("%s: %v %v", year, j, found)
+		}
+	}
+}
+
 func FuzzRead(f *testing.F) {
 	f.Add(whole(f))
 	for _, hostile := range []string{

@@ -25,7 +25,7 @@ func (f *finishing) words(text []byte) {
 	}
 	from := 0
 	for i := 1; i+1 < len(text); i++ {
-		if text[i] != ' ' && text[i] != '\n' || !isFigure(text[i-1]) {
+		if !isFigure(text[i-1]) || text[i] != ' ' && text[i] != '\n' {
 			continue
 		}
 		size := f.site.unitAt(text[i+1:])
