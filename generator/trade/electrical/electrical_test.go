@@ -173,3 +173,14 @@ func TestKnownHoweverLittle(t *testing.T) {
 		}
 	}
 }
+
+// A day is 86,400 s: by t = R·C·ln(V), worked out by hand, 360 V fall to a volt in
+// 86,396 s through 1 MΩ from 14,678 µF, and in 86,408 s from 14,680 µF. The rule is
+// ours.
+func TestADayForAChargeIsHardlyMeant(t *testing.T) {
+	for capacitance, hardly := range map[string]bool{"14678 µF": false, "14680 µF": true} {
+		if s := store(t, "360 V dc", capacitance, "1 MΩ"); s.Hardly() != hardly {
+			t.Errorf("%s: %v, not %v", capacitance, s.Hardly(), hardly)
+		}
+	}
+}
