@@ -19,12 +19,13 @@ var notAStep = finding.Rule{
 
 func runNotAStep(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
+	var under heading
 	for b := range outsideSteps(p) {
 		for _, link := range b.Links {
 			if link.Kind.Act == model.NoAct && !link.Kind.InStep {
 				continue
 			}
-			if underOtherHeading(b) {
+			if under.otherAbove(b) {
 				break
 			}
 			found = append(found, notAStep.At(link.At, "%s: stands outside the numbered steps: it is shown, and does nothing", link.Kind.Name).
@@ -35,16 +36,27 @@ func runNotAStep(_ *Context, p *model.Procedure) []finding.Finding {
 	return found
 }
 
-// underOtherHeading says that the heading right above a block is of another level than
-// a phase's: that is told there, and with it mended the list is of steps.
-func underOtherHeading(b *model.Block) bool {
-	last := ""
-	for line := range strings.Lines(b.At.File.Text[:b.At.Start]) {
+// heading is the last one above a place in a file: who asks from the top down goes
+// through the file once.
+type heading struct {
+	at   int // the line up to which the file was read
+	line string
+}
+
+// otherAbove says that the heading right above a block is of another level than a
+// phase's: that is told there, and with it mended the list is of steps.
+func (h *heading) otherAbove(b *model.Block) bool {
+	if b.At.Start < h.at {
+		*h = heading{}
+	}
+	above := b.At.File.Text[h.at:b.At.Start]
+	for line := range strings.Lines(above) {
 		if anyHeading.MatchString(line) {
-			last = line
+			h.line = line
 		}
 	}
-	return last != "" && !strings.HasPrefix(last, "## ")
+	h.at += strings.LastIndexByte(above, '\n') + 1
+	return h.line != "" && !strings.HasPrefix(h.line, "## ")
 }
 
 var anyHeading = regexp.MustCompile(`^#{1,6} `)

@@ -29,11 +29,15 @@ func wordsDisagree(j *job) []finding.Finding {
 		return nil
 	}
 	words := orders{Acts: spoken.Acts, job: j}
+	var original map[string]bool
+	if j.of.Original != nil {
+		original = addressesOf(j.of.Original)
+	}
 	var found []finding.Finding
 	for _, s := range j.of.Steps {
 		for b := range s.Blocks {
 			for _, link := range s.Blocks[b].Links {
-				if !link.Bad && link.To != nil && !j.otherThanOriginal(link) && !link.To.Base().Lost("points", "name", "kind", model.Cutting) {
+				if !link.Bad && link.To != nil && (original == nil || original[link.Address]) && !link.To.Base().Lost("points", "name", "kind", model.Cutting) {
 					found = append(found, words.disagree(link)...)
 				}
 			}
@@ -42,20 +46,18 @@ func wordsDisagree(j *job) []finding.Finding {
 	return found
 }
 
-// otherThanOriginal says that a translation has a link that its original has
-// nowhere: translation-differs tells that, at its step.
-func (j *job) otherThanOriginal(link *model.Link) bool {
-	if j.of.Original == nil {
-		return false
-	}
-	for _, s := range j.of.Original.Steps {
+// addressesOf are the addresses of the links in a procedure's steps. A translation's
+// link that its original has nowhere is told by translation-differs, at its step.
+func addressesOf(p *model.Procedure) map[string]bool {
+	out := map[string]bool{}
+	for _, s := range p.Steps {
 		for b := range s.Blocks {
-			if slices.ContainsFunc(s.Blocks[b].Links, func(l *model.Link) bool { return l.Address == link.Address }) {
-				return false
+			for _, l := range s.Blocks[b].Links {
+				out[l.Address] = true
 			}
 		}
 	}
-	return true
+	return out
 }
 
 // disagree is told of a link whose words order the opposite of its kind, and

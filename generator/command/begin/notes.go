@@ -88,12 +88,7 @@ type draft struct {
 }
 
 func draftOf(n New, m *model.Manual, text string) *draft {
-	d := &draft{manual: m, words: language.Of(m.Shop.Language), phases: map[string]int{}, amounts: map[string]string{}}
-	for _, machine := range m.Machines {
-		if machine.ID == n.Machine {
-			d.machine = machine
-		}
-	}
+	d := &draft{manual: m, machine: model.ByID(m.Machines, n.Machine), words: language.Of(m.Shop.Language), phases: map[string]int{}, amounts: map[string]string{}}
 	laid := jotting.Lay(text, jotting.New(m, d.machine, tagOf(m)))
 	var body strings.Builder
 	d.prose(&body, laid.Intro)
@@ -331,7 +326,7 @@ func (d *draft) list(p *jotting.Piece) {
 // amount is how much of a supply stands in front of its name; one of what is
 // counted by the piece, where nothing does.
 func (d *draft) amount(before, id string) string {
-	s := first(d.manual.Supplies, func(s *model.Supply) bool { return s.ID == id })
+	s := model.ByID(d.manual.Supplies, id)
 	unit, known := quantity.UnitNamed(s.Unit)
 	if !known {
 		return ""

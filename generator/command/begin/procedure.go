@@ -100,10 +100,8 @@ func (n New) refuse(m *model.Manual) error {
 			return fmt.Errorf("the topic %q cannot be a folder: %q %s", n.Topic, part, why)
 		}
 	}
-	for _, p := range m.Procedures {
-		if p.ID == n.ID {
-			return fmt.Errorf("there is a procedure %s already: %s", n.ID, p.File.Path)
-		}
+	if p := model.ByID(m.Procedures, n.ID); p != nil {
+		return fmt.Errorf("there is a procedure %s already: %s", n.ID, p.File.Path)
 	}
 	return n.refuseMachine(m)
 }

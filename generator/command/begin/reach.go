@@ -77,11 +77,11 @@ func (n New) target(m *model.Manual) (*model.Machine, *model.Part, error) {
 	if n.Machine == "" {
 		return nil, nil, fmt.Errorf("a part is one of a machine: name the machine with --for")
 	}
-	machine := first(m.Machines, func(x *model.Machine) bool { return x.ID == n.Machine })
+	machine := model.ByID(m.Machines, n.Machine)
 	if !machine.Whole() {
 		return nil, nil, fmt.Errorf("%s could not be read as a whole: baybinder check says what to mend in it first", machine.At.Path())
 	}
-	if part := first(machine.Parts, func(p *model.Part) bool { return p.ID == n.Part }); part != nil {
+	if part := model.ByID(machine.Parts, n.Part); part != nil {
 		return machine, part, nil
 	}
 	ids := model.IDs(machine.Parts)

@@ -185,18 +185,30 @@ func (b *binder) entryWords(f *position.File, like model.Words, fields []string,
 		}
 		w := like
 		w.ID, w.At = entry.Key, entry.KeyAt
-		b.fields(b.wordsLike(w), fields, entry.Value)
+		if w.Register == "machines/"+w.ID {
+			b.fields(b.ownWords(w), fields, entry.Value)
+			continue
+		}
+		b.fields(b.newWords(w), fields, entry.Value)
 	}
 }
 
-// wordsLike are the texts of an entry that was begun above in the file, or the new one:
-// those of a machine may stand by its id and as in its own file.
-func (b *binder) wordsLike(w model.Words) *model.Words {
+// ownWords are the texts of a machine itself, which may stand by its id and as in its
+// own file: those that were begun above in the file, or new ones. Their place is that
+// of the id, where it stands there.
+func (b *binder) ownWords(w model.Words) *model.Words {
 	for i := len(b.m.Words) - 1; i >= 0 && b.m.Words[i].At.File == w.At.File; i-- {
-		if b.m.Words[i].ID == w.ID {
-			return &b.m.Words[i]
+		if own := &b.m.Words[i]; own.ID == w.ID {
+			if w.At.Text() != "name" && w.At.Text() != "options" {
+				own.At = w.At
+			}
+			return own
 		}
 	}
+	return b.newWords(w)
+}
+
+func (b *binder) newWords(w model.Words) *model.Words {
 	w.Texts, w.Keys, w.KeysAt = map[string][]string{}, map[string][]string{}, map[string][]position.Pos{}
 	b.m.Words = append(b.m.Words, w)
 	return &b.m.Words[len(b.m.Words)-1]
@@ -225,7 +237,7 @@ func (b *binder) machinesOwn(f *position.File, like model.Words, fields []string
 	}
 	if entry.Key == "name" || entry.Key == "options" {
 		like.ID, like.At = id, entry.KeyAt
-		b.fields(b.wordsLike(like), fields, &syntax.Node{Kind: syntax.Map, Pairs: []syntax.Pair{entry}})
+		b.fields(b.ownWords(like), fields, &syntax.Node{Kind: syntax.Map, Pairs: []syntax.Pair{entry}})
 		return true
 	}
 	_, option := m.Option(entry.Key)
@@ -273,7 +285,7 @@ func (b *binder) shopWords() {
 			b.m.HalfRead = append(b.m.HalfRead, like)
 			continue
 		}
-		b.fields(b.wordsLike(like), textFields["shop"], node)
+		b.fields(b.newWords(like), textFields["shop"], node)
 	}
 }
 

@@ -28,6 +28,7 @@ var StraySign = finding.Rule{
 // Bidirectional Algorithm (UAX #9, from memory) has them; those that override the
 // letters' own direction do not.
 func stray(f *position.File) []finding.Finding {
+	judged := 0 // up to here, line by line, what turns letters round is ended
 	for i := 0; i < len(f.Text); {
 		if c := f.Text[i]; c >= ' ' && c < 0x7f || c == '\n' || c == '\t' {
 			i++
@@ -42,9 +43,13 @@ func stray(f *position.File) []finding.Finding {
 		case r == utf8.RuneError:
 			return []finding.Finding{StraySign.At(at, "a sign was lost here (U+FFFD)").
 				WithMend("write what stood here: ± µ ° Ω and – are lost most often")}
-		case turns(r) && !wellTurned(lineAround(f.Text, i)):
-			return []finding.Finding{StraySign.At(at, "a sign that nobody sees (U+%04X) changes the order in which what follows it is shown", r).
-				WithMend("take it out: people read another text than stands here")}
+		case turns(r) && i >= judged:
+			from, end := lineAround(f.Text, i)
+			if !wellTurned(f.Text[from:end]) {
+				return []finding.Finding{StraySign.At(at, "a sign that nobody sees (U+%04X) changes the order in which what follows it is shown", r).
+					WithMend("take it out: people read another text than stands here")}
+			}
+			judged = end
 		}
 		i += size
 	}
@@ -68,9 +73,10 @@ func turns(r rune) bool {
 	return r >= turnedLeft && r <= overridesRight || r >= apartLeft && r <= apartEnded
 }
 
-func lineAround(text string, at int) string {
-	from := strings.LastIndexByte(text[:at], '\n') + 1
-	return firstLine(text[from:])
+// lineAround is where the line of a place begins and ends.
+func lineAround(text string, at int) (from, end int) {
+	from = strings.LastIndexByte(text[:at], '\n') + 1
+	return from, from + len(firstLine(text[from:]))
 }
 
 // wellTurned says that what changes the order in a line is ended in it, in turn,
