@@ -205,3 +205,24 @@ func TestMessagesSayOnceOnWhichUnits(t *testing.T) {
 		}
 	}
 }
+
+// What stands round an energy is taken away once that is off; where nothing switches
+// it off, once it is seen to be dead.
+func TestMendsOfWhatStandsRoundAnEnergy(t *testing.T) {
+	for id, want := range map[string]string{
+		"drum": "write [cut it off](isolate:drum) in a step before this",
+		"tyre": "write [let it out](release:tyre) and [see that it is out](prove:tyre) with [](hold:gauge) in a step before this",
+	} {
+		files := shopFiles(t)
+		files["register/tools.yaml"] += "cage: { name: cage, kind: aid }\n"
+		files["register/holds.yaml"] += "gauge: { name: gauge, kind: measure, of: tyre, what: gauge, limit: at most 0.5 bar }\n"
+		files["machines/rig.yaml"] = "name: Rig\npoints: { switch: { name: switch, lock: no } }\nenergies:\n" +
+			"  drum: { name: drum, kind: motion, points: [switch] }\n  tyre: { name: tyre, kind: pressure, points: [], stored: yes }\n"
+		files["machines/rig.yaml"] = strings.Replace(files["machines/rig.yaml"], "{ name: "+id, "{ contained-by: [cage], name: "+id, 1)
+		files["procedures/job.md"] = "---\ntitle: Job\nfor: rig\n---\n## Work\n\n1. [Put it round](place:cage).\n2. [Take it away](clear:cage).\n"
+		found := walked(t, files, false)
+		if len(found) != 1 || found[0].Code != "restored-while-open" || !strings.Contains(found[0].Mend, want) {
+			t.Errorf("%s: found %v, want a mend with %q", id, found, want)
+		}
+	}
+}
