@@ -59,3 +59,45 @@ func TestCuresStandBeforeTheirStep(t *testing.T) {
 		}
 	}
 }
+
+// A circuit that was opened is looked at for a leak: by the looks for one of that
+// circuit alone, which are listed with it; one that was not opened is not.
+func TestALookForALeakIsOfferedOfWhatWasOpen(t *testing.T) {
+	const press = "name: Press\nparts:\n  oil-line: { name: oil line, kind: line, carries: oil }\n  water-line: { name: water line, kind: line, carries: water }\nfluids:\n  oil: { name: oil }\n  water: { name: water }\n"
+	job := strings.Replace(begun, "1. Tell the foreman.", "1. [Undo the line](disconnect:oil-line).", 1)
+	for step, want := range map[string][]string{"1.1": {"hold:dry"}, "none": nil} {
+		files := manual(press, job)
+		if step == "none" {
+			files["procedures/job.md"] = begun
+		}
+		files["register/holds.yaml"] += "dry: { name: dry, kind: look, of: oil, what: every joint, good: dry, looks-for: leak }\n" +
+			"wet: { name: wet, kind: look, of: water, what: every joint, good: dry, looks-for: leak }\n" +
+			"level: { name: level, kind: look, of: oil, what: the glass, good: full }\n"
+		var got []string
+		for _, o := range at(t, files, "1.1") {
+			if o.Kind != "hold" {
+				continue
+			}
+			got = append(got, o.Address)
+			if after := take(files, o)["procedures/job.md"]; !strings.Contains(after, "holds: [dry]") {
+				t.Errorf("%s is not listed:\n%s", o.Address, after)
+			}
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("offered %q, want %q", got, want)
+		}
+	}
+}
+
+// Why an energy is let out or proved says how it stands, and since when.
+func TestAnOfferSaysSinceWhen(t *testing.T) {
+	files := manual(rig, locked)
+	for address, want := range map[string]string{
+		"release:power": "it is locked since step 1.1, and some of it stays behind",
+		"prove:power":   "it is locked since step 1.1, and not proved dead",
+	} {
+		if o := offered(t, files, "1.1", address); o.Why != want {
+			t.Errorf("%s: %q, want %q", address, o.Why, want)
+		}
+	}
+}
