@@ -99,6 +99,7 @@ var (
 	rightBehind = regexp.MustCompile(`^write (.+?) in a step right behind step ([0-9]+)\.([0-9]+)$`)
 	behindThis  = regexp.MustCompile(`^move step ([0-9]+)\.([0-9]+) behind step ([0-9]+)\.([0-9]+)$`)
 	behindStep  = regexp.MustCompile(`^move this step behind step ([0-9]+)\.([0-9]+)$`)
+	thisStepOut = regexp.MustCompile(`^take this step out: `)
 	oneOf       = regexp.MustCompile(`(\[[^]]*\]\([^)]*\)) or \[.*`)
 )
 
@@ -115,7 +116,7 @@ func follow(files map[string]string, f finding.Finding) map[string]string {
 	indent := lines[at][:len(lines[at])-len(strings.TrimLeft(lines[at], " "))]
 	step := func(links string) string { return indent + "1. " + oneOf.ReplaceAllString(links, "$1") + ".\n" }
 	switch {
-	case !strings.HasPrefix(path, "procedures/") || !numbered.MatchString(lines[at]) || !strings.Contains(f.Mend, "(") && !behindStep.MatchString(f.Mend) && !behindThis.MatchString(f.Mend):
+	case !strings.HasPrefix(path, "procedures/") || !numbered.MatchString(lines[at]) || !strings.Contains(f.Mend, "(") && !behindStep.MatchString(f.Mend) && !behindThis.MatchString(f.Mend) && !thisStepOut.MatchString(f.Mend):
 		return nil
 	case stepBefore.MatchString(f.Mend):
 		lines = slices.Insert(lines, at, step(stepBefore.FindStringSubmatch(f.Mend)[1]))
@@ -123,6 +124,8 @@ func follow(files map[string]string, f finding.Finding) map[string]string {
 		lines[at] = strings.TrimRight(lines[at], "\n") + " " + inThisStep.FindStringSubmatch(f.Mend)[1] + "\n"
 	case laterStep.MatchString(f.Mend):
 		lines = append(lines, "\n## At the very end\n\n1. "+laterStep.FindStringSubmatch(f.Mend)[1]+".\n")
+	case thisStepOut.MatchString(f.Mend):
+		lines = slices.Delete(lines, at, at+1)
 	case rightBehind.MatchString(f.Mend):
 		n := rightBehind.FindStringSubmatch(f.Mend)
 		to := endOf(lines, n[2], n[3])
