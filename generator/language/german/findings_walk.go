@@ -223,6 +223,7 @@ var findingsWalk = map[string]string{
 	"take this out: it is so since step %s":                                  "nehmen Sie dies heraus: es ist so seit Schritt %s",
 	"take this out: it is so from the start":                                 "nehmen Sie dies heraus: es ist von Anfang an so",
 	"take %s out of this link":                                               "nehmen Sie %s aus diesem Link",
+	"take #%s out of this link":                                              "nehmen Sie #%s aus diesem Link",
 	"take this out, or write [take it off](remove:%s) in a step before this": "nehmen Sie dies heraus, oder schreiben Sie [ausbauen](remove:%s) in einen Schritt davor",
 	"take this out, or write kind: line at %s in the machine's file":         "nehmen Sie dies heraus, oder schreiben Sie kind: line bei %s in die Datei der Maschine",
 	"name a phase of which something is still off here, or take this out":    "nennen Sie einen Abschnitt, von dem hier noch etwas ausgebaut ist, oder nehmen Sie dies heraus",

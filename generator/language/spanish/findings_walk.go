@@ -339,6 +339,7 @@ var findingsWalk = map[string]string{
 	"take this out: it is so since step %s":                                  "quite esto: ya es así desde el paso %s",
 	"take this out: it is so from the start":                                 "quite esto: ya es así desde el principio",
 	"take %s out of this link":                                               "quite %s de este enlace",
+	"take #%s out of this link":                                              "quite #%s de este enlace",
 	"take this out, or write [take it off](remove:%s) in a step before this": "quite esto, o escriba [desmóntelo](remove:%s) en un paso antes de este",
 	"take this out, or write kind: line at %s in the machine's file":         "quite esto, o escriba kind: line en %s en el archivo de la máquina",
 	"name a phase of which something is still off here, or take this out":    "nombre una fase de la que aquí todavía quede algo fuera, o quite esto",

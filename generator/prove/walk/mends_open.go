@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
 )
 
@@ -351,5 +352,35 @@ func (w *walk) mendReverse(group []*issue) finding.Words {
 		}
 		ids = append(ids, w.idOf(i.thing))
 	}
-	return finding.Say("take %s out of this link", finding.ListOf(" and ", ids))
+	l := group[0].at.link
+	if l.Sign == '!' {
+		return finding.Say("take %s out of this link", finding.ListOf(" and ", ids))
+	}
+	if off := w.stillOff(group[0]); len(off) > 0 {
+		return finding.Say("write %s", finding.ListOf(" or ", off))
+	}
+	return finding.Say("take #%s out of this link", ids[0])
+}
+
+// stillOff are the addresses with a part that is still off by the phase of a reverse:
+// whose own part is not: the one whose name is near, else all, where they are few.
+func (w *walk) stillOff(i *issue) []string {
+	l := i.at.link
+	var ids []string
+	for _, s := range w.out.standing(i.at.step.Done) {
+		p, is := s.Thing.(*model.Part)
+		if is && s.Since != nil && s.Since.Phase == l.Phase() && !slices.Contains(ids, p.ID) {
+			ids = append(ids, p.ID)
+		}
+	}
+	if near := nearest.Of(w.idOf(i.thing), ids); near != "" {
+		ids = []string{near}
+	}
+	if len(ids) > mostLinks {
+		return nil
+	}
+	for n, id := range ids {
+		ids[n] = "reverse:" + l.ID + "#" + id
+	}
+	return ids
 }
