@@ -146,7 +146,7 @@ func (x *run) there(k string) bool {
 		fast, part, _ := strings.Cut(id, "@")
 		return x.hasAt(x.machine.Find(fast).(*model.Fastener), x.machine.Find(part).(*model.Part))
 	case "point":
-		return x.has(x.machine.Find(id).(*model.Point).OnlyWith)
+		return x.hasPoint(x.machine.Find(id).(*model.Point))
 	case "fastener":
 		return x.has(x.machine.Find(id).(*model.Fastener).OnlyWith)
 	case "fluid", "spill":
@@ -210,7 +210,7 @@ func (x *run) compare(callee *model.Procedure) {
 			}
 		case *model.Point:
 			k := key("point", n.ID)
-			if !x.has(n.OnlyWith) || x.get(k) == x.wordOf(e) {
+			if !x.hasPoint(n) || x.get(k) == x.wordOf(e) {
 				continue
 			}
 			x.fault("state-mismatch", k)
