@@ -66,7 +66,7 @@ var numbers = shape.Counting(shape.Numbers{
 		{Said: "und eine viertel", Of: 0.25}, {Said: "und einen viertel", Of: 0.25}, {Said: "und ein viertel", Of: 0.25},
 	},
 	Many: shape.SetOf("beide beiden alle"), Plurals: []string{"en", "ern", "eln", "s"},
-	Of: "von", Articles: []string{"den", "ihren", "diesen"},
+	Of: "von", Articles: []string{"den", "die", "alle", "ihren", "diesen"},
 })
 
 var verbs = shape.Verbs{
