@@ -130,7 +130,7 @@ func (t *comparison) toldOf(p *model.Procedure, blocks []model.Block, said []str
 	var wrong []string
 	for _, f := range numbers.Procedure(t.c.Manual, &t.c.followed, p) {
 		inside := func(b model.Block) bool { return b.At.Start <= f.At.Start && f.At.End <= b.At.End }
-		if (f.Code == "value-disagrees" || f.Code == "count-disagrees") && slices.ContainsFunc(blocks, inside) {
+		if (f.Rule == &numbers.ValueDisagrees || f.Rule == &numbers.CountDisagrees) && slices.ContainsFunc(blocks, inside) {
 			wrong = append(wrong, f.At.Text())
 		}
 	}

@@ -24,7 +24,7 @@ func (b *beside) another(text string, q quantity.Found) bool {
 			return true
 		case stepped(q) && (endsIn(before, a.Steps) || beginsWith(behind, a.AtATime)):
 			return true
-		case moves(a, q, before, behind), endsIn(before, a.Found):
+		case moves(a, q, before, behind), endsIn(before, a.Found), endsIn(before, a.PartOf):
 			return true
 		case q.Fits(quantity.Duration) && endsIn(before, a.Within), q.Fits(quantity.Length) && endsIn(before, a.New), ofTurn(a, before):
 			return true

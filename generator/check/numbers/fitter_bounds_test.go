@@ -36,6 +36,8 @@ const boundedFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-
 // words. Common practice, no source.
 var rightBounds = map[string][]string{
 	"en": {
+		"[Drain it](drain:coolant)! [Fill in 6 L](fill:coolant), slowly: the last 2 L take as long as the first 4 L.",
+		"[Wait half an hour](hold:settle), and the first 10 min of it with the lid off.",
 		"[Undo the four bolts](loosen:seat-bolt).",
 		"[Slacken two bolts](loosen:seat-bolt).",
 		"Slacken one [](loosen:seat-bolt) by hand.",
@@ -95,6 +97,7 @@ var rightBounds = map[string][]string{
 		"The spindle turns at 1450 min⁻¹. [](hold:spindle)",
 	},
 	"es": {
+		"[Vacíe](drain:coolant). [Llene 6 L](fill:coolant), los últimos 2 L despacio.",
 		"Afloje los cuatro [](loosen:seat-bolt).",
 		"[Ajuste la válvula](reset:blow-off); si baja 0,2 bar, repita.",
 		"[Ajuste la válvula](reset:blow-off); de noche pierde 0,2 bar.",
@@ -128,6 +131,7 @@ var rightBounds = map[string][]string{
 		"El husillo va a 1450 vueltas por minuto. [](hold:settle)",
 	},
 	"de": {
+		"[Lassen Sie es ab](drain:coolant). [6 L einfüllen](fill:coolant), die letzten 2 L langsam.",
 		"Die vier [](loosen:seat-bolt) lösen.",
 		"Zwei [](loosen:seat-bolt) lösen.",
 		"[Stellen Sie das Ventil zurück](reset:blow-off), wenn es um 0,2 bar fällt.",
@@ -171,6 +175,7 @@ var rightBounds = map[string][]string{
 
 var wrongBounds = map[string][]string{
 	"en": {
+		"[Drain it](drain:coolant)! [Fill in](fill:coolant) slowly, at the last moment, ⟦value-disagrees⟧5 L.",
 		"⟦count-disagrees⟧[Undo the six bolts](loosen:seat-bolt).",
 		"Undo the six ⟦count-disagrees⟧[](loosen:seat-bolt).",
 		"⟦count-disagrees⟧[Undo the three bolts](loosen:seat-bolt).",

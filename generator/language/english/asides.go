@@ -15,6 +15,7 @@ var asides = shape.Asides{
 	Turn:    shape.SetOf("turn turns click clicks notch notches"),
 	Within:  []string{"within", "within the first", "in the first", "for the first"},
 	New:     []string{"new", "when new", "as new"},
+	PartOf:  []string{"the last", "the first", "the other", "the remaining", "the next", "the final"},
 	By:      []string{"by", "by about"},
 	Moves:   shape.SetOf("drop drops dropped dropping fall falls fell falling sink sinks sank rise rises rose rising climb climbs climbed lose loses lost gain gains gained differ differs vary varies change changes changed shift shifts move moves drift drifts drifted lower lowers raise raises off out down up"),
 	Loses:   []string{"drops", "dropped", "falls", "fell", "loses", "lost", "gains", "gained", "climbs", "climbed"},

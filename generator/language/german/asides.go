@@ -15,6 +15,7 @@ var asides = shape.Asides{
 	Turn:    shape.SetOf("umdrehung umdrehungen drehung drehungen viertelumdrehung vierteldrehung raste rasten"),
 	Within:  []string{"innerhalb von", "innerhalb", "binnen", "in den ersten"},
 	New:     []string{"neu"},
+	PartOf:  []string{"die letzten", "die ersten", "den letzten", "den ersten", "der letzten", "der ersten", "die restlichen", "den restlichen", "die übrigen", "den übrigen", "die nächsten", "den nächsten", "das letzte", "das erste", "den ersten rund"},
 	By:      []string{"um", "um etwa", "um rund", "um ca."},
 	Moves:   shape.SetOf("fällt fallen fiel sinkt sinken sank steigt steigen stieg verliert verlor gewinnt ändert ändern verstellt weicht abweicht abfällt absinkt ansteigt nachlässt senkt hebt erhöht verringert höher niedriger tiefer weniger mehr"),
 	Loses:   []string{"verliert", "verliert es", "verliert er", "verliert sie", "verlor", "gewinnt"},

@@ -178,6 +178,7 @@ type Asides struct {
 	Turn      Set      // a turn of it, where more is said between them
 	Within    []string // before how soon something is done
 	New       []string // before what a part had when it was new
+	PartOf    []string // before a part of an amount: "the last 2 L"
 	By        []string // before how far something moves, with one of the words for that on either hand: "drops by 0.2 bar"
 	Moves     Set
 	Loses     []string // of those, what may stand right before it: "loses 0.2 bar"

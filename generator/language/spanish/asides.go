@@ -16,6 +16,7 @@ var asides = shape.Asides{
 	Turn:        shape.SetOf("vuelta vueltas muesca muescas"),
 	Within:      []string{"dentro de", "dentro de los", "en los primeros", "durante los primeros"},
 	New:         []string{"nuevo", "nueva", "nuevos", "nuevas"},
+	PartOf:      []string{"los últimos", "las últimas", "el último", "los primeros", "las primeras", "el primer", "los restantes", "los otros", "los siguientes"},
 	By:          []string{"en", "en unos"},
 	Moves:       shape.SetOf("baja bajan baje bajó cae caen cayó caiga desciende descienden sube suben suba subió pierde pierden perdió gana ganan varía varían cambia cambian difiere"),
 	Loses:       []string{"baja", "bajan", "baje", "bajó", "cae", "caen", "cayó", "pierde", "pierden", "perdió", "subió", "gana", "ganan", "ganó", "varía", "varían"},
