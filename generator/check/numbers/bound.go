@@ -117,6 +117,29 @@ func boundTurned(link *model.Link, amounts []amountIn, tag string) []finding.Fin
 	return nil
 }
 
+// branchTurned is told of a branch for what failed whose own words name what passes:
+// "if it is thicker than 2 mm", of at least 2 mm.
+func branchTurned(link *model.Link, amounts []amountIn, tag string) []finding.Finding {
+	h, is := link.To.(*model.Hold)
+	tongue := language.Known(tag)
+	if !is || !link.Is(model.LinkIfNot) || tongue == nil {
+		return nil
+	}
+	for _, a := range amounts {
+		said := boundingOf(&tongue.Bounds, a.said, clauseBefore(link.Text[:a.Start]), wordsBehind(link.Text[a.End:]))
+		if !said.beyond || slices.ContainsFunc(said.before, func(w string) bool { return slices.Contains(tongue.Denials, w) }) {
+			continue
+		}
+		for _, b := range boundsOf(h, register, h.Limit) {
+			if b.side == said.side && a.isBound(b) {
+				return []finding.Finding{ValueDisagrees.At(link.At, "the words say %s, and this is done where it is not %s", said.said, b.says()).
+					WithMend("write what is out of the limit, or take if-not: away").See(h.At, "it is stated here")}
+			}
+		}
+	}
+	return nil
+}
+
 // isBound says that an amount, read in one of its ways, is the end that is stated:
 // each is the other, rounded. One minute may be what 90 s are called, and is no end
 // of them.

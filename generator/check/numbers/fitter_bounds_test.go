@@ -36,6 +36,9 @@ const boundedFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-
 // words. Common practice, no source.
 var rightBounds = map[string][]string{
 	"en": {
+		"Measure the [](hold:level)! [If it is lower than 40 mm](if-not:level), top up.",
+		"Measure the [](hold:level)! [If it is not above 40 mm](if-not:level), top up.",
+		"Read the [](hold:press)! [Over 2 bar, or under 1 bar](if-not:press), call the foreman.",
 		"[Drain it](drain:coolant)! [Fill in 6 L](fill:coolant), slowly: the last 2 L take as long as the first 4 L.",
 		"[Wait half an hour](hold:settle), and the first 10 min of it with the lid off.",
 		"[Undo the four bolts](loosen:seat-bolt).",
@@ -97,6 +100,7 @@ var rightBounds = map[string][]string{
 		"The spindle turns at 1450 min⁻¹. [](hold:spindle)",
 	},
 	"es": {
+		"Mida: [](hold:level)! [Si queda por debajo de 40 mm](if-not:level), rellene.",
 		"[Vacíe](drain:coolant). [Llene 6 L](fill:coolant), los últimos 2 L despacio.",
 		"Afloje los cuatro [](loosen:seat-bolt).",
 		"[Ajuste la válvula](reset:blow-off); si baja 0,2 bar, repita.",
@@ -131,6 +135,7 @@ var rightBounds = map[string][]string{
 		"El husillo va a 1450 vueltas por minuto. [](hold:settle)",
 	},
 	"de": {
+		"Messen Sie: [](hold:level)! [Ist er niedriger als 40 mm](if-not:level), auffüllen.",
 		"[Lassen Sie es ab](drain:coolant). [6 L einfüllen](fill:coolant), die letzten 2 L langsam.",
 		"Die vier [](loosen:seat-bolt) lösen.",
 		"Zwei [](loosen:seat-bolt) lösen.",
@@ -175,6 +180,8 @@ var rightBounds = map[string][]string{
 
 var wrongBounds = map[string][]string{
 	"en": {
+		"Measure the [](hold:level)! ⟦value-disagrees⟧[If it is higher than 40 mm](if-not:level), top up.",
+		"Read the [](hold:press)! ⟦value-disagrees⟧[Under 2 bar, or over 1 bar](if-not:press), call the foreman.",
 		"[Drain it](drain:coolant)! [Fill in](fill:coolant) slowly, at the last moment, ⟦value-disagrees⟧5 L.",
 		"⟦count-disagrees⟧[Undo the six bolts](loosen:seat-bolt).",
 		"Undo the six ⟦count-disagrees⟧[](loosen:seat-bolt).",
@@ -215,6 +222,7 @@ var wrongBounds = map[string][]string{
 		"The spindle turns at ⟦value-disagrees⟧1650 min-1. [](hold:spindle)",
 	},
 	"es": {
+		"Mida: [](hold:level)! ⟦value-disagrees⟧[Si queda por encima de 40 mm](if-not:level), rellene.",
 		"Afloje los seis ⟦count-disagrees⟧[](loosen:seat-bolt).",
 		"[Ajústela](reset:blow-off) de modo que salte por encima de ⟦value-disagrees⟧8,5 bar.",
 		"[Ajuste la válvula](reset:blow-off) en ⟦value-disagrees⟧8,1 bar.",
@@ -234,6 +242,7 @@ var wrongBounds = map[string][]string{
 		"Marca de dos a ⟦value-disagrees⟧tres bares. [](hold:press)",
 	},
 	"de": {
+		"Messen Sie: [](hold:level)! ⟦value-disagrees⟧[Ist er höher als 40 mm](if-not:level), auffüllen.",
 		"Die sechs ⟦count-disagrees⟧[](loosen:seat-bolt) lösen.",
 		"[Stellen Sie es zurück](reset:blow-off), sodass es über ⟦value-disagrees⟧8,5 bar auslöst.",
 		"[Stellen Sie es](reset:blow-off) um ⟦value-disagrees⟧8,1 bar ein.",

@@ -74,7 +74,7 @@ func valueDisagrees(link *model.Link, beside []*model.Link, tag string, refilled
 		}
 	}
 	if len(typed) == 0 {
-		return boundTurned(link, amounts, tag)
+		return append(boundTurned(link, amounts, tag), branchTurned(link, amounts, tag)...)
 	}
 	return []finding.Finding{states.disagree(link, typed, right, write)}
 }
