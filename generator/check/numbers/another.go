@@ -24,7 +24,7 @@ func (b *beside) another(text string, q quantity.Found) bool {
 			return true
 		case stepped(q) && (endsIn(before, a.Steps) || beginsWith(behind, a.AtATime)):
 			return true
-		case moves(a, q, before, behind), endsIn(before, a.Found), endsIn(before, a.PartOf):
+		case stepped(q) && inATime(a, behind), moves(a, q, before, behind), endsIn(before, a.Found), endsIn(before, a.PartOf):
 			return true
 		case q.Fits(quantity.Duration) && endsIn(before, a.Within), q.Fits(quantity.Length) && endsIn(before, a.New), ofTurn(a, before):
 			return true
@@ -37,6 +37,11 @@ func (b *beside) another(text string, q quantity.Found) bool {
 		}
 		return b.ofThing(l, q, unbounded(before, &l.Bounds), behind)
 	})
+}
+
+// inATime says that an amount is how fast something goes: "0.1 bar every 3 min".
+func inATime(a *shape.Asides, behind []string) bool {
+	return len(behind) > 1 && slices.Contains(a.Every, behind[0]) && hasFigure(behind[1])
 }
 
 // moves says that an amount is how far something moves: "drops by 0.2 bar", "pierde 0,2

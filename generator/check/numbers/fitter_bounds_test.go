@@ -36,6 +36,8 @@ const boundedFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-
 // words. Common practice, no source.
 var rightBounds = map[string][]string{
 	"en": {
+		"Wait: the pressure goes up 0.1 bar every 3 min. [](hold:press)",
+		"It climbs 5 °C a minute. [](hold:fridge)",
 		"Measure the [](hold:level)! [If it is lower than 40 mm](if-not:level), top up.",
 		"Measure the [](hold:level)! [If it is not above 40 mm](if-not:level), top up.",
 		"Read the [](hold:press)! [Over 2 bar, or under 1 bar](if-not:press), call the foreman.",
@@ -100,6 +102,7 @@ var rightBounds = map[string][]string{
 		"The spindle turns at 1450 min⁻¹. [](hold:spindle)",
 	},
 	"es": {
+		"La presión sube 0,1 bar cada 3 min más o menos. [](hold:press)",
 		"Mida: [](hold:level)! [Si queda por debajo de 40 mm](if-not:level), rellene.",
 		"[Vacíe](drain:coolant). [Llene 6 L](fill:coolant), los últimos 2 L despacio.",
 		"Afloje los cuatro [](loosen:seat-bolt).",
@@ -135,6 +138,8 @@ var rightBounds = map[string][]string{
 		"El husillo va a 1450 vueltas por minuto. [](hold:settle)",
 	},
 	"de": {
+		"Der Druck steigt, 0,1 bar alle 3 min. [](hold:press)",
+		"Er steigt mit 0,1 bar pro Minute. [](hold:press)",
 		"Messen Sie: [](hold:level)! [Ist er niedriger als 40 mm](if-not:level), auffüllen.",
 		"[Lassen Sie es ab](drain:coolant). [6 L einfüllen](fill:coolant), die letzten 2 L langsam.",
 		"Die vier [](loosen:seat-bolt) lösen.",
@@ -180,6 +185,8 @@ var rightBounds = map[string][]string{
 
 var wrongBounds = map[string][]string{
 	"en": {
+		"Wait until the pressure is at ⟦value-disagrees⟧5 bar, each time. [](hold:press)",
+		"[Tighten the nuts](tighten:wheel-nut) to ⟦value-disagrees⟧90 N·m each.",
 		"Measure the [](hold:level)! ⟦value-disagrees⟧[If it is higher than 40 mm](if-not:level), top up.",
 		"Read the [](hold:press)! ⟦value-disagrees⟧[Under 2 bar, or over 1 bar](if-not:press), call the foreman.",
 		"[Drain it](drain:coolant)! [Fill in](fill:coolant) slowly, at the last moment, ⟦value-disagrees⟧5 L.",

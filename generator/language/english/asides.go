@@ -9,7 +9,7 @@ var asides = shape.Asides{
 	More:    []string{"more", "longer", "later", "earlier"},
 	Away:    []string{"from", "apart", "away", "in from", "off the", "intervals", "clear of"},
 	Steps:   []string{"in steps of", "steps of", "to the nearest"},
-	AtATime: []string{"at a time", "each time", "a turn", "per turn", "a week", "a month", "a year"},
+	AtATime: []string{"a minute", "an hour", "a day", "a second", "per minute", "per hour", "per day", "at a time", "each time", "a turn", "per turn", "a week", "a month", "a year"},
 	Makes:   []string{"is", "are", "makes", "make", "gives", "give", "="},
 	About:   shape.SetOf("about roughly approximately nearly"),
 	Turn:    shape.SetOf("turn turns click clicks notch notches"),

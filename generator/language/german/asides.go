@@ -9,7 +9,7 @@ var asides = shape.Asides{
 	More:    []string{"länger", "mehr", "später", "früher"},
 	Away:    []string{"von", "vom", "auseinander", "entfernt", "abstand"},
 	Steps:   []string{"in schritten von", "schritten von"},
-	AtATime: []string{"auf einmal", "jedes mal", "pro umdrehung", "je umdrehung", "pro woche", "im monat", "im jahr"},
+	AtATime: []string{"pro minute", "in der minute", "pro stunde", "in der stunde", "am tag", "pro tag", "auf einmal", "jedes mal", "pro umdrehung", "je umdrehung", "pro woche", "im monat", "im jahr"},
 	Makes:   []string{"ist", "sind", "macht", "machen", "gibt", "ergibt", "entspricht", "entsprechen", "="},
 	About:   shape.SetOf("etwa ungefähr rund knapp"),
 	Turn:    shape.SetOf("umdrehung umdrehungen drehung drehungen viertelumdrehung vierteldrehung raste rasten"),

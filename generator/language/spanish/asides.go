@@ -10,7 +10,7 @@ var asides = shape.Asides{
 	Away:        []string{"del", "de la", "de los", "de las", "de un", "de una", "desde"},
 	At:          "a",
 	Steps:       []string{"en pasos de", "pasos de"},
-	AtATime:     []string{"a la vez", "cada vez", "de una vez", "por vuelta", "por semana", "al mes", "al año"},
+	AtATime:     []string{"por minuto", "al minuto", "por hora", "a la hora", "al día", "por día", "a la vez", "cada vez", "de una vez", "por vuelta", "por semana", "al mes", "al año"},
 	Makes:       []string{"es", "son", "da", "dan", "equivale a", "equivalen a", "="},
 	About:       shape.SetOf("unos unas casi"),
 	Turn:        shape.SetOf("vuelta vueltas muesca muescas"),
