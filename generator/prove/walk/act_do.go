@@ -147,8 +147,8 @@ func (w *walk) checkExpects(callee *model.Procedure, g diagram.Func) {
 		}
 		w.find(&StateMismatch, x, bad, "should be %s here", stands(s.Word))
 		w.put(x, bad, want)
-		if s := w.lay.things[x].sort; s == aTool || s == aSetting || s == aFluid || s == aFastener { // it is not so, and not left so either
-			w.toldBelow[x] = w.Or(w.toldBelow[x], w.homely(bad))
+		if s := w.lay.things[x].sort; s == aTool || s == aSetting || s == aFluid || s == aFastener {
+			w.notLeftSo(x, bad)
 		}
 		if want == released || want == dead {
 			w.outByHand(x, bad)
@@ -162,6 +162,12 @@ func (w *walk) checkExpects(callee *model.Procedure, g diagram.Func) {
 			w.restand(n, named, bad)
 		}
 	}
+}
+
+// notLeftSo notes a thing that was not as a procedure expects, and counts as if it
+// were: that it is not put right at the end is no second fault.
+func (w *walk) notLeftSo(x thing, bad diagram.Func) {
+	w.toldBelow[x] = w.Or(w.toldBelow[x], w.homely(bad))
 }
 
 // unlike says where a thing does not stand as the word says.
@@ -236,6 +242,7 @@ func (w *walk) meetFastener(f *model.Fastener, want, g diagram.Func, word string
 			w.find(&StateMismatch, x, bad, "should be %s here", stands(word))
 		}
 		w.put(x, bad, want)
+		w.notLeftSo(x, bad)
 	}
 }
 

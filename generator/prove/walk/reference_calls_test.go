@@ -270,7 +270,11 @@ func (x *run) compareFastener(f *model.Fastener, word string) {
 	if x.anyLoose(f) != (word == "loose") {
 		x.fault("state-mismatch", key("fastener", f.ID))
 		for _, p := range f.Holds {
-			x.set(fasteningKey(f.ID, p.ID), word)
+			k := fasteningKey(f.ID, p.ID)
+			x.set(k, word)
+			if len(x.frames) == 1 {
+				x.below[k] = true
+			}
 		}
 	}
 }
