@@ -2,9 +2,7 @@ package model
 
 import "testing"
 
-// Known: FROM MEMORY.
-
-// People type names where an id is asked for, from memory.
+// People type names where an id is asked for.
 func TestWhoIsMeant(t *testing.T) {
 	people := []*Person{
 		{Entry: Entry{ID: "t-01"}, Name: "Ana Kowalska"},
