@@ -71,7 +71,7 @@ func summarize(s *shared, p *model.Procedure, lay *layout) *summary {
 		if !w.speaksOf(x) {
 			e.open = e.wrong
 		}
-		if e.to != w.start[x] || w.moved[x] != diagram.No || e.wrong != diagram.No || e.found != diagram.No {
+		if e.moved != diagram.No || e.wrong != diagram.No || e.found != diagram.No {
 			sum.ends = append(sum.ends, e)
 		}
 	}
