@@ -6,7 +6,6 @@ import (
 
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
-	"baybinder/generator/base/nearest"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
@@ -160,5 +159,5 @@ func personNamed(m *model.Manual, id string) (*model.Person, error) {
 	if p := model.ByID(m.People, id); p != nil {
 		return p, nil
 	}
-	return nil, notThere("person "+id, nearest.Of(id, model.IDs(m.People)), "they are in readings/people.csv")
+	return nil, notThere("person "+id, model.WhoIsMeant(m.People, id), "they are in readings/people.csv")
 }

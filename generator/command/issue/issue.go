@@ -127,7 +127,7 @@ func (o Order) allowed(m *model.Manual) error {
 		case training.NobodyNamed:
 			return fmt.Errorf("shop.yaml asks who has %s it: add --%s WHO", flag, flag)
 		case training.NotKnown:
-			return fmt.Errorf("--%s: %s is not in readings/people.csv", flag, who)
+			return fmt.Errorf("--%s: %w", flag, training.NotInPeople(m, who))
 		}
 		return fmt.Errorf("--%s: %s held none of the roles on %s that issue: of shop.yaml asks for", flag, who, o.Date)
 	}
