@@ -185,8 +185,9 @@ var findingsWalk = map[string]string{
 	"write [put it in place](place:%s) in a step before this; where it is in place already, write expects: { %s: placed } in the front matter": "schreiben Sie [einlegen](place:%s) in einen Schritt davor; wo es schon eingelegt ist, schreiben Sie expects: { %s: placed } in den Dateikopf",
 
 	// what to write
-	"write %s in a step right behind step %s":                                "schreiben Sie %s in einen Schritt gleich hinter Schritt %s",
-	"move step %s behind step %s":                                            "stellen Sie Schritt %s hinter Schritt %s",
+	"write %s in a step right behind step %s": "schreiben Sie %s in einen Schritt gleich hinter Schritt %s",
+	"move step %s behind step %s":             "stellen Sie Schritt %s hinter Schritt %s",
+	"put this, with all that is done then, into a step of its own behind this one: here it holds for the whole step, the %s too": "schreiben Sie dies, mit allem, was dann getan wird, in einen eigenen Schritt dahinter: hier gilt es für den ganzen Schritt, auch für „%s“",
 	"write %s in a step before this":                                         "schreiben Sie %s in einen Schritt davor",
 	"%s, and %s in this one":                                                 "%s, und %s in diesen",
 	"write %s in this step":                                                  "schreiben Sie %s in diesen Schritt",

@@ -301,8 +301,9 @@ var findingsWalk = map[string]string{
 	"Make a link of it.": "Haga de ello un enlace.",
 
 	// what to write
-	"write %s in a step right behind step %s":                                "escriba %s en un paso justo detrás del paso %s",
-	"move step %s behind step %s":                                            "ponga el paso %s detrás del paso %s",
+	"write %s in a step right behind step %s": "escriba %s en un paso justo detrás del paso %s",
+	"move step %s behind step %s":             "ponga el paso %s detrás del paso %s",
+	"put this, with all that is done then, into a step of its own behind this one: here it holds for the whole step, the %s too": "ponga esto, con todo lo que entonces se hace, en un paso propio detrás de este: aquí vale para todo el paso, también para «%s»",
 	"write %s in a step before this":                                         "escriba %s en un paso antes de este",
 	"%s, and %s in this one":                                                 "%s, y %s en este",
 	"write %s in this step":                                                  "escriba %s en este paso",

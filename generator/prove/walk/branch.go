@@ -1,6 +1,8 @@
 package walk
 
 import (
+	"slices"
+
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -35,6 +37,18 @@ func (w *walk) branches(s *model.Step) {
 			w.untaken(l, w.around(s, l).Func)
 		}
 	}
+}
+
+// asksItself says that a link asks how a hold went that nothing but its own step takes:
+// what follows it there was meant for a step of its own. That is told, and the step
+// is done whatever came.
+func (w *walk) asksItself(l *model.Link, s *model.Step) bool {
+	return !l.Bad && len(w.plan.asks[l]) == 0 && takesBeside(s, l)
+}
+
+// takesBeside says that a step takes the hold that a link of it asks about.
+func takesBeside(s *model.Step, asks *model.Link) bool {
+	return slices.ContainsFunc(s.Links, func(l *model.Link) bool { return l.Is(model.LinkHold) && l.To == asks.To })
 }
 
 // around is where a link is come to that asks how a hold went: the step's guard

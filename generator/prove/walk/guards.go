@@ -54,6 +54,9 @@ func (w *walk) condition(g *pathCondition, l *model.Link, s *model.Step) {
 	case l.Is(model.LinkWhen):
 		f = w.option(model.Condition{Option: l.ID, Not: l.Not})
 	case l.Kind.Branches:
+		if w.asksItself(l, s) {
+			return
+		}
 		if !l.Bad {
 			f = w.went(l)
 		}

@@ -127,6 +127,9 @@ func (w *walk) mendPause(group []*issue) finding.Words {
 // mendBranch says which hold is taken first.
 func (w *walk) mendBranch(i *issue) finding.Words {
 	takes := func(l *model.Link) bool { return l.Is(model.LinkHold) && l.To == i.at.link.To }
+	if takesBeside(i.at.step, i.at.link) {
+		return finding.Say("put this, with all that is done then, into a step of its own behind this one: here it holds for the whole step, the %s too", i.at.link.To.Label())
+	}
 	if s := w.laterStep(i, takes); s != nil {
 		return behindStep(s)
 	}

@@ -45,6 +45,7 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"energy-order", "leaves: { heat: dead }\n---\n## Work\n\n1. [Cold](prove:heat). [x](hold:tank-cold)\n", "write [cut it off](isolate:heat) and [lock it](lock:heat) in a step before this"},
 		{"energy-order", "leaves: { lift: released }\n---\n## Work\n\n1. [Out](release:lift).\n", "write [cut it off](isolate:lift) in a step before this"},
 		{"dead-branch", "---\n## Work\n\n1. [More](if-not:lift-zero): call the foreman.\n2. [Measure](hold:lift-zero).\n", "move this step behind step 1.2"},
+		{"dead-branch", "---\n## Work\n\n1. [Measure](hold:lift-zero). [More](if-not:lift-zero): call the foreman.\n", "put this, with all that is done then, into a step of its own behind this one"},
 		{"dead-branch", "---\n## Work\n\n1. [More](if-not:lift-zero): call the foreman.\n", "write [](hold:lift-zero) in a step before"},
 		{"bad-pause", "leaves: { traction: isolated }\n---\n## Work\n\n1. [Off](isolate:traction).\n\n## Next\n\n[](pause:)\n\n1. Look.\n", "write [lock it](lock:traction) in a step before this, or stop at another place"},
 		{"not-asked", "---\n## Work\n\n1. [Off](isolate:heat).\n2. [On](restore:heat).\n", "write [](hold:foreman-release) in a step before this"},
