@@ -13,8 +13,7 @@ import (
 
 // partedAmounts are, of those that are seen on the open page, how many there are, and the
 // words of each of which the number and the unit stand on two lines, by their
-// rectangles. The names of options that a script puts before one who chooses are not
-// looked at: they are plain words of it.
+// rectangles.
 func partedAmounts(t *testing.T, ctx context.Context) (all int, parted []string) {
 	t.Helper()
 	list := js[[]string](t, ctx, `(() => {
@@ -23,7 +22,7 @@ func partedAmounts(t *testing.T, ctx context.Context) (all int, parted []string)
 		const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 		for (let n = walk.nextNode(); n; n = walk.nextNode()) {
 			let block = n.parentElement;
-			if (block.closest('script, style, title, svg, .option')) continue;
+			if (block.closest('script, style, title, svg')) continue;
 			while (getComputedStyle(block).display.startsWith('inline')) block = block.parentElement;
 			blocks.set(block, [...(blocks.get(block) || []), n]);
 		}

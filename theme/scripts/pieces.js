@@ -10,8 +10,21 @@
       else if (value === true) e.setAttribute(name, '');
       else if (value !== false && value !== null && value !== undefined) e.setAttribute(name, value);
     }
-    e.append(...children.filter((c) => c !== null && c !== undefined));
+    e.append(...children.filter((c) => c !== null && c !== undefined).flatMap(whole));
     return e;
+  };
+
+  // whole keeps the amounts in the names of options on one line: "pack, 360 V". The
+  // page says which these are.
+  let amounts = null;
+  const whole = (child) => {
+    const root = document.getElementById('bay');
+    amounts ||= JSON.parse(root && root.dataset.amounts || '[]');
+    const amount = typeof child === 'string' && amounts.find((a) => child.includes(a));
+    if (!amount) return [child];
+    const at = child.indexOf(amount), unparted = document.createElement('bdi');
+    unparted.textContent = amount;
+    return [...whole(child.slice(0, at)), unparted, ...whole(child.slice(at + amount.length))];
   };
 
   bay.button = (words, click, attributes) => bay.make('button', { type: 'button', class: 'press', ...attributes, click: click }, words);

@@ -2,6 +2,9 @@ package page
 
 import (
 	"bytes"
+	"cmp"
+	"iter"
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/quantity"
@@ -24,23 +27,51 @@ func (f *finishing) words(text []byte) {
 		return
 	}
 	from := 0
-	for i := 1; i+1 < len(text); i++ {
-		if !isFigure(text[i-1]) || text[i] != ' ' && text[i] != '\n' {
-			continue
-		}
-		size := f.site.unitAt(text[i+1:])
-		if size == 0 {
-			continue
-		}
-		start := from + numberIn(text[from:i])
+	for start, end := range f.site.amounts(text) {
 		f.out.Write(text[from:start])
 		f.out.WriteString(amountBegins)
-		from = i + 1 + size
-		f.out.Write(text[start:from])
+		f.out.Write(text[start:end])
 		f.out.WriteString(amountEnds)
-		i = from
+		from = end
 	}
 	f.out.Write(text[from:])
+}
+
+// amounts are where the amounts of a text begin and end.
+func (s *Site) amounts(text []byte) iter.Seq2[int, int] {
+	return func(yield func(start, end int) bool) {
+		from := 0
+		for i := 1; i+1 < len(text); i++ {
+			if !isFigure(text[i-1]) || text[i] != ' ' && text[i] != '\n' {
+				continue
+			}
+			size := s.unitAt(text[i+1:])
+			if size == 0 {
+				continue
+			}
+			start := from + numberIn(text[from:i])
+			from = i + 1 + size
+			if !yield(start, from) {
+				return
+			}
+			i = from
+		}
+	}
+}
+
+// AmountsIn are the amounts that names hold, each once: for the scripts, which put
+// such names on a page themselves.
+func (s *Site) AmountsIn(names []string) []string {
+	var out []string
+	for _, name := range names {
+		for start, end := range s.amounts([]byte(name)) {
+			if amount := name[start:end]; !slices.Contains(out, amount) {
+				out = append(out, amount)
+			}
+		}
+	}
+	slices.SortFunc(out, func(a, b string) int { return cmp.Or(cmp.Compare(len(b), len(a)), cmp.Compare(a, b)) })
+	return out
 }
 
 func isFigure(b byte) bool { return b >= '0' && b <= '9' }
