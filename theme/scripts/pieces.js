@@ -10,21 +10,17 @@
       else if (value === true) e.setAttribute(name, '');
       else if (value !== false && value !== null && value !== undefined) e.setAttribute(name, value);
     }
-    e.append(...children.filter((c) => c !== null && c !== undefined).flatMap(whole));
+    e.append(...children.flatMap((c) => (c?.split ? c.split(amounts).map(whole) : c ?? [])));
     return e;
   };
 
-  // whole keeps the amounts in the names of options on one line: "pack, 360 V". The
-  // page says which these are.
-  let amounts = null;
-  const whole = (child) => {
-    const root = document.getElementById('bay');
-    amounts ||= JSON.parse(root && root.dataset.amounts || '[]');
-    const amount = typeof child === 'string' && amounts.find((a) => child.includes(a));
-    if (!amount) return [child];
-    const at = child.indexOf(amount), unparted = document.createElement('bdi');
-    unparted.textContent = amount;
-    return [...whole(child.slice(0, at)), unparted, ...whole(child.slice(at + amount.length))];
+  // An amount in the name of an option stays on one line: "pack, 360 V". The page says
+  // which there are.
+  const amounts = RegExp(document.getElementById('bay')?.dataset.amounts || '($^)');
+  const whole = (words, i) => {
+    const e = document.createElement('bdi');
+    e.textContent = words;
+    return i % 2 ? e : words;
   };
 
   bay.button = (words, click, attributes) => bay.make('button', { type: 'button', class: 'press', ...attributes, click: click }, words);
