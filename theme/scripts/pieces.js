@@ -10,18 +10,13 @@
       else if (value === true) e.setAttribute(name, '');
       else if (value !== false && value !== null && value !== undefined) e.setAttribute(name, value);
     }
-    e.append(...children.flatMap((c) => (c?.split ? c.split(amounts).map(whole) : c ?? [])));
+    e.append(...children.flatMap((c) => (c?.split ? c.split(amounts).map((s, i) => (i % 2 ? bay.make('bdi', {}, new Text(s)) : s)) : c ?? [])));
     return e;
   };
 
   // An amount in the name of an option stays on one line: "pack, 360 V". The page says
   // which there are.
   const amounts = RegExp(document.getElementById('bay')?.dataset.amounts || '($^)');
-  const whole = (words, i) => {
-    const e = document.createElement('bdi');
-    e.textContent = words;
-    return i % 2 ? e : words;
-  };
 
   bay.button = (words, click, attributes) => bay.make('button', { type: 'button', class: 'press', ...attributes, click: click }, words);
 
