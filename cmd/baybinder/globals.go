@@ -90,8 +90,7 @@ func isTerminal(w any) bool {
 }
 
 // speaks makes a command tell in the language of a manual's shop. What note and
-// say write stays English: names of commands and what only the one who set the
-// manual up meets.
+// say write is the same in all.
 func (d *output) speaks(r *generator.Verdict) { d.language = r.Language }
 
 // tongue is that language; English before it is known.

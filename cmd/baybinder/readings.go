@@ -160,5 +160,8 @@ func personNamed(m *model.Manual, id string) (*model.Person, error) {
 	if p := model.ByID(m.People, id); p != nil {
 		return p, nil
 	}
-	return nil, notThere("person "+id, nearest.Of(id, model.IDs(m.People)), "they are in readings/people.csv")
+	if near := nearest.Of(id, model.IDs(m.People)); near != "" {
+		return nil, finding.Refuse("there is no %s %s: did you mean %s?", finding.Say("person"), id, near)
+	}
+	return nil, finding.Refuse("there is no %s %s: they are in readings/people.csv", finding.Say("person"), id)
 }

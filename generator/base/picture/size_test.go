@@ -11,6 +11,8 @@ import (
 	"testing"
 )
 
+// Known: FROM MEMORY.
+
 // Drawings by their attributes: SVG 2, 8.2 and 8.6 (width, height, viewBox), the units of CSS Values
 // 6.2 from memory. What hangs on a font or on the room there is says no size.
 func TestSizeOfADrawing(t *testing.T) {
@@ -78,7 +80,7 @@ func TestSizeOfPixels(t *testing.T) {
 	}
 }
 
-// webP is the head of a WebP, as RFC 9649 draws it: 14 bits a side, without loss each
+// webP is the head of a WebP, as RFC 9649 (from memory) draws it: 14 bits a side, without loss each
 // less one; 24 bits less one in the extended form.
 func webP(chunk string, data []byte) []byte {
 	return append([]byte("RIFF\x1e\x00\x00\x00WEBP"+chunk+"\x0a\x00\x00\x00"), data...)
