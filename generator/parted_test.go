@@ -89,3 +89,15 @@ func TestNoNumberIsPartedFromItsUnit(t *testing.T) {
 		t.Errorf("copied: %q", copied)
 	}
 }
+
+// The name of an option is one piece beside its box: an amount in it that is not parted
+// is no column of its own.
+func TestNamesOfOptionsAreOnePiece(t *testing.T) {
+	t.Parallel()
+	ctx, _ := browser(t)
+	open(t, ctx, filepath.Join(demoSite(t), "procedures", "replace-contactor-panel.html"), 320)
+	got := js[[]string](t, ctx, `[...document.querySelectorAll('.option')].filter((e) => e.querySelector('bdi')).map((e) => e.children.length + ' ' + e.textContent.trim())`)
+	if len(got) != 1 || got[0] != "2 Lithium pack, 80 V" {
+		t.Errorf("%q", got)
+	}
+}
