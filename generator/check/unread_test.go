@@ -282,3 +282,27 @@ func textPlaces(list []finding.Finding) []string {
 	}
 	return out
 }
+
+// A hold that could not be read may be a wait, whose time stands in the register: of
+// its step no time is asked, of the step behind it one is. The same of a hold whose
+// kind could not be read.
+func TestNoTimeIsAskedOfWhatMayBeAWait(t *testing.T) {
+	for hold, link := range map[string]string{
+		"drying: { name: drying, kind: wait, for: 20 min }":   "dryign",
+		"drying: { name: drying, kind: wayt, for: 20 min }":   "drying",
+		"drying: { name: drying, kind: [wait], for: 20 min }": "drying",
+	} {
+		var told []string
+		for _, f := range findIn(map[string]string{
+			"register/holds.yaml": hold + "\n",
+			"procedures/job.md":   "---\ntitle: Job\nholds: [drying]\n---\n## Work\n\n1. Sweep the floor. [](time:8min)\n2. [Wait until it is dry](hold:" + link + ").\n3. Look at the floor.\n",
+		}) {
+			if f.Code == noTime.Code {
+				told = append(told, place(f))
+			}
+		}
+		if want := []string{"procedures/job.md:9:4: no-time"}; !slices.Equal(told, want) {
+			t.Errorf("%s: told %v, want %v", hold, told, want)
+		}
+	}
+}

@@ -54,7 +54,7 @@ type Part struct {
 	Amount quantity.Quantity
 }
 
-// Book makes and remembers the kits of a manual's procedures.
+// Cache makes and remembers the kits of a manual's procedures.
 type Cache struct {
 	kits  map[*model.Procedure]*Kit // with the shop's locks
 	bare  map[*model.Procedure]*Kit // without
@@ -62,7 +62,7 @@ type Cache struct {
 	walks *walk.Result
 }
 
-// NewBook makes an empty book for a shop whose procedures were walked.
+// NewCache makes an empty one for a shop whose procedures were walked.
 func NewCache(shop *model.Shop, walks *walk.Result) *Cache {
 	return &Cache{kits: map[*model.Procedure]*Kit{}, bare: map[*model.Procedure]*Kit{}, locks: shop.Locks, walks: walks}
 }
@@ -119,11 +119,11 @@ func (b *Cache) without(p *model.Procedure) *Kit {
 // list takes what the front matter lists.
 func (k *Kit) list(p *model.Procedure) {
 	for _, t := range p.Tools {
-		count := 1
-		if n, err := strconv.Atoi(t.Amount); err == nil && n > 0 {
-			count = n
+		count, err := strconv.Atoi(t.Amount)
+		if err != nil {
+			count = 1
 		}
-		k.tool(t.To, count)
+		k.tool(t.To, max(1, count))
 	}
 	for _, s := range p.Supplies {
 		use := UseOf(s)
@@ -276,13 +276,8 @@ func (s *Supply) plus(other Supply) {
 
 // hazard takes a hazard and the gear against it.
 func (k *Kit) hazard(h *model.Hazard) {
-	if h == nil {
+	if h == nil || slices.Contains(k.Hazards, h) {
 		return
-	}
-	for _, have := range k.Hazards {
-		if have == h {
-			return
-		}
 	}
 	k.Hazards = append(k.Hazards, h)
 	for _, w := range h.Wear {
@@ -291,22 +286,15 @@ func (k *Kit) hazard(h *model.Hazard) {
 }
 
 func (k *Kit) role(r *model.Role) {
-	if r == nil {
+	if r == nil || slices.Contains(k.Roles, r) {
 		return
-	}
-	for _, have := range k.Roles {
-		if have == r {
-			return
-		}
 	}
 	k.Roles = append(k.Roles, r)
 }
 
 func (k *Kit) energy(e *model.Energy) {
-	for _, have := range k.Energies {
-		if have == e {
-			return
-		}
+	if slices.Contains(k.Energies, e) {
+		return
 	}
 	k.Energies = append(k.Energies, e)
 	for _, p := range e.Points {
@@ -315,13 +303,8 @@ func (k *Kit) energy(e *model.Energy) {
 }
 
 func (k *Kit) point(p *model.Point) {
-	if p == nil {
+	if p == nil || slices.Contains(k.Points, p) {
 		return
-	}
-	for _, have := range k.Points {
-		if have == p {
-			return
-		}
 	}
 	k.Points = append(k.Points, p)
 }

@@ -78,10 +78,10 @@ func TestLocks(t *testing.T) {
 }
 
 // What is made dead is every energy that a point cuts, by whichever of them the link
-// names it: of one point, counted by hand.
+// names it, the one that it names first: of one point, counted by hand.
 func TestEverythingThatIsCutIsMadeDead(t *testing.T) {
 	const two = "name: Press\npoints: { main: { name: main, lock: yes }, side: { name: side, lock: yes } }\nenergies:\n  power: { name: power, kind: electric, points: [main] }\n  ram: { name: ram, kind: motion, points: [main] }\n  air: { name: air, kind: pressure, points: [side] }\n"
-	for link, want := range map[string][]string{"isolate:power": {"power", "ram"}, "isolate:main": {"power", "ram"}, "isolate:air": {"air"}} {
+	for link, want := range map[string][]string{"isolate:power": {"power", "ram"}, "isolate:ram": {"ram", "power"}, "isolate:main": {"power", "ram"}, "isolate:air": {"air"}} {
 		m, _ := bind.Manual(source.FromText(map[string]string{
 			"shop.yaml": "title: Shop\n", "machines/press.yaml": two, "procedures/job.md": job("1", "", "1. [a]("+link+").\n"),
 		}))

@@ -135,32 +135,73 @@ func (w *walk) checkExpects(callee *model.Procedure, g diagram.Func) {
 		if s.Unknown {
 			continue
 		}
-		want := w.meant(s, w.alone())
-		if f, is := s.Thing.(*model.Fastener); is && len(f.Holds) > 0 {
-			w.meetFastener(f, want, g, s.Word)
-			continue
+		w.meet(callee, s, named, g)
+	}
+}
+
+// meet compares how a thing stands with what a callee expects of it. What is not so
+// counts as met, with all that stands as it does because of that; that it is not put
+// right at the end is no second fault.
+func (w *walk) meet(callee *model.Procedure, s model.State, named map[model.Named]bool, g diagram.Func) {
+	with := w.standingWith(s.Thing)
+	was := make([]diagram.Func, len(with))
+	for i, x := range with {
+		was[i] = w.get(x)
+	}
+	w.compare(callee, s, named, g)
+	for i, x := range with {
+		if changed := w.Differs(was[i], w.get(x)); changed != diagram.No {
+			w.toldBelow[x] = w.Or(w.toldBelow[x], w.homely(changed))
 		}
-		x := w.lay.of[s.Thing]
-		bad := w.And(w.And(g, w.present(x)), w.unlike(x, want))
-		if bad == diagram.No {
-			continue
+	}
+}
+
+// standingWith are the things that stand otherwise where one does.
+func (w *walk) standingWith(n model.Named) []thing {
+	out := w.named(n)
+	cuts := func(p *model.Point) {
+		out = append(out, w.lay.of[p])
+		for _, e := range p.Cuts {
+			out = append(out, w.lay.of[e])
 		}
-		w.find(&StateMismatch, x, bad, "should be %s here", stands(s.Word))
-		w.put(x, bad, want)
-		if s := w.lay.things[x].sort; s == aTool || s == aSetting || s == aFluid || s == aFastener { // it is not so, and not left so either
-			w.toldBelow[x] = w.Or(w.toldBelow[x], w.homely(bad))
+	}
+	switch n := n.(type) {
+	case *model.Part:
+		out = append(out, w.lay.held[n]...)
+	case *model.Energy:
+		for _, p := range w.lay.energy[n].points {
+			cuts(p)
 		}
-		if want == released || want == dead {
-			w.outByHand(x, bad)
-		}
-		switch n := s.Thing.(type) {
-		case *model.Part:
-			w.meetPart(n, bad, want)
-		case *model.Energy:
-			w.meetPoints(n, callee, named, bad)
-		case *model.Point:
-			w.restand(n, named, bad)
-		}
+	case *model.Point:
+		cuts(n)
+	}
+	return out
+}
+
+// compare tells where a thing is not as a callee expects, and puts it there.
+func (w *walk) compare(callee *model.Procedure, s model.State, named map[model.Named]bool, g diagram.Func) {
+	want := w.meant(s, w.alone())
+	if f, is := s.Thing.(*model.Fastener); is && len(f.Holds) > 0 {
+		w.meetFastener(f, want, g, s.Word)
+		return
+	}
+	x := w.lay.of[s.Thing]
+	bad := w.And(w.And(g, w.present(x)), w.unlike(x, want))
+	if bad == diagram.No {
+		return
+	}
+	w.find(&StateMismatch, x, bad, "should be %s here", stands(s.Word))
+	w.put(x, bad, want)
+	if want == released || want == dead {
+		w.outByHand(x, bad)
+	}
+	switch n := s.Thing.(type) {
+	case *model.Part:
+		w.meetPart(n, bad, want)
+	case *model.Energy:
+		w.meetPoints(n, callee, named, bad)
+	case *model.Point:
+		w.restand(n, named, bad)
 	}
 }
 

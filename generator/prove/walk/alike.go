@@ -1,8 +1,6 @@
 package walk
 
 import (
-	"slices"
-
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -64,10 +62,12 @@ func (w *walk) second(o opening) {
 // part.
 func (w *walk) openedInAll() []opening {
 	var out []opening
+	of := map[thing]int{}
 	for i, o := range w.openings {
-		n := slices.IndexFunc(out, func(p opening) bool { return p.part == o.part })
-		if n < 0 {
+		n, opened := of[o.part]
+		if !opened {
 			n = len(out)
+			of[o.part] = n
 			out = append(out, opening{group: o.group, part: o.part})
 		}
 		first := w.Equals(w.firsts[o.group], diagram.Func(i+1))

@@ -1,9 +1,11 @@
 package walk
 
 import (
+	"iter"
 	"slices"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
@@ -110,7 +112,7 @@ func actsInWords(p *model.Procedure, l *layout, t *tongue) []finding.Finding {
 			if act == nil {
 				continue
 			}
-			f := ActInWords.At(verbAt(b, act.raw), "%q is said of the %s in words only", act.raw, act.named.Label()).
+			f := ActInWords.At(act.at(&b), "%q is said of the %s in words only", act.raw, act.named.Label()).
 				WithMend("make a link of it: %s", act.mend())
 			f.Fixes = act.fixes(b, f.At)
 			out = append(out, f)
@@ -199,6 +201,7 @@ func cutsOr(p *model.Point, n model.Named) bool {
 type said struct {
 	verb
 	raw   string        // the verb as it stands in the text
+	nth   int           // how often it has stood there before by itself
 	named model.Named   // what has the longest name of those that stand there
 	maybe []model.Named // all of them: "cover" and "cover bolt" of "the cover bolts"
 	alone bool          // the name ends there: "the cover", and not "the cover gasket"
@@ -258,16 +261,7 @@ func spokenText(b *model.Block) string {
 // writeSpoken writes the words of a link: of a thing of the machine its name, of
 // an entry its words, both marked.
 func writeSpoken(out *strings.Builder, l *model.Link) {
-	text, marked := l.Text, !isOrder(l)
-	switch to := l.To.(type) {
-	case *model.Hazard, *model.Hold, *model.Supply, *model.Role:
-	case *model.Tool, *model.Point, *model.Energy, *model.Part, *model.Fastener, *model.Fluid, *model.Setting:
-		if marked = !l.Bad && l.Kind.Act == model.NoAct; marked {
-			text = to.Label()
-		}
-	default:
-		marked = false
-	}
+	text, marked := saidIn(l)
 	if !marked {
 		out.WriteString(text)
 		return
@@ -279,6 +273,19 @@ func writeSpoken(out *strings.Builder, l *model.Link) {
 		out.WriteString(word)
 		between = " "
 	}
+}
+
+// saidIn is what a link says, and whether that is the name of what it names.
+func saidIn(l *model.Link) (text string, marked bool) {
+	switch to := l.To.(type) {
+	case *model.Hazard, *model.Hold, *model.Supply, *model.Role:
+		return l.Text, !isOrder(l)
+	case *model.Tool, *model.Point, *model.Energy, *model.Part, *model.Fastener, *model.Fluid, *model.Setting:
+		if !l.Bad && l.Kind.Act == model.NoAct {
+			return to.Label(), true
+		}
+	}
+	return l.Text, false
 }
 
 // isOrder says whether the words of a link are its writer's and not the name
@@ -303,6 +310,9 @@ func (t *tongue) saidAct(text string, names map[string][]name, counts func(*said
 		}
 		if begins && !endsClause(raw) && !strings.HasPrefix(raw, entryMark) {
 			if s := t.ordered(raw, plain, text[at:], names); s != nil && counts(s) {
+				for range whole(text[:at-len(raw)], s.bareRaw()) {
+					s.nth++
+				}
 				return s
 			}
 		}
@@ -496,11 +506,58 @@ func (s *said) fixes(b model.Block, verb position.Pos) []finding.Fix {
 	return out
 }
 
-// verbAt is the place of the verb in the source.
-func verbAt(b model.Block, verb string) position.Pos {
-	verb = strings.TrimRight(verb, ".,;:!?)")
-	if i := strings.Index(b.At.Text(), verb); i >= 0 {
-		return b.At.Part(i, i+len(verb))
+// at is the place of the verb in the source: the same word may stand before it as
+// well, in the words of a link, in an address, or inside a longer one.
+func (s *said) at(b *model.Block) position.Pos {
+	at := b.At
+	for n, place := range whole(wordsWritten(b), s.bareRaw()) {
+		at = b.At.Part(place, place+len(s.bareRaw()))
+		if n == s.nth {
+			break
+		}
 	}
-	return b.At
+	return at
+}
+
+// bareRaw is the verb as it stands in the text, without what ends its clause.
+func (s *said) bareRaw() string { return strings.TrimRight(s.raw, ".,;:!?)") }
+
+// wordsWritten is a block's text as it is written, with a space in place of each byte
+// that is no word of it: of the addresses of links, and of what a link calls by the
+// thing's own name.
+func wordsWritten(b *model.Block) string {
+	text := []byte(b.At.Text())
+	for _, l := range b.Links {
+		from := l.At.Start - b.At.Start
+		if _, marked := saidIn(l); !marked {
+			from += max(strings.LastIndex(l.At.Text(), "]("), 0)
+		}
+		for i := max(from, 0); i < min(l.At.End-b.At.Start, len(text)); i++ {
+			text[i] = ' '
+		}
+	}
+	return string(text)
+}
+
+// whole are the places where a word stands in a text by itself.
+func whole(text, word string) iter.Seq2[int, int] {
+	return func(yield func(int, int) bool) {
+		inside := func(r rune) bool { return unicode.IsLetter(r) || string(r) == entryMark }
+		for n, at := 0, 0; ; {
+			i := strings.Index(text[at:], word)
+			if i < 0 || word == "" {
+				return
+			}
+			i, at = at+i, at+i+len(word)
+			before, _ := utf8.DecodeLastRuneInString(text[:i])
+			behind, _ := utf8.DecodeRuneInString(text[at:])
+			if inside(before) || inside(behind) {
+				continue
+			}
+			if !yield(n, i) {
+				return
+			}
+			n++
+		}
+	}
 }

@@ -40,6 +40,13 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"not-released", "leaves: { traction: dead }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Dead](prove:traction). [x](hold:bus-dead)\n3. [Wait](hold:capacitor-wait).\n", "move this step behind step 1.3"},
 		{"restored-while-open", "leaves: { seat-base: off }\n---\n## Work\n\n1. [Off](isolate:traction), [lock](lock:traction).\n2. [Off](remove:seat-base).\n3. [Off](remove:inverter-lid). [x](hazard:charged-capacitors)\n4. [Unlock](unlock:traction), [on](restore:traction).\n5. [On](refit:inverter-lid).\n6. [Tight](tighten:lid-bolt#inverter-lid).\n", "move this step behind step 1.6"},
 		{"refit-over-open", "leaves: { level-plug: on }\n---\n## Work\n\n1. [Slack](loosen:bleed-screw).\n2. [Down](release:raised-tug).\n3. [Down](prove:raised-tug). [x](hold:push-test)\n4. [Off](remove:level-plug).\n5. [Tight](tighten:bleed-screw).\n6. [On](refit:level-plug).\n7. [Up](restore:raised-tug).\n", "move step 1.5 behind step 1.6"},
+		{"refit-over-open", "leaves: { level-plug: on }\n---\n## Work\n\n1. [Slack](loosen:bleed-screw).\n2. [Down](release:raised-tug).\n3. [Down](prove:raised-tug). [x](hold:push-test)\n4. [Off](remove:level-plug).\n5. [Tight](tighten:bleed-screw).\n6. [On](refit:level-plug).\n7. [Slack](loosen:bleed-screw).\n8. [Off](remove:level-plug).\n9. [On](refit:level-plug).\n10. [Tight](tighten:bleed-screw).\n11. [Up](restore:raised-tug).\n", "move step 1.5 behind step 1.6"},
+		{"bad-pause", "leaves: { seat-base: off, lift: dead, lift-line-a: off }\n---\n## Work\n\n1. [Mark](mark:lift-lines), [off](remove:seat-base).\n2. [Off](isolate:lift).\n3. [Out](release:lift).\n4. [Dead](prove:lift). [x](hold:lift-zero)\n5. [Off](disconnect:lift-line-a). [](pause:)\n", "write [cap it](cap:lift-line-a) in this step, or stop at another place"},
+		{"energy-order", "leaves: { heat: dead }\n---\n## Work\n\n1. [Cold](prove:heat). [x](hold:tank-cold)\n", "write [cut it off](isolate:heat) and [lock it](lock:heat) in a step before this"},
+		{"energy-order", "leaves: { lift: released }\n---\n## Work\n\n1. [Out](release:lift).\n", "write [cut it off](isolate:lift) in a step before this"},
+		{"dead-branch", "---\n## Work\n\n1. [More](if-not:lift-zero): call the foreman.\n2. [Measure](hold:lift-zero).\n", "move this step behind step 1.2"},
+		{"dead-branch", "---\n## Work\n\n1. [More](if-not:lift-zero): call the foreman.\n", "write [](hold:lift-zero) in a step before"},
+		{"bad-pause", "leaves: { traction: isolated }\n---\n## Work\n\n1. [Off](isolate:traction).\n\n## Next\n\n[](pause:)\n\n1. Look.\n", "write [lock it](lock:traction) in a step before this, or stop at another place"},
 		{"not-asked", "---\n## Work\n\n1. [Off](isolate:heat).\n2. [On](restore:heat).\n", "write [](hold:foreman-release) in a step before this"},
 	} {
 		files := shopFiles(t)
@@ -195,6 +202,27 @@ func TestMessagesSayOnceOnWhichUnits(t *testing.T) {
 		}
 		if !slices.Contains(said, c.want) {
 			t.Errorf("%s: said %q, want %q", code, said, c.want)
+		}
+	}
+}
+
+// What stands round an energy is taken away once that is off; where nothing switches
+// it off, once it is seen to be dead.
+func TestMendsOfWhatStandsRoundAnEnergy(t *testing.T) {
+	for id, want := range map[string]string{
+		"drum": "write [cut it off](isolate:drum) in a step before this",
+		"tyre": "write [let it out](release:tyre) and [see that it is out](prove:tyre) with [](hold:gauge) in a step before this",
+	} {
+		files := shopFiles(t)
+		files["register/tools.yaml"] += "cage: { name: cage, kind: aid }\n"
+		files["register/holds.yaml"] += "gauge: { name: gauge, kind: measure, of: tyre, what: gauge, limit: at most 0.5 bar }\n"
+		files["machines/rig.yaml"] = "name: Rig\npoints: { switch: { name: switch, lock: no } }\nenergies:\n" +
+			"  drum: { name: drum, kind: motion, points: [switch] }\n  tyre: { name: tyre, kind: pressure, points: [], stored: yes }\n"
+		files["machines/rig.yaml"] = strings.Replace(files["machines/rig.yaml"], "{ name: "+id, "{ contained-by: [cage], name: "+id, 1)
+		files["procedures/job.md"] = "---\ntitle: Job\nfor: rig\n---\n## Work\n\n1. [Put it round](place:cage).\n2. [Take it away](clear:cage).\n"
+		found := walked(t, files, false)
+		if len(found) != 1 || found[0].Code != "restored-while-open" || !strings.Contains(found[0].Mend, want) {
+			t.Errorf("%s: found %v, want a mend with %q", id, found, want)
 		}
 	}
 }

@@ -191,55 +191,66 @@ func (x *run) compare(callee *model.Procedure) {
 		if len(x.frames) == 1 {
 			x.noteBegan()
 		}
-		switch n := e.Thing.(type) {
-		case *model.Energy:
-			k := key("energy", n.ID)
-			if !x.hasEnergy(n) || sameWord(k, x.wordOf(e), x.get(k)) {
-				continue
+		before := maps.Clone(x.state)
+		x.compareWith(callee, e)
+		for k, now := range x.state { // it is not so, and not left so either
+			if len(x.frames) == 1 && before[k] != now {
+				x.below[k] = true
 			}
-			x.fault("state-mismatch", k)
-			x.set(k, x.wordOf(e))
-			if word := x.wordOf(e); word == "released" || word == "dead" {
-				x.waitOver(n)
-			}
-			for _, p := range n.Points {
-				if !namesThing(callee.Expects, p.To.ID) {
-					x.set(key("point", p.To.ID), x.pointNeed(p.To, callee))
-				}
-				x.restand(p.To, callee)
-			}
-		case *model.Point:
-			k := key("point", n.ID)
-			if !x.has(n.OnlyWith) || x.get(k) == x.wordOf(e) {
-				continue
-			}
-			x.fault("state-mismatch", k)
-			x.set(k, x.wordOf(e))
-			x.restand(n, callee)
-		case *model.Part:
-			k := key("part", n.ID)
-			if !x.has(n.OnlyWith) || sameWord(k, x.wordOf(e), x.get(k)) {
-				continue
-			}
-			x.fault("state-mismatch", k)
-			x.set(k, x.wordOf(e))
-			x.openedNow(k, x.wordOf(e))
-			for _, h := range n.HeldBy {
-				if x.wordOf(e) == "off" {
-					x.set(fasteningKey(h.To.ID, n.ID), "loose")
-				} else {
-					x.set(fasteningKey(h.To.ID, n.ID), "tight")
-				}
-			}
-		case *model.Fastener:
-			x.compareFastener(n, x.wordOf(e))
-		case *model.Fluid:
-			x.compareOne(key("fluid", n.ID), x.wordOf(e))
-		case *model.Tool:
-			x.compareOne(key("tool", n.ID), x.wordOf(e))
-		case *model.Setting:
-			x.compareOne(key("setting", n.ID), x.wordOf(e))
 		}
+	}
+}
+
+// compareWith compares one thing, and counts it as met.
+func (x *run) compareWith(callee *model.Procedure, e model.State) {
+	switch n := e.Thing.(type) {
+	case *model.Energy:
+		k := key("energy", n.ID)
+		if !x.hasEnergy(n) || sameWord(k, x.wordOf(e), x.get(k)) {
+			return
+		}
+		x.fault("state-mismatch", k)
+		x.set(k, x.wordOf(e))
+		if word := x.wordOf(e); word == "released" || word == "dead" {
+			x.waitOver(n)
+		}
+		for _, p := range n.Points {
+			if !namesThing(callee.Expects, p.To.ID) {
+				x.set(key("point", p.To.ID), x.pointNeed(p.To, callee))
+			}
+			x.restand(p.To, callee)
+		}
+	case *model.Point:
+		k := key("point", n.ID)
+		if !x.has(n.OnlyWith) || x.get(k) == x.wordOf(e) {
+			return
+		}
+		x.fault("state-mismatch", k)
+		x.set(k, x.wordOf(e))
+		x.restand(n, callee)
+	case *model.Part:
+		k := key("part", n.ID)
+		if !x.has(n.OnlyWith) || sameWord(k, x.wordOf(e), x.get(k)) {
+			return
+		}
+		x.fault("state-mismatch", k)
+		x.set(k, x.wordOf(e))
+		x.openedNow(k, x.wordOf(e))
+		for _, h := range n.HeldBy {
+			if x.wordOf(e) == "off" {
+				x.set(fasteningKey(h.To.ID, n.ID), "loose")
+			} else {
+				x.set(fasteningKey(h.To.ID, n.ID), "tight")
+			}
+		}
+	case *model.Fastener:
+		x.compareFastener(n, x.wordOf(e))
+	case *model.Fluid:
+		x.compareOne(key("fluid", n.ID), x.wordOf(e))
+	case *model.Tool:
+		x.compareOne(key("tool", n.ID), x.wordOf(e))
+	case *model.Setting:
+		x.compareOne(key("setting", n.ID), x.wordOf(e))
 	}
 }
 
@@ -256,9 +267,6 @@ func (x *run) compareOne(k, word string) {
 	if x.there(k) && !sameWord(k, word, x.get(k)) {
 		x.fault("state-mismatch", k)
 		x.set(k, word)
-		if len(x.frames) == 1 {
-			x.below[k] = true // it is not so, and not left so either
-		}
 	}
 }
 
