@@ -162,11 +162,3 @@ func lines(text string) string {
 	}
 	return strings.Join(list, "\n")
 }
-
-// count is "1 page", "2 pages".
-func count(n int, one string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %ss", n, one)
-}
