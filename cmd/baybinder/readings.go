@@ -6,7 +6,6 @@ import (
 
 	"baybinder/generator"
 	"baybinder/generator/base/finding"
-	"baybinder/generator/base/nearest"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
@@ -160,7 +159,7 @@ func personNamed(m *model.Manual, id string) (*model.Person, error) {
 	if p := model.ByID(m.People, id); p != nil {
 		return p, nil
 	}
-	if near := nearest.Of(id, model.IDs(m.People)); near != "" {
+	if near := model.WhoIsMeant(m.People, id); near != "" {
 		return nil, finding.Refuse("there is no %s %s: did you mean %s?", finding.Say("person"), id, near)
 	}
 	return nil, finding.Refuse("there is no %s %s: they are in readings/people.csv", finding.Say("person"), id)

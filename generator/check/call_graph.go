@@ -36,14 +36,11 @@ func (g *callGraph) callees(p *model.Procedure) []*model.Procedure {
 }
 
 // way is a shortest list of calls that leads from one procedure to another of
-// the same ring; none where they are the same.
+// the same ring, as one always does; none where they are the same.
 func (g *callGraph) way(from, to *model.Procedure) []*model.Link {
 	came := map[*model.Procedure][]*model.Link{from: {}}
-	for queue := []*model.Procedure{from}; len(queue) > 0; queue = queue[1:] {
-		p := queue[0]
-		if p == to {
-			break
-		}
+	var queue []*model.Procedure
+	for p := from; p != to; p, queue = queue[0], queue[1:] {
 		for _, link := range g.calls[p] {
 			callee := link.To.(*model.Procedure)
 			if _, been := came[callee]; !been && g.ring[callee] == g.ring[from] {

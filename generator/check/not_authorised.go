@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"baybinder/generator/base/finding"
-	"baybinder/generator/base/nearest"
 	"baybinder/generator/base/position"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
@@ -105,7 +104,7 @@ func judgeIssuer(c *Context, r *model.Revision, say *issuing, who string, at pos
 			WithMend("%s", say.name)
 	case training.NotKnown:
 		f = bind.UnknownPerson.At(at, say.unknown.Template, who)
-		if near := nearest.Of(who, model.IDs(c.Manual.People)); near != "" {
+		if near := model.WhoIsMeant(c.Manual.People, who); near != "" {
 			f = f.WithMend("did you mean %s?", near)
 		}
 	default:

@@ -1,11 +1,13 @@
 package check
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
+	"baybinder/generator/check/numbers"
 	"baybinder/generator/model"
 )
 
@@ -110,13 +112,37 @@ func proseOf(p *model.Phase) []model.Block {
 func (t *comparison) numbers(at, there position.Pos, what finding.Words, original, here []model.Block) {
 	free := wordless(original, here)
 	theirs, ours := said(original, free), said(here, free)
-	if words := otherFigures(countedIn(t.c.Manual.Shop.Language, theirs), countedIn(t.p.Language, ours)); !words.IsZero() {
+	lost, more := figuresApart(countedIn(t.c.Manual.Shop.Language, theirs), countedIn(t.p.Language, ours))
+	if words := apartWords(lost, more); !words.IsZero() && !t.toldOf(t.p, here, more) && !t.toldOf(t.original, original, lost) {
 		t.add(at, there, finding.Say("%s has other figures than the original: %s", what, words), finding.Say("write the figures of the original"))
 	}
-	if want, have := otherAmount(inLanguage{t.c.Manual.Shop.Language, theirs}, inLanguage{t.p.Language, ours}); want != "" {
+	if want, have := otherAmount(inLanguage{t.c.Manual.Shop.Language, theirs}, inLanguage{t.p.Language, ours}); want != "" && !t.toldOf(t.p, here, []string{have}) && !t.toldOf(t.original, original, []string{want}) {
 		t.add(at, there, finding.Say("%s says %s, and the original %s", what, have, want), finding.Say("write %s, as the original has it", want))
 	}
 }
+
+// toldOf says that some numbers of a step's texts are all told of by what they are
+// held against: one wrong number is one fault, and the other text may be right.
+func (t *comparison) toldOf(p *model.Procedure, blocks []model.Block, said []string) bool {
+	if len(said) == 0 {
+		return false
+	}
+	var wrong []string
+	for _, f := range numbers.Procedure(t.c.Manual, &t.c.followed, p) {
+		inside := func(b model.Block) bool { return b.At.Start <= f.At.Start && f.At.End <= b.At.End }
+		if (f.Rule == &numbers.ValueDisagrees || f.Rule == &numbers.CountDisagrees) && slices.ContainsFunc(blocks, inside) {
+			wrong = append(wrong, f.At.Text())
+		}
+	}
+	in := figures(cmp.Or(p.Language, t.c.Manual.Shop.Language), wrong)
+	text := strings.ToLower(strings.Join(wrong, "\n"))
+	return !slices.ContainsFunc(said, func(number string) bool {
+		return !slices.Contains(in, number) && (bareFigure(number) || !strings.Contains(text, strings.ToLower(number)))
+	})
+}
+
+// bareFigure says that a number stands in figures alone, without a unit.
+func bareFigure(number string) bool { return figure.FindString(number) == number }
 
 // frontMatter: a translation's front matter needs its texts only. A list that
 // it has must be the original's.

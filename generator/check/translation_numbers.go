@@ -40,11 +40,21 @@ func countedIn(tag string, texts []string) counted {
 // is written out on one side alone may be said without a number on the other
 // ("both", "ambos"); it is told where the other side has another one.
 func otherFigures(original, here counted) finding.Words {
-	lost, more := original.figuresWithout(here), here.figuresWithout(original)
+	return apartWords(figuresApart(original, here))
+}
+
+// figuresApart are the numbers that only the original has, and those that only the
+// other text has.
+func figuresApart(original, here counted) (lost, more []string) {
+	lost, more = original.figuresWithout(here), here.figuresWithout(original)
 	lostWords, moreWords := original.wordsWithout(here), here.wordsWithout(original)
 	if len(lostWords) > 0 && len(moreWords) > 0 {
 		lost, more = append(lost, lostWords...), append(more, moreWords...)
 	}
+	return lost, more
+}
+
+func apartWords(lost, more []string) finding.Words {
 	gone, added := strings.Join(lost, " "), strings.Join(more, " ")
 	switch {
 	case gone != "" && added != "":

@@ -3,7 +3,9 @@ package model
 import (
 	"regexp"
 	"slices"
+	"strings"
 
+	"baybinder/generator/base/nearest"
 	"baybinder/generator/base/picture"
 	"baybinder/generator/base/position"
 )
@@ -95,6 +97,25 @@ type Gained struct {
 	On    Date
 	From  Date // of one without a day: the day from which it is held; zero: always
 	Ended Date // the day on which it was withdrawn; zero where it was not
+}
+
+// WhoIsMeant is the id of the person whom a text was probably to name that is no id:
+// whose name it is, in any case, where that is one person's, or else whose id is
+// near; "" for nobody.
+func WhoIsMeant(people []*Person, text string) string {
+	var named []string
+	for _, p := range people {
+		if strings.EqualFold(p.Label(), text) || strings.EqualFold(p.ID, text) {
+			named = append(named, p.ID)
+		}
+	}
+	switch len(named) {
+	case 0:
+		return nearest.Of(text, IDs(people))
+	case 1:
+		return named[0]
+	}
+	return "" // a name that two have says neither
 }
 
 // Award is a row of readings/roles.csv.

@@ -24,6 +24,8 @@ func (b *beside) another(text string, q quantity.Found) bool {
 			return true
 		case stepped(q) && (endsIn(before, a.Steps) || beginsWith(behind, a.AtATime)):
 			return true
+		case stepped(q) && inATime(a, behind), moves(a, q, before, behind), endsIn(before, a.Found), endsIn(before, a.PartOf):
+			return true
 		case q.Fits(quantity.Duration) && endsIn(before, a.Within), q.Fits(quantity.Length) && endsIn(before, a.New), ofTurn(a, before):
 			return true
 		case q.Fits(quantity.Duration) && (endsIn(before, a.Every) || endsIn(before, a.Added) || beginsWith(behind, a.More)):
@@ -36,6 +38,28 @@ func (b *beside) another(text string, q quantity.Found) bool {
 		return b.ofThing(l, q, unbounded(before, &l.Bounds), behind)
 	})
 }
+
+// inATime says that an amount is how fast something goes: "0.1 bar every 3 min".
+func inATime(a *shape.Asides, behind []string) bool {
+	return len(behind) > 1 && slices.Contains(a.Every, behind[0]) && hasFigure(behind[1])
+}
+
+// moves says that an amount is how far something moves: "drops by 0.2 bar", "pierde 0,2
+// bar". What is turned is set by that.
+func moves(a *shape.Asides, q quantity.Found, before, behind []string) bool {
+	n := len(before)
+	if n == 0 || q.Fits(quantity.Angle) || q.Fits(quantity.Turns) || q.Fits(quantity.Torque) {
+		return false
+	}
+	if rest, _, by := cutEnd(before, a.By); by {
+		near := rest[max(0, len(rest)-mostBetween):]
+		return slices.ContainsFunc(near, func(w string) bool { return a.Moves[w] }) || len(behind) > 0 && a.Moves[behind[0]]
+	}
+	return endsIn(before, a.Loses)
+}
+
+// mostBetween is how many words stand between what moves and how far.
+const mostBetween = 3
 
 // mostOutOfScale is how many times a length can be another and still be meant for it.
 const mostOutOfScale = 100

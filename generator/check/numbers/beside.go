@@ -23,6 +23,7 @@ type beside struct {
 	free    []quantity.Dimension // of settings that are changed: another value is meant
 	tools   []*model.Tool
 	names   map[string]bool // words of the names of what is linked, tools left out
+	nouns   map[string]bool // words of what is measured
 	zero    bool            // an act that leaves nothing stands in the sentence
 	timed   bool            // the words of a hold state a duration
 	unknown bool            // something in it could not be read
@@ -38,7 +39,7 @@ type rival struct {
 
 // besideOf gathers the numbers behind the links of a sentence of a step.
 func besideOf(j *job, step *model.Step, drained map[*model.Fluid]bool, links []sentence.Placed) *beside {
-	b := &beside{of: j, drained: drained, names: map[string]bool{}}
+	b := &beside{of: j, drained: drained, names: map[string]bool{}, nouns: map[string]bool{}}
 	for _, l := range links {
 		if l.Bad || l.To != nil && valuesLost(l.To) {
 			b.unknown = true
@@ -170,6 +171,9 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 	}
 	b.named(h)
 	b.words = append(b.words, inText(h.What)...)
+	for word := range strings.FieldsSeq(strings.ToLower(h.What)) {
+		b.nouns[word] = true
+	}
 	if of, is := b.of.of.For.To.Find(h.Of.ID).(*model.Energy); is {
 		b.unknown = b.unknown || blind(h, of)
 		b.words = append(b.words, given(of.Voltage, of.Temperature)...)
@@ -206,6 +210,9 @@ func (b *beside) setting(l *model.Link, s *model.Setting) {
 func (b *beside) settingValue(s *model.Setting) {
 	if limit, err := quantity.ParseLimit(s.Value, quantity.None); err == nil {
 		b.limit(s, machineFile, limit)
+		if _, _, has := limit.Ends(); !has && limit.Kind == quantity.Exact {
+			b.bounds = append(b.bounds, bound{rival: rival{limit.Numbers()[0], limit, s, machineFile}, just: true})
+		}
 		return
 	}
 	b.state(s, machineFile, inText(s.Value)...)

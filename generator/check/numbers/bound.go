@@ -1,8 +1,13 @@
 package numbers
 
 import (
+	"slices"
+	"strings"
+	"unicode"
+
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 	"baybinder/generator/read/sentence"
 )
@@ -12,6 +17,7 @@ type bound struct {
 	rival
 
 	side quantity.LimitKind // AtMost, AtLeast
+	just bool               // on neither: it is set to this
 	full bool               // of all that there is: who says "at least" means it and no more
 }
 
@@ -64,6 +70,9 @@ func boundsBehind(link *model.Link) []bound {
 
 // says is a bound as a message names it.
 func (b bound) says() finding.Words {
+	if b.just {
+		return finding.Say("%s", b.Quantity)
+	}
 	if b.side == quantity.AtMost {
 		return finding.Say("at most %s", b.Quantity)
 	}
@@ -83,7 +92,9 @@ func (s sided) turnedRound(bounds []bound, is func(bound) bool) *bound {
 	for i, b := range bounds {
 		switch {
 		case s.side == quantity.Exact || s.loose && b.measured() || b.full && !s.beyond || !is(b):
-		case b.side == s.side:
+		case b.just && s.beyond:
+			turned = &bounds[i]
+		case b.just || b.side == s.side:
 			return nil
 		default:
 			turned = &bounds[i]
@@ -106,6 +117,29 @@ func boundTurned(link *model.Link, amounts []amountIn, tag string) []finding.Fin
 	return nil
 }
 
+// branchTurned is told of a branch for what failed whose own words name what passes:
+// "if it is thicker than 2 mm", of at least 2 mm.
+func branchTurned(link *model.Link, amounts []amountIn, tag string) []finding.Finding {
+	h, is := link.To.(*model.Hold)
+	tongue := language.Known(tag)
+	if !is || !link.Is(model.LinkIfNot) || tongue == nil {
+		return nil
+	}
+	for _, a := range amounts {
+		said := boundingOf(&tongue.Bounds, a.said, clauseBefore(link.Text[:a.Start]), wordsBehind(link.Text[a.End:]))
+		if !said.beyond || slices.ContainsFunc(said.before, func(w string) bool { return slices.Contains(tongue.Denials, w) }) {
+			continue
+		}
+		for _, b := range boundsOf(h, register, h.Limit) {
+			if b.side == said.side && a.isBound(b) {
+				return []finding.Finding{ValueDisagrees.At(link.At, "the words say %s, and this is done where it is not %s", said.said, b.says()).
+					WithMend("write what is out of the limit, or take if-not: away").See(h.At, "it is stated here")}
+			}
+		}
+	}
+	return nil
+}
+
 // isBound says that an amount, read in one of its ways, is the end that is stated:
 // each is the other, rounded. One minute may be what 90 s are called, and is no end
 // of them.
@@ -119,6 +153,7 @@ func (a amountIn) isBound(b bound) bool {
 func (b *beside) turned(s sentence.Sentence, amounts []typed) []finding.Finding {
 	for _, t := range amounts {
 		said := t.sided(s.Text, b.of.language(), spokenBefore(s, t.Start))
+		said.loose = said.loose && !b.onlyNamed(s.Text, t, said)
 		if r := said.turnedRound(b.bounds, t.isBound); r != nil {
 			return []finding.Finding{ValueDisagrees.At(s.At.Part(t.Start, t.End), "the sentence says %s, and %s says %s", said.said, finding.Say(r.who), finding.Say("%s for the %s", r.says(), r.of.Label())).
 				WithMend("write %s; what is said of another thing stands in a sentence of its own", r.says()).
@@ -126,6 +161,26 @@ func (b *beside) turned(s sentence.Sentence, amounts []typed) []finding.Finding 
 		}
 	}
 	return nil
+}
+
+// onlyNamed says that a sentence names what is measured and its bound, and nothing
+// else: "Room at 2 °C or above." What is out of it would have an order behind it.
+func (b *beside) onlyNamed(text string, t typed, said sided) bool {
+	tongue := language.Known(b.of.language())
+	rest, whole := strings.CutPrefix(strings.ToLower(text[t.Start:]), strings.ToLower(said.said))
+	if tongue == nil || !whole || strings.ContainsFunc(rest, unicode.IsLetter) {
+		return false
+	}
+	named := false
+	for _, w := range strings.Fields(strings.ToLower(strings.NewReplacer(":", " ", ",", " ").Replace(text[:t.Start]))) {
+		switch {
+		case b.names[w] || b.nouns[w]:
+			named = true
+		case !tongue.Verbs.Articles[w] && !tongue.Bounds.At[w] && !slices.Contains(tongue.Asides.Of, w):
+			return false
+		}
+	}
+	return named
 }
 
 // isBound says the same of an amount in a sentence: a number without a unit is read

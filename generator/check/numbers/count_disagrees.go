@@ -4,6 +4,7 @@ import (
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
 	"cmp"
+	"maps"
 	"regexp"
 	"slices"
 	"strconv"
@@ -35,7 +36,12 @@ func countsDisagree(j *job) []finding.Finding {
 				if !is || link.Bad || f.Lost(model.Holding) {
 					continue
 				}
-				if n := words.typed(block.Parts[i], link, f); n > 0 {
+				n := words.typed(block.Parts[i], link, f)
+				switch {
+				case n == 0:
+				case turnsAlone(s, link):
+					found = append(found, turnedDisagrees(link, f, n, words.all(block.Parts[i], link))...)
+				default:
 					found = append(found, countDisagrees(s, link, f, n)...)
 				}
 			}
@@ -52,6 +58,48 @@ func countDisagrees(s *model.Step, link *model.Link, f *model.Fastener, typed in
 	h := held[0]
 	return []finding.Finding{CountDisagrees.At(link.At, "the words count %d, and the %s is held by %d", typed, h.what, h.count).
 		WithMend("write %d, or mend held-by in the machine's file", h.count).See(h.part.At, "it is counted here")}
+}
+
+// turnsAlone says that a link loosens or tightens a fastener in a step that moves no
+// part.
+func turnsAlone(s *model.Step, link *model.Link) bool {
+	return (link.Kind.Act == model.Loosen || link.Kind.Act == model.Tighten) && len(partsOf(s)) == 0
+}
+
+// turnedDisagrees holds the count of a fastener that is loosened or tightened by itself
+// against all that there are of it. Fewer may be turned than there are, where the
+// words do not say that it is all of them.
+func turnedDisagrees(link *model.Link, f *model.Fastener, typed int, all bool) []finding.Finding {
+	sums, names, sum := map[int]bool{0: true}, []string{}, 0
+	for _, p := range f.Holds {
+		n := countAt(p, f)
+		if p.Lost("held-by") || miscounted(p, f) || n == 0 {
+			return nil
+		}
+		if link.Part() != nil && link.Part() != p {
+			continue
+		}
+		for _, had := range slices.Collect(maps.Keys(sums)) {
+			sums[had+n] = true
+		}
+		names, sum = append(names, p.Label()), sum+n
+	}
+	if sum == 0 || sums[typed] || typed < sum && !all {
+		return nil
+	}
+	return []finding.Finding{CountDisagrees.At(link.At, "the words count %d, and the %s is held by %d", typed, listOf(names), sum).
+		WithMend("write %d, or mend held-by in the machine's file", sum).See(f.Holds[0].At, "it is counted here")}
+}
+
+// all says that the count at a link is of all that there are: "the six bolts".
+func (c countWords) all(before string, link *model.Link) bool {
+	words := append(strings.Fields(model.Unmarked(before)), strings.Fields(link.Text)...)
+	for i, w := range words[min(1, len(words)):] {
+		if c.count(w) > 0 && slices.Contains(c.Articles, strings.ToLower(words[i])) {
+			return true
+		}
+	}
+	return false
 }
 
 // holding is how many of a fastener hold a part, or several parts together.

@@ -18,6 +18,7 @@ tyre: { name: tyre, kind: measure, what: pressure, limit: 2.2 to 2.4 bar }
 gap: { name: gap, kind: measure, what: gap, limit: 2.0 ± 0.1 mm }
 drop: { name: drop, kind: measure, what: drop of pressure in 10 min, limit: at most 0.4 bar }
 acid: { name: acid, kind: measure, what: pH, limit: pH 7.2 to 7.6 }
+mix: { name: mix, kind: measure, what: mix ratio, limit: 1.25 to 2 }
 `,
 }
 
@@ -60,6 +61,7 @@ var rightByAFitter = []string{
 	"The [bus](hold:bus-dead) shows at most 5 V dc; more than 5 V dc is not dead.",
 	"Give it more chlorine until it has no more than 60 mg/L. [](hold:dose)",
 	"Read the density: at least 1.22 and at most 1.28. [](hold:density)",
+	"Read the mix: 1.25 to 2. [](hold:mix)",
 	"Read the density by table 2.5. [](hold:density)",
 	"Draw at least 2.5 tubes of acid, and read the density. [](hold:density)",
 	"Fill the tyre up to 2.4 bar, and measure. [](hold:tyre)",
@@ -123,6 +125,7 @@ var wrongByAFitter = []string{
 	"The [bus](hold:bus-dead) shows no lower than ⟦value-disagrees⟧5 V dc.",
 	"The chlorine has at least ⟦value-disagrees⟧60 mg/L. [](hold:dose)",
 	"Read the density: at most ⟦value-disagrees⟧1.22. [](hold:density)",
+	"Read the mix: ⟦value-disagrees⟧1.35 to 2. [](hold:mix)",
 	"The tyre has at least ⟦value-disagrees⟧2.4 bar. [](hold:tyre)",
 	"⟦value-disagrees⟧[The tyre has at most 2.2 bar](hold:tyre).",
 	"The gap is at least ⟦value-disagrees⟧2.1 mm. [](hold:gap)",
@@ -240,7 +243,7 @@ var wrongInAnotherTongue = map[string][]string{
 	},
 }
 
-const fitterFront = "tools: [socket-13, wrench-20-100, hoist]\nholds: [long-wait, bus-dead, pad, cure, dose, density, tyre, gap, acid]\nsupplies: [oil: 5 L]"
+const fitterFront = "tools: [socket-13, wrench-20-100, hoist]\nholds: [long-wait, bus-dead, pad, cure, dose, density, tyre, gap, acid, mix]\nsupplies: [oil: 5 L]"
 
 func TestBoundsAreTold(t *testing.T) {
 	says(t, fitted.with(jobOf(fitterFront, "[Set the valve back](reset:relief) to at most 176 bar.")),

@@ -32,11 +32,13 @@
 // *all* makes a count of the 4. Figures parted in threes are one number; where the sign may be
 // another ("1,500", in Spanish and German "1.500", "pack 2 360 V"), either reading is right. A
 // number may be written out ("three minutes", "one to two bar", "three quarters of a turn"); thirds
-// are not read. What is to be kept or seen to be on a side, or never to come to it, is bounded
+// are not read. How far something moves ("drops by 0.2 bar") and what was found ("it came at 17.6
+// bar") is not what it is set to. What turns fasteners by themselves may turn fewer than there are,
+// save behind an article: "the two bolts". What is to be kept or seen to be on a side, or never to come to it, is bounded
 // however much is said of it; a mass so bounded is as often what a thing is known by ("keep bags
 // under 495 g"). An end of a limit, a wait, a range or a tolerance that the words put on the other
 // side ("at most 7 mm" of "at least 7 mm") is told, save behind *if* and its like; "7 mm or less"
-// beside a measurement is not judged, as it may be what is out of the limit, nor is a range that
+// beside a measurement is not judged where more is said, as it may be what is out of the limit, nor is a range that
 // runs down. To `renew:` is to take off: fitting the part, or a new one, is its opposite, where
 // nothing else is named behind the verb. `words-disagree` is silent where the words order the kind
 // itself as well; pulling is the opposite of putting in a connector, where the words name no more

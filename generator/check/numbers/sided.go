@@ -160,7 +160,7 @@ func (b bounding) asked(c clause, order *model.Link) sided {
 		return s
 	}
 	denied := slices.ContainsFunc(b.before, c.isDenial)
-	ordered := c.endsWithOrder() || b.behindOrder(&c.Bounds, order, c.ends()) || b.inOrder(&c.Bounds, c.amount.Fits(quantity.Duration))
+	ordered := b.purpose(&c.Bounds, order) || c.endsWithOrder() || b.behindOrder(&c.Bounds, order, c.ends()) || b.inOrder(&c.Bounds, c.amount.Fits(quantity.Duration))
 	if b.needs && (denied || !ordered) {
 		return sided{}
 	}
@@ -231,6 +231,15 @@ func (b bounding) behindOrder(w *shape.Bounds, order *model.Link, ends bool) boo
 	}
 	_, setting := order.To.(*model.Setting)
 	return w.To[b.before[0]] || !setting && w.With[b.before[0]]
+}
+
+// purpose says that an amount is what something is set for: "so that it trips above".
+func (b bounding) purpose(w *shape.Bounds, order *model.Link) bool {
+	if order == nil {
+		return false
+	}
+	_, setting := order.To.(*model.Setting)
+	return setting && lastPhrase(b.before, w.SoThat) >= 0
 }
 
 // orderBefore is the link of a sentence that brings something to a value, and behind

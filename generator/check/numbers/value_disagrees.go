@@ -3,9 +3,11 @@ package numbers
 import (
 	"iter"
 	"slices"
+	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
+	"baybinder/generator/language"
 	"baybinder/generator/model"
 )
 
@@ -63,7 +65,7 @@ func valueDisagrees(link *model.Link, beside []*model.Link, tag string, refilled
 	for _, q := range amounts {
 		rivals := sameKind(states.values, q.Quantity)
 		agrees := func(q quantity.Quantity) bool { return agreesWithOne(q, rivals) || agreesWithOne(q, states.words) }
-		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) ||
+		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) || q.isLeft(link, rivals, tag) ||
 			link.Kind.Act == model.Fill && !refilled && atMostOne(q.Quantity, rivals) || q.readAnyWay(agrees) {
 			continue
 		}
@@ -74,7 +76,7 @@ func valueDisagrees(link *model.Link, beside []*model.Link, tag string, refilled
 		}
 	}
 	if len(typed) == 0 {
-		return boundTurned(link, amounts, tag)
+		return append(boundTurned(link, amounts, tag), branchTurned(link, amounts, tag)...)
 	}
 	return []finding.Finding{states.disagree(link, typed, right, write)}
 }
@@ -117,6 +119,20 @@ func atMostOne(typed quantity.Quantity, values []quantity.Quantity) bool {
 // zeroed says whether a zero is what an act leaves: "let it down to 0 bar".
 func zeroed(link *model.Link, q quantity.Quantity) bool {
 	return link.Kind.Empties && q.Value == 0
+}
+
+// isLeft says whether an amount bounds what an act leaves: "let it down below 0.5
+// bar". It is less than what there was. A proof has its limit beside it.
+func (a amountIn) isLeft(link *model.Link, rivals []quantity.Quantity, tag string) bool {
+	tongue := language.Known(tag)
+	if tongue == nil || !link.Kind.Empties || link.Kind.Act == model.Prove {
+		return false
+	}
+	said := boundingOf(&tongue.Bounds, a.said, clauseBefore(strings.TrimSpace(link.Text[:a.Start])), wordsBehind(link.Text[a.End:]))
+	if said.side != quantity.AtMost {
+		return false
+	}
+	return !slices.ContainsFunc(rivals, func(r quantity.Quantity) bool { return a.Base() >= r.Base() })
 }
 
 // besides are amounts that a link may say of another thing: a proof, the limits

@@ -126,7 +126,7 @@ func (o Order) allowed(m *model.Manual) error {
 		case training.NobodyNamed:
 			return missing
 		case training.NotKnown:
-			return finding.Refuse("--%s: %s is not in readings/people.csv", flag, who)
+			return finding.Refuse("--%s: %s", flag, training.NotInPeople(m, who))
 		}
 		return finding.Refuse("--%s: %s held none of the roles on %s that issue: of shop.yaml asks for", flag, who, o.Date)
 	}

@@ -31,7 +31,7 @@ func Award(m *model.Manual, folder string, g Grant) error {
 	for _, id := range g.People {
 		p := model.ByID(m.People, id)
 		if p == nil {
-			wrong = append(wrong, notInPeople(m, id))
+			wrong = append(wrong, NotInPeople(m, id))
 			continue
 		}
 		wrong = append(wrong, h.refuse(p, g))
@@ -55,7 +55,7 @@ func (g Grant) fits(m *model.Manual) error {
 	case role == nil:
 		return finding.Refuse("there is no role %s", g.Role)
 	case g.By != "" && model.ByID(m.People, g.By) == nil:
-		return finding.Refuse("who is to have decided it is not known: %s", notInPeople(m, g.By))
+		return finding.Refuse("who is to have decided it is not known: %s", NotInPeople(m, g.By))
 	case slices.Contains(g.People, g.By):
 		return finding.Refuse("%s cannot decide over a role of their own", g.By)
 	case g.Act == "withdrawn" && strings.TrimSpace(g.Reason) == "":

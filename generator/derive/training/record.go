@@ -193,7 +193,7 @@ func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 	p, who := model.ByID(m.Procedures, e.Procedure), model.ByID(m.People, e.Person)
 	switch {
 	case who == nil:
-		return nil, notInPeople(m, e.Person)
+		return nil, NotInPeople(m, e.Person)
 	case p == nil:
 		return nil, NoProcedure(m, e.Procedure)
 	case !slices.Contains(Acts, e.Act):
@@ -201,7 +201,7 @@ func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 	case !p.Issued():
 		return nil, finding.Refuse("%s is %s: only what is issued is read for work", e.Procedure, p.Status)
 	case e.By != "" && model.ByID(m.People, e.By) == nil:
-		return nil, finding.Refuse("who is to have seen it is not known: %s", notInPeople(m, e.By))
+		return nil, finding.Refuse("who is to have seen it is not known: %s", NotInPeople(m, e.By))
 	case !who.There(e.Date):
 		return nil, finding.Refuse("%s was not there on %s: mend started or left in readings/people.csv, or give the day with --today", e.Person, e.Date)
 	case e.Act == "inspected" && e.By == "":
@@ -223,8 +223,9 @@ func NoProcedure(m *model.Manual, id string) error {
 	return finding.Refuse("there is no procedure %s", id)
 }
 
-func notInPeople(m *model.Manual, id string) error {
-	if near := nearest.Of(id, model.IDs(m.People)); near != "" {
+// NotInPeople says that nobody has that id, and whose may be meant.
+func NotInPeople(m *model.Manual, id string) error {
+	if near := model.WhoIsMeant(m.People, id); near != "" {
 		return finding.Refuse("%s is not in readings/people.csv: did you mean %s?", id, near)
 	}
 	return finding.Refuse("%s is not in readings/people.csv: add a row with that id first", id)

@@ -29,5 +29,6 @@ var bounds = shape.Bounds{
 	Forbids: []string{"do not let", "don't let", "never let", "do not allow", "never allow"},
 	Goes:    shape.SetOf("get go come rise climb fall drop sink cool heat warm run"),
 	Sees:    []string{"make sure that", "make sure", "check that", "see that", "see to it that", "ensure that", "ensure"},
+	SoThat:  []string{"so that", "such that", "so", "in such a way that"},
 	Is:      shape.SetOf("is are stays stay remains remain shows show reads read has have weighs weigh measures gets goes rises rise falls fall drops drop"),
 }

@@ -11,8 +11,8 @@ import (
 var acts = shape.Acts{
 	Undo:     "lösen löse lockern lockere",
 	Tighten:  "ziehen|an ziehen|nach ziehen|fest anziehen nachziehen festziehen",
-	Open:     "öffnen öffne",
-	Shut:     "schließen schließe",
+	Open:     "öffnen öffne aufdrehen drehen|auf drehe|auf",
+	Shut:     "schließen schließe zudrehen drehen|zu drehe|zu",
 	Remove:   "entfernen entferne ausbauen abnehmen demontieren nehmen|ab bauen|aus ziehen|ab abbauen bauen|ab herausnehmen nehmen|heraus herausziehen ziehen|heraus abheben heben|ab",
 	Fit:      "einbauen montieren montiere bauen|ein setzen|ein einsetzen einlegen legen|ein anbauen bauen|an anbringen bringen|an aufsetzen setzen|auf",
 	Fill:     "füllen fülle auffüllen nachfüllen",
@@ -66,7 +66,7 @@ var numbers = shape.Counting(shape.Numbers{
 		{Said: "und eine viertel", Of: 0.25}, {Said: "und einen viertel", Of: 0.25}, {Said: "und ein viertel", Of: 0.25},
 	},
 	Many: shape.SetOf("beide beiden alle"), Plurals: []string{"en", "ern", "eln", "s"},
-	Of: "von", Articles: []string{"den", "ihren", "diesen"},
+	Of: "von", Articles: []string{"den", "die", "alle", "ihren", "diesen"},
 })
 
 var verbs = shape.Verbs{
@@ -90,8 +90,8 @@ var verbs = shape.Verbs{
 		{Kind: "drain", Of: shape.Fluid, Said: "ablassen lassen|ab entleeren entleere"},
 		{Kind: "fill", Of: shape.Fluid, Said: "füllen fülle auffüllen nachfüllen füllen|auf füllen|nach"},
 		{Kind: "bleed", Of: shape.Fluid, Said: "entlüften entlüfte"},
-		{Kind: shape.Either, Of: shape.Energy, Said: "öffnen öffne schließen schließe drehen drehe"},
-		{Kind: shape.EitherSetting, Of: shape.Setting, Said: "öffnen öffne schließen schließe drehen drehe überbrücken überbrücke"},
+		{Kind: shape.Either, Of: shape.Energy, Said: "öffnen öffne schließen schließe drehen drehe aufdrehen zudrehen"},
+		{Kind: shape.EitherSetting, Of: shape.Setting, Said: "öffnen öffne schließen schließe drehen drehe aufdrehen zudrehen überbrücken überbrücke"},
 		{Kind: "place", Of: shape.Tool, Said: "legen lege setzen setze einlegen"},
 		{Kind: "clear", Of: shape.Tool, Said: "wegnehmen nehmen|weg ziehen|heraus"},
 	},

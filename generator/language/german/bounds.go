@@ -28,6 +28,7 @@ var bounds = shape.Bounds{
 	At:         shape.SetOf("bei auf"),
 	Sees:       []string{"achten sie darauf dass", "sorgen sie dafür dass", "stellen sie sicher dass", "prüfen sie dass", "kontrollieren sie dass"},
 	That:       "dass",
+	SoThat:     []string{"sodass", "so dass", "damit", "dass"},
 	Is:         shape.SetOf("ist sind bleibt bleiben liegt liegen hat haben zeigt zeigen steht stehen wiegt misst beträgt steigt fällt"),
 	Told:       shape.SetOf("kann können könnte darf dürfen will wollen wird werden würde man wir damit weil dass ob wer was bevor nachdem während aber denn"),
 }

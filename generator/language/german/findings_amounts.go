@@ -88,7 +88,7 @@ var findingsAmounts = map[string]string{
 	"%s lifts a minute":              "%s Hübe in der Minute",
 	"write %s":                       "schreiben Sie %s",
 	" and ":                          " und ",
-	"write %s, such as %s":           "schreiben Sie %s, etwa %s",
+	"write %s, such as %s":           "hierher gehört: %s, etwa %s",
 	"write %s, with a decimal point": "schreiben Sie %s, mit Dezimalpunkt",
 	"write %s, with a decimal point, or %s without the comma": "schreiben Sie %s, mit Dezimalpunkt, oder %s ohne das Komma",
 }

@@ -9,6 +9,8 @@ var findingsNumbers = map[string]string{
 	"calibrated on a day that has not come: %s":                                                   "kalibriert an einem Tag, der noch kommt: %s",
 	"it is counted here":                                                                          "es wird hier gezählt",
 	"write %d, or mend held-by in the machine's file":                                             "schreiben Sie %d, oder berichtigen Sie held-by in der Datei der Maschine",
+	"the words say %s, and this is done where it is not %s":                                       "die Worte sagen %s, und dies wird getan, wo es nicht so ist: %s",
+	"write what is out of the limit, or take if-not: away":                                        "schreiben Sie, was außerhalb des Grenzwerts liegt, oder nehmen Sie if-not: weg",
 	"the words count %d, and the %s is held by %d":                                                "die Worte zählen %d; gehalten wird „%s“ von %d",
 	"the %s is %s: too much for %s at %s each":                                                    "„%s“ wiegt %s: zu viel für %s, bei %s je Person",
 	"name lifting gear in this step: [](tool:…)":                                                  "nennen Sie in diesem Schritt ein Hebezeug: [](tool:…)",

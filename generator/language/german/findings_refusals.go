@@ -87,7 +87,6 @@ var findingsRefusals = map[string]string{
 	"%s:1: there is no column %s: the first line is %s":                                                                                                 "%s:1: es gibt keine Spalte %s: die erste Zeile ist %s",
 	"%s; and part of the row may stand at the end of the file: take its last line out (%s)":                                                             "%s; und ein Stück der Zeile kann am Ende der Datei stehen: nehmen Sie die letzte Zeile heraus (%s)",
 	"--%s: %s held none of the roles on %s that issue: of shop.yaml asks for":                                                                           "--%s: %s hatte am %s keine der Befähigungen, die issue: in shop.yaml verlangt",
-	"--%s: %s is not in readings/people.csv":                                                                                                            "--%s: %s steht nicht in readings/people.csv",
 	"--instead goes with --retire: it names what stands in place of what is retired":                                                                    "--instead gehört zu --retire: es nennt, was anstelle des Zurückgezogenen gilt",
 	"--revision is the number of one procedure: name one":                                                                                               "--revision ist die Nummer einer einzigen Anweisung: nennen Sie eine",
 	"--write writes all of them: leave out %s":                                                                                                          "--write schreibt alle: lassen Sie %s weg",

@@ -178,6 +178,11 @@ type Asides struct {
 	Turn      Set      // a turn of it, where more is said between them
 	Within    []string // before how soon something is done
 	New       []string // before what a part had when it was new
+	PartOf    []string // before a part of an amount: "the last 2 L"
+	By        []string // before how far something moves, with one of the words for that on either hand: "drops by 0.2 bar"
+	Moves     Set
+	Loses     []string // of those, what may stand right before it: "loses 0.2 bar"
+	Found     []string // before what was found, and is not set: "it came at 17.6 bar"
 	At        string   `may:"empty"` // what stands before it as well, where its words alone say too little
 	Supposing Set      // before what is only supposed
 
@@ -223,6 +228,7 @@ type Bounds struct {
 	Forbids                          []string `may:"empty"` // "never let it get over 60 °C"
 	Goes                             Set      `may:"empty"` // the get of it
 	Sees                             []string // "make sure that it stays above 8 °C"
+	SoThat                           []string // "set it so that it trips above 18 bar"
 	That                             string   `may:"empty"` // the that of it, where it stands behind a comma
 	Is                               Set      // the stays of it, which may stand behind the amount
 }

@@ -27,5 +27,6 @@ var bounds = shape.Bounds{
 	Forbids: []string{"no deje que", "nunca deje que", "no permita que", "nunca permita que", "evite que", "vigile que no", "cuide que no"},
 	Goes:    shape.SetOf("suba pase supere baje caiga llegue quede esté"),
 	Sees:    []string{"asegúrese de que", "asegurarse de que", "compruebe que", "comprobar que", "verifique que", "vea que", "procure que", "cuide que"},
+	SoThat:  []string{"de modo que", "de forma que", "de manera que", "para que", "hasta que"},
 	Is:      shape.SetOf("es sea está esté hay haya tiene tenga marca marque mide mida pesa pese queda quede quedan queden sube suba baja baje"),
 }

@@ -9,6 +9,8 @@ var findingsNumbers = map[string]string{
 	"calibrated on a day that has not come: %s":                                                   "hay una calibración de un día que no ha llegado: %s",
 	"it is counted here":                                                                          "se cuenta aquí",
 	"write %d, or mend held-by in the machine's file":                                             "escriba %d, o corrija held-by: en el archivo de la máquina",
+	"the words say %s, and this is done where it is not %s":                                       "las palabras dicen %s, y esto se hace donde no es así: %s",
+	"write what is out of the limit, or take if-not: away":                                        "escriba lo que queda fuera del límite, o quite if-not:",
 	"the words count %d, and the %s is held by %d":                                                "las palabras cuentan %d, y para sujetar %s hay %d",
 	"the %s is %s: too much for %s at %s each":                                                    "%s pesa %s: demasiado para %s a %s por persona",
 	"name lifting gear in this step: [](tool:…)":                                                  "nombre un equipo de elevación en este paso: [](tool:…)",

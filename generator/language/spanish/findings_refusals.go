@@ -87,7 +87,6 @@ var findingsRefusals = map[string]string{
 	"%s:1: there is no column %s: the first line is %s":                                                                                                 "%s:1: no existe la columna %s: la primera línea es %s",
 	"%s; and part of the row may stand at the end of the file: take its last line out (%s)":                                                             "%s; y parte de la fila puede estar al final del archivo: quite la última línea (%s)",
 	"--%s: %s held none of the roles on %s that issue: of shop.yaml asks for":                                                                           "--%s: %s no tenía el %s ninguna de las funciones que pide issue: de shop.yaml",
-	"--%s: %s is not in readings/people.csv":                                                                                                            "--%s: %s no está en readings/people.csv",
 	"--instead goes with --retire: it names what stands in place of what is retired":                                                                    "--instead va con --retire: nombra lo que queda en lugar de lo retirado",
 	"--revision is the number of one procedure: name one":                                                                                               "--revision es el número de un solo procedimiento: nombre uno",
 	"--write writes all of them: leave out %s":                                                                                                          "--write los escribe todos: quite %s",

@@ -57,11 +57,23 @@ func (w *walk) askedNowhere(e *model.Energy, m *model.Machine) []model.Ref[model
 	})
 }
 
+// downAllTheSame puts the loads back that nothing else brings back, where the tool
+// that is to hold them was never placed: what is told of the tool is told once.
+func (w *walk) downAllTheSame(t *model.Tool, g diagram.Func) {
+	for _, e := range w.lay.blocks[t] {
+		if r := w.lay.energy[e]; len(r.points) == 0 {
+			w.unblock(r, g)
+		}
+	}
+}
+
 // clear takes a tool away; the last that holds a load ends its release.
 func (w *walk) clear(t *model.Tool, g diagram.Func) {
 	x := w.lay.of[t]
 	was := w.get(x)
-	w.find(&ActOrder, x, w.And(g, w.Is(was, states(idle))), "taken away, and not in place")
+	missed := w.And(g, w.Is(was, states(idle)))
+	w.find(&ActOrder, x, missed, "taken away, and not in place")
+	w.downAllTheSame(t, missed)
 	g = w.AndNot(g, w.Is(was, states(idle)))
 	w.put(x, g, idle)
 	w.letDown(t, g)

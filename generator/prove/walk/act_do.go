@@ -85,7 +85,7 @@ func (w *walk) take(sum *summary, g diagram.Func) {
 		w.tested[e.thing] = w.AndNot(w.tested[e.thing], moved[i])
 		w.put(e.thing, g, to[i])
 		w.stir(e.thing, moved[i])
-		w.toldBelow[e.thing] = w.Or(w.AndNot(w.toldBelow[e.thing], w.homely(moved[i])), open[i])
+		w.toldBelow[e.thing] = w.Or(w.AndNot(w.toldBelow[e.thing], w.homely(w.And(g, in.take(e.so)))), open[i])
 		w.foundOpen[e.thing] = w.AndNot(w.foundOpen[e.thing], moved[i])
 		if w.free {
 			w.toldBelow[e.thing] = w.Or(w.toldBelow[e.thing], w.homely(found[i]))

@@ -69,7 +69,7 @@ func (w *walk) presentAt(l *model.Link) diagram.Func {
 	case *model.Group:
 		return w.anyPresent(n.Parts)
 	case *model.Part, *model.Energy, *model.Point, *model.Fluid, *model.Setting:
-		if x := w.lay.of[l.To]; !w.lay.things[x].unread {
+		if x := w.lay.of[l.To]; !w.lay.things[x].unread && !w.lay.astray[l.To] {
 			return w.present(x)
 		}
 	}

@@ -1,8 +1,6 @@
 package walk
 
 import (
-	"slices"
-
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -54,24 +52,17 @@ func (w *walk) around(s *model.Step, asks *model.Link) pathCondition {
 	return g
 }
 
-// untaken tells of a link about a hold that was not taken before it.
+// untaken tells of a link about a hold that was not taken before it: at the first
+// that asks how it went.
 func (w *walk) untaken(l *model.Link, g diagram.Func) {
 	h, _ := l.To.(*model.Hold)
-	if w.free || h == nil || h.Unread || !w.tellAll && endsBranch(l, w.here.step) {
+	if w.free || h == nil || h.Unread {
 		return
 	}
 	bad := w.AndNot(w.AndNot(g, w.taken[h]), w.taken[nil])
-	w.find(&DeadBranch, nothing, bad, "not done before this: %s", h.Label())
-}
-
-// endsBranch says that a link takes a hold anew at the end of a branch that asks
-// how it went: that it was not taken is told where the branch begins.
-func endsBranch(l *model.Link, s *model.Step) bool {
-	asks := func(o *model.Link) bool { return o.Kind.Branches && o != l && o.To == l.To }
-	for ; s != nil && !l.Kind.Branches; s = s.Parent {
-		if slices.ContainsFunc(s.Links, asks) {
-			return true
-		}
+	if !w.tellAll {
+		bad = w.AndNot(bad, w.missed[h])
 	}
-	return false
+	w.missed[h] = w.Or(w.missed[h], bad)
+	w.find(&DeadBranch, nothing, bad, "not done before this: %s", h.Label())
 }

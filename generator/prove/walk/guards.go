@@ -105,17 +105,32 @@ func (w *walk) failed(l *model.Link, s *model.Step) diagram.Func {
 
 // present says where a thing is there at all. An energy of which a unit has
 // none of the points counts as one that it does not have: that is told at the
-// machine's file.
+// machine's file. A point that such an energy names counts as there only where it
+// cuts something.
 func (w *walk) present(x thing) diagram.Func {
 	i := w.lay.things[x]
 	f := w.option(condition(i.named))
 	if i.part != nil {
 		f = w.And(f, w.option(i.part.OnlyWith))
 	}
-	if e, is := i.named.(*model.Energy); is {
-		f = w.And(f, w.anyPoint(w.lay.energy[e]))
+	switch n := i.named.(type) {
+	case *model.Energy:
+		f = w.And(f, w.anyPoint(w.lay.energy[n]))
+	case *model.Point:
+		if w.lay.astray[n] {
+			f = w.And(f, w.anyCut(n))
+		}
 	}
 	return f
+}
+
+// anyCut says where one of the energies is there that a point cuts.
+func (w *walk) anyCut(p *model.Point) diagram.Func {
+	any := diagram.No
+	for _, e := range p.Cuts {
+		any = w.Or(any, w.option(e.OnlyWith))
+	}
+	return any
 }
 
 // anyPoint says where one of an energy's points is there; everywhere where

@@ -41,6 +41,7 @@ func (w *walk) hold(l *model.Link, g diagram.Func) {
 	if near, is := l.Near().(*model.Hold); l.Bad && is && !near.Unread {
 		w.tookHold(nil, g)
 		w.waitedFor(near, g)
+		w.mayProveAnew(w.lost[near], g)
 		return
 	}
 	if l.Bad || h == nil || h.Unread {
@@ -109,6 +110,18 @@ func (w *walk) mayLetOut(r *energyRule, g diagram.Func) {
 func (w *walk) mayHaveWaited(g diagram.Func) {
 	w.tookHold(nil, g)
 	w.mayBeReleased(g)
+	for _, lost := range w.lost {
+		w.mayProveAnew(lost, g)
+	}
+}
+
+// mayProveAnew is a hold that could not be read: it may have taken anew what these
+// proofs hang on.
+func (w *walk) mayProveAnew(list []lostProof, g diagram.Func) {
+	for _, lost := range list {
+		x := w.lay.of[lost.rule.energy]
+		w.shift(x, w.And(w.And(g, lost.where), w.present(x)), move(unknown, live, early, isolated, locked, released, blocked))
+	}
 }
 
 // mayBeReleased makes every energy unknown that a wait would have released.

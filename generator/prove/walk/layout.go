@@ -52,6 +52,7 @@ type layout struct {
 	at       map[fastening]thing
 	spill    map[*model.Fluid]thing
 	gap      map[*model.Part]thing
+	astray   map[model.Named]bool // energies without a point on some units, and their points
 	energy   map[*model.Energy]*energyRule
 	naming   map[*model.Energy][]*model.Part // parts that name the energy in prove-dead or guards
 	needing  map[*model.Energy][]*model.Fluid
@@ -86,6 +87,7 @@ func newLayout(m *model.Machine, tools []*model.Tool) *layout {
 		held: map[*model.Part][]thing{},
 	}
 	if m != nil {
+		l.astray = inGaps(m)
 		l.energies()
 		l.parts()
 		l.rest()

@@ -30,7 +30,7 @@ var mends = map[*rule]func(*walk, []*issue) finding.Words{
 	&GuardOffLive:            (*walk).mendGuard,
 	&LiveTest:                first((*walk).mendTest),
 	&RestoredWhileOpen:       (*walk).mendOpen,
-	&RefitOverOpen:           (*walk).mendOpen,
+	&RefitOverOpen:           (*walk).mendCovered,
 	&NotReachable:            (*walk).mendInTheWay,
 	&RemovedTwice:            first((*walk).mendTwice),
 	&RefitNotRemoved:         first((*walk).mendTwice),

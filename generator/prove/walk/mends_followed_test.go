@@ -96,9 +96,12 @@ var (
 	stepBefore  = regexp.MustCompile(`^write (.+?) in a step before`)
 	inThisStep  = regexp.MustCompile(`^write (.+?) in this step`)
 	laterStep   = regexp.MustCompile(`^write (.+?) in a later step`)
+	writeHere   = regexp.MustCompile(`^write (reverse:[^ ]+)(?: or .*)?$`)
 	rightBehind = regexp.MustCompile(`^write (.+?) in a step right behind step ([0-9]+)\.([0-9]+)$`)
 	behindThis  = regexp.MustCompile(`^move step ([0-9]+)\.([0-9]+) behind step ([0-9]+)\.([0-9]+)$`)
 	behindStep  = regexp.MustCompile(`^move this step behind step ([0-9]+)\.([0-9]+)$`)
+	aReverse    = regexp.MustCompile(`\(reverse:[^)]*\)`)
+	thisStepOut = regexp.MustCompile(`^take this step out: `)
 	oneOf       = regexp.MustCompile(`(\[[^]]*\]\([^)]*\)) or \[.*`)
 )
 
@@ -115,7 +118,7 @@ func follow(files map[string]string, f finding.Finding) map[string]string {
 	indent := lines[at][:len(lines[at])-len(strings.TrimLeft(lines[at], " "))]
 	step := func(links string) string { return indent + "1. " + oneOf.ReplaceAllString(links, "$1") + ".\n" }
 	switch {
-	case !strings.HasPrefix(path, "procedures/") || !numbered.MatchString(lines[at]) || !strings.Contains(f.Mend, "(") && !behindStep.MatchString(f.Mend) && !behindThis.MatchString(f.Mend):
+	case !strings.HasPrefix(path, "procedures/") || !numbered.MatchString(lines[at]) || !strings.Contains(f.Mend, "(") && !behindStep.MatchString(f.Mend) && !behindThis.MatchString(f.Mend) && !thisStepOut.MatchString(f.Mend) && !writeHere.MatchString(f.Mend):
 		return nil
 	case stepBefore.MatchString(f.Mend):
 		lines = slices.Insert(lines, at, step(stepBefore.FindStringSubmatch(f.Mend)[1]))
@@ -123,6 +126,10 @@ func follow(files map[string]string, f finding.Finding) map[string]string {
 		lines[at] = strings.TrimRight(lines[at], "\n") + " " + inThisStep.FindStringSubmatch(f.Mend)[1] + "\n"
 	case laterStep.MatchString(f.Mend):
 		lines = append(lines, "\n## At the very end\n\n1. "+laterStep.FindStringSubmatch(f.Mend)[1]+".\n")
+	case writeHere.MatchString(f.Mend):
+		lines[at] = aReverse.ReplaceAllString(lines[at], "("+writeHere.FindStringSubmatch(f.Mend)[1]+")")
+	case thisStepOut.MatchString(f.Mend):
+		lines = slices.Delete(lines, at, at+1)
 	case rightBehind.MatchString(f.Mend):
 		n := rightBehind.FindStringSubmatch(f.Mend)
 		to := endOf(lines, n[2], n[3])

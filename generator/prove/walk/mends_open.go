@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"baybinder/generator/base/finding"
+	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
 )
 
@@ -147,6 +148,53 @@ func (w *walk) mendOpen(group []*issue) finding.Words {
 		return writeBefore(finding.Say("[put all of it back](reverse:%s)", ph))
 	}
 	return writeBefore(links...)
+}
+
+// mendCovered says what is put right before a part goes over it. A part that a
+// later reverse: puts back with what lies under it goes back there alone.
+func (w *walk) mendCovered(group []*issue) finding.Words {
+	i := group[0]
+	p, is := i.at.link.To.(*model.Part)
+	if !is || i.at.link.Kind.Act != model.Refit || i.why.Template == heldBack {
+		return w.mendOpen(group)
+	}
+	for _, r := range w.out.Reversals {
+		if r.Link.At.Start < i.at.link.At.Start || r.Step == i.at.step || !w.wouldTake(r.Link, p) || !w.takesAny(r, group) {
+			continue
+		}
+		if w.onlyFor(i.at.step, p) {
+			return finding.Say("take this step out: step %s puts it back", r.Step.Number)
+		}
+		return finding.Say("take this out: step %s puts it back", r.Step.Number)
+	}
+	return w.mendOpen(group)
+}
+
+// wouldTake says that a reverse: puts a part back where it is still off.
+func (w *walk) wouldTake(l *model.Link, p *model.Part) bool {
+	x, first := w.lay.of[p], w.firstOff(l)
+	return !w.excepted(l, x) && slices.ContainsFunc(w.undoings, func(u undoing) bool {
+		return u.thing == x && u.at.step.Phase == l.Phase() && u.at.link.At.Start >= first
+	})
+}
+
+// takesAny says that a reverse: puts something of a group right.
+func (w *walk) takesAny(r Reversal, group []*issue) bool {
+	return slices.ContainsFunc(r.Steps, func(d Derived) bool {
+		return slices.ContainsFunc(group, func(i *issue) bool {
+			info := w.lay.things[i.thing]
+			return d.Thing == info.named || info.part != nil && d.Thing == model.Named(info.part)
+		})
+	})
+}
+
+// onlyFor says that all acts of a step put one part back.
+func (w *walk) onlyFor(s *model.Step, p *model.Part) bool {
+	return s != nil && !slices.ContainsFunc(s.Links, func(l *model.Link) bool {
+		f, is := l.To.(*model.Fastener)
+		held := is && slices.ContainsFunc(p.HeldBy, func(h model.Use[model.Fastener]) bool { return h.To == f })
+		return l.Kind.Act != model.NoAct && l.To != model.Named(p) && !held
+	})
 }
 
 // phaseOf is the phase whose reverse: takes back everything of a group; "" where
@@ -304,5 +352,35 @@ func (w *walk) mendReverse(group []*issue) finding.Words {
 		}
 		ids = append(ids, w.idOf(i.thing))
 	}
-	return finding.Say("take %s out of this link", finding.ListOf(" and ", ids))
+	l := group[0].at.link
+	if l.Sign == '!' {
+		return finding.Say("take %s out of this link", finding.ListOf(" and ", ids))
+	}
+	if off := w.stillOff(group[0]); len(off) > 0 {
+		return finding.Say("write %s", finding.ListOf(" or ", off))
+	}
+	return finding.Say("take #%s out of this link", ids[0])
+}
+
+// stillOff are the addresses with a part that is still off by the phase of a reverse:
+// whose own part is not: the one whose name is near, else all, where they are few.
+func (w *walk) stillOff(i *issue) []string {
+	l := i.at.link
+	var ids []string
+	for _, s := range w.out.standing(i.at.step.Done) {
+		p, is := s.Thing.(*model.Part)
+		if is && s.Since != nil && s.Since.Phase == l.Phase() && !slices.Contains(ids, p.ID) {
+			ids = append(ids, p.ID)
+		}
+	}
+	if near := nearest.Of(w.idOf(i.thing), ids); near != "" {
+		ids = []string{near}
+	}
+	if len(ids) > mostLinks {
+		return nil
+	}
+	for n, id := range ids {
+		ids[n] = "reverse:" + l.ID + "#" + id
+	}
+	return ids
 }

@@ -146,7 +146,7 @@ func (x *run) there(k string) bool {
 		fast, part, _ := strings.Cut(id, "@")
 		return x.hasAt(x.machine.Find(fast).(*model.Fastener), x.machine.Find(part).(*model.Part))
 	case "point":
-		return x.has(x.machine.Find(id).(*model.Point).OnlyWith)
+		return x.hasPoint(x.machine.Find(id).(*model.Point))
 	case "fastener":
 		return x.has(x.machine.Find(id).(*model.Fastener).OnlyWith)
 	case "fluid", "spill":
@@ -222,7 +222,7 @@ func (x *run) compareWith(callee *model.Procedure, e model.State) {
 		}
 	case *model.Point:
 		k := key("point", n.ID)
-		if !x.has(n.OnlyWith) || x.get(k) == x.wordOf(e) {
+		if !x.hasPoint(n) || x.get(k) == x.wordOf(e) {
 			return
 		}
 		x.fault("state-mismatch", k)

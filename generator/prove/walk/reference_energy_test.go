@@ -33,7 +33,7 @@ func (x *run) energyAct(kind string, n model.Named, s *model.Step) {
 	if named != nil && !x.hasEnergy(named) {
 		return
 	}
-	if p, is := n.(*model.Point); is && !x.has(p.OnlyWith) {
+	if p, is := n.(*model.Point); is && !x.hasPoint(p) {
 		return
 	}
 	what := key("point", n.Base().ID)

@@ -66,9 +66,24 @@ func (x *run) toolAct(kind string, t *model.Tool, s *model.Step) {
 	case "clear":
 		if x.get(k) != "placed" {
 			x.fault("act-order", k)
+			x.downAllTheSame(t)
 			return
 		}
 		x.clear(t, k)
+	}
+}
+
+// downAllTheSame is a load with nothing to switch off, whose tool is taken away
+// without having been placed: it is live as the act says.
+func (x *run) downAllTheSame(t *model.Tool) {
+	if x.machine == nil {
+		return
+	}
+	for _, e := range x.machine.Energies {
+		k := key("energy", e.ID)
+		if x.hasEnergy(e) && blockedBy(e, t) && !x.heldByTool(e) && len(e.Points) == 0 && (x.get(k) == "released" || x.get(k) == "dead") {
+			x.set(k, "live")
+		}
 	}
 }
 

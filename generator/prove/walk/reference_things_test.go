@@ -84,6 +84,79 @@ func (x *run) pointsOf(e *model.Energy) []*model.Point {
 	return out
 }
 
+// hasPoint says that the unit has a point. One that leaves an energy without any
+// point on some unit is told of at the machine's file, and counts where it cuts
+// something.
+func (x *run) hasPoint(p *model.Point) bool {
+	if !x.has(p.OnlyWith) || !x.leavesAGap(p) {
+		return x.has(p.OnlyWith)
+	}
+	for _, e := range p.Cuts {
+		if x.has(e.OnlyWith) {
+			return true
+		}
+	}
+	return false
+}
+
+// leavesAGap says that an energy which a point cuts is, on some unit, without any
+// of its points.
+func (x *run) leavesAGap(p *model.Point) bool {
+	for _, e := range p.Cuts {
+		for _, unit := range unitsOf(x.machine) {
+			has := func(c model.Condition) bool { return c.Option == "" || unit[c.Option] != c.Not }
+			bare := has(e.OnlyWith)
+			for _, q := range e.Points {
+				bare = bare && !has(q.To.OnlyWith)
+			}
+			if bare {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// unitsOf are the options that a unit of a machine may have.
+func unitsOf(m *model.Machine) []map[string]bool {
+	var out []map[string]bool
+	for _, u := range m.Units {
+		has := map[string]bool{}
+		for _, o := range u.Options {
+			has[o] = true
+		}
+		out = append(out, has)
+	}
+	if len(m.Units) > 0 {
+		return out
+	}
+	for bits := range 1 << len(m.Options) {
+		has := map[string]bool{}
+		for i, o := range m.Options {
+			has[o.Key] = bits>>i&1 == 1
+		}
+		if oneOfEach(m, has) {
+			out = append(out, has)
+		}
+	}
+	return out
+}
+
+func oneOfEach(m *model.Machine, has map[string]bool) bool {
+	for _, group := range m.OnlyOneOf {
+		n := 0
+		for _, o := range group {
+			if has[o] {
+				n++
+			}
+		}
+		if n > 1 {
+			return false
+		}
+	}
+	return true
+}
+
 // hasAt says that the unit has a part and, at it, a fastener.
 func (x *run) hasAt(f *model.Fastener, p *model.Part) bool {
 	return x.has(p.OnlyWith) && x.has(f.OnlyWith)

@@ -2,6 +2,7 @@ package walk
 
 import (
 	"cmp"
+	"maps"
 	"slices"
 
 	"baybinder/generator/base/finding"
@@ -73,14 +74,77 @@ func impossible(m *model.Machine) []finding.Finding {
 	return out
 }
 
-// pointless tells of the energies that a unit has without any point at which it
-// could be cut.
+// gap are energies that some units have without any of the points at which they
+// are cut: the same points for each of them.
+type gap struct {
+	energies []*model.Energy
+	on       map[string]bool // the options of those units
+}
+
+// gaps are the energies that a unit has without any point at which it could be
+// cut. What one point leaves without is one gap.
+func gaps(m *model.Machine) []gap {
+	if m.Lost("units", "options", "only-one-of") {
+		return nil
+	}
+	var out []gap
+	for _, e := range m.Energies {
+		on := without(e)
+		if len(e.Points) == 0 || on == nil || !anyUnit(m, on) {
+			continue
+		}
+		alike := slices.IndexFunc(out, func(g gap) bool {
+			return maps.Equal(g.on, on) && slices.Equal(leads(g.energies[0].Points), leads(e.Points))
+		})
+		if alike < 0 {
+			out = append(out, gap{on: on})
+			alike = len(out) - 1
+		}
+		out[alike].energies = append(out[alike].energies, e)
+	}
+	return out
+}
+
+// pointless tells of the gaps.
 func pointless(m *model.Machine) []finding.Finding {
 	var out []finding.Finding
-	for _, e := range m.Energies {
-		if on := without(e); len(e.Points) > 0 && on != nil && anyUnit(m, on) {
-			out = append(out, UnitGap.At(e.At, "%s the %s is there and none of its points is", optionsOf(m, on), e.Label()).
-				WithMend("name a point that those units have in its points:, or give the %s the only-with of its points", e.Label()))
+	for _, g := range gaps(m) {
+		out = append(out, g.finding(m))
+	}
+	return out
+}
+
+func (g gap) finding(m *model.Machine) finding.Finding {
+	first := g.energies[0]
+	if len(g.energies) == 1 {
+		return UnitGap.At(first.At, "%s the %s is there and none of its points is", optionsOf(m, g.on), first.Label()).
+			WithMend("name a point that those units have in its points:, or give the %s the only-with of its points", first.Label())
+	}
+	var names, points []finding.Words
+	for _, e := range g.energies {
+		names = append(names, finding.Say("the %s", e.Label()))
+	}
+	for _, p := range leads(first.Points) {
+		points = append(points, finding.Say("the %s", p.Label()))
+	}
+	f := UnitGap.At(first.At, "%s these are there, and none of their points is: %s", optionsOf(m, g.on), finding.ListOf(" and ", names)).
+		WithMend("mend the only-with of %s, or name a point that those units have in the points: of each", finding.ListOf(" and ", points))
+	for _, e := range g.energies[1:] {
+		f = f.See(e.At, "another of them is here")
+	}
+	return f
+}
+
+// inGaps are the energies of the gaps, and the points that they name: what they
+// are only with cannot be as it is written, and nothing is told twice by it.
+func inGaps(m *model.Machine) map[model.Named]bool {
+	out := map[model.Named]bool{}
+	for _, g := range gaps(m) {
+		for _, e := range g.energies {
+			out[e] = true
+			for _, p := range leads(e.Points) {
+				out[p] = true
+			}
 		}
 	}
 	return out

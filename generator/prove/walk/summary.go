@@ -38,6 +38,7 @@ type taken struct {
 type end struct {
 	thing     thing
 	to, moved diagram.Func
+	so        diagram.Func // where it was moved, by how the holds went
 	wrong     diagram.Func // where that is told already: walked alone, it is left otherwise than it should be
 	open      diagram.Func // where it is told already that it is open, and not by what leaves says of it
 	found     diagram.Func // where it was found open where it should be closed, and stands so still
@@ -65,12 +66,12 @@ func summarize(s *shared, p *model.Procedure, lay *layout) *summary {
 	sum := &summary{needs: w.ownNeeds(), together: w.together, acted: w.somehow(w.acted), acts: len(w.actsOf(p))}
 	w.lookAtLeaves()
 	for _, x := range w.touched {
-		e := end{thing: x, to: w.settled(x, w.state[x]), moved: w.somehow(w.moved[x]), found: w.fewer(w.foundOpen[x])}
+		e := end{thing: x, to: w.settled(x, w.state[x]), moved: w.somehow(w.moved[x]), so: w.fewer(w.moved[x]), found: w.fewer(w.foundOpen[x])}
 		e.wrong = w.fewer(w.leftWrong(x, e.to))
 		if !w.speaksOf(x) {
 			e.open = e.wrong
 		}
-		if e.to != w.start[x] || w.moved[x] != diagram.No || e.wrong != diagram.No || e.found != diagram.No {
+		if e.moved != diagram.No || e.wrong != diagram.No || e.found != diagram.No {
 			sum.ends = append(sum.ends, e)
 		}
 	}
@@ -163,7 +164,7 @@ func (w *walk) pack(sum *summary) {
 	sum.together, sum.acted = keep(sum.together), keep(sum.acted)
 	for i := range sum.ends {
 		e := &sum.ends[i]
-		e.to, e.moved, e.wrong, e.open, e.found = keep(e.to), keep(e.moved), keep(e.wrong), keep(e.open), keep(e.found)
+		e.to, e.moved, e.so, e.wrong, e.open, e.found = keep(e.to), keep(e.moved), keep(e.so), keep(e.wrong), keep(e.open), keep(e.found)
 	}
 	for i := range sum.needs {
 		n := &sum.needs[i]

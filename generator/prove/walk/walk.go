@@ -27,7 +27,7 @@
 // near, everything of its kind. What is unknown stays so to the end. A measurement beside a proof whose limit is of
 // another dimension than its energy is not judged there; electric energies at or below the safe
 // voltage may be shown by a look or a check. `dead-branch` is judged where a procedure is walked
-// alone, and names every world in which the hold was not taken. A first look for a leak without
+// alone, and names every world in which the hold was not taken, at the first link that asks about it. A first look for a leak without
 // pressure counts as made up for by a later one, in a callee too. A load counts as put back by
 // `clear:` where it was released or proved. `leaves: { POINT: locked }` says of every energy that
 // the point cuts that it stays so. `act-in-words` wants the verb at the beginning of a clause with
@@ -272,6 +272,7 @@ type walk struct {
 	moments  []moment // after each act that locks, also in calls
 	looks    []look
 	taken    map[*model.Hold]diagram.Func // where a hold was taken; of nil, where any may have been
+	missed   map[*model.Hold]diagram.Func // where it is told that it was not
 	deriving bool
 	byHand   map[*model.Part]diagram.Func // where what holds it is begun by hand, and what is under it is judged when it is tightened
 	followed int                          // acts of its own steps that were followed
@@ -295,7 +296,7 @@ func newWalk(s *shared, p *model.Procedure, lay *layout, free bool) *walk {
 	w := &walk{
 		ledger: newLedger(lay), shared: s, p: p, plan: newPlan(p),
 		leadOf: map[*model.Phase]pathCondition{}, home: make([]diagram.Func, n),
-		firsts: make([]diagram.Func, n), faults: map[fault]int{}, owed: map[owed]diagram.Func{}, lost: map[*model.Hold][]lostProof{}, byHand: map[*model.Part]diagram.Func{}, taken: map[*model.Hold]diagram.Func{},
+		firsts: make([]diagram.Func, n), faults: map[fault]int{}, owed: map[owed]diagram.Func{}, lost: map[*model.Hold][]lostProof{}, byHand: map[*model.Part]diagram.Func{}, taken: map[*model.Hold]diagram.Func{}, missed: map[*model.Hold]diagram.Func{},
 	}
 	w.free = free
 	w.waited, w.tallies, w.tested = make([]diagram.Func, n), firstTallies(), make([]diagram.Func, n)

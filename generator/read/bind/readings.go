@@ -402,7 +402,7 @@ func (b *binder) person(ref *model.Ref[model.Person]) {
 		return
 	}
 	f := UnknownPerson.At(ref.At, "%s is not in readings/people.csv", ref.ID)
-	if near := nearest.Of(ref.ID, b.people.ids()); near != "" {
+	if near := model.WhoIsMeant(b.m.People, ref.ID); near != "" {
 		f = f.WithMend("did you mean %s?", near)
 	}
 	b.add(f)

@@ -110,3 +110,32 @@ func TestWithin(t *testing.T) {
 		}
 	}
 }
+
+// A job was done with what stands on a day where it says that revision, by its words
+// or, saved without them, by its number; before any was issued, where it says none; of
+// a procedure that is not there never.
+func TestCurrent(t *testing.T) {
+	p := &model.Procedure{Entry: model.Entry{ID: "swap"}}
+	m := &model.Manual{Revisions: []model.Revision{
+		{Procedure: model.Ref[model.Procedure]{ID: "swap", To: p}, Number: "1", Date: day("2026-05-01"), Fingerprint: "1-a"},
+		{Procedure: model.Ref[model.Procedure]{ID: "swap", To: p}, Number: "2", Date: day("2026-06-01"), Fingerprint: "1-b"},
+	}}
+	for _, c := range []struct {
+		job  model.Job
+		on   string
+		want bool
+	}{
+		{model.Job{To: p}, "2026-04-30", true},
+		{model.Job{To: p, Revision: "1", Fingerprint: "1-a"}, "2026-04-30", false},
+		{model.Job{To: p, Revision: "1", Fingerprint: "1-a"}, "2026-05-01", true},
+		{model.Job{To: p, Revision: "1"}, "2026-05-31", true},
+		{model.Job{To: p, Revision: "1", Fingerprint: "1-c"}, "2026-05-31", false},
+		{model.Job{To: p, Revision: "1", Fingerprint: "1-a"}, "2026-06-01", false},
+		{model.Job{To: p, Revision: "2", Fingerprint: "1-b"}, "2026-06-01", true},
+		{model.Job{Procedure: "gone"}, "2026-04-30", false},
+	} {
+		if got := Current(m, &c.job, day(c.on)); got != c.want {
+			t.Errorf("revision %q, %q, on %s: %t", c.job.Revision, c.job.Fingerprint, c.on, got)
+		}
+	}
+}

@@ -15,7 +15,7 @@ type Worker struct {
 	Alike []*model.Person // the several
 }
 
-var betweenNames = regexp.MustCompile(`\s*[,;/+&]\s*|\s+(?:and|y)\s+`)
+var betweenNames = regexp.MustCompile(`\s*[,;/+&]\s*|\s+(?:and|y|e|und)\s+`)
 
 // Workers are those whom a job names: one, or several. A name that the list of
 // people has as a whole is not taken apart.

@@ -3,7 +3,7 @@ package page
 import (
 	"bytes"
 	"cmp"
-	"iter"
+	"html"
 	"slices"
 	"strings"
 
@@ -19,53 +19,40 @@ const (
 	amountEnds   = "</bdi>"
 )
 
-// words writes a piece of a page that holds no tag, each amount in it as one that
-// is not parted.
-func (f *finishing) words(text []byte) {
-	if [noText]bool(f.inside[:noText]) != [noText]bool{} {
-		f.out.Write(text)
-		return
-	}
-	from := 0
-	for start, end := range f.site.amounts(text) {
-		f.out.Write(text[from:start])
-		f.out.WriteString(amountBegins)
-		f.out.Write(text[start:end])
-		f.out.WriteString(amountEnds)
-		from = end
-	}
-	f.out.Write(text[from:])
-}
-
-// amounts are where the amounts of a text begin and end.
-func (s *Site) amounts(text []byte) iter.Seq2[int, int] {
-	return func(yield func(start, end int) bool) {
-		from := 0
-		for i := 1; i+1 < len(text); i++ {
-			if !isFigure(text[i-1]) || text[i] != ' ' && text[i] != '\n' {
-				continue
-			}
-			size := s.unitAt(text[i+1:])
-			if size == 0 {
-				continue
-			}
-			start := from + numberIn(text[from:i])
-			from = i + 1 + size
-			if !yield(start, from) {
-				return
-			}
-			i = from
+// amounts writes a piece of a page up to the end of its last amount, each amount
+// as one that is not parted, and says how far that is; 0 where there is none.
+// What begins at from holds no tag, and is all in which they are looked for.
+func (f *finishing) amounts(text []byte, from int) (written int) {
+	for i := from + 1; i+1 < len(text); i++ {
+		if text[i] != ' ' && text[i] != '\n' || !isFigure(text[i-1]) {
+			continue
 		}
+		size := f.unitAt(text[i+1:])
+		if size == 0 {
+			continue
+		}
+		start := max(from, written)
+		start += numberIn(text[start:i])
+		f.out.Write(text[written:start])
+		f.out.WriteString(amountBegins)
+		written = i + 1 + size
+		f.out.Write(text[start:written])
+		f.out.WriteString(amountEnds)
+		i = written
 	}
+	return written
 }
 
-// AmountsIn are the amounts that names hold, each once: for the scripts, which put
-// such names on a page themselves.
+// AmountsIn are the amounts that names hold, each once, the longest first: for the
+// scripts, which put such names on a page themselves.
 func (s *Site) AmountsIn(names []string) []string {
 	var out []string
 	for _, name := range names {
-		for start, end := range s.amounts([]byte(name)) {
-			if amount := name[start:end]; !slices.Contains(out, amount) {
+		var written bytes.Buffer
+		s.Finish(&written, []byte(html.EscapeString(name)), nil)
+		for _, piece := range strings.Split(written.String(), amountBegins)[1:] {
+			amount, _, _ := strings.Cut(piece, amountEnds)
+			if amount = html.UnescapeString(amount); !slices.Contains(out, amount) {
 				out = append(out, amount)
 			}
 		}
@@ -79,11 +66,23 @@ func isFigure(b byte) bool { return b >= '0' && b <= '9' }
 // longestUnit is as many bytes as are looked at for a unit.
 const longestUnit = 24
 
+// unitAt is how many bytes at the start of a text are a unit. What stands behind
+// the numbers of one page is mostly what stood behind those of another.
+func (f *finishing) unitAt(text []byte) int {
+	near := text[:min(len(text), longestUnit)]
+	size, known := f.units[string(near)]
+	if !known {
+		size = f.site.unitAt(string(near))
+		f.units[string(near)] = size
+	}
+	return size
+}
+
 // unitAt is how many bytes at the start of a text are a unit: a symbol, with what
 // stands behind it of a voltage or a current, or a word for calendar time in the
 // page's language.
-func (s *Site) unitAt(text []byte) int {
-	near, w := string(text[:min(len(text), longestUnit)]), &s.Speaks.Several
+func (s *Site) unitAt(near string) int {
+	w := &s.Speaks.Several
 	if size := quantity.UnitAt(near); size > 0 {
 		for _, kind := range [...]string{w.Direct, w.Alternating} {
 			if strings.HasPrefix(near[size:], " "+kind) {

@@ -14,9 +14,9 @@ import (
 func (s *Site) Finish(out *bytes.Buffer, page []byte, foot func(to *bytes.Buffer, w Workings)) {
 	f := finishings.Get().(*finishing)
 	defer finishings.Put(f)
-	f.begin()
+	f.begin(s)
 	page = shown(page)
-	f.out, f.site, f.foot, f.footed = out, s, foot, bytes.Contains(page, []byte(footHere))
+	f.out, f.foot, f.footed = out, foot, bytes.Contains(page, []byte(footHere))
 	f.write(page)
 }
 
@@ -60,7 +60,7 @@ var maySteer = func() (is [256]bool) {
 }()
 
 // finishings are used again: most pages have as many workings as the next.
-var finishings = sync.Pool{New: func() any { return &finishing{anchors: map[string]int{}} }}
+var finishings = sync.Pool{New: func() any { return &finishing{anchors: map[string]int{}, units: map[string]int{}} }}
 
 // finishing is a page while its signs become elements.
 type finishing struct {
@@ -75,10 +75,19 @@ type finishing struct {
 	inside  [len(closed)]bool // an element in which no link can stand
 	marked  int               // elements with a language that are open
 	worked  bytes.Buffer      // the workings, before their own signs are elements
+
+	units map[string]int // what unitAt found in the pages of one site; no more than manyUnits
 }
 
-// begin forgets the last page.
-func (f *finishing) begin() {
+// manyUnits is how many texts behind numbers are remembered.
+const manyUnits = 2000
+
+// begin begins a page of a site, and forgets the last one.
+func (f *finishing) begin(s *Site) {
+	if f.site != s || len(f.units) > manyUnits {
+		clear(f.units)
+	}
+	f.site = s
 	clear(f.anchors)
 	clear(f.list)
 	f.list, f.inTag, f.inside, f.marked = f.list[:0], false, [len(closed)]bool{}, 0
@@ -163,28 +172,39 @@ func (f *finishing) unmark() {
 	f.marked--
 }
 
-// pass writes what stands between signs, and remembers what it leaves open.
+// pass writes what stands between signs, each amount in it as one that is not
+// parted, and remembers what it leaves open. Most of a page is written as it
+// stands, in pieces as long as can be.
 func (f *finishing) pass(text []byte) {
-	for len(text) > 0 {
+	for at := 0; at < len(text); {
 		if f.inTag {
-			end := bytes.IndexByte(text, '>') + 1
+			end := bytes.IndexByte(text[at:], '>') + 1
 			if f.inTag = end == 0; f.inTag {
-				end = len(text)
+				break
 			}
-			f.out.Write(text[:end])
-			text = text[end:]
+			at += end
 			continue
 		}
-		at := bytes.IndexByte(text, '<')
-		if at < 0 {
-			at = len(text)
+		end := bytes.IndexByte(text[at:], '<')
+		if end < 0 {
+			end = len(text) - at
 		}
-		f.words(text[:at])
-		if text = text[at:]; len(text) > 0 {
+		if f.elements() {
+			if written := f.amounts(text[:at+end], at); written > 0 {
+				text, at = text[written:], at-written
+			}
+		}
+		if at += end; at < len(text) {
 			f.inTag = true
-			f.tag(text[1:])
+			f.tag(text[at+1:])
 		}
 	}
+	f.out.Write(text)
+}
+
+// elements says that elements of text can stand here.
+func (f *finishing) elements() bool {
+	return [noText]bool(f.inside[:noText]) == [noText]bool{}
 }
 
 // tag remembers the element that a tag opens or closes. tag is what stands behind
