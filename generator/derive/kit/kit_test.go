@@ -85,12 +85,13 @@ func TestEverythingThatIsCutIsMadeDead(t *testing.T) {
 		m, _ := bind.Manual(source.FromText(map[string]string{
 			"shop.yaml": "title: Shop\n", "machines/press.yaml": two, "procedures/job.md": job("1", "", "1. [a]("+link+").\n"),
 		}))
+		k := kit.NewCache(m.Shop, walk.All(m)).Of(m.Procedures[0])
 		var got []string
-		for _, e := range kit.NewCache(m.Shop, walk.All(m)).Of(m.Procedures[0]).Energies {
+		for _, e := range k.Energies {
 			got = append(got, e.ID)
 		}
-		if !slices.Equal(got, want) {
-			t.Errorf("%s: %v, by hand %v", link, got, want)
+		if !slices.Equal(got, want) || len(k.Points) != 1 {
+			t.Errorf("%s: %v at %d points, by hand %v at one", link, got, len(k.Points), want)
 		}
 	}
 }

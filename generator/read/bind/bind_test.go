@@ -212,3 +212,19 @@ func TestBindingIsTheSameEveryTime(t *testing.T) {
 		t.Error("nothing was told to compare")
 	}
 }
+
+// A step is called by its phase, its place in that and its place in the step above:
+// as its list shows it.
+func TestStepsAreNumberedByTheirPlaces(t *testing.T) {
+	m, _ := Manual(source.FromText(map[string]string{
+		"shop.yaml":         "title: Shop\n",
+		"procedures/job.md": "---\ntitle: Job\n---\n## Off\n\n1. One.\n   1. Below.\n   2. Below.\n      1. Deep.\n2. Two.\n\n## On\n\n1. Three.\n",
+	}))
+	var got []string
+	for _, s := range m.Procedures[0].Steps {
+		got = append(got, s.Number)
+	}
+	if want := []string{"1.1", "1.1.1", "1.1.2", "1.1.2.1", "1.2", "2.1"}; !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+}

@@ -40,3 +40,21 @@ func TestAWrongNameInAMachinesTextsIsToldOnce(t *testing.T) {
 		}
 	}
 }
+
+// An id that the register has not is to be written as it stands there, whatever stands
+// below it, be it nothing; where entries stand below it, it is a section.
+func TestWhatToWriteForAnUnknownId(t *testing.T) {
+	const id, section = "write the id as it stands there, or take the entry out", "take the line out and begin the ids below it at the left margin: here texts stand by id, without sections"
+	for text, want := range map[string]string{
+		"hamer: {}\n": id, "hamer: { name: martillo }\n": id,
+		"tools:\n  hammer: { name: martillo }\n":                   section,
+		"hamer:\n  hammer: { name: martillo }\n  note: el nuevo\n": id,
+	} {
+		_, found := bind.Manual(source.FromText(map[string]string{
+			"shop.yaml": "title: Shop\nalso: [es]\n", "register/tools.yaml": "hammer: { name: hammer, kind: other }\n", "register/tools.es.yaml": text,
+		}))
+		if len(found) != 1 || found[0].Code != "unknown-reference" || found[0].Mend != want {
+			t.Errorf("%q: %v, want %q", text, found, want)
+		}
+	}
+}
