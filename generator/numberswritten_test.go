@@ -60,6 +60,7 @@ var plain = map[string]string{
 	"readings.heap":            "counts the rest of a list: a test counts it again",
 	"page.Amount":              "an amount as it was typed",
 	"page.QRPicture":           "a picture",
+	"page.PictureOf":           "how large a picture is shown",
 	"page.ComputedLift":        "the title of a working",
 	"page.triesAndCall":        "tries that were typed",
 	"page.ends":                "the ends of a limit, for the script",

@@ -13,8 +13,7 @@ import (
 
 // partedAmounts are, of those that are seen on the open page, how many there are, and the
 // words of each of which the number and the unit stand on two lines, by their
-// rectangles. The names of options that a script puts before one who chooses are not
-// looked at: they are plain words of it.
+// rectangles.
 func partedAmounts(t *testing.T, ctx context.Context) (all int, parted []string) {
 	t.Helper()
 	list := js[[]string](t, ctx, `(() => {
@@ -23,7 +22,7 @@ func partedAmounts(t *testing.T, ctx context.Context) (all int, parted []string)
 		const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 		for (let n = walk.nextNode(); n; n = walk.nextNode()) {
 			let block = n.parentElement;
-			if (block.closest('script, style, title, svg, .option')) continue;
+			if (block.closest('script, style, title, svg')) continue;
 			while (getComputedStyle(block).display.startsWith('inline')) block = block.parentElement;
 			blocks.set(block, [...(blocks.get(block) || []), n]);
 		}
@@ -88,5 +87,17 @@ func TestNoNumberIsPartedFromItsUnit(t *testing.T) {
 	}
 	if copied := js[string](t, ctx, `getSelection().selectAllChildren(document.querySelector(".turns:has(bdi)")), getSelection().toString()`); copied != "1: 40 N·m (29.5 lbf·ft)" {
 		t.Errorf("copied: %q", copied)
+	}
+}
+
+// The name of an option is one piece beside its box: an amount in it that is not parted
+// is no column of its own.
+func TestNamesOfOptionsAreOnePiece(t *testing.T) {
+	t.Parallel()
+	ctx, _ := browser(t)
+	open(t, ctx, filepath.Join(demoSite(t), "procedures", "replace-contactor-panel.html"), 320)
+	got := js[[]string](t, ctx, `[...document.querySelectorAll('.option')].filter((e) => e.querySelector('bdi')).map((e) => e.children.length + ' ' + e.textContent.trim())`)
+	if len(got) != 1 || got[0] != "2 Lithium pack, 80 V" {
+		t.Errorf("%q", got)
 	}
 }

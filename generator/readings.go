@@ -4,12 +4,12 @@ import (
 	"bytes"
 	"context"
 	"errors"
-	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/show/page"
 	"baybinder/generator/show/publish"
@@ -56,7 +56,7 @@ func readingsLeaves(r *readings.Readings) []leaf {
 func beginReadings(folder string, waiting func(who string)) (*publish.Site, error) {
 	if _, err := os.Stat(filepath.Join(folder, "index.html")); err == nil {
 		if _, err := os.Stat(filepath.Join(folder, namesPeople)); err != nil {
-			return nil, fmt.Errorf("%s holds pages that are no readings, and the readings name people: name another folder with --readings", folder)
+			return nil, finding.Refuse("%s holds pages that are no readings, and the readings name people: name another folder with --readings", folder)
 		}
 	}
 	return publish.Begin(folder, waiting)
@@ -89,13 +89,16 @@ func separate(o Options) error {
 	if err != nil {
 		return err
 	}
-	for _, other := range []struct{ what, path string }{{"the manual", o.Manual}, {"the site", o.To}} {
+	for _, other := range []struct {
+		what finding.Words
+		path string
+	}{{finding.Say("the manual"), o.Manual}, {finding.Say("the site"), o.To}} {
 		path, err := realPath(other.path)
 		if err != nil {
 			return err
 		}
 		if holds(path, readings) || holds(readings, path) {
-			return fmt.Errorf("the readings' folder %s and %s in %s must not hold each other: name another folder with --readings", o.Readings, other.what, other.path)
+			return finding.Refuse("the readings' folder %s and %s in %s must not hold each other: name another folder with --readings", o.Readings, other.what, other.path)
 		}
 	}
 	return nil

@@ -3,12 +3,12 @@ package generator
 import (
 	"bytes"
 	"context"
-	"fmt"
 	"io"
 	"path/filepath"
 	"slices"
 	"sync"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
 
@@ -278,7 +278,7 @@ func apart(manual, to string) error {
 		return err
 	}
 	if holds(site, from) {
-		return fmt.Errorf("the site's folder %s holds the manual: name another with --to", to)
+		return finding.Refuse("the site's folder %s holds the manual: name another with --to", to)
 	}
 	return nil
 }
@@ -403,7 +403,7 @@ func writeFiles(site *publish.Site, r *Result, preview bool) error {
 			continue
 		}
 		if err := site.Copy(name, func() (io.ReadCloser, error) { return r.Tree.Open(name) }); err != nil {
-			return fmt.Errorf("the picture %s: %w", name, err)
+			return finding.Refuse("the picture %s: %s", name, err)
 		}
 	}
 	return nil

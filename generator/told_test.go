@@ -15,9 +15,11 @@ import (
 	"testing"
 
 	"baybinder/generator/check"
+	"baybinder/generator/command/schema"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
+	"baybinder/generator/read/jotting"
 )
 
 // A language that tells findings tells all of them: a table that lacks some
@@ -163,6 +165,9 @@ func templates(t *testing.T) map[string]bool {
 	for _, words := range []training.Words{training.AsIssued, training.Altered, training.NotKept} {
 		out[string(words)] = false
 	}
+	for _, why := range []string{jotting.Depends, jotting.NameOnly, jotting.Misspelt, jotting.NoOrder, jotting.NoName, jotting.Reversal, schema.Files[0].Says} {
+		out[why] = false
+	}
 	for word := range language.Default().Words.States { // as a file says that a thing stands
 		out[word] = false
 	}
@@ -184,11 +189,12 @@ func templates(t *testing.T) map[string]bool {
 // what they are given.
 var tellers = map[string]teller{
 	"At": {"", []int{1}}, "WithMend": {"", []int{0}}, "See": {"", []int{1}},
-	"Say": {"finding", []int{0}}, "Count": {"finding", []int{1, 2}}, "ListOf": {"finding", []int{0}},
+	"Say": {"finding", []int{0}}, "Refuse": {"finding", []int{0}}, "Count": {"finding", []int{1, 2}}, "ListOf": {"finding", []int{0}},
 	"find": {"generator/prove/walk", []int{3}}, "findOnce": {"generator/prove/walk", []int{3}}, "behind": {"generator/prove/walk", []int{1}},
 	"contained": {"generator/prove/walk", []int{2}}, "notAsked": {"generator/prove/walk", []int{2}},
 	"inform": {"cmd/baybinder", []int{0}}, "remark": {"cmd/baybinder", []int{0}}, "progress": {"cmd/baybinder", []int{0}}, "inShop": {"cmd/baybinder", []int{0}},
 	"phrase": {"generator/base/finding", []int{0}}, "told": {"generator/offers", []int{0}},
+	"done": {"generator/command/settle", []int{1}}, "leave": {"generator/command/settle", []int{1}}, "lack": {"generator/command/begin", []int{0}},
 }
 
 type teller struct {

@@ -472,11 +472,9 @@ func StreamEntry(qw422016 *qt422016.Writer, p *register.Entry) {
 		streamhold(qw422016, p.Words, p.Hold, "")
 	}
 	if p.Picture != "" {
-		qw422016.N().S(`<p><img class="picture" src="`)
-		qw422016.E().S(p.Picture)
-		qw422016.N().S(`" alt="`)
-		qw422016.E().S(p.Name)
-		qw422016.N().S(`"></p>`)
+		qw422016.N().S(`<p>`)
+		qw422016.N().S(string(p.Picture))
+		qw422016.N().S(`</p>`)
 	}
 	streamfactList(qw422016, p.Facts)
 	streamcomputed(qw422016, p.Computed)

@@ -216,6 +216,12 @@ func streambay(qw422016 *qt422016.Writer, b *procedure.Bay) {
 		qw422016.E().S(b.OnlyOne)
 		qw422016.N().S(`"`)
 	}
+	if b.Amounts != "" {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-amounts="`)
+		qw422016.E().S(b.Amounts)
+		qw422016.N().S(`"`)
+	}
 	qw422016.N().S(`></div>`)
 	qw422016.N().S(`
 `)

@@ -2,7 +2,6 @@ package main
 
 import (
 	"encoding/csv"
-	"fmt"
 	"slices"
 
 	"baybinder/generator"
@@ -47,16 +46,10 @@ func procedureNamed(m *model.Manual, id string) (*model.Procedure, error) {
 			return p, nil
 		}
 	}
-	return nil, notThere("procedure "+id, nearest.Of(id, model.IDs(m.Procedures)), "an id is the name of a file in procedures/, without .md")
-}
-
-// notThere says that something is not, and what was probably meant; else where
-// to look.
-func notThere(what, near, where string) error {
-	if near != "" {
-		return fmt.Errorf("there is no %s: did you mean %s?", what, near)
+	if near := nearest.Of(id, model.IDs(m.Procedures)); near != "" {
+		return nil, finding.Refuse("there is no procedure %s: did you mean %s?", id, near)
 	}
-	return fmt.Errorf("there is no %s: %s", what, where)
+	return nil, finding.Refuse("there is no procedure %s: an id is the name of a file in procedures/, without .md", id)
 }
 
 // table writes rows as CSV, the first of which is the header.

@@ -41,7 +41,7 @@ func (c *auditCommand) Run(g *globals, d *output) error {
 	hall := training.NewStandings(r.Manual, o.Today)
 	switch {
 	case c.Person != "" && c.Procedure != "":
-		return errors.New("ask for a person, or for a procedure or record, and not for both")
+		return finding.Refuse("ask for a person, or for a procedure or record, and not for both")
 	case c.Person != "":
 		return errors.Join(c.person(d, r.Manual, hall, o.Today), bad)
 	case isRecord(c.Procedure):
@@ -90,7 +90,7 @@ func (c *auditCommand) person(d *output, m *model.Manual, hall *training.Standin
 // record tells of a job.
 func (c *auditCommand) record(d *output, m *model.Manual, hall *training.Standings, today model.Date) error {
 	if c.CSV {
-		return errors.New("a job's evidence is no table: leave out --csv")
+		return finding.Refuse("a job's evidence is no table: leave out --csv")
 	}
 	j, err := recordNamed(m, c.Procedure)
 	if err != nil {

@@ -35,7 +35,10 @@ func recordNamed(m *model.Manual, name string) (*model.Job, error) {
 		}
 		names = append(names, file)
 	}
-	return nil, notThere("record "+name, nearest.Of(clean, names), "the records are the files of records/")
+	if near := nearest.Of(clean, names); near != "" {
+		return nil, finding.Refuse("there is no record %s: did you mean %s?", name, near)
+	}
+	return nil, finding.Refuse("there is no record %s: the records are the files of records/", name)
 }
 
 // evidence tells all that the files show of a job.

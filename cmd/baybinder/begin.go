@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/command/begin"
 	"baybinder/generator/command/schema"
 )
@@ -25,11 +26,11 @@ func (*beginManual) Run(g *globals, d *output) error {
 	}
 	for _, name := range files {
 		if !strings.HasPrefix(name, schema.Folder+"/") {
-			d.say("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
+			d.inform("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
 		}
 	}
-	d.say("wrote %s, by which an editor can help (baybinder schema --help)", filepath.Join(g.Manual, schema.Folder))
-	d.say("Everything in it is invented. Change it into your own, then: baybinder build")
+	d.inform("wrote %s, by which an editor can help (baybinder schema --help)", filepath.Join(g.Manual, schema.Folder))
+	d.inform("Everything in it is invented. Change it into your own, then: baybinder build")
 	return nil
 }
 
@@ -44,8 +45,8 @@ func (c *beginMachine) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
-	d.say("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
-	d.say("Write your machine over its patterns, then: baybinder begin procedure ID --for %s", c.ID)
+	d.inform("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
+	d.inform("Write your machine over its patterns, then: baybinder begin procedure ID --for %s", c.ID)
 	return nil
 }
 
@@ -81,8 +82,8 @@ func (c *beginProcedure) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
-	d.say("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
-	d.say("It is a draft: baybinder build --preview shows it. Delete its line status: when it is right.")
+	d.inform("wrote %s", filepath.Join(g.Manual, filepath.FromSlash(name)))
+	d.inform("It is a draft: baybinder build --preview shows it. Delete its line status: when it is right.")
 	return nil
 }
 
@@ -92,16 +93,16 @@ func (d *output) reach(n begin.New) error {
 	if err != nil {
 		return err
 	}
-	d.say("wrote %s", filepath.Join(n.Manual, filepath.FromSlash(r.Path)))
+	d.inform("wrote %s", filepath.Join(n.Manual, filepath.FromSlash(r.Path)))
 	if off := labels(r.Off); len(off) > 0 {
-		d.say("off, in this order: %s", strings.Join(off, "; "))
+		d.inform("off, in this order: %s", strings.Join(off, "; "))
 	} else {
-		d.say("Nothing has to come off.")
+		d.inform("Nothing has to come off.")
 	}
 	for _, what := range r.Missing {
-		d.say("missing: %s", what)
+		d.inform("missing: %s", what)
 	}
-	d.say("It is a draft: write the work, walk it through at the machine, then delete its line status:.")
+	d.inform("It is a draft: write the work, walk it through at the machine, then delete its line status:.")
 	return nil
 }
 
@@ -111,13 +112,13 @@ func (d *output) noted(n begin.New, file string) error {
 	if err != nil {
 		return err
 	}
-	d.say("wrote %s: %s, %s and %s recognised", filepath.Join(n.Manual, filepath.FromSlash(r.Path)), count(r.Steps, "step"), count(r.Acts, "act"), count(r.Things, "other thing"))
+	d.inform("wrote %s: %s, %s and %s recognised", filepath.Join(n.Manual, filepath.FromSlash(r.Path)), finding.Count(r.Steps, "%d step", "%d steps"), finding.Count(r.Acts, "%d act", "%d acts"), finding.Count(r.Things, "%d other thing", "%d other things"))
 	for _, l := range r.Words {
-		d.say("words only, line %s: %s", strconv.Itoa(l.N), l.Text)
+		d.inform("words only, line %s: %s", strconv.Itoa(l.N), l.Says)
 	}
 	for _, l := range r.Offered {
-		d.say("for you to decide, line %s: %s", strconv.Itoa(l.N), l.Text)
+		d.inform("for you to decide, line %s: %s", strconv.Itoa(l.N), l.Says)
 	}
-	d.say("It is a draft: read it against the notes, run baybinder check, then delete its line status:.")
+	d.inform("It is a draft: read it against the notes, run baybinder check, then delete its line status:.")
 	return nil
 }

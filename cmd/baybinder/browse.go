@@ -42,13 +42,13 @@ func (c *browseCommand) Run(g *globals, d *output) error {
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
-	d.say("%s shows %s", site.URL(), c.To)
+	d.inform("%s shows %s", site.URL(), c.To)
 	if takes != nil {
-		d.say("Records of finished jobs go to %s.", filepath.Join(g.Manual, "records"))
+		d.inform("Records of finished jobs go to %s.", filepath.Join(g.Manual, "records"))
 		if c.Address != browse.Loopback {
-			d.say("A device of the network types this code once: %s", takes.Code())
+			d.inform("A device of the network types this code once: %s", takes.Code())
 			if kept := keys(); kept != "" {
-				d.say("Devices are known for at most 90 days, also when this is begun again. To forget them all: end this and delete the folder %s", kept)
+				d.inform("Devices are known for at most 90 days, also when this is begun again. To forget them all: end this and delete the folder %s", kept)
 			}
 		}
 	}

@@ -25,8 +25,7 @@ func (*buildCommand) Help() string {
 func (c *buildCommand) Run(g *globals, d *output) error {
 	o := g.options()
 	o.To, o.Preview, o.Readings, o.Waiting = c.To, c.Preview, c.Readings, d.waitsFor
-	o.Progress, o.Kept = d.bar("pages"), c.kept()
-	d.language = generator.LanguageOf(g.Manual)
+	o.Progress, o.Kept = d.bar(d.inShop("pages")), c.kept()
 	d.progress("Reading %s …", g.Manual)
 	r, err := generator.Build(o)
 	if err != nil {

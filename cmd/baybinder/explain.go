@@ -53,9 +53,9 @@ func (c *explainCommand) Run(g *globals, d *output) error {
 		codes = append(codes, rule.Code)
 	}
 	if near := nearest.Of(code, append(codes, "links")); near != "" {
-		return fmt.Errorf("there is no finding %s: did you mean %s?", c.Code, near)
+		return finding.Refuse("there is no finding %s: did you mean %s?", c.Code, near)
 	}
-	return fmt.Errorf("there is no finding %s: baybinder explain lists them all", c.Code)
+	return finding.Refuse("there is no finding %s: baybinder explain lists them all", c.Code)
 }
 
 // open builds the handbook and shows it. Where no browser can be started, its
@@ -69,10 +69,10 @@ func (c *explainCommand) open(g *globals, d *output) error {
 		return err
 	}
 	front := filepath.Join(folder, "index.html")
-	d.say("the handbook: %s", front)
+	d.inform("the handbook: %s", front)
 	browser.Stdout, browser.Stderr = io.Discard, io.Discard
 	if err := browser.OpenFile(front); err != nil {
-		d.note("No browser could be started here: open that file in one.")
+		d.remark("No browser could be started here: open that file in one.")
 	}
 	return nil
 }
@@ -84,7 +84,7 @@ func (c *explainCommand) folder() (string, error) {
 	}
 	cache, err := os.UserCacheDir()
 	if err != nil {
-		return "", fmt.Errorf("there is no folder for the handbook's pages: name one with --to (%w)", err)
+		return "", finding.Refuse("there is no folder for the handbook's pages: name one with --to (%s)", err)
 	}
 	return filepath.Join(cache, "baybinder", "handbook"), nil
 }

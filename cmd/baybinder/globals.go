@@ -90,8 +90,7 @@ func isTerminal(w any) bool {
 }
 
 // speaks makes a command tell in the language of a manual's shop. What note and
-// say write stays English: names of commands and what only the one who set the
-// manual up meets.
+// say write is the same in all.
 func (d *output) speaks(r *generator.Verdict) { d.language = r.Language }
 
 // tongue is that language; English before it is known.
@@ -162,12 +161,4 @@ func lines(text string) string {
 		list[i] = finding.Printable(list[i])
 	}
 	return strings.Join(list, "\n")
-}
-
-// count is "1 page", "2 pages".
-func count(n int, one string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %ss", n, one)
 }

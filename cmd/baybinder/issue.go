@@ -2,7 +2,6 @@ package main
 
 import (
 	"errors"
-	"fmt"
 	"slices"
 
 	"baybinder/generator"
@@ -59,7 +58,7 @@ func (c *issueCommand) Run(g *globals, d *output) error {
 		return nil
 	}
 	if err != nil {
-		return fmt.Errorf("nothing was issued: %w", err)
+		return finding.Refuse("nothing was issued: %s", err)
 	}
 	s := &issuing{output: d, hall: training.NewStandings(r.Manual, o.Date), date: o.Date}
 	if goOn, err := s.settle(list, o, c.Yes); err != nil || !goOn {
@@ -92,16 +91,16 @@ func (s *issuing) settle(list []*issue.Issued, o issue.Order, yes bool) (goOn bo
 		}
 	}
 	if asks {
-		o.Readers, err = s.answer(s.inShop("What must the readers do: reread, tell or none?"), "add --readers reread, --readers tell or --readers none")
+		o.Readers, err = s.answer(s.inShop("What must the readers do: reread, tell or none?"), finding.Say("add --readers reread, --readers tell or --readers none"))
 		if err != nil {
 			return false, err
 		}
 		if !slices.Contains([]string{"reread", "tell", "none"}, o.Readers) {
-			return false, fmt.Errorf("nothing was issued: %q is none of reread, tell and none", o.Readers)
+			return false, finding.Refuse("nothing was issued: %q is none of reread, tell and none", o.Readers)
 		}
 	}
 	if err := issue.Settle(list, o.Readers); err != nil {
-		return false, fmt.Errorf("nothing was issued: %w", err)
+		return false, finding.Refuse("nothing was issued: %s", err)
 	}
 	if len(list) == 1 || yes {
 		return true, nil

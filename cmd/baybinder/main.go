@@ -50,11 +50,11 @@ func run(args []string, stdout, stderr io.Writer) int {
 	debug.SetMemoryLimit(generator.SoftLimit)
 	debug.SetGCPercent(generator.Garbage)
 	return guarded(stderr, func() int {
-		c := &commands{}
+		c, d := &commands{}, newDesk(stdout, stderr)
 		asked, err := parse(c, args, stdout, stderr)
 		if err != nil {
-			return failed(stderr, err)
+			return d.failed(err)
 		}
-		return ended(stderr, newDesk(stdout, stderr).asked(c, asked))
+		return d.ended(d.asked(c, asked))
 	})
 }

@@ -59,10 +59,11 @@ func (d *output) open(g *globals, folder string) error {
 	}
 	o := g.options()
 	o.Manual, o.To, o.Waiting = filepath.Join(folder, "content"), filepath.Join(folder, "public"), d.waitsFor
+	d.language = generator.LanguageOf(o.Manual)
 	door := &door{options: o, host: listener.Addr().String(), token: rand.Text()}
 	door.look()
 	server := &http.Server{Handler: door, ReadHeaderTimeout: 10 * time.Second}
-	d.say("http://%s/ shows %s", door.host, o.Manual)
+	d.inform("%s shows %s", "http://"+door.host+"/", o.Manual)
 	d.progress("Ctrl-C ends it.")
 	d.toBrowser("http://" + door.host + "/")
 	defer context.AfterFunc(ctx, func() { _ = server.Close() })()
@@ -77,7 +78,7 @@ func (d *output) open(g *globals, folder string) error {
 func (d *output) toBrowser(address string) {
 	openers.Stdout, openers.Stderr = io.Discard, io.Discard
 	if err := openers.OpenURL(address); err != nil {
-		d.note("No browser could be opened: open %s yourself.", address)
+		d.remark("No browser could be opened: open %s yourself.", address)
 	}
 }
 
@@ -99,6 +100,18 @@ type doorPage struct {
 	Findings string // what keeps the site from being built
 	Last     bool   // the last good site is there
 	Token    string
+
+	Lang, Title, Wrong, Stands, Again string // in the language of the manual's shop
+}
+
+// speak puts the words of the page in the language of the shop.
+func (p *doorPage) speak() {
+	t := generator.TongueOf(p.Manual)
+	p.Lang = t.Lang
+	p.Title = told(t, finding.Say("The manual has errors"))
+	p.Wrong = told(t, finding.Say("This is wrong in %s. Mend it there, then look again.", p.Manual))
+	p.Stands = told(t, finding.Say("Until then the last good site stands."))
+	p.Again = told(t, finding.Say("Look again"))
 }
 
 //go:embed door.html
@@ -113,11 +126,12 @@ func (d *door) look() {
 		d.said.Missing = true
 		return
 	}
+	d.said.speak()
 	r, err := generator.Build(d.options)
 	_, last := os.Stat(filepath.Join(d.options.To, "index.html"))
 	switch {
 	case err != nil:
-		d.said.Findings = lines(err.Error())
+		d.said.Findings = lines(told(generator.TongueOf(d.options.Manual), finding.Told(err)))
 	case r.Stopped():
 		var text strings.Builder
 		_ = finding.Text(&text, r.Findings, finding.TextOptions{First: check.Causes(), Tongue: r.Tongue()}) // into memory

@@ -159,5 +159,8 @@ func personNamed(m *model.Manual, id string) (*model.Person, error) {
 	if p := model.ByID(m.People, id); p != nil {
 		return p, nil
 	}
-	return nil, notThere("person "+id, model.WhoIsMeant(m.People, id), "they are in readings/people.csv")
+	if near := model.WhoIsMeant(m.People, id); near != "" {
+		return nil, finding.Refuse("there is no %s %s: did you mean %s?", finding.Say("person"), id, near)
+	}
+	return nil, finding.Refuse("there is no %s %s: they are in readings/people.csv", finding.Say("person"), id)
 }

@@ -2,7 +2,6 @@ package main
 
 import (
 	"errors"
-	"fmt"
 	"os"
 	"slices"
 
@@ -41,7 +40,7 @@ func (c *recordCommand) entries(g *globals) ([]training.Entry, error) {
 	single := c.Person != "" || c.Procedure != "" || c.Act != ""
 	switch {
 	case c.From != "" && (single || len(people) > 0 || len(of) > 0):
-		return nil, errors.New("the rows are in the file of --from: name nobody and nothing beside it")
+		return nil, finding.Refuse("the rows are in the file of --from: name nobody and nothing beside it")
 	case c.From != "":
 		text, err := os.ReadFile(c.From)
 		if err != nil {
@@ -49,12 +48,12 @@ func (c *recordCommand) entries(g *globals) ([]training.Entry, error) {
 		}
 		return training.From(c.From, text, all)
 	case single && (len(people) > 0 || len(of) > 0 || act != ""):
-		return nil, errors.New("name one person, one procedure and what was done, or write --people, --did and --of, and not both")
+		return nil, finding.Refuse("name one person, one procedure and what was done, or write --people, --did and --of, and not both")
 	case single:
 		people, of, act = []string{c.Person}, []string{c.Procedure}, c.Act
 	}
 	if len(people) == 0 || len(of) == 0 || act == "" || slices.Contains(of, "") {
-		return nil, errors.New("say who, of what, and what was done: readings record PERSON PROCEDURE read, or readings record --people a,b --did read --of x,y")
+		return nil, finding.Refuse("say who, of what, and what was done: readings record PERSON PROCEDURE read, or readings record --people a,b --did read --of x,y")
 	}
 	var out []training.Entry
 	for _, procedure := range of {
@@ -71,7 +70,7 @@ func (c *recordCommand) entries(g *globals) ([]training.Entry, error) {
 func (c *recordCommand) Run(g *globals, d *output) error {
 	entries, wrong := c.entries(g)
 	if wrong != nil && len(entries) == 0 {
-		return fmt.Errorf("nothing was written: %w", wrong)
+		return finding.Refuse("nothing was written: %s", wrong)
 	}
 	r, err := generator.Check(g.options())
 	if err != nil {
@@ -80,7 +79,7 @@ func (c *recordCommand) Run(g *globals, d *output) error {
 	d.speaks(&r.Verdict)
 	rows, err := training.Prepare(r.Manual, entries)
 	if err := errors.Join(wrong, err); err != nil {
-		return fmt.Errorf("nothing was written: %w", err)
+		return finding.Refuse("nothing was written: %s", err)
 	}
 	if len(rows) > 1 && !c.Yes {
 		for _, row := range rows {

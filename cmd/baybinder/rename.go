@@ -4,6 +4,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/command/rename"
 )
 
@@ -37,21 +38,22 @@ func (c *renameCommand) Run(g *globals, d *output) error {
 	for _, f := range r.Files {
 		d.renamed(g.Manual, f)
 	}
-	is := "is now"
-	if c.Show {
-		is = "would be"
-	}
-	of := ""
+	what := finding.Say("%s %s", c.Kind, c.Old)
 	if r.Machine != nil {
-		of = " of the " + r.Machine.Label()
+		what = finding.Say("%s %s of the %s", c.Kind, c.Old, r.Machine.Label())
 	}
-	d.say("The %s %s%s %s %s: %s in %s.", c.Kind, c.Old, of, is, c.New, count(r.Places, "place"), count(len(r.Files), "file"))
+	places, files := finding.Count(r.Places, "%d place", "%d places"), finding.Count(len(r.Files), "%d file", "%d files")
+	if c.Show {
+		d.inform("The %s would be %s: %s in %s.", what, c.New, places, files)
+	} else {
+		d.inform("The %s is now %s: %s in %s.", what, c.New, places, files)
+	}
 	if len(r.Reissue) > 0 {
 		var ids []string
 		for _, p := range r.Reissue {
 			ids = append(ids, p.ID)
 		}
-		d.say("A fingerprint holds ids, so these differ from their last revision now; issue them anew: %s", strings.Join(ids, ", "))
+		d.inform("A fingerprint holds ids, so these differ from their last revision now; issue them anew: %s", strings.Join(ids, ", "))
 	}
 	return nil
 }
@@ -60,7 +62,7 @@ func (c *renameCommand) Run(g *globals, d *output) error {
 func (d *output) renamed(folder string, f rename.File) {
 	name := filepath.Join(folder, filepath.FromSlash(f.Path))
 	if f.To != "" {
-		d.say("%s: now %s", name, filepath.Base(filepath.FromSlash(f.To)))
+		d.inform("%s: now %s", name, filepath.Base(filepath.FromSlash(f.To)))
 	}
 	last := 0
 	for _, at := range f.Places {
@@ -71,6 +73,6 @@ func (d *output) renamed(folder string, f rename.File) {
 		last = line
 	}
 	if f.Was.File != nil {
-		d.say("%s: its old id is kept in was:", name)
+		d.inform("%s: its old id is kept in was:", name)
 	}
 }

@@ -11,6 +11,7 @@ import (
 
 	"github.com/alecthomas/kong"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/parallel"
 )
 
@@ -67,21 +68,25 @@ func newParser(c *commands, stdout, stderr io.Writer, exit func(int)) (*kong.Kon
 }
 
 // ended turns the end of a command into the program's.
-func ended(stderr io.Writer, err error) int {
+func (d *output) ended(err error) int {
 	switch {
 	case err == nil:
 		return exitClean
 	case errors.Is(err, errFound):
 		return exitErrors
 	}
-	return failed(stderr, err)
+	return d.failed(err)
 }
 
-func failed(stderr io.Writer, err error) int {
-	fmt.Fprintf(stderr, "baybinder: %s\n", lines(err.Error()))
+// wrong is what an error says, in the language that the command speaks.
+func (d *output) wrong(err error) string { return told(d.tongue(), finding.Told(err)) }
+
+// failed tells why a command ended early, in the language that it spoke.
+func (d *output) failed(err error) int {
+	fmt.Fprintf(d.err, "baybinder: %s\n", lines(d.wrong(err)))
 	var usage *kong.ParseError
 	if errors.As(err, &usage) {
-		fmt.Fprintf(stderr, "Run \"%s --help\".\n", usageOf(usage))
+		d.note("Run \"%s --help\".", usageOf(usage))
 	}
 	return exitCouldNot
 }

@@ -1,9 +1,9 @@
 package main
 
 import (
-	"fmt"
 	"path/filepath"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/command/schema"
 )
@@ -26,7 +26,7 @@ func (*schemaCommand) Help() string {
 func (c *schemaCommand) Run(g *globals, d *output) error {
 	switch {
 	case c.Write && c.What != "":
-		return fmt.Errorf("--write writes all of them: leave out %s", c.What)
+		return finding.Refuse("--write writes all of them: leave out %s", c.What)
 	case c.Write:
 		return d.writeSchemas(g.Manual)
 	case c.What == "":
@@ -43,25 +43,25 @@ func (c *schemaCommand) Run(g *globals, d *output) error {
 		names = append(names, f.Name)
 	}
 	if near := nearest.Of(c.What, names); near != "" {
-		return fmt.Errorf("there is no schema %s: did you mean %s?", c.What, near)
+		return finding.Refuse("there is no schema %s: did you mean %s?", c.What, near)
 	}
-	return fmt.Errorf("there is no schema %s: baybinder schema lists them", c.What)
+	return finding.Refuse("there is no schema %s: baybinder schema lists them", c.What)
 }
 
 func (d *output) listSchemas() {
 	for _, f := range schema.Files {
-		d.say("  %-15s %s", f.Name, f.Says)
+		d.say("  %-15s %s", f.Name, told(d.tongue(), finding.Say(f.Says)))
 		if f.Match != "" {
-			d.say("  %-15s     first line: %s", "", f.Setting(f.Match))
+			d.say("  %-15s     %s", "", d.inShop("first line: %s", f.Setting(f.Match)))
 		}
 	}
-	d.say("\nbaybinder schema NAME prints one; baybinder schema --write writes all into the manual's folder %s.", schema.Folder)
+	d.inform("\nbaybinder schema NAME prints one; baybinder schema --write writes all into the manual's folder %s.", schema.Folder)
 }
 
 func (d *output) writeSchemas(folder string) error {
 	files, err := schema.Write(folder)
 	for _, name := range files {
-		d.say("wrote %s", filepath.Join(folder, filepath.FromSlash(name)))
+		d.inform("wrote %s", filepath.Join(folder, filepath.FromSlash(name)))
 	}
 	return err
 }

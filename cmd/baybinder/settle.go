@@ -46,10 +46,10 @@ func (c *settleCommand) Run(g *globals, d *output) error {
 func (d *output) change(folder string, c settle.Change) {
 	d.say("%s", filepath.Join(folder, filepath.FromSlash(c.Path)))
 	for _, did := range c.Did {
-		d.say("  %s: %s", place(did), did.Text)
+		d.inform("  %s: %s", place(did), did.Says)
 	}
 	for _, left := range c.Left {
-		d.say("  %s: left to you: %s", place(left), left.Text)
+		d.inform("  %s: left to you: %s", place(left), left.Says)
 	}
 }
 

@@ -2,7 +2,6 @@ package main
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -39,7 +38,7 @@ func (c *standCommand) Run(g *globals, d *output) error {
 		return err
 	}
 	if !r.Walks.Of(p).Done {
-		return fmt.Errorf("%s could not be walked, so where things stand is not known: baybinder check says what in it, in its machine or in what it performs must be mended first", p.ID)
+		return finding.Refuse("%s could not be walked, so where things stand is not known: baybinder check says what in it, in its machine or in what it performs must be mended first", p.ID)
 	}
 	d.rests(r, p)
 	list := r.Walks.Stand(p, step)
@@ -67,11 +66,13 @@ func stepNamed(p *model.Procedure, name string) (*model.Step, error) {
 	if s := p.FindStep(name); s != nil {
 		return s, nil
 	}
-	where := "it has no steps"
-	if len(p.Steps) > 0 {
-		where = fmt.Sprintf("its steps are %s to %s", p.Steps[0].Number, p.Steps[len(p.Steps)-1].Number)
+	switch near := nearestStep(p, name); {
+	case near != "":
+		return nil, finding.Refuse("there is no step %s in %s: did you mean %s?", name, p.ID, near)
+	case len(p.Steps) == 0:
+		return nil, finding.Refuse("there is no step %s in %s: it has no steps", name, p.ID)
 	}
-	return nil, notThere("step "+name+" in "+p.ID, nearestStep(p, name), where)
+	return nil, finding.Refuse("there is no step %s in %s: its steps are %s to %s", name, p.ID, p.Steps[0].Number, p.Steps[len(p.Steps)-1].Number)
 }
 
 // nearestStep is the number or name of the step that was probably meant. Of a

@@ -5,6 +5,7 @@ import (
 
 	"github.com/alecthomas/kong"
 
+	"baybinder/generator"
 	"baybinder/generator/base/turn"
 )
 
@@ -21,8 +22,10 @@ func (c *recordCommand) changesManual() bool  { return true }
 func (c *schemaCommand) changesManual() bool  { return c.Write }
 
 // asked runs a command. One that changes the manual first waits until nobody
-// else does: what it reads is then what it changes, and two lose nothing.
+// else does: what it reads is then what it changes, and two lose nothing. It speaks
+// the language of the manual's shop, where there is one.
 func (d *output) asked(c *commands, what *kong.Context) error {
+	d.language = generator.LanguageOf(c.Manual)
 	if changing, is := targetOf(what).(changer); is && changing.changesManual() {
 		done, err := turn.In(c.Manual, d.waitsFor)
 		if err != nil {
@@ -42,5 +45,5 @@ func targetOf(what *kong.Context) any {
 
 // waitsFor tells for whom a command waits.
 func (d *output) waitsFor(who string) {
-	d.note("Waiting for %s, which is at work on the same folder. Ctrl-C ends the waiting.", who)
+	d.remark("Waiting for %s, which is at work on the same folder. Ctrl-C ends the waiting.", who)
 }

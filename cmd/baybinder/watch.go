@@ -66,7 +66,7 @@ func (c *watchCommand) Run(g *globals, d *output) error {
 	if err != nil {
 		return err
 	}
-	d.say("%s shows %s as it becomes", site.URL(), g.Manual)
+	d.inform("%s shows %s as it becomes", site.URL(), g.Manual)
 	w := &writing{session: generator.NewSession(o), to: c.To, desk: d, browsers: browsers}
 	switch err := w.all(ctx); {
 	case ctx.Err() != nil:
@@ -161,7 +161,7 @@ func (w *writing) changed(ctx context.Context, names []string) {
 			<-before
 		}
 		if err := w.all(ctx); err != nil && !errors.Is(err, context.Canceled) {
-			w.desk.note("baybinder: %v", err)
+			_ = w.desk.failed(err)
 		}
 	}()
 }
@@ -171,7 +171,7 @@ func (w *writing) shown(names []string) {
 	defer w.browsers.Placing()()
 	r, saved, err := w.session.Saved(names)
 	if err != nil {
-		w.desk.note("baybinder: %v", err)
+		_ = w.desk.failed(err)
 	}
 	if r != nil {
 		w.show(r, saved)
@@ -195,7 +195,7 @@ func (w *writing) show(r *generator.Result, saved []generator.Saved) {
 		w.browsers.Tell(false, told)
 	}
 	for _, s := range saved {
-		w.desk.say("%s is shown", s.Page)
+		w.desk.inform("%s is shown", s.Page)
 		w.browsers.TellOf(s.Page, s.Step, told)
 	}
 }
@@ -210,14 +210,14 @@ func (w *writing) all(ctx context.Context) error {
 	case ctx.Err() != nil:
 		return ctx.Err() // what came after is told instead
 	case err != nil:
-		w.browsers.Tell(false, []finding.Passage{{Text: err.Error()}})
+		w.browsers.Tell(false, []finding.Passage{{Text: w.desk.wrong(err)}})
 		return err
 	}
 	told := w.tell(r)
 	if !r.Stopped() {
-		w.desk.say("%s in %s", count(r.Pages, "page"), w.to)
+		w.desk.inform("%s in %s", finding.Count(r.Pages, "%d page", "%d pages"), w.to)
 	} else {
-		w.desk.say("nothing was published: %s", count(r.Errors(), "error"))
+		w.desk.inform("nothing was published: %s", finding.Count(r.Errors(), "%d error", "%d errors"))
 	}
 	w.browsers.Tell(!r.Stopped(), told)
 	return nil

@@ -13,7 +13,7 @@ import (
 // Known: DERIVED.
 
 // The manuals were written from the format's text. Of nineteen what is to be found
-// was written from it too, before it was run; of the other twelve what was found
+// was written from it too, before it was run; of the other thirteen what was found
 // was judged against it by hand, and then kept.
 
 // Manuals of other trades: a press, a steam boiler, a goods lift, a battery

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/nearest"
+	"baybinder/generator/base/picture"
 	"baybinder/generator/base/position"
 )
 
@@ -30,9 +31,10 @@ type Manual struct {
 	Renditions []Revision // of translations, likewise
 	Jobs       []*Job     // by path
 	Answers    []Answer
-	Pictures   map[string]bool   // files that pages show, by path inside the manual; false where only drafts show them
-	Files      map[string]bool   // every file of the manual
-	Sums       map[string]string // of the pictures of what was issued with a hash of its words, by path
+	Pictures   map[string]bool         // files that pages show, by path inside the manual; false where only drafts show them
+	Sizes      map[string]picture.Size // of the pictures of the manual, by path, those that are known
+	Files      map[string]bool         // every file of the manual
+	Sums       map[string]string       // of the pictures of what was issued with a hash of its words, by path
 
 	words    map[[3]string]*Words // by register, id and language
 	halfRead map[[2]string]bool   // by register and language

@@ -10,9 +10,14 @@
       else if (value === true) e.setAttribute(name, '');
       else if (value !== false && value !== null && value !== undefined) e.setAttribute(name, value);
     }
-    e.append(...children.filter((c) => c !== null && c !== undefined));
+    e.append(...children.map((c) => (c?.split ? whole(c.split(amounts)) : c ?? '')));
     return e;
   };
+
+  // An amount in the name of an option stays on one line: "pack, 360 V". The page says
+  // which there are. With the words around it it is one piece, wherever it stands.
+  const amounts = RegExp(document.getElementById('bay')?.dataset.amounts || '($^)');
+  const whole = (parts) => (parts[1] ? bay.make('span', {}, ...parts.map((s, i) => (i % 2 ? bay.make('bdi', {}, new Text(s)) : s))) : parts[0]);
 
   bay.button = (words, click, attributes) => bay.make('button', { type: 'button', class: 'press', ...attributes, click: click }, words);
 

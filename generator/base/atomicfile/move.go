@@ -1,9 +1,10 @@
 package atomicfile
 
 import (
-	"fmt"
 	"os"
 	"time"
+
+	"baybinder/generator/base/finding"
 )
 
 // waits are what Move waits between its attempts, a little over two seconds in
@@ -36,7 +37,7 @@ func patient(do func() error, held func(error) bool, wait func(time.Duration)) e
 		err = do()
 	}
 	if err != nil && held(err) {
-		return fmt.Errorf("%w: another program has a file open there (a browser, an editor, a scanner): close it and try again", err)
+		return finding.Refuse("%s: another program has a file open there (a browser, an editor, a scanner): close it and try again", err)
 	}
 	return err
 }

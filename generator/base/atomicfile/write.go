@@ -3,9 +3,10 @@ package atomicfile
 
 import (
 	"errors"
-	"fmt"
 	"os"
 	"path/filepath"
+
+	"baybinder/generator/base/finding"
 )
 
 // Write puts a file of a folder in another's place, whole or not at all. Of a
@@ -22,7 +23,7 @@ func Write(root, name string, data []byte) error {
 // the folders that it stands in.
 func Create(root, name string, data []byte) error {
 	if _, err := os.Lstat(full(root, name)); err == nil {
-		return fmt.Errorf("there is a file %s already", name)
+		return finding.Refuse("there is a file %s already", name)
 	}
 	if err := os.MkdirAll(filepath.Dir(full(root, name)), 0o755); err != nil {
 		return err
@@ -90,7 +91,7 @@ func prepareChange(root string, c Change) (pending, error) {
 		return prepare(root, c.Path, c.Now)
 	}
 	if _, err := os.Lstat(full(root, c.To)); err == nil {
-		return nil, fmt.Errorf("there is a file %s already", c.To)
+		return nil, finding.Refuse("there is a file %s already", c.To)
 	}
 	info, err := os.Stat(full(root, c.Path))
 	if err != nil {

@@ -9,7 +9,6 @@ import (
 	"bytes"
 	"encoding/csv"
 	"errors"
-	"fmt"
 	"io"
 	"os"
 	"path/filepath"
@@ -17,6 +16,8 @@ import (
 	"strings"
 
 	"github.com/rogpeppe/go-internal/lockedfile"
+
+	"baybinder/generator/base/finding"
 )
 
 // Row is a row by its columns.
@@ -56,7 +57,7 @@ func Append(name string, columns Columns, rows []Row, judge func([]Row) error) (
 		err = errCut
 	}
 	if err != nil {
-		return fmt.Errorf("%s: %w", filepath.Base(name), err)
+		return finding.Refuse("%s: %s", filepath.Base(name), err)
 	}
 	if judge != nil {
 		if err := judge(t.byColumn()); err != nil {
@@ -65,7 +66,7 @@ func Append(name string, columns Columns, rows []Row, judge func([]Row) error) (
 	}
 	added, err := t.written(stands, columns, rows)
 	if err != nil {
-		return fmt.Errorf("%s: %w", filepath.Base(name), err)
+		return finding.Refuse("%s: %s", filepath.Base(name), err)
 	}
 	return add(f, added, int64(len(stands)))
 }
@@ -88,9 +89,9 @@ func add(f file, added []byte, stands int64) error {
 		return nil
 	}
 	if cut := f.Truncate(stands); cut != nil {
-		return fmt.Errorf("%w; and part of the row may stand at the end of the file: take its last line out (%w)", err, cut)
+		return finding.Refuse("%s; and part of the row may stand at the end of the file: take its last line out (%s)", err, cut)
 	}
-	return fmt.Errorf("no row was added: %w", err)
+	return finding.Refuse("no row was added: %s", err)
 }
 
 // table is what stands in a file.
@@ -131,7 +132,7 @@ func (t *table) whole(columns Columns) error {
 	}
 	for i, cells := range t.rows {
 		if len(cells) < need || len(cells) > len(t.header) {
-			return fmt.Errorf("row %d has %d cells, and the header %d: baybinder check says where", i+1, len(cells), len(t.header))
+			return finding.Refuse("row %d has %d cells, and the header %d: baybinder check says where", i+1, len(cells), len(t.header))
 		}
 	}
 	return nil
@@ -192,7 +193,7 @@ func (t *table) headerFor(columns Columns, rows []Row) ([]string, error) {
 		return columns.all(), nil
 	}
 	if len(t.header) == 1 && strings.Contains(t.header[0], ";") {
-		return nil, errors.New("its cells are parted by semicolons: save it with commas between the cells (CSV, comma separated, UTF-8)")
+		return nil, finding.Refuse("its cells are parted by semicolons: save it with commas between the cells (CSV, comma separated, UTF-8)")
 	}
 	lacks := func(name string) bool { return !slices.Contains(t.header, name) }
 	needed := func(name string) bool {
@@ -200,7 +201,7 @@ func (t *table) headerFor(columns Columns, rows []Row) ([]string, error) {
 	}
 	for _, name := range columns.Need {
 		if lacks(name) && needed(name) {
-			return nil, fmt.Errorf("it has no column %s: its first line should be %s", name, strings.Join(columns.Need, ","))
+			return nil, finding.Refuse("it has no column %s: its first line should be %s", name, strings.Join(columns.Need, ","))
 		}
 	}
 	header := t.header

@@ -16,6 +16,8 @@ import (
 	"os/user"
 	"path/filepath"
 	"strings"
+
+	"baybinder/generator/base/finding"
 )
 
 // In is Take for a whole folder. Where the folder is not there, there is nothing
@@ -36,7 +38,7 @@ func Take(name string, waiting func(who string)) (done func(), err error) {
 	for told := false; ; told = true {
 		f, err := open(name)
 		if err != nil {
-			return nil, fmt.Errorf("one at a time may change this, and the lock %s cannot be made: %w", name, err)
+			return nil, finding.Refuse("one at a time may change this, and the lock %s cannot be made: %s", name, err)
 		}
 		if !told && !try(f) {
 			if waiting != nil {
@@ -45,7 +47,7 @@ func Take(name string, waiting func(who string)) (done func(), err error) {
 		}
 		if err := lock(f); err != nil {
 			_ = f.Close()
-			return nil, fmt.Errorf("the lock %s: %w", name, err)
+			return nil, finding.Refuse("the lock %s: %s", name, err)
 		}
 		if stands(f, name) {
 			sign(f)
@@ -72,7 +74,7 @@ func open(name string) (*os.File, error) {
 			continue // it was taken away just now
 		}
 		if err == nil && !info.Mode().IsRegular() {
-			return nil, errors.New("there is something else of that name")
+			return nil, finding.Refuse("there is something else of that name")
 		}
 		f, err = os.OpenFile(name, os.O_RDWR, 0)
 		if errors.Is(err, fs.ErrPermission) {

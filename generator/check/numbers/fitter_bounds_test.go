@@ -102,6 +102,9 @@ var rightBounds = map[string][]string{
 		"The spindle turns at 1450 min⁻¹. [](hold:spindle)",
 	},
 	"es": {
+		"Mida: [](hold:hot-oil)! [Si pasa de 60 °C](if-not:hot-oil), espere.",
+		"Si baja de 2 °C, cierre. [](hold:fridge)",
+		"Si supera 60 °C, espere. [](hold:hot-oil)",
 		"La presión sube 0,1 bar cada 3 min más o menos. [](hold:press)",
 		"Mida: [](hold:level)! [Si queda por debajo de 40 mm](if-not:level), rellene.",
 		"[Vacíe](drain:coolant). [Llene 6 L](fill:coolant), los últimos 2 L despacio.",
@@ -229,6 +232,7 @@ var wrongBounds = map[string][]string{
 		"The spindle turns at ⟦value-disagrees⟧1650 min-1. [](hold:spindle)",
 	},
 	"es": {
+		"Mida: [](hold:hot-oil)! ⟦value-disagrees⟧[Si baja de 60 °C](if-not:hot-oil), espere.",
 		"Mida: [](hold:level)! ⟦value-disagrees⟧[Si queda por encima de 40 mm](if-not:level), rellene.",
 		"Afloje los seis ⟦count-disagrees⟧[](loosen:seat-bolt).",
 		"[Ajústela](reset:blow-off) de modo que salte por encima de ⟦value-disagrees⟧8,5 bar.",

@@ -16,7 +16,6 @@ package begin
 import (
 	"embed"
 	"errors"
-	"fmt"
 	"io/fs"
 	"maps"
 	"os"
@@ -25,6 +24,7 @@ import (
 	"strings"
 
 	"baybinder/generator/base/atomicfile"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/command/schema"
 )
 
@@ -38,7 +38,7 @@ const templateRoot = "manual"
 func Manual(folder string) ([]string, error) {
 	texts, err := manualTexts()
 	if err != nil {
-		return nil, fmt.Errorf("the manual could not be written: %w", err)
+		return nil, finding.Refuse("the manual could not be written: %s", err)
 	}
 	if !brokenOff(folder, texts) {
 		if err := mustBeEmpty(folder); err != nil {
@@ -53,7 +53,7 @@ func Manual(folder string) ([]string, error) {
 	}
 	if err != nil {
 		w.undo()
-		return nil, fmt.Errorf("the manual could not be written: %w", err)
+		return nil, finding.Refuse("the manual could not be written: %s", err)
 	}
 	return w.files, nil
 }
@@ -68,7 +68,7 @@ func Bare(folder, title string) error {
 	err := w.write("shop.yaml", "title: "+yamlText(title)+"\n")
 	if err != nil {
 		w.undo()
-		return fmt.Errorf("the manual could not be written: %w", err)
+		return finding.Refuse("the manual could not be written: %s", err)
 	}
 	return nil
 }
@@ -140,13 +140,13 @@ func mustBeEmpty(folder string) error {
 	case errors.Is(statErr, fs.ErrNotExist):
 		return nil
 	case statErr == nil && !info.IsDir():
-		return fmt.Errorf("%s is a file, not a folder: name another with --manual", folder)
+		return finding.Refuse("%s is a file, not a folder: name another with --manual", folder)
 	case err != nil:
-		return fmt.Errorf("the folder cannot be read: %w", err)
+		return finding.Refuse("the folder cannot be read: %s", err)
 	}
 	for _, e := range entries {
 		if !strings.HasPrefix(e.Name(), ".") {
-			return fmt.Errorf("%s is not empty (it holds %s), and nothing in it is written over: name another folder with --manual, or write a procedure into this one with baybinder begin procedure", folder, e.Name())
+			return finding.Refuse("%s is not empty (it holds %s), and nothing in it is written over: name another folder with --manual, or write a procedure into this one with baybinder begin procedure", folder, e.Name())
 		}
 	}
 	return nil

@@ -8,6 +8,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/language/shape"
 	"baybinder/generator/model"
@@ -17,6 +18,7 @@ import (
 // paper is the text of a procedure on its way, and what its steps use.
 type document struct {
 	*shape.Speech
+	tongue  *finding.Tongue
 	machine *model.Machine
 	locks   *model.Locks
 	lead    string // the first paragraph of each phase
@@ -224,18 +226,22 @@ func (p *document) listed(words []string) string {
 }
 
 // front is the front matter with its lists.
-func (p *document) front(title, summary string, missing []string) string {
+func (p *document) front(title, summary string, missing []finding.Words) string {
 	var b strings.Builder
 	b.WriteString("---\n")
-	fmt.Fprintf(&b, "# Worked out from %s. Nobody has walked it through at the machine yet.\n", p.machine.At.Path())
+	said := func(w finding.Words) string {
+		text, _ := p.tongue.Say(w)
+		return strings.Join(strings.Fields(text), " ")
+	}
+	fmt.Fprintf(&b, "# %s\n", said(finding.Say("Worked out from %s. Nobody has walked it through at the machine yet.", p.machine.At.Path())))
 	if len(missing) > 0 {
-		b.WriteString("# This is missing, and must be there before the line status: draft goes:\n")
+		fmt.Fprintf(&b, "# %s\n", said(finding.Say("This is missing, and must be there before the line status: draft goes:")))
 	}
 	for _, what := range missing {
-		fmt.Fprintf(&b, "# - %s\n", strings.Join(strings.Fields(what), " "))
+		fmt.Fprintf(&b, "# - %s\n", said(what))
 	}
 	fmt.Fprintf(&b, "title: %s\nsummary: %s\nfor: %s\n", yamlText(title), yamlText(summary), p.machine.ID)
-	b.WriteString("status: draft                    # delete this line when the work is written and it was walked through\n")
+	fmt.Fprintf(&b, "status: draft                    # %s\n", said(finding.Say("delete this line when the work is written and it was walked through")))
 	list(&b, "needs", p.needs)
 	if p.people > 1 {
 		fmt.Fprintf(&b, "people: %d\n", p.people)

@@ -2,13 +2,13 @@ package begin
 
 import (
 	_ "embed"
-	"fmt"
 	"os"
 	"path"
 	"path/filepath"
 	"strings"
 	"text/template"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/command/schema"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
@@ -24,7 +24,7 @@ var machineTemplate = template.Must(template.New("machine").Parse(machineText))
 // returns its path inside the manual.
 func Machine(manual, id, name string) (string, error) {
 	if why := decode.BadIDWhy(id); !why.IsZero() {
-		return "", fmt.Errorf("the id %q %s: write it like air-press", id, why)
+		return "", finding.Refuse("the id %q %s: write it like air-press", id, why)
 	}
 	tree, err := readWhole(manual)
 	if err != nil {
@@ -33,7 +33,7 @@ func Machine(manual, id, name string) (string, error) {
 	at := path.Join("machines", id+".yaml")
 	m, _ := bind.Manual(tree)
 	if machine := model.ByID(m.Machines, id); machine != nil {
-		return "", fmt.Errorf("there is a machine %s already: %s", id, machine.At.Path())
+		return "", finding.Refuse("there is a machine %s already: %s", id, machine.At.Path())
 	}
 	var text strings.Builder
 	if described, is := schema.Of(at); is && there(manual, described.Path()) {

@@ -10,6 +10,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
@@ -31,7 +32,7 @@ type Noted struct {
 // Line is a line of the notes, from 1, and what is said of it.
 type Line struct {
 	N    int
-	Text string
+	Says finding.Words
 }
 
 // Notes writes a procedure from notes or from an old procedure in a file, as a
@@ -65,11 +66,11 @@ func readNotes(file string) (string, error) {
 	data, err := os.ReadFile(file)
 	switch {
 	case err != nil:
-		return "", fmt.Errorf("the notes cannot be read: %w", err)
+		return "", finding.Refuse("the notes cannot be read: %s", err)
 	case !utf8.Valid(data) || slices.Contains(data, 0):
-		return "", fmt.Errorf("%s is no plain text in UTF-8: save the document as plain text or Markdown first", file)
+		return "", finding.Refuse("%s is no plain text in UTF-8: save the document as plain text or Markdown first", file)
 	case len(strings.TrimSpace(string(data))) == 0:
-		return "", fmt.Errorf("%s is empty", file)
+		return "", finding.Refuse("%s is empty", file)
 	}
 	return string(data), nil
 }
@@ -184,7 +185,7 @@ func (d *draft) step(b *strings.Builder, s *jotting.Step, marker, indent string)
 		b.WriteString(below + d.line(p) + "\n")
 	}
 	if acts == 0 && len(s.Subs) == 0 {
-		d.Words = append(d.Words, Line{pieces[first].Line + 1, pieces[first].Text})
+		d.Words = append(d.Words, Line{pieces[first].Line + 1, finding.Say("%s", pieces[first].Text)})
 	}
 	for i, sub := range s.Subs {
 		if i == 0 {
@@ -214,15 +215,15 @@ func (d *draft) count(p *jotting.Piece) (acts int) {
 	return acts
 }
 
-func offerText(words string, o jotting.Offer) string {
+func offerText(words string, o jotting.Offer) finding.Words {
 	if len(o.Addresses) == 0 {
-		return fmt.Sprintf("%q: %s", words, o.Why)
+		return finding.Say("%q: %s", words, finding.Say(o.Why))
 	}
 	var links []string
 	for _, a := range o.Addresses {
 		links = append(links, "["+words+"]("+a+")")
 	}
-	return fmt.Sprintf("%s, %s?", o.Why, strings.Join(links, " or "))
+	return finding.Say("%s, %s?", finding.Say(o.Why), finding.ListOf(" or ", links))
 }
 
 // line is a line of the notes as Markdown, with its links.
@@ -261,9 +262,9 @@ func (d *draft) toChoose(p *jotting.Piece) string {
 	for _, h := range jotting.Hazards(d.manual, d.machine, p.Text, tagOf(d.manual)) {
 		offers = append(offers, "["+edit.LinkText(h.Label())+"](hazard:"+h.ID+")")
 	}
-	said := "a hazard to choose, with the word " + p.Signal + " in front of it"
+	said := finding.Say("a hazard to choose, with the word %s in front of it", p.Signal)
 	if len(offers) > 0 {
-		said += ": " + strings.Join(offers, " or ")
+		said = finding.Say("%s: %s", said, finding.ListOf(" or ", offers))
 	}
 	d.Offered = append(d.Offered, Line{p.Line + 1, said})
 	choose := fmt.Sprintf(d.words.Jotted.ToChoose, p.Signal)

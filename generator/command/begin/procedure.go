@@ -2,12 +2,12 @@ package begin
 
 import (
 	"errors"
-	"fmt"
 	"io/fs"
 	"path"
 	"strconv"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
@@ -62,7 +62,7 @@ func readWhole(manual string) (*source.Tree, error) {
 	tree, err := source.Read(manual)
 	if err == nil && len(tree.Problems) > 0 {
 		p := tree.Problems[0]
-		err = fmt.Errorf("%s: %s; %s", p.File.Path, p.Why, p.Mend)
+		err = finding.Refuse("%s: %s; %s", p.File.Path, p.Why, p.Mend)
 	}
 	return tree, err
 }
@@ -84,24 +84,24 @@ func writeNew(manual, name, text string) error {
 	}
 	w.undo()
 	if errors.Is(err, fs.ErrExist) {
-		return fmt.Errorf("there is a file %s already, and nothing is written over", name)
+		return finding.Refuse("there is a file %s already, and nothing is written over", name)
 	}
-	return fmt.Errorf("%s could not be written: %w", name, err)
+	return finding.Refuse("%s could not be written: %s", name, err)
 }
 
 // refuse says why the procedure cannot be begun under its name, or for its
 // machine.
 func (n New) refuse(m *model.Manual) error {
 	if why := decode.BadIDWhy(n.ID); !why.IsZero() {
-		return fmt.Errorf("the id %q %s: write it like renew-ram-seal", n.ID, why)
+		return finding.Refuse("the id %q %s: write it like renew-ram-seal", n.ID, why)
 	}
 	for _, part := range strings.Split(n.topic(), "/") {
 		if why := decode.BadIDWhy(part); !why.IsZero() && n.topic() != "" {
-			return fmt.Errorf("the topic %q cannot be a folder: %q %s", n.Topic, part, why)
+			return finding.Refuse("the topic %q cannot be a folder: %q %s", n.Topic, part, why)
 		}
 	}
 	if p := model.ByID(m.Procedures, n.ID); p != nil {
-		return fmt.Errorf("there is a procedure %s already: %s", n.ID, p.File.Path)
+		return finding.Refuse("there is a procedure %s already: %s", n.ID, p.File.Path)
 	}
 	return n.refuseMachine(m)
 }
@@ -114,11 +114,11 @@ func (n New) refuseMachine(m *model.Manual) error {
 	near := nearest.Of(n.Machine, ids)
 	switch {
 	case near != "":
-		return fmt.Errorf("there is no machine %s: did you mean %s?", n.Machine, near)
+		return finding.Refuse("there is no machine %s: did you mean %s?", n.Machine, near)
 	case len(ids) == 0:
-		return fmt.Errorf("there is no machine %s: begin it with baybinder begin machine %s", n.Machine, n.Machine)
+		return finding.Refuse("there is no machine %s: begin it with baybinder begin machine %s", n.Machine, n.Machine)
 	}
-	return fmt.Errorf("there is no machine %s: begin it with baybinder begin machine %s, or name one of %s", n.Machine, n.Machine, strings.Join(ids, ", "))
+	return finding.Refuse("there is no machine %s: begin it with baybinder begin machine %s, or name one of %s", n.Machine, n.Machine, strings.Join(ids, ", "))
 }
 
 func (n New) fields(m *model.Manual) fields {

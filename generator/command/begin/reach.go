@@ -17,9 +17,9 @@ import (
 
 // Reached is a procedure that reaches a part.
 type Reached struct {
-	Path    string        // its file inside the manual
-	Off     []*model.Part // what comes off, in order
-	Missing []string      // what the registers lack for it to be right, in words
+	Path    string          // its file inside the manual
+	Off     []*model.Part   // what comes off, in order
+	Missing []finding.Words // what the registers lack for it to be right, in words
 }
 
 // Reach writes a procedure that reaches a part of a machine: what makes it
@@ -53,7 +53,7 @@ func ReachText(n New) (*Reached, string, error) {
 		// What a name or a number in the registers does to the text cannot be
 		// foreseen; the checks see it.
 		for _, f := range n.faults(tree, r.text(n.title())) {
-			r.lack("%s (%s)", f.Message, f.Code)
+			r.lack("%s (%s)", f.Says, f.Code)
 		}
 	}
 	return &Reached{Path: n.path(), Off: r.off, Missing: r.missing}, r.text(n.title()), nil
@@ -75,11 +75,11 @@ func (n New) faults(tree *source.Tree, text string) []finding.Finding {
 // target finds the machine and its part.
 func (n New) target(m *model.Manual) (*model.Machine, *model.Part, error) {
 	if n.Machine == "" {
-		return nil, nil, fmt.Errorf("a part is one of a machine: name the machine with --for")
+		return nil, nil, finding.Refuse("a part is one of a machine: name the machine with --for")
 	}
 	machine := model.ByID(m.Machines, n.Machine)
 	if !machine.Whole() {
-		return nil, nil, fmt.Errorf("%s could not be read as a whole: baybinder check says what to mend in it first", machine.At.Path())
+		return nil, nil, finding.Refuse("%s could not be read as a whole: baybinder check says what to mend in it first", machine.At.Path())
 	}
 	if part := model.ByID(machine.Parts, n.Part); part != nil {
 		return machine, part, nil
@@ -87,11 +87,11 @@ func (n New) target(m *model.Manual) (*model.Machine, *model.Part, error) {
 	ids := model.IDs(machine.Parts)
 	switch near := nearest.Of(n.Part, ids); {
 	case near != "":
-		return nil, nil, fmt.Errorf("%s has no part %s: did you mean %s?", machine.ID, n.Part, near)
+		return nil, nil, finding.Refuse("%s has no part %s: did you mean %s?", machine.ID, n.Part, near)
 	case len(ids) == 0:
-		return nil, nil, fmt.Errorf("%s has no part %s: it has no parts", machine.ID, n.Part)
+		return nil, nil, finding.Refuse("%s has no part %s: it has no parts", machine.ID, n.Part)
 	}
-	return nil, nil, fmt.Errorf("%s has no part %s: its parts are %s", machine.ID, n.Part, strings.Join(ids, ", "))
+	return nil, nil, finding.Refuse("%s has no part %s: its parts are %s", machine.ID, n.Part, strings.Join(ids, ", "))
 }
 
 // reach works out a procedure that reaches a part. It reads the bound manual
@@ -101,7 +101,7 @@ type reach struct {
 	manual  *model.Manual
 	cuts    []*cut
 	paper   *document
-	missing []string
+	missing []finding.Words
 }
 
 func newReach(m *model.Manual, machine *model.Machine, part *model.Part) (*reach, error) {
@@ -109,7 +109,7 @@ func newReach(m *model.Manual, machine *model.Machine, part *model.Part) (*reach
 	if err != nil {
 		return nil, err
 	}
-	r := &reach{way: way, manual: m, paper: &document{Speech: speechOf(m), machine: machine, locks: m.Shop.Locks}}
+	r := &reach{way: way, manual: m, paper: &document{Speech: speechOf(m), tongue: tongueOf(m), machine: machine, locks: m.Shop.Locks}}
 	for _, p := range way.touched() {
 		r.unread(p)
 	}
@@ -119,7 +119,10 @@ func newReach(m *model.Manual, machine *model.Machine, part *model.Part) (*reach
 
 // lack notes what is missing, once.
 func (r *reach) lack(format string, args ...any) {
-	r.missing = with(r.missing, fmt.Sprintf(format, args...))
+	what := finding.Say(format, args...)
+	if !slices.ContainsFunc(r.missing, func(w finding.Words) bool { return w.String() == what.String() }) {
+		r.missing = append(r.missing, what)
+	}
 }
 
 // unread notes a thing that could not be read as a whole: what it is under, or

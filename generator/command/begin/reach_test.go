@@ -274,7 +274,7 @@ func TestReachTellsWhatIsMissing(t *testing.T) {
 				t.Fatal(err)
 			}
 			text := read(t, n.Manual, r.Path)
-			if len(r.Missing) == 0 || !strings.Contains(strings.Join(r.Missing, "\n"), c.want) || !strings.Contains(text, "# - "+r.Missing[0]) {
+			if len(r.Missing) == 0 || !strings.Contains(fmt.Sprint(r.Missing), c.want) || !strings.Contains(text, "# - "+r.Missing[0].String()) {
 				t.Errorf("it misses %q, and it should be %q\n%s", r.Missing, c.want, text)
 			}
 			if !strings.Contains(text, "\nstatus: draft") {

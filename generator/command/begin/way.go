@@ -1,9 +1,9 @@
 package begin
 
 import (
-	"fmt"
 	"slices"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 )
 
@@ -22,13 +22,13 @@ type way struct {
 func findWay(m *model.Machine, to *model.Part) (*way, error) {
 	w := &way{machine: m, to: to, here: conditionOf(to.OnlyWith), on: map[*model.Part]conditions{to: nil}}
 	if !anyUnit(m, w.here) {
-		return nil, fmt.Errorf("no unit of %s has the %s", m.ID, to.Label())
+		return nil, finding.Refuse("no unit of %s has the %s", m.ID, to.Label())
 	}
 	above := map[*model.Part]bool{}
 	collect(to, above)
 	order, ok := peel(m.Parts, above)
 	if !ok || above[to] {
-		return nil, fmt.Errorf("the parts above the %s are under each other, so that none can come off first: mend under: in %s", to.Label(), m.At.Path())
+		return nil, finding.Refuse("the parts above the %s are under each other, so that none can come off first: mend under: in %s", to.Label(), m.At.Path())
 	}
 	w.onWhichUnits(order)
 	for _, p := range order {

@@ -7,7 +7,6 @@ package browse
 import (
 	"context"
 	"errors"
-	"fmt"
 	"io"
 	"log"
 	"net"
@@ -16,6 +15,8 @@ import (
 	"path/filepath"
 	"strconv"
 	"time"
+
+	"baybinder/generator/base/finding"
 )
 
 // Options say what is served, and where.
@@ -43,14 +44,14 @@ type Site struct {
 // address is taken.
 func Open(o Options) (*Site, error) {
 	if _, err := os.Stat(filepath.Join(o.Folder, index)); err != nil && o.Wrap == nil {
-		return nil, fmt.Errorf("there is no site in %s: run baybinder build first", o.Folder)
+		return nil, finding.Refuse("there is no site in %s: run baybinder build first", o.Folder)
 	}
 	if o.Address == "" {
 		o.Address = Loopback
 	}
 	listener, err := net.Listen("tcp", net.JoinHostPort(o.Address, strconv.Itoa(o.Port)))
 	if err != nil {
-		return nil, fmt.Errorf("the site cannot be served at %s port %d: %w", o.Address, o.Port, reason(err))
+		return nil, finding.Refuse("the site cannot be served at %s port %d: %s", o.Address, o.Port, reason(err))
 	}
 	handler := Handler(o.Folder)
 	if o.Wrap != nil {

@@ -37,6 +37,7 @@ import (
 	"strings"
 	"sync"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/base/turn"
 	"baybinder/generator/command/served"
@@ -80,7 +81,7 @@ type Collector struct {
 // what was refused, where the program runs.
 func New(manual string, devices *Devices, say func(format string, args ...any)) (*Collector, error) {
 	if info, err := os.Stat(manual); err != nil || !info.IsDir() {
-		return nil, fmt.Errorf("there is no manual in %s for records to go to", manual)
+		return nil, finding.Refuse("there is no manual in %s for records to go to", manual)
 	}
 	secret := make([]byte, 32)
 	if _, err := rand.Read(secret); err != nil {

@@ -11,7 +11,6 @@ package issue
 
 import (
 	"errors"
-	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
@@ -53,7 +52,7 @@ type Issued struct {
 	shop   string           // the tag of its language, in which changes are told
 	text   *model.Procedure // the procedure, or its translation
 	moved  bool             // what readers cannot be spared
-	unseen string           // why it cannot be compared; "" where it can
+	unseen finding.Words    // why it cannot be compared; "" where it can
 	kept   string           // what is kept of the words
 	pieces []patch.Piece    // of the front matter
 }
@@ -87,15 +86,15 @@ func Prepare(m *model.Manual, found []finding.Finding, o Order) ([]*Issued, erro
 func (o Order) fit(m *model.Manual, found []finding.Finding, texts []*model.Procedure) error {
 	switch {
 	case strings.TrimSpace(o.Reason) == "":
-		return errors.New("say why with --reason: it is what readers are told")
+		return finding.Refuse("say why with --reason: it is what readers are told")
 	case o.Instead != "" && !o.Retire:
-		return errors.New("--instead goes with --retire: it names what stands in place of what is retired")
+		return finding.Refuse("--instead goes with --retire: it names what stands in place of what is retired")
 	case o.Retire && o.Language != "":
-		return errors.New("a procedure is retired in all its languages: leave out --language")
+		return finding.Refuse("a procedure is retired in all its languages: leave out --language")
 	case o.Retire && (o.All || o.Changed):
-		return errors.New("name what is retired: --retire goes with neither --all nor --changed")
+		return finding.Refuse("name what is retired: --retire goes with neither --all nor --changed")
 	case o.Number != 0 && len(texts) > 1:
-		return errors.New("--revision is the number of one procedure: name one")
+		return finding.Refuse("--revision is the number of one procedure: name one")
 	case o.Instead != "" && model.ByID(m.Procedures, o.Instead) == nil:
 		return training.NoProcedure(m, o.Instead)
 	case o.Retire:
@@ -106,7 +105,7 @@ func (o Order) fit(m *model.Manual, found []finding.Finding, texts []*model.Proc
 		mended := f.Rule == &check.ChangedSinceIssue || back && f.Rule == &check.CallsDraft // by this very issue
 		if f.Stops() && !mended {
 			line, _ := f.At.LineCol()
-			return fmt.Errorf("the manual has errors, the first at %s:%d (%s): run check, and mend them first", f.At.Path(), line, f.Message)
+			return finding.Refuse("the manual has errors, the first at %s:%d (%s): run check, and mend them first", f.At.Path(), line, f.Says)
 		}
 	}
 	return o.allowed(m)
@@ -120,18 +119,20 @@ func (o Order) allowed(m *model.Manual) error {
 		return nil
 	}
 	hall := training.NewStandings(m, o.Date)
-	judge := func(flag, who string, roles []model.Ref[model.Role]) error {
+	judge := func(flag, who string, missing error, roles []model.Ref[model.Role]) error {
 		switch hall.IssuerFault(who, roles, o.Date) {
 		case "":
 			return nil
 		case training.NobodyNamed:
-			return fmt.Errorf("shop.yaml asks who has %s it: add --%s WHO", flag, flag)
+			return missing
 		case training.NotKnown:
-			return fmt.Errorf("--%s: %w", flag, training.NotInPeople(m, who))
+			return finding.Refuse("--%s: %s", flag, training.NotInPeople(m, who))
 		}
-		return fmt.Errorf("--%s: %s held none of the roles on %s that issue: of shop.yaml asks for", flag, who, o.Date)
+		return finding.Refuse("--%s: %s held none of the roles on %s that issue: of shop.yaml asks for", flag, who, o.Date)
 	}
-	return errors.Join(judge("checked", o.Checked, rule.Checked), judge("approved", o.Approved, rule.Approved))
+	return errors.Join(
+		judge("checked", o.Checked, finding.Refuse("shop.yaml asks who has checked it: add --checked WHO"), rule.Checked),
+		judge("approved", o.Approved, finding.Refuse("shop.yaml asks who has approved it: add --approved WHO"), rule.Approved))
 }
 
 // prepare works out one revision.
@@ -168,16 +169,16 @@ func (i *Issued) number(o Order) error {
 	}
 	number, err := strconv.Atoi(i.Last.Number)
 	if err != nil && o.Number == 0 {
-		return fmt.Errorf("the last revision of %s is %q, which is no number: say with --revision which this is", i.Procedure.ID, i.Last.Number)
+		return finding.Refuse("the last revision of %s is %q, which is no number: say with --revision which this is", i.Procedure.ID, i.Last.Number)
 	}
 	if i.Number = o.Number; o.Number == 0 {
 		i.Number = number + 1
 	}
 	if i.Number <= number {
-		return fmt.Errorf("revision %d of %s stands already: the next is %d", number, i.Procedure.ID, number+1)
+		return finding.Refuse("revision %d of %s stands already: the next is %d", number, i.Procedure.ID, number+1)
 	}
 	if o.Date.Before(i.Last.Date) {
-		return fmt.Errorf("revision %s of %s is of %s: a later one cannot be of %s", i.Last.Number, i.Procedure.ID, i.Last.Date, o.Date)
+		return finding.Refuse("revision %s of %s is of %s: a later one cannot be of %s", i.Last.Number, i.Procedure.ID, i.Last.Date, o.Date)
 	}
 	return nil
 }
@@ -202,7 +203,7 @@ func (i *Issued) status(o Order) error {
 		}
 	}
 	if !ok {
-		return fmt.Errorf("%s: there is no safe place for status: in its front matter: write it there by hand first", p.File.Path)
+		return finding.Refuse("%s: there is no safe place for status: in its front matter: write it there by hand first", p.File.Path)
 	}
 	return nil
 }
@@ -219,14 +220,14 @@ func (i *Issued) asItWas() {
 // compare lays the form beside the last revision's.
 func (i *Issued) compare(book *fingerprint.Cache) {
 	if i.First {
-		i.unseen = "there is no earlier revision to compare with"
+		i.unseen = finding.Say("there is no earlier revision to compare with")
 		return
 	}
 	was, kept := fingerprint.Kept(i.Last)
 	if !kept {
 		i.Unkept = true
 		if i.Last.Fingerprint != book.Like(i.text, i.Last.Fingerprint) {
-			i.unseen = "the words of revision " + i.Last.Number + " were not kept, or are not those of its fingerprint"
+			i.unseen = finding.Say("the words of revision %s were not kept, or are not those of its fingerprint", i.Last.Number)
 		}
 		return
 	}
@@ -244,13 +245,13 @@ func Settle(list []*Issued, readers string) error {
 		case i.Retired:
 			continue
 		case readers == "" && !i.First:
-			wrong = append(wrong, fmt.Errorf("say what the readers of %s must do: add --readers reread, --readers tell or --readers none", i.Procedure.ID))
+			wrong = append(wrong, finding.Refuse("say what the readers of %s must do: add --readers reread, --readers tell or --readers none", i.Procedure.ID))
 		case readers == "", readers == "none" && i.First && len(list) > 1:
 			i.Readers = "reread"
-		case readers == "none" && i.unseen != "":
-			wrong = append(wrong, fmt.Errorf("%s: %s, so --readers none is refused: write tell or reread", i.Procedure.ID, i.unseen))
+		case readers == "none" && !i.unseen.IsZero():
+			wrong = append(wrong, finding.Refuse("%s: %s, so --readers none is refused: write tell or reread", i.Procedure.ID, i.unseen))
 		case readers == "none" && i.moved:
-			wrong = append(wrong, fmt.Errorf("%s: a hazard, hold, limit or energy act, a supply, a “not” or the order of steps moved, so --readers none is refused; write tell or reread:\n  %s",
+			wrong = append(wrong, finding.Refuse("%s: a hazard, hold, limit or energy act, a supply, a “not” or the order of steps moved, so --readers none is refused; write tell or reread:\n  %s",
 				i.Procedure.ID, strings.Join(i.Changes, "\n  ")))
 		default:
 			i.Readers = readers
@@ -265,7 +266,7 @@ func wordsOf(folder string, p *model.Procedure) (string, error) {
 	for _, name := range p.Pictures() {
 		data, err := os.ReadFile(filepath.Join(folder, filepath.FromSlash(name)))
 		if err != nil {
-			return "", fmt.Errorf("a picture of it cannot be read: %w", err)
+			return "", finding.Refuse("a picture of it cannot be read: %s", err)
 		}
 		sums[name] = picture.Sum(name, data)
 	}

@@ -2,7 +2,6 @@ package issue
 
 import (
 	"errors"
-	"fmt"
 	"slices"
 	"strings"
 
@@ -47,7 +46,7 @@ func chosen(m *model.Manual, found []finding.Finding, o Order) ([]*model.Procedu
 		text := textOf(m, p, o.Language)
 		switch {
 		case text == nil && named:
-			wrong = append(wrong, fmt.Errorf("%s has no translation into %s", p.ID, o.Language))
+			wrong = append(wrong, finding.Refuse("%s has no translation into %s", p.ID, o.Language))
 		case named:
 			if why := o.unfit(m, text); why != nil {
 				wrong = append(wrong, why)
@@ -69,11 +68,11 @@ func (o Order) nothing() error {
 	if o.All || o.Changed {
 		return ErrNothing
 	}
-	return errors.New("say what is issued: its id, several ids, --changed or --all")
+	return finding.Refuse("say what is issued: its id, several ids, --changed or --all")
 }
 
 // ErrNothing says that all that was asked for is issued as it stands.
-var ErrNothing = errors.New("nothing is to be issued: all is issued as it stands")
+var ErrNothing = finding.Refuse("nothing is to be issued: all is issued as it stands")
 
 // textOf is a procedure, or its translation; nil where there is none.
 func textOf(m *model.Manual, p *model.Procedure, language string) *model.Procedure {
@@ -93,9 +92,9 @@ func (o Order) unfit(m *model.Manual, text *model.Procedure) error {
 	p, last := originalOf(m, text), lastOf(m, text)
 	switch {
 	case o.Retire && p.Status == "retired" && last != nil && last.Readers == "retired":
-		return fmt.Errorf("%s is retired already, since %s", p.ID, last.Date)
+		return finding.Refuse("%s is retired already, since %s", p.ID, last.Date)
 	case p.Draft() && !o.Retire, p.Draft() && last == nil:
-		return fmt.Errorf("%s is draft: take that status out before it is issued", p.ID)
+		return finding.Refuse("%s is draft: take that status out before it is issued", p.ID)
 	}
 	return nil
 }

@@ -2,13 +2,13 @@ package issue
 
 import (
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
 	"strconv"
 
 	"baybinder/generator/base/atomicfile"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/ledger"
 	"baybinder/generator/base/patch"
 	"baybinder/generator/derive/training"
@@ -28,7 +28,7 @@ func Write(list []*Issued, o Order) error {
 		rows = append(rows, i.row(o))
 	}
 	if err := atomicfile.WriteAll(o.Folder, changes); err != nil {
-		return fmt.Errorf("the front matter could not be written, and nothing was issued: %w", err)
+		return finding.Refuse("the front matter could not be written, and nothing was issued: %s", err)
 	}
 	err = ledger.Append(path(o.Folder, "revisions.csv"), columns, rows, func(stands []ledger.Row) error { return keepAll(list, stands, o.Folder) })
 	if err != nil {
@@ -53,7 +53,7 @@ func frontMatter(folder string, list []*Issued) ([]atomicfile.Change, error) {
 			return nil, err
 		}
 		if !unchanged(f, old) {
-			return nil, fmt.Errorf("%s was changed meanwhile; nothing was issued: run it again", f.Path)
+			return nil, finding.Refuse("%s was changed meanwhile; nothing was issued: run it again", f.Path)
 		}
 		out = append(out, atomicfile.Change{Path: f.Path, Was: old, Now: patch.Apply(old, i.pieces)})
 	}
@@ -73,7 +73,7 @@ func keepAll(list []*Issued, stands []ledger.Row, folder string) error {
 		number := strconv.Itoa(i.Number)
 		for _, r := range stands {
 			if r["procedure"] == i.Procedure.ID && r["revision"] == number && r["language"] == i.Language {
-				return fmt.Errorf("revision %s of %s was issued meanwhile", number, i.Procedure.ID)
+				return finding.Refuse("revision %s of %s was issued meanwhile", number, i.Procedure.ID)
 			}
 		}
 	}
@@ -97,7 +97,7 @@ func keep(name, words string) error {
 	err := os.WriteFile(name, []byte(words), 0o644)
 	var bad *fs.PathError
 	if errors.As(err, &bad) {
-		return fmt.Errorf("the words of the revision cannot be kept: %w", err)
+		return finding.Refuse("the words of the revision cannot be kept: %s", err)
 	}
 	return err
 }

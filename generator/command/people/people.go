@@ -9,7 +9,6 @@ package people
 
 import (
 	"errors"
-	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
@@ -17,6 +16,7 @@ import (
 
 	"github.com/rogpeppe/go-internal/lockedfile"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/derive/training"
 	"baybinder/generator/model"
@@ -49,38 +49,38 @@ func Add(m *model.Manual, folder string, n New) error {
 func addable(m *model.Manual, n New) error {
 	var wrong []error
 	if why := decode.BadIDWhy(n.ID); !why.IsZero() {
-		wrong = append(wrong, fmt.Errorf("the id %q %s", n.ID, why))
+		wrong = append(wrong, finding.Refuse("the id %q %s", n.ID, why))
 	}
 	if p := model.ByID(m.People, n.ID); p != nil {
-		again := ""
+		why := finding.Refuse("%s is in readings/people.csv already", n.ID)
 		if len(p.Left) > 0 {
-			again = "; who comes back: readings people back " + n.ID
+			why = finding.Refuse("%s is in readings/people.csv already; who comes back: readings people back %s", n.ID, n.ID)
 		}
-		wrong = append(wrong, fmt.Errorf("%s is in readings/people.csv already%s", n.ID, again))
+		wrong = append(wrong, why)
 	}
 	for _, r := range n.Roles {
 		id, day, dated := strings.Cut(r, "@")
-		wrong = append(wrong, there("role", id, m.Roles))
+		wrong = append(wrong, there(finding.Say("role"), id, m.Roles))
 		if _, ok := model.ParseDate(day); dated && !ok {
-			wrong = append(wrong, fmt.Errorf("%q is not a day of the calendar: write %s@2026-03-02", day, id))
+			wrong = append(wrong, finding.Refuse("%q is not a day of the calendar: write %s@2026-03-02", day, id))
 		}
 	}
 	for _, id := range n.Plans {
-		wrong = append(wrong, there("reading plan", id, m.Plans))
+		wrong = append(wrong, there(finding.Say("reading plan"), id, m.Plans))
 	}
 	return errors.Join(wrong...)
 }
 
 // there says that nothing has an id, with the nearest that has.
-func there[T model.Named](what, id string, list []T) error {
+func there[T model.Named](what finding.Words, id string, list []T) error {
 	ids := model.IDs(list)
 	if slices.Contains(ids, id) {
 		return nil
 	}
 	if near := nearest.Of(id, ids); near != "" {
-		return fmt.Errorf("there is no %s %s: did you mean %s?", what, id, near)
+		return finding.Refuse("there is no %s %s: did you mean %s?", what, id, near)
 	}
-	return fmt.Errorf("there is no %s %s", what, id)
+	return finding.Refuse("there is no %s %s", what, id)
 }
 
 // Leave notes a last day, of all who are named or of none.
@@ -88,11 +88,11 @@ func Leave(m *model.Manual, folder string, ids []string, last model.Date) error 
 	return eachLeft(m, folder, ids, func(p *model.Person) (string, error) {
 		switch n := len(p.Left); {
 		case p.Away(last):
-			return "", fmt.Errorf("%s was not there on %s: they had left before", p.ID, last)
+			return "", finding.Refuse("%s was not there on %s: they had left before", p.ID, last)
 		case n > 0 && p.Left[n-1].Back.IsZero():
-			return "", fmt.Errorf("%s has a last day already: %s", p.ID, p.Left[n-1].Last)
+			return "", finding.Refuse("%s has a last day already: %s", p.ID, p.Left[n-1].Last)
 		case n > 0 && last.Before(p.Left[n-1].Back), last.Before(p.Started):
-			return "", fmt.Errorf("%s came later than %s", p.ID, last)
+			return "", finding.Refuse("%s came later than %s", p.ID, last)
 		}
 		return strings.TrimSpace(spans(p.Left) + " " + last.String()), nil
 	})
@@ -104,9 +104,9 @@ func Back(m *model.Manual, folder string, ids []string, first model.Date) error 
 		n := len(p.Left)
 		switch {
 		case n == 0 || !p.Left[n-1].Back.IsZero():
-			return "", fmt.Errorf("%s has not left", p.ID)
+			return "", finding.Refuse("%s has not left", p.ID)
 		case !p.Left[n-1].Last.Before(first):
-			return "", fmt.Errorf("%s was there until %s: they come back on a later day", p.ID, p.Left[n-1].Last)
+			return "", finding.Refuse("%s was there until %s: they come back on a later day", p.ID, p.Left[n-1].Last)
 		}
 		left := slices.Clone(p.Left)
 		left[n-1].Back = first
@@ -135,10 +135,10 @@ func eachLeft(m *model.Manual, folder string, ids []string, cell func(p *model.P
 		p := model.ByID(m.People, id)
 		switch {
 		case p == nil:
-			wrong = append(wrong, there("person", id, m.People))
+			wrong = append(wrong, there(finding.Say("person"), id, m.People))
 			continue
 		case p.LeftUnread:
-			wrong = append(wrong, fmt.Errorf("when %s left cannot be read: baybinder check says where", id))
+			wrong = append(wrong, finding.Refuse("when %s left cannot be read: baybinder check says where", id))
 			continue
 		}
 		text, err := cell(p)
@@ -167,7 +167,7 @@ func change(folder string, with func(t *table) error) error {
 			err = with(t)
 		}
 		if err != nil {
-			return nil, fmt.Errorf("people.csv: %w", err)
+			return nil, finding.Refuse("people.csv: %s", err)
 		}
 		return t.text, nil
 	})

@@ -4,11 +4,11 @@ import (
 	"bytes"
 	"encoding/csv"
 	"errors"
-	"fmt"
 	"io"
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/read/bind"
 )
 
@@ -74,11 +74,11 @@ func (t *table) take(r row, first bool) {
 // whole says why nothing is changed in a file.
 func (t *table) whole() error {
 	if len(t.header.cells) == 1 && strings.Contains(t.header.cells[0], ";") {
-		return errors.New("its cells are parted by semicolons: save it with commas between the cells (CSV, comma separated, UTF-8)")
+		return finding.Refuse("its cells are parted by semicolons: save it with commas between the cells (CSV, comma separated, UTF-8)")
 	}
 	for _, c := range bind.PeopleColumns.Need {
 		if !slices.Contains(t.header.cells, c) {
-			return fmt.Errorf("it has no column %s: its first line should be %s", c, strings.Join(bind.PeopleColumns.Need, ","))
+			return finding.Refuse("it has no column %s: its first line should be %s", c, strings.Join(bind.PeopleColumns.Need, ","))
 		}
 	}
 	return nil
@@ -127,7 +127,7 @@ func (t *table) set(column string, cells map[string]string) error {
 		edits = append(edits, edit{r, line(now)})
 	}
 	if len(cells) > 0 {
-		return errors.New("it was changed meanwhile; nothing was written: run it again")
+		return finding.Refuse("it was changed meanwhile; nothing was written: run it again")
 	}
 	slices.SortFunc(edits, func(a, b edit) int { return b.from - a.from })
 	for _, e := range edits {

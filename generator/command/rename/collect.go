@@ -1,12 +1,12 @@
 package rename
 
 import (
-	"fmt"
 	"path"
 	"reflect"
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
 	"baybinder/generator/read/decode"
@@ -49,7 +49,7 @@ func (c *collector) sure() error {
 		return c.doubt
 	}
 	if len(c.lost) > 0 {
-		return fmt.Errorf("%s: %s is named here in a way that cannot be changed safely: write it plainly first", where(c.lost[0]), c.id)
+		return finding.Refuse("%s: %s is named here in a way that cannot be changed safely: write it plainly first", where(c.lost[0]), c.id)
 	}
 	return nil
 }
@@ -321,7 +321,7 @@ func (c *collector) ofEntry(entry model.Named, ref *model.Ref[model.Entry]) {
 	mine, others := c.users(entry)
 	switch {
 	case mine && len(others) > 0:
-		c.doubt = fmt.Errorf("%s: %s is about %s, and is used on the %s as well, which has one of its own: give that machine an entry of its own first",
+		c.doubt = finding.Refuse("%s: %s is about %s, and is used on the %s as well, which has one of its own: give that machine an entry of its own first",
 			where(ref.At), entry.Base().ID, c.id, others[0].Label())
 	case mine, len(others) == 0 && !c.elsewhere():
 		c.at(ref.At)

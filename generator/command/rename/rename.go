@@ -62,7 +62,7 @@ func Run(o Options) (*Result, error) {
 		return r, err
 	}
 	if err := atomicfile.WriteAll(o.Manual, all); err != nil {
-		return r, fmt.Errorf("the files could not be written, and are as they were: %w", err)
+		return r, finding.Refuse("the files could not be written, and are as they were: %s", err)
 	}
 	return r, nil
 }
@@ -112,7 +112,7 @@ var hiding = []*finding.Rule{&syntax.Syntax, &decode.UnknownField, &decode.Wrong
 func readable(bound []finding.Finding, old string) error {
 	for _, f := range finding.Sort(bound) {
 		if slices.Contains(hiding, f.Rule) {
-			return fmt.Errorf("%s: %s: mend this first, as %s may be named in what cannot be read", where(f.At), f.Message, old)
+			return finding.Refuse("%s: %s: mend this first, as %s may be named in what cannot be read", where(f.At), f.Says, old)
 		}
 	}
 	return nil
@@ -192,7 +192,7 @@ func (p *plan) files(tree *source.Tree) ([]atomicfile.Change, error) {
 			return nil, err
 		}
 		if position.NewFile(f.Path, string(old)).Text != f.Text {
-			return nil, fmt.Errorf("%s was changed meanwhile; nothing was written: run it again", f.Path)
+			return nil, finding.Refuse("%s was changed meanwhile; nothing was written: run it again", f.Path)
 		}
 		all = append(all, atomicfile.Change{Path: f.Path, To: p.moves[f.Path], Was: old, Now: patch.Apply(old, p.pieces[f])})
 	}
@@ -220,7 +220,7 @@ func compare(before, after *source.Tree, was *collector, id string, today model.
 	m, now := look(after, today)
 	is := collect(m, was.in(m).named(id))
 	if len(is.places) != len(was.places) || len(is.lost) > 0 {
-		return nil, fmt.Errorf("%s stands at %d places and %s would stand at %d: nothing was written; this is a fault of the program, please report it", was.id, len(was.places), id, len(is.places))
+		return nil, finding.Refuse("%s stands at %d places and %s would stand at %d: nothing was written; this is a fault of the program, please report it", was.id, len(was.places), id, len(is.places))
 	}
 	count := map[told]int{}
 	for _, f := range old {
@@ -229,12 +229,12 @@ func compare(before, after *source.Tree, was *collector, id string, today model.
 	for _, f := range now {
 		key := told{f.Rule, f.At.Path()}
 		if count[key]--; count[key] < 0 && !slices.Contains(moved, f.Rule) {
-			return nil, fmt.Errorf("with this id check would say at %s: %s [%s]: nothing was written", where(f.At), f.Message, f.Code)
+			return nil, finding.Refuse("with this id check would say at %s: %s [%s]: nothing was written", where(f.At), f.Says, f.Code)
 		}
 	}
 	for _, key := range slices.SortedFunc(maps.Keys(count), told.compare) {
 		if count[key] > 0 && !slices.Contains(moved, key.rule) {
-			return nil, fmt.Errorf("with this id check would no longer say %s in %s: nothing was written", key.rule.Code, key.file)
+			return nil, finding.Refuse("with this id check would no longer say %s in %s: nothing was written", key.rule.Code, key.file)
 		}
 	}
 	return changed(m, old, now), nil

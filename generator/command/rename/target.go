@@ -1,10 +1,10 @@
 package rename
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
 	"baybinder/generator/read/decode"
@@ -44,19 +44,19 @@ func ofMachine(kind string) bool {
 func find(m *model.Manual, o Options) (target, error) {
 	t := target{kind: o.Kind, id: o.Old}
 	if !slices.Contains(Kinds, o.Kind) {
-		return t, fmt.Errorf("there is no kind %s: the kinds are %s", o.Kind, strings.Join(Kinds, ", "))
+		return t, finding.Refuse("there is no kind %s: the kinds are %s", o.Kind, strings.Join(Kinds, ", "))
 	}
 	if ofMachine(o.Kind) {
 		return findThing(m, o)
 	}
 	if o.Machine != "" {
-		return t, fmt.Errorf("a %s belongs to no machine: leave out --machine", o.Kind)
+		return t, finding.Refuse("a %s belongs to no machine: leave out --machine", o.Kind)
 	}
 	ids := t.ids(m)
 	if slices.Contains(ids, o.Old) {
 		return t, nil
 	}
-	return t, noSuch("there is no "+o.Kind, o.Old, ids)
+	return t, noSuch(o.Kind, o.Old, ids)
 }
 
 func findThing(m *model.Manual, o Options) (target, error) {
@@ -76,49 +76,56 @@ func findThing(m *model.Manual, o Options) (target, error) {
 	}
 	switch {
 	case !known:
-		return target{}, noSuch("there is no machine", o.Machine, target{kind: "machine"}.ids(m))
+		return target{}, noSuch("machine", o.Machine, target{kind: "machine"}.ids(m))
 	case len(have) == 0:
-		return target{}, noSuch("no machine has the "+o.Kind, o.Old, ids)
+		return target{}, noSuchThing(o.Kind, o.Old, ids)
 	case len(have) > 1:
-		var names []string
+		var names []any
 		for _, t := range have {
 			names = append(names, "--machine "+t.machine.ID)
 		}
-		return target{}, fmt.Errorf("several machines have the %s %s: write %s", o.Kind, o.Old, strings.Join(names, " or "))
+		return target{}, finding.Refuse("several machines have the %s %s: write %s", o.Kind, o.Old, finding.List{Items: names, Last: " or "})
 	}
 	return have[0], nil
 }
 
-func noSuch(what, id string, ids []string) error {
+func noSuch(kind, id string, ids []string) error {
 	if near := nearest.Of(id, ids); near != "" {
-		return fmt.Errorf("%s %s: did you mean %s?", what, id, near)
+		return finding.Refuse("there is no %s %s: did you mean %s?", kind, id, near)
 	}
-	return fmt.Errorf("%s %s", what, id)
+	return finding.Refuse("there is no %s %s", kind, id)
+}
+
+func noSuchThing(kind, id string, ids []string) error {
+	if near := nearest.Of(id, ids); near != "" {
+		return finding.Refuse("no machine has the %s %s: did you mean %s?", kind, id, near)
+	}
+	return finding.Refuse("no machine has the %s %s", kind, id)
 }
 
 // free says why an id cannot be the new one.
 func free(m *model.Manual, t target, id string) error {
 	if why := decode.BadIDWhy(id); !why.IsZero() {
-		return fmt.Errorf("the id %q %s", id, why)
+		return finding.Refuse("the id %q %s", id, why)
 	}
 	if slices.Contains(t.ids(m), id) {
-		return fmt.Errorf("there is a %s %s already", t.kind, id)
+		return finding.Refuse("there is a %s %s already", t.kind, id)
 	}
 	if t.machine != nil && t.kind != "option" && t.machine.Find(id) != nil {
-		return fmt.Errorf("the %s has %s already: ids are unique within a machine's file, whatever the section", t.machine.Label(), id)
+		return finding.Refuse("the %s has %s already: ids are unique within a machine's file, whatever the section", t.machine.Label(), id)
 	}
 	for _, p := range m.Procedures {
 		if t.kind == "procedure" && p.ID != t.id && slices.Contains(p.Was, id) {
-			return fmt.Errorf("%s was the id of %s once, and its records are kept under it: take another", id, p.ID)
+			return finding.Refuse("%s was the id of %s once, and its records are kept under it: take another", id, p.ID)
 		}
 	}
 	for _, r := range m.Roles {
 		if t.kind == "role" && r.ID != t.id && slices.Contains(r.Was, id) {
-			return fmt.Errorf("%s was the id of %s once, and its rows are kept under it: take another", id, r.ID)
+			return finding.Refuse("%s was the id of %s once, and its rows are kept under it: take another", id, r.ID)
 		}
 	}
 	if taken := collect(m, t.named(id)); len(taken.places) > 0 {
-		return fmt.Errorf("%s names %s already, which nothing is yet: change it back to %s first", where(taken.places[0]), id, t.id)
+		return finding.Refuse("%s names %s already, which nothing is yet: change it back to %s first", where(taken.places[0]), id, t.id)
 	}
 	return nil
 }

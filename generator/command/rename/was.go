@@ -1,10 +1,10 @@
 package rename
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
@@ -31,7 +31,7 @@ func (p *plan) keepOldProcedure() error {
 		}
 		piece, safe := edit.Grow(proc.File, "was", []string{p.c.id})
 		if !safe {
-			return fmt.Errorf("%s: there is no safe place for was: in its front matter: write was: [%s] there by hand first", proc.File.Path, p.c.id)
+			return finding.Refuse("%s: there is no safe place for was: in its front matter: write was: [%s] there by hand first", proc.File.Path, p.c.id)
 		}
 		p.keep(proc.File, piece)
 	}
@@ -45,7 +45,7 @@ func (p *plan) keepOldRole() error {
 		}
 		piece, safe := wasOf(role.At.File, role)
 		if !safe {
-			return fmt.Errorf("%s: there is no safe place for was: at the role: write was: [%s] there by hand first", where(role.At), p.c.id)
+			return finding.Refuse("%s: there is no safe place for was: at the role: write was: [%s] there by hand first", where(role.At), p.c.id)
 		}
 		p.keep(role.At.File, piece)
 	}

@@ -1,25 +1,26 @@
 package schema
 
 import (
-	"fmt"
 	"os"
 	"path"
 	"path/filepath"
+
+	"baybinder/generator/base/finding"
 )
 
 // Write writes all schemas into a manual's folder, in place of those that are
 // there, and returns what it wrote as paths inside the folder.
 func Write(manual string) ([]string, error) {
 	if info, err := os.Stat(manual); err != nil || !info.IsDir() {
-		return nil, fmt.Errorf("there is no folder %s: name the manual's folder with --manual", manual)
+		return nil, finding.Refuse("there is no folder %s: name the manual's folder with --manual", manual)
 	}
 	if err := os.MkdirAll(filepath.Join(manual, Folder), 0o755); err != nil {
-		return nil, fmt.Errorf("the schemas cannot be written: %w", err)
+		return nil, finding.Refuse("the schemas cannot be written: %s", err)
 	}
 	var wrote []string
 	for _, f := range Files {
 		if err := os.WriteFile(filepath.Join(manual, filepath.FromSlash(f.Path())), f.Schema().JSON(), 0o644); err != nil {
-			return wrote, fmt.Errorf("the schemas cannot be written: %w", err)
+			return wrote, finding.Refuse("the schemas cannot be written: %s", err)
 		}
 		wrote = append(wrote, f.Path())
 	}

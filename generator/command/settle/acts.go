@@ -190,7 +190,7 @@ func saidIn(reader *jotting.Reader, p *model.Procedure, b *model.Block) (out []c
 	for _, o := range reading.Offers {
 		if len(o.Addresses) > 0 && o.Why != jotting.AWait {
 			at := b.At.Part(o.Start, o.End)
-			offers = append(offers, Note{at, words[o.Start:o.End] + " could be " + strings.Join(o.Addresses, " or ") + ": " + o.Why})
+			offers = append(offers, Note{at, finding.Say("%s could be %s: %s", words[o.Start:o.End], finding.ListOf(" or ", o.Addresses), finding.Say(o.Why))})
 		}
 	}
 	return out, offers
@@ -265,6 +265,6 @@ func (a *acted) notes(t *text) {
 		t.leave(at(c.at), "%q says %s, and with that link the check finds an error: see what is missing beside it", c.at.Text(), c.address)
 	}
 	for _, n := range a.offers {
-		t.leave(at(n.At), "%s", n.Text)
+		t.left = append(t.left, Note{at(n.At), n.Says})
 	}
 }

@@ -18,7 +18,6 @@ package settle
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 
 	"baybinder/generator/base/atomicfile"
@@ -51,7 +50,7 @@ type Change struct {
 // now.
 type Note struct {
 	At   position.Pos
-	Text string
+	Says finding.Words
 }
 
 // Run settles every procedure of a manual. The changes are in the order of the
@@ -78,7 +77,7 @@ func Run(o Options) ([]Change, error) {
 		t.settle()
 		if len(t.inserts)+len(t.acted.pieces()) > 0 && !o.Show {
 			if err := t.write(tree); err != nil {
-				return changes, fmt.Errorf("%s could not be written: %w", p.File.Path, err)
+				return changes, finding.Refuse("%s could not be written: %s", p.File.Path, err)
 			}
 			t.move()
 		}
@@ -171,11 +170,11 @@ func (t *text) listedAt(start int) string {
 }
 
 func (t *text) done(at position.Pos, format string, args ...any) {
-	t.did = append(t.did, Note{At: at, Text: fmt.Sprintf(format, args...)})
+	t.did = append(t.did, Note{At: at, Says: finding.Say(format, args...)})
 }
 
 func (t *text) leave(at position.Pos, format string, args ...any) {
-	t.left = append(t.left, Note{At: at, Text: fmt.Sprintf(format, args...)})
+	t.left = append(t.left, Note{At: at, Says: finding.Say(format, args...)})
 }
 
 // move makes the notes' places those in the file with the pieces in it: what
@@ -207,7 +206,7 @@ func (t *text) write(tree *source.Tree) error {
 		was = t.acted.file
 	}
 	if position.NewFile(name, string(old)).Text != was.Text {
-		return fmt.Errorf("it was changed meanwhile; run settle again")
+		return finding.Refuse("it was changed meanwhile; run settle again")
 	}
 	old = patch.Apply(old, t.acted.pieces())
 	return atomicfile.Write(tree.Root, name, patch.Apply(old, t.inserts))

@@ -77,10 +77,10 @@ func told(changes []Change) string {
 	for _, c := range changes {
 		fmt.Fprintln(&b, c.Path)
 		for _, did := range c.Did {
-			fmt.Fprintln(&b, "  did", place(did.At), did.Text)
+			fmt.Fprintln(&b, "  did", place(did.At), did.Says)
 		}
 		for _, left := range c.Left {
-			fmt.Fprintln(&b, "  left", place(left.At), left.Text)
+			fmt.Fprintln(&b, "  left", place(left.At), left.Says)
 		}
 	}
 	return b.String()

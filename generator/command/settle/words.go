@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/patch"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
@@ -23,7 +24,7 @@ func (t *text) words() {
 			t.leave(link.At, "%q would stand behind %q, which is said of several: write the words of %s yourself", words, lastWord(textBefore(link)), link.Address)
 		default:
 			inserts = append(inserts, patch.Piece{At: at, Text: edit.LinkText(words)})
-			did = append(did, Note{At: link.At, Text: "wrote \"" + words + "\" into " + link.Address})
+			did = append(did, Note{At: link.At, Says: finding.Say("wrote \"%s\" into %s", words, link.Address)})
 		}
 	}
 	if len(inserts) == 0 {

@@ -21,7 +21,6 @@ package watch
 
 import (
 	"context"
-	"fmt"
 	"io/fs"
 	"maps"
 	"path/filepath"
@@ -30,6 +29,8 @@ import (
 	"time"
 
 	"github.com/fsnotify/fsnotify"
+
+	"baybinder/generator/base/finding"
 )
 
 // An editor that saves writes two to five times within a few milliseconds; a
@@ -51,7 +52,7 @@ type Folder struct {
 func Open(root, apart string) (*Folder, error) {
 	watcher, err := fsnotify.NewWatcher()
 	if err != nil {
-		return nil, fmt.Errorf("the manual's folder cannot be watched: %w", err)
+		return nil, finding.Refuse("the manual's folder cannot be watched: %s", err)
 	}
 	if real, err := filepath.EvalSymlinks(root); err == nil {
 		root = real // a link is not walked into
@@ -62,7 +63,7 @@ func Open(root, apart string) (*Folder, error) {
 	}
 	if err := f.add(root); err != nil {
 		_ = watcher.Close()
-		return nil, fmt.Errorf("the manual's folder cannot be watched: %w", err)
+		return nil, finding.Refuse("the manual's folder cannot be watched: %s", err)
 	}
 	return f, nil
 }

@@ -9,6 +9,7 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
 )
@@ -29,7 +30,7 @@ func From(name string, text []byte, all Entry) ([]Entry, error) {
 	r.FieldsPerRecord = -1
 	header, err := r.Read()
 	if err != nil {
-		return nil, fmt.Errorf("%s holds no rows: its first line is %s", name, strings.Join(FromColumns, ","))
+		return nil, finding.Refuse("%s holds no rows: its first line is %s", name, strings.Join(FromColumns, ","))
 	}
 	if err := fromHeader(name, header); err != nil {
 		return nil, err
@@ -42,12 +43,12 @@ func From(name string, text []byte, all Entry) ([]Entry, error) {
 			break
 		}
 		if err != nil {
-			return nil, fmt.Errorf("%s: %w", name, err)
+			return nil, finding.Refuse("%s: %s", name, err)
 		}
 		line, _ := r.FieldPos(0)
 		e, err := entryOf(header, cells, all)
 		if err != nil {
-			wrong = append(wrong, fmt.Errorf("%s:%d: %w", name, line, err))
+			wrong = append(wrong, finding.Refuse("%s:%d: %s", name, line, err))
 			continue
 		}
 		if e.Where = fmt.Sprintf("%s:%d", name, line); strings.Join(cells, "") != "" {
@@ -55,7 +56,7 @@ func From(name string, text []byte, all Entry) ([]Entry, error) {
 		}
 	}
 	if len(out)+len(wrong) == 0 {
-		return nil, fmt.Errorf("%s holds no row below its first line", name)
+		return nil, finding.Refuse("%s holds no row below its first line", name)
 	}
 	return out, errors.Join(wrong...)
 }
@@ -63,7 +64,7 @@ func From(name string, text []byte, all Entry) ([]Entry, error) {
 // fromHeader judges the first line; its cells are trimmed.
 func fromHeader(name string, header []string) error {
 	if len(header) == 1 && strings.Contains(header[0], ";") {
-		return fmt.Errorf("the cells of %s are parted by semicolons: save it with commas between the cells (CSV, comma separated, UTF-8)", name)
+		return finding.Refuse("the cells of %s are parted by semicolons: save it with commas between the cells (CSV, comma separated, UTF-8)", name)
 	}
 	for i, h := range header {
 		header[i] = strings.TrimSpace(h)
@@ -71,13 +72,13 @@ func fromHeader(name string, header []string) error {
 			continue
 		}
 		if near := nearest.Of(header[i], FromColumns); near != "" {
-			return fmt.Errorf("%s:1: there is no column %s: did you mean %s?", name, header[i], near)
+			return finding.Refuse("%s:1: there is no column %s: did you mean %s?", name, header[i], near)
 		}
-		return fmt.Errorf("%s:1: there is no column %s: the first line is %s", name, header[i], strings.Join(FromColumns, ","))
+		return finding.Refuse("%s:1: there is no column %s: the first line is %s", name, header[i], strings.Join(FromColumns, ","))
 	}
 	for _, c := range needColumns {
 		if !slices.Contains(header, c) {
-			return fmt.Errorf("%s:1: the column %s is not there: the first line is %s", name, c, strings.Join(FromColumns, ","))
+			return finding.Refuse("%s:1: the column %s is not there: the first line is %s", name, c, strings.Join(FromColumns, ","))
 		}
 	}
 	return nil
@@ -86,7 +87,7 @@ func fromHeader(name string, header []string) error {
 // entryOf is a row as an entry.
 func entryOf(header, cells []string, e Entry) (Entry, error) {
 	if len(cells) > len(header) {
-		return e, fmt.Errorf("this row has %d cells, the first line has %d", len(cells), len(header))
+		return e, finding.Refuse("this row has %d cells, the first line has %d", len(cells), len(header))
 	}
 	places := map[string]*string{
 		"person": &e.Person, "procedure": &e.Procedure, "act": &e.Act, "by": &e.By, "on": &e.On, "language": &e.Language, "score": &e.Score, "note": &e.Note,
@@ -98,14 +99,14 @@ func entryOf(header, cells []string, e Entry) (Entry, error) {
 		case place != nil:
 			*place = cell
 		case header[i] == "fingerprint":
-			return e, errors.New("a fingerprint stands here: leave it empty, the program writes what stood on the day")
+			return e, finding.Refuse("a fingerprint stands here: leave it empty, the program writes what stood on the day")
 		default:
 			day, ok := model.ParseDate(cell)
 			if !ok {
-				return e, fmt.Errorf("%q is not a day of the calendar: write it as 2026-03-02", cell)
+				return e, finding.Refuse("%q is not a day of the calendar: write it as 2026-03-02", cell)
 			}
 			if e.Date.Before(day) {
-				return e, fmt.Errorf("%s lies ahead: today is %s", day, e.Date)
+				return e, finding.Refuse("%s lies ahead: today is %s", day, e.Date)
 			}
 			e.Date = day
 		}

@@ -2,11 +2,11 @@ package training
 
 import (
 	"errors"
-	"fmt"
 	"path/filepath"
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/ledger"
 	"baybinder/generator/base/nearest"
 	"baybinder/generator/model"
@@ -51,15 +51,15 @@ func (g Grant) fits(m *model.Manual) error {
 	near, role := nearest.Of(g.Role, model.IDs(m.Roles)), model.ByID(m.Roles, g.Role)
 	switch {
 	case role == nil && near != "":
-		return fmt.Errorf("there is no role %s: did you mean %s?", g.Role, near)
+		return finding.Refuse("there is no role %s: did you mean %s?", g.Role, near)
 	case role == nil:
-		return fmt.Errorf("there is no role %s", g.Role)
+		return finding.Refuse("there is no role %s", g.Role)
 	case g.By != "" && model.ByID(m.People, g.By) == nil:
-		return fmt.Errorf("who is to have decided it is not known: %w", NotInPeople(m, g.By))
+		return finding.Refuse("who is to have decided it is not known: %s", NotInPeople(m, g.By))
 	case slices.Contains(g.People, g.By):
-		return fmt.Errorf("%s cannot decide over a role of their own", g.By)
+		return finding.Refuse("%s cannot decide over a role of their own", g.By)
 	case g.Act == "withdrawn" && strings.TrimSpace(g.Reason) == "":
-		return errors.New("say with --reason why it is withdrawn")
+		return finding.Refuse("say with --reason why it is withdrawn")
 	}
 	return nil
 }
@@ -71,11 +71,11 @@ func (h *Standings) refuse(p *model.Person, g Grant) error {
 	})
 	switch {
 	case !p.There(g.Date):
-		return fmt.Errorf("%s was not there on %s: mend started or left in readings/people.csv, or give the day with --today", p.ID, g.Date)
+		return finding.Refuse("%s was not there on %s: mend started or left in readings/people.csv, or give the day with --today", p.ID, g.Date)
 	case g.Act == "gained" && h.HoldsRole(p, g.Role, g.Date):
-		return fmt.Errorf("%s holds %s already: write renewed", p.ID, g.Role)
+		return finding.Refuse("%s holds %s already: write renewed", p.ID, g.Role)
 	case g.Act != "gained" && !had:
-		return fmt.Errorf("%s has no %s that could be %s", p.ID, g.Role, g.Act)
+		return finding.Refuse("%s has no %s that could be %s", p.ID, g.Role, finding.Say(g.Act))
 	}
 	return nil
 }

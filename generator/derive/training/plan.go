@@ -25,13 +25,13 @@
 package training
 
 import (
-	"fmt"
 	"math"
 	"slices"
 	"strconv"
 	"strings"
 	"unicode"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 )
 
@@ -212,5 +212,5 @@ func Named(m *model.Manual, id string) (*model.Plan, error) {
 	if plan := model.ByID(m.Plans, id); plan != nil {
 		return plan, nil
 	}
-	return nil, fmt.Errorf("there is no reading plan %s", id)
+	return nil, finding.Refuse("there is no reading plan %s", id)
 }

@@ -2,7 +2,6 @@ package training
 
 import (
 	"errors"
-	"fmt"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -95,7 +94,7 @@ func Prepare(m *model.Manual, entries []Entry) ([]*Recorded, error) {
 		d := &Recorded{Entry: e, Fingerprint: halls[e.Date].Fingerprint(p)}
 		r := d.reading(m)
 		if e.Act == "inspected" && halls[e.Date].InspectionFault(&r) != "" {
-			wrong = append(wrong, e.placed(fmt.Errorf("%s held none of the roles on %s that %s needs, and so cannot have inspected it", e.By, e.Date, e.Procedure)))
+			wrong = append(wrong, e.placed(finding.Refuse("%s held none of the roles on %s that %s needs, and so cannot have inspected it", e.By, e.Date, e.Procedure)))
 			continue
 		}
 		d.Revision, d.Twice = halls[e.Date].RevisionRead(&r), twice(m.Record, done, d)
@@ -109,7 +108,7 @@ func (e Entry) placed(err error) error {
 	if e.Where == "" {
 		return err
 	}
-	return fmt.Errorf("%s: %w", e.Where, err)
+	return finding.Refuse("%s: %s", e.Where, err)
 }
 
 // twice says whether the same was recorded already, or is to be.
@@ -198,17 +197,17 @@ func recordable(m *model.Manual, e Entry) (*model.Procedure, error) {
 	case p == nil:
 		return nil, NoProcedure(m, e.Procedure)
 	case !slices.Contains(Acts, e.Act):
-		return nil, fmt.Errorf("%q is none of %s", e.Act, strings.Join(Acts, ", "))
+		return nil, finding.Refuse("%q is none of %s", e.Act, strings.Join(Acts, ", "))
 	case !p.Issued():
-		return nil, fmt.Errorf("%s is %s: only what is issued is read for work", e.Procedure, p.Status)
+		return nil, finding.Refuse("%s is %s: only what is issued is read for work", e.Procedure, p.Status)
 	case e.By != "" && model.ByID(m.People, e.By) == nil:
-		return nil, fmt.Errorf("who is to have seen it is not known: %w", NotInPeople(m, e.By))
+		return nil, finding.Refuse("who is to have seen it is not known: %s", NotInPeople(m, e.By))
 	case !who.There(e.Date):
-		return nil, fmt.Errorf("%s was not there on %s: mend started or left in readings/people.csv, or give the day with --today", e.Person, e.Date)
+		return nil, finding.Refuse("%s was not there on %s: mend started or left in readings/people.csv, or give the day with --today", e.Person, e.Date)
 	case e.Act == "inspected" && e.By == "":
-		return nil, errors.New("say with --by who inspected")
+		return nil, finding.Refuse("say with --by who inspected")
 	case e.By == e.Person:
-		return nil, fmt.Errorf("%s cannot witness what they did themselves", e.By)
+		return nil, finding.Refuse("%s cannot witness what they did themselves", e.By)
 	}
 	return p, nil
 }
@@ -219,15 +218,15 @@ var Acts = []string{"read", "watched", "performed", "taught", "told", "inspected
 // NoProcedure says that there is no such procedure, and which one may be meant.
 func NoProcedure(m *model.Manual, id string) error {
 	if near := nearest.Of(id, model.IDs(m.Procedures)); near != "" {
-		return fmt.Errorf("there is no procedure %s: did you mean %s?", id, near)
+		return finding.Refuse("there is no procedure %s: did you mean %s?", id, near)
 	}
-	return fmt.Errorf("there is no procedure %s", id)
+	return finding.Refuse("there is no procedure %s", id)
 }
 
 // NotInPeople says that nobody has that id, and whose may be meant.
 func NotInPeople(m *model.Manual, id string) error {
 	if near := model.WhoIsMeant(m.People, id); near != "" {
-		return fmt.Errorf("%s is not in readings/people.csv: did you mean %s?", id, near)
+		return finding.Refuse("%s is not in readings/people.csv: did you mean %s?", id, near)
 	}
-	return fmt.Errorf("%s is not in readings/people.csv: add a row with that id first", id)
+	return finding.Refuse("%s is not in readings/people.csv: add a row with that id first", id)
 }

@@ -1,6 +1,6 @@
 package english
 
-// kinds are the words for the kinds of tools, holds and energies.
+// kinds are the words for the kinds of tools, holds, energies and orders.
 var kinds = map[string]string{
 	"socket":        "Sockets",
 	"spanner":       "Spanners",
@@ -32,6 +32,8 @@ var kinds = map[string]string{
 	"line":          "line",
 	"wire":          "wire",
 	"connector":     "connector",
+	"star":          "star",
+	"spiral":        "spiral",
 }
 
 // states are the words for how a thing stands.

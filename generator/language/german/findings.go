@@ -13,7 +13,7 @@ import (
 // is said of what was let in as well.
 var findings = finding.Tongue{
 	Lang:  "de",
-	Texts: together(findingsReport, findingsWords, findingsRules, findingsFiles, findingsRead, findingsCheck, findingsRecords, findingsAmounts, findingsNumbers, findingsWalk, findingsOffers, findingsCommand, findingsPeople),
+	Texts: together(findingsReport, findingsWords, findingsRules, findingsFiles, findingsRead, findingsCheck, findingsRecords, findingsAmounts, findingsNumbers, findingsWalk, findingsOffers, findingsCommand, findingsPeople, findingsRefusals),
 }
 
 func together(tables ...map[string]string) map[string]string {

@@ -34,7 +34,7 @@ var readings = words.Readings{
 	NobodyElse: "Wer hier nicht genannt ist, hat keine dieser Befähigungen.", Anyone: "Keine Befähigung wird verlangt: jeder, der in der Werkstatt eingewiesen ist.", Between: "%d Personen gleichzeitig haben sie zusammen.",
 	HowAllStand: "Wer sie gelesen hat", NobodyAsked: "Kein Plan verlangt von jemandem, sie zu lesen, und kein Lesen ist festgehalten.",
 	MakesStale: "Was durch eine Änderung hier veraltet", MakesStaleNote: "Wird die nächste Ausgabe zum erneuten Lesen herausgegeben, veraltet dieses Lesen:", MakesStaleNone: "Kein Lesen gilt jetzt, also veraltet keines.",
-	LookAtCallers: "Diese führen sie aus, in jeder Tiefe: sehen Sie sie an, wenn sie sich ändert", WhatChanged: "Was sich für die änderte, deren Lesen veraltet ist", ReadRevision: "Seit Ausgabe %s", ReadUnissued: "Seit einem Text, der nie ausgegeben wurde",
+	LookAtCallers: "Diese führen sie aus, in jeder Tiefe: sehen Sie sie an, wenn sie sich ändert", WhatChanged: "Was sich für die änderte, deren Lesen veraltet ist", ReadRevision: "Seit Ausgabe %s", ReadUnissued: "Seit einem Text, der nie herausgegeben wurde",
 	WordsNotKept: "Die gelesenen Worte wurden nicht behalten: was sich änderte, ist nicht zu sagen.", NothingForThem: "Nichts, wonach ein Leser handelt.", NotHeld: "fehlt",
 
 	Exercise: "Lückenblatt", Answers: "Lösungen dazu", ExerciseTitle: "Übung: %s", AnswersTitle: "Lösungen: %s",

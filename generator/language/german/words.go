@@ -13,7 +13,7 @@ var page = words.Words{
 	Emergency: "Notfall", FirstAid: "Erste Hilfe bei dieser Arbeit", EnergyIsCut: "Wo die Energie getrennt wird",
 	NoFirstAid: "Diese Seite nennt keine eigene Gefahr.", NoAidWritten: "Dafür ist keine Erste Hilfe aufgeschrieben. Rufen Sie Hilfe.",
 
-	AnyMachine: "Jede Maschine", NotIssued: "noch nicht ausgegeben", Revision: "Ausgabe %s · %s", ReviewBy: "zu prüfen bis %s",
+	AnyMachine: "Jede Maschine", NotIssued: "noch nicht herausgegeben", Revision: "Ausgabe %s · %s", ReviewBy: "zu prüfen bis %s",
 	DraftNote:   "Das ist ein Entwurf. Arbeiten Sie nicht danach.",
 	RetiredNote: "Diese Anweisung ist zurückgezogen. Arbeiten Sie nicht danach.", InsteadNote: "Arbeiten Sie stattdessen nach:",
 	BeforeYouStart: "Bevor Sie anfangen", Who: "Wer", Time: "Zeit", Fetch: "Holen", Gear: "Tragen", MakeDead: "Energie trennen",
@@ -73,7 +73,7 @@ var page = words.Words{
 	SnagIntro:  "Für den, der dieses Handbuch schreibt: was die letzte Prüfung fand, und wohin nichts führt.",
 	NoFindings: "Nichts gefunden.", NotReached: "Anweisungen, zu denen keine andere führt", PartsOfList: "Teile dieser Liste", NotReachedIn: "Das ist richtig bei einer Arbeit, die für sich begonnen wird.",
 	Advice: "Rat", Errors: "Fehler", Drafts: "Entwürfe", PrintedNote: "Ein Ausdruck kann veraltet sein. Es gilt die Seite im Ordner der Werkstatt.",
-	Preview:    "Vorschau: Entwürfe und nicht ausgegebene Änderungen werden gezeigt. Nicht zum Arbeiten.",
+	Preview:    "Vorschau: Entwürfe und nicht herausgegebene Änderungen werden gezeigt. Nicht zum Arbeiten.",
 	Made:       "Erstellt am %s.",
 	CodeOfPage: "Code, der zu dieser Seite führt", ShortCode: "Karte %s", WrongLine: "Dieser Schritt ist falsch (Schritt, und was):",
 	Labels: "Etiketten zum Drucken", BegunAt: "Begonnen um", OverAt: "zu Ende um", Search: "Suchen", SearchNoScript: "Die Suche braucht einen Browser, der Skripte ausführt. Die Reiter oben führen ohne sie zu jeder Seite.",
@@ -85,6 +85,7 @@ var page = words.Words{
 		"note": "Aufzuschreiben", "sign": "Unterschriften", "check": "Prüfungen durch eine zweite Person", "witness": "Zeugenpunkte",
 		"electric": "elektrisch", "pressure": "Druck", "vacuum": "Unterdruck", "gravity": "Schwerkraft", "spring": "Feder", "motion": "Bewegung",
 		"heat": "Wärme", "chemical": "chemisch", "line": "Leitung", "wire": "Draht", "connector": "Stecker",
+		"star": "Stern, über Kreuz", "spiral": "Spirale von der Mitte aus",
 	},
 	States: map[string]string{
 		"live": "unter Energie", "isolated": "getrennt", "locked": "mit Schloss gesichert", "released": "entladen", "dead": "energiefrei, festgestellt",

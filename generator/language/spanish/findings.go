@@ -11,7 +11,7 @@ import (
 // together.
 var findings = finding.Tongue{
 	Lang:  "es",
-	Texts: together(findingsReport, findingsWords, findingsRules, findingsFiles, findingsRead, findingsCheck, findingsRecords, findingsAmounts, findingsNumbers, findingsWalk, findingsOffers, findingsCommand, findingsPeople),
+	Texts: together(findingsReport, findingsWords, findingsRules, findingsFiles, findingsRead, findingsCheck, findingsRecords, findingsAmounts, findingsNumbers, findingsWalk, findingsOffers, findingsCommand, findingsPeople, findingsRefusals),
 	And:   and,
 }
 

@@ -32,6 +32,8 @@ var kinds = map[string]string{
 	"line":          "tubería",
 	"wire":          "cable",
 	"connector":     "conector",
+	"star":          "en estrella, en cruz",
+	"spiral":        "en espiral desde el centro",
 }
 
 // states are the words for how a thing stands.

@@ -79,7 +79,7 @@ type Words struct {
 	CodeOfPage, ShortCode, WrongLine                             string // -; a code; -
 	Search, SearchNoScript, BegunAt, OverAt, Labels              string
 
-	Kinds                  map[string]string // of tools, holds and energies, by the format's own word
+	Kinds                  map[string]string // of tools, holds, energies and orders, by the format's own word
 	States                 map[string]string // how a thing stands, by the format's own word
 	HandOverBy, HandOverTo string
 }

@@ -27,13 +27,15 @@
 // near, everything of its kind. What is unknown stays so to the end. A measurement beside a proof whose limit is of
 // another dimension than its energy is not judged there; electric energies at or below the safe
 // voltage may be shown by a look or a check. `dead-branch` is judged where a procedure is walked
-// alone, and names every world in which the hold was not taken, at the first link that asks about it. A first look for a leak without
-// pressure counts as made up for by a later one, in a callee too. A load counts as put back by
+// alone, and names every world in which the hold was not taken, at the first link that asks about
+// it. A first look for a leak without pressure counts as made up for by a later one, in a callee too. A load counts as put back by
 // `clear:` where it was released or proved. `leaves: { POINT: locked }` says of every energy that
 // the point cuts that it stays so. `act-in-words` wants the verb at the beginning of a clause with
 // the thing's name after its article; in a step with act links the name ends there, and none of
 // them is of the thing or of what moves with it. Of a unit that has none of
-// an energy's points, `unit-gap` is told at the machine's file and nothing else of that energy. A
+// an energy's points, `unit-gap` is told at the machine's file and nothing else of that energy,
+// nor of its points where they cut nothing; what the same points leave without is one gap.
+// `clear:` of a tool that is not in place puts a load back that nothing else brings back. A
 // kept plug that is still in is no confirmation for `lock:`. What a plug alone cuts stays dead
 // over `unlock:`. An energy with `contained-by` is filled by `fill:` of a fluid that it needs
 // where it has `points: []`: a circuit that is filled with its pump off pushes nothing. A hold of

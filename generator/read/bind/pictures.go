@@ -21,24 +21,43 @@ var MissingPicture = finding.Rule{
 	Mend:  "Put the picture into pictures/, or write its path from this file.",
 }
 
-// lookThrough looks through the drawings of the manual, some at once: those
-// that would run or fetch something are not published.
+// lookThrough looks at the pictures of the manual, some at once: how large each is,
+// and which drawings would run or fetch something; these are not published.
 func (b *binder) lookThrough() {
 	var names []string
 	for name := range b.tree.Paths {
-		if picture.Inside(name) && picture.IsSVG(name) {
+		if picture.Inside(name) && picture.Kind(name) {
 			names = append(names, name)
 		}
 	}
 	slices.Sort(names)
-	found := make([]*finding.Finding, len(names))
-	parallel.Each(len(names), func(i int) { found[i] = b.lookAt(names[i]) })
-	b.unsafe = map[string]finding.Finding{}
+	found, sizes := make([]*finding.Finding, len(names)), make([]picture.Size, len(names))
+	parallel.Each(len(names), func(i int) {
+		sizes[i] = b.sizeOf(names[i])
+		if picture.IsSVG(names[i]) {
+			found[i] = b.lookAt(names[i])
+		}
+	})
+	b.unsafe, b.m.Sizes = map[string]finding.Finding{}, map[string]picture.Size{}
 	for i, f := range found {
 		if f != nil {
 			b.unsafe[names[i]] = *f
 		}
+		if sizes[i] != (picture.Size{}) {
+			b.m.Sizes[names[i]] = sizes[i]
+		}
 	}
+}
+
+// sizeOf reads the head of a picture. What cannot be read is told where it is
+// copied.
+func (b *binder) sizeOf(name string) picture.Size {
+	f, err := b.tree.Open(name)
+	if err != nil {
+		return picture.Size{}
+	}
+	defer f.Close()
+	return picture.SizeOf(name, f)
 }
 
 func (b *binder) lookAt(name string) *finding.Finding {

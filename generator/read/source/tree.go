@@ -20,7 +20,6 @@ package source
 
 import (
 	"errors"
-	"fmt"
 	"io"
 	"io/fs"
 	"os"
@@ -80,11 +79,11 @@ func ReadOver(root string, over map[string]string) (*Tree, error) {
 	info, err := os.Stat(root)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return nil, fmt.Errorf("there is no folder %s: name the manual's folder with --manual, or write a new one with begin", root)
+		return nil, finding.Refuse("there is no folder %s: name the manual's folder with --manual, or write a new one with begin", root)
 	case err != nil:
-		return nil, fmt.Errorf("the manual's folder cannot be read: %w", err)
+		return nil, finding.Refuse("the manual's folder cannot be read: %s", err)
 	case !info.IsDir():
-		return nil, fmt.Errorf("%s is a file, not a folder: name the folder that holds shop.yaml", root)
+		return nil, finding.Refuse("%s is a file, not a folder: name the folder that holds shop.yaml", root)
 	}
 	t := &Tree{Root: root, Paths: map[string]bool{}, over: over}
 	texts, err := t.list()
@@ -114,7 +113,7 @@ func FromText(files map[string]string) *Tree {
 func (t *Tree) list() ([]string, error) {
 	real, err := filepath.EvalSymlinks(t.Root)
 	if err != nil {
-		return nil, fmt.Errorf("the manual's folder cannot be read: %w", err)
+		return nil, finding.Refuse("the manual's folder cannot be read: %s", err)
 	}
 	var texts []string
 	err = filepath.WalkDir(real, func(full string, d fs.DirEntry, err error) error {
@@ -187,7 +186,7 @@ func (t *Tree) Hold(name, text string) {
 // must be readable.
 func (t *Tree) unlisted(name string, d fs.DirEntry, err error) error {
 	if name == "." {
-		return fmt.Errorf("the manual's folder cannot be read: %w", err)
+		return finding.Refuse("the manual's folder cannot be read: %s", err)
 	}
 	t.problem(name, finding.Say("this folder cannot be read: %s", reason(err)), finding.Say("give the program leave to read it"))
 	return skip(d)
@@ -353,9 +352,9 @@ func (t *Tree) Open(name string) (io.ReadCloser, error) {
 	case err != nil:
 		return nil, err
 	case !info.Mode().IsRegular():
-		return nil, errors.New("it is not a plain file")
+		return nil, finding.Refuse("it is not a plain file")
 	case info.Size() > MaxPicture:
-		return nil, fmt.Errorf("it is %d MB, and may be %d MB", info.Size()>>20, MaxPicture>>20)
+		return nil, finding.Refuse("it is %d MB, and may be %d MB", info.Size()>>20, MaxPicture>>20)
 	}
 	return os.Open(full)
 }

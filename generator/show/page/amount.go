@@ -2,6 +2,9 @@ package page
 
 import (
 	"bytes"
+	"cmp"
+	"html"
+	"slices"
 	"strings"
 
 	"baybinder/generator/base/quantity"
@@ -38,6 +41,24 @@ func (f *finishing) amounts(text []byte, from int) (written int) {
 		i = written
 	}
 	return written
+}
+
+// AmountsIn are the amounts that names hold, each once, the longest first: for the
+// scripts, which put such names on a page themselves.
+func (s *Site) AmountsIn(names []string) []string {
+	var out []string
+	for _, name := range names {
+		var written bytes.Buffer
+		s.Finish(&written, []byte(html.EscapeString(name)), nil)
+		for _, piece := range strings.Split(written.String(), amountBegins)[1:] {
+			amount, _, _ := strings.Cut(piece, amountEnds)
+			if amount = html.UnescapeString(amount); !slices.Contains(out, amount) {
+				out = append(out, amount)
+			}
+		}
+	}
+	slices.SortFunc(out, func(a, b string) int { return cmp.Or(cmp.Compare(len(b), len(a)), cmp.Compare(a, b)) })
+	return out
 }
 
 func isFigure(b byte) bool { return b >= '0' && b <= '9' }

@@ -2,6 +2,7 @@ package page
 
 import (
 	"bytes"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -42,5 +43,18 @@ func TestAnAmountIsNotParted(t *testing.T) {
 		if got.String() != c.want {
 			t.Errorf("%q becomes\n%s, want\n%s", from, got.String(), c.want)
 		}
+	}
+}
+
+// What the scripts keep on one line are the amounts alone, the longest first: "36 V dc"
+// is not looked for as "36 V".
+func TestAmountsInNamesOfOptions(t *testing.T) {
+	s := siteOf(t, map[string]string{})
+	got := s.AmountsIn([]string{"Lithium pack, 36 V dc", "Pump, 7.5 bar", "Cab", "Second pump, 7.5 bar", "Heater, 36 V"})
+	if want := []string{"36 V dc", "7.5 bar", "36 V"}; !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+	if none := s.AmountsIn([]string{"Cab", "Mod 3"}); none != nil {
+		t.Errorf("%q are amounts", none)
 	}
 }

@@ -46,6 +46,16 @@ func SequenceDrawing(sequence []string, n int, label string) HTML {
 	return HTML(svg.String())
 }
 
+// InOrder says in which order a fastener is tightened. A star and a spiral are words of
+// the format, and said in the page's language; another order is in the shop's words.
+func (s *Site) InOrder(f *model.Fastener) string {
+	said := s.SayAll(f, "sequence", f.Sequence)
+	if word, known := s.Words.Kinds[f.Sequence[0]]; known && len(f.Sequence) == 1 {
+		said = []string{word}
+	}
+	return fmt.Sprintf(s.Words.Sequence, Joined(said))
+}
+
 // The drawing's measures, in its own units: it grows with the fasteners, so
 // that none lies over another and the figures stay as large.
 const (

@@ -63,3 +63,24 @@ func circleOf(n int, drawing string) string {
 	parts := strings.Split(drawing, "<circle")
 	return parts[n]
 }
+
+// A star and a spiral are words of the format: a page says them in its language. An
+// order of the shop's own is in the shop's words.
+func TestOrdersAreSaidInTheLanguage(t *testing.T) {
+	for _, c := range []struct{ language, sequence, want string }{
+		{"en", "star", "sequence: star"},
+		{"de", "star", "Reihenfolge: Stern, über Kreuz"},
+		{"de", "spiral", "Reihenfolge: Spirale von der Mitte aus"},
+		{"de", "[oben, unten]", "Reihenfolge: oben, unten"},
+		{"de", "[star, unten]", "Reihenfolge: star, unten"},
+		{"es", "star", "secuencia: en estrella, en cruz"},
+	} {
+		s := siteOf(t, map[string]string{
+			"shop.yaml":       "title: T\nlanguage: " + c.language + "\n",
+			"machines/m.yaml": "name: M\nfasteners:\n  bolt: { name: B, sequence: " + c.sequence + " }\n",
+		})
+		if got := s.InOrder(s.Manual.Machines[0].Fasteners[0]); got != c.want {
+			t.Errorf("%s in %s: %q, want %q", c.sequence, c.language, got, c.want)
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"fmt"
 	"html"
 	"strings"
 
@@ -122,11 +123,21 @@ func anchor(out *strings.Builder, class, address, words, title string) {
 // picture is loaded with its page, not once it is near: a step that somebody jumps to
 // would move away when those above it come, and a print would lack them.
 func (s *Site) picture(out *strings.Builder, up string, l *model.Link) {
-	out.WriteString(`<img class="picture" src="`)
-	out.WriteString(up + escapeURL(l.ID))
-	out.WriteString(`" alt="`)
-	out.WriteString(html.EscapeString(l.Text))
-	out.WriteString(`">`)
+	out.WriteString(string(s.PictureOf(up, l.ID, l.Text)))
+}
+
+// highest is how many pixels high a picture is shown at most; the styles say 26rem.
+const highest = 416
+
+// PictureOf shows a picture of the manual, by its path there. It says its size, so
+// that a page keeps its place and the text below does not move as it comes.
+func (s *Site) PictureOf(up, name, words string) HTML {
+	size := ""
+	if known := s.Manual.Sizes[name]; known.Height > 0 {
+		shown := known.Within(highest)
+		size = fmt.Sprintf(` width="%d" height="%d"`, shown.Width, shown.Height)
+	}
+	return HTML(`<img class="picture" src="` + up + escapeURL(name) + `" alt="` + html.EscapeString(words) + `"` + size + `>`)
 }
 
 // file links to a file of the manual; a procedure's file is its page.

@@ -2,6 +2,8 @@ package procedure
 
 import (
 	"encoding/json"
+	"maps"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -22,6 +24,7 @@ type Bay struct {
 	Options     string // JSON: option id to words, those that the page asks about
 	Units       string // JSON: rows of serial numbers with the options that they have
 	OnlyOne     string // JSON: options of which a unit has at most one
+	Amounts     string // a pattern of the amounts in the names of options; "" where there are none
 }
 
 // unitRow is a row of a machine's serial numbers, for the script.
@@ -52,6 +55,12 @@ func (s *Pages) bay(p *model.Procedure) Bay {
 	names := map[string]string{}
 	for i, text := range s.Options(m) {
 		names[m.Options[i].Key] = text
+	}
+	if amounts := s.AmountsIn(slices.Sorted(maps.Values(names))); len(amounts) > 0 {
+		for i := range amounts {
+			amounts[i] = regexp.QuoteMeta(amounts[i])
+		}
+		v.Amounts = "(" + strings.Join(amounts, "|") + ")"
 	}
 	rows := []unitRow{}
 	for _, u := range m.Units {

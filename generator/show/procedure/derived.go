@@ -244,7 +244,7 @@ func (s *Pages) tightenedHow(f *model.Fastener) []string {
 		out = append(out, fmt.Sprintf(s.Words.OnThread, s.Say(f, "lubricant", f.Lubricant)))
 	}
 	if len(f.Sequence) > 0 {
-		out = append(out, fmt.Sprintf(s.Words.Sequence, page.Joined(s.SayAll(f, "sequence", f.Sequence))))
+		out = append(out, s.InOrder(f))
 	}
 	if f.MarkAfter != "" {
 		out = append(out, fmt.Sprintf(s.Words.MarkWith, s.Say(f, "mark-after", f.MarkAfter)))

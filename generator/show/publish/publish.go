@@ -18,7 +18,6 @@ package publish
 import (
 	"bytes"
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path"
@@ -28,6 +27,7 @@ import (
 	"sync"
 
 	"baybinder/generator/base/atomicfile"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/turn"
 )
 
@@ -56,7 +56,7 @@ func Begin(to string, waiting func(who string)) (*Site, error) {
 	}
 	s := &Site{to: to, written: map[string]bool{}, folders: map[string]bool{}}
 	if err := os.MkdirAll(filepath.Dir(to), 0o755); err != nil {
-		return nil, fmt.Errorf("the site's folder cannot be made: %w", err)
+		return nil, finding.Refuse("the site's folder cannot be made: %s", err)
 	}
 	unlock, err := turn.Take(s.beside("lock"), waiting)
 	if err != nil {
@@ -74,14 +74,14 @@ func Begin(to string, waiting func(who string)) (*Site, error) {
 func resolve(to string) (string, error) {
 	abs, err := filepath.Abs(to)
 	if err != nil {
-		return "", fmt.Errorf("the site's folder: %w", err)
+		return "", finding.Refuse("the site's folder: %s", err)
 	}
 	real, err := filepath.EvalSymlinks(abs)
 	if err == nil {
 		return real, nil
 	}
 	if info, notThere := os.Lstat(abs); notThere == nil && info.Mode()&fs.ModeSymlink != 0 {
-		return "", fmt.Errorf("%s is a link that leads nowhere: remove it, or make the folder that it leads to", to)
+		return "", finding.Refuse("%s is a link that leads nowhere: remove it, or make the folder that it leads to", to)
 	}
 	return abs, nil
 }
@@ -100,12 +100,12 @@ func (s *Site) prepare() error {
 		return err
 	}
 	if err := remove(s.staging); err != nil { // of a build that was killed
-		return fmt.Errorf("what a broken-off build left cannot be removed: %w", err)
+		return finding.Refuse("what a broken-off build left cannot be removed: %s", err)
 	}
 	_, err := os.Lstat(s.to)
 	s.stands = err == nil
 	if err := s.folder(s.staging); err != nil {
-		return fmt.Errorf("the new site cannot be made: %w", err)
+		return finding.Refuse("the new site cannot be made: %s", err)
 	}
 	return os.WriteFile(filepath.Join(s.staging, list), nil, 0o644) // so that the next build knows whose it is
 }
@@ -163,7 +163,7 @@ func mayRemove(folder string) error {
 			return nil
 		}
 	}
-	return fmt.Errorf("%s was not written by baybinder and is in the way of a build: move it elsewhere", folder)
+	return finding.Refuse("%s was not written by baybinder and is in the way of a build: move it elsewhere", folder)
 }
 
 // beside is a folder next to the site's, for a purpose.
@@ -210,7 +210,7 @@ func (s *Site) mayReplace() error {
 	case errors.Is(err, fs.ErrNotExist):
 		return nil
 	case err != nil:
-		return fmt.Errorf("the site's folder cannot be read: %w", err)
+		return finding.Refuse("the site's folder cannot be read: %s", err)
 	}
 	for _, e := range entries {
 		if e.Name() == list {
@@ -219,7 +219,7 @@ func (s *Site) mayReplace() error {
 	}
 	for _, e := range entries {
 		if !strings.HasPrefix(e.Name(), ".") {
-			return fmt.Errorf("%s holds files that baybinder did not write, such as %s: name an empty folder, or a new one", s.to, e.Name())
+			return finding.Refuse("%s holds files that baybinder did not write, such as %s: name an empty folder, or a new one", s.to, e.Name())
 		}
 	}
 	return nil
@@ -237,7 +237,7 @@ func (s *Site) Put(name string, data []byte) error {
 		return nil
 	}
 	if err := os.WriteFile(full, data, 0o644); err != nil {
-		return fmt.Errorf("the page %s cannot be written: %w", name, err)
+		return finding.Refuse("the page %s cannot be written: %s", name, err)
 	}
 	return nil
 }
@@ -287,7 +287,7 @@ func Replace(to, name string, data []byte) error {
 	}
 	if err != nil {
 		_ = os.Remove(fresh)
-		return fmt.Errorf("the page %s cannot be written: %w", name, err)
+		return finding.Refuse("the page %s cannot be written: %s", name, err)
 	}
 	return nil
 }
@@ -297,7 +297,7 @@ func (s *Site) mark(name, folder string) error {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	if s.written[name] {
-		return fmt.Errorf("two pages would be %s", name)
+		return finding.Refuse("two pages would be %s", name)
 	}
 	s.written[name] = true
 	if s.folders[folder] {
@@ -325,7 +325,7 @@ func (s *Site) Commit() (kept []string, err error) {
 		return nil, err
 	}
 	if err := s.swap(); err != nil {
-		return nil, fmt.Errorf("the new site cannot be put in place, the last one stays: %w", err)
+		return nil, finding.Refuse("the new site cannot be put in place, the last one stays: %s", err)
 	}
 	return kept, nil
 }

@@ -64,7 +64,9 @@ func (s *Pages) torqueRow(f *model.Fastener) TorqueRow {
 		r.Torques = []string{s.BothLimit(f.Torque)}
 	}
 	r.Notes = s.fastenerNotes(f)
-	r.Order = page.SequenceDrawing(f.Sequence, most, fmt.Sprintf(s.Words.Sequence, page.Joined(f.Sequence)))
+	if len(f.Sequence) > 0 {
+		r.Order = page.SequenceDrawing(f.Sequence, most, s.InOrder(f))
+	}
 	s.clamp(&r, f)
 	return r
 }

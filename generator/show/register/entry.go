@@ -32,7 +32,7 @@ type Entry struct {
 	Box      *page.Box // of a hazard: as the steps show it
 	Hold     *page.Hold
 	Label    *page.Chemical // of a supply
-	Picture  string
+	Picture  page.HTML
 	Note     string
 	Computed []page.Computed
 	Uses     []Used
@@ -72,7 +72,7 @@ func (f *facts) links(name string, links []page.Link) {
 func (s *Pages) entry(n model.Named, c *model.Common, sort string) *Entry {
 	v := &Entry{Frame: s.Frame(page.PageOf(n), c.Label()), Name: c.Label(), Sort: sort, Note: c.Note}
 	if c.Picture != "" {
-		v.Picture = v.Up + c.Picture
+		v.Picture = s.PictureOf(v.Up, path.Clean(c.Picture), c.Label())
 	}
 	uses := s.UsersOf(n)
 	v.Uses, v.Parts = used(v.Up, uses[:min(onUses, len(uses))]), usesParts(n, 0, len(uses))
