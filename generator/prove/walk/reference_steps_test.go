@@ -79,6 +79,11 @@ func (x *run) went(l *model.Link, asking *model.Step) bool {
 	hold := l.To.(*model.Hold)
 	takings := takingsBefore(x.frame().p, hold, asking)
 	if len(takings) == 0 {
+		for _, own := range asking.Links {
+			if own.Is("hold") && own.To == l.To {
+				return true // what follows was meant for a step of its own
+			}
+		}
 		return x.outcome(hold, nil, l)
 	}
 	for i := len(takings) - 1; i >= 0; i-- {
