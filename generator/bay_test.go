@@ -26,12 +26,17 @@ func js[T any](t testing.TB, ctx context.Context, expression string) T {
 	return v
 }
 
-// resize gives the window a size in CSS pixels, and waits until the page has it:
-// the browser answers before the page is laid out anew.
+// resize gives the window a size in CSS pixels, and waits until the page has it: the
+// browser answers before the page is laid out anew, and tells the width before the
+// page's own listeners know. A frame tells them before it calls back.
 func resize(t testing.TB, ctx context.Context, width, height int64) {
 	t.Helper()
 	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(width, height)))
-	js[any](t, ctx, fmt.Sprintf(`new Promise((done) => { const look = () => { if (innerWidth === %d && innerHeight === %d) { removeEventListener('resize', look); done(0); } }; addEventListener('resize', look); look(); })`, width, height))
+	js[any](t, ctx, fmt.Sprintf(`new Promise((done) => { const look = () => {
+		if (innerWidth !== %d || innerHeight !== %d) return;
+		removeEventListener('resize', look);
+		requestAnimationFrame(() => requestAnimationFrame(() => done(0)));
+	}; addEventListener('resize', look); look(); })`, width, height))
 }
 
 // bayHelpers are short words for what a technician does.

@@ -434,7 +434,7 @@ func TestLargeMatrix(t *testing.T) {
 // open of each, and can leave out the procedures of which nothing is.
 func matrixOnAWideScreen(t *testing.T, ctx context.Context) {
 	t.Helper()
-	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(1600, 1000)))
+	resize(t, ctx, 1600, 1000)
 	const whole = `(() => { const g = document.querySelector('.grid'); g.scrollIntoView(); const top = g.querySelector('thead').getBoundingClientRect().bottom, box = g.getBoundingClientRect();
 		const seen = (e) => { const r = e.getBoundingClientRect(); return r.width > 0 && r.left >= 0 && r.right <= Math.min(box.right, innerWidth) + 1 && r.bottom <= Math.min(box.bottom, innerHeight) + 1 && r.bottom > 0; };
 		const people = [...g.querySelectorAll('thead th a')].filter(seen).length;

@@ -116,8 +116,11 @@ func (p *writer) tall(width int64) {
 		height = max(height, now)
 		do(p.t, chromedp.Do(p.ctx, chromedp.EmulateViewport(width, height)))
 	}
-	p.get(`new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(""))))`)
+	p.get(twoFrames)
 }
+
+// twoFrames ends once the page has been laid out as it is now.
+const twoFrames = `new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(""))))`
 
 // rig is a small machine with a job that is begun. All values are invented.
 var rig = fstest.MapFS{

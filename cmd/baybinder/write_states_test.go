@@ -48,6 +48,7 @@ func TestTheStripCoversNoOffer(t *testing.T) {
 	p.is(`document.querySelector(".write-groups section button") && document.querySelector(".write-beside").ariaBusy === "false"`)
 	for _, size := range [][2]int64{{1366, 900}, {1366, 600}, {820, 1180}, {390, 800}} {
 		do(t, chromedp.Do(p.ctx, chromedp.EmulateViewport(size[0], size[1])))
+		p.get(twoFrames) // the page has answered to its size
 		if size[0] > 1200 {
 			p.run(`scrollTo(0, 0)`)
 			p.is(`document.querySelector(".write-beside").getBoundingClientRect().bottom <= document.querySelector(".emergency").getBoundingClientRect().top`)
