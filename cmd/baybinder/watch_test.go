@@ -72,7 +72,8 @@ func (w *watching) until(what string, is func() bool) {
 	}
 }
 
-var wholeSite = regexp.MustCompile(`(?m)^\d+ pages? in `)
+// wholeSite is told in the shop's language.
+var wholeSite = regexp.MustCompile(`(?m)^\d+ \pL+ (in|en) `)
 
 // built waits until so many builds of the whole site are done.
 func (w *watching) built(n int) {
