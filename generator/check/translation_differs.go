@@ -48,6 +48,7 @@ type comparison struct {
 	c           *Context
 	original, p *model.Procedure
 	found       []finding.Finding
+	wrong       map[*model.Procedure][]position.Pos // the numbers of a text that are told of by what they are held against, in its order
 }
 
 func (t *comparison) add(at, there position.Pos, message, mend finding.Words) {
@@ -128,10 +129,16 @@ func (t *comparison) toldOf(p *model.Procedure, blocks []model.Block, said []str
 		return false
 	}
 	var wrong []string
-	for _, f := range numbers.Procedure(t.c.Manual, &t.c.followed, p) {
-		inside := func(b model.Block) bool { return b.At.Start <= f.At.Start && f.At.End <= b.At.End }
-		if (f.Rule == &numbers.ValueDisagrees || f.Rule == &numbers.CountDisagrees) && slices.ContainsFunc(blocks, inside) {
-			wrong = append(wrong, f.At.Text())
+	all := t.wrongIn(p)
+	for _, b := range blocks {
+		from, _ := slices.BinarySearchFunc(all, b.At.Start, func(at position.Pos, start int) int { return cmp.Compare(at.Start, start) })
+		for _, at := range all[from:] {
+			if at.Start >= b.At.End {
+				break
+			}
+			if at.End <= b.At.End {
+				wrong = append(wrong, at.Text())
+			}
 		}
 	}
 	in := figures(cmp.Or(p.Language, t.c.Manual.Shop.Language), wrong)
@@ -139,6 +146,25 @@ func (t *comparison) toldOf(p *model.Procedure, blocks []model.Block, said []str
 	return !slices.ContainsFunc(said, func(number string) bool {
 		return !slices.Contains(in, number) && (bareFigure(number) || !strings.Contains(text, strings.ToLower(number)))
 	})
+}
+
+// wrongIn are the numbers of a text that are told of, looked for once.
+func (t *comparison) wrongIn(p *model.Procedure) []position.Pos {
+	if known, is := t.wrong[p]; is {
+		return known
+	}
+	var out []position.Pos
+	for _, f := range numbers.Procedure(t.c.Manual, &t.c.followed, p) {
+		if f.Rule == &numbers.ValueDisagrees || f.Rule == &numbers.CountDisagrees {
+			out = append(out, f.At)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b position.Pos) int { return cmp.Compare(a.Start, b.Start) })
+	if t.wrong == nil {
+		t.wrong = map[*model.Procedure][]position.Pos{}
+	}
+	t.wrong[p] = out
+	return out
 }
 
 // bareFigure says that a number stands in figures alone, without a unit.

@@ -126,7 +126,7 @@ func branchTurned(link *model.Link, amounts []amountIn, tag string) []finding.Fi
 		return nil
 	}
 	for _, a := range amounts {
-		said := boundingOf(&tongue.Bounds, a.said, clauseBefore(link.Text[:a.Start]), wordsBehind(link.Text[a.End:]))
+		said := a.boundingIn(link.Text, tongue)
 		if !said.beyond || slices.ContainsFunc(said.before, func(w string) bool { return slices.Contains(tongue.Denials, w) }) {
 			continue
 		}

@@ -112,6 +112,11 @@ func (a amountIn) sided(text, tag string, links spoken) sided {
 	return b.asked(c, links.order)
 }
 
+// boundingIn is how an amount of a text stands there by the words beside it alone.
+func (a amountIn) boundingIn(text string, tongue *shape.Language) bounding {
+	return boundingOf(&tongue.Bounds, a.said, clauseBefore(text[:a.Start]), wordsBehind(text[a.End:]))
+}
+
 // boundingOf reads an amount by the words before and behind it.
 func boundingOf(w *shape.Bounds, amount string, before, behind []string) bounding {
 	for _, at := range []struct {

@@ -3,7 +3,6 @@ package numbers
 import (
 	"iter"
 	"slices"
-	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/quantity"
@@ -128,8 +127,7 @@ func (a amountIn) isLeft(link *model.Link, rivals []quantity.Quantity, tag strin
 	if tongue == nil || !link.Kind.Empties || link.Kind.Act == model.Prove {
 		return false
 	}
-	said := boundingOf(&tongue.Bounds, a.said, clauseBefore(strings.TrimSpace(link.Text[:a.Start])), wordsBehind(link.Text[a.End:]))
-	if said.side != quantity.AtMost {
+	if a.boundingIn(link.Text, tongue).side != quantity.AtMost {
 		return false
 	}
 	return !slices.ContainsFunc(rivals, func(r quantity.Quantity) bool { return a.Base() >= r.Base() })

@@ -2,7 +2,7 @@ package walk
 
 import (
 	"cmp"
-	"maps"
+	"fmt"
 	"slices"
 
 	"baybinder/generator/base/finding"
@@ -88,17 +88,18 @@ func gaps(m *model.Machine) []gap {
 		return nil
 	}
 	var out []gap
+	known := map[string]int{} // by what is so on those units, and by the points
 	for _, e := range m.Energies {
 		on := without(e)
 		if len(e.Points) == 0 || on == nil || !anyUnit(m, on) {
 			continue
 		}
-		alike := slices.IndexFunc(out, func(g gap) bool {
-			return maps.Equal(g.on, on) && slices.Equal(leads(g.energies[0].Points), leads(e.Points))
-		})
-		if alike < 0 {
+		of := fmt.Sprint(on, model.IDs(leads(e.Points)))
+		alike, is := known[of]
+		if !is {
+			alike = len(out)
+			known[of] = alike
 			out = append(out, gap{on: on})
-			alike = len(out) - 1
 		}
 		out[alike].energies = append(out[alike].energies, e)
 	}

@@ -1,6 +1,7 @@
 package bind
 
 import (
+	"bytes"
 	"net/url"
 	"slices"
 	"strings"
@@ -33,9 +34,10 @@ func (b *binder) lookThrough() {
 	slices.Sort(names)
 	found, sizes := make([]*finding.Finding, len(names)), make([]picture.Size, len(names))
 	parallel.Each(len(names), func(i int) {
-		sizes[i] = b.sizeOf(names[i])
 		if picture.IsSVG(names[i]) {
-			found[i] = b.lookAt(names[i])
+			sizes[i], found[i] = b.lookAt(names[i])
+		} else {
+			sizes[i] = b.sizeOf(names[i])
 		}
 	})
 	b.unsafe, b.m.Sizes = map[string]finding.Finding{}, map[string]picture.Size{}
@@ -60,20 +62,21 @@ func (b *binder) sizeOf(name string) picture.Size {
 	return picture.SizeOf(name, f)
 }
 
-func (b *binder) lookAt(name string) *finding.Finding {
+// lookAt reads a drawing.
+func (b *binder) lookAt(name string) (picture.Size, *finding.Finding) {
 	data, err := b.tree.Bytes(name)
 	if err != nil {
-		return nil // what cannot be read is told where it is copied
+		return picture.Size{}, nil // what cannot be read is told where it is copied
 	}
-	fault := picture.SVG(data)
+	size, fault := picture.SizeOf(name, bytes.NewReader(data)), picture.SVG(data)
 	if fault == nil {
-		return nil
+		return size, nil
 	}
 	file := position.NewFile(name, string(data))
 	at := min(fault.At, len(file.Text))
 	f := UnsafeLink.At(file.At(at, at), "this drawing is not published: %s", fault.Why).
 		WithMend("take it out, or save the drawing as a plain SVG of lines, fills and texts")
-	return &f
+	return size, &f
 }
 
 // Where a path to a picture begins.

@@ -49,6 +49,9 @@ func SequenceDrawing(sequence []string, n int, label string) HTML {
 // InOrder says in which order a fastener is tightened. A star and a spiral are words of
 // the format, and said in the page's language; another order is in the shop's words.
 func (s *Site) InOrder(f *model.Fastener) string {
+	if len(f.Sequence) == 0 {
+		return ""
+	}
 	said := s.SayAll(f, "sequence", f.Sequence)
 	if word, known := s.Words.Kinds[f.Sequence[0]]; known && len(f.Sequence) == 1 {
 		said = []string{word}

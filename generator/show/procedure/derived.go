@@ -243,8 +243,8 @@ func (s *Pages) tightenedHow(f *model.Fastener) []string {
 	if f.Lubricant != "" {
 		out = append(out, fmt.Sprintf(s.Words.OnThread, s.Say(f, "lubricant", f.Lubricant)))
 	}
-	if len(f.Sequence) > 0 {
-		out = append(out, s.InOrder(f))
+	if order := s.InOrder(f); order != "" {
+		out = append(out, order)
 	}
 	if f.MarkAfter != "" {
 		out = append(out, fmt.Sprintf(s.Words.MarkWith, s.Say(f, "mark-after", f.MarkAfter)))

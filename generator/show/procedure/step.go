@@ -305,9 +305,6 @@ func pictured(p *model.Procedure, f *model.Fastener) bool {
 
 // order is the sequence of so many fasteners, drawn.
 func (s *Pages) order(f *model.Fastener, n int) []page.HTML {
-	if len(f.Sequence) == 0 {
-		return nil
-	}
 	drawn := page.SequenceDrawing(f.Sequence, n, f.Label()+", "+s.InOrder(f))
 	if drawn == "" {
 		return nil

@@ -64,9 +64,7 @@ func (s *Pages) torqueRow(f *model.Fastener) TorqueRow {
 		r.Torques = []string{s.BothLimit(f.Torque)}
 	}
 	r.Notes = s.fastenerNotes(f)
-	if len(f.Sequence) > 0 {
-		r.Order = page.SequenceDrawing(f.Sequence, most, s.InOrder(f))
-	}
+	r.Order = page.SequenceDrawing(f.Sequence, most, s.InOrder(f))
 	s.clamp(&r, f)
 	return r
 }
