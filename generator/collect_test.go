@@ -11,6 +11,7 @@ import (
 	"time"
 
 	"baybinder/generator"
+	"baybinder/generator/base/finding"
 	"baybinder/generator/command/browse"
 	"baybinder/generator/command/collect"
 	"baybinder/generator/model"
@@ -48,7 +49,7 @@ func TestFromPageToManual(t *testing.T) {
 		}
 	}
 	build()
-	takes, err := collect.New(manual, &collect.Devices{Now: time.Now}, t.Logf)
+	takes, err := collect.New(manual, &collect.Devices{Now: time.Now}, func(w finding.Words) { t.Log(w) })
 	must(t, err)
 	handler := browse.Guard(browse.Loopback, takes.Wrap(browse.Handler(site)), collect.RecordsAt, collect.DeviceAt)
 	far := false // the browser is on another machine of the network

@@ -31,7 +31,7 @@ func (c *browseCommand) Run(g *globals, d *output) error {
 	var takes *collect.Collector
 	if c.Collect {
 		var err error
-		if takes, err = collect.New(g.Manual, &collect.Devices{Folder: keys(), Now: time.Now, Say: d.note}, d.note); err != nil {
+		if takes, err = collect.New(g.Manual, &collect.Devices{Folder: keys(), Now: time.Now, Say: d.hear}, d.hear); err != nil {
 			return err
 		}
 		o.Wrap, o.Takes = takes.Wrap, []string{collect.RecordsAt, collect.DeviceAt}

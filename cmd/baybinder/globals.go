@@ -113,6 +113,9 @@ func (d *output) remark(format string, args ...any) {
 	fmt.Fprintln(d.err, d.inShop(format, args...))
 }
 
+// hear says likewise what another package has in words.
+func (d *output) hear(w finding.Words) { d.remark("%s", w) }
+
 // progress says in the shop's language how things go, to someone who watches.
 func (d *output) progress(format string, args ...any) {
 	if d.terminal {

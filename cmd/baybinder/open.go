@@ -151,7 +151,7 @@ func (d *door) begin() {
 			done()
 		}
 		if err != nil {
-			d.said.Findings = lines(err.Error())
+			d.said.Findings = lines(told(generator.TongueOf(d.options.Manual), finding.Told(err)))
 			return
 		}
 	}
@@ -165,7 +165,7 @@ func (d *door) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	defer d.mu.Unlock()
 	if r.Method == http.MethodPost && r.URL.Path == "/begin" && r.Host == d.host {
 		if !d.asks(r) {
-			http.Error(w, "go back to the first page, and press the button there", http.StatusForbidden)
+			http.Error(w, told(generator.TongueOf(d.options.Manual), finding.Say("go back to the first page, and press the button there")), http.StatusForbidden)
 			return
 		}
 		d.begin()

@@ -5,6 +5,7 @@ import (
 	"net/http"
 	"net/http/httptest"
 	"net/url"
+	"os"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -44,6 +45,13 @@ func TestADoubleClickOffersToBegin(t *testing.T) {
 	}
 	if code, _ := ask("POST", "/begin", "http://127.0.0.1:4711", "secret"); code != http.StatusSeeOther {
 		t.Errorf("the button gets %d: %s", code, d.said.Findings)
+	}
+	shop := filepath.Join(d.options.Manual, "shop.yaml")
+	if err := os.WriteFile(shop, []byte("title: Taller\nlanguage: es\n"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if _, body := ask("POST", "/begin", "null", ""); body != "vuelva a la primera página y pulse allí el botón\n" {
+		t.Errorf("a Spanish shop's page that may not press the button is told %q", body)
 	}
 	if code, body := ask("GET", "/", "", ""); code != http.StatusOK || !strings.Contains(body, "theme/baybinder.css") {
 		t.Errorf("the site is not shown: %d %s", code, body)

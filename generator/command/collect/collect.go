@@ -71,7 +71,7 @@ type Collector struct {
 	secret  []byte // of this run: tokens are made of it
 	devices *Devices
 	code    string
-	say     func(format string, args ...any)
+	say     func(finding.Words)
 
 	mu    sync.Mutex
 	wrong int // codes that were wrong so far
@@ -79,7 +79,7 @@ type Collector struct {
 
 // New prepares a collector for a manual's folder. say tells what was taken and
 // what was refused, where the program runs.
-func New(manual string, devices *Devices, say func(format string, args ...any)) (*Collector, error) {
+func New(manual string, devices *Devices, say func(finding.Words)) (*Collector, error) {
 	if info, err := os.Stat(manual); err != nil || !info.IsDir() {
 		return nil, finding.Refuse("there is no manual in %s for records to go to", manual)
 	}
@@ -129,14 +129,15 @@ func (c *Collector) Wrap(site http.Handler) http.Handler {
 // refusal is an answer that something was not taken.
 type refusal struct {
 	status int
-	words  string
+	words  finding.Words
 }
 
-func (e *refusal) Error() string { return e.words }
+func (e *refusal) Error() string { return e.words.String() }
 
-func refused(status int, format string, args ...any) error {
-	return &refusal{status, fmt.Sprintf(format, args...)}
-}
+// Says is the refusal in words that can be told in any language.
+func (e *refusal) Says() finding.Words { return e.words }
+
+func refused(status int, words finding.Words) error { return &refusal{status, words} }
 
 // answer asks whether a request comes from a page of this server, and answers
 // it. What was refused is told where the program runs, too.
@@ -153,7 +154,7 @@ func (c *Collector) answer(w http.ResponseWriter, r *http.Request, do func(http.
 	if no, is := errors.AsType[*refusal](err); is {
 		status = no.status
 	}
-	c.say("not taken from %s: %v", deviceOf(r), err)
+	c.say(finding.Say("not taken from %s: %s", deviceOf(r), finding.Told(err)))
 	http.Error(w, err.Error(), status)
 }
 
@@ -163,10 +164,10 @@ func (c *Collector) answer(w http.ResponseWriter, r *http.Request, do func(http.
 func ownPage(r *http.Request) error {
 	from, err := url.Parse(r.Header.Get("Origin"))
 	if err != nil || from.Host == "" || !strings.EqualFold(from.Host, r.Host) {
-		return refused(http.StatusForbidden, "it comes from %q, which is no page of this server", r.Header.Get("Origin"))
+		return refused(http.StatusForbidden, finding.Say("it comes from %q, which is no page of this server", r.Header.Get("Origin")))
 	}
 	if site := r.Header.Get("Sec-Fetch-Site"); site != "" && site != "same-origin" {
-		return refused(http.StatusForbidden, "the page that sends it is %s", site)
+		return refused(http.StatusForbidden, finding.Say("the page that sends it is %s", site))
 	}
 	return nil
 }
@@ -198,7 +199,7 @@ func (c *Collector) known(r *http.Request) bool {
 func (c *Collector) device(w http.ResponseWriter, r *http.Request) error {
 	typed, err := io.ReadAll(http.MaxBytesReader(w, r.Body, 100))
 	if err != nil {
-		return refused(http.StatusRequestEntityTooLarge, "the code is longer than a code is")
+		return refused(http.StatusRequestEntityTooLarge, finding.Say("the code is longer than a code is"))
 	}
 	if err := c.judge(strings.TrimSpace(string(typed))); err != nil {
 		return err
@@ -217,10 +218,10 @@ func (c *Collector) judge(typed string) error {
 	defer c.mu.Unlock()
 	switch {
 	case c.wrong >= mostWrong:
-		return refused(http.StatusTooManyRequests, "%d codes were wrong: no more are taken until this program is begun anew", c.wrong)
+		return refused(http.StatusTooManyRequests, finding.Say("%d codes were wrong: no more are taken until this program is begun anew", c.wrong))
 	case !equal(typed, c.code):
 		c.wrong++
-		return refused(http.StatusForbidden, "the code is wrong")
+		return refused(http.StatusForbidden, finding.Say("the code is wrong"))
 	}
 	return nil
 }
@@ -228,23 +229,25 @@ func (c *Collector) judge(typed string) error {
 // take makes a file of the record that a request holds.
 func (c *Collector) take(w http.ResponseWriter, r *http.Request) error {
 	if !c.known(r) {
-		return refused(http.StatusUnauthorized, "this device has not typed the code yet")
+		return refused(http.StatusUnauthorized, finding.Say("this device has not typed the code yet"))
 	}
 	if kind, _, err := mime.ParseMediaType(r.Header.Get("Content-Type")); err != nil || kind != "application/json" {
-		return refused(http.StatusUnsupportedMediaType, "it is no JSON")
+		return refused(http.StatusUnsupportedMediaType, finding.Say("it is no JSON"))
 	}
 	text, err := io.ReadAll(http.MaxBytesReader(w, r.Body, longest))
 	if err != nil {
 		if _, is := errors.AsType[*http.MaxBytesError](err); is {
-			return refused(http.StatusRequestEntityTooLarge, "it is longer than %d bytes", longest)
+			return refused(http.StatusRequestEntityTooLarge, finding.Say("it is longer than %d bytes", longest))
 		}
-		return refused(http.StatusBadRequest, "it ends before its end: %v", err)
+		return refused(http.StatusBadRequest, finding.Say("it ends before its end: %s", err.Error()))
 	}
 	name, err := c.judged(r, string(text))
 	if err != nil {
 		return err
 	}
-	done, err := turn.In(c.manual, func(who string) { c.say("waits for %s", who) })
+	done, err := turn.In(c.manual, func(who string) {
+		c.say(finding.Say("Waiting for %s, which is at work on the same folder. Ctrl-C ends the waiting.", who))
+	})
 	if err != nil {
 		return err
 	}
@@ -253,7 +256,7 @@ func (c *Collector) take(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	c.say("records/%s from %s", put, deviceOf(r))
+	c.say(finding.Say("records/%s from %s", put, deviceOf(r)))
 	w.WriteHeader(http.StatusCreated)
 	return nil
 }
@@ -263,10 +266,10 @@ func (c *Collector) take(w http.ResponseWriter, r *http.Request) error {
 func (c *Collector) judged(r *http.Request, text string) (string, error) {
 	job, found := record.NewReader().Read(&position.File{Path: "records/sent.json", Text: text})
 	if job == nil || len(found) > 0 {
-		return "", refused(http.StatusUnprocessableEntity, "it is no record: %s", found[0].Message)
+		return "", refused(http.StatusUnprocessableEntity, finding.Say("it is no record: %s", found[0].Says))
 	}
 	if !equal(r.Header.Get("Baybinder-Token"), c.token(job.Procedure)) {
-		return "", refused(http.StatusForbidden, "it does not come from the page of %s that this program shows; open that page anew", job.Procedure)
+		return "", refused(http.StatusForbidden, finding.Say("it does not come from the page of %s that this program shows; open that page anew", job.Procedure))
 	}
 	return job.Procedure + "-" + job.Saved.Format("2006-01-02-15-04"), nil
 }

@@ -15,6 +15,7 @@ import (
 	"testing"
 	"time"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/base/needed"
 	"baybinder/generator/command/browse"
 )
@@ -45,7 +46,7 @@ func newBench(t *testing.T) *bench {
 		must(t, os.WriteFile(filepath.Join(site, filepath.FromSlash(name)), []byte(published), 0o644))
 	}
 	var err error
-	b.collector, err = New(b.manual, &Devices{Now: time.Now, Say: t.Logf}, t.Logf)
+	b.collector, err = New(b.manual, &Devices{Now: time.Now, Say: logged(t)}, logged(t))
 	must(t, err)
 	b.handler = browse.Guard("0.0.0.0", b.collector.Wrap(browse.Handler(site)), RecordsAt, DeviceAt)
 	return b
@@ -331,7 +332,12 @@ type broken struct{}
 func (broken) Read([]byte) (int, error) { return 0, errors.New("the line is cut") }
 
 func TestThereMustBeAManual(t *testing.T) {
-	if _, err := New(filepath.Join(t.TempDir(), "none"), &Devices{Now: time.Now}, t.Logf); err == nil || !strings.Contains(err.Error(), "no manual in") {
+	if _, err := New(filepath.Join(t.TempDir(), "none"), &Devices{Now: time.Now}, logged(t)); err == nil || !strings.Contains(err.Error(), "no manual in") {
 		t.Errorf("got %v", err)
 	}
+}
+
+// logged tells in a test's log.
+func logged(t *testing.T) func(finding.Words) {
+	return func(w finding.Words) { t.Log(w) }
 }

@@ -13,6 +13,7 @@ import (
 	"time"
 
 	"baybinder/generator/base/atomicfile"
+	"baybinder/generator/base/finding"
 )
 
 // lasting is how long a device is known after the key that it is known by was
@@ -28,7 +29,7 @@ const keyFile = "devices"
 type Devices struct {
 	Folder string // of this user alone; "": the key is of this run
 	Now    func() time.Time
-	Say    func(format string, args ...any) // where it cannot be kept
+	Say    func(finding.Words) // where it cannot be kept
 
 	mu   sync.Mutex
 	made time.Time
@@ -73,7 +74,7 @@ func (d *Devices) renew(now time.Time) error {
 		return nil
 	}
 	if err != nil {
-		d.Say("devices are known only until this program ends: %v", err)
+		d.Say(finding.Say("devices are known only until this program ends: %s", finding.Told(err)))
 	}
 	return nil
 }

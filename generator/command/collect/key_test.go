@@ -13,7 +13,7 @@ import (
 func run(t *testing.T, folder string, now *time.Time) *bench {
 	t.Helper()
 	b := newBench(t)
-	b.collector.devices = &Devices{Folder: folder, Now: func() time.Time { return *now }, Say: t.Logf}
+	b.collector.devices = &Devices{Folder: folder, Now: func() time.Time { return *now }, Say: logged(t)}
 	return b
 }
 

@@ -7,6 +7,8 @@ import (
 	"mime"
 	"net"
 	"net/http"
+
+	"baybinder/generator/base/finding"
 )
 
 // mostAsked is what one question may have, in bytes.
@@ -20,8 +22,8 @@ const tokenHeader = "Baybinder-Token"
 func (d *Desk) guarded(w http.ResponseWriter, r *http.Request) {
 	w.Header().Set("Cache-Control", "no-store")
 	w.Header().Set("X-Content-Type-Options", "nosniff")
-	if why, status := d.stranger(r); why != "" {
-		refuse(w, status, why)
+	if why, status := d.stranger(r); !why.IsZero() {
+		d.refuse(w, status, why)
 		return
 	}
 	most := int64(mostAsked)
@@ -32,28 +34,28 @@ func (d *Desk) guarded(w http.ResponseWriter, r *http.Request) {
 	var large *http.MaxBytesError
 	switch {
 	case errors.As(err, &large):
-		refuse(w, http.StatusRequestEntityTooLarge, "this is more than a page of the manual asks")
+		d.refuse(w, http.StatusRequestEntityTooLarge, finding.Say("this is more than a page of the manual asks"))
 	case err == nil:
 		d.answer(w, r, body)
 	}
 }
 
-// stranger says why a request is none of a page of this run; "" of one that is.
-func (d *Desk) stranger(r *http.Request) (string, int) {
+// stranger says why a request is none of a page of this run; nothing of one that is.
+func (d *Desk) stranger(r *http.Request) (finding.Words, int) {
 	kind, _, err := mime.ParseMediaType(r.Header.Get("Content-Type"))
 	switch {
 	case r.Method != http.MethodPost:
-		return "this is asked by POST", http.StatusMethodNotAllowed
+		return finding.Say("this is asked by POST"), http.StatusMethodNotAllowed
 	case !near(r.RemoteAddr):
-		return "only this machine writes", http.StatusForbidden
+		return finding.Say("only this machine writes"), http.StatusForbidden
 	case r.Header.Get("Origin") != "http://"+r.Host, strange(r.Header.Get("Sec-Fetch-Site")):
-		return "a page from elsewhere does not write here", http.StatusForbidden
+		return finding.Say("a page from elsewhere does not write here"), http.StatusForbidden
 	case subtle.ConstantTimeCompare([]byte(r.Header.Get(tokenHeader)), []byte(d.token)) != 1:
-		return "this page is of an earlier run: load it anew", http.StatusForbidden
+		return finding.Say("this page is of an earlier run: load it anew"), http.StatusForbidden
 	case err != nil || kind != "application/json" && (r.URL.Path != Root+pictureAt || kind != "image/jpeg" && kind != "image/png"):
-		return "this is asked as JSON, and a picture is sent as what it is", http.StatusUnsupportedMediaType
+		return finding.Say("this is asked as JSON, and a picture is sent as what it is"), http.StatusUnsupportedMediaType
 	}
-	return "", 0
+	return finding.Words{}, 0
 }
 
 // strange says that a browser knows a request to come from another origin
@@ -67,9 +69,13 @@ func near(address string) bool {
 	return err == nil && ip != nil && ip.IsLoopback()
 }
 
-func refuse(w http.ResponseWriter, status int, why string) {
+// refuse says in the shop's language why a request is not answered.
+func (d *Desk) refuse(w http.ResponseWriter, status int, why finding.Words) {
 	if status == http.StatusMethodNotAllowed {
 		w.Header().Set("Allow", http.MethodPost)
 	}
-	http.Error(w, why, status)
+	d.mu.Lock()
+	text := d.inShop(why)
+	d.mu.Unlock()
+	http.Error(w, text, status)
 }

@@ -3,6 +3,7 @@ package write_test
 import (
 	"bytes"
 	"errors"
+	"maps"
 	"net/http"
 	"net/http/httptest"
 	"os"
@@ -67,6 +68,21 @@ func TestStrangersAreRefused(t *testing.T) {
 	}
 	if status, said := d.send(d.request("save", save)); status != http.StatusOK {
 		t.Errorf("the page itself: %d %s", status, said)
+	}
+}
+
+// A refusal that a writer may meet, of a page left open over a new start, is in the
+// shop's language.
+func TestAnEarlierPageIsToldSoInTheShopsLanguage(t *testing.T) {
+	t.Parallel()
+	german := maps.Clone(shop)
+	german["shop.yaml"] += "language: de\n"
+	d := newDesk(t, german)
+	d.must("open", write.Act{})
+	r := d.request("save", []byte("{}"))
+	r.Header.Set("Baybinder-Token", "of an earlier run")
+	if status, said := d.send(r); status != http.StatusForbidden || strings.TrimSpace(string(said)) != "diese Seite ist von einem früheren Lauf: neu laden" {
+		t.Errorf("%d %s", status, said)
 	}
 }
 

@@ -48,7 +48,9 @@ import (
 	"slices"
 	"strings"
 
+	"baybinder/generator/base/finding"
 	"baybinder/generator/language"
+	"baybinder/generator/language/shape"
 	"baybinder/generator/language/words"
 	"baybinder/generator/model"
 	"baybinder/generator/show/page"
@@ -195,7 +197,7 @@ func (d *Desk) answer(w http.ResponseWriter, r *http.Request, body []byte) {
 	if name == pictureAt {
 		ask = func(d *Desk, _ Asked) (*Told, error) { return d.picture(r.URL.Query(), body) }
 	} else if err := json.Unmarshal(body, &asked); err != nil || !known {
-		refuse(w, http.StatusBadRequest, "this is nothing that a page of the manual asks")
+		d.refuse(w, http.StatusBadRequest, finding.Say("this is nothing that a page of the manual asks"))
 		return
 	}
 	d.mu.Lock()
@@ -228,7 +230,7 @@ func (d *Desk) refused(told *Told, err error) (*Told, int) {
 		told.Why = string(word)
 		return told, http.StatusUnprocessableEntity
 	}
-	told.Why, told.More = "NotSaved", err.Error()
+	told.Why, told.More = "NotSaved", d.inShop(finding.Told(err))
 	return told, http.StatusInternalServerError
 }
 
@@ -278,11 +280,22 @@ type said struct {
 	Often     []string // the names of phases that procedures often have
 }
 
-func (d *Desk) words() said {
-	l := language.Default()
+// language is that of the manual's shop; the default one's until somebody looked.
+func (d *Desk) language() *shape.Language {
 	if b := d.manual.Bench(); b != nil {
-		l = language.Of(b.Manual().Shop.Language)
+		return language.Of(b.Manual().Shop.Language)
 	}
+	return language.Default()
+}
+
+// inShop is words as the shop is told them.
+func (d *Desk) inShop(w finding.Words) string {
+	text, _ := d.language().Findings.Say(w) // in English where a word lacks
+	return text
+}
+
+func (d *Desk) words() said {
+	l := d.language()
 	s := &l.Speech
 	return said{l.Write, s.WhenRefit, []string{s.MakeSafe, s.Strip, s.Work, s.Refit, s.GiveBack}}
 }
