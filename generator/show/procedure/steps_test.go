@@ -7,7 +7,9 @@ import (
 	"testing"
 
 	"baybinder/generator/model"
+	"baybinder/generator/show/jobs"
 	"baybinder/generator/show/page"
+	"baybinder/generator/show/page/pagetest"
 )
 
 // What a phase is: its time where it says one, whether it may be broken off, and
@@ -72,6 +74,8 @@ func TestWhatStandsUnderAStep(t *testing.T) {
 		{"", "[Check it at 60 N·m and 90°](tighten:long-stud).", "long stud, stage 1: 30 N·m (22 lbf·ft); long stud, stage 2: 60 N·m (44 lbf·ft); long stud, stage 3: 90°; sequence: star"},
 		{"", "[Turn it by 90°](tighten:long-stud).", "long stud, stage 3: 90°; sequence: star"},
 		{"", "[Turn it by 90° within 5 min](tighten:long-stud).", "long stud, stage 3: 90°; sequence: star"},
+		{"", "[Within 5 min turn it by 90°](tighten:long-stud).", "long stud, stage 3: 90°; sequence: star"},
+		{"", "[Tight](tighten:short-stud).", "short stud: 30 N·m (22 lbf·ft)"},
 		{"", "[Tight](tighten:latch).", ""},
 	} {
 		before := ""
@@ -206,5 +210,34 @@ func TestAStepWithoutNotesSaysNothing(t *testing.T) {
 	v := jobAt(t, yard, "for: tug\n", "## Work\n\n1. Look.\n")
 	if said := v.Phases[0].Parts[0].Step.Said; said != "" {
 		t.Error(said)
+	}
+}
+
+// A draft of a translation may have more steps than the original: those are not
+// shown.
+func TestATranslationWithMoreSteps(t *testing.T) {
+	m, walks := pagetest.Manual(t, map[string]string{
+		"shop.yaml": "title: Shop\nalso: [es]\n", "procedures/a.md": "---\ntitle: A\n---\n## Work\n\n1. Look.\n2. Wipe.\n",
+		"procedures/a.es.md": "---\ntitle: A\nstatus: draft\n---\n## Obra\n\n1. Mire.\n2. Limpie.\n3. Pinte.\n",
+		"procedures/b.md":    "---\ntitle: B\n---\n## Work\n\n1. Look.\n2. Wipe.\n", "procedures/b.es.md": "---\ntitle: B\nstatus: draft\n---\n## Obra\n\n1. Mire.\n",
+	})
+	s := Of(jobs.Of(page.NewSite(m, walks, nil, pagetest.Day, true))).In("es")
+	for _, p := range m.Procedures {
+		if n := len(s.Procedure(p).Phases[0].Parts); n != 2 {
+			t.Errorf("%s: %d steps", p.ID, n)
+		}
+	}
+}
+
+// A list in the prose is no paragraph of its own, and what is not printed is none.
+func TestProseIsWrapped(t *testing.T) {
+	v := jobAt(t, yard, "for: tug\n", "Read this.\n\n* one\n* two\n\n[](time:5min)\n\n## Work\n\n1. Look.\n")
+	if len(v.Intro) < 2 || v.Intro[0] != "<p>Read this.</p>" || !strings.HasPrefix(string(v.Intro[1]), "<ul>") {
+		t.Errorf("%q", v.Intro)
+	}
+	for _, text := range v.Intro[2:] {
+		if strings.Contains(string(text), "<p>") {
+			t.Errorf("an empty paragraph: %q", text)
+		}
 	}
 }
