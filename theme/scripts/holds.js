@@ -73,9 +73,11 @@
     // A witness may stay away; a hold of every other kind is open until met.
     get open() { return this.kind !== 'witness' && !this.met; }
 
-    // A wait runs from the tick of the step before.
+    // A wait runs from the tick of the step before; from a press where there is
+    // none, or where its own step asks for something first.
+    get before() { return 'pressed' in this.data ? null : this.page.before(this.step); }
     get from() {
-      const before = this.page.before(this.step);
+      const before = this.before;
       if (!before) return this.now.from || null;
       return before.state === 'done' ? before.at : null;
     }
@@ -94,9 +96,10 @@
     }
 
     showWait() {
-      const w = bay.words, before = this.page.before(this.step), until = this.until;
-      this.start.hidden = Boolean(before) || until !== null;
-      let words = before ? fill(w.WaitFromTick, before.number) : '';
+      const w = bay.words, before = this.before, until = this.until;
+      this.start.hidden = Boolean(before) || this.step.state === 'done';
+      this.start.textContent = until === null ? w.StartWait : w.RestartWait;
+      let words = before ? fill(w.WaitFromTick, before.number) : 'pressed' in this.data ? w.WaitFromPress : '';
       if (until !== null) words = this.met ? fill(w.WaitOver, bay.clock(until)) : fill(w.WaitUntil, bay.clock(until));
       if (this.latest !== null && this.met) words += ' ' + bay.dueBy(this.latest, this.late, this.step.state === 'done');
       bay.put(this.says, words);

@@ -36,6 +36,8 @@ var bay = words.Bay{
 	AgainTitle:     "Neu beginnen?",
 	AgainText:      "Alle Haken, Messwerte und Notizen dieser Arbeit werden gelöscht. Speichern Sie vorher den Nachweis, wenn sie zählen.",
 	StartWait:      "Wartezeit beginnen",
+	RestartWait:    "Wartezeit neu beginnen",
+	WaitFromPress:  "Erst tun, was der Schritt vor der Wartezeit verlangt; dann sie beginnen.",
 	WaitFromTick:   "Die Wartezeit läuft ab dem Haken von Schritt {0}.",
 	WaitUntil:      "Nicht vor {0}.",
 	DueBy:          "Spätestens um {0}.",
