@@ -36,8 +36,6 @@ var bay = words.Bay{
 	AgainTitle:     "Start again?",
 	AgainText:      "All ticks, readings and notes of this job are cleared. Save the record first if they count.",
 	StartWait:      "Start the wait",
-	RestartWait:    "Start the wait anew",
-	WaitFromPress:  "Do first what this step asks before the wait, then start it.",
 	WaitFromTick:   "The wait runs from the tick of step {0}.",
 	WaitUntil:      "Not before {0}.",
 	DueBy:          "No later than {0}.",

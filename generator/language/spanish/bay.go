@@ -36,8 +36,6 @@ var bay = words.Bay{
 	AgainTitle:     "¿Empezar de nuevo?",
 	AgainText:      "Se borran todas las marcas, lecturas y notas de este trabajo. Guarde antes el registro si cuentan.",
 	StartWait:      "Empezar la espera",
-	RestartWait:    "Empezar la espera de nuevo",
-	WaitFromPress:  "Haga antes lo que este paso pide antes de la espera; después empiécela.",
 	WaitFromTick:   "La espera corre desde la marca del paso {0}.",
 	WaitUntil:      "No antes de las {0}.",
 	DueBy:          "A más tardar a las {0}.",
