@@ -42,9 +42,15 @@ type action struct {
 // actionsIn are the actions of a text, those that are one action told once.
 func actionsIn(text []sentence, g *grammar) []action {
 	var done []action
+	before := 0 // the actions without those of the sentence before
 	for _, s := range text {
+		if act := s.actBehind(g); act != nil && len(done) > before && done[len(done)-1].act == nil {
+			done[len(done)-1].act = act
+			continue
+		}
 		together := g != nil && g.atOnce(s)
 		first := len(done)
+		before = first
 		for i, clause := range clauses(s, g) {
 			if i == 0 && s[0].how && first > 0 {
 				continue // it says how the action before the colon is done
@@ -58,6 +64,21 @@ func actionsIn(text []sentence, g *grammar) []action {
 		}
 	}
 	return done
+}
+
+// actBehind is the typed act whose words are all that a sentence is, and no order: behind
+// the end of an order they name what that was. "Paint a mark on each. [Pipes](mark:pipes)"
+func (s sentence) actBehind(g *grammar) *model.Link {
+	link := s[0].link
+	if link == nil || link.Kind.Act == model.NoAct || g == nil || g.verb(s, 0, false) {
+		return nil
+	}
+	for _, w := range s {
+		if w.link != link && (w.link == nil || w.link.Kind.Act != model.NoAct) {
+			return nil
+		}
+	}
+	return link
 }
 
 // clause is a part of a sentence that begins where a verb can stand.

@@ -210,7 +210,7 @@ func (n number) as(next Quantity, negative bool) (Quantity, bool) {
 		q.Value = 0 - q.Value
 	}
 	q.span = spanOf(q.Value, q.Unit)
-	return q, next.written == "" && q.refused() == unexplained
+	return q, next.written == "" && (q.refused() == unexplained || q.deviates(next))
 }
 
 // joiner reads what joins two numbers in a sentence: what a limit has, a dash

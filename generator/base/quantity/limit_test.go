@@ -49,6 +49,10 @@ func TestParseLimit(t *testing.T) {
 		{"50 ± 5 %", quantity.Ratio, quantity.PlusMinus, 45, 55, "50 ± 5 %"},
 		{"12.5 V dc ± 0.5 V", quantity.Voltage, quantity.PlusMinus, 12, 13, "12.5 ± 0.5 V dc"},
 		{"5 bar", quantity.Pressure, quantity.Exact, 5, 5, "5 bar"},
+		// A deviation goes both ways, of whatever it is one.
+		{"-3 to 3 s", quantity.None, quantity.Between, -3, 3, "−3 to 3 s"},
+		{"-3 s to 5 s", quantity.None, quantity.Between, -3, 5, "−3 to 5 s"},
+		{"-0.5 to 0.5 g", quantity.None, quantity.Between, -0.5, 0.5, "−0.5 to 0.5 g"},
 	} {
 		l, err := quantity.ParseLimit(c.text, c.want)
 		if err != nil {
@@ -82,6 +86,9 @@ func TestParseLimitRefuses(t *testing.T) {
 		{"5 to 5 bar", `"5 to 5 bar" is in the wrong order`, "write the smaller end first", quantity.Pressure, quantity.OutOfOrder},
 		{"2 V to 500 mV", `"2 V to 500 mV" is in the wrong order`, "write the smaller end first", quantity.Voltage, quantity.OutOfOrder},
 		{"-1 to 5 N·m", `"-1 to 5 N·m" cannot be below zero`, "write a limit, such as 20 to 100 N·m", quantity.Torque, quantity.BadNumber},
+		{"-5 to -1 s", `"-1 s" cannot be below zero`, "write a limit, such as 20 to 100 N·m", quantity.None, quantity.BadNumber},
+		{"-3 s", `"-3 s" cannot be below zero`, "write a limit, such as 20 to 100 N·m", quantity.None, quantity.BadNumber},
+		{"at most -3 s", `"-3 s" cannot be below zero`, "write a limit, such as 20 to 100 N·m", quantity.None, quantity.BadNumber},
 		{"1 to 1 h 30 min", `"1 to 1 h 30 min" has no unit`, "write the unit at both ends", quantity.Duration, quantity.NoUnit},
 		{"5 to 10", `"10" has no unit`, pressure + "; its units are Pa, kPa, MPa, bar, mbar, psi, inHg and mmHg", quantity.Pressure, quantity.NoUnit},
 		{"5 ± 1", `"1" has no unit`, pressure + "; its units are Pa, kPa, MPa, bar, mbar, psi, inHg and mmHg", quantity.Pressure, quantity.NoUnit},

@@ -45,7 +45,12 @@ func (r *reader) limit() (Limit, fault) {
 	if f.bad() {
 		return Limit{}, f
 	}
-	switch r.joiner() {
+	mark := r.at
+	joined := r.joiner()
+	if joined != Between && first.Unit != Bare && first.refused() != unexplained {
+		return Limit{}, fault{kind: BadNumber, cause: first.refused(), from: from, to: mark}
+	}
+	switch joined {
 	case Between:
 		return r.between(from, first)
 	case PlusMinus:
@@ -82,7 +87,10 @@ func (r *reader) firstEnd() (Quantity, fault) {
 	if joined {
 		return Quantity{Value: n.value, Digits: n.digits, Decimals: n.decimals, fraction: n.fraction}, fault{}
 	}
-	return r.measured(from, n)
+	r.low = r.want == None
+	q, f := r.measured(from, n)
+	r.low = false
+	return q, f
 }
 
 // joiner reads what stands between the two numbers of a limit, and returns
@@ -139,7 +147,7 @@ func (r *reader) adopt(from int, first, second Quantity) (Quantity, fault) {
 		together.kind, together.cause = WrongDimension, mixedKinds
 		return Quantity{}, together
 	}
-	if c := first.refused(); c != unexplained {
+	if c := first.refused(); c != unexplained && !(r.want == None && first.deviates(second)) {
 		together.kind, together.cause = BadNumber, c
 		return Quantity{}, together
 	}

@@ -22,7 +22,7 @@ var oracleNames = map[quantity.Unit]string{
 	quantity.PoundForceInch: "lbf in", quantity.KilogramForceMetre: "kgf m",
 	quantity.Pascal: "Pa", quantity.Kilopascal: "kPa", quantity.Megapascal: "MPa", quantity.Bar: "bar",
 	quantity.Millibar: "mbar", quantity.PoundPerSquareInch: "psi",
-	quantity.InchOfMercury: "inHg", quantity.MillimetreOfMercury: "mmHg", quantity.Milliohm: "milliohm", quantity.Micrometre: "micrometer", quantity.Mile: "mile",
+	quantity.InchOfMercury: "inHg", quantity.MillimetreOfMercury: "mmHg", quantity.Microohm: "microohm", quantity.Milliohm: "milliohm", quantity.Micrometre: "micrometer", quantity.Mile: "mile",
 	quantity.MilligramPerLitre: "mg/L", quantity.GramPerLitre: "g/L",
 	quantity.Percent: "percent", quantity.PartPerMillion: "ppm",
 	quantity.MicrosiemensPerCentimetre: "microS/cm", quantity.MillisiemensPerCentimetre: "mS/cm",

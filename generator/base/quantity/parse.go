@@ -31,6 +31,7 @@ type reader struct {
 	acid  bool // "pH" stands before the number
 	split bool // the last number was a fraction
 	point bool // a number had a decimal point: without a unit it is a plain ratio
+	low   bool // it may be the lower end of a deviation
 }
 
 // fault is an error before it is worth building: Find meets many numbers that
@@ -174,7 +175,7 @@ func (r *reader) measured(from int, n number) (Quantity, fault) {
 	if r.want != None && q.Unit.Dimension() != r.want {
 		return Quantity{}, fault{kind: WrongDimension, from: from, to: r.at, got: q.Unit.Dimension()}
 	}
-	if c := q.refused(); c != unexplained {
+	if c := q.refused(); c != unexplained && !(r.low && c == belowZero) {
 		return Quantity{}, fault{kind: BadNumber, cause: c, from: from, to: r.at}
 	}
 	return q, fault{}
@@ -296,4 +297,10 @@ func (q Quantity) refused() cause {
 		return tooCold
 	}
 	return unexplained
+}
+
+// deviates says that an amount and another are the ends of a deviation, "-3 to 3 s":
+// there is one of every kind of amount, of those too that cannot be below zero.
+func (q Quantity) deviates(high Quantity) bool {
+	return q.refused() == belowZero && high.Value > 0
 }

@@ -56,6 +56,7 @@ var units = [...]unitEntry{
 	Ampere:      {"A", Current, 1, 0, nil},
 	Milliampere: {"mA", Current, 1e-3, 0, nil},
 	Ohm:         {"Ω", Resistance, 1, 0, nil},
+	Microohm:    {"µΩ", Resistance, 1e-6, 0, nil},
 	Milliohm:    {"mΩ", Resistance, 1e-3, 0, nil},
 	Kilohm:      {"kΩ", Resistance, 1e3, 0, nil},
 	Megohm:      {"MΩ", Resistance, 1e6, 0, nil},
@@ -165,6 +166,6 @@ var slips = map[string]string{
 	"l": "L", "litre": "L", "litres": "L", "liter": "L", "liters": "L", "ml": "mL", "cc": "mL", "m3": "m³", "gals": "gal",
 	"C": "°C", "degC": "°C", "ºC": "°C", "degF": "°F", "ºF": "°F", "k": "K", "deg": "°", "degrees": "°", "º": "°",
 	"RPM": "rpm", "kph": "km/h", "kmh": "km/h", "KM/H": "km/h", "MPH": "mph", "percent": "%", "pcs": "each", "off": "each",
-	"uS/cm": "µS/cm", "us/cm": "µS/cm", "mohm": "mΩ", "um": "µm", "micron": "µm", "microns": "µm", "mile": "mi", "miles": "mi", "PH": "pH", "ph": "pH", "db": "dB", "DB": "dB", "ntu": "NTU", "PPM": "ppm", "rev": "turns", "revs": "turns",
+	"uS/cm": "µS/cm", "us/cm": "µS/cm", "mohm": "mΩ", "uohm": "µΩ", "uΩ": "µΩ", "um": "µm", "micron": "µm", "microns": "µm", "mile": "mi", "miles": "mi", "PH": "pH", "ph": "pH", "db": "dB", "DB": "dB", "ntu": "NTU", "PPM": "ppm", "rev": "turns", "revs": "turns",
 	"NM": "N·m", "nm": "N·m", "ft lbs": "lbf·ft", "ft.lbs": "lbf·ft", "lbs ft": "lbf·ft", "in lbs": "lbf·in", "in-lbs": "lbf·in", "hz": "Hz", "HZ": "Hz", "kw": "kW", "KW": "kW",
 }

@@ -30,6 +30,7 @@ const (
 	Ampere
 	Milliampere
 	Ohm
+	Microohm
 	Milliohm
 	Kilohm
 	Megohm

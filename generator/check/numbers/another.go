@@ -9,6 +9,7 @@ import (
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/language"
 	"baybinder/generator/language/shape"
+	"baybinder/generator/model"
 )
 
 // another says whether an amount is, by the words around it, not that of what
@@ -30,6 +31,8 @@ func (b *beside) another(text string, q quantity.Found) bool {
 			return true
 		case q.Fits(quantity.Duration) && (endsIn(before, a.Every) || endsIn(before, a.Added) || beginsWith(behind, a.More)):
 			return true
+		case q.Fits(quantity.Duration) && perTime(a, behind) && !b.measuresIn(quantity.Duration):
+			return true
 		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || beginsWith(behind, a.Away) && endsIn(before, []string{a.At})):
 			return true
 		case (endsIn(before, l.Bounds.Below) || endsIn(before, l.Bounds.Above)) && slices.ContainsFunc(b.of.limits, func(limit quantity.Quantity) bool { return quantity.Agrees(q.Quantity, limit) }):
@@ -42,6 +45,27 @@ func (b *beside) another(text string, q quantity.Found) bool {
 // inATime says that an amount is how fast something goes: "0.1 bar every 3 min".
 func inATime(a *shape.Asides, behind []string) bool {
 	return len(behind) > 1 && slices.Contains(a.Every, behind[0]) && hasFigure(behind[1])
+}
+
+// perTime says that an amount is how much of it there is in some time, "1 s a day": of a
+// duration that is how wrong a clock goes, and no wait.
+func perTime(a *shape.Asides, behind []string) bool {
+	_, phrase, is := cutBegin(behind, a.AtATime)
+	_, unit := cutLastWord(phrase)
+	return is && (isTime(unit) || isTime(strings.ToUpper(unit[:1])+unit[1:])) // "Tag"
+}
+
+func isTime(word string) bool {
+	found := quantity.Find("1 " + word)
+	return len(found) == 1 && (found[0].Fits(quantity.Duration) || found[0].Fits(quantity.Calendar))
+}
+
+// measuresIn says that something stated of a kind of amount is what is measured.
+func (b *beside) measuresIn(d quantity.Dimension) bool {
+	return slices.ContainsFunc(b.rivals, func(r rival) bool {
+		h, is := r.of.(*model.Hold)
+		return is && h.Kind == "measure" && r.Fits(d)
+	})
 }
 
 // moves says that an amount is how far something moves: "drops by 0.2 bar", "pierde 0,2

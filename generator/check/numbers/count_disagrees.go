@@ -197,7 +197,30 @@ func (c countWords) last(words []string) int {
 	if len(words) == 0 {
 		return 0
 	}
+	for i := max(0, len(words)-mostOfDozens); i < len(words); i++ {
+		if n, used := c.dozens(words[i:]); i+used == len(words) && !(i > 0 && c.Apart[words[i-1]]) {
+			return n
+		}
+	}
 	return c.count(words[len(words)-1])
+}
+
+// mostOfDozens is more words than a number of dozens takes.
+const mostOfDozens = 4
+
+// dozens is the number of dozens with which words begin, and how many of them it
+// takes: "half a dozen", "two dozen", "docena de".
+func (c countWords) dozens(words []string) (n, used int) {
+	many := 1
+	if len(words) > 0 && c.count(words[0]) > 0 {
+		many, used = c.count(words[0]), 1
+	}
+	for i := min(len(words)-used, mostOfDozens); i > 0; i-- {
+		if n := c.Dozens[strings.ToLower(strings.Join(words[used:used+i], " "))]; n > 0 {
+			return many * n, used + i
+		}
+	}
+	return 0, 0
 }
 
 // named is the one count among the words of an order, "Undo the four bolts": before
@@ -205,14 +228,18 @@ func (c countWords) last(words []string) int {
 func (c countWords) named(words []string, name string) int {
 	count, found := 0, 0
 	for i := 1; i+1 < len(words); i++ {
-		n := c.count(words[i])
+		n, next := c.count(words[i]), i+1
+		if dozens, used := c.dozens(words[i:]); used > 0 && i+used < len(words) {
+			n, next = dozens, i+used
+		}
 		if n == 0 {
 			continue
 		}
 		found++
-		if said := strings.ToLower(strings.TrimRight(words[i+1], ",;:.")); slices.ContainsFunc(strings.Fields(strings.ToLower(name)), func(own string) bool { return c.isOf(own, said) }) {
+		if said := strings.ToLower(strings.TrimRight(words[next], ",;:.")); slices.ContainsFunc(strings.Fields(strings.ToLower(name)), func(own string) bool { return c.isOf(own, said) }) {
 			count = n
 		}
+		i = next - 1
 	}
 	if found > 1 {
 		return 0
@@ -239,6 +266,11 @@ func (c countWords) first(words []string, text string) int {
 	}
 	if found := quantity.Find(text); len(found) > 0 && found[0].Start == 0 {
 		return 0
+	}
+	for i := range min(2, len(words)) { // "a dozen", "half a dozen"
+		if n, _ := c.dozens(words[i:]); n > 0 {
+			return n
+		}
 	}
 	n := c.count(words[0])
 	if n == 0 {

@@ -47,10 +47,12 @@ boiler: { name: boiler, kind: measure, what: pressure of the heating, limit: 1.2
 fridge: { name: cold room, kind: measure, what: temperature, limit: 2 to 8 °C }
 outlet: { name: tap, kind: measure, what: temperature at the tap, limit: at least 60 °C }
 bag: { name: bag, kind: measure, what: weight, limit: 495 to 505 g }
+drift: { name: drift, kind: measure, what: drift in a day, limit: -3 to 3 s }
+lap: { name: coating, kind: wait, for: 20 min }
 `,
 }
 
-const tradesFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-220, hoist]\nholds: [settle, purge, soak, proof, tread, earth, insulation, noise, boiler, fridge, outlet, bag]\nsupplies: [glycol: 8 L]"
+const tradesFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-220, hoist]\nholds: [settle, purge, soak, proof, tread, earth, insulation, noise, boiler, fridge, outlet, bag, drift, lap]\nsupplies: [glycol: 8 L]"
 
 // rightInManyTrades were written from the format's text before the rule was
 // asked. Common practice, no source.
@@ -115,6 +117,15 @@ var rightInManyTrades = map[string][]string{
 		"Soak it for one and a half hours. [](hold:soak)",
 		"Soak it for an hour and a half. [](hold:soak)",
 		"Hold the lid for half a turn and wait. [](hold:settle)",
+		// How wrong a clock goes, and what takes so long a day.
+		"The drift is -3 to 3 s a day. [](hold:drift)",
+		"Between -3 and 3 s a day the clock goes right. [](hold:drift)",
+		"It may lose at most 3 s a day. [](hold:drift)",
+		"[Purge the burner](hold:purge), whose clock is slow by 2 min a day.",
+		"The clock of the burner may be wrong by 5 s a day: purge it. [](hold:purge)",
+		// Thirds.
+		"Let it coat for a third of an hour. [](hold:lap)",
+		"[Top it up](fill:coolant) with two thirds of a litre.",
 		// Settings, torques, energies.
 		"[Tighten the nuts](tighten:wheel-nut) one by one to 110 N·m.",
 		"[Tighten the nuts](tighten:wheel-nut), each of four to 110 N·m.",
@@ -160,6 +171,10 @@ var rightInManyTrades = map[string][]string{
 	},
 	"es": {
 		"El [dibujo](hold:tread) tiene más de 1,6 mm.",
+		"Atrasa como máximo 3 s al día. [](hold:drift)",
+		"[Purgue](hold:purge); el reloj atrasa 5 s al día.",
+		"Deje secar un tercio de hora. [](hold:lap)",
+		"[Rellene](fill:coolant) con dos tercios de litro.",
 		"Con menos de 1,6 mm se cambia el neumático: mídalo. [](hold:tread)",
 		"Por encima de 0,5 Ω, llame al encargado: mida la tierra. [](hold:earth)",
 		"La tierra debe estar por debajo de 0,5 Ω. [](hold:earth)",
@@ -199,6 +214,10 @@ var rightInManyTrades = map[string][]string{
 	},
 	"de": {
 		"Das Profil hat mehr als 1,6 mm. [](hold:tread)",
+		"Die Uhr geht höchstens 3 s am Tag falsch. [](hold:drift)",
+		"[Spülen Sie](hold:purge); die Uhr geht 5 s am Tag nach.",
+		"Lassen Sie es ein Drittel Stunden trocknen. [](hold:lap)",
+		"[Füllen Sie](fill:coolant) zwei Drittel Liter nach.",
 		"Unter 1,6 mm Profil kommt der Reifen ab: messen. [](hold:tread)",
 		"Die Erdung muss unter 0,5 Ω liegen. [](hold:earth)",
 		"Die Erdung darf nicht über 0,5 Ω liegen. [](hold:earth)",
@@ -240,6 +259,10 @@ var rightInManyTrades = map[string][]string{
 // wrongInManyTrades were written with them.
 var wrongInManyTrades = map[string][]string{
 	"en": {
+		"The drift is ⟦value-disagrees⟧-5 to 3 s a day. [](hold:drift)",
+		"The drift is at most ⟦value-disagrees⟧5 s a day. [](hold:drift)",
+		"Let it coat for a ⟦value-disagrees⟧third of an hour. [](hold:settle)",
+		"[Turn the needle back](reset:needle) to ⟦value-disagrees⟧two and a third turns.",
 		"The earth must be more than ⟦value-disagrees⟧0.5 Ω. [](hold:earth)",
 		"The earth must be above ⟦value-disagrees⟧0.5 Ω. [](hold:earth)",
 		"⟦value-disagrees⟧[The earth must be more than 0.5 Ω](hold:earth).",
@@ -300,6 +323,7 @@ var wrongInManyTrades = map[string][]string{
 		"Pour ⟦value-disagrees⟧one hundred litres of [coolant](supply:glycol) into the trough.",
 	},
 	"es": {
+		"Deje secar un ⟦value-disagrees⟧tercio de hora. [](hold:settle)",
 		"La tierra debe ser más de ⟦value-disagrees⟧0,5 Ω. [](hold:earth)",
 		"El aislamiento debe ser inferior a ⟦value-disagrees⟧1 MΩ. [](hold:insulation)",
 		"El aislamiento debe estar por debajo de ⟦value-disagrees⟧1 MΩ. [](hold:insulation)",
@@ -317,6 +341,7 @@ var wrongInManyTrades = map[string][]string{
 		"[Vacíe](drain:coolant). [Llene](fill:coolant) ⟦value-disagrees⟧medio litro.",
 	},
 	"de": {
+		"Lassen Sie es ein ⟦value-disagrees⟧Drittel Stunden trocknen. [](hold:settle)",
 		"Die Erdung muss über ⟦value-disagrees⟧0,5 Ω liegen. [](hold:earth)",
 		"Die Isolation muss unter ⟦value-disagrees⟧1 MΩ liegen. [](hold:insulation)",
 		"Die Isolation muss weniger als ⟦value-disagrees⟧1 MΩ haben. [](hold:insulation)",

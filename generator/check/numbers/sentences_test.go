@@ -28,6 +28,12 @@ func TestDeclaredValuesBesideLinks(t *testing.T) {
 	})
 }
 
+// What a branch asks opens out of the limit: of what is near it nothing is written.
+func TestABranchIsMendedByItsLimit(t *testing.T) {
+	says(t, jobOf("holds: [pad]", "Measure it. [Pad](hold:pad)", "⟦value-disagrees⟧[Below 1 mm](if-not:pad), stop."),
+		"the words say 1 mm, and the register says 2 mm", "write 2 mm, or leave the words empty; a number of another thing goes outside the link")
+}
+
 const sentenceFront = "tools: [socket-13, wrench-20-100, wrench-5-25, hoist, stand, angle-gauge]\nholds: [long-wait, bus-dead]\nsupplies: [oil: 5 L]"
 
 // inSentence is a manual whose only step is this, with more steps behind it.

@@ -2,6 +2,7 @@ package numbers
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -52,7 +53,7 @@ func spelledAmount(n *shape.Numbers, text string, c shape.Counted) (quantity.Fou
 
 // amountAt is the amount of a number and the unit that stands at a place in a text.
 func amountAt(value float64, text string, at int) (quantity.Found, bool) {
-	number := strconv.FormatFloat(value, 'f', -1, 64)
+	number := strconv.FormatFloat(math.Round(value*100)/100, 'f', -1, 64) // a third is 0.33
 	found := quantity.Find(number + text[at:min(at+longestUnit, len(text))])
 	if len(found) == 0 || found[0].Start > 0 {
 		return quantity.Found{}, false

@@ -27,7 +27,7 @@ func statedBy(link *model.Link) stated {
 	case *model.Tool:
 		return statedByTool(to)
 	case *model.Hold:
-		return statedByHold(to)
+		return statedByHold(to, link.Kind.Branches)
 	case *model.Role:
 		return stated{register, given(to.RenewEvery), inText(to.Name)}
 	case *model.Fastener:
@@ -65,10 +65,15 @@ func statedByTool(t *model.Tool) stated {
 	return stated{register, values, inText(t.Name)}
 }
 
-func statedByHold(h *model.Hold) stated {
+// statedByHold has what is near the limit among the words where a branch asks: it opens
+// out of the limit.
+func statedByHold(h *model.Hold, branch bool) stated {
 	values := append(given(h.For.Least, h.For.Most, h.AgainIn), numbersOf(h.Limit)...)
-	values = append(values, numbersOf(h.Near)...)
-	return stated{register, values, slices.Concat(inText(h.Name), inText(h.What), endsOf(h.Limit), endsOf(h.Near))}
+	words := slices.Concat(inText(h.Name), inText(h.What), endsOf(h.Limit), endsOf(h.Near))
+	if branch {
+		return stated{register, values, append(words, numbersOf(h.Near)...)}
+	}
+	return stated{register, append(values, numbersOf(h.Near)...), words}
 }
 
 // statedByFastener has the diameter of the thread among the words: an M8 bolt

@@ -44,13 +44,15 @@ var numbers = shape.Counting(shape.Numbers{
 	Words:    ones,
 	Spelled:  shape.SpelledOf(ones, tens, func(ten, one int) string { return tens[ten] + " " + ones[one] }),
 	Hundreds: shape.Spelled{"hundred": 100}, Thousand: "thousand", And: "and",
-	Apart: shape.SetOf("point few several many some dozen"),
+	Apart:  shape.SetOf("point few several many some dozen"),
+	Dozens: shape.Spelled{"dozen": 12, "half a dozen": 6, "half dozen": 6},
 	Parts: []shape.Fraction{
 		{Said: "half of a", Of: 0.5}, {Said: "half of an", Of: 0.5}, {Said: "half a", Of: 0.5}, {Said: "half an", Of: 0.5}, {Said: "half", Of: 0.5},
 		{Said: "quarter of a", Of: 0.25}, {Said: "quarter of an", Of: 0.25}, {Said: "quarter", Of: 0.25},
 		{Said: "quarters of a", Of: 0.25}, {Said: "quarters of an", Of: 0.25}, {Said: "quarters", Of: 0.25},
+		{Said: "third of a", Of: 1. / 3}, {Said: "third of an", Of: 1. / 3}, {Said: "thirds of a", Of: 1. / 3}, {Said: "thirds of an", Of: 1. / 3}, // "third" alone is one in a row
 	},
-	Plus: []shape.Fraction{{Said: "and a half", Of: 0.5}, {Said: "and a quarter", Of: 0.25}, {Said: "and three quarters", Of: 0.75}},
+	Plus: []shape.Fraction{{Said: "and a half", Of: 0.5}, {Said: "and a quarter", Of: 0.25}, {Said: "and a third", Of: 1. / 3}, {Said: "and three quarters", Of: 0.75}},
 	One:  shape.SetOf("a an"),
 	Many: shape.SetOf("both these those"), Plurals: []string{"s"},
 	Of: "of", Articles: []string{"the", "its", "their", "these", "those", "all"},

@@ -56,14 +56,15 @@ var numbers = shape.Counting(shape.Numbers{
 	Spelled:  shape.SpelledOf(ones, tens, spelled, "ein", "eine", "einen", "einem", "einer"),
 	Hundreds: shape.Spelled{"hundert": 100}, Thousand: "tausend", And: "und",
 	Glued: []string{"tausend", "hundert", "einhalb", "einviertel"}, Before: []string{"dreiviertel", "viertel"},
-	Apart: shape.SetOf("komma paar einige mehrere viele etliche dutzend"),
+	Apart:  shape.SetOf("komma paar einige mehrere viele etliche dutzend"),
+	Dozens: shape.Spelled{"dutzend": 12, "halbes dutzend": 6, "halbe dutzend": 6, "halben dutzend": 6},
 	Parts: []shape.Fraction{
 		{Said: "halb", Of: 0.5}, {Said: "halbe", Of: 0.5}, {Said: "halber", Of: 0.5}, {Said: "halben", Of: 0.5}, {Said: "halbes", Of: 0.5}, {Said: "halbem", Of: 0.5},
-		{Said: "viertel", Of: 0.25}, {Said: "dreiviertel", Of: 0.75}, {Said: "anderthalb", Of: 1.5},
+		{Said: "viertel", Of: 0.25}, {Said: "dreiviertel", Of: 0.75}, {Said: "anderthalb", Of: 1.5}, {Said: "drittel", Of: 1. / 3},
 	},
 	Plus: []shape.Fraction{
 		{Said: "einhalb", Of: 0.5}, {Said: "einviertel", Of: 0.25}, {Said: "und eine halbe", Of: 0.5}, {Said: "und einen halben", Of: 0.5}, {Said: "und ein halber", Of: 0.5},
-		{Said: "und eine viertel", Of: 0.25}, {Said: "und einen viertel", Of: 0.25}, {Said: "und ein viertel", Of: 0.25},
+		{Said: "und eine viertel", Of: 0.25}, {Said: "und einen viertel", Of: 0.25}, {Said: "und ein viertel", Of: 0.25}, {Said: "und ein drittel", Of: 1. / 3},
 	},
 	Many: shape.SetOf("beide beiden alle"), Plurals: []string{"en", "ern", "eln", "s"},
 	Of: "von", Articles: []string{"den", "die", "alle", "ihren", "diesen"},

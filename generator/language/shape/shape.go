@@ -113,7 +113,9 @@ type Numbers struct {
 	Before   []string `may:"empty"` // the part of one that a word begins with whose rest is the unit, "Viertelstunde"; the longest first
 	Apart    Set      // beside a number it makes another of it: "two point five", "a few hundred"
 
-	// Halves and quarters.
+	Dozens Spelled // phrases for twelve and six, with the of behind them
+
+	// Halves, thirds and quarters.
 	Parts []Fraction // with the of of it: "half an hour", "three quarters of a litre"; the longest first
 	Plus  []Fraction // behind a number or a unit: "two and a half turns", "a minute and a half"
 	One   Set        `may:"empty"` // the a of it, where it is no number

@@ -58,11 +58,13 @@ var numbers = shape.Counting(shape.Numbers{
 	},
 	Thousand: "mil",
 	Apart:    shape.SetOf("coma varios varias algunos algunas muchos muchas docena"),
+	Dozens:   shape.Spelled{"docena de": 12, "docenas de": 12, "media docena de": 6},
 	Parts: []shape.Fraction{
 		{Said: "medio", Of: 0.5}, {Said: "media", Of: 0.5}, {Said: "medios", Of: 0.5}, {Said: "medias", Of: 0.5},
 		{Said: "cuarto de", Of: 0.25}, {Said: "cuartos de", Of: 0.25}, // "cuarto" alone is the fourth, and a room
+		{Said: "tercio de un", Of: 1. / 3}, {Said: "tercio de una", Of: 1. / 3}, {Said: "tercio de", Of: 1. / 3}, {Said: "tercios de un", Of: 1. / 3}, {Said: "tercios de una", Of: 1. / 3}, {Said: "tercios de", Of: 1. / 3},
 	},
-	Plus: []shape.Fraction{{Said: "y medio", Of: 0.5}, {Said: "y media", Of: 0.5}, {Said: "y cuarto", Of: 0.25}, {Said: "y un cuarto", Of: 0.25}, {Said: "y tres cuartos", Of: 0.75}},
+	Plus: []shape.Fraction{{Said: "y medio", Of: 0.5}, {Said: "y media", Of: 0.5}, {Said: "y cuarto", Of: 0.25}, {Said: "y un cuarto", Of: 0.25}, {Said: "y un tercio", Of: 1. / 3}, {Said: "y tres cuartos", Of: 0.75}},
 	Many: shape.SetOf("los las ambos ambas estos estas sus"), Plurals: []string{"s"},
 	Of: "de", Articles: []string{"los", "las", "sus", "estos", "estas"},
 })

@@ -13,14 +13,14 @@ func (proving) does(w *walk, l *model.Link, g diagram.Func) {
 	x := w.lay.of[r.energy]
 	g = w.And(g, w.present(x))
 	w.judgeWaits(x, w.AndNot(g, w.Is(w.get(x), states(dead))))
-	w.proofOrder(r, x, g)
-	w.put(x, w.AndNot(g, w.notProved(r, w.here.step, g)), dead)
+	unshown := w.showsDead(r.energy, x, w.proofOrder(r, x, g))
+	w.put(x, w.AndNot(g, w.notProved(r, w.here.step, g, unshown)), dead)
 }
 
-// proofOrder gives the first fault of a proof.
-func (w *walk) proofOrder(r *energyRule, x thing, g diagram.Func) {
+// proofOrder tells of a proof that comes too soon, and says where it does not.
+func (w *walk) proofOrder(r *energyRule, x thing, g diagram.Func) (sound diagram.Func) {
 	f := w.get(x)
-	sound := g
+	sound = g
 	w.byLock(r, g, func(lockable bool, g diagram.Func) {
 		ready := states(r.ready(lockable)...)
 		if len(r.points) > 0 {
@@ -34,12 +34,12 @@ func (w *walk) proofOrder(r *energyRule, x thing, g diagram.Func) {
 			sound = w.AndNot(sound, charged)
 		}
 	})
-	w.showsDead(r.energy, x, w.AndNot(sound, w.Is(f, states(unknown))))
+	return w.AndNot(sound, w.Is(f, states(unknown)))
 }
 
 // notProved says where a proof did not prove: a measurement beside it failed.
 // The proof is remembered, for again: takes it anew.
-func (w *walk) notProved(r *energyRule, s *model.Step, g diagram.Func) diagram.Func {
+func (w *walk) notProved(r *energyRule, s *model.Step, g, unshown diagram.Func) diagram.Func {
 	f := diagram.No
 	for _, l := range s.Links {
 		if !takes(l) || !w.beside(l, r.energy) {
@@ -47,7 +47,7 @@ func (w *walk) notProved(r *energyRule, s *model.Step, g diagram.Func) diagram.F
 		}
 		if failed := w.And(g, w.failed(l, s)); failed != diagram.No {
 			h := l.To.(*model.Hold)
-			w.lost[h] = append(w.lost[h], lostProof{r, failed})
+			w.lost[h] = append(w.lost[h], lostProof{r, failed, unshown})
 			f = w.Or(f, failed)
 		}
 	}

@@ -25,18 +25,21 @@ var (
 )
 
 // showsDead looks for the hold beside a proof that shows it: a measurement, a look
-// or a check of that energy in its step.
-func (w *walk) showsDead(e *model.Energy, x thing, g diagram.Func) {
+// or a check of that energy in its step. It says where none does.
+func (w *walk) showsDead(e *model.Energy, x thing, g diagram.Func) (unshown diagram.Func) {
 	holds, read := holdsOf(w.here.step, e)
 	if !read || e.Lost("voltage", "kind") || w.manual.Shop.Lost("limits") {
-		return
+		return diagram.No
 	}
 	switch why := w.unshown(e, holds); {
 	case why != "":
 		w.find(&ProofWithoutMeasure, x, g, why)
 	case w.aboveSafe(e) && !w.testerProved(e, holds):
 		w.find(&TesterNotProved, x, g, "measured with a tester that is not proved before and after")
+	default:
+		return diagram.No
 	}
+	return g
 }
 
 // holdsOf are the measurements, looks and checks of an energy that a step

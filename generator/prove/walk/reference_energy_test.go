@@ -56,8 +56,7 @@ func (x *run) energyAct(kind string, n model.Named, s *model.Step) {
 		x.release(named, what)
 		x.waitOver(named)
 	case "prove":
-		x.prove(named, s)
-		if !x.failedBeside(named, s) {
+		if told := x.prove(named, s, false); !x.failedBeside(named, s, told) {
 			x.set(what, "dead")
 		}
 	case "unlock":

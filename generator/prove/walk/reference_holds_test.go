@@ -162,14 +162,14 @@ func (x *run) openLines(s *model.Step) {
 }
 
 func (x *run) again(l *model.Link, s *model.Step, h *model.Hold) {
-	for _, id := range x.lost[x.frame().path+"|"+h.ID] {
+	for _, was := range x.lost[x.frame().path+"|"+h.ID] {
 		for _, e := range x.machine.Energies {
-			if e.ID != id || provedIn(s, e) {
+			if e.ID != was.energy || provedIn(s, e) {
 				continue
 			}
-			x.prove(e, s)
+			x.prove(e, s, was.told)
 			if !x.branchTaken(l) {
-				x.set(key("energy", id), "dead")
+				x.set(key("energy", e.ID), "dead")
 			}
 		}
 	}

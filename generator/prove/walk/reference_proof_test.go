@@ -7,20 +7,28 @@ import (
 	"baybinder/generator/model"
 )
 
+// lost is a proof that a failed measurement took back.
+type lost struct {
+	energy string
+	told   bool // that nothing beside it shows that the energy is dead
+}
+
 // failedBeside says that a measurement beside a proof failed; again: may take
 // it anew.
-func (x *run) failedBeside(e *model.Energy, s *model.Step) bool {
+func (x *run) failedBeside(e *model.Energy, s *model.Step, told bool) bool {
 	for _, l := range s.Links {
 		if (l.Is("hold") || l.Is("again")) && x.judges(l.To.(*model.Hold), e) && x.branchTaken(l) {
 			k := x.frame().path + "|" + l.ID
-			x.lost[k] = append(x.lost[k], e.ID)
+			x.lost[k] = append(x.lost[k], lost{e.ID, told})
 			return true
 		}
 	}
 	return false
 }
 
-func (x *run) prove(e *model.Energy, s *model.Step) {
+// prove says whether nothing beside the proof shows that the energy is dead. What was
+// told of that proof before is not told.
+func (x *run) prove(e *model.Energy, s *model.Step, told bool) bool {
 	k := key("energy", e.ID)
 	st := x.get(k)
 	if st != "dead" {
@@ -30,14 +38,16 @@ func (x *run) prove(e *model.Energy, s *model.Step) {
 	case st == "released" || st == "dead":
 	case len(e.Points) > 0 && !x.atRest(e, st):
 		x.fault("energy-order", k)
-		return
+		return false
 	case e.Stored.Yes:
 		x.fault("not-released", k)
-		return
+		return false
 	}
-	if code := x.proofOf(e, s); code != "" {
+	code := x.proofOf(e, s)
+	if code != "" && !told {
 		x.fault(code, k)
 	}
+	return code != ""
 }
 
 // proofOf is what is wrong with the holds beside a proof.

@@ -262,9 +262,9 @@ type run struct {
 	by      string // who opened the line under judgement
 	needs   map[*model.Supply]float64
 
-	padlocks int                 // the most points that were locked at once and not at the start
-	byHand   map[string]bool     // path and part: its fasteners are begun by hand
-	lost     map[string][]string // hold|path → energies
+	padlocks int               // the most points that were locked at once and not at the start
+	byHand   map[string]bool   // path and part: its fasteners are begun by hand
+	lost     map[string][]lost // hold|path → proofs
 	taken    map[string]bool
 	looks    []refLook
 	waited   map[string]refWaited
@@ -296,7 +296,7 @@ func (r *reference) alone(p *model.Procedure, m *model.Machine, w *refWorld, pat
 		reference: r, w: w, machine: m, top: p, state: map[string]string{}, began: map[string]*model.Link{}, owed: map[owing]bool{}, movedBy: map[string]*model.Link{}, below: map[string]bool{}, inside: path != "",
 		raws: map[raw]bool{}, out: map[refFinding]bool{},
 		opened: map[string][]openedAt{}, alike: map[string]*refOpening{}, needs: map[*model.Supply]float64{},
-		lost: map[string][]string{}, byHand: map[string]bool{}, taken: map[string]bool{}, waited: map[string]refWaited{},
+		lost: map[string][]lost{}, byHand: map[string]bool{}, taken: map[string]bool{}, waited: map[string]refWaited{},
 	}
 	x.state = x.expected(p)
 	x.waitedBefore()
