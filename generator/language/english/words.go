@@ -37,7 +37,7 @@ var page = words.Words{
 	WorkMayGoOn: "Work may go on if they do not come.", Someone: "another person", Limit: "Limit", IfNot: "If not:", Name: "Name",
 	TimeAndDate: "Time",
 
-	Checked:          "The program checked the order of %d actions%s; %d of %d steps are words that it cannot check.",
+	Checked:          "Actions whose order the program checked: %d%s. Steps that are words only, which it cannot check: %d of %d.",
 	NoActs:           "This page names no action whose order the program could check; its steps are plain words, stops and checks.",
 	NotWalked:        "The order of the actions was not checked: something that it rests on could not be read.",
 	WhereThingsStand: "Where things stand", AllAsItWas: "Everything is as it was.", AtTheEnd: "At the end", Since: "since step %s",

@@ -38,7 +38,7 @@ var page = words.Words{
 	WorkMayGoOn: "Die Arbeit darf weitergehen, wenn niemand kommt.", Someone: "eine andere Person", Limit: "Grenzwert", IfNot: "Wenn nicht:", Name: "Name",
 	TimeAndDate: "Zeit",
 
-	Checked:          "Die Reihenfolge von %d Handlungen%s wurde geprüft; %d von %d Schritten sind nur Worte.",
+	Checked:          "Handlungen, deren Reihenfolge geprüft wurde: %d%s. Schritte, die nur Worte sind und nicht geprüft werden können: %d von %d.",
 	NoActs:           "Diese Seite nennt keine Handlung, deren Reihenfolge das Programm prüfen könnte; ihre Schritte sind Worte, Halte und Prüfungen.",
 	NotWalked:        "Die Reihenfolge der Handlungen wurde nicht geprüft: etwas, worauf sie beruht, war nicht lesbar.",
 	WhereThingsStand: "Wie es steht", AllAsItWas: "Alles ist, wie es war.", AtTheEnd: "Am Ende", Since: "seit Schritt %s",

@@ -40,7 +40,7 @@ var page = words.Words{
 	WorkMayGoOn: "El trabajo puede seguir si no viene.", Someone: "otra persona", Limit: "Límite", IfNot: "Si no:", Name: "Nombre",
 	TimeAndDate: "Hora",
 
-	Checked:          "El programa comprobó el orden de %d acciones%s; %d de %d pasos son solo palabras, que no puede comprobar.",
+	Checked:          "Acciones cuyo orden comprobó el programa: %d%s. Pasos que son solo palabras, que no puede comprobar: %d de %d.",
 	NoActs:           "Esta página no nombra ninguna acción cuyo orden pudiera comprobar el programa; sus pasos son palabras, paradas y comprobaciones.",
 	NotWalked:        "No se comprobó el orden de las acciones: algo en lo que se apoya no se pudo leer.",
 	WhereThingsStand: "Cómo está todo", AllAsItWas: "Todo está como estaba.", AtTheEnd: "Al final", Since: "desde el paso %s",

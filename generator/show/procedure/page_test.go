@@ -170,9 +170,9 @@ func TestWhatIsMadeDead(t *testing.T) {
 func TestWhatWasChecked(t *testing.T) {
 	for body, want := range map[string]string{
 		"1. Look.\n2. Look.\n":               "This page names no action whose order the program could check; its steps are plain words, stops and checks.",
-		"1. [Off](remove:pump).\n2. Look.\n": "The program checked the order of 1 actions (1 in a step); 1 of 2 steps are words that it cannot check.|1 + 0 + 0",
-		"1. [Off](remove:pump).\n2. [Do it](do:other).\n\n## Back\n\n1. [Back](reverse:work)\n":                                          "The program checked the order of 4 actions (2 in steps, 1 procedure performed, 1 step that follows from the strip); 0 of 3 steps|2 + 1 + 1",
-		"1. [Off](remove:pump), [and](remove:seat).\n2. [Do it](do:other).\n3. [And](do:other).\n\n## Back\n\n1. [Back](reverse:work)\n": "The program checked the order of 7 actions (3 in steps, 2 procedures performed, 2 steps that follow from the strip); 0 of 4|3 + 2 + 2",
+		"1. [Off](remove:pump).\n2. Look.\n": "Actions whose order the program checked: 1 (1 in a step). Steps that are words only, which it cannot check: 1 of 2.|1 + 0 + 0",
+		"1. [Off](remove:pump).\n2. [Do it](do:other).\n\n## Back\n\n1. [Back](reverse:work)\n":                                          "Actions whose order the program checked: 4 (2 in steps, 1 procedure performed, 1 step that follows from the strip). Steps that are words only, which it cannot check: 0 of 3.|2 + 1 + 1",
+		"1. [Off](remove:pump), [and](remove:seat).\n2. [Do it](do:other).\n3. [And](do:other).\n\n## Back\n\n1. [Back](reverse:work)\n": "Actions whose order the program checked: 7 (3 in steps, 2 procedures performed, 2 steps that follow from the strip). Steps that are words only, which it cannot check: 0 of 4.|3 + 2 + 2",
 	} {
 		v := jobAt(t, with(yard, "procedures/other.md", "---\ntitle: Other\nfor: tug\n---\n## Work\n\n1. [Off](remove:rail).\n2. [On](refit:rail).\n"), "for: tug\n", "## Work\n\n"+body)
 		plain, put, _ := strings.Cut(want, "|")
