@@ -18,7 +18,7 @@ import (
 // every language, as a shop writes more than one.
 func (b *beside) another(text string, q quantity.Found) bool {
 	before, behind := wordsBefore(text[:q.Start]), wordsBehind(text[q.End:])
-	return q.Fits(quantity.Length) && b.outOfScale(q.Quantity) || slices.ContainsFunc(language.All(), func(l *shape.Language) bool {
+	return (q.Fits(quantity.Length) || q.Fits(quantity.Duration) && b.measuresIn(quantity.Duration)) && b.outOfScale(q.Quantity) || slices.ContainsFunc(language.All(), func(l *shape.Language) bool {
 		a := &l.Asides
 		switch {
 		case endsIn(before, a.Not):
@@ -85,11 +85,13 @@ func moves(a *shape.Asides, q quantity.Found, before, behind []string) bool {
 // mostBetween is how many words stand between what moves and how far.
 const mostBetween = 3
 
-// mostOutOfScale is how many times a length can be another and still be meant for it.
+// mostOutOfScale is how many times a length, or a time that is measured, can be another
+// and still be meant for it.
 const mostOutOfScale = 100
 
 // outOfScale says that an amount is far from all that is stated of its kind, and by no
-// slip of a unit or a point: the 6 m of a rope whose diameter is measured.
+// slip of a unit or a point: the 6 m of a rope whose diameter is measured, the day after
+// which the seconds are read that a clock is wrong.
 func (b *beside) outOfScale(q quantity.Quantity) bool {
 	rivals := rivalsOf(slices.Concat(b.rivals, b.most), q)
 	return q.Value != 0 && !slices.ContainsFunc(rivals, func(r rival) bool {

@@ -121,6 +121,8 @@ var rightInManyTrades = map[string][]string{
 		"The drift is -3 to 3 s a day. [](hold:drift)",
 		"Between -3 and 3 s a day the clock goes right. [](hold:drift)",
 		"It may lose at most 3 s a day. [](hold:drift)",
+		"Compare it after a day: it may go wrong by 3 s. [](hold:drift)",
+		"After 24 h it shows -3 to 3 s. [](hold:drift)",
 		"[Purge the burner](hold:purge), whose clock is slow by 2 min a day.",
 		"The clock of the burner may be wrong by 5 s a day: purge it. [](hold:purge)",
 		// Thirds.
@@ -172,6 +174,7 @@ var rightInManyTrades = map[string][]string{
 	"es": {
 		"El [dibujo](hold:tread) tiene más de 1,6 mm.",
 		"Atrasa como máximo 3 s al día. [](hold:drift)",
+		"Compare al cabo de un día: −3 a 3 s. [](hold:drift)",
 		"[Purgue](hold:purge); el reloj atrasa 5 s al día.",
 		"Deje secar un tercio de hora. [](hold:lap)",
 		"[Rellene](fill:coolant) con dos tercios de litro.",
@@ -215,6 +218,7 @@ var rightInManyTrades = map[string][]string{
 	"de": {
 		"Das Profil hat mehr als 1,6 mm. [](hold:tread)",
 		"Die Uhr geht höchstens 3 s am Tag falsch. [](hold:drift)",
+		"Vergleichen Sie nach einem Tag: −3 bis 3 s. [](hold:drift)",
 		"[Spülen Sie](hold:purge); die Uhr geht 5 s am Tag nach.",
 		"Lassen Sie es ein Drittel Stunden trocknen. [](hold:lap)",
 		"[Füllen Sie](fill:coolant) zwei Drittel Liter nach.",
@@ -261,6 +265,7 @@ var wrongInManyTrades = map[string][]string{
 	"en": {
 		"The drift is ⟦value-disagrees⟧-5 to 3 s a day. [](hold:drift)",
 		"The drift is at most ⟦value-disagrees⟧5 s a day. [](hold:drift)",
+		"The drift is at most ⟦value-disagrees⟧3 min a day. [](hold:drift)",
 		"Let it coat for a ⟦value-disagrees⟧third of an hour. [](hold:settle)",
 		"[Turn the needle back](reset:needle) to ⟦value-disagrees⟧two and a third turns.",
 		"The earth must be more than ⟦value-disagrees⟧0.5 Ω. [](hold:earth)",
