@@ -48,11 +48,12 @@ fridge: { name: cold room, kind: measure, what: temperature, limit: 2 to 8 °C }
 outlet: { name: tap, kind: measure, what: temperature at the tap, limit: at least 60 °C }
 bag: { name: bag, kind: measure, what: weight, limit: 495 to 505 g }
 drift: { name: drift, kind: measure, what: drift in a day, limit: -3 to 3 s }
+freezer: { name: freezer, kind: measure, what: temperature, limit: -20 to -16 °C }
 lap: { name: coating, kind: wait, for: 20 min }
 `,
 }
 
-const tradesFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-220, hoist]\nholds: [settle, purge, soak, proof, tread, earth, insulation, noise, boiler, fridge, outlet, bag, drift, lap]\nsupplies: [glycol: 8 L]"
+const tradesFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-220, hoist]\nholds: [settle, purge, soak, proof, tread, earth, insulation, noise, boiler, fridge, outlet, bag, drift, freezer, lap]\nsupplies: [glycol: 8 L]"
 
 // rightInManyTrades were written from the format's text before the rule was
 // asked. Common practice, no source.
@@ -174,6 +175,7 @@ var rightInManyTrades = map[string][]string{
 	"es": {
 		"El [dibujo](hold:tread) tiene más de 1,6 mm.",
 		"Atrasa como máximo 3 s al día. [](hold:drift)",
+		"La cámara tiene de −20 a −16 °C. [](hold:freezer)",
 		"Compare al cabo de un día: −3 a 3 s. [](hold:drift)",
 		"[Purgue](hold:purge); el reloj atrasa 5 s al día.",
 		"Deje secar un tercio de hora. [](hold:lap)",
@@ -219,6 +221,8 @@ var rightInManyTrades = map[string][]string{
 		"Das Profil hat mehr als 1,6 mm. [](hold:tread)",
 		"Die Uhr geht höchstens 3 s am Tag falsch. [](hold:drift)",
 		"Vergleichen Sie nach einem Tag: −3 bis 3 s. [](hold:drift)",
+		"Die Truhe hat −20 bis −16 °C. [](hold:freezer)",
+		"Die Truhe hat zwischen −20 und −16 °C. [](hold:freezer)",
 		"[Spülen Sie](hold:purge); die Uhr geht 5 s am Tag nach.",
 		"Lassen Sie es ein Drittel Stunden trocknen. [](hold:lap)",
 		"[Füllen Sie](fill:coolant) zwei Drittel Liter nach.",
@@ -328,6 +332,8 @@ var wrongInManyTrades = map[string][]string{
 		"Pour ⟦value-disagrees⟧one hundred litres of [coolant](supply:glycol) into the trough.",
 	},
 	"es": {
+		"La cámara tiene de ⟦value-disagrees⟧−25 a −16 °C. [](hold:freezer)",
+		"Atrasa de ⟦value-disagrees⟧−5 a 3 s al día. [](hold:drift)",
 		"Deje secar un ⟦value-disagrees⟧tercio de hora. [](hold:settle)",
 		"La tierra debe ser más de ⟦value-disagrees⟧0,5 Ω. [](hold:earth)",
 		"El aislamiento debe ser inferior a ⟦value-disagrees⟧1 MΩ. [](hold:insulation)",
@@ -346,6 +352,8 @@ var wrongInManyTrades = map[string][]string{
 		"[Vacíe](drain:coolant). [Llene](fill:coolant) ⟦value-disagrees⟧medio litro.",
 	},
 	"de": {
+		"Die Truhe hat ⟦value-disagrees⟧−25 bis −16 °C. [](hold:freezer)",
+		"Vergleichen Sie nach einem Tag: ⟦value-disagrees⟧−5 bis 3 s. [](hold:drift)",
 		"Lassen Sie es ein ⟦value-disagrees⟧Drittel Stunden trocknen. [](hold:settle)",
 		"Die Erdung muss über ⟦value-disagrees⟧0,5 Ω liegen. [](hold:earth)",
 		"Die Isolation muss unter ⟦value-disagrees⟧1 MΩ liegen. [](hold:insulation)",
