@@ -142,6 +142,10 @@ func streamhold(qw422016 *qt422016.Writer, w *words.Words, h *page.Hold, anchor 
 		qw422016.N().D(h.Longest)
 		qw422016.N().S(`"`)
 	}
+	if h.Pressed {
+		qw422016.N().S(` `)
+		qw422016.N().S(`data-pressed`)
+	}
 	if h.Kind == "measure" {
 		qw422016.N().S(` `)
 		qw422016.N().S(`data-low="`)

@@ -6,6 +6,8 @@
 (function (bay) {
   const { make, button, fill } = bay;
 
+  const pressed = (b, is) => b.setAttribute('aria-pressed', String(is));
+
   // twoWays are the two numbers that a text may be: the sign that is not the
   // page's own, before three figures, may part the thousands as well.
   bay.twoWays = function (text) {
@@ -22,7 +24,7 @@
   };
 
   // within compares a number with a hold's limit; both ends belong to it.
-  bay.within = (n, data) => (data.low === '' || data.low === undefined || n >= Number(data.low)) && (data.high === '' || data.high === undefined || n <= Number(data.high));
+  bay.within = (n, data) => (!data.low || n >= Number(data.low)) && (!data.high || n <= Number(data.high));
 
   bay.Hold = class {
     constructor(element, step, page) {
@@ -73,17 +75,18 @@
     // A witness may stay away; a hold of every other kind is open until met.
     get open() { return this.kind !== 'witness' && !this.met; }
 
-    // A wait runs from the tick of the step before.
+    // A wait runs from the tick of the step before; from a press where there is
+    // none, or where its own step asks for something first.
+    get before() { return 'pressed' in this.data ? null : this.page.before(this.step); }
     get from() {
-      const before = this.page.before(this.step);
-      if (!before) return this.now.from || null;
-      return before.state === 'done' ? before.at : null;
+      const before = this.before;
+      return (before ? before.state === 'done' && before.at : this.now.from) || null;
     }
 
-    get until() { return this.from === null ? null : this.from + Number(this.data.wait) * 1000; }
+    get until() { return this.from && this.from + Number(this.data.wait) * 1000; }
 
     // latest is when the wait must be over: at the tick of its step.
-    get latest() { return this.from === null || !this.data.longest ? null : this.from + Number(this.data.longest) * 1000; }
+    get latest() { return this.data.longest ? this.from && this.from + Number(this.data.longest) * 1000 : null; }
     get late() { return this.latest !== null && (this.step.state === 'done' ? this.step.at : Date.now()) > this.latest; }
 
     wait() {
@@ -94,19 +97,20 @@
     }
 
     showWait() {
-      const w = bay.words, before = this.page.before(this.step), until = this.until;
-      this.start.hidden = Boolean(before) || until !== null;
+      const w = bay.words, before = this.before, until = this.until, running = until !== null && !this.met;
+      this.start.hidden = Boolean(before) || this.step.state === 'done';
+      this.start.textContent = until === null ? w.StartWait : w.StartAgain;
       let words = before ? fill(w.WaitFromTick, before.number) : '';
-      if (until !== null) words = this.met ? fill(w.WaitOver, bay.clock(until)) : fill(w.WaitUntil, bay.clock(until));
+      if (until !== null) words = fill(this.met ? w.WaitOver : w.WaitUntil, bay.clock(until));
       if (this.latest !== null && this.met) words += ' ' + bay.dueBy(this.latest, this.late, this.step.state === 'done');
       bay.put(this.says, words);
-      bay.put(this.left, until === null || this.met || bay.onPaper ? '' : bay.left(until - Date.now()));
-      this.element.classList.toggle('is-waiting', until !== null && !this.met);
+      bay.put(this.left, running && !bay.onPaper ? bay.left(until - Date.now()) : '');
+      this.element.classList.toggle('is-waiting', running);
       if (this.running && this.met) {
         bay.beep();
         this.page.announce(fill(w.WaitOverAt, this.step.number, this.title));
       }
-      this.running = until !== null && !this.met;
+      this.running = running;
     }
 
     measure() {
@@ -123,7 +127,7 @@
       });
       this.verdict = make('p', { class: 'verdict', role: 'status' });
       this.again = button(w.MeasureAgain, () => this.retake());
-      this.proved = button(w.TesterProved, () => this.set({ proved: this.now.proved !== true }), { 'aria-pressed': 'false' });
+      this.proved = button(w.TesterProved, () => this.set({ proved: this.now.proved !== true }));
       this.controls.append(this.verdict, make('p', { class: 'presses' }, 'proved' in this.data ? this.proved : null, this.again));
     }
 
@@ -172,7 +176,7 @@
       if (used && this.data.calls) words += ' ' + fill(w.CallNow, this.data.calls);
       bay.put(this.verdict, words);
       this.again.hidden = judged !== 'out';
-      this.proved.setAttribute('aria-pressed', String(this.now.proved === true));
+      pressed(this.proved, this.now.proved === true);
       this.element.classList.toggle('is-out', judged === 'out');
     }
 
@@ -187,10 +191,10 @@
         const failed = good === false ? [...(this.now.failed || []), { at: Date.now() }] : this.now.failed || [];
         this.set({ good: good, failed: failed });
       };
-      this.yes = button(w.LookGood, press(true), { 'aria-pressed': 'false' });
-      this.no = button(w.LookBad, press(false), { 'aria-pressed': 'false' });
+      this.yes = button(w.LookGood, press(true));
+      this.no = button(w.LookBad, press(false));
       this.places = [...this.element.querySelectorAll('[data-place]')].map((li) => {
-        const where = li.dataset.place, press = button(where, () => this.tickPlace(where), { 'aria-pressed': 'false' });
+        const where = li.dataset.place, press = button(where, () => this.tickPlace(where));
         li.replaceChildren(press);
         return { where: where, press: press };
       });
@@ -204,23 +208,23 @@
     }
 
     showLook() {
-      for (const p of this.places) p.press.setAttribute('aria-pressed', String((this.now.ticked || []).includes(p.where)));
-      this.yes.setAttribute('aria-pressed', String(this.now.good === true));
-      this.no.setAttribute('aria-pressed', String(this.now.good === false));
+      for (const p of this.places) pressed(p.press, (this.now.ticked || []).includes(p.where));
+      pressed(this.yes, this.now.good === true);
+      pressed(this.no, this.now.good === false);
       this.element.classList.toggle('is-out', this.now.good === false);
     }
 
     answers() {
       this.choices = [...this.element.querySelectorAll('.answers li')].map((li) => {
         const key = li.dataset.answer;
-        const b = button(li.textContent.trim(), () => this.set({ answer: key }), { 'aria-pressed': 'false' });
+        const b = button(li.textContent.trim(), () => this.set({ answer: key }));
         li.replaceChildren(b);
         return { key: key, press: b };
       });
     }
 
     showAnswers() {
-      for (const c of this.choices) c.press.setAttribute('aria-pressed', String(this.now.answer === c.key));
+      for (const c of this.choices) pressed(c.press, this.now.answer === c.key);
     }
 
     note() {

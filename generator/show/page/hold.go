@@ -37,6 +37,7 @@ type Hold struct {
 	Places   []string // of a look: a tick for each
 	Seconds  int      // of a wait
 	Longest  int      // of a wait; 0 where it has no end
+	Pressed  bool     // of a wait: a press begins it, not the tick of the step before
 	Answers  []model.Pair
 	Signed   []string   // the lines to sign on
 	Computed []Computed // the minimum of a wait; none where nothing can be computed

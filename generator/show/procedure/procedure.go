@@ -16,7 +16,8 @@
 // two tabs the newer write wins, and the page says so. A state that a script sets is a class
 // `is-…`; a thing's class never is. A step with a hold, an energy act or a caution above NOTICE
 // cannot be skipped. A gap stays recorded if it is mended later. A wait runs from the last
-// applicable step before it; a clock set back only makes it longer. Readings are typed in the
+// applicable step before it, and where its own step asks for something first (a sentence, an act, a
+// tool), from a press that can be made anew; a clock set back only makes it longer. Readings are typed in the
 // limit's own unit. The short view hides pictures, standings, and reasons without an amount. The
 // browser has no stemmer: the index holds stems, and up to four letters are cut off an unknown
 // word.

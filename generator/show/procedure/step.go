@@ -110,6 +110,7 @@ func (s *Pages) stepLink(v *Step, up string, c *course, st *model.Step, l *model
 			if least, w := s.LeastWait(st.Of.For.To, to); least != "" {
 				hold.Computed = []page.Computed{{Title: words.Fill(s.Words.Computed, least), Working: w}}
 			}
+			hold.Pressed = to.Kind == "wait" && begunByPress(st, l)
 			v.Holds = append(v.Holds, hold)
 		}
 	case *model.Procedure:
