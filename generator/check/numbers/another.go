@@ -33,7 +33,7 @@ func (b *beside) another(text string, q quantity.Found) bool {
 			return true
 		case q.Fits(quantity.Duration) && perTime(a, behind) && !b.measuresIn(quantity.Duration):
 			return true
-		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || beginsWith(behind, a.Away) && endsIn(before, []string{a.At})):
+		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || !b.sold(quantity.Length) && beginsWith(behind, a.Away) && endsIn(before, []string{a.At})):
 			return true
 		case (endsIn(before, l.Bounds.Below) || endsIn(before, l.Bounds.Above)) && slices.ContainsFunc(b.of.limits, func(limit quantity.Quantity) bool { return quantity.Agrees(q.Quantity, limit) }):
 			return true
@@ -66,6 +66,12 @@ func (b *beside) measuresIn(d quantity.Dimension) bool {
 		h, is := r.of.(*model.Hold)
 		return is && h.Kind == "measure" && r.Fits(d)
 	})
+}
+
+// sold says that an amount of that kind is one of a supply that is linked: "cut 4 m from
+// the rope" is no distance.
+func (b *beside) sold(d quantity.Dimension) bool {
+	return slices.ContainsFunc(b.most, func(r rival) bool { return r.Fits(d) })
 }
 
 // moves says that an amount is how far something moves: "drops by 0.2 bar", "pierde 0,2

@@ -33,7 +33,7 @@ var manyTrades = files{
 socket-19-24: { name: deep socket, kind: socket, fits: [19 mm, 24 mm] }
 wrench-40-220: { name: long torque wrench, kind: torque-wrench, range: 40 to 220 N·m }
 `,
-	"register/supplies.yaml": base["register/supplies.yaml"] + "glycol: { name: coolant, unit: L }\n",
+	"register/supplies.yaml": base["register/supplies.yaml"] + "glycol: { name: coolant, unit: L }\nrope: { name: rope, unit: m }\n",
 	"register/holds.yaml": base["register/holds.yaml"] + `
 settle: { name: settling, kind: wait, for: 30 min }
 purge: { name: purge of the burner, kind: wait, for: 90 s }
@@ -53,7 +53,7 @@ lap: { name: coating, kind: wait, for: 20 min }
 `,
 }
 
-const tradesFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-220, hoist]\nholds: [settle, purge, soak, proof, tread, earth, insulation, noise, boiler, fridge, outlet, bag, drift, freezer, lap]\nsupplies: [glycol: 8 L]"
+const tradesFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-220, hoist]\nholds: [settle, purge, soak, proof, tread, earth, insulation, noise, boiler, fridge, outlet, bag, drift, freezer, lap]\nsupplies: [glycol: 8 L, rope: 15 m]"
 
 // rightInManyTrades were written from the format's text before the rule was
 // asked. Common practice, no source.
@@ -168,6 +168,7 @@ var rightInManyTrades = map[string][]string{
 		"[Top it up](fill:coolant) with half a litre.",
 		"[Top it up](fill:coolant) with up to 6 L.",
 		"[Top it up](fill:coolant) with a litre and a half.",
+		"Cut 14 m from the [rope](supply:rope), 300 mm off the end.",
 		"Pour no more than half a litre of [coolant](supply:glycol) over it.",
 		"Pour less than 8 L of [coolant](supply:glycol) into the trough.",
 		"Pour one and a half litres of [coolant](supply:glycol) into the bucket for more than 10 L.",
@@ -326,6 +327,8 @@ var wrongInManyTrades = map[string][]string{
 		"⟦value-disagrees⟧Two hundred and thirty volts stand on the [battery](energy:traction).",
 		"[Drain it](drain:coolant)! Then [fill in](fill:coolant) ⟦value-disagrees⟧half a litre.",
 		"[Top it up](fill:coolant) with more than ⟦value-disagrees⟧6 L.",
+		"Cut ⟦value-disagrees⟧41 m from the [rope](supply:rope).",
+		"Cut ⟦value-disagrees⟧41 m off the [rope](supply:rope).",
 		"Pour more than ⟦value-disagrees⟧8 L of [coolant](supply:glycol) into the trough.",
 		"Pour over ⟦value-disagrees⟧8 L of [coolant](supply:glycol) into the trough.",
 		"Pour ⟦value-disagrees⟧ten and a half litres of [coolant](supply:glycol) into the trough.",
@@ -352,6 +355,7 @@ var wrongInManyTrades = map[string][]string{
 		"[Vacíe](drain:coolant). [Llene](fill:coolant) ⟦value-disagrees⟧medio litro.",
 	},
 	"de": {
+		"Schneiden Sie ⟦value-disagrees⟧41 m vom [Seil](supply:rope) ab.",
 		"Die Truhe hat ⟦value-disagrees⟧−25 bis −16 °C. [](hold:freezer)",
 		"Vergleichen Sie nach einem Tag: ⟦value-disagrees⟧−5 bis 3 s. [](hold:drift)",
 		"Lassen Sie es ein ⟦value-disagrees⟧Drittel Stunden trocknen. [](hold:settle)",
