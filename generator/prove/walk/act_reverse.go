@@ -31,7 +31,7 @@ func (reversing) does(w *walk, l *model.Link, g diagram.Func) {
 	}
 	r.endRun()
 	w.deriving = false
-	r.out.NoReversal = w.noReversal(l.Phase(), s)
+	r.out.NoReversal = r.noReversal(l.Phase(), s)
 	if !w.free {
 		w.out.Reversals = append(w.out.Reversals, *r.out)
 	}
@@ -307,10 +307,10 @@ func (r *reversal) notes(u undoing, at when) {
 
 // noReversal lists the steps of a phase of which nothing comes back by a
 // reverse:. In its own phase only the steps before it are meant.
-func (w *walk) noReversal(ph *model.Phase, by *model.Step) []*model.Step {
+func (r *reversal) noReversal(ph *model.Phase, by *model.Step) []*model.Step {
 	var out []*model.Step
-	for _, s := range w.p.Steps {
-		if s.Phase == ph && len(s.Subs) == 0 && !w.reverses(s) && (ph != by.Phase || s.At.Start < by.At.Start) {
+	for _, s := range r.p.Steps {
+		if s.Phase == ph && len(s.Subs) == 0 && !r.reverses(s) && !r.uncaps(s) && (ph != by.Phase || s.At.Start < by.At.Start) {
 			out = append(out, s)
 		}
 	}
@@ -324,4 +324,11 @@ func (w *walk) reverses(s *model.Step) bool {
 		}
 	}
 	return false
+}
+
+// uncaps says that a cap which a step put in comes out where its line goes back.
+func (r *reversal) uncaps(s *model.Step) bool {
+	return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
+		return l.Kind.Act == model.Cap && slices.ContainsFunc(r.out.Steps, func(d Derived) bool { return d.Capped && d.Thing == l.To })
+	})
 }

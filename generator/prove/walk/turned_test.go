@@ -78,3 +78,34 @@ func TestNothingComesBackOfTheStepsBeforeAReverseInItsPhase(t *testing.T) {
 		t.Errorf("got %q, want %q", numbers, want)
 	}
 }
+
+// "A cap is taken out when the line is connected: the derived refit says so"
+// (the format): of a step that only caps a line something comes back, unless the
+// line itself is put back by hand.
+func TestTheCapComesOutByItself(t *testing.T) {
+	strip := []string{"## Strip", "[Seat off](remove:seat-base).", "[Mark](mark:lift-lines).", "[Off](disconnect:lift-line-a).", "[Cap it](cap:lift-line-a)."}
+	for _, c := range []struct {
+		before string
+		want   []string
+	}{
+		{"", []string{"2.2"}},
+		{"[On](connect:lift-line-a), [tight](tighten:line-nut#lift-line-a).", []string{"2.2", "2.4"}},
+	} {
+		lines := slices.Concat(safeLines, strip, []string{"## Refit"})
+		if c.before != "" {
+			lines = append(lines, c.before)
+		}
+		r, _, p := walkText(t, "supplies: [new-seat-bolt: 4]\n", nil, slices.Concat(lines, []string{"[Back](reverse:strip)."}, backLines)...)
+		rev := r.Of(p).Reversals
+		if len(rev) != 1 {
+			t.Fatalf("%d reversals", len(rev))
+		}
+		var numbers []string
+		for _, s := range rev[0].NoReversal {
+			numbers = append(numbers, s.Number)
+		}
+		if !slices.Equal(numbers, c.want) {
+			t.Errorf("%q first: got %q, want %q", c.before, numbers, c.want)
+		}
+	}
+}

@@ -226,6 +226,8 @@ func (v *Fastened) turn(tight []string) {
 func (s *Pages) tightness(f *model.Fastener) []string {
 	var out []string
 	switch {
+	case len(f.Stages) == 1: // of one there is no order
+		out = append(out, s.Both(f.Stages[0]))
 	case len(f.Stages) > 0:
 		for i, stage := range f.Stages {
 			out = append(out, strconv.Itoa(i+1)+": "+s.Both(stage))

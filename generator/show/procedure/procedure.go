@@ -442,10 +442,7 @@ func (s *Pages) checked(p *model.Procedure) string {
 	for _, r := range w.Reversals {
 		derived += len(r.Steps)
 	}
-	what := s.Speaks.Counted.Say(w.Acts-calls-derived, calls, derived)
-	if what != "" {
-		what = " (" + what + ")"
-	}
+	what := " (" + s.Speaks.Counted.Say(w.Acts-calls-derived, calls, derived) + ")"
 	sums := &s.Speaks.Worked.Sums
 	text := fmt.Sprintf(s.Words.Checked, w.Acts, what, len(w.Words), len(p.Steps))
 	return page.Worked(text, page.Computed{Title: fmt.Sprintf(sums.How, strconv.Itoa(w.Acts)), Working: working.Working{

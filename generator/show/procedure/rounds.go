@@ -10,7 +10,7 @@ import (
 // orderOf is the order that a step is repeated in, or nil.
 func orderOf(st *model.Step) *model.Order {
 	for _, l := range st.Links {
-		if o, ok := l.To.(*model.Order); ok && l.Is(model.LinkEach) {
+		if o, ok := l.To.(*model.Order); ok { // each: alone leads to one
 			return o
 		}
 	}

@@ -43,14 +43,14 @@ type course struct {
 	*model.Procedure
 	walk  *walk.Course
 	whole []string // what every step asks of the unit
-	turn  int
+	turn  int      // changes so far; before the first of them nothing stands otherwise
 	stood []Stood
 	again map[*model.Link]bool // links that tighten what is tight already
 }
 
 // start is the course of a procedure before its first step.
 func (s *Pages) start(p *model.Procedure) *course {
-	return &course{Procedure: p, walk: s.Walks.Course(p), whole: wholly(p), turn: -1, again: s.TightAlready(p)}
+	return &course{Procedure: p, walk: s.Walks.Course(p), whole: wholly(p), again: s.TightAlready(p)}
 }
 
 // standAfter is how things stand after a step.

@@ -203,6 +203,8 @@ func (s *Pages) fastener(l *model.Link, f *model.Fastener, again bool) []string 
 	var out []string
 	if l.Kind.Act == model.Tighten {
 		switch {
+		case len(f.Stages) == 1: // of one there is no order
+			out = append(out, s.Name(f)+": "+s.Both(f.Stages[0]))
 		case len(f.Stages) > 0:
 			for i, stage := range f.Stages {
 				if !again && !lastOnly(l, f) || i == len(f.Stages)-1 {

@@ -187,10 +187,8 @@ func (s *Pages) drawnLine(w *words.TimeLine, plan *schedule.Plan, n int) string 
 		Text: fmt.Sprintf(w.Picture, len(plan.Phases), page.Duration(plan.Bay)),
 	}
 	for i := range plan.Phases {
-		ph := &plan.Phases[i]
-		row := plot.TimeRow{Words: s.PhaseOf(ph.Phase).Title.Plain}
-		for _, span := range ph.Spans {
-			bar := plot.TimeBar{From: span.From, To: span.To, People: span.People + span.Beside, Wait: span.Doing == schedule.Wait, Call: span.Doing == schedule.Call}
+		line.Rows = append(line.Rows, s.timeRow(&plan.Phases[i]))
+		for _, span := range plan.Phases[i].Spans {
 			switch span.Doing {
 			case schedule.Wait:
 				line.Wait = w.Wait
@@ -199,13 +197,27 @@ func (s *Pages) drawnLine(w *words.TimeLine, plan *schedule.Plan, n int) string 
 			default:
 				line.Work = w.Work
 			}
-			if n := len(row.Bars) - 1; n >= 0 && !bar.Call && row.Bars[n].To == bar.From && row.Bars[n].People == bar.People && row.Bars[n].Wait == bar.Wait && !row.Bars[n].Call {
-				row.Bars[n].To = bar.To
-				continue
-			}
-			row.Bars = append(row.Bars, bar)
 		}
-		line.Rows = append(line.Rows, row)
 	}
 	return line.SVG()
+}
+
+// timeRow is the row of a phase in the picture. A procedure that is performed is
+// a bar of its own.
+func (s *Pages) timeRow(ph *schedule.Phase) plot.TimeRow {
+	row := plot.TimeRow{Words: s.PhaseOf(ph.Phase).Title.Plain}
+	for _, span := range ph.Spans {
+		bar := plot.TimeBar{From: span.From, To: span.To, People: span.People + span.Beside, Wait: span.Doing == schedule.Wait, Call: span.Doing == schedule.Call}
+		if n := len(row.Bars) - 1; n >= 0 && goesOn(row.Bars[n], bar) {
+			row.Bars[n].To = bar.To
+		} else {
+			row.Bars = append(row.Bars, bar)
+		}
+	}
+	return row
+}
+
+// goesOn says that a bar goes on in the same way where the one before it ends.
+func goesOn(before, bar plot.TimeBar) bool {
+	return !before.Call && !bar.Call && before.To == bar.From && before.People == bar.People && before.Wait == bar.Wait
 }
