@@ -1,6 +1,7 @@
 package generator_test
 
 import (
+	"maps"
 	"os"
 	"path/filepath"
 	"strings"
@@ -81,5 +82,26 @@ func TestAWaitBehindAnActIsBegunByAPress(t *testing.T) {
 	}
 	for _, c := range complaints() {
 		t.Errorf("the browser says: %s", c)
+	}
+}
+
+// Of steps that say no time nobody has said that they take none: the page says how
+// many they are, and speaks of no work. A step with a wait has a time: here are nine
+// waits of 10 min, and two steps without one.
+func TestStepsWithoutATimeAreNotNoWork(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct{ step, want string }{
+		{"Open the lid.", "1 h 30 min in the bay (of that 1 h 30 min is waiting; 2 steps have no time)"},
+		{"Open the lid. [](time:5min)", "5 min of work, 1 h 35 min in the bay (of that 1 h 30 min is waiting; 1 step has no time)"},
+	} {
+		files := maps.Clone(soak)
+		files["procedures/soak.md"] = strings.Replace(strings.Replace(files["procedures/soak.md"], "Open the lid.", c.step, 1), "[With gas](when:gas), ", "", 1)
+		page, err := os.ReadFile(filepath.Join(smallSite(t, files), "procedures", "soak.html"))
+		must(t, err)
+		_, times, _ := strings.Cut(string(page), "<h2>Time</h2>")
+		times, _, _ = strings.Cut(times, "<h2>")
+		if got := strings.Join(strings.Fields(anyTag.ReplaceAllString(times, "")), " "); got != c.want {
+			t.Errorf("%s\n%q, want\n%q", c.step, got, c.want)
+		}
 	}
 }

@@ -504,13 +504,15 @@ func before(w *words.Words, b *procedure.Before) string {
 // The times of a kind of unit.
 
 func streamunitTime(qw422016 *qt422016.Writer, w *words.Words, t *procedure.UnitTime) {
-	qw422016.N().S(`<b>`)
-	qw422016.E().S(t.Work)
-	qw422016.N().S(`</b>`)
-	qw422016.N().S(` `)
-	qw422016.E().S(w.HoursOfWork)
-	qw422016.N().S(`,`)
-	qw422016.N().S(` `)
+	if t.Work != "" {
+		qw422016.N().S(`<b>`)
+		qw422016.E().S(t.Work)
+		qw422016.N().S(`</b>`)
+		qw422016.N().S(` `)
+		qw422016.E().S(w.HoursOfWork)
+		qw422016.N().S(`,`)
+		qw422016.N().S(` `)
+	}
 	qw422016.N().S(`<b>`)
 	qw422016.E().S(t.Bay)
 	qw422016.N().S(`</b>`)

@@ -75,7 +75,7 @@ func (s *Pages) units(p *model.Procedure, r schedule.Row) string {
 // UnitTime is the time of the units that it is the same for.
 type UnitTime struct {
 	When, Cases     string // as of UnitLine
-	Work, Bay, Note string // Note: how much of it is waiting; "" for none
+	Work, Bay, Note string // Work: "" where no step has a time; Note: how much of it is waiting, and how many steps have no time
 }
 
 // unitTimes are the times of a procedure: one where all units take as long, else
@@ -84,12 +84,18 @@ func (s *Pages) unitTimes(p *model.Procedure, rows []schedule.Row) []UnitTime {
 	var out []UnitTime
 	w := &s.Speaks.TimeLine
 	for _, r := range rows {
-		out = append(out, UnitTime{
+		t := UnitTime{
 			When: s.units(p, r), Cases: optionCases(r.Where),
-			Work: page.Worked(page.Duration(schedule.Rough(r.Work)), workWorked(w, r.Plan)),
 			Bay:  page.Worked(page.Duration(r.Bay), s.BayWorked(r.Plan)),
 			Note: waited(w, s.Words.OfThatWaits, r.Waits, planWaits(r.Plan)),
-		})
+		}
+		if r.Work > 0 || r.Plan.Untimed == 0 { // nobody has said that it takes no work
+			t.Work = page.Worked(page.Duration(schedule.Rough(r.Work)), workWorked(w, r.Plan))
+		}
+		if n := r.Plan.Untimed; n > 0 {
+			t.Note = strings.TrimPrefix(t.Note+"; "+s.untimed(untimedWords(w, n, r.Plan.Varies), untimedPut(r.Plan), n), "; ")
+		}
+		out = append(out, t)
 	}
 	if first := out[0]; !slices.ContainsFunc(out, func(t UnitTime) bool { return !t.sameTime(first) }) {
 		return []UnitTime{{Work: first.Work, Bay: first.Bay, Note: first.Note}}

@@ -51,7 +51,7 @@ func TestTheTimeLineInWords(t *testing.T) {
 		t.Fatalf("%+v", v.Before)
 	}
 	times := v.Before.Times[0]
-	if page.Unworked(times.Work) != "32 min" || page.Unworked(times.Bay) != "30 min" || page.Unworked(times.Note) != "of that 10 min is waiting" || times.When != "" {
+	if page.Unworked(times.Work) != "32 min" || page.Unworked(times.Bay) != "30 min" || page.Unworked(times.Note) != "of that 10 min is waiting; 3 steps have no time" || times.When != "" {
 		t.Errorf("%+v", times)
 	}
 	if !strings.Contains(times.Work, "16 min + 0 min + 16 min") || !strings.Contains(times.Note, "10 min (2.1)") {
