@@ -2,11 +2,13 @@ package check
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 	"strings"
 
 	"baybinder/generator/base/finding"
 	"baybinder/generator/base/position"
+	"baybinder/generator/base/quantity"
 	"baybinder/generator/check/numbers"
 	"baybinder/generator/model"
 )
@@ -48,7 +50,7 @@ type comparison struct {
 	c           *Context
 	original, p *model.Procedure
 	found       []finding.Finding
-	wrong       map[*model.Procedure][]position.Pos // the numbers of a text that are told of by what they are held against, in its order
+	wrong       map[*model.Procedure][]wrongNumber // of each text, in its order
 }
 
 func (t *comparison) add(at, there position.Pos, message, mend finding.Words) {
@@ -122,6 +124,12 @@ func (t *comparison) numbers(at, there position.Pos, what finding.Words, origina
 	}
 }
 
+// wrongNumber is a number of a text that is told of by what it is held against.
+type wrongNumber struct {
+	at   position.Pos
+	said string
+}
+
 // toldOf says that some numbers of a step's texts are all told of by what they are
 // held against: one wrong number is one fault, and the other text may be right.
 func (t *comparison) toldOf(p *model.Procedure, blocks []model.Block, said []string) bool {
@@ -131,37 +139,54 @@ func (t *comparison) toldOf(p *model.Procedure, blocks []model.Block, said []str
 	var wrong []string
 	all := t.wrongIn(p)
 	for _, b := range blocks {
-		from, _ := slices.BinarySearchFunc(all, b.At.Start, func(at position.Pos, start int) int { return cmp.Compare(at.Start, start) })
-		for _, at := range all[from:] {
-			if at.Start >= b.At.End {
+		from, _ := slices.BinarySearchFunc(all, b.At.Start, func(n wrongNumber, start int) int { return cmp.Compare(n.at.Start, start) })
+		for _, n := range all[from:] {
+			if n.at.Start >= b.At.End {
 				break
 			}
-			if at.End <= b.At.End {
-				wrong = append(wrong, at.Text())
+			if n.at.End <= b.At.End {
+				wrong = append(wrong, n.said)
 			}
 		}
 	}
-	in := figures(cmp.Or(p.Language, t.c.Manual.Shop.Language), wrong)
-	text := strings.ToLower(strings.Join(wrong, "\n"))
-	return !slices.ContainsFunc(said, func(number string) bool {
-		return !slices.Contains(in, number) && (bareFigure(number) || !strings.Contains(text, strings.ToLower(number)))
-	})
+	tag := cmp.Or(p.Language, t.c.Manual.Shop.Language)
+	return len(wrong) > 0 && !slices.ContainsFunc(said, func(number string) bool { return !amongWrong(tag, number, wrong) })
 }
 
-// wrongIn are the numbers of a text that are told of, looked for once.
-func (t *comparison) wrongIn(p *model.Procedure) []position.Pos {
+// amongWrong says that a number is one of those that are told of, in figures, written
+// out or as an amount: "three", "at most 10 V ac".
+func amongWrong(tag, number string, wrong []string) bool {
+	in := figures(tag, wrong)
+	if bareFigure(number) || slices.Contains(in, number) {
+		return slices.Contains(in, number)
+	}
+	if strings.Contains(strings.ToLower(strings.Join(wrong, "\n")), strings.ToLower(number)) {
+		return true
+	}
+	if words := countedIn(tag, []string{number}).words; len(words) == 1 && words[0].said == number {
+		return slices.Contains(in, words[0].value)
+	}
+	amounts := quantity.Find(number)
+	return len(amounts) > 0 && slices.ContainsFunc(quantity.Find(strings.Join(wrong, "\n")), func(w quantity.Found) bool { return sameAmount(w.Quantity, amounts[0].Quantity) })
+}
+
+// wrongIn are the numbers of a text that are told of, looked for once, in its order.
+func (t *comparison) wrongIn(p *model.Procedure) []wrongNumber {
 	if known, is := t.wrong[p]; is {
 		return known
 	}
-	var out []position.Pos
+	var out []wrongNumber
 	for _, f := range numbers.Procedure(t.c.Manual, &t.c.followed, p) {
-		if f.Rule == &numbers.ValueDisagrees || f.Rule == &numbers.CountDisagrees {
-			out = append(out, f.At)
+		switch f.Rule {
+		case &numbers.ValueDisagrees:
+			out = append(out, wrongNumber{f.At, f.At.Text()})
+		case &numbers.CountDisagrees:
+			out = append(out, wrongNumber{f.At, fmt.Sprint(f.Says.Values[0])}) // the count stands before the link
 		}
 	}
-	slices.SortStableFunc(out, func(a, b position.Pos) int { return cmp.Compare(a.Start, b.Start) })
+	slices.SortStableFunc(out, func(a, b wrongNumber) int { return cmp.Compare(a.at.Start, b.at.Start) })
 	if t.wrong == nil {
-		t.wrong = map[*model.Procedure][]position.Pos{}
+		t.wrong = map[*model.Procedure][]wrongNumber{}
 	}
 	t.wrong[p] = out
 	return out

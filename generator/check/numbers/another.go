@@ -18,7 +18,7 @@ import (
 // every language, as a shop writes more than one.
 func (b *beside) another(text string, q quantity.Found) bool {
 	before, behind := wordsBefore(text[:q.Start]), wordsBehind(text[q.End:])
-	return q.Fits(quantity.Length) && b.outOfScale(q.Quantity) || slices.ContainsFunc(language.All(), func(l *shape.Language) bool {
+	return (q.Fits(quantity.Length) || q.Fits(quantity.Duration) && b.measuresIn(quantity.Duration)) && b.outOfScale(q.Quantity) || slices.ContainsFunc(language.All(), func(l *shape.Language) bool {
 		a := &l.Asides
 		switch {
 		case endsIn(before, a.Not):
@@ -33,7 +33,7 @@ func (b *beside) another(text string, q quantity.Found) bool {
 			return true
 		case q.Fits(quantity.Duration) && perTime(a, behind) && !b.measuresIn(quantity.Duration):
 			return true
-		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || beginsWith(behind, a.Away) && endsIn(before, []string{a.At})):
+		case q.Fits(quantity.Length) && (endsIn(before, a.Every) || !b.sold(quantity.Length) && beginsWith(behind, a.Away) && endsIn(before, []string{a.At})):
 			return true
 		case (endsIn(before, l.Bounds.Below) || endsIn(before, l.Bounds.Above)) && slices.ContainsFunc(b.of.limits, func(limit quantity.Quantity) bool { return quantity.Agrees(q.Quantity, limit) }):
 			return true
@@ -68,6 +68,12 @@ func (b *beside) measuresIn(d quantity.Dimension) bool {
 	})
 }
 
+// sold says that an amount of that kind is one of a supply that is linked: "cut 4 m from
+// the rope" is no distance.
+func (b *beside) sold(d quantity.Dimension) bool {
+	return slices.ContainsFunc(b.most, func(r rival) bool { return r.Fits(d) })
+}
+
 // moves says that an amount is how far something moves: "drops by 0.2 bar", "pierde 0,2
 // bar". What is turned is set by that.
 func moves(a *shape.Asides, q quantity.Found, before, behind []string) bool {
@@ -85,11 +91,13 @@ func moves(a *shape.Asides, q quantity.Found, before, behind []string) bool {
 // mostBetween is how many words stand between what moves and how far.
 const mostBetween = 3
 
-// mostOutOfScale is how many times a length can be another and still be meant for it.
+// mostOutOfScale is how many times a length, or a time that is measured, can be another
+// and still be meant for it.
 const mostOutOfScale = 100
 
 // outOfScale says that an amount is far from all that is stated of its kind, and by no
-// slip of a unit or a point: the 6 m of a rope whose diameter is measured.
+// slip of a unit or a point: the 6 m of a rope whose diameter is measured, the day after
+// which the seconds are read that a clock is wrong.
 func (b *beside) outOfScale(q quantity.Quantity) bool {
 	rivals := rivalsOf(slices.Concat(b.rivals, b.most), q)
 	return q.Value != 0 && !slices.ContainsFunc(rivals, func(r rival) bool {

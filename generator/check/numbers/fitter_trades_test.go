@@ -33,7 +33,7 @@ var manyTrades = files{
 socket-19-24: { name: deep socket, kind: socket, fits: [19 mm, 24 mm] }
 wrench-40-220: { name: long torque wrench, kind: torque-wrench, range: 40 to 220 N·m }
 `,
-	"register/supplies.yaml": base["register/supplies.yaml"] + "glycol: { name: coolant, unit: L }\n",
+	"register/supplies.yaml": base["register/supplies.yaml"] + "glycol: { name: coolant, unit: L }\nrope: { name: rope, unit: m }\n",
 	"register/holds.yaml": base["register/holds.yaml"] + `
 settle: { name: settling, kind: wait, for: 30 min }
 purge: { name: purge of the burner, kind: wait, for: 90 s }
@@ -48,11 +48,12 @@ fridge: { name: cold room, kind: measure, what: temperature, limit: 2 to 8 °C }
 outlet: { name: tap, kind: measure, what: temperature at the tap, limit: at least 60 °C }
 bag: { name: bag, kind: measure, what: weight, limit: 495 to 505 g }
 drift: { name: drift, kind: measure, what: drift in a day, limit: -3 to 3 s }
+freezer: { name: freezer, kind: measure, what: temperature, limit: -20 to -16 °C }
 lap: { name: coating, kind: wait, for: 20 min }
 `,
 }
 
-const tradesFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-220, hoist]\nholds: [settle, purge, soak, proof, tread, earth, insulation, noise, boiler, fridge, outlet, bag, drift, lap]\nsupplies: [glycol: 8 L]"
+const tradesFront = "tools: [socket-13, socket-19-24, wrench-20-100, wrench-40-220, hoist]\nholds: [settle, purge, soak, proof, tread, earth, insulation, noise, boiler, fridge, outlet, bag, drift, freezer, lap]\nsupplies: [glycol: 8 L, rope: 15 m]"
 
 // rightInManyTrades were written from the format's text before the rule was
 // asked. Common practice, no source.
@@ -121,6 +122,8 @@ var rightInManyTrades = map[string][]string{
 		"The drift is -3 to 3 s a day. [](hold:drift)",
 		"Between -3 and 3 s a day the clock goes right. [](hold:drift)",
 		"It may lose at most 3 s a day. [](hold:drift)",
+		"Compare it after a day: it may go wrong by 3 s. [](hold:drift)",
+		"After 24 h it shows -3 to 3 s. [](hold:drift)",
 		"[Purge the burner](hold:purge), whose clock is slow by 2 min a day.",
 		"The clock of the burner may be wrong by 5 s a day: purge it. [](hold:purge)",
 		// Thirds.
@@ -165,6 +168,7 @@ var rightInManyTrades = map[string][]string{
 		"[Top it up](fill:coolant) with half a litre.",
 		"[Top it up](fill:coolant) with up to 6 L.",
 		"[Top it up](fill:coolant) with a litre and a half.",
+		"Cut 14 m from the [rope](supply:rope), 300 mm off the end.",
 		"Pour no more than half a litre of [coolant](supply:glycol) over it.",
 		"Pour less than 8 L of [coolant](supply:glycol) into the trough.",
 		"Pour one and a half litres of [coolant](supply:glycol) into the bucket for more than 10 L.",
@@ -172,6 +176,8 @@ var rightInManyTrades = map[string][]string{
 	"es": {
 		"El [dibujo](hold:tread) tiene más de 1,6 mm.",
 		"Atrasa como máximo 3 s al día. [](hold:drift)",
+		"La cámara tiene de −20 a −16 °C. [](hold:freezer)",
+		"Compare al cabo de un día: −3 a 3 s. [](hold:drift)",
 		"[Purgue](hold:purge); el reloj atrasa 5 s al día.",
 		"Deje secar un tercio de hora. [](hold:lap)",
 		"[Rellene](fill:coolant) con dos tercios de litro.",
@@ -215,6 +221,9 @@ var rightInManyTrades = map[string][]string{
 	"de": {
 		"Das Profil hat mehr als 1,6 mm. [](hold:tread)",
 		"Die Uhr geht höchstens 3 s am Tag falsch. [](hold:drift)",
+		"Vergleichen Sie nach einem Tag: −3 bis 3 s. [](hold:drift)",
+		"Die Truhe hat −20 bis −16 °C. [](hold:freezer)",
+		"Die Truhe hat zwischen −20 und −16 °C. [](hold:freezer)",
 		"[Spülen Sie](hold:purge); die Uhr geht 5 s am Tag nach.",
 		"Lassen Sie es ein Drittel Stunden trocknen. [](hold:lap)",
 		"[Füllen Sie](fill:coolant) zwei Drittel Liter nach.",
@@ -261,6 +270,7 @@ var wrongInManyTrades = map[string][]string{
 	"en": {
 		"The drift is ⟦value-disagrees⟧-5 to 3 s a day. [](hold:drift)",
 		"The drift is at most ⟦value-disagrees⟧5 s a day. [](hold:drift)",
+		"The drift is at most ⟦value-disagrees⟧3 min a day. [](hold:drift)",
 		"Let it coat for a ⟦value-disagrees⟧third of an hour. [](hold:settle)",
 		"[Turn the needle back](reset:needle) to ⟦value-disagrees⟧two and a third turns.",
 		"The earth must be more than ⟦value-disagrees⟧0.5 Ω. [](hold:earth)",
@@ -317,12 +327,16 @@ var wrongInManyTrades = map[string][]string{
 		"⟦value-disagrees⟧Two hundred and thirty volts stand on the [battery](energy:traction).",
 		"[Drain it](drain:coolant)! Then [fill in](fill:coolant) ⟦value-disagrees⟧half a litre.",
 		"[Top it up](fill:coolant) with more than ⟦value-disagrees⟧6 L.",
+		"Cut ⟦value-disagrees⟧41 m from the [rope](supply:rope).",
+		"Cut ⟦value-disagrees⟧41 m off the [rope](supply:rope).",
 		"Pour more than ⟦value-disagrees⟧8 L of [coolant](supply:glycol) into the trough.",
 		"Pour over ⟦value-disagrees⟧8 L of [coolant](supply:glycol) into the trough.",
 		"Pour ⟦value-disagrees⟧ten and a half litres of [coolant](supply:glycol) into the trough.",
 		"Pour ⟦value-disagrees⟧one hundred litres of [coolant](supply:glycol) into the trough.",
 	},
 	"es": {
+		"La cámara tiene de ⟦value-disagrees⟧−25 a −16 °C. [](hold:freezer)",
+		"Atrasa de ⟦value-disagrees⟧−5 a 3 s al día. [](hold:drift)",
 		"Deje secar un ⟦value-disagrees⟧tercio de hora. [](hold:settle)",
 		"La tierra debe ser más de ⟦value-disagrees⟧0,5 Ω. [](hold:earth)",
 		"El aislamiento debe ser inferior a ⟦value-disagrees⟧1 MΩ. [](hold:insulation)",
@@ -341,6 +355,9 @@ var wrongInManyTrades = map[string][]string{
 		"[Vacíe](drain:coolant). [Llene](fill:coolant) ⟦value-disagrees⟧medio litro.",
 	},
 	"de": {
+		"Schneiden Sie ⟦value-disagrees⟧41 m vom [Seil](supply:rope) ab.",
+		"Die Truhe hat ⟦value-disagrees⟧−25 bis −16 °C. [](hold:freezer)",
+		"Vergleichen Sie nach einem Tag: ⟦value-disagrees⟧−5 bis 3 s. [](hold:drift)",
 		"Lassen Sie es ein ⟦value-disagrees⟧Drittel Stunden trocknen. [](hold:settle)",
 		"Die Erdung muss über ⟦value-disagrees⟧0,5 Ω liegen. [](hold:earth)",
 		"Die Isolation muss unter ⟦value-disagrees⟧1 MΩ liegen. [](hold:insulation)",

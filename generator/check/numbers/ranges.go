@@ -68,16 +68,22 @@ func lowerEnds(text string, q amountIn, tag string) []amountIn {
 			}
 			low, is := numberAtEnd(head, tag)
 			if is && (r.Before == "" || endsIn(wordsBefore(head[:low.Start]), []string{r.Before})) {
-				return sharing(text, low, q.Unit, tag)
+				return sharing(text, low, q, tag)
 			}
 		}
 	}
 	return nil
 }
 
-// sharing are the ways to read a number in a text in a unit that stands elsewhere.
-func sharing(text string, number quantity.Place, unit quantity.Unit, tag string) []amountIn {
-	all := amountsIn(text[number.Start:number.End]+" "+unit.Symbol(), tag)
+// sharing are the ways to read a number in a text in the unit of the amount behind it. One
+// below zero may be the lower end of a deviation alone.
+func sharing(text string, number quantity.Place, upper amountIn, tag string) []amountIn {
+	said := text[number.Start:number.End]
+	all := amountsIn(said+" "+upper.Unit.Symbol(), tag)
+	if len(all) == 0 && upper.Value > 0 {
+		all = amountsIn(said+" to "+text[upper.Start:upper.End], tag)
+		all = all[:max(0, len(all)-1)]
+	}
 	for i := range all {
 		all[i].Start, all[i].End = number.Start, number.End
 	}
@@ -85,7 +91,7 @@ func sharing(text string, number quantity.Place, unit quantity.Unit, tag string)
 }
 
 // figuresAtEnd is a number in figures that stands alone at the end of a text.
-var figuresAtEnd = regexp.MustCompile(`(?:^|[\s(\x01])(\d+(?:[.,]\d+)*)$`)
+var figuresAtEnd = regexp.MustCompile(`(?:^|[\s(\x01])([-−]?\d+(?:[.,]\d+)*)$`)
 
 // numberAtEnd is the number with which a text ends, in figures or written out.
 func numberAtEnd(text, tag string) (quantity.Place, bool) {

@@ -28,7 +28,7 @@ func (w *walk) letDown(t *model.Tool, g diagram.Func) {
 		}
 		if woken[i] = diagram.No; len(r.points) == 0 {
 			woken[i] = back
-			w.notAsked(w.lay.asks(e, w.askedNowhere), back, notAskedBack)
+			w.notAsked(w.lay.asks(e, w.askedOfLoad), back, notAskedBack)
 		}
 		w.unblock(r, g)
 	}
@@ -44,17 +44,22 @@ func tests(s *model.Step, e *model.Energy) bool {
 	})
 }
 
-// askedNowhere are the holds that a load wants taken before it comes back, and that
-// are asked nowhere else in this procedure: none where it takes them, or restores
-// something, for those of the machine may come after the load and before the power.
-func (w *walk) askedNowhere(e *model.Energy, m *model.Machine) []model.Ref[model.Hold] {
-	return slices.DeleteFunc(beforeRestore(e, m), func(h model.Ref[model.Hold]) bool {
-		return slices.ContainsFunc(w.p.Steps, func(s *model.Step) bool {
-			return slices.ContainsFunc(s.Links, func(l *model.Link) bool {
-				return l.Kind.Act == model.Restore || takes(l) && (l.Bad || l.To == model.Named(h.To))
-			})
+// askedOfLoad are the holds that a load wants taken before it comes back: its own where
+// it is not restored by a link, and those of the machine that are asked nowhere else in
+// this procedure. They may come after the load and before the power.
+func (w *walk) askedOfLoad(e *model.Energy, m *model.Machine) []model.Ref[model.Hold] {
+	has := func(is func(*model.Link) bool) bool {
+		return slices.ContainsFunc(w.p.Steps, func(s *model.Step) bool { return slices.ContainsFunc(s.Links, is) })
+	}
+	asked := slices.DeleteFunc(slices.Clone(m.BeforeRestore), func(h model.Ref[model.Hold]) bool {
+		return has(func(l *model.Link) bool {
+			return l.Kind.Act == model.Restore || takes(l) && (l.Bad || l.To == model.Named(h.To))
 		})
 	})
+	if has(func(l *model.Link) bool { return l.Kind.Act == model.Restore && (l.Bad || l.To == model.Named(e)) }) {
+		return asked
+	}
+	return append(asked, e.BeforeRestore...)
 }
 
 // downAllTheSame puts the loads back that nothing else brings back, where the tool

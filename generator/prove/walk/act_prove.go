@@ -13,8 +13,14 @@ func (proving) does(w *walk, l *model.Link, g diagram.Func) {
 	x := w.lay.of[r.energy]
 	g = w.And(g, w.present(x))
 	w.judgeWaits(x, w.AndNot(g, w.Is(w.get(x), states(dead))))
-	unshown := w.showsDead(r.energy, x, w.proofOrder(r, x, g))
-	w.put(x, w.AndNot(g, w.notProved(r, w.here.step, g, unshown)), dead)
+	told := w.proofTold(r, x, g)
+	w.put(x, w.AndNot(g, w.notProved(r, w.here.step, g, told)), dead)
+}
+
+// proofTold tells what is wrong with a proof, and says where something is.
+func (w *walk) proofTold(r *energyRule, x thing, g diagram.Func) diagram.Func {
+	sound := w.proofOrder(r, x, g)
+	return w.Or(w.AndNot(g, sound), w.showsDead(r.energy, x, sound))
 }
 
 // proofOrder tells of a proof that comes too soon, and says where it does not.
@@ -39,7 +45,7 @@ func (w *walk) proofOrder(r *energyRule, x thing, g diagram.Func) (sound diagram
 
 // notProved says where a proof did not prove: a measurement beside it failed.
 // The proof is remembered, for again: takes it anew.
-func (w *walk) notProved(r *energyRule, s *model.Step, g, unshown diagram.Func) diagram.Func {
+func (w *walk) notProved(r *energyRule, s *model.Step, g, told diagram.Func) diagram.Func {
 	f := diagram.No
 	for _, l := range s.Links {
 		if !takes(l) || !w.beside(l, r.energy) {
@@ -47,7 +53,7 @@ func (w *walk) notProved(r *energyRule, s *model.Step, g, unshown diagram.Func) 
 		}
 		if failed := w.And(g, w.failed(l, s)); failed != diagram.No {
 			h := l.To.(*model.Hold)
-			w.lost[h] = append(w.lost[h], lostProof{r, failed, unshown})
+			w.lost[h] = append(w.lost[h], lostProof{r, failed, told})
 			f = w.Or(f, failed)
 		}
 	}

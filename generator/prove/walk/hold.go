@@ -31,9 +31,9 @@ var (
 
 // lostProof is a proof that a failed measurement took back.
 type lostProof struct {
-	rule    *energyRule
-	where   diagram.Func
-	unshown diagram.Func // where it was told that nothing beside it shows that the energy is dead
+	rule  *energyRule
+	where diagram.Func
+	told  diagram.Func // where it was told what is wrong with it
 }
 
 // hold is what taking a hold does, and what may not be open across it.
@@ -135,8 +135,8 @@ func (w *walk) mayBeReleased(g diagram.Func) {
 	}
 }
 
-// provedAnew is what again: does to the proofs that its hold took back. What their
-// hold cannot show was told at the proof.
+// provedAnew is what again: does to the proofs that its hold took back. What was told
+// of a proof is not told of it again.
 func (w *walk) provedAnew(h *model.Hold, l *model.Link, g diagram.Func) {
 	for _, lost := range w.lost[h] {
 		if provesIn(w.here.step, lost.rule.energy) {
@@ -145,7 +145,7 @@ func (w *walk) provedAnew(h *model.Hold, l *model.Link, g diagram.Func) {
 		x := w.lay.of[lost.rule.energy]
 		g := w.And(w.And(g, lost.where), w.present(x))
 		w.judgeWaits(x, w.AndNot(g, w.Is(w.get(x), states(dead))))
-		w.showsDead(lost.rule.energy, x, w.AndNot(w.proofOrder(lost.rule, x, g), lost.unshown))
+		w.proofTold(lost.rule, x, w.AndNot(g, lost.told))
 		w.put(x, w.AndNot(g, w.failed(l, w.here.step)), dead)
 	}
 }

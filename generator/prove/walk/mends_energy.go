@@ -59,7 +59,7 @@ func (w *walk) mendOrder(i *issue) finding.Words {
 		return words
 	}
 	links := w.cutOff(i, e)
-	if i.at.link.Kind.Act == model.Prove && w.lay.energy[e].stored { // what was let out before that does not count
+	if i.at.link.Kind.Act == model.Prove && w.lay.energy[e].stored && states(live, isolated, locked)&states(w.standing(i)) != 0 { // what was let out before that does not count, but of a load that is held
 		links = append(links, finding.Say("[let it out](release:%s)", e.ID))
 	}
 	return w.moveOr(i, model.Lock, links...)

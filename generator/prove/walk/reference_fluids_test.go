@@ -147,7 +147,7 @@ func (x *run) clear(t *model.Tool, k string) {
 			switch {
 			case len(e.Points) == 0:
 				woken = append(woken, e)
-				x.unasked(x.nowhere(x.machine.BeforeRestore), x.nowhere(e.BeforeRestore))
+				x.unasked(x.nowhere(x.machine.BeforeRestore), x.ofLoad(e))
 				x.set(ek, "live")
 			case x.lockable(e):
 				x.set(ek, "locked")
@@ -180,6 +180,19 @@ func (x *run) nowhere(holds []model.Ref[model.Hold]) []model.Ref[model.Hold] {
 		}
 	}
 	return out
+}
+
+// ofLoad are the holds of an energy's own, where the procedure under way does not restore
+// it by a link.
+func (x *run) ofLoad(e *model.Energy) []model.Ref[model.Hold] {
+	for _, s := range x.frame().p.Steps {
+		for _, l := range s.Links {
+			if l.Kind.Act == model.Restore && (l.Bad || l.To == model.Named(e)) {
+				return nil
+			}
+		}
+	}
+	return e.BeforeRestore
 }
 
 // bared tells of energies that are on and round which nothing stands any more.

@@ -10,7 +10,7 @@ import (
 // lost is a proof that a failed measurement took back.
 type lost struct {
 	energy string
-	told   bool // that nothing beside it shows that the energy is dead
+	told   bool // what is wrong with it
 }
 
 // failedBeside says that a measurement beside a proof failed; again: may take
@@ -26,25 +26,28 @@ func (x *run) failedBeside(e *model.Energy, s *model.Step, told bool) bool {
 	return false
 }
 
-// prove says whether nothing beside the proof shows that the energy is dead. What was
-// told of that proof before is not told.
+// prove says whether something is wrong with a proof; what was told of it is not told
+// again.
 func (x *run) prove(e *model.Energy, s *model.Step, told bool) bool {
 	k := key("energy", e.ID)
 	st := x.get(k)
 	if st != "dead" {
 		x.judgeWait(e)
 	}
+	if told {
+		return true
+	}
 	switch {
 	case st == "released" || st == "dead":
 	case len(e.Points) > 0 && !x.atRest(e, st):
 		x.fault("energy-order", k)
-		return false
+		return true
 	case e.Stored.Yes:
 		x.fault("not-released", k)
-		return false
+		return true
 	}
 	code := x.proofOf(e, s)
-	if code != "" && !told {
+	if code != "" {
 		x.fault(code, k)
 	}
 	return code != ""

@@ -40,7 +40,8 @@
 // over `unlock:`. An energy with `contained-by` is filled by `fill:` of a fluid that it needs
 // where it has `points: []`: a circuit that is filled with its pump off pushes nothing. A hold of
 // `before-isolate` or `before-restore` is asked where something goes off or comes back, not of a
-// confirmation and not of `test-live:`, and counts until a part comes off or a fastener is
+// confirmation and not of `test-live:`; of a load with nothing to switch off where the last tool
+// that holds it is taken away. It counts until a part comes off or a fastener is
 // loosened; a tool put in place or a fluid drained ends it not. In its own step it stands before
 // the act. A wait counts once the energy is isolated; waits are held against what they take at the
 // first proof, and where the energy is left released, let out by hand or brought back; after
