@@ -69,6 +69,7 @@ func (s *Pages) step(up string, c *course, st *model.Step) *Step {
 	for _, l := range st.Links {
 		s.stepLink(v, up, c, st, l)
 	}
+	pressWaits(v, st)
 	v.Tags = append(append(s.tags(v.Tags, st), s.keptPlugs(st)...), s.testedAltered(st)...)
 	v.Computed = s.Computed(st, c.again)
 	v.Posts = s.posts(st, v.Posts)
@@ -110,7 +111,6 @@ func (s *Pages) stepLink(v *Step, up string, c *course, st *model.Step, l *model
 			if least, w := s.LeastWait(st.Of.For.To, to); least != "" {
 				hold.Computed = []page.Computed{{Title: words.Fill(s.Words.Computed, least), Working: w}}
 			}
-			hold.Pressed = to.Kind == "wait" && begunByPress(st, l)
 			v.Holds = append(v.Holds, hold)
 		}
 	case *model.Procedure:

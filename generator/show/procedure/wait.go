@@ -1,44 +1,61 @@
 package procedure
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"baybinder/generator/model"
 	"baybinder/generator/read/sentence"
+	"baybinder/generator/show/page"
 )
 
-// begunByPress says whether a wait of a step cannot run from the tick of the step
-// before: something is asked for first, in the same step. It would be over before
-// the plug was pulled that it waits for.
-func begunByPress(st *model.Step, wait *model.Link) bool {
+// pressWaits says of the waits of a step which a press begins. At most one runs from
+// the tick of the step before: what stands behind another begins when that is over.
+func pressWaits(v *Step, st *model.Step) {
+	if !slices.ContainsFunc(v.Holds, func(h page.Hold) bool { return h.Kind == "wait" }) {
+		return
+	}
+	runs, n := following(st), 0
+	for _, l := range st.Links {
+		if h, is := l.To.(*model.Hold); is && l.Kind.Stops {
+			v.Holds[n].Pressed = h.Kind == "wait" && l != runs
+			n++
+		}
+	}
+}
+
+// following is the wait of a step that runs from the tick of the step before: nothing
+// else is asked for first, in the same step. Else it would be over before the plug
+// was pulled that it waits for. It is nil where there is none.
+func following(st *model.Step) *model.Link {
 	for i := range st.Blocks {
 		b := &st.Blocks[i]
 		if b.Role != model.Said {
 			continue
 		}
 		for _, s := range sentence.Of(b) {
-			if first, here := before(s, wait); first || here {
-				return first
+			if wait, asked := firstOf(s); asked || wait != nil {
+				return wait
 			}
 		}
 	}
-	return false
+	return nil
 }
 
-// before says whether a sentence asks for something that comes before a wait, and
-// whether the wait belongs to it.
-func before(s sentence.Sentence, wait *model.Link) (asked, here bool) {
+// firstOf is the wait that a sentence asks for before all else, and whether it asks
+// for something else before.
+func firstOf(s sentence.Sentence) (wait *model.Link, asked bool) {
 	for _, l := range s.Links {
-		if l.Link == wait {
-			return l.Start >= len(s.Text) && begins(wait), true
+		if h, is := l.To.(*model.Hold); is && l.Kind.Stops && h.Kind == "wait" && !(l.Start >= len(s.Text) && begins(l.Link)) {
+			return l.Link, false
 		}
 		if asks(l.Kind) {
-			return true, false
+			return nil, true
 		}
 	}
-	return strings.ContainsFunc(s.Text, unicode.IsLetter), false
+	return nil, strings.ContainsFunc(s.Text, unicode.IsLetter)
 }
 
 // begins says whether the words of a wait that stand behind the end of a sentence
