@@ -97,12 +97,13 @@ var phrase = regexp.MustCompile(`\pL{2,} \pL{2,}`)
 // language, and what the reader of JSON says.
 var formats = regexp.MustCompile(`^at (most|least) \d|^not yet, in hand, done|^invalid character`)
 
-// phrasesIn are the values of a finding that are no words of its manual.
+// phrasesIn are the values of a finding that are no words of its manual. It quotes
+// numbers with the point, where the manual may have a comma.
 func phrasesIn(f finding.Finding, manual string) []string {
 	var out []string
-	manual = strings.ToLower(manual + "\n" + strings.ReplaceAll(manual, "-", " ")) // an id is a name where there is none
+	manual = pointed(strings.ToLower(manual + "\n" + strings.ReplaceAll(manual, "-", " "))) // an id is a name where there is none
 	look := func(text string) {
-		plain := strings.ToLower(strings.Trim(text, `"!`))
+		plain := pointed(strings.ToLower(strings.Trim(text, `"!`)))
 		if phrase.MatchString(text) && !strings.Contains(manual, plain) && !formats.MatchString(plain) {
 			out = append(out, text)
 		}
