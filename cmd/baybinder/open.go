@@ -131,7 +131,7 @@ func (d *door) look() {
 	_, last := os.Stat(filepath.Join(d.options.To, "index.html"))
 	switch {
 	case err != nil:
-		d.said.Findings = lines(told(generator.TongueOf(d.options.Manual), finding.Told(err)))
+		d.said.Findings = lines(d.told(finding.Told(err)))
 	case r.Stopped():
 		var text strings.Builder
 		_ = finding.Text(&text, r.Findings, finding.TextOptions{First: check.Causes(), Tongue: r.Tongue()}) // into memory
@@ -142,6 +142,9 @@ func (d *door) look() {
 	}
 }
 
+// told is words in the language of the shop.
+func (d *door) told(w finding.Words) string { return told(generator.TongueOf(d.options.Manual), w) }
+
 // begin writes a manual where there is none, and looks again.
 func (d *door) begin() {
 	if d.said.Missing {
@@ -151,7 +154,7 @@ func (d *door) begin() {
 			done()
 		}
 		if err != nil {
-			d.said.Findings = lines(told(generator.TongueOf(d.options.Manual), finding.Told(err)))
+			d.said.Findings = lines(d.told(finding.Told(err)))
 			return
 		}
 	}
@@ -165,7 +168,7 @@ func (d *door) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	defer d.mu.Unlock()
 	if r.Method == http.MethodPost && r.URL.Path == "/begin" && r.Host == d.host {
 		if !d.asks(r) {
-			http.Error(w, told(generator.TongueOf(d.options.Manual), finding.Say("go back to the first page, and press the button there")), http.StatusForbidden)
+			http.Error(w, d.told(finding.Say("go back to the first page, and press the button there")), http.StatusForbidden)
 			return
 		}
 		d.begin()

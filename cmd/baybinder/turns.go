@@ -44,6 +44,4 @@ func targetOf(what *kong.Context) any {
 }
 
 // waitsFor tells for whom a command waits.
-func (d *output) waitsFor(who string) {
-	d.remark("Waiting for %s, which is at work on the same folder. Ctrl-C ends the waiting.", who)
-}
+func (d *output) waitsFor(who string) { d.hear(turn.Waiting(who)) }

@@ -3,7 +3,6 @@ package check
 import (
 	"embed"
 	"io/fs"
-	"strings"
 
 	"golang.org/x/tools/txtar"
 )
@@ -23,18 +22,4 @@ func caseNamed(name string) (*txtar.Archive, error) {
 		return nil, err
 	}
 	return txtar.Parse(data), nil
-}
-
-// part is a folder of a case, such as one of its manuals: path → text.
-func part(a *txtar.Archive, folder string) map[string]string {
-	files := map[string]string{}
-	for _, f := range a.Files {
-		if name, in := strings.CutPrefix(f.Name, folder); in {
-			name, cut := strings.CutSuffix(name, " without its last line end")
-			if files[name] = string(f.Data); cut {
-				files[name] = strings.TrimSuffix(files[name], "\n")
-			}
-		}
-	}
-	return files
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"baybinder/generator/base/casefile"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/prove/walk"
@@ -23,8 +24,8 @@ func TestCases(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			compare(t, "bad", findIn(part(archive, "bad/")), wanted(t, part(archive, "")["want"]))
-			compare(t, "good", findIn(part(archive, "good/")), nil)
+			compare(t, "bad", findIn(casefile.Part(archive, "bad/")), wanted(t, casefile.Part(archive, "")["want"]))
+			compare(t, "good", findIn(casefile.Part(archive, "good/")), nil)
 		})
 	}
 }

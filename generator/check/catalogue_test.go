@@ -8,6 +8,7 @@ import (
 
 	"golang.org/x/tools/txtar"
 
+	"baybinder/generator/base/casefile"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/prove/walk"
 )
@@ -89,8 +90,8 @@ func TestCatalogueIsWhole(t *testing.T) {
 func TestEveryCodeHasAFailingAndACleanCase(t *testing.T) {
 	failing, clean := map[string]bool{}, map[string]bool{}
 	look := func(code string, archive *txtar.Archive) {
-		failing[code] = failing[code] || strings.Contains(part(archive, "")["want"], ": "+code+"\n")
-		clean[code] = clean[code] || len(part(archive, "good/")) > 0
+		failing[code] = failing[code] || strings.Contains(casefile.Part(archive, "")["want"], ": "+code+"\n")
+		clean[code] = clean[code] || len(casefile.Part(archive, "good/")) > 0
 	}
 	for _, name := range caseNames(t) {
 		code, _, _ := strings.Cut(name, ".")
@@ -147,7 +148,7 @@ func TestMessagesHaveOneVoice(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, f := range findIn(part(archive, "bad/")) {
+		for _, f := range findIn(casefile.Part(archive, "bad/")) {
 			text := string(archive.Files[0].Data)
 			for _, file := range archive.Files {
 				text += file.Name + string(file.Data)

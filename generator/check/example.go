@@ -8,6 +8,7 @@ import (
 
 	"golang.org/x/tools/txtar"
 
+	"baybinder/generator/base/casefile"
 	"baybinder/generator/prove/walk"
 )
 
@@ -18,17 +19,17 @@ import (
 // mend are about. A code without a case is not ok.
 func Example(code string) (bad, good string, ok bool) {
 	if a, err := caseNamed(code + ".txtar"); err == nil {
-		name, faulty := firstWanted(part(a, "")["want"])
-		return listing(name, part(a, "bad/")[name], faulty), listing(name, part(a, "good/")[name], nil), true
+		name, faulty := firstWanted(casefile.Part(a, "")["want"])
+		return listing(name, casefile.Part(a, "bad/")[name], faulty), listing(name, casefile.Part(a, "good/")[name], nil), true
 	}
 	for _, data := range walk.CasesOf(code) {
 		a := txtar.Parse(data)
-		want := part(a, "")["want"]
+		want := casefile.Part(a, "")["want"]
 		if !strings.Contains(want, ": "+code) {
 			continue
 		}
 		name, faulty := firstWanted(want)
-		before, after := part(a, "bad/"), part(a, "good/")
+		before, after := casefile.Part(a, "bad/"), casefile.Part(a, "good/")
 		if other := mendedIn(before, after, name); other != name {
 			return listing(name, before[name], faulty), listing(other, after[other], nil), true
 		}

@@ -5,6 +5,7 @@ import (
 	"testing"
 	"unicode/utf8"
 
+	"baybinder/generator/base/casefile"
 	"baybinder/generator/base/finding"
 )
 
@@ -19,7 +20,7 @@ func FuzzChecks(f *testing.F) {
 			f.Fatal(err)
 		}
 		for _, which := range []string{"bad/", "good/"} {
-			machine, register, procedure := seeds(part(archive, which))
+			machine, register, procedure := seeds(casefile.Part(archive, which))
 			f.Add(machine, register, procedure)
 		}
 	}
@@ -47,7 +48,7 @@ func FuzzRecords(f *testing.F) {
 			f.Fatal(err)
 		}
 		for _, which := range []string{"bad/", "good/"} {
-			files := part(archive, which)
+			files := casefile.Part(archive, which)
 			for file, text := range files {
 				if strings.HasPrefix(file, "records/") && strings.HasSuffix(file, ".json") {
 					f.Add(text, files["records/answers.csv"], files["readings/people.csv"])

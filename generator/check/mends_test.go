@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"baybinder/generator/base/casefile"
 	"baybinder/generator/base/finding"
 )
 
@@ -140,7 +141,7 @@ func TestMendsLeadToNoOtherError(t *testing.T) {
 	manuals := map[string]map[string]string{"values": badValues}
 	for _, name := range caseNames(t) {
 		archive, _ := caseNamed(name)
-		manuals[name] = part(archive, "bad/")
+		manuals[name] = casefile.Part(archive, "bad/")
 	}
 	for name, files := range manuals {
 		for _, f := range findIn(files) {

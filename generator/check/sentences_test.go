@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"golang.org/x/tools/txtar"
+
+	"baybinder/generator/base/casefile"
 )
 
 // Forty right sentences, in English and in Spanish, with lengths, times,
@@ -17,7 +19,7 @@ func TestRightSentences(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	files := part(txtar.Parse(data), "")
+	files := casefile.Part(txtar.Parse(data), "")
 	readsWords := []string{"value-disagrees", "count-disagrees", "words-disagree", "act-in-words"}
 	unread := []string{"syntax", "unknown-reference", "unknown-field", "wrong-type", "quantity", "unknown-kind", "missing-field", "heading"}
 	for _, f := range findIn(files) {

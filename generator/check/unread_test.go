@@ -8,6 +8,7 @@ import (
 
 	"golang.org/x/tools/txtar"
 
+	"baybinder/generator/base/casefile"
 	"baybinder/generator/base/finding"
 )
 
@@ -238,7 +239,7 @@ func TestUnreadRoles(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			return part(archive, "good/")
+			return casefile.Part(archive, "good/")
 		})
 	}
 }
@@ -270,7 +271,7 @@ func unreadManual(t *testing.T) map[string]string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return part(archive, "")
+	return casefile.Part(archive, "")
 }
 
 // textPlaces are findings as file: code: text, the text being what stands there.

@@ -41,14 +41,16 @@ func (r *reader) limit() (Limit, fault) {
 		return oneSided(kind, q), f
 	}
 	r.scale()
+	at := r.at
 	first, f := r.firstEnd()
 	if f.bad() {
 		return Limit{}, f
 	}
 	mark := r.at
 	joined := r.joiner()
-	if joined != Between && first.Unit != Bare && first.refused() != unexplained {
-		return Limit{}, fault{kind: BadNumber, cause: first.refused(), from: from, to: mark}
+	low := joined == Between && r.want == None // of a deviation, perhaps
+	if c := first.refused(); first.Unit != Bare && c != unexplained && !(low && c == belowZero) {
+		return Limit{}, fault{kind: BadNumber, cause: c, from: at, to: mark}
 	}
 	switch joined {
 	case Between:
@@ -74,7 +76,7 @@ func (r *reader) bound() LimitKind {
 }
 
 // firstEnd reads an amount, or before a joiner the number alone, whose unit is
-// that of the second.
+// that of the second. Whether there is such an amount is known with what follows.
 func (r *reader) firstEnd() (Quantity, fault) {
 	from := r.at
 	n, f := r.signed()
@@ -87,10 +89,7 @@ func (r *reader) firstEnd() (Quantity, fault) {
 	if joined {
 		return Quantity{Value: n.value, Digits: n.digits, Decimals: n.decimals, fraction: n.fraction}, fault{}
 	}
-	r.low = r.want == None
-	q, f := r.measured(from, n)
-	r.low = false
-	return q, f
+	return r.united(from, n)
 }
 
 // joiner reads what stands between the two numbers of a limit, and returns

@@ -31,7 +31,6 @@ type reader struct {
 	acid  bool // "pH" stands before the number
 	split bool // the last number was a fraction
 	point bool // a number had a decimal point: without a unit it is a plain ratio
-	low   bool // it may be the lower end of a deviation
 }
 
 // fault is an error before it is worth building: Find meets many numbers that
@@ -157,9 +156,18 @@ func (r *reader) noNumber() fault {
 	return fault{kind: NoNumber, from: 0, to: len(r.text)}
 }
 
-// measured reads the unit of the number that began at from, and for a time
-// the parts that follow.
+// measured reads an amount whose number began at from.
 func (r *reader) measured(from int, n number) (Quantity, fault) {
+	q, f := r.united(from, n)
+	if c := q.refused(); !f.bad() && c != unexplained {
+		return Quantity{}, fault{kind: BadNumber, cause: c, from: from, to: r.at}
+	}
+	return q, f
+}
+
+// united reads the unit of the number that began at from, and for a time the
+// parts that follow. Whether there are such amounts is not asked.
+func (r *reader) united(from int, n number) (Quantity, fault) {
 	q, f := r.part(from, n, r.want)
 	if f.bad() {
 		return Quantity{}, f
@@ -174,9 +182,6 @@ func (r *reader) measured(from int, n number) (Quantity, fault) {
 	}
 	if r.want != None && q.Unit.Dimension() != r.want {
 		return Quantity{}, fault{kind: WrongDimension, from: from, to: r.at, got: q.Unit.Dimension()}
-	}
-	if c := q.refused(); c != unexplained && !(r.low && c == belowZero) {
-		return Quantity{}, fault{kind: BadNumber, cause: c, from: from, to: r.at}
 	}
 	return q, fault{}
 }

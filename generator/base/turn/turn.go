@@ -20,6 +20,11 @@ import (
 	"baybinder/generator/base/finding"
 )
 
+// Waiting is what somebody is told who waits for a turn.
+func Waiting(who string) finding.Words {
+	return finding.Say("Waiting for %s, which is at work on the same folder. Ctrl-C ends the waiting.", who)
+}
+
 // In is Take for a whole folder. Where the folder is not there, there is nothing
 // to change and no turn to wait for.
 func In(folder string, waiting func(who string)) (done func(), err error) {

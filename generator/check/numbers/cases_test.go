@@ -10,6 +10,7 @@ import (
 
 	"golang.org/x/tools/txtar"
 
+	"baybinder/generator/base/casefile"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
@@ -34,12 +35,7 @@ func TestCatalogueCases(t *testing.T) {
 			continue
 		}
 		archive := txtar.Parse(text)
-		var want []string
-		for _, f := range archive.Files {
-			if f.Name == "want" {
-				want = strings.Split(strings.TrimSpace(string(f.Data)), "\n")
-			}
-		}
+		want := strings.Split(strings.TrimSpace(casefile.Part(archive, "")["want"]), "\n")
 		for which, want := range map[string][]string{"bad/": want, "good/": nil} {
 			found := placesIn(archive, which)
 			for _, line := range found {
@@ -65,11 +61,9 @@ func ours(line string) bool {
 
 // placesIn are the findings of these rules alone in one of a case's manuals.
 func placesIn(archive *txtar.Archive, folder string) []string {
-	files := map[string]string{"shop.yaml": "title: Test shop\n"}
-	for _, f := range archive.Files {
-		if name, is := strings.CutPrefix(f.Name, folder); is {
-			files[name] = string(f.Data)
-		}
+	files := casefile.Part(archive, folder)
+	if files["shop.yaml"] == "" {
+		files["shop.yaml"] = "title: Test shop\n"
 	}
 	m, _ := bind.Manual(source.FromText(files))
 	found := Whole(m, model.Date{Year: 2026, Month: 11, Day: 25})

@@ -245,9 +245,7 @@ func (c *Collector) take(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	done, err := turn.In(c.manual, func(who string) {
-		c.say(finding.Say("Waiting for %s, which is at work on the same folder. Ctrl-C ends the waiting.", who))
-	})
+	done, err := turn.In(c.manual, func(who string) { c.say(turn.Waiting(who)) })
 	if err != nil {
 		return err
 	}

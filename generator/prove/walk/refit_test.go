@@ -137,10 +137,7 @@ func TestDerivedRefit(t *testing.T) {
 	if n := rev[0].Steps[8].Notes; len(n) != 1 || !strings.Contains(n[0].Plain, "press the clip home") {
 		t.Errorf("the note for the refit of the seat base is %v", n)
 	}
-	var none []string
-	for _, s := range rev[0].NoReversal {
-		none = append(none, s.Number)
-	}
+	none := numbersOf(rev[0].NoReversal)
 	if want := []string{"2.5"}; !slices.Equal(none, want) {
 		t.Errorf("no reversal of %v, want %v: the mark", none, want)
 	}

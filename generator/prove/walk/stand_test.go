@@ -174,10 +174,7 @@ func TestCounts(t *testing.T) {
 	if w.Acts != 3 { // the removal, the reverse: and what it derives
 		t.Errorf("%d acts", w.Acts)
 	}
-	var words []string
-	for _, s := range w.Words {
-		words = append(words, s.Number)
-	}
+	words := numbersOf(w.Words)
 	if want := []string{"1.1", "1.3.1"}; !slices.Equal(words, want) {
 		t.Errorf("words only: %v, want %v", words, want)
 	}

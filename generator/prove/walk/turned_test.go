@@ -70,10 +70,7 @@ func TestNothingComesBackOfTheStepsBeforeAReverseInItsPhase(t *testing.T) {
 	if len(rev) != 1 {
 		t.Fatalf("%d reversals", len(rev))
 	}
-	var numbers []string
-	for _, s := range rev[0].NoReversal {
-		numbers = append(numbers, s.Number)
-	}
+	numbers := numbersOf(rev[0].NoReversal)
 	if want := []string{"1.1", "1.3"}; !slices.Equal(numbers, want) {
 		t.Errorf("got %q, want %q", numbers, want)
 	}
@@ -100,12 +97,17 @@ func TestTheCapComesOutByItself(t *testing.T) {
 		if len(rev) != 1 {
 			t.Fatalf("%d reversals", len(rev))
 		}
-		var numbers []string
-		for _, s := range rev[0].NoReversal {
-			numbers = append(numbers, s.Number)
-		}
+		numbers := numbersOf(rev[0].NoReversal)
 		if !slices.Equal(numbers, c.want) {
 			t.Errorf("%q first: got %q, want %q", c.before, numbers, c.want)
 		}
 	}
+}
+
+// numbersOf are the numbers of steps.
+func numbersOf(steps []*model.Step) (out []string) {
+	for _, s := range steps {
+		out = append(out, s.Number)
+	}
+	return out
 }

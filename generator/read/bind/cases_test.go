@@ -10,6 +10,7 @@ import (
 
 	"golang.org/x/tools/txtar"
 
+	"baybinder/generator/base/casefile"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/decode"
@@ -52,16 +53,16 @@ func TestWhatIsToldWhileReading(t *testing.T) {
 		}
 		archive := txtar.Parse(data)
 		var want []string
-		for _, line := range strings.Split(filesOf(archive, "")["want"], "\n") {
+		for _, line := range strings.Split(casefile.Part(archive, "")["want"], "\n") {
 			if code := line[strings.LastIndexByte(line, ' ')+1:]; slices.Contains(codes, code) {
 				want = append(want, line)
 			}
 		}
 		name = filepath.Base(name)
-		if missing := untold(t, name, filesOf(archive, "bad/"), want); len(missing) != elsewhere[name] {
+		if missing := untold(t, name, casefile.Part(archive, "bad/"), want); len(missing) != elsewhere[name] {
 			t.Errorf("%s: not told: %q", name, missing)
 		}
-		untold(t, name, filesOf(archive, "good/"), nil)
+		untold(t, name, casefile.Part(archive, "good/"), nil)
 	}
 }
 
@@ -83,18 +84,4 @@ func untold(t *testing.T, name string, files map[string]string, want []string) [
 		}
 	}
 	return left
-}
-
-// filesOf are the files of a folder of a case: path to text.
-func filesOf(a *txtar.Archive, folder string) map[string]string {
-	files := map[string]string{}
-	for _, f := range a.Files {
-		if name, in := strings.CutPrefix(f.Name, folder); in {
-			name, cut := strings.CutSuffix(name, " without its last line end")
-			if files[name] = string(f.Data); cut {
-				files[name] = strings.TrimSuffix(files[name], "\n")
-			}
-		}
-	}
-	return files
 }
