@@ -104,18 +104,14 @@ func bare(text string, l sentence.Placed, start, end int) typed {
 
 // alone says whether a number is followed by no unit and no noun.
 func alone(rest string) bool {
-	rest = strings.TrimLeft(rest, "*_")
+	rest = strings.TrimRight(strings.TrimLeft(rest, "*_"), " \n\t")
 	if rest == "" || strings.ContainsAny(rest[:1], ",.;:)!?") {
 		return !hasFigure(rest[:min(2, len(rest))]) // "10:00" is one number
 	}
 	if !strings.ContainsAny(rest[:1], " \n\t") {
 		return false
 	}
-	words := strings.Fields(rest)
-	if len(words) == 0 {
-		return true
-	}
-	first := strings.ToLower(words[0])
+	first := strings.ToLower(strings.Fields(rest)[0])
 	return noNoun(strings.TrimRight(first, ",.;:")) || strings.IndexAny(first, "(–—") == 0
 }
 

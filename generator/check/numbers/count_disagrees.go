@@ -71,14 +71,12 @@ func turnsAlone(s *model.Step, link *model.Link) bool {
 // words do not say that it is all of them.
 func turnedDisagrees(link *model.Link, f *model.Fastener, typed int, all bool) []finding.Finding {
 	sums, names, sum := map[int]bool{0: true}, []string{}, 0
-	for _, p := range f.Holds {
-		n := countAt(p, f)
-		if p.Lost("held-by") || miscounted(p, f) || n == 0 {
+	parts := meantAt(link, f.Holds)
+	for _, p := range parts {
+		if uncounted(p, f) {
 			return nil
 		}
-		if link.Part() != nil && link.Part() != p {
-			continue
-		}
+		n := countAt(p, f)
 		for _, had := range slices.Collect(maps.Keys(sums)) {
 			sums[had+n] = true
 		}
@@ -88,7 +86,16 @@ func turnedDisagrees(link *model.Link, f *model.Fastener, typed int, all bool) [
 		return nil
 	}
 	return []finding.Finding{CountDisagrees.At(link.At, "the words count %d, and the %s is held by %d", typed, listOf(names), sum).
-		WithMend("write %d, or mend held-by in the machine's file", sum).See(f.Holds[0].At, "it is counted here")}
+		WithMend("write %d, or mend held-by in the machine's file", sum).See(parts[0].At, "it is counted here")}
+}
+
+// meantAt are those of some parts that a fastener's link means: the one that it names,
+// or all.
+func meantAt(link *model.Link, parts []*model.Part) []*model.Part {
+	if link.Part() == nil {
+		return parts
+	}
+	return slices.DeleteFunc(slices.Clone(parts), func(p *model.Part) bool { return p != link.Part() })
 }
 
 // all says that the count at a link is of all that there are: "the six bolts".
@@ -111,19 +118,16 @@ type holding struct {
 
 // heldBy is how many of a fastener hold each part that a step takes off or
 // refits, and all of them together. It is false where there is none, or one of
-// them could not be read.
+// them is not known.
 func heldBy(s *model.Step, link *model.Link, f *model.Fastener) ([]holding, bool) {
 	var held []holding
 	var names []string
 	sum := 0
-	for _, part := range partsOf(s) {
-		if part.Lost("held-by") {
+	for _, part := range meantAt(link, partsOf(s)) {
+		if uncounted(part, f) {
 			return nil, false
 		}
-		if miscounted(part, f) {
-			return nil, false
-		}
-		if n := countAt(part, f); n > 0 && (link.Part() == nil || link.Part() == part) {
+		if n := countAt(part, f); n > 0 {
 			held = append(held, holding{listOf([]string{part.Label()}), part, n})
 			names = append(names, part.Label())
 			sum += n
@@ -147,11 +151,12 @@ func partsOf(s *model.Step) []*model.Part {
 	return out
 }
 
-// miscounted says that the number of a fastener at a part is none.
-func miscounted(part *model.Part, f *model.Fastener) bool {
-	return slices.ContainsFunc(part.HeldBy, func(use model.Use[model.Fastener]) bool {
+// uncounted says that it is not known how many of a fastener hold a part: what holds
+// it could not be read, or has no number.
+func uncounted(part *model.Part, f *model.Fastener) bool {
+	return part.Lost("held-by") || slices.ContainsFunc(part.HeldBy, func(use model.Use[model.Fastener]) bool {
 		n, err := strconv.Atoi(use.Amount)
-		return use.To == f && use.Amount != "" && (err != nil || n < 1)
+		return use.To == f && (err != nil || n < 1)
 	})
 }
 
@@ -212,8 +217,8 @@ const mostOfDozens = 4
 // takes: "half a dozen", "two dozen", "docena de".
 func (c countWords) dozens(words []string) (n, used int) {
 	many := 1
-	if len(words) > 0 && c.count(words[0]) > 0 {
-		many, used = c.count(words[0]), 1
+	if n := c.count(words[0]); n > 0 {
+		many, used = n, 1
 	}
 	for i := min(len(words)-used, mostOfDozens); i > 0; i-- {
 		if n := c.Dozens[strings.ToLower(strings.Join(words[used:used+i], " "))]; n > 0 {

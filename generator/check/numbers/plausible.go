@@ -132,7 +132,7 @@ func plausibleEnergy(e *model.Energy) []finding.Finding {
 		missing("resistance", finding.Say("a stored capacitance"))
 	case r && !c:
 		missing("capacitance", finding.Say("a stored resistance"))
-	case c && r && e.Voltage.IsZero():
+	case c && e.Voltage.IsZero():
 		missing("voltage", finding.Say("a stored charge"))
 	case storeOf(e).Hardly():
 		found = append(found, decode.Quantity.At(e.FieldAt("stored"), "the charge of %s would take more than a day to fall to 1 V: %s and %s are hardly both right", e.ID, e.Stored.Capacitance, e.Stored.Resistance).

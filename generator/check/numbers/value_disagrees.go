@@ -1,7 +1,6 @@
 package numbers
 
 import (
-	"iter"
 	"slices"
 
 	"baybinder/generator/base/finding"
@@ -23,7 +22,7 @@ var ValueDisagrees = finding.Rule{
 func valuesDisagree(j *job) []finding.Finding {
 	var found []finding.Finding
 	refilled := refillsOf(j)
-	for block := range blocksOf(j.of) {
+	for _, block := range blocksOf(j.of) {
 		for _, link := range block.Links {
 			if !link.Bad && (link.To == nil || !valuesLost(link.To)) {
 				found = append(found, valueDisagrees(link, block.Links, j.language(), refilled[link])...)
@@ -161,42 +160,28 @@ func blind(h *model.Hold, of *model.Energy) bool {
 
 // blocksOf are the blocks of a procedure's text, wherever they stand, in no
 // order that matters.
-func blocksOf(p *model.Procedure) iter.Seq[*model.Block] {
-	return func(yield func(*model.Block) bool) {
-		if !each(p.Intro, yield) {
-			return
+func blocksOf(p *model.Procedure) []*model.Block {
+	out := each(nil, p.Intro)
+	for _, phase := range p.Phases {
+		out = append(out, &phase.Title)
+		if phase.Lead != nil {
+			out = append(out, phase.Lead)
 		}
-		for _, phase := range p.Phases {
-			if !phaseBlocks(phase, yield) {
-				return
-			}
-		}
-		for _, s := range p.Steps {
-			if !each(s.Blocks, yield) {
-				return
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				out = append(out, part.Prose)
 			}
 		}
 	}
+	for _, s := range p.Steps {
+		out = each(out, s.Blocks)
+	}
+	return out
 }
 
-// phaseBlocks are the blocks of a phase that are not its steps'.
-func phaseBlocks(phase *model.Phase, yield func(*model.Block) bool) bool {
-	if !yield(&phase.Title) || phase.Lead != nil && !yield(phase.Lead) {
-		return false
-	}
-	for _, part := range phase.Body {
-		if part.Prose != nil && !yield(part.Prose) {
-			return false
-		}
-	}
-	return true
-}
-
-func each(blocks []model.Block, yield func(*model.Block) bool) bool {
+func each(out []*model.Block, blocks []model.Block) []*model.Block {
 	for i := range blocks {
-		if !yield(&blocks[i]) {
-			return false
-		}
+		out = append(out, &blocks[i])
 	}
-	return true
+	return out
 }
