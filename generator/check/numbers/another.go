@@ -77,8 +77,7 @@ func (b *beside) sold(d quantity.Dimension) bool {
 // moves says that an amount is how far something moves: "drops by 0.2 bar", "pierde 0,2
 // bar". What is turned is set by that.
 func moves(a *shape.Asides, q quantity.Found, before, behind []string) bool {
-	n := len(before)
-	if n == 0 || q.Fits(quantity.Angle) || q.Fits(quantity.Turns) || q.Fits(quantity.Torque) {
+	if q.Fits(quantity.Angle) || q.Fits(quantity.Turns) || q.Fits(quantity.Torque) {
 		return false
 	}
 	if rest, _, by := cutEnd(before, a.By); by {

@@ -95,7 +95,7 @@ func isPlain(l *model.Link) bool {
 
 // bare is a number without a unit: it has one once it is held against a value.
 func bare(text string, l sentence.Placed, start, end int) typed {
-	number := strings.Replace(text[start:end], ",", ".", 1)
+	number := strings.ReplaceAll(text[start:end], ",", ".")
 	value, _ := strconv.ParseFloat(number, 64) // the pattern has figures alone
 	_, after, _ := strings.Cut(number, ".")
 	q := quantity.Quantity{Value: value, Digits: len(number), Decimals: len(after)}

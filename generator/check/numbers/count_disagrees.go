@@ -133,10 +133,10 @@ func heldBy(s *model.Step, link *model.Link, f *model.Fastener) ([]holding, bool
 			sum += n
 		}
 	}
-	if len(held) > 1 {
-		held = append(held, holding{listOf(names), held[0].part, sum})
+	if len(held) == 0 {
+		return nil, false
 	}
-	return held, len(held) > 0
+	return append(held, holding{listOf(names), held[0].part, sum}), true
 }
 
 // partsOf are the parts that a step takes off or puts back, each once.
@@ -203,7 +203,7 @@ func (c countWords) last(words []string) int {
 		return 0
 	}
 	for i := max(0, len(words)-mostOfDozens); i < len(words); i++ {
-		if n, used := c.dozens(words[i:]); i+used == len(words) && !(i > 0 && c.Apart[words[i-1]]) {
+		if n, used := c.dozens(words[i:]); i+used == len(words) && !(i > 0 && c.Apart[strings.ToLower(words[i-1])]) {
 			return n
 		}
 	}

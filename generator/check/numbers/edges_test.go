@@ -11,6 +11,13 @@ import (
 // dumped has a setting that is one value, with no tolerance.
 var dumped = replaced("machines/tug.yaml", "settings:", "settings:\n  dump: { name: dump valve, value: 60 bar }\n  high: { name: 200 bar relief valve, value: 180 bar }")
 
+// rooms has holds of a temperature, of what is left in the lift, of a deviation.
+var rooms = files{"register/holds.yaml": base["register/holds.yaml"] + `
+room: { name: room, kind: measure, what: temperature, limit: 2 to 8 °C }
+lift-out: { name: pressure left, kind: measure, what: pressure, limit: at most 0.3 bar, of: lift }
+play: { name: play, kind: measure, what: play, limit: -0.5 to 0.5 mm }
+`}
+
 // What stands at the edge of a sentence or of what is stated. Common practice, no
 // source; written from the words of the format and of this package.
 func TestAtTheEdge(t *testing.T) {
@@ -29,7 +36,41 @@ func TestAtTheEdge(t *testing.T) {
 		"another phase's setting":    inSentence("[Lift the seat out](remove:seat).", "## Trial", "[Lower the valve](alter:relief).", "## Refit", "[Refit in reverse](reverse:strip), with 200 bar on the gauge."),
 		"the phase's own setting":    inSentence("[Lower the valve](alter:relief).", "## Refit", "[Refit in reverse](reverse:strip), with ⟦value-disagrees⟧200 bar on the gauge."),
 
+		"a turn that makes a length":  inSentence("[Tighten](tighten:head-bolt): 60° is 0.2 mm of stretch."),
+		"a length that a turn makes":  inSentence("Turn the nut: 90° is 0.5 mm; measure the pad. [](hold:pad)"),
+		"a clock a week":              inSentence("Wait for the drive; the clock is 1 s a week wrong. [](hold:long-wait)"),
+		"a point's own name":          inSentence("The [plug](point:plug), a 400 V service plug, cuts 360 V.").with(replaced("machines/tug.yaml", "name: service plug", "name: 400 V service plug")),
+		"a part's own name":           inSentence("The [lift hydraulics](energy:lift) press on the [](part:screen), a 25 bar screen.").with(replaced("machines/tug.yaml", "name: screen", "name: 25 bar screen")),
+		"a setting's name, reversed":  inSentence("[Lower it](alter:high).", "## Refit", "[Refit in reverse](reverse:strip): the 200 bar relief valve to 180 bar.").with(dumped),
+		"what is listed of another":   jobOf("supplies: [water: 1 L, oil: 3 L]", "Pour ⟦value-disagrees⟧2 L of [water](supply:water).").with(files{"register/supplies.yaml": base["register/supplies.yaml"] + "water: { name: water, unit: L }\n"}),
+		"up to the one value":         inSentence("[Set it back](reset:dump) up to 60 bar.").with(dumped),
+		"a tolerance in hundredths":   inSentence("[Set the valve back](reset:relief) to 180 bar ± 2.22 %."), // 4/180
+		"two amounts, and no range":   inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧20 N·m, then 100 N·m with the [wrench](tool:wrench-20-100)."),
+		"a proof beside another hold": inSentence("⟦value-disagrees⟧[Prove it below 50 V dc](prove:traction) with [](hold:bus-dead) and [](hold:lift-out).").with(rooms),
+
+		"much too long":                inSentence("Wait ⟦value-disagrees⟧10 h for the drive. [](hold:long-wait)"),
+		"what an instrument is set to": inSentence("Tester to 1000 V dc: measure the bus. [](hold:bus-dead)"),
+		"no later than that":           inSentence("Look at it.", "Press it no later than 5 min after the wait. [](hold:long-wait) [](within:5min)"),
+		"a fluid's own name":           inSentence("[Drain it](drain:lift-oil), the 6 L lift oil.").with(replaced("machines/tug.yaml", "name: lift oil", "name: 6 L lift oil")),
+		"tightened again below":        inSentence("[Tighten the bolts](tighten:rail-bolt) again below 40 N·m.").with(fitted),
+
+		// What is to be kept on a side.
+		"behind then":                  inSentence("Then keep the room above ⟦value-disagrees⟧8 °C. [](hold:room)").with(rooms),
+		"kept at":                      inSentence("Keep at more than ⟦value-disagrees⟧8 °C. [](hold:room)").with(rooms),
+		"behind people":                jobOf(sentenceFront+"\npeople: 2", "With [](people:2) wait at least 3 min for the drive. [](hold:long-wait)"),
+		"a thing of what is linked":    inSentence("Keep the oil of the [](part:seat) above ⟦value-disagrees⟧8 °C. [](hold:room)").with(rooms),
+		"what has at most so much":     inSentence("With at most 2 mm it is worn out: measure it. [](hold:pad)"),
+		"so much or more, and no name": inSentence("At 5 V dc or more. [](hold:bus-dead)"),
+		"what is measured, or less":    inSentence("Thickness at ⟦value-disagrees⟧2 mm or less. [](hold:pad)"),
+		"a deviation below zero":       inSentence("The play is ⟦value-disagrees⟧-0.2 to 0.5 mm. [](hold:play)").with(rooms),
+		"the deviation below zero":     inSentence("The play is -0.5 to 0.5 mm. [](hold:play)").with(rooms),
+
 		// Numbers without a unit.
+		"a range behind another link":     inSentence("With the [stand](tool:stand), read ⟦value-disagrees⟧1.20 to 1.28. [](hold:density)"),
+		"the first that is wrong":         inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧25, then to 30 N·m."),
+		"a range behind to":               inSentence("[Tighten the bolts](tighten:rail-bolt) to 40 to 44.").with(fitted),
+		"a range behind to, its end":      inSentence("[Tighten the bolts](tighten:rail-bolt) to 40 to ⟦value-disagrees⟧50.").with(fitted),
+		"a bound behind another link":     inSentence("With the [stand](tool:stand), read at least ⟦value-disagrees⟧1.25. [](hold:density)"),
 		"a range at the beginning":        inSentence("1.22 to 1.28, that is right: read the density. [](hold:density)"),
 		"a wrong range at the beginning":  inSentence("⟦value-disagrees⟧1.20 to 1.28, that is right: read the density. [](hold:density)"),
 		"a figure behind the sign":        inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧48, 2 at a time."),
@@ -51,6 +92,11 @@ func TestAtTheEdge(t *testing.T) {
 	expect(t, map[string]files{
 		"a clock a day": german("Warten Sie auf den Antrieb; die Uhr geht 1 s am Tag falsch. [](hold:long-wait)"),
 	})
+	says(t, inSentence("[Set the valve back](reset:relief) to 170 bar."),
+		"the sentence says 170 bar, and the machine's file says 180 ± 4 bar for the relief valve",
+		"write that number; what is said of another thing stands in a sentence of its own")
+	says(t, jobOf("tools: [hex-key-6]", "Take the [5 mm key](tool:hex-key-6).").with(replaced("register/tools.yaml", "fits: [hex 6 mm]", "fits: [hex 1/4 in]")),
+		"the words say 5 mm, and the register says 1/4 in", "write 6.4 mm, or leave the words empty; a number of another thing goes outside the link")
 	says(t, german("[Die Schrauben anziehen](loosen:seat-bolt)."),
 		`the words say "anziehen", and the link says loosen: the fastener is undone`,
 		"change the words or the link; the one that stays is what is done to the seat bolt")
@@ -69,6 +115,14 @@ func TestCountsAtTheEdge(t *testing.T) {
 		"an article of something else":    order("[At the back, undo three bolts](loosen:seat-bolt)."),
 		"a dozen, and nothing behind":     order("[Undo half a dozen](loosen:lid-bolt)."),
 		"two counts, which of them":       order("[Undo the five bolts, three screws](loosen:seat-bolt)."),
+		"all of so many":                  order("[Undo all four](loosen:seat-bolt)."),
+		"a dozen":                         order("⟦count-disagrees⟧[Undo a dozen bolts](loosen:lid-bolt)."),
+		"several dozen":                   lift("several dozen [bolts](fastener:seat-bolt)"),
+		"half a dozen at the beginning":   order("Half a dozen [bolts](fastener:head-bolt) hold it: [take the head off](remove:head)."),
+		"a short name":                    order("⟦count-disagrees⟧[Undo the two nuts](loosen:line-nut)."),
+		"a number that is none":           lift("its five [bolts](fastener:seat-bolt)").with(replaced("machines/tug.yaml", "held-by: { seat-bolt: 4 }", "held-by: { seat-bolt: four }")),
+		"the one of four":                 order("⟦count-disagrees⟧[Undo the one bolt](loosen:seat-bolt)."),
+		"several dozen, at the beginning": order("Several dozen [bolts](fastener:head-bolt) hold it: [take the head off](remove:head)."),
 		"one":                             lift("⟦count-disagrees⟧[one bolt](fastener:seat-bolt)"),
 		"one of so many":                  lift("⟦count-disagrees⟧[one of the five](fastener:seat-bolt)"),
 		"one of as many":                  lift("[one of the four](fastener:seat-bolt)"),
@@ -78,11 +132,20 @@ func TestCountsAtTheEdge(t *testing.T) {
 	})
 }
 
+// Orders in the words of links, at their edges.
+func TestOrdersAtTheEdge(t *testing.T) {
+	expect(t, map[string]files{
+		"behind a comma alone": jobOf("", "⟦words-disagree⟧[Close the cover, lock](unlock:traction)."),
+		"a noun and a noun":    jobOf("", "[Lock and tag off](unlock:traction)."),
+	})
+}
+
 // What could not be read silences what rests on it, and no other.
 func TestWhatIsReadIsStillJudged(t *testing.T) {
 	const out = "⟦tool-does-not-fit⟧[Lift the seat out](remove:seat) with the [](tool:socket-10)"
 	for name, f := range map[string]files{
-		"a hold that is not there": jobOf("tools: [socket-10]", out+" [](hold:nowhere)."),
+		"a measure of a lift beside another": replaced("machines/tug.yaml", "screen: { name: screen, held-by: { key-bolt: 2 } }", "screen: { name: screen, mass: 5 kg, lift: { horizontal: 30 kg, vertical: ⟦quantity⟧300 cm, travel: 30 cm, coupling: good } }"),
+		"a hold that is not there":           jobOf("tools: [socket-10]", out+" [](hold:nowhere)."),
 	} {
 		plain, want := unmark(base.with(f))
 		m, bad := bind.Manual(source.FromText(plain))
@@ -98,8 +161,24 @@ func TestWhatIsReadIsStillJudged(t *testing.T) {
 		}
 	}
 	const put = "[Refit in reverse](reverse:strip)."
+	mustFindNothing(t, "a torque that could not be read", base.with(jobOf("", "Undo the [12 mm bolts](fastener:seat-bolt).")).with(replaced("machines/tug.yaml", "across-flats: 13 mm, torque: 22 N·m, condition: dry", "across-flats: 13 V, torque: 22 N·m, condition: dry")))
+	mustFindNothing(t, "a fastener of the part that is not there", base.with(inSentence("[Put the seat in](refit:seat); its bolts take 99 N·m.")).with(replaced("machines/tug.yaml", "held-by: { seat-bolt: 4 }", "held-by: { seat-bolt: 4, nowhere: 2 }")))
+	mustFindNothing(t, "what holds it could not be read", base.with(jobOf("tools: [socket-13]", "[Lift the seat out](remove:seat); undo its five [bolts](fastener:seat-bolt).")).with(replaced("machines/tug.yaml", "held-by: { seat-bolt: 4 }", "held-by: 4")))
 	mustFindNothing(t, "a tool of the step that is not there", base.with(jobOf("tools: [socket-10]", "[Lift the seat out](remove:seat) with the [](tool:socket-10) or the [](tool:nowhere).", "## Refit", put)))
 	mustFindNothing(t, "a tool whose kind could not be read", base.with(jobOf("tools: [socket-10]", "[Lift the seat out](remove:seat) with the [](tool:socket-10).")).with(replaced("register/tools.yaml", "name: 10 mm socket, kind: socket", "name: 10 mm socket, kind: sockett")))
+}
+
+// Each lift is judged, whatever was said of those before it.
+func TestEachLiftIsJudged(t *testing.T) {
+	const far = "lift: { horizontal: 60 cm, vertical: 30 cm, travel: 45 cm, asymmetry: 45°, coupling: poor }"
+	rated := replaced("register/tools.yaml", "name: shop hoist, kind: lifting", "name: shop hoist, kind: lifting, rated: 10 kg")
+	front := "people: 3\ntools: [hoist, socket-10, socket-13]"
+	expect(t, map[string]files{
+		"over what gear carries, twice": jobOf(front, "⟦lift-over-limit⟧[Lift the seat](remove:seat) and [the lid](remove:lid) out with the [](tool:hoist).", "⟦lift-over-limit⟧[Put the lid in](refit:lid) with the [](tool:hoist).").with(rated),
+		"by gear, then by hand":         jobOf(front, "[Lift the seat out](remove:seat) with the [](tool:hoist).", "⟦lift-over-limit⟧[Lift the lid out](remove:lid)."),
+		"by three, then by one":         jobOf(front, "[Lift the seat out](remove:seat). [](people:3)", "⟦lifting-index⟧[Put the seat in](refit:seat).").with(replaced("machines/tug.yaml", "mass: 14 kg", "mass: 14 kg, "+far)),
+		"over a small limit, told once": jobOf(front, "⟦lift-over-limit⟧[Lift the seat out](remove:seat).").with(replaced("machines/tug.yaml", "mass: 14 kg", "mass: 14 kg, "+far)).with(files{"shop.yaml": "title: Test shop\nlimits: { lift: 1 kg }\n"}),
+	})
 }
 
 // A part that is off is no load of the gear with which its fasteners are turned.

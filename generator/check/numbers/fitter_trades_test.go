@@ -455,6 +455,7 @@ func TestAmountsWrittenOut(t *testing.T) {
 		{"en", "two hours and a half, half an hour", "[two hours and a half=2.5 h half an hour=0.5 h]"},
 		{"en", "2 hours and a half", "[]"},
 		{"en", "a lid and a half", "[]"},
+		{"en", "a lid and a half, an hour and a half", "[an hour and a half=1.5 h]"},
 		{"en", "three hundred lids, two litres", "[two litres=2 L]"},
 		{"es", "hora y media", "[hora y media=1.5 h]"},
 		{"es", "litro y medio, dos minutos y medio", "[litro y medio=1.5 L dos minutos y medio=2.5 min]"},

@@ -92,16 +92,12 @@ func statedByFastener(f *model.Fastener) stated {
 	return stated{machineFile, values, words}
 }
 
-// sizeOf is the width in a size such as "hex 6 mm".
+// sizeOf is the width in a size such as "hex 6 mm", as it was written.
 func sizeOf(text string) []quantity.Quantity {
-	size, err := fastening.ParseSize(text)
-	if err != nil || size.Width == 0 {
+	if _, err := fastening.ParseSize(text); err != nil {
 		return nil
 	}
-	if found := inText(text); len(found) == 1 {
-		return found // as it was written
-	}
-	return []quantity.Quantity{quantity.Of(size.Width, quantity.Millimetre, 4)}
+	return inText(text)
 }
 
 // given leaves out what is not there.

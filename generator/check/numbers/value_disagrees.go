@@ -32,13 +32,13 @@ func valuesDisagree(j *job) []finding.Finding {
 	return found
 }
 
-// refillsOf are the fill: links of what the procedure let out before them. Any
-// other fills a part of it in.
+// refillsOf are the links to what the procedure let out before them: to fill it is to
+// fill all of it. Any other fill: fills a part of it in.
 func refillsOf(j *job) map[*model.Link]bool {
 	out := map[*model.Link]bool{}
 	for s, drained := range letOut(j) {
 		for _, l := range s.Links {
-			if f, is := l.To.(*model.Fluid); is && l.Kind.Act == model.Fill && drained[f] {
+			if f, is := l.To.(*model.Fluid); is && drained[f] {
 				out[l] = true
 			}
 		}

@@ -303,9 +303,7 @@ func (b *beside) toleranceAgainst(t typed) []rival {
 		if quantity.Agrees(spanOf(t.Quantity), spanOf(width)) {
 			return nil
 		}
-		if !slices.ContainsFunc(out, func(o rival) bool { return o.limit == r.limit }) {
-			out = append(out, r)
-		}
+		out = append(out, r)
 	}
 	return out
 }

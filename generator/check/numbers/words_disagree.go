@@ -153,8 +153,8 @@ func pulls(link *model.Link) bool {
 // "pull the plug", and not "pull the plug up to the lid".
 func (c ordering) onlyNames(name string) bool {
 	names := shape.PlainWords(name)
-	for i, word := range c.words {
-		if i > 0 && !shape.Among(c.Articles, word) && !shape.Among(c.Switches, word) && !language.IsOf(word) && !slices.Contains(names, word) && !shape.Among(c.Pulled, word) {
+	for _, word := range c.words {
+		if !shape.Among(c.Articles, word) && !shape.Among(c.Switches, word) && !language.IsOf(word) && !slices.Contains(names, word) && !shape.Among(c.Pulled, word) {
 			return false
 		}
 	}

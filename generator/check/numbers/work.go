@@ -115,7 +115,7 @@ func (w *worker) act(at scene) {
 			w.call(to)
 		}
 	case nil:
-		if at.link.Kind.Act == model.Reverse && at.link.Phase() != nil {
+		if at.link.Kind.Act == model.Reverse {
 			w.reverse(at)
 		}
 	}
