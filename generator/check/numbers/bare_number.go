@@ -34,7 +34,7 @@ func bareNumbers(s sentence.Sentence) []typed {
 		if !l.Kind.Sets || m == nil || !alone(behind[m[1]:]) {
 			continue
 		}
-		for _, g := range [][]int{m[2:4], m[4:6]} {
+		for g := range slices.Chunk(m[2:], 2) {
 			if g[0] >= 0 {
 				out = append(out, bare(s.Text, l, l.End+g[0], l.End+g[1]))
 			}

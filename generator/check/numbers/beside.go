@@ -147,11 +147,9 @@ func (b *beside) part(p *model.Part) {
 	b.named(p)
 	b.state(p, machineFile, p.Mass)
 	for _, use := range p.HeldBy {
-		if use.To == nil {
-			b.unknown = true
-			return
+		if use.To != nil { // else what holds it is lost, and all is unknown
+			b.fastener(use.To)
 		}
-		b.fastener(use.To)
 	}
 }
 

@@ -181,6 +181,13 @@ func TestEachLiftIsJudged(t *testing.T) {
 	})
 }
 
+// One stage stands in place of the torque, as several do.
+func TestOneStageStandsInPlaceOfTheTorque(t *testing.T) {
+	expect(t, map[string]files{
+		"over proof": replaced("machines/tug.yaml", "class: 8.8, across-flats: 10 mm, torque: 9 N·m", "class: 8.8, across-flats: 10 mm, torque: 9 N·m, stages: ⟦torque-over-proof⟧[60 N·m]"),
+	})
+}
+
 // A part that is off is no load of the gear with which its fasteners are turned.
 func TestWhatIsOffIsNoLoad(t *testing.T) {
 	gear := replaced("register/tools.yaml", "hoist: { name: shop hoist, kind: lifting }", "hoist: { name: shop hoist, kind: lifting, rated: 100 kg }\ncrane: { name: crane, kind: lifting, rated: 1 t }")

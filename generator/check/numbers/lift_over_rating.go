@@ -1,6 +1,7 @@
 package numbers
 
 import (
+	"cmp"
 	"slices"
 
 	"baybinder/generator/base/finding"
@@ -43,11 +44,8 @@ func (j *job) massIn(s *model.Step) (sum float64, heaviest *model.Part) {
 		}
 		seen = append(seen, l.part)
 		sum += l.part.Mass.Base()
-		if heaviest == nil || l.part.Mass.Base() > heaviest.Mass.Base() {
-			heaviest = l.part
-		}
 	}
-	return sum, heaviest
+	return sum, slices.MaxFunc(seen, func(a, b *model.Part) int { return cmp.Compare(a.Mass.Base(), b.Mass.Base()) })
 }
 
 // ratedMass is the mass at the beginning of what is written on a tool: "500 kg,

@@ -217,6 +217,7 @@ func TestCalibrationDue(t *testing.T) {
 		"one of two":        tool("angle-gauge: { name: g, kind: other, calibration: ⟦calibration-due⟧{ every: 12 months, units: { g-1: 2025-11-24, g-2: 2026-04-01 } } }"),
 		"both good":         tool("angle-gauge: { name: g, kind: other, calibration: { every: 12 months, units: { g-1: 2026-11-24, g-2: 2026-04-01 } } }"),
 		"in days":           tool("angle-gauge: { name: g, kind: other, calibration: ⟦calibration-due⟧{ every: 30 days, last: 2026-10-25 } }"),
+		"every day":         tool("angle-gauge: { name: g, kind: other, calibration: ⟦calibration-due⟧{ every: 1 day, last: 2026-11-23 } }"),
 		"a day to come":     tool("angle-gauge: { name: g, kind: other, calibration: ⟦calibration-due⟧{ every: 12 months, last: 2062-03-02 } }"),
 	})
 	says(t, tool("angle-gauge: { name: gauge, kind: other, calibration: { every: 12 months, units: { g-1: 2025-11-24, g-2: 2026-04-01, g-3: 2024-02-29 } } }"),

@@ -98,13 +98,12 @@ func numberAtEnd(text, tag string) (quantity.Place, bool) {
 	if m := figuresAtEnd.FindStringSubmatchIndex(text); m != nil {
 		return quantity.Place{Start: m[2], End: m[3]}, true
 	}
-	spoken := language.Known(tag)
-	if spoken == nil {
-		return quantity.Place{}, false
-	}
-	words := spoken.Numbers.Counted(text)
-	if n := len(words); n > 0 && words[n-1].End == len(text) {
-		return quantity.Place{Start: words[n-1].Start, End: words[n-1].End}, true
+	if spoken := language.Known(tag); spoken != nil {
+		for _, w := range spoken.Numbers.Counted(text) {
+			if w.End == len(text) {
+				return quantity.Place{Start: w.Start, End: w.End}, true
+			}
+		}
 	}
 	return quantity.Place{}, false
 }
