@@ -328,6 +328,7 @@ func (w *orders) clauses(text string) []ordering {
 	all := strings.Fields(text)
 	one := ordering{orders: w, words: make([]string, 0, len(all)), raw: make([]string, 0, len(all))}
 	closeOne := func(joined bool) {
+		one.dropAgain()
 		if len(one.words) > 0 {
 			out = append(out, one)
 		}
@@ -367,7 +368,7 @@ func (c ordering) ordered(list string) string {
 		switch {
 		case !parted && c.endsIn(head):
 			return c.raw[len(c.raw)-1]
-		case c.words[0] != head || c.isNoun(head):
+		case !c.isOrder(c.words[0], head) || c.isNoun(head):
 		case !parted:
 			return c.raw[0]
 		case c.hasTail(tail):
@@ -376,6 +377,35 @@ func (c ordering) ordered(list string) string {
 	}
 	return ""
 }
+
+// dropAgain takes away what stands before an order and changes nothing of it.
+func (c *ordering) dropAgain() {
+	for again := range strings.FieldsSeq(c.Again) {
+		if n := strings.Count(again, "|") + 1; len(c.words) > n && strings.Join(c.words[:n], "|") == again && strings.HasSuffix(c.bare(c.words[n]), "r") {
+			c.words, c.raw = c.words[n:], c.raw[n:]
+			return
+		}
+	}
+}
+
+// isOrder says that a word is an order, as it stands or with what the language glues
+// behind it.
+func (c ordering) isOrder(word, order string) bool {
+	return word == order || c.Clitics != "" && c.bare(word) != word && c.bare(word) == unstressed.Replace(order)
+}
+
+// bare is a word without what is glued behind it, and without the accent that this
+// gave it: "ábrala" is "abra". A word that has nothing there stays as it is.
+func (a *orders) bare(word string) string {
+	for clitic := range strings.FieldsSeq(a.Clitics) {
+		if order, has := strings.CutSuffix(word, clitic); has {
+			return unstressed.Replace(order)
+		}
+	}
+	return word
+}
+
+var unstressed = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u")
 
 // isNoun says whether a word that can be a noun is one here: "take tag and
 // lock off", "lock off".

@@ -149,6 +149,9 @@ type Acts struct {
 
 	Up, Down string `may:"empty"` // orders that move the lever of a switch to on and to off, and lift and lower all else
 
+	Clitics string `may:"empty"` // what is glued behind an order: "ábrala"
+	Again   string `may:"empty"` // what stands before one and changes nothing of it: "vuelva a abrir"
+
 	Hung string // what is hung at a point and taken off again
 
 	Joiners   string // what stands before a second order

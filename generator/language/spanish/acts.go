@@ -26,6 +26,8 @@ var acts = shape.Acts{
 	Fresh:    "nuevo nueva nuevos nuevas",
 	Up:       "suba subir sube levante levantar levanta arme armar arma rearme rearmar rearma active activar activa",
 	Down:     "baje bajar baja desactive desactivar desactiva",
+	Clitics:  "lo la los las",
+	Again:    "vuelva|a volver|a vuelve|a",
 	Hung:     "candado candados cerradura cerraduras",
 	Joiners:  "y e",
 	Articles: "el la los las un una su sus propio lo este esta estos estas ambos ambas todos todas cada",
