@@ -2,68 +2,51 @@ package check
 
 import (
 	"cmp"
-	"iter"
 	"slices"
 
 	"baybinder/generator/model"
 )
 
 // blocks are all blocks of a procedure's text, in no order that matters.
-func blocks(p *model.Procedure) iter.Seq[*model.Block] {
-	return func(yield func(*model.Block) bool) {
-		for b := range outsideSteps(p) {
-			if !yield(b) {
-				return
-			}
-		}
-		for _, phase := range p.Phases {
-			if !yield(&phase.Title) {
-				return
-			}
-		}
-		for _, s := range p.Steps {
-			if !each(s.Blocks, yield) {
-				return
-			}
-		}
+func blocks(p *model.Procedure) []*model.Block {
+	out := outsideSteps(p)
+	for _, phase := range p.Phases {
+		out = append(out, &phase.Title)
 	}
+	for _, s := range p.Steps {
+		out = each(out, s.Blocks)
+	}
+	return out
 }
 
 // outsideSteps are the blocks that belong to no step and are no title, in
 // reading order.
-func outsideSteps(p *model.Procedure) iter.Seq[*model.Block] {
-	return func(yield func(*model.Block) bool) {
-		one := func(b *model.Block) bool { return b == nil || yield(b) }
-		if !each(p.Intro, yield) {
-			return
+func outsideSteps(p *model.Procedure) []*model.Block {
+	out := each(nil, p.Intro)
+	for _, phase := range p.Phases {
+		if phase.Lead != nil {
+			out = append(out, phase.Lead)
 		}
-		for _, phase := range p.Phases {
-			if !one(phase.Lead) {
-				return
-			}
-			for _, part := range phase.Body {
-				if !one(part.Prose) {
-					return
-				}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				out = append(out, part.Prose)
 			}
 		}
 	}
+	return out
 }
 
-// each yields the blocks of a list; false once no more are wanted.
-func each(list []model.Block, yield func(*model.Block) bool) bool {
+func each(out []*model.Block, list []model.Block) []*model.Block {
 	for i := range list {
-		if !yield(&list[i]) {
-			return false
-		}
+		out = append(out, &list[i])
 	}
-	return true
+	return out
 }
 
 // allLinks are the links of a procedure wherever they stand, in reading order.
 func allLinks(p *model.Procedure) []*model.Link {
 	out := make([]*model.Link, 0, 4*len(p.Steps))
-	for b := range blocks(p) {
+	for _, b := range blocks(p) {
 		out = append(out, b.Links...)
 	}
 	return inOrder(out)
