@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"baybinder/generator/base/casefile"
 	"baybinder/generator/base/finding"
 	"baybinder/generator/model"
 	"baybinder/generator/read/bind"
@@ -21,23 +22,30 @@ func placesOf(files map[string]string) []string {
 }
 
 const gapJob = `{ "record": 1, "shop": "Test shop", "procedure": "set-gap", "title": "Set the gap", "revision": "",
-  "unit": { "serial": "", "options": [] }, "worker": "WORKER",
+  "unit": { "serial": "7", "options": ["cab"] }, "worker": "WORKER",
   "started": "2026-11-03T08:03:00.000+01:00", "saved": "2026-11-03T09:00:00.000+01:00",
   "steps": [{ "step": "STEP", "id": "s1-1", "words": "Measure the gap.", "state": "done", "at": "2026-11-03T09:00:00.000+01:00" }],
-  "holds": [{ "step": "1.1", "hold": "gap", "kind": "measure", "met": true, "unit": "mm", "values": [{ "where": "", "typed": "VALUE", "value": VALUE }], "failed": [] }],
+  "holds": [{ "step": "1.1", "hold": "gap", "kind": "measure", "met": true, "unit": "mm",LIMITS "values": [{ "where": "", "typed": "VALUE", "value": VALUE }], "failed": [] }],
   "gaps": [], "notes": [], "clock": [] }
 `
 
 // gap is a manual with a record of a job, whose limit did not come along.
 func gap(worker, step, value string) map[string]string {
 	return map[string]string{
-		"machines/tug.yaml":     "name: Tug\nparts: { lid: { name: lid } }\n",
+		"machines/tug.yaml":     "name: Tug\noptions: { cab: Cab }\nunits:\n  - { serials: 1 to 5, options: [] }\n  - { serials: 6 to 9, options: [cab] }\nparts: { lid: { name: lid } }\n",
 		"register/holds.yaml":   "gap: { name: gap, kind: measure, what: the gap, limit: 0.3 to 0.5 mm }\n",
 		"register/tools.yaml":   "gauge: { name: gauge, kind: other }\n",
 		"readings/people.csv":   "person,name,roles,started,plans\na-v,A.V.,,2026-11-02,\na-w,B.K.,,2026-11-02,\nb-k,B.K.,,2026-11-02,\n",
 		"procedures/set-gap.md": "---\ntitle: Set the gap\nfor: tug\ntools: [gauge]\nholds: [gap]\n---\n## Work\n\n1. With the [](tool:gauge), measure [the gap](hold:gap).\n2. [Take the lid off](remove:lid).\n\n## Refit\n\n1. [Refit in reverse](reverse:work).\n",
-		"records/a.json":        strings.NewReplacer("WORKER", worker, "STEP", step, "VALUE", value).Replace(gapJob),
+		"records/a.json":        strings.NewReplacer("WORKER", worker, "STEP", step, "VALUE", value, "LIMITS", "").Replace(gapJob),
 	}
+}
+
+// gapWithin is one whose record brought its own limit along.
+func gapWithin(value string) map[string]string {
+	files := gap("A.V.", "1.1", value)
+	files["records/a.json"] = strings.Replace(files["records/a.json"], `"unit": "mm",`, `"unit": "mm", "low": 0.3, "high": 0.7,`, 1)
+	return files
 }
 
 // Records, at their edges: each name is looked for, the step that a reversal expands
@@ -47,11 +55,13 @@ func TestRecordsAtTheEdge(t *testing.T) {
 		files map[string]string
 		want  []string
 	}{
-		"as it is":               {gap("A.V.", "1.1", "0.4"), nil},
-		"a step of a reversal":   {gap("A.V.", "2.1.1", "0.4"), nil},
-		"no step of a reversal":  {gap("A.V.", "1.1.1", "0.4"), []string{`records/a.json: record-differs: "1.1.1"`}},
-		"out of what stands":     {gap("A.V.", "1.1", "0.6"), []string{"records/a.json: record-disagrees: 0.6"}},
-		"two, of whom is unsure": {gap("B.K. and C.N.", "1.1", "0.4"), []string{`records/a.json: unknown-person: "B.K. and C.N."`, `records/a.json: unknown-person: "B.K. and C.N."`}},
+		"as it is":                 {gap("A.V.", "1.1", "0.4"), nil},
+		"a step of a reversal":     {gap("A.V.", "2.1.1", "0.4"), nil},
+		"no step of a reversal":    {gap("A.V.", "1.1.1", "0.4"), []string{`records/a.json: record-differs: "1.1.1"`}},
+		"out of what stands":       {gap("A.V.", "1.1", "0.6"), []string{"records/a.json: record-disagrees: 0.6"}},
+		"in what it brought along": {gapWithin("0.6"), nil},
+		"out of that":              {gapWithin("0.8"), []string{"records/a.json: record-disagrees: 0.8"}},
+		"two, of whom is unsure":   {gap("B.K. and C.N.", "1.1", "0.4"), []string{`records/a.json: unknown-person: "B.K. and C.N."`, `records/a.json: unknown-person: "B.K. and C.N."`}},
 	} {
 		if got := textPlaces(findIn(c.files)); !slices.Equal(got, c.want) {
 			t.Errorf("%s: %q, want %q", name, got, c.want)
@@ -171,5 +181,58 @@ func TestEntriesLooksAtEntries(t *testing.T) {
 	}
 	if got := codes(Whole(c)); !slices.Contains(got, "quantity") || !slices.Contains(got, "record-twice") {
 		t.Errorf("of the whole: %q", got)
+	}
+}
+
+// Several things that one act is done to are one action; two acts are two.
+func TestOneActOnSeveralThingsIsOneAction(t *testing.T) {
+	for step, want := range map[string]bool{
+		"[Take the lid off](remove:lid) and [take the cover off](remove:cover).": false,
+		"[Take the lid off](remove:lid) and [mark the pipes](mark:pipes).":       true,
+	} {
+		told := slices.ContainsFunc(findIn(map[string]string{
+			"machines/tug.yaml": "name: Tug\nparts:\n  lid: { name: lid }\n  cover: { name: cover }\n  pipe-a: { name: pipe A, alike: pipes }\n  pipe-b: { name: pipe B, alike: pipes }\n",
+			"procedures/a.md":   "---\ntitle: Open\nfor: tug\n---\n## Work\n\n1. " + step + "\n",
+		}), func(f finding.Finding) bool { return f.Code == "two-actions" })
+		if told != want {
+			t.Errorf("%s: two actions: %v", step, told)
+		}
+	}
+}
+
+// The gear of a hazard is printed on a translated page: "any other register text that it
+// prints is not-translated, once, at that entry" (the contract).
+func TestGearOfAHazardIsTranslated(t *testing.T) {
+	for gear, want := range map[string][]string{
+		"":                            {"register/tools.yaml: not-translated: gloves"},
+		"gloves: { name: guantes }\n": nil,
+	} {
+		files := translatedManual()
+		files["register/tools.yaml"] += "gloves: { name: gloves, kind: ppe }\n"
+		files["register/tools.es.yaml"] += gear
+		files["register/hazards.yaml"] = strings.Replace(files["register/hazards.yaml"], "avoid:", "wear: [gloves], avoid:", 1)
+		if got := textPlaces(findIn(files)); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", gear, got, want)
+		}
+	}
+}
+
+// A finding outside readings/ that names somebody of the list of people is of a rule
+// that says so: no page of the site shows it.
+func TestWhoIsNamedIsSaid(t *testing.T) {
+	for _, name := range caseNames(t) {
+		archive, err := caseNamed(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		files := casefile.Part(archive, "bad/")
+		people, _ := bind.Manual(source.FromText(files))
+		for _, f := range findIn(files) {
+			for _, p := range people.People {
+				if !f.Rule.Names && !strings.HasPrefix(f.At.Path(), "readings/") && slices.Contains(strings.FieldsFunc(f.Message, func(c rune) bool { return strings.ContainsRune(" ,:;()", c) }), p.ID) {
+					t.Errorf("%s: %s names %s: %s", name, f.Code, p.ID, f.Message)
+				}
+			}
+		}
 	}
 }

@@ -58,6 +58,7 @@ var findingsRecords = map[string]string{
 	"unit %s has other options in the machine's file: %s":                                               "Gerät %s hat in der Datei der Maschine eine andere Ausstattung: %s",
 	"if the shop has that unit, write its serial number under units: of the machine":                    "hat die Werkstatt dieses Gerät, schreiben Sie seine Seriennummer in units: der Maschine",
 	"%s has no unit %s":                                                                                 "%s hat kein Gerät %s",
+	"none":                                                                                              "keine",
 	"%s has no hold %s":                                                                                 "%s hat keinen Halt %s",
 	"this wait is recorded as over, and ends after the record was saved":                                "diese Wartezeit ist als beendet festgehalten und endet, nachdem der Nachweis gespeichert wurde",
 	"this measurement is recorded as passed, and %s is no number":                                       "diese Messung ist als erfüllt festgehalten, und %s ist keine Zahl",

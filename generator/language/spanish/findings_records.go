@@ -58,6 +58,7 @@ var findingsRecords = map[string]string{
 	"unit %s has other options in the machine's file: %s":                                               "la unidad %s tiene otras opciones en el archivo de la máquina: %s",
 	"if the shop has that unit, write its serial number under units: of the machine":                    "si el taller tiene esa unidad, escriba su número de serie en units: de la máquina",
 	"%s has no unit %s":                                                                                 "%s no tiene la unidad %s",
+	"none":                                                                                              "ninguna",
 	"%s has no hold %s":                                                                                 "%s no tiene la parada %s",
 	"this wait is recorded as over, and ends after the record was saved":                                "esta espera está registrada como terminada, y termina después de guardarse el registro",
 	"this measurement is recorded as passed, and %s is no number":                                       "esta medida está registrada como cumplida, y %s no es un número",
