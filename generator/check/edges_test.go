@@ -236,3 +236,76 @@ func TestWhoIsNamedIsSaid(t *testing.T) {
 		}
 	}
 }
+
+// A draft's findings are advice, and nobody else's ("Findings", the contract).
+func TestFindingsOfADraftAreAdvice(t *testing.T) {
+	files := map[string]string{}
+	for id, status := range map[string]string{"a": "draft", "b": "issued"} {
+		files["procedures/"+id+".md"] = "---\ntitle: Sweep " + id + "\nstatus: " + status + "\n---\n## Work\n\n1. Sweep with the [broom](tool:broom).\n"
+	}
+	for _, f := range findIn(files) {
+		if want := map[string]finding.Level{"procedures/a.md": finding.Advice, "procedures/b.md": finding.Error}[f.At.Path()]; f.Level != want {
+			t.Errorf("%s: %s", place(f), f.Level)
+		}
+	}
+}
+
+// What a list is held against by a field that could not be read is in doubt: what it
+// may have used is not told as unused.
+func TestDoubtOfLists(t *testing.T) {
+	manual := func() map[string]string {
+		return map[string]string{
+			"machines/tug.yaml":      "name: Tug\nfasteners: { nut: { name: nut, renew-with: new-nut } }\n",
+			"register/tools.yaml":    "meter: { name: meter, kind: tester }\nmask: { name: mask, kind: ppe }\n",
+			"register/supplies.yaml": "new-nut: { name: new nut, unit: each }\n",
+			"register/hazards.yaml":  "dust: { name: dust, nature: Dust flies., harm: minor-injury, consequence: It hurts the eyes., avoid: [Look away.], wear: [mask] }\n",
+			"register/holds.yaml":    "gap: { name: gap, kind: measure, what: the gap, limit: 0.3 to 0.5 mm, with: meter }\n",
+			"procedures/a.md":        "---\ntitle: Work\nfor: tug\ntools: [meter]\nsupplies: [new-nut: 1]\nholds: [gap]\n---\n## Undo\n\n1. [Undo the nut](loosen:nut).\n2. [Do the nut up](tighten:nut).\n\n## Look\n\n1. Measure [the gap](hold:gap).\n",
+		}
+	}
+	spoilEach(t, []unreadCase{
+		{"nothing", "procedures/a.md", "", "", ""},
+		{"with of a hold", "register/holds.yaml", "with: meter", "with: metre", "unknown-reference: metre"},
+		{"a hold's with by another kind", "register/holds.yaml", "with: meter", "with: [meter]", "wrong-type: ["},
+		{"renew-with of a fastener", "machines/tug.yaml", "renew-with: new-nut", "renew-with: new-nuts", "unknown-reference: new-nuts"},
+	}, manual)
+}
+
+// The hazards of a phase's first paragraph are met in its steps, whichever phase it is.
+func TestAHazardOfALaterPhaseIsUsed(t *testing.T) {
+	files := map[string]string{
+		"register/hazards.yaml": "dust: { name: dust, nature: Dust flies., harm: minor-injury, consequence: It hurts the eyes., avoid: [Look away.] }\n",
+		"procedures/a.md":       "---\ntitle: Sweep\nhazards: [dust]\n---\n## Fetch\n\n1. Fetch the broom.\n\n## Work\n\nMind [the dust](hazard:dust).\n\n1. Sweep.\n",
+	}
+	if got := placesOf(files); len(got) > 0 {
+		t.Errorf("%q", got)
+	}
+}
+
+// A job that is for no machine names no unit.
+func TestAJobForNoMachine(t *testing.T) {
+	for unit, want := range map[string][]string{
+		`{ "serial": "", "options": [] }`:  nil,
+		`{ "serial": "7", "options": [] }`: {`records/a.json: record-differs: "unit"`},
+	} {
+		files := gap("A.V.", "1.1", "0.4")
+		files["procedures/set-gap.md"] = "---\ntitle: Set the gap\ntools: [gauge]\nholds: [gap]\n---\n## Work\n\n1. With the [](tool:gauge), measure [the gap](hold:gap).\n"
+		files["records/a.json"] = strings.Replace(files["records/a.json"], `{ "serial": "7", "options": ["cab"] }`, unit, 1)
+		if got := textPlaces(findIn(files)); !slices.Equal(got, want) {
+			t.Errorf("%s: %q, want %q", unit, got, want)
+		}
+	}
+}
+
+// Sentences whose writing is right, at the edges of the rules: what is red was done by
+// nobody, and the items of a list are sentences of their own. From memory.
+func TestRightWritingAtTheEdge(t *testing.T) {
+	for _, step := range []string{
+		"See it: the lamp must be red.",
+		"Fetch:\n\n   - the long broom from the rack behind the door\n   - the short broom from the rack beside the window\n   - the wide pan from the shelf above the bench\n\n   Then sweep.",
+	} {
+		if got := placesOf(map[string]string{"procedures/a.md": "---\ntitle: Sweep\n---\n## Work\n\n1. " + step + "\n"}); len(got) > 0 {
+			t.Errorf("%s: %q", step, got)
+		}
+	}
+}
