@@ -298,7 +298,7 @@ func TestAJobForNoMachine(t *testing.T) {
 }
 
 // Sentences whose writing is right, at the edges of the rules: what is red was done by
-// nobody, and the items of a list are sentences of their own. From memory.
+// nobody, and the items of a list are sentences of their own. Common practice, no source.
 func TestRightWritingAtTheEdge(t *testing.T) {
 	for _, step := range []string{
 		"See it: the lamp must be red.",
