@@ -223,3 +223,35 @@ func TestWhatStandsAfterSoManySteps(t *testing.T) {
 		t.Error("a dead energy is not proved")
 	}
 }
+
+// One word of expects that could not be read makes that thing unknown, and no other.
+func TestWhatIsReadIsStillTold(t *testing.T) {
+	files := shopFiles(t)
+	files["procedures/job.md"] = procedureText("expects: { traction: zzz }\n", "## Work", "[Lift it out](remove:seat-base).", "[Put it on](restore:traction).")
+	if got := codesOf(walked(t, files, true)); !slices.Equal(got, []string{"left-off"}) {
+		t.Errorf("%q", got)
+	}
+}
+
+// An energy that is there where none of its points is, on a unit that there is, is
+// unit-gap ("New fields", the contract).
+func TestAGapIsOneOfAUnit(t *testing.T) {
+	for units, want := range map[string][]string{
+		"": {"unit-gap"},
+		"units:\n  - { serials: 1 to 5, options: [cab] }\n  - { serials: 6 to 9, options: [pump] }\n":       {"unit-gap"},
+		"units:\n  - { serials: 1 to 5, options: [cab, pump] }\n  - { serials: 6 to 9, options: [pump] }\n": nil,
+		"units:\n  - { serials: 1 to 5, options: [] }\n  - { serials: 6 to 9, options: [pump] }\n":          {"unit-gap"},
+		"units:\n  - { serials: 1 to 9, options: [pump] }\n":                                                nil,
+	} {
+		m, bad := bind.Manual(source.FromText(map[string]string{
+			"shop.yaml":           "title: Shop\n",
+			"machines/press.yaml": "name: Press\noptions: { cab: Cab, pump: Pump }\n" + units + "points: { switch: { name: switch, only-with: pump } }\nenergies: { motor: { name: motor, kind: motion, points: [switch] } }\n",
+		}))
+		if len(bad) > 0 {
+			t.Fatalf("%s: %s", placed(bad[0]), bad[0].Message)
+		}
+		if got := codesOf(walk.All(m).Findings(m)); !slices.Equal(got, want) {
+			t.Errorf("%q: %q, want %q", units, got, want)
+		}
+	}
+}

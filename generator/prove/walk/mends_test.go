@@ -48,6 +48,12 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"dead-branch", "---\n## Work\n\n1. [Measure](hold:lift-zero). [More](if-not:lift-zero): call the foreman.\n", "put this, with all that is done then, into a step of its own behind this one"},
 		{"dead-branch", "---\n## Work\n\n1. [More](if-not:lift-zero): call the foreman.\n", "write [](hold:lift-zero) in a step before"},
 		{"bad-pause", "leaves: { traction: isolated }\n---\n## Work\n\n1. [Off](isolate:traction).\n\n## Next\n\n[](pause:)\n\n1. Look.\n", "write [lock it](lock:traction) in a step before this, or stop at another place"},
+		{"reverse", "---\n## Work\n\n1. [Off](remove:seat-base).\n\n## Refit\n\n1. [Back](reverse:work!wheel).\n", "take wheel out of this link"},
+		{"reverse", "---\n## Work\n\n1. [Off](remove:seat-base).\n\n## Refit\n\n1. [Back](reverse:work#wheel).\n", "write reverse:work#seat-base"},
+		{"reverse", "supplies: [new-seat-bolt: 4]\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [On](refit:seat-base), [tight](tighten:seat-bolt).\n\n## Refit\n\n1. [Back](reverse:work#wheel).\n", "take #wheel out of this link"},
+		{"reverse", "expects: { traction: dead, lift: dead }\nleaves: { traction: dead, lift: dead }\n---\n## Work\n\n1. [Mark](mark:lift-lines), [off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n3. [Off](remove:inverter).\n4. [Off](disconnect:lift-line-a).\n5. [Off](disconnect:lift-line-b).\n\n## Refit\n\n1. [Back](reverse:work#wheel).\n", "take #wheel out of this link"},
+		{"act-order", "---\n## Work\n\n1. [Tight](tighten:seat-bolt#wheel).\n", "write tighten:seat-bolt#seat-base"},
+		{"act-order", "---\n## Work\n\n1. [Tight](tighten:bleed-screw#wheel).\n", "write tighten:bleed-screw"},
 		{"not-asked", "---\n## Work\n\n1. [Off](isolate:heat).\n2. [On](restore:heat).\n", "write [](hold:foreman-release) in a step before this"},
 	} {
 		files := shopFiles(t)
