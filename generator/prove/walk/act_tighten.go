@@ -13,9 +13,6 @@ func (tightening) does(w *walk, l *model.Link, g diagram.Func) {
 	if len(f.Holds) == 0 {
 		x := w.lay.of[f]
 		w.put(x, w.And(g, w.present(x)), tight)
-		if p := l.Part(); p != nil && !p.Lost("held-by") && !f.Lost(model.Holding) {
-			w.find(&ActOrder, w.lay.of[p], g, heldElsewhere, f.Label())
-		}
 		return
 	}
 	parts, all := w.scope(l, f)

@@ -59,7 +59,6 @@ func TestMendsSayWhatToWrite(t *testing.T) {
 		{"reverse", "supplies: [new-seat-bolt: 4]\n---\n## Work\n\n1. [Off](remove:seat-base).\n2. [On](refit:seat-base), [tight](tighten:seat-bolt).\n\n## Refit\n\n1. [Back](reverse:work#wheel).\n", "take #wheel out of this link"},
 		{"reverse", "expects: { traction: dead, lift: dead }\nleaves: { traction: dead, lift: dead }\n---\n## Work\n\n1. [Mark](mark:lift-lines), [off](remove:seat-base).\n2. [Off](remove:inverter-lid).\n3. [Off](remove:inverter).\n4. [Off](disconnect:lift-line-a).\n5. [Off](disconnect:lift-line-b).\n\n## Refit\n\n1. [Back](reverse:work#wheel).\n", "take #wheel out of this link"},
 		{"act-order", "---\n## Work\n\n1. [Tight](tighten:seat-bolt#wheel).\n", "write tighten:seat-bolt#seat-base"},
-		{"act-order", "---\n## Work\n\n1. [Tight](tighten:bleed-screw#wheel).\n", "write tighten:bleed-screw"},
 		{"not-asked", "---\n## Work\n\n1. [Off](isolate:heat).\n2. [On](restore:heat).\n", "write [](hold:foreman-release) in a step before this"},
 	} {
 		files := shopFiles(t)
