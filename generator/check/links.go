@@ -2,68 +2,51 @@ package check
 
 import (
 	"cmp"
-	"iter"
 	"slices"
 
 	"baybinder/generator/model"
 )
 
 // blocks are all blocks of a procedure's text, in no order that matters.
-func blocks(p *model.Procedure) iter.Seq[*model.Block] {
-	return func(yield func(*model.Block) bool) {
-		for b := range outsideSteps(p) {
-			if !yield(b) {
-				return
-			}
-		}
-		for _, phase := range p.Phases {
-			if !yield(&phase.Title) {
-				return
-			}
-		}
-		for _, s := range p.Steps {
-			if !each(s.Blocks, yield) {
-				return
-			}
-		}
+func blocks(p *model.Procedure) []*model.Block {
+	out := outsideSteps(p)
+	for _, phase := range p.Phases {
+		out = append(out, &phase.Title)
 	}
+	for _, s := range p.Steps {
+		out = each(out, s.Blocks)
+	}
+	return out
 }
 
 // outsideSteps are the blocks that belong to no step and are no title, in
 // reading order.
-func outsideSteps(p *model.Procedure) iter.Seq[*model.Block] {
-	return func(yield func(*model.Block) bool) {
-		one := func(b *model.Block) bool { return b == nil || yield(b) }
-		if !each(p.Intro, yield) {
-			return
+func outsideSteps(p *model.Procedure) []*model.Block {
+	out := each(nil, p.Intro)
+	for _, phase := range p.Phases {
+		if phase.Lead != nil {
+			out = append(out, phase.Lead)
 		}
-		for _, phase := range p.Phases {
-			if !one(phase.Lead) {
-				return
-			}
-			for _, part := range phase.Body {
-				if !one(part.Prose) {
-					return
-				}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				out = append(out, part.Prose)
 			}
 		}
 	}
+	return out
 }
 
-// each yields the blocks of a list; false once no more are wanted.
-func each(list []model.Block, yield func(*model.Block) bool) bool {
+func each(out []*model.Block, list []model.Block) []*model.Block {
 	for i := range list {
-		if !yield(&list[i]) {
-			return false
-		}
+		out = append(out, &list[i])
 	}
-	return true
+	return out
 }
 
 // allLinks are the links of a procedure wherever they stand, in reading order.
 func allLinks(p *model.Procedure) []*model.Link {
 	out := make([]*model.Link, 0, 4*len(p.Steps))
-	for b := range blocks(p) {
+	for _, b := range blocks(p) {
 		out = append(out, b.Links...)
 	}
 	return inOrder(out)
@@ -105,38 +88,55 @@ func unread(p *model.Procedure) bool { return p.Broken || p.Unread }
 // uncertain says that something could not be read that a reader of the
 // procedure acts on: it is not known whether it is what was issued.
 func uncertain(p *model.Procedure) bool {
-	if unread(p) || p.Misread || p.Lost("for") {
+	if p.Broken || p.Doubtful() || p.For.To != nil && (p.For.To.Doubtful() || p.For.To.Name == "") {
 		return true
 	}
-	for _, link := range allLinks(p) {
-		if link.Bad || link.To != nil && misread(link.To) {
-			return true
-		}
+	if slices.ContainsFunc(slices.Concat(p.Expects, p.Leaves), func(s model.State) bool { return s.Unknown }) {
+		return true
 	}
-	return false
+	return nameless(p.Needs) || slices.ContainsFunc(allLinks(p), func(l *model.Link) bool { return l.Bad || l.To != nil && misread(l.To) })
 }
 
 // misread says that a field of an entry, or of what stands in its fields, could
-// not be read.
+// not be read. Of what is performed it is the title: its own revision is held against
+// the rest.
 func misread(n model.Named) bool {
-	if _, is := n.(*model.Procedure); is {
-		return false // its own revision is held against it
-	}
-	if n.Base().Misread {
-		return true
-	}
 	switch n := n.(type) {
+	case *model.Procedure:
+		return n.Broken || n.Lost("title")
 	case *model.Part:
-		return n.Carries.To != nil && misread(n.Carries.To) ||
-			slices.ContainsFunc(n.HeldBy, func(u model.Use[model.Fastener]) bool { return u.To != nil && misread(u.To) })
+		return n.Doubtful() || doubtful(n.Carries.To) || nameless(n.Under) || nameless(n.ProveDead) || nameless(n.Guards) ||
+			slices.ContainsFunc(n.HeldBy, func(u model.Use[model.Fastener]) bool { return doubtful(u.To) })
 	case *model.Energy:
-		return slices.ContainsFunc(n.Points, func(r model.Ref[model.Point]) bool { return r.To != nil && r.To.Misread })
+		return n.Doubtful() || nameless(n.BlockedBy) || nameless(n.ContainedBy) ||
+			slices.ContainsFunc(n.Points, func(r model.Ref[model.Point]) bool { return doubtful(r.To) })
 	case *model.Hazard:
-		return slices.ContainsFunc(n.Wear, func(r model.Ref[model.Tool]) bool { return r.To != nil && r.To.Misread })
+		return n.Doubtful() || nameless(n.Wear)
+	case *model.Supply:
+		return n.Doubtful() || nameless(n.Hazards)
 	case *model.Fluid:
-		return n.Supply.To != nil && n.Supply.To.Misread
+		return n.Doubtful() || doubtful(n.Supply.To) || nameless(n.NeededBy)
+	case *model.Setting:
+		return n.Doubtful() || nameless(n.NeededBy)
 	case *model.Hold:
-		return n.With.To != nil && n.With.To.Misread || n.ProvedOn.To != nil && n.ProvedOn.To.Misread
+		return n.Doubtful() || doubtful(n.With.To) || doubtful(n.ProvedOn.To) || nameless([]model.Ref[model.Role]{n.By, n.Call})
 	}
-	return false
+	return n.Base().Doubtful()
+}
+
+// doubtful says that an entry that is there could not all be read.
+func doubtful[P interface {
+	comparable
+	Doubtful() bool
+}](to P) bool {
+	var none P
+	return to != none && to.Doubtful()
+}
+
+// nameless says that what one of some references is called could not be read.
+func nameless[T any](refs []model.Ref[T]) bool {
+	return slices.ContainsFunc(refs, func(r model.Ref[T]) bool {
+		to, _ := any(r.To).(model.Named)
+		return r.To != nil && to.Base().Lost("name")
+	})
 }

@@ -20,7 +20,7 @@ var notAStep = finding.Rule{
 func runNotAStep(_ *Context, p *model.Procedure) []finding.Finding {
 	var found []finding.Finding
 	var under heading
-	for b := range outsideSteps(p) {
+	for _, b := range outsideSteps(p) {
 		for _, link := range b.Links {
 			if link.Kind.Act == model.NoAct && !link.Kind.InStep {
 				continue

@@ -92,10 +92,9 @@ func otherNumber(v model.JobReading) bool {
 
 func decimal(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
 
+// limitText is a limit that has an end.
 func limitText(low, high *float64) finding.Words {
 	switch {
-	case low == nil && high == nil:
-		return finding.Say("none")
 	case low == nil:
 		return finding.Say("at most %s", decimal(*high))
 	case high == nil:

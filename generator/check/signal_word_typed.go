@@ -27,7 +27,7 @@ func runSignalWordTyped(c *Context, p *model.Procedure) []finding.Finding {
 		return nil
 	}
 	var found []finding.Finding
-	for b := range blocks(p) {
+	for _, b := range blocks(p) {
 		if strings.HasPrefix(b.Parts[0], "<pre") {
 			continue
 		}

@@ -77,6 +77,12 @@ func (e *Entry) Lost(fields ...string) bool {
 	return false
 }
 
+// Doubtful says that a field of the entry's own could not be read, or names what is not
+// there. What others tell of it is not its own.
+func (e *Entry) Doubtful() bool {
+	return e.Unread || e.Misread || slices.ContainsFunc(e.lost, func(field string) bool { return !strings.HasPrefix(field, "-") })
+}
+
 // FieldAt is where the value of a field stands; the entry's key where it has no
 // such field.
 func (e *Entry) FieldAt(field string) position.Pos {
