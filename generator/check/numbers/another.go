@@ -141,7 +141,7 @@ func stepped(q quantity.Found) bool {
 // it and which nobody links: "the 24 V lamp", "una grúa de 500 kg".
 func (b *beside) ofThing(l *shape.Language, q quantity.Found, before, behind []string) bool {
 	is := func(word string) bool {
-		return !b.names[word] && (isOneOf(l, l.Asides.Things, word) ||
+		return !b.isNamed(l, word) && (isOneOf(l, l.Asides.Things, word) ||
 			(q.Fits(quantity.Volume) || q.Fits(quantity.Mass)) && isOneOf(l, l.Asides.Vessels, word) ||
 			q.Fits(quantity.Voltage) && isOneOf(l, l.Asides.Scales, word) ||
 			q.Fits(quantity.Pressure) && isOneOf(l, l.Asides.Media, word))
@@ -171,6 +171,20 @@ func (b *beside) ofThing(l *shape.Language, q quantity.Found, before, behind []s
 		before = slices.DeleteFunc(before, func(w string) bool { return w == l.Numbers.Of })
 	}
 	return leadsTo(before, l.Asides.Breaks, is)
+}
+
+// isNamed says that a word is one of the names of what is linked or, where nouns are
+// glued together, the end of one: the "Fett" of a "Lagerfett".
+func (b *beside) isNamed(l *shape.Language, word string) bool {
+	if b.names[word] || !l.Acts.Glued {
+		return b.names[word]
+	}
+	for name := range b.names {
+		if strings.HasSuffix(name, word) {
+			return true
+		}
+	}
+	return false
 }
 
 // leadsTo says that the first of the words is one that is looked for, or the
