@@ -167,6 +167,9 @@ func (b *beside) ofThing(l *shape.Language, q quantity.Found, before, behind []s
 	}
 	before = slices.Clone(before[:n-1])
 	slices.Reverse(before)
+	if l.Acts.NounFirst { // "garrafa de sosa de 5 L"
+		before = slices.DeleteFunc(before, func(w string) bool { return w == l.Numbers.Of })
+	}
 	return leadsTo(before, l.Asides.Breaks, is)
 }
 

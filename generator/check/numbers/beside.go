@@ -20,6 +20,7 @@ type beside struct {
 	bounds  []bound              // ends of what is stated
 	most    []rival              // or no less than it: amounts of a supply
 	words   []quantity.Quantity  // may be said as well: of names, of what a branch asks
+	said    []quantity.Limit     // these too
 	free    []quantity.Dimension // of settings that are changed: another value is meant
 	tools   []*model.Tool
 	names   map[string]bool // words of the names of what is linked, tools left out
@@ -180,10 +181,12 @@ func (b *beside) hold(l *model.Link, h *model.Hold) {
 	if l.Kind.Branches {
 		b.words = append(b.words, given(h.For.Least, h.For.Most)...)
 		b.words = append(b.words, append(numbersOf(h.Limit), endsOf(h.Limit)...)...)
+		b.said = append(b.said, limitsOf(l)...)
 		return
 	}
 	b.bounds = append(b.bounds, waited(h)...)
 	b.words = append(b.words, numbersOf(h.Near)...)
+	b.said = append(b.said, h.Near)
 	b.words = append(b.words, given(h.AgainIn)...)
 	b.state(h, register, h.For.Least, h.For.Most)
 	b.limit(h, register, h.Limit)
@@ -270,6 +273,9 @@ func (b *beside) supplies(links []sentence.Placed) *beside {
 			continue
 		}
 		b.words = append(b.words, inText(s.Name)...)
+		for word := range strings.FieldsSeq(strings.ToLower(s.Label())) {
+			b.names[word] = true // 50 g of grease are this grease's
+		}
 		for _, use := range cmp.Or(b.of.of.Original, b.of.of).Supplies {
 			if listed, err := quantity.Parse(use.Amount, quantity.None); use.To == s && err == nil {
 				b.upTo(rival{Quantity: listed, of: s, who: "the list of supplies"})

@@ -15,6 +15,9 @@ type amountIn struct {
 	quantity.Found
 	said  string // as a message says it
 	other []quantity.Quantity
+
+	width   *quantity.Quantity // how far it may be off, where that stands behind it
+	nominal *quantity.Quantity // what may be so far off, of a tolerance
 }
 
 // amountsIn are the amounts of a text in a language, in order.
@@ -39,7 +42,7 @@ func amountsIn(text, tag string) []amountIn {
 		out = append(out, amountIn{Found: f, said: text[f.Start:f.End]})
 	}
 	slices.SortFunc(out, func(a, b amountIn) int { return cmp.Compare(a.Start, b.Start) })
-	return out
+	return withTolerances(out, text, tag)
 }
 
 // readAnyWay says whether an amount is right in one of the ways that it can be read.

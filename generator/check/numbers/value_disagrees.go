@@ -7,6 +7,7 @@ import (
 	"baybinder/generator/base/quantity"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
+	"baybinder/generator/read/sentence"
 )
 
 // ValueDisagrees is told at the link in whose words the number stands.
@@ -26,6 +27,7 @@ func valuesDisagree(j *job) []finding.Finding {
 		for _, link := range block.Links {
 			if !link.Bad && (link.To == nil || !valuesLost(link.To)) {
 				found = append(found, valueDisagrees(link, block.Links, j.language(), refilled[link])...)
+				found = append(found, moreThanListed(j, link, block.Links)...)
 			}
 		}
 	}
@@ -59,11 +61,21 @@ func valueDisagrees(link *model.Link, beside []*model.Link, tag string, refilled
 	}
 	states := statedBy(link)
 	states.words = append(states.words, words...)
+	limits := limitsOf(link)
 	var typed, right, write []string
 	for _, q := range amounts {
 		rivals := sameKind(states.values, q.Quantity)
 		agrees := func(q quantity.Quantity) bool { return agreesWithOne(q, rivals) || agreesWithOne(q, states.words) }
-		if q.Tolerance || len(rivals) == 0 || zeroed(link, q.Quantity) || q.isLeft(link, rivals, tag) ||
+		if q.Tolerance {
+			for i, l := range q.offBy(limits) {
+				if i == 0 {
+					typed = append(typed, q.said)
+				}
+				right, write = with(right, l.String()), with(write, l.String())
+			}
+			continue
+		}
+		if slices.ContainsFunc(limits, q.isMiddleOf) || len(rivals) == 0 || zeroed(link, q.Quantity) || q.isLeft(link, rivals, tag) ||
 			link.Kind.Act == model.Fill && !refilled && atMostOne(q.Quantity, rivals) || q.readAnyWay(agrees) {
 			continue
 		}
@@ -77,6 +89,36 @@ func valueDisagrees(link *model.Link, beside []*model.Link, tag string, refilled
 		return append(boundTurned(link, amounts, tag), branchTurned(link, amounts, tag)...)
 	}
 	return []finding.Finding{states.disagree(link, typed, right, write)}
+}
+
+// moreThanListed is told of a supply's link whose own words say more of it than the
+// procedure lists. What is filled into a circuit is held against its capacity.
+func moreThanListed(j *job, link *model.Link, block []*model.Link) []finding.Finding {
+	supply, is := link.To.(*model.Supply)
+	if !is || link.Text == "" {
+		return nil
+	}
+	links := make([]sentence.Placed, 0, len(block))
+	for _, l := range block {
+		links = append(links, sentence.Placed{Link: l})
+	}
+	if filledFrom(links, supply) {
+		return nil
+	}
+	listed := (&beside{of: j, names: map[string]bool{}}).supplies([]sentence.Placed{{Link: link}})
+	var typed, right []string
+	for _, t := range amountsOf(sentence.Sentence{Text: link.Text}, listed) {
+		for i, r := range listed.against(t) {
+			if i == 0 {
+				typed = append(typed, t.said)
+			}
+			right = with(right, r.String())
+		}
+	}
+	if len(typed) == 0 {
+		return nil
+	}
+	return []finding.Finding{stated{who: "the list of supplies"}.disagree(link, typed, right, right)}
 }
 
 // with is a list and a text that it may have already.

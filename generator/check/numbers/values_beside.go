@@ -270,6 +270,9 @@ func (b *beside) againstAs(t typed) []rival {
 		return nil
 	}
 	rivals := rivalsOf(b.rivals, t.Quantity)
+	if slices.ContainsFunc(rivals, func(r rival) bool { return t.isMiddleOf(r.limit) }) || slices.ContainsFunc(b.said, t.isMiddleOf) {
+		return nil
+	}
 	most := rivalsOf(b.most, t.Quantity)
 	if slices.ContainsFunc(rivals, func(r rival) bool { return t.agrees(r.Quantity) }) ||
 		slices.ContainsFunc(most, func(r rival) bool { return t.Base()*t.times <= r.Base() || t.agrees(r.Quantity) }) {
@@ -290,20 +293,18 @@ func (b *beside) fallen(t typed) bool {
 // toleranceAgainst holds what stands behind ± against the tolerances that are
 // stated, where there are any.
 func (b *beside) toleranceAgainst(t typed) []rival {
+	if slices.ContainsFunc(b.said, func(l quantity.Limit) bool { _, right := t.offOf(l); return right }) {
+		return nil
+	}
 	var out []rival
 	for _, r := range b.rivals {
-		if r.limit.Kind != quantity.PlusMinus || !t.Fits(quantity.Ratio) && !t.Fits(r.limit.Unit.Dimension()) {
-			continue
-		}
-		width := r.Quantity
-		width.Value = (r.limit.High - r.limit.Low) / 2
-		if t.Fits(quantity.Ratio) && r.limit.Unit.Dimension() != quantity.Ratio {
-			width.Value, width.Unit = width.Value/r.limit.Nominal*100, quantity.Percent
-		}
-		if quantity.Agrees(spanOf(t.Quantity), spanOf(width)) {
+		held, right := t.offOf(r.limit)
+		switch {
+		case right:
 			return nil
+		case held:
+			out = append(out, r)
 		}
-		out = append(out, r)
 	}
 	return out
 }

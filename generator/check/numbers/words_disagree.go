@@ -65,14 +65,16 @@ func addressesOf(p *model.Procedure) map[string]bool {
 // both.
 func (w *orders) disagree(link *model.Link) []finding.Finding {
 	own, opposite := w.meant(link)
-	if own == "" || strings.EqualFold(link.Text, link.To.Label()) { // a name is no order
+	if own == "" && w.leftIn(link.Kind.Act) == "" || strings.EqualFold(link.Text, link.To.Label()) { // a name is no order
 		return nil
 	}
 	hangs, takesDown := w.hung(link.Kind.Act)
-	against := ""
-	for _, c := range w.clauses(link.Text) {
+	down, up := w.levers(link)
+	leftOut := w.leftIn(link.Kind.Act)
+	against, all := "", w.clauses(link.Text)
+	for _, c := range all {
 		switch {
-		case c.ordered(own) != "", c.ordered(hangs) != "":
+		case c.ordered(own) != "", c.ordered(hangs) != "", c.isLever(down):
 			return nil
 		case against == "":
 			if against = c.ordered(opposite); against != "" && link.Kind.Act == model.Renew && !c.isOf(link.To.Label(), opposite) {
@@ -80,6 +82,12 @@ func (w *orders) disagree(link *model.Link) []finding.Finding {
 			}
 			if against == "" && c.Ends(c.Hung, c.object(takesDown)) {
 				against = c.ordered(takesDown)
+			}
+			if against == "" && c.wholly(link, all, leftOut) {
+				against = c.ordered(leftOut)
+			}
+			if against == "" && c.isLever(up) {
+				against = c.ordered(up)
 			}
 			if against == "" && pulls(link) && c.onlyNames(link.To.Label()) {
 				against = c.ordered(w.Pulled)
@@ -140,6 +148,69 @@ func (w *orders) hung(act model.Act) (own, opposite string) {
 	default: // nothing else is done to a lock
 		return "", ""
 	}
+}
+
+// leftIn are the orders that are the opposite of leaving a tool in place, and of
+// taking it away: a tool is fitted and removed as a part is.
+func (w *orders) leftIn(act model.Act) string {
+	switch act {
+	case model.Place:
+		return w.Remove
+	case model.Clear:
+		return w.Fit + " " + w.Placed
+	default: // no other act is done to a tool
+		return ""
+	}
+}
+
+// wholly says that a link orders one thing of the tool that it names, and nothing
+// more: who takes the chocks out of the box puts them under the wheels.
+func (c ordering) wholly(link *model.Link, all []ordering, orders string) bool {
+	t, is := link.To.(*model.Tool)
+	spoken := language.Known(c.job.language())
+	if !is || spoken == nil || len(all) != 1 {
+		return false
+	}
+	named := false
+	for _, word := range c.words {
+		switch {
+		case c.names(t.Label(), spoken.Stem(word), spoken.Stem):
+			named = true
+		case shape.Among(c.Articles, word), spoken.Verbs.Articles[word], spoken.Verbs.Little[word], spoken.Numbers.Spelled[word] > 0, hasFigure(word), shape.Among(strings.ReplaceAll(orders, "|", " "), word):
+		default:
+			return false
+		}
+	}
+	return named
+}
+
+// names says that a word, by its stem, is one of a name, or the end of one: "Keile"
+// of an "Unterlegkeil".
+func (c ordering) names(name, stem string, stemOf func(string) string) bool {
+	return slices.ContainsFunc(shape.PlainWords(name), func(word string) bool {
+		return stemOf(word) == stem || c.Glued && strings.HasSuffix(stemOf(word), stem)
+	})
+}
+
+// levers are the orders that move the lever of a switch: to off and to on.
+func (w *orders) levers(link *model.Link) (own, opposite string) {
+	if w.cutBy(link.To) != shape.Opened {
+		return "", ""
+	}
+	switch link.Kind.Act {
+	case model.Isolate:
+		return w.Down, w.Up
+	case model.Restore, model.TestLive:
+		return w.Up, w.Down
+	default: // no other act moves a switch
+		return "", ""
+	}
+}
+
+// isLever says that a clause orders one of these of a switch, by a word for one: the
+// load that is let down is none.
+func (c ordering) isLever(orders string) bool {
+	return orders != "" && c.ordered(orders) != "" && c.Ends(c.Switches, c.object(orders))
 }
 
 // pulls says that pulling is the opposite of what a link does: of a connector that
@@ -257,6 +328,7 @@ func (w *orders) clauses(text string) []ordering {
 	all := strings.Fields(text)
 	one := ordering{orders: w, words: make([]string, 0, len(all)), raw: make([]string, 0, len(all))}
 	closeOne := func(joined bool) {
+		one.dropAgain()
 		if len(one.words) > 0 {
 			out = append(out, one)
 		}
@@ -296,7 +368,7 @@ func (c ordering) ordered(list string) string {
 		switch {
 		case !parted && c.endsIn(head):
 			return c.raw[len(c.raw)-1]
-		case c.words[0] != head || c.isNoun(head):
+		case !c.isOrder(c.words[0], head) || c.isNoun(head):
 		case !parted:
 			return c.raw[0]
 		case c.hasTail(tail):
@@ -305,6 +377,35 @@ func (c ordering) ordered(list string) string {
 	}
 	return ""
 }
+
+// dropAgain takes away what stands before an order and changes nothing of it.
+func (c *ordering) dropAgain() {
+	for again := range strings.FieldsSeq(c.Again) {
+		if n := strings.Count(again, "|") + 1; len(c.words) > n && strings.Join(c.words[:n], "|") == again && strings.HasSuffix(c.bare(c.words[n]), "r") {
+			c.words, c.raw = c.words[n:], c.raw[n:]
+			return
+		}
+	}
+}
+
+// isOrder says that a word is an order, as it stands or with what the language glues
+// behind it.
+func (c ordering) isOrder(word, order string) bool {
+	return word == order || c.Clitics != "" && c.bare(word) != word && c.bare(word) == unstressed.Replace(order)
+}
+
+// bare is a word without what is glued behind it, and without the accent that this
+// gave it: "ábrala" is "abra". A word that has nothing there stays as it is.
+func (a *orders) bare(word string) string {
+	for clitic := range strings.FieldsSeq(a.Clitics) {
+		if order, has := strings.CutSuffix(word, clitic); has {
+			return unstressed.Replace(order)
+		}
+	}
+	return word
+}
+
+var unstressed = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u")
 
 // isNoun says whether a word that can be a noun is one here: "take tag and
 // lock off", "lock off".

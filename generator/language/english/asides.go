@@ -23,6 +23,7 @@ var asides = shape.Asides{
 		"came only at", "opened only at", "tripped only at", "it had", "it showed"},
 	Supposing:   shape.SetOf("if when whenever once unless until till"),
 	Ranges:      []shape.Range{{Between: "to"}, {Before: "between", Between: "and"}, {Before: "from", Between: "down to"}},
+	OffBy:       []string{"plus or minus", "plus/minus", "plus-minus", "give or take"},
 	RangeBehind: shape.SetOf("to from between at of for is are about within with by reads read has have shows show"),
 	AllOf:       shape.SetOf("all both each and every"),
 	Of:          []string{"of", "for"},

@@ -23,6 +23,7 @@ var asides = shape.Asides{
 		"war eingestellt auf", "es hatte", "es zeigte"},
 	Supposing:   shape.SetOf("wenn falls sobald bis solange"),
 	Ranges:      []shape.Range{{Between: "bis"}, {Before: "zwischen", Between: "und"}, {Before: "von", Between: "auf"}},
+	OffBy:       []string{"plus/minus", "plus minus", "plus-minus", "plusminus", "plus oder minus"},
 	RangeBehind: shape.SetOf("von zwischen auf bei mit für ist sind hat haben zeigt zeigen"),
 	AllOf:       shape.SetOf("alle beide jede jeden und"),
 	Of:          []string{"von", "für"},

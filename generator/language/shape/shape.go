@@ -147,6 +147,11 @@ type Acts struct {
 	Renewed        string // take off for good, and put a new one in
 	Fresh          string // new
 
+	Up, Down string `may:"empty"` // orders that move the lever of a switch to on and to off, and lift and lower all else
+
+	Clitics string `may:"empty"` // what is glued behind an order: "ábrala"
+	Again   string `may:"empty"` // what stands before one and changes nothing of it: "vuelva a abrir"
+
 	Hung string // what is hung at a point and taken off again
 
 	Joiners   string // what stands before a second order
@@ -189,8 +194,9 @@ type Asides struct {
 	Supposing Set      // before what is only supposed
 
 	Ranges      []Range
-	RangeBehind Set // words behind which a range begins, and no count
-	AllOf       Set // words before a count of things that something takes long at: "all 4 to 6 min"
+	OffBy       []string // between an amount and how far it may be off
+	RangeBehind Set      // words behind which a range begins, and no count
+	AllOf       Set      // words before a count of things that something takes long at: "all 4 to 6 min"
 
 	Of      []string // between a thing and its amount
 	SetTo   []string // between an instrument and the voltage that it is set to

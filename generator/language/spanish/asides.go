@@ -23,6 +23,7 @@ var asides = shape.Asides{
 	Found:       []string{"saltó a", "saltó a los", "saltó en", "abrió a", "abrió a los", "abría a", "cerró a", "disparó a", "disparaba a", "estaba a", "estaba en", "quedó a", "quedó en", "marcaba", "marcó", "tenía", "vino a"},
 	Supposing:   shape.SetOf("si cuando hasta mientras salvo"),
 	Ranges:      []shape.Range{{Between: "a"}, {Between: "hasta"}, {Before: "entre", Between: "y"}},
+	OffBy:       []string{"más o menos", "más/menos", "más menos", "más-menos"},
 	RangeBehind: shape.SetOf("de entre desde a en es son unos unas hasta con por para durante tiene tienen marca marcan"),
 	AllOf:       shape.SetOf("todos todas ambos ambas cada y"),
 	Of:          []string{"de", "para"},

@@ -337,9 +337,6 @@ func mendHeld(f *model.Fastener) finding.Words {
 	for _, p := range f.Holds {
 		links = append(links, "tighten:"+f.ID+"#"+p.ID)
 	}
-	if len(links) == 0 {
-		links = append(links, "tighten:"+f.ID)
-	}
 	return finding.Say("write %s", finding.ListOf(" or ", links))
 }
 

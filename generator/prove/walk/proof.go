@@ -46,6 +46,9 @@ func (w *walk) showsDead(e *model.Energy, x thing, g diagram.Func) (unshown diag
 // takes; false where one of its holds could not be read.
 func holdsOf(s *model.Step, e *model.Energy) (holds []*model.Hold, read bool) {
 	for _, l := range s.Links {
+		if _, maybe := l.Near().(*model.Hold); maybe && (l.Odd || l.Kind == model.UnknownLink) {
+			return nil, false
+		}
 		if !takes(l) {
 			continue
 		}
