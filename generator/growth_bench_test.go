@@ -157,6 +157,22 @@ var growths = []growth{
 			"procedures/a.md":   aProcedure("for: rig\n", "## Work\n\n"+times(n, func(i int) string { return fmt.Sprintf("%d. [With option %d](when:o-%d), look at it.\n", i+1, i, i) })),
 		}
 	}},
+	{"takings of a hold", 500, 4000, func(n int) map[string]string {
+		return map[string]string{
+			"register/holds.yaml": "dry: { name: joint, kind: look, what: the joint, good: dry }\n",
+			"procedures/a.md": aProcedure("holds: [dry]\n", "## Work\n\n"+times(n/2, func(i int) string {
+				return fmt.Sprintf("%d. [Look at the joint](hold:dry).\n%d. [Where it is not dry](if-not:dry), wipe it.\n", 2*i+1, 2*i+2)
+			})),
+		}
+	}},
+	{"answers", 500, 4000, func(n int) map[string]string {
+		return map[string]string{
+			"register/holds.yaml": "seat: { name: state of the seat, kind: ask, answers: { good: clean, worn: scored } }\n",
+			"procedures/a.md": aProcedure("holds: [seat]\n", "## Work\n\n"+times(n/3, func(i int) string {
+				return fmt.Sprintf("%d. [Look at the seat](hold:seat).\n%d. [Where it is scored](if:seat=worn), polish it.\n%d. [Where it is clean](if:seat=good), wipe it.\n", 3*i+1, 3*i+2, 3*i+3)
+			})),
+		}
+	}},
 	{"parts", 100, 800, func(n int) map[string]string {
 		return map[string]string{
 			"machines/rig.yaml": aRig + "parts:\n" + times(n, func(i int) string { return fmt.Sprintf("  p-%d: { name: part %d }\n", i, i) }),

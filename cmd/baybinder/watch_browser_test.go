@@ -34,7 +34,8 @@ var (
 		options := append(chromedp.DefaultExecAllocatorOptions[:],
 			chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
 			chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
-			chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true))
+			chromedp.Flag("disable-sync", true), chromedp.Flag("disable-quic", true),
+			chromedp.Flag("force-gpu-mem-available-mb", "0"))
 		alloc, stop := chromedp.NewExecAllocator(context.Background(), options...)
 		ctx, cancel := chromedp.NewContext(alloc)
 		chromiumEnds = func() { cancel(); stop() }

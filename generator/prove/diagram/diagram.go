@@ -177,6 +177,29 @@ func (t *Table) Or(a, b Func) Func     { return t.Ite(a, Yes, b) }
 func (t *Table) Not(a Func) Func       { return t.Ite(a, No, Yes) }
 func (t *Table) AndNot(a, b Func) Func { return t.Ite(b, No, a) }
 
+// Meet says whether both hold somewhere. It ends where they first do, and makes
+// nothing.
+func (t *Table) Meet(a, b Func) bool {
+	switch {
+	case a == No || b == No:
+		return false
+	case a == Yes || b == Yes || a == b:
+		return true
+	}
+	key := [3]Func{a, b, No} // as And has it
+	if f, known := t.memo[key]; known {
+		return f != No
+	}
+	v := min(t.top(a), t.top(b))
+	for i := range int(t.Values[v]) {
+		if t.Meet(t.cofactor(a, v, i), t.cofactor(b, v, i)) {
+			return true
+		}
+	}
+	t.memo[key] = No
+	return false
+}
+
 // Apply changes every constant of a function.
 func (t *Table) Apply(f Func, change func(Func) Func) Func {
 	if f.Constant() {

@@ -66,15 +66,19 @@ func TestDiagramsAreFunctions(t *testing.T) {
 			tab.Variable(2)
 		}
 		a, b := drawFormula(t, tab, 4), drawFormula(t, tab, 4)
-		same := true
+		same, meet := true, false
 		eachWorld(func(w [4]int, way map[int32]int) {
 			if got := tab.Value(a.f, way); got != a.value(w) {
 				t.Fatalf("in %v the diagram is %d, not %d", w, got, a.value(w))
 			}
 			same = same && a.value(w) == b.value(w)
+			meet = meet || a.value(w) == Yes && b.value(w) == Yes
 		})
 		if same != (a.f == b.f) {
 			t.Fatal("equal functions have different references, or different ones the same")
+		}
+		if tab.Meet(a.f, b.f) != meet || (tab.And(a.f, b.f) != No) != meet || tab.Meet(a.f, b.f) != meet {
+			t.Fatalf("that both hold somewhere is %v", meet)
 		}
 		if way := tab.Witness(a.f); (way == nil) != (a.f == No) || way != nil && tab.Value(a.f, way) != Yes {
 			t.Fatal("the path to yes leads elsewhere")

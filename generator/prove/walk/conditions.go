@@ -56,7 +56,7 @@ type conditions struct {
 	*diagram.Table
 	machine  *model.Machine
 	vars     []variable
-	own      []int32 // the procedure's own options, outcomes and optional steps
+	own      map[variable]int32 // the procedure's own options, outcomes and optional steps
 	options  []int32
 	together diagram.Func // what must hold between outcomes
 	worlds   diagram.Func
@@ -69,13 +69,14 @@ func newConditions(t *diagram.Table, m *model.Machine) conditions {
 
 // id is the number of a condition of the procedure itself.
 func (c *conditions) id(v variable) int32 {
-	for _, id := range c.own {
-		if c.vars[id] == v {
-			return id
-		}
+	if id, has := c.own[v]; has {
+		return id
 	}
 	id := c.add(v, 2)
-	c.own = append(c.own, id)
+	if c.own == nil {
+		c.own = map[variable]int32{}
+	}
+	c.own[v] = id
 	if v.kind == anOption {
 		c.options = append(c.options, id)
 	}
@@ -108,7 +109,7 @@ func (c *conditions) possible(f diagram.Func) bool {
 	if f.Constant() {
 		return f != diagram.No
 	}
-	return c.And(f, c.all()) != diagram.No
+	return c.Meet(f, c.all())
 }
 
 // all is the worlds that there are: the rows of units where all could be read,

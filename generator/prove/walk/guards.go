@@ -1,6 +1,8 @@
 package walk
 
 import (
+	"slices"
+
 	"baybinder/generator/model"
 	"baybinder/generator/prove/diagram"
 )
@@ -84,26 +86,67 @@ func (w *walk) went(l *model.Link) diagram.Func {
 	if len(takings) == 0 {
 		return w.holds(variable{kind: kind, hold: hold, answer: l.Frag()})
 	}
-	f := diagram.No
-	for _, t := range takings {
-		this := w.holds(variable{kind: kind, hold: hold, taking: t.link, step: t.step, answer: l.Frag()})
-		f = w.Ite(w.guardOf[t.step].Func, this, f)
+	if w.outcomes == nil {
+		w.outcomes = map[outcome]latest{}
 	}
-	return f
+	as := outcome{kind, hold, l.Frag()}
+	known := w.outcomes[as]
+	for _, t := range takings[known.takings:] {
+		this := w.holds(variable{kind: kind, hold: hold, taking: t.link, step: t.step, answer: l.Frag()})
+		known.how = w.Ite(w.guardOf[t.step].Func, this, known.how)
+	}
+	known.takings = len(takings)
+	w.outcomes[as] = known
+	return known.how
+}
+
+// outcome is how a hold can have gone.
+type outcome struct {
+	kind   conditionKind
+	hold   *model.Hold
+	answer string
+}
+
+// latest says where the latest of so many takings that was done at all went in one
+// way: diagram.No for none.
+type latest struct {
+	takings int
+	how     diagram.Func
 }
 
 // failed says where a taking in a step failed and the branch for that was gone
 // into.
 func (w *walk) failed(l *model.Link, s *model.Step) diagram.Func {
 	hold, _ := l.To.(*model.Hold)
-	if hold == nil || len(w.plan.askers[l]) == 0 || hold.Kind == "ask" {
+	if hold == nil || hold.Kind == "ask" {
 		return diagram.No
 	}
-	branch := diagram.No
-	for _, s := range w.plan.askers[l] {
-		branch = w.Or(branch, w.guardOf[s].Func)
+	branch := w.goneInto(hold, w.plan.from[l])
+	if branch == diagram.No {
+		return diagram.No
 	}
 	return w.And(branch, w.holds(variable{kind: anOutcome, hold: hold, taking: l, step: s}))
+}
+
+// goneInto says where one of the steps is done that ask how a hold went, from the
+// first that is named on.
+func (w *walk) goneInto(hold *model.Hold, from int) diagram.Func {
+	asked := w.plan.asked[hold]
+	if from == len(asked) {
+		return diagram.No
+	}
+	if w.gone == nil {
+		w.gone = map[*model.Hold][]diagram.Func{}
+	}
+	if w.gone[hold] == nil {
+		some, any := make([]diagram.Func, len(asked)), diagram.No
+		for i, a := range slices.Backward(asked) {
+			any = w.Or(any, w.guardOf[a.step].Func)
+			some[i] = any
+		}
+		w.gone[hold] = some
+	}
+	return w.gone[hold][from]
 }
 
 // present says where a thing is there at all. An energy of which a unit has

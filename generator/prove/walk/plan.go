@@ -6,10 +6,12 @@ import (
 	"baybinder/generator/model"
 )
 
-// plan is what can be said of a procedure's steps before they are walked.
+// plan is what can be said of a procedure's steps before they are walked. It is as
+// long as the procedure, however often a hold is taken and asked about.
 type plan struct {
-	asks    map[*model.Link][]taking      // of if-not: and if:, the takings before it, the latest last
-	askers  map[*model.Link][]*model.Step // of a taking, the steps that ask how it went
+	asks    map[*model.Link][]taking // of if-not: and if:, the takings before it, the latest last
+	asked   map[*model.Hold][]asking // in the order of the steps
+	from    map[*model.Link]int      // of a taking, the first of these that asks about it
 	answers []question
 }
 
@@ -17,6 +19,13 @@ type plan struct {
 type taking struct {
 	link *model.Link
 	step *model.Step
+}
+
+// asking is where a step asks how a hold went that was taken so often before it.
+type asking struct {
+	link   *model.Link
+	step   *model.Step
+	before int
 }
 
 // question is an ask hold whose answer is asked for.
@@ -50,60 +59,64 @@ func items(s *model.Step) []item {
 }
 
 func newPlan(p *model.Procedure) *plan {
-	pl := &plan{asks: map[*model.Link][]taking{}, askers: map[*model.Link][]*model.Step{}}
+	pl := &plan{asks: map[*model.Link][]taking{}, asked: map[*model.Hold][]asking{}, from: map[*model.Link]int{}}
 	taken := map[*model.Hold][]taking{}
+	var holds []*model.Hold // in the order in which they are asked about
 	for _, ph := range p.Phases {
 		for _, s := range ph.Steps {
-			pl.step(s, taken)
+			holds = pl.step(s, taken, holds)
 		}
+	}
+	for _, hold := range holds {
+		pl.questions(hold, taken[hold])
 	}
 	return pl
 }
 
-func (pl *plan) step(s *model.Step, taken map[*model.Hold][]taking) {
+func (pl *plan) step(s *model.Step, taken map[*model.Hold][]taking, holds []*model.Hold) []*model.Hold {
 	for _, l := range s.Links {
 		if hold, asked := askedOf(l); asked {
-			pl.ask(l, hold, s, taken[hold])
+			if len(pl.asked[hold]) == 0 {
+				holds = append(holds, hold)
+			}
+			pl.asks[l] = slices.Clip(taken[hold])
+			pl.asked[hold] = append(pl.asked[hold], asking{l, s, len(taken[hold])})
 		}
 	}
 	for _, it := range items(s) {
 		switch {
 		case it.sub != nil:
-			pl.step(it.sub, taken)
+			holds = pl.step(it.sub, taken, holds)
 		case takes(it.link):
 			if hold, _ := it.link.To.(*model.Hold); hold != nil {
+				pl.from[it.link] = len(pl.asked[hold])
 				taken[hold] = append(taken[hold], taking{it.link, s})
 			}
 		}
 	}
+	return holds
 }
 
-func (pl *plan) ask(l *model.Link, hold *model.Hold, s *model.Step, before []taking) {
-	pl.asks[l] = slices.Clip(before)
-	for _, t := range before {
-		pl.askers[t.link] = append(pl.askers[t.link], s)
-		pl.question(l, hold, t)
-	}
-	if len(before) == 0 {
-		pl.question(l, hold, taking{})
-	}
-}
-
-// question notes that an answer is asked for.
-func (pl *plan) question(l *model.Link, hold *model.Hold, t taking) {
-	if !l.Is(model.LinkIf) {
-		return
-	}
-	for i := range pl.answers {
-		q := &pl.answers[i]
-		if q.hold == hold && q.taking == t {
-			if !slices.Contains(q.answers, l.Frag()) {
-				q.answers = append(q.answers, l.Frag())
+// questions notes which answers of a hold are asked for, of its latest taking first:
+// a later one's conditions come later in the order of the diagram, and what is put on
+// top of it costs nothing.
+func (pl *plan) questions(hold *model.Hold, takings []taking) {
+	asked, answers := pl.asked[hold], []string(nil)
+	upTo := func(taken int, t taking) {
+		for ; len(asked) > 0 && asked[len(asked)-1].before > taken; asked = asked[:len(asked)-1] {
+			if l := asked[len(asked)-1].link; l.Is(model.LinkIf) && !slices.Contains(answers, l.Frag()) {
+				answers = append(answers, l.Frag())
 			}
-			return
+		}
+		if len(answers) > 0 {
+			pl.answers = append(pl.answers, question{hold, t, slices.Clip(answers)})
 		}
 	}
-	pl.answers = append(pl.answers, question{hold, t, []string{l.Frag()}})
+	for i, t := range slices.Backward(takings) {
+		upTo(i, t)
+	}
+	answers = nil // those that are asked for before it was ever taken
+	upTo(-1, taking{})
 }
 
 // askedOf is the hold whose outcome a link asks about.

@@ -252,6 +252,8 @@ type walk struct {
 	p           *model.Procedure
 	plan        *plan
 	guardOf     map[*model.Step]pathCondition
+	outcomes    map[outcome]latest             // of the holds that were asked about so far
+	gone        map[*model.Hold][]diagram.Func // where one of the steps that ask is done, from each on
 	leadOf      map[*model.Phase]pathCondition
 	home        []diagram.Func // how things stand at the start where the procedure is walked alone
 	unlikeHomes bool           // some stand one way on one unit and another way on another
