@@ -29,7 +29,7 @@ func noNoun(word string) bool {
 func bareNumbers(s sentence.Sentence) []typed {
 	var out []typed
 	for _, l := range s.Links {
-		behind := s.Text[min(l.End, len(s.Text)):] // a link may stand behind the end of its sentence
+		behind := s.Text[min(l.End, len(s.Text)):nameless(s, l.End)] // a link may stand behind the end of its sentence
 		m := bareNumber.FindStringSubmatchIndex(behind)
 		if !l.Kind.Sets || m == nil || !alone(behind[m[1]:]) {
 			continue
@@ -41,6 +41,18 @@ func bareNumbers(s sentence.Sentence) []typed {
 		}
 	}
 	return out
+}
+
+// nameless is where the first link behind a place stands that prints no name of a thing,
+// as time: and people: without words: what is before it ends there. Where there is none
+// it is the end of the sentence.
+func nameless(s sentence.Sentence, behind int) int {
+	for _, l := range s.Links {
+		if l.Start >= behind && l.Start <= len(s.Text) && l.Text == "" && l.To == nil && !l.Bad {
+			return l.Start
+		}
+	}
+	return len(s.Text)
 }
 
 // plainRange is a range without a unit, one end of which has decimals: "1.22 to

@@ -74,6 +74,8 @@ func TestAtTheEdge(t *testing.T) {
 		"a range at the beginning":        inSentence("1.22 to 1.28, that is right: read the density. [](hold:density)"),
 		"a wrong range at the beginning":  inSentence("⟦value-disagrees⟧1.20 to 1.28, that is right: read the density. [](hold:density)"),
 		"a figure behind the sign":        inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧48, 2 at a time."),
+		"a time behind it":                inSentence("[Tighten the bolts](tighten:seat-bolt) to ⟦value-disagrees⟧48 [](time:5min)"),
+		"a thing behind it":               inSentence("[Tighten the bolts](tighten:seat-bolt) to 2 [](fastener:lid-bolt)"),
 		"a time of a clock":               inSentence("[Tighten the bolts](tighten:seat-bolt) at 10:00."),
 		"all of them, to so much":         inSentence("[Tighten the bolts](tighten:lid-bolt), all four to 9 N·m."),
 		"both ends written out":           inSentence("The [air](energy:air) has ⟦value-disagrees⟧four to twelve bar."),
