@@ -25,7 +25,7 @@ func withTolerances(amounts []amountIn, text, tag string) []amountIn {
 			behind = amounts[i+1].Start
 		}
 		if head, said := cutTolerance(text[:a.Start], words); said && !a.Tolerance {
-			if n := len(out); n > 0 && strings.TrimRight(head, " ,") == text[:out[n-1].End] {
+			if n := len(out); n > 0 && head == text[:out[n-1].End] {
 				a.Tolerance = true
 			} else if low, is := numberAtEnd(head, tag); is {
 				out = append(out, sharing(text, low, a, tag)...)
@@ -52,13 +52,18 @@ func toleranceWords(tag string) []string {
 	return nil
 }
 
+// setsApart says that a sign stands between an amount and how far it may be off.
+func setsApart(r rune) bool { return r == ',' || unicode.IsSpace(r) }
+
 // cutTolerance takes the words that make a tolerance of what stands behind them from
 // the end of a text.
 func cutTolerance(text string, words []string) (head string, is bool) {
 	text = strings.TrimRightFunc(text, unicode.IsSpace)
 	for _, w := range words {
-		if at := len(text) - len(w); at > 0 && strings.EqualFold(text[at:], w) && strings.ContainsRune(" ,", rune(text[at-1])) {
-			return strings.TrimRight(text[:at], " ,"), true
+		if at := len(text) - len(w); at > 0 && strings.EqualFold(text[at:], w) {
+			if head := strings.TrimRightFunc(text[:at], setsApart); head != text[:at] {
+				return head, true
+			}
 		}
 	}
 	return "", false
@@ -67,12 +72,12 @@ func cutTolerance(text string, words []string) (head string, is bool) {
 // bareTolerance is how far an amount may be off where that has no unit, "140 bar ±5".
 // More said behind it would make it a number of something: "± 2 notches".
 func bareTolerance(text string, a amountIn, tag string, words []string) (amountIn, bool) {
-	rest := strings.TrimLeft(text[a.End:], "  ,")
+	rest := strings.TrimLeftFunc(text[a.End:], setsApart)
 	for _, w := range append([]string{"±", "+/-"}, words...) {
 		if len(rest) < len(w) || !strings.EqualFold(rest[:len(w)], w) {
 			continue
 		}
-		figures := strings.TrimLeft(rest[len(w):], "  ")
+		figures := strings.TrimLeftFunc(rest[len(w):], unicode.IsSpace)
 		end := strings.IndexFunc(figures, func(r rune) bool { return !unicode.IsDigit(r) && r != '.' && r != ',' })
 		if end < 0 {
 			end = len(figures)
