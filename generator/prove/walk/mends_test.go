@@ -238,3 +238,21 @@ func TestMendsOfWhatStandsRoundAnEnergy(t *testing.T) {
 		}
 	}
 }
+
+// A step that finds an energy dead where a procedure takes it cut off is told which
+// word its point stands by: locked where that takes a lock, isolated where none does.
+func TestMendsNameHowThePointStands(t *testing.T) {
+	for lock, c := range map[string]struct{ step, want string }{
+		"yes": {"[Off](isolate:feed), [lock](lock:feed)", "write switch: locked in expects of callee in place of feed"},
+		"no":  {"[Off](isolate:feed)", "write switch: isolated in expects of callee in place of feed"},
+	} {
+		files := shopFiles(t)
+		files["register/holds.yaml"] += "still: { name: still, kind: look, of: feed, what: the feed, good: still }\n"
+		files["machines/rig.yaml"] = "name: Rig\npoints: { switch: { name: switch, lock: " + lock + " } }\nenergies: { feed: { name: feed, kind: motion, points: [switch] } }\n"
+		files["procedures/callee.md"] = "---\ntitle: Callee\nfor: rig\nexpects: { feed: isolated }\nleaves: { feed: isolated }\n---\n## Work\n\n1. Look.\n"
+		files["procedures/job.md"] = "---\ntitle: Job\nfor: rig\nleaves: { feed: dead }\n---\n## Work\n\n1. " + c.step + ".\n2. [Dead](prove:feed). [](hold:still)\n3. [Call](do:callee).\n"
+		if found := walked(t, files, false); !slices.ContainsFunc(found, func(f finding.Finding) bool { return f.Code == "state-mismatch" && strings.Contains(f.Mend, c.want) }) {
+			t.Errorf("lock: %s: found %v, want a mend with %q", lock, found, c.want)
+		}
+	}
+}

@@ -12,7 +12,7 @@ import (
 // would be. Nothing of the result changes; several may be tried at once.
 func (r *Result) Try(p *model.Procedure) *Walk {
 	s := r.shared.placing(p)
-	if inCycle([]*model.Procedure{p})[p] {
+	if performsItself(p) {
 		return &Walk{Words: wordsOnly(p)}
 	}
 	if s.walkable(p) {
@@ -30,7 +30,7 @@ func (r *Result) Try(p *model.Procedure) *Walk {
 // TryCallers walks callers of a procedure with another in its place, which is
 // the same as it would be. Findings stand in the callers, by them in their order.
 func (r *Result) TryCallers(of, instead *model.Procedure, callers []*model.Procedure) []finding.Finding {
-	if inCycle([]*model.Procedure{instead})[instead] {
+	if performsItself(instead) {
 		return nil
 	}
 	s := *r.shared.placing(instead)
@@ -51,6 +51,22 @@ func (r *Result) TryCallers(of, instead *model.Procedure, callers []*model.Proce
 		found = append(found, s.walk(c).Findings...)
 	}
 	return found
+}
+
+// performsItself says that a procedure is not walked: it performs one that is not, or,
+// by whichever others, the one in whose place it is tried.
+func performsItself(p *model.Procedure) bool {
+	return inCycle([]*model.Procedure{p})[p] || performs(p, p.ID, map[*model.Procedure]bool{})
+}
+
+func performs(p *model.Procedure, id string, seen map[*model.Procedure]bool) bool {
+	return slices.ContainsFunc(calleesOf(p), func(q *model.Procedure) bool {
+		if seen[q] {
+			return false
+		}
+		seen[q] = true
+		return q.ID == id || performs(q, id, seen)
+	})
 }
 
 // placing is the same with layouts that hold what a procedure puts in place or
