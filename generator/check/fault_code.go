@@ -21,7 +21,7 @@ var faultCode = finding.Rule{
 // reader shows is written among the symptoms too.
 func runFaultCode(_ *Context, p *model.Procedure) []finding.Finding {
 	places := []position.Pos{frontMatter(p)}
-	for _, b := range blocks(p) {
+	for _, b := range p.Blocks() {
 		places = append(places, b.At)
 	}
 	var list []finding.Finding

@@ -7,22 +7,13 @@ import (
 	"baybinder/generator/model"
 )
 
-// blocks are all blocks of a procedure's text, in no order that matters.
-func blocks(p *model.Procedure) []*model.Block {
-	out := outsideSteps(p)
-	for _, phase := range p.Phases {
-		out = append(out, &phase.Title)
-	}
-	for _, s := range p.Steps {
-		out = each(out, s.Blocks)
-	}
-	return out
-}
-
 // outsideSteps are the blocks that belong to no step and are no title, in
 // reading order.
 func outsideSteps(p *model.Procedure) []*model.Block {
-	out := each(nil, p.Intro)
+	var out []*model.Block
+	for i := range p.Intro {
+		out = append(out, &p.Intro[i])
+	}
 	for _, phase := range p.Phases {
 		if phase.Lead != nil {
 			out = append(out, phase.Lead)
@@ -36,20 +27,9 @@ func outsideSteps(p *model.Procedure) []*model.Block {
 	return out
 }
 
-func each(out []*model.Block, list []model.Block) []*model.Block {
-	for i := range list {
-		out = append(out, &list[i])
-	}
-	return out
-}
-
 // allLinks are the links of a procedure wherever they stand, in reading order.
 func allLinks(p *model.Procedure) []*model.Link {
-	out := make([]*model.Link, 0, 4*len(p.Steps))
-	for _, b := range blocks(p) {
-		out = append(out, b.Links...)
-	}
-	return inOrder(out)
+	return inOrder(p.Links())
 }
 
 // uses are the links by which a procedure needs or does something, in reading

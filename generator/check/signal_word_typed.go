@@ -27,7 +27,7 @@ func runSignalWordTyped(c *Context, p *model.Procedure) []finding.Finding {
 		return nil
 	}
 	var found []finding.Finding
-	for _, b := range blocks(p) {
+	for _, b := range p.Blocks() {
 		if strings.HasPrefix(b.Parts[0], "<pre") {
 			continue
 		}

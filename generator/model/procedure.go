@@ -335,6 +335,42 @@ func (p *Procedure) FindPhase(id string) *Phase {
 	return nil
 }
 
+// Blocks are all blocks of a procedure's text, headings too: what stands outside the
+// steps first, each in reading order.
+func (p *Procedure) Blocks() []*Block {
+	var out []*Block
+	each := func(list []Block) {
+		for i := range list {
+			out = append(out, &list[i])
+		}
+	}
+	each(p.Intro)
+	for _, phase := range p.Phases {
+		out = append(out, &phase.Title)
+		if phase.Lead != nil {
+			out = append(out, phase.Lead)
+		}
+		for _, part := range phase.Body {
+			if part.Prose != nil {
+				out = append(out, part.Prose)
+			}
+		}
+	}
+	for _, s := range p.Steps {
+		each(s.Blocks)
+	}
+	return out
+}
+
+// Links are all links of a procedure, those of its headings too, as its blocks stand.
+func (p *Procedure) Links() []*Link {
+	out := make([]*Link, 0, 4*len(p.Steps))
+	for _, b := range p.Blocks() {
+		out = append(out, b.Links...)
+	}
+	return out
+}
+
 // Pictures are the pictures that a procedure shows, by path, as often as it does.
 func (p *Procedure) Pictures() []string {
 	var out []string

@@ -68,34 +68,8 @@ func below(s *model.Step) int {
 	return n
 }
 
-// Links are all links of a procedure, those of its headings included.
-func Links(p *model.Procedure) []*model.Link {
-	var out []*model.Link
-	add := func(blocks ...model.Block) {
-		for _, b := range blocks {
-			out = append(out, b.Links...)
-		}
-	}
-	add(p.Intro...)
-	for _, ph := range p.Phases {
-		add(ph.Title)
-		if ph.Lead != nil {
-			add(*ph.Lead)
-		}
-		for _, part := range ph.Body {
-			if part.Prose != nil {
-				add(*part.Prose)
-			}
-		}
-	}
-	for _, s := range p.Steps {
-		add(s.Blocks...)
-	}
-	return out
-}
-
 func linkAt(p *model.Procedure, offset int) *model.Link {
-	for _, l := range Links(p) {
+	for _, l := range p.Links() {
 		if l.At.File == p.File && l.At.Start <= offset && offset <= l.At.End {
 			return l
 		}

@@ -23,7 +23,7 @@ var ValueDisagrees = finding.Rule{
 func valuesDisagree(j *job) []finding.Finding {
 	var found []finding.Finding
 	refilled := refillsOf(j)
-	for _, block := range blocksOf(j.of) {
+	for _, block := range j.of.Blocks() {
 		for _, link := range block.Links {
 			if !link.Bad && (link.To == nil || !valuesLost(link.To)) {
 				found = append(found, valueDisagrees(link, block.Links, j.language(), refilled[link])...)
@@ -198,32 +198,4 @@ func besides(link *model.Link, beside []*model.Link) (amounts []quantity.Quantit
 // nothing of it.
 func blind(h *model.Hold, of *model.Energy) bool {
 	return of != nil && h.Of.ID == of.ID && !h.Limit.IsZero() && !of.ShownIn(h.Limit.Unit.Dimension())
-}
-
-// blocksOf are the blocks of a procedure's text, wherever they stand, in no
-// order that matters.
-func blocksOf(p *model.Procedure) []*model.Block {
-	out := each(nil, p.Intro)
-	for _, phase := range p.Phases {
-		out = append(out, &phase.Title)
-		if phase.Lead != nil {
-			out = append(out, phase.Lead)
-		}
-		for _, part := range phase.Body {
-			if part.Prose != nil {
-				out = append(out, part.Prose)
-			}
-		}
-	}
-	for _, s := range p.Steps {
-		out = each(out, s.Blocks)
-	}
-	return out
-}
-
-func each(out []*model.Block, blocks []model.Block) []*model.Block {
-	for i := range blocks {
-		out = append(out, &blocks[i])
-	}
-	return out
 }

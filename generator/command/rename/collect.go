@@ -356,7 +356,7 @@ func uses(p *model.Procedure, entry model.Named) bool {
 			return true
 		}
 	}
-	for _, l := range links(p) {
+	for _, l := range p.Links() {
 		if l.To == entry {
 			return true
 		}

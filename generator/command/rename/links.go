@@ -10,36 +10,10 @@ import (
 	"baybinder/generator/read/syntax"
 )
 
-// links are all links of a procedure.
-func links(p *model.Procedure) []*model.Link {
-	var all []*model.Link
-	add := func(b *model.Block) {
-		if b != nil {
-			all = append(all, b.Links...)
-		}
-	}
-	for i := range p.Intro {
-		add(&p.Intro[i])
-	}
-	for _, phase := range p.Phases {
-		add(&phase.Title)
-		add(phase.Lead)
-		for _, part := range phase.Body {
-			add(part.Prose)
-		}
-	}
-	for _, s := range p.Steps {
-		for i := range s.Blocks {
-			add(&s.Blocks[i])
-		}
-	}
-	return all
-}
-
 // links notes the addresses of a procedure's links that name the target.
 func (c *collector) links(p *model.Procedure) {
 	machine := c.machineOf(p)
-	for _, l := range links(p) {
+	for _, l := range p.Links() {
 		for _, from := range c.inAddress(l, machine) {
 			c.inLink(l, from)
 		}

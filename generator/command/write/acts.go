@@ -8,7 +8,6 @@ import (
 	"baybinder/generator/base/patch"
 	"baybinder/generator/base/position"
 	"baybinder/generator/model"
-	"baybinder/generator/offers"
 	"baybinder/generator/read/syntax"
 )
 
@@ -451,7 +450,7 @@ func renamePhase(_ bench, p *model.Procedure, a Act) (string, int, error) {
 		return "", 0, noWords
 	}
 	pieces := []patch.Piece{{At: at.start, Cut: at.end - at.start, Text: "## " + name}}
-	for _, l := range offers.Links(p) {
+	for _, l := range p.Links() {
 		if l.Kind.Act == model.Reverse && l.Phase() == ph {
 			if i := strings.LastIndex(l.At.Text(), "reverse:"+l.ID); i >= 0 {
 				pieces = append(pieces, patch.Piece{At: l.At.Start + i + len("reverse:"), Cut: len(l.ID), Text: syntax.PhaseID(name)})

@@ -8,7 +8,6 @@ import (
 	"baybinder/generator/base/patch"
 	"baybinder/generator/language"
 	"baybinder/generator/model"
-	"baybinder/generator/offers"
 	"baybinder/generator/prove/walk"
 	"baybinder/generator/read/bind"
 	"baybinder/generator/read/edit"
@@ -104,7 +103,7 @@ func waysToStart(b bench, p *model.Procedure) []Choice {
 // unbegun says that a procedure neither says how it finds things nor has done
 // anything to one.
 func unbegun(p *model.Procedure) bool {
-	return len(p.Expects) == 0 && !p.Lost("expects") && !slices.ContainsFunc(offers.Links(p), func(l *model.Link) bool { return l.Kind.Act != model.NoAct })
+	return len(p.Expects) == 0 && !p.Lost("expects") && !slices.ContainsFunc(p.Links(), func(l *model.Link) bool { return l.Kind.Act != model.NoAct })
 }
 
 // expect writes how a procedure finds things: a line for each thing, "id: word".

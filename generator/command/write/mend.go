@@ -114,7 +114,7 @@ func unjudged(p *model.Procedure) func(id string) bool {
 	if p == nil {
 		return func(string) bool { return false }
 	}
-	links := offers.Links(p)
+	links := p.Links()
 	doubt := len(p.Steps) == 0 || slices.ContainsFunc(links, func(l *model.Link) bool { return l.ID != "" && l.To == nil && l.Kind.List != model.NoList })
 	return func(id string) bool {
 		return doubt && !slices.ContainsFunc(links, func(l *model.Link) bool { return l.ID == id })
